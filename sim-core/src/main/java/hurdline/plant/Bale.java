@@ -1,0 +1,25 @@
+package hurdline.plant;
+
+import hurdline.chance.Distribution;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a bale (or module) of a crop or field is like.
+ *
+ * @param massKg as-is mass
+ * @param moisture water over as-is mass, 0 to below 1
+ * @param diameterM of the stalks, where the crop has one
+ * @param composition share of each component in the dry matter; a component left out has none
+ * @param spread relative standard deviation of each share from bale to bale
+ */
+public record Bale(
+    Distribution massKg,
+    Distribution moisture,
+    Optional<Distribution> diameterM,
+    Map<String, Double> composition,
+    double spread) {
+  public Bale {
+    composition = Map.copyOf(composition);
+  }
+}

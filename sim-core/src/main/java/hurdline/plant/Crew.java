@@ -1,0 +1,4 @@
+package hurdline.plant;
+
+/** Hands that one shift of one line pays. */
+public record Crew(String line, String shift, int hands) {}

@@ -1,0 +1,75 @@
+package hurdline.plant;
+
+import hurdline.chance.Distribution;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * How a crop comes in: from fields by truck, as a stream of loads, or both.
+ *
+ * @param fields empty where there are only loads
+ * @param hours receiving hours; where there are only loads these are the stream's
+ * @param weather always dry where the file names none
+ * @param weigh absent where nothing is weighed
+ * @param unload a job of no time where the file names none
+ * @param hands paid in the receiving hours of days with an arrival
+ */
+public record Delivery(
+    String crop,
+    List<Field> fields,
+    Distribution seasonFactor,
+    Weather weather,
+    DayHours hours,
+    Optional<Trucks> trucks,
+    Optional<Loads> loads,
+    Optional<Job> weigh,
+    Job unload,
+    int hands) {
+  public Delivery {
+    fields = List.copyOf(fields);
+  }
+
+  /**
+   * @param yieldKgPerM2 as-is mass at baling
+   * @param readySdDays standard deviation of the day it is ready
+   * @param balesPerDay that its baler makes
+   */
+  public record Field(
+      String name,
+      double areaM2,
+      Distribution yieldKgPerM2,
+      LocalDate ready,
+      double readySdDays,
+      double balesPerDay,
+      Bale bale) {}
+
+  /**
+   * A two-state chain by day.
+   *
+   * @param wetDay long-run share of wet days
+   * @param wetAfterWet chance of a wet day after a wet one
+   * @param dryDays dry days that must come before one of baling
+   */
+  public record Weather(double wetDay, double wetAfterWet, int dryDays) {}
+
+  /** Hours of a day on days of the week; {@code toS} up to 86,400, after {@code fromS}. */
+  public record DayHours(int fromS, int toS, Set<DayOfWeek> days) {
+    public DayHours {
+      days = Set.copyOf(days);
+    }
+  }
+
+  /**
+   * @param bales a truck's worth
+   * @param load a job of no time where the file names none
+   * @param driveS one way
+   */
+  public record Trucks(int count, int bales, Job load, Distribution driveS) {}
+
+  /** A stream of loads that comes by itself. */
+  public record Loads(
+      Distribution everyS, int bales, LocalDate from, LocalDate to, DayHours hours) {}
+}

@@ -1,0 +1,106 @@
+package hurdline.plant;
+
+import hurdline.chance.Distribution;
+import java.util.List;
+import java.util.Optional;
+
+/** A machine or a bin: all that a step's {@code to} may lead to besides products and waste. */
+public sealed interface Machine {
+
+  /** Word of the plant file for kinds that differ only in how they are drawn and named. */
+  enum PlainKind {
+    INCLINED_CLEANER,
+    STICK_MACHINE,
+    SEPARATING_SAW,
+    LINT_CLEANER,
+    GIN_STAND,
+    DRIER,
+    FAN,
+    CONVEYOR
+  }
+
+  String name();
+
+  /** What all machines but bins share. */
+  record Common(double powerW, boolean drawsWithFlow, List<Stop> stops) {
+    public static final Common NONE = new Common(0, false, List.of());
+
+    public Common {
+      stops = List.copyOf(stops);
+    }
+  }
+
+  /** Power, stops; {@link Common#NONE} for a bin. */
+  Common common();
+
+  record Plain(String name, PlainKind kind, Common common) implements Machine {}
+
+  /** @param table bales that wait before it, at least 1 */
+  record BaleFeeder(String name, Common common, int table) implements Machine {}
+
+  /** @param collects share of what reaches it that it keeps, 0 to 1 */
+  record Cyclone(String name, Common common, double collects) implements Machine {}
+
+  /**
+   * A bag filler (with spouts) or a press (with boxes).
+   *
+   * @param press whether the file calls it a press
+   * @param spouts spouts or boxes, at least 1
+   */
+  record Packer(String name, Common common, boolean press, int spouts) implements Machine {}
+
+  /**
+   * A hammer mill: the motor sets its rate, the screen its fineness. Its {@link Common#powerW} is the
+   * motor's rated power.
+   *
+   * @param screens at least one, in the file's order
+   * @param swapS how long a change of screens takes
+   * @param swapNeeds the resource that a change of screens holds
+   */
+  record HammerMill(
+      String name,
+      Common common,
+      Grinding grinding,
+      List<Screen> screens,
+      Distribution swapS,
+      Optional<String> swapNeeds)
+      implements Machine {
+    public HammerMill {
+      screens = List.copyOf(screens);
+    }
+  }
+
+  /**
+   * Energy law of a mill: e = energy · (measuredAt / opening)^exponent.
+   *
+   * @param energyJPerKg per as-is mass through an opening of {@code measuredAtM}
+   * @param motorLoad share of the rated power that a fully fed mill draws, above 0, at most 1
+   * @param noLoad share of the rated power drawn without material, 0 to 1
+   * @param byMoisture factor on the energy
+   */
+  record Grinding(
+      double energyJPerKg,
+      double measuredAtM,
+      double exponent,
+      double motorLoad,
+      double noLoad,
+      Curve byMoisture) {}
+
+  /** @param fines share of the hurd that becomes fines on this screen */
+  record Screen(String name, double openingM, double fines) {}
+
+  /**
+   * A bin, first in, first out.
+   *
+   * @param holds kg, or m3 where {@code byVolume}
+   * @param startAt level, in the unit of {@code holds}, at which a barred draw may start; 0 for a plain bin
+   * @param stopAt level at which the draw is barred again
+   */
+  record Bin(String name, double holds, boolean byVolume, double startAt, double stopAt)
+      implements Machine {
+    @Override
+    public Common common() {
+      return Common.NONE;
+    }
+  }
+}

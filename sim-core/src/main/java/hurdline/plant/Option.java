@@ -1,0 +1,4 @@
+package hurdline.plant;
+
+/** Something that might be bought or changed; what it changes is a patch on the plant file. */
+public record Option(String name, String says, double cost, double lifeYr, double salvage) {}

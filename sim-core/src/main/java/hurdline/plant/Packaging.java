@@ -1,0 +1,12 @@
+package hurdline.plant;
+
+import hurdline.chance.Distribution;
+import java.util.Optional;
+
+/**
+ * A package: what it holds, how long its change takes, what it costs, who must change it.
+ *
+ * @param massKg as-is mass of a full package
+ */
+public record Packaging(
+    String name, double massKg, Distribution changeS, double cost, Optional<String> needs) {}

@@ -1,0 +1,47 @@
+package hurdline.plant;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One plant as its file describes it, in SI units, before anything is compiled.
+ *
+ * <p>Lists keep the file's order; names are unique within each list.
+ *
+ * @param name the plant's own name
+ * @param components what the line tells apart
+ * @param money absent where the file asks no money questions
+ */
+public record Plant(
+    String name,
+    Calendar calendar,
+    List<Component> components,
+    List<Crop> crops,
+    List<Machine> machines,
+    List<Product> products,
+    List<Packaging> packages,
+    List<Line> lines,
+    List<SeasonEntry> season,
+    List<Crew> crews,
+    List<Resource> resources,
+    Yard yard,
+    List<Delivery> deliveries,
+    Optional<Money> money,
+    List<Option> options,
+    List<Plan> plans) {
+
+  public Plant {
+    components = List.copyOf(components);
+    crops = List.copyOf(crops);
+    machines = List.copyOf(machines);
+    products = List.copyOf(products);
+    packages = List.copyOf(packages);
+    lines = List.copyOf(lines);
+    season = List.copyOf(season);
+    crews = List.copyOf(crews);
+    resources = List.copyOf(resources);
+    deliveries = List.copyOf(deliveries);
+    options = List.copyOf(options);
+    plans = List.copyOf(plans);
+  }
+}

@@ -1,0 +1,87 @@
+package hurdline.plant;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What one machine or bin does in one line. Exactly one of {@code outlets} and {@code packs} is given.
+ *
+ * @param machine the machine or bin
+ * @param rateKgPerS limit on the as-is inflow, where there is one
+ * @param breaks what becomes of what, first, all at once
+ * @param dries share of the inflow's water that goes to the air, after {@code breaks}
+ * @param ownHours of a bin's draw, where it keeps hours of its own
+ * @param table bales that wait before this feeder in this line
+ * @param precedence lowest is served first
+ */
+public record Step(
+    String machine,
+    OptionalDouble rateKgPerS,
+    List<Outlet> outlets,
+    Optional<Packs> packs,
+    List<Break> breaks,
+    double dries,
+    Optional<OwnHours> ownHours,
+    OptionalInt table,
+    int precedence,
+    Curve rateByMoisture,
+    Curve rateByDiameter,
+    Mix mix,
+    double stayS,
+    Map<String, String> makes) {
+  public Step {
+    outlets = List.copyOf(outlets);
+    breaks = List.copyOf(breaks);
+    makes = Map.copyOf(makes);
+  }
+
+  /**
+   * @param to a machine, a bin, a product or {@code waste}
+   * @param takes share of each component that leaves here; empty for the outlet that gets the rest
+   */
+  public record Outlet(
+      String to,
+      Optional<Map<String, Double>> takes,
+      Map<String, Curve> byMoisture,
+      Map<String, Curve> byDiameter) {}
+
+  /** A share of one component that becomes another. */
+  public record Break(String component, String into, double share) {}
+
+  /** What a filler or press fills. */
+  public sealed interface Packs {}
+
+  public record PacksProduct(String product) implements Packs {}
+
+  /** The product of the screen that is in that mill. */
+  public record PacksFromMill(String mill) implements Packs {}
+
+  /** Hours of a bin's draw; what is left empty is the line's. */
+  public record OwnHours(
+      List<String> shifts, Optional<LocalDate> from, Optional<LocalDate> to) {
+    public OwnHours {
+      shifts = List.copyOf(shifts);
+    }
+  }
+
+  /** How a mill chooses its screen. */
+  public sealed interface Mix {}
+
+  /** No mix given: the mill's first screen always. */
+  public record FirstScreen() implements Mix {}
+
+  public record Shares(List<MixShare> shares) implements Mix {
+    public Shares {
+      shares = List.copyOf(shares);
+    }
+  }
+
+  public record MixShare(String screen, double share) {}
+
+  /** The product of the earliest unmet order chooses. */
+  public record ByOrders() implements Mix {}
+}

@@ -1,0 +1,56 @@
+package hurdline.plant;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where bales lie between arrival and the feed table.
+ *
+ * @param onHand bales of each crop on the first day
+ * @param places in the order in which they are filled
+ * @param fieldLossPerS decay rate of what waits at a field, 1/s
+ * @param lifts how bales come to the table, by crop; a crop without one fills its table at once
+ */
+public record Yard(
+    Map<String, Integer> onHand,
+    List<Place> places,
+    Pick pick,
+    boolean turnAway,
+    double fieldLossPerS,
+    Map<String, Lift> lifts) {
+  public Yard {
+    onHand = Map.copyOf(onHand);
+    places = List.copyOf(places);
+    lifts = Map.copyOf(lifts);
+  }
+
+  /**
+   * @param lossPerS decay rate, 1/s: a share s lost per unit of time T gives −ln(1 − s)/T
+   * @param crops that may lie there; empty for all
+   */
+  public record Place(String name, int holds, double lossPerS, List<String> crops) {
+    public Place {
+      crops = List.copyOf(crops);
+    }
+  }
+
+  /** Which bale is picked next. */
+  public sealed interface Pick {}
+
+  public record OldestFirst() implements Pick {}
+
+  public record NewestFirst() implements Pick {}
+
+  public record DriestFirst() implements Pick {}
+
+  /** The first of these places that has one, oldest first; places not named come last, in the file's order. */
+  public record ByPlace(List<String> places) implements Pick {
+    public ByPlace {
+      places = List.copyOf(places);
+    }
+  }
+
+  /** @param bales moved at once, at least 1 */
+  public record Lift(Job job, int bales) {}
+}
