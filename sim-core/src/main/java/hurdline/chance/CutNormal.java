@@ -1,0 +1,47 @@
+package hurdline.chance;
+
+/**
+ * The standard normal distribution cut to a range of z. A range wholly in the upper tail is mirrored into the lower
+ * one, where shares keep their digits.
+ */
+final class CutNormal {
+  private final boolean mirrored;
+  private final double shareBelowRange;
+  private final double shareInRange;
+  private final double low;
+  private final double high;
+
+  /** @param low lower end, may be −∞   @param high upper end, may be +∞, above low */
+  CutNormal(double low, double high) {
+    mirrored = low > 0;
+    this.low = mirrored ? -high : low;
+    this.high = mirrored ? -low : high;
+    shareBelowRange = StandardNormal.shareBelow(this.low);
+    shareInRange = StandardNormal.shareBelow(this.high) - shareBelowRange;
+  }
+
+  double shareInRange() {
+    return shareInRange;
+  }
+
+  /** z at the share u of the cases in the range. */
+  double at(double u) {
+    double share = shareBelowRange + (mirrored ? 1 - u : u) * shareInRange;
+    double z = StandardNormal.quantile(Math.min(share, Math.nextDown(1)));
+    z = Math.min(Math.max(z, low), high);
+    return mirrored ? -z : z;
+  }
+
+  /** Mean of exp(σz), divided by exp(σ²/2); with σ = 0 it is 1. */
+  double meanOfExp(double sigma) {
+    double a = (mirrored ? -high : low) - sigma;
+    double b = (mirrored ? -low : high) - sigma;
+    return new CutNormal(a, b).shareInRange / shareInRange;
+  }
+
+  /** Mean of z: (φ(a) − φ(b)) / (Φ(b) − Φ(a)). */
+  double mean() {
+    double mean = (StandardNormal.density(low) - StandardNormal.density(high)) / shareInRange;
+    return mirrored ? -mean : mean;
+  }
+}
