@@ -1,0 +1,26 @@
+package hurdline.answer;
+
+import java.time.LocalDate;
+
+/**
+ * What lay in the yard at the end of a date; a row of {@code levels.csv}.
+ *
+ * @param place a place's name, or {@code *} for all places together
+ * @param unit {@code bales} or {@code modules}
+ * @param p05 5 % quantile over the replications
+ */
+public record LevelRow(
+    String option,
+    LocalDate date,
+    String crop,
+    String place,
+    String unit,
+    double mean,
+    double p05,
+    double p50,
+    double p95) {
+  /** Whether this is the level of all places together. */
+  public boolean isWholeYard() {
+    return place.equals("*");
+  }
+}

@@ -1,0 +1,63 @@
+package hurdline.answer;
+
+import java.util.List;
+
+/**
+ * What the plant is made of, by name, in the plant file's order.
+ *
+ * @param crops the crops
+ * @param lines the lines that some campaign uses
+ * @param places the yard's places
+ */
+public record Outline(List<Crop> crops, List<Line> lines, List<Place> places) {
+  public Outline {
+    crops = List.copyOf(crops);
+    lines = List.copyOf(lines);
+    places = List.copyOf(places);
+  }
+
+  /**
+   * A crop.
+   *
+   * @param unit how it is counted: {@code bales} or {@code modules}
+   */
+  public record Crop(String name, String unit) {}
+
+  /**
+   * A line.
+   *
+   * @param feed the machine that feeds it
+   * @param machines its machines in order of flow, {@code alongside} last; no bins
+   * @param products what it makes, in order of flow; neither waste nor air
+   */
+  public record Line(
+      String name, String crop, String feed, List<String> machines, List<String> products) {
+    public Line {
+      machines = List.copyOf(machines);
+      products = List.copyOf(products);
+    }
+  }
+
+  /**
+   * A place of the yard.
+   *
+   * @param crops the crops that it takes
+   * @param holds how many, in {@code unit}
+   * @param unit {@code bales} or {@code modules}
+   */
+  public record Place(String name, List<String> crops, double holds, String unit) {
+    public Place {
+      crops = List.copyOf(crops);
+    }
+  }
+
+  /** How a crop is counted; {@code bales} for one that is not in the outline. */
+  public String unitOf(String crop) {
+    return crops.stream().filter(c -> c.name().equals(crop)).map(Crop::unit).findFirst().orElse("bales");
+  }
+
+  /** How many of a crop all places that take it can hold together, each counted in full. */
+  public double capacityFor(String crop) {
+    return places.stream().filter(p -> p.crops().contains(crop)).mapToDouble(Place::holds).sum();
+  }
+}

@@ -1,0 +1,68 @@
+package hurdline.answer;
+
+import hurdline.measure.Measure;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What this plant will do over its calendar, from n replications.
+ *
+ * @param header plant, program and settings
+ * @param outline crops, lines and places by name
+ * @param summary one row per measure, the order of {@code measures.csv}; dry twins follow their measure
+ * @param holders per line, what held its feeder and for how long; rows of one line together, the longest first; their
+ *     mean hours add up to the line's scheduled hours
+ * @param machines mean hours of each machine in each state, in the order of the lines; they add up to the horizon
+ * @param weeks per week, measures that add up: {@link Measure#MASS_FED}, {@link Measure#PRODUCT_MASS}, {@link
+ *     Measure#MACHINE_HOURS} and {@link Measure#LINE_HOURS_HELD_BY}
+ * @param months per calendar month: {@link Measure#ENERGY_TOTAL}, {@link Measure#ENERGY_PEAK}, {@link
+ *     Measure#MONEY_WAGES} and {@link Measure#MONEY_REVENUE}
+ * @param levels what lay in the yard at the end of each date
+ * @param flows one diagram per line
+ * @param assumptions what the figures take for granted, as titled sentences in the units of the plant file
+ * @param cautions what in this very plant can hurt someone; the page adds its standing cautions
+ * @param warnings what {@code check} warns of, whole lines
+ * @param samples every measure of every replication; {@link Samples#none()} after reading {@code record.json}
+ * @param trace the events and rates of {@code --trace}, else {@link Trace#none()}; not kept in {@code record.json}
+ */
+public record RunAnswer(
+    Header header,
+    Outline outline,
+    List<SummaryRow> summary,
+    List<HolderRow> holders,
+    List<MachineTime> machines,
+    List<WeekRow> weeks,
+    List<MonthRow> months,
+    List<LevelRow> levels,
+    List<LineFlow> flows,
+    List<Note> assumptions,
+    List<Note> cautions,
+    List<String> warnings,
+    Samples samples,
+    Trace trace)
+    implements Answer {
+  public RunAnswer {
+    summary = List.copyOf(summary);
+    holders = List.copyOf(holders);
+    machines = List.copyOf(machines);
+    weeks = List.copyOf(weeks);
+    months = List.copyOf(months);
+    levels = List.copyOf(levels);
+    flows = List.copyOf(flows);
+    assumptions = List.copyOf(assumptions);
+    cautions = List.copyOf(cautions);
+    warnings = List.copyOf(warnings);
+    samples = samples == null ? Samples.none() : samples;
+    trace = trace == null ? Trace.none() : trace;
+  }
+
+  /** The summary of the measure with this full name, if the plant has it. */
+  public Optional<SummaryRow> find(String measure) {
+    return summary.stream().filter(row -> row.measure().equals(measure)).findFirst();
+  }
+
+  /** The mean of the measure with this full name, or NaN. */
+  public double mean(String measure) {
+    return find(measure).map(SummaryRow::mean).orElse(Double.NaN);
+  }
+}

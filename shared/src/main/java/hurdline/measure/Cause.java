@@ -1,0 +1,102 @@
+package hurdline.measure;
+
+/**
+ * What holds a line: the word that stands for {@code <cause>} in {@code line.<line>.hours.held_by.<cause>}. Machine,
+ * stop and resource names hold no dot, so a cause word can be taken apart again.
+ */
+public enum Cause {
+  /** A machine's own rate; the word is the machine's name. */
+  RATE("<machine>"),
+  /** A stop of a machine: {@code mill.hammers}. */
+  STOP("<machine>.<stop>"),
+  /** A package change under way: {@code hurd_bagger.change}. */
+  CHANGE("<machine>.change"),
+  /** A screen swap under way: {@code mill.swap}. */
+  SWAP("<machine>.swap"),
+  /** The queue at a resource: {@code resource.loader}. */
+  RESOURCE("resource.<resource>"),
+  /** The lift that sets bales on the table, under way. */
+  SET_ON_TABLE("set_on_table"),
+  /** No bale of the crop in the yard. */
+  NO_BALES("no_bales"),
+  /** The crop has run out; bins run empty. */
+  CROP_DONE("crop_done"),
+  /** No unmet order asks for a product. */
+  NO_ORDER("no_order"),
+  /** A machine is not on duty while the line is. */
+  NO_CREW("no_crew");
+
+  private static final String RESOURCE_HEAD = "resource.";
+
+  private final String pattern;
+
+  Cause(String pattern) {
+    this.pattern = pattern;
+  }
+
+  /** The cause word, its placeholders filled in their order. */
+  public String of(String... names) {
+    return Names.fill(pattern, names);
+  }
+
+  /** The kind of a cause word. */
+  public static Cause kindOf(String cause) {
+    if (cause.startsWith(RESOURCE_HEAD)) {
+      return RESOURCE;
+    }
+    for (Cause kind : values()) {
+      if (kind.pattern.equals(cause)) {
+        return kind;
+      }
+    }
+    int dot = cause.indexOf('.');
+    if (dot < 0) {
+      return RATE;
+    }
+    String what = cause.substring(dot + 1);
+    return what.equals("change") ? CHANGE : what.equals("swap") ? SWAP : STOP;
+  }
+
+  /** The machine that a cause word names, or the empty string. */
+  public static String machineOf(String cause) {
+    return switch (kindOf(cause)) {
+      case RATE -> cause;
+      case STOP, CHANGE, SWAP -> cause.substring(0, cause.indexOf('.'));
+      default -> "";
+    };
+  }
+
+  /** In words, to follow "the line was held by": {@code the rate of mill}. */
+  public static String inWords(String cause) {
+    String machine = machineOf(cause);
+    String tail = cause.substring(cause.indexOf('.') + 1);
+    return switch (kindOf(cause)) {
+      case RATE -> "the rate of " + machine;
+      case STOP -> "the stop " + tail + " of " + machine;
+      case CHANGE -> "the package change at " + machine;
+      case SWAP -> "the screen swap of " + machine;
+      case RESOURCE -> "the wait for " + tail;
+      case SET_ON_TABLE -> "the lift that sets bales on the table";
+      case NO_BALES -> "want of bales";
+      case CROP_DONE -> "the end of the crop";
+      case NO_ORDER -> "want of orders";
+      case NO_CREW -> "a machine off duty";
+    };
+  }
+
+  /** What to make of the cause, one sentence for the reader of a report. */
+  public String sentence() {
+    return switch (this) {
+      case RATE -> "The machine ran as fast as it can and everything else waited for it.";
+      case STOP -> "The machine stood in the stop named after the dot, waiting for its repair included.";
+      case CHANGE -> "A full package was being changed and no other spout or box was ready.";
+      case SWAP -> "The mill's screen was being swapped.";
+      case RESOURCE -> "A job waited for this resource, which was busy elsewhere.";
+      case SET_ON_TABLE -> "The table was empty while bales were on their way to it.";
+      case NO_BALES -> "The yard had no bale of this crop.";
+      case CROP_DONE -> "The crop had run out; the crew saw the bins run empty.";
+      case NO_ORDER -> "No unmet order asked for a product.";
+      case NO_CREW -> "A machine with hours of its own was off duty while the line was on.";
+    };
+  }
+}

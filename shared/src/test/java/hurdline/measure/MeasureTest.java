@@ -1,0 +1,98 @@
+package hurdline.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class MeasureTest {
+  private static String[] namesFor(Measure measure) {
+    List<String> names = new ArrayList<>();
+    Pattern.compile("<[a-z]+>").matcher(measure.pattern()).results().forEach(r -> names.add("x" + names.size()));
+    return names.toArray(String[]::new);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aFilledNameIsFoundAgain(Measure measure) {
+    String[] names = namesFor(measure);
+    assertThat(Measure.find(measure.of(names))).contains(new Measure.Match(measure, List.of(names), false));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void onlyAMeasureOfMassHasADryTwin(Measure measure) {
+    String[] names = namesFor(measure);
+    if (measure.isMass()) {
+      assertThat(measure.dryOf(names)).isEqualTo(measure.of(names) + "_dry");
+      assertThat(Measure.find(measure.dryOf(names))).contains(new Measure.Match(measure, List.of(names), true));
+    } else {
+      assertThatThrownBy(() -> measure.dryOf(names)).isInstanceOf(IllegalStateException.class);
+      assertThat(Measure.find(measure.of(names) + "_dry")).satisfies(
+          found -> assertThat(found.map(Measure.Match::dry)).isNotEqualTo(java.util.Optional.of(true)));
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aMeasureExplainsItselfInOneSentence(Measure measure) {
+    assertThat(measure.sentence()).matches("[A-Z][^.]*\\.");
+  }
+
+  @Test
+  void patternsAreDistinct() {
+    HashSet<String> seen = new HashSet<>();
+    for (Measure measure : Measure.values()) {
+      assertThat(seen.add(measure.pattern().replaceAll("<[a-z]+>", "<>"))).as(measure.pattern()).isTrue();
+    }
+  }
+
+  @Test
+  void tooFewOrTooManyNamesAreRefused() {
+    assertThatThrownBy(Measure.MACHINE_MASS::of).hasMessage("machine.<machine>.mass needs more names than []");
+    assertThatThrownBy(() -> Measure.AIR_DUST.of("mill")).hasMessage("air.dust takes 0 names, not [mill]");
+  }
+
+  @Test
+  void aHolderMayCarryADot() {
+    String name = Measure.LINE_HOURS_HELD_BY.of("stalk_line", Cause.STOP.of("mill", "hammers"));
+    assertThat(name).isEqualTo("line.stalk_line.hours.held_by.mill.hammers");
+    assertThat(Measure.find(name).orElseThrow().names()).containsExactly("stalk_line", "mill.hammers");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "stalk_saw, RATE, stalk_saw, the rate of stalk_saw",
+    "mill.hammers, STOP, mill, the stop hammers of mill",
+    "mill.swap, SWAP, mill, the screen swap of mill",
+    "hurd_bagger.change, CHANGE, hurd_bagger, the package change at hurd_bagger",
+    "resource.loader, RESOURCE, '', the wait for loader",
+    "no_bales, NO_BALES, '', want of bales",
+    "set_on_table, SET_ON_TABLE, '', the lift that sets bales on the table"
+  })
+  void aCauseWordIsTakenApart(String cause, Cause kind, String machine, String words) {
+    assertThat(Cause.kindOf(cause)).isEqualTo(kind);
+    assertThat(Cause.machineOf(cause)).isEqualTo(machine);
+    assertThat(Cause.inWords(cause)).isEqualTo(words);
+  }
+
+  @Test
+  void unitsHangOnCropAndCurrencyWhereTheyMust() {
+    assertThat(Unit.BALES.word("modules", "USD")).isEqualTo("modules");
+    assertThat(Unit.MONEY_PER_TONNE.word("bales", "EUR")).isEqualTo("EUR/t");
+    assertThat(Unit.TONNE.word("bales", "EUR")).isEqualTo("t");
+  }
+
+  @Test
+  void statesStandInTheirOrderOfPrecedence() {
+    assertThat(List.of(State.values()).stream().map(State::word))
+        .containsExactly("unused", "changeover", "uncrewed", "down", "changing", "starved", "blocked", "slowed", "full_rate");
+  }
+}
