@@ -1,0 +1,241 @@
+package hurdline.flow;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
+/**
+ * Sets the rates of all heads: feasible, fair, maximal, and passed on through full and empty bins (P1 to P4).
+ *
+ * <p><b>The question.</b> Heads compete for limits: a machine in several stretches, a full bin (what comes in may not
+ * pass what is drawn), an empty bin (what is drawn may not pass what comes in). Every limit reads
+ * Σ coefficient·rate ≤ room; a head with a coefficient above 0 <em>uses</em> the limit, one below 0 <em>gives</em> to
+ * it. Wanted are the rates at which every head runs at its reach or has a holder: a limit that it uses, used up, where
+ * nobody of its precedence runs at a higher pace (rate by reach) and whoever is served later gets nothing.
+ *
+ * <p><b>The idea.</b> If the rates of the givers were known, every limit would have a plain room and the rates would
+ * follow by filling ({@link ContestFill}). So start with everybody at reach, make the rooms, fill, make the rooms anew
+ * from the rates found, and so on: a sweep carries news over one bin, and as long as no head depends on itself the
+ * rooms stand still, to the last bit, after as many sweeps as the longest chain of bins has members, and one. Only
+ * heads that depend on themselves need more: {@link ContestKnot} takes the holders found and solves for the rates at
+ * which all of them are used up at once.
+ *
+ * <p><b>Why not the textbook's ways.</b> One linear program, or one max-min over all heads, answers another question:
+ * it speeds up a head merely because its consumer is short. Two heads share a machine of 6, one of them fills an empty
+ * bin whose draw could take 40: fair is 3 and 3, a max-min over three heads says 5.2 and 0.8.
+ *
+ * <p><b>Cost.</b> Nothing overrun with everybody at reach, the usual case: one pass over the non-zero coefficients.
+ * Else one filling for each bin in a row. Figures: {@code RateSolverBenchmark}.
+ *
+ * <p><b>Hot path</b>, called whenever a limit, a lot or a bin's state has changed. It must not allocate, box, log, read
+ * a clock, call through an interface, or keep anything of an earlier answer: equal numbers give equal bits.
+ * {@code RateSolverAllocationTest.aSolveAllocatesNothing} counts the bytes. Good input throws nothing but
+ * {@link RateKnot}.
+ *
+ * <p>The caller owns the input arrays' contents and writes them before {@link #solve}; units are kg/s for rates and
+ * reaches, and for each limit one of the caller's choice, the same for its room and for coefficient·rate.
+ */
+final class RateSolver {
+  /** What {@link #isHolder} takes as equal, relative. */
+  private static final double TIE = 1e-9;
+
+  private final int heads;
+  private final int limits;
+  private final double[] reachKgPerS;
+  private final boolean[] active;
+  private final double[] room;
+  private final double[] coefficient;
+  private final double[] rateKgPerS;
+  private final double[] pace;
+  private final int[] heldBy;
+  private final ContestLists lists;
+  private final ContestFill fill;
+  private final ContestKnot knot;
+  private boolean listsAreStale = true;
+
+  /**
+   * @param heads how many heads, numbered by the caller in the order of their names
+   * @param limits how many limits, numbered likewise
+   * @param precedence [head], lowest served first; read once
+   */
+  RateSolver(int heads, int limits, int[] precedence) {
+    if (precedence.length != heads) {
+      throw new IllegalArgumentException("precedence has " + precedence.length + " entries, expected one for each of "
+          + heads + " heads");
+    }
+    this.heads = heads;
+    this.limits = limits;
+    reachKgPerS = new double[heads];
+    active = new boolean[limits];
+    room = new double[limits];
+    coefficient = new double[limits * heads];
+    rateKgPerS = new double[heads];
+    pace = new double[heads];
+    heldBy = new int[heads];
+    lists = new ContestLists(heads, limits);
+    int[] steps = Arrays.stream(precedence).sorted().distinct().toArray();
+    int[] rank = Arrays.stream(precedence).map(each -> Arrays.binarySearch(steps, each)).toArray();
+    fill = new ContestFill(lists, limits, reachKgPerS, rank, steps.length);
+    knot = new ContestKnot(lists, fill, limits, reachKgPerS);
+  }
+
+  /** [head] what the head could do alone, at least 0; 0 stands. Written by the caller. */
+  double[] reachKgPerS() {
+    return reachKgPerS;
+  }
+
+  /** [limit] whether it exists now: a bin while full or empty, a shared machine always. Written by the caller. */
+  boolean[] active() {
+    return active;
+  }
+
+  /** [limit] what it can give without any gift, at least 0: 1 for a shared machine, 0 for a bin. Written by the caller. */
+  double[] room() {
+    return room;
+  }
+
+  /**
+   * [limit * heads + head] what a kg/s of the head uses of the limit (above 0) or gives to it (below 0); less than
+   * 1e-12 either way is nothing. Written by the caller, who then says {@link #coefficientsChanged}.
+   */
+  double[] coefficient() {
+    return coefficient;
+  }
+
+  /** To be called after any write to {@link #coefficient}; the next solve reads them anew. */
+  void coefficientsChanged() {
+    listsAreStale = true;
+  }
+
+  /** [head] the answer; overwritten by the next solve. */
+  double[] rateKgPerS() {
+    return rateKgPerS;
+  }
+
+  /** [head] the limit that holds it in the sense of P3, or −1 if it runs at its reach or stands by itself. */
+  int[] heldBy() {
+    return heldBy;
+  }
+
+  /** [head] rate by reach, 0 where the reach is 0. */
+  double[] pace() {
+    return pace;
+  }
+
+  /**
+   * Sets rates, paces and holders for the inputs as they now stand.
+   *
+   * @throws RateKnot if heads that depend on themselves find no rates on which their holders agree
+   */
+  void solve() {
+    if (listsAreStale) {
+      lists.rebuild(coefficient);
+      listsAreStale = false;
+    }
+    startAtReach();
+    if (listContests()) {
+      contend();
+    }
+    for (int head = 0; head < heads; head++) {
+      rateKgPerS[head] = pace[head] == 1 ? reachKgPerS[head] : pace[head] * reachKgPerS[head];
+    }
+  }
+
+  private void startAtReach() {
+    for (int head = 0; head < heads; head++) {
+      double each = reachKgPerS[head];
+      if (!(each >= 0 && each < Double.POSITIVE_INFINITY)) {
+        throw new IllegalArgumentException("reach of head " + head + " is " + each + ", expected at least 0 and finite");
+      }
+      pace[head] = each > 0 ? 1 : 0;
+      heldBy[head] = ContestFill.NOBODY;
+    }
+  }
+
+  /** Lists the limits that their users could overrun if nobody gave; returns whether one is overrun at reach. */
+  private boolean listContests() {
+    boolean overrun = false;
+    fill.contests = 0;
+    for (int limit = 0; limit < limits; limit++) {
+      if (!active[limit]) {
+        continue;
+      }
+      double own = room[limit];
+      if (!(own >= 0)) {
+        throw new IllegalArgumentException("room of limit " + limit + " is " + own + ", expected at least 0");
+      }
+      double used = atReach(lists.userStart, lists.user, lists.use, limit);
+      if (used * (1 - ContestFill.GRAIN) > own) {
+        fill.contest[fill.contests++] = limit;
+        double given = atReach(lists.giverStart, lists.giver, lists.give, limit);
+        overrun |= used * (1 - ContestFill.GRAIN) > own + given;
+      }
+    }
+    return overrun;
+  }
+
+  private double atReach(int[] start, int[] who, double[] each, int limit) {
+    double sum = 0;
+    for (int i = start[limit], end = start[limit + 1]; i < end; i++) {
+      sum += each[i] * reachKgPerS[who[i]];
+    }
+    return sum;
+  }
+
+  private void contend() {
+    fill.makeRoom(room, pace);
+    int sweeps = fill.contests + 2; // as long as the longest chain can be, and one to see that nothing moves
+    boolean moved = true;
+    while (moved && sweeps-- > 0) {
+      fill.fill();
+      moved = fill.makeRoom(room, fill.pace);
+    }
+    if (moved && !knot.untie(room)) {
+      throw knot(ContestKnot.ROUNDS);
+    }
+    System.arraycopy(fill.pace, 0, pace, 0, heads);
+    System.arraycopy(fill.heldBy, 0, heldBy, 0, heads);
+  }
+
+  private RateKnot knot(int rounds) {
+    int[] held = IntStream.range(0, heads).filter(head -> fill.heldBy[head] >= 0).toArray();
+    int[] holding = Arrays.stream(held).map(head -> fill.heldBy[head]).sorted().distinct().toArray();
+    return new RateKnot(holding, held, rounds);
+  }
+
+  /**
+   * Whether that limit holds that head in the sense of P3: the head uses it, it is used up, nobody of the same
+   * precedence runs faster there, and whoever is served later gets nothing; equal means within 1e-9. Several limits can
+   * hold one head, and one that holds a head may do so while the head just reaches its reach.
+   */
+  boolean isHolder(int limit, int head) {
+    if (!active[limit] || !(reachKgPerS[head] > 0) || !(coefficient[limit * heads + head] >= ContestLists.NOTHING)) {
+      return false;
+    }
+    return isUsedUp(limit) && isFirstAmongUsers(limit, head);
+  }
+
+  private boolean isUsedUp(int limit) {
+    double left = room[limit];
+    double passing = room[limit];
+    double atReach = room[limit];
+    for (int head = 0, at = limit * heads; head < heads; head++, at++) {
+      double each = coefficient[at];
+      left -= each * rateKgPerS[head];
+      passing += Math.abs(each) * rateKgPerS[head];
+      atReach += Math.abs(each) * reachKgPerS[head];
+    }
+    return left <= TIE * passing + 10 * ContestFill.GRAIN * atReach;
+  }
+
+  private boolean isFirstAmongUsers(int limit, int head) {
+    for (int i = lists.userStart[limit]; i < lists.userStart[limit + 1]; i++) {
+      int other = lists.user[i];
+      int later = fill.rankOf(other) - fill.rankOf(head);
+      if (later == 0 && pace[other] > pace[head] * (1 + TIE) + 10 * ContestFill.GRAIN
+          || later > 0 && pace[other] > TIE) {
+        return false;
+      }
+    }
+    return true;
+  }
+}
