@@ -5,14 +5,14 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * Exponential distribution, cut to a range if that is finite: the Weibull distribution of shape 1.
  *
- * @param mean before the cut, above 0
+ * @param uncutMean before the cut, above 0
  * @param low lower end of the range, may be −∞
  * @param high upper end of the range, may be +∞
  */
-public record Exponential(double mean, double low, double high) implements Distribution {
+public record Exponential(double uncutMean, double low, double high) implements Distribution {
   public Exponential {
-    Check.above0("mean", mean);
-    new Weibull(1, mean, low, high);
+    Check.above0("mean", uncutMean);
+    new Weibull(1, uncutMean, low, high);
   }
 
   /** One that is not cut. */
@@ -22,11 +22,11 @@ public record Exponential(double mean, double low, double high) implements Distr
 
   @Override
   public DoubleUnaryOperator curve() {
-    return new Weibull(1, mean, low, high).curve();
+    return new Weibull(1, uncutMean, low, high).curve();
   }
 
   @Override
   public double mean() {
-    return new Weibull(1, mean, low, high).mean();
+    return new Weibull(1, uncutMean, low, high).mean();
   }
 }

@@ -8,20 +8,20 @@ import org.apache.commons.statistics.distribution.GammaDistribution;
  *
  * <p>Shape a = (mean/sd)², scale θ = sd²/mean. There is no closed inverse; the library seeks it, at about 1 µs a draw.
  *
- * @param mean before the cut, above 0
- * @param sd before the cut, 0 or above; with 0 the amount is the mean
+ * @param uncutMean before the cut, above 0
+ * @param uncutSd before the cut, 0 or above; with 0 the amount is the mean
  * @param low lower end of the range, may be −∞
  * @param high upper end of the range, may be +∞
  */
-public record Gamma(double mean, double sd, double low, double high) implements Distribution {
+public record Gamma(double uncutMean, double uncutSd, double low, double high) implements Distribution {
   public Gamma {
-    Check.above0("mean", mean);
-    Check.notBelow0("sd", sd);
+    Check.above0("mean", uncutMean);
+    Check.notBelow0("sd", uncutSd);
     Check.cut(low, high);
-    if (sd == 0) {
-      Check.holds(mean, low, high);
+    if (uncutSd == 0) {
+      Check.holds(uncutMean, low, high);
     } else {
-      Check.leavesSomething(cutTo(0, mean, sd, low, high).shareInRange(), low, high);
+      Check.leavesSomething(cutTo(0, uncutMean, uncutSd, low, high).shareInRange(), low, high);
     }
   }
 
@@ -32,22 +32,22 @@ public record Gamma(double mean, double sd, double low, double high) implements 
 
   @Override
   public DoubleUnaryOperator curve() {
-    if (sd == 0) {
-      return Fixed.constant(mean);
+    if (uncutSd == 0) {
+      return Fixed.constant(uncutMean);
     }
-    CutCurve standard = cutTo(0, mean, sd, low, high);
-    double scale = sd * sd / mean;
+    CutCurve standard = cutTo(0, uncutMean, uncutSd, low, high);
+    double scale = uncutSd * uncutSd / uncutMean;
     return u -> Math.min(Math.max(scale * standard.at(u), low), high);
   }
 
-  /** mean · (G(high) − G(low)) / (F(high) − F(low)), G the gamma distribution of a shape greater by 1. */
+  /** uncutMean · (G(high) − G(low)) / (F(high) − F(low)), G the gamma distribution of a shape greater by 1. */
   @Override
   public double mean() {
-    if (sd == 0) {
-      return mean;
+    if (uncutSd == 0) {
+      return uncutMean;
     }
-    double inRange = cutTo(0, mean, sd, low, high).shareInRange();
-    return mean * cutTo(1, mean, sd, low, high).shareInRange() / inRange;
+    double inRange = cutTo(0, uncutMean, uncutSd, low, high).shareInRange();
+    return uncutMean * cutTo(1, uncutMean, uncutSd, low, high).shareInRange() / inRange;
   }
 
   private static CutCurve cutTo(int extraShape, double mean, double sd, double low, double high) {

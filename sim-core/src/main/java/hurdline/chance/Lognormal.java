@@ -8,20 +8,20 @@ import java.util.function.DoubleUnaryOperator;
  *
  * <p>x = exp(μ + σz) with σ² = ln(1 + (sd/mean)²) and μ = ln(mean) − σ²/2.
  *
- * @param mean before the cut, above 0
- * @param sd before the cut, 0 or above; with 0 the amount is the mean
+ * @param uncutMean before the cut, above 0
+ * @param uncutSd before the cut, 0 or above; with 0 the amount is the mean
  * @param low lower end of the range, may be −∞
  * @param high upper end of the range, may be +∞
  */
-public record Lognormal(double mean, double sd, double low, double high) implements Distribution {
+public record Lognormal(double uncutMean, double uncutSd, double low, double high) implements Distribution {
   public Lognormal {
-    Check.above0("mean", mean);
-    Check.notBelow0("sd", sd);
+    Check.above0("mean", uncutMean);
+    Check.notBelow0("sd", uncutSd);
     Check.cut(low, high);
-    if (sd == 0) {
-      Check.holds(mean, low, high);
+    if (uncutSd == 0) {
+      Check.holds(uncutMean, low, high);
     } else {
-      Check.leavesSomething(cutTo(mean, sd, low, high).shareInRange(), low, high);
+      Check.leavesSomething(cutTo(uncutMean, uncutSd, low, high).shareInRange(), low, high);
     }
   }
 
@@ -32,18 +32,18 @@ public record Lognormal(double mean, double sd, double low, double high) impleme
 
   @Override
   public DoubleUnaryOperator curve() {
-    if (sd == 0) {
-      return Fixed.constant(mean);
+    if (uncutSd == 0) {
+      return Fixed.constant(uncutMean);
     }
-    double sigma = sigma(mean, sd);
-    double mu = mu(mean, sigma);
-    CutNormal z = cutTo(mean, sd, low, high);
+    double sigma = sigma(uncutMean, uncutSd);
+    double mu = mu(uncutMean, sigma);
+    CutNormal z = cutTo(uncutMean, uncutSd, low, high);
     return u -> Math.min(Math.max(StrictMath.exp(mu + sigma * z.at(u)), low), high);
   }
 
   @Override
   public double mean() {
-    return sd == 0 ? mean : mean * cutTo(mean, sd, low, high).meanOfExp(sigma(mean, sd));
+    return uncutSd == 0 ? uncutMean : uncutMean * cutTo(uncutMean, uncutSd, low, high).meanOfExp(sigma(uncutMean, uncutSd));
   }
 
   private static double sigma(double mean, double sd) {

@@ -5,20 +5,20 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * Normal distribution, cut to a range if that is finite: x = mean + sd·z.
  *
- * @param mean before the cut, finite
- * @param sd before the cut, 0 or above; with 0 the amount is the mean
+ * @param uncutMean before the cut, finite
+ * @param uncutSd before the cut, 0 or above; with 0 the amount is the mean
  * @param low lower end of the range, may be −∞
  * @param high upper end of the range, may be +∞
  */
-public record Normal(double mean, double sd, double low, double high) implements Distribution {
+public record Normal(double uncutMean, double uncutSd, double low, double high) implements Distribution {
   public Normal {
-    Check.finite("mean", mean);
-    Check.notBelow0("sd", sd);
+    Check.finite("mean", uncutMean);
+    Check.notBelow0("sd", uncutSd);
     Check.cut(low, high);
-    if (sd == 0) {
-      Check.holds(mean, low, high);
+    if (uncutSd == 0) {
+      Check.holds(uncutMean, low, high);
     } else {
-      Check.leavesSomething(cutTo(mean, sd, low, high).shareInRange(), low, high);
+      Check.leavesSomething(cutTo(uncutMean, uncutSd, low, high).shareInRange(), low, high);
     }
   }
 
@@ -29,19 +29,19 @@ public record Normal(double mean, double sd, double low, double high) implements
 
   @Override
   public DoubleUnaryOperator curve() {
-    if (sd == 0) {
-      return Fixed.constant(mean);
+    if (uncutSd == 0) {
+      return Fixed.constant(uncutMean);
     }
     if (low == Double.NEGATIVE_INFINITY && high == Double.POSITIVE_INFINITY) {
-      return u -> mean + sd * StandardNormal.quantile(u);
+      return u -> uncutMean + uncutSd * StandardNormal.quantile(u);
     }
-    CutNormal z = cutTo(mean, sd, low, high);
-    return u -> Math.min(Math.max(mean + sd * z.at(u), low), high);
+    CutNormal z = cutTo(uncutMean, uncutSd, low, high);
+    return u -> Math.min(Math.max(uncutMean + uncutSd * z.at(u), low), high);
   }
 
   @Override
   public double mean() {
-    return sd == 0 ? mean : mean + sd * cutTo(mean, sd, low, high).mean();
+    return uncutSd == 0 ? uncutMean : uncutMean + uncutSd * cutTo(uncutMean, uncutSd, low, high).mean();
   }
 
   private static CutNormal cutTo(double mean, double sd, double low, double high) {

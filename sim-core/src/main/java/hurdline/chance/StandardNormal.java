@@ -12,8 +12,9 @@ package hurdline.chance;
  */
 final class StandardNormal {
   private static final double SQRT_2_PI = 2.5066282746310002;
-  /** Beyond this the series for the distribution function loses digits to cancellation. */
-  private static final double TAIL_FROM = 3;
+  /** Beyond this ½ and the series nearly cancel; from here on the continued fraction has all its digits. */
+  private static final double TAIL_FROM = 2;
+  /** Enough from there on; at 1 it would take 400. */
   private static final int TAIL_TERMS = 200;
 
   /** Numerators and denominators of the centre, the tails and the far tails, lowest power first. */

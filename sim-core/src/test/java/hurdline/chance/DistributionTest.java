@@ -1,0 +1,165 @@
+package hurdline.chance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What holds of every distribution, run over the one list of them. */
+class DistributionTest {
+  static List<Distributions.Case> all() {
+    return Distributions.all();
+  }
+
+  static Stream<Distributions.Case> checked() {
+    return all().stream().filter(one -> !one.outside().isEmpty());
+  }
+
+  @ParameterizedTest
+  @MethodSource("checked")
+  void theCurveMeetsTheOutsidePoints(Distributions.Case one) {
+    Outside outside = Outside.of(one.outside());
+    double[] u = outside.numbers("u");
+    double[] x = outside.numbers("x");
+    double tolerance = outside.number("tolerance.relative");
+    for (int i = 0; i < u.length; i++) {
+      assertThat(one.distribution().at(u[i])).as("at %s", u[i]).isCloseTo(x[i], within(tolerance * x[i] + spare(u[i], x, i)));
+    }
+  }
+
+  /** u itself is a rounded number: near 1 its last bit moves the amount by more than rounding does. */
+  private static double spare(double u, double[] x, int at) {
+    return at < x.length - 2 ? 0 : Math.ulp(u) / (1 - u) * x[at];
+  }
+
+  @ParameterizedTest
+  @MethodSource("checked")
+  void theMeanMeetsTheOutsideMean(Distributions.Case one) {
+    double mean = Outside.of(one.outside()).number("mean");
+    assertThat(one.distribution().mean()).isCloseTo(mean, within(1e-11 * mean));
+  }
+
+  /** A lognormal or gamma whose mean and sd were those of something else would pass the mean and fail here. */
+  @ParameterizedTest
+  @MethodSource("checked")
+  void theSecondMomentOfTheCurveMeetsTheOutsideOne(Distributions.Case one) {
+    Outside outside = Outside.of(one.outside());
+    double mean = outside.number("mean");
+    double sd = outside.number("sd");
+    DoubleUnaryOperator curve = one.distribution().curve();
+    double square = overAllShares(u -> Math.pow(curve.applyAsDouble(u) - mean, 2));
+    assertThat(Math.sqrt(square)).isCloseTo(sd, within(1e-3 * sd));
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void theMeanIsTheMeanOfTheCurve(Distributions.Case one) {
+    double mean = overAllShares(one.distribution().curve());
+    assertThat(one.distribution().mean()).isCloseTo(mean, within(1e-4 * Math.abs(mean)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void aGreaterShareNeverGivesALesserAmount(Distributions.Case one) {
+    DoubleUnaryOperator curve = one.distribution().curve();
+    double last = Double.NEGATIVE_INFINITY;
+    for (int step = 1; step < 2000; step++) {
+      double amount = curve.applyAsDouble(step / 2000.0);
+      assertThat(amount).isGreaterThanOrEqualTo(last);
+      last = amount;
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void theOutermostDrawsAreFinite(Distributions.Case one) {
+    assertThat(one.distribution().at(0x1p-53)).isFinite();
+    assertThat(one.distribution().at(1 - 0x1p-53)).isFinite();
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void theSameShareGivesTheSameBits(Distributions.Case one) {
+    DoubleUnaryOperator curve = one.distribution().curve();
+    for (double u : new double[] {0.017, 0.5, 0.983}) {
+      assertThat(one.distribution().at(u)).isEqualTo(curve.applyAsDouble(u));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void aShareThatIsNoneIsRefused(Distributions.Case one) {
+    for (double u : new double[] {Double.NaN, 0, 1, -0.1, 1.1}) {
+      assertThatThrownBy(() -> one.distribution().at(u))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessage("u is " + u + "; expected a share above 0 and below 1");
+    }
+  }
+
+  @Test
+  void aCutKeepsEveryDrawInItsRange() {
+    cutHolds(new Normal(1050, 70, 700, 1100).curve(), 700, 1100);
+    cutHolds(new Lognormal(18, 10, 8, 40).curve(), 8, 40);
+    cutHolds(new Exponential(9, 2, 20).curve(), 2, 20);
+    cutHolds(new Weibull(0.75, 90, 10, 200).curve(), 10, 200);
+    cutHolds(new Gamma(30, 12, 25, 60).curve(), 25, 60);
+    cutHolds(new Beta(30, 5, 10, 80).curve(), 10, 80);
+  }
+
+  private static void cutHolds(DoubleUnaryOperator curve, double low, double high) {
+    for (double u : new double[] {0x1p-53, 1e-9, 0.5, 1 - 1e-9, 1 - 0x1p-53}) {
+      assertThat(curve.applyAsDouble(u)).isBetween(low, high);
+    }
+    assertThat(curve.applyAsDouble(1e-9)).isCloseTo(low, within(0.1 * (high - low)));
+    assertThat(curve.applyAsDouble(1 - 1e-9)).isCloseTo(high, within(0.4 * (high - low)));
+  }
+
+  @Test
+  void observedAmountsAreDrawnWithEqualChance() {
+    Observed observed = Observed.of(6, 31, 4);
+    double[] drawn = {observed.at(0.1), observed.at(0.3), observed.at(0.4), observed.at(0.6), observed.at(0.7), observed.at(0.9)};
+    assertThat(drawn).containsExactly(4, 4, 6, 6, 31, 31);
+    assertThat(observed.mean()).isEqualTo(41.0 / 3);
+  }
+
+  @Test
+  void trianglesWithTheModeAtAnEndAreKnownByHand() {
+    assertThat(new Triangular(2, 2, 6).at(0.75)).isEqualTo(4);
+    assertThat(new Triangular(2, 6, 6).at(0.25)).isEqualTo(4);
+  }
+
+  /** A normal held at 0 from below has the mean sd/√(2π), if its own is 0. */
+  @Test
+  void theMeanWithinBoundsCountsWhatLiesBeyondAsTheBound() {
+    assertThat(Normal.of(0, 3).meanWithin(0, Double.POSITIVE_INFINITY))
+        .isCloseTo(3 / Math.sqrt(2 * Math.PI), within(1e-5));
+    assertThat(new Uniform(-1, 3).meanWithin(0, 1)).isCloseTo((0.25 * 0.5 + 0.5), within(1e-4));
+    assertThat(new Fixed(-2).meanWithin(0, 1)).isZero();
+    assertThat(Normal.of(1050, 70).meanWithin(-1e9, 1e9)).isEqualTo(1050);
+  }
+
+  /** Simpson's rule in u, the ends left to the outermost draws. */
+  private static double overAllShares(DoubleUnaryOperator of) {
+    double[] ends = {1e-12, 1e-9, 1e-7, 1e-5, 1e-3, 0.03, 0.5, 0.97, 1 - 1e-3, 1 - 1e-5, 1 - 1e-7, 1 - 1e-9, 1 - 1e-12};
+    double sum = 0;
+    for (int piece = 1; piece < ends.length; piece++) {
+      sum += simpson(of, ends[piece - 1], ends[piece]);
+    }
+    return sum;
+  }
+
+  private static double simpson(DoubleUnaryOperator of, double from, double to) {
+    int steps = 1200;
+    double width = (to - from) / steps;
+    double[] terms = new double[steps + 1];
+    Arrays.setAll(terms, i -> of.applyAsDouble(from + i * width) * (i == 0 || i == steps ? 1 : i % 2 == 1 ? 4 : 2));
+    return Arrays.stream(terms).sum() * width / 3;
+  }
+}
