@@ -26,7 +26,7 @@ import java.util.regex.Pattern;
  * MACHINE_MASS.dryOf("mill")}, {@code machine.mill.mass_dry}.
  */
 public enum Measure {
-  INTAKE_WEIGHED_IN("intake.<crop>.weighed_in", BALES, "Came over the scale, stock on hand on the first day not counted."),
+  INTAKE_WEIGHED_IN("intake.<crop>.weighed_in", BALES, "Came over the scale; stock on hand on the first day counts."),
   INTAKE_FED("intake.<crop>.fed", BALES, "Used up by the feeder."),
   INTAKE_ON_HAND_AT_END("intake.<crop>.on_hand_at_end", BALES, "In places, on the table and in the feeder on the last day; a begun one counts as one."),
   INTAKE_TURNED_AWAY("intake.<crop>.turned_away", BALES, "Turned away at the gate because the yard was full."),
@@ -36,7 +36,7 @@ public enum Measure {
   YARD_AGE_MEAN("yard.<crop>.age.mean", DAY, "The mean age when set on the table."),
   YARD_HOURS_FULL("yard.<crop>.hours.full", HOUR, "Hours in which no place that takes the crop had room."),
   YARD_PLACE_PEAK("yard.place.<place>.peak", BALES, "The most that lay in this place at once."),
-  MASS_WEIGHED_IN("mass.<crop>.weighed_in", TONNE, true, "Mass that came over the scale, stock on hand on the first day not counted."),
+  MASS_WEIGHED_IN("mass.<crop>.weighed_in", TONNE, true, "Mass that came over the scale; stock on hand on the first day counts."),
   MASS_FED("mass.<crop>.fed", TONNE, true, "Mass that the feeder has drawn, part bales included."),
   MASS_LOST_IN_YARD("mass.<crop>.lost_in_yard", TONNE, true, "Mass that wasted away in the yard."),
   MASS_LOST_AT_FIELD("mass.<crop>.lost_at_field", TONNE, true, "Mass that wasted away between baling and the scale."),

@@ -1,0 +1,115 @@
+package hurdline.table;
+
+import com.google.gson.ExclusionStrategy;
+import com.google.gson.FieldAttributes;
+import com.google.gson.FormattingStyle;
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.TypeAdapter;
+import com.google.gson.TypeAdapterFactory;
+import com.google.gson.internal.LazilyParsedNumber;
+import com.google.gson.reflect.TypeToken;
+import com.google.gson.stream.JsonReader;
+import com.google.gson.stream.JsonToken;
+import com.google.gson.stream.JsonWriter;
+import hurdline.answer.Answer;
+import hurdline.answer.Header;
+import hurdline.answer.LineFlow;
+import hurdline.answer.Outline;
+import hurdline.answer.PaperAnswer;
+import hurdline.answer.Samples;
+import hurdline.answer.Trace;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.Set;
+
+/** How records become JSON and come back: rows on one line each, {@code null} for what is not defined. */
+final class Json {
+  private Json() {}
+
+  static Gson gson() {
+    return new GsonBuilder()
+        .serializeNulls()
+        .disableHtmlEscaping()
+        .setFormattingStyle(FormattingStyle.PRETTY)
+        .registerTypeAdapter(double.class, new NumberOrNull())
+        .registerTypeAdapter(Double.class, new NumberOrNull())
+        .registerTypeAdapter(LocalDate.class, new IsoDate())
+        .registerTypeAdapterFactory(new OneLineEach())
+        .setExclusionStrategies(new WithoutReplications())
+        .create();
+  }
+
+  /** A double by its exact text; JSON knows no NaN. */
+  private static final class NumberOrNull extends TypeAdapter<Double> {
+    @Override
+    public void write(JsonWriter out, Double value) throws IOException {
+      String text = value == null ? "" : Exact.text(value);
+      if (text.isEmpty()) {
+        out.nullValue();
+      } else {
+        out.value(new LazilyParsedNumber(text));
+      }
+    }
+
+    @Override
+    public Double read(JsonReader in) throws IOException {
+      if (in.peek() == JsonToken.NULL) {
+        in.nextNull();
+        return Double.NaN;
+      }
+      return in.nextDouble();
+    }
+  }
+
+  private static final class IsoDate extends TypeAdapter<LocalDate> {
+    @Override
+    public void write(JsonWriter out, LocalDate value) throws IOException {
+      out.value(value.toString());
+    }
+
+    @Override
+    public LocalDate read(JsonReader in) throws IOException {
+      return LocalDate.parse(in.nextString());
+    }
+  }
+
+  /** Keeps each row on a line of its own, so that a version control's difference is readable and the file small. */
+  private static final class OneLineEach implements TypeAdapterFactory {
+    private static final Set<Class<?>> SPREAD =
+        Set.of(Header.class, Outline.class, LineFlow.class, PaperAnswer.Line.class);
+
+    @Override
+    public <T> TypeAdapter<T> create(Gson gson, TypeToken<T> type) {
+      Class<? super T> raw = type.getRawType();
+      if (!raw.isRecord() || Answer.class.isAssignableFrom(raw) || SPREAD.contains(raw)) {
+        return null;
+      }
+      TypeAdapter<T> usual = gson.getDelegateAdapter(this, type);
+      return new TypeAdapter<>() {
+        @Override
+        public void write(JsonWriter out, T value) throws IOException {
+          out.jsonValue(usual.toJson(value));
+        }
+
+        @Override
+        public T read(JsonReader in) throws IOException {
+          return usual.read(in);
+        }
+      };
+    }
+  }
+
+  /** The replications are in measures.csv and the trace in trace.csv. */
+  private static final class WithoutReplications implements ExclusionStrategy {
+    @Override
+    public boolean shouldSkipField(FieldAttributes field) {
+      return false;
+    }
+
+    @Override
+    public boolean shouldSkipClass(Class<?> type) {
+      return type == Samples.class || type == Trace.class;
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package hurdline.words;
+
+import hurdline.answer.Header;
+import hurdline.answer.HolderRow;
+import hurdline.answer.Outline;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.SummaryRow;
+import hurdline.measure.Cause;
+import hurdline.measure.Measure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The answer of a run in a dozen lines for the terminal, and in two sentences for the head of the report. */
+public final class RunWords {
+  private static final int HOLDERS_TOLD = 3;
+
+  private final RunAnswer answer;
+  private final Wording wording;
+
+  public RunWords(RunAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  /** What the terminal shows. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(title());
+    for (Outline.Line line : answer.outline().lines()) {
+      lines.add(line.name() + ": " + fed(line));
+      add(lines, "  made      ", made(line));
+      add(lines, "  held      ", held(line.name()).replaceFirst(" by ", " of scheduled hours by "));
+      add(lines, "  left over ", leftOver(line));
+    }
+    add(lines, "yard peak   ", yardPeaks());
+    add(lines, "money       ", money());
+    if (answer.header().replications() > 1) {
+      lines.add("In brackets: 95 % interval of the mean of " + answer.header().replications() + " replications.");
+    }
+    return lines;
+  }
+
+  /** The answer in two sentences: what comes out, and what holds the line. */
+  public List<String> twoSentences() {
+    String first =
+        answer.outline().lines().stream()
+            .map(line -> line.name() + " is fed " + fed(line) + leftOverClause(line))
+            .collect(Collectors.joining("; ", "From " + answer.header().from() + " to " + answer.header().to() + " ", ""));
+    String margin = answer.find(Measure.MONEY_MARGIN.of()).map(row -> ", which leaves a margin of " + wording.withInterval(row)).orElse("");
+    String second =
+        answer.outline().lines().stream()
+            .filter(line -> !held(line.name()).isEmpty())
+            .map(line -> line.name() + " is held " + held(line.name()))
+            .collect(Collectors.joining("; ", "Of its scheduled hours ", "."));
+    return second.equals("Of its scheduled hours .") ? List.of(first + margin + ".") : List.of(first + margin + ".", second);
+  }
+
+  String title() {
+    Header header = answer.header();
+    String changes = header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    String count = header.replications() == 1 ? "1 replication" : header.replications() + " replications";
+    String stopped = header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "";
+    return header.plant() + ", " + header.option() + changes + ", " + header.from() + " to " + header.to() + ", " + count + stopped + ", seed " + header.seed();
+  }
+
+  private String fed(Outline.Line line) {
+    String fed = answer.find(Measure.MASS_FED.of(line.crop())).map(wording::withInterval).orElse("nothing") + " of " + line.crop();
+    // The measure is the crop's; where lines share one, a line's own part shows in its rate.
+    String shared = answer.outline().lines().stream().filter(other -> other.crop().equals(line.crop())).count() > 1 ? " in all lines" : "";
+    String rate = answer.find(Measure.LINE_RATE.of(line.name())).map(row -> ", " + wording.amount(row)).orElse("");
+    String hours = answer.find(Measure.LINE_HOURS_SCHEDULED.of(line.name())).map(row -> " over " + wording.number(row.mean(), row.low95(), row.high95(), "h") + " scheduled hours").orElse("");
+    return fed + shared + rate + hours;
+  }
+
+  private String made(Outline.Line line) {
+    return line.products().stream()
+        .map(product -> answer.find(Measure.PRODUCT_MASS.of(product)).map(row -> product + " " + wording.amount(row)))
+        .flatMap(java.util.Optional::stream)
+        .collect(Collectors.joining(", "));
+  }
+
+  private String held(String line) {
+    return answer.holders().stream()
+        .filter(row -> row.line().equals(line) && row.share() >= 0.005)
+        .limit(HOLDERS_TOLD)
+        .map(this::heldBy)
+        .collect(Collectors.joining(", "));
+  }
+
+  private String heldBy(HolderRow row) {
+    return wording.share(row) + " by " + Cause.inWords(row.cause());
+  }
+
+  private String leftOver(Outline.Line line) {
+    return answer.find(Measure.SEASON_LEFT_OVER.of(line.name())).map(row -> wording.withInterval(row) + " when its season ends").orElse("");
+  }
+
+  private String leftOverClause(Outline.Line line) {
+    return answer.find(Measure.SEASON_LEFT_OVER.of(line.name())).filter(row -> row.mean() > 0).map(row -> ", and " + wording.withInterval(row) + " are left over").orElse("");
+  }
+
+  private String yardPeaks() {
+    return answer.outline().crops().stream()
+        .map(crop -> answer.find(Measure.YARD_PEAK.of(crop.name())).map(row -> peak(crop, row)))
+        .flatMap(java.util.Optional::stream)
+        .collect(Collectors.joining(", "));
+  }
+
+  private String peak(Outline.Crop crop, SummaryRow row) {
+    double room = answer.outline().capacityFor(crop.name());
+    return crop.name() + " " + wording.withInterval(row) + (room > 0 ? " of " + wording.amount(room, crop.unit()) : "");
+  }
+
+  private String money() {
+    return answer.find(Measure.MONEY_MARGIN.of()).map(row -> "revenue " + answer.find(Measure.MONEY_REVENUE.of()).map(wording::amount).orElse("not defined") + ", margin " + wording.withInterval(row)).orElse("");
+  }
+
+  private static void add(List<String> lines, String head, String text) {
+    if (!text.isEmpty()) {
+      lines.add(head + text);
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package hurdline.words;
+
+/**
+ * The units that people read. Tables keep tonnes and kilograms always.
+ *
+ * @see "NIST Handbook 44, appendix C: 1 lb = 0.45359237 kg, 1 short ton = 2000 lb, both exact; from memory"
+ */
+public enum UnitSystem {
+  US,
+  METRIC;
+
+  private static final double KG_PER_LB = 0.45359237;
+  private static final double T_PER_TON = 2000 * KG_PER_LB / 1000;
+
+  /** The unit in which an amount of this unit is shown. */
+  public String shown(String unit) {
+    if (this == METRIC) {
+      return unit;
+    }
+    return switch (unit) {
+      case "t" -> "ton";
+      case "t/h" -> "ton/h";
+      case "kg" -> "lb";
+      default -> unit.endsWith("/t") ? unit + "on" : unit;
+    };
+  }
+
+  /** The amount as shown, from one in the unit of the tables. */
+  public double amount(double value, String unit) {
+    if (this == METRIC) {
+      return value;
+    }
+    return switch (unit) {
+      case "t", "t/h" -> value / T_PER_TON;
+      case "kg" -> value / KG_PER_LB;
+      default -> unit.endsWith("/t") ? value * T_PER_TON : value;
+    };
+  }
+}

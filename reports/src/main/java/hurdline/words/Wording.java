@@ -1,0 +1,82 @@
+package hurdline.words;
+
+import hurdline.answer.HolderRow;
+import hurdline.answer.SummaryRow;
+import java.util.Locale;
+
+/** Amounts as people read them: unit system, locale, and the digits that they deserve. */
+public final class Wording {
+  private final UnitSystem units;
+  private final Digits digits;
+
+  public Wording(UnitSystem units, Locale locale) {
+    this.units = units;
+    this.digits = new Digits(locale);
+  }
+
+  public UnitSystem units() {
+    return units;
+  }
+
+  /** {@code 2,560 ton}. */
+  public String amount(SummaryRow row) {
+    return withUnit(number(row.mean(), row.low95(), row.high95(), row.unit()), row.unit());
+  }
+
+  /** {@code 2,560 ton (2,520 to 2,600)}; without the bracket where there is no interval. */
+  public String withInterval(SummaryRow row) {
+    String range = interval(row.mean(), row.low95(), row.high95(), row.unit());
+    return range.isEmpty() ? amount(row) : amount(row) + " (" + range + ")";
+  }
+
+  /** {@code 57 % (54 to 60 %)} of a line's hours. */
+  public String share(HolderRow row) {
+    String range = interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
+    String share = withUnit(number(row.share(), row.shareLow95(), row.shareHigh95(), "share"), "share");
+    return range.isEmpty() ? share : share + " (" + range + " %)";
+  }
+
+  /** A number alone, digits by its interval. */
+  public String number(double value, double low, double high, String unit) {
+    return digits.at(shown(value, unit), lastPlace(value, low, high, unit));
+  }
+
+  /** A number with its unit, without an interval. */
+  public String amount(double value, String unit) {
+    return withUnit(number(value, Double.NaN, Double.NaN, unit), unit);
+  }
+
+  /** A number to a given count of decimals, for columns that line up. */
+  public String fixed(double value, int decimals, String unit) {
+    return digits.at(shown(value, unit), -decimals);
+  }
+
+  /** {@code 2,520 to 2,600}, or empty where there is no interval. */
+  public String interval(double value, double low, double high, String unit) {
+    if (!(high > low)) {
+      return "";
+    }
+    int last = lastPlace(value, low, high, unit);
+    return digits.at(shown(low, unit), last) + " to " + digits.at(shown(high, unit), last);
+  }
+
+  /** The unit as it stands behind a number or at the head of a column. */
+  public String unit(String unit) {
+    return unit.equals("share") ? "%" : units.shown(unit);
+  }
+
+  /** The amount in the shown unit, for a picture. */
+  public double shown(double value, String unit) {
+    return unit.equals("share") ? 100 * value : units.amount(value, unit);
+  }
+
+  private int lastPlace(double value, double low, double high, String unit) {
+    int last = Digits.lastPlace(shown(value, unit), shown(low, unit), shown(high, unit));
+    boolean counted = unit.equals("bales") || unit.equals("modules") || unit.equals("count");
+    return counted ? Math.max(0, last) : last;
+  }
+
+  private String withUnit(String number, String unit) {
+    return unit.equals("count") || number.equals("not defined") ? number : number + " " + unit(unit);
+  }
+}
