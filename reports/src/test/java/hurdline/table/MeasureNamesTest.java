@@ -6,7 +6,6 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonParser;
 import hurdline.measure.Measure;
 import java.io.IOException;
-import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,8 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class MeasureNamesTest {
-  private static List<String> askedFor() throws IOException, URISyntaxException {
-    Path exact = Path.of(MeasureNamesTest.class.getResource("/line-configs/exact").toURI());
+  private static List<String> askedFor() throws IOException {
+    Path exact = Path.of(System.getProperty("hurdline.root"), "line-configs", "exact");
     List<String> names = new ArrayList<>();
     try (Stream<Path> files = Files.list(exact)) {
       for (Path file : files.filter(f -> f.toString().endsWith(".expect.json")).toList()) {
