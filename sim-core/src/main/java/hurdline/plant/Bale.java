@@ -20,6 +20,6 @@ public record Bale(
     Map<String, Double> composition,
     double spread) {
   public Bale {
-    composition = Map.copyOf(composition);
+    composition = InOrder.copy(composition);
   }
 }

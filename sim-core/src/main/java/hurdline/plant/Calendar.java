@@ -16,7 +16,7 @@ public record Calendar(LocalDate from, LocalDate to, List<Shift> shifts, Set<Loc
 
   public Calendar {
     shifts = List.copyOf(shifts);
-    closed = Set.copyOf(closed);
+    closed = InOrder.copy(closed);
   }
 
   /**
@@ -27,7 +27,7 @@ public record Calendar(LocalDate from, LocalDate to, List<Shift> shifts, Set<Loc
    */
   public record Shift(String name, Set<DayOfWeek> days, int fromS, int toS, List<Rest> rests) {
     public Shift {
-      days = Set.copyOf(days);
+      days = InOrder.copy(days);
       rests = List.copyOf(rests);
     }
 

@@ -58,7 +58,7 @@ public record Delivery(
   /** Hours of a day on days of the week; {@code toS} up to 86,400, after {@code fromS}. */
   public record DayHours(int fromS, int toS, Set<DayOfWeek> days) {
     public DayHours {
-      days = Set.copyOf(days);
+      days = InOrder.copy(days);
     }
   }
 

@@ -22,8 +22,8 @@ public record Money(
     double discountPerYr,
     Growth growth) {
   public Money {
-    cropsPerKg = Map.copyOf(cropsPerKg);
-    paidAt = Map.copyOf(paidAt);
+    cropsPerKg = InOrder.copy(cropsPerKg);
+    paidAt = InOrder.copy(paidAt);
   }
 
   /** Shares a year by which later years differ. */

@@ -36,7 +36,7 @@ public record Step(
   public Step {
     outlets = List.copyOf(outlets);
     breaks = List.copyOf(breaks);
-    makes = Map.copyOf(makes);
+    makes = InOrder.copy(makes);
   }
 
   /**

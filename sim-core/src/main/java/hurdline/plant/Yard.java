@@ -20,9 +20,9 @@ public record Yard(
     double fieldLossPerS,
     Map<String, Lift> lifts) {
   public Yard {
-    onHand = Map.copyOf(onHand);
+    onHand = InOrder.copy(onHand);
     places = List.copyOf(places);
-    lifts = Map.copyOf(lifts);
+    lifts = InOrder.copy(lifts);
   }
 
   /**

@@ -1,0 +1,67 @@
+package hurdline.plant;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The nearest known word to one that is not known. */
+public final class Nearest {
+  private static final int SHOWN = 8;
+
+  private Nearest() {}
+
+  /**
+   * The known word that takes the fewest changes of a letter, at most a third of the longer word's
+   * length (and 1 in a short word); case counts as no change.
+   */
+  public static Optional<String> to(String word, Collection<String> known) {
+    return known.stream()
+        .filter(candidate -> distance(word, candidate) <= reach(word, candidate))
+        .min(Comparator.comparingInt((String candidate) -> distance(word, candidate)).thenComparing(c -> c));
+  }
+
+  /** What to write in place of an unknown word: the nearest one, or what there is. */
+  public static String expected(String kind, String word, Collection<String> known) {
+    if (known.isEmpty()) {
+      return kind + ", of which there is none";
+    }
+    return to(word, known)
+        .map(near -> kind + ", perhaps \"" + near + "\"")
+        .orElseGet(() -> kind + ", one of " + some(known));
+  }
+
+  /** The first of the words, for a message. */
+  public static String some(Collection<String> known) {
+    String shown = known.stream().limit(SHOWN).collect(Collectors.joining(", "));
+    return known.size() > SHOWN ? shown + " ..." : shown;
+  }
+
+  private static int reach(String word, String candidate) {
+    return Math.max(1, Math.max(word.length(), candidate.length()) / 3);
+  }
+
+  /** Edits between two words: insertions, deletions, changes and swaps of neighbours. */
+  static int distance(String a, String b) {
+    if (Math.abs(a.length() - b.length()) > 12 || a.length() > 80) {
+      return Integer.MAX_VALUE;
+    }
+    String left = a.toLowerCase(java.util.Locale.ROOT);
+    String right = b.toLowerCase(java.util.Locale.ROOT);
+    int[][] edits = new int[left.length() + 1][right.length() + 1];
+    for (int i = 0; i <= left.length(); i++) {
+      for (int j = 0; j <= right.length(); j++) {
+        edits[i][j] = i == 0 || j == 0 ? i + j : least(edits, left, right, i, j);
+      }
+    }
+    return edits[left.length()][right.length()];
+  }
+
+  private static int least(int[][] edits, String left, String right, int i, int j) {
+    int change = edits[i - 1][j - 1] + (left.charAt(i - 1) == right.charAt(j - 1) ? 0 : 1);
+    int best = Math.min(change, 1 + Math.min(edits[i - 1][j], edits[i][j - 1]));
+    boolean swapped =
+        i > 1 && j > 1 && left.charAt(i - 1) == right.charAt(j - 2) && left.charAt(i - 2) == right.charAt(j - 1);
+    return swapped ? Math.min(best, edits[i - 2][j - 2] + 1) : best;
+  }
+}

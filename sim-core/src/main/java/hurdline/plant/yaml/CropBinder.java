@@ -1,0 +1,90 @@
+package hurdline.plant.yaml;
+
+import hurdline.chance.Distribution;
+import hurdline.chance.Fixed;
+import hurdline.plant.Bale;
+import hurdline.plant.Component;
+import hurdline.plant.Crop;
+import hurdline.unit.Dimension;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads components, crops and what a field says of its bales. */
+final class CropBinder {
+  private static final List<String> USUAL = List.of("long_fiber", "short_fiber", "hurd", "fines");
+  private static final double USUAL_MOISTURE = 0.12;
+
+  private CropBinder() {}
+
+  static List<Component> components(At at) {
+    if (!at.isGiven()) {
+      return USUAL.stream().map(name -> new Component(name, OptionalDouble.empty())).toList();
+    }
+    if (at.isMap()) {
+      return at.each("component", CropBinder::component);
+    }
+    List<Component> found = new ArrayList<>();
+    for (At item : at.items("names of components")) {
+      once(found, item, Words.name(item, "a component"));
+    }
+    if (found.isEmpty()) {
+      at.wrong("there is no component", "a list of names, or a map from names to loose densities");
+    }
+    return found;
+  }
+
+  private static Component component(String name, At at) {
+    Fields f = at.fields(Shape.COMPONENT);
+    return new Component(name, Quantities.optional(f.at("loose"), Dimension.DENSITY, Range.ABOVE_0));
+  }
+
+  private static void once(List<Component> found, At item, String name) {
+    if (found.stream().anyMatch(component -> component.name().equals(name))) {
+      item.wrong(item.shown() + " stands here twice", "each component once");
+    } else if (At.isName(name)) {
+      found.add(new Component(name, OptionalDouble.empty()));
+    } else if (item.scalar().isPresent()) {
+      item.wrong(item.shown() + " cannot be a name", "letters, digits, _ and -, up to 60 of them");
+    }
+  }
+
+  static Crop crop(String name, At at) {
+    Fields f = at.fields(Shape.CROP);
+    if (at.isMap() && !f.has("bale") && !f.has("module")) {
+      at.wrong("it has neither \"bale\" nor \"module\"", "what a bale is like, such as \"bale: {mass: 1050 lb}\"");
+    }
+    Bale usual = new Bale(new Fixed(1), new Fixed(USUAL_MOISTURE), Optional.empty(), Map.of(), 0);
+    return new Crop(name, f.has("module"), bale(f, usual));
+  }
+
+  /** A bale; what the map does not say is as usual. */
+  static Bale bale(Fields f, Bale usual) {
+    if (f.has("bale") && f.has("module")) {
+      f.at("module").wrong("it has a \"bale\" and a \"module\"", "the one that the crop is counted in");
+    }
+    At unit = f.has("bale") ? f.at("bale") : f.at("module");
+    Distribution massKg =
+        Amounts.optional(unit.fields(Shape.BALE).at("mass"), Dimension.MASS, Range.ABOVE_0).orElse(usual.massKg());
+    Distribution moisture =
+        Amounts.optional(f.at("moisture"), Dimension.SHARE, Range.PART).orElse(usual.moisture());
+    Optional<Distribution> diameter =
+        Amounts.optional(f.at("diameter"), Dimension.LENGTH, Range.ABOVE_0).or(usual::diameterM);
+    Map<String, Double> composition =
+        f.has("composition") ? shares(f.at("composition"), "component") : usual.composition();
+    double spread =
+        Quantities.of(f.at("composition_spread"), Dimension.SHARE, Range.SHARE, usual.spread());
+    return new Bale(massKg, moisture, diameter, composition, spread);
+  }
+
+  /** Shares by name. */
+  static Map<String, Double> shares(At at, String kind) {
+    Map<String, Double> shares = new LinkedHashMap<>();
+    at.named(kind)
+        .forEach((name, entry) -> shares.put(name, Quantities.of(entry, Dimension.SHARE, Range.SHARE, 0)));
+    return shares;
+  }
+}

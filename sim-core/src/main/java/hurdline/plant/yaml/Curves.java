@@ -1,0 +1,69 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Curve;
+import hurdline.plant.Curve.Point;
+import hurdline.unit.Dimension;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** Reads corrections: lists of pairs of a property and a bare factor. */
+final class Curves {
+  private final Dimension property;
+  private final boolean aboveZero;
+
+  private Curves(Dimension property, boolean aboveZero) {
+    this.property = property;
+    this.aboveZero = aboveZero;
+  }
+
+  /** A factor on a share of what is taken, which may fall to 0. */
+  static Map<String, Curve> onShares(At at, Dimension property) {
+    Map<String, Curve> curves = new HashMap<>();
+    at.named("component").forEach((name, entry) -> curves.put(name, new Curves(property, false).read(entry)));
+    return curves;
+  }
+
+  /** A factor on a rate or an energy; at 0 nothing would ever move. */
+  static Curve onRate(At at, Dimension property) {
+    return new Curves(property, true).read(at);
+  }
+
+  private Curve read(At at) {
+    if (!at.isGiven()) {
+      return Curve.NONE;
+    }
+    List<At> pairs = at.items("pairs such as [12 %, 1.0]");
+    List<Point> points = new ArrayList<>();
+    for (At pair : pairs) {
+      add(points, pair);
+    }
+    if (pairs.isEmpty() && at.tree().orElseThrow() instanceof Tree.Items) {
+      at.wrong("the list has no pair", "pairs such as [12 %, 1.0]");
+    }
+    return new Curve(points);
+  }
+
+  private void add(List<Point> points, At pair) {
+    List<At> two = pair.items("a value and a factor");
+    if (two.size() != 2) {
+      if (pair.tree().filter(Tree.Items.class::isInstance).isPresent()) {
+        pair.wrong("the list has " + two.size() + " places", "a value and a factor, such as [12 %, 1.0]");
+      }
+      return;
+    }
+    Range range = property == Dimension.SHARE ? Range.SHARE : Range.NOT_BELOW_0;
+    OptionalDouble at = Quantities.optional(two.get(0), property, range);
+    OptionalDouble factor = Numbers.number(two.get(1), 0, aboveZero);
+    if (at.isEmpty() || factor.isEmpty()) {
+      return;
+    }
+    if (!points.isEmpty() && !(at.getAsDouble() > points.get(points.size() - 1).at())) {
+      two.get(0).wrong(two.get(0).shown() + " does not lie above the one before it", "values that rise from pair to pair");
+      return;
+    }
+    points.add(new Point(at.getAsDouble(), factor.getAsDouble()));
+  }
+}

@@ -1,0 +1,134 @@
+package hurdline.plant.yaml;
+
+import hurdline.chance.Fixed;
+import hurdline.plant.Bale;
+import hurdline.plant.Calendar;
+import hurdline.plant.Crop;
+import hurdline.plant.Delivery;
+import hurdline.plant.Delivery.DayHours;
+import hurdline.plant.Delivery.Field;
+import hurdline.plant.Delivery.Loads;
+import hurdline.plant.Delivery.Trucks;
+import hurdline.plant.Delivery.Weather;
+import hurdline.unit.Dimension;
+import hurdline.unit.Unit;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads how crops come in. */
+final class DeliveryBinder {
+  private static final DayHours ALL_DAY = new DayHours(0, 86_400, EnumSet.allOf(DayOfWeek.class));
+  private static final Bale NO_BALE =
+      new Bale(new Fixed(1), new Fixed(0.12), Optional.empty(), Map.of(), 0);
+
+  private final List<Crop> crops;
+  private final Calendar calendar;
+
+  DeliveryBinder(List<Crop> crops, Calendar calendar) {
+    this.crops = crops;
+    this.calendar = calendar;
+  }
+
+  Delivery delivery(String crop, At at) {
+    Fields f = at.fields(Shape.DELIVERY);
+    wayIn(f);
+    Optional<Loads> loads = loads(f.at("loads"));
+    DayHours hours = f.has("hours") ? hours(f.at("hours")) : loads.map(Loads::hours).orElse(ALL_DAY);
+    Bale usual = crops.stream().filter(c -> c.name().equals(crop)).map(Crop::bale).findFirst().orElse(NO_BALE);
+    return new Delivery(
+        crop,
+        f.at("fields").each("field", (name, field) -> field(name, field, usual)),
+        Amounts.of(f.at("season_factor"), Dimension.SHARE, Range.ABOVE_0, 1),
+        weather(f.at("weather")),
+        hours,
+        trucks(f.at("trucks")),
+        loads,
+        StopBinder.job(f.at("weigh")),
+        StopBinder.job(f.at("unload")).orElseGet(YardBinder::atOnce),
+        Numbers.whole(f.at("hands"), 0, 0));
+  }
+
+  private static void wayIn(Fields f) {
+    if (!f.here().isMap()) {
+      return;
+    }
+    if (!f.has("fields") && !f.has("loads")) {
+      f.here().wrong("it has neither \"fields\" nor \"loads\"", "fields with hours and trucks, or loads");
+    }
+    for (String key : List.of("hours", "trucks")) {
+      if (f.has("fields") && !f.has(key)) {
+        f.here().wrong("it has fields but no \"" + key + "\"", "the " + key + " that bring the bales of the fields in");
+      }
+    }
+    for (String key : List.of("hours", "trucks", "weather", "season_factor")) {
+      if (!f.has("fields") && f.has("loads") && f.has(key)) {
+        f.at(key).wrong("\"" + key + "\" goes with fields, of which there are none", key.equals("hours") ? "hours in \"loads\"" : "fields, or this key left out");
+      }
+    }
+  }
+
+  private static Field field(String name, At at, Bale usual) {
+    Fields f = at.fields(Shape.FIELD);
+    At baling = f.at("baling");
+    return new Field(
+        name,
+        Quantities.of(f.at("area"), Dimension.AREA, Range.ABOVE_0, 1),
+        Amounts.of(f.at("yield"), Dimension.YIELD, Range.NOT_BELOW_0, 0),
+        Dates.date(f.at("ready")).orElse(LocalDate.MIN),
+        Quantities.of(f.at("ready_sd"), Dimension.TIME, Range.NOT_BELOW_0, 0) / Unit.DAY.inSi(),
+        Quantities.whole(baling, Dimension.BALE_RATE, 1 / Unit.DAY.inSi(), 1, 1),
+        CropBinder.bale(f, usual));
+  }
+
+  private static DayHours hours(At at) {
+    if (!at.isGiven()) {
+      return ALL_DAY;
+    }
+    Fields f = at.fields(Shape.HOURS);
+    int fromS = Dates.clock(f.at("from")).orElse(0);
+    int toS = Dates.clock(f.at("to")).orElse(86_400);
+    if (!(fromS < toS)) {
+      f.at("to").wrong("the hours end at or before they begin", "hours within one day, \"from\" before \"to\", up to \"24:00\"");
+      return ALL_DAY;
+    }
+    return new DayHours(fromS, toS, Dates.weekdays(f.at("days")));
+  }
+
+  private static Weather weather(At at) {
+    Fields f = at.fields(Shape.WEATHER);
+    double wetDay = Quantities.of(f.at("wet_day"), Dimension.SHARE, Range.SHARE, 0);
+    double afterWet = Quantities.of(f.at("wet_after_wet"), Dimension.SHARE, Range.SHARE, wetDay);
+    return new Weather(wetDay, afterWet, Numbers.whole(f.at("dry_days"), 0, 0));
+  }
+
+  private static Optional<Trucks> trucks(At at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(Shape.TRUCKS);
+    return Optional.of(
+        new Trucks(
+            Numbers.whole(f.at("count"), 0, 1),
+            Counts.needed(f),
+            StopBinder.job(f.at("load")).orElseGet(YardBinder::atOnce),
+            Amounts.of(f.at("drive"), Dimension.TIME, Range.NOT_BELOW_0, 1)));
+  }
+
+  private Optional<Loads> loads(At at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(Shape.LOADS);
+    return Optional.of(
+        new Loads(
+            Amounts.of(f.at("every"), Dimension.TIME, Range.ABOVE_0, 1),
+            Counts.needed(f),
+            Dates.date(f.at("from")).orElse(calendar.from()),
+            Dates.date(f.at("to")).orElse(calendar.to()),
+            hours(f.at("hours"))));
+  }
+}

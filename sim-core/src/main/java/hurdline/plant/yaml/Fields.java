@@ -1,0 +1,99 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Nearest;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The known keys of one map.
+ *
+ * <p>A misspelt key is reported and then read as the key that it was likely to mean, so that one slip
+ * does not also show as a missing key.
+ */
+final class Fields {
+  private final At at;
+  private final Map<String, String> written = new HashMap<>();
+  private boolean whole = true;
+
+  private Fields(At at) {
+    this.at = at;
+  }
+
+  static Fields of(At at, Shape shape) {
+    Fields fields = new Fields(at);
+    if (at.isMap()) {
+      fields.match(shape);
+      fields.requireAll(shape);
+    }
+    return fields;
+  }
+
+  private void match(Shape shape) {
+    Set<String> given = at.entries().orElseThrow().keySet();
+    Set<String> open = new LinkedHashSet<>(shape.keys());
+    open.removeAll(given);
+    for (String key : given) {
+      if (shape.keys().contains(key)) {
+        written.put(key, key);
+      } else {
+        unknown(shape, key, open);
+      }
+    }
+  }
+
+  private void unknown(Shape shape, String key, Set<String> open) {
+    String reason = Strangers.reason(shape, key);
+    if (reason != null) {
+      at.key(key).wrong("unknown key " + Shown.quoted(key) + ": " + reason, "one of " + String.join(", ", shape.keys()));
+      return;
+    }
+    at.key(key)
+        .wrong("unknown key " + Shown.quoted(key), Nearest.expected("a key of " + shape.phrase(), key, shape.keys()));
+    Nearest.to(key, open)
+        .ifPresent(
+            near -> {
+              open.remove(near);
+              written.put(near, key);
+            });
+  }
+
+  /** Whether no key that must be there is missing. */
+  boolean isWhole() {
+    return whole;
+  }
+
+  private void requireAll(Shape shape) {
+    for (String key : shape.required()) {
+      if (!at(key).isGiven()) {
+        missing(key);
+        whole = false;
+      }
+    }
+  }
+
+  /** Says that a key is missing, at the map that should have it or at the key that has no value. */
+  void missing(String key) {
+    At spot = written.containsKey(key) ? at.key(written.get(key)) : at;
+    String said = written.containsKey(key) ? "the key \"" + key + "\" has no value" : "the key \"" + key + "\" is missing";
+    spot.wrong(said, Samples.of(key));
+  }
+
+  At at(String key) {
+    return at.child(key, written.getOrDefault(key, key));
+  }
+
+  boolean has(String key) {
+    return at(key).isGiven();
+  }
+
+  /** Whether the key stands there, with a value or without. */
+  boolean mentions(String key) {
+    return written.containsKey(key);
+  }
+
+  At here() {
+    return at;
+  }
+}

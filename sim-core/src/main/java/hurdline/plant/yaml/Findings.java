@@ -1,0 +1,48 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Problem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** All that is wrong with one tree, gathered while it is bound. */
+final class Findings {
+  private final List<Finding> all = new ArrayList<>();
+
+  void add(Place place, String path, String said, String expected) {
+    add(new Finding(place, new Problem(path, said, expected)));
+  }
+
+  void add(Finding finding) {
+    if (!all.contains(finding)) {
+      all.add(finding);
+    }
+  }
+
+  int count() {
+    return all.size();
+  }
+
+  boolean isEmpty() {
+    return all.isEmpty();
+  }
+
+  /** Whether something is already wrong at, in or around that path, so that more would only echo it. */
+  boolean covers(String path) {
+    return all.stream().map(finding -> finding.problem().path()).anyMatch(bad -> within(bad, path));
+  }
+
+  private static boolean within(String bad, String path) {
+    return bad.equals(path) || bad.startsWith(path + ".") || (!bad.isEmpty() && path.startsWith(bad + "."));
+  }
+
+  /** In file order; what no file holds comes last. */
+  List<Finding> inOrder() {
+    return all.stream()
+        .sorted(
+            Comparator.comparing((Finding finding) -> finding.place().isNowhere())
+                .thenComparingInt(finding -> finding.place().line())
+                .thenComparingInt(finding -> finding.place().column()))
+        .toList();
+  }
+}

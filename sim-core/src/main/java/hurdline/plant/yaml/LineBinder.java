@@ -1,0 +1,161 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Line;
+import hurdline.plant.Step;
+import hurdline.plant.Step.Break;
+import hurdline.plant.Step.Mix;
+import hurdline.plant.Step.MixShare;
+import hurdline.plant.Step.Outlet;
+import hurdline.plant.Step.OwnHours;
+import hurdline.plant.Step.Packs;
+import hurdline.unit.Dimension;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Reads lines and their steps. */
+final class LineBinder {
+  private static final String FROM = "from ";
+  private static final String AIM = "a machine, a bin, a product or \"waste\"";
+
+  private final Map<String, Shape> machines;
+
+  /** @param machines the shape of each machine, which says what its steps may have */
+  LineBinder(Map<String, Shape> machines) {
+    this.machines = machines;
+  }
+
+  Line line(String name, At at) {
+    Fields f = at.fields(Shape.LINE);
+    return new Line(
+        name,
+        Words.name(f.at("crop"), "a crop"),
+        Words.name(f.at("feed"), "a bale-feeder"),
+        Words.names(f.at("alongside"), "a machine"),
+        f.at("steps").each("machine", this::step));
+  }
+
+  private Step step(String machine, At at) {
+    Shape kind = machines.getOrDefault(machine, Shape.MILL);
+    Shape shape =
+        switch (kind) {
+          case BIN -> Shape.BIN_STEP;
+          case FEEDER -> Shape.FEEDER_STEP;
+          case MILL -> Shape.MILL_STEP;
+          default -> Shape.STEP;
+        };
+    Fields f = at.fields(shape);
+    oneWayOut(f);
+    return new Step(
+        machine,
+        Quantities.optional(f.at("rate"), Dimension.MASS_RATE, Range.ABOVE_0),
+        outlets(f),
+        packs(f.at("packs")),
+        f.at("breaks").each("component", LineBinder::breaking),
+        Quantities.of(f.at("dries"), Dimension.SHARE, Range.SHARE, 0),
+        ownHours(f.at("own_hours")),
+        table(f.at("table")),
+        Numbers.whole(f.at("precedence"), 1, 1),
+        Curves.onRate(f.at("rate_by_moisture"), Dimension.SHARE),
+        Curves.onRate(f.at("rate_by_diameter"), Dimension.LENGTH),
+        mix(f.at("mix")),
+        Quantities.of(f.at("stay"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+        makes(f.at("makes")));
+  }
+
+  private static void oneWayOut(Fields f) {
+    List<String> given = List.of("to", "outlets", "packs").stream().filter(f::has).toList();
+    if (given.isEmpty() && f.here().isMap()) {
+      f.here().wrong("it leads nowhere: it has none of to, outlets and packs", "one of them, such as \"to: waste\" or \"packs: tow\"");
+    } else if (given.size() > 1) {
+      f.at(given.get(1)).wrong("it has " + String.join(" and ", given), "one of to, outlets and packs");
+    }
+  }
+
+  private static List<Outlet> outlets(Fields f) {
+    if (f.has("to")) {
+      return List.of(new Outlet(Words.name(f.at("to"), AIM), Optional.empty(), Map.of(), Map.of()));
+    }
+    List<Outlet> found = f.at("outlets").list("outlets", LineBinder::outlet);
+    if (f.has("outlets") && found.isEmpty()) {
+      f.at("outlets").wrong("there is no outlet", "a list of outlets such as {to: hurd_bin, takes: {hurd: 88 %}}");
+    }
+    return found;
+  }
+
+  private static Outlet outlet(At at) {
+    Fields f = at.fields(Shape.OUTLET);
+    Optional<Map<String, Double>> takes =
+        f.has("takes") ? Optional.of(CropBinder.shares(f.at("takes"), "component")) : Optional.empty();
+    return new Outlet(
+        Words.name(f.at("to"), AIM),
+        takes,
+        Curves.onShares(f.at("by_moisture"), Dimension.SHARE),
+        Curves.onShares(f.at("by_diameter"), Dimension.LENGTH));
+  }
+
+  private static Optional<Packs> packs(At at) {
+    return Words.optionalName(at, "a product, or \"from\" and a mill")
+        .map(
+            word ->
+                word.startsWith(FROM)
+                    ? new Step.PacksFromMill(word.substring(FROM.length()).strip())
+                    : new Step.PacksProduct(word));
+  }
+
+  private static Break breaking(String component, At at) {
+    Fields f = at.fields(Shape.BREAK);
+    return new Break(
+        component,
+        Words.name(f.at("into"), "a component"),
+        Quantities.of(f.at("share"), Dimension.SHARE, Range.SHARE, 0));
+  }
+
+  private static Optional<OwnHours> ownHours(At at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(Shape.OWN_HOURS);
+    if (at.isMap() && at.entries().orElseThrow().isEmpty()) {
+      at.wrong("the map is empty", "shifts, from or to");
+    }
+    return Optional.of(
+        new OwnHours(Words.names(f.at("shifts"), "a shift"), Dates.date(f.at("from")), Dates.date(f.at("to"))));
+  }
+
+  private static OptionalInt table(At at) {
+    return at.isGiven() ? OptionalInt.of(Quantities.whole(at, Dimension.BALES, 1, 1, 2)) : OptionalInt.empty();
+  }
+
+  private static Mix mix(At at) {
+    if (!at.isGiven()) {
+      return new Step.FirstScreen();
+    }
+    if (at.scalar().isPresent()) {
+      if (!at.scalar().get().text().equals("orders")) {
+        at.wrong(at.shown() + " is no mix", "a list of screens with their shares, or \"orders\"");
+      }
+      return new Step.ByOrders();
+    }
+    List<MixShare> shares = at.list("screens with their shares", LineBinder::mixShare);
+    if (shares.isEmpty() && !at.isMap()) {
+      at.wrong("the mix names no screen", "at least one, such as {screen: medium, share: 100 %}");
+    }
+    return new Step.Shares(shares);
+  }
+
+  private static MixShare mixShare(At at) {
+    Fields f = at.fields(Shape.MIX_SHARE);
+    return new MixShare(
+        Words.name(f.at("screen"), "a screen"),
+        Quantities.of(f.at("share"), Dimension.SHARE, Range.SHARE, 0));
+  }
+
+  private static Map<String, String> makes(At at) {
+    Map<String, String> makes = new LinkedHashMap<>();
+    at.named("screen").forEach((screen, product) -> makes.put(screen, Words.name(product, "a product")));
+    return makes;
+  }
+}

@@ -1,0 +1,109 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Money;
+import hurdline.plant.Money.Growth;
+import hurdline.plant.Option;
+import hurdline.plant.Plan;
+import hurdline.unit.Dimension;
+import hurdline.unit.Unit;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads money, and what options and plans say of themselves. */
+final class MoneyBinder {
+  private MoneyBinder() {}
+
+  /** Keeps the file to the currency that it names, before any price is read. */
+  static void keepCurrency(At money) {
+    if (money.isMap()) {
+      String code = money.child("currency").scalar().map(Tree.Scalar::text).orElse("");
+      if (code.matches("[A-Z]{3}")) {
+        money.binding().keepTo(code);
+      }
+    }
+  }
+
+  static Optional<Money> money(At at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(Shape.MONEY);
+    Fields electricity = f.at("electricity").fields(Shape.ELECTRICITY);
+    return Optional.of(
+        new Money(
+            currency(f.at("currency")),
+            Quantities.of(electricity.at("energy"), Dimension.ENERGY_PRICE, Range.NOT_BELOW_0, 0),
+            Quantities.of(electricity.at("demand"), Dimension.DEMAND_PRICE, Range.NOT_BELOW_0, 0) * Unit.MONTH.inSi(),
+            Quantities.of(f.at("wage"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
+            prices(f.at("crops")),
+            moistures(f.at("paid_at")),
+            Quantities.of(f.at("overhead"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
+            perYear(f.at("discount"), Range.NOT_BELOW_0),
+            growth(f.at("growth"))));
+  }
+
+  private static String currency(At at) {
+    String code = Words.name(at, "a currency");
+    if (at.isGiven() && !code.matches("[A-Z]{3}")) {
+      at.wrong(at.shown() + " is no currency code", "three capital letters such as USD");
+    }
+    return code;
+  }
+
+  private static Map<String, Double> prices(At at) {
+    Map<String, Double> prices = new LinkedHashMap<>();
+    at.named("crop").forEach((crop, price) -> prices.put(crop, Quantities.of(price, Dimension.PRICE, Range.ANY, 0)));
+    return prices;
+  }
+
+  private static Map<String, Double> moistures(At at) {
+    Map<String, Double> moistures = new LinkedHashMap<>();
+    at.named("crop").forEach((crop, share) -> moistures.put(crop, Quantities.of(share, Dimension.SHARE, Range.PART, 0)));
+    return moistures;
+  }
+
+  private static Growth growth(At at) {
+    Fields f = at.fields(Shape.GROWTH);
+    return new Growth(
+        growth(f, "products"), growth(f, "crops"), growth(f, "wages"), growth(f, "electricity"));
+  }
+
+  private static double growth(Fields f, String key) {
+    double perYear = perYear(f.at(key), Range.ANY);
+    if (!(perYear > -1)) {
+      f.at(key).wrong(f.at(key).shown() + " would leave nothing after a year", "a share a year above -100 %");
+      return 0;
+    }
+    return perYear;
+  }
+
+  private static double perYear(At at, Range range) {
+    return Quantities.of(at, Dimension.SHARE_RATE, range, 0) * Unit.YEAR.inSi();
+  }
+
+  static Option option(String name, At at) {
+    Fields f = at.fields(Shape.OPTION);
+    patch(f);
+    OptionalDouble lifeS = Quantities.optional(f.at("life"), Dimension.TIME, Range.ABOVE_0);
+    return new Option(
+        name,
+        Words.text(f.at("says")),
+        Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0),
+        lifeS.isPresent() ? lifeS.getAsDouble() / Unit.YEAR.inSi() : 10,
+        Quantities.of(f.at("salvage"), Dimension.MONEY, Range.ANY, 0));
+  }
+
+  static Plan plan(String name, At at) {
+    Fields f = at.fields(Shape.PLAN);
+    patch(f);
+    return new Plan(name, Words.text(f.at("says")));
+  }
+
+  private static void patch(Fields f) {
+    if (f.has("with") && !f.at("with").isMap()) {
+      f.at("with").wrong(f.at("with").shown() + " is not a map", "a patch on this file: the keys to change with their new values");
+    }
+  }
+}

@@ -1,0 +1,77 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.unit.Dimension;
+import hurdline.unit.Quantity;
+import hurdline.unit.QuantityException;
+import java.util.OptionalDouble;
+
+/** Reads plain quantities: a number and a unit. */
+final class Quantities {
+  private Quantities() {}
+
+  /** The quantity in SI; the stand-in where none is given or it is wrong. */
+  static double of(At at, Dimension due, Range range, double standIn) {
+    return optional(at, due, range).orElse(standIn);
+  }
+
+  static OptionalDouble optional(At at, Dimension due, Range range) {
+    if (!at.isGiven()) {
+      return OptionalDouble.empty();
+    }
+    if (at.scalar().isEmpty()) {
+      at.wrong(at.shown() + " stands where one fixed value is due; this may not vary", due.phrase());
+      return OptionalDouble.empty();
+    }
+    return read(at, at.scalar().get(), due, range);
+  }
+
+  static OptionalDouble read(At at, Scalar scalar, Dimension due, Range range) {
+    try {
+      Quantity quantity = Quantity.read(scalar.text(), due);
+      String fault = range.fault(quantity.si());
+      if (fault != null) {
+        at.wrong(Shown.quoted(scalar.text()) + " " + fault, due.phrase() + range.phrase());
+        return OptionalDouble.empty();
+      }
+      return sameMoney(at, scalar, quantity) ? OptionalDouble.of(quantity.si()) : OptionalDouble.empty();
+    } catch (QuantityException e) {
+      at.wrong(e.getMessage(), due.phrase() + range.phrase());
+      return OptionalDouble.empty();
+    }
+  }
+
+  private static boolean sameMoney(At at, Scalar scalar, Quantity quantity) {
+    if (quantity.currency().isEmpty()) {
+      return true;
+    }
+    String code = quantity.currency().get();
+    Binding binding = at.binding();
+    if (binding.currency().isEmpty()) {
+      binding.keepTo(code);
+    }
+    String kept = binding.currency().get();
+    if (!kept.equals(code)) {
+      at.wrong(Shown.quoted(scalar.text()) + " is in " + code, "the file's one currency, " + kept);
+    }
+    return kept.equals(code);
+  }
+
+  /** A quantity that must come out whole, such as days or bales. */
+  static int whole(At at, Dimension due, double unitInSi, int least, int standIn) {
+    OptionalDouble si = optional(at, due, Range.NOT_BELOW_0);
+    if (si.isEmpty()) {
+      return standIn;
+    }
+    double count = si.getAsDouble() / unitInSi;
+    if (!(Math.abs(count - Math.rint(count)) < 1e-9)) {
+      at.wrong(at.shown() + " is not a whole number", due.phrase());
+      return standIn;
+    }
+    if (!(count >= least && count <= Numbers.LARGEST)) {
+      at.wrong(at.shown() + (count < least ? " is too few" : " is too many"), "from " + least + " to " + Numbers.LARGEST);
+      return standIn;
+    }
+    return (int) Math.rint(count);
+  }
+}

@@ -1,0 +1,107 @@
+package hurdline.plant.yaml;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The keys of every kind of map in a plant file; a key that must be there ends in {@code !}.
+ *
+ * <p>The binder asks for nothing that is not here, and the JSON Schema beside the format reference
+ * is tested against this table.
+ */
+enum Shape {
+  PLANT(
+      "a plant",
+      "hurdline! plant! calendar! components crops! machines! products packages lines! season! crews"
+          + " resources yard! deliveries money options plans"),
+  CALENDAR("a calendar", "from! to! shifts! closed"),
+  SHIFT("a shift", "days from! to! rests"),
+  REST("a rest", "at! lasts!"),
+  COMPONENT("a component", "loose"),
+  CROP("a crop", "bale module moisture diameter composition! composition_spread"),
+  BALE("a bale", "mass!"),
+  FEEDER("a bale-feeder", "kind! power draws stops table"),
+  PLAIN("a machine of this kind", "kind! power draws stops"),
+  CYCLONE("a cyclone", "kind! power draws stops collects"),
+  FILLER("a bag-filler", "kind! power draws stops spouts"),
+  PRESS("a press", "kind! power draws stops boxes"),
+  BIN("a bin", "kind! holds! start_at stop_at"),
+  MILL("a hammer-mill", "kind! power! draws stops grinding! screens! swap needs"),
+  GRINDING("the grinding", "energy! measured_at! exponent! motor_load! no_load by_moisture"),
+  SCREEN("a screen", "opening! fines"),
+  STOP("a stop", "every! counted! lasts! already repair needs cost"),
+  PRODUCT("a product", "price package orders sells"),
+  ORDER("an order", "mass! due! late price"),
+  PACKAGE("a package", "mass! change cost needs"),
+  LINE("a line", "crop! feed! alongside steps!"),
+  STEP("a step", "rate to outlets packs breaks dries precedence rate_by_moisture rate_by_diameter"),
+  FEEDER_STEP(
+      "a feeder's step",
+      "rate to outlets packs breaks dries table precedence rate_by_moisture rate_by_diameter"),
+  MILL_STEP(
+      "a mill's step",
+      "rate to outlets packs breaks dries precedence rate_by_moisture rate_by_diameter mix stay makes"),
+  BIN_STEP("a bin's step", "to own_hours precedence"),
+  BREAK("a break", "into! share!"),
+  OUTLET("an outlet", "to! takes by_moisture by_diameter"),
+  OWN_HOURS("own hours", "shifts from to"),
+  MIX_SHARE("a screen of a mix", "screen! share!"),
+  CAMPAIGN("a campaign", "line! from! to! shifts!"),
+  CHANGEOVER("a changeover", "changeover! hands"),
+  RESOURCE("a resource", "count! first"),
+  YARD("a yard", "on_hand places! pick when_full field_loss set_on_table"),
+  YARD_PLACE("a place", "holds! loss for"),
+  PICK("a pick", "places!"),
+  LIFT("a lift", "lasts needs bales modules"),
+  DELIVERY("a delivery", "fields season_factor weather hours hands trucks loads weigh unload"),
+  FIELD(
+      "a field",
+      "area! yield! ready! ready_sd baling! bale module moisture diameter composition composition_spread"),
+  HOURS("hours", "from! to! days"),
+  TRUCKS("trucks", "count! bales modules load drive!"),
+  LOADS("loads", "every! bales modules from to hours"),
+  WEATHER("the weather", "wet_day! wet_after_wet dry_days"),
+  JOB("a job", "lasts! needs"),
+  MONEY("money", "currency! electricity wage crops paid_at overhead discount growth"),
+  ELECTRICITY("electricity", "energy demand"),
+  GROWTH("growth", "products crops wages electricity"),
+  OPTION("an option", "says cost life salvage with!"),
+  PLAN("a plan", "says with!"),
+  NORMAL("normal", "mean! sd! low high"),
+  LOGNORMAL("lognormal", "mean! sd! low high"),
+  EXPONENTIAL("exponential", "mean! low high"),
+  GAMMA("gamma", "mean! sd! low high"),
+  WEIBULL("weibull", "shape! scale! low high"),
+  UNIFORM("uniform", "low! high!"),
+  TRIANGULAR("triangular", "low! mode! high!"),
+  BETA("beta", "mean! sd! low! high!");
+
+  private final String phrase;
+  private final Set<String> keys = new LinkedHashSet<>();
+  private final List<String> required = new ArrayList<>();
+
+  Shape(String phrase, String table) {
+    this.phrase = phrase;
+    for (String key : table.split(" ")) {
+      String name = key.replace("!", "");
+      keys.add(name);
+      if (!name.equals(key)) {
+        required.add(name);
+      }
+    }
+  }
+
+  String phrase() {
+    return phrase;
+  }
+
+  Set<String> keys() {
+    return keys;
+  }
+
+  List<String> required() {
+    return required;
+  }
+}

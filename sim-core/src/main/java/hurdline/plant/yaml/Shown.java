@@ -1,0 +1,31 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.yaml.Tree.Entries;
+import hurdline.plant.yaml.Tree.Items;
+import hurdline.plant.yaml.Tree.Scalar;
+
+/** A value as a message shows it. */
+final class Shown {
+  private static final int LONGEST = 60;
+
+  private Shown() {}
+
+  static String of(Tree tree) {
+    if (tree instanceof Scalar scalar) {
+      return quoted(scalar.text());
+    }
+    if (tree instanceof Items) {
+      return "a list";
+    }
+    return "a map with " + String.join(", ", ((Entries) tree).map().keySet().stream().limit(4).map(Shown::cut).toList());
+  }
+
+  static String quoted(String text) {
+    return "\"" + cut(text) + "\"";
+  }
+
+  private static String cut(String text) {
+    String line = text.replaceAll("\\s+", " ").strip();
+    return line.length() > LONGEST ? line.substring(0, LONGEST - 3) + "..." : line;
+  }
+}

@@ -1,0 +1,77 @@
+package hurdline.plant.yaml;
+
+import hurdline.chance.Distribution;
+import hurdline.plant.Job;
+import hurdline.plant.Stop;
+import hurdline.plant.Stop.Counted;
+import hurdline.unit.Dimension;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads a machine's stops, and jobs. */
+final class StopBinder {
+  private static final Map<String, Counted> COUNTS = counts();
+  private static final Map<String, Boolean> REPAIRS = Map.of("in hours", false, "any time", true);
+
+  private StopBinder() {}
+
+  private static Map<String, Counted> counts() {
+    Map<String, Counted> counts = new LinkedHashMap<>();
+    for (Counted counted : Counted.values()) {
+      counts.put(counted.name().toLowerCase(Locale.ROOT), counted);
+    }
+    return counts;
+  }
+
+  static Stop stop(String name, At at) {
+    Fields f = at.fields(Shape.STOP);
+    int before = at.binding().findings().count();
+    Counted counted = Words.choice(f.at("counted"), COUNTS, null);
+    Dimension due = due(f, counted);
+    Distribution every = Amounts.of(f.at("every"), due, Range.NOT_BELOW_0, 1);
+    Distribution lasts = Amounts.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 1);
+    double already = Quantities.of(f.at("already"), due, Range.NOT_BELOW_0, 0);
+    if (at.binding().findings().count() == before && isZero(every) && isZero(lasts)) {
+      f.at("every").wrong("\"every\" and \"lasts\" are both 0, so it would stop without end", "an amount above 0 for one of them");
+    }
+    return new Stop(
+        name,
+        every,
+        counted == null ? Counted.CREWED : counted,
+        lasts,
+        already,
+        Words.choice(f.at("repair"), REPAIRS, false),
+        Words.optionalName(f.at("needs"), "a resource"),
+        Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0));
+  }
+
+  /** A mass where worked material is counted, else a time; by what stands there if the count is not known. */
+  private static Dimension due(Fields f, Counted counted) {
+    if (counted != null) {
+      return counted == Counted.WORKED ? Dimension.MASS : Dimension.TIME;
+    }
+    String text = f.at("every").scalar().map(Tree.Scalar::text).orElse("");
+    return text.matches(".*[0-9]\\s*(t|kg|lb|ton)") ? Dimension.MASS : Dimension.TIME;
+  }
+
+  private static boolean isZero(Distribution amount) {
+    return !(amount.at(1 - 1e-9) > 0);
+  }
+
+  /** A job; absent where the key is. */
+  static Optional<Job> job(At at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(Shape.JOB);
+    return Optional.of(job(f));
+  }
+
+  static Job job(Fields f) {
+    return new Job(
+        Amounts.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+        Words.optionalName(f.at("needs"), "a resource"));
+  }
+}

@@ -1,0 +1,76 @@
+package hurdline.plant.yaml;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A YAML document with the place of every key and value; never changed once built. */
+sealed interface Tree {
+
+  Place place();
+
+  /**
+   * @param text as it stands in the file, quotes taken off
+   * @param plain whether it stood without quotes
+   */
+  record Scalar(String text, boolean plain, Place place) implements Tree {
+    boolean isNull() {
+      return plain && (text.isEmpty() || text.equals("~") || text.equalsIgnoreCase("null"));
+    }
+  }
+
+  record Items(List<Tree> list, Place place) implements Tree {
+    public Items {
+      list = List.copyOf(list);
+    }
+  }
+
+  /** A value and where its key stands. */
+  record Entry(Place keyPlace, Tree value) {}
+
+  record Entries(Map<String, Entry> map, Place place) implements Tree {
+    public Entries {
+      map = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    }
+
+    Optional<Tree> at(String key) {
+      return Optional.ofNullable(map.get(key)).map(Entry::value);
+    }
+  }
+
+  /** Whether nothing stands here. */
+  default boolean isNothing() {
+    return this instanceof Scalar scalar && scalar.isNull();
+  }
+
+  /** Whether two trees say the same, wherever they stand. */
+  static boolean same(Tree a, Tree b) {
+    if (a == b) {
+      return true;
+    }
+    if (a instanceof Scalar left && b instanceof Scalar right) {
+      return left.text().equals(right.text()) && left.isNull() == right.isNull();
+    }
+    if (a instanceof Items left && b instanceof Items right) {
+      return sameItems(left.list(), right.list());
+    }
+    return a instanceof Entries left
+        && b instanceof Entries right
+        && left.map().keySet().equals(right.map().keySet())
+        && left.map().keySet().stream()
+            .allMatch(key -> same(left.map().get(key).value(), right.map().get(key).value()));
+  }
+
+  private static boolean sameItems(List<Tree> left, List<Tree> right) {
+    if (left.size() != right.size()) {
+      return false;
+    }
+    for (int i = 0; i < left.size(); i++) {
+      if (!same(left.get(i), right.get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,51 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Nearest;
+import hurdline.plant.yaml.Tree.Scalar;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads words: names, texts and choices. */
+final class Words {
+  private Words() {}
+
+  /** A text; empty where none is given. */
+  static String text(At at) {
+    if (at.isGiven() && at.scalar().isEmpty()) {
+      at.wrong(at.shown() + " is not a text", "a short text");
+    }
+    return at.scalar().map(Scalar::text).orElse("");
+  }
+
+  /** The name of something; empty where none is given, for rules to pass over. */
+  static String name(At at, String kind) {
+    if (at.isGiven() && at.scalar().isEmpty()) {
+      at.wrong(at.shown() + " is not a name", "the name of " + kind);
+    }
+    return at.scalar().map(Scalar::text).orElse("");
+  }
+
+  static Optional<String> optionalName(At at, String kind) {
+    return Optional.of(name(at, kind)).filter(name -> !name.isEmpty());
+  }
+
+  static List<String> names(At at, String kind) {
+    return at.list("names", item -> name(item, kind));
+  }
+
+  /** One word of several; the stand-in where none is given or it is unknown. */
+  static <T> T choice(At at, Map<String, T> choices, T standIn) {
+    if (!at.isGiven()) {
+      return standIn;
+    }
+    String word = at.scalar().map(Scalar::text).orElse(null);
+    if (word != null && choices.containsKey(word)) {
+      return choices.get(word);
+    }
+    String expected =
+        word == null ? "one of " + String.join(", ", choices.keySet()) : Nearest.expected("a known word", word, choices.keySet());
+    at.wrong(at.shown() + " is not known here", expected);
+    return standIn;
+  }
+}

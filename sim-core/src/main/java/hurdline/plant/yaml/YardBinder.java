@@ -1,0 +1,120 @@
+package hurdline.plant.yaml;
+
+import hurdline.chance.Fixed;
+import hurdline.plant.Crop;
+import hurdline.plant.Job;
+import hurdline.plant.Yard;
+import hurdline.plant.Yard.Lift;
+import hurdline.plant.Yard.Pick;
+import hurdline.plant.Yard.Place;
+import hurdline.unit.Dimension;
+import hurdline.unit.Quantity;
+import hurdline.unit.Unit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** Reads the yard. */
+final class YardBinder {
+  private static final Map<String, Pick> PICKS = picks();
+  private static final Map<String, Boolean> FULL = Map.of("hold at field", false, "turn away", true);
+
+  private final List<Crop> crops;
+
+  YardBinder(List<Crop> crops) {
+    this.crops = crops;
+  }
+
+  private static Map<String, Pick> picks() {
+    Map<String, Pick> picks = new LinkedHashMap<>();
+    picks.put("oldest first", new Yard.OldestFirst());
+    picks.put("newest first", new Yard.NewestFirst());
+    picks.put("driest first", new Yard.DriestFirst());
+    return picks;
+  }
+
+  Yard yard(At at) {
+    Fields f = at.fields(Shape.YARD);
+    Map<String, Integer> onHand = new LinkedHashMap<>();
+    f.at("on_hand").named("crop").forEach((crop, bales) -> onHand.put(crop, Quantities.whole(bales, Dimension.BALES, 1, 0, 0)));
+    List<Place> places = f.at("places").each("place", YardBinder::place);
+    if (f.at("places").isMap() && places.isEmpty()) {
+      f.at("places").wrong("the yard has no place", "at least one, such as \"shed: {holds: 1200 bales}\"");
+    }
+    return new Yard(
+        onHand,
+        places,
+        pick(f.at("pick")),
+        Words.choice(f.at("when_full"), FULL, false),
+        decay(f.at("field_loss")),
+        lifts(f.at("set_on_table")));
+  }
+
+  private static Place place(String name, At at) {
+    Fields f = at.fields(Shape.YARD_PLACE);
+    int holds = Quantities.whole(f.at("holds"), Dimension.BALES, 1, 0, 0);
+    return new Place(name, holds, decay(f.at("loss")), Words.names(f.at("for"), "a crop"));
+  }
+
+  /** Decay rate from a share s lost in each unit of time T: −ln(1 − s)/T. */
+  private static double decay(At at) {
+    OptionalDouble perS = Quantities.optional(at, Dimension.SHARE_RATE, Range.NOT_BELOW_0);
+    if (perS.isEmpty()) {
+      return 0;
+    }
+    double unitS = timeUnit(at.scalar().orElseThrow().text()).inSi();
+    double share = perS.getAsDouble() * unitS;
+    if (!(share < 1 - 1e-12)) {
+      at.wrong(at.shown() + " would leave nothing", "a loss below 100 % of what lies there, such as \"0.4 %/month\"");
+      return 0;
+    }
+    return -Math.log1p(-share) / unitS;
+  }
+
+  private static Unit timeUnit(String text) {
+    return Unit.of(text.substring(text.lastIndexOf('/') + 1).strip()).orElse(Unit.MONTH);
+  }
+
+  private static Pick pick(At at) {
+    if (!at.isMap()) {
+      return Words.choice(at, PICKS, new Yard.OldestFirst());
+    }
+    return new Yard.ByPlace(Words.names(at.fields(Shape.PICK).at("places"), "a place"));
+  }
+
+  private Map<String, Lift> lifts(At at) {
+    Map<String, Lift> lifts = new LinkedHashMap<>();
+    if (!at.isGiven()) {
+      return lifts;
+    }
+    if (isOneForAll(at)) {
+      Lift lift = lift(at);
+      crops.forEach(crop -> lifts.put(crop.name(), lift));
+      return lifts;
+    }
+    at.named("crop").forEach((crop, entry) -> lifts.put(crop, lift(entry)));
+    return lifts;
+  }
+
+  /** A map by crop holds maps; one job for all crops has keys of its own. */
+  private boolean isOneForAll(At at) {
+    return !at.isMap()
+        || at.entries().orElseThrow().isEmpty()
+        || at.entries().orElseThrow().keySet().stream().anyMatch(this::isJobKey);
+  }
+
+  private boolean isJobKey(String key) {
+    return Shape.LIFT.keys().contains(key) && crops.stream().noneMatch(crop -> crop.name().equals(key));
+  }
+
+  private static Lift lift(At at) {
+    Fields f = at.fields(Shape.LIFT);
+    return new Lift(StopBinder.job(f), Counts.bales(f, 1));
+  }
+
+  static Job atOnce() {
+    return new Job(new Fixed(0), java.util.Optional.empty());
+  }
+}

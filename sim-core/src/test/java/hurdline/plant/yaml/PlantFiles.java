@@ -1,0 +1,32 @@
+package hurdline.plant.yaml;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The plant files that come with the project, as the tests see them. */
+final class PlantFiles {
+  static final String EXAMPLE = "sweetgum-bend.yaml";
+  static final List<String> EXACT =
+      List.of(
+          "changeover_late", "loads_scale", "mill_plan", "night_shift", "one_press", "return_loop",
+          "run_out_bins", "slow_mill", "split_and_break", "stop_worked", "trucks_clock", "two_campaigns",
+          "two_spouts", "yard_loss");
+  static final List<String> WRONG = List.of("flow", "links", "misspelt");
+
+  private PlantFiles() {}
+
+  /** @param name below line-configs */
+  static String text(String name) {
+    try (InputStream in = PlantFiles.class.getResourceAsStream("/line-configs/" + name)) {
+      if (in == null) {
+        throw new IllegalArgumentException("no line-configs/" + name);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
