@@ -62,9 +62,12 @@ jdk_package() {
     apt-get)
       local version
       for version in 17 21 25; do
-        if apt-cache show "openjdk-$version-jdk-headless" >/dev/null 2>&1; then break; fi
+        if apt-cache show "openjdk-$version-jdk-headless" >/dev/null 2>&1; then
+          printf 'openjdk-%s-jdk-headless' "$version"
+          return
+        fi
       done
-      printf 'openjdk-%s-jdk-headless' "$version" ;;
+      printf 'default-jdk-headless' ;; # what a machine that knows no package yet is told
     dnf) printf 'java-21-openjdk-devel' ;;
     pacman) printf 'jdk21-openjdk' ;;
     apk) printf 'openjdk17-jdk' ;;
