@@ -1,0 +1,43 @@
+package hurdline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.plant.yaml.PlantFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What the README shows is what there is: its plant file loads, its commands and files exist. */
+class ReadmeTest {
+  private static final Path ROOT = Path.of(System.getProperty("hurdline.root"));
+
+  @Test
+  void itsPlantFileIsRight() throws IOException {
+    assertThat(PlantFile.of("README.md", block("yaml")).plant().name()).isEqualTo("Willow Flat");
+  }
+
+  @Test
+  void itsTwoCommandsCanBeRun() throws IOException {
+    List<String> commands = block("sh").lines().toList();
+    assertThat(commands).hasSize(2);
+    for (String command : commands) {
+      String[] words = command.split(" ");
+      assertThat(ROOT.resolve(words[0])).isExecutable();
+      if (words.length > 1) assertThat(PlantFile.read(ROOT.resolve(words[2])).plant()).isNotNull();
+    }
+  }
+
+  private static String block(String language) throws IOException {
+    Matcher block = Pattern.compile("(?s)```" + language + "\n(.*?)```").matcher(readme());
+    assertThat(block.find()).as("a block of " + language).isTrue();
+    return block.group(1);
+  }
+
+  private static String readme() throws IOException {
+    return Files.readString(ROOT.resolve("README.md"));
+  }
+}
