@@ -1,0 +1,126 @@
+package hurdline.account;
+
+import hurdline.line.YardPlan;
+import java.util.Arrays;
+
+/**
+ * What came in by crop: bales and masses weighed in, lost, set on the table and still there; levels of the yard; trips.
+ *
+ * <p>The yard's side of the balance, for each crop and component: {@code weighedIn + putBack = lostInYard + setOnTable +
+ * inPlacesAtEnd + inTrucksAtEnd}. What was bought is what was weighed in but not on hand at time zero.
+ */
+public final class IntakeBooks {
+  public final MassLedger weighedIn;
+  /** Of {@link #weighedIn}, what lay in the yard at time zero. */
+  public final MassLedger onHand;
+
+  public final MassLedger lostAtField;
+  public final MassLedger lostInYard;
+  public final MassLedger setOnTable;
+  public final MassLedger putBack;
+  public final MassLedger inPlacesAtEnd;
+  /** Weighed in, not yet unloaded. */
+  public final MassLedger inTrucksAtEnd;
+
+  public final YardLevels levels;
+  public final TripBooks trips;
+
+  private final MassLedger[] ledgers;
+  private final int[] balesWeighedIn;
+  private final int[] turnedAway;
+  private final int[] heldAtField;
+  private final int[] heldAtFieldPeak;
+  private final int[] lifted;
+  private final double[] ageS;
+
+  public IntakeBooks(YardPlan plan) {
+    int crops = plan.crops();
+    ledgers = new MassLedger[8];
+    for (int ledger = 0; ledger < ledgers.length; ledger++) {
+      ledgers[ledger] = new MassLedger(crops, plan.components());
+    }
+    weighedIn = ledgers[0];
+    onHand = ledgers[1];
+    lostAtField = ledgers[2];
+    lostInYard = ledgers[3];
+    setOnTable = ledgers[4];
+    putBack = ledgers[5];
+    inPlacesAtEnd = ledgers[6];
+    inTrucksAtEnd = ledgers[7];
+    levels = new YardLevels(plan);
+    trips = new TripBooks(crops, plan.days());
+    balesWeighedIn = new int[crops];
+    turnedAway = new int[crops];
+    heldAtField = new int[crops];
+    heldAtFieldPeak = new int[crops];
+    lifted = new int[crops];
+    ageS = new double[crops];
+  }
+
+  public void reset() {
+    for (MassLedger ledger : ledgers) {
+      ledger.reset();
+    }
+    levels.reset();
+    trips.reset();
+    Arrays.fill(balesWeighedIn, 0);
+    Arrays.fill(turnedAway, 0);
+    Arrays.fill(heldAtField, 0);
+    Arrays.fill(heldAtFieldPeak, 0);
+    Arrays.fill(lifted, 0);
+    Arrays.fill(ageS, 0);
+  }
+
+  /** Books times up to the end of the horizon. */
+  public void finish(double endS) {
+    levels.finish(endS);
+  }
+
+  public void baleWeighedIn(int crop) {
+    balesWeighedIn[crop]++;
+  }
+
+  public void turnedAway(int crop, int bales) {
+    turnedAway[crop] += bales;
+  }
+
+  /** @param more bales that came to lie at fields; below 0 when they go on a truck */
+  public void heldAtField(int crop, int more) {
+    heldAtField[crop] += more;
+    heldAtFieldPeak[crop] = Math.max(heldAtFieldPeak[crop], heldAtField[crop]);
+  }
+
+  /** A bale is set on the table at that age. */
+  public void lifted(int crop, double baleAgeS) {
+    lifted[crop]++;
+    ageS[crop] += baleAgeS;
+  }
+
+  /** Bales weighed in, those on hand at time zero included. */
+  public int balesWeighedIn(int crop) {
+    return balesWeighedIn[crop];
+  }
+
+  public int turnedAway(int crop) {
+    return turnedAway[crop];
+  }
+
+  /** Baled and not yet on a truck. */
+  public int heldAtField(int crop) {
+    return heldAtField[crop];
+  }
+
+  public int heldAtFieldPeak(int crop) {
+    return heldAtFieldPeak[crop];
+  }
+
+  /** Bales set on the table; one that was put back and set there again counts again. */
+  public int lifted(int crop) {
+    return lifted[crop];
+  }
+
+  /** Sum of the ages of all {@link #lifted} bales. */
+  public double ageS(int crop) {
+    return ageS[crop];
+  }
+}

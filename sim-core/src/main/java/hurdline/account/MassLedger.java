@@ -1,0 +1,55 @@
+package hurdline.account;
+
+import java.util.Arrays;
+
+/** Sums of one kind of mass by crop: as-is, dry, and dry by component. */
+public final class MassLedger {
+  private final int components;
+  private final double[] kg;
+  private final double[] dryKg;
+  private final double[] componentDryKg; // [crop * components + component]
+
+  MassLedger(int crops, int components) {
+    this.components = components;
+    kg = new double[crops];
+    dryKg = new double[crops];
+    componentDryKg = new double[crops * components];
+  }
+
+  void reset() {
+    Arrays.fill(kg, 0);
+    Arrays.fill(dryKg, 0);
+    Arrays.fill(componentDryKg, 0);
+  }
+
+  /**
+   * @param massKg as-is
+   * @param moisture water over as-is mass
+   * @param dryShares share of each component in the dry matter, from {@code at}; read
+   */
+  public void add(int crop, double massKg, double moisture, double[] dryShares, int at) {
+    double dry = massKg * (1 - moisture);
+    kg[crop] += massKg;
+    dryKg[crop] += dry;
+    final double[] sums = componentDryKg;
+    for (int component = 0, sum = crop * components; component < components; component++, sum++) {
+      sums[sum] += dry * dryShares[at + component];
+    }
+  }
+
+  public double kg(int crop) {
+    return kg[crop];
+  }
+
+  public double dryKg(int crop) {
+    return dryKg[crop];
+  }
+
+  public double waterKg(int crop) {
+    return kg[crop] - dryKg[crop];
+  }
+
+  public double componentDryKg(int crop, int component) {
+    return componentDryKg[crop * components + component];
+  }
+}

@@ -1,0 +1,182 @@
+package hurdline.line;
+
+import hurdline.plant.Delivery;
+import hurdline.plant.Job;
+import hurdline.plant.Plant;
+import hurdline.plant.Resource;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The deliveries compiled: crops by name, fields by crop and name, trucks by crop, resources by name. A crop that nothing
+ * brings has no fields, no trucks and no loads.
+ */
+public final class Haulage {
+  private static final int DAY_S = 86_400;
+
+  /** What a job holds while it lasts: the resource's number (the number of resources for none) and its rank there. */
+  public record Needs(int resource, int rank) {}
+
+  /** A field, its crop's number and the day of the horizon on which it should be ready; below 0 before the horizon. */
+  public record CropField(int crop, Delivery.Field field, int readyDay) {}
+
+  private final List<Optional<Delivery>> deliveries; // by crop
+  private final List<CropField> fields;
+  private final int[] firstField; // [crop], one more at the end
+  private final int[] firstTruck;
+  private final List<Needs> load;
+  private final List<Needs> weigh;
+  private final List<Needs> unload;
+  private final boolean[] balerWorks; // [crop * days + day]
+  private final double[] receivingS;
+  private final boolean[] loadsCome;
+  private final double[] loadsEndS;
+  private final int days;
+
+  private Haulage(Plant plant, YardPlan yard) {
+    int crops = yard.crops();
+    days = yard.days();
+    deliveries = new ArrayList<>();
+    fields = new ArrayList<>();
+    firstField = new int[crops + 1];
+    firstTruck = new int[crops + 1];
+    load = new ArrayList<>();
+    weigh = new ArrayList<>();
+    unload = new ArrayList<>();
+    balerWorks = new boolean[crops * days];
+    receivingS = new double[crops * days];
+    loadsCome = new boolean[crops * days];
+    loadsEndS = new double[crops];
+    for (int crop = 0; crop < crops; crop++) {
+      compile(plant, crop, yard.crop(crop));
+    }
+  }
+
+  public static Haulage of(Plant plant, YardPlan yard) {
+    return new Haulage(plant, yard);
+  }
+
+  private void compile(Plant plant, int crop, String name) {
+    Optional<Delivery> delivery = plant.deliveries().stream().filter(d -> d.crop().equals(name)).findFirst();
+    deliveries.add(delivery);
+    LocalDate from = plant.calendar().from();
+    delivery.stream()
+        .flatMap(d -> d.fields().stream())
+        .sorted(Comparator.comparing(Delivery.Field::name))
+        .forEach(field -> fields.add(new CropField(crop, field, day(from, field.ready()))));
+    firstField[crop + 1] = fields.size();
+    firstTruck[crop + 1] =
+        firstTruck[crop] + delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::count).orElse(0);
+    load.add(needs(plant, "load", delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::load)));
+    weigh.add(needs(plant, "weigh", delivery.flatMap(Delivery::weigh)));
+    unload.add(needs(plant, "unload", delivery.map(Delivery::unload)));
+    delivery.ifPresent(d -> compileDays(plant, crop, d));
+  }
+
+  private void compileDays(Plant plant, int crop, Delivery delivery) {
+    LocalDate from = plant.calendar().from();
+    for (int day = 0; day < days; day++) {
+      LocalDate date = from.plusDays(day);
+      boolean open = !plant.calendar().closed().contains(date);
+      boolean receives = delivery.hours().days().contains(date.getDayOfWeek());
+      balerWorks[crop * days + day] = receives;
+      receivingS[crop * days + day] = receives && open ? lengthS(delivery.hours()) : 0;
+      loadsCome[crop * days + day] = open && delivery.loads().filter(loads -> comes(loads, date)).isPresent();
+    }
+    loadsEndS[crop] =
+        delivery.loads().map(loads -> (double) DAY_S * (day(from, loads.to()) + 1)).orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  private static boolean comes(Delivery.Loads loads, LocalDate date) {
+    return !date.isBefore(loads.from()) && !date.isAfter(loads.to()) && loads.hours().days().contains(date.getDayOfWeek());
+  }
+
+  private static Needs needs(Plant plant, String kind, Optional<Job> job) {
+    List<Resource> byName = plant.resources().stream().sorted(Comparator.comparing(Resource::name)).toList();
+    String needed = job.flatMap(Job::needs).orElse("");
+    for (int resource = 0; resource < byName.size(); resource++) {
+      if (byName.get(resource).name().equals(needed)) {
+        List<String> first = byName.get(resource).first();
+        return new Needs(resource, first.contains(kind) ? first.indexOf(kind) : first.size());
+      }
+    }
+    return new Needs(byName.size(), 0);
+  }
+
+  private static int day(LocalDate from, LocalDate date) {
+    return (int) (date.toEpochDay() - from.toEpochDay());
+  }
+
+  private static double lengthS(Delivery.DayHours hours) {
+    return hours.toS() - hours.fromS();
+  }
+
+  public Optional<Delivery> delivery(int crop) {
+    return deliveries.get(crop);
+  }
+
+  public int fields() {
+    return fields.size();
+  }
+
+  public CropField field(int field) {
+    return fields.get(field);
+  }
+
+  /** The crop's fields are numbered from here to before {@link #endField}, by name. */
+  public int firstField(int crop) {
+    return firstField[crop];
+  }
+
+  public int endField(int crop) {
+    return firstField[crop + 1];
+  }
+
+  public int trucks() {
+    return firstTruck[firstTruck.length - 1];
+  }
+
+  /** The crop's trucks are numbered from here to before {@link #endTruck}. */
+  public int firstTruck(int crop) {
+    return firstTruck[crop];
+  }
+
+  public int endTruck(int crop) {
+    return firstTruck[crop + 1];
+  }
+
+  public Needs load(int crop) {
+    return load.get(crop);
+  }
+
+  public Needs weigh(int crop) {
+    return weigh.get(crop);
+  }
+
+  public Needs unload(int crop) {
+    return unload.get(crop);
+  }
+
+  /** Whether the crop's balers work on that day if it is dry: a day of the receiving hours, closed or not. */
+  public boolean balerWorks(int crop, int day) {
+    return balerWorks[crop * days + day];
+  }
+
+  /** Length of the receiving hours of that day; 0 on closed days. */
+  public double receivingS(int crop, int day) {
+    return receivingS[crop * days + day];
+  }
+
+  /** Whether the crop's stream of loads has its hours on that day. */
+  public boolean loadsCome(int crop, int day) {
+    return loadsCome[crop * days + day];
+  }
+
+  /** 24:00 of the last day of the crop's stream of loads; −∞ where it has none. */
+  public double loadsEndS(int crop) {
+    return loadsEndS[crop];
+  }
+}

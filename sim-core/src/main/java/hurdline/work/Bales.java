@@ -1,0 +1,118 @@
+package hurdline.work;
+
+import java.util.Arrays;
+
+/**
+ * All bales that exist at present, as columns of one table; a used-up bale's row is handed out again.
+ *
+ * <p>A bale's mass is that of the instant {@link #knownAtS}; whoever books a loss moves both on. Rows can be strung on
+ * lists through {@link #next}: those at a field, those on a truck.
+ */
+final class Bales {
+  static final int NONE = -1;
+
+  final int components;
+  int[] crop; // NONE for a free row
+  int[] place; // NONE where it lies in no place of the yard
+  int[] next;
+  int[] turn; // in which it came to its place
+  double[] massKg;
+  double[] moisture;
+  double[] diameterM; // NaN where the crop has none
+  double[] weighedInS;
+  double[] knownAtS;
+  double[] pickKey; // the lower is picked first
+  double[] pickTie;
+  double[] dryShare; // [bale * components + component]
+  private int rows;
+  private int free = NONE;
+
+  Bales(int components) {
+    this.components = components;
+    int room = 256;
+    crop = new int[room];
+    place = new int[room];
+    next = new int[room];
+    turn = new int[room];
+    massKg = new double[room];
+    moisture = new double[room];
+    diameterM = new double[room];
+    weighedInS = new double[room];
+    knownAtS = new double[room];
+    pickKey = new double[room];
+    pickTie = new double[room];
+    dryShare = new double[room * components];
+  }
+
+  void reset() {
+    rows = 0;
+    free = NONE;
+  }
+
+  /** A new row; all but the crop is for the caller to fill in. */
+  int add(int ofCrop) {
+    int bale = free;
+    if (bale == NONE) {
+      bale = rows++;
+      if (bale == crop.length) {
+        grow(2 * rows);
+      }
+    } else {
+      free = next[bale];
+    }
+    crop[bale] = ofCrop;
+    place[bale] = NONE;
+    next[bale] = NONE;
+    return bale;
+  }
+
+  /** The bale is used up or gone. */
+  void free(int bale) {
+    if (crop[bale] == NONE) {
+      throw new IllegalStateException("bale " + bale + " is gone already");
+    }
+    crop[bale] = NONE;
+    place[bale] = NONE;
+    next[bale] = free;
+    free = bale;
+  }
+
+  /** Rows in use are among those below this. */
+  int rows() {
+    return rows;
+  }
+
+  double dryKg(int bale) {
+    return massKg[bale] * (1 - moisture[bale]);
+  }
+
+  /**
+   * Lets a bale shrink as a whole: m · e^(−rate · time).
+   *
+   * @return the mass lost since it was last known, kg
+   */
+  double shrink(int bale, double lossPerS, double nowS) {
+    double before = massKg[bale];
+    double passedS = nowS - knownAtS[bale];
+    knownAtS[bale] = nowS;
+    if (lossPerS > 0 && passedS > 0) {
+      massKg[bale] = before * StrictMath.exp(-lossPerS * passedS);
+    }
+    return before - massKg[bale];
+  }
+
+  private void grow(int room) {
+    crop = Arrays.copyOf(crop, room);
+    place = Arrays.copyOf(place, room);
+    next = Arrays.copyOf(next, room);
+    turn = Arrays.copyOf(turn, room);
+    massKg = Arrays.copyOf(massKg, room);
+    moisture = Arrays.copyOf(moisture, room);
+    diameterM = Arrays.copyOf(diameterM, room);
+    weighedInS = Arrays.copyOf(weighedInS, room);
+    knownAtS = Arrays.copyOf(knownAtS, room);
+    pickKey = Arrays.copyOf(pickKey, room);
+    pickTie = Arrays.copyOf(pickTie, room);
+    dryShare = Arrays.copyOf(dryShare, room * components);
+  }
+}

@@ -1,0 +1,72 @@
+package hurdline.work;
+
+import hurdline.account.IntakeBooks;
+import hurdline.line.Haulage;
+import java.util.Arrays;
+
+/** What lies baled at the fields, and which of it a truck that waits to be loaded has claimed. */
+final class Fields {
+  private final Haulage haulage;
+  private final Baling baling;
+  private final Bales bales;
+  private final BaleList lying;
+  private final int[] claimed;
+  private final IntakeBooks books;
+
+  Fields(Haulage haulage, Baling baling, Bales bales, IntakeBooks books) {
+    this.haulage = haulage;
+    this.baling = baling;
+    this.bales = bales;
+    this.books = books;
+    lying = new BaleList(bales, haulage.fields());
+    claimed = new int[haulage.fields()];
+  }
+
+  void reset() {
+    lying.reset();
+    Arrays.fill(claimed, 0);
+  }
+
+  void bale(int field, double nowS) {
+    lying.append(field, baling.make(field, bales, nowS));
+    books.heldAtField(haulage.field(field).crop(), 1);
+  }
+
+  /**
+   * The field that a free truck goes to: the one that became ready first, then by name, of those with a truck's worth, or
+   * all in bales and some left; −1 if there is none.
+   */
+  int forTruck(int crop, int worth) {
+    for (int at = haulage.firstField(crop); at < haulage.endField(crop); at++) {
+      int field = baling.inTurn(at);
+      if (forTruckAt(field, worth) > 0) {
+        return field;
+      }
+    }
+    return -1;
+  }
+
+  /** What a truck would get there; 0 where it would not go. */
+  int forTruckAt(int field, int worth) {
+    int there = lying.count(field) - claimed[field];
+    return there >= worth ? worth : baling.done(field) ? there : 0;
+  }
+
+  void claim(int field, int count) {
+    claimed[field] += count;
+  }
+
+  /** The claimed bales, first in first out, go on a truck. */
+  void load(int field, int count, BaleList cargo, int truck) {
+    claimed[field] -= count;
+    for (int k = 0; k < count; k++) {
+      cargo.append(truck, lying.takeFirst(field));
+    }
+    books.heldAtField(haulage.field(field).crop(), -count);
+  }
+
+  /** First of the bales at a field, in the table's {@code next}. */
+  int first(int field) {
+    return lying.first(field);
+  }
+}

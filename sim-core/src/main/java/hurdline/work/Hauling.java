@@ -1,0 +1,444 @@
+package hurdline.work;
+
+import hurdline.account.IntakeBooks;
+import hurdline.account.Trace;
+import hurdline.chance.Streams;
+import hurdline.event.Pending;
+import hurdline.event.Resources;
+import hurdline.event.Timetable;
+import hurdline.line.Haulage;
+import hurdline.line.YardPlan;
+import hurdline.plant.Delivery;
+import java.util.Arrays;
+
+/**
+ * Trucks and loads: field, road, gate, scale, unloading, and back.
+ *
+ * <p>Two slots of {@link Pending} are its own: the ends of its jobs, and its arrivals (a bale made, a load or truck at the
+ * gate, a truck back, the end of a stream of loads). Its jobs are numbered from a base; a carrier's number is its job's.
+ * Jobs go by gates 1 + crop, the crop's receiving hours, which the caller opens and shuts.
+ *
+ * <p>Room in the yard is promised when a trip starts, where bales are held at the field; else at the gate. A truck that
+ * waits to be loaded has its bales claimed, so that no other truck comes for them.
+ */
+final class Hauling {
+  /** Times this close are one instant. */
+  static final double INSTANT_S = 1e-6;
+
+  private static final int KINDS = 5;
+  private static final int BALE = 0;
+  private static final int TRUCK_AT_GATE = 1;
+  private static final int LOAD_AT_GATE = 2;
+  private static final int TRUCK_BACK = 3;
+  private static final int STREAM_ENDS = 4;
+
+  private final YardPlan yard;
+  private final Haulage haulage;
+  private final Stacking stacking;
+  private final Resources resources;
+  private final Pending pending;
+  private final int endSlot;
+  private final int arrivalSlot;
+  private final int jobBase;
+  private final long orderBase;
+  private final IntakeBooks books;
+  private final Bales bales;
+  private final Baling baling;
+  private final Fields fields;
+  private final LoadStreams streamsOfLoads;
+  private final HaulTimes times;
+  private final Carriers carriers;
+  private final GateQueue gate;
+  private final Timetable ends = new Timetable(16);
+  private final Timetable arrivals = new Timetable(32);
+  private final int[] onTheWay; // bales by crop, on carriers
+  private final int[] truckBales;
+  private final boolean[] weighs;
+  private long turns;
+  private Trace trace;
+
+  /**
+   * @param jobBase job numbers from here on are all its own; carriers may become many
+   * @param orderBase added to the order of its requests among those of one instant
+   */
+  Hauling(
+      YardPlan yard, Haulage haulage, Bales bales, Stacking stacking, Resources resources, Pending pending, int endSlot,
+      int arrivalSlot, int jobBase, long orderBase, IntakeBooks books) {
+    this.yard = yard;
+    this.haulage = haulage;
+    this.bales = bales;
+    this.stacking = stacking;
+    this.resources = resources;
+    this.pending = pending;
+    this.endSlot = endSlot;
+    this.arrivalSlot = arrivalSlot;
+    this.jobBase = jobBase;
+    this.orderBase = orderBase;
+    this.books = books;
+    baling = new Baling(yard, haulage);
+    fields = new Fields(haulage, baling, bales, books);
+    streamsOfLoads = new LoadStreams(yard, haulage);
+    times = new HaulTimes(yard, haulage);
+    carriers = new Carriers(bales, haulage.trucks());
+    gate = new GateQueue(yard.crops());
+    onTheWay = new int[yard.crops()];
+    truckBales = new int[yard.crops()];
+    weighs = new boolean[yard.crops()];
+    for (int crop = 0; crop < yard.crops(); crop++) {
+      setUp(crop);
+    }
+  }
+
+  private void setUp(int crop) {
+    truckBales[crop] = haulage.delivery(crop).flatMap(Delivery::trucks).map(Delivery.Trucks::bales).orElse(0);
+    weighs[crop] = haulage.delivery(crop).flatMap(Delivery::weigh).isPresent();
+    for (int truck = haulage.firstTruck(crop); truck < haulage.endTruck(crop); truck++) {
+      carriers.crop[truck] = crop;
+    }
+    if (haulage.delivery(crop).isPresent()) {
+      resources.hoursOf(haulage.load(crop).resource(), 1 + crop);
+      resources.hoursOf(haulage.weigh(crop).resource(), 1 + crop);
+      resources.hoursOf(haulage.unload(crop).resource(), 1 + crop);
+    }
+  }
+
+  /** Time zero of a replication. */
+  void reset(Streams streams, int replication) {
+    carriers.reset();
+    gate.reset();
+    fields.reset();
+    ends.reset();
+    arrivals.reset();
+    turns = 0;
+    Arrays.fill(onTheWay, 0);
+    baling.reset(streams, replication);
+    streamsOfLoads.reset(streams, replication);
+    times.reset(streams, replication);
+    for (int crop = 0; crop < yard.crops(); crop++) {
+      for (int field = haulage.firstField(crop); field < haulage.endField(crop); field++) {
+        arrive(BALE, field, baling.nextS(field));
+      }
+      arrive(LOAD_AT_GATE, crop, streamsOfLoads.nextS(crop));
+      arrive(STREAM_ENDS, crop, Math.max(0, haulage.loadsEndS(crop)));
+    }
+    tellPending();
+  }
+
+  void trace(Trace wanted) {
+    trace = wanted;
+  }
+
+  /** Everything of its own that arrives at this instant. */
+  void arrivalsDue(double nowS) {
+    for (int what = arrivals.pollDue(nowS + INSTANT_S); what >= 0; what = arrivals.pollDue(nowS + INSTANT_S)) {
+      int index = what / KINDS;
+      switch (what % KINDS) {
+        case BALE -> {
+          fields.bale(index, nowS);
+          arrive(BALE, index, baling.nextS(index));
+        }
+        case TRUCK_AT_GATE -> atGate(index, nowS);
+        case LOAD_AT_GATE -> loadComes(index, nowS);
+        case TRUCK_BACK -> back(index, nowS);
+        default -> { } // the caller asks anew whether more is to come
+      }
+    }
+    tellPending();
+  }
+
+  /** Everything of its own that ends at this instant. */
+  void endsDue(double nowS) {
+    for (int carrier = ends.pollDue(nowS + INSTANT_S); carrier >= 0; carrier = ends.pollDue(nowS + INSTANT_S)) {
+      int crop = carriers.crop[carrier];
+      switch (carriers.doing[carrier]) {
+        case Carriers.LOAD -> {
+          resources.release(haulage.load(crop).resource(), nowS);
+          drive(carrier, TRUCK_AT_GATE, nowS + times.driveOutS(crop));
+        }
+        case Carriers.WEIGH_IN -> {
+          resources.release(haulage.weigh(crop).resource(), nowS);
+          weighIn(carrier, nowS);
+          ask(carrier, Carriers.UNLOAD, haulage.unload(crop), nowS);
+        }
+        case Carriers.UNLOAD -> {
+          resources.release(haulage.unload(crop).resource(), nowS);
+          unload(carrier, nowS);
+        }
+        default -> {
+          resources.release(haulage.weigh(crop).resource(), nowS);
+          leaveGate(carrier, nowS);
+        }
+      }
+    }
+    tellPending();
+  }
+
+  /** A job that it asked for begins. */
+  void jobBegins(int carrier, double nowS) {
+    int crop = carriers.crop[carrier];
+    carriers.served(carrier, nowS);
+    double lastsS;
+    switch (carriers.doing[carrier]) {
+      case Carriers.LOAD -> {
+        fields.load(carriers.field[carrier], carriers.claimed[carrier], carriers.cargo, carrier);
+        onTheWay[crop] += carriers.claimed[carrier];
+        lastsS = times.loadS(crop);
+      }
+      case Carriers.UNLOAD -> {
+        if (!carriers.weighedIn[carrier]) {
+          weighIn(carrier, nowS);
+        }
+        lastsS = times.unloadS(crop);
+      }
+      default -> lastsS = times.weighS(crop);
+    }
+    ends.add(nowS + lastsS, crop, carrier);
+    tellPending();
+  }
+
+  /** Loads at the gate for which there is room now are let in, then free trucks set out. */
+  void startTrips(double nowS) {
+    if (gate.waiting() > 0) {
+      letIn(nowS);
+    }
+    for (int crop = 0; crop < truckBales.length; crop++) {
+      if (resources.isOpen(1 + crop)) {
+        while (startsTrip(crop, nowS)) {
+          // until trucks, bales or room are short
+        }
+      }
+    }
+  }
+
+  private boolean startsTrip(int crop, double nowS) {
+    int truck = idleTruck(crop);
+    int field = truck < 0 ? -1 : fields.forTruck(crop, truckBales[crop]);
+    if (field < 0) {
+      return false;
+    }
+    int count = fields.forTruckAt(field, truckBales[crop]);
+    if (!yard.turnAway() && stacking.room(crop) < count) {
+      return false;
+    }
+    carriers.setOut(truck, turns++, nowS);
+    if (!yard.turnAway()) {
+      promiseRoom(truck, count);
+    }
+    fields.claim(field, count);
+    carriers.field[truck] = field;
+    carriers.claimed[truck] = count;
+    ask(truck, Carriers.LOAD, haulage.load(crop), nowS);
+    note(nowS, crop, "trip starts", count);
+    return true;
+  }
+
+  private int idleTruck(int crop) {
+    for (int truck = haulage.firstTruck(crop); truck < haulage.endTruck(crop); truck++) {
+      if (carriers.doing[truck] == Carriers.IDLE) {
+        return truck;
+      }
+    }
+    return -1;
+  }
+
+  private void ask(int carrier, int toDo, Haulage.Needs needs, double nowS) {
+    int crop = carriers.crop[carrier];
+    carriers.doing[carrier] = toDo;
+    carriers.askedS[carrier] = nowS;
+    long order = orderBase + ((long) crop << 40) + carriers.turn[carrier];
+    resources.ask(needs.resource(), jobBase + carrier, needs.rank(), order, 1 + crop, nowS);
+  }
+
+  private void loadComes(int crop, double nowS) {
+    int load = carriers.addLoad(crop);
+    carriers.setOut(load, turns++, nowS);
+    streamsOfLoads.fill(crop, bales, carriers.cargo, load, nowS);
+    onTheWay[crop] += carriers.cargo.count(load);
+    arrive(LOAD_AT_GATE, crop, streamsOfLoads.nextS(crop));
+    atGate(load, nowS);
+  }
+
+  private void atGate(int carrier, double nowS) {
+    int crop = carriers.crop[carrier];
+    int count = carriers.cargo.count(carrier);
+    books.trips.arrived(crop, nowS);
+    note(nowS, crop, "at the gate", count);
+    if (carriers.hasRoom[carrier]) {
+      goIn(carrier, nowS);
+    } else if (!gate.waits(crop) && stacking.room(crop) >= count) {
+      promiseRoom(carrier, count);
+      goIn(carrier, nowS);
+    } else if (yard.turnAway()) {
+      turnAway(carrier, nowS);
+    } else {
+      carriers.doing[carrier] = Carriers.WAIT_FOR_ROOM;
+      carriers.askedS[carrier] = nowS;
+      gate.join(crop, carrier);
+    }
+  }
+
+  private void promiseRoom(int carrier, int count) {
+    stacking.promiseRoom(carriers.crop[carrier], count);
+    carriers.hasRoom[carrier] = true;
+  }
+
+  private void letIn(double nowS) {
+    for (int crop = 0; crop < yard.crops(); crop++) {
+      while (gate.waits(crop) && stacking.room(crop) >= carriers.cargo.count(gate.first(crop))) {
+        int carrier = gate.takeFirst(crop);
+        carriers.served(carrier, nowS);
+        promiseRoom(carrier, carriers.cargo.count(carrier));
+        goIn(carrier, nowS);
+      }
+    }
+  }
+
+  private void goIn(int carrier, double nowS) {
+    int crop = carriers.crop[carrier];
+    if (weighs[crop]) {
+      ask(carrier, Carriers.WEIGH_IN, haulage.weigh(crop), nowS);
+    } else {
+      ask(carrier, Carriers.UNLOAD, haulage.unload(crop), nowS);
+    }
+  }
+
+  private void turnAway(int carrier, double nowS) {
+    int crop = carriers.crop[carrier];
+    int count = carriers.cargo.count(carrier);
+    books.turnedAway(crop, count);
+    note(nowS, crop, "turned away", count);
+    onTheWay[crop] -= count;
+    while (carriers.cargo.count(carrier) > 0) {
+      int bale = carriers.cargo.takeFirst(carrier);
+      shrinkOutside(carrier, bale, nowS);
+      bales.free(bale);
+    }
+    if (carriers.isTruck(carrier)) {
+      carriers.startedS[carrier] = Double.NaN; // this will be no trip
+      drive(carrier, TRUCK_BACK, nowS + times.driveBackS(crop));
+    } else {
+      carriers.freeLoad(carrier);
+    }
+  }
+
+  private void weighIn(int carrier, double nowS) {
+    carriers.weighedIn[carrier] = true;
+    for (int bale = carriers.cargo.first(carrier); bale != Bales.NONE; bale = bales.next[bale]) {
+      shrinkOutside(carrier, bale, nowS);
+      stacking.weighIn(bale, nowS);
+    }
+    note(nowS, carriers.crop[carrier], "weighed in", carriers.cargo.count(carrier));
+  }
+
+  /** Books what a bale from a field lost since it was baled; loads lose nothing. */
+  private void shrinkOutside(int carrier, int bale, double nowS) {
+    if (carriers.isTruck(carrier)) {
+      shrinkAtField(bale, nowS);
+    }
+  }
+
+  private void shrinkAtField(int bale, double nowS) {
+    double lost = bales.shrink(bale, yard.fieldLossPerS(), nowS);
+    if (lost > 0) {
+      books.lostAtField.add(bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
+    }
+  }
+
+  private void unload(int carrier, double nowS) {
+    int crop = carriers.crop[carrier];
+    note(nowS, crop, "unloaded", carriers.cargo.count(carrier));
+    onTheWay[crop] -= carriers.cargo.count(carrier);
+    while (carriers.cargo.count(carrier) > 0) {
+      stacking.enter(carriers.cargo.takeFirst(carrier), nowS);
+    }
+    if (weighs[crop]) {
+      ask(carrier, Carriers.WEIGH_OUT, haulage.weigh(crop), nowS);
+    } else {
+      leaveGate(carrier, nowS);
+    }
+  }
+
+  private void leaveGate(int carrier, double nowS) {
+    if (carriers.isTruck(carrier)) {
+      drive(carrier, TRUCK_BACK, nowS + times.driveBackS(carriers.crop[carrier]));
+    } else {
+      tripEnds(carrier, nowS);
+      carriers.freeLoad(carrier);
+    }
+  }
+
+  private void drive(int truck, int whereto, double arrivesS) {
+    carriers.doing[truck] = Carriers.DRIVE;
+    arrive(whereto, truck, arrivesS);
+  }
+
+  private void back(int truck, double nowS) {
+    carriers.doing[truck] = Carriers.IDLE;
+    if (carriers.startedS[truck] == carriers.startedS[truck]) {
+      tripEnds(truck, nowS);
+    }
+  }
+
+  private void tripEnds(int carrier, double nowS) {
+    books.trips.ended(carriers.crop[carrier], carriers.waitedS[carrier], nowS - carriers.startedS[carrier]);
+    note(nowS, carriers.crop[carrier], "trip ends", 1);
+  }
+
+  private void arrive(int kind, int index, double atS) {
+    if (atS < Double.POSITIVE_INFINITY) {
+      arrivals.add(atS, kind * 1_000_000 + index, index * KINDS + kind);
+    }
+  }
+
+  private void tellPending() {
+    pending.set(endSlot, ends.peekS());
+    pending.set(arrivalSlot, arrivals.peekS());
+  }
+
+  private void note(double clockS, int crop, String what, double amount) {
+    if (trace != null) {
+      trace.note(clockS, yard.crop(crop), what, amount);
+    }
+  }
+
+  /**
+   * Whether any bale of the crop is on the road, at the gate, at a field, still to be baled, or due from loads whose last
+   * day is not past.
+   */
+  boolean moreToCome(int crop, double nowS) {
+    return onTheWay[crop] > 0
+        || books.heldAtField(crop) > 0
+        || baling.moreToCome(crop)
+        || nowS < haulage.loadsEndS(crop) - INSTANT_S;
+  }
+
+  /** Bales in places, on the road, at the gate, at fields, and those that the unbaled crop would still make. */
+  int leftOver(int crop) {
+    return stacking.inYard(crop) + onTheWay[crop] + books.heldAtField(crop) + baling.unbaled(crop);
+  }
+
+  /** At the end of the horizon: losses up to now, and what is weighed in but not unloaded. */
+  void finish(double endS) {
+    for (int field = 0; field < haulage.fields(); field++) {
+      for (int bale = fields.first(field); bale != Bales.NONE; bale = bales.next[bale]) {
+        shrinkAtField(bale, endS);
+      }
+    }
+    for (int carrier = 0; carrier < carriers.rows(); carrier++) {
+      for (int bale = carriers.cargo.first(carrier); bale != Bales.NONE; bale = bales.next[bale]) {
+        finish(carrier, bale, endS);
+      }
+    }
+  }
+
+  private void finish(int carrier, int bale, double endS) {
+    if (!carriers.weighedIn[carrier]) {
+      shrinkOutside(carrier, bale, endS);
+      return;
+    }
+    int crop = bales.crop[bale];
+    stacking.shrink(bale, stacking.placeFor(crop), endS);
+    books.inTrucksAtEnd.add(
+        crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+  }
+}
