@@ -58,4 +58,9 @@ final class Digits {
     // Not "-0": a reader would look for the loss.
     return format.format(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
   }
+
+  /** Grouped by thousands, as many decimals as an axis' ticks need. */
+  DecimalFormat axisFormat() {
+    return new DecimalFormat("#,##0.###", symbols);
+  }
 }

@@ -2,6 +2,7 @@ package hurdline.words;
 
 import hurdline.answer.HolderRow;
 import hurdline.answer.SummaryRow;
+import java.text.NumberFormat;
 import java.util.Locale;
 
 /** Amounts as people read them: unit system, locale, and the digits that they deserve. */
@@ -68,6 +69,11 @@ public final class Wording {
   /** The amount in the shown unit, for a picture. */
   public double shown(double value, String unit) {
     return unit.equals("share") ? 100 * value : units.amount(value, unit);
+  }
+
+  /** How the numbers of an axis are written. */
+  public NumberFormat axisFormat() {
+    return digits.axisFormat();
   }
 
   private int lastPlace(double value, double low, double high, String unit) {

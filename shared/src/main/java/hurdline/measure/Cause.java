@@ -84,6 +84,24 @@ public enum Cause {
     };
   }
 
+  /** In a few words, for a chart: {@code mill: own rate}. */
+  public static String label(String cause) {
+    String machine = machineOf(cause);
+    String tail = cause.substring(cause.indexOf('.') + 1);
+    return switch (kindOf(cause)) {
+      case RATE -> machine + ": own rate";
+      case STOP -> machine + ": " + tail;
+      case CHANGE -> machine + ": package change";
+      case SWAP -> machine + ": screen swap";
+      case RESOURCE -> "wait for " + tail;
+      case SET_ON_TABLE -> "lift to the table";
+      case NO_BALES -> "no bales";
+      case CROP_DONE -> "crop done";
+      case NO_ORDER -> "no order";
+      case NO_CREW -> "no crew";
+    };
+  }
+
   /** What to make of the cause, one sentence for the reader of a report. */
   public String sentence() {
     return switch (this) {

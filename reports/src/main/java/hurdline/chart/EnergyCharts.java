@@ -1,0 +1,66 @@
+package hurdline.chart;
+
+import hurdline.answer.MonthRow;
+import hurdline.answer.RunAnswer;
+import hurdline.measure.Measure;
+import hurdline.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.CategoryLabelPositions;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.renderer.category.BarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.data.category.DefaultCategoryDataset;
+
+/** Electricity by month: energy, and the highest quarter-hour that the demand charge goes by. */
+final class EnergyCharts {
+  private final RunAnswer answer;
+  private final Wording wording;
+
+  EnergyCharts(RunAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  Figure energy() {
+    return figure("energy", "Electricity by month", Measure.ENERGY_TOTAL, "kWh");
+  }
+
+  Figure peak() {
+    return figure("peak", "Highest quarter-hour of each month", Measure.ENERGY_PEAK, "kW");
+  }
+
+  private Figure figure(String name, String title, Measure measure, String unit) {
+    List<MonthRow> months = answer.months().stream().filter(row -> row.measure().equals(measure.of())).toList();
+    DefaultCategoryDataset data = new DefaultCategoryDataset();
+    months.forEach(row -> data.addValue(row.mean(), "mean", row.month()));
+    BarRenderer bars = new BarRenderer();
+    bars.setBarPainter(new StandardBarPainter());
+    bars.setShadowVisible(false);
+    bars.setSeriesPaint(0, Palette.BLUE);
+    bars.setMaximumBarWidth(0.1);
+    CategoryAxis axis = Look.categoryAxis();
+    axis.setTickLabelFont(Fonts.of(11));
+    axis.setCategoryLabelPositions(months.size() > 12 ? CategoryLabelPositions.UP_90 : CategoryLabelPositions.STANDARD);
+    CategoryPlot plot = Look.lying(new CategoryPlot(data, axis, Look.numberAxis(unit, wording), bars));
+    plot.setOrientation(PlotOrientation.VERTICAL);
+    String alternative = alternative(title, months, unit);
+    return new Figure(name, title, alternative, Look.svg(name, plot, false, 230, title, alternative), table(months, unit));
+  }
+
+  private String alternative(String title, List<MonthRow> months, String unit) {
+    List<String> parts = new ArrayList<>();
+    months.forEach(row -> parts.add(row.month() + " " + wording.fixed(row.mean(), 0, unit)));
+    return title + ", bars of " + unit + ": " + String.join(", ", parts) + ".";
+  }
+
+  private Figure.Grid table(List<MonthRow> months, String unit) {
+    List<List<String>> rows = new ArrayList<>();
+    for (MonthRow row : months) {
+      rows.add(List.of(row.month(), wording.fixed(row.mean(), 0, unit), wording.fixed(row.p05(), 0, unit), wording.fixed(row.p50(), 0, unit), wording.fixed(row.p95(), 0, unit)));
+    }
+    return new Figure.Grid(List.of("month", "mean " + unit, "5 % " + unit, "50 % " + unit, "95 % " + unit), rows);
+  }
+}

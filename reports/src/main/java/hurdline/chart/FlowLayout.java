@@ -1,0 +1,208 @@
+package hurdline.chart;
+
+import hurdline.answer.LineFlow;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Lays a line out in rows from top to bottom: a node stands one row below the lowest that feeds it, edges over several
+ * rows get a way point in each, and rows are ordered and spread so that edges cross little and run straight.
+ *
+ * @see "Sugiyama, Tagawa and Toda, Methods for visual understanding of hierarchical system structures (1981); from memory"
+ */
+final class FlowLayout {
+  private static final int SWEEPS = 12;
+  private static final double GAP = 18;
+  private static final double WAY_POINT_WIDTH = 14;
+
+  /** A node or a way point; x is its middle. */
+  static final class Spot {
+    final String name;
+    final int row;
+    final double width;
+    final List<Spot> linked = new ArrayList<>();
+    double x;
+
+    Spot(String name, int row, double width) {
+      this.name = name;
+      this.row = row;
+      this.width = width;
+    }
+  }
+
+  /** An edge with the spots that it passes, its ends included; a returning edge has its ends only. */
+  record Way(LineFlow.Edge edge, List<Spot> spots, boolean returns) {}
+
+  private final LineFlow flow;
+  private final Map<String, Integer> rowOf = new HashMap<>();
+  private final Map<String, Spot> spots = new LinkedHashMap<>();
+  private final List<List<Spot>> rows = new ArrayList<>();
+  private final List<Way> ways = new ArrayList<>();
+  private final Set<LineFlow.Edge> returning = new HashSet<>();
+
+  /** @param widths by node name, what its box needs */
+  FlowLayout(LineFlow flow, Map<String, Double> widths) {
+    this.flow = flow;
+    findReturns();
+    assignRows();
+    for (LineFlow.Node node : flow.nodes()) {
+      spots.put(node.name(), spot(node.name(), rowOf.get(node.name()), widths.get(node.name())));
+    }
+    flow.edges().stream().filter(this::isKnown).forEach(this::addWay);
+    for (int sweep = 0; sweep < SWEEPS; sweep++) {
+      order(sweep % 2 == 0);
+    }
+    spread();
+  }
+
+  List<Spot> nodes() {
+    return List.copyOf(spots.values());
+  }
+
+  List<Way> ways() {
+    return ways;
+  }
+
+  int rows() {
+    return rows.size();
+  }
+
+  double width() {
+    return nodesAndPoints().mapToDouble(spot -> spot.x + spot.width / 2).max().orElse(0);
+  }
+
+  private java.util.stream.Stream<Spot> nodesAndPoints() {
+    return rows.stream().flatMap(List::stream);
+  }
+
+  private boolean isKnown(LineFlow.Edge edge) {
+    return rowOf.containsKey(edge.from()) && rowOf.containsKey(edge.to());
+  }
+
+  /** Edges that lead back to a node on the way to them. */
+  private void findReturns() {
+    Set<String> done = new HashSet<>();
+    for (LineFlow.Node node : flow.nodes()) {
+      walk(node.name(), new HashSet<>(), done);
+    }
+  }
+
+  private void walk(String node, Set<String> above, Set<String> done) {
+    if (!done.add(node)) {
+      return;
+    }
+    above.add(node);
+    for (LineFlow.Edge edge : flow.edges()) {
+      if (edge.from().equals(node)) {
+        if (above.contains(edge.to())) {
+          returning.add(edge);
+        } else {
+          walk(edge.to(), above, done);
+        }
+      }
+    }
+    above.remove(node);
+  }
+
+  private void assignRows() {
+    flow.nodes().forEach(node -> rowOf.put(node.name(), 0));
+    for (int pass = 0; pass < flow.nodes().size(); pass++) {
+      for (LineFlow.Edge edge : flow.edges()) {
+        if (isKnown(edge) && !returning.contains(edge)) {
+          rowOf.merge(edge.to(), rowOf.get(edge.from()) + 1, Math::max);
+        }
+      }
+    }
+  }
+
+  private Spot spot(String name, int row, double width) {
+    while (rows.size() <= row) {
+      rows.add(new ArrayList<>());
+    }
+    Spot spot = new Spot(name, row, width);
+    spot.x = rows.get(row).stream().mapToDouble(other -> other.width + GAP).sum() + width / 2;
+    rows.get(row).add(spot);
+    return spot;
+  }
+
+  private void addWay(LineFlow.Edge edge) {
+    Spot from = spots.get(edge.from());
+    Spot to = spots.get(edge.to());
+    List<Spot> passed = new ArrayList<>(List.of(from));
+    if (!returning.contains(edge)) {
+      for (int row = from.row + 1; row < to.row; row++) {
+        passed.add(spot("", row, WAY_POINT_WIDTH));
+      }
+    }
+    passed.add(to);
+    for (int at = 1; at < passed.size() && !returning.contains(edge); at++) {
+      passed.get(at - 1).linked.add(passed.get(at));
+      passed.get(at).linked.add(passed.get(at - 1));
+    }
+    ways.add(new Way(edge, passed, returning.contains(edge)));
+  }
+
+  /** Orders each row by the mean place of what it is linked to in the row above (or below). */
+  private void order(boolean downward) {
+    for (int step = 0; step < rows.size(); step++) {
+      int row = downward ? step : rows.size() - 1 - step;
+      int other = downward ? row - 1 : row + 1;
+      Map<Spot, Double> wanted = new HashMap<>();
+      for (Spot spot : rows.get(row)) {
+        wanted.put(spot, spot.linked.stream().filter(l -> l.row == other).mapToDouble(l -> l.x).average().orElse(spot.x));
+      }
+      rows.get(row).sort(Comparator.comparingDouble(wanted::get));
+      double x = 0;
+      for (Spot spot : rows.get(row)) {
+        spot.x = x + spot.width / 2;
+        x += spot.width + GAP;
+      }
+      centre(rows.get(row), x - GAP);
+    }
+  }
+
+  private static void centre(List<Spot> row, double width) {
+    row.forEach(spot -> spot.x -= width / 2);
+  }
+
+  /** Moves spots towards what they are linked to, keeping each row's order and gaps. */
+  private void spread() {
+    for (int sweep = 0; sweep < 4 * SWEEPS; sweep++) {
+      for (List<Spot> row : rows) {
+        settle(row);
+      }
+    }
+    double left = nodesAndPoints().mapToDouble(spot -> spot.x - spot.width / 2).min().orElse(0);
+    nodesAndPoints().forEach(spot -> spot.x -= left);
+  }
+
+  private static void settle(List<Spot> row) {
+    int count = row.size();
+    double[] wanted = new double[count];
+    for (int at = 0; at < count; at++) {
+      Spot spot = row.get(at);
+      wanted[at] = spot.linked.stream().mapToDouble(l -> l.x).average().orElse(spot.x);
+    }
+    double[] pushedRight = wanted.clone();
+    for (int at = 1; at < count; at++) {
+      pushedRight[at] = Math.max(wanted[at], pushedRight[at - 1] + apart(row.get(at - 1), row.get(at)));
+    }
+    double[] pushedLeft = wanted.clone();
+    for (int at = count - 2; at >= 0; at--) {
+      pushedLeft[at] = Math.min(wanted[at], pushedLeft[at + 1] - apart(row.get(at), row.get(at + 1)));
+    }
+    for (int at = 0; at < count; at++) {
+      row.get(at).x = (pushedRight[at] + pushedLeft[at]) / 2;
+    }
+  }
+
+  private static double apart(Spot left, Spot right) {
+    return (left.width + right.width) / 2 + GAP;
+  }
+}

@@ -1,0 +1,103 @@
+package hurdline.chart;
+
+import hurdline.answer.HolderRow;
+import hurdline.answer.RunAnswer;
+import hurdline.measure.Cause;
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.awt.Paint;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.labels.ItemLabelAnchor;
+import org.jfree.chart.labels.ItemLabelPosition;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.category.StatisticalBarRenderer;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
+
+/** What held a line: one bar per cause, the longest on top, with its 95 % interval. */
+final class HolderChart {
+  private static final int BARS = 12;
+
+  private final String line;
+  private final List<HolderRow> rows;
+  private final Wording wording;
+
+  HolderChart(RunAnswer answer, String line, Wording wording) {
+    this.line = line;
+    this.rows = answer.holders().stream().filter(row -> row.line().equals(line)).toList();
+    this.wording = wording;
+  }
+
+  Figure figure() {
+    String title = "What holds " + line;
+    String svg = Look.svg("held-" + line, plot(), false, 70 + 26 * shown().size(), title, alternative());
+    return new Figure("held-" + line, title, alternative(), svg, table());
+  }
+
+  private List<HolderRow> shown() {
+    return rows.stream().filter(row -> row.hours() > 0).limit(BARS).toList();
+  }
+
+  private CategoryPlot plot() {
+    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    for (HolderRow row : shown()) {
+      double half = (row.shareHigh95() - row.shareLow95()) / 2;
+      data.add(100 * row.share(), Double.isNaN(half) ? 0 : 100 * half, "share", Cause.label(row.cause()));
+    }
+    NumberAxis axis = Look.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
+    axis.setUpperMargin(0.12);
+    CategoryPlot plot = new CategoryPlot(data, Look.categoryAxis(), axis, new Bars());
+    return Look.lying(plot);
+  }
+
+  /** The first bar, the holder, stands out by hatching as well as by colour. */
+  private final class Bars extends StatisticalBarRenderer {
+    private static final long serialVersionUID = 1L;
+
+    Bars() {
+      setBarPainter(new StandardBarPainter());
+      setShadowVisible(false);
+      setErrorIndicatorPaint(Palette.INK);
+      setErrorIndicatorStroke(new BasicStroke(1.5f));
+      setDefaultItemLabelsVisible(true);
+      setDefaultItemLabelFont(Fonts.of(12));
+      setDefaultItemLabelPaint(Palette.INK);
+      setDefaultItemLabelGenerator(new org.jfree.chart.labels.StandardCategoryItemLabelGenerator() {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public String generateLabel(org.jfree.data.category.CategoryDataset data, int series, int category) {
+          return "      " + share(shown().get(category)) + " %";
+        }
+      });
+      setDefaultPositiveItemLabelPosition(new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT));
+    }
+
+    @Override
+    public Paint getItemPaint(int series, int category) {
+      return category == 0 ? new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING) : Palette.BLUE;
+    }
+  }
+
+  private String share(HolderRow row) {
+    return wording.number(row.share(), row.shareLow95(), row.shareHigh95(), "share");
+  }
+
+  private String alternative() {
+    List<String> parts = new ArrayList<>();
+    shown().forEach(row -> parts.add(Cause.label(row.cause()) + " " + wording.share(row)));
+    return "Bars of the share of scheduled hours by what held " + line + ": " + String.join(", ", parts) + ".";
+  }
+
+  private Figure.Grid table() {
+    List<List<String>> cells = new ArrayList<>();
+    for (HolderRow row : rows) {
+      String range = wording.interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
+      cells.add(List.of(Cause.label(row.cause()), row.cause(), wording.amount(row.hours(), "h"), share(row), range));
+    }
+    return new Figure.Grid(List.of("held by", "in the tables", "hours", "%", "95 % interval"), cells);
+  }
+}

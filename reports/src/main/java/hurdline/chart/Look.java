@@ -1,0 +1,120 @@
+package hurdline.chart;
+
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.geom.Rectangle2D;
+import java.text.SimpleDateFormat;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.Date;
+import java.util.Locale;
+import java.util.TimeZone;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.DateAxis;
+import org.jfree.chart.axis.DateTickUnit;
+import org.jfree.chart.axis.DateTickUnitType;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
+
+/** What all charts have in common: font, colours, axes. */
+final class Look {
+  static final int WIDTH = 720;
+  private static final TimeZone NO_ZONE = TimeZone.getTimeZone("UTC");
+  private static final int MONTHS_WITHOUT_GAPS = 12;
+  private static final int DAYS_SHOWN_AS_DAYS = 62;
+
+  private Look() {}
+
+  static NumberAxis numberAxis(String label, Wording wording) {
+    NumberAxis axis = new NumberAxis(label);
+    axis.setNumberFormatOverride(wording.axisFormat());
+    dress(axis);
+    return axis;
+  }
+
+  static CategoryAxis categoryAxis() {
+    CategoryAxis axis = new CategoryAxis();
+    axis.setTickLabelFont(Fonts.of(12));
+    axis.setTickLabelPaint(Palette.INK);
+    axis.setAxisLinePaint(Palette.INK);
+    axis.setMaximumCategoryLabelWidthRatio(3f);
+    axis.setLowerMargin(0.01);
+    axis.setUpperMargin(0.01);
+    axis.setCategoryMargin(0.3);
+    return axis;
+  }
+
+  /** A date axis over the horizon; ticks are written as numbers, which no locale's data can change. */
+  static DateAxis dateAxis(LocalDate from, LocalDate to) {
+    DateAxis axis = new DateAxis(null, NO_ZONE, Locale.ROOT);
+    long days = ChronoUnit.DAYS.between(from, to) + 1;
+    boolean byDay = days <= DAYS_SHOWN_AS_DAYS;
+    int step = (int) (byDay ? (days + 9) / 10 : 1 + days / 31 / MONTHS_WITHOUT_GAPS);
+    SimpleDateFormat format = new SimpleDateFormat(byDay ? "MM-dd" : "yyyy-MM", Locale.ROOT);
+    format.setTimeZone(NO_ZONE);
+    axis.setTickUnit(new DateTickUnit(byDay ? DateTickUnitType.DAY : DateTickUnitType.MONTH, step, format));
+    axis.setRange(new Date(millis(from)), new Date(millis(to.plusDays(1))));
+    dress(axis);
+    axis.setTickLabelFont(Fonts.of(11));
+    return axis;
+  }
+
+  static long millis(LocalDate date) {
+    return date.atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli();
+  }
+
+  private static void dress(ValueAxis axis) {
+    axis.setLabelFont(Fonts.of(12));
+    axis.setTickLabelFont(Fonts.of(12));
+    axis.setLabelPaint(Palette.INK);
+    axis.setTickLabelPaint(Palette.INK);
+    axis.setAxisLinePaint(Palette.INK);
+  }
+
+  static CategoryPlot lying(CategoryPlot plot) {
+    plot.setOrientation(PlotOrientation.HORIZONTAL);
+    plot.setRangeAxisLocation(org.jfree.chart.axis.AxisLocation.BOTTOM_OR_LEFT);
+    plot.setBackgroundPaint(Color.WHITE);
+    plot.setRangeGridlinePaint(Palette.GRID);
+    plot.setRangeGridlineStroke(new BasicStroke(1));
+    plot.setOutlineVisible(false);
+    return plot;
+  }
+
+  static XYPlot dressed(XYPlot plot) {
+    plot.setBackgroundPaint(Color.WHITE);
+    plot.setRangeGridlinePaint(Palette.GRID);
+    plot.setDomainGridlinePaint(Palette.GRID);
+    plot.setRangeGridlineStroke(new BasicStroke(1));
+    plot.setDomainGridlineStroke(new BasicStroke(1));
+    plot.setOutlineVisible(false);
+    return plot;
+  }
+
+  /** Draws a chart; a legend where there is more than one series. */
+  static String svg(String name, org.jfree.chart.plot.Plot plot, boolean legend, int height, String title, String alternative) {
+    JFreeChart chart = new JFreeChart(null, Fonts.of(12), plot, legend);
+    chart.setBackgroundPaint(Color.WHITE);
+    chart.setPadding(new RectangleInsets(4, 4, 4, 12));
+    if (legend) {
+      LegendTitle keys = chart.getLegend();
+      keys.setItemFont(Fonts.of(12));
+      keys.setItemPaint(Palette.INK);
+      keys.setPosition(RectangleEdge.TOP);
+      keys.setFrame(BlockBorder.NONE);
+    }
+    SvgCanvas canvas = new SvgCanvas(name, WIDTH, height);
+    chart.draw(canvas.graphics(), new Rectangle2D.Double(0, 0, WIDTH, height));
+    return canvas.finish(title, alternative);
+  }
+}

@@ -1,0 +1,100 @@
+package hurdline.chart;
+
+import hurdline.answer.RunAnswer;
+import hurdline.answer.SummaryRow;
+import hurdline.measure.Measure;
+import hurdline.words.Wording;
+import java.awt.Paint;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.category.StatisticalBarRenderer;
+import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
+
+/** Money over the calendar: what comes in to the right, what goes out to the left, and what is left. */
+final class MoneyChart {
+  private static final List<Measure> IN = List.of(Measure.MONEY_REVENUE, Measure.MONEY_STOCK);
+  private static final List<Measure> OUT =
+      List.of(Measure.MONEY_CROPS, Measure.MONEY_WAGES, Measure.MONEY_ELECTRICITY, Measure.MONEY_PACKAGES, Measure.MONEY_STOPS, Measure.MONEY_LATE, Measure.MONEY_OVERHEAD);
+
+  private final RunAnswer answer;
+  private final Wording wording;
+
+  MoneyChart(RunAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  private record Bar(String label, double mean, double half, SummaryRow row) {}
+
+  Figure figure() {
+    String title = "Money over the calendar";
+    List<Bar> bars = bars();
+    String alternative = alternative(bars);
+    String svg = Look.svg("money", plot(bars), false, 70 + 26 * bars.size(), title, alternative);
+    return new Figure("money", title, alternative, svg, table(bars));
+  }
+
+  private List<Bar> bars() {
+    List<Bar> bars = new ArrayList<>();
+    IN.forEach(measure -> add(bars, measure, 1));
+    OUT.forEach(measure -> add(bars, measure, -1));
+    add(bars, Measure.MONEY_MARGIN, 1);
+    return bars;
+  }
+
+  private void add(List<Bar> bars, Measure measure, int sign) {
+    answer.find(measure.of()).ifPresent(row -> {
+      double half = (row.high95() - row.low95()) / 2;
+      bars.add(new Bar(measure.of().substring(measure.of().indexOf('.') + 1), sign * row.mean(), Double.isNaN(half) ? 0 : half, row));
+    });
+  }
+
+  private CategoryPlot plot(List<Bar> bars) {
+    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    bars.forEach(bar -> data.add(bar.mean(), bar.half(), "money", bar.label()));
+    NumberAxis axis = Look.numberAxis(answer.header().currency() + ", costs to the left, bar of the 95 % interval", wording);
+    CategoryPlot plot = Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, new Bars(bars)));
+    plot.setRangeZeroBaselineVisible(true);
+    return plot;
+  }
+
+  private static final class Bars extends StatisticalBarRenderer {
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<Bar> bars;
+
+    Bars(List<Bar> bars) {
+      this.bars = bars;
+      setBarPainter(new StandardBarPainter());
+      setShadowVisible(false);
+      setErrorIndicatorPaint(Palette.INK);
+    }
+
+    @Override
+    public Paint getItemPaint(int series, int category) {
+      if (category == bars.size() - 1) {
+        return Palette.INK;
+      }
+      return bars.get(category).mean() >= 0 ? Palette.BLUE : new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING);
+    }
+  }
+
+  private String alternative(List<Bar> bars) {
+    List<String> parts = new ArrayList<>();
+    bars.forEach(bar -> parts.add(bar.label() + " " + wording.amount(bar.row())));
+    return "Bars of money over the calendar: " + String.join(", ", parts) + ".";
+  }
+
+  private Figure.Grid table(List<Bar> bars) {
+    String currency = answer.header().currency();
+    List<List<String>> rows = new ArrayList<>();
+    for (Bar bar : bars) {
+      SummaryRow row = bar.row();
+      rows.add(List.of(bar.label(), wording.number(row.mean(), row.low95(), row.high95(), row.unit()), wording.interval(row.mean(), row.low95(), row.high95(), row.unit()), Measure.find(row.measure()).orElseThrow().measure().sentence()));
+    }
+    return new Figure.Grid(List.of("over the calendar", currency, "95 % interval", ""), rows);
+  }
+}

@@ -1,0 +1,151 @@
+package hurdline.chart;
+
+import java.awt.Dimension;
+import java.awt.Paint;
+import java.io.StringWriter;
+import java.util.HashMap;
+import java.util.Map;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.batik.svggen.DefaultExtensionHandler;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGGraphics2DIOException;
+import org.apache.batik.svggen.SVGIDGenerator;
+import org.apache.batik.svggen.SVGPaintDescriptor;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/**
+ * A canvas that becomes SVG text: letters stay letters, ids carry the drawing's name so that many drawings can share one
+ * page, and the same drawing gives the same bytes.
+ */
+final class SvgCanvas {
+  private static final String SVG = "http://www.w3.org/2000/svg";
+  /** Verdana and DejaVu Sans have the same widths, so that labels keep their room where DejaVu is missing. */
+  private static final String FAMILIES = "'DejaVu Sans', Verdana, sans-serif";
+
+  private final String name;
+  private final int width;
+  private final int height;
+  private final Document document;
+  private final SVGGraphics2D graphics;
+
+  SvgCanvas(String name, int width, int height) {
+    this.name = name.replaceAll("[^A-Za-z0-9_-]", "_");
+    this.width = width;
+    this.height = height;
+    this.document = emptyDocument();
+    SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+    context.setComment("");
+    context.setIDGenerator(new NamedIds(this.name));
+    context.setExtensionHandler(new Hatches(this.name));
+    graphics = new SVGGraphics2D(context, false);
+    graphics.setSVGCanvasSize(new Dimension(width, height));
+    graphics.setFont(Fonts.of(12));
+  }
+
+  SVGGraphics2D graphics() {
+    return graphics;
+  }
+
+  int width() {
+    return width;
+  }
+
+  int height() {
+    return height;
+  }
+
+  /** The finished drawing as one svg element, with its title and text alternative. */
+  String finish(String title, String alternative) {
+    Element root = graphics.getRoot();
+    root.setAttribute("viewBox", "0 0 " + width + " " + height);
+    root.setAttribute("role", "img");
+    root.setAttribute("aria-labelledby", name + "-title " + name + "-desc");
+    // Before the defs, so that a reading device meets them first.
+    Node first = root.getFirstChild();
+    root.insertBefore(text("title", title), first);
+    root.insertBefore(text("desc", alternative), first);
+    StringWriter out = new StringWriter();
+    try {
+      graphics.stream(root, out, false, false);
+    } catch (SVGGraphics2DIOException e) {
+      throw new IllegalStateException("drawing " + name + " could not be written", e);
+    }
+    String svg = out.toString().replace("\r\n", "\n");
+    svg = svg.substring(svg.indexOf("<svg")).replace("<!---->", "").strip() + "\n";
+    svg = svg.replace("id=\"genericDefs\"", "id=\"" + name + "-defs\"");
+    return svg.replace("&apos;DejaVu Sans&apos;", FAMILIES).replace("'DejaVu Sans'", FAMILIES);
+  }
+
+  private Element text(String tag, String content) {
+    Element element = document.createElementNS(SVG, tag);
+    element.setAttribute("id", name + "-" + tag);
+    element.appendChild(document.createTextNode(content));
+    return element;
+  }
+
+  private static Document emptyDocument() {
+    try {
+      return DocumentBuilderFactory.newInstance().newDocumentBuilder().getDOMImplementation().createDocument(SVG, "svg", null);
+    } catch (ParserConfigurationException e) {
+      throw new IllegalStateException("this Java has no XML parser", e);
+    }
+  }
+
+  private static final class NamedIds extends SVGIDGenerator {
+    private final String name;
+    private final Map<String, Integer> used = new HashMap<>();
+
+    NamedIds(String name) {
+      this.name = name;
+    }
+
+    @Override
+    public String generateID(String prefix) {
+      return name + "-" + prefix + used.merge(prefix, 1, Integer::sum);
+    }
+  }
+
+  /** Writes each hatch once as a pattern element. */
+  private static final class Hatches extends DefaultExtensionHandler {
+    private final String name;
+    private final Map<String, SVGPaintDescriptor> written = new HashMap<>();
+
+    Hatches(String name) {
+      this.name = name;
+    }
+
+    @Override
+    public SVGPaintDescriptor handlePaint(Paint paint, SVGGeneratorContext context) {
+      if (!(paint instanceof Hatch hatch)) {
+        return super.handlePaint(paint, context);
+      }
+      return written.computeIfAbsent(hatch.key(), key -> descriptor(hatch, context.getDOMFactory()));
+    }
+
+    private SVGPaintDescriptor descriptor(Hatch hatch, Document document) {
+      String id = name + "-" + hatch.key();
+      Element pattern = document.createElementNS(SVG, "pattern");
+      pattern.setAttribute("id", id);
+      pattern.setAttribute("patternUnits", "userSpaceOnUse");
+      pattern.setAttribute("width", "8");
+      pattern.setAttribute("height", "8");
+      Element ground = document.createElementNS(SVG, "rect");
+      ground.setAttribute("width", "8");
+      ground.setAttribute("height", "8");
+      ground.setAttribute("stroke", "none");
+      ground.setAttribute("fill", Hatch.hex(hatch.ground()));
+      Element ink = document.createElementNS(SVG, "path");
+      ink.setAttribute("d", hatch.kind().path());
+      ink.setAttribute("stroke", Hatch.hex(hatch.ink()));
+      ink.setAttribute("stroke-width", "1");
+      ink.setAttribute("fill", "none");
+      pattern.appendChild(ground);
+      pattern.appendChild(ink);
+      return new SVGPaintDescriptor("url(#" + id + ")", "1", pattern);
+    }
+  }
+}

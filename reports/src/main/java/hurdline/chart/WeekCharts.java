@@ -1,0 +1,145 @@
+package hurdline.chart;
+
+import hurdline.answer.Outline;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.WeekRow;
+import hurdline.measure.Measure;
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.StackedXYBarRenderer;
+import org.jfree.chart.renderer.xy.StandardXYBarPainter;
+import org.jfree.chart.renderer.xy.XYBarRenderer;
+import org.jfree.chart.renderer.xy.XYErrorRenderer;
+import org.jfree.data.time.SimpleTimePeriod;
+import org.jfree.data.time.TimeTableXYDataset;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+
+/** What goes in and what comes out, week by week. */
+final class WeekCharts {
+  private static final int HEIGHT = 280;
+
+  private final RunAnswer answer;
+  private final Wording wording;
+
+  WeekCharts(RunAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  /** Mass fed by week, with the 5 to 95 % span over the replications. */
+  Figure fed(Outline.Crop crop) {
+    List<WeekRow> weeks = of(Measure.MASS_FED.of(crop.name()));
+    String title = crop.name() + " fed by week";
+    TimeTableXYDataset means = new TimeTableXYDataset(java.util.TimeZone.getTimeZone("UTC"), java.util.Locale.ROOT);
+    YIntervalSeries spans = new YIntervalSeries("5 to 95 % of replications");
+    for (WeekRow week : weeks) {
+      means.add(period(week.from()), wording.shown(week.mean(), "t"), "mean", false);
+      double middle = Look.millis(week.from()) + 3.5 * 86_400_000.0;
+      if (week.p95() > 0) {
+        spans.add(middle, wording.shown(week.p50(), "t"), wording.shown(week.p05(), "t"), wording.shown(week.p95(), "t"));
+      }
+    }
+    XYBarRenderer bars = bars(new XYBarRenderer());
+    bars.setSeriesPaint(0, Palette.SKY);
+    XYPlot plot = plot(means, bars);
+    YIntervalSeriesCollection span = new YIntervalSeriesCollection();
+    span.addSeries(spans);
+    plot.setDataset(1, span);
+    plot.setRenderer(1, whiskers());
+    plot.setDatasetRenderingOrder(org.jfree.chart.plot.DatasetRenderingOrder.FORWARD);
+    String alternative = "Bars of " + wording.unit("t") + " of " + crop.name() + " fed in each week with their 5 to 95 % span; " + most(weeks) + ".";
+    String svg = Look.svg("fed-" + crop.name(), plot, true, HEIGHT, title, alternative);
+    return new Figure("fed-" + crop.name(), title, alternative, svg, fedTable(weeks));
+  }
+
+  /** Mass of each product of a line by week, stacked. */
+  Figure products(Outline.Line line) {
+    TimeTableXYDataset data = new TimeTableXYDataset(java.util.TimeZone.getTimeZone("UTC"), java.util.Locale.ROOT);
+    List<String> made = line.products().stream().filter(product -> !of(Measure.PRODUCT_MASS.of(product)).isEmpty()).toList();
+    for (String product : made) {
+      of(Measure.PRODUCT_MASS.of(product)).forEach(week -> data.add(period(week.from()), wording.shown(week.mean(), "t"), product, false));
+    }
+    XYBarRenderer bars = bars(new StackedXYBarRenderer());
+    for (int series = 0; series < made.size(); series++) {
+      bars.setSeriesPaint(series, Palette.series(series));
+    }
+    String title = "Products of " + line.name() + " by week";
+    String alternative = "Stacked bars of mean " + wording.unit("t") + " made in each week: " + String.join(", ", made) + ".";
+    String svg = Look.svg("products-" + line.name(), plot(data, bars), true, HEIGHT + 20, title, alternative);
+    return new Figure("products-" + line.name(), title, alternative, svg, productTable(made));
+  }
+
+  private List<WeekRow> of(String measure) {
+    return answer.weeks().stream().filter(week -> week.measure().equals(measure)).toList();
+  }
+
+  private static SimpleTimePeriod period(LocalDate from) {
+    return new SimpleTimePeriod(Look.millis(from), Look.millis(from.plusDays(7)));
+  }
+
+  private XYPlot plot(TimeTableXYDataset data, XYBarRenderer bars) {
+    return Look.dressed(new XYPlot(data, Look.dateAxis(answer.header().from(), answer.header().to()), Look.numberAxis(wording.unit("t") + " a week", wording), bars));
+  }
+
+  private static XYBarRenderer bars(XYBarRenderer bars) {
+    bars.setBarPainter(new StandardXYBarPainter());
+    bars.setShadowVisible(false);
+    bars.setMargin(0.15);
+    bars.setDrawBarOutline(true);
+    bars.setDefaultOutlinePaint(Color.WHITE);
+    bars.setDefaultOutlineStroke(new BasicStroke(0.5f));
+    return bars;
+  }
+
+  private static XYErrorRenderer whiskers() {
+    XYErrorRenderer spans = new XYErrorRenderer();
+    spans.setDrawXError(false);
+    spans.setSeriesPaint(0, Palette.INK);
+    spans.setErrorPaint(Palette.INK);
+    spans.setCapLength(3);
+    spans.setSeriesShape(0, new java.awt.geom.Rectangle2D.Double(-0.5, -4, 1, 8));
+    spans.setSeriesShapesVisible(0, false);
+    return spans;
+  }
+
+  private String most(List<WeekRow> weeks) {
+    WeekRow best = null;
+    for (WeekRow week : weeks) {
+      best = best == null || week.mean() > best.mean() ? week : best;
+    }
+    return best == null ? "no week is recorded" : "the most, " + wording.amount(best.mean(), "t") + ", in the week from " + best.from();
+  }
+
+  private Figure.Grid fedTable(List<WeekRow> weeks) {
+    String unit = wording.unit("t");
+    List<List<String>> rows = new ArrayList<>();
+    for (WeekRow week : weeks) {
+      rows.add(List.of(Integer.toString(week.week()), week.from().toString(), tonnes(week.mean()), tonnes(week.p05()), tonnes(week.p50()), tonnes(week.p95())));
+    }
+    return new Figure.Grid(List.of("week", "from", "mean " + unit, "5 % " + unit, "50 % " + unit, "95 % " + unit), rows);
+  }
+
+  private Figure.Grid productTable(List<String> products) {
+    Map<Integer, List<String>> rows = new LinkedHashMap<>();
+    List<String> head = new ArrayList<>(List.of("week", "from"));
+    for (String product : products) {
+      head.add(product + " " + wording.unit("t"));
+      for (WeekRow week : of(Measure.PRODUCT_MASS.of(product))) {
+        rows.computeIfAbsent(week.week(), n -> new ArrayList<>(List.of(Integer.toString(n), week.from().toString()))).add(tonnes(week.mean()));
+      }
+    }
+    return new Figure.Grid(head, List.copyOf(rows.values()));
+  }
+
+  private String tonnes(double value) {
+    return wording.fixed(value, 1, "t");
+  }
+}

@@ -1,0 +1,97 @@
+package hurdline.chart;
+
+import hurdline.answer.LevelRow;
+import hurdline.answer.Outline;
+import hurdline.answer.RunAnswer;
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+
+/** What lies in the yard through the calendar: mean, 5 to 95 % band, and what the places hold. */
+final class YardChart {
+  private final RunAnswer answer;
+  private final Outline.Crop crop;
+  private final List<LevelRow> levels;
+  private final double capacity;
+  private final Wording wording;
+
+  YardChart(RunAnswer answer, Outline.Crop crop, Wording wording) {
+    this.answer = answer;
+    this.crop = crop;
+    this.levels = answer.levels().stream().filter(row -> row.crop().equals(crop.name()) && row.isWholeYard()).toList();
+    this.capacity = answer.outline().capacityFor(crop.name());
+    this.wording = wording;
+  }
+
+  Figure figure() {
+    String title = crop.name() + " in the yard";
+    String svg = Look.svg("yard-" + crop.name(), plot(), true, 300, title, alternative());
+    return new Figure("yard-" + crop.name(), title, alternative(), svg, table());
+  }
+
+  private XYPlot plot() {
+    YIntervalSeries level = new YIntervalSeries("mean, with band from 5 to 95 % of replications");
+    for (LevelRow row : levels) {
+      level.add(Look.millis(row.date().plusDays(1)), row.mean(), row.p05(), row.p95());
+    }
+    YIntervalSeriesCollection data = new YIntervalSeriesCollection();
+    data.addSeries(level);
+    DeviationRenderer band = new DeviationRenderer(true, false);
+    band.setAlpha(0.35f);
+    band.setSeriesPaint(0, Palette.BLUE);
+    band.setSeriesFillPaint(0, Palette.SKY);
+    band.setSeriesStroke(0, new BasicStroke(2));
+    org.jfree.chart.axis.NumberAxis axis = Look.numberAxis(crop.unit() + " at the end of the day", wording);
+    XYPlot plot = Look.dressed(new XYPlot(data, Look.dateAxis(answer.header().from(), answer.header().to()), axis, band));
+    if (capacity > 0) {
+      axis.setRange(0, 1.1 * Math.max(capacity, levels.stream().mapToDouble(LevelRow::p95).max().orElse(0)));
+      plot.addRangeMarker(capacityLine());
+    }
+    return plot;
+  }
+
+  private ValueMarker capacityLine() {
+    ValueMarker line = new ValueMarker(capacity, Palette.VERMILLION, new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {8, 5}, 0));
+    line.setLabel("places hold " + wording.amount(capacity, crop.unit()));
+    line.setLabelFont(Fonts.of(12));
+    line.setLabelPaint(Palette.INK);
+    line.setLabelAnchor(RectangleAnchor.TOP_LEFT);
+    line.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
+    return line;
+  }
+
+  private String alternative() {
+    LevelRow most = null;
+    for (LevelRow row : levels) {
+      most = most == null || row.mean() > most.mean() ? row : most;
+    }
+    String peak = most == null ? "nothing is recorded" : "on the mean the most at " + most.date() + ", " + count(most.mean()) + " " + crop.unit() + " with a 5 to 95 % band from " + count(most.p05()) + " to " + count(most.p95());
+    return "A line of what lies in the yard at the end of each day: " + peak + (capacity > 0 ? "; all places that take it hold " + wording.amount(capacity, crop.unit()) : "") + ".";
+  }
+
+  /** Month ends only; every date is in levels.csv. */
+  private Figure.Grid table() {
+    List<List<String>> rows = new ArrayList<>();
+    for (LevelRow row : levels) {
+      LocalDate next = row.date().plusDays(1);
+      if (next.getDayOfMonth() == 1 || row.date().equals(answer.header().to())) {
+        rows.add(List.of(row.date().toString(), count(row.mean()), count(row.p05()), count(row.p50()), count(row.p95())));
+      }
+    }
+    String unit = " " + crop.unit();
+    return new Figure.Grid(List.of("end of", "mean" + unit, "5 %" + unit, "50 %" + unit, "95 %" + unit), rows);
+  }
+
+  private String count(double value) {
+    return wording.fixed(value, 0, crop.unit());
+  }
+}

@@ -1,0 +1,106 @@
+package hurdline.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.answer.RunAnswer;
+import hurdline.sample.SampleAnswer;
+import hurdline.words.UnitSystem;
+import hurdline.words.Wording;
+import java.io.StringReader;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TimeZone;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+
+class FiguresTest {
+  private static final RunAnswer YEAR = SampleAnswer.year();
+  private static final List<Figure> ALL = draw();
+
+  private static List<Figure> draw() {
+    return new Figures(YEAR, new Wording(UnitSystem.US, Locale.ROOT)).all();
+  }
+
+  static List<Figure> figures() {
+    return ALL;
+  }
+
+  private static Document parse(Figure figure) throws Exception {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setNamespaceAware(true);
+    return factory.newDocumentBuilder().parse(new InputSource(new StringReader(figure.file())));
+  }
+
+  @Test
+  void aYearGivesEveryChart() {
+    assertThat(ALL).extracting(Figure::name).containsExactly("held-stalk_line", "held-cotton_line", "flow-stalk_line", "flow-cotton_line", "time", "fed-stalk", "fed-seed_cotton", "products-stalk_line", "products-cotton_line", "yard-stalk", "yard-seed_cotton", "money", "energy", "peak");
+  }
+
+  @ParameterizedTest
+  @MethodSource("figures")
+  void aChartIsWellFormedAndItsLettersStayLetters(Figure figure) throws Exception {
+    Document drawing = parse(figure);
+    assertThat(drawing.getElementsByTagNameNS("*", "text").getLength()).isGreaterThan(3);
+    assertThat(drawing.getElementsByTagNameNS("*", "image").getLength()).isZero();
+    assertThat(drawing.getElementsByTagNameNS("*", "title").item(0).getTextContent()).isEqualTo(figure.title());
+    assertThat(drawing.getElementsByTagNameNS("*", "desc").item(0).getTextContent()).isEqualTo(figure.alternative());
+    assertThat(drawing.getDocumentElement().getAttribute("viewBox")).startsWith("0 0 ");
+  }
+
+  @ParameterizedTest
+  @MethodSource("figures")
+  void aChartHasItsFiguresInATable(Figure figure) {
+    assertThat(figure.table().rows()).isNotEmpty().allSatisfy(row -> assertThat(row).hasSameSizeAs(figure.table().head()));
+    assertThat(figure.alternative()).hasSizeGreaterThan(60).endsWith(".");
+  }
+
+  @Test
+  void idsDifferBetweenChartsAndEveryReferenceIsMet() {
+    Set<String> seen = new HashSet<>();
+    for (Figure figure : ALL) {
+      Set<String> own = new HashSet<>();
+      Matcher ids = Pattern.compile(" id=\"([^\"]+)\"").matcher(figure.svg());
+      while (ids.find()) {
+        assertThat(own.add(ids.group(1)) && seen.add(ids.group(1))).as(ids.group(1)).isTrue();
+      }
+      Matcher uses = Pattern.compile("url\\(#([^)]+)\\)").matcher(figure.svg());
+      while (uses.find()) {
+        assertThat(own).contains(uses.group(1));
+      }
+    }
+  }
+
+  @Test
+  void theSameAnswerGivesTheSameBytesInAnyZoneAndLocale() {
+    TimeZone zone = TimeZone.getDefault();
+    Locale locale = Locale.getDefault();
+    try {
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertThat(draw()).isEqualTo(ALL);
+    } finally {
+      TimeZone.setDefault(zone);
+      Locale.setDefault(locale);
+    }
+  }
+
+  @Test
+  void whatAPlantLacksIsNotDrawn() {
+    assertThat(new Figures(SampleAnswer.bare(), new Wording(UnitSystem.METRIC, Locale.ROOT)).all()).extracting(Figure::name).containsExactly("held-only", "time");
+  }
+
+  @Test
+  void machineStatesAreDrawnWithSixPaintsThatDiffer() {
+    Figure time = ALL.stream().filter(figure -> figure.name().equals("time")).findFirst().orElseThrow();
+    assertThat(time.svg()).contains("<pattern").contains("full rate").contains("starved").contains("blocked");
+    assertThat(Pattern.compile("<pattern").matcher(time.svg()).results().count()).isEqualTo(4);
+  }
+}
