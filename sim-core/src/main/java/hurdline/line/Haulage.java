@@ -4,7 +4,6 @@ import hurdline.plant.Delivery;
 import hurdline.plant.Job;
 import hurdline.plant.Plant;
 import hurdline.plant.Resource;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,8 +14,6 @@ import java.util.Optional;
  * brings has no fields, no trucks and no loads.
  */
 public final class Haulage {
-  private static final int DAY_S = 86_400;
-
   /** What a job holds while it lasts: the resource's number (the number of resources for none) and its rank there. */
   public record Needs(int resource, int rank) {}
 
@@ -32,11 +29,11 @@ public final class Haulage {
   private final List<Needs> unload;
   private final boolean[] balerWorks; // [crop * days + day]
   private final double[] receivingS;
-  private final boolean[] loadsCome;
+  private final Hours[] loadsHours;
   private final double[] loadsEndS;
   private final int days;
 
-  private Haulage(Plant plant, YardPlan yard) {
+  private Haulage(Plant plant, YardPlan yard, Roster roster) {
     int crops = yard.crops();
     days = yard.days();
     deliveries = new ArrayList<>();
@@ -48,50 +45,45 @@ public final class Haulage {
     unload = new ArrayList<>();
     balerWorks = new boolean[crops * days];
     receivingS = new double[crops * days];
-    loadsCome = new boolean[crops * days];
+    loadsHours = new Hours[crops];
     loadsEndS = new double[crops];
     for (int crop = 0; crop < crops; crop++) {
-      compile(plant, crop, yard.crop(crop));
+      compile(plant, roster, crop, yard.crop(crop));
     }
   }
 
-  public static Haulage of(Plant plant, YardPlan yard) {
-    return new Haulage(plant, yard);
+  public static Haulage of(Plant plant, YardPlan yard, Roster roster) {
+    return new Haulage(plant, yard, roster);
   }
 
-  private void compile(Plant plant, int crop, String name) {
+  private void compile(Plant plant, Roster roster, int crop, String name) {
     Optional<Delivery> delivery = plant.deliveries().stream().filter(d -> d.crop().equals(name)).findFirst();
     deliveries.add(delivery);
-    LocalDate from = plant.calendar().from();
     delivery.stream()
         .flatMap(d -> d.fields().stream())
         .sorted(Comparator.comparing(Delivery.Field::name))
-        .forEach(field -> fields.add(new CropField(crop, field, day(from, field.ready()))));
+        .forEach(field -> fields.add(new CropField(crop, field, roster.day(field.ready()))));
     firstField[crop + 1] = fields.size();
     firstTruck[crop + 1] =
         firstTruck[crop] + delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::count).orElse(0);
     load.add(needs(plant, "load", delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::load)));
     weigh.add(needs(plant, "weigh", delivery.flatMap(Delivery::weigh)));
     unload.add(needs(plant, "unload", delivery.map(Delivery::unload)));
-    delivery.ifPresent(d -> compileDays(plant, crop, d));
-  }
-
-  private void compileDays(Plant plant, int crop, Delivery delivery) {
-    LocalDate from = plant.calendar().from();
-    for (int day = 0; day < days; day++) {
-      LocalDate date = from.plusDays(day);
-      boolean open = !plant.calendar().closed().contains(date);
-      boolean receives = delivery.hours().days().contains(date.getDayOfWeek());
-      balerWorks[crop * days + day] = receives;
-      receivingS[crop * days + day] = receives && open ? lengthS(delivery.hours()) : 0;
-      loadsCome[crop * days + day] = open && delivery.loads().filter(loads -> comes(loads, date)).isPresent();
-    }
+    loadsHours[crop] = roster.loadsHours(name);
     loadsEndS[crop] =
-        delivery.loads().map(loads -> (double) DAY_S * (day(from, loads.to()) + 1)).orElse(Double.NEGATIVE_INFINITY);
+        delivery
+            .flatMap(Delivery::loads)
+            .map(loads -> roster.midnightS(roster.day(loads.to()) + 1))
+            .orElse(Double.NEGATIVE_INFINITY);
+    delivery.ifPresent(d -> compileDays(roster, crop, d));
   }
 
-  private static boolean comes(Delivery.Loads loads, LocalDate date) {
-    return !date.isBefore(loads.from()) && !date.isAfter(loads.to()) && loads.hours().days().contains(date.getDayOfWeek());
+  private void compileDays(Roster roster, int crop, Delivery delivery) {
+    Hours receiving = roster.receiving(delivery.crop());
+    for (int day = 0; day < days; day++) {
+      balerWorks[crop * days + day] = delivery.hours().days().contains(roster.date(day).getDayOfWeek());
+      receivingS[crop * days + day] = receiving.lengthS(roster.midnightS(day), roster.midnightS(day + 1));
+    }
   }
 
   private static Needs needs(Plant plant, String kind, Optional<Job> job) {
@@ -104,14 +96,6 @@ public final class Haulage {
       }
     }
     return new Needs(byName.size(), 0);
-  }
-
-  private static int day(LocalDate from, LocalDate date) {
-    return (int) (date.toEpochDay() - from.toEpochDay());
-  }
-
-  private static double lengthS(Delivery.DayHours hours) {
-    return hours.toS() - hours.fromS();
   }
 
   public Optional<Delivery> delivery(int crop) {
@@ -170,9 +154,9 @@ public final class Haulage {
     return receivingS[crop * days + day];
   }
 
-  /** Whether the crop's stream of loads has its hours on that day. */
-  public boolean loadsCome(int crop, int day) {
-    return loadsCome[crop * days + day];
+  /** Hours in which the crop's stream of loads runs. */
+  public Hours loadsHours(int crop) {
+    return loadsHours[crop];
   }
 
   /** 24:00 of the last day of the crop's stream of loads; −∞ where it has none. */

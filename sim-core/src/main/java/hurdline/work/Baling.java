@@ -21,7 +21,7 @@ final class Baling {
 
   private final YardPlan yard;
   private final Haulage haulage;
-  private final Weather[] weather; // by crop
+  private final DryDays[] weather; // by crop
   private final BaleDraws[] draws; // by field
   private final double[] meanKg;
   private final int[] readyDay;
@@ -38,8 +38,8 @@ final class Baling {
     this.yard = yard;
     this.haulage = haulage;
     int fields = haulage.fields();
-    weather = new Weather[yard.crops()];
-    Arrays.setAll(weather, crop -> new Weather(yard.days()));
+    weather = new DryDays[yard.crops()];
+    Arrays.setAll(weather, crop -> new DryDays(yard.days()));
     draws = new BaleDraws[fields];
     meanKg = new double[fields];
     Arrays.setAll(meanKg, f -> haulage.field(f).field().bale().massKg().meanWithin(0, Double.POSITIVE_INFINITY));

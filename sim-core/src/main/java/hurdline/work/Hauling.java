@@ -44,7 +44,7 @@ final class Hauling {
   private final IntakeBooks books;
   private final Bales bales;
   private final Baling baling;
-  private final Fields fields;
+  private final HeldAtField fields;
   private final LoadStreams streamsOfLoads;
   private final HaulTimes times;
   private final Carriers carriers;
@@ -76,7 +76,7 @@ final class Hauling {
     this.orderBase = orderBase;
     this.books = books;
     baling = new Baling(yard, haulage);
-    fields = new Fields(haulage, baling, bales, books);
+    fields = new HeldAtField(haulage, baling, bales, books);
     streamsOfLoads = new LoadStreams(yard, haulage);
     times = new HaulTimes(yard, haulage);
     carriers = new Carriers(bales, haulage.trucks());

@@ -3,6 +3,7 @@ package hurdline.work;
 import hurdline.chance.Draws;
 import hurdline.chance.Streams;
 import hurdline.line.Haulage;
+import hurdline.line.Hours;
 import hurdline.line.YardPlan;
 import hurdline.plant.Delivery;
 
@@ -11,23 +12,17 @@ import hurdline.plant.Delivery;
  * through all of them, so that no rounding adds up and no night pushes arrivals together.
  */
 final class LoadStreams {
-  private static final double DAY_S = 86_400;
-
   private final YardPlan yard;
   private final Haulage haulage;
   private final Draws[] everyS; // by crop; null without a stream
   private final BaleDraws[] draws;
-  private final int[] day;
-  private final double[] openBeforeS; // hours of the stream before that day
-  private final double[] dueS; // the next load, in those hours
+  private final double[] dueS; // the latest load drawn, in the stream's hours
 
   LoadStreams(YardPlan yard, Haulage haulage) {
     this.yard = yard;
     this.haulage = haulage;
     everyS = new Draws[yard.crops()];
     draws = new BaleDraws[yard.crops()];
-    day = new int[yard.crops()];
-    openBeforeS = new double[yard.crops()];
     dueS = new double[yard.crops()];
   }
 
@@ -38,8 +33,6 @@ final class LoadStreams {
         String source = "loads." + yard.crop(crop);
         everyS[crop] = new Draws(loads.everyS(), streams.of(replication, source + ".every"));
         draws[crop] = new BaleDraws(yard, crop, yard.bale(crop), streams, replication, source);
-        day[crop] = 0;
-        openBeforeS[crop] = 0;
         dueS[crop] = 0;
       }
     }
@@ -50,20 +43,11 @@ final class LoadStreams {
     if (everyS[crop] == null) {
       return Double.POSITIVE_INFINITY;
     }
-    Delivery.DayHours hours = haulage.delivery(crop).flatMap(Delivery::loads).orElseThrow().hours();
-    double lengthS = hours.toS() - hours.fromS();
+    Hours hours = haulage.loadsHours(crop);
     dueS[crop] += everyS[crop].next();
-    while (day[crop] < yard.days()) {
-      if (haulage.loadsCome(crop, day[crop])) {
-        double intoDayS = dueS[crop] - openBeforeS[crop];
-        if (intoDayS <= lengthS + Hauling.INSTANT_S) {
-          return day[crop] * DAY_S + hours.fromS() + Math.min(intoDayS, lengthS);
-        }
-        openBeforeS[crop] += lengthS;
-      }
-      day[crop]++;
-    }
-    return Double.POSITIVE_INFINITY;
+    double early = hours.afterS(Math.max(0, dueS[crop] - Hauling.INSTANT_S));
+    double atS = hours.afterS(dueS[crop]);
+    return atS - early > 2 * Hauling.INSTANT_S ? early : atS;
   }
 
   /** The next load's bales, onto that load. */

@@ -5,7 +5,7 @@ import hurdline.line.Haulage;
 import java.util.Arrays;
 
 /** What lies baled at the fields, and which of it a truck that waits to be loaded has claimed. */
-final class Fields {
+final class HeldAtField {
   private final Haulage haulage;
   private final Baling baling;
   private final Bales bales;
@@ -13,7 +13,7 @@ final class Fields {
   private final int[] claimed;
   private final IntakeBooks books;
 
-  Fields(Haulage haulage, Baling baling, Bales bales, IntakeBooks books) {
+  HeldAtField(Haulage haulage, Baling baling, Bales bales, IntakeBooks books) {
     this.haulage = haulage;
     this.baling = baling;
     this.bales = bales;

@@ -10,10 +10,10 @@ import hurdline.plant.Delivery;
  * after a dry one is wet with chance w(1 − q)/(1 − w); so the share of wet days stays w if it is w on the first day. Days
  * before the horizon count as dry.
  */
-final class Weather {
+final class DryDays {
   private final boolean[] baling;
 
-  Weather(int days) {
+  DryDays(int days) {
     baling = new boolean[days];
   }
 

@@ -1,0 +1,156 @@
+package hurdline.work;
+
+import hurdline.account.IntakeBooks;
+import hurdline.chance.Streams;
+import hurdline.event.Pending;
+import hurdline.event.Resources;
+import hurdline.line.Haulage;
+import hurdline.line.Hours;
+import hurdline.line.Roster;
+import hurdline.line.YardPlan;
+import hurdline.plant.Plant;
+import hurdline.plant.Resource;
+import hurdline.plant.yaml.PlantFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.function.DoubleConsumer;
+
+/** A yard and its deliveries without a line: the smallest loop that plays them, with scripted lifts. */
+final class YardRun {
+  static final double MIN = 60;
+  static final double H = 3600;
+  static final double D = 86_400;
+  private static final int JOBS = 100;
+
+  final YardPlan plan;
+  final Roster roster;
+  final IntakeBooks books;
+  final Bales bales;
+  final Stacking stacking;
+  final Hauling hauling;
+  final Resources resources;
+  final List<String> resourceNames;
+  final List<String> notes = new ArrayList<>();
+  private final Pending pending = new Pending(2);
+  private final TreeMap<Double, DoubleConsumer> script = new TreeMap<>();
+  private final Hours[] receiving;
+
+  YardRun(Plant plant) {
+    plan = YardPlan.of(plant);
+    roster = Roster.of(plant);
+    Haulage haulage = Haulage.of(plant, plan, roster);
+    List<Resource> byName = plant.resources().stream().sorted(Comparator.comparing(Resource::name)).toList();
+    resourceNames = byName.stream().map(Resource::name).toList();
+    resources = new Resources(byName.stream().mapToInt(Resource::count).toArray(), 1 + plan.crops());
+    books = new IntakeBooks(plan);
+    bales = new Bales(plan.components());
+    stacking = new Stacking(plan, bales, books);
+    hauling = new Hauling(plan, haulage, bales, stacking, resources, pending, 0, 1, JOBS, 0, books);
+    receiving = new Hours[plan.crops()];
+    for (int crop = 0; crop < plan.crops(); crop++) {
+      receiving[crop] = roster.receiving(plan.crop(crop));
+    }
+  }
+
+  static YardRun of(String yaml) {
+    return new YardRun(PlantFile.of("test", yaml).plant());
+  }
+
+  /** A small plant with a known answer. */
+  static YardRun exact(String name) {
+    String path = "/line-configs/exact/" + name + ".yaml";
+    try (InputStream in = YardRun.class.getResourceAsStream(path)) {
+      return of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Something that is done at an instant, after what else ends then. */
+  YardRun at(double atS, DoubleConsumer what) {
+    script.merge(atS, what, DoubleConsumer::andThen);
+    return this;
+  }
+
+  YardRun traced() {
+    hauling.trace((clockS, where, what, amount) -> notes.add(clockS + " " + where + " " + what + " " + amount));
+    return this;
+  }
+
+  YardRun run() {
+    return run(1, 1);
+  }
+
+  YardRun run(long seed, int replication) {
+    bales.reset();
+    books.reset();
+    resources.reset();
+    Streams streams = new Streams(seed);
+    stacking.reset(streams, replication);
+    hauling.reset(streams, replication);
+    double endS = roster.horizonS();
+    for (double nowS = 0; nowS <= endS; nowS = nextS(nowS)) {
+      instant(nowS);
+    }
+    resources.finish(endS);
+    hauling.finish(endS);
+    stacking.finish(endS);
+    books.finish(endS);
+    return this;
+  }
+
+  private double nextS(double nowS) {
+    double nextS = pending.nextS();
+    for (Hours hours : receiving) {
+      nextS = Math.min(nextS, hours.nextChangeS(nowS));
+    }
+    Double scripted = script.higherKey(nowS);
+    return scripted == null ? nextS : Math.min(nextS, scripted);
+  }
+
+  private void instant(double nowS) {
+    DoubleConsumer scripted = script.get(nowS);
+    do {
+      hauling.endsDue(nowS);
+      if (scripted != null) {
+        scripted.accept(nowS);
+        scripted = null;
+      }
+      for (int crop = 0; crop < receiving.length; crop++) {
+        resources.open(1 + crop, receiving[crop].in(nowS), nowS);
+      }
+      hauling.arrivalsDue(nowS);
+      hauling.startTrips(nowS);
+      for (int job = resources.nextToBegin(nowS); job >= 0; job = resources.nextToBegin(nowS)) {
+        hauling.jobBegins(job - JOBS, nowS);
+      }
+    } while (pending.nextS() <= nowS + Hauling.INSTANT_S);
+  }
+
+  /** Lifts a bale at once. */
+  int lift(int crop, double nowS) {
+    int bale = stacking.pick(crop);
+    stacking.leave(bale, nowS);
+    return bale;
+  }
+
+  int resource(String name) {
+    return resourceNames.indexOf(name);
+  }
+
+  double busyShare(String resource) {
+    int r = resource(resource);
+    return resources.books().busyS(r) / (resources.books().hoursS(r) * resources.count(r));
+  }
+
+  double waitMeanS(String resource) {
+    int r = resource(resource);
+    return resources.books().waitsS(r) / resources.books().requests(r);
+  }
+}
