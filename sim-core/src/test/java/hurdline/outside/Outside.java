@@ -1,16 +1,16 @@
-package hurdline.chance;
+package hurdline.outside;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.io.InputStreamReader;
 import java.util.Arrays;
 import java.util.Properties;
 
 /** Values from outside, one file a case under {@code outside}; a file without its source is refused. */
-record Outside(String file, Properties entries) {
-  static Outside of(String name) {
+public record Outside(String file, Properties entries) {
+  public static Outside of(String name) {
     String file = "/outside/" + name + ".properties";
     Properties entries = new Properties();
     try (InputStream in = Outside.class.getResourceAsStream(file)) {
@@ -27,7 +27,7 @@ record Outside(String file, Properties entries) {
     return outside;
   }
 
-  String text(String key) {
+  public String text(String key) {
     String value = entries.getProperty(key, "").strip();
     if (value.isEmpty()) {
       throw new AssertionError(file + " has no " + key);
@@ -35,11 +35,11 @@ record Outside(String file, Properties entries) {
     return value;
   }
 
-  double number(String key) {
+  public double number(String key) {
     return Double.parseDouble(text(key));
   }
 
-  double[] numbers(String key) {
+  public double[] numbers(String key) {
     return Arrays.stream(text(key).split("\\s+")).mapToDouble(Double::parseDouble).toArray();
   }
 }
