@@ -9,12 +9,9 @@ import java.awt.Paint;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.labels.ItemLabelAnchor;
-import org.jfree.chart.labels.ItemLabelPosition;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.category.StatisticalBarRenderer;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 /** What held a line: one bar per cause, the longest on top, with its 95 % interval. */
@@ -45,16 +42,15 @@ final class HolderChart {
     DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
     for (HolderRow row : shown()) {
       double half = (row.shareHigh95() - row.shareLow95()) / 2;
-      data.add(100 * row.share(), Double.isNaN(half) ? 0 : 100 * half, "share", Cause.label(row.cause()));
+      data.add(100 * row.share(), Double.isNaN(half) ? 0 : 100 * half, "share", Cause.label(row.cause()) + "  " + share(row) + " %");
     }
     NumberAxis axis = Look.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
-    axis.setUpperMargin(0.12);
     CategoryPlot plot = new CategoryPlot(data, Look.categoryAxis(), axis, new Bars());
     return Look.lying(plot);
   }
 
   /** The first bar, the holder, stands out by hatching as well as by colour. */
-  private final class Bars extends StatisticalBarRenderer {
+  private static final class Bars extends StatisticalBarRenderer {
     private static final long serialVersionUID = 1L;
 
     Bars() {
@@ -62,18 +58,6 @@ final class HolderChart {
       setShadowVisible(false);
       setErrorIndicatorPaint(Palette.INK);
       setErrorIndicatorStroke(new BasicStroke(1.5f));
-      setDefaultItemLabelsVisible(true);
-      setDefaultItemLabelFont(Fonts.of(12));
-      setDefaultItemLabelPaint(Palette.INK);
-      setDefaultItemLabelGenerator(new org.jfree.chart.labels.StandardCategoryItemLabelGenerator() {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public String generateLabel(org.jfree.data.category.CategoryDataset data, int series, int category) {
-          return "      " + share(shown().get(category)) + " %";
-        }
-      });
-      setDefaultPositiveItemLabelPosition(new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT));
     }
 
     @Override

@@ -65,7 +65,7 @@ final class Look {
     axis.setTickUnit(new DateTickUnit(byDay ? DateTickUnitType.DAY : DateTickUnitType.MONTH, step, format));
     axis.setRange(new Date(millis(from)), new Date(millis(to.plusDays(1))));
     dress(axis);
-    axis.setTickLabelFont(Fonts.of(11));
+    axis.setTickLabelFont(Fonts.of(10));
     return axis;
   }
 

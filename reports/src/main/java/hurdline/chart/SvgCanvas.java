@@ -1,7 +1,15 @@
 package hurdline.chart;
 
 import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
 import java.awt.Paint;
+import java.awt.RenderingHints;
+import java.awt.font.FontRenderContext;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
 import java.io.StringWriter;
 import java.util.HashMap;
 import java.util.Map;
@@ -41,7 +49,7 @@ final class SvgCanvas {
     context.setComment("");
     context.setIDGenerator(new NamedIds(this.name));
     context.setExtensionHandler(new Hatches(this.name));
-    graphics = new SVGGraphics2D(context, false);
+    graphics = new EvenLetters(context);
     graphics.setSVGCanvasSize(new Dimension(width, height));
     graphics.setFont(Fonts.of(12));
   }
@@ -63,7 +71,7 @@ final class SvgCanvas {
     Element root = graphics.getRoot();
     root.setAttribute("viewBox", "0 0 " + width + " " + height);
     root.setAttribute("role", "img");
-    root.setAttribute("aria-labelledby", name + "-title " + name + "-desc");
+    root.setAttribute("aria-labelledby", name + ".title " + name + ".desc");
     // Before the defs, so that a reading device meets them first.
     Node first = root.getFirstChild();
     root.insertBefore(text("title", title), first);
@@ -76,13 +84,13 @@ final class SvgCanvas {
     }
     String svg = out.toString().replace("\r\n", "\n");
     svg = svg.substring(svg.indexOf("<svg")).replace("<!---->", "").strip() + "\n";
-    svg = svg.replace("id=\"genericDefs\"", "id=\"" + name + "-defs\"");
+    svg = svg.replace("id=\"genericDefs\"", "id=\"" + name + ".defs\"");
     return svg.replace("&apos;DejaVu Sans&apos;", FAMILIES).replace("'DejaVu Sans'", FAMILIES);
   }
 
   private Element text(String tag, String content) {
     Element element = document.createElementNS(SVG, tag);
-    element.setAttribute("id", name + "-" + tag);
+    element.setAttribute("id", name + "." + tag);
     element.appendChild(document.createTextNode(content));
     return element;
   }
@@ -92,6 +100,42 @@ final class SvgCanvas {
       return DocumentBuilderFactory.newInstance().newDocumentBuilder().getDOMImplementation().createDocument(SVG, "svg", null);
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException("this Java has no XML parser", e);
+    }
+  }
+
+  /** Measures text by the font's own widths, not by those rounded for some screen, which SVG viewers do not share. */
+  private static final class EvenLetters extends SVGGraphics2D {
+    private static final Graphics2D MEASURING = measuring();
+
+    EvenLetters(SVGGeneratorContext context) {
+      super(context, false);
+    }
+
+    private EvenLetters(EvenLetters original) {
+      super(original);
+    }
+
+    private static Graphics2D measuring() {
+      Fonts.of(12);
+      Graphics2D graphics = new BufferedImage(1, 1, BufferedImage.TYPE_INT_ARGB).createGraphics();
+      graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+      graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+      return graphics;
+    }
+
+    @Override
+    public Graphics create() {
+      return new EvenLetters(this);
+    }
+
+    @Override
+    public FontMetrics getFontMetrics(Font font) {
+      return MEASURING.getFontMetrics(font);
+    }
+
+    @Override
+    public FontRenderContext getFontRenderContext() {
+      return new FontRenderContext(new AffineTransform(), true, true);
     }
   }
 
@@ -105,7 +149,7 @@ final class SvgCanvas {
 
     @Override
     public String generateID(String prefix) {
-      return name + "-" + prefix + used.merge(prefix, 1, Integer::sum);
+      return name + "." + prefix + used.merge(prefix, 1, Integer::sum);
     }
   }
 
@@ -127,7 +171,7 @@ final class SvgCanvas {
     }
 
     private SVGPaintDescriptor descriptor(Hatch hatch, Document document) {
-      String id = name + "-" + hatch.key();
+      String id = name + "." + hatch.key();
       Element pattern = document.createElementNS(SVG, "pattern");
       pattern.setAttribute("id", id);
       pattern.setAttribute("patternUnits", "userSpaceOnUse");

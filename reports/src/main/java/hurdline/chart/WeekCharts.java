@@ -39,9 +39,9 @@ final class WeekCharts {
     List<WeekRow> weeks = of(Measure.MASS_FED.of(crop.name()));
     String title = crop.name() + " fed by week";
     TimeTableXYDataset means = new TimeTableXYDataset(java.util.TimeZone.getTimeZone("UTC"), java.util.Locale.ROOT);
-    YIntervalSeries spans = new YIntervalSeries("5 to 95 % of replications");
+    YIntervalSeries spans = new YIntervalSeries("span");
     for (WeekRow week : weeks) {
-      means.add(period(week.from()), wording.shown(week.mean(), "t"), "mean", false);
+      means.add(period(week.from()), wording.shown(week.mean(), "t"), "mean, with its span from 5 to 95 % of replications", false);
       double middle = Look.millis(week.from()) + 3.5 * 86_400_000.0;
       if (week.p95() > 0) {
         spans.add(middle, wording.shown(week.p50(), "t"), wording.shown(week.p05(), "t"), wording.shown(week.p95(), "t"));
@@ -65,7 +65,7 @@ final class WeekCharts {
     TimeTableXYDataset data = new TimeTableXYDataset(java.util.TimeZone.getTimeZone("UTC"), java.util.Locale.ROOT);
     List<String> made = line.products().stream().filter(product -> !of(Measure.PRODUCT_MASS.of(product)).isEmpty()).toList();
     for (String product : made) {
-      of(Measure.PRODUCT_MASS.of(product)).forEach(week -> data.add(period(week.from()), wording.shown(week.mean(), "t"), product, false));
+      of(Measure.PRODUCT_MASS.of(product)).stream().filter(week -> week.mean() > 0).forEach(week -> data.add(period(week.from()), wording.shown(week.mean(), "t"), product, false));
     }
     XYBarRenderer bars = bars(new StackedXYBarRenderer());
     for (int series = 0; series < made.size(); series++) {
@@ -105,7 +105,7 @@ final class WeekCharts {
     spans.setSeriesPaint(0, Palette.INK);
     spans.setErrorPaint(Palette.INK);
     spans.setCapLength(3);
-    spans.setSeriesShape(0, new java.awt.geom.Rectangle2D.Double(-0.5, -4, 1, 8));
+    spans.setSeriesVisibleInLegend(0, false);
     spans.setSeriesShapesVisible(0, false);
     return spans;
   }

@@ -5,6 +5,7 @@ import hurdline.answer.Outline;
 import hurdline.answer.RunAnswer;
 import hurdline.words.Wording;
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,6 +65,7 @@ final class YardChart {
     line.setLabel("places hold " + wording.amount(capacity, crop.unit()));
     line.setLabelFont(Fonts.of(12));
     line.setLabelPaint(Palette.INK);
+    line.setLabelBackgroundColor(new Color(255, 255, 255, 0));
     line.setLabelAnchor(RectangleAnchor.TOP_LEFT);
     line.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
     return line;

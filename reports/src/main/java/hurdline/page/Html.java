@@ -1,0 +1,69 @@
+package hurdline.page;
+
+import hurdline.chart.Figure;
+import java.util.List;
+
+/** Writes HTML; all text given to it is escaped, so that a name of the plant file cannot become markup. */
+final class Html {
+  private final StringBuilder out = new StringBuilder();
+
+  /** Escapes text for use between tags and in double-quoted attributes. */
+  static String escape(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+  }
+
+  /** Markup of the program's own; never a text from outside. */
+  Html raw(String markup) {
+    out.append(markup);
+    return this;
+  }
+
+  Html text(String text) {
+    out.append(escape(text));
+    return this;
+  }
+
+  Html element(String tag, String text) {
+    return raw("<" + tag + ">").text(text).raw("</" + tag + ">\n");
+  }
+
+  Html paragraph(String text) {
+    return element("p", text);
+  }
+
+  Html list(List<String> items) {
+    raw("<ul>\n");
+    items.forEach(item -> element("li", item));
+    return raw("</ul>\n");
+  }
+
+  /** A chart over the table of its figures. */
+  Html figure(Figure figure) {
+    raw("<figure id=\"chart-" + escape(figure.name()) + "\">\n<figcaption>").text(figure.title()).raw("</figcaption>\n");
+    raw("<div class=\"drawing\">").raw(figure.svg()).raw("</div>\n");
+    table(figure.title(), figure.table());
+    return raw("</figure>\n");
+  }
+
+  /** A table in a box that scrolls on a screen and opens up on paper. */
+  Html table(String label, Figure.Grid grid) {
+    raw("<div class=\"figures\" tabindex=\"0\" role=\"region\" aria-label=\"" + escape("Figures: " + label) + "\"><table>\n<thead><tr>");
+    grid.head().forEach(head -> raw("<th scope=\"col\">").text(head).raw("</th>"));
+    raw("</tr></thead>\n<tbody>\n");
+    for (List<String> row : grid.rows()) {
+      raw("<tr><th scope=\"row\">").text(row.get(0)).raw("</th>");
+      row.subList(1, row.size()).forEach(cell -> raw(isNumber(cell) ? "<td class=\"n\">" : "<td>").text(cell).raw("</td>"));
+      raw("</tr>\n");
+    }
+    return raw("</tbody></table></div>\n");
+  }
+
+  private static boolean isNumber(String cell) {
+    return !cell.isEmpty() && (Character.isDigit(cell.charAt(0)) || cell.charAt(0) == '-');
+  }
+
+  @Override
+  public String toString() {
+    return out.toString();
+  }
+}

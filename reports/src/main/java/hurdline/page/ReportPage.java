@@ -1,0 +1,68 @@
+package hurdline.page;
+
+import hurdline.answer.Answer;
+import hurdline.answer.Header;
+import hurdline.answer.PaperAnswer;
+import hurdline.answer.RunAnswer;
+import hurdline.words.Wording;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The report as one HTML file: no script, no link to anywhere, its styles and drawings inside. */
+public final class ReportPage {
+  private ReportPage() {}
+
+  /** The page of an answer; the same answer and wording give the same bytes. */
+  public static String html(Answer answer, Wording wording) {
+    List<Section> sections = sections(answer, wording).stream().filter(Section::isWanted).toList();
+    Html html = new Html();
+    head(html, answer.header());
+    html.raw("<nav aria-label=\"Contents\"><ul>\n");
+    sections.forEach(section -> html.raw("<li><a href=\"#" + section.id() + "\">").text(section.title()).raw("</a></li>\n"));
+    html.raw("</ul></nav>\n<main>\n");
+    for (Section section : sections) {
+      html.raw("<section id=\"" + section.id() + "\">\n").element("h2", section.title());
+      section.body().accept(html);
+      html.raw("</section>\n");
+    }
+    return html.raw("</main>\n</body>\n</html>\n").toString();
+  }
+
+  private static List<Section> sections(Answer answer, Wording wording) {
+    if (answer instanceof RunAnswer run) {
+      return new RunSections(run, wording).all();
+    }
+    if (answer instanceof PaperAnswer paper) {
+      return new PaperSections(paper, wording).all();
+    }
+    throw new AssertionError("no page for " + answer.getClass());
+  }
+
+  private static void head(Html html, Header header) {
+    html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+    html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+    html.raw("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n");
+    html.element("title", header.plant() + ": " + header.option());
+    html.raw("<style>\n" + styles() + "</style>\n</head>\n<body>\n<header>\n");
+    html.element("h1", header.plant());
+    html.paragraph(subtitle(header));
+    html.raw("</header>\n");
+  }
+
+  private static String subtitle(Header header) {
+    String what = header.option().equals("base") ? "The plant as it stands" : "With " + header.option();
+    String changes = header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
+    return what + changes + ". " + header.from() + " to " + header.to() + ".";
+  }
+
+  private static String styles() {
+    try (InputStream in = ReportPage.class.getResourceAsStream("page.css")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,152 @@
+package hurdline.page;
+
+import hurdline.answer.Header;
+import hurdline.answer.HolderRow;
+import hurdline.answer.Note;
+import hurdline.answer.RunAnswer;
+import hurdline.chart.Figure;
+import hurdline.chart.Figures;
+import hurdline.measure.Cause;
+import hurdline.measure.Measure;
+import hurdline.measure.State;
+import hurdline.words.RunWords;
+import hurdline.words.UnitSystem;
+import hurdline.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The parts of a run's report, in the order in which one reads them who runs the plant and then who lends the money. */
+final class RunSections {
+  private final RunAnswer answer;
+  private final Wording wording;
+  private final MeasureTables tables;
+
+  RunSections(RunAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+    this.tables = new MeasureTables(answer, wording);
+  }
+
+  List<Section> all() {
+    Figures figures = new Figures(answer, wording);
+    List<Figure> holders = figures.holders();
+    List<Figure> flows = figures.flows();
+    List<Figure> weeks = figures.weeks();
+    List<Figure> yard = figures.yard();
+    List<Figure> money = figures.money();
+    List<Figure> energy = figures.energy();
+    return List.of(
+        new Section("answer", "The answer", true, this::writeAnswer),
+        new Section("holds", "What holds the line", !holders.isEmpty(), html -> writeHolders(html, holders)),
+        new Section("flow", "The line and its flows", !flows.isEmpty(), html -> writeFlows(html, flows)),
+        new Section("time", "Where each machine's time goes", !answer.machines().isEmpty(), html -> writeTime(html, figures.machineTime())),
+        new Section("weeks", "Week by week", !weeks.isEmpty(), html -> weeks.forEach(html::figure)),
+        new Section("yard", "The yard", !yard.isEmpty() || tables.hasTrucks(), html -> writeYard(html, yard)),
+        new Section("money", "Money", !money.isEmpty(), html -> writeMoney(html, money)),
+        new Section("energy", "Electricity", !energy.isEmpty(), html -> energy.forEach(html::figure)),
+        new Section("assumes", "What these figures assume", true, this::writeAssumptions),
+        new Section("cautions", "Cautions", true, this::writeCautions));
+  }
+
+  private void writeAnswer(Html html) {
+    html.raw("<div class=\"answer\">\n");
+    new RunWords(answer, wording).twoSentences().forEach(html::paragraph);
+    html.raw("</div>\n");
+    if (answer.header().stopped()) {
+      html.paragraph("The run was stopped: " + answer.header().replications() + " of " + answer.header().replicationsAsked() + " replications are in this answer.");
+    }
+    html.table("the answer", tables.main());
+    html.paragraph(answer.header().replications() > 1 ? "Ranges are 95 % intervals of the mean over " + answer.header().replications() + " replications; the last columns say how single years differ." : "One replication only: no interval can be given, and another year may differ much.");
+  }
+
+  private void writeHolders(Html html, List<Figure> holders) {
+    html.paragraph("Each scheduled hour of a line is put down to the one thing that kept its feeder from running faster, followed through full and empty bins to its root. The hours add up to the scheduled hours.");
+    holders.forEach(html::figure);
+    html.list(Stream.of(Cause.values()).filter(this::isCause).map(kind -> word(kind) + ": " + kind.sentence()).toList());
+  }
+
+  private boolean isCause(Cause kind) {
+    return answer.holders().stream().filter(row -> row.hours() > 0).map(HolderRow::cause).anyMatch(cause -> Cause.kindOf(cause) == kind);
+  }
+
+  private static String word(Cause kind) {
+    return switch (kind) {
+      case RATE -> "own rate";
+      case STOP -> "a stop";
+      case CHANGE -> "package change";
+      case SWAP -> "screen swap";
+      case RESOURCE -> "wait for a resource";
+      case SET_ON_TABLE -> "lift to the table";
+      case NO_BALES -> "no bales";
+      case CROP_DONE -> "crop done";
+      case NO_ORDER -> "no order";
+      case NO_CREW -> "no crew";
+    };
+  }
+
+  private void writeFlows(Html html, List<Figure> flows) {
+    html.paragraph("Mean flows over the scheduled hours, stops and waits included. The box with the heavy frame held the line for the largest share of them.");
+    flows.forEach(html::figure);
+  }
+
+  private void writeTime(Html html, List<Figure> time) {
+    time.forEach(html::figure);
+    html.list(Stream.of(State.values()).map(state -> state.word().replace('_', ' ') + ": " + state.sentence() + ".").toList());
+    if (tables.hasStops()) {
+      html.table("stops", tables.stops());
+    }
+    if (tables.hasResources()) {
+      html.table("resources", tables.resources());
+    }
+  }
+
+  private void writeYard(Html html, List<Figure> yard) {
+    yard.forEach(html::figure);
+    if (tables.hasTrucks()) {
+      html.table("trucks", tables.trucks());
+    }
+  }
+
+  private void writeMoney(Html html, List<Figure> money) {
+    money.forEach(html::figure);
+    if (tables.hasLineMoney()) {
+      html.table("margin by line", tables.lineMoney());
+      html.paragraph("A line's margin is " + "before electricity and overhead, which serve all lines.");
+    }
+    html.paragraph(Measure.MONEY_MARGIN.sentence() + " Products by price and mass are in summary.csv.");
+  }
+
+  private void writeAssumptions(Html html) {
+    Header header = answer.header();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("plant file", header.file()));
+    rows.add(List.of("its content hash", header.contentHash()));
+    rows.add(List.of("options", header.option()));
+    rows.add(List.of("changes", header.changes().isEmpty() ? "none" : String.join(", ", header.changes())));
+    rows.add(List.of("calendar", header.from() + " to " + header.to()));
+    rows.add(List.of("replications", Integer.toString(header.replications()) + (header.until().isEmpty() ? "" : ", until " + header.until())));
+    rows.add(List.of("seed", Long.toString(header.seed())));
+    rows.add(List.of("program", "hurdline " + header.version()));
+    rows.add(List.of("units on this page", wording.units() == UnitSystem.US ? "US: a ton is 2000 lb" : "metric: a t is 1000 kg"));
+    html.table("settings", new Figure.Grid(List.of("setting", "value"), rows));
+    writeNotes(html, answer.assumptions());
+    html.paragraph("Tables beside this page are in metric units, a t being 1000 kg, with all digits.");
+  }
+
+  private void writeCautions(Html html) {
+    writeNotes(html, answer.cautions());
+    if (!answer.warnings().isEmpty()) {
+      html.paragraph("The plant file gives warnings:").list(answer.warnings());
+    }
+    writeNotes(html, Cautions.standing());
+  }
+
+  static void writeNotes(Html html, List<Note> notes) {
+    if (!notes.isEmpty()) {
+      html.raw("<dl>\n");
+      notes.forEach(note -> html.element("dt", note.title()).element("dd", note.text()));
+      html.raw("</dl>\n");
+    }
+  }
+}

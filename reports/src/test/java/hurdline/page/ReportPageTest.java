@@ -1,0 +1,94 @@
+package hurdline.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.answer.Answer;
+import hurdline.sample.SampleAnswer;
+import hurdline.table.RecordFile;
+import hurdline.words.UnitSystem;
+import hurdline.words.Wording;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ReportPageTest {
+  private static final Wording US = new Wording(UnitSystem.US, Locale.ROOT);
+  private static final String YEAR = ReportPage.html(SampleAnswer.year(), US);
+
+  static List<Answer> answers() {
+    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper());
+  }
+
+  private static List<String> found(String page, String pattern) {
+    List<String> found = new ArrayList<>();
+    Matcher matcher = Pattern.compile(pattern).matcher(page);
+    while (matcher.find()) {
+      found.add(matcher.group(1));
+    }
+    return found;
+  }
+
+  @ParameterizedTest
+  @MethodSource("answers")
+  void thePageFromTheRecordReadBackIsThePageFromMemory(Answer answer) throws IOException {
+    StringWriter record = new StringWriter();
+    RecordFile.write(answer, record);
+    Answer back = RecordFile.read(new StringReader(record.toString()));
+    assertThat(ReportPage.html(back, US)).isEqualTo(ReportPage.html(answer, US));
+  }
+
+  @Test
+  void sectionsStandInTheOrderInWhichOneReads() {
+    assertThat(found(YEAR, "<h2>([^<]*)</h2>")).containsExactly("The answer", "What holds the line", "The line and its flows", "Where each machine's time goes", "Week by week", "The yard", "Money", "Electricity", "What these figures assume", "Cautions");
+  }
+
+  @Test
+  void nothingOnThePageIsFetched() {
+    assertThat(found(YEAR, "(?:src|xlink:href|href)=\"([^\"]*)\"")).allMatch(link -> link.startsWith("#"));
+    assertThat(YEAR).doesNotContain("<script").doesNotContain("@import").doesNotContain("url(http");
+    assertThat(found(YEAR, "(https?://[^\"' <]*)")).allMatch(address -> address.startsWith("http://www.w3.org/"));
+  }
+
+  @Test
+  void everyIdIsGivenOnce() {
+    assertThat(found(YEAR, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void everyDrawingHasATextAlternativeAndATable() {
+    assertThat(found(YEAR, "(<figure )")).hasSize(14);
+    assertThat(found(YEAR, "(<svg\\s)")).hasSize(14);
+    assertThat(found(YEAR, "<desc[^>]*>([^<]+)</desc>")).hasSize(14);
+    assertThat(found(YEAR, "(</table></div>\n</figure>)")).hasSize(14);
+  }
+
+  @Test
+  void namesOfThePlantFileCannotBecomeMarkup() {
+    String page = ReportPage.html(SampleAnswer.bare(), US);
+    assertThat(page).contains("<h1>Bare &amp; &lt;plain&gt;</h1>").doesNotContain("<plain>");
+  }
+
+  @Test
+  void cautionsDeferToThoseWhoDecide() {
+    assertThat(YEAR).contains("local fire code").contains("insurer").contains("licensed engineer").contains("local labour law").contains("locked out").contains("above the usual safe 15 %");
+  }
+
+  @Test
+  void metricPagesSpeakOfTonnes() {
+    String metric = ReportPage.html(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.ROOT));
+    assertThat(metric).contains("3,483 t (3,463 to 3,502) of stalk").doesNotContain(" ton ");
+  }
+
+  @Test
+  void oneReplicationClaimsNoInterval() {
+    assertThat(ReportPage.html(SampleAnswer.bare(), US)).contains("One replication only").doesNotContain("Ranges are 95 %");
+  }
+}
