@@ -42,7 +42,7 @@ final class Nearby {
 
   static Optional<String> symbol(String symbol) {
     String lower = symbol.strip().toLowerCase(java.util.Locale.ROOT);
-    for (Unit unit : Unit.values()) {
+    for (FileUnit unit : FileUnit.values()) {
       for (String known : unit.symbols()) {
         if (known.toLowerCase(java.util.Locale.ROOT).equals(lower)) {
           return Optional.of(known);

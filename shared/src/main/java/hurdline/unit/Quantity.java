@@ -67,12 +67,12 @@ public record Quantity(double si, Optional<String> currency) {
       List<Base> under = new ArrayList<>();
       Optional<String> currency = Optional.empty();
       for (String symbol : unit.split("/", -1)) {
-        Optional<Unit> known = Unit.of(symbol);
+        Optional<FileUnit> known = FileUnit.of(symbol);
         if (known.isEmpty() && !(top == null && CURRENCY.matcher(symbol).matches())) {
           throw unknownUnit(symbol);
         }
         if (top == null) {
-          top = known.map(Unit::base).orElse(Base.MONEY);
+          top = known.map(FileUnit::base).orElse(Base.MONEY);
           value = known.isPresent() ? value.multiply(known.get().factor()) : value;
           currency = known.isPresent() ? Optional.empty() : Optional.of(symbol);
         } else {

@@ -21,10 +21,10 @@ final class At {
 
   private final Optional<Tree> tree;
   private final String path;
-  private final Place place;
+  private final Spot place;
   private final Binding binding;
 
-  private At(Optional<Tree> tree, String path, Place place, Binding binding) {
+  private At(Optional<Tree> tree, String path, Spot place, Binding binding) {
     this.tree = tree.filter(found -> !found.isNothing());
     this.path = path;
     this.place = place;
@@ -36,7 +36,7 @@ final class At {
   }
 
   static At top(Tree tree, Binding binding) {
-    return new At(Optional.of(tree), "", Place.TOP, binding);
+    return new At(Optional.of(tree), "", Spot.TOP, binding);
   }
 
   boolean isGiven() {
@@ -89,13 +89,18 @@ final class At {
   /** The value of a key, under the name by which it should have gone. */
   At child(String key, String written) {
     Optional<Entry> entry = entries().map(map -> map.get(written));
-    Place spot = entry.map(At::spot).orElse(place);
+    Spot spot = entry.map(At::spot).orElse(place);
     return new At(entry.map(Entry::value), join(key), spot, binding);
   }
 
   /** The key itself, to point at it rather than at its value. */
   At key(String key) {
-    Place spot = entries().map(map -> map.get(key)).map(Entry::keyPlace).orElse(place);
+    return key(key, key);
+  }
+
+  /** The key as written, under the name by which it should have gone. */
+  At key(String written, String key) {
+    Spot spot = entries().map(map -> map.get(written)).map(Entry::keyPlace).orElse(place);
     return new At(Optional.empty(), join(key), spot, binding);
   }
 
@@ -107,7 +112,7 @@ final class At {
     return path.isEmpty() ? key : path + "." + key;
   }
 
-  private static Place spot(Entry entry) {
+  private static Spot spot(Entry entry) {
     return entry.value() instanceof Scalar scalar && !scalar.isNull() ? scalar.place() : entry.keyPlace();
   }
 

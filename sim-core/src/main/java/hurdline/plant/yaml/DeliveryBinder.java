@@ -11,7 +11,7 @@ import hurdline.plant.Delivery.Loads;
 import hurdline.plant.Delivery.Trucks;
 import hurdline.plant.Delivery.Weather;
 import hurdline.unit.Dimension;
-import hurdline.unit.Unit;
+import hurdline.unit.FileUnit;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.EnumSet;
@@ -79,8 +79,8 @@ final class DeliveryBinder {
         Quantities.of(f.at("area"), Dimension.AREA, Range.ABOVE_0, 1),
         Amounts.of(f.at("yield"), Dimension.YIELD, Range.NOT_BELOW_0, 0),
         Dates.date(f.at("ready")).orElse(LocalDate.MIN),
-        Quantities.of(f.at("ready_sd"), Dimension.TIME, Range.NOT_BELOW_0, 0) / Unit.DAY.inSi(),
-        Quantities.whole(baling, Dimension.BALE_RATE, 1 / Unit.DAY.inSi(), 1, 1),
+        Quantities.of(f.at("ready_sd"), Dimension.TIME, Range.NOT_BELOW_0, 0) / FileUnit.DAY.inSi(),
+        Quantities.whole(baling, Dimension.BALE_RATE, 1 / FileUnit.DAY.inSi(), 1, 1),
         CropBinder.bale(f, usual));
   }
 

@@ -75,9 +75,9 @@ final class Fields {
 
   /** Says that a key is missing, at the map that should have it or at the key that has no value. */
   void missing(String key) {
-    At spot = written.containsKey(key) ? at.key(written.get(key)) : at;
-    String said = written.containsKey(key) ? "the key \"" + key + "\" has no value" : "the key \"" + key + "\" is missing";
-    spot.wrong(said, Samples.of(key));
+    boolean stands = written.containsKey(key);
+    at.key(stands ? written.get(key) : key, key)
+        .wrong("the key \"" + key + (stands ? "\" has no value" : "\" is missing"), Wanted.of(key));
   }
 
   At at(String key) {

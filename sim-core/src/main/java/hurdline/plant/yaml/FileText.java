@@ -85,6 +85,6 @@ final class FileText {
   }
 
   private static UnreadableException refuse(String said, String expected) {
-    return new UnreadableException(Place.NOWHERE, said, expected);
+    return new UnreadableException(Spot.NOWHERE, said, expected);
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 final class Findings {
   private final List<Finding> all = new ArrayList<>();
 
-  void add(Place place, String path, String said, String expected) {
+  void add(Spot place, String path, String said, String expected) {
     add(new Finding(place, new Problem(path, said, expected)));
   }
 
@@ -27,13 +27,11 @@ final class Findings {
     return all.isEmpty();
   }
 
-  /** Whether something is already wrong at, in or around that path, so that more would only echo it. */
+  /** Whether something is already wrong at or inside that path, so that more would only echo it. */
   boolean covers(String path) {
-    return all.stream().map(finding -> finding.problem().path()).anyMatch(bad -> within(bad, path));
-  }
-
-  private static boolean within(String bad, String path) {
-    return bad.equals(path) || bad.startsWith(path + ".") || (!bad.isEmpty() && path.startsWith(bad + "."));
+    return all.stream()
+        .map(finding -> finding.problem().path())
+        .anyMatch(bad -> bad.equals(path) || bad.startsWith(path + "."));
   }
 
   /** In file order; what no file holds comes last. */

@@ -5,7 +5,7 @@ import hurdline.plant.Money.Growth;
 import hurdline.plant.Option;
 import hurdline.plant.Plan;
 import hurdline.unit.Dimension;
-import hurdline.unit.Unit;
+import hurdline.unit.FileUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -35,7 +35,7 @@ final class MoneyBinder {
         new Money(
             currency(f.at("currency")),
             Quantities.of(electricity.at("energy"), Dimension.ENERGY_PRICE, Range.NOT_BELOW_0, 0),
-            Quantities.of(electricity.at("demand"), Dimension.DEMAND_PRICE, Range.NOT_BELOW_0, 0) * Unit.MONTH.inSi(),
+            Quantities.of(electricity.at("demand"), Dimension.DEMAND_PRICE, Range.NOT_BELOW_0, 0) * FileUnit.MONTH.inSi(),
             Quantities.of(f.at("wage"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
             prices(f.at("crops")),
             moistures(f.at("paid_at")),
@@ -80,7 +80,7 @@ final class MoneyBinder {
   }
 
   private static double perYear(At at, Range range) {
-    return Quantities.of(at, Dimension.SHARE_RATE, range, 0) * Unit.YEAR.inSi();
+    return Quantities.of(at, Dimension.SHARE_RATE, range, 0) * FileUnit.YEAR.inSi();
   }
 
   static Option option(String name, At at) {
@@ -91,7 +91,7 @@ final class MoneyBinder {
         name,
         Words.text(f.at("says")),
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0),
-        lifeS.isPresent() ? lifeS.getAsDouble() / Unit.YEAR.inSi() : 10,
+        lifeS.isPresent() ? lifeS.getAsDouble() / FileUnit.YEAR.inSi() : 10,
         Quantities.of(f.at("salvage"), Dimension.MONEY, Range.ANY, 0));
   }
 

@@ -53,7 +53,7 @@ public final class PlantFile {
   private static PlantFile bound(String name, String text, String hash) {
     Findings findings = new Findings();
     Tree tree = TreeReader.read(text, findings);
-    Plant plant = PlantBinder.plant(tree, findings);
+    Plant plant = Bound.plant(tree, findings);
     if (!findings.isEmpty()) {
       throw new ProblemsException(findings.inOrder().stream().map(finding -> finding.line(name, "")).toList());
     }

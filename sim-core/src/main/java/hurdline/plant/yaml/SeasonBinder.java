@@ -4,7 +4,7 @@ import hurdline.plant.Crew;
 import hurdline.plant.Resource;
 import hurdline.plant.SeasonEntry;
 import hurdline.unit.Dimension;
-import hurdline.unit.Unit;
+import hurdline.unit.FileUnit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +24,7 @@ final class SeasonBinder {
   private static SeasonEntry entry(At at) {
     if (isChangeover(at)) {
       Fields f = at.fields(Shape.CHANGEOVER);
-      int days = Quantities.whole(f.at("changeover"), Dimension.TIME, Unit.DAY.inSi(), 1, 1);
+      int days = Quantities.whole(f.at("changeover"), Dimension.TIME, FileUnit.DAY.inSi(), 1, 1);
       return new SeasonEntry.Changeover(days, Numbers.whole(f.at("hands"), 0, 0));
     }
     Fields f = at.fields(Shape.CAMPAIGN);

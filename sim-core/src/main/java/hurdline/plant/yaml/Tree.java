@@ -8,28 +8,28 @@ import java.util.Optional;
 /** A YAML document with the place of every key and value; never changed once built. */
 sealed interface Tree {
 
-  Place place();
+  Spot place();
 
   /**
    * @param text as it stands in the file, quotes taken off
    * @param plain whether it stood without quotes
    */
-  record Scalar(String text, boolean plain, Place place) implements Tree {
+  record Scalar(String text, boolean plain, Spot place) implements Tree {
     boolean isNull() {
       return plain && (text.isEmpty() || text.equals("~") || text.equalsIgnoreCase("null"));
     }
   }
 
-  record Items(List<Tree> list, Place place) implements Tree {
+  record Items(List<Tree> list, Spot place) implements Tree {
     public Items {
       list = List.copyOf(list);
     }
   }
 
   /** A value and where its key stands. */
-  record Entry(Place keyPlace, Tree value) {}
+  record Entry(Spot keyPlace, Tree value) {}
 
-  record Entries(Map<String, Entry> map, Place place) implements Tree {
+  record Entries(Map<String, Entry> map, Spot place) implements Tree {
     public Entries {
       map = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }

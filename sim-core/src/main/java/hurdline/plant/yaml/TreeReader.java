@@ -68,7 +68,7 @@ final class TreeReader {
     parser.getEvent(); // the stream's start
     if (parser.checkEvent(Event.ID.StreamEnd)) {
       throw new UnreadableException(
-          Place.TOP, "it holds nothing but comments", "a plant file that begins with \"hurdline: 1\"");
+          Spot.TOP, "it holds nothing but comments", "a plant file that begins with \"hurdline: 1\"");
     }
     parser.getEvent(); // the document's start
     Tree tree = value(0, "");
@@ -83,7 +83,7 @@ final class TreeReader {
 
   private Tree value(int depth, String path) {
     Event event = parser.getEvent();
-    Place place = place(event.getStartMark());
+    Spot place = place(event.getStartMark());
     if (depth > DEEPEST) {
       throw new UnreadableException(place, "it is nested more than " + DEEPEST + " deep", "the few levels of a plant file");
     }
@@ -102,7 +102,7 @@ final class TreeReader {
     return tree;
   }
 
-  private Tree built(Event event, Place place, int depth, String path) {
+  private Tree built(Event event, Spot place, int depth, String path) {
     if (event instanceof SequenceStartEvent) {
       return items(place, depth, path);
     }
@@ -113,7 +113,7 @@ final class TreeReader {
     return new Scalar(scalar.getValue(), scalar.isPlain(), place);
   }
 
-  private Tree aliased(AliasEvent alias, Place place) {
+  private Tree aliased(AliasEvent alias, Spot place) {
     Tree known = anchors.get(alias.getAnchor());
     if (known == null) {
       throw new UnreadableException(
@@ -123,7 +123,7 @@ final class TreeReader {
     return known;
   }
 
-  private void count(Place place, int more) {
+  private void count(Spot place, int more) {
     values += more;
     if (values > MOST_VALUES) {
       throw new UnreadableException(
@@ -131,7 +131,7 @@ final class TreeReader {
     }
   }
 
-  private Tree items(Place place, int depth, String path) {
+  private Tree items(Spot place, int depth, String path) {
     List<Tree> list = new ArrayList<>();
     while (!parser.checkEvent(Event.ID.SequenceEnd)) {
       list.add(value(depth + 1, join(path, String.valueOf(list.size()))));
@@ -140,7 +140,7 @@ final class TreeReader {
     return new Items(list, place);
   }
 
-  private Tree entries(Place place, int depth, String path) {
+  private Tree entries(Spot place, int depth, String path) {
     Map<String, Entry> map = new LinkedHashMap<>();
     while (!parser.checkEvent(Event.ID.MappingEnd)) {
       Tree key = value(depth + 1, path);
@@ -167,7 +167,7 @@ final class TreeReader {
     }
   }
 
-  private void refuseTag(Event event, Place place, String path) {
+  private void refuseTag(Event event, Spot place, String path) {
     String tag =
         event instanceof ScalarEvent scalar
             ? scalar.getTag()
@@ -183,7 +183,7 @@ final class TreeReader {
     return path.isEmpty() ? key : path + "." + key;
   }
 
-  private static Place place(Mark mark) {
-    return new Place(mark.getLine() + 1, mark.getColumn() + 1);
+  private static Spot place(Mark mark) {
+    return new Spot(mark.getLine() + 1, mark.getColumn() + 1);
   }
 }

@@ -5,7 +5,7 @@ final class UnreadableException extends RuntimeException {
   private static final long serialVersionUID = 1L;
   private final transient Finding finding;
 
-  UnreadableException(Place place, String said, String expected) {
+  UnreadableException(Spot place, String said, String expected) {
     super(said, null, false, false);
     this.finding = new Finding(place, new hurdline.plant.Problem("", said, expected));
   }

@@ -21,14 +21,14 @@ final class YamlFault {
           "a text file; this one looks binary");
     }
     if (String.valueOf(fault.getMessage()).startsWith("Nesting Depth")) {
-      return new UnreadableException(Place.NOWHERE, "it is nested too deep", "the few levels of a plant file");
+      return new UnreadableException(Spot.NOWHERE, "it is nested too deep", "the few levels of a plant file");
     }
-    return new UnreadableException(Place.NOWHERE, "it is not YAML", YAML);
+    return new UnreadableException(Spot.NOWHERE, "it is not YAML", YAML);
   }
 
   private static UnreadableException marked(String text, MarkedYAMLException fault) {
     Mark mark = fault.getProblemMark();
-    Place place = new Place(mark.getLine() + 1, mark.getColumn() + 1);
+    Spot place = new Spot(mark.getLine() + 1, mark.getColumn() + 1);
     if (tabAt(text, mark.getLine())) {
       return new UnreadableException(place, "a tab in the indentation", "spaces; YAML does not allow tabs there");
     }
@@ -46,10 +46,10 @@ final class YamlFault {
     return indent.contains("\t");
   }
 
-  private static Place placeOf(String text, int position) {
+  private static Spot placeOf(String text, int position) {
     int end = text.offsetByCodePoints(0, Math.min(Math.max(position, 0), text.codePointCount(0, text.length())));
     String before = text.substring(0, end);
     int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
-    return new Place(line, end - (before.lastIndexOf('\n') + 1) + 1);
+    return new Spot(line, end - (before.lastIndexOf('\n') + 1) + 1);
   }
 }

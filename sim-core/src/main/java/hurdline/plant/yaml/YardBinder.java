@@ -9,7 +9,7 @@ import hurdline.plant.Yard.Pick;
 import hurdline.plant.Yard.Place;
 import hurdline.unit.Dimension;
 import hurdline.unit.Quantity;
-import hurdline.unit.Unit;
+import hurdline.unit.FileUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,8 +73,8 @@ final class YardBinder {
     return -Math.log1p(-share) / unitS;
   }
 
-  private static Unit timeUnit(String text) {
-    return Unit.of(text.substring(text.lastIndexOf('/') + 1).strip()).orElse(Unit.MONTH);
+  private static FileUnit timeUnit(String text) {
+    return FileUnit.of(text.substring(text.lastIndexOf('/') + 1).strip()).orElse(FileUnit.MONTH);
   }
 
   private static Pick pick(At at) {

@@ -11,7 +11,7 @@ import java.util.Optional;
  *
  * @see "NIST Special Publication 811 (2008), appendix B.8: lb, ton, in, ft, acre, hp (550 ft·lbf/s)"
  */
-public enum Unit {
+public enum FileUnit {
   KILOGRAM(Base.MASS, "1", "kg"),
   TONNE(Base.MASS, "1000", "t"),
   POUND(Base.MASS, "0.45359237", "lb"),
@@ -49,7 +49,7 @@ public enum Unit {
   private final BigDecimal factor;
   private final List<String> symbols;
 
-  Unit(Base base, String factor, String... symbols) {
+  FileUnit(Base base, String factor, String... symbols) {
     this.base = base;
     this.factor = new BigDecimal(factor);
     this.symbols = List.of(symbols);
@@ -84,8 +84,8 @@ public enum Unit {
   }
 
   /** The unit of that symbol, written just so. */
-  public static Optional<Unit> of(String symbol) {
-    for (Unit unit : values()) {
+  public static Optional<FileUnit> of(String symbol) {
+    for (FileUnit unit : values()) {
       if (unit.symbols.contains(symbol)) {
         return Optional.of(unit);
       }

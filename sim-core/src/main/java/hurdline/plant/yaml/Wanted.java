@@ -3,7 +3,7 @@ package hurdline.plant.yaml;
 import java.util.Map;
 
 /** What a missing key might look like. */
-final class Samples {
+final class Wanted {
   private static final Map<String, String> BY_KEY =
       Map.ofEntries(
           Map.entry("hurdline", "\"hurdline: 1\""),
@@ -54,7 +54,7 @@ final class Samples {
           Map.entry("at", "a clock time in quotes, such as \"at: \"10:00\"\""),
           Map.entry("bales", "a bare whole number, such as \"bales: 34\""));
 
-  private Samples() {}
+  private Wanted() {}
 
   static String of(String key) {
     return BY_KEY.getOrDefault(key, "the key \"" + key + "\" here");

@@ -6,9 +6,9 @@ package hurdline.plant.yaml;
  * @param line from 1; 0 for what no file holds, such as a value set from outside
  * @param column from 1
  */
-record Place(int line, int column) {
-  static final Place TOP = new Place(1, 1);
-  static final Place NOWHERE = new Place(0, 0);
+record Spot(int line, int column) {
+  static final Spot TOP = new Spot(1, 1);
+  static final Spot NOWHERE = new Spot(0, 0);
 
   boolean isNowhere() {
     return line == 0;

@@ -1,0 +1,38 @@
+package hurdline.plant;
+
+import java.util.Map;
+
+/** What bales are made of. */
+final class CropRules {
+  /** Shares are typed with a few digits; what differs by less is meant to be the whole. */
+  static final double WHOLE = 1e-6;
+
+  private CropRules() {}
+
+  static void check(Plant plant, Names names, Problems found) {
+    for (Crop crop : plant.crops()) {
+      composition("crops." + crop.name() + ".composition", crop.bale().composition(), names, found);
+    }
+    for (Delivery delivery : plant.deliveries()) {
+      Crop crop = names.crops.get(delivery.crop());
+      for (Delivery.Field field : delivery.fields()) {
+        if (crop == null || !field.bale().composition().equals(crop.bale().composition())) {
+          String path = "deliveries." + delivery.crop() + ".fields." + field.name() + ".composition";
+          composition(path, field.bale().composition(), names, found);
+        }
+      }
+    }
+  }
+
+  private static void composition(String path, Map<String, Double> shares, Names names, Problems found) {
+    if (shares.isEmpty()) {
+      found.add(path, "the composition is empty", "shares of dry matter that sum to 100 %");
+      return;
+    }
+    shares.keySet().forEach(name -> found.known(path + "." + name, name, names.components.keySet(), "no component", "a component"));
+    double sum = shares.values().stream().mapToDouble(Double::doubleValue).sum();
+    if (Math.abs(sum - 1) > WHOLE) {
+      found.add(path, "the shares sum to " + Problems.percent(sum), "shares of dry matter that sum to 100 %");
+    }
+  }
+}

@@ -1,0 +1,148 @@
+package hurdline.plant;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The ways of material through one line: which component may go from which machine to where. */
+final class Ways {
+  /** A component at a machine or bin, before the machine has done anything to it. */
+  record At(String machine, String component) {}
+
+  private final Line line;
+  private final Names names;
+  private final boolean corrected;
+
+  /** @param corrected whether shares are taken as large as their corrections may make them */
+  Ways(Line line, Names names, boolean corrected) {
+    this.line = line;
+    this.names = names;
+    this.corrected = corrected;
+  }
+
+  /** Where the component may be next; a name that is no machine is a way out. */
+  List<At> next(At at) {
+    Step step = Names.step(line, at.machine()).orElse(null);
+    if (step == null || step.packs().isPresent()) {
+      return List.of(new At("", at.component()));
+    }
+    List<At> next = new ArrayList<>();
+    if (names.machines.get(at.machine()) instanceof Machine.Cyclone cyclone && cyclone.collects() < 1) {
+      next.add(new At("", at.component()));
+    }
+    for (String component : broken(step, at.component())) {
+      outlets(step, component).forEach(to -> next.add(new At(to, component)));
+    }
+    return next;
+  }
+
+  private Set<String> broken(Step step, String component) {
+    Set<String> made = new LinkedHashSet<>();
+    double kept = 1;
+    for (Step.Break breaks : step.breaks()) {
+      if (breaks.component().equals(component) && breaks.share() > 0) {
+        made.add(breaks.into());
+        kept -= breaks.share();
+      }
+    }
+    if (component.equals("hurd") && Presence.finesOf(step, names)) {
+      made.add("fines");
+    }
+    if (kept > 0) {
+      made.add(component);
+    }
+    return made;
+  }
+
+  /** Where outlets send some of the component. */
+  List<String> outlets(Step step, String component) {
+    List<String> to = new ArrayList<>();
+    double left = 1;
+    for (Step.Outlet outlet : step.outlets()) {
+      double share = share(outlet, component);
+      if (share > 0 && left > 0) {
+        to.add(outlet.to());
+      }
+      left -= share;
+    }
+    if (left > 1e-9) {
+      step.outlets().stream().filter(o -> o.takes().isEmpty()).forEach(o -> to.add(o.to()));
+    }
+    return to;
+  }
+
+  private double share(Step.Outlet outlet, String component) {
+    double share = outlet.takes().orElse(Map.of()).getOrDefault(component, 0.0);
+    return corrected ? share * most(outlet.byMoisture(), component) * most(outlet.byDiameter(), component) : share;
+  }
+
+  private static double most(Map<String, Curve> curves, String component) {
+    Curve curve = curves.getOrDefault(component, Curve.NONE);
+    return curve.points().stream().mapToDouble(Curve.Point::factor).max().orElse(1);
+  }
+
+  /** Machines and bins that material from here reaches before it comes to rest, itself left out. */
+  Set<String> stretch(Step head) {
+    Set<String> reached = new LinkedHashSet<>();
+    Deque<Step> open = new ArrayDeque<>(List.of(head));
+    while (!open.isEmpty()) {
+      for (Step.Outlet outlet : open.pop().outlets()) {
+        if (names.machines.containsKey(outlet.to()) && reached.add(outlet.to()) && !names.isBin(outlet.to())) {
+          Names.step(line, outlet.to()).ifPresent(open::push);
+        }
+      }
+    }
+    return reached;
+  }
+
+  /** All that these reach, themselves included, where bins hand on what they get. */
+  Set<At> reachable(List<At> from) {
+    Set<At> seen = new HashSet<>(from);
+    Deque<At> open = new ArrayDeque<>(from);
+    while (!open.isEmpty()) {
+      for (At next : next(open.pop())) {
+        if (seen.add(next)) {
+          open.push(next);
+        }
+      }
+    }
+    return seen;
+  }
+
+  /** Components from which no way leads out of these machines, by machine. */
+  Map<String, Set<String>> trapped(List<String> machines, Set<String> components) {
+    Map<String, Set<String>> trapped = new LinkedHashMap<>();
+    for (String machine : machines) {
+      for (String component : components) {
+        if (!leaves(new At(machine, component))) {
+          trapped.computeIfAbsent(component, key -> new LinkedHashSet<>()).add(machine);
+        }
+      }
+    }
+    return trapped;
+  }
+
+  private boolean leaves(At start) {
+    Set<At> seen = new HashSet<>(Set.of(start));
+    Deque<At> open = new ArrayDeque<>(Set.of(start));
+    while (!open.isEmpty()) {
+      List<At> next = next(open.pop());
+      if (next.isEmpty() || next.stream().anyMatch(this::isOut)) {
+        return true;
+      }
+      next.stream().filter(seen::add).forEach(open::push);
+    }
+    return false;
+  }
+
+  /** Out of the stretch: at rest in a bin, a product, a package or the air. */
+  private boolean isOut(At at) {
+    return !names.machines.containsKey(at.machine()) || names.isBin(at.machine());
+  }
+}

@@ -1,0 +1,87 @@
+package hurdline.plant;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The yard and what comes into it. */
+final class YardRules {
+  private YardRules() {}
+
+  static void check(Plant plant, Names names, Problems found) {
+    Yard yard = plant.yard();
+    Set<String> crops = names.crops.keySet();
+    yard.onHand().keySet().forEach(crop -> found.known("yard.on_hand." + crop, crop, crops, "no crop", "a crop"));
+    yard.lifts().keySet().forEach(crop -> found.known("yard.set_on_table." + crop, crop, crops, "no crop", "a crop"));
+    for (Yard.Place place : yard.places()) {
+      for (int i = 0; i < place.crops().size(); i++) {
+        found.known("yard.places." + place.name() + ".for." + i, place.crops().get(i), crops, "no crop", "a crop");
+      }
+    }
+    if (yard.pick() instanceof Yard.ByPlace pick) {
+      picks(pick.places(), names, found);
+    }
+    fits(yard, crops, found);
+    plant.deliveries().forEach(delivery -> delivery(delivery, crops, found));
+  }
+
+  private static void picks(List<String> places, Names names, Problems found) {
+    Set<String> seen = new HashSet<>();
+    for (int i = 0; i < places.size(); i++) {
+      String path = "yard.pick.places." + i;
+      found.known(path, places.get(i), names.places.keySet(), "no place of the yard", "a place");
+      if (!seen.add(places.get(i))) {
+        found.add(path, "\"" + Problems.cut(places.get(i)) + "\" stands here twice", "each place once");
+      }
+    }
+  }
+
+  private static void fits(Yard yard, Set<String> crops, Problems found) {
+    Map<String, Integer> free = new LinkedHashMap<>();
+    yard.places().forEach(place -> free.put(place.name(), place.holds()));
+    yard.onHand()
+        .forEach(
+            (crop, bales) -> {
+              int left = bales;
+              for (Yard.Place place : yard.places()) {
+                if (place.crops().isEmpty() || place.crops().contains(crop)) {
+                  int laid = Math.min(left, free.get(place.name()));
+                  free.merge(place.name(), -laid, Integer::sum);
+                  left -= laid;
+                }
+              }
+              if (left > 0 && crops.contains(crop)) {
+                found.add(
+                    "yard.on_hand." + crop,
+                    bales + " bales on hand are " + left + " more than the places for \"" + crop + "\" hold",
+                    "at most " + (bales - left) + " bales, or larger places");
+              }
+            });
+  }
+
+  private static void delivery(Delivery delivery, Set<String> crops, Problems found) {
+    String path = "deliveries." + delivery.crop();
+    found.known(path, delivery.crop(), crops, "no crop", "a crop");
+    weather(delivery.weather(), path + ".weather", found);
+    delivery
+        .loads()
+        .filter(loads -> loads.to().isBefore(loads.from()))
+        .ifPresent(loads -> found.add(path + ".loads.to", loads.to() + " is before " + loads.from() + ", its first day", "a date from " + loads.from() + " on"));
+  }
+
+  /** After a dry day it is wet with chance w(1 − q)/(1 − w); w of 0 and 1 mean never and always. */
+  private static void weather(Delivery.Weather weather, String path, Problems found) {
+    double w = weather.wetDay();
+    double q = weather.wetAfterWet();
+    double afterDry = w * (1 - q) / (1 - w);
+    if (w > 0 && w < 1 && afterDry > 1 + 1e-12) {
+      found.add(
+          path + ".wet_after_wet",
+          "such weather cannot be: with " + Problems.percent(w) + " wet days, a dry day would be followed by a wet one with a chance of "
+              + Problems.percent(afterDry),
+          "at least " + Problems.percent(2 - 1 / w) + " of wet days after a wet one, or fewer wet days");
+    }
+  }
+}

@@ -1,0 +1,37 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.yaml.Tree.Entries;
+import hurdline.plant.yaml.Tree.Entry;
+import hurdline.plant.yaml.Tree.Items;
+import hurdline.plant.yaml.Tree.Scalar;
+
+/** Finds where a path stands in a tree. */
+final class Locator {
+  private Locator() {}
+
+  /**
+   * The place of the value at the path, of its key where the value is a map or list, and of the
+   * nearest key above it where the path leads to nothing.
+   */
+  static Spot of(Tree tree, String path) {
+    Tree at = tree;
+    Spot spot = Spot.TOP;
+    for (String step : path.split("\\.")) {
+      if (at instanceof Entries entries && entries.map().containsKey(step)) {
+        Entry entry = entries.map().get(step);
+        at = entry.value();
+        spot = at instanceof Scalar scalar && !scalar.isNull() ? scalar.place() : entry.keyPlace();
+      } else if (at instanceof Items items && isPlaceIn(items, step)) {
+        at = items.list().get(Integer.parseInt(step));
+        spot = at.place();
+      } else {
+        return spot;
+      }
+    }
+    return spot;
+  }
+
+  private static boolean isPlaceIn(Items items, String step) {
+    return step.matches("[0-9]{1,6}") && Integer.parseInt(step) < items.list().size();
+  }
+}
