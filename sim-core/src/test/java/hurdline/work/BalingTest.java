@@ -1,0 +1,175 @@
+package hurdline.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hurdline.chance.Streams;
+import hurdline.line.Haulage;
+import hurdline.line.Roster;
+import hurdline.line.YardPlan;
+import hurdline.plant.Delivery;
+import hurdline.plant.Plant;
+import hurdline.plant.yaml.PlantFile;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class BalingTest {
+
+  private static Plant plant(String from, String to, String closed, String stalk) {
+    String rest =
+        "yard: {places: {barn: {holds: 9000 bales}}}\ndeliveries:\n  stalk:\n"
+            + "    trucks: {count: 1, bales: 10, drive: 1 h}\n" + stalk;
+    return PlantFile.of("test", YardTexts.plant(from, to, closed, rest)).plant();
+  }
+
+  private static Baling baling(Plant plant, int replication) {
+    YardPlan yard = YardPlan.of(plant);
+    Baling baling = new Baling(yard, Haulage.of(plant, yard, Roster.of(plant)));
+    baling.reset(new Streams(7), replication);
+    return baling;
+  }
+
+  /** Instants of all bales of a field, in hours. */
+  private static List<Double> bales(Baling baling, int field, Bales bales, List<Double> massesKg) {
+    List<Double> hours = new ArrayList<>();
+    for (double atS = baling.nextS(field); atS < Double.POSITIVE_INFINITY; atS = baling.nextS(field)) {
+      hours.add(atS / 3600);
+      massesKg.add(bales.massKg[baling.make(field, bales, atS)]);
+    }
+    return hours;
+  }
+
+  @Test
+  void balesComeAtEvenDistancesOverTheReceivingHoursAndTheLastIsCut() {
+    Plant plant =
+        plant("2027-03-01", "2027-03-31", "[2027-03-02]",
+            """
+                hours: {from: "08:00", to: "18:00", days: [Mon, Tue, Thu]}
+                fields: {bench: {area: 1 ha, yield: 6.1 t/ha, ready: 2027-03-01, baling: 5 bales/d}}
+            """);
+    Baling baling = baling(plant, 1);
+    assertThat(baling.unbaled(1)).isEqualTo(13);
+    List<Double> masses = new ArrayList<>();
+    List<Double> hours = bales(baling, 0, new Bales(2), masses);
+    // a closed day stops the gate, not the baler; Wednesday is none of its days
+    assertThat(hours)
+        .containsExactly(10.0, 12.0, 14.0, 16.0, 18.0, 34.0, 36.0, 38.0, 40.0, 42.0, 82.0, 84.0, 86.0);
+    assertThat(masses.get(12)).isCloseTo(100, within(1e-6));
+    assertThat(masses.stream().mapToDouble(kg -> kg).sum()).isCloseTo(6100, within(1e-9));
+    assertThat(baling.done(0)).isTrue();
+    assertThat(baling.unbaled(1)).isZero();
+    assertThat(baling.moreToCome(1)).isFalse();
+  }
+
+  @Test
+  void aCropThatFillsItsBalesExactlyLeavesNoCrumb() {
+    Plant plant =
+        plant("2027-03-01", "2027-03-31", "[]",
+            """
+                hours: {from: "08:00", to: "18:00"}
+                fields: {bench: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-01, baling: 60 bales/d}}
+            """);
+    List<Double> masses = new ArrayList<>();
+    bales(baling(plant, 1), 0, new Bales(2), masses);
+    assertThat(masses).hasSize(60);
+  }
+
+  @Test
+  void theReadyDayIsRoundedAwayFromZeroAndNotBeforeTheHorizon() {
+    Plant plant =
+        plant("2027-03-01", "2027-03-31", "[]",
+            """
+                hours: {from: "08:00", to: "18:00"}
+                fields: {bench: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-06, ready_sd: 4 d, baling: 60 bales/d}}
+            """);
+    int moved = 0;
+    for (int replication = 1; replication <= 200; replication++) {
+      double late = 4 * new Streams(7).of(replication, "field.stalk.bench.readiness").nextNormal();
+      int day = baling(plant, replication).readyDay(0);
+      long rounded = late < 0 ? -Math.round(-late) : Math.round(late); // Math.round takes a positive half up
+      assertThat(day).isEqualTo((int) Math.max(0, 5 + rounded));
+      moved += day == 0 ? 1 : 0;
+    }
+    assertThat(moved).as("some fall before the horizon, else this shows nothing").isPositive();
+  }
+
+  @Test
+  void theSeasonFactorIsOneForAllFields() {
+    Plant plant =
+        plant("2027-03-01", "2027-03-31", "[]",
+            """
+                hours: {from: "08:00", to: "18:00"}
+                season_factor: {uniform: {low: 50 %, high: 150 %}}
+                fields:
+                  bench: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-01, baling: 600 bales/d}
+                  flat: {area: 2 ha, yield: 30 t/ha, ready: 2027-03-01, baling: 600 bales/d}
+            """);
+    Baling baling = baling(plant, 3);
+    List<Double> bench = new ArrayList<>();
+    List<Double> flat = new ArrayList<>();
+    bales(baling, 0, new Bales(2), bench);
+    bales(baling, 1, new Bales(2), flat);
+    double factor = 0.5 + new Streams(7).of(3, "season_factor.stalk").next();
+    assertThat(bench.stream().mapToDouble(kg -> kg).sum()).isCloseTo(30_000 * factor, within(1e-6));
+    assertThat(flat.stream().mapToDouble(kg -> kg).sum()).isCloseTo(60_000 * factor, within(1e-6));
+  }
+
+  @Test
+  void fieldsComeInTurnByTheirReadyDayThenByName() {
+    Plant plant =
+        plant("2027-03-01", "2027-03-31", "[]",
+            """
+                hours: {from: "08:00", to: "18:00"}
+                fields:
+                  c: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-02, baling: 600 bales/d}
+                  b: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-05, baling: 600 bales/d}
+                  a: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-05, baling: 600 bales/d}
+            """);
+    Baling baling = baling(plant, 1);
+    assertThat(new int[] {baling.inTurn(0), baling.inTurn(1), baling.inTurn(2)}).containsExactly(2, 0, 1);
+  }
+
+  @Test
+  void balingWaitsForEnoughDryDays() {
+    DryDays days = new DryDays(4000);
+    days.draw(new Delivery.Weather(0.3, 0.5, 2), new Streams(9).of(1, "weather"));
+    DryDays dry = new DryDays(4000);
+    dry.draw(new Delivery.Weather(0.3, 0.5, 0), new Streams(9).of(1, "weather"));
+    for (int day = 2; day < 4000; day++) {
+      assertThat(days.baling(day)).isEqualTo(dry.baling(day) && dry.baling(day - 1) && dry.baling(day - 2));
+    }
+    assertThat(days.baling(0)).as("days before the horizon were dry").isEqualTo(dry.baling(0));
+  }
+
+  /** 40,000 days: wet ones and wet ones after wet ones within 6 standard errors of a chain that mixes so; < 1e-8 false alarms. */
+  @Test
+  void theLongRunShareOfWetDaysIsThatOfTheFile() {
+    int n = 40_000;
+    double w = 0.22;
+    double q = 0.45;
+    DryDays dry = new DryDays(n);
+    dry.draw(new Delivery.Weather(w, q, 0), new Streams(10).of(1, "weather"));
+    int wet = 0;
+    int wetAfterWet = 0;
+    for (int day = 1; day < n; day++) {
+      wet += dry.baling(day) ? 0 : 1;
+      wetAfterWet += dry.baling(day) || dry.baling(day - 1) ? 0 : 1;
+    }
+    double correlation = q - w * (1 - q) / (1 - w);
+    double error = Math.sqrt(w * (1 - w) / n * (1 + correlation) / (1 - correlation));
+    assertThat(wet / (double) n).isCloseTo(w, within(6 * error));
+    assertThat(wetAfterWet / (double) wet).isCloseTo(q, within(6 * Math.sqrt(q * (1 - q) / wet)));
+  }
+
+  @Test
+  void noneAndAllMeanNeverAndAlways() {
+    DryDays days = new DryDays(100);
+    days.draw(new Delivery.Weather(0, 0, 1), new Streams(1).of(1, "weather"));
+    assertThat(days.baling(0) && days.baling(99)).isTrue();
+    days.draw(new Delivery.Weather(1, 1, 0), new Streams(1).of(1, "weather"));
+    for (int day = 0; day < 100; day++) {
+      assertThat(days.baling(day)).isFalse();
+    }
+  }
+}
