@@ -66,7 +66,7 @@ class ReportPageTest {
   void everyDrawingHasATextAlternativeAndATable() {
     assertThat(found(YEAR, "(<figure )")).hasSize(14);
     assertThat(found(YEAR, "(<svg\\s)")).hasSize(14);
-    assertThat(found(YEAR, "<desc[^>]*>([^<]+)</desc>")).hasSize(14);
+    assertThat(found(YEAR, "<desc[^>]*>([^<]+)</desc\\s*>")).hasSize(14);
     assertThat(found(YEAR, "(</table></div>\n</figure>)")).hasSize(14);
   }
 
