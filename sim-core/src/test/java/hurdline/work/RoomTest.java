@@ -1,0 +1,67 @@
+package hurdline.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hurdline.line.YardPlan;
+import hurdline.plant.yaml.PlantFile;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class RoomTest {
+  private static YardPlan plan(String places) {
+    return YardPlan.of(PlantFile.of("test", YardTexts.march(1, "yard: {places: " + places + "}\n")).plant());
+  }
+
+  @Test
+  void placesAreFilledInTheirOrderAlsoByThoseThatWerePromisedALaterOne() {
+    Room room = new Room(plan("{shed: {holds: 2 bales}, open: {holds: 2 bales}}"));
+    room.promise(1, 4);
+    int shed = room.takePromised(1);
+    room.takePromised(1);
+    assertThat(room.takePromised(1)).isEqualTo(1);
+    room.giveBack(shed);
+    assertThat(room.takePromised(1)).as("room in the shed came free before the last arrived").isEqualTo(shed);
+    assertThat(room.unpromised(1)).isEqualTo(1);
+  }
+
+  @Test
+  void moreThanThereIsCannotBePromised() {
+    Room room = new Room(plan("{shed: {holds: 2 bales, for: [cotton]}, open: {holds: 2 bales}}"));
+    assertThat(room.unpromised(1)).isEqualTo(2);
+    assertThat(room.unpromised(0)).isEqualTo(4);
+    assertThatThrownBy(() -> room.promise(1, 3)).isInstanceOf(IllegalStateException.class);
+  }
+
+  /** Promises are always kept, and no place ever holds more than it may. */
+  @Test
+  void aPromiseIsKeptWhateverHappensMeanwhile() {
+    YardPlan plan =
+        plan("{a: {holds: 7 bales, for: [stalk]}, b: {holds: 5 bales}, c: {holds: 6 bales, for: [cotton]}, d: {holds: 3 bales}}");
+    SplittableRandom chance = new SplittableRandom(45);
+    Room room = new Room(plan);
+    int[][] lying = new int[plan.places()][2];
+    int[] owed = new int[2];
+    int kept = 0;
+    for (int step = 0; step < 50_000; step++) {
+      int crop = chance.nextInt(2);
+      int place = chance.nextInt(plan.places());
+      if (chance.nextInt(3) == 0 && room.unpromised(crop) > 0) {
+        int bales = 1 + chance.nextInt(room.unpromised(crop));
+        room.promise(crop, bales);
+        owed[crop] += bales;
+      } else if (chance.nextBoolean() && owed[crop] > 0) {
+        int to = room.takePromised(crop);
+        assertThat(plan.takes(to, crop)).isTrue();
+        lying[to][crop]++;
+        owed[crop]--;
+        kept++;
+        assertThat(lying[to][0] + lying[to][1]).isLessThanOrEqualTo(plan.holds(to));
+      } else if (lying[place][crop] > 0) {
+        lying[place][crop]--;
+        room.giveBack(place);
+      }
+    }
+    assertThat(kept).isGreaterThan(1000);
+  }
+}
