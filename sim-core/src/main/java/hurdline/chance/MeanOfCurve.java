@@ -21,6 +21,11 @@ final class MeanOfCurve {
     if (least <= lowest && highest <= most) {
       return distribution.mean();
     }
+    return overAllShares(curve, least, most);
+  }
+
+  /** ∫ of the curve over all shares, its amounts held within the bounds. */
+  static double overAllShares(DoubleUnaryOperator curve, double least, double most) {
     double sum = 0;
     double weights = 0;
     for (int step = 0; step <= STEPS; step++) {

@@ -16,6 +16,9 @@ import org.apache.commons.statistics.distribution.WeibullDistribution;
  * @param high upper end of the range, may be +∞
  */
 public record Weibull(double shape, double scale, double low, double high) implements Distribution {
+  /** Beyond this the shares of the cases are too small to divide by each other. */
+  private static final double FAR_OUT = 500;
+
   public Weibull {
     Check.above0("shape", shape);
     Check.above0("scale", scale);
@@ -47,6 +50,9 @@ public record Weibull(double shape, double scale, double low, double high) imple
     if (shape == 1) {
       double lost = to == Double.POSITIVE_INFINITY ? 0 : (to - from) / StrictMath.expm1(to - from);
       return scale * (from + 1 - lost);
+    }
+    if (from > FAR_OUT) {
+      return MeanOfCurve.overAllShares(curve(), low, high);
     }
     GammaDistribution integral = GammaDistribution.of(1 + 1 / shape, 1);
     double partOfIntegral = integral.survivalProbability(from) - integral.survivalProbability(to);

@@ -3,7 +3,6 @@ package hurdline.chance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -36,6 +35,25 @@ class RefusalTest {
           .hasMessageContaining("expected");
     }
     assertThat(construct(good, parameters)).isEqualTo(good);
+  }
+
+  /** Only the ends of a cut may be infinite; every distribution has a parameter that may not. */
+  @ParameterizedTest
+  @MethodSource("ofNumbers")
+  void noMeanSpreadOrShapeMayBeInfinite(Distribution good) throws ReflectiveOperationException {
+    Object[] parameters = parametersOf(good);
+    int mustBeFinite = parameters.length - (cuts(good) ? 2 : 0);
+    for (int bad = 0; bad < mustBeFinite; bad++) {
+      Object[] changed = parameters.clone();
+      changed[bad] = Double.POSITIVE_INFINITY;
+      assertThatThrownBy(() -> construct(good, changed)).isInstanceOf(IllegalArgumentException.class);
+    }
+    assertThat(mustBeFinite).isPositive();
+  }
+
+  private static boolean cuts(Distribution one) {
+    return one instanceof Normal || one instanceof Lognormal || one instanceof Exponential || one instanceof Gamma
+        || one instanceof Weibull;
   }
 
   @Test
@@ -86,16 +104,10 @@ class RefusalTest {
   private static Object construct(Distribution like, Object[] parameters) throws ReflectiveOperationException {
     Class<?>[] types = new Class<?>[parameters.length];
     Arrays.fill(types, double.class);
-    if (like instanceof Normal || like instanceof Lognormal || like instanceof Gamma || like instanceof Beta
-        || like instanceof Fixed || like instanceof Weibull || like instanceof Exponential
-        || like instanceof Uniform || like instanceof Triangular) {
-      Constructor<?> constructor = like.getClass().getDeclaredConstructor(types);
-      try {
-        return constructor.newInstance(parameters);
-      } catch (InvocationTargetException refused) {
-        throw (RuntimeException) refused.getCause();
-      }
+    try {
+      return like.getClass().getDeclaredConstructor(types).newInstance(parameters);
+    } catch (InvocationTargetException refused) {
+      throw (RuntimeException) refused.getCause();
     }
-    throw new AssertionError("no constructor of doubles for " + like);
   }
 }
