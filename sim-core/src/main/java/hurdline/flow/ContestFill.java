@@ -130,7 +130,7 @@ final class ContestFill {
     if (!(wanted > 0)) {
       return 1;
     }
-    boolean gone = spentBy[at] != NOBODY || left <= GRAIN * room[at];
+    boolean gone = spentBy[at] != NOBODY || left <= GRAIN * Math.max(room[at], wanted);
     return gone ? 0 : left / wanted;
   }
 

@@ -19,6 +19,10 @@ import java.util.stream.IntStream;
  * heads that depend on themselves need more: {@link ContestKnot} takes the holders found and solves for the rates at
  * which all of them are used up at once.
  *
+ * <p><b>What is open.</b> Where precedence, two shared machines and a bin close a circle that strengthens itself, P3 can
+ * have several answers (1 in 60,000 random plants of up to 6 heads; none seen without precedence). Each satisfies
+ * P1 to P3; the one given is the one reached from everybody at reach.
+ *
  * <p><b>Why not the textbook's ways.</b> One linear program, or one max-min over all heads, answers another question:
  * it speeds up a head merely because its consumer is short. Two heads share a machine of 6, one of them fills an empty
  * bin whose draw could take 40: fair is 3 and 3, a max-min over three heads says 5.2 and 0.8.
@@ -51,6 +55,7 @@ final class RateSolver {
   private final ContestFill fill;
   private final ContestKnot knot;
   private boolean listsAreStale = true;
+  private int knotRounds;
 
   /**
    * @param heads how many heads, numbered by the caller in the order of their names
@@ -121,6 +126,11 @@ final class RateSolver {
     return pace;
   }
 
+  /** Rounds that a knot of heads depending on themselves took in the last solve; 0 if there was none. */
+  int knotRounds() {
+    return knotRounds;
+  }
+
   /**
    * Sets rates, paces and holders for the inputs as they now stand.
    *
@@ -131,6 +141,7 @@ final class RateSolver {
       lists.rebuild(coefficient);
       listsAreStale = false;
     }
+    knotRounds = 0;
     startAtReach();
     if (listContests()) {
       contend();
@@ -189,17 +200,21 @@ final class RateSolver {
       fill.fill();
       moved = fill.makeRoom(room, fill.pace);
     }
-    if (moved && !knot.untie(room)) {
-      throw knot(ContestKnot.ROUNDS);
+    if (moved) {
+      untieKnot();
     }
     System.arraycopy(fill.pace, 0, pace, 0, heads);
     System.arraycopy(fill.heldBy, 0, heldBy, 0, heads);
   }
 
-  private RateKnot knot(int rounds) {
-    int[] held = IntStream.range(0, heads).filter(head -> fill.heldBy[head] >= 0).toArray();
-    int[] holding = Arrays.stream(held).map(head -> fill.heldBy[head]).sorted().distinct().toArray();
-    return new RateKnot(holding, held, rounds);
+  private void untieKnot() {
+    boolean untied = knot.untie(room);
+    knotRounds = knot.rounds();
+    if (!untied) {
+      int[] held = IntStream.range(0, heads).filter(head -> fill.heldBy[head] >= 0).toArray();
+      int[] holding = Arrays.stream(held).map(head -> fill.heldBy[head]).sorted().distinct().toArray();
+      throw new RateKnot(holding, held, knotRounds);
+    }
   }
 
   /**
