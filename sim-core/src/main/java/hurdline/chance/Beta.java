@@ -47,6 +47,6 @@ public record Beta(double mean, double sd, double low, double high) implements D
     double s = sd / width;
     double n = m * (1 - m) / (s * s) - 1;
     CutCurve standard = new CutCurve(BetaDistribution.of(m * n, (1 - m) * n), 0, 1);
-    return u -> Math.min(Math.max(low + width * standard.at(u), low), high);
+    return u -> Check.within(low, low + width * standard.at(u), high);
   }
 }

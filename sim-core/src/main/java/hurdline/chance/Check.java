@@ -54,4 +54,9 @@ final class Check {
           "mean is " + value + " with sd 0; expected inside low " + low + " to high " + high);
     }
   }
+
+  /** The amount, or the end of the range that rounding has put it beyond. */
+  static double within(double low, double amount, double high) {
+    return amount < low ? low : amount > high ? high : amount;
+  }
 }

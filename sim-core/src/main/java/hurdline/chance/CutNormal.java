@@ -5,6 +5,8 @@ package hurdline.chance;
  * one, where shares keep their digits.
  */
 final class CutNormal {
+  private static final double GREATEST_SHARE = Math.nextDown(1.0);
+
   private final boolean mirrored;
   private final double shareBelowRange;
   private final double shareInRange;
@@ -24,11 +26,10 @@ final class CutNormal {
     return shareInRange;
   }
 
-  /** z at the share u of the cases in the range. */
+  /** z at the share u of the cases in the range; rounding may put it a hair outside. */
   double at(double u) {
     double share = shareBelowRange + (mirrored ? 1 - u : u) * shareInRange;
-    double z = StandardNormal.quantile(Math.min(share, Math.nextDown(1)));
-    z = Math.min(Math.max(z, low), high);
+    double z = StandardNormal.quantile(share < 1 ? share : GREATEST_SHARE);
     return mirrored ? -z : z;
   }
 

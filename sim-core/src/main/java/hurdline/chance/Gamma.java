@@ -42,7 +42,7 @@ public record Gamma(double uncutMean, double uncutSd, double low, double high) i
     }
     CutCurve standard = cutTo(0, uncutMean, uncutSd, low, high);
     double scale = uncutSd * uncutSd / uncutMean;
-    return u -> Math.min(Math.max(scale * standard.at(u), low), high);
+    return u -> Check.within(low, scale * standard.at(u), high);
   }
 
   /** uncutMean · (G(high) − G(low)) / (F(high) − F(low)), G the gamma distribution of a shape greater by 1. */

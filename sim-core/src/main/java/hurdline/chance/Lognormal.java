@@ -38,7 +38,7 @@ public record Lognormal(double uncutMean, double uncutSd, double low, double hig
     double sigma = sigma(uncutMean, uncutSd);
     double mu = mu(uncutMean, sigma);
     CutNormal z = cutTo(uncutMean, uncutSd, low, high);
-    return u -> Math.min(Math.max(StrictMath.exp(mu + sigma * z.at(u)), low), high);
+    return u -> Check.within(low, StrictMath.exp(mu + sigma * z.at(u)), high);
   }
 
   @Override

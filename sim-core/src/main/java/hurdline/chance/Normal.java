@@ -36,7 +36,7 @@ public record Normal(double uncutMean, double uncutSd, double low, double high) 
       return u -> uncutMean + uncutSd * StandardNormal.quantile(u);
     }
     CutNormal z = cutTo(uncutMean, uncutSd, low, high);
-    return u -> Math.min(Math.max(uncutMean + uncutSd * z.at(u), low), high);
+    return u -> Check.within(low, uncutMean + uncutSd * z.at(u), high);
   }
 
   @Override

@@ -102,11 +102,8 @@ final class StandardNormal {
     return fromMiddle < 0 ? -z : z;
   }
 
-  private static double polynomial(double[] of, double x) {
-    double sum = of[7];
-    for (int power = 6; power >= 0; power--) {
-      sum = sum * x + of[power];
-    }
-    return sum;
+  /** Written out, as a loop costs half as much again. */
+  private static double polynomial(double[] c, double x) {
+    return ((((((c[7] * x + c[6]) * x + c[5]) * x + c[4]) * x + c[3]) * x + c[2]) * x + c[1]) * x + c[0];
   }
 }

@@ -36,10 +36,10 @@ public record Weibull(double shape, double scale, double low, double high) imple
     double from = hazard(low, shape, scale);
     double share = inRange(from, hazard(high, shape, scale));
     if (shape == 1) {
-      return u -> Math.min(Math.max(scale * (from - StrictMath.log1p(-u * share)), low), high);
+      return u -> Check.within(low, scale * (from - StrictMath.log1p(-u * share)), high);
     }
     double power = 1 / shape;
-    return u -> Math.min(Math.max(scale * StrictMath.pow(from - StrictMath.log1p(-u * share), power), low), high);
+    return u -> Check.within(low, scale * StrictMath.pow(from - StrictMath.log1p(-u * share), power), high);
   }
 
   /** λ·Γ(1 + 1/k) times the share of its integral that lies in the range, over the share of the cases there. */

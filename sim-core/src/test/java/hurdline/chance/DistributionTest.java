@@ -140,6 +140,17 @@ class DistributionTest {
     }
   }
 
+  /** Logarithms of a lognormal are symmetric about the median to the outermost draw, cut far out or not. */
+  @Test
+  void theTailsReachEquallyFar() {
+    for (Lognormal one : new Lognormal[] {Lognormal.of(18, 10), new Lognormal(18, 10, 1e-9, 1e9)}) {
+      double median = one.at(0.5);
+      assertThat(one.at(0x1p-53) * one.at(1 - 0x1p-53)).isCloseTo(median * median, within(1e-9));
+    }
+    assertThat(Normal.of(0, 1).at(1 - 0x1p-53)).isGreaterThan(8.2);
+    assertThat(new Normal(0, 1, -9, 9).at(1 - 0x1p-53)).isGreaterThan(8.2);
+  }
+
   @Test
   void trianglesWithTheModeAtAnEndAreKnownByHand() {
     assertThat(new Triangular(2, 2, 6).at(0.75)).isEqualTo(4);
