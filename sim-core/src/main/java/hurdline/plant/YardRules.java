@@ -39,6 +39,9 @@ final class YardRules {
   }
 
   private static void fits(Yard yard, Set<String> crops, Problems found) {
+    if (yard.places().stream().anyMatch(place -> !crops.containsAll(place.crops()))) {
+      return; // what a place is for is not known
+    }
     Map<String, Integer> free = new LinkedHashMap<>();
     yard.places().forEach(place -> free.put(place.name(), place.holds()));
     yard.onHand()

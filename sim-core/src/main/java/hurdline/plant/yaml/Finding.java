@@ -1,13 +1,47 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Problem;
+import java.util.Comparator;
 
-/** A problem with its place, and with the change that brought it about where there is one. */
-record Finding(Spot place, Problem problem) {
+/**
+ * A problem with its place.
+ *
+ * @param because the change that brought it about, such as " (with option bigger_mill)"; empty for
+ *     the file as it stands
+ */
+record Finding(Spot place, Problem problem, String because) {
 
-  String line(String file, String because) {
-    String where = place.isNowhere() ? file : file + ":" + place.line() + ":" + place.column();
-    String path = problem.path().isEmpty() ? "" : " " + problem.path();
-    return where + path + ": " + problem.said() + "; expected " + problem.expected() + because;
+  /** File order; what no file holds comes last. */
+  static final Comparator<Finding> IN_ORDER =
+      Comparator.comparing((Finding finding) -> finding.place().isNowhere())
+          .thenComparingInt(finding -> finding.place().line())
+          .thenComparingInt(finding -> finding.place().column());
+
+  Finding(Spot place, Problem problem) {
+    this(place, problem, "");
+  }
+
+  /** One finished line. */
+  String line(String file) {
+    return where(file) + ": " + problem.said() + "; expected " + problem.expected() + because;
+  }
+
+  /** One finished line for something that may be meant. */
+  String caution(String file) {
+    return where(file) + ": " + problem.said() + "; " + problem.expected() + because;
+  }
+
+  private String where(String file) {
+    String spot = place.isNowhere() ? file : file + ":" + place.line() + ":" + place.column();
+    return problem.path().isEmpty() ? spot : spot + " " + problem.path();
+  }
+
+  Finding because(String reason) {
+    return new Finding(place, problem, reason);
+  }
+
+  /** Whether both say the same of the same place. */
+  boolean echoes(Finding other) {
+    return place.equals(other.place) && problem.equals(other.problem);
   }
 }

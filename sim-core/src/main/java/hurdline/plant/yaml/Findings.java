@@ -2,7 +2,6 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.Problem;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** All that is wrong with one tree, gathered while it is bound. */
@@ -36,11 +35,6 @@ final class Findings {
 
   /** In file order; what no file holds comes last. */
   List<Finding> inOrder() {
-    return all.stream()
-        .sorted(
-            Comparator.comparing((Finding finding) -> finding.place().isNowhere())
-                .thenComparingInt(finding -> finding.place().line())
-                .thenComparingInt(finding -> finding.place().column()))
-        .toList();
+    return all.stream().sorted(Finding.IN_ORDER).toList();
   }
 }

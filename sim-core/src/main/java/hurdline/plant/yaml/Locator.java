@@ -14,8 +14,13 @@ final class Locator {
    * nearest key above it where the path leads to nothing.
    */
   static Spot of(Tree tree, String path) {
+    return of(tree, path, Spot.TOP);
+  }
+
+  /** The same in a tree that itself begins somewhere. */
+  static Spot of(Tree tree, String path, Spot start) {
     Tree at = tree;
-    Spot spot = Spot.TOP;
+    Spot spot = start;
     for (String step : path.split("\\.")) {
       if (at instanceof Entries entries && entries.map().containsKey(step)) {
         Entry entry = entries.map().get(step);

@@ -1,7 +1,10 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Cautions;
+import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
+import hurdline.plant.Variants;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,13 +13,13 @@ import java.util.List;
 public final class PlantFile {
   private final String name;
   private final String contentHash;
-  private final Tree tree;
+  private final TreeVariants variants;
   private final Plant plant;
 
   private PlantFile(String name, String contentHash, Tree tree, Plant plant) {
     this.name = name;
     this.contentHash = contentHash;
-    this.tree = tree;
+    this.variants = new TreeVariants(name, tree);
     this.plant = plant;
   }
 
@@ -31,7 +34,7 @@ public final class PlantFile {
       byte[] bytes = FileText.bytes(file);
       return bound(name, FileText.text(bytes), FileText.hash(bytes));
     } catch (UnreadableException e) {
-      throw new ProblemsException(List.of(e.finding().line(name, "")));
+      throw new ProblemsException(List.of(e.finding().line(name)));
     }
   }
 
@@ -46,7 +49,7 @@ public final class PlantFile {
       FileText.refuseContent(text);
       return bound(name, text, FileText.hash(text.getBytes(StandardCharsets.UTF_8)));
     } catch (UnreadableException e) {
-      throw new ProblemsException(List.of(e.finding().line(name, "")));
+      throw new ProblemsException(List.of(e.finding().line(name)));
     }
   }
 
@@ -54,14 +57,31 @@ public final class PlantFile {
     Findings findings = new Findings();
     Tree tree = TreeReader.read(text, findings);
     Plant plant = Bound.plant(tree, findings);
+    PatchCheck.all(tree, findings);
     if (!findings.isEmpty()) {
-      throw new ProblemsException(findings.inOrder().stream().map(finding -> finding.line(name, "")).toList());
+      throw new ProblemsException(findings.inOrder().stream().map(finding -> finding.line(name)).toList());
     }
     return new PlantFile(name, hash, tree, plant);
   }
 
   public Plant plant() {
     return plant;
+  }
+
+  /** The door to this plant with something changed. */
+  public Variants variants() {
+    return variants;
+  }
+
+  /** What may well be meant and is worth a look, each on a line; of the changed plant where changes are given. */
+  public List<String> warnings(Change... changes) {
+    Tree changed = variants.changed(changes);
+    Plant looked = changes.length == 0 ? plant : variants.with(changes);
+    return Cautions.of(looked).stream()
+        .map(problem -> new Finding(Locator.of(changed, problem.path()), problem))
+        .sorted(Finding.IN_ORDER)
+        .map(finding -> finding.caution(name))
+        .toList();
   }
 
   /** SHA-256 of the file's bytes, in hex. */

@@ -1,13 +1,19 @@
 package hurdline.plant.yaml;
 
-/** A file or document of which no tree can be made; one reason, one place. */
+import hurdline.plant.Problem;
+
+/** A file, document or change of which no tree can be made; one reason, one place. */
 final class UnreadableException extends RuntimeException {
   private static final long serialVersionUID = 1L;
   private final transient Finding finding;
 
   UnreadableException(Spot place, String said, String expected) {
-    super(said, null, false, false);
-    this.finding = new Finding(place, new hurdline.plant.Problem("", said, expected));
+    this(new Finding(place, new Problem("", said, expected)));
+  }
+
+  UnreadableException(Finding finding) {
+    super(finding.problem().said(), null, false, false);
+    this.finding = finding;
   }
 
   Finding finding() {

@@ -1,0 +1,31 @@
+package hurdline.plant.yaml;
+
+import java.util.List;
+
+/** The maps of a plant file whose keys are names of its own choosing. */
+final class NameMaps {
+  private static final List<String> PATHS =
+      List.of(
+          "crops", "machines", "products", "packages", "lines", "resources", "deliveries", "options", "plans", "crews",
+          "crews.*", "components", "calendar.shifts", "yard.places", "yard.on_hand", "lines.*.steps", "machines.*.stops",
+          "machines.*.screens", "deliveries.*.fields", "money.crops", "money.paid_at");
+
+  private NameMaps() {}
+
+  static boolean isOne(String path) {
+    String[] steps = path.split("\\.");
+    return PATHS.stream().anyMatch(pattern -> fits(pattern.split("\\."), steps));
+  }
+
+  private static boolean fits(String[] pattern, String[] steps) {
+    if (pattern.length != steps.length) {
+      return false;
+    }
+    for (int i = 0; i < steps.length; i++) {
+      if (!pattern[i].equals("*") && !pattern[i].equals(steps[i])) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,60 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Nearest;
+import hurdline.plant.Problem;
+import hurdline.plant.yaml.Tree.Entries;
+import hurdline.plant.yaml.Tree.Entry;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The patches of a file's options and plans, by name. */
+final class NamedPatches {
+
+  /** @param kind "option" or "plan" */
+  record Named(String kind, String name, Spot place, Tree with) {
+    String because() {
+      return " (with " + kind + " " + name + ")";
+    }
+
+    String path() {
+      return kind + "s." + name;
+    }
+  }
+
+  private final Map<String, Named> byName = new LinkedHashMap<>();
+
+  NamedPatches(Tree tree) {
+    add(tree, "option");
+    add(tree, "plan");
+  }
+
+  private void add(Tree tree, String kind) {
+    if (tree instanceof Entries top && top.at(kind + "s").orElse(null) instanceof Entries all) {
+      all.map().forEach((name, entry) -> add(kind, name, entry));
+    }
+  }
+
+  private void add(String kind, String name, Entry entry) {
+    if (entry.value() instanceof Entries keys && keys.at("with").orElse(null) instanceof Entries with) {
+      byName.putIfAbsent(name, new Named(kind, name, keys.map().get("with").keyPlace(), with));
+    }
+  }
+
+  Iterable<Named> all() {
+    return byName.values();
+  }
+
+  /** @throws UnreadableException if there is no option or plan of that name */
+  Named get(String name) {
+    if (!byName.containsKey(name)) {
+      throw new UnreadableException(
+          new Finding(
+              Spot.NOWHERE,
+              new Problem(
+                  "",
+                  Shown.quoted(name) + " is neither an option nor a plan of this file",
+                  Nearest.expected("an option or plan", name, byName.keySet()))));
+    }
+    return byName.get(name);
+  }
+}

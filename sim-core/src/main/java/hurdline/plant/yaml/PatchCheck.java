@@ -1,0 +1,94 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Nearest;
+import hurdline.plant.Plant;
+import hurdline.plant.Problem;
+import hurdline.plant.Usage;
+import hurdline.plant.yaml.Tree.Entries;
+import hurdline.plant.yaml.Tree.Entry;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Looks at each option and plan while the file is read: its patch must change something, and what it makes must hold. */
+final class PatchCheck {
+  private static final Set<String> NOT_TO_BE_CHANGED = Set.of("hurdline", "options", "plans");
+
+  private final Tree base;
+  private final Findings findings;
+
+  private PatchCheck(Tree base, Findings findings) {
+    this.base = base;
+    this.findings = findings;
+  }
+
+  static void all(Tree base, Findings findings) {
+    List<Finding> before = findings.inOrder();
+    PatchCheck check = new PatchCheck(base, findings);
+    new NamedPatches(base).all().forEach(named -> check.one(named, before));
+  }
+
+  private void one(NamedPatches.Named named, List<Finding> before) {
+    Entries patch = (Entries) named.with();
+    for (String key : patch.map().keySet()) {
+      if (NOT_TO_BE_CHANGED.contains(key)) {
+        add(patch.map().get(key).keyPlace(), named, key, "a patch may not change \"" + key + "\"", "changes of the plant itself");
+        return;
+      }
+    }
+    Tree merged = Patch.merge(base, patch);
+    if (Tree.same(base, merged)) {
+      add(named.place(), named, named.path() + ".with", "the " + named.kind() + " changes nothing", "a value that differs from the plant's own");
+      return;
+    }
+    Findings changed = new Findings();
+    Plant plant = Bound.plant(merged, changed);
+    List<Finding> fresh = changed.inOrder().stream().filter(f -> before.stream().noneMatch(f::echoes)).toList();
+    List<String> strangers = strangers(named, plant, fresh);
+    fresh.stream()
+        .filter(finding -> strangers.stream().noneMatch(path -> within(finding.problem().path(), path)))
+        .forEach(finding -> findings.add(finding.because(named.because())));
+  }
+
+  /** Paths of names that the patch adds and that were likely meant to be others. */
+  private List<String> strangers(NamedPatches.Named named, Plant plant, List<Finding> fresh) {
+    List<String> paths = new ArrayList<>();
+    walk(base, (Entries) named.with(), "", (path, known, entry) -> {
+      String name = path.substring(path.lastIndexOf('.') + 1);
+      boolean removed = entry.value().isNothing();
+      boolean broken = fresh.stream().anyMatch(finding -> within(finding.problem().path(), path));
+      boolean meant = Nearest.to(name, known).isPresent();
+      if (removed || (meant && (broken || Usage.isUnused(plant, path)))) {
+        String said = removed ? "it removes \"" + name + "\", which is not there" : "it names \"" + name + "\", which is not there";
+        add(entry.keyPlace(), named, path, said, Nearest.expected("a name of the file", name, known));
+        paths.add(path);
+      }
+    });
+    return paths;
+  }
+
+  private interface Stranger {
+    void meet(String path, Set<String> known, Entry entry);
+  }
+
+  private static void walk(Tree target, Entries patch, String path, Stranger stranger) {
+    for (String key : patch.map().keySet()) {
+      Entry entry = patch.map().get(key);
+      String inner = path.isEmpty() ? key : path + "." + key;
+      Tree old = target instanceof Entries map ? map.at(key).orElse(null) : null;
+      if (old == null && NameMaps.isOne(path) && target instanceof Entries map) {
+        stranger.meet(inner, map.map().keySet(), entry);
+      } else if (entry.value() instanceof Entries deeper) {
+        walk(old, deeper, inner, stranger);
+      }
+    }
+  }
+
+  private static boolean within(String path, String outer) {
+    return path.equals(outer) || path.startsWith(outer + ".");
+  }
+
+  private void add(Spot place, NamedPatches.Named named, String path, String said, String expected) {
+    findings.add(new Finding(place, new Problem(path, said, expected), named.because()));
+  }
+}

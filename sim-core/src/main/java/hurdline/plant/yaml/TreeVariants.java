@@ -1,0 +1,106 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Change;
+import hurdline.plant.Plant;
+import hurdline.plant.Problem;
+import hurdline.plant.ProblemsException;
+import hurdline.plant.Variants;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Changes a plant by changing its tree and binding it anew. */
+final class TreeVariants implements Variants {
+  private final String file;
+  private final Tree base;
+  private final NamedPatches patches;
+
+  TreeVariants(String file, Tree base) {
+    this.file = file;
+    this.base = base;
+    this.patches = new NamedPatches(base);
+  }
+
+  @Override
+  public Plant with(Change... changes) {
+    Findings findings = new Findings();
+    Plant plant = Bound.plant(changed(changes), findings);
+    if (!findings.isEmpty()) {
+      String because = because(changes);
+      throw new ProblemsException(
+          findings.inOrder().stream().map(finding -> finding.because(because).line(file)).toList());
+    }
+    return plant;
+  }
+
+  /** The tree with these changes applied in turn. */
+  Tree changed(Change... changes) {
+    try {
+      refuseConflicts(changes);
+      Tree tree = base;
+      for (Change change : changes) {
+        tree = changed(tree, change);
+      }
+      return tree;
+    } catch (UnreadableException e) {
+      throw new ProblemsException(List.of(e.finding().line(file)));
+    }
+  }
+
+  private Tree changed(Tree tree, Change change) {
+    if (change instanceof Change.Value value) {
+      return ValueChange.apply(tree, value);
+    }
+    Tree merged = tree;
+    for (String name : names(change).toList()) {
+      merged = Patch.merge(merged, patches.get(name).with());
+    }
+    return merged;
+  }
+
+  /** An option may be several, joined by a plus. */
+  private static Stream<String> names(Change change) {
+    return change instanceof Change.Named named ? Stream.of(named.name().split("\\+", -1)).map(String::strip) : Stream.empty();
+  }
+
+  private void refuseConflicts(Change... changes) {
+    List<NamedPatches.Named> named =
+        Stream.of(changes).flatMap(TreeVariants::names).distinct().map(patches::get).toList();
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < named.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        lines.addAll(conflicts(named.get(j), named.get(i)));
+      }
+    }
+    if (!lines.isEmpty()) {
+      throw new ProblemsException(lines);
+    }
+  }
+
+  private List<String> conflicts(NamedPatches.Named a, NamedPatches.Named b) {
+    return Patch.conflicts(a.with(), b.with()).stream()
+        .map(
+            path ->
+                new Finding(
+                        Locator.of(b.with(), path, b.place()),
+                        new Problem(
+                            path,
+                            a.kind() + " \"" + a.name() + "\" and " + b.kind() + " \"" + b.name() + "\" both change it, each to something else",
+                            "options that agree on what they both change, or only one of them"))
+                    .line(file))
+        .toList();
+  }
+
+  private static String because(Change... changes) {
+    String all =
+        Stream.of(changes)
+            .map(
+                change ->
+                    change instanceof Change.Named named
+                        ? named.name()
+                        : ((Change.Value) change).path() + "=" + ((Change.Value) change).value())
+            .collect(Collectors.joining(", "));
+    return all.isEmpty() ? "" : " (with " + all + ")";
+  }
+}
