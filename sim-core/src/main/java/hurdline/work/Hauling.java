@@ -35,12 +35,9 @@ final class Hauling {
   private final YardPlan yard;
   private final Haulage haulage;
   private final Stacking stacking;
-  private final Resources resources;
   private final Pending pending;
   private final int endSlot;
   private final int arrivalSlot;
-  private final int jobBase;
-  private final long orderBase;
   private final IntakeBooks books;
   private final Bales bales;
   private final Baling baling;
@@ -48,7 +45,9 @@ final class Hauling {
   private final LoadStreams streamsOfLoads;
   private final HaulTimes times;
   private final Carriers carriers;
+  private final HaulJobs jobs;
   private final GateQueue gate;
+  private final Weighing weighing;
   private final Timetable ends = new Timetable(16);
   private final Timetable arrivals = new Timetable(32);
   private final int[] onTheWay; // bales by crop, on carriers
@@ -68,19 +67,18 @@ final class Hauling {
     this.haulage = haulage;
     this.bales = bales;
     this.stacking = stacking;
-    this.resources = resources;
     this.pending = pending;
     this.endSlot = endSlot;
     this.arrivalSlot = arrivalSlot;
-    this.jobBase = jobBase;
-    this.orderBase = orderBase;
     this.books = books;
     baling = new Baling(yard, haulage);
     fields = new HeldAtField(haulage, baling, bales, books);
     streamsOfLoads = new LoadStreams(yard, haulage);
     times = new HaulTimes(yard, haulage);
     carriers = new Carriers(bales, haulage.trucks());
+    jobs = new HaulJobs(yard, haulage, carriers, resources, times, jobBase, orderBase);
     gate = new GateQueue(yard.crops());
+    weighing = new Weighing(yard, haulage, bales, carriers, fields, stacking, books);
     onTheWay = new int[yard.crops()];
     truckBales = new int[yard.crops()];
     weighs = new boolean[yard.crops()];
@@ -94,11 +92,6 @@ final class Hauling {
     weighs[crop] = haulage.delivery(crop).flatMap(Delivery::weigh).isPresent();
     for (int truck = haulage.firstTruck(crop); truck < haulage.endTruck(crop); truck++) {
       carriers.crop[truck] = crop;
-    }
-    if (haulage.delivery(crop).isPresent()) {
-      resources.hoursOf(haulage.load(crop).resource(), 1 + crop);
-      resources.hoursOf(haulage.weigh(crop).resource(), 1 + crop);
-      resources.hoursOf(haulage.unload(crop).resource(), 1 + crop);
     }
   }
 
@@ -150,24 +143,15 @@ final class Hauling {
   void endsDue(double nowS) {
     for (int carrier = ends.pollDue(nowS + INSTANT_S); carrier >= 0; carrier = ends.pollDue(nowS + INSTANT_S)) {
       int crop = carriers.crop[carrier];
+      jobs.end(carrier, nowS);
       switch (carriers.doing[carrier]) {
-        case Carriers.LOAD -> {
-          resources.release(haulage.load(crop).resource(), nowS);
-          drive(carrier, TRUCK_AT_GATE, nowS + times.driveOutS(crop));
-        }
+        case Carriers.LOAD -> drive(carrier, TRUCK_AT_GATE, nowS + times.driveOutS(crop));
         case Carriers.WEIGH_IN -> {
-          resources.release(haulage.weigh(crop).resource(), nowS);
           weighIn(carrier, nowS);
-          ask(carrier, Carriers.UNLOAD, haulage.unload(crop), nowS);
+          jobs.ask(carrier, Carriers.UNLOAD, nowS);
         }
-        case Carriers.UNLOAD -> {
-          resources.release(haulage.unload(crop).resource(), nowS);
-          unload(carrier, nowS);
-        }
-        default -> {
-          resources.release(haulage.weigh(crop).resource(), nowS);
-          leaveGate(carrier, nowS);
-        }
+        case Carriers.UNLOAD -> unload(carrier, nowS);
+        default -> leaveGate(carrier, nowS);
       }
     }
     tellPending();
@@ -176,23 +160,13 @@ final class Hauling {
   /** A job that it asked for begins. */
   void jobBegins(int carrier, double nowS) {
     int crop = carriers.crop[carrier];
-    carriers.served(carrier, nowS);
-    double lastsS;
-    switch (carriers.doing[carrier]) {
-      case Carriers.LOAD -> {
-        fields.load(carriers.field[carrier], carriers.claimed[carrier], carriers.cargo, carrier);
-        onTheWay[crop] += carriers.claimed[carrier];
-        lastsS = times.loadS(crop);
-      }
-      case Carriers.UNLOAD -> {
-        if (!carriers.weighedIn[carrier]) {
-          weighIn(carrier, nowS);
-        }
-        lastsS = times.unloadS(crop);
-      }
-      default -> lastsS = times.weighS(crop);
+    if (carriers.doing[carrier] == Carriers.LOAD) {
+      fields.load(carriers.field[carrier], carriers.claimed[carrier], carriers.cargo, carrier);
+      onTheWay[crop] += carriers.claimed[carrier];
+    } else if (carriers.doing[carrier] == Carriers.UNLOAD && !carriers.weighedIn[carrier]) {
+      weighIn(carrier, nowS);
     }
-    ends.add(nowS + lastsS, crop, carrier);
+    ends.add(nowS + jobs.begin(carrier, nowS), crop, carrier);
     tellPending();
   }
 
@@ -202,7 +176,7 @@ final class Hauling {
       letIn(nowS);
     }
     for (int crop = 0; crop < truckBales.length; crop++) {
-      if (resources.isOpen(1 + crop)) {
+      if (jobs.receives(crop)) {
         while (startsTrip(crop, nowS)) {
           // until trucks, bales or room are short
         }
@@ -227,7 +201,7 @@ final class Hauling {
     fields.claim(field, count);
     carriers.field[truck] = field;
     carriers.claimed[truck] = count;
-    ask(truck, Carriers.LOAD, haulage.load(crop), nowS);
+    jobs.ask(truck, Carriers.LOAD, nowS);
     note(nowS, crop, "trip starts", count);
     return true;
   }
@@ -239,14 +213,6 @@ final class Hauling {
       }
     }
     return -1;
-  }
-
-  private void ask(int carrier, int toDo, Haulage.Needs needs, double nowS) {
-    int crop = carriers.crop[carrier];
-    carriers.doing[carrier] = toDo;
-    carriers.askedS[carrier] = nowS;
-    long order = orderBase + ((long) crop << 40) + carriers.turn[carrier];
-    resources.ask(needs.resource(), jobBase + carrier, needs.rank(), order, 1 + crop, nowS);
   }
 
   private void loadComes(int crop, double nowS) {
@@ -283,23 +249,29 @@ final class Hauling {
   }
 
   private void letIn(double nowS) {
-    for (int crop = 0; crop < yard.crops(); crop++) {
-      while (gate.waits(crop) && stacking.room(crop) >= carriers.cargo.count(gate.first(crop))) {
-        int carrier = gate.takeFirst(crop);
-        carriers.served(carrier, nowS);
-        promiseRoom(carrier, carriers.cargo.count(carrier));
-        goIn(carrier, nowS);
-      }
+    for (int crop = nextLetIn(); crop >= 0; crop = nextLetIn()) {
+      int carrier = gate.takeFirst(crop);
+      carriers.served(carrier, nowS);
+      promiseRoom(carrier, carriers.cargo.count(carrier));
+      goIn(carrier, nowS);
     }
   }
 
-  private void goIn(int carrier, double nowS) {
-    int crop = carriers.crop[carrier];
-    if (weighs[crop]) {
-      ask(carrier, Carriers.WEIGH_IN, haulage.weigh(crop), nowS);
-    } else {
-      ask(carrier, Carriers.UNLOAD, haulage.unload(crop), nowS);
+  /** Crop of the load that came first of those that are first of their crop and would find room; -1 if none would. */
+  private int nextLetIn() {
+    int next = -1;
+    for (int crop = 0; crop < truckBales.length; crop++) {
+      if (gate.waits(crop)
+          && stacking.room(crop) >= carriers.cargo.count(gate.first(crop))
+          && (next < 0 || carriers.turn[gate.first(crop)] < carriers.turn[gate.first(next)])) {
+        next = crop;
+      }
     }
+    return next;
+  }
+
+  private void goIn(int carrier, double nowS) {
+    jobs.ask(carrier, weighs[carriers.crop[carrier]] ? Carriers.WEIGH_IN : Carriers.UNLOAD, nowS);
   }
 
   private void turnAway(int carrier, double nowS) {
@@ -308,11 +280,7 @@ final class Hauling {
     books.turnedAway(crop, count);
     note(nowS, crop, "turned away", count);
     onTheWay[crop] -= count;
-    while (carriers.cargo.count(carrier) > 0) {
-      int bale = carriers.cargo.takeFirst(carrier);
-      shrinkOutside(carrier, bale, nowS);
-      bales.free(bale);
-    }
+    weighing.sendAway(carrier, nowS);
     if (carriers.isTruck(carrier)) {
       carriers.startedS[carrier] = Double.NaN; // this will be no trip
       drive(carrier, TRUCK_BACK, nowS + times.driveBackS(crop));
@@ -322,26 +290,8 @@ final class Hauling {
   }
 
   private void weighIn(int carrier, double nowS) {
-    carriers.weighedIn[carrier] = true;
-    for (int bale = carriers.cargo.first(carrier); bale != Bales.NONE; bale = bales.next[bale]) {
-      shrinkOutside(carrier, bale, nowS);
-      stacking.weighIn(bale, nowS);
-    }
+    weighing.weighIn(carrier, nowS);
     note(nowS, carriers.crop[carrier], "weighed in", carriers.cargo.count(carrier));
-  }
-
-  /** Books what a bale from a field lost since it was baled; loads lose nothing. */
-  private void shrinkOutside(int carrier, int bale, double nowS) {
-    if (carriers.isTruck(carrier)) {
-      shrinkAtField(bale, nowS);
-    }
-  }
-
-  private void shrinkAtField(int bale, double nowS) {
-    double lost = bales.shrink(bale, yard.fieldLossPerS(), nowS);
-    if (lost > 0) {
-      books.lostAtField.add(bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
-    }
   }
 
   private void unload(int carrier, double nowS) {
@@ -352,7 +302,7 @@ final class Hauling {
       stacking.enter(carriers.cargo.takeFirst(carrier), nowS);
     }
     if (weighs[crop]) {
-      ask(carrier, Carriers.WEIGH_OUT, haulage.weigh(crop), nowS);
+      jobs.ask(carrier, Carriers.WEIGH_OUT, nowS);
     } else {
       leaveGate(carrier, nowS);
     }
@@ -419,26 +369,6 @@ final class Hauling {
 
   /** At the end of the horizon: losses up to now, and what is weighed in but not unloaded. */
   void finish(double endS) {
-    for (int field = 0; field < haulage.fields(); field++) {
-      for (int bale = fields.first(field); bale != Bales.NONE; bale = bales.next[bale]) {
-        shrinkAtField(bale, endS);
-      }
-    }
-    for (int carrier = 0; carrier < carriers.rows(); carrier++) {
-      for (int bale = carriers.cargo.first(carrier); bale != Bales.NONE; bale = bales.next[bale]) {
-        finish(carrier, bale, endS);
-      }
-    }
-  }
-
-  private void finish(int carrier, int bale, double endS) {
-    if (!carriers.weighedIn[carrier]) {
-      shrinkOutside(carrier, bale, endS);
-      return;
-    }
-    int crop = bales.crop[bale];
-    stacking.shrink(bale, stacking.placeFor(crop), endS);
-    books.inTrucksAtEnd.add(
-        crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+    weighing.finish(endS);
   }
 }

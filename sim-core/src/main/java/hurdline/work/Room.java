@@ -61,7 +61,7 @@ final class Room {
   }
 
   /** Where a promised bale would go now. */
-  int placeFor(int crop) {
+  private int placeFor(int crop) {
     for (int place = 0; place < places; place++) {
       if (plan.takes(place, crop) && (bare(place) > 0 || reservedFor[place * crops + crop] > 0)) {
         return place;

@@ -221,9 +221,9 @@ final class Stacking {
     bales.free(bale);
   }
 
-  /** Where a bale of the crop to which room was promised would go now. */
-  int placeFor(int crop) {
-    return room.placeFor(crop);
+  /** Where a bale of the crop to which room was promised goes; at the end of the horizon, for those not yet unloaded. */
+  int takePlace(int crop) {
+    return room.takePromised(crop);
   }
 
   /** Books the loss of a bale that lies in this place, or will. */

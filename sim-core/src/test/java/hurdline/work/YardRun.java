@@ -14,6 +14,7 @@ import hurdline.plant.yaml.PlantFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,6 +38,8 @@ final class YardRun {
   final Resources resources;
   final List<String> resourceNames;
   final List<String> notes = new ArrayList<>();
+  /** Allocated while the last replication's events were played. */
+  long loopBytes;
   private final Pending pending = new Pending(2);
   private final TreeMap<Double, DoubleConsumer> script = new TreeMap<>();
   private final Hours[] receiving;
@@ -95,9 +98,11 @@ final class YardRun {
     stacking.reset(streams, replication);
     hauling.reset(streams, replication);
     double endS = roster.horizonS();
+    long before = allocatedBytes();
     for (double nowS = 0; nowS <= endS; nowS = nextS(nowS)) {
       instant(nowS);
     }
+    loopBytes = allocatedBytes() - before;
     resources.finish(endS);
     hauling.finish(endS);
     stacking.finish(endS);
@@ -105,17 +110,22 @@ final class YardRun {
     return this;
   }
 
+  private static long allocatedBytes() {
+    return ((com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean())
+        .getThreadAllocatedBytes(Thread.currentThread().getId());
+  }
+
   private double nextS(double nowS) {
     double nextS = pending.nextS();
     for (Hours hours : receiving) {
       nextS = Math.min(nextS, hours.nextChangeS(nowS));
     }
-    Double scripted = script.higherKey(nowS);
+    Double scripted = script.isEmpty() ? null : script.higherKey(nowS);
     return scripted == null ? nextS : Math.min(nextS, scripted);
   }
 
   private void instant(double nowS) {
-    DoubleConsumer scripted = script.get(nowS);
+    DoubleConsumer scripted = script.isEmpty() ? null : script.get(nowS);
     do {
       hauling.endsDue(nowS);
       if (scripted != null) {
