@@ -1,6 +1,7 @@
 package hurdline.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.apache.commons.statistics.distribution.TDistribution;
@@ -10,13 +11,13 @@ import org.junit.jupiter.api.Test;
  * Loads that come at random round the clock to one loader, against the mean wait of Pollaczek and Khinchine,
  * W = λ·E[S²] / (2(1 − λ·E[S])): a Poisson stream of rate λ, service times S of any kind, one server, first come first served.
  *
- * <p>Judged by the spread over replications (a two-sided t-test at 1e-6, so at most 3e-6 false alarms for this class);
+ * <p>Judged by the spread over replications (a two-sided t-test at 1e-6, so at most 5e-6 false alarms for this class);
  * each replication starts empty, which costs well below 1 % of the mean and is far inside what the test can see.
  *
  * @see "Kleinrock, Queueing Systems, Volume 1: Theory (1975), section 5.6 (from memory)"
  */
 class QueueFormulasTest {
-  private static final int REPLICATIONS = 24;
+  private static final int REPLICATIONS = 16;
   private static final double EVERY_MIN = 10;
   private static final double UNLOAD_MIN = 6;
 
@@ -42,6 +43,56 @@ class QueueFormulasTest {
     assertThat(tellsApart(waits, formulaMin(UNLOAD_MIN * UNLOAD_MIN))).as("the control must be seen").isTrue();
   }
 
+  /**
+   * Four trucks in a closed round: random drives of Z min both ways together, one loader that takes S min, exponential. With
+   * p₀ = 1 / Σₖ N!/(N − k)!·(S/Z)ᵏ the loader is busy 1 − p₀ of the time, whatever the drives' distribution.
+   *
+   * @see "Kleinrock, Queueing Systems, Volume 1: Theory (1975), section 3.8, finite customer population (from memory)"
+   */
+  @Test
+  void aClosedRoundOfTrucksDependsOnTheDrivesOnlyByTheirMean() {
+    double busy = finiteSourceBusy(4, 20, 60);
+    assertThat(busy).isCloseTo(0.794, within(0.001));
+    assertThat(tellsApart(loaderBusy("30 min"), busy)).isFalse();
+    assertThat(tellsApart(loaderBusy("{lognormal: {mean: 30 min, sd: 30 min}}"), busy)).isFalse();
+    assertThat(tellsApart(loaderBusy("36 min"), busy)).as("the control must be seen").isTrue();
+  }
+
+  private static double finiteSourceBusy(int trucks, double serviceMin, double driveMin) {
+    double sum = 0;
+    double term = 1;
+    for (int k = 0; k <= trucks; k++) {
+      sum += term;
+      term *= (trucks - k) * serviceMin / driveMin;
+    }
+    return 1 - 1 / sum;
+  }
+
+  private static double[] loaderBusy(String drive) {
+    YardRun run =
+        YardRun.of(
+            YardTexts.plant(
+                "2027-03-01",
+                "2027-04-14",
+                "[]",
+                """
+                resources: {loader: {count: 1}}
+                yard: {places: {barn: {holds: 99999 bales}}}
+                deliveries:
+                  stalk:
+                    fields: {bench: {area: 1000 ha, yield: 10 t/ha, ready: 2027-03-01, baling: 90 bales/d}}
+                    hours: {from: "00:00", to: "24:00"}
+                    trucks: {count: 4, bales: 1, drive: %s}
+                    unload: {lasts: {exponential: {mean: 20 min}}, needs: loader}
+                """
+                .formatted(drive)));
+    double[] busy = new double[REPLICATIONS];
+    for (int replication = 0; replication < REPLICATIONS; replication++) {
+      busy[replication] = run.run(47, replication + 1).busyShare("loader");
+    }
+    return busy;
+  }
+
   private static double formulaMin(double secondMomentMin2) {
     double load = UNLOAD_MIN / EVERY_MIN;
     return secondMomentMin2 / EVERY_MIN / (2 * (1 - load));
@@ -53,7 +104,7 @@ class QueueFormulasTest {
         YardRun.of(
             YardTexts.plant(
                 "2027-03-01",
-                "2027-04-29",
+                "2027-04-14",
                 "[]",
                 """
                 resources: {loader: {count: 1}}
