@@ -41,8 +41,7 @@ final class ContestKnot {
   private final int[] unknownOf; // [limit], which unknown its pace is, or NOBODY
   private final int[] holding; // [unknown], limit
   private final int[] rankHeld; // [unknown], rank of the heads that share its pace
-  private final double[] matrix; // [unknown * unknowns + unknown]
-  private final double[] right; // [unknown]
+  private final ContestSystem system;
   private double strangersPace; // what everybody gives at degree 0
   private double degree; // 0: everybody gives as a stranger would, 1: as it does
   private int rounds;
@@ -58,8 +57,7 @@ final class ContestKnot {
     unknownOf = new int[limits];
     holding = new int[limits];
     rankHeld = new int[limits];
-    matrix = new double[limits * limits];
-    right = new double[limits];
+    system = new ContestSystem(limits);
   }
 
   /**
@@ -124,7 +122,7 @@ final class ContestKnot {
       rounds++;
       int unknowns = numberUnknowns();
       writeSystem(unknowns, ownRoom);
-      boolean solved = eliminate(unknowns);
+      boolean solved = system.solve();
       for (int head = 0; head < tried.length; head++) {
         tried[head] = solved ? inRange(paceOf(head)) : fill.pace[head];
       }
@@ -163,7 +161,7 @@ final class ContestKnot {
     if (limit == ContestFill.NOBODY) {
       return reach[head] > 0 ? 1 : 0;
     }
-    return isUnknown(head, limit) ? right[unknownOf[limit]] : 0;
+    return isUnknown(head, limit) ? system.answer(unknownOf[limit]) : 0;
   }
 
   private int numberUnknowns() {
@@ -193,80 +191,28 @@ final class ContestKnot {
   }
 
   private void writeSystem(int unknowns, double[] ownRoom) {
+    system.clear(unknowns);
     for (int row = 0; row < unknowns; row++) {
       int limit = holding[row];
-      for (int column = 0; column < unknowns; column++) {
-        matrix[row * unknowns + column] = 0;
-      }
-      right[row] = ownRoom[limit];
+      system.addRight(row, ownRoom[limit]);
       for (int i = lists.userStart[limit]; i < lists.userStart[limit + 1]; i++) {
-        enter(row, unknowns, lists.user[i], lists.use[i]);
+        enter(row, lists.user[i], lists.use[i]);
       }
       for (int i = lists.giverStart[limit]; i < lists.giverStart[limit + 1]; i++) {
-        right[row] += strangersPace * (1 - degree) * lists.give[i] * reach[lists.giver[i]];
-        enter(row, unknowns, lists.giver[i], -degree * lists.give[i]);
+        int head = lists.giver[i];
+        system.addRight(row, strangersPace * (1 - degree) * lists.give[i] * reach[head]);
+        enter(row, head, -degree * lists.give[i]);
       }
     }
   }
 
-  private void enter(int row, int unknowns, int head, double coefficient) {
+  private void enter(int row, int head, double coefficient) {
     int limit = holder[head];
     double atReach = coefficient * reach[head];
     if (limit == ContestFill.NOBODY) {
-      right[row] -= atReach;
+      system.addRight(row, -atReach);
     } else if (isUnknown(head, limit)) {
-      matrix[row * unknowns + unknownOf[limit]] += atReach;
-    }
-  }
-
-  /** Gauss with row exchange; the answer replaces {@link #right}. False if the system leaves a pace open. */
-  private boolean eliminate(int n) {
-    for (int column = 0; column < n; column++) {
-      int pivot = column;
-      for (int row = column + 1; row < n; row++) {
-        if (Math.abs(matrix[row * n + column]) > Math.abs(matrix[pivot * n + column])) {
-          pivot = row;
-        }
-      }
-      if (!(Math.abs(matrix[pivot * n + column]) > 1e-14)) {
-        return false;
-      }
-      exchange(pivot, column, n);
-      for (int row = column + 1; row < n; row++) {
-        double factor = matrix[row * n + column] / matrix[column * n + column];
-        if (factor != 0) {
-          for (int i = column; i < n; i++) {
-            matrix[row * n + i] -= factor * matrix[column * n + i];
-          }
-          right[row] -= factor * right[column];
-        }
-      }
-    }
-    substituteBack(n);
-    return true;
-  }
-
-  private void exchange(int one, int other, int n) {
-    if (one == other) {
-      return;
-    }
-    for (int i = 0; i < n; i++) {
-      double kept = matrix[one * n + i];
-      matrix[one * n + i] = matrix[other * n + i];
-      matrix[other * n + i] = kept;
-    }
-    double kept = right[one];
-    right[one] = right[other];
-    right[other] = kept;
-  }
-
-  private void substituteBack(int n) {
-    for (int row = n - 1; row >= 0; row--) {
-      double sum = right[row];
-      for (int i = row + 1; i < n; i++) {
-        sum -= matrix[row * n + i] * right[i];
-      }
-      right[row] = sum / matrix[row * n + row];
+      system.add(row, unknownOf[limit], atReach);
     }
   }
 }

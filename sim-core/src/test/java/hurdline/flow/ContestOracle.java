@@ -30,6 +30,18 @@ final class ContestOracle {
     return net.room[limit] + IntStream.range(0, net.heads).mapToDouble(h -> Math.abs(weight(limit, h))).sum();
   }
 
+  /** Smallest weight of any head at any limit, as a part of that limit's scale; weights of 0 left out. */
+  double smallestPart() {
+    double smallest = 1;
+    for (int limit = 0; limit < net.limits; limit++) {
+      for (int head = 0; head < net.heads && net.active[limit]; head++) {
+        double part = Math.abs(weight(limit, head)) / scale(limit);
+        smallest = part > 0 ? Math.min(smallest, part) : smallest;
+      }
+    }
+    return smallest;
+  }
+
   double left(int limit, double[] pace) {
     double left = net.room[limit];
     for (int head = 0; head < net.heads; head++) {

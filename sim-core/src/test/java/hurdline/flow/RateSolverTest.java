@@ -2,6 +2,7 @@ package hurdline.flow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import org.assertj.core.data.Offset;
@@ -232,5 +233,28 @@ class RateSolverTest {
         .hasMessage("room of limit 0 is NaN, expected at least 0");
     assertThatThrownBy(() -> ContestNet.reaching(1, 1).limit(0, 1, Double.NaN).solved())
         .hasMessage("coefficient of head 0 at limit 0 is NaN");
+  }
+
+  @Test void aHeadServedFirstThatNearlyFillsAMachineAloneStillLeavesTheRestToWhoFeedsIt() {
+    // head 0 fills the machine but for what its full bin refuses; head 1 draws from that bin through the same machine:
+    // p + d/30 = 1 and p/30 = 2·d. A sweep answers a step of d with one 1,800 times as large
+    RateSolver solver = ContestNet.reaching(2, 1, 1).precedence(0, 1).limit(0, 1, 1, 1 / 30.0)
+        .limit(1, 0, 1 / 30.0, -2).solved();
+    double draw = 1 / (60 + 1 / 30.0);
+    assertRates(solver, 60 * draw, draw);
+    assertThat(solver.heldBy()).containsExactly(1, 0);
+  }
+
+  @Test void aCircleThroughTwoBinsThatFindsNoRatesIsNamed() {
+    // no plant file may hold such a circle; found among 300,000 random ones
+    ContestNet net = ContestNet.reaching(4, 2, 0.5, 0.25, 1, 0.5, 0.25, 0.5, 1, 0.5, 0.5)
+        .limit(0, 0, 0.75, 0.75, 0.25, 0, 0, 0.125, -0.75, 0, 0, -1)
+        .limit(1, 0, 0, 0, 0, 1, -0.25, 1, 0, 1, 0, 0)
+        .limit(2, 0, 1, 0, -0.5, -0.5, -0.5, -0.75, -0.5, 0, 1, -0.5)
+        .limit(3, 1, 0, 2, 0, 0, 1 / 3.0, 0, 0, 1, 0, 0);
+    RateKnot knot = catchThrowableOfType(RateKnot.class, net::solved);
+    assertThat(knot.limits()).isNotEmpty().isSorted();
+    assertThat(knot.heads()).isNotEmpty().isSorted();
+    assertThat(knot).hasMessageMatching("no rates agree after \\d+ rounds: limits \\[.*] and heads \\[.*] hold each other");
   }
 }
