@@ -70,6 +70,12 @@ final class HolderChart {
     return wording.number(row.share(), row.shareLow95(), row.shareHigh95(), "share");
   }
 
+  /** Hours are the share of nearly fixed scheduled hours, so they deserve the share's digits. */
+  private String hours(HolderRow row) {
+    double scheduled = row.hours() / row.share();
+    return wording.number(row.hours(), scheduled * row.shareLow95(), scheduled * row.shareHigh95(), "h");
+  }
+
   private String alternative() {
     List<String> parts = new ArrayList<>();
     shown().forEach(row -> parts.add(Cause.label(row.cause()) + " " + wording.share(row)));
@@ -80,7 +86,7 @@ final class HolderChart {
     List<List<String>> cells = new ArrayList<>();
     for (HolderRow row : rows) {
       String range = wording.interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
-      cells.add(List.of(Cause.label(row.cause()), row.cause(), wording.amount(row.hours(), "h"), share(row), range));
+      cells.add(List.of(Cause.label(row.cause()), row.cause(), hours(row), share(row), range));
     }
     return new Figure.Grid(List.of("held by", "in the tables", "hours", "%", "95 % interval"), cells);
   }

@@ -48,7 +48,9 @@ final class Html {
   /** A table in a box that scrolls on a screen and opens up on paper. */
   Html table(String label, Figure.Grid grid) {
     raw("<div class=\"figures\" tabindex=\"0\" role=\"region\" aria-label=\"" + escape("Figures: " + label) + "\"><table>\n<thead><tr>");
-    grid.head().forEach(head -> raw("<th scope=\"col\">").text(head).raw("</th>"));
+    for (int column = 0; column < grid.head().size(); column++) {
+      raw(isNumbers(grid, column) ? "<th scope=\"col\" class=\"n\">" : "<th scope=\"col\">").text(grid.head().get(column)).raw("</th>");
+    }
     raw("</tr></thead>\n<tbody>\n");
     for (List<String> row : grid.rows()) {
       raw("<tr><th scope=\"row\">").text(row.get(0)).raw("</th>");
@@ -56,6 +58,10 @@ final class Html {
       raw("</tr>\n");
     }
     return raw("</tbody></table></div>\n");
+  }
+
+  private static boolean isNumbers(Figure.Grid grid, int column) {
+    return column > 0 && !grid.rows().isEmpty() && isNumber(grid.rows().get(0).get(column));
   }
 
   private static boolean isNumber(String cell) {

@@ -47,7 +47,7 @@ public final class RunWords {
         answer.outline().lines().stream()
             .map(line -> line.name() + " is fed " + fed(line) + leftOverClause(line))
             .collect(Collectors.joining("; ", "From " + answer.header().from() + " to " + answer.header().to() + " ", ""));
-    String margin = answer.find(Measure.MONEY_MARGIN.of()).map(row -> ", which leaves a margin of " + wording.withInterval(row)).orElse("");
+    String margin = answer.find(Measure.MONEY_MARGIN.of()).map(row -> "; the margin is " + wording.withInterval(row)).orElse("");
     String second =
         answer.outline().lines().stream()
             .filter(line -> !held(line.name()).isEmpty())

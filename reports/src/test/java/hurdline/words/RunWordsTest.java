@@ -40,7 +40,7 @@ class RunWordsTest {
   void theReportBeginsWithTwoSentences() {
     assertThat(String.join("\n", new RunWords(SampleAnswer.year(), US).twoSentences())).isEqualTo(
             """
-            From 2027-01-04 to 2027-12-31 stalk_line is fed 3,840 ton (3,820 to 3,860) of stalk, 1.874 ton/h over 2,048 scheduled hours, and 2,420 bales (2,290 to 2,550) are left over; cotton_line is fed 10,050 ton (9,980 to 10,130) of seed_cotton, 8.09 ton/h over 1,242 scheduled hours, which leaves a margin of 167,000 USD (164,000 to 171,000).
+            From 2027-01-04 to 2027-12-31 stalk_line is fed 3,840 ton (3,820 to 3,860) of stalk, 1.874 ton/h over 2,048 scheduled hours, and 2,420 bales (2,290 to 2,550) are left over; cotton_line is fed 10,050 ton (9,980 to 10,130) of seed_cotton, 8.09 ton/h over 1,242 scheduled hours; the margin is 167,000 USD (164,000 to 171,000).
             Of its scheduled hours stalk_line is held 57 % (54 to 61 %) by the rate of mill, 13.2 % (12.4 to 14.0 %) by want of bales, 8.1 % (7.6 to 8.6 %) by the stop choke of stalk_saw; cotton_line is held 67 % (64 to 69 %) by the rate of feeder, 23 % (21 to 26 %) by want of bales, 9.8 % (9.0 to 10.7 %) by the stop choke of lint_cleaner.""");
   }
 
