@@ -1,0 +1,55 @@
+package hurdline.command;
+
+import hurdline.answer.PaperAnswer;
+import hurdline.page.ReportPage;
+import hurdline.table.AnswerFolder;
+import hurdline.table.RecordFile;
+import hurdline.words.PaperWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+@CommandLine.Command(
+    name = "check",
+    customSynopsis = "hurdline check FILE [OPTION]...",
+    description = "Says whether the plant file is right and what each line can do on paper, without playing it.",
+    sortOptions = false,
+    optionListHeading = "%nOptions:%n",
+    parameterListHeading = "%n",
+    footer = {"", "Example: hurdline check sweetgum-bend.yaml --option bigger_mill"})
+final class CheckVerb implements Callable<Integer> {
+  private final Setting setting;
+
+  @CommandLine.Mixin private PlantChoice plant;
+  @CommandLine.Mixin private Shown shown;
+
+  @CommandLine.Option(names = "--out", paramLabel = "DIR", description = "Writes the page and the record into this folder too; it must be new or empty.")
+  private Path out;
+
+  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
+  private boolean help;
+
+  CheckVerb(Setting setting) {
+    this.setting = setting;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    var wording = shown.wording();
+    PaperAnswer answer = setting.studies().prepare(plant).onPaper();
+    if (out != null) {
+      AnswerFolder folder = AnswerFolder.named(out);
+      folder.write("report.html", writer -> writer.write(ReportPage.html(answer, wording)));
+      folder.write("record.json", writer -> RecordFile.write(answer, writer));
+    }
+    if (shown.json()) {
+      RecordFile.write(answer, setting.out());
+    }
+    if (!shown.quiet()) {
+      new PaperWords(answer, wording).lines().forEach(shown.json() ? setting.err()::println : setting.out()::println);
+    }
+    answer.warnings().forEach(warning -> setting.err().println("warning: " + warning));
+    return ExitCode.DONE.number();
+  }
+}

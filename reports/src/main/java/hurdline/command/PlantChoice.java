@@ -1,0 +1,58 @@
+package hurdline.command;
+
+import hurdline.plant.Change;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import picocli.CommandLine;
+
+/** Which plant: the file, its options and single changes. */
+final class PlantChoice {
+  @CommandLine.Parameters(index = "0", paramLabel = "FILE", description = "The plant file.")
+  private Path file;
+
+  @CommandLine.Option(names = "--option", paramLabel = "A+B", description = "The plant with these of its options, applied in turn.")
+  private String option;
+
+  @CommandLine.Option(names = "--set", paramLabel = "KEY=VALUE", description = "One key changed for this call, such as --set machines.mill.power=\"50 hp\". May be given several times.")
+  private List<String> sets = new ArrayList<>();
+
+  Path file() {
+    return file;
+  }
+
+  /** The options as given, or {@code base}. */
+  String option() {
+    return option == null ? "base" : option;
+  }
+
+  List<String> sets() {
+    return List.copyOf(sets);
+  }
+
+  /** Options first, then single changes. */
+  List<Change> changes() {
+    List<Change> changes = new ArrayList<>();
+    if (option != null) {
+      Arrays.stream(option.split("\\+", -1)).forEach(name -> changes.add(named(name)));
+    }
+    sets.forEach(set -> changes.add(value(set)));
+    return changes;
+  }
+
+  private Change named(String name) {
+    if (name.isBlank()) {
+      throw new CallException("--option \"" + option + "\" has an empty name; expected names of options such as bigger_mill or bigger_mill+second_bag_hand");
+    }
+    return new Change.Named(name.strip());
+  }
+
+  private static Change value(String set) {
+    int equals = set.indexOf('=');
+    if (equals <= 0) {
+      throw new CallException("--set \"" + set + "\" is no change; expected KEY=VALUE such as machines.mill.power=\"50 hp\"");
+    }
+    return new Change.Value(set.substring(0, equals).strip(), set.substring(equals + 1).strip());
+  }
+}

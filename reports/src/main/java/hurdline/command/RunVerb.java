@@ -1,0 +1,67 @@
+package hurdline.command;
+
+import hurdline.answer.RunAnswer;
+import hurdline.table.AnswerFolder;
+import hurdline.words.Wording;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+@CommandLine.Command(
+    name = "run",
+    customSynopsis = "hurdline run FILE [OPTION]...",
+    description = "Plays the plant's calendar and says what came out and what held the line.",
+    sortOptions = false,
+    optionListHeading = "%nOptions:%n",
+    parameterListHeading = "%n",
+    footer = {"", "Ctrl-C ends a run early; what is done by then is kept and reported.", "Example: hurdline run sweetgum-bend.yaml --option bigger_mill"})
+final class RunVerb implements Callable<Integer> {
+  private final Setting setting;
+
+  @CommandLine.Mixin private PlantChoice plant;
+  @CommandLine.Mixin private Effort effort;
+  @CommandLine.Mixin private Shown shown;
+
+  @CommandLine.Option(names = "--out", paramLabel = "DIR", description = "Folder for the answer; it must be new or empty. Default: a dated one beside FILE.")
+  private Path out;
+
+  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
+  private boolean help;
+
+  RunVerb(Setting setting) {
+    this.setting = setting;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    effort.check();
+    Wording wording = shown.wording();
+    Studies.Prepared ready = setting.studies().prepare(plant);
+    AnswerFolder folder = out == null ? AnswerFolder.beside(plant.file(), LocalDateTime.now()) : AnswerFolder.named(out);
+    try {
+      return report(play(ready), folder, wording);
+    } finally {
+      folder.giveBack();
+    }
+  }
+
+  private Optional<RunAnswer> play(Studies.Prepared ready) {
+    try (StopRequest stop = new StopRequest(() -> setting.err().println("Stopping; what is done is kept. Ctrl-C again ends at once.")); Progress progress = Progress.on(setting, !shown.quiet(), effort.replications())) {
+      return ready.run(effort, progress::done, stop::isAsked);
+    }
+  }
+
+  private int report(Optional<RunAnswer> found, AnswerFolder folder, Wording wording) throws IOException {
+    if (found.isEmpty()) {
+      setting.err().println("Stopped before the first replication was done; nothing is written.");
+      return ExitCode.STOPPED.number();
+    }
+    RunAnswer answer = found.get();
+    RunFiles.write(answer, folder, wording);
+    new RunReport(setting, shown, wording).tell(answer, folder.path());
+    return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
+  }
+}

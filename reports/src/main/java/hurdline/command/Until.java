@@ -1,0 +1,66 @@
+package hurdline.command;
+
+import hurdline.measure.Measure;
+import hurdline.measure.Unit;
+import hurdline.plant.Nearest;
+import hurdline.words.UnitSystem;
+import java.util.Arrays;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine;
+
+/**
+ * How well a measure is to be known.
+ *
+ * @param measure its full name
+ * @param halfWidth wanted half-width of the 95 % interval, in the measure's unit or as a share of its mean
+ * @param relative whether it is a share of the mean
+ * @param said the aim as it was given
+ */
+record Until(String measure, double halfWidth, boolean relative, String said) {
+  private static final Pattern AIM = Pattern.compile("(.+):\\s*([0-9]*\\.?[0-9]+)\\s*(\\S*)");
+
+  static Until of(String text) {
+    Matcher parts = AIM.matcher(text);
+    if (!parts.matches()) {
+      throw wrong(text, "is no aim", "a measure and a half-width, such as mass.stalk.fed:2% or mass.stalk.fed:500t");
+    }
+    String name = parts.group(1);
+    Measure measure = Measure.find(name).orElseThrow(() -> wrong(text, "names no measure", Nearest.expected("a measure", name, Arrays.stream(Measure.values()).map(Measure::pattern).toList()))).measure();
+    double number = Double.parseDouble(parts.group(2));
+    if (!(number > 0)) {
+      throw wrong(text, "can never be reached", "a half-width above 0");
+    }
+    if (parts.group(3).equals("%")) {
+      return new Until(name, number / 100, true, text);
+    }
+    return new Until(name, number / shownPerOne(text, measure.unit(), parts.group(3)), false, text);
+  }
+
+  /** How many of the given unit make one of the measure's. */
+  private static double shownPerOne(String text, Unit due, String given) {
+    boolean free = due == Unit.MONEY || due == Unit.MONEY_PER_TONNE || due == Unit.BALES;
+    if (given.isEmpty() || free || given.equals(due.word())) {
+      return 1;
+    }
+    if (given.equals(UnitSystem.US.shown(due.word()))) {
+      return UnitSystem.US.amount(1, due.word());
+    }
+    throw wrong(text, "has another unit than its measure", "% or " + due.word());
+  }
+
+  private static CallException wrong(String text, String said, String expected) {
+    return new CallException("--until \"" + text + "\" " + said + "; expected " + expected);
+  }
+
+  static final class Reader implements CommandLine.ITypeConverter<Until> {
+    @Override
+    public Until convert(String text) {
+      try {
+        return Until.of(text);
+      } catch (CallException e) {
+        throw new CommandLine.TypeConversionException(e.getMessage());
+      }
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package hurdline.command;
+
+import picocli.CommandLine;
+
+/** Makes the verbs, each with the surroundings that it works in. */
+final class Verbs implements CommandLine.IFactory {
+  private final Setting setting;
+
+  Verbs(Setting setting) {
+    this.setting = setting;
+  }
+
+  @Override
+  public <K> K create(Class<K> type) throws Exception {
+    if (type == CheckVerb.class) {
+      return type.cast(new CheckVerb(setting));
+    }
+    if (type == RunVerb.class) {
+      return type.cast(new RunVerb(setting));
+    }
+    if (type == NewVerb.class) {
+      return type.cast(new NewVerb(setting));
+    }
+    return CommandLine.defaultFactory().create(type);
+  }
+}
