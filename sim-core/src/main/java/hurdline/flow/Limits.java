@@ -1,0 +1,56 @@
+package hurdline.flow;
+
+import hurdline.line.Layout;
+import hurdline.line.Polyline;
+import hurdline.line.Stretch;
+import hurdline.plant.Machine;
+
+/** What each machine may take in of the lot that each head draws, kg/s as-is, were it up. */
+final class Limits {
+  private final Layout layout;
+  private final double[][] motorKgPerS;
+  private final Polyline[] grindingByMoisture;
+
+  /** [head][node] */
+  final double[][] kgPerS;
+
+  /** [head][node] what the mill's motor allows; infinite for all but mills. */
+  final double[][] motorLimitKgPerS;
+
+  Limits(Layout layout) {
+    this.layout = layout;
+    motorKgPerS = new double[layout.machines][];
+    grindingByMoisture = new Polyline[layout.machines];
+    for (int m = 0; m < layout.machines; m++) {
+      if (layout.machine[m] instanceof Machine.HammerMill mill) {
+        motorKgPerS[m] = mill.screens().stream().mapToDouble(s -> MillRate.kgPerS(mill, s)).toArray();
+        grindingByMoisture[m] = Layout.polyline(mill.grinding().byMoisture());
+      }
+    }
+    kgPerS = new double[layout.heads][];
+    motorLimitKgPerS = new double[layout.heads][];
+    for (int h = 0; h < layout.heads; h++) {
+      kgPerS[h] = new double[layout.stretch[h].nodes];
+      motorLimitKgPerS[h] = new double[layout.stretch[h].nodes];
+    }
+  }
+
+  /** Works out the limits of a head for its present lot. */
+  void set(int head, HeadLoads lot, int[] screen) {
+    Stretch stretch = layout.stretch[head];
+    for (int node = 0; node < stretch.nodes; node++) {
+      double limit = stretch.rateKgPerS[node];
+      double motor = Double.POSITIVE_INFINITY;
+      int m = stretch.machine[node];
+      if (m >= 0 && motorKgPerS[m] != null) {
+        motor = motorKgPerS[m][screen[m]] / grindingByMoisture[m].of(lot.moisture);
+        limit = Math.min(limit, motor);
+      }
+      motorLimitKgPerS[head][node] = motor;
+      kgPerS[head][node] =
+          limit
+              * stretch.rateByMoisture[node].of(lot.moisture)
+              * stretch.rateByDiameter[node].of(lot.diameterM);
+    }
+  }
+}

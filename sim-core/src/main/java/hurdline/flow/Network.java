@@ -1,0 +1,669 @@
+package hurdline.flow;
+
+import hurdline.line.Layout;
+import hurdline.line.Stretch;
+import java.util.Arrays;
+
+/**
+ * All heads and bins of a plant between two events: what each draws, at which rate, and what lies in
+ * the bins.
+ *
+ * <p>Work says what stands, which heads are in their hours and what the feeds draw; {@link #solve}
+ * then finds rates on which limits, bins and blends agree, and {@link #advance} carries a stretch of
+ * time at these rates into the bins. Amounts follow from the mass that each head has drawn and from
+ * nothing else, so that books balance to rounding.
+ *
+ * <p>Hot path: no allocation after construction but for the growth of a bin's ring of lots.
+ */
+public final class Network {
+  /** Net flows below this share of what could pass are rounding. */
+  private static final double DUST = 1e-12;
+
+  /** Blends that differ by no more than this agree with their rates. */
+  private static final double SETTLED = 1e-13;
+
+  /** Reach of a lot of which nothing meets a limit: it is through at once. */
+  private static final double UNBOUNDED_KG_PER_S = 1e3;
+
+  private static final int MOST_BLEND_ROUNDS = 500;
+
+  /** Told before a head's lot changes, so that what it has drawn can be booked. */
+  public interface LotBooks {
+    void lotEnds(int head);
+  }
+
+  private final Layout layout;
+  private final LotBooks books;
+  private final int heads;
+  private final int machines;
+  private final RateSolver solver;
+  private final HeadLoads[] loads;
+  private final Limits limits;
+  private final Bins bins;
+  private final double[] inKg;
+  private final double[] netKgPerS;
+  private final double[] netUnitPerS;
+  private final double[] lastBlend;
+
+  /** [machine] cause for which it takes nothing, −1 if it is up; written by work. */
+  public final int[] standing;
+
+  /** [head] whether it is in its hours; written by work. */
+  public final boolean[] on;
+
+  /** [head] cause for which a feed has nothing to draw, −1 if it has; written by work. */
+  public final int[] without;
+
+  /** [machine] the screen that is in each mill; written by work, which then calls {@link #remap}. */
+  public final int[] screen;
+
+  /** [head] what is left of a feed's lot, kg; written by work at each new lot. */
+  public final double[] restKg;
+
+  /** [head] mass drawn since its lot began, kg. */
+  public final double[] drawnKg;
+
+  /** [machine] inflow, kg/s, and the share of its limit that is used (0 without a limit). */
+  public final double[] inflowKgPerS;
+
+  public final double[] usedShare;
+
+  /** Whether bins let go of their last, start and stop levels ignored, by bin. */
+  public final boolean[] runsEmpty;
+
+  public Network(Layout layout, LotBooks books) {
+    this.layout = layout;
+    this.books = books;
+    heads = layout.heads;
+    machines = layout.machines;
+    int contested = layout.shared.length + 2 * layout.bins;
+    solver = new RateSolver(heads, contested, layout.precedence);
+    loads = new HeadLoads[heads];
+    for (int h = 0; h < heads; h++) {
+      loads[h] = new HeadLoads(layout, layout.stretch[h]);
+    }
+    limits = new Limits(layout);
+    bins = new Bins(layout);
+    inKg = new double[layout.bins];
+    netKgPerS = new double[layout.bins];
+    netUnitPerS = new double[layout.bins];
+    lastBlend = new double[2 * layout.components + 1];
+    standing = new int[machines];
+    on = new boolean[heads];
+    without = new int[heads];
+    screen = new int[machines];
+    restKg = new double[heads];
+    drawnKg = new double[heads];
+    inflowKgPerS = new double[machines];
+    usedShare = new double[machines];
+    runsEmpty = new boolean[layout.bins];
+    Arrays.fill(solver.room(), 0, layout.shared.length, 1);
+    Arrays.fill(solver.active(), 0, layout.shared.length, true);
+  }
+
+  /** Everything up, off, empty and unloaded, as on the first day. */
+  public void reset() {
+    Arrays.fill(standing, -1);
+    Arrays.fill(on, false);
+    Arrays.fill(without, layout.causes.noBales);
+    Arrays.fill(screen, 0);
+    Arrays.fill(restKg, 0);
+    Arrays.fill(drawnKg, 0);
+    Arrays.fill(runsEmpty, false);
+    Arrays.fill(solver.rateKgPerS(), 0);
+    bins.reset();
+    for (int h : layout.headOrder) {
+      standIn(h);
+    }
+  }
+
+  /** A typical lot, so that reaches are defined before anything has come. */
+  private void standIn(int head) {
+    HeadLoads lot = loads[head];
+    int bin = layout.headBin[head];
+    if (bin < 0 || !typicalBlend(bin)) {
+      layout.typicalLot(layout.headLine[head], lot.lotDry, lot.lotWater);
+      lot.diameterM = layout.typicalDiameterM(layout.headLine[head]);
+    } else {
+      bins.arrives(bin);
+      bins.handOn(bin, lot);
+    }
+    spread(head);
+  }
+
+  private boolean typicalBlend(int bin) {
+    double[] fresh = bins.fresh();
+    double total = 0;
+    for (int k = 0; k < layout.producers[bin].length; k++) {
+      total += mixIn(fresh, loads[layout.producers[bin][k]], layout.producerSink[bin][k], 1);
+    }
+    return divide(fresh, total);
+  }
+
+  private static boolean divide(double[] fresh, double total) {
+    if (!(total > 0)) {
+      return false;
+    }
+    for (int k = 0; k < fresh.length; k++) {
+      fresh[k] /= total;
+    }
+    return true;
+  }
+
+  /** The array to fill with a feed's new lot: dry matter by component, kg per kg as-is. */
+  public double[] lotDry(int head) {
+    return loads[head].lotDry;
+  }
+
+  public double[] lotWater(int head) {
+    return loads[head].lotWater;
+  }
+
+  /** A feed draws another lot from now on; its arrays are filled. */
+  public void newLot(int head, double massKg, double diameterM) {
+    restKg[head] = massKg;
+    loads[head].diameterM = diameterM;
+    spread(head);
+  }
+
+  /** To be called before the arrays of {@link #lotDry} are written, and before a screen changes. */
+  public void endLot(int head) {
+    books.lotEnds(head);
+    drawnKg[head] = 0;
+  }
+
+  /** A mill has another screen: loads and limits of these heads are worked out anew. */
+  public void remap(int[] changedHeads) {
+    for (int h : changedHeads) {
+      spread(h);
+    }
+  }
+
+  private void spread(int head) {
+    loads[head].spread(screen);
+    limits.set(head, loads[head], screen);
+    solver.coefficientsChanged();
+  }
+
+  /** Finds the rates for all that now stands. */
+  public void solve() {
+    for (int round = 0; round < MOST_BLEND_ROUNDS; round++) {
+      handOnBlends();
+      contest();
+      solver.solve();
+      if (!blendsMoved()) {
+        settle();
+        return;
+      }
+    }
+    throw new IllegalStateException("the blends of the empty bins do not settle");
+  }
+
+  /** From above to below: what arrives at each bin, and what an empty one hands on. */
+  private void handOnBlends() {
+    for (int b : layout.binOrder) {
+      if (bins.fill[b] == Bins.Fill.EMPTY && blendOf(b)) {
+        rename(b);
+      }
+    }
+  }
+
+  private void rename(int bin) {
+    System.arraycopy(bins.blend[bin], 0, lastBlend, 0, lastBlend.length);
+    double[] fresh = bins.prepared();
+    if (differ(fresh, lastBlend) > SETTLED) {
+      bins.arrives(bin);
+      for (int h : layout.draws[bin]) {
+        endLot(h);
+        bins.handOn(bin, loads[h]);
+        spread(h);
+      }
+    }
+  }
+
+  /** Prepares the blend at the present rates, or at reach where nothing moves yet; false if nothing can come. */
+  private boolean blendOf(int bin) {
+    double[] rate = solver.rateKgPerS();
+    double[] fresh = bins.fresh();
+    double total = 0;
+    for (int pass = 0; pass < 2 && total == 0; pass++) {
+      for (int k = 0; k < layout.producers[bin].length; k++) {
+        int h = layout.producers[bin][k];
+        double weight = pass == 0 ? rate[h] : solver.reachKgPerS()[h];
+        if (weight > 0 && loads[h].sinkMass[layout.producerSink[bin][k]] > 0) {
+          total += mixIn(fresh, loads[h], layout.producerSink[bin][k], weight);
+        }
+      }
+    }
+    return divide(fresh, total);
+  }
+
+  private double mixIn(double[] fresh, HeadLoads from, int sink, double weight) {
+    int n = layout.components;
+    int at = sink * n;
+    for (int c = 0; c < n; c++) {
+      fresh[c] += weight * from.sinkDry[at + c];
+      fresh[n + c] += weight * from.sinkWater[at + c];
+    }
+    double mass = weight * from.sinkMass[sink];
+    fresh[2 * n] += mass * from.diameterM;
+    return mass;
+  }
+
+  private boolean blendsMoved() {
+    boolean moved = false;
+    for (int b : layout.binOrder) {
+      if (bins.fill[b] == Bins.Fill.EMPTY && layout.producers[b].length > 1 && blendOf(b)) {
+        moved |= differ(bins.prepared(), bins.blend[b]) > SETTLED;
+      }
+    }
+    return moved;
+  }
+
+  private static double differ(double[] one, double[] other) {
+    double most = 0;
+    for (int k = 0; k < one.length; k++) {
+      most = Math.max(most, Math.abs(one[k] - other[k]));
+    }
+    return most;
+  }
+
+  /** Writes reaches and contested limits for the solver. */
+  private void contest() {
+    double[] reach = solver.reachKgPerS();
+    for (int h = 0; h < heads; h++) {
+      reach[h] = reachKgPerS(h);
+    }
+    double[] coefficient = solver.coefficient();
+    int limit = 0;
+    for (int m : layout.shared) {
+      for (int h : layout.headsOf[m]) {
+        int node = layout.nodeOf[h][m];
+        double most = limits.kgPerS[h][node];
+        coefficient[limit * heads + h] =
+            standing[m] < 0 && most > 0 ? loads[h].load[node] / most : 0;
+      }
+      limit++;
+    }
+    for (int b = 0; b < layout.bins; b++) {
+      solver.active()[limit] = bins.fill[b] == Bins.Fill.FULL;
+      fullCoefficients(b, limit++);
+    }
+    for (int b = 0; b < layout.bins; b++) {
+      solver.active()[limit] = bins.fill[b] == Bins.Fill.EMPTY;
+      emptyCoefficients(b, limit++);
+    }
+    solver.coefficientsChanged();
+  }
+
+  private void fullCoefficients(int bin, int limit) {
+    double[] coefficient = solver.coefficient();
+    int at = limit * heads;
+    Arrays.fill(coefficient, at, at + heads, 0);
+    for (int h : layout.draws[bin]) {
+      coefficient[at + h] -= bins.frontUnit(bin);
+    }
+    for (int k = 0; k < layout.producers[bin].length; k++) {
+      int h = layout.producers[bin][k];
+      coefficient[at + h] += unitsInto(bin, h, layout.producerSink[bin][k]);
+    }
+  }
+
+  /** Capacity units of a bin that a head brings it per kg drawn. */
+  private double unitsInto(int bin, int head, int sink) {
+    HeadLoads from = loads[head];
+    if (!layout.byVolume[bin]) {
+      return from.sinkMass[sink];
+    }
+    double volume = 0;
+    for (int c = 0; c < layout.components; c++) {
+      int at = sink * layout.components + c;
+      volume += (from.sinkDry[at] + from.sinkWater[at]) / layout.looseKgPerM3[c];
+    }
+    return volume;
+  }
+
+  private void emptyCoefficients(int bin, int limit) {
+    double[] coefficient = solver.coefficient();
+    int at = limit * heads;
+    Arrays.fill(coefficient, at, at + heads, 0);
+    for (int h : layout.draws[bin]) {
+      coefficient[at + h] += 1;
+    }
+    for (int k = 0; k < layout.producers[bin].length; k++) {
+      int h = layout.producers[bin][k];
+      coefficient[at + h] -= loads[h].sinkMass[layout.producerSink[bin][k]];
+    }
+  }
+
+  private double reachKgPerS(int head) {
+    if (!on[head] || hasNothing(head) || alongsideStands(head)) {
+      return 0;
+    }
+    Stretch stretch = layout.stretch[head];
+    double[] load = loads[head].load;
+    double[] most = limits.kgPerS[head];
+    double reach = UNBOUNDED_KG_PER_S;
+    for (int node = 0; node < stretch.nodes; node++) {
+      int m = stretch.machine[node];
+      if (m >= 0 && load[node] > 0) {
+        reach = Math.min(reach, standing[m] >= 0 ? 0 : most[node] / load[node]);
+      }
+    }
+    return reach;
+  }
+
+  boolean hasNothing(int head) {
+    int bin = layout.headBin[head];
+    return bin < 0 ? without[head] >= 0 : bins.barred[bin] && !runsEmpty[bin];
+  }
+
+  int alongsideCause(int head) {
+    if (layout.headBin[head] < 0) {
+      for (int m : layout.alongside[layout.headLine[head]]) {
+        if (standing[m] >= 0) {
+          return m;
+        }
+      }
+    }
+    return -1;
+  }
+
+  private boolean alongsideStands(int head) {
+    return alongsideCause(head) >= 0;
+  }
+
+  /** From rates to bins that leave full or empty, net flows, and the machines' inflows. */
+  private void settle() {
+    for (int b : layout.binOrder) {
+      settleBin(b);
+    }
+    double[] rate = solver.rateKgPerS();
+    Arrays.fill(inflowKgPerS, 0);
+    Arrays.fill(usedShare, 0);
+    for (int h = 0; h < heads; h++) {
+      if (rate[h] > 0) {
+        Stretch stretch = layout.stretch[h];
+        for (int node = 0; node < stretch.nodes; node++) {
+          int m = stretch.machine[node];
+          if (m >= 0) {
+            double in = rate[h] * loads[h].load[node];
+            inflowKgPerS[m] += in;
+            usedShare[m] += in > 0 ? in / limits.kgPerS[h][node] : 0;
+          }
+        }
+      }
+    }
+  }
+
+  private void settleBin(int bin) {
+    double in = 0;
+    double inUnit = 0;
+    double most = 0;
+    double[] rate = solver.rateKgPerS();
+    double[] reach = solver.reachKgPerS();
+    boolean held = false;
+    int full = layout.shared.length + bin;
+    int limit = bins.fill[bin] == Bins.Fill.EMPTY ? full + layout.bins : full;
+    for (int k = 0; k < layout.producers[bin].length; k++) {
+      int h = layout.producers[bin][k];
+      double mass = loads[h].sinkMass[layout.producerSink[bin][k]];
+      in += rate[h] * mass;
+      inUnit += rate[h] * unitsInto(bin, h, layout.producerSink[bin][k]);
+      most += reach[h] * mass;
+      held |= solver.heldBy()[h] == limit;
+    }
+    double out = 0;
+    for (int h : layout.draws[bin]) {
+      out += rate[h];
+      most += reach[h];
+      held |= solver.heldBy()[h] == limit;
+    }
+    double net = in - out;
+    double netUnit = inUnit - out * bins.frontUnit(bin);
+    boolean still = held && bins.fill[bin] != Bins.Fill.BETWEEN;
+    if (still || Math.abs(net) <= DUST * most) {
+      net = 0;
+    }
+    if (still || Math.abs(netUnit) <= DUST * most * bins.frontUnit(bin)) {
+      netUnit = 0;
+    }
+    if (bins.fill[bin] == Bins.Fill.EMPTY && net > 0) {
+      bins.leaveEmpty(bin);
+    } else if (bins.fill[bin] == Bins.Fill.FULL && netUnit < 0) {
+      bins.fill[bin] = Bins.Fill.BETWEEN;
+    }
+    if (in > 0 && bins.fill[bin] != Bins.Fill.EMPTY && blendOf(bin)) {
+      bins.arrives(bin);
+    }
+    netKgPerS[bin] = net;
+    netUnitPerS[bin] = netUnit;
+  }
+
+  /**
+   * Carries a stretch of time into the bins.
+   *
+   * @param dtS its length
+   * @param planned [head] whether the head uses up its lot at the end of it; read
+   */
+  public void advance(double dtS, boolean[] planned) {
+    double[] rate = solver.rateKgPerS();
+    Arrays.fill(inKg, 0);
+    for (int h : layout.headOrder) {
+      double kg = rate[h] * dtS;
+      int bin = layout.headBin[h];
+      if (bin < 0) {
+        kg = planned[h] ? restKg[h] : Math.min(kg, restKg[h]);
+        restKg[h] -= kg;
+      } else if (rate[h] > 0) {
+        kg = takeFrom(bin, h, kg, planned[h]);
+      }
+      if (kg > 0) {
+        drawnKg[h] += kg;
+        bring(h, kg);
+      }
+    }
+    // what a head brings to the very bin that it draws from, and to bins that nobody draws from now
+    for (int b = 0; b < inKg.length; b++) {
+      store(b);
+    }
+  }
+
+  private void bring(int head, double kg) {
+    Stretch stretch = layout.stretch[head];
+    for (int s = 0; s < stretch.sinks; s++) {
+      if (stretch.sinkKind[s] == Stretch.Sink.BIN) {
+        inKg[stretch.sinkTarget[s]] += kg * loads[head].sinkMass[s];
+      }
+    }
+  }
+
+  private void store(int bin) {
+    if (inKg[bin] > 0 && bins.fill[bin] != Bins.Fill.EMPTY) {
+      bins.add(bin, inKg[bin]);
+      inKg[bin] = 0;
+    }
+  }
+
+  private double takeFrom(int bin, int head, double kg, boolean planned) {
+    if (bins.fill[bin] == Bins.Fill.EMPTY) {
+      double through = inKg[bin] / (1 - ownReturn(head, bin));
+      inKg[bin] = 0;
+      return through;
+    }
+    store(bin);
+    double taken = kg;
+    if (planned) {
+      taken = bins.frontKg(bin);
+      if (bins.oneLot(bin)) {
+        taken /= 1 - ownReturn(head, bin);
+      }
+    }
+    bins.take(bin, taken);
+    return taken;
+  }
+
+  private double ownReturn(int head, int bin) {
+    Stretch stretch = layout.stretch[head];
+    for (int s = 0; s < stretch.sinks; s++) {
+      if (stretch.sinkKind[s] == Stretch.Sink.BIN && stretch.sinkTarget[s] == bin) {
+        return loads[head].sinkMass[s];
+      }
+    }
+    return 0;
+  }
+
+  /** Seconds until a bin's oldest lot is used up at the present rates; infinite if it is not. */
+  public double untilLotEndsS(int head) {
+    double rate = solver.rateKgPerS()[head];
+    int bin = layout.headBin[head];
+    if (!(rate > 0)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (bin < 0) {
+      return restKg[head] / rate;
+    }
+    if (bins.fill[bin] == Bins.Fill.EMPTY) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (bins.oneLot(bin)) {
+      return netKgPerS[bin] < 0 ? Math.max(0, bins.frontKg(bin)) / -netKgPerS[bin] : Double.POSITIVE_INFINITY;
+    }
+    return Math.max(0, bins.frontKg(bin)) / rate;
+  }
+
+  /** The oldest lot of a head's bin is used up. */
+  public void lotUsedUp(int head) {
+    int bin = layout.headBin[head];
+    for (int h : layout.draws[bin]) {
+      endLot(h);
+    }
+    bins.dropFront(bin);
+    for (int h : layout.draws[bin]) {
+      bins.handOn(bin, loads[h]);
+      spread(h);
+    }
+  }
+
+  /** Seconds until a bin's level next crosses full, start or stop; infinite if it does not. */
+  public double untilLevelS(int bin) {
+    double net = netUnitPerS[bin];
+    double level = bins.level[bin];
+    if (net > 0 && bins.fill[bin] == Bins.Fill.BETWEEN) {
+      double target = bins.barred[bin] ? layout.startAt[bin] : layout.holds[bin];
+      return Math.max(0, target - level) / net;
+    }
+    if (net < 0 && !bins.barred[bin] && layout.stopAt[bin] > 0 && !runsEmpty[bin] && level > layout.stopAt[bin]) {
+      return (level - layout.stopAt[bin]) / -net;
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /** A level that {@link #untilLevelS} spoke of is reached. */
+  public void levelReached(int bin) {
+    if (netUnitPerS[bin] < 0) {
+      bins.level[bin] = layout.stopAt[bin];
+      bins.barred[bin] = true;
+    } else if (bins.barred[bin]) {
+      bins.level[bin] = layout.startAt[bin];
+      bins.barred[bin] = false;
+      if (layout.startAt[bin] >= layout.holds[bin]) {
+        bins.fill[bin] = Bins.Fill.FULL;
+      }
+    } else {
+      bins.sumLots(bin);
+      bins.level[bin] = layout.holds[bin];
+      bins.fill[bin] = Bins.Fill.FULL;
+    }
+  }
+
+  /** Sets levels anew from the lots. */
+  public void sumLots() {
+    for (int b = 0; b < layout.bins; b++) {
+      if (bins.fill[b] == Bins.Fill.BETWEEN) {
+        bins.sumLots(b);
+      }
+    }
+  }
+
+  public double rateKgPerS(int head) {
+    return solver.rateKgPerS()[head];
+  }
+
+  double reachOf(int head) {
+    return solver.reachKgPerS()[head];
+  }
+
+  int heldBy(int head) {
+    return solver.heldBy()[head];
+  }
+
+  boolean isHolder(int limit, int head) {
+    return solver.isHolder(limit, head);
+  }
+
+  HeadLoads loads(int head) {
+    return loads[head];
+  }
+
+  double limitKgPerS(int head, int node) {
+    return limits.kgPerS[head][node];
+  }
+
+  public boolean isFull(int bin) {
+    return bins.fill[bin] == Bins.Fill.FULL;
+  }
+
+  public boolean isEmpty(int bin) {
+    return bins.fill[bin] == Bins.Fill.EMPTY;
+  }
+
+  /** Mass in a bin, kg. */
+  public double massKg(int bin) {
+    return bins.massKg[bin];
+  }
+
+  public double netKgPerS(int bin) {
+    return netKgPerS[bin];
+  }
+
+  public double dryKg(int bin, int component) {
+    return bins.dryKg(bin, component);
+  }
+
+  public double waterKg(int bin) {
+    return bins.waterKg(bin);
+  }
+
+  /** As-is mass that a head brings to a node of its stretch per kg drawn. */
+  public double load(int head, int node) {
+    return loads[head].load[node];
+  }
+
+  public double loadDry(int head, int node) {
+    return loads[head].loadDry[node];
+  }
+
+  /** What the mill at a node may take as its motor allows it, kg/s. */
+  public double motorLimitKgPerS(int head, int node) {
+    return limits.motorLimitKgPerS[head][node];
+  }
+
+  /** [sink * components + component] dry matter per kg drawn; read only. */
+  public double[] sinkDry(int head) {
+    return loads[head].sinkDry;
+  }
+
+  public double[] sinkWater(int head) {
+    return loads[head].sinkWater;
+  }
+
+  public double driedPerKg(int head) {
+    return loads[head].dried;
+  }
+
+  /** [component] dry matter that breaking adds per kg drawn; read only. */
+  public double[] broken(int head) {
+    return loads[head].broken;
+  }
+}
