@@ -649,6 +649,11 @@ public final class Network {
     return limits.motorLimitKgPerS[head][node];
   }
 
+  /** As-is mass that a head brings to a sink of its stretch per kg drawn. */
+  public double sinkKg(int head, int sink) {
+    return loads[head].sinkMass[sink];
+  }
+
   /** [sink * components + component] dry matter per kg drawn; read only. */
   public double[] sinkDry(int head) {
     return loads[head].sinkDry;

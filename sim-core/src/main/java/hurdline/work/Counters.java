@@ -1,0 +1,53 @@
+package hurdline.work;
+
+import hurdline.flow.Network;
+import hurdline.line.Layout;
+import java.util.Arrays;
+
+/**
+ * What each machine has done since the first day: mass taken in, running and crewed time. Stops,
+ * packages and stays come due against these running totals, so that nothing drifts however often a
+ * rate changes.
+ */
+final class Counters {
+  private final int machines;
+  final double[] workedKg;
+  final double[] runningS;
+  final double[] crewedS;
+
+  /** [machine] whether a head or line that uses it is in its hours. */
+  final boolean[] onDuty;
+
+  /** [machine] the line that uses it now, or did last. */
+  final int[] line;
+
+  Counters(Layout layout) {
+    machines = layout.machines;
+    workedKg = new double[machines];
+    runningS = new double[machines];
+    crewedS = new double[machines];
+    onDuty = new boolean[machines];
+    line = new int[machines];
+  }
+
+  void reset() {
+    Arrays.fill(workedKg, 0);
+    Arrays.fill(runningS, 0);
+    Arrays.fill(crewedS, 0);
+    Arrays.fill(onDuty, false);
+    Arrays.fill(line, 0);
+  }
+
+  void advance(double dtS, Network network) {
+    double[] inflow = network.inflowKgPerS;
+    for (int m = 0; m < machines; m++) {
+      if (onDuty[m]) {
+        crewedS[m] += dtS;
+        if (inflow[m] > 0) {
+          workedKg[m] += inflow[m] * dtS;
+          runningS[m] += dtS;
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,314 @@
+package hurdline.work;
+
+import hurdline.chance.Draws;
+import hurdline.chance.Stream;
+import hurdline.line.Layout;
+import hurdline.line.Stretch;
+import hurdline.plant.Machine;
+import hurdline.plant.Packaging;
+import hurdline.plant.Product;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Fillers and presses: one package at a time, a change on its spout when it is full, and filling goes
+ * on at once on the lowest-numbered spout that is ready.
+ *
+ * <p>A package is full when the product's running total at this filler reaches the next multiple of
+ * its mass, so the begun package stays over nights and while another product is filled.
+ */
+final class Filling {
+  private static final int READY = 0;
+  private static final int ASKED = 1;
+  private static final int UNDER_WAY = 2;
+
+  private final Present present;
+  private final Layout layout;
+  private final Standing standing;
+  private final int products;
+  private final int[] packers;
+  private final int[] firstSpout; // by machine
+  private final int[] spouts; // by machine
+  private final int[] spoutMachine;
+  private final int[] phase; // by spout
+  private final int[] changeResource; // by spout, of the change asked for
+  private final int[] changeProduct; // by spout
+  private final double[] beganS; // by spout
+  private final double[] beganCrewedS;
+  private final int[] filling; // by machine, the spout that fills, −1 for none
+  private final double[] packageKg; // by product, +inf where it has none
+  private final Packaging[] packaging; // by product
+  private final Draws[] change; // by machine and packaging of the product
+  private final int[][] makes; // [mill][screen] product
+  private final double[] inflowKgPerS; // [machine * products + product]
+
+  /** [machine * products + product] kg filled, and full packages. */
+  final double[] filledKg;
+
+  final int[] full;
+
+  /** [line] packages paid, and what changes took beyond their hours. */
+  final double[] cost;
+
+  final double[] afterShiftS;
+
+  Filling(Present present, Standing standing, int[][] makes) {
+    this.present = present;
+    this.standing = standing;
+    this.makes = makes;
+    layout = present.layout;
+    products = layout.naming.products.count();
+    packers =
+        java.util.stream.IntStream.range(0, layout.machines)
+            .filter(m -> layout.machine[m] instanceof Machine.Packer)
+            .toArray();
+    firstSpout = new int[layout.machines];
+    spouts = new int[layout.machines];
+    spoutMachine = new int[Slots.spouts(layout)];
+    int at = 0;
+    for (int m = 0; m < layout.machines; m++) {
+      firstSpout[m] = at;
+      spouts[m] = Slots.spouts(layout.machine[m]);
+      for (int k = 0; k < spouts[m]; k++) {
+        spoutMachine[at++] = m;
+      }
+    }
+    phase = new int[at];
+    changeResource = new int[at];
+    changeProduct = new int[at];
+    beganS = new double[at];
+    beganCrewedS = new double[at];
+    filling = new int[layout.machines];
+    packageKg = new double[products];
+    packaging = new Packaging[products];
+    Map<String, Packaging> byName =
+        layout.plant.packages().stream()
+            .collect(Collectors.toMap(Packaging::name, Function.identity()));
+    for (Product product : layout.plant.products()) {
+      int p = layout.naming.products.index(product.name());
+      packaging[p] = product.packaging().map(byName::get).orElse(null);
+      packageKg[p] = packaging[p] == null ? Double.POSITIVE_INFINITY : packaging[p].massKg();
+    }
+    change = new Draws[layout.machines * products];
+    inflowKgPerS = new double[layout.machines * products];
+    filledKg = new double[layout.machines * products];
+    full = new int[layout.machines * products];
+    cost = new double[layout.lines];
+    afterShiftS = new double[layout.lines];
+    hours();
+  }
+
+  private void hours() {
+    for (int m : packers) {
+      for (int p = 0; p < products; p++) {
+        if (packaging[p] != null && fills(m, p)) {
+          int resource = present.resource(packaging[p].needs());
+          present.resources.hoursOf(resource, present.gates.machine(m));
+        }
+      }
+    }
+  }
+
+  private boolean fills(int m, int product) {
+    for (int h : layout.headsOf[m]) {
+      Stretch s = layout.stretch[h];
+      for (int k = 0; k < s.sinks; k++) {
+        if (s.sinkNode[k] >= 0 && s.machine[s.sinkNode[k]] == m) {
+          if (s.sinkKind[k] == Stretch.Sink.PACKED && s.sinkTarget[k] == product) {
+            return true;
+          }
+          if (s.sinkKind[k] == Stretch.Sink.PACKED_FROM_MILL
+              && Arrays.stream(makes[s.sinkTarget[k]]).anyMatch(made -> made == product)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  void reset() {
+    Arrays.fill(phase, READY);
+    Arrays.fill(filledKg, 0);
+    Arrays.fill(inflowKgPerS, 0);
+    Arrays.fill(full, 0);
+    Arrays.fill(cost, 0);
+    Arrays.fill(afterShiftS, 0);
+    for (int m = 0; m < layout.machines; m++) {
+      filling[m] = spouts[m] > 0 ? firstSpout[m] : -1;
+    }
+    for (int m : packers) {
+      Stream stream = present.stream(layout.machine[m].name() + ".change");
+      for (int p = 0; p < products; p++) {
+        change[m * products + p] =
+            packaging[p] == null ? null : new Draws(packaging[p].changeS(), stream);
+      }
+    }
+  }
+
+  void advance(double dtS) {
+    for (int m : packers) {
+      if (present.network.inflowKgPerS[m] > 0) {
+        for (int at = m * products; at < (m + 1) * products; at++) {
+          filledKg[at] += inflowKgPerS[at] * dtS;
+        }
+      }
+    }
+  }
+
+  /** Product of a sink as the screens now stand. */
+  int productOf(Stretch stretch, int sink) {
+    return stretch.sinkKind[sink] == Stretch.Sink.PACKED_FROM_MILL
+        ? makes[stretch.sinkTarget[sink]][present.network.screen[stretch.sinkTarget[sink]]]
+        : stretch.sinkTarget[sink];
+  }
+
+  /** When each filler's package is full at the present rates. */
+  void schedule() {
+    for (int m : packers) {
+      Arrays.fill(inflowKgPerS, m * products, (m + 1) * products, 0);
+      for (int h : layout.headsOf[m]) {
+        double rate = present.network.rateKgPerS(h);
+        if (rate > 0) {
+          addInflow(m, h, rate);
+        }
+      }
+      present.pending.set(present.slots.full + m, fullS(m));
+    }
+  }
+
+  private void addInflow(int m, int head, double rate) {
+    Stretch s = layout.stretch[head];
+    int node = layout.nodeOf[head][m];
+    for (int k = 0; k < s.sinks; k++) {
+      if (s.sinkNode[k] == node) {
+        int product = productOf(s, k);
+        if (product >= 0) {
+          inflowKgPerS[m * products + product] += rate * present.network.load(head, node);
+        }
+      }
+    }
+  }
+
+  private double fullS(int m) {
+    double first = Double.POSITIVE_INFINITY;
+    for (int p = 0, at = m * products; p < products; p++, at++) {
+      if (inflowKgPerS[at] > 0 && packageKg[p] < Double.POSITIVE_INFINITY) {
+        double left = Math.max(0, (full[at] + 1) * packageKg[p] - filledKg[at]);
+        first = Math.min(first, present.nowS + left / inflowKgPerS[at]);
+      }
+    }
+    return first;
+  }
+
+  /** A package is full: counted and paid, and its spout asks for a change. */
+  void full(int m) {
+    present.pending.clear(present.slots.full + m);
+    for (int p = 0, at = m * products; p < products; p++, at++) {
+      if (inflowKgPerS[at] > 0 && packageKg[p] < Double.POSITIVE_INFINITY) {
+        double left = (full[at] + 1) * packageKg[p] - filledKg[at];
+        if (left <= inflowKgPerS[at] * Present.INSTANT_S * 1.5) {
+          packageDone(m, p);
+        }
+      }
+    }
+    present.flowsChanged = true;
+  }
+
+  private void packageDone(int m, int product) {
+    full[m * products + product]++;
+    cost[present.counters.line[m]] += packaging[product].cost();
+    present.note(layout.machine[m].name(), "package full", full[m * products + product]);
+    int spout = filling[m];
+    if (spout < 0) {
+      return;
+    }
+    phase[spout] = ASKED;
+    int resource = present.resource(packaging[product].needs());
+    changeResource[spout] = resource;
+    changeProduct[spout] = product;
+    present.resources.ask(
+        resource,
+        present.jobs.change + spout,
+        present.rank(resource, "change"),
+        (long) m << 32 | spout,
+        present.gates.machine(m),
+        present.nowS);
+    nextSpout(m);
+  }
+
+  private void nextSpout(int m) {
+    filling[m] = -1;
+    for (int k = firstSpout[m]; k < firstSpout[m] + spouts[m] && filling[m] < 0; k++) {
+      if (phase[k] == READY) {
+        filling[m] = k;
+      }
+    }
+    stand(m);
+  }
+
+  /** While no spout is ready: held by a change under way, else by the resource that all wait for. */
+  private void stand(int m) {
+    int cause = -1;
+    if (filling[m] < 0) {
+      cause = layout.causes.change[m];
+      if (!anyUnderWay(m)) {
+        int resource = changeResource[firstSpout[m]];
+        cause =
+            resource == present.resources.endless() ? cause : layout.causes.resource[resource];
+      }
+    }
+    boolean stood = standing.isChanging(m);
+    standing.change(m, cause);
+    present.flowsChanged |= stood != standing.isChanging(m);
+  }
+
+  private boolean anyUnderWay(int m) {
+    for (int k = firstSpout[m]; k < firstSpout[m] + spouts[m]; k++) {
+      if (phase[k] == UNDER_WAY) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The change of a spout begins: its resource is there. */
+  void changeBegins(int spout) {
+    int m = spoutMachine[spout];
+    phase[spout] = UNDER_WAY;
+    beganS[spout] = present.nowS;
+    beganCrewedS[spout] = present.counters.crewedS[m];
+    double lasts = change[m * products + changeProduct[spout]].next();
+    present.pending.set(present.slots.changeEnd + spout, present.nowS + lasts);
+    stand(m);
+  }
+
+  void changeEnds(int spout) {
+    int m = spoutMachine[spout];
+    present.pending.clear(present.slots.changeEnd + spout);
+    present.resources.release(changeResource[spout], present.nowS);
+    phase[spout] = READY;
+    bookAfterShift(spout);
+    if (filling[m] < 0) {
+      filling[m] = spout;
+    }
+    stand(m);
+  }
+
+  private void bookAfterShift(int spout) {
+    int m = spoutMachine[spout];
+    double inHours = present.counters.crewedS[m] - beganCrewedS[spout];
+    afterShiftS[present.counters.line[m]] += Math.max(0, present.nowS - beganS[spout] - inHours);
+  }
+
+  /** Books what is under way at the end of the horizon. */
+  void finish() {
+    for (int spout = 0; spout < phase.length; spout++) {
+      if (phase[spout] == UNDER_WAY) {
+        bookAfterShift(spout);
+      }
+    }
+  }
+}

@@ -1,0 +1,151 @@
+package hurdline.work;
+
+import hurdline.line.Layout;
+import hurdline.line.Roster;
+import hurdline.line.Stretch;
+import hurdline.plant.Product;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/** Orders, met in due-date order from their product as it is made. */
+final class Orders {
+  private static final double DAY_S = 86_400;
+
+  private final Present present;
+  private final Layout layout;
+  private final Filling filling;
+  private final int products;
+  private final Product.Order[][] order;
+  private final double[][] dueS;
+  private final double[][] metAtKg; // running total of the product at which each order is met
+  private final double[] madeKg;
+  private final double[] madeKgPerS;
+
+  /** [product] orders met so far, and when. */
+  final int[] met;
+
+  private final double[][] metS;
+
+  Orders(Present present, Filling filling) {
+    this.present = present;
+    this.filling = filling;
+    layout = present.layout;
+    Roster roster = present.roster;
+    products = layout.naming.products.count();
+    order = new Product.Order[products][];
+    dueS = new double[products][];
+    metAtKg = new double[products][];
+    metS = new double[products][];
+    for (Product product : layout.plant.products()) {
+      int p = layout.naming.products.index(product.name());
+      List<Product.Order> byDue =
+          product.orders().stream().sorted(Comparator.comparing(Product.Order::due)).toList();
+      order[p] = byDue.toArray(Product.Order[]::new);
+      dueS[p] = byDue.stream().mapToDouble(o -> (roster.day(o.due()) + 1) * DAY_S).toArray();
+      metAtKg[p] = new double[order[p].length];
+      metS[p] = new double[order[p].length];
+      double sum = 0;
+      for (int i = 0; i < order[p].length; i++) {
+        sum += order[p][i].massKg();
+        metAtKg[p][i] = sum;
+      }
+    }
+    madeKg = new double[products];
+    madeKgPerS = new double[products];
+    met = new int[products];
+  }
+
+  void reset() {
+    Arrays.fill(madeKg, 0);
+    Arrays.fill(madeKgPerS, 0);
+    Arrays.fill(met, 0);
+  }
+
+  void advance(double dtS) {
+    for (int p = 0; p < products; p++) {
+      madeKg[p] += madeKgPerS[p] * dtS;
+    }
+  }
+
+  void schedule() {
+    for (int p = 0; p < products; p++) {
+      if (met[p] < order[p].length) {
+        madeKgPerS[p] = rate(p);
+        double left = Math.max(0, metAtKg[p][met[p]] - madeKg[p]);
+        present.pending.set(
+            present.slots.order + p,
+            madeKgPerS[p] > 0 ? present.nowS + left / madeKgPerS[p] : Double.POSITIVE_INFINITY);
+      }
+    }
+  }
+
+  private double rate(int product) {
+    double sum = 0;
+    for (int h = 0; h < layout.heads; h++) {
+      double rate = present.network.rateKgPerS(h);
+      if (rate > 0) {
+        Stretch s = layout.stretch[h];
+        for (int k = 0; k < s.sinks; k++) {
+          boolean made =
+              s.sinkKind[k] == Stretch.Sink.PILED
+                  || s.sinkKind[k] == Stretch.Sink.PACKED
+                  || s.sinkKind[k] == Stretch.Sink.PACKED_FROM_MILL;
+          if (made && filling.productOf(s, k) == product) {
+            sum += rate * present.network.sinkKg(h, k);
+          }
+        }
+      }
+    }
+    return sum;
+  }
+
+  /** The product's next order is met. */
+  void met(int product) {
+    present.pending.clear(present.slots.order + product);
+    metS[product][met[product]] = present.nowS;
+    met[product]++;
+    present.note(layout.naming.products.name(product), "order met", met[product]);
+    present.flowsChanged = true;
+  }
+
+  /** Due time of a product's next unmet order; infinite if there is none. */
+  double nextDueS(int product) {
+    return met[product] < order[product].length ? dueS[product][met[product]] : Double.POSITIVE_INFINITY;
+  }
+
+  /** Days begun after each order's due date, added up. */
+  double lateDays(int product, double endS) {
+    double days = 0;
+    for (int i = 0; i < order[product].length; i++) {
+      days += lateDays(product, i, endS);
+    }
+    return days;
+  }
+
+  double lateCost(int product, double endS) {
+    double cost = 0;
+    for (int i = 0; i < order[product].length; i++) {
+      cost += lateDays(product, i, endS) * order[product][i].latePerDay();
+    }
+    return cost;
+  }
+
+  private double lateDays(int product, int i, double endS) {
+    double whenS = i < met[product] ? metS[product][i] : endS;
+    return Math.max(0, Math.ceil((whenS - dueS[product][i] - Present.INSTANT_S) / DAY_S));
+  }
+
+  /** What a mass of a product earns: ordered mass at its order's price, the rest at the product's, if it sells. */
+  double revenue(Product product, double massKg) {
+    int p = layout.naming.products.index(product.name());
+    double earned = 0;
+    double left = massKg;
+    for (Product.Order one : order[p]) {
+      double taken = Math.min(left, one.massKg());
+      earned += taken * one.pricePerKg().orElse(product.pricePerKg());
+      left -= taken;
+    }
+    return product.sellsOrdersOnly() ? earned : earned + left * product.pricePerKg();
+  }
+}

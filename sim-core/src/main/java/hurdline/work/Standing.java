@@ -1,0 +1,70 @@
+package hurdline.work;
+
+import hurdline.line.Layout;
+import java.util.Arrays;
+
+/**
+ * Why a machine takes nothing though it is in its hours: a stop comes before a change, a change
+ * before the want of an order.
+ */
+final class Standing {
+  private static final int NOTHING = -1;
+
+  private final Present present;
+  final int[] stop;
+  final int[] change;
+  final int[] noOrder;
+
+  Standing(Layout layout, Present present) {
+    this.present = present;
+    stop = new int[layout.machines];
+    change = new int[layout.machines];
+    noOrder = new int[layout.machines];
+  }
+
+  void reset() {
+    Arrays.fill(stop, NOTHING);
+    Arrays.fill(change, NOTHING);
+    Arrays.fill(noOrder, NOTHING);
+  }
+
+  void stop(int machine, int cause) {
+    stop[machine] = cause;
+    tell(machine);
+  }
+
+  void change(int machine, int cause) {
+    change[machine] = cause;
+    tell(machine);
+  }
+
+  void noOrder(int machine, int cause) {
+    noOrder[machine] = cause;
+    tell(machine);
+  }
+
+  boolean isDown(int machine) {
+    return stop[machine] >= 0;
+  }
+
+  boolean isChanging(int machine) {
+    return change[machine] >= 0;
+  }
+
+  /** Up means neither in a stop nor in a swap; a machine that waits for a package is up. */
+  boolean isUp(int machine, boolean isMill) {
+    return stop[machine] < 0 && !(isMill && change[machine] >= 0);
+  }
+
+  private void tell(int machine) {
+    int cause = stop[machine] >= 0 ? stop[machine] : change[machine] >= 0 ? change[machine] : noOrder[machine];
+    if (present.network.standing[machine] != cause) {
+      boolean stood = present.network.standing[machine] >= 0;
+      present.network.standing[machine] = cause;
+      present.causesChanged = true;
+      present.flowsChanged |= stood != (cause >= 0);
+    }
+    // the state may change from changing to down while the cause of no flow stays
+    present.causesChanged = true;
+  }
+}
