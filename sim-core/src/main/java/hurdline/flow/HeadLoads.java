@@ -43,6 +43,9 @@ final class HeadLoads {
 
   final double[] loadDry;
 
+  /** [node][outlet] as-is mass that takes that way, per kg drawn. */
+  final double[][] way;
+
   /** [sink] as-is mass per kg drawn. */
   final double[] sinkMass;
 
@@ -89,6 +92,10 @@ final class HeadLoads {
     lotWater = new double[components];
     load = new double[nodes];
     loadDry = new double[nodes];
+    way = new double[nodes][];
+    for (int node = 0; node < nodes; node++) {
+      way[node] = new double[share[node].length];
+    }
     sinkMass = new double[stretch.sinks];
     sinkDry = new double[stretch.sinks * components];
     sinkWater = new double[stretch.sinks * components];
@@ -187,6 +194,11 @@ final class HeadLoads {
     }
     int[] targets = stretch.outletTo[node];
     for (int o = 0; o < targets.length; o++) {
+      double mass = 0;
+      for (int c = 0; c < components; c++) {
+        mass += (brokenDry[c] + brokenWater[c]) * share[node][o][c];
+      }
+      way[node][o] = mass * collects;
       if (targets[o] < 0) {
         into(-1 - targets[o], share[node][o], collects);
       } else if (!stretch.returns) {

@@ -649,6 +649,11 @@ public final class Network {
     return limits.motorLimitKgPerS[head][node];
   }
 
+  /** [outlet] as-is mass that leaves a node that way, per kg drawn; read only. */
+  public double[] ways(int head, int node) {
+    return loads[head].way[node];
+  }
+
   /** As-is mass that a head brings to a sink of its stretch per kg drawn. */
   public double sinkKg(int head, int sink) {
     return loads[head].sinkMass[sink];

@@ -30,12 +30,16 @@ final class Counters {
     line = new int[machines];
   }
 
-  void reset() {
+  void reset(Layout layout) {
     Arrays.fill(workedKg, 0);
     Arrays.fill(runningS, 0);
     Arrays.fill(crewedS, 0);
     Arrays.fill(onDuty, false);
-    Arrays.fill(line, 0);
+    for (int m = 0; m < machines; m++) {
+      int[] heads = layout.headsOf[m];
+      int[] beside = layout.linesAlongside[m];
+      line[m] = heads.length > 0 ? layout.headLine[heads[0]] : beside.length > 0 ? beside[0] : 0;
+    }
   }
 
   void advance(double dtS, Network network) {

@@ -69,7 +69,7 @@ final class Present {
     causesChanged = true;
     pending.reset();
     resources.reset();
-    counters.reset();
+    counters.reset(layout);
   }
 
   /** Draws of one source of chance in this replication. */

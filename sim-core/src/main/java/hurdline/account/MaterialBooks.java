@@ -1,0 +1,188 @@
+package hurdline.account;
+
+import hurdline.line.Layout;
+import hurdline.line.Stretch;
+import java.util.Arrays;
+
+/**
+ * Where material went: booked lot by lot from the mass that a head drew and the map of its stretch,
+ * so that what is drawn and what arrives balance to rounding.
+ */
+public final class MaterialBooks {
+  private final Layout layout;
+  private final int components;
+  private final int products;
+
+  /** [line] mass that its feed has drawn, the dry matter in it, and water that its driers took. */
+  public final double[] fedKg;
+
+  public final double[] fedDryKg;
+  public final double[] driedKg;
+
+  /** [component] dry matter drawn by feeds, and what breaking has added to it. */
+  public final double[] fedComponentKg;
+
+  public final double[] brokenKg;
+
+  /** [machine] inflow. */
+  public final double[] machineKg;
+
+  public final double[] machineDryKg;
+
+  /** [line * products + product] */
+  public final double[] productKg;
+
+  public final double[] productDryKg;
+
+  /** [product] what reached it beside any filler. */
+  public final double[] pileKg;
+
+  public double wasteKg;
+  public double wasteDryKg;
+  public double dustKg;
+  public double dustDryKg;
+
+  /** [component] dry matter that left the line for good, in whatever way. */
+  public final double[] leftComponentKg;
+
+  public double leftWaterKg;
+  public double fedWaterKg;
+
+  /** [head][node][outlet] mass that took that way. */
+  public final double[][][] wayKg;
+
+  public MaterialBooks(Layout layout) {
+    this.layout = layout;
+    components = layout.components;
+    products = layout.naming.products.count();
+    fedKg = new double[layout.lines];
+    fedDryKg = new double[layout.lines];
+    driedKg = new double[layout.lines];
+    fedComponentKg = new double[components];
+    brokenKg = new double[components];
+    machineKg = new double[layout.machines];
+    machineDryKg = new double[layout.machines];
+    productKg = new double[layout.lines * products];
+    productDryKg = new double[layout.lines * products];
+    pileKg = new double[products];
+    leftComponentKg = new double[components];
+    wayKg = new double[layout.heads][][];
+    for (int h = 0; h < layout.heads; h++) {
+      wayKg[h] = new double[layout.stretch[h].nodes][];
+      for (int node = 0; node < wayKg[h].length; node++) {
+        wayKg[h][node] = new double[layout.stretch[h].outletTo[node].length];
+      }
+    }
+  }
+
+  public void reset() {
+    Arrays.fill(fedKg, 0);
+    Arrays.fill(fedDryKg, 0);
+    Arrays.fill(driedKg, 0);
+    Arrays.fill(fedComponentKg, 0);
+    Arrays.fill(brokenKg, 0);
+    Arrays.fill(machineKg, 0);
+    Arrays.fill(machineDryKg, 0);
+    Arrays.fill(productKg, 0);
+    Arrays.fill(productDryKg, 0);
+    Arrays.fill(pileKg, 0);
+    Arrays.fill(leftComponentKg, 0);
+    wasteKg = 0;
+    wasteDryKg = 0;
+    dustKg = 0;
+    dustDryKg = 0;
+    leftWaterKg = 0;
+    fedWaterKg = 0;
+    for (double[][] nodes : wayKg) {
+      for (double[] ways : nodes) {
+        Arrays.fill(ways, 0);
+      }
+    }
+  }
+
+  /** A feed has drawn this mass of a lot; arrays hold kg per kg drawn, by component; read. */
+  public void fed(int line, double kg, double[] dry, double[] water) {
+    fedKg[line] += kg;
+    for (int c = 0; c < components; c++) {
+      fedDryKg[line] += kg * dry[c];
+      fedComponentKg[c] += kg * dry[c];
+      fedWaterKg += kg * water[c];
+    }
+  }
+
+  /** Material of a head has reached one node. */
+  public void passed(int head, int node, double kg, double dryKg) {
+    int m = layout.stretch[head].machine[node];
+    if (m >= 0) {
+      machineKg[m] += kg;
+      machineDryKg[m] += dryKg;
+    }
+  }
+
+  /** Water that a line sent to the air, and dry matter that changed its component, per kg drawn. */
+  public void changed(int line, double kg, double driedPerKg, double[] brokenPerKg) {
+    driedKg[line] += kg * driedPerKg;
+    leftWaterKg += kg * driedPerKg;
+    for (int c = 0; c < components; c++) {
+      brokenKg[c] += kg * brokenPerKg[c];
+    }
+  }
+
+  /**
+   * Material of a head has reached one sink.
+   *
+   * @param product its product, −1 where the sink is none
+   * @param dry [at …] kg per kg drawn, by component; read
+   */
+  public void arrived(int head, int sink, int product, double kg, double[] dry, double[] water) {
+    Stretch stretch = layout.stretch[head];
+    Stretch.Sink kind = stretch.sinkKind[sink];
+    if (kind == Stretch.Sink.BIN) {
+      return;
+    }
+    double dryKg = 0;
+    double waterKg = 0;
+    for (int c = 0, at = sink * components; c < components; c++, at++) {
+      dryKg += kg * dry[at];
+      waterKg += kg * water[at];
+      leftComponentKg[c] += kg * dry[at];
+    }
+    leftWaterKg += waterKg;
+    switch (kind) {
+      case WASTE -> {
+        wasteKg += dryKg + waterKg;
+        wasteDryKg += dryKg;
+      }
+      case DUST -> {
+        dustKg += dryKg + waterKg;
+        dustDryKg += dryKg;
+      }
+      case PILED, PACKED, PACKED_FROM_MILL -> {
+        int at = stretch.line * products + product;
+        productKg[at] += dryKg + waterKg;
+        productDryKg[at] += dryKg;
+        if (kind == Stretch.Sink.PILED) {
+          pileKg[product] += dryKg + waterKg;
+        }
+      }
+      case BIN -> throw new IllegalStateException("a bin is no end");
+    }
+  }
+
+  /** Mass of a product over all lines. */
+  public double productKg(int product) {
+    double sum = 0;
+    for (int l = 0; l < layout.lines; l++) {
+      sum += productKg[l * products + product];
+    }
+    return sum;
+  }
+
+  public double productDryKg(int product) {
+    double sum = 0;
+    for (int l = 0; l < layout.lines; l++) {
+      sum += productDryKg[l * products + product];
+    }
+    return sum;
+  }
+}

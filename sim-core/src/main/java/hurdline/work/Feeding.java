@@ -1,0 +1,421 @@
+package hurdline.work;
+
+import hurdline.chance.Draws;
+import hurdline.event.Timetable;
+import hurdline.line.Layout;
+import hurdline.plant.Line;
+import hurdline.plant.Machine;
+import hurdline.plant.Step;
+import hurdline.plant.Yard;
+import java.util.Arrays;
+
+/**
+ * From the yard to the feed: lifts set bales on the table of a line, and the feeder takes the next one
+ * the moment the present one is used up.
+ */
+final class Feeding {
+  private static final int NONE = -1;
+
+  private final Present present;
+  private final Layout layout;
+  private final Stacking stacking;
+  private final Hauling hauling;
+  private final Bales bales;
+  private final int lines;
+  private final int[] feeder;
+  private final int[] crop;
+  private final int[] component; // of the yard's numbering, by ours
+  private final Yard.Lift[] lift; // by line, null where the table is filled at once
+  private final int[] liftBales;
+  private final int[] resource;
+  private final int[] rank;
+  private final Draws[] lasts; // by crop
+  private final int[][] table; // [line] ring
+  private final int[] first;
+  private final int[] onTable;
+  private final int[] promised; // places
+  private final int[] feeding; // bale, by line
+  private final int[] liftsWaiting; // by line
+  private final int[] liftsUnderWay;
+  private final boolean[] givenUp; // another line has the feeder
+
+  // a pool of lifts
+  private final int[] liftLine;
+  private final int[] liftPromised; // bales promised in the yard
+  private final int[] liftCount; // bales picked
+  private final int[][] liftBale;
+  private final double[] beganS;
+  private final double[] beganOpenS;
+  private final Timetable ends = new Timetable(16);
+
+  /** [line] seconds of its hours so far; kept by rostering. */
+  final double[] openS;
+
+  final boolean[] inHours;
+
+  /** [line] bales used up; what lifts took beyond their hours. */
+  final int[] usedUp;
+
+  final double[] afterShiftS;
+
+  Feeding(Present present, Stacking stacking, Hauling hauling, Bales bales, int[] component) {
+    this.present = present;
+    this.stacking = stacking;
+    this.hauling = hauling;
+    this.bales = bales;
+    this.component = component;
+    layout = present.layout;
+    lines = layout.lines;
+    feeder = new int[lines];
+    crop = layout.crop;
+    lift = new Yard.Lift[lines];
+    liftBales = new int[lines];
+    resource = new int[lines];
+    rank = new int[lines];
+    lasts = new Draws[layout.naming.crops.count()];
+    table = new int[lines][];
+    first = new int[lines];
+    onTable = new int[lines];
+    promised = new int[lines];
+    feeding = new int[lines];
+    liftsWaiting = new int[lines];
+    liftsUnderWay = new int[lines];
+    givenUp = new boolean[lines];
+    openS = new double[lines];
+    inHours = new boolean[lines];
+    usedUp = new int[lines];
+    afterShiftS = new double[lines];
+    for (Line line : layout.plant.lines()) {
+      setUp(layout.naming.lines.index(line.name()), line);
+    }
+    int lifts = liftsAtOnce(layout);
+    liftLine = new int[lifts];
+    liftPromised = new int[lifts];
+    liftCount = new int[lifts];
+    liftBale = new int[lifts][];
+    Arrays.setAll(liftBale, at -> new int[16]);
+    beganS = new double[lifts];
+    beganOpenS = new double[lifts];
+  }
+
+  /** Never more lifts than there are places on all tables, since each promises itself at least one. */
+  static int liftsAtOnce(Layout layout) {
+    return layout.plant.lines().stream().mapToInt(line -> places(layout, line)).sum();
+  }
+
+  private static int places(Layout layout, Line line) {
+    for (Step step : line.steps()) {
+      if (step.machine().equals(line.feed()) && step.table().isPresent()) {
+        return step.table().getAsInt();
+      }
+    }
+    return ((Machine.BaleFeeder) layout.machine[layout.naming.machines.index(line.feed())]).table();
+  }
+
+  private void setUp(int l, Line line) {
+    feeder[l] = layout.naming.machines.index(line.feed());
+    table[l] = new int[places(layout, line)];
+    lift[l] = layout.plant.yard().lifts().get(line.crop());
+    if (lift[l] != null) {
+      liftBales[l] = Math.min(lift[l].bales(), table[l].length);
+      resource[l] = present.resource(lift[l].job().needs());
+      rank[l] = present.rank(resource[l], "set_on_table");
+      present.resources.hoursOf(resource[l], present.gates.line(l));
+    }
+  }
+
+  void reset() {
+    Arrays.fill(first, 0);
+    Arrays.fill(onTable, 0);
+    Arrays.fill(promised, 0);
+    Arrays.fill(feeding, NONE);
+    Arrays.fill(liftsWaiting, 0);
+    Arrays.fill(liftsUnderWay, 0);
+    Arrays.fill(liftLine, NONE);
+    Arrays.fill(givenUp, false);
+    Arrays.fill(openS, 0);
+    Arrays.fill(inHours, false);
+    Arrays.fill(usedUp, 0);
+    Arrays.fill(afterShiftS, 0);
+    ends.reset();
+    for (int l = 0; l < lines; l++) {
+      if (lift[l] != null) {
+        lasts[crop[l]] =
+            present.draws(lift[l].job().lastsS(), "set_on_table." + layout.naming.crops.name(crop[l]));
+      }
+    }
+  }
+
+  /** New jobs: asks for lifts wherever places and bales are free, and feeds what lies on a table. */
+  void askForLifts() {
+    for (int l = 0; l < lines; l++) {
+      if (inHours[l]) {
+        if (lift[l] == null) {
+          fillAtOnce(l);
+        } else {
+          while (free(l) >= liftBales[l] && stacking.unpromised(crop[l]) > 0) {
+            ask(l);
+          }
+        }
+        takeNext(l);
+      }
+    }
+  }
+
+  private int free(int l) {
+    return table[l].length - onTable[l] - promised[l];
+  }
+
+  private void fillAtOnce(int l) {
+    while (free(l) > 0 && stacking.unpromised(crop[l]) > 0) {
+      stacking.promise(crop[l], 1);
+      int bale = stacking.pick(crop[l]);
+      stacking.leave(bale, present.nowS);
+      setDown(l, bale);
+    }
+  }
+
+  private void setDown(int l, int bale) {
+    table[l][(first[l] + onTable[l]) % table[l].length] = bale;
+    onTable[l]++;
+  }
+
+  private void ask(int l) {
+    int one = 0;
+    while (liftLine[one] != NONE) {
+      one++;
+    }
+    liftLine[one] = l;
+    liftPromised[one] = Math.min(liftBales[l], stacking.unpromised(crop[l]));
+    liftCount[one] = 0;
+    stacking.promise(crop[l], liftPromised[one]);
+    promised[l] += liftBales[l];
+    liftsWaiting[l]++;
+    present.causesChanged = true;
+    present.resources.ask(
+        resource[l],
+        present.jobs.lift + one,
+        rank[l],
+        (long) feeder[l] << 32 | one,
+        present.gates.line(l),
+        present.nowS);
+  }
+
+  /** A lift begins: its bales are chosen now. */
+  void liftBegins(int one) {
+    int l = liftLine[one];
+    int count = Math.min(liftBales[l], liftPromised[one] + stacking.unpromised(crop[l]));
+    stacking.promise(crop[l], count - liftPromised[one]);
+    if (liftBale[one].length < count) {
+      liftBale[one] = new int[count];
+    }
+    for (int i = 0; i < count; i++) {
+      liftBale[one][i] = stacking.pick(crop[l]);
+    }
+    liftCount[one] = count;
+    liftsWaiting[l]--;
+    liftsUnderWay[l]++;
+    beganS[one] = present.nowS;
+    beganOpenS[one] = openS[l];
+    present.causesChanged = true;
+    ends.add(present.nowS + lasts[crop[l]].next(), one, one);
+    tellPending();
+  }
+
+  private void tellPending() {
+    present.pending.set(present.slots.liftEnd, ends.peekS());
+  }
+
+  /** All lifts that end at this instant. */
+  void liftsEnd() {
+    while (ends.peekS() <= present.nowS + Present.INSTANT_S) {
+      liftEnds(ends.poll());
+    }
+    tellPending();
+  }
+
+  private void liftEnds(int one) {
+    int l = liftLine[one];
+    present.resources.release(resource[l], present.nowS);
+    bookAfterShift(one);
+    for (int i = 0; i < liftCount[one]; i++) {
+      int bale = liftBale[one][i];
+      stacking.leave(bale, present.nowS);
+      setDown(l, bale);
+    }
+    present.note(layout.machine[feeder[l]].name(), "bales set on the table", liftCount[one]);
+    promised[l] -= liftBales[l];
+    liftsUnderWay[l]--;
+    liftLine[one] = NONE;
+    present.causesChanged = true;
+    if (givenUp[l]) {
+      giveBack(l);
+    } else {
+      takeNext(l);
+    }
+  }
+
+  private void bookAfterShift(int one) {
+    int l = liftLine[one];
+    double inside = openS[l] - beganOpenS[one];
+    afterShiftS[l] += Math.max(0, present.nowS - beganS[one] - inside);
+  }
+
+  private void takeNext(int l) {
+    if (feeding[l] != NONE || onTable[l] == 0) {
+      return;
+    }
+    int bale = table[l][first[l]];
+    first[l] = (first[l] + 1) % table[l].length;
+    onTable[l]--;
+    feeding[l] = bale;
+    int h = layout.feedHead[l];
+    present.network.endLot(h);
+    double[] dry = present.network.lotDry(h);
+    double[] water = present.network.lotWater(h);
+    double moisture = bales.moisture[bale];
+    int at = bale * bales.components;
+    for (int c = 0; c < dry.length; c++) {
+      double share = bales.dryShare[at + component[c]];
+      dry[c] = (1 - moisture) * share;
+      water[c] = moisture * share;
+    }
+    double diameter = bales.diameterM[bale];
+    present.network.newLot(h, bales.massKg[bale], diameter == diameter ? diameter : 0);
+    present.network.without[h] = NONE;
+    present.flowsChanged = true;
+    present.causesChanged = true;
+    if (!(bales.massKg[bale] > 0)) {
+      baleUsedUp(l);
+    }
+  }
+
+  /** The feeder has used up its bale. */
+  void baleUsedUp(int l) {
+    int h = layout.feedHead[l];
+    present.network.endLot(h);
+    present.network.restKg[h] = 0;
+    stacking.free(feeding[l]);
+    feeding[l] = NONE;
+    usedUp[l]++;
+    present.network.without[h] = layout.causes.noBales;
+    present.flowsChanged = true;
+    present.causesChanged = true;
+    takeNext(l);
+  }
+
+  boolean hasNothing(int l) {
+    return feeding[l] == NONE && onTable[l] == 0 && liftsWaiting[l] + liftsUnderWay[l] == 0;
+  }
+
+  /** Whether the crop is through: nothing here, nothing in the yard and nothing to come. */
+  boolean isThrough(int l) {
+    return hasNothing(l)
+        && stacking.inYard(crop[l]) == 0
+        && !hauling.moreToCome(crop[l], present.nowS);
+  }
+
+  /** Says why an idle feeder has nothing. */
+  void tellWhy(int l, boolean cropDone) {
+    int h = layout.feedHead[l];
+    if (feeding[l] == NONE) {
+      int why = why(l, cropDone);
+      if (present.network.without[h] != why) {
+        present.network.without[h] = why;
+        present.causesChanged = true;
+      }
+    }
+  }
+
+  private int why(int l, boolean cropDone) {
+    if (cropDone) {
+      return layout.causes.cropDone;
+    }
+    if (liftsUnderWay[l] > 0) {
+      return layout.causes.setOnTable;
+    }
+    if (liftsWaiting[l] > 0) {
+      return resource[l] == present.resources.endless()
+          ? layout.causes.setOnTable
+          : layout.causes.resource[resource[l]];
+    }
+    return layout.causes.noBales;
+  }
+
+  /** A line begins to use a feeder: bales of other lines on it go back to the yard, in front. */
+  void lineTakesOver(int line) {
+    givenUp[line] = false;
+    for (int l = 0; l < lines; l++) {
+      if (l != line && feeder[l] == feeder[line]) {
+        givenUp[l] = true;
+        giveBack(l);
+        withdrawLifts(l);
+      }
+    }
+  }
+
+  /** A line's campaign has ended: lifts that have not begun are no longer wanted. */
+  void withdrawLifts(int l) {
+    for (int one = 0; one < liftLine.length; one++) {
+      if (liftLine[one] == l && present.resources.waits(present.jobs.lift + one)) {
+        present.resources.withdraw(present.jobs.lift + one, present.nowS);
+        stacking.promise(crop[l], -liftPromised[one]);
+        promised[l] -= liftBales[l];
+        liftsWaiting[l]--;
+        liftLine[one] = NONE;
+        present.causesChanged = true;
+      }
+    }
+  }
+
+  private void giveBack(int l) {
+    int h = layout.feedHead[l];
+    for (int i = onTable[l] - 1; i >= 0; i--) {
+      int bale = table[l][(first[l] + i) % table[l].length];
+      stacking.putBackInFront(bale, bales.massKg[bale], present.nowS);
+    }
+    onTable[l] = 0;
+    if (feeding[l] != NONE) {
+      present.network.endLot(h);
+      stacking.putBackInFront(feeding[l], present.network.restKg[h], present.nowS);
+      present.network.restKg[h] = 0;
+      feeding[l] = NONE;
+      present.network.without[h] = layout.causes.noBales;
+      present.flowsChanged = true;
+    }
+  }
+
+  /** Bales on the table and in the feeder, a begun one counted as one. */
+  int onTableAndFeeder(int l) {
+    return onTable[l] + (feeding[l] == NONE ? 0 : 1);
+  }
+
+  /** Adds up what lies on the table and in the feeder: as-is, dry, and dry by component. */
+  double stillHereKg(int l, double[] componentKg) {
+    double all = 0;
+    for (int i = 0; i < onTable[l]; i++) {
+      int bale = table[l][(first[l] + i) % table[l].length];
+      all += add(bale, bales.massKg[bale], componentKg);
+    }
+    if (feeding[l] != NONE) {
+      all += add(feeding[l], present.network.restKg[layout.feedHead[l]], componentKg);
+    }
+    return all;
+  }
+
+  private double add(int bale, double kg, double[] componentKg) {
+    double dry = kg * (1 - bales.moisture[bale]);
+    for (int c = 0; c < componentKg.length; c++) {
+      componentKg[c] += dry * bales.dryShare[bale * bales.components + component[c]];
+    }
+    return kg;
+  }
+
+  void finish() {
+    for (int one = 0; one < liftLine.length; one++) {
+      if (liftLine[one] != NONE && liftCount[one] > 0) {
+        bookAfterShift(one);
+      }
+    }
+  }
+}
