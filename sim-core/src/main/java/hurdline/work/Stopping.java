@@ -114,6 +114,11 @@ final class Stopping {
     return stopsOf[m];
   }
 
+  /** A stop's own name, without its machine's. */
+  String nameOf(int k) {
+    return stop[k].name();
+  }
+
   /** When each count comes due at the present rates. */
   void schedule() {
     for (int k = 0; k < machine.length; k++) {

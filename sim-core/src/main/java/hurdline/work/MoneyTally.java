@@ -1,0 +1,346 @@
+package hurdline.work;
+
+import hurdline.account.IntakeBooks;
+import hurdline.account.MassLedger;
+import hurdline.account.MaterialBooks;
+import hurdline.line.BinHours;
+import hurdline.line.CampaignHours;
+import hurdline.line.ChangeoverHours;
+import hurdline.line.Haulage;
+import hurdline.line.Layout;
+import hurdline.line.PaidShift;
+import hurdline.line.Periods;
+import hurdline.measure.Measure;
+import hurdline.plant.Crew;
+import hurdline.plant.Money;
+import hurdline.plant.Packaging;
+import hurdline.plant.Product;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+/** What a replication earned and cost, in all and by line. */
+final class MoneyTally {
+  private static final double TONNE_KG = 1000;
+
+  private final Present present;
+  private final Layout layout;
+  private final Haulage haulage;
+  private final Stopping stopping;
+  private final Filling filling;
+  private final Orders orders;
+  private final Feeding feeding;
+  private final Rostering rostering;
+  private final Watching watching;
+  private final MaterialBooks material;
+  private final IntakeBooks intake;
+  private final int products;
+  private final Money money;
+  private final double[] revenue; // by line, like all that follow
+  private final double[] crops;
+  private final double[] wages;
+  private final double[] packages;
+  private final double[] late;
+  private final double[] stock;
+  private final double[] wagesByMonth;
+  private double wagesOfNoLine;
+
+  MoneyTally(
+      Present present,
+      Haulage haulage,
+      Stopping stopping,
+      Filling filling,
+      Orders orders,
+      Feeding feeding,
+      Rostering rostering,
+      Watching watching,
+      MaterialBooks material,
+      IntakeBooks intake) {
+    this.present = present;
+    this.haulage = haulage;
+    this.stopping = stopping;
+    this.filling = filling;
+    this.orders = orders;
+    this.feeding = feeding;
+    this.rostering = rostering;
+    this.watching = watching;
+    this.material = material;
+    this.intake = intake;
+    layout = present.layout;
+    products = layout.naming.products.count();
+    money = layout.plant.money().orElse(null);
+    revenue = new double[layout.lines];
+    crops = new double[layout.lines];
+    wages = new double[layout.lines];
+    packages = new double[layout.lines];
+    late = new double[layout.lines];
+    stock = new double[layout.lines];
+    wagesByMonth = new double[present.roster.months().count()];
+  }
+
+  /** Full packages of a product: those filled, and those that its pile would fill. */
+  double packages(Product product) {
+    int p = layout.naming.products.index(product.name());
+    double full = 0;
+    for (int m = 0; m < layout.machines; m++) {
+      full += filling.full[m * products + p];
+    }
+    return full + packedOffLine(product, p);
+  }
+
+  private double packedOffLine(Product product, int p) {
+    return packaging(product) == null
+        ? 0
+        : Math.floor(material.pileKg[p] / packaging(product).massKg() * (1 + 1e-12));
+  }
+
+  private Packaging packaging(Product product) {
+    return product
+        .packaging()
+        .map(
+            name ->
+                layout.plant.packages().stream()
+                    .filter(each -> each.name().equals(name))
+                    .findFirst()
+                    .orElseThrow())
+        .orElse(null);
+  }
+
+  /** What masses of all products earn. */
+  double revenue(double[] productKg) {
+    double sum = 0;
+    for (Product product : layout.plant.products()) {
+      sum += orders.revenue(product, productKg[layout.naming.products.index(product.name())]);
+    }
+    return sum;
+  }
+
+  void put(Tally tally) {
+    if (money == null) {
+      return;
+    }
+    workOut();
+    double endS = present.nowS;
+    double electricity = electricity();
+    double overhead = money.overheadPerS() * endS;
+    double[] stops = stopping.cost;
+    double wageSum = sum(wages) + wagesOfNoLine;
+    double costs = sum(crops) + wageSum + sum(packages) + sum(stops) + sum(late);
+    tally.put(Measure.MONEY_REVENUE, sum(revenue));
+    tally.put(Measure.MONEY_CROPS, sum(crops));
+    tally.put(Measure.MONEY_WAGES, wageSum);
+    tally.put(Measure.MONEY_ELECTRICITY, electricity);
+    tally.put(Measure.MONEY_PACKAGES, sum(packages));
+    tally.put(Measure.MONEY_STOPS, sum(stops));
+    tally.put(Measure.MONEY_LATE, sum(late));
+    tally.put(Measure.MONEY_OVERHEAD, overhead);
+    tally.put(Measure.MONEY_STOCK, sum(stock));
+    tally.put(
+        Measure.MONEY_MARGIN, sum(revenue) + sum(stock) - costs - electricity - overhead);
+    for (int l = 0; l < layout.lines; l++) {
+      putLine(tally, l, stops[l]);
+    }
+  }
+
+  private void putLine(Tally tally, int l, double stops) {
+    String line = layout.naming.lines.name(l);
+    double margin =
+        revenue[l] + stock[l] - crops[l] - wages[l] - packages[l] - stops - late[l];
+    double fed = material.fedKg[l] / TONNE_KG;
+    tally.put(Measure.MONEY_LINE_REVENUE, revenue[l], line);
+    tally.put(Measure.MONEY_LINE_CROPS, crops[l], line);
+    tally.put(Measure.MONEY_LINE_WAGES, wages[l], line);
+    tally.put(Measure.MONEY_LINE_PACKAGES, packages[l], line);
+    tally.put(Measure.MONEY_LINE_STOPS, stops, line);
+    tally.put(Measure.MONEY_LINE_LATE, late[l], line);
+    tally.put(Measure.MONEY_LINE_STOCK, stock[l], line);
+    tally.put(Measure.MONEY_LINE_MARGIN, margin, line);
+    tally.put(Measure.MONEY_LINE_MARGIN_PER_TONNE, fed > 0 ? margin / fed : Double.NaN, line);
+  }
+
+  private static double sum(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum;
+  }
+
+  private void workOut() {
+    Arrays.fill(revenue, 0);
+    Arrays.fill(crops, 0);
+    Arrays.fill(late, 0);
+    Arrays.fill(stock, 0);
+    System.arraycopy(filling.cost, 0, packages, 0, packages.length);
+    for (Product product : layout.plant.products()) {
+      ofProduct(product);
+    }
+    for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
+      ofCrop(crop);
+    }
+    workOutWages();
+  }
+
+  /** Shares a product's money among the lines that made it, by mass. */
+  private void ofProduct(Product product) {
+    int p = layout.naming.products.index(product.name());
+    double made = material.productKg(p);
+    double earned = orders.revenue(product, made);
+    double charged = orders.lateCost(p, present.nowS);
+    Packaging packaging = packaging(product);
+    double offLine = packaging == null ? 0 : packedOffLine(product, p) * packaging.cost();
+    int maker = maker(p);
+    for (int l = 0; l < layout.lines; l++) {
+      double share =
+          made > 0 ? material.productKg[l * products + p] / made : l == maker ? 1 : 0;
+      revenue[l] += earned * share;
+      late[l] += charged * share;
+      packages[l] += offLine * share;
+    }
+  }
+
+  /** The first line whose steps lead to a product; line 0 if none does. */
+  private int maker(int product) {
+    int[][] fromMill = Milling.makes(layout);
+    for (int h = 0; h < layout.heads; h++) {
+      var s = layout.stretch[h];
+      for (int k = 0; k < s.sinks; k++) {
+        boolean leads =
+            switch (s.sinkKind[k]) {
+              case PILED, PACKED -> s.sinkTarget[k] == product;
+              case PACKED_FROM_MILL ->
+                  Arrays.stream(fromMill[s.sinkTarget[k]]).anyMatch(made -> made == product);
+              case WASTE, DUST, BIN -> false;
+            };
+        if (leads) {
+          return s.line;
+        }
+      }
+    }
+    return 0;
+  }
+
+  private void ofCrop(int crop) {
+    String name = layout.naming.crops.name(crop);
+    double price = money.cropsPerKg().getOrDefault(name, 0.0);
+    double bought =
+        paidKg(name, intake.weighedIn, crop) - paidKg(name, intake.onHand, crop);
+    double still = paidKg(name, intake.inPlacesAtEnd, crop) + paidKg(name, intake.inTrucksAtEnd, crop);
+    double[] componentKg = new double[layout.components];
+    for (int l = 0; l < layout.lines; l++) {
+      if (layout.crop[l] == crop) {
+        Arrays.fill(componentKg, 0);
+        double kg = feeding.stillHereKg(l, componentKg);
+        still += paidKg(name, kg, sum(componentKg));
+      }
+    }
+    double gained = still - paidKg(name, intake.onHand, crop);
+    for (int l = 0; l < layout.lines; l++) {
+      double share = shareOfCrop(l, crop);
+      crops[l] += bought * price * share;
+      stock[l] += gained * price * share;
+    }
+  }
+
+  private double paidKg(String crop, MassLedger ledger, int index) {
+    return paidKg(crop, ledger.kg(index), ledger.dryKg(index));
+  }
+
+  /** Mass to be paid: as it is, or its dry matter brought to the moisture at which it is paid. */
+  private double paidKg(String crop, double kg, double dryKg) {
+    Double moisture = money.paidAt().get(crop);
+    return moisture == null ? kg : dryKg / (1 - moisture);
+  }
+
+  /** A line's share of what its crop costs: by mass fed; evenly while nothing was fed. */
+  private double shareOfCrop(int line, int crop) {
+    if (layout.crop[line] != crop) {
+      return 0;
+    }
+    double fed = 0;
+    int lines = 0;
+    for (int l = 0; l < layout.lines; l++) {
+      if (layout.crop[l] == crop) {
+        fed += material.fedKg[l];
+        lines++;
+      }
+    }
+    return fed > 0 ? material.fedKg[line] / fed : 1.0 / lines;
+  }
+
+  /** Wages by line, and by calendar month for {@link #wagesByMonth}. */
+  private void workOutWages() {
+    Arrays.fill(wages, 0);
+    Arrays.fill(wagesByMonth, 0);
+    wagesOfNoLine = 0;
+    for (PaidShift shift : workedShifts()) {
+      int line = layout.naming.lines.index(shift.line());
+      pay(line, hands(shift) * (shift.toS() - shift.fromS()), shift.fromS());
+    }
+    for (ChangeoverHours changeover : present.roster.changeovers()) {
+      pay(rostering.lineOf(changeover.before()), changeover.paidS(), changeover.fromS());
+    }
+    for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
+      payReceiving(crop);
+    }
+  }
+
+  private Set<PaidShift> workedShifts() {
+    Set<PaidShift> worked = new LinkedHashSet<>();
+    for (int c = 0; c < rostering.campaigns(); c++) {
+      CampaignHours campaign = rostering.campaign(c);
+      for (PaidShift shift : campaign.shifts()) {
+        if (rostering.isWorked(c, shift)) {
+          worked.add(shift);
+        }
+      }
+    }
+    for (BinHours own : present.roster.ownHours()) {
+      worked.addAll(own.shifts());
+    }
+    return worked;
+  }
+
+  private int hands(PaidShift shift) {
+    return layout.plant.crews().stream()
+        .filter(c -> c.line().equals(shift.line()) && c.shift().equals(shift.shift()))
+        .mapToInt(Crew::hands)
+        .sum();
+  }
+
+  private void pay(int line, double handSeconds, double atS) {
+    double paid = handSeconds * money.wagePerS();
+    wages[line] += paid;
+    wagesByMonth[present.roster.months().at(atS)] += paid;
+  }
+
+  private void payReceiving(int crop) {
+    int hands = haulage.delivery(crop).map(d -> d.hands()).orElse(0);
+    Periods months = present.roster.months();
+    for (int day = 0; hands > 0 && day < present.roster.days(); day++) {
+      if (intake.trips.arrivedOn(crop, day)) {
+        double paid = hands * haulage.receivingS(crop, day) * money.wagePerS();
+        wagesByMonth[months.at(present.roster.midnightS(day))] += paid;
+        boolean takes = false;
+        for (int l = 0; l < layout.lines; l++) {
+          double share = shareOfCrop(l, crop);
+          wages[l] += paid * share;
+          takes |= share > 0;
+        }
+        wagesOfNoLine += takes ? 0 : paid;
+      }
+    }
+  }
+
+  double[] wagesByMonth() {
+    return wagesByMonth;
+  }
+
+  private double electricity() {
+    double bill = watching.power.totalJ() * money.energyPerJ();
+    for (int k = 0; k < present.roster.months().count(); k++) {
+      bill += watching.power.peakW(k) * money.demandPerWMonth();
+    }
+    return bill;
+  }
+}

@@ -1,0 +1,36 @@
+package hurdline.work;
+
+import hurdline.measure.Measure;
+import java.util.List;
+
+/**
+ * What one replication came to. Arrays are handed over.
+ *
+ * @param columns what {@code values} are, the same for every replication of a plant
+ * @param values one for each column
+ * @param weekColumns what a week's values are
+ * @param weeks [week][column]
+ * @param monthColumns what a month's values are
+ * @param months [month][column]
+ * @param levels [crop][place, then all places together][day] highest level of the day
+ * @param wayKg [head][node][outlet] mass that took that way
+ */
+public record Outcome(
+    int replication,
+    List<Column> columns,
+    double[] values,
+    List<Column> weekColumns,
+    double[][] weeks,
+    List<Column> monthColumns,
+    double[][] months,
+    int[][][] levels,
+    double[][][] wayKg) {
+
+  /**
+   * A measure of this plant.
+   *
+   * @param name its full name
+   * @param crop whose unit of count it is in, empty where it is in none
+   */
+  public record Column(String name, Measure measure, String crop) {}
+}

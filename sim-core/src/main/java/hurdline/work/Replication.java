@@ -1,0 +1,405 @@
+package hurdline.work;
+
+import hurdline.account.BinBooks;
+import hurdline.account.IntakeBooks;
+import hurdline.account.MaterialBooks;
+import hurdline.account.Trace;
+import hurdline.chance.Streams;
+import hurdline.flow.HolderTrail;
+import hurdline.flow.Network;
+import hurdline.line.Haulage;
+import hurdline.line.Layout;
+import hurdline.line.Roster;
+import hurdline.line.Stretch;
+import hurdline.line.YardPlan;
+import hurdline.plant.Machine;
+import java.util.Arrays;
+
+/**
+ * One pass through the horizon, from event to event.
+ *
+ * <p>The loop goes to the next pending instant, carries all flows over the time between at the rates
+ * that held, does everything due at that instant in the order of {@link Slots}, lets new jobs begin,
+ * solves the rates if anything has changed, and does so again until nothing is due. Between two
+ * events nothing changes but levels and counts, along straight lines, so nothing is approximated.
+ *
+ * <p>One object serves many replications, one after another; it allocates nothing per event in steady
+ * state. {@code ReplicationAllocationTest.anotherDayCostsNoMemory} counts the bytes.
+ */
+public final class Replication {
+  /** So many things done at one instant without the clock moving on mean that it never will. */
+  private static final int STUCK = 200_000;
+
+  private final Layout layout;
+  private final Roster roster;
+  private final Present present;
+  private final Standing standing;
+  private final Stopping stopping;
+  private final Filling filling;
+  private final Milling milling;
+  private final Orders orders;
+  private final Bales bales;
+  private final IntakeBooks intake;
+  private final Stacking stacking;
+  private final Hauling hauling;
+  private final Feeding feeding;
+  private final Rostering rostering;
+  private final Watching watching;
+  private final Network network;
+  private final HolderTrail trail;
+  private final MaterialBooks material;
+  private final BinBooks binBooks;
+  private final Tallying tallying;
+  private final Slots slots;
+  private final boolean[] lotEnds;
+  private final double[] levelBefore;
+  private final double[][] screenJ;
+  private final double[] screenMarkJ;
+  private final double[][] screenKg;
+  private final double[][] screenDryKg;
+
+  public Replication(Layout layout, Roster roster, YardPlan yard, Haulage haulage) {
+    this.layout = layout;
+    this.roster = roster;
+    present = new Present(layout, roster, Feeding.liftsAtOnce(layout));
+    slots = present.slots;
+    network = new Network(layout, this::lotEnds);
+    trail = new HolderTrail(layout, network);
+    present.network = network;
+    present.trail = trail;
+    standing = new Standing(layout, present);
+    stopping = new Stopping(present, standing);
+    int[][] makes = Milling.makes(layout);
+    filling = new Filling(present, standing, makes);
+    orders = new Orders(present, filling);
+    milling = new Milling(present, standing, orders, makes);
+    bales = new Bales(yard.components());
+    intake = new IntakeBooks(yard);
+    stacking = new Stacking(yard, bales, intake);
+    hauling =
+        new Hauling(
+            yard,
+            haulage,
+            bales,
+            stacking,
+            present.resources,
+            present.pending,
+            slots.haulEnd,
+            slots.arrival,
+            present.jobs.haul,
+            Long.MAX_VALUE / 2,
+            intake);
+    int[] component = components(yard);
+    feeding = new Feeding(present, stacking, hauling, bales, component);
+    rostering = new Rostering(present, feeding, stopping, hauling);
+    watching = new Watching(present, standing, rostering, feeding);
+    material = new MaterialBooks(layout);
+    binBooks = new BinBooks(layout.bins);
+    lotEnds = new boolean[layout.heads];
+    levelBefore = new double[layout.bins];
+    screenJ = new double[layout.machines][];
+    screenMarkJ = new double[layout.machines];
+    screenKg = new double[layout.machines][];
+    screenDryKg = new double[layout.machines][];
+    for (int m : Milling.mills(layout)) {
+      int screens = ((Machine.HammerMill) layout.machine[m]).screens().size();
+      screenJ[m] = new double[screens];
+      screenKg[m] = new double[screens];
+      screenDryKg[m] = new double[screens];
+    }
+    tallying =
+        new Tallying(
+            present, haulage, component, stopping, filling, milling, orders, stacking, feeding,
+            rostering, watching, material, binBooks, intake);
+  }
+
+  private int[] components(YardPlan yard) {
+    int[] component = new int[layout.components];
+    for (int c = 0; c < component.length; c++) {
+      for (int k = 0; k < yard.components(); k++) {
+        if (yard.component(k).equals(layout.naming.components.name(c))) {
+          component[c] = k;
+        }
+      }
+    }
+    return component;
+  }
+
+  /**
+   * Plays the whole horizon.
+   *
+   * @param replication counts from 1
+   * @param trace told what happens; {@code null} for nobody
+   */
+  public Outcome run(Streams streams, int replication, Trace trace) {
+    reset(streams, replication, trace);
+    double endS = roster.horizonS();
+    while (true) {
+      double nextS = Math.max(present.pending.nextS(), present.nowS);
+      double calendarS = rostering.nextS();
+      if (calendarS - nextS <= Present.INSTANT_S) {
+        nextS = calendarS;
+      }
+      if (nextS > endS) {
+        break;
+      }
+      advance(nextS);
+      instant();
+    }
+    advance(endS);
+    return finish(replication);
+  }
+
+  private void reset(Streams streams, int replication, Trace trace) {
+    present.trace = trace;
+    present.reset(streams, replication);
+    network.reset();
+    standing.reset();
+    stopping.reset();
+    filling.reset();
+    orders.reset();
+    milling.reset();
+    intake.reset();
+    bales.reset();
+    stacking.trace(trace);
+    hauling.trace(trace);
+    stacking.reset(streams, replication);
+    hauling.reset(streams, replication);
+    feeding.reset();
+    rostering.reset();
+    watching.reset();
+    material.reset();
+    binBooks.reset();
+    tallying.reset();
+    Arrays.fill(screenMarkJ, 0);
+    for (int m : Milling.mills(layout)) {
+      Arrays.fill(screenJ[m], 0);
+      Arrays.fill(screenKg[m], 0);
+      Arrays.fill(screenDryKg[m], 0);
+      network.remap(layout.headsOf[m]);
+    }
+  }
+
+  /** Carries all flows over the time up to an instant. */
+  private void advance(double toS) {
+    double dtS = toS - present.nowS;
+    if (!(dtS > 0)) {
+      return;
+    }
+    for (int h = 0; h < lotEnds.length; h++) {
+      lotEnds[h] = present.pending.atS(slots.lotEnd + h) <= toS + Present.INSTANT_S;
+    }
+    for (int b = 0; b < levelBefore.length; b++) {
+      levelBefore[b] = network.massKg(b);
+    }
+    network.advance(dtS, lotEnds);
+    for (int b = 0; b < levelBefore.length; b++) {
+      binBooks.span(
+          b, dtS, levelBefore[b], network.massKg(b), network.isFull(b), network.isEmpty(b));
+    }
+    present.counters.advance(dtS, network);
+    filling.advance(dtS);
+    milling.advance(dtS);
+    orders.advance(dtS);
+    present.nowS = toS;
+  }
+
+  /** Does everything that is due now, again and again until nothing is. */
+  private void instant() {
+    int done = 0;
+    do {
+      int slot;
+      while ((slot = present.pending.firstDue(present.nowS + Present.INSTANT_S)) >= 0) {
+        happens(slot);
+        if (++done > STUCK) {
+          throw new StuckException(
+              "the clock stands at "
+                  + present.nowS
+                  + " s: "
+                  + slots.name(layout, slot)
+                  + " comes due again and again");
+        }
+      }
+      newJobs();
+      rostering.lookForRunOut();
+      if (present.flowsChanged) {
+        solve();
+      } else if (present.causesChanged) {
+        trail.follow();
+        present.causesChanged = false;
+        watching.look();
+      }
+    } while (present.pending.nextS() <= present.nowS + Present.INSTANT_S);
+  }
+
+  private void solve() {
+    present.flowsChanged = false;
+    present.causesChanged = false;
+    network.solve();
+    trail.follow();
+    watching.look();
+    for (int h = 0; h < layout.heads; h++) {
+      present.pending.set(slots.lotEnd + h, present.nowS + network.untilLotEndsS(h));
+    }
+    for (int b = 0; b < layout.bins; b++) {
+      present.pending.set(slots.level + b, present.nowS + network.untilLevelS(b));
+    }
+    filling.schedule();
+    milling.schedule();
+    orders.schedule();
+    stopping.schedule();
+  }
+
+  private void newJobs() {
+    boolean again = true;
+    while (again) {
+      hauling.startTrips(present.nowS);
+      feeding.askForLifts();
+      milling.askForSwaps();
+      again = false;
+      int job;
+      while ((job = present.resources.nextToBegin(present.nowS)) >= 0) {
+        begins(job);
+        again = true;
+      }
+    }
+  }
+
+  private void begins(int job) {
+    Jobs jobs = present.jobs;
+    if (job >= jobs.haul) {
+      hauling.jobBegins(job - jobs.haul, present.nowS);
+    } else if (job >= jobs.lift) {
+      feeding.liftBegins(job - jobs.lift);
+    } else if (job >= jobs.swap) {
+      milling.swapBegins(job - jobs.swap);
+    } else if (job >= jobs.change) {
+      filling.changeBegins(job - jobs.change);
+    } else {
+      stopping.repairBegins(job - jobs.repair);
+    }
+  }
+
+  private void happens(int slot) {
+    if (slot < slots.repairEnd) {
+      flowEvent(slot);
+    } else if (slot < slots.stopDue) {
+      jobEnds(slot);
+    } else if (slot < slots.calendar) {
+      stopping.due(slot - slots.stopDue);
+      present.flowsChanged = true;
+    } else if (slot == slots.calendar) {
+      rostering.due();
+      milling.ordersChanged();
+      midnight();
+    } else {
+      hauling.arrivalsDue(present.nowS);
+    }
+  }
+
+  private void flowEvent(int slot) {
+    present.pending.clear(slot);
+    present.flowsChanged = true;
+    if (slot < slots.level) {
+      int head = slot - slots.lotEnd;
+      if (layout.headBin[head] < 0) {
+        feeding.baleUsedUp(layout.headLine[head]);
+      } else {
+        network.lotUsedUp(head);
+      }
+    } else if (slot < slots.full) {
+      network.levelReached(slot - slots.level);
+    } else if (slot < slots.stay) {
+      filling.full(slot - slots.full);
+    } else if (slot < slots.order) {
+      milling.stayOver(slot - slots.stay);
+    } else {
+      orders.met(slot - slots.order);
+      milling.ordersChanged();
+    }
+  }
+
+  private void jobEnds(int slot) {
+    if (slot == slots.haulEnd) {
+      hauling.endsDue(present.nowS);
+    } else if (slot == slots.liftEnd) {
+      feeding.liftsEnd();
+    } else if (slot >= slots.swapEnd) {
+      bookScreenEnergy(slot - slots.swapEnd);
+      milling.swapEnds(slot - slots.swapEnd);
+    } else if (slot >= slots.changeEnd) {
+      filling.changeEnds(slot - slots.changeEnd);
+    } else {
+      stopping.ends(slot - slots.repairEnd);
+    }
+  }
+
+  private void bookScreenEnergy(int m) {
+    double joules = watching.power.joules(m, present.nowS);
+    screenJ[m][network.screen[m]] += joules - screenMarkJ[m];
+    screenMarkJ[m] = joules;
+  }
+
+  private void midnight() {
+    int day = roster.dayAt(present.nowS);
+    if (present.nowS == roster.midnightS(day) || present.nowS == roster.horizonS()) {
+      network.sumLots();
+      if (tallying.periodEnds(present.nowS)) {
+        for (int h = 0; h < layout.heads; h++) {
+          network.endLot(h);
+        }
+        tallying.bookPeriods(present.nowS);
+      }
+    }
+  }
+
+  /** A head's lot ends: what it has drawn is booked with the map of its stretch. */
+  private void lotEnds(int head) {
+    double kg = network.drawnKg[head];
+    if (!(kg > 0)) {
+      return;
+    }
+    Stretch stretch = layout.stretch[head];
+    if (layout.headBin[head] < 0) {
+      material.fed(stretch.line, kg, network.lotDry(head), network.lotWater(head));
+    }
+    for (int node = 0; node < stretch.nodes; node++) {
+      double dryKg = kg * network.loadDry(head, node);
+      material.passed(head, node, kg * network.load(head, node), dryKg);
+      double[] ways = network.ways(head, node);
+      for (int o = 0; o < ways.length; o++) {
+        material.wayKg[head][node][o] += kg * ways[o];
+      }
+      int m = stretch.machine[node];
+      if (m >= 0 && screenKg[m] != null) {
+        screenKg[m][network.screen[m]] += kg * network.load(head, node);
+        screenDryKg[m][network.screen[m]] += dryKg;
+      }
+    }
+    material.changed(stretch.line, kg, network.driedPerKg(head), network.broken(head));
+    for (int s = 0; s < stretch.sinks; s++) {
+      int product = filling.productOf(stretch, s);
+      material.arrived(
+          head, s, product, kg, network.sinkDry(head), network.sinkWater(head));
+    }
+  }
+
+  private Outcome finish(int replication) {
+    double endS = present.nowS;
+    for (int h = 0; h < layout.heads; h++) {
+      network.endLot(h);
+    }
+    for (int m : Milling.mills(layout)) {
+      bookScreenEnergy(m);
+    }
+    stopping.finish();
+    filling.finish();
+    milling.finish();
+    feeding.finish();
+    present.resources.finish(endS);
+    hauling.finish(endS);
+    stacking.finish(endS);
+    intake.finish(endS);
+    return tallying.outcome(replication, screenJ, screenKg, screenDryKg);
+  }
+}

@@ -1,0 +1,414 @@
+package hurdline.work;
+
+import hurdline.account.BinBooks;
+import hurdline.account.IntakeBooks;
+import hurdline.account.MaterialBooks;
+import hurdline.event.QueueBooks;
+import hurdline.line.Haulage;
+import hurdline.line.Layout;
+import hurdline.line.Periods;
+import hurdline.line.Stretch;
+import hurdline.measure.Measure;
+import hurdline.measure.State;
+import hurdline.plant.Crop;
+import hurdline.plant.Machine;
+import hurdline.plant.Product;
+import java.util.ArrayList;
+import java.util.List;
+
+/** From the books of a replication to its measures; checks the balance on the way. */
+final class Tallying {
+  private static final double HOUR_S = 3600;
+  private static final double TONNE_KG = 1000;
+  private static final double DAY_S = 86_400;
+  private static final double KWH_J = 3.6e6;
+  private static final double BALANCE = 1e-9;
+
+  private final Present present;
+  private final Layout layout;
+  private final int[] component;
+  private final Stopping stopping;
+  private final Filling filling;
+  private final Milling milling;
+  private final Orders orders;
+  private final Stacking stacking;
+  private final Feeding feeding;
+  private final Rostering rostering;
+  private final Watching watching;
+  private final MaterialBooks material;
+  private final BinBooks binBooks;
+  private final IntakeBooks intake;
+  private final MoneyTally money;
+  private final PeriodTally periods;
+  private final Tally tally = new Tally();
+
+  Tallying(
+      Present present,
+      Haulage haulage,
+      int[] component,
+      Stopping stopping,
+      Filling filling,
+      Milling milling,
+      Orders orders,
+      Stacking stacking,
+      Feeding feeding,
+      Rostering rostering,
+      Watching watching,
+      MaterialBooks material,
+      BinBooks binBooks,
+      IntakeBooks intake) {
+    this.present = present;
+    this.component = component;
+    this.stopping = stopping;
+    this.filling = filling;
+    this.milling = milling;
+    this.orders = orders;
+    this.stacking = stacking;
+    this.feeding = feeding;
+    this.rostering = rostering;
+    this.watching = watching;
+    this.material = material;
+    this.binBooks = binBooks;
+    this.intake = intake;
+    layout = present.layout;
+    money =
+        new MoneyTally(
+            present, haulage, stopping, filling, orders, feeding, rostering, watching, material,
+            intake);
+    periods = new PeriodTally(present, watching, material, money);
+  }
+
+  void reset() {
+    periods.reset();
+  }
+
+  boolean periodEnds(double nowS) {
+    return periods.endsAt(nowS);
+  }
+
+  void bookPeriods(double nowS) {
+    periods.book(nowS);
+  }
+
+  Outcome outcome(int replication, double[][] screenJ, double[][] screenKg, double[][] screenDryKg) {
+    double endS = present.nowS;
+    watching.states.bookAll(endS);
+    watching.holders.bookAll(endS);
+    watching.power.bookAll(endS);
+    tally.start();
+    intakes(endS);
+    lines();
+    machines(endS, screenJ, screenKg, screenDryKg);
+    bins(endS);
+    products();
+    resources();
+    trucks();
+    tally.putMass(Measure.AIR_DUST, material.dustKg, material.dustDryKg);
+    tally.putMass(
+        Measure.WASTE_MASS, material.wasteKg / TONNE_KG, material.wasteDryKg / TONNE_KG);
+    tally.put(Measure.ENERGY_TOTAL, watching.power.totalJ() / KWH_J);
+    tally.put(Measure.ENERGY_PEAK, periods.peakW() / 1000);
+    money.put(tally);
+    season();
+    tally.put(Measure.BALANCE_RESIDUAL, residual());
+    return new Outcome(
+        replication,
+        List.copyOf(tally.columns()),
+        tally.values(),
+        periods.weekColumns(),
+        periods.weeks(),
+        periods.monthColumns(),
+        periods.months(),
+        levels(),
+        ways());
+  }
+
+  private void intakes(double endS) {
+    for (Crop crop : layout.plant.crops()) {
+      int c = layout.naming.crops.index(crop.name());
+      String name = crop.name();
+      double fed = 0;
+      double fedDry = 0;
+      double dried = 0;
+      int used = 0;
+      int here = intake.levels.inYard(c);
+      for (int l = 0; l < layout.lines; l++) {
+        if (layout.crop[l] == c) {
+          fed += material.fedKg[l];
+          fedDry += material.fedDryKg[l];
+          dried += material.driedKg[l];
+          used += feeding.usedUp[l];
+          here += feeding.onTableAndFeeder(l);
+        }
+      }
+      tally.putCrop(Measure.INTAKE_WEIGHED_IN, name, intake.balesWeighedIn(c), name);
+      tally.putCrop(Measure.INTAKE_FED, name, used, name);
+      tally.putCrop(Measure.INTAKE_ON_HAND_AT_END, name, here, name);
+      tally.putCrop(Measure.INTAKE_TURNED_AWAY, name, intake.turnedAway(c), name);
+      tally.putCrop(Measure.INTAKE_HELD_AT_FIELD_PEAK, name, intake.heldAtFieldPeak(c), name);
+      tally.putCrop(Measure.YARD_PEAK, name, intake.levels.peak(c), name);
+      tally.putCrop(Measure.YARD_MEAN, name, intake.levels.baleSeconds(c) / endS, name);
+      double lifted = intake.lifted(c);
+      tally.put(
+          Measure.YARD_AGE_MEAN, lifted > 0 ? intake.ageS(c) / lifted / DAY_S : Double.NaN, name);
+      tally.put(Measure.YARD_HOURS_FULL, intake.levels.fullS(c) / HOUR_S, name);
+      mass(Measure.MASS_WEIGHED_IN, intake.weighedIn.kg(c), intake.weighedIn.dryKg(c), name);
+      mass(Measure.MASS_FED, fed, fedDry, name);
+      mass(Measure.MASS_LOST_IN_YARD, intake.lostInYard.kg(c), intake.lostInYard.dryKg(c), name);
+      mass(Measure.MASS_LOST_AT_FIELD, intake.lostAtField.kg(c), intake.lostAtField.dryKg(c), name);
+      tally.put(Measure.MASS_DRIED, dried / TONNE_KG, name);
+    }
+    for (int p = 0; p < layout.plant.yard().places().size(); p++) {
+      String place = layout.plant.yard().places().get(p).name();
+      tally.putCrop(Measure.YARD_PLACE_PEAK, cropOf(p), intake.levels.placePeak(p), place);
+    }
+  }
+
+  /** The crop whose unit counts a place: the only one it is for, else any. */
+  private String cropOf(int place) {
+    List<String> crops = layout.plant.yard().places().get(place).crops();
+    return crops.isEmpty() ? "" : crops.get(0);
+  }
+
+  private void mass(Measure measure, double kg, double dryKg, String... names) {
+    tally.putMass(measure, kg / TONNE_KG, dryKg / TONNE_KG, names);
+  }
+
+  private void lines() {
+    for (int l = 0; l < layout.lines; l++) {
+      String line = layout.naming.lines.name(l);
+      double scheduled = 0;
+      for (int cause = 0; cause < layout.causes.count(); cause++) {
+        scheduled += watching.holders.lastedS(l, cause);
+      }
+      tally.put(Measure.LINE_HOURS_SCHEDULED, scheduled / HOUR_S, line);
+      for (int cause = 0; cause < layout.causes.count(); cause++) {
+        if (canHold(l, cause)) {
+          tally.put(
+              Measure.LINE_HOURS_HELD_BY,
+              watching.holders.lastedS(l, cause) / HOUR_S,
+              line,
+              layout.causes.name(cause));
+        }
+      }
+      double after = filling.afterShiftS[l] + milling.afterShiftS[l] + feeding.afterShiftS[l];
+      tally.put(Measure.LINE_HOURS_AFTER_SHIFT, after / HOUR_S, line);
+      double fed = material.fedKg[l];
+      tally.put(
+          Measure.LINE_RATE,
+          scheduled > 0 ? fed / TONNE_KG / (scheduled / HOUR_S) : Double.NaN,
+          line);
+      for (Product product : layout.plant.products()) {
+        int p = layout.naming.products.index(product.name());
+        if (periods.makes(l, p)) {
+          double made = material.productKg[l * layout.naming.products.count() + p];
+          tally.put(
+              Measure.LINE_TURNOUT, fed > 0 ? made / fed : Double.NaN, line, product.name());
+        }
+      }
+    }
+  }
+
+  private boolean canHold(int line, int cause) {
+    return periods.canHold(line, cause);
+  }
+
+  private void machines(
+      double endS, double[][] screenJ, double[][] screenKg, double[][] screenDryKg) {
+    for (int m = 0; m < layout.machines; m++) {
+      String name = layout.machine[m].name();
+      for (State state : State.values()) {
+        double lasted = watching.states.lastedS(m, state.ordinal());
+        tally.put(Measure.MACHINE_HOURS, lasted / HOUR_S, name, state.word());
+      }
+      mass(Measure.MACHINE_MASS, material.machineKg[m], material.machineDryKg[m], name);
+      tally.put(Measure.MACHINE_ENERGY, watching.power.joules(m, endS) / KWH_J, name);
+      for (int k : stopping.stopsOf(m)) {
+        tally.put(Measure.MACHINE_STOP_COUNT, stopping.count[k], name, stopping.nameOf(k));
+        tally.put(
+            Measure.MACHINE_STOP_HOURS, stopping.hoursS[k] / HOUR_S, name, stopping.nameOf(k));
+      }
+      if (layout.machine[m] instanceof Machine.HammerMill mill) {
+        for (int s = 0; s < mill.screens().size(); s++) {
+          String screen = mill.screens().get(s).name();
+          tally.put(
+              Measure.MACHINE_SCREEN_HOURS, milling.runningS[m][s] / HOUR_S, name, screen);
+          mass(
+              Measure.MACHINE_SCREEN_MASS, screenKg[m][s], screenDryKg[m][s], name, screen);
+          tally.put(Measure.MACHINE_SCREEN_ENERGY, screenJ[m][s] / KWH_J, name, screen);
+        }
+        tally.put(Measure.MACHINE_SWAPS, milling.swaps[m], name);
+      }
+    }
+  }
+
+  private void bins(double endS) {
+    for (int b = 0; b < layout.bins; b++) {
+      String name = layout.naming.bins.name(b);
+      tally.put(Measure.BIN_LEVEL_MEAN, binBooks.kgSeconds(b) / endS / TONNE_KG, name);
+      tally.put(Measure.BIN_LEVEL_PEAK, binBooks.peakKg(b) / TONNE_KG, name);
+      tally.put(Measure.BIN_HOURS_FULL, binBooks.fullS(b) / HOUR_S, name);
+      tally.put(Measure.BIN_HOURS_EMPTY, binBooks.emptyS(b) / HOUR_S, name);
+    }
+  }
+
+  private void products() {
+    for (Product product : layout.plant.products()) {
+      int p = layout.naming.products.index(product.name());
+      mass(
+          Measure.PRODUCT_MASS, material.productKg(p), material.productDryKg(p), product.name());
+      tally.put(Measure.PRODUCT_PACKAGES, money.packages(product), product.name());
+      if (layout.plant.money().isPresent()) {
+        tally.put(
+            Measure.PRODUCT_REVENUE, orders.revenue(product, material.productKg(p)), product.name());
+      }
+      if (!product.orders().isEmpty()) {
+        tally.put(Measure.PRODUCT_LATE, orders.lateDays(p, present.nowS), product.name());
+      }
+    }
+  }
+
+  private void resources() {
+    QueueBooks books = present.resources.books();
+    for (int r = 0; r < layout.naming.resources.count(); r++) {
+      String name = layout.naming.resources.name(r);
+      double hours = books.hoursS(r) * present.resources.count(r);
+      tally.put(Measure.RESOURCE_BUSY, hours > 0 ? books.busyS(r) / hours : 0, name);
+      tally.put(
+          Measure.RESOURCE_WAIT_MEAN,
+          books.requests(r) > 0 ? books.waitsS(r) / books.requests(r) / 60 : 0,
+          name);
+      tally.put(Measure.RESOURCE_QUEUE_PEAK, books.waitingPeak(r), name);
+    }
+  }
+
+  private void trucks() {
+    for (var delivery : layout.plant.deliveries()) {
+      int c = layout.naming.crops.index(delivery.crop());
+      int trips = intake.trips.trips(c);
+      tally.put(Measure.TRUCKS_TRIPS, trips, delivery.crop());
+      tally.put(
+          Measure.TRUCKS_WAIT_MEAN,
+          trips > 0 ? intake.trips.waitS(c) / trips / 60 : Double.NaN,
+          delivery.crop());
+      tally.put(
+          Measure.TRUCKS_TURNAROUND_MEAN,
+          trips > 0 ? intake.trips.turnaroundS(c) / trips / 60 : Double.NaN,
+          delivery.crop());
+    }
+  }
+
+  private void season() {
+    for (int l = 0; l < layout.lines; l++) {
+      String line = layout.naming.lines.name(l);
+      List<Integer> campaigns = new ArrayList<>();
+      for (int c = 0; c < rostering.campaigns(); c++) {
+        if (rostering.lineOf(c) == l) {
+          campaigns.add(c);
+        }
+      }
+      String crop = layout.naming.crops.name(layout.crop[l]);
+      for (int n = 0; n < campaigns.size(); n++) {
+        int c = campaigns.get(n);
+        if (n == campaigns.size() - 1) {
+          tally.put(Measure.SEASON_ENDED, rostering.endedDay(c), line);
+          tally.putCrop(Measure.SEASON_LEFT_OVER, crop, rostering.leftOver[c], line);
+        } else {
+          String ordinal = String.valueOf(n + 1);
+          tally.put(Measure.SEASON_NTH_ENDED, rostering.endedDay(c), line, ordinal);
+          tally.putCrop(
+              Measure.SEASON_NTH_LEFT_OVER, crop, rostering.leftOver[c], line, ordinal);
+        }
+      }
+    }
+  }
+
+  /** The largest gap between what came in and where it is now, over all that came in. */
+  private double residual() {
+    double[] still = new double[layout.components];
+    double stillKg = 0;
+    for (int l = 0; l < layout.lines; l++) {
+      stillKg += feeding.stillHereKg(l, still);
+    }
+    double worst = 0;
+    String where = "";
+    double weighedIn = 0;
+    double inWater = 0;
+    double outWater = material.leftWaterKg + stillKg;
+    for (int c = 0; c < layout.components; c++) {
+      int theirs = component[c];
+      double in = material.brokenKg[c];
+      double out = material.leftComponentKg[c] + still[c];
+      outWater -= still[c];
+      for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
+        in += intake.weighedIn.componentDryKg(crop, theirs);
+        out +=
+            intake.lostInYard.componentDryKg(crop, theirs)
+                + intake.inPlacesAtEnd.componentDryKg(crop, theirs)
+                + intake.inTrucksAtEnd.componentDryKg(crop, theirs);
+      }
+      for (int b = 0; b < layout.bins; b++) {
+        out += present.network.dryKg(b, c);
+      }
+      if (Math.abs(in - out) > worst) {
+        worst = Math.abs(in - out);
+        where = layout.naming.components.name(c);
+      }
+    }
+    for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
+      weighedIn += intake.weighedIn.kg(crop);
+      inWater += intake.weighedIn.waterKg(crop);
+      outWater +=
+          intake.lostInYard.waterKg(crop)
+              + intake.inPlacesAtEnd.waterKg(crop)
+              + intake.inTrucksAtEnd.waterKg(crop);
+    }
+    for (int b = 0; b < layout.bins; b++) {
+      outWater += present.network.waterKg(b);
+    }
+    if (Math.abs(inWater - outWater) > worst) {
+      worst = Math.abs(inWater - outWater);
+      where = "water";
+    }
+    double residual = weighedIn > 0 ? worst / weighedIn : worst;
+    if (!(residual <= BALANCE)) {
+      throw new BalanceException(
+          "the balance of "
+              + where
+              + " is broken in replication "
+              + present.replication()
+              + ": "
+              + worst
+              + " kg of "
+              + weighedIn
+              + " kg taken in");
+    }
+    return residual;
+  }
+
+  private int[][][] levels() {
+    int crops = layout.naming.crops.count();
+    int places = layout.plant.yard().places().size();
+    int days = present.roster.days();
+    int[][][] levels = new int[crops][places + 1][days];
+    for (int c = 0; c < crops; c++) {
+      for (int p = 0; p <= places; p++) {
+        for (int d = 0; d < days; d++) {
+          levels[c][p][d] = intake.levels.dayPeak(c, p, d);
+        }
+      }
+    }
+    return levels;
+  }
+
+  private double[][][] ways() {
+    double[][][] ways = new double[layout.heads][][];
+    for (int h = 0; h < layout.heads; h++) {
+      ways[h] = new double[layout.stretch[h].nodes][];
+      for (int node = 0; node < ways[h].length; node++) {
+        ways[h][node] = material.wayKg[h][node].clone();
+      }
+    }
+    return ways;
+  }
+}

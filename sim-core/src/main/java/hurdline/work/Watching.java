@@ -1,0 +1,160 @@
+package hurdline.work;
+
+import hurdline.account.PowerBooks;
+import hurdline.account.TimeBooks;
+import hurdline.flow.HolderTrail;
+import hurdline.flow.Network;
+import hurdline.line.Layout;
+import hurdline.measure.State;
+import hurdline.plant.Machine;
+
+/**
+ * Looks at the plant whenever flows or causes have changed, and tells the books each machine's state
+ * and power and each line's holder.
+ *
+ * <p>States exclude one another; of several that hold, the first is meant in the order of {@link
+ * State}. A machine without flow is blocked if the cause lies at or behind a machine that its material
+ * reaches, else starved.
+ */
+final class Watching {
+  private static final double EQUAL = 1e-9;
+
+  private final Present present;
+  private final Layout layout;
+  private final Standing standing;
+  private final Rostering rostering;
+  private final Feeding feeding;
+  private final int machines;
+  private final double[] powerW;
+  private final boolean[] withFlow;
+  private final boolean[] isMill;
+  private final double[] motorLoad;
+  private final double[] noLoad;
+
+  final TimeBooks states;
+  final TimeBooks holders;
+  final PowerBooks power;
+
+  Watching(Present present, Standing standing, Rostering rostering, Feeding feeding) {
+    this.present = present;
+    this.standing = standing;
+    this.rostering = rostering;
+    this.feeding = feeding;
+    layout = present.layout;
+    machines = layout.machines;
+    powerW = new double[machines];
+    withFlow = new boolean[machines];
+    isMill = new boolean[machines];
+    motorLoad = new double[machines];
+    noLoad = new double[machines];
+    for (int m = 0; m < machines; m++) {
+      Machine machine = layout.machine[m];
+      powerW[m] = machine.common().powerW();
+      withFlow[m] = machine.common().drawsWithFlow();
+      if (machine instanceof Machine.HammerMill mill) {
+        isMill[m] = true;
+        motorLoad[m] = mill.grinding().motorLoad();
+        noLoad[m] = mill.grinding().noLoad();
+      }
+    }
+    states = new TimeBooks(machines, State.values().length);
+    holders = new TimeBooks(layout.lines, layout.causes.count());
+    power = new PowerBooks(machines, present.roster.months().count());
+  }
+
+  void reset() {
+    states.reset();
+    holders.reset();
+    power.reset();
+  }
+
+  void look() {
+    double now = present.nowS;
+    for (int m = 0; m < machines; m++) {
+      states.is(m, state(m).ordinal(), now);
+      power.draws(m, watts(m), now);
+    }
+    power.total(now);
+    for (int l = 0; l < layout.lines; l++) {
+      int cause = present.trail.cause[layout.feedHead[l]];
+      holders.is(l, feeding.inHours[l] ? cause : -1, now);
+    }
+  }
+
+  private State state(int m) {
+    if (rostering.inChangeover[m]) {
+      return State.CHANGEOVER;
+    }
+    if (!rostering.used[m]) {
+      return State.UNUSED;
+    }
+    if (!present.counters.onDuty[m]) {
+      return State.UNCREWED;
+    }
+    if (standing.isDown(m)) {
+      return State.DOWN;
+    }
+    if (standing.isChanging(m)) {
+      return State.CHANGING;
+    }
+    if (present.network.inflowKgPerS[m] > 0) {
+      return isHeldBack(m) ? State.SLOWED : State.FULL_RATE;
+    }
+    return isAlongside(m) ? State.FULL_RATE : withoutFlow(m);
+  }
+
+  /** A machine without a limit is never held back. */
+  private boolean isHeldBack(int m) {
+    double used = present.network.usedShare[m];
+    return used > 0 && used < 1 - EQUAL;
+  }
+
+  private boolean isAlongside(int m) {
+    for (int l : layout.linesAlongside[m]) {
+      if (feeding.inHours[l]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private State withoutFlow(int m) {
+    Network network = present.network;
+    HolderTrail trail = present.trail;
+    for (int h : layout.headsOf[m]) {
+      if (network.on[h]
+          && !(network.rateKgPerS(h) > 0)
+          && trail.place[h] >= 0
+          && layout.leadsTo[h][layout.nodeOf[h][m]][trail.place[h]]) {
+        return State.BLOCKED;
+      }
+    }
+    return State.STARVED;
+  }
+
+  /** Draws nothing in a stop, a swap, a rest, off shift and out of use. */
+  private double watts(int m) {
+    if (!present.counters.onDuty[m]
+        || rostering.inChangeover[m]
+        || !standing.isUp(m, isMill[m])) {
+      return 0;
+    }
+    if (isMill[m]) {
+      return powerW[m] * Math.max(noLoad[m], motorLoad[m] * motorShare(m));
+    }
+    return withFlow[m] ? powerW[m] * Math.min(1, present.network.usedShare[m]) : powerW[m];
+  }
+
+  /** Inflow over what the motor allows. */
+  private double motorShare(int m) {
+    double share = 0;
+    for (int h : layout.headsOf[m]) {
+      double rate = present.network.rateKgPerS(h);
+      if (rate > 0) {
+        int node = layout.nodeOf[h][m];
+        share += rate * present.network.load(h, node) / present.network.motorLimitKgPerS(h, node);
+      }
+    }
+    return Math.min(1, share);
+  }
+}
