@@ -93,14 +93,16 @@ final class Bins {
     return fresh;
   }
 
-  /** Takes the prepared blend as what arrives from now on; a new lot begins where it differs. */
-  void arrives(int bin) {
+  /**
+   * Takes the prepared blend as what arrives from now on; a new lot begins where it differs.
+   *
+   * @return whether the lot that the bin hands on has another composition now
+   */
+  boolean arrives(int bin) {
     double[] now = blend[bin];
     System.arraycopy(fresh, 0, now, 0, width);
     blendUnit[bin] = unit(bin, now, 0);
-    if (fill[bin] != Fill.EMPTY) {
-      openLot(bin);
-    }
+    return fill[bin] != Fill.EMPTY && openLot(bin) && count[bin] == 1;
   }
 
   /** Capacity units in a kg of a lot. */
@@ -121,15 +123,17 @@ final class Bins {
     openLot(bin);
   }
 
-  private void openLot(int bin) {
+  /** Whether the newest lot has taken another name instead. */
+  private boolean openLot(int bin) {
     if (count[bin] > 0) {
       int last = slot(bin, count[bin] - 1);
       if (same(content[bin], last * width, blend[bin])) {
-        return;
+        return false;
       }
       if (mass[bin][last] < CRUMB_KG) {
-        joinToBlend(bin, last);
-        return;
+        // a crumb takes the new blend's name; its own content is within the balance's rounding
+        System.arraycopy(blend[bin], 0, content[bin], last * width, width);
+        return true;
       }
     }
     if (count[bin] == mass[bin].length) {
@@ -139,11 +143,7 @@ final class Bins {
     int at = slot(bin, count[bin] - 1);
     mass[bin][at] = 0;
     System.arraycopy(blend[bin], 0, content[bin], at * width, width);
-  }
-
-  /** A crumb takes the new blend's name; its own content stays in the level's mass only. */
-  private void joinToBlend(int bin, int last) {
-    System.arraycopy(blend[bin], 0, content[bin], last * width, width);
+    return false;
   }
 
   private boolean same(double[] lots, int at, double[] other) {

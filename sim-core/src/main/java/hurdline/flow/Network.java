@@ -191,8 +191,7 @@ public final class Network {
       handOnBlends();
       contest();
       solver.solve();
-      if (!blendsMoved()) {
-        settle();
+      if (!blendsMoved() && !settle()) {
         return;
       }
     }
@@ -213,15 +212,19 @@ public final class Network {
     double[] fresh = bins.prepared();
     if (differ(fresh, lastBlend) > SETTLED) {
       bins.arrives(bin);
-      for (int h : layout.draws[bin]) {
-        endLot(h);
-        bins.handOn(bin, loads[h]);
-        spread(h);
-      }
+      handOn(bin);
     }
   }
 
-  /** Prepares the blend at the present rates, or at reach where nothing moves yet; false if nothing can come. */
+  private void handOn(int bin) {
+    for (int h : layout.draws[bin]) {
+      endLot(h);
+      bins.handOn(bin, loads[h]);
+      spread(h);
+    }
+  }
+
+  /** Prepares the blend at the rates last found, or in equal parts where nothing moved; false if nothing can come. */
   private boolean blendOf(int bin) {
     double[] rate = solver.rateKgPerS();
     double[] fresh = bins.fresh();
@@ -229,7 +232,7 @@ public final class Network {
     for (int pass = 0; pass < 2 && total == 0; pass++) {
       for (int k = 0; k < layout.producers[bin].length; k++) {
         int h = layout.producers[bin][k];
-        double weight = pass == 0 ? rate[h] : solver.reachKgPerS()[h];
+        double weight = pass == 0 ? rate[h] : 1;
         if (weight > 0 && loads[h].sinkMass[layout.producerSink[bin][k]] > 0) {
           total += mixIn(fresh, loads[h], layout.producerSink[bin][k], weight);
         }
@@ -373,10 +376,18 @@ public final class Network {
     return alongsideCause(head) >= 0;
   }
 
-  /** From rates to bins that leave full or empty, net flows, and the machines' inflows. */
-  private void settle() {
+  /**
+   * From rates to bins that leave full or empty, net flows, and the machines' inflows.
+   *
+   * @return whether a bin hands on another lot now, so that the rates must be found again
+   */
+  private boolean settle() {
+    boolean renamed = false;
     for (int b : layout.binOrder) {
-      settleBin(b);
+      renamed |= settleBin(b);
+    }
+    if (renamed) {
+      return true;
     }
     double[] rate = solver.rateKgPerS();
     Arrays.fill(inflowKgPerS, 0);
@@ -394,9 +405,10 @@ public final class Network {
         }
       }
     }
+    return false;
   }
 
-  private void settleBin(int bin) {
+  private boolean settleBin(int bin) {
     double in = 0;
     double inUnit = 0;
     double most = 0;
@@ -433,11 +445,13 @@ public final class Network {
     } else if (bins.fill[bin] == Bins.Fill.FULL && netUnit < 0) {
       bins.fill[bin] = Bins.Fill.BETWEEN;
     }
-    if (in > 0 && bins.fill[bin] != Bins.Fill.EMPTY && blendOf(bin)) {
-      bins.arrives(bin);
-    }
     netKgPerS[bin] = net;
     netUnitPerS[bin] = netUnit;
+    if (in > 0 && bins.fill[bin] != Bins.Fill.EMPTY && blendOf(bin) && bins.arrives(bin)) {
+      handOn(bin);
+      return true;
+    }
+    return false;
   }
 
   /**
