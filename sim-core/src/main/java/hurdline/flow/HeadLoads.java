@@ -3,7 +3,6 @@ package hurdline.flow;
 import hurdline.line.Layout;
 import hurdline.line.Polyline;
 import hurdline.line.Stretch;
-import hurdline.plant.Machine;
 import java.util.Arrays;
 
 /**
@@ -69,8 +68,8 @@ final class HeadLoads {
     millFines = new double[nodes][];
     for (int node = 0; node < nodes; node++) {
       int m = stretch.machine[node];
-      if (m >= 0 && hurd >= 0 && fines >= 0 && layout.machine[m] instanceof Machine.HammerMill mill) {
-        millFines[node] = mill.screens().stream().mapToDouble(Machine.Screen::fines).toArray();
+      if (m >= 0 && hurd >= 0 && fines >= 0) {
+        millFines[node] = layout.millFines[m];
       }
     }
     share = new double[nodes][][];

@@ -1,15 +1,11 @@
 package hurdline.flow;
 
 import hurdline.line.Layout;
-import hurdline.line.Polyline;
 import hurdline.line.Stretch;
-import hurdline.plant.Machine;
 
 /** What each machine may take in of the lot that each head draws, kg/s as-is, were it up. */
 final class Limits {
   private final Layout layout;
-  private final double[][] motorKgPerS;
-  private final Polyline[] grindingByMoisture;
 
   /** [head][node] */
   final double[][] kgPerS;
@@ -19,14 +15,6 @@ final class Limits {
 
   Limits(Layout layout) {
     this.layout = layout;
-    motorKgPerS = new double[layout.machines][];
-    grindingByMoisture = new Polyline[layout.machines];
-    for (int m = 0; m < layout.machines; m++) {
-      if (layout.machine[m] instanceof Machine.HammerMill mill) {
-        motorKgPerS[m] = mill.screens().stream().mapToDouble(s -> MillRate.kgPerS(mill, s)).toArray();
-        grindingByMoisture[m] = Layout.polyline(mill.grinding().byMoisture());
-      }
-    }
     kgPerS = new double[layout.heads][];
     motorLimitKgPerS = new double[layout.heads][];
     for (int h = 0; h < layout.heads; h++) {
@@ -42,8 +30,9 @@ final class Limits {
       double limit = stretch.rateKgPerS[node];
       double motor = Double.POSITIVE_INFINITY;
       int m = stretch.machine[node];
-      if (m >= 0 && motorKgPerS[m] != null) {
-        motor = motorKgPerS[m][screen[m]] / grindingByMoisture[m].of(lot.moisture);
+      if (m >= 0 && layout.motorKgPerS[m] != null) {
+        motor =
+            layout.motorKgPerS[m][screen[m]] / layout.grindingByMoisture[m].of(lot.moisture);
         limit = Math.min(limit, motor);
       }
       motorLimitKgPerS[head][node] = motor;

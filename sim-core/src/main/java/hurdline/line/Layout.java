@@ -84,6 +84,16 @@ public final class Layout {
   public final boolean[][][] leadsTo;
 
   public final Machine[] machine;
+
+  /** [mill][screen] what the motor allows at the reference moisture, kg/s; null for all but mills. */
+  public final double[][] motorKgPerS;
+
+  /** [mill][screen] share of hurd that becomes fines; null for all but mills. */
+  public final double[][] millFines;
+
+  /** [mill] factor on the energy by moisture; null for all but mills. */
+  public final Polyline[] grindingByMoisture;
+
   public final Causes causes;
 
   private Layout(Plant plant) {
@@ -96,6 +106,17 @@ public final class Layout {
     machine = new Machine[machines];
     for (int m = 0; m < machines; m++) {
       machine[m] = naming.machine(naming.machines.name(m));
+    }
+    motorKgPerS = new double[machines][];
+    millFines = new double[machines][];
+    grindingByMoisture = new Polyline[machines];
+    for (int m = 0; m < machines; m++) {
+      if (machine[m] instanceof Machine.HammerMill mill) {
+        List<Machine.Screen> screens = mill.screens();
+        motorKgPerS[m] = screens.stream().mapToDouble(s -> MillRate.kgPerS(mill, s)).toArray();
+        millFines[m] = screens.stream().mapToDouble(Machine.Screen::fines).toArray();
+        grindingByMoisture[m] = new Polyline(mill.grinding().byMoisture());
+      }
     }
     List<Draw> draw = draws(plant);
     heads = draw.size();
@@ -190,11 +211,6 @@ public final class Layout {
   private Bale bale(int line) {
     String name = naming.crops.name(crop[line]);
     return plant.crops().stream().filter(c -> c.name().equals(name)).findFirst().orElseThrow().bale();
-  }
-
-  /** A plant's curve in flat arrays. */
-  public static Polyline polyline(hurdline.plant.Curve curve) {
-    return new Polyline(curve);
   }
 
   private record Draw(Line line, Step entry) {}

@@ -1,4 +1,4 @@
-package hurdline.flow;
+package hurdline.line;
 
 import hurdline.plant.Machine;
 
