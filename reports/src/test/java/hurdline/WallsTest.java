@@ -51,9 +51,9 @@ class WallsTest {
     room("table").uses(shared).knows("org.apache.commons.csv", "com.google.gson", "java.nio.file", "java.io.File");
     room("chart").uses(shared).uses("words")
         .knows("org.jfree", "org.apache.batik", "org.w3c.dom", "javax.xml.parsers", "java.awt", "java.nio.file", "java.io.File");
-    room("page").uses(shared).uses("words", "table", "chart").knows("gg.jte");
+    room("page").uses(shared).uses("words", "table", "chart");
     room("command").uses(shared).uses(simCore).uses("plant.yaml", "words", "table", "chart", "page")
-        .knows("picocli", "me.tongfei.progressbar", "java.nio.file", "java.io.File");
+        .knows("picocli", "me.tongfei.progressbar", "sun.misc", "java.nio.file", "java.io.File"); // sun.misc: Ctrl-C
   }
 
   /** What every room may use of the platform; files and pictures only where the table says so. */

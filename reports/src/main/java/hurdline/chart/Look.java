@@ -69,6 +69,11 @@ final class Look {
     return axis;
   }
 
+  /** A legend's patch, wide enough to show a pattern. */
+  static Rectangle2D swatch() {
+    return new Rectangle2D.Double(-8, -6, 16, 12);
+  }
+
   static long millis(LocalDate date) {
     return date.atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli();
   }

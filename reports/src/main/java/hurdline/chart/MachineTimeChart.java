@@ -44,6 +44,7 @@ final class MachineTimeChart {
     bars.setBarPainter(new StandardBarPainter());
     bars.setShadowVisible(false);
     bars.setDrawBarOutline(true);
+    bars.setDefaultLegendShape(Look.swatch());
     for (int series = 0; series < STACKED.size(); series++) {
       bars.setSeriesPaint(series, Palette.state(STACKED.get(series)));
       bars.setSeriesOutlinePaint(series, Color.WHITE);

@@ -94,6 +94,7 @@ final class WeekCharts {
     bars.setShadowVisible(false);
     bars.setMargin(0.15);
     bars.setDrawBarOutline(true);
+    bars.setLegendBar(Look.swatch());
     bars.setDefaultOutlinePaint(Color.WHITE);
     bars.setDefaultOutlineStroke(new BasicStroke(0.5f));
     return bars;
