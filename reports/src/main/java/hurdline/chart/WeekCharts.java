@@ -119,10 +119,11 @@ final class WeekCharts {
     return best == null ? "no week is recorded" : "the most, " + wording.amount(best.mean(), "t") + ", in the week from " + best.from();
   }
 
+  /** Weeks in which nothing moved are left out; weeks.csv has them all. */
   private Figure.Grid fedTable(List<WeekRow> weeks) {
     String unit = wording.unit("t");
     List<List<String>> rows = new ArrayList<>();
-    for (WeekRow week : weeks) {
+    for (WeekRow week : weeks.stream().filter(week -> week.mean() > 0).toList()) {
       rows.add(List.of(Integer.toString(week.week()), week.from().toString(), tonnes(week.mean()), tonnes(week.p05()), tonnes(week.p50()), tonnes(week.p95())));
     }
     return new Figure.Grid(List.of("week", "from", "mean " + unit, "5 % " + unit, "50 % " + unit, "95 % " + unit), rows);
@@ -137,7 +138,8 @@ final class WeekCharts {
         rows.computeIfAbsent(week.week(), n -> new ArrayList<>(List.of(Integer.toString(n), week.from().toString()))).add(tonnes(week.mean()));
       }
     }
-    return new Figure.Grid(head, List.copyOf(rows.values()));
+    String nothing = tonnes(0);
+    return new Figure.Grid(head, rows.values().stream().filter(row -> !row.subList(2, row.size()).stream().allMatch(nothing::equals)).toList());
   }
 
   private String tonnes(double value) {
