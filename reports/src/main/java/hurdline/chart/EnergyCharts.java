@@ -33,7 +33,8 @@ final class EnergyCharts {
   }
 
   private Figure figure(String name, String title, Measure measure, String unit) {
-    List<MonthRow> months = answer.months().stream().filter(row -> row.measure().equals(measure.of())).toList();
+    List<MonthRow> months =
+        answer.months().stream().filter(row -> row.measure().equals(measure.of())).toList();
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     months.forEach(row -> data.addValue(row.mean(), "mean", row.month()));
     BarRenderer bars = new BarRenderer();
@@ -43,11 +44,18 @@ final class EnergyCharts {
     bars.setMaximumBarWidth(0.1);
     CategoryAxis axis = Look.categoryAxis();
     axis.setTickLabelFont(Fonts.of(11));
-    axis.setCategoryLabelPositions(months.size() > 12 ? CategoryLabelPositions.UP_90 : CategoryLabelPositions.STANDARD);
-    CategoryPlot plot = Look.lying(new CategoryPlot(data, axis, Look.numberAxis(unit, wording), bars));
+    axis.setCategoryLabelPositions(
+        months.size() > 12 ? CategoryLabelPositions.UP_90 : CategoryLabelPositions.STANDARD);
+    CategoryPlot plot =
+        Look.lying(new CategoryPlot(data, axis, Look.numberAxis(unit, wording), bars));
     plot.setOrientation(PlotOrientation.VERTICAL);
     String alternative = alternative(title, months, unit);
-    return new Figure(name, title, alternative, Look.svg(name, plot, false, 230, title, alternative), table(months, unit));
+    return new Figure(
+        name,
+        title,
+        alternative,
+        Look.svg(name, plot, false, 230, title, alternative),
+        table(months, unit));
   }
 
   private String alternative(String title, List<MonthRow> months, String unit) {
@@ -59,8 +67,15 @@ final class EnergyCharts {
   private Figure.Grid table(List<MonthRow> months, String unit) {
     List<List<String>> rows = new ArrayList<>();
     for (MonthRow row : months) {
-      rows.add(List.of(row.month(), wording.fixed(row.mean(), 0, unit), wording.fixed(row.p05(), 0, unit), wording.fixed(row.p50(), 0, unit), wording.fixed(row.p95(), 0, unit)));
+      rows.add(
+          List.of(
+              row.month(),
+              wording.fixed(row.mean(), 0, unit),
+              wording.fixed(row.p05(), 0, unit),
+              wording.fixed(row.p50(), 0, unit),
+              wording.fixed(row.p95(), 0, unit)));
     }
-    return new Figure.Grid(List.of("month", "mean " + unit, "5 % " + unit, "50 % " + unit, "95 % " + unit), rows);
+    return new Figure.Grid(
+        List.of("month", "mean " + unit, "5 % " + unit, "50 % " + unit, "95 % " + unit), rows);
   }
 }

@@ -7,7 +7,10 @@ import hurdline.words.Wording;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The charts of a run, by the question they answer. Where the plant lacks what a chart shows, there is none. */
+/**
+ * The charts of a run, by the question they answer. Where the plant lacks what a chart shows, there
+ * is none.
+ */
 public final class Figures {
   private final RunAnswer answer;
   private final Wording wording;
@@ -19,7 +22,11 @@ public final class Figures {
 
   /** What holds each line. */
   public List<Figure> holders() {
-    return answer.outline().lines().stream().map(Outline.Line::name).filter(this::isHeld).map(line -> new HolderChart(answer, line, wording).figure()).toList();
+    return answer.outline().lines().stream()
+        .map(Outline.Line::name)
+        .filter(this::isHeld)
+        .map(line -> new HolderChart(answer, line, wording).figure())
+        .toList();
   }
 
   private boolean isHeld(String line) {
@@ -28,19 +35,33 @@ public final class Figures {
 
   /** Each line with its mean flows. */
   public List<Figure> flows() {
-    return answer.flows().stream().filter(flow -> !flow.nodes().isEmpty()).map(flow -> new FlowDiagram(flow, wording).figure()).toList();
+    return answer.flows().stream()
+        .filter(flow -> !flow.nodes().isEmpty())
+        .map(flow -> new FlowDiagram(flow, wording).figure())
+        .toList();
   }
 
   /** Where each machine's time goes. */
   public List<Figure> machineTime() {
-    return answer.machines().isEmpty() ? List.of() : List.of(new MachineTimeChart(answer, wording).figure());
+    return answer.machines().isEmpty()
+        ? List.of()
+        : List.of(new MachineTimeChart(answer, wording).figure());
   }
 
   /** What is fed and made week by week. */
   public List<Figure> weeks() {
     WeekCharts charts = new WeekCharts(answer, wording);
-    Stream<Figure> fed = answer.outline().crops().stream().filter(crop -> hasWeeks(Measure.MASS_FED.of(crop.name()))).map(charts::fed);
-    Stream<Figure> made = answer.outline().lines().stream().filter(line -> line.products().stream().anyMatch(product -> hasWeeks(Measure.PRODUCT_MASS.of(product)))).map(charts::products);
+    Stream<Figure> fed =
+        answer.outline().crops().stream()
+            .filter(crop -> hasWeeks(Measure.MASS_FED.of(crop.name())))
+            .map(charts::fed);
+    Stream<Figure> made =
+        answer.outline().lines().stream()
+            .filter(
+                line ->
+                    line.products().stream()
+                        .anyMatch(product -> hasWeeks(Measure.PRODUCT_MASS.of(product))))
+            .map(charts::products);
     return Stream.concat(fed, made).toList();
   }
 
@@ -50,16 +71,22 @@ public final class Figures {
 
   /** The yard through the calendar. */
   public List<Figure> yard() {
-    return answer.outline().crops().stream().filter(this::hasLevels).map(crop -> new YardChart(answer, crop, wording).figure()).toList();
+    return answer.outline().crops().stream()
+        .filter(this::hasLevels)
+        .map(crop -> new YardChart(answer, crop, wording).figure())
+        .toList();
   }
 
   private boolean hasLevels(Outline.Crop crop) {
-    return answer.levels().stream().anyMatch(row -> row.crop().equals(crop.name()) && row.isWholeYard());
+    return answer.levels().stream()
+        .anyMatch(row -> row.crop().equals(crop.name()) && row.isWholeYard());
   }
 
   /** Money over the calendar. */
   public List<Figure> money() {
-    return answer.find(Measure.MONEY_MARGIN.of()).isEmpty() ? List.of() : List.of(new MoneyChart(answer, wording).figure());
+    return answer.find(Measure.MONEY_MARGIN.of()).isEmpty()
+        ? List.of()
+        : List.of(new MoneyChart(answer, wording).figure());
   }
 
   /** Energy and peak demand by month. */
@@ -70,6 +97,8 @@ public final class Figures {
 
   /** Every chart, in the order of the report. */
   public List<Figure> all() {
-    return Stream.of(holders(), flows(), machineTime(), weeks(), yard(), money(), energy()).flatMap(List::stream).toList();
+    return Stream.of(holders(), flows(), machineTime(), weeks(), yard(), money(), energy())
+        .flatMap(List::stream)
+        .toList();
   }
 }

@@ -39,10 +39,12 @@ final class FlowDiagram {
 
   Figure figure() {
     SvgCanvas measuring = new SvgCanvas("measure", Look.WIDTH, 10);
-    FlowLayout layout = new FlowLayout(flow, widths(measuring.graphics().getFontMetrics(Fonts.of(12))));
+    FlowLayout layout =
+        new FlowLayout(flow, widths(measuring.graphics().getFontMetrics(Fonts.of(12))));
     double drawn = layout.width();
     boolean returns = layout.ways().stream().anyMatch(FlowLayout.Way::returns);
-    int width = (int) Math.max(Look.WIDTH, Math.ceil(drawn + 2 * EDGE + (returns ? RETURN_ROOM : 0)));
+    int width =
+        (int) Math.max(Look.WIDTH, Math.ceil(drawn + 2 * EDGE + (returns ? RETURN_ROOM : 0)));
     int height = (int) (layout.rows() * ROW - (ROW - BOX) + 2 * EDGE);
     double left = (width - drawn) / 2;
     String name = "flow-" + flow.line();
@@ -61,7 +63,8 @@ final class FlowDiagram {
   private Map<String, Double> widths(FontMetrics metrics) {
     Map<String, Double> widths = new HashMap<>();
     for (LineFlow.Node node : flow.nodes()) {
-      double text = Math.max(metrics.stringWidth(node.name()), 0.85 * metrics.stringWidth(below(node)));
+      double text =
+          Math.max(metrics.stringWidth(node.name()), 0.85 * metrics.stringWidth(below(node)));
       widths.put(node.name(), Math.max(64, Math.ceil(text) + 16));
     }
     return widths;
@@ -70,7 +73,9 @@ final class FlowDiagram {
   /** The second line in a node's box. */
   private String below(LineFlow.Node node) {
     if (node.heldShare() >= HELD_SHOWN) {
-      return "holds " + wording.fixed(node.heldShare(), node.heldShare() < 0.1 ? 1 : 0, "share") + " %";
+      return "holds "
+          + wording.fixed(node.heldShare(), node.heldShare() < 0.1 ? 1 : 0, "share")
+          + " %";
     }
     return switch (node.kind()) {
       case MACHINE -> node.what();
@@ -88,7 +93,11 @@ final class FlowDiagram {
     Path2D path = path(way, drawn);
     float thick = (float) (1.5 + 9 * Math.sqrt(Math.max(0, way.edge().tPerH()) / most));
     g.setPaint(PIPE);
-    g.setStroke(way.returns() ? new BasicStroke(thick, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {6, 4}, 0) : new BasicStroke(thick, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+    g.setStroke(
+        way.returns()
+            ? new BasicStroke(
+                thick, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {6, 4}, 0)
+            : new BasicStroke(thick, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
     g.draw(path);
     FlowLayout.Spot to = way.spots().get(way.spots().size() - 1);
     g.setPaint(Palette.INK);
@@ -106,7 +115,13 @@ final class FlowDiagram {
     if (way.returns()) {
       double out = drawn + RETURN_ROOM * 0.6;
       path.moveTo(from.x + from.width / 2, top(from) + BOX / 2);
-      path.curveTo(out, top(from) + BOX / 2, out, top(to) + BOX / 2, to.x + to.width / 2 + 6, top(to) + BOX / 2);
+      path.curveTo(
+          out,
+          top(from) + BOX / 2,
+          out,
+          top(to) + BOX / 2,
+          to.x + to.width / 2 + 6,
+          top(to) + BOX / 2);
       return path;
     }
     path.moveTo(from.x, top(from) + BOX);
@@ -137,12 +152,19 @@ final class FlowDiagram {
     LineFlow.Node node = nodes.get(spot.name);
     boolean holder = node.equals(holder());
     double round = node.kind() == LineFlow.Kind.MACHINE ? 10 : 0;
-    RoundRectangle2D box = new RoundRectangle2D.Double(spot.x - spot.width / 2, top(spot), spot.width, BOX, round, round);
-    g.setPaint(holder ? new Color(0xffe2a8) : node.kind() == LineFlow.Kind.MACHINE ? Color.WHITE : new Color(0xf1f1f1));
+    RoundRectangle2D box =
+        new RoundRectangle2D.Double(
+            spot.x - spot.width / 2, top(spot), spot.width, BOX, round, round);
+    g.setPaint(
+        holder
+            ? new Color(0xffe2a8)
+            : node.kind() == LineFlow.Kind.MACHINE ? Color.WHITE : new Color(0xf1f1f1));
     g.fill(box);
     g.setPaint(holder ? Palette.VERMILLION : Palette.INK);
     float[] dashes = node.kind() == LineFlow.Kind.BIN ? new float[] {5, 3} : null;
-    g.setStroke(new BasicStroke(holder ? 3.5f : 1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
+    g.setStroke(
+        new BasicStroke(
+            holder ? 3.5f : 1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
     g.draw(box);
     g.setPaint(Palette.INK);
     centred(g, holder ? Fonts.bold(12) : Fonts.of(12), node.name(), spot.x, top(spot) + 16);
@@ -152,9 +174,15 @@ final class FlowDiagram {
   private void drawFlow(Graphics2D g, FlowLayout.Way way, double drawn) {
     FlowLayout.Spot from = way.spots().get(0);
     FlowLayout.Spot next = way.spots().get(1);
-    String text = wording.number(way.edge().tPerH(), 0, 0, "t/h").equals("0") ? "0" : rate(way.edge().tPerH());
+    String text =
+        wording.number(way.edge().tPerH(), 0, 0, "t/h").equals("0")
+            ? "0"
+            : rate(way.edge().tPerH());
     double x = way.returns() ? drawn + RETURN_ROOM * 0.3 : 0.4 * from.x + 0.6 * next.x;
-    double y = way.returns() ? (top(from) + top(next) + BOX) / 2 + 4 : top(from) + BOX + 0.55 * (ROW - BOX) + 4;
+    double y =
+        way.returns()
+            ? (top(from) + top(next) + BOX) / 2 + 4
+            : top(from) + BOX + 0.55 * (ROW - BOX) + 4;
     FontMetrics metrics = g.getFontMetrics(Fonts.of(11));
     double wide = metrics.stringWidth(text) + 4;
     g.setPaint(Color.WHITE);
@@ -174,15 +202,27 @@ final class FlowDiagram {
   }
 
   private LineFlow.Node holder() {
-    return flow.nodes().stream().filter(node -> node.heldShare() >= HELD_SHOWN).max(Comparator.comparingDouble(LineFlow.Node::heldShare)).orElse(null);
+    return flow.nodes().stream()
+        .filter(node -> node.heldShare() >= HELD_SHOWN)
+        .max(Comparator.comparingDouble(LineFlow.Node::heldShare))
+        .orElse(null);
   }
 
   private String alternative() {
     List<String> parts = new ArrayList<>();
-    flow.edges().forEach(edge -> parts.add(edge.from() + " to " + edge.to() + " " + rate(edge.tPerH())));
+    flow.edges()
+        .forEach(edge -> parts.add(edge.from() + " to " + edge.to() + " " + rate(edge.tPerH())));
     LineFlow.Node holder = holder();
-    String held = holder == null ? "" : " " + holder.name() + " " + below(holder) + " of the scheduled hours.";
-    return "The line from top to bottom with mean flows in " + wording.unit("t/h") + " over its scheduled hours: " + String.join(", ", parts) + "." + held;
+    String held =
+        holder == null
+            ? ""
+            : " " + holder.name() + " " + below(holder) + " of the scheduled hours.";
+    return "The line from top to bottom with mean flows in "
+        + wording.unit("t/h")
+        + " over its scheduled hours: "
+        + String.join(", ", parts)
+        + "."
+        + held;
   }
 
   private Figure.Grid table() {

@@ -11,10 +11,12 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Lays a line out in rows from top to bottom: a node stands one row below the lowest that feeds it, edges over several
- * rows get a way point in each, and rows are ordered and spread so that edges cross little and run straight.
+ * Lays a line out in rows from top to bottom: a node stands one row below the lowest that feeds it,
+ * edges over several rows get a way point in each, and rows are ordered and spread so that edges
+ * cross little and run straight.
  *
- * @see "Sugiyama, Tagawa and Toda, Methods for visual understanding of hierarchical system structures (1981); from memory"
+ * @see "Sugiyama, Tagawa and Toda, Methods for visual understanding of hierarchical system
+ *     structures (1981); from memory"
  */
 final class FlowLayout {
   private static final int SWEEPS = 12;
@@ -36,7 +38,9 @@ final class FlowLayout {
     }
   }
 
-  /** An edge with the spots that it passes, its ends included; a returning edge has its ends only. */
+  /**
+   * An edge with the spots that it passes, its ends included; a returning edge has its ends only.
+   */
   record Way(LineFlow.Edge edge, List<Spot> spots, boolean returns) {}
 
   private final LineFlow flow;
@@ -46,7 +50,9 @@ final class FlowLayout {
   private final List<Way> ways = new ArrayList<>();
   private final Set<LineFlow.Edge> returning = new HashSet<>();
 
-  /** @param widths by node name, what its box needs */
+  /**
+   * @param widths by node name, what its box needs
+   */
   FlowLayout(LineFlow flow, Map<String, Double> widths) {
     this.flow = flow;
     findReturns();
@@ -155,7 +161,13 @@ final class FlowLayout {
       int other = downward ? row - 1 : row + 1;
       Map<Spot, Double> wanted = new HashMap<>();
       for (Spot spot : rows.get(row)) {
-        wanted.put(spot, spot.linked.stream().filter(l -> l.row == other).mapToDouble(l -> l.x).average().orElse(spot.x));
+        wanted.put(
+            spot,
+            spot.linked.stream()
+                .filter(l -> l.row == other)
+                .mapToDouble(l -> l.x)
+                .average()
+                .orElse(spot.x));
       }
       rows.get(row).sort(Comparator.comparingDouble(wanted::get));
       double x = 0;
@@ -191,11 +203,13 @@ final class FlowLayout {
     }
     double[] pushedRight = wanted.clone();
     for (int at = 1; at < count; at++) {
-      pushedRight[at] = Math.max(wanted[at], pushedRight[at - 1] + apart(row.get(at - 1), row.get(at)));
+      pushedRight[at] =
+          Math.max(wanted[at], pushedRight[at - 1] + apart(row.get(at - 1), row.get(at)));
     }
     double[] pushedLeft = wanted.clone();
     for (int at = count - 2; at >= 0; at--) {
-      pushedLeft[at] = Math.min(wanted[at], pushedLeft[at + 1] - apart(row.get(at), row.get(at + 1)));
+      pushedLeft[at] =
+          Math.min(wanted[at], pushedLeft[at + 1] - apart(row.get(at), row.get(at + 1)));
     }
     for (int at = 0; at < count; at++) {
       row.get(at).x = (pushedRight[at] + pushedLeft[at]) / 2;

@@ -13,8 +13,9 @@ import java.nio.file.Path;
 /**
  * The one font of all charts, brought along.
  *
- * <p>A headless Java on a machine without fonts or fontconfig cannot even measure text. So the font is unpacked and AWT
- * is told by a small file of its own where to find it, before AWT is touched; text then measures alike on all machines.
+ * <p>A headless Java on a machine without fonts or fontconfig cannot even measure text. So the font
+ * is unpacked and AWT is told by a small file of its own where to find it, before AWT is touched;
+ * text then measures alike on all machines.
  */
 final class Fonts {
   private static final String FILE = "DejaVuSans.ttf";
@@ -47,16 +48,24 @@ final class Fonts {
       }
       Files.writeString(config, fontConfig(font.toFile()));
       System.setProperty("sun.awt.fontconfig", config.toString());
-      GraphicsEnvironment.getLocalGraphicsEnvironment().registerFont(Font.createFont(Font.TRUETYPE_FONT, font.toFile()));
+      GraphicsEnvironment.getLocalGraphicsEnvironment()
+          .registerFont(Font.createFont(Font.TRUETYPE_FONT, font.toFile()));
       return true;
     } catch (IOException e) {
-      throw new UncheckedIOException("the charts' font could not be unpacked: " + e.getMessage(), e);
+      throw new UncheckedIOException(
+          "the charts' font could not be unpacked: " + e.getMessage(), e);
     } catch (FontFormatException e) {
       throw new IllegalStateException("the charts' font is damaged", e);
     }
   }
 
   private static String fontConfig(File font) {
-    return String.join("\n", "version=1", "allfonts.latin-1=" + FAMILY, "sequence.allfonts=latin-1", "filename.DejaVu_Sans=" + font.getPath(), "");
+    return String.join(
+        "\n",
+        "version=1",
+        "allfonts.latin-1=" + FAMILY,
+        "sequence.allfonts=latin-1",
+        "filename.DejaVu_Sans=" + font.getPath(),
+        "");
   }
 }

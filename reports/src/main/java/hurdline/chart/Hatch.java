@@ -43,7 +43,12 @@ record Hatch(Color ground, Color ink, Kind kind) implements Paint {
 
   /** Only the SVG writer draws hatches; any other canvas gets the plain colour. */
   @Override
-  public PaintContext createContext(ColorModel model, Rectangle device, Rectangle2D user, AffineTransform transform, RenderingHints hints) {
+  public PaintContext createContext(
+      ColorModel model,
+      Rectangle device,
+      Rectangle2D user,
+      AffineTransform transform,
+      RenderingHints hints) {
     return ground.createContext(model, device, user, transform, hints);
   }
 

@@ -30,7 +30,8 @@ final class HolderChart {
 
   Figure figure() {
     String title = "What holds " + line;
-    String svg = Look.svg("held-" + line, plot(), false, 70 + 26 * shown().size(), title, alternative());
+    String svg =
+        Look.svg("held-" + line, plot(), false, 70 + 26 * shown().size(), title, alternative());
     return new Figure("held-" + line, title, alternative(), svg, table());
   }
 
@@ -42,7 +43,11 @@ final class HolderChart {
     DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
     for (HolderRow row : shown()) {
       double half = (row.shareHigh95() - row.shareLow95()) / 2;
-      data.add(100 * row.share(), Double.isNaN(half) ? 0 : 100 * half, "share", Cause.label(row.cause()) + "  " + share(row) + " %");
+      data.add(
+          100 * row.share(),
+          Double.isNaN(half) ? 0 : 100 * half,
+          "share",
+          Cause.label(row.cause()) + "  " + share(row) + " %");
     }
     NumberAxis axis = Look.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
     CategoryPlot plot = new CategoryPlot(data, Look.categoryAxis(), axis, new Bars());
@@ -62,7 +67,9 @@ final class HolderChart {
 
     @Override
     public Paint getItemPaint(int series, int category) {
-      return category == 0 ? new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING) : Palette.BLUE;
+      return category == 0
+          ? new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING)
+          : Palette.BLUE;
     }
   }
 
@@ -73,13 +80,18 @@ final class HolderChart {
   /** Hours are the share of nearly fixed scheduled hours, so they deserve the share's digits. */
   private String hours(HolderRow row) {
     double scheduled = row.hours() / row.share();
-    return wording.number(row.hours(), scheduled * row.shareLow95(), scheduled * row.shareHigh95(), "h");
+    return wording.number(
+        row.hours(), scheduled * row.shareLow95(), scheduled * row.shareHigh95(), "h");
   }
 
   private String alternative() {
     List<String> parts = new ArrayList<>();
     shown().forEach(row -> parts.add(Cause.label(row.cause()) + " " + wording.share(row)));
-    return "Bars of the share of scheduled hours by what held " + line + ": " + String.join(", ", parts) + ".";
+    return "Bars of the share of scheduled hours by what held "
+        + line
+        + ": "
+        + String.join(", ", parts)
+        + ".";
   }
 
   private Figure.Grid table() {
@@ -88,6 +100,7 @@ final class HolderChart {
       String range = wording.interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
       cells.add(List.of(Cause.label(row.cause()), row.cause(), hours(row), share(row), range));
     }
-    return new Figure.Grid(List.of("held by", "in the tables", "hours", "%", "95 % interval"), cells);
+    return new Figure.Grid(
+        List.of("held by", "in the tables", "hours", "%", "95 % interval"), cells);
   }
 }

@@ -54,7 +54,9 @@ final class Look {
     return axis;
   }
 
-  /** A date axis over the horizon; ticks are written as numbers, which no locale's data can change. */
+  /**
+   * A date axis over the horizon; ticks are written as numbers, which no locale's data can change.
+   */
   static DateAxis dateAxis(LocalDate from, LocalDate to) {
     DateAxis axis = new DateAxis(null, NO_ZONE, Locale.ROOT);
     long days = ChronoUnit.DAYS.between(from, to) + 1;
@@ -62,7 +64,8 @@ final class Look {
     int step = (int) (byDay ? (days + 9) / 10 : 1 + days / 31 / MONTHS_WITHOUT_GAPS);
     SimpleDateFormat format = new SimpleDateFormat(byDay ? "MM-dd" : "yyyy-MM", Locale.ROOT);
     format.setTimeZone(NO_ZONE);
-    axis.setTickUnit(new DateTickUnit(byDay ? DateTickUnitType.DAY : DateTickUnitType.MONTH, step, format));
+    axis.setTickUnit(
+        new DateTickUnit(byDay ? DateTickUnitType.DAY : DateTickUnitType.MONTH, step, format));
     axis.setRange(new Date(millis(from)), new Date(millis(to.plusDays(1))));
     dress(axis);
     axis.setTickLabelFont(Fonts.of(10));
@@ -107,7 +110,13 @@ final class Look {
   }
 
   /** Draws a chart; a legend where there is more than one series. */
-  static String svg(String name, org.jfree.chart.plot.Plot plot, boolean legend, int height, String title, String alternative) {
+  static String svg(
+      String name,
+      org.jfree.chart.plot.Plot plot,
+      boolean legend,
+      int height,
+      String title,
+      String alternative) {
     JFreeChart chart = new JFreeChart(null, Fonts.of(12), plot, legend);
     chart.setBackgroundPaint(Color.WHITE);
     chart.setPadding(new RectangleInsets(4, 4, 4, 12));

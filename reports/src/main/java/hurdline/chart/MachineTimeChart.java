@@ -14,10 +14,14 @@ import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.data.category.DefaultCategoryDataset;
 
-/** Where each machine's crewed time goes: stacked bars; hours off duty are in the table only, they would dwarf the rest. */
+/**
+ * Where each machine's crewed time goes: stacked bars; hours off duty are in the table only, they
+ * would dwarf the rest.
+ */
 final class MachineTimeChart {
   private static final List<State> STACKED =
-      List.of(State.FULL_RATE, State.SLOWED, State.BLOCKED, State.STARVED, State.CHANGING, State.DOWN);
+      List.of(
+          State.FULL_RATE, State.SLOWED, State.BLOCKED, State.STARVED, State.CHANGING, State.DOWN);
 
   private final RunAnswer answer;
   private final Wording wording;
@@ -29,7 +33,8 @@ final class MachineTimeChart {
 
   Figure figure() {
     String title = "Where each machine's time goes";
-    String svg = Look.svg("time", plot(), true, 90 + 26 * answer.machines().size(), title, alternative());
+    String svg =
+        Look.svg("time", plot(), true, 90 + 26 * answer.machines().size(), title, alternative());
     return new Figure("time", title, alternative(), svg, table());
   }
 
@@ -63,7 +68,11 @@ final class MachineTimeChart {
     for (MachineTime machine : answer.machines()) {
       double onDuty = STACKED.stream().mapToDouble(machine::hours).sum();
       if (onDuty > 0) {
-        parts.add(machine.machine() + " runs at full rate for " + wording.fixed(machine.hours(State.FULL_RATE) / onDuty, 0, "share") + " % of its hours on duty");
+        parts.add(
+            machine.machine()
+                + " runs at full rate for "
+                + wording.fixed(machine.hours(State.FULL_RATE) / onDuty, 0, "share")
+                + " % of its hours on duty");
       }
     }
     return "Stacked bars of the hours of each machine by state: " + String.join(", ", parts) + ".";

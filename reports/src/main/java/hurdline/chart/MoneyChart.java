@@ -13,11 +13,20 @@ import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.category.StatisticalBarRenderer;
 import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
-/** Money over the calendar: what comes in to the right, what goes out to the left, and what is left. */
+/**
+ * Money over the calendar: what comes in to the right, what goes out to the left, and what is left.
+ */
 final class MoneyChart {
   private static final List<Measure> IN = List.of(Measure.MONEY_REVENUE, Measure.MONEY_STOCK);
   private static final List<Measure> OUT =
-      List.of(Measure.MONEY_CROPS, Measure.MONEY_WAGES, Measure.MONEY_ELECTRICITY, Measure.MONEY_PACKAGES, Measure.MONEY_STOPS, Measure.MONEY_LATE, Measure.MONEY_OVERHEAD);
+      List.of(
+          Measure.MONEY_CROPS,
+          Measure.MONEY_WAGES,
+          Measure.MONEY_ELECTRICITY,
+          Measure.MONEY_PACKAGES,
+          Measure.MONEY_STOPS,
+          Measure.MONEY_LATE,
+          Measure.MONEY_OVERHEAD);
 
   private final RunAnswer answer;
   private final Wording wording;
@@ -46,17 +55,28 @@ final class MoneyChart {
   }
 
   private void add(List<Bar> bars, Measure measure, int sign) {
-    answer.find(measure.of()).ifPresent(row -> {
-      double half = (row.high95() - row.low95()) / 2;
-      bars.add(new Bar(measure.of().substring(measure.of().indexOf('.') + 1), sign * row.mean(), Double.isNaN(half) ? 0 : half, row));
-    });
+    answer
+        .find(measure.of())
+        .ifPresent(
+            row -> {
+              double half = (row.high95() - row.low95()) / 2;
+              bars.add(
+                  new Bar(
+                      measure.of().substring(measure.of().indexOf('.') + 1),
+                      sign * row.mean(),
+                      Double.isNaN(half) ? 0 : half,
+                      row));
+            });
   }
 
   private CategoryPlot plot(List<Bar> bars) {
     DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
     bars.forEach(bar -> data.add(bar.mean(), bar.half(), "money", bar.label()));
-    NumberAxis axis = Look.numberAxis(answer.header().currency() + ", costs to the left, bar of the 95 % interval", wording);
-    CategoryPlot plot = Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, new Bars(bars)));
+    NumberAxis axis =
+        Look.numberAxis(
+            answer.header().currency() + ", costs to the left, bar of the 95 % interval", wording);
+    CategoryPlot plot =
+        Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, new Bars(bars)));
     plot.setRangeZeroBaselineVisible(true);
     return plot;
   }
@@ -78,7 +98,9 @@ final class MoneyChart {
       if (category == bars.size() - 1) {
         return Palette.INK;
       }
-      return bars.get(category).mean() >= 0 ? Palette.BLUE : new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING);
+      return bars.get(category).mean() >= 0
+          ? Palette.BLUE
+          : new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING);
     }
   }
 
@@ -93,7 +115,12 @@ final class MoneyChart {
     List<List<String>> rows = new ArrayList<>();
     for (Bar bar : bars) {
       SummaryRow row = bar.row();
-      rows.add(List.of(bar.label(), wording.number(row.mean(), row.low95(), row.high95(), row.unit()), wording.interval(row.mean(), row.low95(), row.high95(), row.unit()), Measure.find(row.measure()).orElseThrow().measure().sentence()));
+      rows.add(
+          List.of(
+              bar.label(),
+              wording.number(row.mean(), row.low95(), row.high95(), row.unit()),
+              wording.interval(row.mean(), row.low95(), row.high95(), row.unit()),
+              Measure.find(row.measure()).orElseThrow().measure().sentence()));
     }
     return new Figure.Grid(List.of("over the calendar", currency, "95 % interval", ""), rows);
   }

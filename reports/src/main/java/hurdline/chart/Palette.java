@@ -5,8 +5,9 @@ import java.awt.Color;
 import java.awt.Paint;
 
 /**
- * Colours that colour-blind readers tell apart, ordered for contrast between neighbours; every second one carries a
- * pattern for prints in grey. Machine states are not coloured like a traffic light: a starved machine is no fault of it.
+ * Colours that colour-blind readers tell apart, ordered for contrast between neighbours; every
+ * second one carries a pattern for prints in grey. Machine states are not coloured like a traffic
+ * light: a starved machine is no fault of it.
  *
  * @see "Okabe and Ito, Color universal design (2008), for the eight colours; from memory"
  */

@@ -26,12 +26,16 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * A canvas that becomes SVG text: letters stay letters, ids carry the drawing's name so that many drawings can share one
- * page, and the same drawing gives the same bytes.
+ * A canvas that becomes SVG text: letters stay letters, ids carry the drawing's name so that many
+ * drawings can share one page, and the same drawing gives the same bytes.
  */
 final class SvgCanvas {
   private static final String SVG = "http://www.w3.org/2000/svg";
-  /** Verdana and DejaVu Sans have the same widths, so that labels keep their room where DejaVu is missing. */
+
+  /**
+   * Verdana and DejaVu Sans have the same widths, so that labels keep their room where DejaVu is
+   * missing.
+   */
   private static final String FAMILIES = "'DejaVu Sans', Verdana, sans-serif";
 
   private final String name;
@@ -97,13 +101,19 @@ final class SvgCanvas {
 
   private static Document emptyDocument() {
     try {
-      return DocumentBuilderFactory.newInstance().newDocumentBuilder().getDOMImplementation().createDocument(SVG, "svg", null);
+      return DocumentBuilderFactory.newInstance()
+          .newDocumentBuilder()
+          .getDOMImplementation()
+          .createDocument(SVG, "svg", null);
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException("this Java has no XML parser", e);
     }
   }
 
-  /** Measures text by the font's own widths, not by those rounded for some screen, which SVG viewers do not share. */
+  /**
+   * Measures text by the font's own widths, not by those rounded for some screen, which SVG viewers
+   * do not share.
+   */
   private static final class EvenLetters extends SVGGraphics2D {
     private static final Graphics2D MEASURING = measuring();
 
@@ -118,8 +128,10 @@ final class SvgCanvas {
     private static Graphics2D measuring() {
       Fonts.of(12);
       Graphics2D graphics = new BufferedImage(1, 1, BufferedImage.TYPE_INT_ARGB).createGraphics();
-      graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-      graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+      graphics.setRenderingHint(
+          RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+      graphics.setRenderingHint(
+          RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       return graphics;
     }
 
@@ -167,7 +179,8 @@ final class SvgCanvas {
       if (!(paint instanceof Hatch hatch)) {
         return super.handlePaint(paint, context);
       }
-      return written.computeIfAbsent(hatch.key(), key -> descriptor(hatch, context.getDOMFactory()));
+      return written.computeIfAbsent(
+          hatch.key(), key -> descriptor(hatch, context.getDOMFactory()));
     }
 
     private SVGPaintDescriptor descriptor(Hatch hatch, Document document) {

@@ -38,13 +38,22 @@ final class WeekCharts {
   Figure fed(Outline.Crop crop) {
     List<WeekRow> weeks = of(Measure.MASS_FED.of(crop.name()));
     String title = crop.name() + " fed by week";
-    TimeTableXYDataset means = new TimeTableXYDataset(java.util.TimeZone.getTimeZone("UTC"), java.util.Locale.ROOT);
+    TimeTableXYDataset means =
+        new TimeTableXYDataset(java.util.TimeZone.getTimeZone("UTC"), java.util.Locale.ROOT);
     YIntervalSeries spans = new YIntervalSeries("span");
     for (WeekRow week : weeks) {
-      means.add(period(week.from()), wording.shown(week.mean(), "t"), "mean, with its span from 5 to 95 % of replications", false);
+      means.add(
+          period(week.from()),
+          wording.shown(week.mean(), "t"),
+          "mean, with its span from 5 to 95 % of replications",
+          false);
       double middle = Look.millis(week.from()) + 3.5 * 86_400_000.0;
       if (week.p95() > 0) {
-        spans.add(middle, wording.shown(week.p50(), "t"), wording.shown(week.p05(), "t"), wording.shown(week.p95(), "t"));
+        spans.add(
+            middle,
+            wording.shown(week.p50(), "t"),
+            wording.shown(week.p05(), "t"),
+            wording.shown(week.p95(), "t"));
       }
     }
     XYBarRenderer bars = bars(new XYBarRenderer());
@@ -55,25 +64,47 @@ final class WeekCharts {
     plot.setDataset(1, span);
     plot.setRenderer(1, whiskers());
     plot.setDatasetRenderingOrder(org.jfree.chart.plot.DatasetRenderingOrder.FORWARD);
-    String alternative = "Bars of " + wording.unit("t") + " of " + crop.name() + " fed in each week with their 5 to 95 % span; " + most(weeks) + ".";
+    String alternative =
+        "Bars of "
+            + wording.unit("t")
+            + " of "
+            + crop.name()
+            + " fed in each week with their 5 to 95 % span; "
+            + most(weeks)
+            + ".";
     String svg = Look.svg("fed-" + crop.name(), plot, true, HEIGHT, title, alternative);
     return new Figure("fed-" + crop.name(), title, alternative, svg, fedTable(weeks));
   }
 
   /** Mass of each product of a line by week, stacked. */
   Figure products(Outline.Line line) {
-    TimeTableXYDataset data = new TimeTableXYDataset(java.util.TimeZone.getTimeZone("UTC"), java.util.Locale.ROOT);
-    List<String> made = line.products().stream().filter(product -> !of(Measure.PRODUCT_MASS.of(product)).isEmpty()).toList();
+    TimeTableXYDataset data =
+        new TimeTableXYDataset(java.util.TimeZone.getTimeZone("UTC"), java.util.Locale.ROOT);
+    List<String> made =
+        line.products().stream()
+            .filter(product -> !of(Measure.PRODUCT_MASS.of(product)).isEmpty())
+            .toList();
     for (String product : made) {
-      of(Measure.PRODUCT_MASS.of(product)).stream().filter(week -> week.mean() > 0).forEach(week -> data.add(period(week.from()), wording.shown(week.mean(), "t"), product, false));
+      of(Measure.PRODUCT_MASS.of(product)).stream()
+          .filter(week -> week.mean() > 0)
+          .forEach(
+              week ->
+                  data.add(period(week.from()), wording.shown(week.mean(), "t"), product, false));
     }
     XYBarRenderer bars = bars(new StackedXYBarRenderer());
     for (int series = 0; series < made.size(); series++) {
       bars.setSeriesPaint(series, Palette.series(series));
     }
     String title = "Products of " + line.name() + " by week";
-    String alternative = "Stacked bars of mean " + wording.unit("t") + " made in each week: " + String.join(", ", made) + ".";
-    String svg = Look.svg("products-" + line.name(), plot(data, bars), true, HEIGHT + 20, title, alternative);
+    String alternative =
+        "Stacked bars of mean "
+            + wording.unit("t")
+            + " made in each week: "
+            + String.join(", ", made)
+            + ".";
+    String svg =
+        Look.svg(
+            "products-" + line.name(), plot(data, bars), true, HEIGHT + 20, title, alternative);
     return new Figure("products-" + line.name(), title, alternative, svg, productTable(made));
   }
 
@@ -86,7 +117,12 @@ final class WeekCharts {
   }
 
   private XYPlot plot(TimeTableXYDataset data, XYBarRenderer bars) {
-    return Look.dressed(new XYPlot(data, Look.dateAxis(answer.header().from(), answer.header().to()), Look.numberAxis(wording.unit("t") + " a week", wording), bars));
+    return Look.dressed(
+        new XYPlot(
+            data,
+            Look.dateAxis(answer.header().from(), answer.header().to()),
+            Look.numberAxis(wording.unit("t") + " a week", wording),
+            bars));
   }
 
   private static XYBarRenderer bars(XYBarRenderer bars) {
@@ -116,7 +152,9 @@ final class WeekCharts {
     for (WeekRow week : weeks) {
       best = best == null || week.mean() > best.mean() ? week : best;
     }
-    return best == null ? "no week is recorded" : "the most, " + wording.amount(best.mean(), "t") + ", in the week from " + best.from();
+    return best == null
+        ? "no week is recorded"
+        : "the most, " + wording.amount(best.mean(), "t") + ", in the week from " + best.from();
   }
 
   /** Weeks in which nothing moved are left out; weeks.csv has them all. */
@@ -124,9 +162,18 @@ final class WeekCharts {
     String unit = wording.unit("t");
     List<List<String>> rows = new ArrayList<>();
     for (WeekRow week : weeks.stream().filter(week -> week.mean() > 0).toList()) {
-      rows.add(List.of(Integer.toString(week.week()), week.from().toString(), tonnes(week.mean()), tonnes(week.p05()), tonnes(week.p50()), tonnes(week.p95())));
+      rows.add(
+          List.of(
+              Integer.toString(week.week()),
+              week.from().toString(),
+              tonnes(week.mean()),
+              tonnes(week.p05()),
+              tonnes(week.p50()),
+              tonnes(week.p95())));
     }
-    return new Figure.Grid(List.of("week", "from", "mean " + unit, "5 % " + unit, "50 % " + unit, "95 % " + unit), rows);
+    return new Figure.Grid(
+        List.of("week", "from", "mean " + unit, "5 % " + unit, "50 % " + unit, "95 % " + unit),
+        rows);
   }
 
   private Figure.Grid productTable(List<String> products) {
@@ -135,11 +182,18 @@ final class WeekCharts {
     for (String product : products) {
       head.add(product + " " + wording.unit("t"));
       for (WeekRow week : of(Measure.PRODUCT_MASS.of(product))) {
-        rows.computeIfAbsent(week.week(), n -> new ArrayList<>(List.of(Integer.toString(n), week.from().toString()))).add(tonnes(week.mean()));
+        rows.computeIfAbsent(
+                week.week(),
+                n -> new ArrayList<>(List.of(Integer.toString(n), week.from().toString())))
+            .add(tonnes(week.mean()));
       }
     }
     String nothing = tonnes(0);
-    return new Figure.Grid(head, rows.values().stream().filter(row -> !row.subList(2, row.size()).stream().allMatch(nothing::equals)).toList());
+    return new Figure.Grid(
+        head,
+        rows.values().stream()
+            .filter(row -> !row.subList(2, row.size()).stream().allMatch(nothing::equals))
+            .toList());
   }
 
   private String tonnes(double value) {

@@ -28,7 +28,10 @@ final class YardChart {
   YardChart(RunAnswer answer, Outline.Crop crop, Wording wording) {
     this.answer = answer;
     this.crop = crop;
-    this.levels = answer.levels().stream().filter(row -> row.crop().equals(crop.name()) && row.isWholeYard()).toList();
+    this.levels =
+        answer.levels().stream()
+            .filter(row -> row.crop().equals(crop.name()) && row.isWholeYard())
+            .toList();
     this.capacity = answer.outline().capacityFor(crop.name());
     this.wording = wording;
   }
@@ -51,17 +54,27 @@ final class YardChart {
     band.setSeriesPaint(0, Palette.BLUE);
     band.setSeriesFillPaint(0, Palette.SKY);
     band.setSeriesStroke(0, new BasicStroke(2));
-    org.jfree.chart.axis.NumberAxis axis = Look.numberAxis(crop.unit() + " at the end of the day", wording);
-    XYPlot plot = Look.dressed(new XYPlot(data, Look.dateAxis(answer.header().from(), answer.header().to()), axis, band));
+    org.jfree.chart.axis.NumberAxis axis =
+        Look.numberAxis(crop.unit() + " at the end of the day", wording);
+    XYPlot plot =
+        Look.dressed(
+            new XYPlot(
+                data, Look.dateAxis(answer.header().from(), answer.header().to()), axis, band));
     if (capacity > 0) {
-      axis.setRange(0, 1.1 * Math.max(capacity, levels.stream().mapToDouble(LevelRow::p95).max().orElse(0)));
+      axis.setRange(
+          0, 1.1 * Math.max(capacity, levels.stream().mapToDouble(LevelRow::p95).max().orElse(0)));
       plot.addRangeMarker(capacityLine());
     }
     return plot;
   }
 
   private ValueMarker capacityLine() {
-    ValueMarker line = new ValueMarker(capacity, Palette.VERMILLION, new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {8, 5}, 0));
+    ValueMarker line =
+        new ValueMarker(
+            capacity,
+            Palette.VERMILLION,
+            new BasicStroke(
+                2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {8, 5}, 0));
     line.setLabel("places hold " + wording.amount(capacity, crop.unit()));
     line.setLabelFont(Fonts.of(12));
     line.setLabelPaint(Palette.INK);
@@ -76,8 +89,25 @@ final class YardChart {
     for (LevelRow row : levels) {
       most = most == null || row.mean() > most.mean() ? row : most;
     }
-    String peak = most == null ? "nothing is recorded" : "on the mean the most at " + most.date() + ", " + count(most.mean()) + " " + crop.unit() + " with a 5 to 95 % band from " + count(most.p05()) + " to " + count(most.p95());
-    return "A line of what lies in the yard at the end of each day: " + peak + (capacity > 0 ? "; all places that take it hold " + wording.amount(capacity, crop.unit()) : "") + ".";
+    String peak =
+        most == null
+            ? "nothing is recorded"
+            : "on the mean the most at "
+                + most.date()
+                + ", "
+                + count(most.mean())
+                + " "
+                + crop.unit()
+                + " with a 5 to 95 % band from "
+                + count(most.p05())
+                + " to "
+                + count(most.p95());
+    return "A line of what lies in the yard at the end of each day: "
+        + peak
+        + (capacity > 0
+            ? "; all places that take it hold " + wording.amount(capacity, crop.unit())
+            : "")
+        + ".";
   }
 
   /** Month ends only; every date is in levels.csv. */
@@ -86,11 +116,18 @@ final class YardChart {
     for (LevelRow row : levels) {
       LocalDate next = row.date().plusDays(1);
       if (next.getDayOfMonth() == 1 || row.date().equals(answer.header().to())) {
-        rows.add(List.of(row.date().toString(), count(row.mean()), count(row.p05()), count(row.p50()), count(row.p95())));
+        rows.add(
+            List.of(
+                row.date().toString(),
+                count(row.mean()),
+                count(row.p05()),
+                count(row.p50()),
+                count(row.p95())));
       }
     }
     String unit = " " + crop.unit();
-    return new Figure.Grid(List.of("end of", "mean" + unit, "5 %" + unit, "50 %" + unit, "95 %" + unit), rows);
+    return new Figure.Grid(
+        List.of("end of", "mean" + unit, "5 %" + unit, "50 %" + unit, "95 %" + unit), rows);
   }
 
   private String count(double value) {

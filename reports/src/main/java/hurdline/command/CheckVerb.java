@@ -13,7 +13,9 @@ import picocli.CommandLine;
 @CommandLine.Command(
     name = "check",
     customSynopsis = "hurdline check FILE [OPTION]...",
-    description = "Says whether the plant file is right and what each line can do on paper, without playing it.",
+    description =
+        "Says whether the plant file is right and what each line can do on paper, without playing"
+            + " it.",
     sortOptions = false,
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%n",
@@ -24,7 +26,10 @@ final class CheckVerb implements Callable<Integer> {
   @CommandLine.Mixin private PlantChoice plant;
   @CommandLine.Mixin private Shown shown;
 
-  @CommandLine.Option(names = "--out", paramLabel = "DIR", description = "Writes the page and the record into this folder too; it must be new or empty.")
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Writes the page and the record into this folder too; it must be new or empty.")
   private Path out;
 
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
@@ -47,7 +52,9 @@ final class CheckVerb implements Callable<Integer> {
       RecordFile.write(answer, setting.out());
     }
     if (!shown.quiet()) {
-      new PaperWords(answer, wording).lines().forEach(shown.json() ? setting.err()::println : setting.out()::println);
+      new PaperWords(answer, wording)
+          .lines()
+          .forEach(shown.json() ? setting.err()::println : setting.out()::println);
     }
     answer.warnings().forEach(warning -> setting.err().println("warning: " + warning));
     return ExitCode.DONE.number();

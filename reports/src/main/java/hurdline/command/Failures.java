@@ -20,9 +20,21 @@ final class Failures {
   static int call(Setting setting, ParameterException wrong) {
     String verb = wrong.getCommandLine().getCommandSpec().qualifiedName();
     String message = wrong.getMessage().replaceAll("\\s*\\R\\s*", " ");
-    List<String> near = wrong instanceof UnmatchedArgumentException unmatched ? unmatched.getSuggestions() : List.of();
+    List<String> near =
+        wrong instanceof UnmatchedArgumentException unmatched
+            ? unmatched.getSuggestions()
+            : List.of();
     String hint = near.isEmpty() ? "" : " Perhaps " + near.get(0) + "?";
-    setting.err().println("hurdline: " + message + (message.endsWith(".") ? "" : ".") + hint + " See " + verb + " --help");
+    setting
+        .err()
+        .println(
+            "hurdline: "
+                + message
+                + (message.endsWith(".") ? "" : ".")
+                + hint
+                + " See "
+                + verb
+                + " --help");
     return ExitCode.WRONG_CALL.number();
   }
 
@@ -50,7 +62,9 @@ final class Failures {
   private static String file(IOException fault) {
     String name = fault instanceof FileSystemException system ? system.getFile() : null;
     if (fault instanceof DirectoryNotEmptyException) {
-      return name + " holds something already and is not written over; name a new or an empty folder with --out";
+      return name
+          + " holds something already and is not written over; name a new or an empty folder with"
+          + " --out";
     }
     if (fault instanceof NotDirectoryException) {
       return name + " is a file; name a new or an empty folder with --out";
@@ -61,16 +75,33 @@ final class Failures {
     if (fault instanceof FileAlreadyExistsException) {
       return name + " is there already and is not written over";
     }
-    return "writing failed: " + fault.getMessage() + "; make room or name another folder with --out";
+    return "writing failed: "
+        + fault.getMessage()
+        + "; make room or name another folder with --out";
   }
 
   private static String fault(Throwable fault) {
     if (fault instanceof OutOfMemoryError) {
-      return "hurdline ran out of memory; ask for fewer --replications or --threads, or give it more with HURDLINE_JVM=-Xmx4g";
+      return "hurdline ran out of memory; ask for fewer --replications or --threads, or give it"
+                 + " more with HURDLINE_JVM=-Xmx4g";
     }
     StackTraceElement[] trace = fault.getStackTrace();
-    String place = trace.length == 0 ? "" : " at " + trace[0].getClassName() + "." + trace[0].getMethodName() + ":" + trace[0].getLineNumber();
-    String message = fault.getMessage() == null ? "" : ": " + fault.getMessage().replaceAll("\\s*\\R\\s*", " ");
-    return "hurdline failed (" + fault.getClass().getSimpleName() + message + place + "). This is a fault in the program, not in your file: please report this line, the command and the plant file to those you have hurdline from.";
+    String place =
+        trace.length == 0
+            ? ""
+            : " at "
+                + trace[0].getClassName()
+                + "."
+                + trace[0].getMethodName()
+                + ":"
+                + trace[0].getLineNumber();
+    String message =
+        fault.getMessage() == null ? "" : ": " + fault.getMessage().replaceAll("\\s*\\R\\s*", " ");
+    return "hurdline failed ("
+        + fault.getClass().getSimpleName()
+        + message
+        + place
+        + "). This is a fault in the program, not in your file: please report this line, the"
+        + " command and the plant file to those you have hurdline from.";
   }
 }

@@ -9,7 +9,9 @@ import picocli.CommandLine.Command;
 @Command(
     name = "hurdline",
     customSynopsis = "hurdline VERB ...",
-    description = "Plays a bast-fiber separation plant in a shared cotton gin through its calendar: what comes out, what holds the line, what it costs.",
+    description =
+        "Plays a bast-fiber separation plant in a shared cotton gin through its calendar: what"
+            + " comes out, what holds the line, what it costs.",
     subcommands = {CheckVerb.class, RunVerb.class, NewVerb.class},
     versionProvider = Version.class,
     commandListHeading = "%nVerbs:%n",
@@ -17,20 +19,26 @@ import picocli.CommandLine.Command;
     footer = {
       "",
       "hurdline VERB --help tells what a verb can do.",
-      "Exit codes: 0 done, 1 a fault in the program, 2 the file or the call is wrong, 130 stopped by the user."
+      "Exit codes: 0 done, 1 a fault in the program, 2 the file or the call is wrong, 130 stopped"
+          + " by the user."
     })
 public final class Hurdline {
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
-  @CommandLine.Option(names = "--version", versionHelp = true, description = "Shows the program's version.")
+  @CommandLine.Option(
+      names = "--version",
+      versionHelp = true,
+      description = "Shows the program's version.")
   private boolean version;
 
   private Hurdline() {}
 
   public static void main(String[] args) {
-    PrintWriter out = new PrintWriter(new java.io.OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
-    PrintWriter err = new PrintWriter(new java.io.OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
+    PrintWriter out =
+        new PrintWriter(new java.io.OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
+    PrintWriter err =
+        new PrintWriter(new java.io.OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
     int code = call(new Setting(out, err, Terminal.isThere(), new EngineStudies()), args);
     out.flush();
     err.flush();

@@ -31,10 +31,20 @@ final class NewVerb implements Callable<Integer> {
 
   private final Setting setting;
 
-  @CommandLine.Parameters(index = "0", paramLabel = "DIR", description = "The folder to write it into; made if need be.")
+  @CommandLine.Parameters(
+      index = "0",
+      paramLabel = "DIR",
+      description = "The folder to write it into; made if need be.")
   private Path folder;
 
-  @CommandLine.Option(names = "--shape", paramLabel = "small|shared|stalk", defaultValue = "small", description = "small: one short line with a mill. shared: stalks and seed cotton in turn through one gin building. stalk: a year of stalks with fields, trucks and two shifts. Default: small.")
+  @CommandLine.Option(
+      names = "--shape",
+      paramLabel = "small|shared|stalk",
+      defaultValue = "small",
+      description =
+          "small: one short line with a mill. shared: stalks and seed cotton in turn through one"
+              + " gin building. stalk: a year of stalks with fields, trucks and two shifts."
+              + " Default: small.")
   private Shape shape;
 
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
@@ -50,11 +60,15 @@ final class NewVerb implements Callable<Integer> {
     Files.createDirectories(folder);
     try (InputStream in = NewVerb.class.getResourceAsStream("/line-configs/" + shape.file)) {
       if (in == null) {
-        throw new IllegalStateException("the plant file " + shape.file + " is not packed with the program");
+        throw new IllegalStateException(
+            "the plant file " + shape.file + " is not packed with the program");
       }
       Files.copy(in, target);
     }
-    setting.out().println("Wrote " + target + ". Edit it with any text editor, then: hurdline check " + target);
+    setting
+        .out()
+        .println(
+            "Wrote " + target + ". Edit it with any text editor, then: hurdline check " + target);
     return ExitCode.DONE.number();
   }
 }

@@ -12,10 +12,18 @@ final class PlantChoice {
   @CommandLine.Parameters(index = "0", paramLabel = "FILE", description = "The plant file.")
   private Path file;
 
-  @CommandLine.Option(names = "--option", paramLabel = "A+B", description = "The plant with these of its options, applied in turn.")
+  @CommandLine.Option(
+      names = "--option",
+      paramLabel = "A+B",
+      description = "The plant with these of its options, applied in turn.")
   private String option;
 
-  @CommandLine.Option(names = "--set", paramLabel = "KEY=VALUE", description = "One key changed for this call, such as --set machines.mill.power=\"50 hp\". May be given several times.")
+  @CommandLine.Option(
+      names = "--set",
+      paramLabel = "KEY=VALUE",
+      description =
+          "One key changed for this call, such as --set machines.mill.power=\"50 hp\". May be given"
+              + " several times.")
   private List<String> sets = new ArrayList<>();
 
   Path file() {
@@ -43,7 +51,11 @@ final class PlantChoice {
 
   private Change named(String name) {
     if (name.isBlank()) {
-      throw new CallException("--option \"" + option + "\" has an empty name; expected names of options such as bigger_mill or bigger_mill+second_bag_hand");
+      throw new CallException(
+          "--option \""
+              + option
+              + "\" has an empty name; expected names of options such as bigger_mill or"
+              + " bigger_mill+second_bag_hand");
     }
     return new Change.Named(name.strip());
   }
@@ -51,7 +63,10 @@ final class PlantChoice {
   private static Change value(String set) {
     int equals = set.indexOf('=');
     if (equals <= 0) {
-      throw new CallException("--set \"" + set + "\" is no change; expected KEY=VALUE such as machines.mill.power=\"50 hp\"");
+      throw new CallException(
+          "--set \""
+              + set
+              + "\" is no change; expected KEY=VALUE such as machines.mill.power=\"50 hp\"");
     }
     return new Change.Value(set.substring(0, equals).strip(), set.substring(equals + 1).strip());
   }

@@ -33,7 +33,16 @@ final class RunReport {
     }
     Header header = answer.header();
     if (header.stopped()) {
-      setting.err().println("Stopped: " + header.replications() + " of " + header.replicationsAsked() + " replications are done; they are saved in " + folder + ".");
+      setting
+          .err()
+          .println(
+              "Stopped: "
+                  + header.replications()
+                  + " of "
+                  + header.replicationsAsked()
+                  + " replications are done; they are saved in "
+                  + folder
+                  + ".");
     }
   }
 }

@@ -17,7 +17,11 @@ import picocli.CommandLine;
     sortOptions = false,
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%n",
-    footer = {"", "Ctrl-C ends a run early; what is done by then is kept and reported.", "Example: hurdline run sweetgum-bend.yaml --option bigger_mill"})
+    footer = {
+      "",
+      "Ctrl-C ends a run early; what is done by then is kept and reported.",
+      "Example: hurdline run sweetgum-bend.yaml --option bigger_mill"
+    })
 final class RunVerb implements Callable<Integer> {
   private final Setting setting;
 
@@ -25,7 +29,11 @@ final class RunVerb implements Callable<Integer> {
   @CommandLine.Mixin private Effort effort;
   @CommandLine.Mixin private Shown shown;
 
-  @CommandLine.Option(names = "--out", paramLabel = "DIR", description = "Folder for the answer; it must be new or empty. Default: a dated one beside FILE.")
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "Folder for the answer; it must be new or empty. Default: a dated one beside FILE.")
   private Path out;
 
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
@@ -40,7 +48,10 @@ final class RunVerb implements Callable<Integer> {
     effort.check();
     Wording wording = shown.wording();
     Studies.Prepared ready = setting.studies().prepare(plant);
-    AnswerFolder folder = out == null ? AnswerFolder.beside(plant.file(), LocalDateTime.now()) : AnswerFolder.named(out);
+    AnswerFolder folder =
+        out == null
+            ? AnswerFolder.beside(plant.file(), LocalDateTime.now())
+            : AnswerFolder.named(out);
     try {
       return report(play(ready), folder, wording);
     } finally {
@@ -49,12 +60,19 @@ final class RunVerb implements Callable<Integer> {
   }
 
   private Optional<RunAnswer> play(Studies.Prepared ready) {
-    try (StopRequest stop = new StopRequest(() -> setting.err().println("Stopping; what is done is kept. Ctrl-C again ends at once.")); Progress progress = Progress.on(setting, !shown.quiet(), effort.replications())) {
+    try (StopRequest stop =
+            new StopRequest(
+                () ->
+                    setting
+                        .err()
+                        .println("Stopping; what is done is kept. Ctrl-C again ends at once."));
+        Progress progress = Progress.on(setting, !shown.quiet(), effort.replications())) {
       return ready.run(effort, progress::done, stop::isAsked);
     }
   }
 
-  private int report(Optional<RunAnswer> found, AnswerFolder folder, Wording wording) throws IOException {
+  private int report(Optional<RunAnswer> found, AnswerFolder folder, Wording wording)
+      throws IOException {
     if (found.isEmpty()) {
       setting.err().println("Stopped before the first replication was done; nothing is written.");
       return ExitCode.STOPPED.number();

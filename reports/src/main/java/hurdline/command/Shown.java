@@ -8,16 +8,30 @@ import picocli.CommandLine;
 
 /** How an answer is shown. */
 final class Shown {
-  @CommandLine.Option(names = "--units", paramLabel = "us|metric", defaultValue = "us", converter = Units.class, description = "Units of terminal and page: us (short tons, pounds) or metric. Tables are metric always. Default: us.")
+  @CommandLine.Option(
+      names = "--units",
+      paramLabel = "us|metric",
+      defaultValue = "us",
+      converter = Units.class,
+      description =
+          "Units of terminal and page: us (short tons, pounds) or metric. Tables are metric always."
+              + " Default: us.")
   private UnitSystem units;
 
-  @CommandLine.Option(names = "--locale", paramLabel = "TAG", description = "Whose marks numbers bear, such as de or fr-CA. Default: 1,234.5.")
+  @CommandLine.Option(
+      names = "--locale",
+      paramLabel = "TAG",
+      description = "Whose marks numbers bear, such as de or fr-CA. Default: 1,234.5.")
   private String locale;
 
-  @CommandLine.Option(names = "--json", description = "Prints the answer as JSON on standard output, all else on standard error.")
+  @CommandLine.Option(
+      names = "--json",
+      description = "Prints the answer as JSON on standard output, all else on standard error.")
   private boolean json;
 
-  @CommandLine.Option(names = "--quiet", description = "Shows neither progress nor the answer in words.")
+  @CommandLine.Option(
+      names = "--quiet",
+      description = "Shows neither progress nor the answer in words.")
   private boolean quiet;
 
   boolean json() {
@@ -36,7 +50,8 @@ final class Shown {
     try {
       return new Locale.Builder().setLanguageTag(locale).build();
     } catch (IllformedLocaleException e) {
-      throw new CallException("--locale \"" + locale + "\" is no language tag; expected one such as de or fr-CA");
+      throw new CallException(
+          "--locale \"" + locale + "\" is no language tag; expected one such as de or fr-CA");
     }
   }
 
@@ -46,7 +61,9 @@ final class Shown {
       return switch (text.toLowerCase(Locale.ROOT)) {
         case "us" -> UnitSystem.US;
         case "metric" -> UnitSystem.METRIC;
-        default -> throw new CommandLine.TypeConversionException("\"" + text + "\" is no system of units; expected us or metric");
+        default ->
+            throw new CommandLine.TypeConversionException(
+                "\"" + text + "\" is no system of units; expected us or metric");
       };
     }
   }

@@ -7,15 +7,17 @@ import sun.misc.SignalHandler;
 /**
  * Ctrl-C asks for an early end instead of killing the program; a second one kills it.
  *
- * <p>Not a shutdown hook: in one, the page could not be drawn any more, since Java refuses new hooks while it shuts down
- * and its graphics need some.
+ * <p>Not a shutdown hook: in one, the page could not be drawn any more, since Java refuses new
+ * hooks while it shuts down and its graphics need some.
  */
 final class StopRequest implements AutoCloseable {
   private final AtomicBoolean asked = new AtomicBoolean();
   private final Runnable told;
   private final SignalHandler before;
 
-  /** @param told called once, when the user has asked */
+  /**
+   * @param told called once, when the user has asked
+   */
   StopRequest(Runnable told) {
     this.told = told;
     this.before = Signal.handle(new Signal("INT"), signal -> ask());

@@ -9,7 +9,8 @@ import java.util.function.IntConsumer;
 /** The door to the engine: a plant file and settings go in, answers come out. */
 interface Studies {
   /**
-   * Reads the plant file and applies all changes, so that what is wrong shows before any work begins.
+   * Reads the plant file and applies all changes, so that what is wrong shows before any work
+   * begins.
    *
    * @throws hurdline.plant.ProblemsException with every problem
    */

@@ -17,7 +17,9 @@ final class Terminal {
     }
     try {
       String device = Files.readSymbolicLink(STANDARD_ERROR).toString();
-      return device.startsWith("/dev/pts/") || device.startsWith("/dev/tty") || device.equals("/dev/console");
+      return device.startsWith("/dev/pts/")
+          || device.startsWith("/dev/tty")
+          || device.equals("/dev/console");
     } catch (IOException | UnsupportedOperationException e) {
       return false;
     }

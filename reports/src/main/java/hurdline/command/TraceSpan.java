@@ -22,7 +22,11 @@ record TraceSpan(LocalDateTime from, LocalDateTime to) {
     } catch (DateTimeParseException wrong) {
       // Falls through to the message that covers every way of being wrong.
     }
-    throw new CallException("--trace \"" + text + "\" is no span; expected FROM..TO such as 2027-06-07..2027-06-08 or 2027-06-07T06:00..2027-06-07T14:30");
+    throw new CallException(
+        "--trace \""
+            + text
+            + "\" is no span; expected FROM..TO such as 2027-06-07..2027-06-08 or"
+            + " 2027-06-07T06:00..2027-06-07T14:30");
   }
 
   /** A date alone means its beginning, or at the end of a span its end. */

@@ -13,7 +13,8 @@ import picocli.CommandLine;
  * How well a measure is to be known.
  *
  * @param measure its full name
- * @param halfWidth wanted half-width of the 95 % interval, in the measure's unit or as a share of its mean
+ * @param halfWidth wanted half-width of the 95 % interval, in the measure's unit or as a share of
+ *     its mean
  * @param relative whether it is a share of the mean
  * @param said the aim as it was given
  */
@@ -23,10 +24,24 @@ record Until(String measure, double halfWidth, boolean relative, String said) {
   static Until of(String text) {
     Matcher parts = AIM.matcher(text);
     if (!parts.matches()) {
-      throw wrong(text, "is no aim", "a measure and a half-width, such as mass.stalk.fed:2% or mass.stalk.fed:500t");
+      throw wrong(
+          text,
+          "is no aim",
+          "a measure and a half-width, such as mass.stalk.fed:2% or mass.stalk.fed:500t");
     }
     String name = parts.group(1);
-    Measure measure = Measure.find(name).orElseThrow(() -> wrong(text, "names no measure", Nearest.expected("a measure", name, Arrays.stream(Measure.values()).map(Measure::pattern).toList()))).measure();
+    Measure measure =
+        Measure.find(name)
+            .orElseThrow(
+                () ->
+                    wrong(
+                        text,
+                        "names no measure",
+                        Nearest.expected(
+                            "a measure",
+                            name,
+                            Arrays.stream(Measure.values()).map(Measure::pattern).toList())))
+            .measure();
     double number = Double.parseDouble(parts.group(2));
     if (!(number > 0)) {
       throw wrong(text, "can never be reached", "a half-width above 0");

@@ -9,10 +9,29 @@ final class Cautions {
 
   static List<Note> standing() {
     return List.of(
-        new Note("Fire in the yard", "Baled stalks burn, and damp bales can heat and light themselves. Stack sizes, lanes between stacks, distance to buildings and water for fighting a fire follow the local fire code and the insurer, not this report. A yard that is full here need not be a yard that is allowed."),
-        new Note("Dust", "Dry dust of stalk, hurd and lint burns, and in the air it can explode. Dust collection, housekeeping, spark detection and electrical equipment follow the local fire code, the insurer and a licensed engineer's design."),
-        new Note("Machines", "Every stop, choke, screen swap and cleaning is planned here as time in which the machine is locked out and at rest. No shorter time is to be won by reaching into a machine that runs or can start."),
-        new Note("Hours and wages", "Shifts, rests and wages are what the plant file says. Whether they are allowed is for local labour law and agreements."),
-        new Note("Planning only", "Rates, ground areas and money are figures to plan by. They are no design by a licensed engineer and no offer to a lender."));
+        new Note(
+            "Fire in the yard",
+            "Baled stalks burn, and damp bales can heat and light themselves. Stack sizes, lanes"
+                + " between stacks, distance to buildings and water for fighting a fire follow the"
+                + " local fire code and the insurer, not this report. A yard that is full here need"
+                + " not be a yard that is allowed."),
+        new Note(
+            "Dust",
+            "Dry dust of stalk, hurd and lint burns, and in the air it can explode. Dust"
+                + " collection, housekeeping, spark detection and electrical equipment follow the"
+                + " local fire code, the insurer and a licensed engineer's design."),
+        new Note(
+            "Machines",
+            "Every stop, choke, screen swap and cleaning is planned here as time in which the"
+                + " machine is locked out and at rest. No shorter time is to be won by reaching"
+                + " into a machine that runs or can start."),
+        new Note(
+            "Hours and wages",
+            "Shifts, rests and wages are what the plant file says. Whether they are allowed is for"
+                + " local labour law and agreements."),
+        new Note(
+            "Planning only",
+            "Rates, ground areas and money are figures to plan by. They are no design by a licensed"
+                + " engineer and no offer to a lender."));
   }
 }

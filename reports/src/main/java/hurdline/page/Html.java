@@ -3,13 +3,19 @@ package hurdline.page;
 import hurdline.chart.Figure;
 import java.util.List;
 
-/** Writes HTML; all text given to it is escaped, so that a name of the plant file cannot become markup. */
+/**
+ * Writes HTML; all text given to it is escaped, so that a name of the plant file cannot become
+ * markup.
+ */
 final class Html {
   private final StringBuilder out = new StringBuilder();
 
   /** Escapes text for use between tags and in double-quoted attributes. */
   static String escape(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
   }
 
   /** Markup of the program's own; never a text from outside. */
@@ -39,7 +45,9 @@ final class Html {
 
   /** A chart over the table of its figures. */
   Html figure(Figure figure) {
-    raw("<figure id=\"chart-" + escape(figure.name()) + "\">\n<figcaption>").text(figure.title()).raw("</figcaption>\n");
+    raw("<figure id=\"chart-" + escape(figure.name()) + "\">\n<figcaption>")
+        .text(figure.title())
+        .raw("</figcaption>\n");
     raw("<div class=\"drawing\">").raw(figure.svg()).raw("</div>\n");
     table(figure.title(), figure.table());
     return raw("</figure>\n");
@@ -47,14 +55,21 @@ final class Html {
 
   /** A table in a box that scrolls on a screen and opens up on paper. */
   Html table(String label, Figure.Grid grid) {
-    raw("<div class=\"figures\" tabindex=\"0\" role=\"region\" aria-label=\"" + escape("Figures: " + label) + "\"><table>\n<thead><tr>");
+    raw(
+        "<div class=\"figures\" tabindex=\"0\" role=\"region\" aria-label=\""
+            + escape("Figures: " + label)
+            + "\"><table>\n<thead><tr>");
     for (int column = 0; column < grid.head().size(); column++) {
-      raw(isNumbers(grid, column) ? "<th scope=\"col\" class=\"n\">" : "<th scope=\"col\">").text(grid.head().get(column)).raw("</th>");
+      raw(isNumbers(grid, column) ? "<th scope=\"col\" class=\"n\">" : "<th scope=\"col\">")
+          .text(grid.head().get(column))
+          .raw("</th>");
     }
     raw("</tr></thead>\n<tbody>\n");
     for (List<String> row : grid.rows()) {
       raw("<tr><th scope=\"row\">").text(row.get(0)).raw("</th>");
-      row.subList(1, row.size()).forEach(cell -> raw(isNumber(cell) ? "<td class=\"n\">" : "<td>").text(cell).raw("</td>"));
+      row.subList(1, row.size())
+          .forEach(
+              cell -> raw(isNumber(cell) ? "<td class=\"n\">" : "<td>").text(cell).raw("</td>"));
       raw("</tr>\n");
     }
     return raw("</tbody></table></div>\n");

@@ -26,20 +26,40 @@ final class MeasureTables {
   Figure.Grid main() {
     List<List<String>> rows = new ArrayList<>();
     for (Outline.Line line : answer.outline().lines()) {
-      add(rows, "fed to " + line.name() + " (" + line.crop() + ")", Measure.MASS_FED.of(line.crop()));
+      add(
+          rows,
+          "fed to " + line.name() + " (" + line.crop() + ")",
+          Measure.MASS_FED.of(line.crop()));
       add(rows, "rate of " + line.name(), Measure.LINE_RATE.of(line.name()));
       line.products().forEach(product -> add(rows, product, Measure.PRODUCT_MASS.of(product)));
       add(rows, "left over of " + line.crop(), Measure.SEASON_LEFT_OVER.of(line.name()));
     }
-    answer.outline().crops().forEach(crop -> add(rows, "peak in the yard, " + crop.name(), Measure.YARD_PEAK.of(crop.name())));
+    answer
+        .outline()
+        .crops()
+        .forEach(
+            crop ->
+                add(rows, "peak in the yard, " + crop.name(), Measure.YARD_PEAK.of(crop.name())));
     add(rows, "margin", Measure.MONEY_MARGIN.of());
-    return new Figure.Grid(List.of("", "mean", "unit", "95 % interval", "one year in 20 below", "one year in 20 above"), rows);
+    return new Figure.Grid(
+        List.of(
+            "", "mean", "unit", "95 % interval", "one year in 20 below", "one year in 20 above"),
+        rows);
   }
 
   private void add(List<List<String>> rows, String label, String measure) {
-    answer.find(measure).ifPresent(row -> rows.add(List.of(
-        label, mean(row), wording.unit(row.unit()), wording.interval(row.mean(), row.low95(), row.high95(), row.unit()),
-        wording.number(row.p05(), row.low95(), row.high95(), row.unit()), wording.number(row.p95(), row.low95(), row.high95(), row.unit()))));
+    answer
+        .find(measure)
+        .ifPresent(
+            row ->
+                rows.add(
+                    List.of(
+                        label,
+                        mean(row),
+                        wording.unit(row.unit()),
+                        wording.interval(row.mean(), row.low95(), row.high95(), row.unit()),
+                        wording.number(row.p05(), row.low95(), row.high95(), row.unit()),
+                        wording.number(row.p95(), row.low95(), row.high95(), row.unit()))));
   }
 
   private String mean(SummaryRow row) {
@@ -51,7 +71,9 @@ final class MeasureTables {
   }
 
   Figure.Grid stops() {
-    return grid(List.of("stop", "times", "hours"), List.of(Measure.MACHINE_STOP_COUNT, Measure.MACHINE_STOP_HOURS));
+    return grid(
+        List.of("stop", "times", "hours"),
+        List.of(Measure.MACHINE_STOP_COUNT, Measure.MACHINE_STOP_HOURS));
   }
 
   boolean hasResources() {
@@ -59,7 +81,9 @@ final class MeasureTables {
   }
 
   Figure.Grid resources() {
-    return grid(List.of("resource", "busy, % of its hours", "mean wait min", "most waiting"), List.of(Measure.RESOURCE_BUSY, Measure.RESOURCE_WAIT_MEAN, Measure.RESOURCE_QUEUE_PEAK));
+    return grid(
+        List.of("resource", "busy, % of its hours", "mean wait min", "most waiting"),
+        List.of(Measure.RESOURCE_BUSY, Measure.RESOURCE_WAIT_MEAN, Measure.RESOURCE_QUEUE_PEAK));
   }
 
   boolean hasTrucks() {
@@ -67,7 +91,9 @@ final class MeasureTables {
   }
 
   Figure.Grid trucks() {
-    return grid(List.of("trips with", "trips", "mean wait min", "mean turnaround min"), List.of(Measure.TRUCKS_TRIPS, Measure.TRUCKS_WAIT_MEAN, Measure.TRUCKS_TURNAROUND_MEAN));
+    return grid(
+        List.of("trips with", "trips", "mean wait min", "mean turnaround min"),
+        List.of(Measure.TRUCKS_TRIPS, Measure.TRUCKS_WAIT_MEAN, Measure.TRUCKS_TURNAROUND_MEAN));
   }
 
   boolean hasLineMoney() {
@@ -76,7 +102,9 @@ final class MeasureTables {
 
   Figure.Grid lineMoney() {
     String currency = answer.header().currency();
-    return grid(List.of("line", "margin " + currency, "per fed tonne " + wording.unit(currency + "/t")), List.of(Measure.MONEY_LINE_MARGIN, Measure.MONEY_LINE_MARGIN_PER_TONNE));
+    return grid(
+        List.of("line", "margin " + currency, "per fed tonne " + wording.unit(currency + "/t")),
+        List.of(Measure.MONEY_LINE_MARGIN, Measure.MONEY_LINE_MARGIN_PER_TONNE));
   }
 
   private boolean has(Measure measure) {
@@ -84,7 +112,9 @@ final class MeasureTables {
   }
 
   private static boolean isOf(SummaryRow row, Measure measure) {
-    return Measure.find(row.measure()).map(match -> match.measure() == measure && !match.dry()).orElse(false);
+    return Measure.find(row.measure())
+        .map(match -> match.measure() == measure && !match.dry())
+        .orElse(false);
   }
 
   /** One row per name, one column per measure, each with its interval. */
@@ -94,19 +124,23 @@ final class MeasureTables {
     for (SummaryRow row : answer.summary()) {
       Measure.Match match = Measure.find(row.measure()).orElse(null);
       if (match != null && wanted.contains(match.measure()) && !match.dry()) {
-        String[] cells = rows.computeIfAbsent(String.join(": ", match.names()), name -> new String[measures.size()]);
+        String[] cells =
+            rows.computeIfAbsent(
+                String.join(": ", match.names()), name -> new String[measures.size()]);
         String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
-        cells[measures.indexOf(match.measure())] = mean(row) + (range.isEmpty() ? "" : " (" + range + ")");
+        cells[measures.indexOf(match.measure())] =
+            mean(row) + (range.isEmpty() ? "" : " (" + range + ")");
       }
     }
     List<List<String>> table = new ArrayList<>();
-    rows.forEach((name, cells) -> {
-      List<String> line = new ArrayList<>(List.of(name));
-      for (String cell : cells) {
-        line.add(cell == null ? "" : cell);
-      }
-      table.add(line);
-    });
+    rows.forEach(
+        (name, cells) -> {
+          List<String> line = new ArrayList<>(List.of(name));
+          for (String cell : cells) {
+            line.add(cell == null ? "" : cell);
+          }
+          table.add(line);
+        });
     return new Figure.Grid(head, table);
   }
 }

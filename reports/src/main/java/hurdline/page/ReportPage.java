@@ -21,7 +21,11 @@ public final class ReportPage {
     Html html = new Html();
     head(html, answer.header());
     html.raw("<nav aria-label=\"Contents\"><ul>\n");
-    sections.forEach(section -> html.raw("<li><a href=\"#" + section.id() + "\">").text(section.title()).raw("</a></li>\n"));
+    sections.forEach(
+        section ->
+            html.raw("<li><a href=\"#" + section.id() + "\">")
+                .text(section.title())
+                .raw("</a></li>\n"));
     html.raw("</ul></nav>\n<main>\n");
     for (Section section : sections) {
       html.raw("<section id=\"" + section.id() + "\">\n").element("h2", section.title());
@@ -44,7 +48,9 @@ public final class ReportPage {
   private static void head(Html html, Header header) {
     html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-    html.raw("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n");
+    html.raw(
+        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src"
+            + " 'unsafe-inline'\">\n");
     html.element("title", header.plant() + ": " + header.option());
     html.raw("<style>\n" + styles() + "</style>\n</head>\n<body>\n<header>\n");
     html.element("h1", header.plant());
@@ -53,8 +59,10 @@ public final class ReportPage {
   }
 
   private static String subtitle(Header header) {
-    String what = header.option().equals("base") ? "The plant as it stands" : "With " + header.option();
-    String changes = header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
+    String what =
+        header.option().equals("base") ? "The plant as it stands" : "With " + header.option();
+    String changes =
+        header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
     return what + changes + ". " + header.from() + " to " + header.to() + ".";
   }
 

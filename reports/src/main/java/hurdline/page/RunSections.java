@@ -16,7 +16,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The parts of a run's report, in the order in which one reads them who runs the plant and then who lends the money. */
+/**
+ * The parts of a run's report, in the order in which one reads them who runs the plant and then who
+ * lends the money.
+ */
 final class RunSections {
   private final RunAnswer answer;
   private final Wording wording;
@@ -38,13 +41,27 @@ final class RunSections {
     List<Figure> energy = figures.energy();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
-        new Section("holds", "What holds the line", !holders.isEmpty(), html -> writeHolders(html, holders)),
-        new Section("flow", "The line and its flows", !flows.isEmpty(), html -> writeFlows(html, flows)),
-        new Section("time", "Where each machine's time goes", !answer.machines().isEmpty(), html -> writeTime(html, figures.machineTime())),
+        new Section(
+            "holds",
+            "What holds the line",
+            !holders.isEmpty(),
+            html -> writeHolders(html, holders)),
+        new Section(
+            "flow", "The line and its flows", !flows.isEmpty(), html -> writeFlows(html, flows)),
+        new Section(
+            "time",
+            "Where each machine's time goes",
+            !answer.machines().isEmpty(),
+            html -> writeTime(html, figures.machineTime())),
         new Section("weeks", "Week by week", !weeks.isEmpty(), html -> weeks.forEach(html::figure)),
-        new Section("yard", "The yard", !yard.isEmpty() || tables.hasTrucks(), html -> writeYard(html, yard)),
+        new Section(
+            "yard",
+            "The yard",
+            !yard.isEmpty() || tables.hasTrucks(),
+            html -> writeYard(html, yard)),
         new Section("money", "Money", !money.isEmpty(), html -> writeMoney(html, money)),
-        new Section("energy", "Electricity", !energy.isEmpty(), html -> energy.forEach(html::figure)),
+        new Section(
+            "energy", "Electricity", !energy.isEmpty(), html -> energy.forEach(html::figure)),
         new Section("assumes", "What these figures assume", true, this::writeAssumptions),
         new Section("cautions", "Cautions", true, this::writeCautions));
   }
@@ -54,20 +71,40 @@ final class RunSections {
     new RunWords(answer, wording).twoSentences().forEach(html::paragraph);
     html.raw("</div>\n");
     if (answer.header().stopped()) {
-      html.paragraph("The run was stopped: " + answer.header().replications() + " of " + answer.header().replicationsAsked() + " replications are in this answer.");
+      html.paragraph(
+          "The run was stopped: "
+              + answer.header().replications()
+              + " of "
+              + answer.header().replicationsAsked()
+              + " replications are in this answer.");
     }
     html.table("the answer", tables.main());
-    html.paragraph(answer.header().replications() > 1 ? "Ranges are 95 % intervals of the mean over " + answer.header().replications() + " replications; the last columns say how single years differ." : "One replication only: no interval can be given, and another year may differ much.");
+    html.paragraph(
+        answer.header().replications() > 1
+            ? "Ranges are 95 % intervals of the mean over "
+                + answer.header().replications()
+                + " replications; the last columns say how single years differ."
+            : "One replication only: no interval can be given, and another year may differ much.");
   }
 
   private void writeHolders(Html html, List<Figure> holders) {
-    html.paragraph("Each scheduled hour of a line is put down to the one thing that kept its feeder from running faster, followed through full and empty bins to its root. The hours add up to the scheduled hours.");
+    html.paragraph(
+        "Each scheduled hour of a line is put down to the one thing that kept its feeder from"
+            + " running faster, followed through full and empty bins to its root. The hours add up"
+            + " to the scheduled hours.");
     holders.forEach(html::figure);
-    html.list(Stream.of(Cause.values()).filter(this::isCause).map(kind -> word(kind) + ": " + kind.sentence()).toList());
+    html.list(
+        Stream.of(Cause.values())
+            .filter(this::isCause)
+            .map(kind -> word(kind) + ": " + kind.sentence())
+            .toList());
   }
 
   private boolean isCause(Cause kind) {
-    return answer.holders().stream().filter(row -> row.hours() > 0).map(HolderRow::cause).anyMatch(cause -> Cause.kindOf(cause) == kind);
+    return answer.holders().stream()
+        .filter(row -> row.hours() > 0)
+        .map(HolderRow::cause)
+        .anyMatch(cause -> Cause.kindOf(cause) == kind);
   }
 
   private static String word(Cause kind) {
@@ -86,13 +123,18 @@ final class RunSections {
   }
 
   private void writeFlows(Html html, List<Figure> flows) {
-    html.paragraph("Mean flows over the scheduled hours, stops and waits included. The box with the heavy frame held the line for the largest share of them.");
+    html.paragraph(
+        "Mean flows over the scheduled hours, stops and waits included. The box with the heavy"
+            + " frame held the line for the largest share of them.");
     flows.forEach(html::figure);
   }
 
   private void writeTime(Html html, List<Figure> time) {
     time.forEach(html::figure);
-    html.list(Stream.of(State.values()).map(state -> state.word().replace('_', ' ') + ": " + state.sentence() + ".").toList());
+    html.list(
+        Stream.of(State.values())
+            .map(state -> state.word().replace('_', ' ') + ": " + state.sentence() + ".")
+            .toList());
     if (tables.hasStops()) {
       html.table("stops", tables.stops());
     }
@@ -112,9 +154,11 @@ final class RunSections {
     money.forEach(html::figure);
     if (tables.hasLineMoney()) {
       html.table("margin by line", tables.lineMoney());
-      html.paragraph("A line's margin is " + "before electricity and overhead, which serve all lines.");
+      html.paragraph(
+          "A line's margin is " + "before electricity and overhead, which serve all lines.");
     }
-    html.paragraph(Measure.MONEY_MARGIN.sentence() + " Products by price and mass are in summary.csv.");
+    html.paragraph(
+        Measure.MONEY_MARGIN.sentence() + " Products by price and mass are in summary.csv.");
   }
 
   private void writeAssumptions(Html html) {
@@ -123,15 +167,25 @@ final class RunSections {
     rows.add(List.of("plant file", header.file()));
     rows.add(List.of("its content hash", header.contentHash()));
     rows.add(List.of("options", header.option()));
-    rows.add(List.of("changes", header.changes().isEmpty() ? "none" : String.join(", ", header.changes())));
+    rows.add(
+        List.of(
+            "changes", header.changes().isEmpty() ? "none" : String.join(", ", header.changes())));
     rows.add(List.of("calendar", header.from() + " to " + header.to()));
-    rows.add(List.of("replications", Integer.toString(header.replications()) + (header.until().isEmpty() ? "" : ", until " + header.until())));
+    rows.add(
+        List.of(
+            "replications",
+            Integer.toString(header.replications())
+                + (header.until().isEmpty() ? "" : ", until " + header.until())));
     rows.add(List.of("seed", Long.toString(header.seed())));
     rows.add(List.of("program", "hurdline " + header.version()));
-    rows.add(List.of("units on this page", wording.units() == UnitSystem.US ? "US: a ton is 2000 lb" : "metric: a t is 1000 kg"));
+    rows.add(
+        List.of(
+            "units on this page",
+            wording.units() == UnitSystem.US ? "US: a ton is 2000 lb" : "metric: a t is 1000 kg"));
     html.table("settings", new Figure.Grid(List.of("setting", "value"), rows));
     writeNotes(html, answer.assumptions());
-    html.paragraph("Tables beside this page are in metric units, a t being 1000 kg, with all digits.");
+    html.paragraph(
+        "Tables beside this page are in metric units, a t being 1000 kg, with all digits.");
   }
 
   private void writeCautions(Html html) {

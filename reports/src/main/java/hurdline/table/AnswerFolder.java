@@ -15,11 +15,13 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
- * The folder that an answer is written into: claimed before work begins, so that a full disk or a forbidden folder shows
- * at once, and never one that holds anything already. A file is written under another name and moved when it is whole.
+ * The folder that an answer is written into: claimed before work begins, so that a full disk or a
+ * forbidden folder shows at once, and never one that holds anything already. A file is written
+ * under another name and moved when it is whole.
  */
 public final class AnswerFolder {
-  private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss", Locale.ROOT);
+  private static final DateTimeFormatter STAMP =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss", Locale.ROOT);
   private static final int NAMES_TRIED = 1000;
 
   private final Path path;
@@ -57,9 +59,15 @@ public final class AnswerFolder {
     return new AnswerFolder(Files.createDirectories(folder), true);
   }
 
-  /** Claims a new dated folder beside the plant file: {@code sweetgum-bend-answer-2026-11-25-153012}. */
+  /**
+   * Claims a new dated folder beside the plant file: {@code
+   * sweetgum-bend-answer-2026-11-25-153012}.
+   */
   public static AnswerFolder beside(Path plantFile, LocalDateTime now) throws IOException {
-    String base = plantFile.getFileName().toString().replaceFirst("\\.ya?ml$", "") + "-answer-" + now.format(STAMP);
+    String base =
+        plantFile.getFileName().toString().replaceFirst("\\.ya?ml$", "")
+            + "-answer-"
+            + now.format(STAMP);
     for (int attempt = 1; attempt <= NAMES_TRIED; attempt++) {
       Path folder = plantFile.resolveSibling(attempt == 1 ? base : base + "-" + attempt);
       try {

@@ -7,8 +7,8 @@ import java.math.RoundingMode;
 /**
  * The shortest decimal text that reads back as the very same double.
  *
- * <p>Not {@code Double.toString}: what that prints changed between Java releases, and the same seed must give the same
- * bytes on all of them.
+ * <p>Not {@code Double.toString}: what that prints changed between Java releases, and the same seed
+ * must give the same bytes on all of them.
  */
 public final class Exact {
   private static final int ENOUGH_DIGITS = 17;

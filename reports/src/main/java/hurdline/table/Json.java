@@ -23,7 +23,10 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.Set;
 
-/** How records become JSON and come back: rows on one line each, {@code null} for what is not defined. */
+/**
+ * How records become JSON and come back: rows on one line each, {@code null} for what is not
+ * defined.
+ */
 final class Json {
   private Json() {}
 
@@ -74,7 +77,10 @@ final class Json {
     }
   }
 
-  /** Keeps each row on a line of its own, so that a version control's difference is readable and the file small. */
+  /**
+   * Keeps each row on a line of its own, so that a version control's difference is readable and the
+   * file small.
+   */
   private static final class OneLineEach implements TypeAdapterFactory {
     private static final Set<Class<?>> SPREAD =
         Set.of(Header.class, Outline.class, LineFlow.class, PaperAnswer.Line.class);

@@ -19,7 +19,9 @@ public final class RecordFile {
 
   private RecordFile() {}
 
-  /** Writes the answer with its verb; the replications themselves are left to {@code measures.csv}. */
+  /**
+   * Writes the answer with its verb; the replications themselves are left to {@code measures.csv}.
+   */
   public static void write(Answer answer, Writer out) throws IOException {
     JsonWriter json = GSON.newJsonWriter(out);
     json.beginObject();
@@ -41,7 +43,8 @@ public final class RecordFile {
     try {
       JsonObject envelope = JsonParser.parseReader(in).getAsJsonObject();
       if (envelope.get("record").getAsInt() != FORMAT) {
-        throw new IOException("record format " + envelope.get("record") + " is not known; expected " + FORMAT);
+        throw new IOException(
+            "record format " + envelope.get("record") + " is not known; expected " + FORMAT);
       }
       return GSON.fromJson(envelope.get("answer"), type(envelope.get("verb").getAsString()));
     } catch (JsonParseException | IllegalStateException | NullPointerException e) {

@@ -10,7 +10,10 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** The tables of a run, each with the columns that other tables of the same name have under other verbs. */
+/**
+ * The tables of a run, each with the columns that other tables of the same name have under other
+ * verbs.
+ */
 public final class RunTables {
   private final RunAnswer answer;
 
@@ -20,7 +23,8 @@ public final class RunTables {
 
   /** All that a run writes; {@code trace.csv} only where a trace was asked for. */
   public List<Table> all() {
-    List<Table> tables = new ArrayList<>(List.of(measures(), summary(), weeks(), months(), levels()));
+    List<Table> tables =
+        new ArrayList<>(List.of(measures(), summary(), weeks(), months(), levels()));
     if (!answer.trace().isEmpty()) {
       tables.add(trace());
     }
@@ -33,60 +37,121 @@ public final class RunTables {
     return table(
         "measures.csv",
         "option,replication,measure,unit,value",
-        () -> IntStream.range(0, samples.values().length).boxed().flatMap(replication -> replication(samples, option, replication)));
+        () ->
+            IntStream.range(0, samples.values().length)
+                .boxed()
+                .flatMap(replication -> replication(samples, option, replication)));
   }
 
   private static Stream<Object[]> replication(Samples samples, String option, int replication) {
     double[] values = samples.values()[replication];
     return IntStream.range(0, values.length)
-        .mapToObj(at -> {
-          Samples.Measured measured = samples.measures().get(at);
-          return row(option, replication + 1, measured.measure(), measured.unit(), values[at]);
-        });
+        .mapToObj(
+            at -> {
+              Samples.Measured measured = samples.measures().get(at);
+              return row(option, replication + 1, measured.measure(), measured.unit(), values[at]);
+            });
   }
 
   private Table summary() {
     return table(
         "summary.csv",
         "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications",
-        () -> answer.summary().stream()
-            .map(r -> row(r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95(), r.sd(), r.p05(), r.p50(), r.p95(), r.least(), r.most(), r.replications())));
+        () ->
+            answer.summary().stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            r.measure(),
+                            r.unit(),
+                            r.mean(),
+                            r.low95(),
+                            r.high95(),
+                            r.sd(),
+                            r.p05(),
+                            r.p50(),
+                            r.p95(),
+                            r.least(),
+                            r.most(),
+                            r.replications())));
   }
 
   private Table weeks() {
     return table(
         "weeks.csv",
         "option,week,from,measure,unit,mean,p05,p50,p95",
-        () -> answer.weeks().stream()
-            .map(r -> row(r.option(), r.week(), r.from(), r.measure(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95())));
+        () ->
+            answer.weeks().stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            r.week(),
+                            r.from(),
+                            r.measure(),
+                            r.unit(),
+                            r.mean(),
+                            r.p05(),
+                            r.p50(),
+                            r.p95())));
   }
 
   private Table months() {
     return table(
         "months.csv",
         "option,month,measure,unit,mean,p05,p50,p95",
-        () -> answer.months().stream()
-            .map(r -> row(r.option(), r.month(), r.measure(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95())));
+        () ->
+            answer.months().stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            r.month(),
+                            r.measure(),
+                            r.unit(),
+                            r.mean(),
+                            r.p05(),
+                            r.p50(),
+                            r.p95())));
   }
 
   private Table levels() {
     return table(
         "levels.csv",
         "option,date,crop,place,unit,mean,p05,p50,p95",
-        () -> answer.levels().stream()
-            .map(r -> row(r.option(), r.date(), r.crop(), r.place(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95())));
+        () ->
+            answer.levels().stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            r.date(),
+                            r.crop(),
+                            r.place(),
+                            r.unit(),
+                            r.mean(),
+                            r.p05(),
+                            r.p50(),
+                            r.p95())));
   }
 
   private Table trace() {
     Trace trace = answer.trace();
-    List<String> columns = new ArrayList<>(List.of("replication", "clock", "where", "what", "amount"));
+    List<String> columns =
+        new ArrayList<>(List.of("replication", "clock", "where", "what", "amount"));
     trace.heads().forEach(head -> columns.add("rate." + head));
     trace.bins().forEach(bin -> columns.add("level." + bin));
-    return new Table("trace.csv", columns, () -> trace.rows().stream().map(event -> traceRow(trace.replication(), event)));
+    return new Table(
+        "trace.csv",
+        columns,
+        () -> trace.rows().stream().map(event -> traceRow(trace.replication(), event)));
   }
 
   private static Object[] traceRow(int replication, Trace.Row event) {
-    List<Object> cells = new ArrayList<>(Arrays.asList(replication, event.clock(), event.where(), event.what(), event.amount()));
+    List<Object> cells =
+        new ArrayList<>(
+            Arrays.asList(replication, event.clock(), event.where(), event.what(), event.amount()));
     Arrays.stream(event.rates()).forEach(cells::add);
     Arrays.stream(event.levels()).forEach(cells::add);
     return cells.toArray();

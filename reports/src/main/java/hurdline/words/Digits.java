@@ -9,9 +9,9 @@ import java.util.Locale;
 /**
  * Writes a number with no more digits than its interval supports.
  *
- * <p>The last digit shown is that of the first digit of the interval's half-width; if that digit is a 1, the one after
- * it, since rounding would then be coarse against the interval. A number without an interval gets four digits, none
- * gets more than five. Common practice, no source.
+ * <p>The last digit shown is that of the first digit of the interval's half-width; if that digit is
+ * a 1, the one after it, since rounding would then be coarse against the interval. A number without
+ * an interval gets four digits, none gets more than five. Common practice, no source.
  */
 final class Digits {
   private static final int WITHOUT_INTERVAL = 4;

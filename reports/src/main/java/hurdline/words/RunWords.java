@@ -11,7 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** The answer of a run in a dozen lines for the terminal, and in two sentences for the head of the report. */
+/**
+ * The answer of a run in a dozen lines for the terminal, and in two sentences for the head of the
+ * report.
+ */
 public final class RunWords {
   private static final int HOLDERS_TOLD = 3;
 
@@ -36,7 +39,10 @@ public final class RunWords {
     add(lines, "yard peak   ", yardPeaks());
     add(lines, "money       ", money());
     if (answer.header().replications() > 1) {
-      lines.add("In brackets: 95 % interval of the mean of " + answer.header().replications() + " replications.");
+      lines.add(
+          "In brackets: 95 % interval of the mean of "
+              + answer.header().replications()
+              + " replications.");
     }
     return lines;
   }
@@ -46,36 +52,84 @@ public final class RunWords {
     String first =
         answer.outline().lines().stream()
             .map(line -> line.name() + " is fed " + fed(line) + leftOverClause(line))
-            .collect(Collectors.joining("; ", "From " + answer.header().from() + " to " + answer.header().to() + " ", ""));
-    String margin = answer.find(Measure.MONEY_MARGIN.of()).map(row -> "; the margin is " + wording.withInterval(row)).orElse("");
+            .collect(
+                Collectors.joining(
+                    "; ",
+                    "From " + answer.header().from() + " to " + answer.header().to() + " ",
+                    ""));
+    String margin =
+        answer
+            .find(Measure.MONEY_MARGIN.of())
+            .map(row -> "; the margin is " + wording.withInterval(row))
+            .orElse("");
     String second =
         answer.outline().lines().stream()
             .filter(line -> !held(line.name()).isEmpty())
             .map(line -> line.name() + " is held " + held(line.name()))
             .collect(Collectors.joining("; ", "Of its scheduled hours ", "."));
-    return second.equals("Of its scheduled hours .") ? List.of(first + margin + ".") : List.of(first + margin + ".", second);
+    return second.equals("Of its scheduled hours .")
+        ? List.of(first + margin + ".")
+        : List.of(first + margin + ".", second);
   }
 
   String title() {
     Header header = answer.header();
-    String changes = header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
-    String count = header.replications() == 1 ? "1 replication" : header.replications() + " replications";
-    String stopped = header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "";
-    return header.plant() + ", " + header.option() + changes + ", " + header.from() + " to " + header.to() + ", " + count + stopped + ", seed " + header.seed();
+    String changes =
+        header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    String count =
+        header.replications() == 1 ? "1 replication" : header.replications() + " replications";
+    String stopped =
+        header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "";
+    return header.plant()
+        + ", "
+        + header.option()
+        + changes
+        + ", "
+        + header.from()
+        + " to "
+        + header.to()
+        + ", "
+        + count
+        + stopped
+        + ", seed "
+        + header.seed();
   }
 
   private String fed(Outline.Line line) {
-    String fed = answer.find(Measure.MASS_FED.of(line.crop())).map(wording::withInterval).orElse("nothing") + " of " + line.crop();
+    String fed =
+        answer.find(Measure.MASS_FED.of(line.crop())).map(wording::withInterval).orElse("nothing")
+            + " of "
+            + line.crop();
     // The measure is the crop's; where lines share one, a line's own part shows in its rate.
-    String shared = answer.outline().lines().stream().filter(other -> other.crop().equals(line.crop())).count() > 1 ? " in all lines" : "";
-    String rate = answer.find(Measure.LINE_RATE.of(line.name())).map(row -> ", " + wording.amount(row)).orElse("");
-    String hours = answer.find(Measure.LINE_HOURS_SCHEDULED.of(line.name())).map(row -> " over " + wording.number(row.mean(), row.low95(), row.high95(), "h") + " scheduled hours").orElse("");
+    String shared =
+        answer.outline().lines().stream().filter(other -> other.crop().equals(line.crop())).count()
+                > 1
+            ? " in all lines"
+            : "";
+    String rate =
+        answer
+            .find(Measure.LINE_RATE.of(line.name()))
+            .map(row -> ", " + wording.amount(row))
+            .orElse("");
+    String hours =
+        answer
+            .find(Measure.LINE_HOURS_SCHEDULED.of(line.name()))
+            .map(
+                row ->
+                    " over "
+                        + wording.number(row.mean(), row.low95(), row.high95(), "h")
+                        + " scheduled hours")
+            .orElse("");
     return fed + shared + rate + hours;
   }
 
   private String made(Outline.Line line) {
     return line.products().stream()
-        .map(product -> answer.find(Measure.PRODUCT_MASS.of(product)).map(row -> product + " " + wording.amount(row)))
+        .map(
+            product ->
+                answer
+                    .find(Measure.PRODUCT_MASS.of(product))
+                    .map(row -> product + " " + wording.amount(row)))
         .flatMap(java.util.Optional::stream)
         .collect(Collectors.joining(", "));
   }
@@ -93,11 +147,18 @@ public final class RunWords {
   }
 
   private String leftOver(Outline.Line line) {
-    return answer.find(Measure.SEASON_LEFT_OVER.of(line.name())).map(row -> wording.withInterval(row) + " when its season ends").orElse("");
+    return answer
+        .find(Measure.SEASON_LEFT_OVER.of(line.name()))
+        .map(row -> wording.withInterval(row) + " when its season ends")
+        .orElse("");
   }
 
   private String leftOverClause(Outline.Line line) {
-    return answer.find(Measure.SEASON_LEFT_OVER.of(line.name())).filter(row -> row.mean() > 0).map(row -> ", and " + wording.withInterval(row) + " are left over").orElse("");
+    return answer
+        .find(Measure.SEASON_LEFT_OVER.of(line.name()))
+        .filter(row -> row.mean() > 0)
+        .map(row -> ", and " + wording.withInterval(row) + " are left over")
+        .orElse("");
   }
 
   private String yardPeaks() {
@@ -109,11 +170,25 @@ public final class RunWords {
 
   private String peak(Outline.Crop crop, SummaryRow row) {
     double room = answer.outline().capacityFor(crop.name());
-    return crop.name() + " " + wording.withInterval(row) + (room > 0 ? " of " + wording.amount(room, crop.unit()) : "");
+    return crop.name()
+        + " "
+        + wording.withInterval(row)
+        + (room > 0 ? " of " + wording.amount(room, crop.unit()) : "");
   }
 
   private String money() {
-    return answer.find(Measure.MONEY_MARGIN.of()).map(row -> "revenue " + answer.find(Measure.MONEY_REVENUE.of()).map(wording::amount).orElse("not defined") + ", margin " + wording.withInterval(row)).orElse("");
+    return answer
+        .find(Measure.MONEY_MARGIN.of())
+        .map(
+            row ->
+                "revenue "
+                    + answer
+                        .find(Measure.MONEY_REVENUE.of())
+                        .map(wording::amount)
+                        .orElse("not defined")
+                    + ", margin "
+                    + wording.withInterval(row))
+        .orElse("");
   }
 
   private static void add(List<String> lines, String head, String text) {

@@ -3,7 +3,8 @@ package hurdline.words;
 /**
  * The units that people read. Tables keep tonnes and kilograms always.
  *
- * @see "NIST Handbook 44, appendix C: 1 lb = 0.45359237 kg, 1 short ton = 2000 lb, both exact; from memory"
+ * @see "NIST Handbook 44, appendix C: 1 lb = 0.45359237 kg, 1 short ton = 2000 lb, both exact; from
+ *     memory"
  */
 public enum UnitSystem {
   US,

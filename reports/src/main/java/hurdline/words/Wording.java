@@ -33,7 +33,8 @@ public final class Wording {
   /** {@code 57 % (54 to 60 %)} of a line's hours. */
   public String share(HolderRow row) {
     String range = interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
-    String share = withUnit(number(row.share(), row.shareLow95(), row.shareHigh95(), "share"), "share");
+    String share =
+        withUnit(number(row.share(), row.shareLow95(), row.shareHigh95(), "share"), "share");
     return range.isEmpty() ? share : share + " (" + range + " %)";
   }
 
@@ -83,6 +84,8 @@ public final class Wording {
   }
 
   private String withUnit(String number, String unit) {
-    return unit.equals("count") || number.equals("not defined") ? number : number + " " + unit(unit);
+    return unit.equals("count") || number.equals("not defined")
+        ? number
+        : number + " " + unit(unit);
   }
 }

@@ -41,7 +41,23 @@ class FiguresTest {
 
   @Test
   void aYearGivesEveryChart() {
-    assertThat(ALL).extracting(Figure::name).containsExactly("held-stalk_line", "held-cotton_line", "flow-stalk_line", "flow-cotton_line", "time", "fed-stalk", "fed-seed_cotton", "products-stalk_line", "products-cotton_line", "yard-stalk", "yard-seed_cotton", "money", "energy", "peak");
+    assertThat(ALL)
+        .extracting(Figure::name)
+        .containsExactly(
+            "held-stalk_line",
+            "held-cotton_line",
+            "flow-stalk_line",
+            "flow-cotton_line",
+            "time",
+            "fed-stalk",
+            "fed-seed_cotton",
+            "products-stalk_line",
+            "products-cotton_line",
+            "yard-stalk",
+            "yard-seed_cotton",
+            "money",
+            "energy",
+            "peak");
   }
 
   @ParameterizedTest
@@ -50,15 +66,19 @@ class FiguresTest {
     Document drawing = parse(figure);
     assertThat(drawing.getElementsByTagNameNS("*", "text").getLength()).isGreaterThan(3);
     assertThat(drawing.getElementsByTagNameNS("*", "image").getLength()).isZero();
-    assertThat(drawing.getElementsByTagNameNS("*", "title").item(0).getTextContent()).isEqualTo(figure.title());
-    assertThat(drawing.getElementsByTagNameNS("*", "desc").item(0).getTextContent()).isEqualTo(figure.alternative());
+    assertThat(drawing.getElementsByTagNameNS("*", "title").item(0).getTextContent())
+        .isEqualTo(figure.title());
+    assertThat(drawing.getElementsByTagNameNS("*", "desc").item(0).getTextContent())
+        .isEqualTo(figure.alternative());
     assertThat(drawing.getDocumentElement().getAttribute("viewBox")).startsWith("0 0 ");
   }
 
   @ParameterizedTest
   @MethodSource("figures")
   void aChartHasItsFiguresInATable(Figure figure) {
-    assertThat(figure.table().rows()).isNotEmpty().allSatisfy(row -> assertThat(row).hasSameSizeAs(figure.table().head()));
+    assertThat(figure.table().rows())
+        .isNotEmpty()
+        .allSatisfy(row -> assertThat(row).hasSameSizeAs(figure.table().head()));
     assertThat(figure.alternative()).hasSizeGreaterThan(60).endsWith(".");
   }
 
@@ -94,13 +114,20 @@ class FiguresTest {
 
   @Test
   void whatAPlantLacksIsNotDrawn() {
-    assertThat(new Figures(SampleAnswer.bare(), new Wording(UnitSystem.METRIC, Locale.ROOT)).all()).extracting(Figure::name).containsExactly("held-only", "time");
+    assertThat(new Figures(SampleAnswer.bare(), new Wording(UnitSystem.METRIC, Locale.ROOT)).all())
+        .extracting(Figure::name)
+        .containsExactly("held-only", "time");
   }
 
   @Test
   void machineStatesAreDrawnWithSixPaintsThatDiffer() {
-    Figure time = ALL.stream().filter(figure -> figure.name().equals("time")).findFirst().orElseThrow();
-    assertThat(time.svg()).contains("<pattern").contains("full rate").contains("starved").contains("blocked");
+    Figure time =
+        ALL.stream().filter(figure -> figure.name().equals("time")).findFirst().orElseThrow();
+    assertThat(time.svg())
+        .contains("<pattern")
+        .contains("full rate")
+        .contains("starved")
+        .contains("blocked");
     assertThat(Pattern.compile("<pattern").matcher(time.svg()).results().count()).isEqualTo(4);
   }
 }

@@ -46,7 +46,8 @@ class CommandTest {
   }
 
   private int call(Studies studies, String... args) {
-    return Hurdline.call(new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
+    return Hurdline.call(
+        new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
   }
 
   private int call(Engine engine, String... args) {
@@ -58,17 +59,18 @@ class CommandTest {
   }
 
   private static Studies studies(Engine engine) {
-    return choice -> new Studies.Prepared() {
-      @Override
-      public PaperAnswer onPaper() {
-        return SampleAnswer.paper();
-      }
+    return choice ->
+        new Studies.Prepared() {
+          @Override
+          public PaperAnswer onPaper() {
+            return SampleAnswer.paper();
+          }
 
-      @Override
-      public Optional<RunAnswer> run(Effort effort, IntConsumer done, BooleanSupplier stop) {
-        return engine.run(effort, done, stop);
-      }
-    };
+          @Override
+          public Optional<RunAnswer> run(Effort effort, IntConsumer done, BooleanSupplier stop) {
+            return engine.run(effort, done, stop);
+          }
+        };
   }
 
   private List<String> namesIn(Path folder) throws IOException {
@@ -81,9 +83,24 @@ class CommandTest {
   void aRunWritesAllItsFilesAndTellsTheAnswer() throws IOException {
     Path answer = dir.resolve("answer");
     assertThat(call("run", plant.toString(), "--out", answer.toString())).isZero();
-    assertThat(namesIn(answer)).containsExactly("charts", "levels.csv", "measures.csv", "months.csv", "record.json", "report.html", "summary.csv", "weeks.csv");
-    assertThat(namesIn(answer.resolve("charts"))).hasSize(14).allMatch(name -> name.endsWith(".svg"));
-    assertThat(out.toString().lines()).hasSize(13).first().isEqualTo("Sweetgum Bend shared gin, base, 2027-01-04 to 2027-12-31, 40 replications, seed 1");
+    assertThat(namesIn(answer))
+        .containsExactly(
+            "charts",
+            "levels.csv",
+            "measures.csv",
+            "months.csv",
+            "record.json",
+            "report.html",
+            "summary.csv",
+            "weeks.csv");
+    assertThat(namesIn(answer.resolve("charts")))
+        .hasSize(14)
+        .allMatch(name -> name.endsWith(".svg"));
+    assertThat(out.toString().lines())
+        .hasSize(13)
+        .first()
+        .isEqualTo(
+            "Sweetgum Bend shared gin, base, 2027-01-04 to 2027-12-31, 40 replications, seed 1");
     assertThat(out.toString()).endsWith("Report: " + answer.resolve("report.html") + "\n");
     assertThat(err.toString()).isEmpty();
   }
@@ -91,7 +108,11 @@ class CommandTest {
   @Test
   void withoutAFolderTheAnswerLiesBesideThePlant() throws IOException {
     assertThat(call("run", plant.toString(), "--quiet")).isZero();
-    assertThat(namesIn(dir)).hasSize(2).first().asString().matches("plant-answer-\\d{4}-\\d\\d-\\d\\d-\\d{6}");
+    assertThat(namesIn(dir))
+        .hasSize(2)
+        .first()
+        .asString()
+        .matches("plant-answer-\\d{4}-\\d\\d-\\d\\d-\\d{6}");
     assertThat(out.toString() + err).isEmpty();
   }
 
@@ -100,7 +121,12 @@ class CommandTest {
     Path old = Files.createDirectory(dir.resolve("old"));
     Files.writeString(old.resolve("record.json"), "old");
     assertThat(call("run", plant.toString(), "--out", old.toString())).isEqualTo(2);
-    assertThat(err.toString()).isEqualTo("hurdline: " + old + " holds something already and is not written over; name a new or an empty folder with --out\n");
+    assertThat(err.toString())
+        .isEqualTo(
+            "hurdline: "
+                + old
+                + " holds something already and is not written over; name a new or an empty folder"
+                + " with --out\n");
     assertThat(old.resolve("record.json")).hasContent("old");
   }
 
@@ -113,37 +139,56 @@ class CommandTest {
 
   @Test
   void allProblemsOfAFileAreToldAndNothingIsWritten() throws IOException {
-    Studies wrong = choice -> {
-      throw new ProblemsException(List.of("plant.yaml:1:1 plant: is missing; expected a name", "plant.yaml:2:3 crops.stak: is wrong; expected \"stalk\""));
-    };
+    Studies wrong =
+        choice -> {
+          throw new ProblemsException(
+              List.of(
+                  "plant.yaml:1:1 plant: is missing; expected a name",
+                  "plant.yaml:2:3 crops.stak: is wrong; expected \"stalk\""));
+        };
     assertThat(call(wrong, "run", plant.toString())).isEqualTo(2);
-    assertThat(err.toString()).isEqualTo("plant.yaml:1:1 plant: is missing; expected a name\nplant.yaml:2:3 crops.stak: is wrong; expected \"stalk\"\n");
+    assertThat(err.toString())
+        .isEqualTo(
+            "plant.yaml:1:1 plant: is missing; expected a name\n"
+                + "plant.yaml:2:3 crops.stak: is wrong; expected \"stalk\"\n");
     assertThat(namesIn(dir)).containsExactly("plant.yaml");
   }
 
   @Test
   void aFaultIsOneLineWithoutATraceAndLeavesNoFolder() throws IOException {
-    Engine broken = (effort, done, stop) -> {
-      throw new IllegalStateException("balance of hurd is off\nby 3 kg");
-    };
+    Engine broken =
+        (effort, done, stop) -> {
+          throw new IllegalStateException("balance of hurd is off\nby 3 kg");
+        };
     assertThat(call(broken, "run", plant.toString())).isEqualTo(1);
     assertThat(err.toString().lines()).hasSize(1);
-    assertThat(err.toString()).startsWith("hurdline failed (IllegalStateException: balance of hurd is off by 3 kg at hurdline.command.CommandTest").contains("please report this line");
+    assertThat(err.toString())
+        .startsWith(
+            "hurdline failed (IllegalStateException: balance of hurd is off by 3 kg at"
+                + " hurdline.command.CommandTest")
+        .contains("please report this line");
     assertThat(namesIn(dir)).containsExactly("plant.yaml");
   }
 
   @Test
   void ctrlCKeepsWhatIsDoneAndSaysSo() throws IOException, InterruptedException {
-    Engine interrupted = (effort, done, stop) -> {
-      Signal.raise(new Signal("INT"));
-      for (int waited = 0; waited < 500 && !stop.getAsBoolean(); waited++) {
-        pause();
-      }
-      return Optional.of(stopped());
-    };
+    Engine interrupted =
+        (effort, done, stop) -> {
+          Signal.raise(new Signal("INT"));
+          for (int waited = 0; waited < 500 && !stop.getAsBoolean(); waited++) {
+            pause();
+          }
+          return Optional.of(stopped());
+        };
     Path answer = dir.resolve("answer");
-    assertThat(call(interrupted, "run", plant.toString(), "--out", answer.toString())).isEqualTo(130);
-    assertThat(err.toString()).isEqualTo("Stopping; what is done is kept. Ctrl-C again ends at once.\nStopped: 7 of 40 replications are done; they are saved in " + answer + ".\n");
+    assertThat(call(interrupted, "run", plant.toString(), "--out", answer.toString()))
+        .isEqualTo(130);
+    assertThat(err.toString())
+        .isEqualTo(
+            "Stopping; what is done is kept. Ctrl-C again ends at once.\n"
+                + "Stopped: 7 of 40 replications are done; they are saved in "
+                + answer
+                + ".\n");
     assertThat(out.toString()).contains("7 replications (stopped; 40 were asked for)");
     assertThat(namesIn(answer)).contains("record.json");
   }
@@ -159,14 +204,45 @@ class CommandTest {
   private static RunAnswer stopped() {
     RunAnswer b = SampleAnswer.bare();
     var h = b.header();
-    var header = new hurdline.answer.Header(h.plant(), h.file(), h.contentHash(), h.version(), h.option(), h.changes(), h.seed(), 40, 7, "", true, "", h.from(), h.to());
-    return new RunAnswer(header, b.outline(), b.summary(), b.holders(), b.machines(), b.weeks(), b.months(), b.levels(), b.flows(), b.assumptions(), b.cautions(), b.warnings(), b.samples(), b.trace());
+    var header =
+        new hurdline.answer.Header(
+            h.plant(),
+            h.file(),
+            h.contentHash(),
+            h.version(),
+            h.option(),
+            h.changes(),
+            h.seed(),
+            40,
+            7,
+            "",
+            true,
+            "",
+            h.from(),
+            h.to());
+    return new RunAnswer(
+        header,
+        b.outline(),
+        b.summary(),
+        b.holders(),
+        b.machines(),
+        b.weeks(),
+        b.months(),
+        b.levels(),
+        b.flows(),
+        b.assumptions(),
+        b.cautions(),
+        b.warnings(),
+        b.samples(),
+        b.trace());
   }
 
   @Test
   void stoppedBeforeAnythingIsDoneNothingIsWritten() throws IOException {
-    assertThat(call((effort, done, stop) -> Optional.empty(), "run", plant.toString())).isEqualTo(130);
-    assertThat(err.toString()).isEqualTo("Stopped before the first replication was done; nothing is written.\n");
+    assertThat(call((effort, done, stop) -> Optional.empty(), "run", plant.toString()))
+        .isEqualTo(130);
+    assertThat(err.toString())
+        .isEqualTo("Stopped before the first replication was done; nothing is written.\n");
     assertThat(namesIn(dir)).containsExactly("plant.yaml");
   }
 
@@ -174,48 +250,92 @@ class CommandTest {
   void settingsReachTheEngine() {
     List<Effort> seen = new ArrayList<>();
     List<PlantChoice> chosen = new ArrayList<>();
-    Studies recording = choice -> {
-      chosen.add(choice);
-      return studies((effort, done, stop) -> {
-        seen.add(effort);
-        return Optional.of(SampleAnswer.bare());
-      }).prepare(choice);
-    };
-    assertThat(call(recording, "run", plant.toString(), "--option", "a+b", "--set", "machines.mill.power=50 hp", "--set", "season.2.changeover=3 d", "--replications", "12", "--until", "mass.stalk.fed:500t", "--seed", "-9", "--threads", "2", "--trace", "2027-06-07..2027-06-08", "--replication", "3")).isZero();
+    Studies recording =
+        choice -> {
+          chosen.add(choice);
+          return studies(
+                  (effort, done, stop) -> {
+                    seen.add(effort);
+                    return Optional.of(SampleAnswer.bare());
+                  })
+              .prepare(choice);
+        };
+    assertThat(
+            call(
+                recording,
+                "run",
+                plant.toString(),
+                "--option",
+                "a+b",
+                "--set",
+                "machines.mill.power=50 hp",
+                "--set",
+                "season.2.changeover=3 d",
+                "--replications",
+                "12",
+                "--until",
+                "mass.stalk.fed:500t",
+                "--seed",
+                "-9",
+                "--threads",
+                "2",
+                "--trace",
+                "2027-06-07..2027-06-08",
+                "--replication",
+                "3"))
+        .isZero();
     Effort effort = seen.get(0);
     assertThat(effort.replications()).isEqualTo(12);
     assertThat(effort.seed()).isEqualTo(-9);
     assertThat(effort.threads()).isEqualTo(2);
-    assertThat(effort.until()).contains(new Until("mass.stalk.fed", 500, false, "mass.stalk.fed:500t"));
+    assertThat(effort.until())
+        .contains(new Until("mass.stalk.fed", 500, false, "mass.stalk.fed:500t"));
     assertThat(effort.trace().orElseThrow().to()).hasToString("2027-06-09T00:00");
     assertThat(effort.traced()).isEqualTo(3);
     assertThat(chosen.get(0).option()).isEqualTo("a+b");
-    assertThat(chosen.get(0).changes()).containsExactly(new Change.Named("a"), new Change.Named("b"), new Change.Value("machines.mill.power", "50 hp"), new Change.Value("season.2.changeover", "3 d"));
+    assertThat(chosen.get(0).changes())
+        .containsExactly(
+            new Change.Named("a"),
+            new Change.Named("b"),
+            new Change.Value("machines.mill.power", "50 hp"),
+            new Change.Value("season.2.changeover", "3 d"));
   }
 
   @ParameterizedTest
-  @CsvSource(delimiter = '|', value = {
-    "--replications 0 | --replications 0 is too few; expected a whole number from 1 on",
-    "--threads 0 | --threads 0 is too few; expected a whole number from 1 on",
-    "--replication 2 | --replication says which one --trace shows; expected --trace FROM..TO beside it",
-    "--replications 3 --trace 2027-01-05..2027-01-06 --replication 4 | --replication 4 is not played; expected 1 to 3",
-    "--set power | --set \"power\" is no change; expected KEY=VALUE such as machines.mill.power=\"50 hp\"",
-    "--option a++b | --option \"a++b\" has an empty name; expected names of options such as bigger_mill or bigger_mill+second_bag_hand",
-    "--locale ? | --locale \"?\" is no language tag; expected one such as de or fr-CA",
-    "--until fed:2% | Invalid value for option '--until': --until \"fed:2%\" names no measure; expected a measure, one of",
-    "--until mass.stalk.fed:3kWh | Invalid value for option '--until': --until \"mass.stalk.fed:3kWh\" has another unit than its measure; expected % or t. See",
-    "--until mass.stalk.fed:0% | Invalid value for option '--until': --until \"mass.stalk.fed:0%\" can never be reached; expected a half-width above 0.",
-    "--trace tomorrow | Invalid value for option '--trace': --trace \"tomorrow\" is no span; expected FROM..TO such as",
-    "--units imperial | Invalid value for option '--units': \"imperial\" is no system of units; expected us or metric.",
-    "--replicatoins 3 | Unknown options: '--replicatoins', '3'. Perhaps --replications?"
-  })
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--replications 0 | --replications 0 is too few; expected a whole number from 1 on",
+        "--threads 0 | --threads 0 is too few; expected a whole number from 1 on",
+        "--replication 2 | --replication says which one --trace shows; expected --trace FROM..TO"
+            + " beside it",
+        "--replications 3 --trace 2027-01-05..2027-01-06 --replication 4 | --replication 4 is not"
+            + " played; expected 1 to 3",
+        "--set power | --set \"power\" is no change; expected KEY=VALUE such as"
+            + " machines.mill.power=\"50 hp\"",
+        "--option a++b | --option \"a++b\" has an empty name; expected names of options such as"
+            + " bigger_mill or bigger_mill+second_bag_hand",
+        "--locale ? | --locale \"?\" is no language tag; expected one such as de or fr-CA",
+        "--until fed:2% | Invalid value for option '--until': --until \"fed:2%\" names no measure;"
+            + " expected a measure, one of",
+        "--until mass.stalk.fed:3kWh | Invalid value for option '--until': --until"
+            + " \"mass.stalk.fed:3kWh\" has another unit than its measure; expected % or t. See",
+        "--until mass.stalk.fed:0% | Invalid value for option '--until': --until"
+            + " \"mass.stalk.fed:0%\" can never be reached; expected a half-width above 0.",
+        "--trace tomorrow | Invalid value for option '--trace': --trace \"tomorrow\" is no span;"
+            + " expected FROM..TO such as",
+        "--units imperial | Invalid value for option '--units': \"imperial\" is no system of units;"
+            + " expected us or metric.",
+        "--replicatoins 3 | Unknown options: '--replicatoins', '3'. Perhaps --replications?"
+      })
   void aWrongCallIsOneLine(String args, String message) throws IOException {
     List<String> call = new ArrayList<>(List.of("run", plant.toString()));
     call.addAll(List.of(args.split(" ")));
-    Studies lazy = choice -> {
-      choice.changes();
-      return studies((effort, done, stop) -> Optional.of(SampleAnswer.bare())).prepare(choice);
-    };
+    Studies lazy =
+        choice -> {
+          choice.changes();
+          return studies((effort, done, stop) -> Optional.of(SampleAnswer.bare())).prepare(choice);
+        };
     assertThat(call(lazy, call.toArray(String[]::new))).isEqualTo(2);
     assertThat(err.toString()).startsWith("hurdline: " + message);
     assertThat(err.toString().lines()).hasSize(1);
@@ -224,16 +344,22 @@ class CommandTest {
 
   @Test
   void anAimInTonsIsTurnedIntoTonnes() {
-    assertThat(Until.of("mass.stalk.fed:500ton").halfWidth()).isCloseTo(453.59237, org.assertj.core.data.Offset.offset(1e-9));
-    assertThat(Until.of("money.margin:5000 USD")).isEqualTo(new Until("money.margin", 5000, false, "money.margin:5000 USD"));
-    assertThat(Until.of("money.margin:2%")).isEqualTo(new Until("money.margin", 0.02, true, "money.margin:2%"));
+    assertThat(Until.of("mass.stalk.fed:500ton").halfWidth())
+        .isCloseTo(453.59237, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(Until.of("money.margin:5000 USD"))
+        .isEqualTo(new Until("money.margin", 5000, false, "money.margin:5000 USD"));
+    assertThat(Until.of("money.margin:2%"))
+        .isEqualTo(new Until("money.margin", 0.02, true, "money.margin:2%"));
   }
 
   @Test
   void checkTellsThePaperCapacityAndWritesOnlyWhereItIsTold() throws IOException {
     assertThat(call("check", plant.toString())).isZero();
     assertThat(out.toString()).contains("on paper mill holds stalk_line at 2.13 ton/h fed");
-    assertThat(err.toString()).isEqualTo("warning: sweetgum-bend.yaml:12:3 resources.loader.count: is 0 and never serves; expected at least 1\n");
+    assertThat(err.toString())
+        .isEqualTo(
+            "warning: sweetgum-bend.yaml:12:3 resources.loader.count: is 0 and never serves;"
+                + " expected at least 1\n");
     assertThat(namesIn(dir)).containsExactly("plant.yaml");
     assertThat(call("check", plant.toString(), "--out", dir.resolve("paper").toString())).isZero();
     assertThat(namesIn(dir.resolve("paper"))).containsExactly("record.json", "report.html");
@@ -247,10 +373,17 @@ class CommandTest {
     Path written = folder.resolve(file);
     assertThat(written).content().startsWith("#").contains("hurdline: 1");
     assertThat(PlantFile.read(written).contentHash()).hasSize(64);
-    assertThat(out.toString()).isEqualTo("Wrote " + written + ". Edit it with any text editor, then: hurdline check " + written + "\n");
+    assertThat(out.toString())
+        .isEqualTo(
+            "Wrote "
+                + written
+                + ". Edit it with any text editor, then: hurdline check "
+                + written
+                + "\n");
     Files.writeString(written, "mine");
     assertThat(call("new", folder.toString(), "--shape", shape)).isEqualTo(2);
-    assertThat(err.toString()).isEqualTo("hurdline: " + written + " is there already and is not written over\n");
+    assertThat(err.toString())
+        .isEqualTo("hurdline: " + written + " is there already and is not written over\n");
     assertThat(written).hasContent("mine");
   }
 }

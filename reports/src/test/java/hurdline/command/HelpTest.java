@@ -12,9 +12,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HelpTest {
-  private static final Studies NONE = choice -> {
-    throw new AssertionError("help asks the engine nothing");
-  };
+  private static final Studies NONE =
+      choice -> {
+        throw new AssertionError("help asks the engine nothing");
+      };
 
   private static String pageOf(String name) throws IOException {
     try (InputStream in = HelpTest.class.getResourceAsStream(name + ".txt")) {
@@ -26,8 +27,13 @@ class HelpTest {
   @ValueSource(strings = {"hurdline", "check", "run", "new"})
   void aHelpPageReadsAsItWasWritten(String name) throws IOException {
     StringWriter out = new StringWriter();
-    String[] args = name.equals("hurdline") ? new String[] {"--help"} : new String[] {name, "--help"};
-    assertThat(Hurdline.call(new Setting(new PrintWriter(out, true), new PrintWriter(out, true), false, NONE), args)).isZero();
+    String[] args =
+        name.equals("hurdline") ? new String[] {"--help"} : new String[] {name, "--help"};
+    assertThat(
+            Hurdline.call(
+                new Setting(new PrintWriter(out, true), new PrintWriter(out, true), false, NONE),
+                args))
+        .isZero();
     assertThat(out.toString()).isEqualTo(pageOf(name));
   }
 
@@ -35,7 +41,10 @@ class HelpTest {
   void aCallWithoutAVerbShowsThePageAsAnError() throws IOException {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    assertThat(Hurdline.call(new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, NONE))).isEqualTo(2);
+    assertThat(
+            Hurdline.call(
+                new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, NONE)))
+        .isEqualTo(2);
     assertThat(err.toString()).isEqualTo(pageOf("hurdline"));
     assertThat(out.toString()).isEmpty();
   }

@@ -47,14 +47,27 @@ class ReportPageTest {
 
   @Test
   void sectionsStandInTheOrderInWhichOneReads() {
-    assertThat(found(YEAR, "<h2>([^<]*)</h2>")).containsExactly("The answer", "What holds the line", "The line and its flows", "Where each machine's time goes", "Week by week", "The yard", "Money", "Electricity", "What these figures assume", "Cautions");
+    assertThat(found(YEAR, "<h2>([^<]*)</h2>"))
+        .containsExactly(
+            "The answer",
+            "What holds the line",
+            "The line and its flows",
+            "Where each machine's time goes",
+            "Week by week",
+            "The yard",
+            "Money",
+            "Electricity",
+            "What these figures assume",
+            "Cautions");
   }
 
   @Test
   void nothingOnThePageIsFetched() {
-    assertThat(found(YEAR, "(?:src|xlink:href|href)=\"([^\"]*)\"")).allMatch(link -> link.startsWith("#"));
+    assertThat(found(YEAR, "(?:src|xlink:href|href)=\"([^\"]*)\""))
+        .allMatch(link -> link.startsWith("#"));
     assertThat(YEAR).doesNotContain("<script").doesNotContain("@import").doesNotContain("url(http");
-    assertThat(found(YEAR, "(https?://[^\"' <]*)")).allMatch(address -> address.startsWith("http://www.w3.org/"));
+    assertThat(found(YEAR, "(https?://[^\"' <]*)"))
+        .allMatch(address -> address.startsWith("http://www.w3.org/"));
   }
 
   @Test
@@ -78,17 +91,26 @@ class ReportPageTest {
 
   @Test
   void cautionsDeferToThoseWhoDecide() {
-    assertThat(YEAR).contains("local fire code").contains("insurer").contains("licensed engineer").contains("local labour law").contains("locked out").contains("above the usual safe 15 %");
+    assertThat(YEAR)
+        .contains("local fire code")
+        .contains("insurer")
+        .contains("licensed engineer")
+        .contains("local labour law")
+        .contains("locked out")
+        .contains("above the usual safe 15 %");
   }
 
   @Test
   void metricPagesSpeakOfTonnes() {
-    String metric = ReportPage.html(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.ROOT));
+    String metric =
+        ReportPage.html(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.ROOT));
     assertThat(metric).contains("3,483 t (3,463 to 3,502) of stalk").doesNotContain(" ton ");
   }
 
   @Test
   void oneReplicationClaimsNoInterval() {
-    assertThat(ReportPage.html(SampleAnswer.bare(), US)).contains("One replication only").doesNotContain("Ranges are 95 %");
+    assertThat(ReportPage.html(SampleAnswer.bare(), US))
+        .contains("One replication only")
+        .doesNotContain("Ranges are 95 %");
   }
 }

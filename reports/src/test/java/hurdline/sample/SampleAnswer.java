@@ -24,15 +24,37 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Invented answers of the shape that a study gives, for tests of what is made of them. No figure in here is a result. */
+/**
+ * Invented answers of the shape that a study gives, for tests of what is made of them. No figure in
+ * here is a result.
+ */
 public final class SampleAnswer {
   private static final LocalDate FROM = LocalDate.of(2027, 1, 4);
   private static final LocalDate TO = LocalDate.of(2027, 12, 31);
   private static final List<String> STALK_MACHINES =
-      List.of("feeder", "incline_1", "stalk_saw", "incline_2", "lint_cleaner", "fiber_press", "tow_press", "mill", "hurd_bagger", "dust_cyclone", "stalk_fans");
+      List.of(
+          "feeder",
+          "incline_1",
+          "stalk_saw",
+          "incline_2",
+          "lint_cleaner",
+          "fiber_press",
+          "tow_press",
+          "mill",
+          "hurd_bagger",
+          "dust_cyclone",
+          "stalk_fans");
   private static final List<String> STALK_PRODUCTS =
-      List.of("long_fiber_bales", "short_fiber_bales", "coarse_hurd", "medium_hurd", "fine_hurd", "dust");
-  private static final List<String> COTTON_MACHINES = List.of("feeder", "drier", "incline_1", "gin_stands", "lint_cleaner", "bale_press", "gin_fans");
+      List.of(
+          "long_fiber_bales",
+          "short_fiber_bales",
+          "coarse_hurd",
+          "medium_hurd",
+          "fine_hurd",
+          "dust");
+  private static final List<String> COTTON_MACHINES =
+      List.of(
+          "feeder", "drier", "incline_1", "gin_stands", "lint_cleaner", "bale_press", "gin_fans");
   private static final List<String> COTTON_PRODUCTS = List.of("trash", "cottonseed", "lint");
 
   private SampleAnswer() {}
@@ -40,47 +62,160 @@ public final class SampleAnswer {
   /** Two lines, a year, every chart filled. */
   public static RunAnswer year() {
     List<SummaryRow> summary = summary();
-    return new RunAnswer(header(), outline(), summary, holders(), machines(), weeks(), months(), levels(), List.of(stalkFlow(), cottonFlow()), assumptions(),
-        List.of(new Note("Moisture", "The crop stalk is baled at up to 25 % moisture, above the usual safe 15 %: bales may heat and burn.")),
-        List.of(), samples(summary), Trace.none());
+    return new RunAnswer(
+        header(),
+        outline(),
+        summary,
+        holders(),
+        machines(),
+        weeks(),
+        months(),
+        levels(),
+        List.of(stalkFlow(), cottonFlow()),
+        assumptions(),
+        List.of(
+            new Note(
+                "Moisture",
+                "The crop stalk is baled at up to 25 % moisture, above the usual safe 15 %: bales"
+                    + " may heat and burn.")),
+        List.of(),
+        samples(summary),
+        Trace.none());
   }
 
   /** One line, no money, no yard, one replication: everything that may be missing is. */
   public static RunAnswer bare() {
-    Header header = new Header("Bare & <plain>", "bare.yaml", "00ff", "0.1.0", "base", List.of("machines.mill.power=50 hp"), 7, 1, 1, "", false, "", FROM, FROM.plusDays(6));
-    Outline outline = new Outline(List.of(new Outline.Crop("stalk", "bales")), List.of(new Outline.Line("only", "stalk", "feeder", List.of("feeder"), List.of())), List.of());
-    SummaryRow fed = new SummaryRow("base", Measure.MASS_FED.of("stalk"), "t", 88, Double.NaN, Double.NaN, Double.NaN, 88, 88, 88, 88, 88, 1);
+    Header header =
+        new Header(
+            "Bare & <plain>",
+            "bare.yaml",
+            "00ff",
+            "0.1.0",
+            "base",
+            List.of("machines.mill.power=50 hp"),
+            7,
+            1,
+            1,
+            "",
+            false,
+            "",
+            FROM,
+            FROM.plusDays(6));
+    Outline outline =
+        new Outline(
+            List.of(new Outline.Crop("stalk", "bales")),
+            List.of(new Outline.Line("only", "stalk", "feeder", List.of("feeder"), List.of())),
+            List.of());
+    SummaryRow fed =
+        new SummaryRow(
+            "base",
+            Measure.MASS_FED.of("stalk"),
+            "t",
+            88,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            88,
+            88,
+            88,
+            88,
+            88,
+            1);
     HolderRow holder = new HolderRow("base", "only", "feeder", 44, 1, Double.NaN, Double.NaN);
-    MachineTime time = new MachineTime("feeder", "bale-feeder", List.of(0.0, 0.0, 124.0, 0.0, 0.0, 0.0, 0.0, 0.0, 44.0));
-    return new RunAnswer(header, outline, List.of(fed), List.of(holder), List.of(time), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-        new Samples(List.of(new Samples.Measured(fed.measure(), "t")), new double[][] {{88}}), Trace.none());
+    MachineTime time =
+        new MachineTime(
+            "feeder", "bale-feeder", List.of(0.0, 0.0, 124.0, 0.0, 0.0, 0.0, 0.0, 0.0, 44.0));
+    return new RunAnswer(
+        header,
+        outline,
+        List.of(fed),
+        List.of(holder),
+        List.of(time),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        new Samples(List.of(new Samples.Measured(fed.measure(), "t")), new double[][] {{88}}),
+        Trace.none());
   }
 
   public static PaperAnswer paper() {
-    return new PaperAnswer(header(), outline(),
-        List.of(new PaperAnswer.Line("stalk_line", "stalk", "feeder", 3.6, 1.93, "mill", 1840, 3551.2,
-            List.of(new PaperAnswer.Machine("feeder", "bale-feeder", 1, 3.6, 3.6, 0),
-                new PaperAnswer.Machine("stalk_saw", "separating-saw", 0.951, 4.1, 4.311, 0.1975),
-                new PaperAnswer.Machine("mill", "hammer-mill", 0.6441, 1.2432, 1.93, -0.464),
-                new PaperAnswer.Machine("dust_cyclone", "cyclone", 0.049, 2, 40.8, 10.3),
-                new PaperAnswer.Machine("stalk_fans", "fan", 0, Double.NaN, Double.NaN, Double.NaN)))),
-        List.of("sweetgum-bend.yaml:12:3 resources.loader.count: is 0 and never serves; expected at least 1"));
+    return new PaperAnswer(
+        header(),
+        outline(),
+        List.of(
+            new PaperAnswer.Line(
+                "stalk_line",
+                "stalk",
+                "feeder",
+                3.6,
+                1.93,
+                "mill",
+                1840,
+                3551.2,
+                List.of(
+                    new PaperAnswer.Machine("feeder", "bale-feeder", 1, 3.6, 3.6, 0),
+                    new PaperAnswer.Machine(
+                        "stalk_saw", "separating-saw", 0.951, 4.1, 4.311, 0.1975),
+                    new PaperAnswer.Machine("mill", "hammer-mill", 0.6441, 1.2432, 1.93, -0.464),
+                    new PaperAnswer.Machine("dust_cyclone", "cyclone", 0.049, 2, 40.8, 10.3),
+                    new PaperAnswer.Machine(
+                        "stalk_fans", "fan", 0, Double.NaN, Double.NaN, Double.NaN)))),
+        List.of(
+            "sweetgum-bend.yaml:12:3 resources.loader.count: is 0 and never serves; expected at"
+                + " least 1"));
   }
 
   public static Header header() {
-    return new Header("Sweetgum Bend shared gin", "sweetgum-bend.yaml", "5f2a90c1d4e87b36", "0.1.0", "base", List.of(), 1, 40, 40, "", false, "USD", FROM, TO);
+    return new Header(
+        "Sweetgum Bend shared gin",
+        "sweetgum-bend.yaml",
+        "5f2a90c1d4e87b36",
+        "0.1.0",
+        "base",
+        List.of(),
+        1,
+        40,
+        40,
+        "",
+        false,
+        "USD",
+        FROM,
+        TO);
   }
 
   private static Outline outline() {
     return new Outline(
         List.of(new Outline.Crop("stalk", "bales"), new Outline.Crop("seed_cotton", "modules")),
-        List.of(new Outline.Line("stalk_line", "stalk", "feeder", STALK_MACHINES, STALK_PRODUCTS), new Outline.Line("cotton_line", "seed_cotton", "feeder", COTTON_MACHINES, COTTON_PRODUCTS)),
-        List.of(new Outline.Place("shed", List.of("stalk"), 1200, "bales"), new Outline.Place("open", List.of("stalk"), 3000, "bales"), new Outline.Place("module_row", List.of("seed_cotton"), 500, "modules")));
+        List.of(
+            new Outline.Line("stalk_line", "stalk", "feeder", STALK_MACHINES, STALK_PRODUCTS),
+            new Outline.Line(
+                "cotton_line", "seed_cotton", "feeder", COTTON_MACHINES, COTTON_PRODUCTS)),
+        List.of(
+            new Outline.Place("shed", List.of("stalk"), 1200, "bales"),
+            new Outline.Place("open", List.of("stalk"), 3000, "bales"),
+            new Outline.Place("module_row", List.of("seed_cotton"), 500, "modules")));
   }
 
   private static SummaryRow row(String measure, String unit, double mean, double sd) {
     double half = 2.0227 * sd / Math.sqrt(40);
-    return new SummaryRow("base", measure, unit, mean, mean - half, mean + half, sd, mean - 1.64 * sd, mean, mean + 1.64 * sd, mean - 2.2 * sd, mean + 2.3 * sd, 40);
+    return new SummaryRow(
+        "base",
+        measure,
+        unit,
+        mean,
+        mean - half,
+        mean + half,
+        sd,
+        mean - 1.64 * sd,
+        mean,
+        mean + 1.64 * sd,
+        mean - 2.2 * sd,
+        mean + 2.3 * sd,
+        40);
   }
 
   private static List<SummaryRow> summary() {
@@ -98,31 +233,70 @@ public final class SampleAnswer {
     double[] made = {431.2, 246.9, 761.4, 1092.8, 322.5, 210.1};
     for (int at = 0; at < made.length; at++) {
       rows.add(row(Measure.PRODUCT_MASS.of(STALK_PRODUCTS.get(at)), "t", made[at], made[at] / 40));
-      rows.add(row(Measure.PRODUCT_REVENUE.of(STALK_PRODUCTS.get(at)), "USD", 310 * made[at], 8 * made[at]));
+      rows.add(
+          row(
+              Measure.PRODUCT_REVENUE.of(STALK_PRODUCTS.get(at)),
+              "USD",
+              310 * made[at],
+              8 * made[at]));
     }
     double[] ginned = {912.3, 5021.6, 3050.2};
     for (int at = 0; at < ginned.length; at++) {
-      rows.add(row(Measure.PRODUCT_MASS.of(COTTON_PRODUCTS.get(at)), "t", ginned[at], ginned[at] / 40));
+      rows.add(
+          row(Measure.PRODUCT_MASS.of(COTTON_PRODUCTS.get(at)), "t", ginned[at], ginned[at] / 40));
     }
     rows.add(row(Measure.SEASON_LEFT_OVER.of("stalk_line"), "bales", 2417, 412));
     rows.add(row(Measure.SEASON_LEFT_OVER.of("cotton_line"), "modules", 0, 0));
     rows.add(row(Measure.ENERGY_TOTAL.of(), "kWh", 1184302.25, 20114));
     rows.add(row(Measure.ENERGY_PEAK.of(), "kW", 498.75, 3.2));
-    String[] names = {"revenue", "crops", "wages", "electricity", "packages", "stops", "late", "overhead", "stock", "margin"};
-    double[] money = {2011432.5, 612400.1, 531200, 221093.4, 142077, 31200, 5100, 240000, -61044.2, 167318.2};
+    String[] names = {
+      "revenue",
+      "crops",
+      "wages",
+      "electricity",
+      "packages",
+      "stops",
+      "late",
+      "overhead",
+      "stock",
+      "margin"
+    };
+    double[] money = {
+      2011432.5, 612400.1, 531200, 221093.4, 142077, 31200, 5100, 240000, -61044.2, 167318.2
+    };
     for (int at = 0; at < names.length; at++) {
-      rows.add(row("money." + names[at], "USD", money[at], names[at].equals("overhead") ? 0 : 9300 + money[at] / 90));
+      rows.add(
+          row(
+              "money." + names[at],
+              "USD",
+              money[at],
+              names[at].equals("overhead") ? 0 : 9300 + money[at] / 90));
     }
     rows.add(row(Measure.MONEY_LINE_MARGIN.of("stalk_line"), "USD", 88231.1, 20131));
     rows.add(row(Measure.MONEY_LINE_MARGIN_PER_TONNE.of("stalk_line"), "USD/t", 25.334, 5.9));
     rows.add(row(Measure.MONEY_LINE_MARGIN.of("cotton_line"), "USD", 540180.6, 24000));
     rows.add(row(Measure.MONEY_LINE_MARGIN_PER_TONNE.of("cotton_line"), "USD/t", 59.23, 2.5));
-    rows.add(new SummaryRow("base", Measure.TRUCKS_WAIT_MEAN.of("stalk"), "min", Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, 0));
+    rows.add(
+        new SummaryRow(
+            "base",
+            Measure.TRUCKS_WAIT_MEAN.of("stalk"),
+            "min",
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            Double.NaN,
+            0));
     return rows;
   }
 
   private static Samples samples(List<SummaryRow> summary) {
-    List<Samples.Measured> measures = summary.stream().map(r -> new Samples.Measured(r.measure(), r.unit())).toList();
+    List<Samples.Measured> measures =
+        summary.stream().map(r -> new Samples.Measured(r.measure(), r.unit())).toList();
     double[][] values = new double[40][measures.size()];
     for (int replication = 0; replication < values.length; replication++) {
       for (int at = 0; at < measures.size(); at++) {
@@ -135,14 +309,34 @@ public final class SampleAnswer {
 
   private static List<HolderRow> holders() {
     List<HolderRow> rows = new ArrayList<>();
-    String[] causes = {"mill", "no_bales", "stalk_saw.choke", "hurd_bagger.change", "feeder.cleaning", "stalk_saw", "mill.swap", "mill.hammers", "resource.bag_hand", "set_on_table"};
+    String[] causes = {
+      "mill",
+      "no_bales",
+      "stalk_saw.choke",
+      "hurd_bagger.change",
+      "feeder.cleaning",
+      "stalk_saw",
+      "mill.swap",
+      "mill.hammers",
+      "resource.bag_hand",
+      "set_on_table"
+    };
     double[] shares = {0.571, 0.132, 0.081, 0.064, 0.052, 0.041, 0.028, 0.017, 0.0095, 0.0045};
     for (int at = 0; at < causes.length; at++) {
-      rows.add(new HolderRow("base", "stalk_line", causes[at], 2048 * shares[at], shares[at], shares[at] * 0.94, shares[at] * 1.06));
+      rows.add(
+          new HolderRow(
+              "base",
+              "stalk_line",
+              causes[at],
+              2048 * shares[at],
+              shares[at],
+              shares[at] * 0.94,
+              shares[at] * 1.06));
     }
     rows.add(new HolderRow("base", "cotton_line", "feeder", 830.2, 0.668, 0.643, 0.693));
     rows.add(new HolderRow("base", "cotton_line", "no_bales", 290.1, 0.2335, 0.21, 0.257));
-    rows.add(new HolderRow("base", "cotton_line", "lint_cleaner.choke", 122.2, 0.0985, 0.09, 0.107));
+    rows.add(
+        new HolderRow("base", "cotton_line", "lint_cleaner.choke", 122.2, 0.0985, 0.09, 0.107));
     return rows;
   }
 
@@ -152,7 +346,9 @@ public final class SampleAnswer {
     COTTON_MACHINES.stream().filter(m -> !all.contains(m)).forEach(all::add);
     for (int at = 0; at < all.size(); at++) {
       double used = at < STALK_MACHINES.size() ? 2048 : 1242;
-      double[] part = {0, 0, 0, 0.05 + 0.01 * (at % 4), at == 7 ? 0.05 : 0.02, 0.13, 0.04 * (at % 3), 0, 0};
+      double[] part = {
+        0, 0, 0, 0.05 + 0.01 * (at % 4), at == 7 ? 0.05 : 0.02, 0.13, 0.04 * (at % 3), 0, 0
+      };
       double full = at == 7 ? 0.57 : 0.1 + 0.05 * (at % 5);
       part[State.FULL_RATE.ordinal()] = full;
       double sum = 0;
@@ -167,7 +363,9 @@ public final class SampleAnswer {
       hours.set(State.CHANGEOVER.ordinal(), 240.0);
       hours.set(State.UNCREWED.ordinal(), 4000.0);
       hours.set(State.UNUSED.ordinal(), 362 * 24 - 4240 - used);
-      times.add(new MachineTime(all.get(at), all.get(at).equals("mill") ? "hammer-mill" : "conveyor", hours));
+      times.add(
+          new MachineTime(
+              all.get(at), all.get(at).equals("mill") ? "hammer-mill" : "conveyor", hours));
     }
     return times;
   }
@@ -178,22 +376,43 @@ public final class SampleAnswer {
       boolean stalk = week <= 38;
       boolean cotton = week >= 40 && week <= 50;
       double swing = 1 + 0.2 * Math.sin(week);
-      rows.add(week(week, Measure.MASS_FED.of("stalk"), "t", stalk ? (week > 23 ? 120 : 62) * swing : 0));
+      rows.add(
+          week(
+              week, Measure.MASS_FED.of("stalk"), "t", stalk ? (week > 23 ? 120 : 62) * swing : 0));
       rows.add(week(week, Measure.MASS_FED.of("seed_cotton"), "t", cotton ? 810 * swing : 0));
       for (int at = 0; at < STALK_PRODUCTS.size(); at++) {
-        rows.add(week(week, Measure.PRODUCT_MASS.of(STALK_PRODUCTS.get(at)), "t", stalk ? (8 + 6 * at) * swing : 0));
+        rows.add(
+            week(
+                week,
+                Measure.PRODUCT_MASS.of(STALK_PRODUCTS.get(at)),
+                "t",
+                stalk ? (8 + 6 * at) * swing : 0));
       }
       for (String product : COTTON_PRODUCTS) {
         rows.add(week(week, Measure.PRODUCT_MASS.of(product), "t", cotton ? 270 * swing : 0));
       }
-      rows.add(week(week, Measure.LINE_HOURS_HELD_BY.of("stalk_line", "mill"), "h", stalk ? 22 * swing : 0));
+      rows.add(
+          week(
+              week,
+              Measure.LINE_HOURS_HELD_BY.of("stalk_line", "mill"),
+              "h",
+              stalk ? 22 * swing : 0));
       rows.add(week(week, Measure.MACHINE_HOURS.of("mill", "down"), "h", stalk ? 2 * swing : 0));
     }
     return rows;
   }
 
   private static WeekRow week(int week, String measure, String unit, double mean) {
-    return new WeekRow("base", week, FROM.plusWeeks(week - 1), measure, unit, mean, mean * 0.8, mean * 0.99, mean * 1.15);
+    return new WeekRow(
+        "base",
+        week,
+        FROM.plusWeeks(week - 1),
+        measure,
+        unit,
+        mean,
+        mean * 0.8,
+        mean * 0.99,
+        mean * 1.15);
   }
 
   private static List<MonthRow> months() {
@@ -217,7 +436,10 @@ public final class SampleAnswer {
     List<LevelRow> rows = new ArrayList<>();
     for (LocalDate date = FROM; !date.isAfter(TO); date = date.plusDays(1)) {
       double day = date.getDayOfYear();
-      double stalk = day < 165 ? Math.max(0, 3200 - 20 * day) : day < 215 ? Math.min(4150, 60 * (day - 165)) : Math.max(0, 4150 - 32 * (day - 215));
+      double stalk =
+          day < 165
+              ? Math.max(0, 3200 - 20 * day)
+              : day < 215 ? Math.min(4150, 60 * (day - 165)) : Math.max(0, 4150 - 32 * (day - 215));
       rows.add(level(date, "stalk", "shed", "bales", Math.min(1200, stalk)));
       rows.add(level(date, "stalk", "open", "bales", Math.max(0, stalk - 1200)));
       rows.add(level(date, "stalk", "*", "bales", stalk));
@@ -228,32 +450,79 @@ public final class SampleAnswer {
     return rows;
   }
 
-  private static LevelRow level(LocalDate date, String crop, String place, String unit, double mean) {
-    return new LevelRow("base", date, crop, place, unit, mean, mean * 0.85, mean, Math.min(mean * 1.1, 4200));
+  private static LevelRow level(
+      LocalDate date, String crop, String place, String unit, double mean) {
+    return new LevelRow(
+        "base", date, crop, place, unit, mean, mean * 0.85, mean, Math.min(mean * 1.1, 4200));
   }
 
   private static LineFlow stalkFlow() {
     return new LineFlow(
         "stalk_line",
-        List.of(node("feeder", Kind.MACHINE, "bale-feeder", 0.052), node("incline_1", Kind.MACHINE, "inclined-cleaner", 0), node("dust_cyclone", Kind.MACHINE, "cyclone", 0),
-            node("stalk_saw", Kind.MACHINE, "separating-saw", 0.122), node("incline_2", Kind.MACHINE, "inclined-cleaner", 0), node("lint_cleaner", Kind.MACHINE, "lint-cleaner", 0),
-            node("fiber_press", Kind.MACHINE, "press", 0), node("tow_press", Kind.MACHINE, "press", 0), node("hurd_bin", Kind.BIN, "", 0), node("mill", Kind.MACHINE, "hammer-mill", 0.616),
-            node("hurd_bagger", Kind.MACHINE, "bag-filler", 0.064), node("long_fiber_bales", Kind.PRODUCT, "", 0), node("short_fiber_bales", Kind.PRODUCT, "", 0), node("coarse_hurd", Kind.PRODUCT, "", 0),
-            node("medium_hurd", Kind.PRODUCT, "", 0), node("fine_hurd", Kind.PRODUCT, "", 0), node("dust", Kind.PRODUCT, "", 0), node("air", Kind.AIR, "", 0)),
-        List.of(new Edge("feeder", "incline_1", 1.7), new Edge("incline_1", "dust_cyclone", 0.085), new Edge("incline_1", "stalk_saw", 1.615), new Edge("stalk_saw", "hurd_bin", 0.98),
-            new Edge("stalk_saw", "incline_2", 0.63), new Edge("incline_2", "hurd_bin", 0.085), new Edge("incline_2", "lint_cleaner", 0.545), new Edge("lint_cleaner", "hurd_bin", 0.04),
-            new Edge("lint_cleaner", "tow_press", 0.13), new Edge("lint_cleaner", "fiber_press", 0.375), new Edge("fiber_press", "long_fiber_bales", 0.375), new Edge("tow_press", "short_fiber_bales", 0.13),
-            new Edge("hurd_bin", "mill", 1.1), new Edge("mill", "hurd_bagger", 1.1), new Edge("hurd_bagger", "coarse_hurd", 0.385), new Edge("hurd_bagger", "medium_hurd", 0.55),
-            new Edge("hurd_bagger", "fine_hurd", 0.165), new Edge("dust_cyclone", "dust", 0.0837), new Edge("dust_cyclone", "air", 0.0013)));
+        List.of(
+            node("feeder", Kind.MACHINE, "bale-feeder", 0.052),
+            node("incline_1", Kind.MACHINE, "inclined-cleaner", 0),
+            node("dust_cyclone", Kind.MACHINE, "cyclone", 0),
+            node("stalk_saw", Kind.MACHINE, "separating-saw", 0.122),
+            node("incline_2", Kind.MACHINE, "inclined-cleaner", 0),
+            node("lint_cleaner", Kind.MACHINE, "lint-cleaner", 0),
+            node("fiber_press", Kind.MACHINE, "press", 0),
+            node("tow_press", Kind.MACHINE, "press", 0),
+            node("hurd_bin", Kind.BIN, "", 0),
+            node("mill", Kind.MACHINE, "hammer-mill", 0.616),
+            node("hurd_bagger", Kind.MACHINE, "bag-filler", 0.064),
+            node("long_fiber_bales", Kind.PRODUCT, "", 0),
+            node("short_fiber_bales", Kind.PRODUCT, "", 0),
+            node("coarse_hurd", Kind.PRODUCT, "", 0),
+            node("medium_hurd", Kind.PRODUCT, "", 0),
+            node("fine_hurd", Kind.PRODUCT, "", 0),
+            node("dust", Kind.PRODUCT, "", 0),
+            node("air", Kind.AIR, "", 0)),
+        List.of(
+            new Edge("feeder", "incline_1", 1.7),
+            new Edge("incline_1", "dust_cyclone", 0.085),
+            new Edge("incline_1", "stalk_saw", 1.615),
+            new Edge("stalk_saw", "hurd_bin", 0.98),
+            new Edge("stalk_saw", "incline_2", 0.63),
+            new Edge("incline_2", "hurd_bin", 0.085),
+            new Edge("incline_2", "lint_cleaner", 0.545),
+            new Edge("lint_cleaner", "hurd_bin", 0.04),
+            new Edge("lint_cleaner", "tow_press", 0.13),
+            new Edge("lint_cleaner", "fiber_press", 0.375),
+            new Edge("fiber_press", "long_fiber_bales", 0.375),
+            new Edge("tow_press", "short_fiber_bales", 0.13),
+            new Edge("hurd_bin", "mill", 1.1),
+            new Edge("mill", "hurd_bagger", 1.1),
+            new Edge("hurd_bagger", "coarse_hurd", 0.385),
+            new Edge("hurd_bagger", "medium_hurd", 0.55),
+            new Edge("hurd_bagger", "fine_hurd", 0.165),
+            new Edge("dust_cyclone", "dust", 0.0837),
+            new Edge("dust_cyclone", "air", 0.0013)));
   }
 
   private static LineFlow cottonFlow() {
     return new LineFlow(
         "cotton_line",
-        List.of(node("feeder", Kind.MACHINE, "bale-feeder", 0.668), node("drier", Kind.MACHINE, "drier", 0), node("incline_1", Kind.MACHINE, "inclined-cleaner", 0), node("gin_stands", Kind.MACHINE, "gin-stand", 0),
-            node("lint_cleaner", Kind.MACHINE, "lint-cleaner", 0.0985), node("bale_press", Kind.MACHINE, "press", 0), node("trash", Kind.PRODUCT, "", 0), node("cottonseed", Kind.PRODUCT, "", 0), node("lint", Kind.PRODUCT, "", 0)),
-        List.of(new Edge("feeder", "drier", 7.34), new Edge("drier", "incline_1", 7.16), new Edge("incline_1", "trash", 0.43), new Edge("incline_1", "gin_stands", 6.73),
-            new Edge("gin_stands", "cottonseed", 4.04), new Edge("gin_stands", "lint_cleaner", 2.69), new Edge("lint_cleaner", "trash", 0.3), new Edge("lint_cleaner", "bale_press", 2.39), new Edge("bale_press", "lint", 2.39),
+        List.of(
+            node("feeder", Kind.MACHINE, "bale-feeder", 0.668),
+            node("drier", Kind.MACHINE, "drier", 0),
+            node("incline_1", Kind.MACHINE, "inclined-cleaner", 0),
+            node("gin_stands", Kind.MACHINE, "gin-stand", 0),
+            node("lint_cleaner", Kind.MACHINE, "lint-cleaner", 0.0985),
+            node("bale_press", Kind.MACHINE, "press", 0),
+            node("trash", Kind.PRODUCT, "", 0),
+            node("cottonseed", Kind.PRODUCT, "", 0),
+            node("lint", Kind.PRODUCT, "", 0)),
+        List.of(
+            new Edge("feeder", "drier", 7.34),
+            new Edge("drier", "incline_1", 7.16),
+            new Edge("incline_1", "trash", 0.43),
+            new Edge("incline_1", "gin_stands", 6.73),
+            new Edge("gin_stands", "cottonseed", 4.04),
+            new Edge("gin_stands", "lint_cleaner", 2.69),
+            new Edge("lint_cleaner", "trash", 0.3),
+            new Edge("lint_cleaner", "bale_press", 2.39),
+            new Edge("bale_press", "lint", 2.39),
             new Edge("lint_cleaner", "gin_stands", 0.05)));
   }
 
@@ -262,6 +531,11 @@ public final class SampleAnswer {
   }
 
   private static List<Note> assumptions() {
-    return List.of(new Note("Wage", "Every hand costs 26 USD/h, rests included."), new Note("Electricity", "Energy costs 0.11 USD/kWh; each month's highest quarter-hour costs 17 USD/kW."), new Note("Weather", "A day is wet with a chance of 22 %, after a wet one of 45 %."));
+    return List.of(
+        new Note("Wage", "Every hand costs 26 USD/h, rests included."),
+        new Note(
+            "Electricity",
+            "Energy costs 0.11 USD/kWh; each month's highest quarter-hour costs 17 USD/kW."),
+        new Note("Weather", "A day is wet with a chance of 22 %, after a wet one of 45 %."));
   }
 }

@@ -20,20 +20,24 @@ class AnswerFolderTest {
 
   @Test
   void theFolderIsDatedAndLiesBesideThePlantFile() throws IOException {
-    assertThat(AnswerFolder.beside(dir.resolve("sweetgum-bend.yaml"), NOW).path()).isEqualTo(dir.resolve("sweetgum-bend-answer-2026-11-25-153012")).isDirectory();
+    assertThat(AnswerFolder.beside(dir.resolve("sweetgum-bend.yaml"), NOW).path())
+        .isEqualTo(dir.resolve("sweetgum-bend-answer-2026-11-25-153012"))
+        .isDirectory();
   }
 
   @Test
   void twoAnswersOfOneSecondGetTwoFolders() throws IOException {
     AnswerFolder.beside(dir.resolve("a.yaml"), NOW);
-    assertThat(AnswerFolder.beside(dir.resolve("a.yaml"), NOW).path()).hasFileName("a-answer-2026-11-25-153012-2");
+    assertThat(AnswerFolder.beside(dir.resolve("a.yaml"), NOW).path())
+        .hasFileName("a-answer-2026-11-25-153012-2");
   }
 
   @Test
   void anOlderAnswerIsNeverWrittenOver() throws IOException {
     Path old = dir.resolve("old");
     AnswerFolder.named(old).write("record.json", out -> out.write("old"));
-    assertThatThrownBy(() -> AnswerFolder.named(old)).isInstanceOf(DirectoryNotEmptyException.class);
+    assertThatThrownBy(() -> AnswerFolder.named(old))
+        .isInstanceOf(DirectoryNotEmptyException.class);
     assertThat(old.resolve("record.json")).hasContent("old");
   }
 
@@ -47,10 +51,15 @@ class AnswerFolderTest {
   @Test
   void aFileThatFailsHalfwayHasNotItsName() throws IOException {
     AnswerFolder folder = AnswerFolder.named(dir.resolve("new"));
-    assertThatThrownBy(() -> folder.write("charts/a.svg", out -> {
-      out.write("half");
-      throw new IOException("disk full");
-    })).hasMessage("disk full");
+    assertThatThrownBy(
+            () ->
+                folder.write(
+                    "charts/a.svg",
+                    out -> {
+                      out.write("half");
+                      throw new IOException("disk full");
+                    }))
+        .hasMessage("disk full");
     assertThat(folder.path().resolve("charts/a.svg")).doesNotExist();
   }
 

@@ -9,7 +9,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ExactTest {
   @ParameterizedTest
-  @CsvSource({"0.1, 0.1", "88, 88", "-0.0, 0", "1e-9, 1E-9", "2e23, 2E+23", "1390.909090909091, 1390.909090909091", "0.002, 0.002", "1234567890123456789, 1234567890123456800", "NaN, ''"})
+  @CsvSource({
+    "0.1, 0.1",
+    "88, 88",
+    "-0.0, 0",
+    "1e-9, 1E-9",
+    "2e23, 2E+23",
+    "1390.909090909091, 1390.909090909091",
+    "0.002, 0.002",
+    "1234567890123456789, 1234567890123456800",
+    "NaN, ''"
+  })
   void aNumberIsWrittenAsShortAsItReadsBack(double value, String text) {
     assertThat(Exact.text(value)).isEqualTo(text);
   }

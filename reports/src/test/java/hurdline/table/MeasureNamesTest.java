@@ -19,7 +19,10 @@ class MeasureNamesTest {
     List<String> names = new ArrayList<>();
     try (Stream<Path> files = Files.list(exact)) {
       for (Path file : files.filter(f -> f.toString().endsWith(".expect.json")).toList()) {
-        for (JsonElement check : JsonParser.parseString(Files.readString(file)).getAsJsonObject().getAsJsonArray("checks")) {
+        for (JsonElement check :
+            JsonParser.parseString(Files.readString(file))
+                .getAsJsonObject()
+                .getAsJsonArray("checks")) {
           if (check.getAsJsonObject().has("measure")) {
             names.add(check.getAsJsonObject().get("measure").getAsString());
           }
@@ -31,6 +34,8 @@ class MeasureNamesTest {
 
   @Test
   void everyMeasureThatAnExactPlantAsksForHasAName() throws Exception {
-    assertThat(askedFor()).hasSizeGreaterThan(100).allSatisfy(name -> assertThat(Measure.find(name)).as(name).isPresent());
+    assertThat(askedFor())
+        .hasSizeGreaterThan(100)
+        .allSatisfy(name -> assertThat(Measure.find(name)).as(name).isPresent());
   }
 }

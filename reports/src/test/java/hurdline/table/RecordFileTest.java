@@ -42,11 +42,26 @@ class RecordFileTest {
     Samples none = Samples.none();
     assertThat(with(back, none)).isEqualTo(with(year, none));
     assertThat(back.samples().measures()).isEmpty();
-    assertThat(RecordFile.read(new StringReader(text(SampleAnswer.paper())))).isEqualTo(SampleAnswer.paper());
+    assertThat(RecordFile.read(new StringReader(text(SampleAnswer.paper()))))
+        .isEqualTo(SampleAnswer.paper());
   }
 
   private static RunAnswer with(RunAnswer a, Samples samples) {
-    return new RunAnswer(a.header(), a.outline(), a.summary(), a.holders(), a.machines(), a.weeks(), a.months(), a.levels(), a.flows(), a.assumptions(), a.cautions(), a.warnings(), samples, Trace.none());
+    return new RunAnswer(
+        a.header(),
+        a.outline(),
+        a.summary(),
+        a.holders(),
+        a.machines(),
+        a.weeks(),
+        a.months(),
+        a.levels(),
+        a.flows(),
+        a.assumptions(),
+        a.cautions(),
+        a.warnings(),
+        samples,
+        Trace.none());
   }
 
   @Test
@@ -54,12 +69,25 @@ class RecordFileTest {
     List<String> lines = text(SampleAnswer.bare()).lines().toList();
     assertThat(lines).contains("  \"verb\": \"run\",");
     assertThat(lines)
-        .anySatisfy(line -> assertThat(line.strip()).isEqualTo("{\"option\":\"base\",\"measure\":\"mass.stalk.fed\",\"unit\":\"t\",\"mean\":88,\"low95\":null,\"high95\":null,\"sd\":null,\"p05\":88,\"p50\":88,\"p95\":88,\"least\":88,\"most\":88,\"replications\":1}"));
+        .anySatisfy(
+            line ->
+                assertThat(line.strip())
+                    .isEqualTo(
+                        "{\"option\":\"base\",\"measure\":\"mass.stalk.fed\",\"unit\":\"t\",\"mean\":88,\"low95\":null,\"high95\":null,\"sd\":null,\"p05\":88,\"p50\":88,\"p95\":88,\"least\":88,\"most\":88,\"replications\":1}"));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "[]", "{}", "nonsense", "{\"record\": 2, \"verb\": \"run\", \"answer\": {}}", "{\"record\": 1, \"verb\": \"bake\", \"answer\": {}}"})
+  @ValueSource(
+      strings = {
+        "",
+        "[]",
+        "{}",
+        "nonsense",
+        "{\"record\": 2, \"verb\": \"run\", \"answer\": {}}",
+        "{\"record\": 1, \"verb\": \"bake\", \"answer\": {}}"
+      })
   void whatIsNoRecordIsRefused(String text) {
-    assertThatThrownBy(() -> RecordFile.read(new StringReader(text))).isInstanceOf(IOException.class);
+    assertThatThrownBy(() -> RecordFile.read(new StringReader(text)))
+        .isInstanceOf(IOException.class);
   }
 }

@@ -14,7 +14,9 @@ class RunTablesTest {
   private static final RunAnswer YEAR = SampleAnswer.year();
 
   private static List<String> linesOf(RunAnswer answer, String file) throws IOException {
-    Table table = new RunTables(answer).all().stream().filter(t -> t.file().equals(file)).findFirst().orElseThrow();
+    Table table =
+        new RunTables(answer)
+            .all().stream().filter(t -> t.file().equals(file)).findFirst().orElseThrow();
     StringBuilder out = new StringBuilder();
     table.write(out);
     return out.toString().lines().toList();
@@ -22,7 +24,9 @@ class RunTablesTest {
 
   @Test
   void aRunWritesItsFiveTables() {
-    assertThat(new RunTables(YEAR).all()).extracting(Table::file).containsExactly("measures.csv", "summary.csv", "weeks.csv", "months.csv", "levels.csv");
+    assertThat(new RunTables(YEAR).all())
+        .extracting(Table::file)
+        .containsExactly("measures.csv", "summary.csv", "weeks.csv", "months.csv", "levels.csv");
   }
 
   @Test
@@ -37,37 +41,75 @@ class RunTablesTest {
   @Test
   void theSummaryKeepsAllDigitsAndLeavesTheUndefinedEmpty() throws IOException {
     assertThat(linesOf(SampleAnswer.bare(), "summary.csv"))
-        .containsExactly("option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications", "base,mass.stalk.fed,t,88,,,,88,88,88,88,88,1");
+        .containsExactly(
+            "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications",
+            "base,mass.stalk.fed,t,88,,,,88,88,88,88,88,1");
   }
 
   @Test
   void weeksMonthsAndLevelsHaveTheirColumns() throws IOException {
-    assertThat(linesOf(YEAR, "weeks.csv").get(0)).isEqualTo("option,week,from,measure,unit,mean,p05,p50,p95");
+    assertThat(linesOf(YEAR, "weeks.csv").get(0))
+        .isEqualTo("option,week,from,measure,unit,mean,p05,p50,p95");
     assertThat(linesOf(YEAR, "weeks.csv").get(1)).startsWith("base,1,2027-01-04,mass.stalk.fed,t,");
-    assertThat(linesOf(YEAR, "months.csv").get(0)).isEqualTo("option,month,measure,unit,mean,p05,p50,p95");
-    assertThat(linesOf(YEAR, "months.csv").get(1)).isEqualTo("base,2027-01,energy.total,kWh,54600,50778,54600,57876");
-    assertThat(linesOf(YEAR, "levels.csv").get(0)).isEqualTo("option,date,crop,place,unit,mean,p05,p50,p95");
-    assertThat(linesOf(YEAR, "levels.csv").get(3)).startsWith("base,2027-01-04,stalk,*,bales,3120,");
+    assertThat(linesOf(YEAR, "months.csv").get(0))
+        .isEqualTo("option,month,measure,unit,mean,p05,p50,p95");
+    assertThat(linesOf(YEAR, "months.csv").get(1))
+        .isEqualTo("base,2027-01,energy.total,kWh,54600,50778,54600,57876");
+    assertThat(linesOf(YEAR, "levels.csv").get(0))
+        .isEqualTo("option,date,crop,place,unit,mean,p05,p50,p95");
+    assertThat(linesOf(YEAR, "levels.csv").get(3))
+        .startsWith("base,2027-01-04,stalk,*,bales,3120,");
   }
 
   @Test
   void aTraceHasAColumnPerHeadAndBin() throws IOException {
-    Trace trace = new Trace(3, List.of("feeder", "hurd_bin"), List.of("hurd_bin"),
-        List.of(new Trace.Row("2027-01-04T06:00:00", "feeder", "starts", Double.NaN, new double[] {3.6, 0}, new double[] {0.25})));
+    Trace trace =
+        new Trace(
+            3,
+            List.of("feeder", "hurd_bin"),
+            List.of("hurd_bin"),
+            List.of(
+                new Trace.Row(
+                    "2027-01-04T06:00:00",
+                    "feeder",
+                    "starts",
+                    Double.NaN,
+                    new double[] {3.6, 0},
+                    new double[] {0.25})));
     RunAnswer with = withTrace(trace);
     assertThat(linesOf(with, "trace.csv"))
-        .containsExactly("replication,clock,where,what,amount,rate.feeder,rate.hurd_bin,level.hurd_bin", "3,2027-01-04T06:00:00,feeder,starts,,3.6,0,0.25");
+        .containsExactly(
+            "replication,clock,where,what,amount,rate.feeder,rate.hurd_bin,level.hurd_bin",
+            "3,2027-01-04T06:00:00,feeder,starts,,3.6,0,0.25");
   }
 
   @Test
   void textWithACommaIsQuoted() throws IOException {
     StringBuilder out = new StringBuilder();
-    new Table("x.csv", List.of("a", "b"), () -> List.<Object[]>of(new Object[] {"one, two", "say \"so\""}).stream()).write(out);
+    new Table(
+            "x.csv",
+            List.of("a", "b"),
+            () -> List.<Object[]>of(new Object[] {"one, two", "say \"so\""}).stream())
+        .write(out);
     assertThat(out.toString()).isEqualTo("a,b\n\"one, two\",\"say \"\"so\"\"\"\n");
   }
 
   static RunAnswer withTrace(Trace trace) {
     RunAnswer b = SampleAnswer.bare();
-    return new RunAnswer(b.header(), b.outline(), b.summary(), b.holders(), b.machines(), b.weeks(), b.months(), b.levels(), b.flows(), b.assumptions(), b.cautions(), new ArrayList<>(), b.samples(), trace);
+    return new RunAnswer(
+        b.header(),
+        b.outline(),
+        b.summary(),
+        b.holders(),
+        b.machines(),
+        b.weeks(),
+        b.months(),
+        b.levels(),
+        b.flows(),
+        b.assumptions(),
+        b.cautions(),
+        new ArrayList<>(),
+        b.samples(),
+        trace);
   }
 }

@@ -11,7 +11,8 @@ class RunWordsTest {
 
   @Test
   void aYearIsToldInADozenLines() {
-    assertThat(String.join("\n", new RunWords(SampleAnswer.year(), US).lines())).isEqualTo(
+    assertThat(String.join("\n", new RunWords(SampleAnswer.year(), US).lines()))
+        .isEqualTo(
             """
             Sweetgum Bend shared gin, base, 2027-01-04 to 2027-12-31, 40 replications, seed 1
             stalk_line: 3,840 ton (3,820 to 3,860) of stalk, 1.874 ton/h over 2,048 scheduled hours
@@ -24,29 +25,35 @@ class RunWordsTest {
               left over 0 modules when its season ends
             yard peak   stalk 4,188 bales (4,177 to 4,199) of 4,200 bales, seed_cotton 143 modules (136 to 150) of 500 modules
             money       revenue 2,011,000 USD, margin 167,000 USD (164,000 to 171,000)
-            In brackets: 95 % interval of the mean of 40 replications.""");
+            In brackets: 95 % interval of the mean of 40 replications.\
+            """);
   }
 
   @Test
   void whatAPlantLacksIsLeftOut() {
-    assertThat(String.join("\n", new RunWords(SampleAnswer.bare(), US).lines())).isEqualTo(
+    assertThat(String.join("\n", new RunWords(SampleAnswer.bare(), US).lines()))
+        .isEqualTo(
             """
             Bare & <plain>, base with machines.mill.power=50 hp, 2027-01-04 to 2027-01-10, 1 replication, seed 7
             only: 97.00 ton of stalk
-              held      100.0 % of scheduled hours by the rate of feeder""");
+              held      100.0 % of scheduled hours by the rate of feeder\
+            """);
   }
 
   @Test
   void theReportBeginsWithTwoSentences() {
-    assertThat(String.join("\n", new RunWords(SampleAnswer.year(), US).twoSentences())).isEqualTo(
+    assertThat(String.join("\n", new RunWords(SampleAnswer.year(), US).twoSentences()))
+        .isEqualTo(
             """
             From 2027-01-04 to 2027-12-31 stalk_line is fed 3,840 ton (3,820 to 3,860) of stalk, 1.874 ton/h over 2,048 scheduled hours, and 2,420 bales (2,290 to 2,550) are left over; cotton_line is fed 10,050 ton (9,980 to 10,130) of seed_cotton, 8.09 ton/h over 1,242 scheduled hours; the margin is 167,000 USD (164,000 to 171,000).
-            Of its scheduled hours stalk_line is held 57 % (54 to 61 %) by the rate of mill, 13.2 % (12.4 to 14.0 %) by want of bales, 8.1 % (7.6 to 8.6 %) by the stop choke of stalk_saw; cotton_line is held 67 % (64 to 69 %) by the rate of feeder, 23 % (21 to 26 %) by want of bales, 9.8 % (9.0 to 10.7 %) by the stop choke of lint_cleaner.""");
+            Of its scheduled hours stalk_line is held 57 % (54 to 61 %) by the rate of mill, 13.2 % (12.4 to 14.0 %) by want of bales, 8.1 % (7.6 to 8.6 %) by the stop choke of stalk_saw; cotton_line is held 67 % (64 to 69 %) by the rate of feeder, 23 % (21 to 26 %) by want of bales, 9.8 % (9.0 to 10.7 %) by the stop choke of lint_cleaner.\
+            """);
   }
 
   @Test
   void thePaperCapacityIsATable() {
-    assertThat(String.join("\n", new PaperWords(SampleAnswer.paper(), US).lines())).isEqualTo(
+    assertThat(String.join("\n", new PaperWords(SampleAnswer.paper(), US).lines()))
+        .isEqualTo(
             """
             sweetgum-bend.yaml is right: Sweetgum Bend shared gin, base, 2027-01-04 to 2027-12-31
 
@@ -57,6 +64,7 @@ class RunWordsTest {
               mill                0.644         1.37         2.13     -46 %
               dust_cyclone        0.049         2.20        44.97   1,030 %
               stalk_fans          0.000         none         none
-              on paper mill holds stalk_line at 2.13 ton/h fed: 3,915 ton in 1,840 h scheduled, were nothing ever to stop""");
+              on paper mill holds stalk_line at 2.13 ton/h fed: 3,915 ton in 1,840 h scheduled, were nothing ever to stop\
+            """);
   }
 }

@@ -26,25 +26,30 @@ class WordingTest {
     "-120443.2, -141000, -100000, '-120,000 t (-140,000 to -100,000)'",
     "3, -40, 46, '0 t (-40 to 50)'"
   })
-  void aNumberHasNoMoreDigitsThanItsIntervalSupports(double mean, double low, double high, String words) {
+  void aNumberHasNoMoreDigitsThanItsIntervalSupports(
+      double mean, double low, double high, String words) {
     assertThat(METRIC.withInterval(row("t", mean, low, high))).isEqualTo(words);
   }
 
   @Test
   void withoutAnIntervalFourDigitsAreEnough() {
-    assertThat(METRIC.withInterval(row("t", 88.123456, Double.NaN, Double.NaN))).isEqualTo("88.12 t");
+    assertThat(METRIC.withInterval(row("t", 88.123456, Double.NaN, Double.NaN)))
+        .isEqualTo("88.12 t");
     assertThat(METRIC.withInterval(row("h", 2048, 2048, 2048))).isEqualTo("2,048 h");
-    assertThat(METRIC.withInterval(row("USD", 1234567, 1234567, 1234567))).isEqualTo("1,234,567 USD");
+    assertThat(METRIC.withInterval(row("USD", 1234567, 1234567, 1234567)))
+        .isEqualTo("1,234,567 USD");
   }
 
   @Test
   void theUndefinedIsSaidInWords() {
-    assertThat(METRIC.withInterval(row("min", Double.NaN, Double.NaN, Double.NaN))).isEqualTo("not defined");
+    assertThat(METRIC.withInterval(row("min", Double.NaN, Double.NaN, Double.NaN)))
+        .isEqualTo("not defined");
   }
 
   @Test
   void balesAreCountedWhole() {
-    assertThat(US.withInterval(row("bales", 143.24, 142.9, 143.6))).isEqualTo("143 bales (143 to 144)");
+    assertThat(US.withInterval(row("bales", 143.24, 142.9, 143.6)))
+        .isEqualTo("143 bales (143 to 144)");
     assertThat(US.withInterval(row("count", 12, 12, 12))).isEqualTo("12");
   }
 
@@ -59,12 +64,17 @@ class WordingTest {
 
   @Test
   void aLocaleSetsItsOwnMarks() {
-    assertThat(new Wording(UnitSystem.METRIC, Locale.GERMANY).withInterval(row("t", 2563.71, 2522, 2605))).isEqualTo("2.560 t (2.520 to 2.600)");
+    assertThat(
+            new Wording(UnitSystem.METRIC, Locale.GERMANY)
+                .withInterval(row("t", 2563.71, 2522, 2605)))
+        .isEqualTo("2.560 t (2.520 to 2.600)");
   }
 
   @Test
   void aShareIsSaidInPercent() {
-    assertThat(US.share(new HolderRow("base", "l", "mill", 1, 0.571, 0.537, 0.605))).isEqualTo("57 % (54 to 60 %)");
-    assertThat(US.share(new HolderRow("base", "l", "mill", 1, 0.571, Double.NaN, Double.NaN))).isEqualTo("57.10 %");
+    assertThat(US.share(new HolderRow("base", "l", "mill", 1, 0.571, 0.537, 0.605)))
+        .isEqualTo("57 % (54 to 60 %)");
+    assertThat(US.share(new HolderRow("base", "l", "mill", 1, 0.571, Double.NaN, Double.NaN)))
+        .isEqualTo("57.10 %");
   }
 }

@@ -1,10 +1,12 @@
 package hurdline.answer;
 
 /**
- * What a verb found out: all that words, tables, charts and the page need, and nothing of the engine.
+ * What a verb found out: all that words, tables, charts and the page need, and nothing of the
+ * engine.
  *
- * <p>Each verb adds one record. In every double NaN means "not defined" (an empty cell, {@code null} in JSON); masses
- * are tonnes, times hours, energy kWh and power kW unless a component's name says otherwise. Lists keep their order.
+ * <p>Each verb adds one record. In every double NaN means "not defined" (an empty cell, {@code
+ * null} in JSON); masses are tonnes, times hours, energy kWh and power kW unless a component's name
+ * says otherwise. Lists keep their order.
  */
 public sealed interface Answer permits PaperAnswer, RunAnswer {
   /** Which plant, program and settings this rests on. */

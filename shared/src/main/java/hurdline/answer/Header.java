@@ -4,14 +4,15 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * Which plant, which program and which settings an answer rests on. Nothing in here may differ between two runs of the
- * same settings: no clock time, no folder, no thread count.
+ * Which plant, which program and which settings an answer rests on. Nothing in here may differ
+ * between two runs of the same settings: no clock time, no folder, no thread count.
  *
  * @param plant the plant's name, the file's {@code plant} key
  * @param file base name of the plant file with its ending and without any folder
  * @param contentHash hash of the plant file's content
  * @param version the program's version
- * @param option the options that are applied, {@code A+B}, or {@code base} for the plant as it stands
+ * @param option the options that are applied, {@code A+B}, or {@code base} for the plant as it
+ *     stands
  * @param changes each {@code --set} as it was given, {@code KEY=VALUE}
  * @param seed the seed of all chance
  * @param replicationsAsked how many replications were asked for (with {@code until}: to begin with)

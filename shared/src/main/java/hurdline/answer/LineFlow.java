@@ -28,8 +28,8 @@ public record LineFlow(String line, List<Node> nodes, List<Edge> edges) {
    *
    * @param name its name in the plant file; {@code waste} and {@code air} for those two
    * @param what the machine's kind as the plant file spells it ({@code hammer-mill}), else empty
-   * @param heldShare share of the line's scheduled hours in which this node, one of its stops, swaps or changes was what
-   *     held the line; 0 to 1
+   * @param heldShare share of the line's scheduled hours in which this node, one of its stops,
+   *     swaps or changes was what held the line; 0 to 1
    */
   public record Node(String name, Kind kind, String what, double heldShare) {}
 

@@ -53,7 +53,11 @@ public record Outline(List<Crop> crops, List<Line> lines, List<Place> places) {
 
   /** How a crop is counted; {@code bales} for one that is not in the outline. */
   public String unitOf(String crop) {
-    return crops.stream().filter(c -> c.name().equals(crop)).map(Crop::unit).findFirst().orElse("bales");
+    return crops.stream()
+        .filter(c -> c.name().equals(crop))
+        .map(Crop::unit)
+        .findFirst()
+        .orElse("bales");
   }
 
   /** How many of a crop all places that take it can hold together, each counted in full. */

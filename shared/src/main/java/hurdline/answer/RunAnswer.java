@@ -9,21 +9,26 @@ import java.util.Optional;
  *
  * @param header plant, program and settings
  * @param outline crops, lines and places by name
- * @param summary one row per measure, the order of {@code measures.csv}; dry twins follow their measure
- * @param holders per line, what held its feeder and for how long; rows of one line together, the longest first; their
- *     mean hours add up to the line's scheduled hours
- * @param machines mean hours of each machine in each state, in the order of the lines; they add up to the horizon
- * @param weeks per week, measures that add up: {@link Measure#MASS_FED}, {@link Measure#PRODUCT_MASS}, {@link
- *     Measure#MACHINE_HOURS} and {@link Measure#LINE_HOURS_HELD_BY}
- * @param months per calendar month: {@link Measure#ENERGY_TOTAL}, {@link Measure#ENERGY_PEAK}, {@link
- *     Measure#MONEY_WAGES} and {@link Measure#MONEY_REVENUE}
+ * @param summary one row per measure, the order of {@code measures.csv}; dry twins follow their
+ *     measure
+ * @param holders per line, what held its feeder and for how long; rows of one line together, the
+ *     longest first; their mean hours add up to the line's scheduled hours
+ * @param machines mean hours of each machine in each state, in the order of the lines; they add up
+ *     to the horizon
+ * @param weeks per week, measures that add up: {@link Measure#MASS_FED}, {@link
+ *     Measure#PRODUCT_MASS}, {@link Measure#MACHINE_HOURS} and {@link Measure#LINE_HOURS_HELD_BY}
+ * @param months per calendar month: {@link Measure#ENERGY_TOTAL}, {@link Measure#ENERGY_PEAK},
+ *     {@link Measure#MONEY_WAGES} and {@link Measure#MONEY_REVENUE}
  * @param levels what lay in the yard at the end of each date
  * @param flows one diagram per line
- * @param assumptions what the figures take for granted, as titled sentences in the units of the plant file
+ * @param assumptions what the figures take for granted, as titled sentences in the units of the
+ *     plant file
  * @param cautions what in this very plant can hurt someone; the page adds its standing cautions
  * @param warnings what {@code check} warns of, whole lines
- * @param samples every measure of every replication; {@link Samples#none()} after reading {@code record.json}
- * @param trace the events and rates of {@code --trace}, else {@link Trace#none()}; not kept in {@code record.json}
+ * @param samples every measure of every replication; {@link Samples#none()} after reading {@code
+ *     record.json}
+ * @param trace the events and rates of {@code --trace}, else {@link Trace#none()}; not kept in
+ *     {@code record.json}
  */
 public record RunAnswer(
     Header header,

@@ -6,7 +6,8 @@ import java.util.List;
  * Every measure of every replication.
  *
  * @param measures the columns of {@code values}
- * @param values values[replication][measure], replication 0 the first; handed over, not to be written again
+ * @param values values[replication][measure], replication 0 the first; handed over, not to be
+ *     written again
  */
 public record Samples(List<Measured> measures, double[][] values) {
   public Samples {

@@ -1,8 +1,9 @@
 package hurdline.measure;
 
 /**
- * What holds a line: the word that stands for {@code <cause>} in {@code line.<line>.hours.held_by.<cause>}. Machine,
- * stop and resource names hold no dot, so a cause word can be taken apart again.
+ * What holds a line: the word that stands for {@code <cause>} in {@code
+ * line.<line>.hours.held_by.<cause>}. Machine, stop and resource names hold no dot, so a cause word
+ * can be taken apart again.
  */
 public enum Cause {
   /** A machine's own rate; the word is the machine's name. */
@@ -106,7 +107,8 @@ public enum Cause {
   public String sentence() {
     return switch (this) {
       case RATE -> "The machine ran as fast as it can and everything else waited for it.";
-      case STOP -> "The machine stood in the stop named after the dot, waiting for its repair included.";
+      case STOP ->
+          "The machine stood in the stop named after the dot, waiting for its repair included.";
       case CHANGE -> "A full package was being changed and no other spout or box was ready.";
       case SWAP -> "The mill's screen was being swapped.";
       case RESOURCE -> "A job waited for this resource, which was busy elsewhere.";

@@ -19,44 +19,90 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Everything that one replication is measured by. This is the only place that spells a measure's name.
+ * Everything that one replication is measured by. This is the only place that spells a measure's
+ * name.
  *
  * <p>A name is a pattern whose places in angle brackets stand for names of the plant file: {@code
  * MACHINE_MASS.of("mill")} is {@code machine.mill.mass}. Measures of mass have a dry twin, {@code
  * MACHINE_MASS.dryOf("mill")}, {@code machine.mill.mass_dry}.
  */
 public enum Measure {
-  INTAKE_WEIGHED_IN("intake.<crop>.weighed_in", BALES, "Came over the scale; stock on hand on the first day counts."),
+  INTAKE_WEIGHED_IN(
+      "intake.<crop>.weighed_in",
+      BALES,
+      "Came over the scale; stock on hand on the first day counts."),
   INTAKE_FED("intake.<crop>.fed", BALES, "Used up by the feeder."),
-  INTAKE_ON_HAND_AT_END("intake.<crop>.on_hand_at_end", BALES, "In places, on the table and in the feeder on the last day; a begun one counts as one."),
-  INTAKE_TURNED_AWAY("intake.<crop>.turned_away", BALES, "Turned away at the gate because the yard was full."),
-  INTAKE_HELD_AT_FIELD_PEAK("intake.<crop>.held_at_field.peak", BALES, "The most that lay baled at the fields, not yet on a truck."),
+  INTAKE_ON_HAND_AT_END(
+      "intake.<crop>.on_hand_at_end",
+      BALES,
+      "In places, on the table and in the feeder on the last day; a begun one counts as one."),
+  INTAKE_TURNED_AWAY(
+      "intake.<crop>.turned_away", BALES, "Turned away at the gate because the yard was full."),
+  INTAKE_HELD_AT_FIELD_PEAK(
+      "intake.<crop>.held_at_field.peak",
+      BALES,
+      "The most that lay baled at the fields, not yet on a truck."),
   YARD_PEAK("yard.<crop>.peak", BALES, "The most that lay in the yard's places at once."),
-  YARD_MEAN("yard.<crop>.mean", BALES, "The mean that lay in the yard's places, over the whole horizon."),
+  YARD_MEAN(
+      "yard.<crop>.mean", BALES, "The mean that lay in the yard's places, over the whole horizon."),
   YARD_AGE_MEAN("yard.<crop>.age.mean", DAY, "The mean age when set on the table."),
-  YARD_HOURS_FULL("yard.<crop>.hours.full", HOUR, "Hours in which no place that takes the crop had room."),
+  YARD_HOURS_FULL(
+      "yard.<crop>.hours.full", HOUR, "Hours in which no place that takes the crop had room."),
   YARD_PLACE_PEAK("yard.place.<place>.peak", BALES, "The most that lay in this place at once."),
-  MASS_WEIGHED_IN("mass.<crop>.weighed_in", TONNE, true, "Mass that came over the scale; stock on hand on the first day counts."),
+  MASS_WEIGHED_IN(
+      "mass.<crop>.weighed_in",
+      TONNE,
+      true,
+      "Mass that came over the scale; stock on hand on the first day counts."),
   MASS_FED("mass.<crop>.fed", TONNE, true, "Mass that the feeder has drawn, part bales included."),
   MASS_LOST_IN_YARD("mass.<crop>.lost_in_yard", TONNE, true, "Mass that wasted away in the yard."),
-  MASS_LOST_AT_FIELD("mass.<crop>.lost_at_field", TONNE, true, "Mass that wasted away between baling and the scale."),
+  MASS_LOST_AT_FIELD(
+      "mass.<crop>.lost_at_field",
+      TONNE,
+      true,
+      "Mass that wasted away between baling and the scale."),
   /** Water only, so it has no dry twin. */
   MASS_DRIED("mass.<crop>.dried", TONNE, "Water that the line's driers sent to the air."),
-  LINE_HOURS_SCHEDULED("line.<line>.hours.scheduled", HOUR, "Hours of the line's shifts less their rests, in its campaigns."),
-  LINE_HOURS_HELD_BY("line.<line>.hours.held_by.<cause>", HOUR, "Scheduled hours in which this held the line; over all causes they add up to the scheduled hours."),
-  LINE_HOURS_AFTER_SHIFT("line.<line>.hours.after_shift", HOUR, "What lifts, changes and swaps took beyond the line's hours."),
+  LINE_HOURS_SCHEDULED(
+      "line.<line>.hours.scheduled",
+      HOUR,
+      "Hours of the line's shifts less their rests, in its campaigns."),
+  LINE_HOURS_HELD_BY(
+      "line.<line>.hours.held_by.<cause>",
+      HOUR,
+      "Scheduled hours in which this held the line; over all causes they add up to the scheduled"
+          + " hours."),
+  LINE_HOURS_AFTER_SHIFT(
+      "line.<line>.hours.after_shift",
+      HOUR,
+      "What lifts, changes and swaps took beyond the line's hours."),
   LINE_RATE("line.<line>.rate", TONNE_PER_HOUR, "Mass fed per scheduled hour."),
   LINE_TURNOUT("line.<line>.turnout.<product>", SHARE, "Mass of this product over mass fed."),
-  MACHINE_HOURS("machine.<machine>.hours.<state>", HOUR, "Hours of the horizon that the machine was in this state."),
+  MACHINE_HOURS(
+      "machine.<machine>.hours.<state>",
+      HOUR,
+      "Hours of the horizon that the machine was in this state."),
   MACHINE_MASS("machine.<machine>.mass", TONNE, true, "Mass that the machine took in."),
   MACHINE_ENERGY("machine.<machine>.energy", KILOWATT_HOUR, "Electricity that the machine drew."),
   MACHINE_STOP_COUNT("machine.<machine>.stop.<stop>.count", COUNT, "How often this stop began."),
-  MACHINE_STOP_HOURS("machine.<machine>.stop.<stop>.hours", HOUR, "Time in which the repair went forward or waited for its resource."),
-  MACHINE_SCREEN_HOURS("machine.<machine>.screen.<screen>.hours", HOUR, "Hours that the mill ran on this screen."),
-  MACHINE_SCREEN_MASS("machine.<machine>.screen.<screen>.mass", TONNE, true, "Mass that the mill took in on this screen."),
-  MACHINE_SCREEN_ENERGY("machine.<machine>.screen.<screen>.energy", KILOWATT_HOUR, "Electricity that the mill drew with this screen in."),
+  MACHINE_STOP_HOURS(
+      "machine.<machine>.stop.<stop>.hours",
+      HOUR,
+      "Time in which the repair went forward or waited for its resource."),
+  MACHINE_SCREEN_HOURS(
+      "machine.<machine>.screen.<screen>.hours", HOUR, "Hours that the mill ran on this screen."),
+  MACHINE_SCREEN_MASS(
+      "machine.<machine>.screen.<screen>.mass",
+      TONNE,
+      true,
+      "Mass that the mill took in on this screen."),
+  MACHINE_SCREEN_ENERGY(
+      "machine.<machine>.screen.<screen>.energy",
+      KILOWATT_HOUR,
+      "Electricity that the mill drew with this screen in."),
   MACHINE_SWAPS("machine.<machine>.swaps", COUNT, "Screen swaps of the mill."),
-  BIN_LEVEL_MEAN("bin.<bin>.level.mean", TONNE, "Mean that lay in the bin, over the whole horizon."),
+  BIN_LEVEL_MEAN(
+      "bin.<bin>.level.mean", TONNE, "Mean that lay in the bin, over the whole horizon."),
   BIN_LEVEL_PEAK("bin.<bin>.level.peak", TONNE, "The most that lay in the bin."),
   BIN_HOURS_FULL("bin.<bin>.hours.full", HOUR, "Hours that the bin was full, nights included."),
   BIN_HOURS_EMPTY("bin.<bin>.hours.empty", HOUR, "Hours that the bin was empty, nights included."),
@@ -64,12 +110,23 @@ public enum Measure {
   PRODUCT_PACKAGES("product.<product>.packages", COUNT, "Full packages."),
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
   PRODUCT_LATE("product.<product>.late", DAY, "Days that its orders were late, added up."),
-  RESOURCE_BUSY("resource.<resource>.busy", SHARE, "Share of its hours that one of this resource was at work."),
-  RESOURCE_WAIT_MEAN("resource.<resource>.wait.mean", MINUTE, "Mean wait of a request, waits of zero included."),
-  RESOURCE_QUEUE_PEAK("resource.<resource>.queue.peak", COUNT, "The most requests that waited at once."),
+  RESOURCE_BUSY(
+      "resource.<resource>.busy",
+      SHARE,
+      "Share of its hours that one of this resource was at work."),
+  RESOURCE_WAIT_MEAN(
+      "resource.<resource>.wait.mean", MINUTE, "Mean wait of a request, waits of zero included."),
+  RESOURCE_QUEUE_PEAK(
+      "resource.<resource>.queue.peak", COUNT, "The most requests that waited at once."),
   TRUCKS_TRIPS("trucks.<crop>.trips", COUNT, "Trips ended, loads included."),
-  TRUCKS_WAIT_MEAN("trucks.<crop>.wait.mean", MINUTE, "Mean of a trip's waits at field, gate, scale and loader, by the clock."),
-  TRUCKS_TURNAROUND_MEAN("trucks.<crop>.turnaround.mean", MINUTE, "Mean time from the start of a trip to its end, by the clock."),
+  TRUCKS_WAIT_MEAN(
+      "trucks.<crop>.wait.mean",
+      MINUTE,
+      "Mean of a trip's waits at field, gate, scale and loader, by the clock."),
+  TRUCKS_TURNAROUND_MEAN(
+      "trucks.<crop>.turnaround.mean",
+      MINUTE,
+      "Mean time from the start of a trip to its end, by the clock."),
   AIR_DUST("air.dust", KILOGRAM, true, "What the cyclones let go."),
   WASTE_MASS("waste.mass", TONNE, true, "What left the plant as waste."),
   ENERGY_TOTAL("energy.total", KILOWATT_HOUR, "Electricity drawn by all machines."),
@@ -77,27 +134,52 @@ public enum Measure {
   MONEY_REVENUE("money.revenue", MONEY, "What products earned."),
   MONEY_CROPS("money.crops", MONEY, "Paid for crops weighed in."),
   MONEY_WAGES("money.wages", MONEY, "Paid for shifts, changeovers and receiving."),
-  MONEY_ELECTRICITY("money.electricity", MONEY, "Paid for energy and for each month's peak demand."),
+  MONEY_ELECTRICITY(
+      "money.electricity", MONEY, "Paid for energy and for each month's peak demand."),
   MONEY_PACKAGES("money.packages", MONEY, "Paid for packages."),
   MONEY_STOPS("money.stops", MONEY, "Paid for stops: parts and services."),
   MONEY_LATE("money.late", MONEY, "Charged for orders met late."),
   MONEY_OVERHEAD("money.overhead", MONEY, "Insurance, upkeep, office and rent."),
-  MONEY_STOCK("money.stock", MONEY, "Stock at the end less stock on the first day, at the crop's price."),
+  MONEY_STOCK(
+      "money.stock", MONEY, "Stock at the end less stock on the first day, at the crop's price."),
   MONEY_MARGIN("money.margin", MONEY, "Revenue and stock less all costs, before interest and tax."),
   MONEY_LINE_REVENUE("money.<line>.revenue", MONEY, "What this line's products earned."),
   MONEY_LINE_CROPS("money.<line>.crops", MONEY, "Paid for this line's crop."),
-  MONEY_LINE_WAGES("money.<line>.wages", MONEY, "Paid for this line's shifts, the changeover after it and receiving."),
+  MONEY_LINE_WAGES(
+      "money.<line>.wages",
+      MONEY,
+      "Paid for this line's shifts, the changeover after it and receiving."),
   MONEY_LINE_PACKAGES("money.<line>.packages", MONEY, "Paid for this line's packages."),
   MONEY_LINE_STOPS("money.<line>.stops", MONEY, "Paid for stops in this line."),
   MONEY_LINE_LATE("money.<line>.late", MONEY, "Charged for late orders of this line's products."),
-  MONEY_LINE_STOCK("money.<line>.stock", MONEY, "Stock of this line's crop at the end less that on the first day."),
-  MONEY_LINE_MARGIN("money.<line>.margin", MONEY, "Revenue and stock of this line less its own costs, before electricity and overhead."),
-  MONEY_LINE_MARGIN_PER_TONNE("money.<line>.margin_per_tonne", MONEY_PER_TONNE, "The line's margin per tonne fed."),
-  SEASON_ENDED("season.<line>.ended", DAY, "Day of the horizon on which the line's last campaign ended; 1 is the first."),
-  SEASON_LEFT_OVER("season.<line>.left_over", BALES, "Bales left when the line's last campaign ended, wherever they lay."),
-  SEASON_NTH_ENDED("season.<line>.<n>.ended", DAY, "Day of the horizon on which the line's n-th campaign ended."),
-  SEASON_NTH_LEFT_OVER("season.<line>.<n>.left_over", BALES, "Bales left when the line's n-th campaign ended."),
-  BALANCE_RESIDUAL("balance.residual", SHARE, "The largest gap in the mass balance over what was taken in; rounding only.");
+  MONEY_LINE_STOCK(
+      "money.<line>.stock",
+      MONEY,
+      "Stock of this line's crop at the end less that on the first day."),
+  MONEY_LINE_MARGIN(
+      "money.<line>.margin",
+      MONEY,
+      "Revenue and stock of this line less its own costs, before electricity and overhead."),
+  MONEY_LINE_MARGIN_PER_TONNE(
+      "money.<line>.margin_per_tonne", MONEY_PER_TONNE, "The line's margin per tonne fed."),
+  SEASON_ENDED(
+      "season.<line>.ended",
+      DAY,
+      "Day of the horizon on which the line's last campaign ended; 1 is the first."),
+  SEASON_LEFT_OVER(
+      "season.<line>.left_over",
+      BALES,
+      "Bales left when the line's last campaign ended, wherever they lay."),
+  SEASON_NTH_ENDED(
+      "season.<line>.<n>.ended",
+      DAY,
+      "Day of the horizon on which the line's n-th campaign ended."),
+  SEASON_NTH_LEFT_OVER(
+      "season.<line>.<n>.left_over", BALES, "Bales left when the line's n-th campaign ended."),
+  BALANCE_RESIDUAL(
+      "balance.residual",
+      SHARE,
+      "The largest gap in the mass balance over what was taken in; rounding only.");
 
   private static final String DRY = "_dry";
 
@@ -119,7 +201,10 @@ public enum Measure {
     this.matcher = Names.matcherOf(pattern);
   }
 
-  /** A measure's name taken apart: which measure, its names in their order, and whether it is the dry twin. */
+  /**
+   * A measure's name taken apart: which measure, its names in their order, and whether it is the
+   * dry twin.
+   */
   public record Match(Measure measure, List<String> names, boolean dry) {}
 
   /** The measure that a full name belongs to. */

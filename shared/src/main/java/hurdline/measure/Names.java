@@ -25,7 +25,8 @@ final class Names {
       places.appendReplacement(out, Matcher.quoteReplacement(names[used++]));
     }
     if (used < names.length) {
-      throw new IllegalArgumentException(pattern + " takes " + used + " names, not " + List.of(names));
+      throw new IllegalArgumentException(
+          pattern + " takes " + used + " names, not " + List.of(names));
     }
     return places.appendTail(out).toString();
   }

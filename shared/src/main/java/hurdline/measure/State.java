@@ -1,10 +1,11 @@
 package hurdline.measure;
 
 /**
- * What a machine is doing; in each second of the horizon it is in exactly one of these. Of several that hold, the first
- * in this order is meant.
+ * What a machine is doing; in each second of the horizon it is in exactly one of these. Of several
+ * that hold, the first in this order is meant.
  *
- * @see "Buzacott, Automatic transfer lines with buffer stocks (1967), for the words blocked, starved and down; from memory"
+ * @see "Buzacott, Automatic transfer lines with buffer stocks (1967), for the words blocked,
+ *     starved and down; from memory"
  */
 public enum State {
   UNUSED("unused", "no campaign uses it"),

@@ -15,7 +15,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 class MeasureTest {
   private static String[] namesFor(Measure measure) {
     List<String> names = new ArrayList<>();
-    Pattern.compile("<[a-z]+>").matcher(measure.pattern()).results().forEach(r -> names.add("x" + names.size()));
+    Pattern.compile("<[a-z]+>")
+        .matcher(measure.pattern())
+        .results()
+        .forEach(r -> names.add("x" + names.size()));
     return names.toArray(String[]::new);
   }
 
@@ -23,7 +26,8 @@ class MeasureTest {
   @EnumSource
   void aFilledNameIsFoundAgain(Measure measure) {
     String[] names = namesFor(measure);
-    assertThat(Measure.find(measure.of(names))).contains(new Measure.Match(measure, List.of(names), false));
+    assertThat(Measure.find(measure.of(names)))
+        .contains(new Measure.Match(measure, List.of(names), false));
   }
 
   @ParameterizedTest
@@ -32,11 +36,15 @@ class MeasureTest {
     String[] names = namesFor(measure);
     if (measure.isMass()) {
       assertThat(measure.dryOf(names)).isEqualTo(measure.of(names) + "_dry");
-      assertThat(Measure.find(measure.dryOf(names))).contains(new Measure.Match(measure, List.of(names), true));
+      assertThat(Measure.find(measure.dryOf(names)))
+          .contains(new Measure.Match(measure, List.of(names), true));
     } else {
       assertThatThrownBy(() -> measure.dryOf(names)).isInstanceOf(IllegalStateException.class);
-      assertThat(Measure.find(measure.of(names) + "_dry")).satisfies(
-          found -> assertThat(found.map(Measure.Match::dry)).isNotEqualTo(java.util.Optional.of(true)));
+      assertThat(Measure.find(measure.of(names) + "_dry"))
+          .satisfies(
+              found ->
+                  assertThat(found.map(Measure.Match::dry))
+                      .isNotEqualTo(java.util.Optional.of(true)));
     }
   }
 
@@ -50,21 +58,26 @@ class MeasureTest {
   void patternsAreDistinct() {
     HashSet<String> seen = new HashSet<>();
     for (Measure measure : Measure.values()) {
-      assertThat(seen.add(measure.pattern().replaceAll("<[a-z]+>", "<>"))).as(measure.pattern()).isTrue();
+      assertThat(seen.add(measure.pattern().replaceAll("<[a-z]+>", "<>")))
+          .as(measure.pattern())
+          .isTrue();
     }
   }
 
   @Test
   void tooFewOrTooManyNamesAreRefused() {
-    assertThatThrownBy(Measure.MACHINE_MASS::of).hasMessage("machine.<machine>.mass needs more names than []");
-    assertThatThrownBy(() -> Measure.AIR_DUST.of("mill")).hasMessage("air.dust takes 0 names, not [mill]");
+    assertThatThrownBy(Measure.MACHINE_MASS::of)
+        .hasMessage("machine.<machine>.mass needs more names than []");
+    assertThatThrownBy(() -> Measure.AIR_DUST.of("mill"))
+        .hasMessage("air.dust takes 0 names, not [mill]");
   }
 
   @Test
   void aHolderMayCarryADot() {
     String name = Measure.LINE_HOURS_HELD_BY.of("stalk_line", Cause.STOP.of("mill", "hammers"));
     assertThat(name).isEqualTo("line.stalk_line.hours.held_by.mill.hammers");
-    assertThat(Measure.find(name).orElseThrow().names()).containsExactly("stalk_line", "mill.hammers");
+    assertThat(Measure.find(name).orElseThrow().names())
+        .containsExactly("stalk_line", "mill.hammers");
   }
 
   @ParameterizedTest
@@ -93,6 +106,15 @@ class MeasureTest {
   @Test
   void statesStandInTheirOrderOfPrecedence() {
     assertThat(List.of(State.values()).stream().map(State::word))
-        .containsExactly("unused", "changeover", "uncrewed", "down", "changing", "starved", "blocked", "slowed", "full_rate");
+        .containsExactly(
+            "unused",
+            "changeover",
+            "uncrewed",
+            "down",
+            "changing",
+            "starved",
+            "blocked",
+            "slowed",
+            "full_rate");
   }
 }
