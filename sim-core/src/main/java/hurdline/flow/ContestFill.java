@@ -9,7 +9,7 @@ import java.util.Arrays;
  * <p>Instead of raising paces in small steps, the limit that would be used up first is looked for (room left over for
  * its free users, divided by what they take at reach), its free users are frozen there, and the search begins anew.
  * What is left and what is wanted are summed afresh over the users at each search: subtracting as one goes would leave
- * dust in the room, and dust freezes heads that nothing holds.
+ * dust in the room, and dust freezes heads that nothing holds. Only limits that a head just frozen uses are summed again.
  *
  * <p>Cost: at most one search for each limit that holds somebody, each over the entries of the contested limits.
  * Hot path, see {@link RateSolver}.
@@ -25,6 +25,7 @@ final class ContestFill {
   private final int[] rank; // [head], precedence as 0, 1, 2 … without gaps
   private final int ranks;
   private final double[] reach;
+  private final double[] level; // [contest], pace at which it would be used up now
 
   /** Contested limits of this solve, in ascending order; the first {@link #contests} entries count. */
   final int[] contest;
@@ -44,6 +45,7 @@ final class ContestFill {
     this.reach = reach;
     this.rank = rank;
     this.ranks = ranks;
+    level = new double[limits];
     contest = new int[limits];
     room = new double[limits];
     spentBy = new int[limits];
@@ -90,26 +92,35 @@ final class ContestFill {
   }
 
   private void fillRank(int now) {
+    long touched = -1;
     for (int round = 0; round < contests; round++) {
-      int first = NOBODY;
-      double lowest = 1 - GRAIN;
-      for (int at = 0; at < contests; at++) {
-        double level = levelOf(at, now);
-        if (level < lowest) {
-          lowest = level;
-          first = at;
-        }
-      }
+      int first = firstUsedUp(now, touched);
       if (first == NOBODY) {
         break;
       }
-      freeze(first, now, lowest);
+      touched = freeze(first, now, level[first]);
     }
     for (int head = 0; head < heads; head++) {
       if (rank[head] == now && pace[head] < 0) {
         pace[head] = 1;
       }
     }
+  }
+
+  /** The contest with the lowest level below 1; looks again only at those that a touched head uses. */
+  private int firstUsedUp(int now, long touched) {
+    int first = NOBODY;
+    double lowest = 1 - GRAIN;
+    for (int at = 0; at < contests; at++) {
+      if ((lists.userBits[contest[at]] & touched) != 0) {
+        level[at] = levelOf(at, now);
+      }
+      if (level[at] < lowest) {
+        lowest = level[at];
+        first = at;
+      }
+    }
+    return first;
   }
 
   /** Pace at which the free heads of this rank use up what is left of a limit; 1 if there are none. */
@@ -134,17 +145,21 @@ final class ContestFill {
     return gone ? 0 : left / wanted;
   }
 
-  private void freeze(int at, int now, double level) {
+  /** Stops the free heads of a rank at the level of a contest; returns their bits. */
+  private long freeze(int at, int now, double to) {
     int limit = contest[at];
+    long frozen = 0;
     for (int i = lists.userStart[limit], end = lists.userStart[limit + 1]; i < end; i++) {
       int head = lists.user[i];
       if (rank[head] == now && pace[head] < 0) {
-        pace[head] = level;
+        pace[head] = to;
         heldBy[head] = limit;
+        frozen |= ContestLists.bit(head);
       }
     }
     if (spentBy[at] == NOBODY) {
       spentBy[at] = now;
     }
+    return frozen;
   }
 }

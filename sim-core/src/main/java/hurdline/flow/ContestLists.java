@@ -15,6 +15,8 @@ final class ContestLists {
   final int[] userStart; // [limit + 1], first entry of the limit in user and use
   final int[] user; // head numbers
   final double[] use; // what a kg/s of that head takes of the limit, above 0
+  /** [limit], a bit for each user: a bit that two limits do not share means no user that they do. */
+  final long[] userBits;
   final int[] giverStart; // [limit + 1], first entry of the limit in giver and give
   final int[] giver; // head numbers
   final double[] give; // what a kg/s of that head adds to the limit's room, above 0
@@ -25,9 +27,15 @@ final class ContestLists {
     userStart = new int[limits + 1];
     user = new int[limits * heads];
     use = new double[limits * heads];
+    userBits = new long[limits];
     giverStart = new int[limits + 1];
     giver = new int[limits * heads];
     give = new double[limits * heads];
+  }
+
+  /** The head's bit; heads 64 apart have the same one. */
+  static long bit(int head) {
+    return 1L << head; // Java shifts by the last six bits of the number
   }
 
   /** @param coefficient [limit * heads + head], above 0 uses, below 0 gives; read */
@@ -35,9 +43,11 @@ final class ContestLists {
     int users = 0;
     int givers = 0;
     for (int limit = 0, at = 0; limit < limits; limit++) {
+      userBits[limit] = 0;
       for (int head = 0; head < heads; head++, at++) {
         double each = coefficient[at];
         if (each >= NOTHING) {
+          userBits[limit] |= bit(head);
           user[users] = head;
           use[users++] = each;
         } else if (each <= -NOTHING) {
