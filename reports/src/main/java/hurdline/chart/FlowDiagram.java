@@ -174,10 +174,7 @@ final class FlowDiagram {
   private void drawFlow(Graphics2D g, FlowLayout.Way way, double drawn) {
     FlowLayout.Spot from = way.spots().get(0);
     FlowLayout.Spot next = way.spots().get(1);
-    String text =
-        wording.number(way.edge().tPerH(), 0, 0, "t/h").equals("0")
-            ? "0"
-            : rate(way.edge().tPerH());
+    String text = rate(way.edge().tPerH());
     double x = way.returns() ? drawn + RETURN_ROOM * 0.3 : 0.4 * from.x + 0.6 * next.x;
     double y =
         way.returns()
@@ -193,7 +190,7 @@ final class FlowDiagram {
 
   /** Two decimals show what a line of a few tonnes an hour does; a trickle gets more. */
   private String rate(double tPerH) {
-    return wording.fixed(tPerH, tPerH < 0.01 ? 4 : 2, "t/h");
+    return wording.fixed(tPerH, tPerH > 0 && tPerH < 0.01 ? 4 : 2, "t/h");
   }
 
   private static void centred(Graphics2D g, Font font, String text, double x, double y) {

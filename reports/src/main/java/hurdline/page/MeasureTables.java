@@ -96,6 +96,16 @@ final class MeasureTables {
         List.of(Measure.TRUCKS_TRIPS, Measure.TRUCKS_WAIT_MEAN, Measure.TRUCKS_TURNAROUND_MEAN));
   }
 
+  Figure.Grid products() {
+    return grid(
+        List.of(
+            "product",
+            "made " + wording.unit("t"),
+            "packages",
+            "revenue " + answer.header().currency()),
+        List.of(Measure.PRODUCT_MASS, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
+  }
+
   boolean hasLineMoney() {
     return has(Measure.MONEY_LINE_MARGIN);
   }

@@ -152,13 +152,13 @@ final class RunSections {
 
   private void writeMoney(Html html, List<Figure> money) {
     money.forEach(html::figure);
+    html.table("products", tables.products());
     if (tables.hasLineMoney()) {
       html.table("margin by line", tables.lineMoney());
       html.paragraph(
-          "A line's margin is " + "before electricity and overhead, which serve all lines.");
+          "A line's margin is before electricity and overhead, which serve all lines.");
     }
-    html.paragraph(
-        Measure.MONEY_MARGIN.sentence() + " Products by price and mass are in summary.csv.");
+    html.paragraph("The margin is before interest and tax, and before the cost of any option.");
   }
 
   private void writeAssumptions(Html html) {

@@ -33,7 +33,7 @@ public final class RunWords {
     for (Outline.Line line : answer.outline().lines()) {
       lines.add(line.name() + ": " + fed(line));
       add(lines, "  made      ", made(line));
-      add(lines, "  held      ", held(line.name()).replaceFirst(" by ", " of scheduled hours by "));
+      add(lines, "  held      of scheduled hours ", held(line.name()));
       add(lines, "  left over ", leftOver(line));
     }
     add(lines, "yard peak   ", yardPeaks());
