@@ -45,7 +45,7 @@ final class YardChart {
   private XYPlot plot() {
     YIntervalSeries level = new YIntervalSeries("mean, with band from 5 to 95 % of replications");
     for (LevelRow row : levels) {
-      level.add(Look.millis(row.date().plusDays(1)), row.mean(), row.p05(), row.p95());
+      level.add(Look.millis(row.date()), row.mean(), row.p05(), row.p95());
     }
     YIntervalSeriesCollection data = new YIntervalSeriesCollection();
     data.addSeries(level);
@@ -55,7 +55,7 @@ final class YardChart {
     band.setSeriesFillPaint(0, Palette.SKY);
     band.setSeriesStroke(0, new BasicStroke(2));
     org.jfree.chart.axis.NumberAxis axis =
-        Look.numberAxis(crop.unit() + " at the end of the day", wording);
+        Look.numberAxis(crop.unit() + ", highest of the day", wording);
     XYPlot plot =
         Look.dressed(
             new XYPlot(
@@ -102,7 +102,7 @@ final class YardChart {
                 + count(most.p05())
                 + " to "
                 + count(most.p95());
-    return "A line of what lies in the yard at the end of each day: "
+    return "A line of the most that lies in the yard on each day: "
         + peak
         + (capacity > 0
             ? "; all places that take it hold " + wording.amount(capacity, crop.unit())
@@ -127,7 +127,7 @@ final class YardChart {
     }
     String unit = " " + crop.unit();
     return new Figure.Grid(
-        List.of("end of", "mean" + unit, "5 %" + unit, "50 %" + unit, "95 %" + unit), rows);
+        List.of("on", "mean" + unit, "5 %" + unit, "50 %" + unit, "95 %" + unit), rows);
   }
 
   private String count(double value) {

@@ -19,7 +19,7 @@ import java.util.Optional;
  *     Measure#PRODUCT_MASS}, {@link Measure#MACHINE_HOURS} and {@link Measure#LINE_HOURS_HELD_BY}
  * @param months per calendar month: {@link Measure#ENERGY_TOTAL}, {@link Measure#ENERGY_PEAK},
  *     {@link Measure#MONEY_WAGES} and {@link Measure#MONEY_REVENUE}
- * @param levels what lay in the yard at the end of each date
+ * @param levels the most that lay in the yard on each date
  * @param flows one diagram per line
  * @param assumptions what the figures take for granted, as titled sentences in the units of the
  *     plant file
