@@ -149,6 +149,23 @@ final class ContestTrials {
     return seen;
   }
 
+  /** Control of the program: a head slowed by a millionth must leave at least that to be gained. */
+  int[] slowedAndGivenToTheProgram(long seed) {
+    int[] seen = new int[2];
+    onNets(plants(seed), (net, solver) -> {
+      for (int head = 0; head < net.heads; head++) {
+        double[] pace = solver.pace().clone();
+        double lost = pace[head] * 1e-6;
+        pace[head] -= lost;
+        if (lost > 5e-8) {
+          seen[0]++;
+          seen[1] += new ContestPrograms(net).couldStillGain(pace) < 0.9 * lost ? 1 : 0;
+        }
+      }
+    });
+    return seen;
+  }
+
   /** Control: a hundred-thousandth goes from one head to another that the same limit holds. */
   int[] movedBetweenRivals(long seed) {
     int[] seen = new int[2];

@@ -45,6 +45,12 @@ class RateSolverNetsTest {
     assertThat(seen[1]).isZero();
   }
 
+  @Test void aHeadSlowedByAMillionthLeavesThatMuchToTheProgram() {
+    int[] seen = new ContestTrials(500).slowedAndGivenToTheProgram(SEED + 9);
+    assertThat(seen[0]).isGreaterThan(1_000);
+    assertThat(seen[1]).isZero();
+  }
+
   @Test void aHundredThousandthMovedBetweenRivalsIsNoticed() {
     int[] seen = new ContestTrials(5_000).movedBetweenRivals(SEED + 7);
     assertThat(seen[0]).isGreaterThan(10_000);
