@@ -41,10 +41,10 @@ class WallsTest {
     room("event");
     room("plant").uses("chance");
     room("plant.yaml").uses("plant", "chance", "unit").knows("org.yaml.snakeyaml", "java.nio.file", "java.io.File");
-    room("line").uses("plant").knows("org.apache.commons.math3");
+    room("line").uses("plant", "chance").knows("org.apache.commons.math3");
     room("flow").uses("line");
     room("account").uses("line", "measure");
-    room("work").uses("plant", "chance", "line", "flow", "event", "account");
+    room("work").uses("plant", "chance", "line", "flow", "event", "account", "measure");
     room("study").uses(simCore).uses(shared);
 
     room("words").uses(shared);
