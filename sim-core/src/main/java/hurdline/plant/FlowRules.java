@@ -43,16 +43,17 @@ final class FlowRules {
   private static void loops(Line line, Names names, boolean corrected, Problems found) {
     List<String> machines =
         line.steps().stream().map(Step::machine).filter(name -> !names.isBin(name)).toList();
-    Map<String, Set<String>> trapped = new Ways(line, names, corrected).trapped(machines, names.components.keySet());
+    Map<Set<String>, List<String>> trapped = new LinkedHashMap<>();
+    new Ways(line, names, corrected)
+        .trapped(machines, names.components.keySet())
+        .forEach((component, where) -> trapped.computeIfAbsent(where, key -> new ArrayList<>()).add(component));
     trapped.forEach(
-        (component, where) -> {
-          String first = where.iterator().next();
-          found.add(
-              "lines." + line.name() + ".steps." + first,
-              "a loop returns everything: \"" + component + "\" cannot leave " + String.join(", ", where)
-                  + (corrected ? " where the corrections are largest" : ""),
-              "an outlet on the way round that lets some of it out");
-        });
+        (where, components) ->
+            found.add(
+                "lines." + line.name() + ".steps." + where.iterator().next(),
+                "a loop returns everything: \"" + String.join("\", \"", components) + "\" cannot leave " + String.join(", ", where)
+                    + (corrected ? " where the corrections are largest" : ""),
+                "an outlet on the way round that lets some of it out"));
     if (!corrected && trapped.isEmpty()) {
       loops(line, names, true, found);
     }

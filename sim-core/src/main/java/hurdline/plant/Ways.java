@@ -115,30 +115,18 @@ final class Ways {
     return seen;
   }
 
-  /** Components from which no way leads out of these machines, by machine. */
+  /** Components that go round and round in some of these machines, with those machines. */
   Map<String, Set<String>> trapped(List<String> machines, Set<String> components) {
     Map<String, Set<String>> trapped = new LinkedHashMap<>();
     for (String machine : machines) {
       for (String component : components) {
-        if (!leaves(new At(machine, component))) {
+        Set<At> round = reachable(next(new At(machine, component)));
+        if (round.stream().noneMatch(this::isOut) && round.contains(new At(machine, component))) {
           trapped.computeIfAbsent(component, key -> new LinkedHashSet<>()).add(machine);
         }
       }
     }
     return trapped;
-  }
-
-  private boolean leaves(At start) {
-    Set<At> seen = new HashSet<>(Set.of(start));
-    Deque<At> open = new ArrayDeque<>(Set.of(start));
-    while (!open.isEmpty()) {
-      List<At> next = next(open.pop());
-      if (next.isEmpty() || next.stream().anyMatch(this::isOut)) {
-        return true;
-      }
-      next.stream().filter(seen::add).forEach(open::push);
-    }
-    return false;
   }
 
   /** Out of the stretch: at rest in a bin, a product, a package or the air. */

@@ -67,11 +67,23 @@ final class Amounts {
       boolean sound = at.binding().findings().count() == before;
       return sound ? checked(at, made) : Optional.empty();
     } catch (IllegalArgumentException e) {
+      // Its words are in SI; the file's are not.
       if (at.binding().findings().count() == before) {
-        at.wrong("this cannot be drawn from: " + e.getMessage(), "parameters that leave something to draw");
+        at.wrong("nothing can be drawn from this", asked(name));
       }
       return Optional.empty();
     }
+  }
+
+  private static String asked(String name) {
+    return switch (name) {
+      case "uniform" -> "\"low\" at or below \"high\"";
+      case "triangular" -> "\"low\", \"mode\" and \"high\" in rising order";
+      case "beta" -> "\"mean\" between \"low\" and \"high\", and an \"sd\" that such a range can have";
+      case "observed" -> "at least one observed value";
+      case "normal" -> "\"low\" below \"high\", with some of the distribution between them";
+      default -> "a mean or scale above 0, \"low\" below \"high\", and some of the distribution between them";
+    };
   }
 
   /** Refuses what is only ever drawn at or below zero where that makes no sense. */

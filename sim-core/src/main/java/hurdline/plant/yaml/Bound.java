@@ -13,8 +13,22 @@ final class Bound {
   static Plant plant(Tree tree, Findings findings) {
     Plant plant = PlantBinder.plant(tree, findings);
     List<Problem> broken =
-        Rules.problems(plant).stream().filter(problem -> !findings.covers(problem.path())).toList();
+        Rules.problems(plant).stream().filter(problem -> !echoes(tree, findings, problem.path())).toList();
     broken.forEach(problem -> findings.add(new Finding(Locator.of(tree, problem.path()), problem)));
     return plant;
+  }
+
+  /** Whether something at, inside or above that path is already known to be wrong and would only be told again. */
+  private static boolean echoes(Tree tree, Findings findings, String path) {
+    if (findings.covers(path)) {
+      return true;
+    }
+    for (int dot = path.lastIndexOf('.'); dot > 0; dot = path.lastIndexOf('.', dot - 1)) {
+      String above = path.substring(0, dot);
+      if (findings.covers(above, false) && !Locator.holdsMore(tree, above)) {
+        return true;
+      }
+    }
+    return !(tree instanceof Tree.Entries);
   }
 }

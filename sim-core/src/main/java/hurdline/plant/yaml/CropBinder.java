@@ -39,7 +39,7 @@ final class CropBinder {
 
   private static Component component(String name, At at) {
     Fields f = at.fields(Shape.COMPONENT);
-    return new Component(name, Quantities.optional(f.at("loose"), Dimension.DENSITY, Range.ABOVE_0));
+    return new Component(name, Quantities.whereGiven(f.at("loose"), Dimension.DENSITY, Range.ABOVE_0));
   }
 
   private static void once(List<Component> found, At item, String name) {

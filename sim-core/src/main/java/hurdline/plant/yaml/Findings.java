@@ -28,9 +28,14 @@ final class Findings {
 
   /** Whether something is already wrong at or inside that path, so that more would only echo it. */
   boolean covers(String path) {
+    return covers(path, true);
+  }
+
+  /** The same, of the path alone where what is inside does not count. */
+  boolean covers(String path, boolean inside) {
     return all.stream()
         .map(finding -> finding.problem().path())
-        .anyMatch(bad -> bad.equals(path) || bad.startsWith(path + "."));
+        .anyMatch(bad -> bad.equals(path) || (inside && bad.startsWith(path + ".")));
   }
 
   /** In file order; what no file holds comes last. */

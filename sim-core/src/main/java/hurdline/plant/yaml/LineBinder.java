@@ -50,7 +50,7 @@ final class LineBinder {
     oneWayOut(f);
     return new Step(
         machine,
-        Quantities.optional(f.at("rate"), Dimension.MASS_RATE, Range.ABOVE_0),
+        Quantities.whereGiven(f.at("rate"), Dimension.MASS_RATE, Range.ABOVE_0),
         outlets(f),
         packs(f.at("packs")),
         f.at("breaks").each("component", LineBinder::breaking),

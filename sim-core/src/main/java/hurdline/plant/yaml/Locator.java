@@ -36,6 +36,21 @@ final class Locator {
     return spot;
   }
 
+  /** Whether a map or list stands at the path. */
+  static boolean holdsMore(Tree tree, String path) {
+    Tree at = tree;
+    for (String step : path.split("\\.")) {
+      if (at instanceof Entries entries && entries.map().containsKey(step)) {
+        at = entries.map().get(step).value();
+      } else if (at instanceof Items items && isPlaceIn(items, step)) {
+        at = items.list().get(Integer.parseInt(step));
+      } else {
+        return false;
+      }
+    }
+    return !(at instanceof Scalar);
+  }
+
   private static boolean isPlaceIn(Items items, String step) {
     return step.matches("[0-9]{1,6}") && Integer.parseInt(step) < items.list().size();
   }

@@ -26,6 +26,11 @@ final class Quantities {
     return read(at, at.scalar().get(), due, range);
   }
 
+  /** The quantity where the key is given, the stand-in where what is given is wrong. */
+  static OptionalDouble whereGiven(At at, Dimension due, Range range) {
+    return at.isGiven() ? OptionalDouble.of(of(at, due, range, 1)) : OptionalDouble.empty();
+  }
+
   static OptionalDouble read(At at, Scalar scalar, Dimension due, Range range) {
     try {
       Quantity quantity = Quantity.read(scalar.text(), due);
