@@ -146,33 +146,42 @@ final class Feeding {
     }
   }
 
-  /** New jobs: asks for lifts wherever places and bales are free, and feeds what lies on a table. */
-  void askForLifts() {
+  /**
+   * New jobs: asks for lifts wherever places and bales are free, and feeds what lies on a table.
+   *
+   * @return whether room in the yard or on a table has come free, so that jobs must be looked for anew
+   */
+  boolean askForLifts() {
+    boolean freed = false;
     for (int l = 0; l < lines; l++) {
       if (inHours[l]) {
         if (lift[l] == null) {
-          fillAtOnce(l);
+          freed |= fillAtOnce(l);
         } else {
           while (free(l) >= liftBales[l] && stacking.unpromised(crop[l]) > 0) {
             ask(l);
           }
         }
-        takeNext(l);
+        freed |= takeNext(l);
       }
     }
+    return freed;
   }
 
   private int free(int l) {
     return table[l].length - onTable[l] - promised[l];
   }
 
-  private void fillAtOnce(int l) {
+  private boolean fillAtOnce(int l) {
+    boolean filled = false;
     while (free(l) > 0 && stacking.unpromised(crop[l]) > 0) {
       stacking.promise(crop[l], 1);
       int bale = stacking.pick(crop[l]);
       stacking.leave(bale, present.nowS);
       setDown(l, bale);
+      filled = true;
     }
+    return filled;
   }
 
   private void setDown(int l, int bale) {
@@ -261,9 +270,9 @@ final class Feeding {
     afterShiftS[l] += Math.max(0, present.nowS - beganS[one] - inside);
   }
 
-  private void takeNext(int l) {
+  private boolean takeNext(int l) {
     if (feeding[l] != NONE || onTable[l] == 0) {
-      return;
+      return false;
     }
     int bale = table[l][first[l]];
     first[l] = (first[l] + 1) % table[l].length;
@@ -288,6 +297,7 @@ final class Feeding {
     if (!(bales.massKg[bale] > 0)) {
       baleUsedUp(l);
     }
+    return true;
   }
 
   /** The feeder has used up its bale. */

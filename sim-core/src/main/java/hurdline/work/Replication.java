@@ -254,9 +254,8 @@ public final class Replication {
     boolean again = true;
     while (again) {
       hauling.startTrips(present.nowS);
-      feeding.askForLifts();
+      again = feeding.askForLifts();
       milling.askForSwaps();
-      again = false;
       int job;
       while ((job = present.resources.nextToBegin(present.nowS)) >= 0) {
         begins(job);
