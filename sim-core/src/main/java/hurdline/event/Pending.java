@@ -40,6 +40,9 @@ public final class Pending {
     }
     final double[] tree = earliestS;
     int knot = leaves + slot;
+    if (tree[knot] == atS) {
+      return;
+    }
     tree[knot] = atS;
     while (knot > 1) {
       double earlier = Math.min(tree[knot], tree[knot ^ 1]);

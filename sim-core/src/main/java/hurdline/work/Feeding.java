@@ -200,7 +200,6 @@ final class Feeding {
     stacking.promise(crop[l], liftPromised[one]);
     promised[l] += liftBales[l];
     liftsWaiting[l]++;
-    present.causesChanged = true;
     present.resources.ask(
         resource[l],
         present.jobs.lift + one,
@@ -226,7 +225,6 @@ final class Feeding {
     liftsUnderWay[l]++;
     beganS[one] = present.nowS;
     beganOpenS[one] = openS[l];
-    present.causesChanged = true;
     ends.add(present.nowS + lasts[crop[l]].next(), one, one);
     tellPending();
   }
@@ -256,7 +254,6 @@ final class Feeding {
     promised[l] -= liftBales[l];
     liftsUnderWay[l]--;
     liftLine[one] = NONE;
-    present.causesChanged = true;
     if (givenUp[l]) {
       giveBack(l);
     } else {
@@ -373,7 +370,6 @@ final class Feeding {
         promised[l] -= liftBales[l];
         liftsWaiting[l]--;
         liftLine[one] = NONE;
-        present.causesChanged = true;
       }
     }
   }

@@ -40,6 +40,8 @@ final class Filling {
   private final int[] filling; // by machine, the spout that fills, −1 for none
   private final double[] packageKg; // by product, +inf where it has none
   private final Packaging[] packaging; // by product
+  private final int[] resource; // by product, of its package's change
+  private final int[] rank;
   private final Draws[] change; // by machine and packaging of the product
   private final int[][] makes; // [mill][screen] product
   private final double[] inflowKgPerS; // [machine * products + product]
@@ -83,6 +85,8 @@ final class Filling {
     filling = new int[layout.machines];
     packageKg = new double[products];
     packaging = new Packaging[products];
+    resource = new int[products];
+    rank = new int[products];
     Map<String, Packaging> byName =
         layout.plant.packages().stream()
             .collect(Collectors.toMap(Packaging::name, Function.identity()));
@@ -90,6 +94,10 @@ final class Filling {
       int p = layout.naming.products.index(product.name());
       packaging[p] = product.packaging().map(byName::get).orElse(null);
       packageKg[p] = packaging[p] == null ? Double.POSITIVE_INFINITY : packaging[p].massKg();
+      if (packaging[p] != null) {
+        resource[p] = present.resource(packaging[p].needs());
+        rank[p] = present.rank(resource[p], "change");
+      }
     }
     change = new Draws[layout.machines * products];
     inflowKgPerS = new double[layout.machines * products];
@@ -104,8 +112,7 @@ final class Filling {
     for (int m : packers) {
       for (int p = 0; p < products; p++) {
         if (packaging[p] != null && fills(m, p)) {
-          int resource = present.resource(packaging[p].needs());
-          present.resources.hoursOf(resource, present.gates.machine(m));
+          present.resources.hoursOf(resource[p], present.gates.machine(m));
         }
       }
     }
@@ -214,7 +221,7 @@ final class Filling {
         }
       }
     }
-    present.flowsChanged = true;
+    present.pending.set(present.slots.full + m, fullS(m));
   }
 
   private void packageDone(int m, int product) {
@@ -226,13 +233,13 @@ final class Filling {
       return;
     }
     phase[spout] = ASKED;
-    int resource = present.resource(packaging[product].needs());
+    int resource = this.resource[product];
     changeResource[spout] = resource;
     changeProduct[spout] = product;
     present.resources.ask(
         resource,
         present.jobs.change + spout,
-        present.rank(resource, "change"),
+        rank[product],
         (long) m << 32 | spout,
         present.gates.machine(m),
         present.nowS);
@@ -260,9 +267,7 @@ final class Filling {
             resource == present.resources.endless() ? cause : layout.causes.resource[resource];
       }
     }
-    boolean stood = standing.isChanging(m);
     standing.change(m, cause);
-    present.flowsChanged |= stood != standing.isChanging(m);
   }
 
   private boolean anyUnderWay(int m) {

@@ -298,16 +298,17 @@ public final class Replication {
 
   private void flowEvent(int slot) {
     present.pending.clear(slot);
-    present.flowsChanged = true;
     if (slot < slots.level) {
       int head = slot - slots.lotEnd;
       if (layout.headBin[head] < 0) {
         feeding.baleUsedUp(layout.headLine[head]);
       } else {
         network.lotUsedUp(head);
+        present.flowsChanged = true;
       }
     } else if (slot < slots.full) {
       network.levelReached(slot - slots.level);
+      present.flowsChanged = true;
     } else if (slot < slots.stay) {
       filling.full(slot - slots.full);
     } else if (slot < slots.order) {

@@ -29,18 +29,22 @@ final class Standing {
   }
 
   void stop(int machine, int cause) {
-    stop[machine] = cause;
-    tell(machine);
+    set(stop, machine, cause);
   }
 
   void change(int machine, int cause) {
-    change[machine] = cause;
-    tell(machine);
+    set(change, machine, cause);
   }
 
   void noOrder(int machine, int cause) {
-    noOrder[machine] = cause;
-    tell(machine);
+    set(noOrder, machine, cause);
+  }
+
+  private void set(int[] reason, int machine, int cause) {
+    if (reason[machine] != cause) {
+      reason[machine] = cause;
+      tell(machine);
+    }
   }
 
   boolean isDown(int machine) {
@@ -56,15 +60,17 @@ final class Standing {
     return stop[machine] < 0 && !(isMill && change[machine] >= 0);
   }
 
+  /** Tells the network the cause that counts; what state the machine is in may have changed without it. */
   private void tell(int machine) {
-    int cause = stop[machine] >= 0 ? stop[machine] : change[machine] >= 0 ? change[machine] : noOrder[machine];
-    if (present.network.standing[machine] != cause) {
-      boolean stood = present.network.standing[machine] >= 0;
-      present.network.standing[machine] = cause;
-      present.causesChanged = true;
-      present.flowsChanged |= stood != (cause >= 0);
+    int cause =
+        stop[machine] >= 0
+            ? stop[machine]
+            : change[machine] >= 0 ? change[machine] : noOrder[machine];
+    int[] told = present.network.standing;
+    if (told[machine] != cause) {
+      present.flowsChanged |= told[machine] >= 0 != cause >= 0;
+      told[machine] = cause;
     }
-    // the state may change from changing to down while the cause of no flow stays
     present.causesChanged = true;
   }
 }
