@@ -1,0 +1,29 @@
+package hurdline.study;
+
+import hurdline.plant.Change;
+import java.util.List;
+
+/**
+ * What is changed in the plant before it is asked.
+ *
+ * @param option the options as they were given, {@code A+B}, or {@code base} for none
+ * @param sets single changed keys as they were given, {@code KEY=VALUE}
+ * @param changes all of these, options first, in the order in which they are applied
+ */
+public record Chosen(String option, List<String> sets, List<Change> changes) {
+  public static final String BASE = "base";
+
+  public Chosen {
+    sets = List.copyOf(sets);
+    changes = List.copyOf(changes);
+  }
+
+  /** The plant as it stands. */
+  public static Chosen base() {
+    return new Chosen(BASE, List.of(), List.of());
+  }
+
+  Change[] asArray() {
+    return changes.toArray(Change[]::new);
+  }
+}

@@ -1,0 +1,24 @@
+package hurdline.study;
+
+import java.util.Optional;
+
+/**
+ * How much is played, and by which draws.
+ *
+ * @param replications how many; with {@code until} how many to begin with
+ * @param until goes on until a measure is known so well
+ * @param seed of all chance
+ * @param threads replications that are played at once; the answer does not hang on it
+ * @param trace what is to be shown event by event
+ */
+public record Effort(
+    int replications, Optional<Aim> until, long seed, int threads, Optional<Span> trace) {
+  public Effort {
+    if (!(replications >= 1)) {
+      throw new IllegalArgumentException("replications is " + replications + "; expected from 1 on");
+    }
+    if (!(threads >= 1)) {
+      throw new IllegalArgumentException("threads is " + threads + "; expected from 1 on");
+    }
+  }
+}

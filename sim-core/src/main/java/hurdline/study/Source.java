@@ -1,0 +1,20 @@
+package hurdline.study;
+
+import hurdline.plant.Variants;
+import java.util.List;
+
+/**
+ * The plant that is asked about, and what an answer says of where it came from.
+ *
+ * @param variants the plant and whatever may be changed in it
+ * @param file base name of the plant file with its ending and without any folder
+ * @param contentHash hash of the plant file's content
+ * @param version the program's version
+ * @param warnings what is allowed but looks wrong in the changed plant, whole lines
+ */
+public record Source(
+    Variants variants, String file, String contentHash, String version, List<String> warnings) {
+  public Source {
+    warnings = List.copyOf(warnings);
+  }
+}

@@ -1,0 +1,18 @@
+package hurdline.study;
+
+import java.time.LocalDateTime;
+
+/**
+ * What of a run is to be shown event by event.
+ *
+ * @param replication counts from 1
+ * @param from first instant, local time
+ * @param to last instant
+ */
+public record Span(int replication, LocalDateTime from, LocalDateTime to) {
+  public Span {
+    if (!(replication >= 1)) {
+      throw new IllegalArgumentException("replication is " + replication + "; expected from 1 on");
+    }
+  }
+}
