@@ -38,6 +38,9 @@ final class PatchCheck {
     }
     Tree merged = Patch.merge(base, patch);
     if (Tree.same(base, merged)) {
+      if (!strangers(named, Bound.plant(merged, new Findings()), List.of()).isEmpty()) {
+        return;
+      }
       add(named.place(), named, named.path() + ".with", "the " + named.kind() + " changes nothing", "a value that differs from the plant's own");
       return;
     }

@@ -115,11 +115,12 @@ final class ValueChange {
     return new Entries(map, entries.place());
   }
 
-  /** A key that has a default may be set though the file does not have it; a name must be there. */
+  /** A key that has a default may be set though the file does not have it, and a thing be added whole. */
   private void refuseStranger(Set<String> known, String step, int depth) {
     boolean last = depth == steps.size() - 1;
     boolean near = Nearest.to(step, known).isPresent();
-    if (NameMaps.isOne(upTo(depth)) || (!last && near)) {
+    boolean name = NameMaps.isOne(upTo(depth));
+    if (last ? name && near : name || near) {
       throw refuse(path, "there is no " + Shown.quoted(step) + (depth == 0 ? "" : " in " + upTo(depth)), Nearest.expected("a name or key", step, known));
     }
   }
