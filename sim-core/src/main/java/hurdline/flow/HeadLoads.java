@@ -29,6 +29,7 @@ final class HeadLoads {
   private final double[] brokenDry;
   private final double[] brokenWater;
   private final double[] matrix;
+  private final double[] nowhere; // inflows of a stretch with returns are known beforehand
 
   /** [component] the lot, kg per kg as-is. */
   final double[] lotDry;
@@ -86,6 +87,7 @@ final class HeadLoads {
     water = new double[nodes * components];
     brokenDry = new double[components];
     brokenWater = new double[components];
+    nowhere = new double[components];
     matrix = stretch.returns ? new double[nodes * components * nodes * components] : new double[0];
     lotDry = new double[components];
     lotWater = new double[components];
@@ -189,33 +191,39 @@ final class HeadLoads {
     }
     double collects = stretch.collects[node];
     if (collects < 1) {
-      into(stretch.dustSink[node], null, 1 - collects);
+      letGo(stretch.dustSink[node] * components, 1 - collects);
     }
     int[] targets = stretch.outletTo[node];
     for (int o = 0; o < targets.length; o++) {
-      double mass = 0;
-      for (int c = 0; c < components; c++) {
-        mass += (brokenDry[c] + brokenWater[c]) * share[node][o][c];
-      }
-      way[node][o] = mass * collects;
+      double[] shares = share[node][o];
       if (targets[o] < 0) {
-        into(-1 - targets[o], share[node][o], collects);
-      } else if (!stretch.returns) {
-        int to = targets[o] * components;
-        for (int c = 0; c < components; c++) {
-          dry[to + c] += brokenDry[c] * share[node][o][c] * collects;
-          water[to + c] += brokenWater[c] * share[node][o][c] * collects;
-        }
+        way[node][o] = send(sinkDry, sinkWater, (-1 - targets[o]) * components, shares, collects);
+      } else if (stretch.returns) {
+        way[node][o] = send(nowhere, nowhere, 0, shares, collects);
+      } else {
+        way[node][o] = send(dry, water, targets[o] * components, shares, collects);
       }
     }
   }
 
-  private void into(int sink, double[] shares, double factor) {
-    int to = sink * components;
+  /** Adds what an outlet takes to a target's dry matter and water, and says how much that is. */
+  private double send(double[] toDry, double[] toWater, int at, double[] shares, double collects) {
+    double mass = 0;
     for (int c = 0; c < components; c++) {
-      double taken = shares == null ? factor : shares[c] * factor;
-      sinkDry[to + c] += brokenDry[c] * taken;
-      sinkWater[to + c] += brokenWater[c] * taken;
+      double taken = shares[c] * collects;
+      double dryTaken = brokenDry[c] * taken;
+      double waterTaken = brokenWater[c] * taken;
+      toDry[at + c] += dryTaken;
+      toWater[at + c] += waterTaken;
+      mass += dryTaken + waterTaken;
+    }
+    return mass;
+  }
+
+  private void letGo(int at, double part) {
+    for (int c = 0; c < components; c++) {
+      sinkDry[at + c] += brokenDry[c] * part;
+      sinkWater[at + c] += brokenWater[c] * part;
     }
   }
 

@@ -22,9 +22,6 @@ public final class Network {
   /** Blends that differ by no more than this agree with their rates. */
   private static final double SETTLED = 1e-13;
 
-  /** Reach of a lot of which nothing meets a limit: it is through at once. */
-  private static final double UNBOUNDED_KG_PER_S = 1e3;
-
   private static final int MOST_BLEND_ROUNDS = 500;
 
   /** Told before a head's lot changes, so that what it has drawn can be booked. */
@@ -40,7 +37,9 @@ public final class Network {
   private final HeadLoads[] loads;
   private final Limits limits;
   private final Bins bins;
-  private final double[] inKg;
+  private final Contest contest;
+  private final Blends blends;
+  private final Passage passage;
   private final double[] netKgPerS;
   private final double[] netUnitPerS;
   private final double[] lastBlend;
@@ -84,7 +83,6 @@ public final class Network {
     }
     limits = new Limits(layout);
     bins = new Bins(layout);
-    inKg = new double[layout.bins];
     netKgPerS = new double[layout.bins];
     netUnitPerS = new double[layout.bins];
     lastBlend = new double[2 * layout.components + 1];
@@ -97,8 +95,9 @@ public final class Network {
     inflowKgPerS = new double[machines];
     usedShare = new double[machines];
     runsEmpty = new boolean[layout.bins];
-    Arrays.fill(solver.room(), 0, layout.shared.length, 1);
-    Arrays.fill(solver.active(), 0, layout.shared.length, true);
+    contest = new Contest(layout, this, solver, loads, limits, bins);
+    blends = new Blends(layout, solver, loads, bins);
+    passage = new Passage(layout, loads, bins);
   }
 
   /** Everything up, off, empty and unloaded, as on the first day. */
@@ -121,7 +120,7 @@ public final class Network {
   private void standIn(int head) {
     HeadLoads lot = loads[head];
     int bin = layout.headBin[head];
-    if (bin < 0 || !typicalBlend(bin)) {
+    if (bin < 0 || !blends.typical(bin)) {
       layout.typicalLot(layout.headLine[head], lot.lotDry, lot.lotWater);
       lot.diameterM = layout.typicalDiameterM(layout.headLine[head]);
     } else {
@@ -129,25 +128,6 @@ public final class Network {
       bins.handOn(bin, lot);
     }
     spread(head);
-  }
-
-  private boolean typicalBlend(int bin) {
-    double[] fresh = bins.fresh();
-    double total = 0;
-    for (int k = 0; k < layout.producers[bin].length; k++) {
-      total += mixIn(fresh, loads[layout.producers[bin][k]], layout.producerSink[bin][k], 1);
-    }
-    return divide(fresh, total);
-  }
-
-  private static boolean divide(double[] fresh, double total) {
-    if (!(total > 0)) {
-      return false;
-    }
-    for (int k = 0; k < fresh.length; k++) {
-      fresh[k] /= total;
-    }
-    return true;
   }
 
   /** The array to fill with a feed's new lot: dry matter by component, kg per kg as-is. */
@@ -182,14 +162,14 @@ public final class Network {
   private void spread(int head) {
     loads[head].spread(screen);
     limits.set(head, loads[head], screen);
-    solver.coefficientsChanged();
+    contest.loadsChanged();
   }
 
   /** Finds the rates for all that now stands. */
   public void solve() {
     for (int round = 0; round < MOST_BLEND_ROUNDS; round++) {
       handOnBlends();
-      contest();
+      contest.write();
       solver.solve();
       if (!blendsMoved() && !settle()) {
         return;
@@ -201,7 +181,7 @@ public final class Network {
   /** From above to below: what arrives at each bin, and what an empty one hands on. */
   private void handOnBlends() {
     for (int b : layout.binOrder) {
-      if (bins.fill[b] == Bins.Fill.EMPTY && blendOf(b)) {
+      if (bins.fill[b] == Bins.Fill.EMPTY && blends.atRates(b)) {
         rename(b);
       }
     }
@@ -224,39 +204,10 @@ public final class Network {
     }
   }
 
-  /** Prepares the blend at the rates last found, or in equal parts where nothing moved; false if nothing can come. */
-  private boolean blendOf(int bin) {
-    double[] rate = solver.rateKgPerS();
-    double[] fresh = bins.fresh();
-    double total = 0;
-    for (int pass = 0; pass < 2 && total == 0; pass++) {
-      for (int k = 0; k < layout.producers[bin].length; k++) {
-        int h = layout.producers[bin][k];
-        double weight = pass == 0 ? rate[h] : 1;
-        if (weight > 0 && loads[h].sinkMass[layout.producerSink[bin][k]] > 0) {
-          total += mixIn(fresh, loads[h], layout.producerSink[bin][k], weight);
-        }
-      }
-    }
-    return divide(fresh, total);
-  }
-
-  private double mixIn(double[] fresh, HeadLoads from, int sink, double weight) {
-    int n = layout.components;
-    int at = sink * n;
-    for (int c = 0; c < n; c++) {
-      fresh[c] += weight * from.sinkDry[at + c];
-      fresh[n + c] += weight * from.sinkWater[at + c];
-    }
-    double mass = weight * from.sinkMass[sink];
-    fresh[2 * n] += mass * from.diameterM;
-    return mass;
-  }
-
   private boolean blendsMoved() {
     boolean moved = false;
     for (int b : layout.binOrder) {
-      if (bins.fill[b] == Bins.Fill.EMPTY && layout.producers[b].length > 1 && blendOf(b)) {
+      if (bins.fill[b] == Bins.Fill.EMPTY && layout.producers[b].length > 1 && blends.atRates(b)) {
         moved |= differ(bins.prepared(), bins.blend[b]) > SETTLED;
       }
     }
@@ -269,111 +220,6 @@ public final class Network {
       most = Math.max(most, Math.abs(one[k] - other[k]));
     }
     return most;
-  }
-
-  /** Writes reaches and contested limits for the solver. */
-  private void contest() {
-    double[] reach = solver.reachKgPerS();
-    for (int h = 0; h < heads; h++) {
-      reach[h] = reachKgPerS(h);
-    }
-    double[] coefficient = solver.coefficient();
-    int limit = 0;
-    for (int m : layout.shared) {
-      for (int h : layout.headsOf[m]) {
-        int node = layout.nodeOf[h][m];
-        double most = limits.kgPerS[h][node];
-        coefficient[limit * heads + h] =
-            standing[m] < 0 && most > 0 ? loads[h].load[node] / most : 0;
-      }
-      limit++;
-    }
-    for (int b = 0; b < layout.bins; b++) {
-      solver.active()[limit] = bins.fill[b] == Bins.Fill.FULL;
-      fullCoefficients(b, limit++);
-    }
-    for (int b = 0; b < layout.bins; b++) {
-      solver.active()[limit] = bins.fill[b] == Bins.Fill.EMPTY;
-      emptyCoefficients(b, limit++);
-    }
-    solver.coefficientsChanged();
-  }
-
-  private void fullCoefficients(int bin, int limit) {
-    double[] coefficient = solver.coefficient();
-    int at = limit * heads;
-    Arrays.fill(coefficient, at, at + heads, 0);
-    for (int h : layout.draws[bin]) {
-      coefficient[at + h] -= bins.frontUnit(bin);
-    }
-    for (int k = 0; k < layout.producers[bin].length; k++) {
-      int h = layout.producers[bin][k];
-      coefficient[at + h] += unitsInto(bin, h, layout.producerSink[bin][k]);
-    }
-  }
-
-  /** Capacity units of a bin that a head brings it per kg drawn. */
-  private double unitsInto(int bin, int head, int sink) {
-    HeadLoads from = loads[head];
-    if (!layout.byVolume[bin]) {
-      return from.sinkMass[sink];
-    }
-    double volume = 0;
-    for (int c = 0; c < layout.components; c++) {
-      int at = sink * layout.components + c;
-      volume += (from.sinkDry[at] + from.sinkWater[at]) / layout.looseKgPerM3[c];
-    }
-    return volume;
-  }
-
-  private void emptyCoefficients(int bin, int limit) {
-    double[] coefficient = solver.coefficient();
-    int at = limit * heads;
-    Arrays.fill(coefficient, at, at + heads, 0);
-    for (int h : layout.draws[bin]) {
-      coefficient[at + h] += 1;
-    }
-    for (int k = 0; k < layout.producers[bin].length; k++) {
-      int h = layout.producers[bin][k];
-      coefficient[at + h] -= loads[h].sinkMass[layout.producerSink[bin][k]];
-    }
-  }
-
-  private double reachKgPerS(int head) {
-    if (!on[head] || hasNothing(head) || alongsideStands(head)) {
-      return 0;
-    }
-    Stretch stretch = layout.stretch[head];
-    double[] load = loads[head].load;
-    double[] most = limits.kgPerS[head];
-    double reach = UNBOUNDED_KG_PER_S;
-    for (int node = 0; node < stretch.nodes; node++) {
-      int m = stretch.machine[node];
-      if (m >= 0 && load[node] > 0) {
-        reach = Math.min(reach, standing[m] >= 0 ? 0 : most[node] / load[node]);
-      }
-    }
-    return reach;
-  }
-
-  boolean hasNothing(int head) {
-    int bin = layout.headBin[head];
-    return bin < 0 ? without[head] >= 0 : bins.barred[bin] && !runsEmpty[bin];
-  }
-
-  int alongsideCause(int head) {
-    if (layout.headBin[head] < 0) {
-      for (int m : layout.alongside[layout.headLine[head]]) {
-        if (standing[m] >= 0) {
-          return m;
-        }
-      }
-    }
-    return -1;
-  }
-
-  private boolean alongsideStands(int head) {
-    return alongsideCause(head) >= 0;
   }
 
   /**
@@ -421,7 +267,7 @@ public final class Network {
       int h = layout.producers[bin][k];
       double mass = loads[h].sinkMass[layout.producerSink[bin][k]];
       in += rate[h] * mass;
-      inUnit += rate[h] * unitsInto(bin, h, layout.producerSink[bin][k]);
+      inUnit += rate[h] * contest.unitsInto(bin, h, layout.producerSink[bin][k]);
       most += reach[h] * mass;
       held |= solver.heldBy()[h] == limit;
     }
@@ -447,7 +293,7 @@ public final class Network {
     }
     netKgPerS[bin] = net;
     netUnitPerS[bin] = netUnit;
-    if (in > 0 && bins.fill[bin] != Bins.Fill.EMPTY && blendOf(bin) && bins.arrives(bin)) {
+    if (in > 0 && bins.fill[bin] != Bins.Fill.EMPTY && blends.atRates(bin) && bins.arrives(bin)) {
       handOn(bin);
       return true;
     }
@@ -461,70 +307,7 @@ public final class Network {
    * @param planned [head] whether the head uses up its lot at the end of it; read
    */
   public void advance(double dtS, boolean[] planned) {
-    double[] rate = solver.rateKgPerS();
-    Arrays.fill(inKg, 0);
-    for (int h : layout.headOrder) {
-      double kg = rate[h] * dtS;
-      int bin = layout.headBin[h];
-      if (bin < 0) {
-        kg = planned[h] ? restKg[h] : Math.min(kg, restKg[h]);
-        restKg[h] -= kg;
-      } else if (rate[h] > 0) {
-        kg = takeFrom(bin, h, kg, planned[h]);
-      }
-      if (kg > 0) {
-        drawnKg[h] += kg;
-        bring(h, kg);
-      }
-    }
-    // what a head brings to the very bin that it draws from, and to bins that nobody draws from now
-    for (int b = 0; b < inKg.length; b++) {
-      store(b);
-    }
-  }
-
-  private void bring(int head, double kg) {
-    Stretch stretch = layout.stretch[head];
-    for (int s = 0; s < stretch.sinks; s++) {
-      if (stretch.sinkKind[s] == Stretch.Sink.BIN) {
-        inKg[stretch.sinkTarget[s]] += kg * loads[head].sinkMass[s];
-      }
-    }
-  }
-
-  private void store(int bin) {
-    if (inKg[bin] > 0 && bins.fill[bin] != Bins.Fill.EMPTY) {
-      bins.add(bin, inKg[bin]);
-      inKg[bin] = 0;
-    }
-  }
-
-  private double takeFrom(int bin, int head, double kg, boolean planned) {
-    if (bins.fill[bin] == Bins.Fill.EMPTY) {
-      double through = inKg[bin] / (1 - ownReturn(head, bin));
-      inKg[bin] = 0;
-      return through;
-    }
-    store(bin);
-    double taken = kg;
-    if (planned) {
-      taken = bins.frontKg(bin);
-      if (bins.oneLot(bin)) {
-        taken /= 1 - ownReturn(head, bin);
-      }
-    }
-    bins.take(bin, taken);
-    return taken;
-  }
-
-  private double ownReturn(int head, int bin) {
-    Stretch stretch = layout.stretch[head];
-    for (int s = 0; s < stretch.sinks; s++) {
-      if (stretch.sinkKind[s] == Stretch.Sink.BIN && stretch.sinkTarget[s] == bin) {
-        return loads[head].sinkMass[s];
-      }
-    }
-    return 0;
+    passage.carry(dtS, solver.rateKgPerS(), planned, restKg, drawnKg);
   }
 
   /** Seconds until a bin's oldest lot is used up at the present rates; infinite if it is not. */
@@ -598,6 +381,14 @@ public final class Network {
         bins.sumLots(b);
       }
     }
+  }
+
+  boolean hasNothing(int head) {
+    return contest.hasNothing(head);
+  }
+
+  int alongsideCause(int head) {
+    return contest.alongsideCause(head);
   }
 
   public double rateKgPerS(int head) {

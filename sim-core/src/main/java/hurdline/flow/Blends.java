@@ -1,0 +1,67 @@
+package hurdline.flow;
+
+import hurdline.line.Layout;
+
+/** Prepares in a bin's fresh array the blend that arrives there from all its producers. */
+final class Blends {
+  private final Layout layout;
+  private final RateSolver solver;
+  private final HeadLoads[] loads;
+  private final Bins bins;
+
+  Blends(Layout layout, RateSolver solver, HeadLoads[] loads, Bins bins) {
+    this.layout = layout;
+    this.solver = solver;
+    this.loads = loads;
+    this.bins = bins;
+  }
+
+  /** All producers in equal parts; false if nothing of theirs comes here. */
+  boolean typical(int bin) {
+    double[] fresh = bins.fresh();
+    double total = 0;
+    for (int k = 0; k < layout.producers[bin].length; k++) {
+      total += mixIn(fresh, loads[layout.producers[bin][k]], layout.producerSink[bin][k], 1);
+    }
+    return divide(fresh, total);
+  }
+
+  private static boolean divide(double[] fresh, double total) {
+    if (!(total > 0)) {
+      return false;
+    }
+    for (int k = 0; k < fresh.length; k++) {
+      fresh[k] /= total;
+    }
+    return true;
+  }
+
+  /** Prepares the blend at the rates last found, or in equal parts where nothing moved; false if nothing can come. */
+  boolean atRates(int bin) {
+    double[] rate = solver.rateKgPerS();
+    double[] fresh = bins.fresh();
+    double total = 0;
+    for (int pass = 0; pass < 2 && total == 0; pass++) {
+      for (int k = 0; k < layout.producers[bin].length; k++) {
+        int h = layout.producers[bin][k];
+        double weight = pass == 0 ? rate[h] : 1;
+        if (weight > 0 && loads[h].sinkMass[layout.producerSink[bin][k]] > 0) {
+          total += mixIn(fresh, loads[h], layout.producerSink[bin][k], weight);
+        }
+      }
+    }
+    return divide(fresh, total);
+  }
+
+  private double mixIn(double[] fresh, HeadLoads from, int sink, double weight) {
+    int n = layout.components;
+    int at = sink * n;
+    for (int c = 0; c < n; c++) {
+      fresh[c] += weight * from.sinkDry[at + c];
+      fresh[n + c] += weight * from.sinkWater[at + c];
+    }
+    double mass = weight * from.sinkMass[sink];
+    fresh[2 * n] += mass * from.diameterM;
+    return mass;
+  }
+}

@@ -1,0 +1,160 @@
+package hurdline.flow;
+
+import hurdline.line.Layout;
+import hurdline.line.Stretch;
+import java.util.Arrays;
+
+/**
+ * Puts what now stands before the rate solver: each head's reach, and the limits that heads compete
+ * for. Limits are numbered: shared machines, then full bins, then empty bins.
+ */
+final class Contest {
+  /** Reach of a lot of which nothing meets a limit: it is through at once. */
+  private static final double UNBOUNDED_KG_PER_S = 1e3;
+
+  private final Layout layout;
+  private final Network network;
+  private final RateSolver solver;
+  private final HeadLoads[] loads;
+  private final Limits limits;
+  private final Bins bins;
+  private final int heads;
+  private boolean stale = true;
+
+  Contest(
+      Layout layout,
+      Network network,
+      RateSolver solver,
+      HeadLoads[] loads,
+      Limits limits,
+      Bins bins) {
+    this.layout = layout;
+    this.network = network;
+    this.solver = solver;
+    this.loads = loads;
+    this.limits = limits;
+    this.bins = bins;
+    heads = layout.heads;
+    Arrays.fill(solver.room(), 0, layout.shared.length, 1);
+    Arrays.fill(solver.active(), 0, layout.shared.length, true);
+  }
+
+  /** Loads or limits of a head have changed. */
+  void loadsChanged() {
+    stale = true;
+  }
+
+  /** Writes reaches and contested limits for the solver. */
+  void write() {
+    double[] reach = solver.reachKgPerS();
+    for (int h = 0; h < heads; h++) {
+      reach[h] = reachKgPerS(h);
+    }
+    int limit = layout.shared.length;
+    for (int b = 0; b < layout.bins; b++, limit++) {
+      solver.active()[limit] = bins.fill[b] == Bins.Fill.FULL;
+      solver.active()[limit + layout.bins] = bins.fill[b] == Bins.Fill.EMPTY;
+    }
+    if (stale) {
+      coefficients();
+      solver.coefficientsChanged();
+      stale = false;
+    }
+  }
+
+  private void coefficients() {
+    double[] coefficient = solver.coefficient();
+    int limit = 0;
+    for (int m : layout.shared) {
+      for (int h : layout.headsOf[m]) {
+        int node = layout.nodeOf[h][m];
+        double most = limits.kgPerS[h][node];
+        coefficient[limit * heads + h] = most > 0 ? loads[h].load[node] / most : 0;
+      }
+      limit++;
+    }
+    for (int b = 0; b < layout.bins; b++) {
+      fullCoefficients(b, limit++);
+    }
+    for (int b = 0; b < layout.bins; b++) {
+      emptyCoefficients(b, limit++);
+    }
+  }
+
+  private void fullCoefficients(int bin, int limit) {
+    double[] coefficient = solver.coefficient();
+    int at = limit * heads;
+    Arrays.fill(coefficient, at, at + heads, 0);
+    for (int h : layout.draws[bin]) {
+      coefficient[at + h] -= bins.frontUnit(bin);
+    }
+    for (int k = 0; k < layout.producers[bin].length; k++) {
+      int h = layout.producers[bin][k];
+      coefficient[at + h] += unitsInto(bin, h, layout.producerSink[bin][k]);
+    }
+  }
+
+  /** Capacity units of a bin that a head brings it per kg drawn. */
+  double unitsInto(int bin, int head, int sink) {
+    HeadLoads from = loads[head];
+    if (!layout.byVolume[bin]) {
+      return from.sinkMass[sink];
+    }
+    double volume = 0;
+    for (int c = 0; c < layout.components; c++) {
+      int at = sink * layout.components + c;
+      volume += (from.sinkDry[at] + from.sinkWater[at]) / layout.looseKgPerM3[c];
+    }
+    return volume;
+  }
+
+  private void emptyCoefficients(int bin, int limit) {
+    double[] coefficient = solver.coefficient();
+    int at = limit * heads;
+    Arrays.fill(coefficient, at, at + heads, 0);
+    for (int h : layout.draws[bin]) {
+      coefficient[at + h] += 1;
+    }
+    for (int k = 0; k < layout.producers[bin].length; k++) {
+      int h = layout.producers[bin][k];
+      coefficient[at + h] -= loads[h].sinkMass[layout.producerSink[bin][k]];
+    }
+  }
+
+  private double reachKgPerS(int head) {
+    if (!network.on[head] || hasNothing(head) || alongsideStands(head)) {
+      return 0;
+    }
+    Stretch stretch = layout.stretch[head];
+    double[] load = loads[head].load;
+    double[] most = limits.kgPerS[head];
+    double reach = UNBOUNDED_KG_PER_S;
+    for (int node = 0; node < stretch.nodes; node++) {
+      int m = stretch.machine[node];
+      if (m >= 0 && load[node] > 0) {
+        reach = Math.min(reach, network.standing[m] >= 0 ? 0 : most[node] / load[node]);
+      }
+    }
+    return reach;
+  }
+
+  boolean hasNothing(int head) {
+    int bin = layout.headBin[head];
+    return bin < 0 ? network.without[head] >= 0 : bins.barred[bin] && !network.runsEmpty[bin];
+  }
+
+  int alongsideCause(int head) {
+    if (layout.headBin[head] < 0) {
+      for (int m : layout.alongside[layout.headLine[head]]) {
+        if (network.standing[m] >= 0) {
+          return m;
+        }
+      }
+    }
+    return -1;
+  }
+
+  private boolean alongsideStands(int head) {
+    return alongsideCause(head) >= 0;
+  }
+}
