@@ -13,7 +13,8 @@ final class Counters {
   private final int machines;
   final double[] workedKg;
   final double[] runningS;
-  final double[] crewedS;
+  private final double[] crewedS;
+  private final double[] onDutySinceS;
 
   /** [machine] whether a head or line that uses it is in its hours. */
   final boolean[] onDuty;
@@ -26,6 +27,7 @@ final class Counters {
     workedKg = new double[machines];
     runningS = new double[machines];
     crewedS = new double[machines];
+    onDutySinceS = new double[machines];
     onDuty = new boolean[machines];
     line = new int[machines];
   }
@@ -45,13 +47,24 @@ final class Counters {
   void advance(double dtS, Network network) {
     double[] inflow = network.inflowKgPerS;
     for (int m = 0; m < machines; m++) {
-      if (onDuty[m]) {
-        crewedS[m] += dtS;
-        if (inflow[m] > 0) {
-          workedKg[m] += inflow[m] * dtS;
-          runningS[m] += dtS;
-        }
+      if (inflow[m] > 0) {
+        workedKg[m] += inflow[m] * dtS;
+        runningS[m] += dtS;
       }
     }
+  }
+
+  /** A machine's hours begin or end. */
+  void duty(int machine, boolean on, double nowS) {
+    if (onDuty[machine]) {
+      crewedS[machine] += nowS - onDutySinceS[machine];
+    }
+    onDuty[machine] = on;
+    onDutySinceS[machine] = nowS;
+  }
+
+  /** Crewed time of a machine up to now. */
+  double crewedS(int machine, double nowS) {
+    return crewedS[machine] + (onDuty[machine] ? nowS - onDutySinceS[machine] : 0);
   }
 }

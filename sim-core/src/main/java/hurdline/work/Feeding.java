@@ -276,6 +276,7 @@ final class Feeding {
     onTable[l]--;
     feeding[l] = bale;
     int h = layout.feedHead[l];
+    present.carrying.upToNow();
     present.network.endLot(h);
     double[] dry = present.network.lotDry(h);
     double[] water = present.network.lotWater(h);

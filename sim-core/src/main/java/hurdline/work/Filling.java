@@ -7,7 +7,9 @@ import hurdline.line.Stretch;
 import hurdline.plant.Machine;
 import hurdline.plant.Packaging;
 import hurdline.plant.Product;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -45,6 +47,10 @@ final class Filling {
   private final Draws[] change; // by machine and packaging of the product
   private final int[][] makes; // [mill][screen] product
   private final double[] inflowKgPerS; // [machine * products + product]
+  private final boolean[] flows; // by machine
+  private final double[] carriedS; // by machine
+  private final int[][] fillHead; // [machine] heads and their sinks that fill here
+  private final int[][] fillSink;
 
   /** [machine * products + product] kg filled, and full packages. */
   final double[] filledKg;
@@ -105,7 +111,30 @@ final class Filling {
     full = new int[layout.machines * products];
     cost = new double[layout.lines];
     afterShiftS = new double[layout.lines];
+    flows = new boolean[layout.machines];
+    carriedS = new double[layout.machines];
+    fillHead = new int[layout.machines][];
+    fillSink = new int[layout.machines][];
+    for (int m : packers) {
+      ways(m);
+    }
     hours();
+  }
+
+  private void ways(int m) {
+    List<Integer> heads = new ArrayList<>();
+    List<Integer> sinks = new ArrayList<>();
+    for (int h : layout.headsOf[m]) {
+      Stretch s = layout.stretch[h];
+      for (int k = 0; k < s.sinks; k++) {
+        if (s.sinkNode[k] == layout.nodeOf[h][m]) {
+          heads.add(h);
+          sinks.add(k);
+        }
+      }
+    }
+    fillHead[m] = heads.stream().mapToInt(Integer::intValue).toArray();
+    fillSink[m] = sinks.stream().mapToInt(Integer::intValue).toArray();
   }
 
   private void hours() {
@@ -119,18 +148,15 @@ final class Filling {
   }
 
   private boolean fills(int m, int product) {
-    for (int h : layout.headsOf[m]) {
-      Stretch s = layout.stretch[h];
-      for (int k = 0; k < s.sinks; k++) {
-        if (s.sinkNode[k] >= 0 && s.machine[s.sinkNode[k]] == m) {
-          if (s.sinkKind[k] == Stretch.Sink.PACKED && s.sinkTarget[k] == product) {
-            return true;
-          }
-          if (s.sinkKind[k] == Stretch.Sink.PACKED_FROM_MILL
-              && Arrays.stream(makes[s.sinkTarget[k]]).anyMatch(made -> made == product)) {
-            return true;
-          }
-        }
+    for (int i = 0; i < fillHead[m].length; i++) {
+      Stretch s = layout.stretch[fillHead[m][i]];
+      int target = s.sinkTarget[fillSink[m][i]];
+      boolean made =
+          s.sinkKind[fillSink[m][i]] == Stretch.Sink.PACKED
+              ? target == product
+              : Arrays.stream(makes[target]).anyMatch(each -> each == product);
+      if (made) {
+        return true;
       }
     }
     return false;
@@ -141,6 +167,8 @@ final class Filling {
     Arrays.fill(filledKg, 0);
     Arrays.fill(inflowKgPerS, 0);
     Arrays.fill(full, 0);
+    Arrays.fill(flows, false);
+    Arrays.fill(carriedS, 0);
     Arrays.fill(cost, 0);
     Arrays.fill(afterShiftS, 0);
     for (int m = 0; m < layout.machines; m++) {
@@ -155,14 +183,15 @@ final class Filling {
     }
   }
 
-  void advance(double dtS) {
-    for (int m : packers) {
-      if (present.network.inflowKgPerS[m] > 0) {
-        for (int at = m * products; at < (m + 1) * products; at++) {
-          filledKg[at] += inflowKgPerS[at] * dtS;
-        }
+  /** Brings a filler's running totals up to now. */
+  private void carry(int m) {
+    double dtS = present.nowS - carriedS[m];
+    if (dtS > 0 && flows[m]) {
+      for (int at = m * products; at < (m + 1) * products; at++) {
+        filledKg[at] += inflowKgPerS[at] * dtS;
       }
     }
+    carriedS[m] = present.nowS;
   }
 
   /** Product of a sink as the screens now stand. */
@@ -175,26 +204,24 @@ final class Filling {
   /** When each filler's package is full at the present rates. */
   void schedule() {
     for (int m : packers) {
-      Arrays.fill(inflowKgPerS, m * products, (m + 1) * products, 0);
-      for (int h : layout.headsOf[m]) {
-        double rate = present.network.rateKgPerS(h);
-        if (rate > 0) {
-          addInflow(m, h, rate);
-        }
+      if (flows[m] || present.network.inflowKgPerS[m] > 0) {
+        carry(m);
+        setInflows(m);
+        present.pending.set(present.slots.full + m, fullS(m));
       }
-      present.pending.set(present.slots.full + m, fullS(m));
     }
   }
 
-  private void addInflow(int m, int head, double rate) {
-    Stretch s = layout.stretch[head];
-    int node = layout.nodeOf[head][m];
-    for (int k = 0; k < s.sinks; k++) {
-      if (s.sinkNode[k] == node) {
-        int product = productOf(s, k);
-        if (product >= 0) {
-          inflowKgPerS[m * products + product] += rate * present.network.load(head, node);
-        }
+  private void setInflows(int m) {
+    Arrays.fill(inflowKgPerS, m * products, (m + 1) * products, 0);
+    flows[m] = present.network.inflowKgPerS[m] > 0;
+    int[] heads = fillHead[m];
+    for (int i = 0; flows[m] && i < heads.length; i++) {
+      double rate = present.network.rateKgPerS(heads[i]);
+      if (rate > 0) {
+        int product = productOf(layout.stretch[heads[i]], fillSink[m][i]);
+        inflowKgPerS[m * products + product] +=
+            rate * present.network.sinkKg(heads[i], fillSink[m][i]);
       }
     }
   }
@@ -212,7 +239,7 @@ final class Filling {
 
   /** A package is full: counted and paid, and its spout asks for a change. */
   void full(int m) {
-    present.pending.clear(present.slots.full + m);
+    carry(m);
     for (int p = 0, at = m * products; p < products; p++, at++) {
       if (inflowKgPerS[at] > 0 && packageKg[p] < Double.POSITIVE_INFINITY) {
         double left = (full[at] + 1) * packageKg[p] - filledKg[at];
@@ -284,7 +311,7 @@ final class Filling {
     int m = spoutMachine[spout];
     phase[spout] = UNDER_WAY;
     beganS[spout] = present.nowS;
-    beganCrewedS[spout] = present.counters.crewedS[m];
+    beganCrewedS[spout] = present.counters.crewedS(m, present.nowS);
     double lasts = change[m * products + changeProduct[spout]].next();
     present.pending.set(present.slots.changeEnd + spout, present.nowS + lasts);
     stand(m);
@@ -304,7 +331,7 @@ final class Filling {
 
   private void bookAfterShift(int spout) {
     int m = spoutMachine[spout];
-    double inHours = present.counters.crewedS[m] - beganCrewedS[spout];
+    double inHours = present.counters.crewedS(m, present.nowS) - beganCrewedS[spout];
     afterShiftS[present.counters.line[m]] += Math.max(0, present.nowS - beganS[spout] - inHours);
   }
 

@@ -33,6 +33,7 @@ final class Present {
   final Counters counters;
   Network network;
   HolderTrail trail;
+  Carrying carrying;
   Trace trace;
 
   double nowS;

@@ -51,8 +51,6 @@ public final class Replication {
   private final BinBooks binBooks;
   private final Tallying tallying;
   private final Slots slots;
-  private final boolean[] lotEnds;
-  private final double[] levelBefore;
   private final double[][] screenJ;
   private final double[] screenMarkJ;
   private final double[][] screenKg;
@@ -95,8 +93,7 @@ public final class Replication {
     watching = new Watching(present, standing, rostering, feeding);
     material = new MaterialBooks(layout);
     binBooks = new BinBooks(layout.bins);
-    lotEnds = new boolean[layout.heads];
-    levelBefore = new double[layout.bins];
+    present.carrying = new Carrying(present, milling, orders, binBooks);
     screenJ = new double[layout.machines][];
     screenMarkJ = new double[layout.machines];
     screenKg = new double[layout.machines][];
@@ -143,10 +140,11 @@ public final class Replication {
       if (nextS > endS) {
         break;
       }
-      advance(nextS);
+      present.nowS = nextS;
       instant();
     }
-    advance(endS);
+    present.nowS = endS;
+    present.carrying.upToNow();
     return finish(replication);
   }
 
@@ -170,6 +168,7 @@ public final class Replication {
     watching.reset();
     material.reset();
     binBooks.reset();
+    present.carrying.reset();
     tallying.reset();
     Arrays.fill(screenMarkJ, 0);
     for (int m : Milling.mills(layout)) {
@@ -178,30 +177,6 @@ public final class Replication {
       Arrays.fill(screenDryKg[m], 0);
       network.remap(layout.headsOf[m]);
     }
-  }
-
-  /** Carries all flows over the time up to an instant. */
-  private void advance(double toS) {
-    double dtS = toS - present.nowS;
-    if (!(dtS > 0)) {
-      return;
-    }
-    for (int h = 0; h < lotEnds.length; h++) {
-      lotEnds[h] = present.pending.atS(slots.lotEnd + h) <= toS + Present.INSTANT_S;
-    }
-    for (int b = 0; b < levelBefore.length; b++) {
-      levelBefore[b] = network.massKg(b);
-    }
-    network.advance(dtS, lotEnds);
-    for (int b = 0; b < levelBefore.length; b++) {
-      binBooks.span(
-          b, dtS, levelBefore[b], network.massKg(b), network.isFull(b), network.isEmpty(b));
-    }
-    present.counters.advance(dtS, network);
-    filling.advance(dtS);
-    milling.advance(dtS);
-    orders.advance(dtS);
-    present.nowS = toS;
   }
 
   /** Does everything that is due now, again and again until nothing is. */
@@ -235,6 +210,7 @@ public final class Replication {
   private void solve() {
     present.flowsChanged = false;
     present.causesChanged = false;
+    present.carrying.upToNow();
     network.solve();
     trail.follow();
     watching.look();
@@ -280,6 +256,9 @@ public final class Replication {
   }
 
   private void happens(int slot) {
+    if (changesFlows(slot)) {
+      present.carrying.upToNow();
+    }
     if (slot < slots.repairEnd) {
       flowEvent(slot);
     } else if (slot < slots.stopDue) {
@@ -294,6 +273,13 @@ public final class Replication {
     } else {
       hauling.arrivalsDue(present.nowS);
     }
+  }
+
+  /** Full packages, their changes, lifts and hauling leave rates as they are until the next solve. */
+  private boolean changesFlows(int slot) {
+    boolean filling = slot >= slots.full && slot < slots.stay;
+    boolean changing = slot >= slots.changeEnd && slot < slots.swapEnd;
+    return !filling && !changing && slot != slots.haulEnd && slot != slots.arrival;
   }
 
   private void flowEvent(int slot) {

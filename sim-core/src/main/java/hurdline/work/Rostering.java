@@ -295,7 +295,7 @@ final class Rostering {
 
   private void duty(int m, boolean duty) {
     if (present.counters.onDuty[m] != duty) {
-      present.counters.onDuty[m] = duty;
+      present.counters.duty(m, duty, present.nowS);
       present.resources.open(present.gates.machine(m), duty, present.nowS);
       stopping.dutyChanged(m);
     }

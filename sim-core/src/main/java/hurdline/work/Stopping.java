@@ -149,7 +149,7 @@ final class Stopping {
     int m = machine[k];
     return switch (stop[k].counted()) {
       case CALENDAR -> present.nowS;
-      case CREWED -> present.counters.crewedS[m];
+      case CREWED -> present.counters.crewedS(m, present.nowS);
       case RUNNING -> present.counters.runningS[m];
       case WORKED -> present.counters.workedKg[m];
     };

@@ -1,0 +1,63 @@
+package hurdline.work;
+
+import hurdline.account.BinBooks;
+import hurdline.line.Layout;
+
+/**
+ * Carries flows over the time since they were last carried, at the rates that held.
+ *
+ * <p>Between two solves all rates are constant, so nothing is lost by waiting until an event needs to
+ * know what has flowed: a truck, a lift or a bag change in between costs nothing here.
+ */
+final class Carrying {
+  private final Present present;
+  private final Milling milling;
+  private final Orders orders;
+  private final BinBooks binBooks;
+  private final boolean[] lotEnds;
+  private final double[] levelBefore;
+  private double carriedS;
+
+  Carrying(Present present, Milling milling, Orders orders, BinBooks binBooks) {
+    this.present = present;
+    this.milling = milling;
+    this.orders = orders;
+    this.binBooks = binBooks;
+    Layout layout = present.layout;
+    lotEnds = new boolean[layout.heads];
+    levelBefore = new double[layout.bins];
+  }
+
+  void reset() {
+    carriedS = 0;
+  }
+
+  /** All flows are carried up to the present instant; lots that end now are used up to the last bit. */
+  void upToNow() {
+    double dtS = present.nowS - carriedS;
+    if (!(dtS > 0)) {
+      return;
+    }
+    carriedS = present.nowS;
+    for (int h = 0; h < lotEnds.length; h++) {
+      double endS = present.pending.atS(present.slots.lotEnd + h);
+      lotEnds[h] = endS <= present.nowS + Present.INSTANT_S;
+    }
+    for (int b = 0; b < levelBefore.length; b++) {
+      levelBefore[b] = present.network.massKg(b);
+    }
+    present.network.advance(dtS, lotEnds);
+    for (int b = 0; b < levelBefore.length; b++) {
+      binBooks.span(
+          b,
+          dtS,
+          levelBefore[b],
+          present.network.massKg(b),
+          present.network.isFull(b),
+          present.network.isEmpty(b));
+    }
+    present.counters.advance(dtS, present.network);
+    milling.advance(dtS);
+    orders.advance(dtS);
+  }
+}
