@@ -64,4 +64,13 @@ final class Blends {
     fresh[2 * n] += mass * from.diameterM;
     return mass;
   }
+
+  /** Largest difference of two blends' shares. */
+  static double differ(double[] one, double[] other) {
+    double most = 0;
+    for (int k = 0; k < one.length; k++) {
+      most = Math.max(most, Math.abs(one[k] - other[k]));
+    }
+    return most;
+  }
 }

@@ -16,9 +16,6 @@ import java.util.Arrays;
  * <p>Hot path: no allocation after construction but for the growth of a bin's ring of lots.
  */
 public final class Network {
-  /** Net flows below this share of what could pass are rounding. */
-  private static final double DUST = 1e-12;
-
   /** Blends that differ by no more than this agree with their rates. */
   private static final double SETTLED = 1e-13;
 
@@ -40,8 +37,7 @@ public final class Network {
   private final Contest contest;
   private final Blends blends;
   private final Passage passage;
-  private final double[] netKgPerS;
-  private final double[] netUnitPerS;
+  private final NetFlows netFlows;
   private final double[] lastBlend;
 
   /** [machine] cause for which it takes nothing, −1 if it is up; written by work. */
@@ -83,8 +79,6 @@ public final class Network {
     }
     limits = new Limits(layout);
     bins = new Bins(layout);
-    netKgPerS = new double[layout.bins];
-    netUnitPerS = new double[layout.bins];
     lastBlend = new double[2 * layout.components + 1];
     standing = new int[machines];
     on = new boolean[heads];
@@ -98,6 +92,7 @@ public final class Network {
     contest = new Contest(layout, this, solver, loads, limits, bins);
     blends = new Blends(layout, solver, loads, bins);
     passage = new Passage(layout, loads, bins);
+    netFlows = new NetFlows(layout, this, solver, loads, contest, blends, bins);
   }
 
   /** Everything up, off, empty and unloaded, as on the first day. */
@@ -190,7 +185,7 @@ public final class Network {
   private void rename(int bin) {
     System.arraycopy(bins.blend[bin], 0, lastBlend, 0, lastBlend.length);
     double[] fresh = bins.prepared();
-    if (differ(fresh, lastBlend) > SETTLED) {
+    if (Blends.differ(fresh, lastBlend) > SETTLED) {
       bins.arrives(bin);
       handOn(bin);
     }
@@ -208,18 +203,10 @@ public final class Network {
     boolean moved = false;
     for (int b : layout.binOrder) {
       if (bins.fill[b] == Bins.Fill.EMPTY && layout.producers[b].length > 1 && blends.atRates(b)) {
-        moved |= differ(bins.prepared(), bins.blend[b]) > SETTLED;
+        moved |= Blends.differ(bins.prepared(), bins.blend[b]) > SETTLED;
       }
     }
     return moved;
-  }
-
-  private static double differ(double[] one, double[] other) {
-    double most = 0;
-    for (int k = 0; k < one.length; k++) {
-      most = Math.max(most, Math.abs(one[k] - other[k]));
-    }
-    return most;
   }
 
   /**
@@ -230,7 +217,10 @@ public final class Network {
   private boolean settle() {
     boolean renamed = false;
     for (int b : layout.binOrder) {
-      renamed |= settleBin(b);
+      if (netFlows.settle(b)) {
+        handOn(b);
+        renamed = true;
+      }
     }
     if (renamed) {
       return true;
@@ -250,52 +240,6 @@ public final class Network {
           }
         }
       }
-    }
-    return false;
-  }
-
-  private boolean settleBin(int bin) {
-    double in = 0;
-    double inUnit = 0;
-    double most = 0;
-    double[] rate = solver.rateKgPerS();
-    double[] reach = solver.reachKgPerS();
-    boolean held = false;
-    int full = layout.shared.length + bin;
-    int limit = bins.fill[bin] == Bins.Fill.EMPTY ? full + layout.bins : full;
-    for (int k = 0; k < layout.producers[bin].length; k++) {
-      int h = layout.producers[bin][k];
-      double mass = loads[h].sinkMass[layout.producerSink[bin][k]];
-      in += rate[h] * mass;
-      inUnit += rate[h] * contest.unitsInto(bin, h, layout.producerSink[bin][k]);
-      most += reach[h] * mass;
-      held |= solver.heldBy()[h] == limit;
-    }
-    double out = 0;
-    for (int h : layout.draws[bin]) {
-      out += rate[h];
-      most += reach[h];
-      held |= solver.heldBy()[h] == limit;
-    }
-    double net = in - out;
-    double netUnit = inUnit - out * bins.frontUnit(bin);
-    boolean still = held && bins.fill[bin] != Bins.Fill.BETWEEN;
-    if (still || Math.abs(net) <= DUST * most) {
-      net = 0;
-    }
-    if (still || Math.abs(netUnit) <= DUST * most * bins.frontUnit(bin)) {
-      netUnit = 0;
-    }
-    if (bins.fill[bin] == Bins.Fill.EMPTY && net > 0) {
-      bins.leaveEmpty(bin);
-    } else if (bins.fill[bin] == Bins.Fill.FULL && netUnit < 0) {
-      bins.fill[bin] = Bins.Fill.BETWEEN;
-    }
-    netKgPerS[bin] = net;
-    netUnitPerS[bin] = netUnit;
-    if (in > 0 && bins.fill[bin] != Bins.Fill.EMPTY && blends.atRates(bin) && bins.arrives(bin)) {
-      handOn(bin);
-      return true;
     }
     return false;
   }
@@ -324,7 +268,8 @@ public final class Network {
       return Double.POSITIVE_INFINITY;
     }
     if (bins.oneLot(bin)) {
-      return netKgPerS[bin] < 0 ? Math.max(0, bins.frontKg(bin)) / -netKgPerS[bin] : Double.POSITIVE_INFINITY;
+      double net = netFlows.netKgPerS[bin];
+      return net < 0 ? Math.max(0, bins.frontKg(bin)) / -net : Double.POSITIVE_INFINITY;
     }
     return Math.max(0, bins.frontKg(bin)) / rate;
   }
@@ -344,34 +289,12 @@ public final class Network {
 
   /** Seconds until a bin's level next crosses full, start or stop; infinite if it does not. */
   public double untilLevelS(int bin) {
-    double net = netUnitPerS[bin];
-    double level = bins.level[bin];
-    if (net > 0 && bins.fill[bin] == Bins.Fill.BETWEEN) {
-      double target = bins.barred[bin] ? layout.startAt[bin] : layout.holds[bin];
-      return Math.max(0, target - level) / net;
-    }
-    if (net < 0 && !bins.barred[bin] && layout.stopAt[bin] > 0 && !runsEmpty[bin] && level > layout.stopAt[bin]) {
-      return (level - layout.stopAt[bin]) / -net;
-    }
-    return Double.POSITIVE_INFINITY;
+    return netFlows.untilLevelS(bin);
   }
 
   /** A level that {@link #untilLevelS} spoke of is reached. */
   public void levelReached(int bin) {
-    if (netUnitPerS[bin] < 0) {
-      bins.level[bin] = layout.stopAt[bin];
-      bins.barred[bin] = true;
-    } else if (bins.barred[bin]) {
-      bins.level[bin] = layout.startAt[bin];
-      bins.barred[bin] = false;
-      if (layout.startAt[bin] >= layout.holds[bin]) {
-        bins.fill[bin] = Bins.Fill.FULL;
-      }
-    } else {
-      bins.sumLots(bin);
-      bins.level[bin] = layout.holds[bin];
-      bins.fill[bin] = Bins.Fill.FULL;
-    }
+    netFlows.levelReached(bin);
   }
 
   /** Sets levels anew from the lots. */
@@ -426,10 +349,6 @@ public final class Network {
   /** Mass in a bin, kg. */
   public double massKg(int bin) {
     return bins.massKg[bin];
-  }
-
-  public double netKgPerS(int bin) {
-    return netKgPerS[bin];
   }
 
   public double dryKg(int bin, int component) {

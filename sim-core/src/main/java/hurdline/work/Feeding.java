@@ -4,8 +4,6 @@ import hurdline.chance.Draws;
 import hurdline.event.Timetable;
 import hurdline.line.Layout;
 import hurdline.plant.Line;
-import hurdline.plant.Machine;
-import hurdline.plant.Step;
 import hurdline.plant.Yard;
 import java.util.Arrays;
 
@@ -30,9 +28,7 @@ final class Feeding {
   private final int[] resource;
   private final int[] rank;
   private final Draws[] lasts; // by crop
-  private final int[][] table; // [line] ring
-  private final int[] first;
-  private final int[] onTable;
+  private final Tables tables; // by line
   private final int[] promised; // places
   private final int[] feeding; // bale, by line
   private final int[] liftsWaiting; // by line
@@ -73,9 +69,7 @@ final class Feeding {
     resource = new int[lines];
     rank = new int[lines];
     lasts = new Draws[layout.naming.crops.count()];
-    table = new int[lines][];
-    first = new int[lines];
-    onTable = new int[lines];
+    tables = Tables.of(layout);
     promised = new int[lines];
     feeding = new int[lines];
     liftsWaiting = new int[lines];
@@ -88,7 +82,7 @@ final class Feeding {
     for (Line line : layout.plant.lines()) {
       setUp(layout.naming.lines.index(line.name()), line);
     }
-    int lifts = liftsAtOnce(layout);
+    int lifts = Tables.places(layout);
     liftLine = new int[lifts];
     liftPromised = new int[lifts];
     liftCount = new int[lifts];
@@ -98,26 +92,11 @@ final class Feeding {
     beganOpenS = new double[lifts];
   }
 
-  /** Never more lifts than there are places on all tables, since each promises itself at least one. */
-  static int liftsAtOnce(Layout layout) {
-    return layout.plant.lines().stream().mapToInt(line -> places(layout, line)).sum();
-  }
-
-  private static int places(Layout layout, Line line) {
-    for (Step step : line.steps()) {
-      if (step.machine().equals(line.feed()) && step.table().isPresent()) {
-        return step.table().getAsInt();
-      }
-    }
-    return ((Machine.BaleFeeder) layout.machine[layout.naming.machines.index(line.feed())]).table();
-  }
-
   private void setUp(int l, Line line) {
     feeder[l] = layout.naming.machines.index(line.feed());
-    table[l] = new int[places(layout, line)];
     lift[l] = layout.plant.yard().lifts().get(line.crop());
     if (lift[l] != null) {
-      liftBales[l] = Math.min(lift[l].bales(), table[l].length);
+      liftBales[l] = Math.min(lift[l].bales(), tables.places(l));
       resource[l] = present.resource(lift[l].job().needs());
       rank[l] = present.rank(resource[l], "set_on_table");
       present.resources.hoursOf(resource[l], present.gates.line(l));
@@ -125,8 +104,7 @@ final class Feeding {
   }
 
   void reset() {
-    Arrays.fill(first, 0);
-    Arrays.fill(onTable, 0);
+    tables.reset();
     Arrays.fill(promised, 0);
     Arrays.fill(feeding, NONE);
     Arrays.fill(liftsWaiting, 0);
@@ -169,7 +147,7 @@ final class Feeding {
   }
 
   private int free(int l) {
-    return table[l].length - onTable[l] - promised[l];
+    return tables.places(l) - tables.count(l) - promised[l];
   }
 
   private boolean fillAtOnce(int l) {
@@ -178,15 +156,10 @@ final class Feeding {
       stacking.promise(crop[l], 1);
       int bale = stacking.pick(crop[l]);
       stacking.leave(bale, present.nowS);
-      setDown(l, bale);
+      tables.setDown(l, bale);
       filled = true;
     }
     return filled;
-  }
-
-  private void setDown(int l, int bale) {
-    table[l][(first[l] + onTable[l]) % table[l].length] = bale;
-    onTable[l]++;
   }
 
   private void ask(int l) {
@@ -248,7 +221,7 @@ final class Feeding {
     for (int i = 0; i < liftCount[one]; i++) {
       int bale = liftBale[one][i];
       stacking.leave(bale, present.nowS);
-      setDown(l, bale);
+      tables.setDown(l, bale);
     }
     present.note(layout.machine[feeder[l]].name(), "bales set on the table", liftCount[one]);
     promised[l] -= liftBales[l];
@@ -268,12 +241,10 @@ final class Feeding {
   }
 
   private boolean takeNext(int l) {
-    if (feeding[l] != NONE || onTable[l] == 0) {
+    if (feeding[l] != NONE || tables.count(l) == 0) {
       return false;
     }
-    int bale = table[l][first[l]];
-    first[l] = (first[l] + 1) % table[l].length;
-    onTable[l]--;
+    int bale = tables.take(l);
     feeding[l] = bale;
     int h = layout.feedHead[l];
     present.carrying.upToNow();
@@ -313,7 +284,7 @@ final class Feeding {
   }
 
   boolean hasNothing(int l) {
-    return feeding[l] == NONE && onTable[l] == 0 && liftsWaiting[l] + liftsUnderWay[l] == 0;
+    return feeding[l] == NONE && tables.count(l) == 0 && liftsWaiting[l] + liftsUnderWay[l] == 0;
   }
 
   /** Whether the crop is through: nothing here, nothing in the yard and nothing to come. */
@@ -377,11 +348,11 @@ final class Feeding {
 
   private void giveBack(int l) {
     int h = layout.feedHead[l];
-    for (int i = onTable[l] - 1; i >= 0; i--) {
-      int bale = table[l][(first[l] + i) % table[l].length];
+    for (int i = tables.count(l) - 1; i >= 0; i--) {
+      int bale = tables.bale(l, i);
       stacking.putBackInFront(bale, bales.massKg[bale], present.nowS);
     }
-    onTable[l] = 0;
+    tables.clear(l);
     if (feeding[l] != NONE) {
       present.network.endLot(h);
       stacking.putBackInFront(feeding[l], present.network.restKg[h], present.nowS);
@@ -394,14 +365,14 @@ final class Feeding {
 
   /** Bales on the table and in the feeder, a begun one counted as one. */
   int onTableAndFeeder(int l) {
-    return onTable[l] + (feeding[l] == NONE ? 0 : 1);
+    return tables.count(l) + (feeding[l] == NONE ? 0 : 1);
   }
 
   /** Adds up what lies on the table and in the feeder: as-is, dry, and dry by component. */
   double stillHereKg(int l, double[] componentKg) {
     double all = 0;
-    for (int i = 0; i < onTable[l]; i++) {
-      int bale = table[l][(first[l] + i) % table[l].length];
+    for (int i = 0; i < tables.count(l); i++) {
+      int bale = tables.bale(l, i);
       all += add(bale, bales.massKg[bale], componentKg);
     }
     if (feeding[l] != NONE) {

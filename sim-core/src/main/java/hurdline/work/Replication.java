@@ -59,7 +59,7 @@ public final class Replication {
   public Replication(Layout layout, Roster roster, YardPlan yard, Haulage haulage) {
     this.layout = layout;
     this.roster = roster;
-    present = new Present(layout, roster, Feeding.liftsAtOnce(layout));
+    present = new Present(layout, roster, Tables.places(layout));
     slots = present.slots;
     network = new Network(layout, this::lotEnds);
     trail = new HolderTrail(layout, network);

@@ -9,8 +9,6 @@ import hurdline.line.PaidShift;
 import hurdline.line.Roster;
 import hurdline.line.Stretch;
 import java.util.Arrays;
-import java.util.List;
-import java.util.TreeSet;
 
 /**
  * Crews and campaigns: which heads are in their hours, which machines are on duty, in use, in
@@ -94,7 +92,7 @@ final class Rostering {
     for (int c = 0; c < receiving.length; c++) {
       receiving[c] = roster.receiving(layout.naming.crops.name(c));
     }
-    boundary = boundaries();
+    boundary = Boundaries.of(roster, campaign, own, receiving);
   }
 
   private void setUp(int head) {
@@ -112,38 +110,6 @@ final class Rostering {
               .ownHours(
                   layout.naming.lines.name(line), layout.naming.bins.name(layout.headBin[head]))
               .orElse(null);
-    }
-  }
-
-  private double[] boundaries() {
-    TreeSet<Double> at = new TreeSet<>();
-    for (CampaignHours c : campaign) {
-      at.addAll(List.of(c.beginS(), c.untilS()));
-      add(at, c.hours());
-      c.shifts().forEach(shift -> at.add(shift.toS()));
-    }
-    for (BinHours bin : own) {
-      if (bin != null) {
-        add(at, bin.hours());
-        add(at, bin.owned());
-      }
-    }
-    for (ChangeoverHours c : roster.changeovers()) {
-      at.addAll(List.of(c.fromS(), c.toS()));
-    }
-    for (Hours hours : receiving) {
-      add(at, hours);
-    }
-    for (int day = 0; day <= roster.days(); day++) {
-      at.add(roster.midnightS(day));
-    }
-    return at.stream().mapToDouble(Double::doubleValue).toArray();
-  }
-
-  private static void add(TreeSet<Double> at, Hours hours) {
-    for (int i = 0; i < hours.count(); i++) {
-      at.add(hours.fromS(i));
-      at.add(hours.toS(i));
     }
   }
 

@@ -22,11 +22,9 @@ final class Tallying {
   private static final double TONNE_KG = 1000;
   private static final double DAY_S = 86_400;
   private static final double KWH_J = 3.6e6;
-  private static final double BALANCE = 1e-9;
 
   private final Present present;
   private final Layout layout;
-  private final int[] component;
   private final Stopping stopping;
   private final Filling filling;
   private final Milling milling;
@@ -40,6 +38,7 @@ final class Tallying {
   private final IntakeBooks intake;
   private final MoneyTally money;
   private final PeriodTally periods;
+  private final Balance balance;
   private final Tally tally = new Tally();
 
   Tallying(
@@ -58,7 +57,6 @@ final class Tallying {
       BinBooks binBooks,
       IntakeBooks intake) {
     this.present = present;
-    this.component = component;
     this.stopping = stopping;
     this.filling = filling;
     this.milling = milling;
@@ -76,6 +74,7 @@ final class Tallying {
             present, haulage, stopping, filling, orders, feeding, rostering, watching, material,
             intake);
     periods = new PeriodTally(present, watching, material, money);
+    balance = new Balance(present, component, feeding, material, intake);
   }
 
   void reset() {
@@ -110,7 +109,7 @@ final class Tallying {
     tally.put(Measure.ENERGY_PEAK, periods.peakW() / 1000);
     money.put(tally);
     season();
-    tally.put(Measure.BALANCE_RESIDUAL, residual());
+    tally.put(Measure.BALANCE_RESIDUAL, balance.residual());
     return new Outcome(
         replication,
         List.copyOf(tally.columns()),
@@ -321,69 +320,6 @@ final class Tallying {
         }
       }
     }
-  }
-
-  /** The largest gap between what came in and where it is now, over all that came in. */
-  private double residual() {
-    double[] still = new double[layout.components];
-    double stillKg = 0;
-    for (int l = 0; l < layout.lines; l++) {
-      stillKg += feeding.stillHereKg(l, still);
-    }
-    double worst = 0;
-    String where = "";
-    double weighedIn = 0;
-    double inWater = 0;
-    double outWater = material.leftWaterKg + stillKg;
-    for (int c = 0; c < layout.components; c++) {
-      int theirs = component[c];
-      double in = material.brokenKg[c];
-      double out = material.leftComponentKg[c] + still[c];
-      outWater -= still[c];
-      for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
-        in += intake.weighedIn.componentDryKg(crop, theirs);
-        out +=
-            intake.lostInYard.componentDryKg(crop, theirs)
-                + intake.inPlacesAtEnd.componentDryKg(crop, theirs)
-                + intake.inTrucksAtEnd.componentDryKg(crop, theirs);
-      }
-      for (int b = 0; b < layout.bins; b++) {
-        out += present.network.dryKg(b, c);
-      }
-      if (Math.abs(in - out) > worst) {
-        worst = Math.abs(in - out);
-        where = layout.naming.components.name(c);
-      }
-    }
-    for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
-      weighedIn += intake.weighedIn.kg(crop);
-      inWater += intake.weighedIn.waterKg(crop);
-      outWater +=
-          intake.lostInYard.waterKg(crop)
-              + intake.inPlacesAtEnd.waterKg(crop)
-              + intake.inTrucksAtEnd.waterKg(crop);
-    }
-    for (int b = 0; b < layout.bins; b++) {
-      outWater += present.network.waterKg(b);
-    }
-    if (Math.abs(inWater - outWater) > worst) {
-      worst = Math.abs(inWater - outWater);
-      where = "water";
-    }
-    double residual = weighedIn > 0 ? worst / weighedIn : worst;
-    if (!(residual <= BALANCE)) {
-      throw new BalanceException(
-          "the balance of "
-              + where
-              + " is broken in replication "
-              + present.replication()
-              + ": "
-              + worst
-              + " kg of "
-              + weighedIn
-              + " kg taken in");
-    }
-    return residual;
   }
 
   private int[][][] levels() {
