@@ -42,7 +42,7 @@ final class CheckVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     var wording = shown.wording();
-    PaperAnswer answer = setting.studies().prepare(plant).onPaper();
+    PaperAnswer answer = setting.studies().onPaper(plant.file(), plant.chosen());
     if (out != null) {
       AnswerFolder folder = AnswerFolder.named(out);
       folder.write("report.html", writer -> writer.write(ReportPage.html(answer, wording)));

@@ -1,27 +1,42 @@
 package hurdline.command;
 
 import hurdline.answer.PaperAnswer;
-import hurdline.answer.RunAnswer;
+import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
-import java.util.Optional;
-import java.util.function.BooleanSupplier;
-import java.util.function.IntConsumer;
+import hurdline.study.Chosen;
+import hurdline.study.Effort;
+import hurdline.study.Paper;
+import hurdline.study.Run;
+import hurdline.study.Source;
+import java.nio.file.Path;
+import java.util.List;
 
 /** Asks the engine. */
 final class EngineStudies implements Studies {
   @Override
-  public Prepared prepare(PlantChoice choice) {
-    PlantFile file = PlantFile.read(choice.file());
-    return new Prepared() {
-      @Override
-      public PaperAnswer onPaper() {
-        throw new UnsupportedOperationException("the engine is not wired yet for " + file.name());
-      }
+  public PaperAnswer onPaper(Path file, Chosen chosen) {
+    return Paper.of(source(file, chosen), chosen);
+  }
 
-      @Override
-      public Optional<RunAnswer> run(Effort effort, IntConsumer done, BooleanSupplier stop) {
-        throw new UnsupportedOperationException("the engine is not wired yet for " + file.name());
-      }
-    };
+  @Override
+  public Playing run(Path file, Chosen chosen, Effort effort) {
+    return new Run(source(file, chosen), chosen, effort)::play;
+  }
+
+  private static Source source(Path path, Chosen chosen) {
+    PlantFile file = PlantFile.read(path);
+    String base = path.getFileName().toString();
+    List<String> warnings = file.warnings(chosen.changes().toArray(Change[]::new));
+    return new Source(
+        file.variants(),
+        base,
+        file.contentHash(),
+        Version.text(),
+        warnings.stream().map(line -> withoutFolder(line, file.name(), base)).toList());
+  }
+
+  /** Warnings go into the record, which must not hang on the folder that the file lies in. */
+  private static String withoutFolder(String line, String name, String base) {
+    return line.startsWith(name) ? base + line.substring(name.length()) : line;
   }
 }

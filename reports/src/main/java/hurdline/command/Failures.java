@@ -83,7 +83,7 @@ final class Failures {
   private static String fault(Throwable fault) {
     if (fault instanceof OutOfMemoryError) {
       return "hurdline ran out of memory; ask for fewer --replications or --threads, or give it"
-                 + " more with HURDLINE_JVM=-Xmx4g";
+          + " more with HURDLINE_JVM=-Xmx4g";
     }
     StackTraceElement[] trace = fault.getStackTrace();
     String place =

@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.plant.Change;
+import hurdline.study.Chosen;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,17 +31,13 @@ final class PlantChoice {
     return file;
   }
 
-  /** The options as given, or {@code base}. */
-  String option() {
-    return option == null ? "base" : option;
-  }
-
-  List<String> sets() {
-    return List.copyOf(sets);
+  /** What is changed in the plant. */
+  Chosen chosen() {
+    return new Chosen(option == null ? Chosen.base().option() : option, sets, changes());
   }
 
   /** Options first, then single changes. */
-  List<Change> changes() {
+  private List<Change> changes() {
     List<Change> changes = new ArrayList<>();
     if (option != null) {
       Arrays.stream(option.split("\\+", -1)).forEach(name -> changes.add(named(name)));

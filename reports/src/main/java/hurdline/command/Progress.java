@@ -35,10 +35,10 @@ final class Progress implements AutoCloseable {
             .build());
   }
 
-  void done(int replications) {
+  /** With an aim more may be played than were asked for at first. */
+  void done(int replications, int of) {
     if (bar != null) {
-      // With an aim more may be played than were asked for at first.
-      bar.maxHint(Math.max(bar.getMax(), replications));
+      bar.maxHint(Math.max(of, replications));
       bar.stepTo(replications);
     }
   }

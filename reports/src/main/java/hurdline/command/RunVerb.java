@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.answer.RunAnswer;
+import hurdline.study.Effort;
 import hurdline.table.AnswerFolder;
 import hurdline.words.Wording;
 import java.io.IOException;
@@ -26,7 +27,7 @@ final class RunVerb implements Callable<Integer> {
   private final Setting setting;
 
   @CommandLine.Mixin private PlantChoice plant;
-  @CommandLine.Mixin private Effort effort;
+  @CommandLine.Mixin private EffortFlags flags;
   @CommandLine.Mixin private Shown shown;
 
   @CommandLine.Option(
@@ -45,29 +46,29 @@ final class RunVerb implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    effort.check();
+    Effort effort = flags.effort();
     Wording wording = shown.wording();
-    Studies.Prepared ready = setting.studies().prepare(plant);
+    Studies.Playing run = setting.studies().run(plant.file(), plant.chosen(), effort);
     AnswerFolder folder =
         out == null
             ? AnswerFolder.beside(plant.file(), LocalDateTime.now())
             : AnswerFolder.named(out);
     try {
-      return report(play(ready), folder, wording);
+      return report(play(run, effort.replications()), folder, wording);
     } finally {
       folder.giveBack();
     }
   }
 
-  private Optional<RunAnswer> play(Studies.Prepared ready) {
+  private Optional<RunAnswer> play(Studies.Playing run, int replications) {
     try (StopRequest stop =
             new StopRequest(
                 () ->
                     setting
                         .err()
                         .println("Stopping; what is done is kept. Ctrl-C again ends at once."));
-        Progress progress = Progress.on(setting, !shown.quiet(), effort.replications())) {
-      return ready.run(effort, progress::done, stop::isAsked);
+        Progress progress = Progress.on(setting, !shown.quiet(), replications)) {
+      return run.play(progress::done, stop::isAsked);
     }
   }
 

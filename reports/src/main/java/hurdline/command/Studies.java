@@ -2,31 +2,40 @@ package hurdline.command;
 
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
+import hurdline.study.Chosen;
+import hurdline.study.Effort;
+import hurdline.study.Run;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.function.IntConsumer;
 
-/** The door to the engine: a plant file and settings go in, answers come out. */
+/**
+ * The door to the engine. Each call reads the plant file and applies all changes first, so that
+ * what is wrong shows before any work begins.
+ */
 interface Studies {
   /**
-   * Reads the plant file and applies all changes, so that what is wrong shows before any work
-   * begins.
+   * The plant on paper.
    *
    * @throws hurdline.plant.ProblemsException with every problem
    */
-  Prepared prepare(PlantChoice choice);
+  PaperAnswer onPaper(Path file, Chosen chosen);
 
-  /** A plant that is right, ready to be studied. */
-  interface Prepared {
-    PaperAnswer onPaper();
+  /**
+   * A run, ready to be played.
+   *
+   * @throws hurdline.plant.ProblemsException with every problem
+   */
+  Playing run(Path file, Chosen chosen, Effort effort);
 
+  /** A run that waits to be played. */
+  interface Playing {
     /**
      * Plays the calendar.
      *
-     * @param done told how many replications are done
      * @param stop asked whether to finish early
-     * @return what the finished replications say; empty if stopped before the first was done
+     * @return what the finished replications say; empty if none was finished
      */
-    Optional<RunAnswer> run(Effort effort, IntConsumer done, BooleanSupplier stop);
+    Optional<RunAnswer> play(Run.Progress progress, BooleanSupplier stop);
   }
 }

@@ -8,6 +8,10 @@ import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.sample.SampleAnswer;
+import hurdline.study.Aim;
+import hurdline.study.Chosen;
+import hurdline.study.Effort;
+import hurdline.study.Span;
 import hurdline.table.RecordFile;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -15,11 +19,11 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
-import java.util.function.IntConsumer;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,11 +39,6 @@ class CommandTest {
   private final StringWriter err = new StringWriter();
   private Path plant;
 
-  /** What a test's engine does when asked to run. */
-  private interface Engine {
-    Optional<RunAnswer> run(Effort effort, IntConsumer done, BooleanSupplier stop);
-  }
-
   @BeforeEach
   void aPlantFileLiesThere() throws IOException {
     plant = Files.writeString(dir.resolve("plant.yaml"), "hurdline: 1\n");
@@ -50,27 +49,32 @@ class CommandTest {
         new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
   }
 
-  private int call(Engine engine, String... args) {
+  private int call(Studies.Playing engine, String... args) {
     return call(studies(engine), args);
   }
 
   private int call(String... args) {
-    return call((effort, done, stop) -> Optional.of(SampleAnswer.year()), args);
+    return call((done, stop) -> Optional.of(SampleAnswer.year()), args);
   }
 
-  private static Studies studies(Engine engine) {
-    return choice ->
-        new Studies.Prepared() {
-          @Override
-          public PaperAnswer onPaper() {
-            return SampleAnswer.paper();
-          }
+  /** An engine that takes any plant and effort and plays as it is told. */
+  private static Studies studies(Studies.Playing engine) {
+    return new Playing(engine, (chosen, effort) -> {});
+  }
 
-          @Override
-          public Optional<RunAnswer> run(Effort effort, IntConsumer done, BooleanSupplier stop) {
-            return engine.run(effort, done, stop);
-          }
-        };
+  private record Playing(Studies.Playing engine, BiConsumer<Chosen, Effort> asked)
+      implements Studies {
+    @Override
+    public PaperAnswer onPaper(Path file, Chosen chosen) {
+      asked.accept(chosen, null);
+      return SampleAnswer.paper();
+    }
+
+    @Override
+    public Studies.Playing run(Path file, Chosen chosen, Effort effort) {
+      asked.accept(chosen, effort);
+      return engine;
+    }
   }
 
   private List<String> namesIn(Path folder) throws IOException {
@@ -140,12 +144,14 @@ class CommandTest {
   @Test
   void allProblemsOfAFileAreToldAndNothingIsWritten() throws IOException {
     Studies wrong =
-        choice -> {
-          throw new ProblemsException(
-              List.of(
-                  "plant.yaml:1:1 plant: is missing; expected a name",
-                  "plant.yaml:2:3 crops.stak: is wrong; expected \"stalk\""));
-        };
+        new Playing(
+            null,
+            (chosen, effort) -> {
+              throw new ProblemsException(
+                  List.of(
+                      "plant.yaml:1:1 plant: is missing; expected a name",
+                      "plant.yaml:2:3 crops.stak: is wrong; expected \"stalk\""));
+            });
     assertThat(call(wrong, "run", plant.toString())).isEqualTo(2);
     assertThat(err.toString())
         .isEqualTo(
@@ -156,8 +162,8 @@ class CommandTest {
 
   @Test
   void aFaultIsOneLineWithoutATraceAndLeavesNoFolder() throws IOException {
-    Engine broken =
-        (effort, done, stop) -> {
+    Studies.Playing broken =
+        (done, stop) -> {
           throw new IllegalStateException("balance of hurd is off\nby 3 kg");
         };
     assertThat(call(broken, "run", plant.toString())).isEqualTo(1);
@@ -172,8 +178,8 @@ class CommandTest {
 
   @Test
   void ctrlCKeepsWhatIsDoneAndSaysSo() throws IOException, InterruptedException {
-    Engine interrupted =
-        (effort, done, stop) -> {
+    Studies.Playing interrupted =
+        (done, stop) -> {
           Signal.raise(new Signal("INT"));
           for (int waited = 0; waited < 500 && !stop.getAsBoolean(); waited++) {
             pause();
@@ -239,8 +245,7 @@ class CommandTest {
 
   @Test
   void stoppedBeforeAnythingIsDoneNothingIsWritten() throws IOException {
-    assertThat(call((effort, done, stop) -> Optional.empty(), "run", plant.toString()))
-        .isEqualTo(130);
+    assertThat(call((done, stop) -> Optional.empty(), "run", plant.toString())).isEqualTo(130);
     assertThat(err.toString())
         .isEqualTo("Stopped before the first replication was done; nothing is written.\n");
     assertThat(namesIn(dir)).containsExactly("plant.yaml");
@@ -248,18 +253,15 @@ class CommandTest {
 
   @Test
   void settingsReachTheEngine() {
-    List<Effort> seen = new ArrayList<>();
-    List<PlantChoice> chosen = new ArrayList<>();
+    List<Effort> efforts = new ArrayList<>();
+    List<Chosen> choices = new ArrayList<>();
     Studies recording =
-        choice -> {
-          chosen.add(choice);
-          return studies(
-                  (effort, done, stop) -> {
-                    seen.add(effort);
-                    return Optional.of(SampleAnswer.bare());
-                  })
-              .prepare(choice);
-        };
+        new Playing(
+            (done, stop) -> Optional.of(SampleAnswer.bare()),
+            (chosen, effort) -> {
+              choices.add(chosen);
+              efforts.add(effort);
+            });
     assertThat(
             call(
                 recording,
@@ -284,16 +286,22 @@ class CommandTest {
                 "--replication",
                 "3"))
         .isZero();
-    Effort effort = seen.get(0);
-    assertThat(effort.replications()).isEqualTo(12);
-    assertThat(effort.seed()).isEqualTo(-9);
-    assertThat(effort.threads()).isEqualTo(2);
-    assertThat(effort.until())
-        .contains(new Until("mass.stalk.fed", 500, false, "mass.stalk.fed:500t"));
-    assertThat(effort.trace().orElseThrow().to()).hasToString("2027-06-09T00:00");
-    assertThat(effort.traced()).isEqualTo(3);
-    assertThat(chosen.get(0).option()).isEqualTo("a+b");
-    assertThat(chosen.get(0).changes())
+    assertThat(efforts)
+        .containsExactly(
+            new Effort(
+                12,
+                Optional.of(new Aim("mass.stalk.fed", 500, false, "mass.stalk.fed:500t")),
+                -9,
+                2,
+                Optional.of(
+                    new Span(
+                        3,
+                        LocalDateTime.of(2027, 6, 7, 0, 0),
+                        LocalDateTime.of(2027, 6, 9, 0, 0)))));
+    assertThat(choices.get(0).option()).isEqualTo("a+b");
+    assertThat(choices.get(0).sets())
+        .containsExactly("machines.mill.power=50 hp", "season.2.changeover=3 d");
+    assertThat(choices.get(0).changes())
         .containsExactly(
             new Change.Named("a"),
             new Change.Named("b"),
@@ -331,12 +339,7 @@ class CommandTest {
   void aWrongCallIsOneLine(String args, String message) throws IOException {
     List<String> call = new ArrayList<>(List.of("run", plant.toString()));
     call.addAll(List.of(args.split(" ")));
-    Studies lazy =
-        choice -> {
-          choice.changes();
-          return studies((effort, done, stop) -> Optional.of(SampleAnswer.bare())).prepare(choice);
-        };
-    assertThat(call(lazy, call.toArray(String[]::new))).isEqualTo(2);
+    assertThat(call(call.toArray(String[]::new))).isEqualTo(2);
     assertThat(err.toString()).startsWith("hurdline: " + message);
     assertThat(err.toString().lines()).hasSize(1);
     assertThat(namesIn(dir)).containsExactly("plant.yaml");
@@ -344,12 +347,12 @@ class CommandTest {
 
   @Test
   void anAimInTonsIsTurnedIntoTonnes() {
-    assertThat(Until.of("mass.stalk.fed:500ton").halfWidth())
+    assertThat(AimReader.of("mass.stalk.fed:500ton").halfWidth())
         .isCloseTo(453.59237, org.assertj.core.data.Offset.offset(1e-9));
-    assertThat(Until.of("money.margin:5000 USD"))
-        .isEqualTo(new Until("money.margin", 5000, false, "money.margin:5000 USD"));
-    assertThat(Until.of("money.margin:2%"))
-        .isEqualTo(new Until("money.margin", 0.02, true, "money.margin:2%"));
+    assertThat(AimReader.of("money.margin:5000 USD"))
+        .isEqualTo(new Aim("money.margin", 5000, false, "money.margin:5000 USD"));
+    assertThat(AimReader.of("money.margin:2%"))
+        .isEqualTo(new Aim("money.margin", 0.02, true, "money.margin:2%"));
   }
 
   @Test

@@ -11,7 +11,7 @@ import java.util.List;
  * @param changes all of these, options first, in the order in which they are applied
  */
 public record Chosen(String option, List<String> sets, List<Change> changes) {
-  public static final String BASE = "base";
+  static final String BASE = "base";
 
   public Chosen {
     sets = List.copyOf(sets);

@@ -1,10 +1,13 @@
 package hurdline.command;
 
+import hurdline.study.Aim;
+import hurdline.study.Effort;
+import hurdline.study.Span;
 import java.util.Optional;
 import picocli.CommandLine;
 
 /** How much is played, and by which draws. */
-final class Effort {
+final class EffortFlags {
   @CommandLine.Option(
       names = "--replications",
       paramLabel = "N",
@@ -15,11 +18,11 @@ final class Effort {
   @CommandLine.Option(
       names = "--until",
       paramLabel = "MEASURE:AIM",
-      converter = Until.Reader.class,
+      converter = AimReader.class,
       description =
           "Goes on until the 95 %% interval of a measure is known to plus or minus an aim: 2%% of"
               + " its mean, or 500t.")
-  private Until until;
+  private Aim until;
 
   @CommandLine.Option(
       names = "--seed",
@@ -51,8 +54,24 @@ final class Effort {
       description = "Which replication --trace shows. Default: 1.")
   private Integer replication;
 
-  /** Refuses what picocli cannot know to be wrong. */
-  void check() {
+  /**
+   * The effort that the flags ask for.
+   *
+   * @throws CallException for what only shows when flags are looked at together
+   */
+  Effort effort() {
+    check();
+    int cores = Runtime.getRuntime().availableProcessors();
+    int traced = replication == null ? 1 : replication;
+    return new Effort(
+        replications,
+        Optional.ofNullable(until),
+        seed,
+        threads == null ? cores : threads,
+        Optional.ofNullable(trace).map(span -> new Span(traced, span.from(), span.to())));
+  }
+
+  private void check() {
     atLeastOne("--replications", replications);
     if (threads != null) {
       atLeastOne("--threads", threads);
@@ -72,30 +91,5 @@ final class Effort {
       throw new CallException(
           name + " " + value + " is too few; expected a whole number from 1 on");
     }
-  }
-
-  int replications() {
-    return replications;
-  }
-
-  Optional<Until> until() {
-    return Optional.ofNullable(until);
-  }
-
-  long seed() {
-    return seed;
-  }
-
-  int threads() {
-    return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-  }
-
-  Optional<TraceSpan> trace() {
-    return Optional.ofNullable(trace);
-  }
-
-  /** The replication to trace, from 1. */
-  int traced() {
-    return replication == null ? 1 : replication;
   }
 }

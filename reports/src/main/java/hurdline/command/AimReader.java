@@ -3,6 +3,7 @@ package hurdline.command;
 import hurdline.measure.Measure;
 import hurdline.measure.Unit;
 import hurdline.plant.Nearest;
+import hurdline.study.Aim;
 import hurdline.words.UnitSystem;
 import java.util.Arrays;
 import java.util.regex.Matcher;
@@ -10,18 +11,13 @@ import java.util.regex.Pattern;
 import picocli.CommandLine;
 
 /**
- * How well a measure is to be known.
- *
- * @param measure its full name
- * @param halfWidth wanted half-width of the 95 % interval, in the measure's unit or as a share of
- *     its mean
- * @param relative whether it is a share of the mean
- * @param said the aim as it was given
+ * Reads an aim such as {@code mass.stalk.fed:2%} or {@code mass.stalk.fed:500ton}: how well a
+ * measure is to be known.
  */
-record Until(String measure, double halfWidth, boolean relative, String said) {
+final class AimReader implements CommandLine.ITypeConverter<Aim> {
   private static final Pattern AIM = Pattern.compile("(.+):\\s*([0-9]*\\.?[0-9]+)\\s*(\\S*)");
 
-  static Until of(String text) {
+  static Aim of(String text) {
     Matcher parts = AIM.matcher(text);
     if (!parts.matches()) {
       throw wrong(
@@ -47,9 +43,9 @@ record Until(String measure, double halfWidth, boolean relative, String said) {
       throw wrong(text, "can never be reached", "a half-width above 0");
     }
     if (parts.group(3).equals("%")) {
-      return new Until(name, number / 100, true, text);
+      return new Aim(name, number / 100, true, text);
     }
-    return new Until(name, number / shownPerOne(text, measure.unit(), parts.group(3)), false, text);
+    return new Aim(name, number / shownPerOne(text, measure.unit(), parts.group(3)), false, text);
   }
 
   /** How many of the given unit make one of the measure's. */
@@ -68,14 +64,12 @@ record Until(String measure, double halfWidth, boolean relative, String said) {
     return new CallException("--until \"" + text + "\" " + said + "; expected " + expected);
   }
 
-  static final class Reader implements CommandLine.ITypeConverter<Until> {
-    @Override
-    public Until convert(String text) {
-      try {
-        return Until.of(text);
-      } catch (CallException e) {
-        throw new CommandLine.TypeConversionException(e.getMessage());
-      }
+  @Override
+  public Aim convert(String text) {
+    try {
+      return of(text);
+    } catch (CallException e) {
+      throw new CommandLine.TypeConversionException(e.getMessage());
     }
   }
 }
