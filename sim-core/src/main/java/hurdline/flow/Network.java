@@ -38,7 +38,6 @@ public final class Network {
   private final Blends blends;
   private final Passage passage;
   private final NetFlows netFlows;
-  private final double[] lastBlend;
 
   /** [machine] cause for which it takes nothing, −1 if it is up; written by work. */
   public final int[] standing;
@@ -79,7 +78,6 @@ public final class Network {
     }
     limits = new Limits(layout);
     bins = new Bins(layout);
-    lastBlend = new double[2 * layout.components + 1];
     standing = new int[machines];
     on = new boolean[heads];
     without = new int[heads];
@@ -183,9 +181,7 @@ public final class Network {
   }
 
   private void rename(int bin) {
-    System.arraycopy(bins.blend[bin], 0, lastBlend, 0, lastBlend.length);
-    double[] fresh = bins.prepared();
-    if (Blends.differ(fresh, lastBlend) > SETTLED) {
+    if (Blends.differ(bins.prepared(), bins.blend[bin]) > SETTLED) {
       bins.arrives(bin);
       handOn(bin);
     }

@@ -43,7 +43,9 @@ final class MoneyTally {
   private final double[] late;
   private final double[] stock;
   private final double[] wagesByMonth;
-  private double wagesOfNoLine;
+  private double wagesOfNoLine; // receiving and price of crops that no line takes
+  private double cropsOfNoLine;
+  private double stockOfNoLine;
 
   MoneyTally(
       Present present,
@@ -125,18 +127,20 @@ final class MoneyTally {
     double overhead = money.overheadPerS() * endS;
     double[] stops = stopping.cost;
     double wageSum = sum(wages) + wagesOfNoLine;
-    double costs = sum(crops) + wageSum + sum(packages) + sum(stops) + sum(late);
+    double cropSum = sum(crops) + cropsOfNoLine;
+    double stockSum = sum(stock) + stockOfNoLine;
+    double costs = cropSum + wageSum + sum(packages) + sum(stops) + sum(late);
     tally.put(Measure.MONEY_REVENUE, sum(revenue));
-    tally.put(Measure.MONEY_CROPS, sum(crops));
+    tally.put(Measure.MONEY_CROPS, cropSum);
     tally.put(Measure.MONEY_WAGES, wageSum);
     tally.put(Measure.MONEY_ELECTRICITY, electricity);
     tally.put(Measure.MONEY_PACKAGES, sum(packages));
     tally.put(Measure.MONEY_STOPS, sum(stops));
     tally.put(Measure.MONEY_LATE, sum(late));
     tally.put(Measure.MONEY_OVERHEAD, overhead);
-    tally.put(Measure.MONEY_STOCK, sum(stock));
+    tally.put(Measure.MONEY_STOCK, stockSum);
     tally.put(
-        Measure.MONEY_MARGIN, sum(revenue) + sum(stock) - costs - electricity - overhead);
+        Measure.MONEY_MARGIN, sum(revenue) + stockSum - costs - electricity - overhead);
     for (int l = 0; l < layout.lines; l++) {
       putLine(tally, l, stops[l]);
     }
@@ -171,6 +175,8 @@ final class MoneyTally {
     Arrays.fill(crops, 0);
     Arrays.fill(late, 0);
     Arrays.fill(stock, 0);
+    cropsOfNoLine = 0;
+    stockOfNoLine = 0;
     System.arraycopy(filling.cost, 0, packages, 0, packages.length);
     for (Product product : layout.plant.products()) {
       ofProduct(product);
@@ -235,10 +241,16 @@ final class MoneyTally {
       }
     }
     double gained = still - paidKg(name, intake.onHand, crop);
+    boolean taken = false;
     for (int l = 0; l < layout.lines; l++) {
       double share = shareOfCrop(l, crop);
+      taken |= layout.crop[l] == crop;
       crops[l] += bought * price * share;
       stock[l] += gained * price * share;
+    }
+    if (!taken) {
+      cropsOfNoLine += bought * price;
+      stockOfNoLine += gained * price;
     }
   }
 
