@@ -9,7 +9,8 @@ import java.util.Optional;
  *
  * <p>A month and a year are means of the Julian calendar, as the plant format fixes them.
  *
- * @see "NIST Special Publication 811 (2008), appendix B.8: lb, ton, in, ft, acre, hp (550 ft·lbf/s)"
+ * @see "NIST Special Publication 811 (2008), appendix B.8: lb, ton, in, ft, acre, hp (550
+ *     ft·lbf/s)"
  */
 public enum FileUnit {
   KILOGRAM(Base.MASS, "1", "kg"),

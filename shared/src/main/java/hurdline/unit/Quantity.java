@@ -20,9 +20,11 @@ import java.util.regex.Pattern;
 public record Quantity(double si, Optional<String> currency) {
 
   private static final Pattern SPLIT =
-      Pattern.compile("([-+]?[0-9.][0-9.,_eE+-]*?)\\s*((?:[A-Za-z%$€£].*)?)", Pattern.DOTALL);
+      Pattern.compile(
+          "([-+]?[0-9.][0-9.,_]*(?:[eE][-+]?[0-9]+)?)\\s*((?:[A-Za-z%$€£].*)?)", Pattern.DOTALL);
   private static final Pattern NUMBER =
-      Pattern.compile("[-+]?(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?");
+      Pattern.compile(
+          "[-+]?(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?");
   private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
 
   /**
@@ -45,7 +47,8 @@ public record Quantity(double si, Optional<String> currency) {
   private static BigDecimal number(String text, String digits) {
     if (digits.contains(",")) {
       throw new QuantityException(
-          quoted(text) + " has a comma in its number; write the digits together, with a point for decimals");
+          quoted(text)
+              + " has a comma in its number; write the digits together, with a point for decimals");
     }
     if (!NUMBER.matcher(digits).matches()) {
       throw new QuantityException(quoted(text) + " does not begin with a plain number");
@@ -88,8 +91,10 @@ public record Quantity(double si, Optional<String> currency) {
 
     private QuantityException unknownUnit(String symbol) {
       return Nearby.symbol(symbol)
-          .map(near -> new QuantityException(
-              quoted(text) + " has no known unit; perhaps \"" + near + "\" was meant"))
+          .map(
+              near ->
+                  new QuantityException(
+                      quoted(text) + " has no known unit; perhaps \"" + near + "\" was meant"))
           .orElseGet(() -> new QuantityException(quoted(text) + " has no known unit"));
     }
   }

@@ -19,12 +19,21 @@ final class CalendarRules {
   static void check(Plant plant, Problems found) {
     Calendar calendar = plant.calendar();
     if (calendar.to().isBefore(calendar.from())) {
-      found.add("calendar.to", calendar.to() + " is before the calendar's first day", "a date from " + calendar.from() + " on");
+      found.add(
+          "calendar.to",
+          calendar.to() + " is before the calendar's first day",
+          "a date from " + calendar.from() + " on");
     } else if (ChronoUnit.DAYS.between(calendar.from(), calendar.to()) > LONGEST_DAYS) {
-      found.add("calendar.to", "the calendar is longer than 50 years", "a last day within 50 years of " + calendar.from());
+      found.add(
+          "calendar.to",
+          "the calendar is longer than 50 years",
+          "a last day within 50 years of " + calendar.from());
     }
     if (calendar.shifts().isEmpty()) {
-      found.add("calendar.shifts", "there is no shift, so nothing would ever work", "at least one, such as \"day: {from: \"06:00\", to: \"14:30\"}\"");
+      found.add(
+          "calendar.shifts",
+          "there is no shift, so nothing would ever work",
+          "at least one, such as \"day: {from: \"06:00\", to: \"14:30\"}\"");
     }
     calendar.shifts().forEach(shift -> rests(shift, found));
   }
@@ -39,15 +48,22 @@ final class CalendarRules {
     }
     double rested = taken.stream().mapToDouble(span -> span[1] - span[0]).sum();
     if (rested >= shift.lengthS()) {
-      found.add("calendar.shifts." + shift.name() + ".rests", "the rests fill the whole shift", "a shift with some hours to work");
+      found.add(
+          "calendar.shifts." + shift.name() + ".rests",
+          "the rests fill the whole shift",
+          "a shift with some hours to work");
     }
   }
 
-  private static void rest(Shift shift, Rest rest, String path, List<double[]> taken, Problems found) {
+  private static void rest(
+      Shift shift, Rest rest, String path, List<double[]> taken, Problems found) {
     double from = Math.floorMod(rest.atS() - shift.fromS(), DAY_S);
     double to = from + rest.lastsS();
     if (to > shift.lengthS()) {
-      found.add(path, "the rest lies outside its shift", "a rest that begins and ends between the shift's \"from\" and \"to\"");
+      found.add(
+          path,
+          "the rest lies outside its shift",
+          "a rest that begins and ends between the shift's \"from\" and \"to\"");
     } else if (taken.stream().anyMatch(span -> from < span[1] && span[0] < to)) {
       found.add(path, "the rest overlaps another rest of the shift", "rests one after the other");
     } else {

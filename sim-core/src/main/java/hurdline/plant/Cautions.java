@@ -36,7 +36,11 @@ public final class Cautions {
     plant.lines().forEach(cautions::unreachable);
     plant.resources().forEach(cautions::nobody);
     cautions.lostDays();
-    plant.season().stream().filter(Campaign.class::isInstance).map(Campaign.class::cast).forEach(cautions::crew);
+    plant.lines().forEach(cautions::supply);
+    plant.season().stream()
+        .filter(Campaign.class::isInstance)
+        .map(Campaign.class::cast)
+        .forEach(cautions::crew);
     plant.products().forEach(cautions::orders);
     plant.deliveries().forEach(cautions::room);
     return cautions.found.all();
@@ -49,7 +53,12 @@ public final class Cautions {
       if (delivery.crop().equals(crop.name())) {
         delivery.fields().stream()
             .filter(field -> !field.bale().moisture().equals(crop.bale().moisture()))
-            .forEach(field -> tooWet("deliveries." + crop.name() + ".fields." + field.name() + ".moisture", field.bale().moisture(), safe));
+            .forEach(
+                field ->
+                    tooWet(
+                        "deliveries." + crop.name() + ".fields." + field.name() + ".moisture",
+                        field.bale().moisture(),
+                        safe));
       }
     }
   }
@@ -58,20 +67,29 @@ public final class Cautions {
     if (moisture.at(0.9) > safe) {
       found.add(
           path,
-          "one bale in ten or more is wetter than " + Problems.percent(safe) + ", the usual limit for storing",
-          "wet bales heat, rot and can set themselves on fire; check the moisture before stacking and keep to local fire codes");
+          "one bale in ten or more is wetter than "
+              + Problems.percent(safe)
+              + ", the usual limit for storing",
+          "wet bales heat, rot and can set themselves on fire; check the moisture before stacking"
+              + " and keep to local fire codes");
     }
   }
 
   private void unreachable(Line line) {
     Ways ways = new Ways(line, names, false);
     Set<String> present = Presence.in(line, plant, names);
-    Set<Ways.At> reached = ways.reachable(present.stream().map(name -> new Ways.At(line.feed(), name)).toList());
+    Set<Ways.At> reached =
+        ways.reachable(present.stream().map(name -> new Ways.At(line.feed(), name)).toList());
     Map<String, Set<String>> at = new HashMap<>();
-    reached.forEach(place -> at.computeIfAbsent(place.machine(), key -> new HashSet<>()).add(place.component()));
+    reached.forEach(
+        place ->
+            at.computeIfAbsent(place.machine(), key -> new HashSet<>()).add(place.component()));
     for (Step step : line.steps()) {
       if (!at.containsKey(step.machine())) {
-        found.add(Names.path(line, step), "nothing reaches \"" + step.machine() + "\" in this line", "leave its step out, or lead something to it");
+        found.add(
+            Names.path(line, step),
+            "nothing reaches \"" + step.machine() + "\" in this line",
+            "leave its step out, or lead something to it");
       } else {
         outlets(line, step, ways, at.get(step.machine()));
       }
@@ -80,34 +98,67 @@ public final class Cautions {
 
   private void outlets(Line line, Step step, Ways ways, Set<String> components) {
     Set<Ways.At> next =
-        components.stream().flatMap(name -> ways.next(new Ways.At(step.machine(), name)).stream()).collect(Collectors.toSet());
+        components.stream()
+            .flatMap(name -> ways.next(new Ways.At(step.machine(), name)).stream())
+            .collect(Collectors.toSet());
     for (int i = 0; i < step.outlets().size(); i++) {
       String to = step.outlets().get(i).to();
       if (next.stream().noneMatch(place -> place.machine().equals(to))) {
-        found.add(Names.path(line, step, i) + ".to", "nothing can reach \"" + to + "\" by this outlet", "check the shares of the outlets before it");
+        found.add(
+            Names.path(line, step, i) + ".to",
+            "nothing can reach \"" + to + "\" by this outlet",
+            "check the shares of the outlets before it");
       }
+    }
+  }
+
+  private void supply(Line line) {
+    boolean comes =
+        plant.yard().onHand().getOrDefault(line.crop(), 0) > 0
+            || plant.deliveries().stream()
+                .anyMatch(delivery -> delivery.crop().equals(line.crop()));
+    if (!comes) {
+      found.add(
+          "lines." + line.name() + ".crop",
+          "no \"" + line.crop() + "\" lies on hand and none is delivered",
+          "the line will have nothing to work");
     }
   }
 
   private void nobody(Resource resource) {
     if (resource.count() == 0) {
-      found.add("resources." + resource.name() + ".count", "a count of 0 never serves", "whatever needs \"" + resource.name() + "\" waits for good");
+      found.add(
+          "resources." + resource.name() + ".count",
+          "a count of 0 never serves",
+          "whatever needs \"" + resource.name() + "\" waits for good");
     }
   }
 
   private void crew(Campaign campaign) {
     for (int i = 0; i < campaign.shifts().size(); i++) {
       String shift = campaign.shifts().get(i);
-      boolean paid = plant.crews().stream().anyMatch(c -> c.line().equals(campaign.line()) && c.shift().equals(shift) && c.hands() > 0);
+      boolean paid =
+          plant.crews().stream()
+              .anyMatch(
+                  c ->
+                      c.line().equals(campaign.line()) && c.shift().equals(shift) && c.hands() > 0);
       if (!paid && plant.money().filter(money -> money.wagePerS() > 0).isPresent()) {
-        found.add("crews", "line \"" + campaign.line() + "\" works shift \"" + shift + "\" without a paid hand", "name its hands under crews." + campaign.line() + "; nobody should run machines alone or unattended");
+        found.add(
+            "crews",
+            "line \"" + campaign.line() + "\" works shift \"" + shift + "\" without a paid hand",
+            "name its hands under crews."
+                + campaign.line()
+                + "; nobody should run machines alone or unattended");
       }
     }
   }
 
   private void orders(Product product) {
     if (product.sellsOrdersOnly() && product.orders().isEmpty()) {
-      found.add("products." + product.name() + ".sells", "it sells on orders only and has none", "it will earn nothing");
+      found.add(
+          "products." + product.name() + ".sells",
+          "it sells on orders only and has none",
+          "it will earn nothing");
     }
   }
 
@@ -119,10 +170,22 @@ public final class Cautions {
             .sum();
     int load =
         Math.max(
-            delivery.trucks().filter(trucks -> !delivery.fields().isEmpty()).map(Delivery.Trucks::bales).orElse(0),
+            delivery
+                .trucks()
+                .filter(trucks -> !delivery.fields().isEmpty())
+                .map(Delivery.Trucks::bales)
+                .orElse(0),
             delivery.loads().map(Delivery.Loads::bales).orElse(0));
     if (load > room) {
-      found.add("deliveries." + delivery.crop(), "one load is " + load + " bales and all places for \"" + delivery.crop() + "\" hold " + room, "such a load never finds room");
+      found.add(
+          "deliveries." + delivery.crop(),
+          "one load is "
+              + load
+              + " bales and all places for \""
+              + delivery.crop()
+              + "\" hold "
+              + room,
+          "such a load never finds room");
     }
   }
 
@@ -132,7 +195,7 @@ public final class Cautions {
     for (int i = 0; i < plant.season().size(); i++) {
       SeasonEntry entry = plant.season().get(i);
       if (entry instanceof Changeover changeover && before != null) {
-        busyTo = Optional.of(lastDay(changeover, before));
+        busyTo = Optional.of(lastDay(changeover, before, busyTo.orElse(before.to())));
       } else if (entry instanceof Campaign campaign) {
         if (busyTo.isPresent() && !campaign.from().isAfter(busyTo.get())) {
           lost("season." + i + ".from", campaign, busyTo.get());
@@ -143,8 +206,8 @@ public final class Cautions {
     }
   }
 
-  private LocalDate lastDay(Changeover changeover, Campaign before) {
-    LocalDate date = before.to();
+  private LocalDate lastDay(Changeover changeover, Campaign before, LocalDate after) {
+    LocalDate date = after;
     int left = changeover.days();
     while (left > 0 && date.isBefore(plant.calendar().to())) {
       date = date.plusDays(1);
@@ -155,14 +218,25 @@ public final class Cautions {
 
   private void lost(String path, Campaign campaign, LocalDate busyTo) {
     LocalDate last = busyTo.isBefore(campaign.to()) ? busyTo : campaign.to();
-    long days = campaign.from().datesUntil(last.plusDays(1)).filter(date -> works(campaign, date)).count();
+    long days =
+        campaign.from().datesUntil(last.plusDays(1)).filter(date -> works(campaign, date)).count();
     if (days > 0) {
-      found.add(path, "the changeover before it lasts to the end of " + busyTo + " and costs it " + days + " working day" + (days == 1 ? "" : "s"), "begin it later, or the changeover sooner, if that is not meant");
+      found.add(
+          path,
+          "the changeover before it lasts to the end of "
+              + busyTo
+              + " and costs it "
+              + days
+              + " working day"
+              + (days == 1 ? "" : "s"),
+          "begin it later, or the changeover sooner, if that is not meant");
     }
   }
 
   private boolean works(Campaign campaign, LocalDate date) {
     return !plant.calendar().closed().contains(date)
-        && campaign.shifts().stream().map(names.shifts::get).anyMatch(shift -> shift.days().contains(date.getDayOfWeek()));
+        && campaign.shifts().stream()
+            .map(names.shifts::get)
+            .anyMatch(shift -> shift.days().contains(date.getDayOfWeek()));
   }
 }

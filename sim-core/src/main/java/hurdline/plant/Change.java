@@ -7,8 +7,8 @@ public sealed interface Change {
   record Named(String name) implements Change {}
 
   /**
-   * One value at a path such as {@code machines.mill.power} or {@code season.2.changeover}; places in
-   * a list count from 0, {@code *} is every one.
+   * One value at a path such as {@code machines.mill.power} or {@code season.2.changeover}; places
+   * in a list count from 0, {@code *} is every one.
    */
   record Value(String path, String value) implements Change {}
 }

@@ -2,5 +2,7 @@ package hurdline.plant;
 
 import java.util.OptionalDouble;
 
-/** A class of dry matter that the line tells apart, with its loose density where bins hold volumes. */
+/**
+ * A class of dry matter that the line tells apart, with its loose density where bins hold volumes.
+ */
 public record Component(String name, OptionalDouble looseKgPerM3) {}

@@ -7,32 +7,65 @@ final class CropRules {
   /** Shares are typed with a few digits; what differs by less is meant to be the whole. */
   static final double WHOLE = 1e-6;
 
+  private static final double LEAST_KG = 1;
+
   private CropRules() {}
 
   static void check(Plant plant, Names names, Problems found) {
     for (Crop crop : plant.crops()) {
+      mass(
+          "crops." + crop.name() + (crop.modules() ? ".module" : ".bale") + ".mass",
+          crop.bale(),
+          found);
       composition("crops." + crop.name() + ".composition", crop.bale().composition(), names, found);
     }
     for (Delivery delivery : plant.deliveries()) {
       Crop crop = names.crops.get(delivery.crop());
       for (Delivery.Field field : delivery.fields()) {
+        mass(
+            "deliveries." + delivery.crop() + ".fields." + field.name() + ".bale.mass",
+            field.bale(),
+            found);
         if (crop == null || !field.bale().composition().equals(crop.bale().composition())) {
-          String path = "deliveries." + delivery.crop() + ".fields." + field.name() + ".composition";
+          String path =
+              "deliveries." + delivery.crop() + ".fields." + field.name() + ".composition";
           composition(path, field.bale().composition(), names, found);
         }
       }
     }
   }
 
-  private static void composition(String path, Map<String, Double> shares, Names names, Problems found) {
+  private static void mass(String path, Bale bale, Problems found) {
+    if (!(bale.massKg().meanWithin(0, Double.POSITIVE_INFINITY) >= LEAST_KG)) {
+      found.add(
+          path,
+          "such a bale weighs next to nothing",
+          "a mean mass such as \"1050 lb\", 1 kg or more");
+    }
+  }
+
+  private static void composition(
+      String path, Map<String, Double> shares, Names names, Problems found) {
     if (shares.isEmpty()) {
       found.add(path, "the composition is empty", "shares of dry matter that sum to 100 %");
       return;
     }
-    shares.keySet().forEach(name -> found.known(path + "." + name, name, names.components.keySet(), "no component", "a component"));
+    shares
+        .keySet()
+        .forEach(
+            name ->
+                found.known(
+                    path + "." + name,
+                    name,
+                    names.components.keySet(),
+                    "no component",
+                    "a component"));
     double sum = shares.values().stream().mapToDouble(Double::doubleValue).sum();
     if (Math.abs(sum - 1) > WHOLE) {
-      found.add(path, "the shares sum to " + Problems.percent(sum), "shares of dry matter that sum to 100 %");
+      found.add(
+          path,
+          "the shares sum to " + Problems.percent(sum),
+          "shares of dry matter that sum to 100 %");
     }
   }
 }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Stretches, loops and circles: what would never leave, never be limited, or stand still for good. */
+/**
+ * Stretches, loops and circles: what would never leave, never be limited, or stand still for good.
+ */
 final class FlowRules {
   private FlowRules() {}
 
@@ -29,12 +31,21 @@ final class FlowRules {
       if (!names.isBin(head.machine()) || head.outlets().isEmpty()) {
         continue;
       }
-      boolean known = head.outlets().stream().allMatch(o -> names.aims().contains(o.to()) && (!names.machines.containsKey(o.to()) || Names.step(line, o.to()).isPresent()));
-      boolean limited = ways.stretch(head).stream().anyMatch(machine -> isLimited(line, machine, names));
+      boolean known =
+          head.outlets().stream()
+              .allMatch(
+                  o ->
+                      names.aims().contains(o.to())
+                          && (!names.machines.containsKey(o.to())
+                              || Names.step(line, o.to()).isPresent()));
+      boolean limited =
+          ways.stretch(head).stream().anyMatch(machine -> isLimited(line, machine, names));
       if (known && !limited) {
         found.add(
             Names.path(line, head),
-            "nothing limits what is drawn from the bin \"" + head.machine() + "\", so it would empty in no time",
+            "nothing limits what is drawn from the bin \""
+                + head.machine()
+                + "\", so it would empty in no time",
             "a \"rate\" in a step behind it");
       }
     }
@@ -46,12 +57,17 @@ final class FlowRules {
     Map<Set<String>, List<String>> trapped = new LinkedHashMap<>();
     new Ways(line, names, corrected)
         .trapped(machines, names.components.keySet())
-        .forEach((component, where) -> trapped.computeIfAbsent(where, key -> new ArrayList<>()).add(component));
+        .forEach(
+            (component, where) ->
+                trapped.computeIfAbsent(where, key -> new ArrayList<>()).add(component));
     trapped.forEach(
         (where, components) ->
             found.add(
                 "lines." + line.name() + ".steps." + where.iterator().next(),
-                "a loop returns everything: \"" + String.join("\", \"", components) + "\" cannot leave " + String.join(", ", where)
+                "a loop returns everything: \""
+                    + String.join("\", \"", components)
+                    + "\" cannot leave "
+                    + String.join(", ", where)
                     + (corrected ? " where the corrections are largest" : ""),
                 "an outlet on the way round that lets some of it out"));
     if (!corrected && trapped.isEmpty()) {
@@ -67,16 +83,20 @@ final class FlowRules {
         fills.put(step.machine(), ways.stretch(step).stream().filter(names::isBin).toList());
       }
     }
-    fills.forEach((bin, filled) -> {
-      if (filled.contains(bin)) {
-        ownReturn(line, bin, names, found);
-      }
-    });
+    fills.forEach(
+        (bin, filled) -> {
+          if (filled.contains(bin)) {
+            ownReturn(line, bin, names, found);
+          }
+        });
     List<String> circle = circle(fills);
     if (!circle.isEmpty()) {
       found.add(
           "lines." + line.name() + ".steps." + circle.get(0),
-          "a circle through two or more bins: " + String.join(", ", circle) + ", " + circle.get(0)
+          "a circle through two or more bins: "
+              + String.join(", ", circle)
+              + ", "
+              + circle.get(0)
               + "; fresh feed can crowd out the return until all stands still",
           "a return within a stretch, or into the bin it was drawn from");
     }
@@ -86,12 +106,17 @@ final class FlowRules {
     if (names.machines.get(bin) instanceof Machine.Bin known && !(known.stopAt() > 0)) {
       found.add(
           "lines." + line.name() + ".steps." + bin,
-          "material returns into the bin \"" + bin + "\" that it was drawn from, and that bin has no \"stop_at\" above 0",
+          "material returns into the bin \""
+              + bin
+              + "\" that it was drawn from, and that bin has no \"stop_at\" above 0",
           "\"start_at\" and \"stop_at\" in machines." + bin + ", or a return past the bin");
     }
   }
 
-  /** Bins of the shortest circle of at least two, from the first that lies on one; none where there is no circle. */
+  /**
+   * Bins of the shortest circle of at least two, from the first that lies on one; none where there
+   * is no circle.
+   */
   private static List<String> circle(Map<String, List<String>> fills) {
     for (String start : fills.keySet()) {
       List<List<String>> ways = new ArrayList<>(List.of(List.of(start)));

@@ -6,7 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 
-/** Copies that keep the file's order; those of the platform come in another order at every start. */
+/**
+ * Copies that keep the file's order; those of the platform come in another order at every start.
+ */
 final class InOrder {
   private InOrder() {}
 

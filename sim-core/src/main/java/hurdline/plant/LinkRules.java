@@ -33,14 +33,23 @@ final class LinkRules {
       if (feed == null) {
         found.known(path, line.feed(), feeders(), "no machine", "a bale-feeder");
       } else if (!(feed instanceof Machine.BaleFeeder)) {
-        found.add(path, "the line's feed \"" + line.feed() + "\" is not a bale-feeder", Nearest.expected("a machine of kind bale-feeder", line.feed(), feeders()));
+        found.add(
+            path,
+            "the line's feed \"" + line.feed() + "\" is not a bale-feeder",
+            Nearest.expected("a machine of kind bale-feeder", line.feed(), feeders()));
       } else if (Names.step(line, line.feed()).isEmpty()) {
-        found.add(path, "the feed \"" + line.feed() + "\" has no step in this line", "a step \"" + line.feed() + ": {rate: 3.6 t/h, to: ...}\"");
+        found.add(
+            path,
+            "the feed \"" + line.feed() + "\" has no step in this line",
+            "a step \"" + line.feed() + ": {rate: 3.6 t/h, to: ...}\"");
       }
     }
 
     private List<String> feeders() {
-      return names.machines.values().stream().filter(Machine.BaleFeeder.class::isInstance).map(Machine::name).toList();
+      return names.machines.values().stream()
+          .filter(Machine.BaleFeeder.class::isInstance)
+          .map(Machine::name)
+          .toList();
     }
 
     private void alongside(String path) {
@@ -50,9 +59,15 @@ final class LinkRules {
         String at = path + "." + i;
         found.known(at, name, names.machines.keySet(), "no machine", "a machine");
         if (names.isBin(name)) {
-          found.add(at, "\"" + name + "\" is a bin and runs with nothing", "a machine that takes no material, such as a fan");
+          found.add(
+              at,
+              "\"" + name + "\" is a bin and runs with nothing",
+              "a machine that takes no material, such as a fan");
         } else if (Names.step(line, name).isPresent()) {
-          found.add(at, "\"" + name + "\" has a step in this line too", "a machine that takes no material of this line");
+          found.add(
+              at,
+              "\"" + name + "\" has a step in this line too",
+              "a machine that takes no material of this line");
         } else if (!seen.add(name)) {
           found.add(at, "\"" + name + "\" stands here twice", "each machine once");
         }
@@ -65,7 +80,10 @@ final class LinkRules {
       found.known(path, step.machine(), names.machines.keySet(), "no machine", "a machine or bin");
       if (machine instanceof Machine.BaleFeeder && !step.machine().equals(line.feed())) {
         if (names.machines.get(line.feed()) instanceof Machine.BaleFeeder) {
-          found.add(path, "a second bale-feeder; the line is fed by \"" + line.feed() + "\"", "one feed in a line");
+          found.add(
+              path,
+              "a second bale-feeder; the line is fed by \"" + line.feed() + "\"",
+              "one feed in a line");
         }
       } else if (machine instanceof Machine.BaleFeeder && step.rateKgPerS().isEmpty()) {
         found.add(path, "the feed has no \"rate\"", "a rate such as \"rate: 3.6 t/h\"");
@@ -80,12 +98,23 @@ final class LinkRules {
       for (int i = 0; i < step.outlets().size(); i++) {
         Step.Outlet outlet = step.outlets().get(i);
         String path = Names.path(line, step, i);
-        found.known(path + ".to", outlet.to(), names.aims(), "no machine, bin or product", "a machine, a bin, a product or \"waste\"");
+        found.known(
+            path + ".to",
+            outlet.to(),
+            names.aims(),
+            "no machine, bin or product",
+            "a machine, a bin, a product or \"waste\"");
         Machine to = names.machines.get(outlet.to());
         if (to instanceof Machine.BaleFeeder) {
-          found.add(path + ".to", "\"" + outlet.to() + "\" is a bale-feeder and takes nothing but bales", "another machine, a bin, a product or \"waste\"");
+          found.add(
+              path + ".to",
+              "\"" + outlet.to() + "\" is a bale-feeder and takes nothing but bales",
+              "another machine, a bin, a product or \"waste\"");
         } else if (to != null && Names.step(line, outlet.to()).isEmpty()) {
-          found.add(path + ".to", "\"" + outlet.to() + "\" has no step in this line, so what reaches it goes nowhere", "a step \"" + outlet.to() + ": {to: ...}\" in lines." + line.name() + ".steps");
+          found.add(
+              path + ".to",
+              "\"" + outlet.to() + "\" has no step in this line, so what reaches it goes nowhere",
+              "a step \"" + outlet.to() + ": {to: ...}\" in lines." + line.name() + ".steps");
         }
       }
     }
@@ -95,10 +124,18 @@ final class LinkRules {
         return;
       }
       if (machine != null && !(machine instanceof Machine.Packer)) {
-        found.add(path + ".packs", "\"" + step.machine() + "\" is neither a bag-filler nor a press", "\"to\" or \"outlets\" for a machine that does not pack");
+        found.add(
+            path + ".packs",
+            "\"" + step.machine() + "\" is neither a bag-filler nor a press",
+            "\"to\" or \"outlets\" for a machine that does not pack");
       }
       if (step.packs().get() instanceof Step.PacksProduct packs) {
-        found.known(path + ".packs", packs.product(), names.products.keySet(), "no product", "a product, or \"from\" and the name of a mill");
+        found.known(
+            path + ".packs",
+            packs.product(),
+            names.products.keySet(),
+            "no product",
+            "a product, or \"from\" and the name of a mill");
         packed(path + ".packs", packs.product());
       }
     }
@@ -106,7 +143,10 @@ final class LinkRules {
     private void packed(String path, String product) {
       Product known = names.products.get(product);
       if (known != null && known.packaging().isEmpty()) {
-        found.add(path, "the product \"" + product + "\" has no package to fill", "a \"package\" in products." + product + ", or \"to: " + product + "\" here");
+        found.add(
+            path,
+            "the product \"" + product + "\" has no package to fill",
+            "a \"package\" in products." + product + ", or \"to: " + product + "\" here");
       }
     }
 
@@ -117,14 +157,22 @@ final class LinkRules {
         found.known(at, breaks.component(), known, "no component", "a component");
         found.known(at + ".into", breaks.into(), known, "no component", "a component");
         if (breaks.into().equals(breaks.component())) {
-          found.add(at + ".into", "\"" + breaks.into() + "\" would break into itself", "another component");
+          found.add(
+              at + ".into",
+              "\"" + breaks.into() + "\" would break into itself",
+              "another component");
         }
       }
       for (int i = 0; i < step.outlets().size(); i++) {
         Step.Outlet outlet = step.outlets().get(i);
         String at = path + ".outlets." + i;
-        outlet.takes().orElse(Map.of()).keySet()
-            .forEach(name -> found.known(at + ".takes." + name, name, known, "no component", "a component"));
+        outlet
+            .takes()
+            .orElse(Map.of())
+            .keySet()
+            .forEach(
+                name ->
+                    found.known(at + ".takes." + name, name, known, "no component", "a component"));
         corrected(outlet, outlet.byMoisture(), at + ".by_moisture");
         corrected(outlet, outlet.byDiameter(), at + ".by_diameter");
       }
@@ -134,7 +182,12 @@ final class LinkRules {
       Set<String> taken = outlet.takes().orElse(Map.of()).keySet();
       for (String name : curves.keySet()) {
         if (!taken.contains(name)) {
-          found.add(path + "." + name, "\"" + Problems.cut(name) + "\" has no share in this outlet's \"takes\" to correct", taken.isEmpty() ? "an outlet with \"takes\"" : Nearest.expected("a component that it takes", name, taken));
+          found.add(
+              path + "." + name,
+              "\"" + Problems.cut(name) + "\" has no share in this outlet's \"takes\" to correct",
+              taken.isEmpty()
+                  ? "an outlet with \"takes\""
+                  : Nearest.expected("a component that it takes", name, taken));
         }
       }
     }
@@ -154,7 +207,10 @@ final class LinkRules {
 
     private void correction(Curve curve, String path, boolean limited, boolean noDiameter) {
       if (!curve.isNone() && !limited) {
-        found.add(path, "there is no \"rate\" here that it could correct", "a rate such as \"rate: 4 t/h\" in the same step");
+        found.add(
+            path,
+            "there is no \"rate\" here that it could correct",
+            "a rate such as \"rate: 4 t/h\" in the same step");
       }
       if (!curve.isNone() && noDiameter) {
         noDiameter(path);
@@ -162,7 +218,10 @@ final class LinkRules {
     }
 
     private void noDiameter(String path) {
-      found.add(path, "the line's crop \"" + line.crop() + "\" has no \"diameter\" to go by", "a diameter in crops." + line.crop() + ", such as \"diameter: 11 mm\"");
+      found.add(
+          path,
+          "the line's crop \"" + line.crop() + "\" has no \"diameter\" to go by",
+          "a diameter in crops." + line.crop() + ", such as \"diameter: 11 mm\"");
     }
   }
 }

@@ -35,10 +35,14 @@ public sealed interface Machine {
 
   record Plain(String name, PlainKind kind, Common common) implements Machine {}
 
-  /** @param table bales that wait before it, at least 1 */
+  /**
+   * @param table bales that wait before it, at least 1
+   */
   record BaleFeeder(String name, Common common, int table) implements Machine {}
 
-  /** @param collects share of what reaches it that it keeps, 0 to 1 */
+  /**
+   * @param collects share of what reaches it that it keeps, 0 to 1
+   */
   record Cyclone(String name, Common common, double collects) implements Machine {}
 
   /**
@@ -50,8 +54,8 @@ public sealed interface Machine {
   record Packer(String name, Common common, boolean press, int spouts) implements Machine {}
 
   /**
-   * A hammer mill: the motor sets its rate, the screen its fineness. Its {@link Common#powerW} is the
-   * motor's rated power.
+   * A hammer mill: the motor sets its rate, the screen its fineness. Its {@link Common#powerW} is
+   * the motor's rated power.
    *
    * @param screens at least one, in the file's order
    * @param swapS how long a change of screens takes
@@ -86,14 +90,17 @@ public sealed interface Machine {
       double noLoad,
       Curve byMoisture) {}
 
-  /** @param fines share of the hurd that becomes fines on this screen */
+  /**
+   * @param fines share of the hurd that becomes fines on this screen
+   */
   record Screen(String name, double openingM, double fines) {}
 
   /**
    * A bin, first in, first out.
    *
    * @param holds kg, or m3 where {@code byVolume}
-   * @param startAt level, in the unit of {@code holds}, at which a barred draw may start; 0 for a plain bin
+   * @param startAt level, in the unit of {@code holds}, at which a barred draw may start; 0 for a
+   *     plain bin
    * @param stopAt level at which the draw is barred again
    */
   record Bin(String name, double holds, boolean byVolume, double startAt, double stopAt)

@@ -18,12 +18,14 @@ final class MillRules {
         names.mill(step.machine()).ifPresent(mill -> mill(line, step, mill, names, found));
         step.packs()
             .filter(Step.PacksFromMill.class::isInstance)
-            .ifPresent(packs -> filler(line, step, ((Step.PacksFromMill) packs).mill(), names, found));
+            .ifPresent(
+                packs -> filler(line, step, ((Step.PacksFromMill) packs).mill(), names, found));
       }
     }
   }
 
-  private static void mill(Line line, Step step, Machine.HammerMill mill, Names names, Problems found) {
+  private static void mill(
+      Line line, Step step, Machine.HammerMill mill, Names names, Problems found) {
     String path = Names.path(line, step);
     List<String> screens = mill.screens().stream().map(Machine.Screen::name).toList();
     if (step.mix() instanceof Step.Shares shares) {
@@ -40,49 +42,77 @@ final class MillRules {
             });
   }
 
-  private static void shares(Step step, Step.Shares mix, List<String> screens, String path, Problems found) {
+  private static void shares(
+      Step step, Step.Shares mix, List<String> screens, String path, Problems found) {
     Set<String> seen = new HashSet<>();
     double sum = 0;
     for (int i = 0; i < mix.shares().size(); i++) {
       Step.MixShare share = mix.shares().get(i);
       String at = path + ".mix." + i + ".screen";
-      found.known(at, share.screen(), screens, "no screen of \"" + step.machine() + "\"", "a screen");
+      found.known(
+          at, share.screen(), screens, "no screen of \"" + step.machine() + "\"", "a screen");
       if (!seen.add(share.screen())) {
-        found.add(at, "the screen \"" + share.screen() + "\" stands here twice", "each screen once");
+        found.add(
+            at, "the screen \"" + share.screen() + "\" stands here twice", "each screen once");
       }
       sum += share.share();
     }
     if (!mix.shares().isEmpty() && Math.abs(sum - 1) > CropRules.WHOLE) {
-      found.add(path + ".mix", "the shares sum to " + Problems.percent(sum), "shares that sum to 100 %");
+      found.add(
+          path + ".mix", "the shares sum to " + Problems.percent(sum), "shares that sum to 100 %");
     }
     if (mix.shares().size() > 1 && !(step.stayS() >= SHORTEST_STAY_S)) {
-      found.add(path + ".stay", "a mix of several screens with a \"stay\" below 1 min would swap without end and mill nothing", "a time such as \"stay: 16 h\"");
+      found.add(
+          path + ".stay",
+          "a mix of several screens with a \"stay\" below 1 min would swap without end and mill"
+              + " nothing",
+          "a time such as \"stay: 16 h\"");
     }
   }
 
   private static void orders(Step step, String path, Names names, Problems found) {
     boolean ordered =
         step.makes().values().stream()
-            .anyMatch(product -> !names.products.containsKey(product) || !names.products.get(product).orders().isEmpty());
+            .anyMatch(
+                product ->
+                    !names.products.containsKey(product)
+                        || !names.products.get(product).orders().isEmpty());
     if (step.makes().isEmpty()) {
-      found.add(path + ".mix", "orders choose the screen, but no screen makes a product", "\"makes\", such as \"makes: {fine: fine_hurd}\"");
+      found.add(
+          path + ".mix",
+          "orders choose the screen, but no screen makes a product",
+          "\"makes\", such as \"makes: {fine: fine_hurd}\"");
     } else if (!ordered) {
-      found.add(path + ".mix", "orders choose the screen, but no product that it makes has one, so the mill would never run", "\"orders\" in a product, or a mix of shares");
+      found.add(
+          path + ".mix",
+          "orders choose the screen, but no product that it makes has one, so the mill would never"
+              + " run",
+          "\"orders\" in a product, or a mix of shares");
     }
   }
 
   private static void filler(Line line, Step step, String name, Names names, Problems found) {
     String path = Names.path(line, step) + ".packs";
     List<String> mills =
-        names.machines.values().stream().filter(Machine.HammerMill.class::isInstance).map(Machine::name).toList();
+        names.machines.values().stream()
+            .filter(Machine.HammerMill.class::isInstance)
+            .map(Machine::name)
+            .toList();
     if (!mills.contains(name)) {
-      String said = names.machines.containsKey(name) ? "\"" + name + "\" is no hammer-mill" : "\"" + Problems.cut(name) + "\" is no machine";
-      found.add(path, said, Nearest.expected("\"from\" and the name of a hammer-mill", name, mills));
+      String said =
+          names.machines.containsKey(name)
+              ? "\"" + name + "\" is no hammer-mill"
+              : "\"" + Problems.cut(name) + "\" is no machine";
+      found.add(
+          path, said, Nearest.expected("\"from\" and the name of a hammer-mill", name, mills));
       return;
     }
     Optional<Step> mill = Names.step(line, name);
     if (mill.isEmpty()) {
-      found.add(path, "the mill \"" + name + "\" has no step in this line", "a mill of this line, or the name of a product");
+      found.add(
+          path,
+          "the mill \"" + name + "\" has no step in this line",
+          "a mill of this line, or the name of a product");
       return;
     }
     made(line, mill.get(), names, found);
@@ -94,19 +124,34 @@ final class MillRules {
     for (String screen : used(mill, names)) {
       String product = mill.makes().get(screen);
       if (product == null) {
-        found.add(path, "the screen \"" + screen + "\" makes no product for the filler behind it", "a product, such as \"" + screen + ": " + screen + "_hurd\"");
-      } else if (names.products.containsKey(product) && names.products.get(product).packaging().isEmpty()) {
-        found.add(path + "." + screen, "the product \"" + product + "\" has no package for the filler to fill", "a \"package\" in products." + product);
+        found.add(
+            path,
+            "the screen \"" + screen + "\" makes no product for the filler behind it",
+            "a product, such as \"" + screen + ": " + screen + "_hurd\"");
+      } else if (names.products.containsKey(product)
+          && names.products.get(product).packaging().isEmpty()) {
+        found.add(
+            path + "." + screen,
+            "the product \"" + product + "\" has no package for the filler to fill",
+            "a \"package\" in products." + product);
       }
     }
   }
 
   private static List<String> used(Step mill, Names names) {
     List<String> screens =
-        names.mill(mill.machine()).orElseThrow().screens().stream().map(Machine.Screen::name).toList();
+        names.mill(mill.machine()).orElseThrow().screens().stream()
+            .map(Machine.Screen::name)
+            .toList();
     if (mill.mix() instanceof Step.Shares mix) {
-      return mix.shares().stream().map(Step.MixShare::screen).filter(screens::contains).distinct().toList();
+      return mix.shares().stream()
+          .map(Step.MixShare::screen)
+          .filter(screens::contains)
+          .distinct()
+          .toList();
     }
-    return mill.mix() instanceof Step.ByOrders ? List.copyOf(mill.makes().keySet()) : screens.stream().limit(1).toList();
+    return mill.mix() instanceof Step.ByOrders
+        ? List.copyOf(mill.makes().keySet())
+        : screens.stream().limit(1).toList();
   }
 }

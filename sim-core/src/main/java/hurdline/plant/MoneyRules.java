@@ -2,21 +2,57 @@ package hurdline.plant;
 
 /** Products, packages and what is paid. */
 final class MoneyRules {
+  private static final double LEAST_KG = 0.01;
+
   private MoneyRules() {}
 
   static void check(Plant plant, Names names, Problems found) {
+    for (Packaging packaging : plant.packages()) {
+      if (!(packaging.massKg() >= LEAST_KG)) {
+        found.add(
+            "packages." + packaging.name() + ".mass",
+            "a package so small would be full many times a second",
+            "a mass such as \"260 lb\", 10 g or more");
+      }
+    }
     for (Product product : plant.products()) {
       product
           .packaging()
           .ifPresent(
-              packaging -> found.known("products." + product.name() + ".package", packaging, names.packages.keySet(), "no package", "a package"));
+              packaging ->
+                  found.known(
+                      "products." + product.name() + ".package",
+                      packaging,
+                      names.packages.keySet(),
+                      "no package",
+                      "a package"));
     }
     plant
         .money()
         .ifPresent(
             money -> {
-              money.cropsPerKg().keySet().forEach(crop -> found.known("money.crops." + crop, crop, names.crops.keySet(), "no crop", "a crop"));
-              money.paidAt().keySet().forEach(crop -> found.known("money.paid_at." + crop, crop, names.crops.keySet(), "no crop", "a crop"));
+              money
+                  .cropsPerKg()
+                  .keySet()
+                  .forEach(
+                      crop ->
+                          found.known(
+                              "money.crops." + crop,
+                              crop,
+                              names.crops.keySet(),
+                              "no crop",
+                              "a crop"));
+              money
+                  .paidAt()
+                  .keySet()
+                  .forEach(
+                      crop ->
+                          found.known(
+                              "money.paid_at." + crop,
+                              crop,
+                              names.crops.keySet(),
+                              "no crop",
+                              "a crop"));
             });
   }
 }

@@ -20,11 +20,18 @@ final class NameRules {
       String path = "machines." + machine.name();
       taken(aims, machine.name(), path, "a machine", found);
       if (CAUSES.contains(machine.name())) {
-        found.add(path, "\"" + machine.name() + "\" is the name of a cause that holds a line", "another name for the machine");
+        found.add(
+            path,
+            "\"" + machine.name() + "\" is the name of a cause that holds a line",
+            "another name for the machine");
       }
       stops(machine, path, found);
     }
-    plant.products().forEach(product -> taken(aims, product.name(), "products." + product.name(), "a product", found));
+    plant
+        .products()
+        .forEach(
+            product ->
+                taken(aims, product.name(), "products." + product.name(), "a product", found));
     variants(plant, found);
   }
 
@@ -32,7 +39,9 @@ final class NameRules {
     for (Stop stop : machine.common().stops()) {
       if (CHANGES.contains(stop.name())) {
         found.add(
-            path + ".stops." + stop.name(), "\"" + stop.name() + "\" is a kind of job of its own", "another name for the stop");
+            path + ".stops." + stop.name(),
+            "\"" + stop.name() + "\" is a kind of job of its own",
+            "another name for the stop");
       }
     }
   }
@@ -40,14 +49,21 @@ final class NameRules {
   private static void variants(Plant plant, Problems found) {
     Map<String, String> taken = new HashMap<>(Map.of(BASE, "the plant as it is"));
     List<Option> options = plant.options();
-    options.forEach(option -> taken(taken, option.name(), "options." + option.name(), "an option", found));
-    plant.plans().forEach(plan -> taken(taken, plan.name(), "plans." + plan.name(), "a plan", found));
+    options.forEach(
+        option -> taken(taken, option.name(), "options." + option.name(), "an option", found));
+    plant
+        .plans()
+        .forEach(plan -> taken(taken, plan.name(), "plans." + plan.name(), "a plan", found));
   }
 
-  private static void taken(Map<String, String> names, String name, String path, String kind, Problems found) {
+  private static void taken(
+      Map<String, String> names, String name, String path, String kind, Problems found) {
     String other = names.putIfAbsent(name, kind);
     if (other != null) {
-      found.add(path, "\"" + name + "\" is already the name of " + other, "another name; the two would be mixed up");
+      found.add(
+          path,
+          "\"" + name + "\" is already the name of " + other,
+          "another name; the two would be mixed up");
     }
   }
 }

@@ -18,7 +18,9 @@ public final class Nearest {
   public static Optional<String> to(String word, Collection<String> known) {
     return known.stream()
         .filter(candidate -> distance(word, candidate) <= reach(word, candidate))
-        .min(Comparator.comparingInt((String candidate) -> distance(word, candidate)).thenComparing(c -> c));
+        .min(
+            Comparator.comparingInt((String candidate) -> distance(word, candidate))
+                .thenComparing(c -> c));
   }
 
   /** What to write in place of an unknown word: the nearest one, or what there is. */
@@ -61,7 +63,10 @@ public final class Nearest {
     int change = edits[i - 1][j - 1] + (left.charAt(i - 1) == right.charAt(j - 1) ? 0 : 1);
     int best = Math.min(change, 1 + Math.min(edits[i - 1][j], edits[i][j - 1]));
     boolean swapped =
-        i > 1 && j > 1 && left.charAt(i - 1) == right.charAt(j - 2) && left.charAt(i - 2) == right.charAt(j - 1);
+        i > 1
+            && j > 1
+            && left.charAt(i - 1) == right.charAt(j - 2)
+            && left.charAt(i - 2) == right.charAt(j - 1);
     return swapped ? Math.min(best, edits[i - 2][j - 2] + 1) : best;
   }
 }

@@ -21,22 +21,27 @@ final class Presence {
 
   private static boolean sharesBin(Line line, Line other, Names names) {
     return line.steps().stream()
-        .anyMatch(step -> names.isBin(step.machine()) && Names.step(other, step.machine()).isPresent());
+        .anyMatch(
+            step -> names.isBin(step.machine()) && Names.step(other, step.machine()).isPresent());
   }
 
   private static void crop(String crop, Plant plant, Set<String> present) {
-    plant.crops().stream().filter(c -> c.name().equals(crop)).forEach(c -> grown(c.bale(), present));
+    plant.crops().stream()
+        .filter(c -> c.name().equals(crop))
+        .forEach(c -> grown(c.bale(), present));
     plant.deliveries().stream()
         .filter(delivery -> delivery.crop().equals(crop))
         .forEach(delivery -> delivery.fields().forEach(field -> grown(field.bale(), present)));
   }
 
   private static void grown(Bale bale, Set<String> present) {
-    bale.composition().forEach((name, share) -> {
-      if (share > 0) {
-        present.add(name);
-      }
-    });
+    bale.composition()
+        .forEach(
+            (name, share) -> {
+              if (share > 0) {
+                present.add(name);
+              }
+            });
   }
 
   private static void broken(Line line, Names names, Set<String> present) {
@@ -44,7 +49,10 @@ final class Presence {
     while (more) {
       more = false;
       for (Step step : line.steps()) {
-        more |= step.breaks().stream().anyMatch(b -> b.share() > 0 && present.contains(b.component()) && present.add(b.into()));
+        more |=
+            step.breaks().stream()
+                .anyMatch(
+                    b -> b.share() > 0 && present.contains(b.component()) && present.add(b.into()));
         more |= finesOf(step, names) && present.contains("hurd") && present.add("fines");
       }
     }

@@ -6,7 +6,8 @@ import java.util.List;
  * Something that jobs hold while they last.
  *
  * @param count how many there are, 0 or more
- * @param first kinds of job ({@code unload}, {@code change} …) or {@code machine.stop}, served in this order before all others
+ * @param first kinds of job ({@code unload}, {@code change} …) or {@code machine.stop}, served in
+ *     this order before all others
  */
 public record Resource(String name, int count, List<String> first) {
   public Resource {

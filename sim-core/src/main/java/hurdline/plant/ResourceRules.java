@@ -10,13 +10,16 @@ import java.util.Set;
 
 /** Resources: who needs them, and in which order they serve. */
 final class ResourceRules {
-  static final List<String> JOBS = List.of("set_on_table", "load", "weigh", "unload", "change", "swap");
+  static final List<String> JOBS =
+      List.of("set_on_table", "load", "weigh", "unload", "change", "swap");
 
   private ResourceRules() {}
 
   static void check(Plant plant, Names names, Problems found) {
     needs(plant)
-        .forEach((path, need) -> found.known(path, need, names.resources.keySet(), "no resource", "a resource"));
+        .forEach(
+            (path, need) ->
+                found.known(path, need, names.resources.keySet(), "no resource", "a resource"));
     List<String> kinds = kinds(plant);
     for (Resource resource : plant.resources()) {
       first(resource, kinds, found);
@@ -28,9 +31,15 @@ final class ResourceRules {
     for (int i = 0; i < resource.first().size(); i++) {
       String path = "resources." + resource.name() + ".first." + i;
       String kind = resource.first().get(i);
-      found.known(path, kind, kinds, "no kind of job", "a kind of job, or a machine and its stop such as saw.choke");
+      found.known(
+          path,
+          kind,
+          kinds,
+          "no kind of job",
+          "a kind of job, or a machine and its stop such as saw.choke");
       if (!seen.add(kind)) {
-        found.add(path, "\"" + Problems.cut(kind) + "\" stands here twice", "each kind of job once");
+        found.add(
+            path, "\"" + Problems.cut(kind) + "\" stands here twice", "each kind of job once");
       }
     }
   }
@@ -48,12 +57,17 @@ final class ResourceRules {
     Map<String, String> needs = new LinkedHashMap<>();
     for (Machine machine : plant.machines()) {
       String path = "machines." + machine.name();
-      machine.common().stops().forEach(stop -> put(needs, path + ".stops." + stop.name(), stop.needs()));
+      machine
+          .common()
+          .stops()
+          .forEach(stop -> put(needs, path + ".stops." + stop.name(), stop.needs()));
       if (machine instanceof Machine.HammerMill mill) {
         put(needs, path, mill.swapNeeds());
       }
     }
-    plant.packages().forEach(packaging -> put(needs, "packages." + packaging.name(), packaging.needs()));
+    plant
+        .packages()
+        .forEach(packaging -> put(needs, "packages." + packaging.name(), packaging.needs()));
     lifts(plant, needs);
     plant.deliveries().forEach(delivery -> delivery(delivery, needs));
     return needs;
@@ -63,9 +77,14 @@ final class ResourceRules {
   private static void lifts(Plant plant, Map<String, String> needs) {
     boolean oneForAll =
         plant.yard().lifts().size() == plant.crops().size()
-            && plant.yard().lifts().values().stream().map(System::identityHashCode).distinct().count() == 1
+            && plant.yard().lifts().values().stream()
+                    .map(System::identityHashCode)
+                    .distinct()
+                    .count()
+                == 1
             && plant.crops().size() > 1;
-    plant.yard()
+    plant
+        .yard()
         .lifts()
         .forEach(
             (crop, lift) -> {

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * Everything about a plant that no single key can show to be wrong.
  *
- * <p>Each group of rules passes over what it cannot resolve, so that one wrong name is told once and
- * the rest is still looked at.
+ * <p>Each group of rules passes over what it cannot resolve, so that one wrong name is told once
+ * and the rest is still looked at.
  */
 public final class Rules {
   private Rules() {}

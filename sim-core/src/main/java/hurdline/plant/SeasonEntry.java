@@ -13,6 +13,8 @@ public sealed interface SeasonEntry {
     }
   }
 
-  /** @param days whole days on which the campaign before it would have worked */
+  /**
+   * @param days whole days on which the campaign before it would have worked
+   */
   record Changeover(int days, int hands) implements SeasonEntry {}
 }

@@ -19,55 +19,65 @@ final class SeasonRules {
 
   static void check(Plant plant, Names names, Problems found) {
     List<Placed> campaigns = new ArrayList<>();
-    SeasonEntry before = null;
+    boolean any = false;
     for (int i = 0; i < plant.season().size(); i++) {
       String path = "season." + i;
       SeasonEntry entry = plant.season().get(i);
       if (entry instanceof Campaign campaign) {
         campaign(path, campaign, plant, names, found);
         campaigns.add(new Placed(path, campaign));
-      } else {
-        changeover(path + ".changeover", before, found);
+        any = true;
+      } else if (!any) {
+        found.add(
+            path + ".changeover",
+            "a changeover before any campaign",
+            "a campaign before it, on whose working days it falls");
       }
-      before = entry;
     }
     overlaps(campaigns, names, found);
     crews(plant, names, found);
     ownHours(plant, names, found);
   }
 
-  private static void changeover(String path, SeasonEntry before, Problems found) {
-    if (before == null) {
-      found.add(path, "a changeover before any campaign", "a campaign before it, on whose working days it falls");
-    } else if (before instanceof SeasonEntry.Changeover) {
-      found.add(path, "a changeover right after another", "one changeover of all the days together");
-    }
-  }
-
-  private static void campaign(String path, Campaign campaign, Plant plant, Names names, Problems found) {
+  private static void campaign(
+      String path, Campaign campaign, Plant plant, Names names, Problems found) {
     found.known(path + ".line", campaign.line(), names.lines.keySet(), "no line", "a line");
     dates(path, campaign.from(), campaign.to(), "a campaign", plant.calendar(), found);
     shifts(path + ".shifts", campaign.shifts(), names, found);
   }
 
-  private static void dates(String path, LocalDate from, LocalDate to, String kind, Calendar calendar, Problems found) {
+  private static void dates(
+      String path, LocalDate from, LocalDate to, String kind, Calendar calendar, Problems found) {
     boolean bothKnown = !from.equals(LocalDate.MIN) && !to.equals(LocalDate.MIN);
     if (bothKnown && to.isBefore(from)) {
-      found.add(path + ".to", to + " is before " + from + ", its first day", "a date from " + from + " on");
+      found.add(
+          path + ".to",
+          to + " is before " + from + ", its first day",
+          "a date from " + from + " on");
     }
     inside(path + ".from", from, kind, calendar, found);
     inside(path + ".to", to, kind, calendar, found);
   }
 
-  private static void inside(String path, LocalDate date, String kind, Calendar calendar, Problems found) {
-    if (!date.equals(LocalDate.MIN) && (date.isBefore(calendar.from()) || date.isAfter(calendar.to()))) {
-      found.add(path, kind + " outside the calendar: " + date, "a date from " + calendar.from() + " to " + calendar.to());
+  private static void inside(
+      String path, LocalDate date, String kind, Calendar calendar, Problems found) {
+    if (!date.equals(LocalDate.MIN)
+        && (date.isBefore(calendar.from()) || date.isAfter(calendar.to()))) {
+      found.add(
+          path,
+          kind + " outside the calendar: " + date,
+          "a date from " + calendar.from() + " to " + calendar.to());
     }
   }
 
   private static void shifts(String path, List<String> shifts, Names names, Problems found) {
     for (int i = 0; i < shifts.size(); i++) {
-      found.known(path + "." + i, shifts.get(i), names.shifts.keySet(), "no shift", "a shift of the calendar");
+      found.known(
+          path + "." + i,
+          shifts.get(i),
+          names.shifts.keySet(),
+          "no shift",
+          "a shift of the calendar");
     }
     if (new HashSet<>(shifts).size() < shifts.size()) {
       found.add(path, "a shift stands here twice", "each shift once");
@@ -76,18 +86,26 @@ final class SeasonRules {
     List<Shift> known = shifts.stream().map(names.shifts::get).filter(Objects::nonNull).toList();
     List<String> pair = CalendarRules.overlapping(known);
     if (!pair.isEmpty()) {
-      found.add(path, "the shifts \"" + pair.get(0) + "\" and \"" + pair.get(1) + "\" overlap", "shifts of a line that follow one another");
+      found.add(
+          path,
+          "the shifts \"" + pair.get(0) + "\" and \"" + pair.get(1) + "\" overlap",
+          "shifts of a line that follow one another");
     }
   }
 
   private static void overlaps(List<Placed> campaigns, Names names, Problems found) {
     for (int i = 0; i < campaigns.size(); i++) {
       for (int j = 0; j < i; j++) {
-        Set<String> shared = shared(campaigns.get(i).campaign(), campaigns.get(j).campaign(), names);
-        if (!shared.isEmpty() && atOnce(campaigns.get(i).campaign(), campaigns.get(j).campaign(), names)) {
+        Set<String> shared =
+            shared(campaigns.get(i).campaign(), campaigns.get(j).campaign(), names);
+        if (!shared.isEmpty()
+            && atOnce(campaigns.get(i).campaign(), campaigns.get(j).campaign(), names)) {
           found.add(
               campaigns.get(i).path(),
-              "the campaign overlaps that of " + campaigns.get(j).path() + ", and both use " + String.join(", ", shared),
+              "the campaign overlaps that of "
+                  + campaigns.get(j).path()
+                  + ", and both use "
+                  + String.join(", ", shared),
               "campaigns one after the other where lines share a machine");
         }
       }
@@ -101,19 +119,24 @@ final class SeasonRules {
     return a.from().isAfter(b.to()) ? nightRunsOn(b, a, names) : nightRunsOn(a, b, names);
   }
 
-  /** Whether a night that begins on the last date runs into a shift of the next campaign's first date. */
+  /**
+   * Whether a night that begins on the last date runs into a shift of the next campaign's first
+   * date.
+   */
   private static boolean nightRunsOn(Campaign first, Campaign next, Names names) {
     if (first.to().equals(LocalDate.MIN) || !next.from().equals(first.to().plusDays(1))) {
       return false;
     }
     int nightEndS = 0;
     for (Shift shift : known(first, names)) {
-      boolean runs = shift.toS() <= shift.fromS() && shift.days().contains(first.to().getDayOfWeek());
+      boolean runs =
+          shift.toS() <= shift.fromS() && shift.days().contains(first.to().getDayOfWeek());
       nightEndS = runs ? Math.max(nightEndS, shift.toS()) : nightEndS;
     }
     int ends = nightEndS;
     return known(next, names).stream()
-        .anyMatch(shift -> shift.days().contains(next.from().getDayOfWeek()) && shift.fromS() < ends);
+        .anyMatch(
+            shift -> shift.days().contains(next.from().getDayOfWeek()) && shift.fromS() < ends);
   }
 
   private static List<Shift> known(Campaign campaign, Names names) {
@@ -139,19 +162,27 @@ final class SeasonRules {
     for (Crew crew : plant.crews()) {
       String path = "crews." + crew.line();
       found.known(path, crew.line(), names.lines.keySet(), "no line", "a line");
-      found.known(path + "." + crew.shift(), crew.shift(), names.shifts.keySet(), "no shift", "a shift of the calendar");
+      found.known(
+          path + "." + crew.shift(),
+          crew.shift(),
+          names.shifts.keySet(),
+          "no shift",
+          "a shift of the calendar");
     }
   }
 
   private static void ownHours(Plant plant, Names names, Problems found) {
     for (Line line : plant.lines()) {
       for (Step step : line.steps()) {
-        step.ownHours().ifPresent(own -> ownHours(Names.path(line, step) + ".own_hours", own, plant, names, found));
+        step.ownHours()
+            .ifPresent(
+                own -> ownHours(Names.path(line, step) + ".own_hours", own, plant, names, found));
       }
     }
   }
 
-  private static void ownHours(String path, Step.OwnHours own, Plant plant, Names names, Problems found) {
+  private static void ownHours(
+      String path, Step.OwnHours own, Plant plant, Names names, Problems found) {
     LocalDate from = own.from().orElse(LocalDate.MIN);
     LocalDate to = own.to().orElse(LocalDate.MIN);
     dates(path, from, to, "hours of its own", plant.calendar(), found);

@@ -18,7 +18,8 @@ final class ShareRules {
     }
   }
 
-  private static void outlets(Line line, Step step, Set<String> present, Names names, Problems found) {
+  private static void outlets(
+      Line line, Step step, Set<String> present, Names names, Problems found) {
     String path = Names.path(line, step) + ".outlets";
     List<Integer> rests = new ArrayList<>();
     for (int i = 0; i < step.outlets().size(); i++) {
@@ -27,12 +28,18 @@ final class ShareRules {
       }
     }
     if (rests.size() > 1) {
-      found.add(path + "." + rests.get(1), "a second of the outlets has no \"takes\"; only one can get the rest", "\"takes\" with a share of each component, for all outlets but one");
+      found.add(
+          path + "." + rests.get(1),
+          "a second of the outlets has no \"takes\"; only one can get the rest",
+          "\"takes\" with a share of each component, for all outlets but one");
     }
     for (String component : names.components.keySet()) {
       double sum = taken(step, component);
       if (sum > 1 + 1e-9) {
-        found.add(path, "the outlets take " + Problems.percent(sum) + " of \"" + component + "\"", "at most 100 % of each component in all \"takes\" together");
+        found.add(
+            path,
+            "the outlets take " + Problems.percent(sum) + " of \"" + component + "\"",
+            "at most 100 % of each component in all \"takes\" together");
       }
     }
     if (rests.isEmpty() && !step.outlets().isEmpty()) {
@@ -42,12 +49,20 @@ final class ShareRules {
 
   private static void noRest(Step step, String path, Set<String> present, Problems found) {
     boolean corrected =
-        step.outlets().stream().anyMatch(o -> !o.byMoisture().isEmpty() || !o.byDiameter().isEmpty());
-    List<String> left = present.stream().filter(name -> taken(step, name) < 1 - 1e-9).sorted().toList();
+        step.outlets().stream()
+            .anyMatch(o -> !o.byMoisture().isEmpty() || !o.byDiameter().isEmpty());
+    List<String> left =
+        present.stream().filter(name -> taken(step, name) < 1 - 1e-9).sorted().toList();
     if (corrected) {
-      found.add(path, "shares are corrected, but no outlet gets what they then leave", "one outlet without \"takes\"");
+      found.add(
+          path,
+          "shares are corrected, but no outlet gets what they then leave",
+          "one outlet without \"takes\"");
     } else if (!left.isEmpty()) {
-      found.add(path, "the outlets do not take all of " + String.join(", ", left) + ", and none gets the rest", "one outlet without \"takes\", or shares of 100 % in all");
+      found.add(
+          path,
+          "the outlets do not take all of " + String.join(", ", left) + ", and none gets the rest",
+          "one outlet without \"takes\", or shares of 100 % in all");
     }
   }
 

@@ -8,7 +8,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * What one machine or bin does in one line. Exactly one of {@code outlets} and {@code packs} is given.
+ * What one machine or bin does in one line. Exactly one of {@code outlets} and {@code packs} is
+ * given.
  *
  * @param machine the machine or bin
  * @param rateKgPerS limit on the as-is inflow, where there is one
@@ -61,8 +62,7 @@ public record Step(
   public record PacksFromMill(String mill) implements Packs {}
 
   /** Hours of a bin's draw; what is left empty is the line's. */
-  public record OwnHours(
-      List<String> shifts, Optional<LocalDate> from, Optional<LocalDate> to) {
+  public record OwnHours(List<String> shifts, Optional<LocalDate> from, Optional<LocalDate> to) {
     public OwnHours {
       shifts = List.copyOf(shifts);
     }

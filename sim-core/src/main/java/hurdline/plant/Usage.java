@@ -16,21 +16,35 @@ public final class Usage {
     }
     return switch (steps[0]) {
       case "resources" -> !ResourceRules.needs(plant).containsValue(steps[1]);
-      case "packages" -> plant.products().stream().noneMatch(p -> p.packaging().filter(steps[1]::equals).isPresent());
+      case "packages" ->
+          plant.products().stream()
+              .noneMatch(p -> p.packaging().filter(steps[1]::equals).isPresent());
       case "products" -> !aims(plant).contains(steps[1]);
-      case "machines" -> plant.lines().stream().noneMatch(line -> Names.step(line, steps[1]).isPresent() || line.alongside().contains(steps[1]));
+      case "machines" ->
+          plant.lines().stream()
+              .noneMatch(
+                  line ->
+                      Names.step(line, steps[1]).isPresent()
+                          || line.alongside().contains(steps[1]));
       default -> false;
     };
   }
 
   private static Set<String> aims(Plant plant) {
-    return plant.lines().stream().flatMap(line -> line.steps().stream()).flatMap(Usage::aims).collect(Collectors.toSet());
+    return plant.lines().stream()
+        .flatMap(line -> line.steps().stream())
+        .flatMap(Usage::aims)
+        .collect(Collectors.toSet());
   }
 
   private static Stream<String> aims(Step step) {
     Stream<String> packed =
-        step.packs().stream().filter(Step.PacksProduct.class::isInstance).map(packs -> ((Step.PacksProduct) packs).product());
+        step.packs().stream()
+            .filter(Step.PacksProduct.class::isInstance)
+            .map(packs -> ((Step.PacksProduct) packs).product());
     return Stream.concat(
-        packed, Stream.concat(step.makes().values().stream(), step.outlets().stream().map(Step.Outlet::to)));
+        packed,
+        Stream.concat(
+            step.makes().values().stream(), step.outlets().stream().map(Step.Outlet::to)));
   }
 }

@@ -19,7 +19,9 @@ final class Ways {
   private final Names names;
   private final boolean corrected;
 
-  /** @param corrected whether shares are taken as large as their corrections may make them */
+  /**
+   * @param corrected whether shares are taken as large as their corrections may make them
+   */
   Ways(Line line, Names names, boolean corrected) {
     this.line = line;
     this.names = names;
@@ -33,7 +35,8 @@ final class Ways {
       return List.of(new At("", at.component()));
     }
     List<At> next = new ArrayList<>();
-    if (names.machines.get(at.machine()) instanceof Machine.Cyclone cyclone && cyclone.collects() < 1) {
+    if (names.machines.get(at.machine()) instanceof Machine.Cyclone cyclone
+        && cyclone.collects() < 1) {
       next.add(new At("", at.component()));
     }
     for (String component : broken(step, at.component())) {
@@ -79,7 +82,9 @@ final class Ways {
 
   private double share(Step.Outlet outlet, String component) {
     double share = outlet.takes().orElse(Map.of()).getOrDefault(component, 0.0);
-    return corrected ? share * most(outlet.byMoisture(), component) * most(outlet.byDiameter(), component) : share;
+    return corrected
+        ? share * most(outlet.byMoisture(), component) * most(outlet.byDiameter(), component)
+        : share;
   }
 
   private static double most(Map<String, Curve> curves, String component) {
@@ -93,7 +98,9 @@ final class Ways {
     Deque<Step> open = new ArrayDeque<>(List.of(head));
     while (!open.isEmpty()) {
       for (Step.Outlet outlet : open.pop().outlets()) {
-        if (names.machines.containsKey(outlet.to()) && reached.add(outlet.to()) && !names.isBin(outlet.to())) {
+        if (names.machines.containsKey(outlet.to())
+            && reached.add(outlet.to())
+            && !names.isBin(outlet.to())) {
           Names.step(line, outlet.to()).ifPresent(open::push);
         }
       }

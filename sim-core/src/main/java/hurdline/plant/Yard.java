@@ -2,7 +2,6 @@ package hurdline.plant;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Where bales lie between arrival and the feed table.
@@ -44,13 +43,18 @@ public record Yard(
 
   public record DriestFirst() implements Pick {}
 
-  /** The first of these places that has one, oldest first; places not named come last, in the file's order. */
+  /**
+   * The first of these places that has one, oldest first; places not named come last, in the file's
+   * order.
+   */
   public record ByPlace(List<String> places) implements Pick {
     public ByPlace {
       places = List.copyOf(places);
     }
   }
 
-  /** @param bales moved at once, at least 1 */
+  /**
+   * @param bales moved at once, at least 1
+   */
   public record Lift(Job job, int bales) {}
 }

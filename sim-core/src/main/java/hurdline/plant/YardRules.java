@@ -13,11 +13,21 @@ final class YardRules {
   static void check(Plant plant, Names names, Problems found) {
     Yard yard = plant.yard();
     Set<String> crops = names.crops.keySet();
-    yard.onHand().keySet().forEach(crop -> found.known("yard.on_hand." + crop, crop, crops, "no crop", "a crop"));
-    yard.lifts().keySet().forEach(crop -> found.known("yard.set_on_table." + crop, crop, crops, "no crop", "a crop"));
+    yard.onHand()
+        .keySet()
+        .forEach(crop -> found.known("yard.on_hand." + crop, crop, crops, "no crop", "a crop"));
+    yard.lifts()
+        .keySet()
+        .forEach(
+            crop -> found.known("yard.set_on_table." + crop, crop, crops, "no crop", "a crop"));
     for (Yard.Place place : yard.places()) {
       for (int i = 0; i < place.crops().size(); i++) {
-        found.known("yard.places." + place.name() + ".for." + i, place.crops().get(i), crops, "no crop", "a crop");
+        found.known(
+            "yard.places." + place.name() + ".for." + i,
+            place.crops().get(i),
+            crops,
+            "no crop",
+            "a crop");
       }
     }
     if (yard.pick() instanceof Yard.ByPlace pick) {
@@ -33,7 +43,8 @@ final class YardRules {
       String path = "yard.pick.places." + i;
       found.known(path, places.get(i), names.places.keySet(), "no place of the yard", "a place");
       if (!seen.add(places.get(i))) {
-        found.add(path, "\"" + Problems.cut(places.get(i)) + "\" stands here twice", "each place once");
+        found.add(
+            path, "\"" + Problems.cut(places.get(i)) + "\" stands here twice", "each place once");
       }
     }
   }
@@ -58,7 +69,12 @@ final class YardRules {
               if (left > 0 && crops.contains(crop)) {
                 found.add(
                     "yard.on_hand." + crop,
-                    bales + " bales on hand are " + left + " more than the places for \"" + crop + "\" hold",
+                    bales
+                        + " bales on hand are "
+                        + left
+                        + " more than the places for \""
+                        + crop
+                        + "\" hold",
                     "at most " + (bales - left) + " bales, or larger places");
               }
             });
@@ -70,8 +86,22 @@ final class YardRules {
     weather(delivery.weather(), path + ".weather", found);
     delivery
         .loads()
+        .filter(loads -> !(loads.everyS().meanWithin(0, Double.POSITIVE_INFINITY) >= 1))
+        .ifPresent(
+            loads ->
+                found.add(
+                    path + ".loads.every",
+                    "loads would come faster than one a second",
+                    "a mean time of 1 s or more between loads"));
+    delivery
+        .loads()
         .filter(loads -> loads.to().isBefore(loads.from()))
-        .ifPresent(loads -> found.add(path + ".loads.to", loads.to() + " is before " + loads.from() + ", its first day", "a date from " + loads.from() + " on"));
+        .ifPresent(
+            loads ->
+                found.add(
+                    path + ".loads.to",
+                    loads.to() + " is before " + loads.from() + ", its first day",
+                    "a date from " + loads.from() + " on"));
   }
 
   /** After a dry day it is wet with chance w(1 − q)/(1 − w); w of 0 and 1 mean never and always. */
@@ -82,9 +112,13 @@ final class YardRules {
     if (w > 0 && w < 1 && afterDry > 1 + 1e-12) {
       found.add(
           path + ".wet_after_wet",
-          "such weather cannot be: with " + Problems.percent(w) + " wet days, a dry day would be followed by a wet one with a chance of "
+          "such weather cannot be: with "
+              + Problems.percent(w)
+              + " wet days, a dry day would be followed by a wet one with a chance of "
               + Problems.percent(afterDry),
-          "at least " + Problems.percent(2 - 1 / w) + " of wet days after a wet one, or fewer wet days");
+          "at least "
+              + Problems.percent(2 - 1 / w)
+              + " of wet days after a wet one, or fewer wet days");
     }
   }
 }

@@ -22,7 +22,15 @@ import java.util.OptionalDouble;
 final class Amounts {
   static final List<String> NAMES =
       List.of(
-          "normal", "lognormal", "exponential", "gamma", "weibull", "uniform", "triangular", "beta", "observed");
+          "normal",
+          "lognormal",
+          "exponential",
+          "gamma",
+          "weibull",
+          "uniform",
+          "triangular",
+          "beta",
+          "observed");
 
   private final Dimension due;
   private final Range range;
@@ -54,7 +62,10 @@ final class Amounts {
     }
     String name = at.entries().orElseThrow().keySet().iterator().next();
     if (!NAMES.contains(name)) {
-      at.key(name).wrong(Shown.quoted(name) + " is no distribution", Nearest.expected("a distribution", name, NAMES));
+      at.key(name)
+          .wrong(
+              Shown.quoted(name) + " is no distribution",
+              Nearest.expected("a distribution", name, NAMES));
       return Optional.empty();
     }
     return distribution(at.child(name), name);
@@ -79,10 +90,13 @@ final class Amounts {
     return switch (name) {
       case "uniform" -> "\"low\" at or below \"high\"";
       case "triangular" -> "\"low\", \"mode\" and \"high\" in rising order";
-      case "beta" -> "\"mean\" between \"low\" and \"high\", and an \"sd\" that such a range can have";
+      case "beta" ->
+          "\"mean\" between \"low\" and \"high\", and an \"sd\" that such a range can have";
       case "observed" -> "at least one observed value";
       case "normal" -> "\"low\" below \"high\", with some of the distribution between them";
-      default -> "a mean or scale above 0, \"low\" below \"high\", and some of the distribution between them";
+      default ->
+          "a mean or scale above 0, \"low\" below \"high\", and some of the distribution between"
+              + " them";
     };
   }
 
@@ -98,7 +112,9 @@ final class Amounts {
   private Distribution observed(At at) {
     List<Double> values =
         at.items("observed values").stream()
-            .map(item -> Quantities.of(item, due, range == Range.ABOVE_0 ? Range.NOT_BELOW_0 : range, 1))
+            .map(
+                item ->
+                    Quantities.of(item, due, range == Range.ABOVE_0 ? Range.NOT_BELOW_0 : range, 1))
             .toList();
     return new Observed(values);
   }
@@ -115,7 +131,9 @@ final class Amounts {
       case "lognormal" -> new Lognormal(centre(f, "mean"), spread(f), low, high);
       case "exponential" -> new Exponential(centre(f, "mean"), low, high);
       case "gamma" -> new Gamma(centre(f, "mean"), spread(f), low, high);
-      case "weibull" -> new Weibull(Numbers.number(f.at("shape"), 0, true).orElse(1), centre(f, "scale"), low, high);
+      case "weibull" ->
+          new Weibull(
+              Numbers.number(f.at("shape"), 0, true).orElse(1), centre(f, "scale"), low, high);
       case "uniform" -> new Uniform(low, high);
       case "triangular" -> new Triangular(low, centre(f, "mode"), high);
       case "beta" -> new Beta(centre(f, "mean"), spread(f), low, high);

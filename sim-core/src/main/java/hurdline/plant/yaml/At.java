@@ -77,7 +77,9 @@ final class At {
   /** The keys of the map that is due here. */
   Fields fields(Shape shape) {
     if (tree.isPresent() && !isMap()) {
-      wrong(shown() + " is not a map", shape.phrase() + ": a map of " + String.join(", ", shape.keys()));
+      wrong(
+          shown() + " is not a map",
+          shape.phrase() + ": a map of " + String.join(", ", shape.keys()));
     }
     return Fields.of(this, shape);
   }
@@ -113,19 +115,24 @@ final class At {
   }
 
   private static Spot spot(Entry entry) {
-    return entry.value() instanceof Scalar scalar && !scalar.isNull() ? scalar.place() : entry.keyPlace();
+    return entry.value() instanceof Scalar scalar && !scalar.isNull()
+        ? scalar.place()
+        : entry.keyPlace();
   }
 
   /** The entries of a map from names of the file's own choosing. */
   Map<String, At> named(String kind) {
     Map<String, At> found = new LinkedHashMap<>();
     if (tree.isPresent() && !isMap()) {
-      wrong(shown() + " is not a map", "a map from the name of each " + kind + " to what it is like");
+      wrong(
+          shown() + " is not a map", "a map from the name of each " + kind + " to what it is like");
       return found;
     }
     for (String name : entries().orElse(Map.of()).keySet()) {
       if (!NAME.matcher(name).matches()) {
-        key(name).wrong("\"" + name + "\" cannot be a name", "letters, digits, _ and -, up to 60 of them");
+        key(name)
+            .wrong(
+                "\"" + name + "\" cannot be a name", "letters, digits, _ and -, up to 60 of them");
       }
       found.put(name, child(name));
     }
@@ -150,7 +157,8 @@ final class At {
     }
     List<At> found = new ArrayList<>();
     for (Tree item : items.list()) {
-      found.add(new At(Optional.of(item), join(String.valueOf(found.size())), item.place(), binding));
+      found.add(
+          new At(Optional.of(item), join(String.valueOf(found.size())), item.place(), binding));
     }
     return found;
   }

@@ -13,12 +13,17 @@ final class Bound {
   static Plant plant(Tree tree, Findings findings) {
     Plant plant = PlantBinder.plant(tree, findings);
     List<Problem> broken =
-        Rules.problems(plant).stream().filter(problem -> !echoes(tree, findings, problem.path())).toList();
+        Rules.problems(plant).stream()
+            .filter(problem -> !echoes(tree, findings, problem.path()))
+            .toList();
     broken.forEach(problem -> findings.add(new Finding(Locator.of(tree, problem.path()), problem)));
     return plant;
   }
 
-  /** Whether something at, inside or above that path is already known to be wrong and would only be told again. */
+  /**
+   * Whether something at, inside or above that path is already known to be wrong and would only be
+   * told again.
+   */
   private static boolean echoes(Tree tree, Findings findings, String path) {
     if (findings.covers(path)) {
       return true;

@@ -42,7 +42,8 @@ final class CalendarBinder {
     int fromS = Dates.clock(f.at("from")).orElse(0);
     int toS = Dates.clock(f.at("to")).orElse(86_400);
     if (fromS == 86_400) {
-      f.at("from").wrong("a shift cannot begin at \"24:00\"", "\"00:00\", on the next day of the list");
+      f.at("from")
+          .wrong("a shift cannot begin at \"24:00\"", "\"00:00\", on the next day of the list");
       fromS = 0;
     }
     List<Rest> rests = f.at("rests").list("rests", CalendarBinder::rest);

@@ -4,7 +4,14 @@ package hurdline.plant.yaml;
 final class Counts {
   private Counts() {}
 
-  static int bales(Fields f, int standIn) {
+  /**
+   * @param modules whether the crop is counted in modules
+   */
+  static int bales(Fields f, boolean modules, int standIn) {
+    if (f.has("modules") && !modules) {
+      f.at("modules")
+          .wrong("this crop is counted in bales", "\"bales\" here, or a \"module\" in the crop");
+    }
     if (f.has("bales") && f.has("modules")) {
       f.at("modules").wrong("it has \"bales\" and \"modules\"", "one of them");
     }
@@ -12,10 +19,10 @@ final class Counts {
   }
 
   /** A count that must be there. */
-  static int needed(Fields f) {
+  static int needed(Fields f, boolean modules) {
     if (f.here().isMap() && !f.has("bales") && !f.has("modules")) {
       f.missing("bales");
     }
-    return bales(f, 1);
+    return bales(f, modules, 1);
   }
 }

@@ -39,7 +39,8 @@ final class CropBinder {
 
   private static Component component(String name, At at) {
     Fields f = at.fields(Shape.COMPONENT);
-    return new Component(name, Quantities.whereGiven(f.at("loose"), Dimension.DENSITY, Range.ABOVE_0));
+    return new Component(
+        name, Quantities.whereGiven(f.at("loose"), Dimension.DENSITY, Range.ABOVE_0));
   }
 
   private static void once(List<Component> found, At item, String name) {
@@ -55,7 +56,9 @@ final class CropBinder {
   static Crop crop(String name, At at) {
     Fields f = at.fields(Shape.CROP);
     if (at.isMap() && !f.has("bale") && !f.has("module")) {
-      at.wrong("it has neither \"bale\" nor \"module\"", "what a bale is like, such as \"bale: {mass: 1050 lb}\"");
+      at.wrong(
+          "it has neither \"bale\" nor \"module\"",
+          "what a bale is like, such as \"bale: {mass: 1050 lb}\"");
     }
     Bale usual = new Bale(new Fixed(1), new Fixed(USUAL_MOISTURE), Optional.empty(), Map.of(), 0);
     return new Crop(name, f.has("module"), bale(f, usual));
@@ -64,11 +67,13 @@ final class CropBinder {
   /** A bale; what the map does not say is as usual. */
   static Bale bale(Fields f, Bale usual) {
     if (f.has("bale") && f.has("module")) {
-      f.at("module").wrong("it has a \"bale\" and a \"module\"", "the one that the crop is counted in");
+      f.at("module")
+          .wrong("it has a \"bale\" and a \"module\"", "the one that the crop is counted in");
     }
     At unit = f.has("bale") ? f.at("bale") : f.at("module");
     Distribution massKg =
-        Amounts.optional(unit.fields(Shape.BALE).at("mass"), Dimension.MASS, Range.ABOVE_0).orElse(usual.massKg());
+        Amounts.optional(unit.fields(Shape.BALE).at("mass"), Dimension.MASS, Range.ABOVE_0)
+            .orElse(usual.massKg());
     Distribution moisture =
         Amounts.optional(f.at("moisture"), Dimension.SHARE, Range.PART).orElse(usual.moisture());
     Optional<Distribution> diameter =
@@ -84,7 +89,9 @@ final class CropBinder {
   static Map<String, Double> shares(At at, String kind) {
     Map<String, Double> shares = new LinkedHashMap<>();
     at.named(kind)
-        .forEach((name, entry) -> shares.put(name, Quantities.of(entry, Dimension.SHARE, Range.SHARE, 0)));
+        .forEach(
+            (name, entry) ->
+                shares.put(name, Quantities.of(entry, Dimension.SHARE, Range.SHARE, 0)));
     return shares;
   }
 }

@@ -22,7 +22,8 @@ final class Curves {
   /** A factor on a share of what is taken, which may fall to 0. */
   static Map<String, Curve> onShares(At at, Dimension property) {
     Map<String, Curve> curves = new HashMap<>();
-    at.named("component").forEach((name, entry) -> curves.put(name, new Curves(property, false).read(entry)));
+    at.named("component")
+        .forEach((name, entry) -> curves.put(name, new Curves(property, false).read(entry)));
     return curves;
   }
 
@@ -50,7 +51,8 @@ final class Curves {
     List<At> two = pair.items("a value and a factor");
     if (two.size() != 2) {
       if (pair.tree().filter(Tree.Items.class::isInstance).isPresent()) {
-        pair.wrong("the list has " + two.size() + " places", "a value and a factor, such as [12 %, 1.0]");
+        pair.wrong(
+            "the list has " + two.size() + " places", "a value and a factor, such as [12 %, 1.0]");
       }
       return;
     }
@@ -61,7 +63,10 @@ final class Curves {
       return;
     }
     if (!points.isEmpty() && !(at.getAsDouble() > points.get(points.size() - 1).at())) {
-      two.get(0).wrong(two.get(0).shown() + " does not lie above the one before it", "values that rise from pair to pair");
+      two.get(0)
+          .wrong(
+              two.get(0).shown() + " does not lie above the one before it",
+              "values that rise from pair to pair");
       return;
     }
     points.add(new Point(at.getAsDouble(), factor.getAsDouble()));

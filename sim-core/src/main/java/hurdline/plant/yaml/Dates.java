@@ -19,7 +19,8 @@ final class Dates {
   private static final Pattern DATE = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
   private static final Pattern CLOCK = Pattern.compile("([01][0-9]|2[0-3]):([0-5][0-9])|24:00");
   private static final String SOME_DATE = "a date such as 2027-06-07";
-  private static final String SOME_CLOCK = "a clock time in quotes such as \"06:00\", up to \"24:00\"";
+  private static final String SOME_CLOCK =
+      "a clock time in quotes such as \"06:00\", up to \"24:00\"";
   private static final Map<String, DayOfWeek> DAYS = days();
 
   private Dates() {}
@@ -31,7 +32,9 @@ final class Dates {
   private static Map<String, DayOfWeek> days() {
     Map<String, DayOfWeek> days = new LinkedHashMap<>();
     for (DayOfWeek day : DayOfWeek.values()) {
-      days.put(day.name().charAt(0) + day.name().substring(1, 3).toLowerCase(java.util.Locale.ROOT), day);
+      days.put(
+          day.name().charAt(0) + day.name().substring(1, 3).toLowerCase(java.util.Locale.ROOT),
+          day);
     }
     return days;
   }
@@ -83,7 +86,9 @@ final class Dates {
       return OptionalInt.empty();
     }
     if (scalar.orElseThrow().plain()) {
-      at.wrong(scalar.get().text() + " stands without quotes, which YAML may read as a number", SOME_CLOCK);
+      at.wrong(
+          scalar.get().text() + " stands without quotes, which YAML may read as a number",
+          SOME_CLOCK);
       return OptionalInt.empty();
     }
     return OptionalInt.of(
@@ -98,7 +103,9 @@ final class Dates {
     for (At item : at.items("days of the week")) {
       String word = Words.name(item, "a day");
       if (!DAYS.containsKey(word)) {
-        item.wrong(item.shown() + " is no day of the week", Nearest.expected("a day", word, DAYS.keySet()));
+        item.wrong(
+            item.shown() + " is no day of the week",
+            Nearest.expected("a day", word, DAYS.keySet()));
       } else if (!found.add(DAYS.get(word))) {
         item.wrong(item.shown() + " stands here twice", "each day once");
       }

@@ -36,20 +36,31 @@ final class DeliveryBinder {
   Delivery delivery(String crop, At at) {
     Fields f = at.fields(Shape.DELIVERY);
     wayIn(f);
-    Optional<Loads> loads = loads(f.at("loads"));
-    DayHours hours = f.has("hours") ? hours(f.at("hours")) : loads.map(Loads::hours).orElse(ALL_DAY);
-    Bale usual = crops.stream().filter(c -> c.name().equals(crop)).map(Crop::bale).findFirst().orElse(NO_BALE);
+    Optional<Loads> loads = loads(f.at("loads"), isModules(crop));
+    DayHours hours =
+        f.has("hours") ? hours(f.at("hours")) : loads.map(Loads::hours).orElse(ALL_DAY);
+    Bale usual =
+        crops.stream()
+            .filter(c -> c.name().equals(crop))
+            .map(Crop::bale)
+            .findFirst()
+            .orElse(NO_BALE);
     return new Delivery(
         crop,
         f.at("fields").each("field", (name, field) -> field(name, field, usual)),
-        Amounts.of(f.at("season_factor"), Dimension.SHARE, Range.ABOVE_0, 1),
+        Amounts.of(f.at("season_factor"), Dimension.SHARE, Range.NOT_BELOW_0, 1),
         weather(f.at("weather")),
         hours,
-        trucks(f.at("trucks")),
+        trucks(f.at("trucks"), isModules(crop)),
         loads,
         StopBinder.job(f.at("weigh")),
         StopBinder.job(f.at("unload")).orElseGet(YardBinder::atOnce),
         Numbers.whole(f.at("hands"), 0, 0));
+  }
+
+  /** Whether it is counted in modules; so too where the crop is not known. */
+  private boolean isModules(String crop) {
+    return crops.stream().noneMatch(known -> known.name().equals(crop) && !known.modules());
   }
 
   private static void wayIn(Fields f) {
@@ -57,16 +68,24 @@ final class DeliveryBinder {
       return;
     }
     if (!f.has("fields") && !f.has("loads")) {
-      f.here().wrong("it has neither \"fields\" nor \"loads\"", "fields with hours and trucks, or loads");
+      f.here()
+          .wrong(
+              "it has neither \"fields\" nor \"loads\"", "fields with hours and trucks, or loads");
     }
     for (String key : List.of("hours", "trucks")) {
       if (f.has("fields") && !f.has(key)) {
-        f.here().wrong("it has fields but no \"" + key + "\"", "the " + key + " that bring the bales of the fields in");
+        f.here()
+            .wrong(
+                "it has fields but no \"" + key + "\"",
+                "the " + key + " that bring the bales of the fields in");
       }
     }
     for (String key : List.of("hours", "trucks", "weather", "season_factor")) {
       if (!f.has("fields") && f.has("loads") && f.has(key)) {
-        f.at(key).wrong("\"" + key + "\" goes with fields, of which there are none", key.equals("hours") ? "hours in \"loads\"" : "fields, or this key left out");
+        f.at(key)
+            .wrong(
+                "\"" + key + "\" goes with fields, of which there are none",
+                key.equals("hours") ? "hours in \"loads\"" : "fields, or this key left out");
       }
     }
   }
@@ -92,7 +111,10 @@ final class DeliveryBinder {
     int fromS = Dates.clock(f.at("from")).orElse(0);
     int toS = Dates.clock(f.at("to")).orElse(86_400);
     if (!(fromS < toS)) {
-      f.at("to").wrong("the hours end at or before they begin", "hours within one day, \"from\" before \"to\", up to \"24:00\"");
+      f.at("to")
+          .wrong(
+              "the hours end at or before they begin",
+              "hours within one day, \"from\" before \"to\", up to \"24:00\"");
       return ALL_DAY;
     }
     return new DayHours(fromS, toS, Dates.weekdays(f.at("days")));
@@ -105,7 +127,7 @@ final class DeliveryBinder {
     return new Weather(wetDay, afterWet, Numbers.whole(f.at("dry_days"), 0, 0));
   }
 
-  private static Optional<Trucks> trucks(At at) {
+  private static Optional<Trucks> trucks(At at, boolean modules) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
@@ -113,12 +135,12 @@ final class DeliveryBinder {
     return Optional.of(
         new Trucks(
             Numbers.whole(f.at("count"), 0, 1),
-            Counts.needed(f),
+            Counts.needed(f, modules),
             StopBinder.job(f.at("load")).orElseGet(YardBinder::atOnce),
             Amounts.of(f.at("drive"), Dimension.TIME, Range.NOT_BELOW_0, 1)));
   }
 
-  private Optional<Loads> loads(At at) {
+  private Optional<Loads> loads(At at, boolean modules) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
@@ -126,7 +148,7 @@ final class DeliveryBinder {
     return Optional.of(
         new Loads(
             Amounts.of(f.at("every"), Dimension.TIME, Range.ABOVE_0, 1),
-            Counts.needed(f),
+            Counts.needed(f, modules),
             Dates.date(f.at("from")).orElse(calendar.from()),
             Dates.date(f.at("to")).orElse(calendar.to()),
             hours(f.at("hours"))));

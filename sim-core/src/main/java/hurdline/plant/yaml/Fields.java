@@ -9,8 +9,8 @@ import java.util.Set;
 /**
  * The known keys of one map.
  *
- * <p>A misspelt key is reported and then read as the key that it was likely to mean, so that one slip
- * does not also show as a missing key.
+ * <p>A misspelt key is reported and then read as the key that it was likely to mean, so that one
+ * slip does not also show as a missing key.
  */
 final class Fields {
   private final At at;
@@ -46,11 +46,16 @@ final class Fields {
   private void unknown(Shape shape, String key, Set<String> open) {
     String reason = Strangers.reason(shape, key);
     if (reason != null) {
-      at.key(key).wrong("unknown key " + Shown.quoted(key) + ": " + reason, "one of " + String.join(", ", shape.keys()));
+      at.key(key)
+          .wrong(
+              "unknown key " + Shown.quoted(key) + ": " + reason,
+              "one of " + String.join(", ", shape.keys()));
       return;
     }
     at.key(key)
-        .wrong("unknown key " + Shown.quoted(key), Nearest.expected("a key of " + shape.phrase(), key, shape.keys()));
+        .wrong(
+            "unknown key " + Shown.quoted(key),
+            Nearest.expected("a key of " + shape.phrase(), key, shape.keys()));
     Nearest.to(key, open)
         .ifPresent(
             near -> {

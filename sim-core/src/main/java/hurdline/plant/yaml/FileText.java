@@ -31,7 +31,8 @@ final class FileText {
     }
     try (InputStream in = Files.newInputStream(file)) {
       // A pipe or device has no size to ask for, so the reading itself stops at the limit too.
-      byte[] bytes = Files.size(file) > LARGEST ? new byte[LARGEST + 1] : in.readNBytes(LARGEST + 1);
+      byte[] bytes =
+          Files.size(file) > LARGEST ? new byte[LARGEST + 1] : in.readNBytes(LARGEST + 1);
       if (bytes.length > LARGEST) {
         throw refuse("it is larger than 4 MB", PLANT_FILE);
       }
@@ -71,7 +72,8 @@ final class FileText {
     boolean utf16 = bytes.length > 1 && (bytes[0] & 0xff) + (bytes[1] & 0xff) == 0xff + 0xfe;
     boolean starts = utf16 && ((bytes[0] & 0xff) == 0xff || (bytes[0] & 0xff) == 0xfe);
     if (starts) {
-      throw refuse("it begins with a byte-order mark of UTF-16", "the file saved as UTF-8 without one");
+      throw refuse(
+          "it begins with a byte-order mark of UTF-16", "the file saved as UTF-8 without one");
     }
   }
 

@@ -40,8 +40,8 @@ record Finding(Spot place, Problem problem, String because) {
     return new Finding(place, problem, reason);
   }
 
-  /** Whether both say the same of the same place. */
+  /** Whether both are of the same place and key. */
   boolean echoes(Finding other) {
-    return place.equals(other.place) && problem.equals(other.problem);
+    return place.equals(other.place) && problem.path().equals(other.problem.path());
   }
 }

@@ -22,7 +22,9 @@ final class LineBinder {
 
   private final Map<String, Shape> machines;
 
-  /** @param machines the shape of each machine, which says what its steps may have */
+  /**
+   * @param machines the shape of each machine, which says what its steps may have
+   */
   LineBinder(Map<String, Shape> machines) {
     this.machines = machines;
   }
@@ -68,9 +70,13 @@ final class LineBinder {
   private static void oneWayOut(Fields f) {
     List<String> given = List.of("to", "outlets", "packs").stream().filter(f::has).toList();
     if (given.isEmpty() && f.here().isMap()) {
-      f.here().wrong("it leads nowhere: it has none of to, outlets and packs", "one of them, such as \"to: waste\" or \"packs: tow\"");
+      f.here()
+          .wrong(
+              "it leads nowhere: it has none of to, outlets and packs",
+              "one of them, such as \"to: waste\" or \"packs: tow\"");
     } else if (given.size() > 1) {
-      f.at(given.get(1)).wrong("it has " + String.join(" and ", given), "one of to, outlets and packs");
+      f.at(given.get(1))
+          .wrong("it has " + String.join(" and ", given), "one of to, outlets and packs");
     }
   }
 
@@ -80,7 +86,10 @@ final class LineBinder {
     }
     List<Outlet> found = f.at("outlets").list("outlets", LineBinder::outlet);
     if (f.has("outlets") && found.isEmpty()) {
-      f.at("outlets").wrong("there is no outlet", "a list of outlets such as {to: hurd_bin, takes: {hurd: 88 %}}");
+      f.at("outlets")
+          .wrong(
+              "there is no outlet",
+              "a list of outlets such as {to: hurd_bin, takes: {hurd: 88 %}}");
     }
     return found;
   }
@@ -88,7 +97,9 @@ final class LineBinder {
   private static Outlet outlet(At at) {
     Fields f = at.fields(Shape.OUTLET);
     Optional<Map<String, Double>> takes =
-        f.has("takes") ? Optional.of(CropBinder.shares(f.at("takes"), "component")) : Optional.empty();
+        f.has("takes")
+            ? Optional.of(CropBinder.shares(f.at("takes"), "component"))
+            : Optional.empty();
     return new Outlet(
         Words.name(f.at("to"), AIM),
         takes,
@@ -122,11 +133,16 @@ final class LineBinder {
       at.wrong("the map is empty", "shifts, from or to");
     }
     return Optional.of(
-        new OwnHours(Words.names(f.at("shifts"), "a shift"), Dates.date(f.at("from")), Dates.date(f.at("to"))));
+        new OwnHours(
+            Words.names(f.at("shifts"), "a shift"),
+            Dates.date(f.at("from")),
+            Dates.date(f.at("to"))));
   }
 
   private static OptionalInt table(At at) {
-    return at.isGiven() ? OptionalInt.of(Quantities.whole(at, Dimension.BALES, 1, 1, 2)) : OptionalInt.empty();
+    return at.isGiven()
+        ? OptionalInt.of(Quantities.whole(at, Dimension.BALES, 1, 1, 2))
+        : OptionalInt.empty();
   }
 
   private static Mix mix(At at) {
@@ -155,7 +171,8 @@ final class LineBinder {
 
   private static Map<String, String> makes(At at) {
     Map<String, String> makes = new LinkedHashMap<>();
-    at.named("screen").forEach((screen, product) -> makes.put(screen, Words.name(product, "a product")));
+    at.named("screen")
+        .forEach((screen, product) -> makes.put(screen, Words.name(product, "a product")));
     return makes;
   }
 }

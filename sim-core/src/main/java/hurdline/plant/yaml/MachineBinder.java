@@ -68,11 +68,14 @@ final class MachineBinder {
     Fields f = at.fields(shape);
     Words.choice(f.at("kind"), KINDS, Shape.PLAIN);
     return switch (shape) {
-      case FEEDER -> new Machine.BaleFeeder(name, common(f), Quantities.whole(f.at("table"), Dimension.BALES, 1, 1, 2));
+      case FEEDER ->
+          new Machine.BaleFeeder(
+              name, common(f), Quantities.whole(f.at("table"), Dimension.BALES, 1, 1, 2));
       case CYCLONE ->
           new Machine.Cyclone(
               name, common(f), Quantities.of(f.at("collects"), Dimension.SHARE, Range.SHARE, 1));
-      case FILLER -> new Machine.Packer(name, common(f), false, Numbers.whole(f.at("spouts"), 1, 1));
+      case FILLER ->
+          new Machine.Packer(name, common(f), false, Numbers.whole(f.at("spouts"), 1, 1));
       case PRESS -> new Machine.Packer(name, common(f), true, Numbers.whole(f.at("boxes"), 1, 1));
       case BIN -> bin(name, f);
       case MILL -> mill(name, f);
@@ -104,14 +107,16 @@ final class MachineBinder {
     OptionalDouble startAt = Quantities.optional(f.at("start_at"), due, Range.ABOVE_0);
     OptionalDouble stopAt = Quantities.optional(f.at("stop_at"), due, Range.NOT_BELOW_0);
     if (f.has("stop_at") && !f.has("start_at")) {
-      f.at("stop_at").wrong("\"stop_at\" stands without \"start_at\"", "both, or neither for a plain bin");
+      f.at("stop_at")
+          .wrong("\"stop_at\" stands without \"start_at\"", "both, or neither for a plain bin");
     }
     return new Machine.Bin(name, holds, byVolume, startAt.orElse(0), stopAt.orElse(0));
   }
 
   private static boolean isVolume(At at) {
     try {
-      return at.scalar().isPresent() && hurdline.unit.Quantity.read(at.scalar().get().text(), Dimension.VOLUME) != null;
+      return at.scalar().isPresent()
+          && hurdline.unit.Quantity.read(at.scalar().get().text(), Dimension.VOLUME) != null;
     } catch (hurdline.unit.QuantityException e) {
       return false;
     }
@@ -119,12 +124,18 @@ final class MachineBinder {
 
   private static Machine mill(String name, Fields f) {
     Common common = common(f);
-    if (f.has("power") && common.powerW() == 0 && !f.here().binding().findings().covers(f.at("power").path())) {
-      f.at("power").wrong("the motor has no power, so the mill would never move", "a power such as \"25 hp\", above 0");
+    if (f.has("power")
+        && common.powerW() == 0
+        && !f.here().binding().findings().covers(f.at("power").path())) {
+      f.at("power")
+          .wrong(
+              "the motor has no power, so the mill would never move",
+              "a power such as \"25 hp\", above 0");
     }
     List<Screen> screens = f.at("screens").each("screen", MachineBinder::screen);
     if (screens.isEmpty() && f.at("screens").isMap()) {
-      f.at("screens").wrong("the mill has no screen", "at least one, such as \"medium: {opening: 6 mm}\"");
+      f.at("screens")
+          .wrong("the mill has no screen", "at least one, such as \"medium: {opening: 6 mm}\"");
     }
     return new Machine.HammerMill(
         name,

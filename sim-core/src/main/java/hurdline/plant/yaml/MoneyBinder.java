@@ -35,7 +35,8 @@ final class MoneyBinder {
         new Money(
             currency(f.at("currency")),
             Quantities.of(electricity.at("energy"), Dimension.ENERGY_PRICE, Range.NOT_BELOW_0, 0),
-            Quantities.of(electricity.at("demand"), Dimension.DEMAND_PRICE, Range.NOT_BELOW_0, 0) * FileUnit.MONTH.inSi(),
+            Quantities.of(electricity.at("demand"), Dimension.DEMAND_PRICE, Range.NOT_BELOW_0, 0)
+                * FileUnit.MONTH.inSi(),
             Quantities.of(f.at("wage"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
             prices(f.at("crops")),
             moistures(f.at("paid_at")),
@@ -54,13 +55,18 @@ final class MoneyBinder {
 
   private static Map<String, Double> prices(At at) {
     Map<String, Double> prices = new LinkedHashMap<>();
-    at.named("crop").forEach((crop, price) -> prices.put(crop, Quantities.of(price, Dimension.PRICE, Range.ANY, 0)));
+    at.named("crop")
+        .forEach(
+            (crop, price) -> prices.put(crop, Quantities.of(price, Dimension.PRICE, Range.ANY, 0)));
     return prices;
   }
 
   private static Map<String, Double> moistures(At at) {
     Map<String, Double> moistures = new LinkedHashMap<>();
-    at.named("crop").forEach((crop, share) -> moistures.put(crop, Quantities.of(share, Dimension.SHARE, Range.PART, 0)));
+    at.named("crop")
+        .forEach(
+            (crop, share) ->
+                moistures.put(crop, Quantities.of(share, Dimension.SHARE, Range.PART, 0)));
     return moistures;
   }
 
@@ -73,7 +79,10 @@ final class MoneyBinder {
   private static double growth(Fields f, String key) {
     double perYear = perYear(f.at(key), Range.ANY);
     if (!(perYear > -1)) {
-      f.at(key).wrong(f.at(key).shown() + " would leave nothing after a year", "a share a year above -100 %");
+      f.at(key)
+          .wrong(
+              f.at(key).shown() + " would leave nothing after a year",
+              "a share a year above -100 %");
       return 0;
     }
     return perYear;
@@ -103,7 +112,10 @@ final class MoneyBinder {
 
   private static void patch(Fields f) {
     if (f.has("with") && !f.at("with").isMap()) {
-      f.at("with").wrong(f.at("with").shown() + " is not a map", "a patch on this file: the keys to change with their new values");
+      f.at("with")
+          .wrong(
+              f.at("with").shown() + " is not a map",
+              "a patch on this file: the keys to change with their new values");
     }
   }
 }

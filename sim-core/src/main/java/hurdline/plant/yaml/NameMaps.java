@@ -6,9 +6,27 @@ import java.util.List;
 final class NameMaps {
   private static final List<String> PATHS =
       List.of(
-          "crops", "machines", "products", "packages", "lines", "resources", "deliveries", "options", "plans", "crews",
-          "crews.*", "components", "calendar.shifts", "yard.places", "yard.on_hand", "lines.*.steps", "machines.*.stops",
-          "machines.*.screens", "deliveries.*.fields", "money.crops", "money.paid_at");
+          "crops",
+          "machines",
+          "products",
+          "packages",
+          "lines",
+          "resources",
+          "deliveries",
+          "options",
+          "plans",
+          "crews",
+          "crews.*",
+          "components",
+          "calendar.shifts",
+          "yard.places",
+          "yard.on_hand",
+          "lines.*.steps",
+          "machines.*.stops",
+          "machines.*.screens",
+          "deliveries.*.fields",
+          "money.crops",
+          "money.paid_at");
 
   private NameMaps() {}
 

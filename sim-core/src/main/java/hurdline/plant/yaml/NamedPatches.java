@@ -10,7 +10,9 @@ import java.util.Map;
 /** The patches of a file's options and plans, by name. */
 final class NamedPatches {
 
-  /** @param kind "option" or "plan" */
+  /**
+   * @param kind "option" or "plan"
+   */
   record Named(String kind, String name, Spot place, Tree with) {
     String because() {
       return " (with " + kind + " " + name + ")";
@@ -35,7 +37,8 @@ final class NamedPatches {
   }
 
   private void add(String kind, String name, Entry entry) {
-    if (entry.value() instanceof Entries keys && keys.at("with").orElse(null) instanceof Entries with) {
+    if (entry.value() instanceof Entries keys
+        && keys.at("with").orElse(null) instanceof Entries with) {
       byName.putIfAbsent(name, new Named(kind, name, keys.map().get("with").keyPlace(), with));
     }
   }
@@ -44,7 +47,9 @@ final class NamedPatches {
     return byName.values();
   }
 
-  /** @throws UnreadableException if there is no option or plan of that name */
+  /**
+   * @throws UnreadableException if there is no option or plan of that name
+   */
   Named get(String name) {
     if (!byName.containsKey(name)) {
       throw new UnreadableException(

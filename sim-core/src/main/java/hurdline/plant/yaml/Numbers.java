@@ -11,7 +11,8 @@ final class Numbers {
 
   private static final Pattern WHOLE = Pattern.compile("[+-]?(?:0|[1-9][0-9]{0,9})");
   private static final Pattern NUMBER =
-      Pattern.compile("[+-]?(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?");
+      Pattern.compile(
+          "[+-]?(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?");
 
   private Numbers() {}
 
@@ -24,7 +25,9 @@ final class Numbers {
     }
     long value = Long.parseLong(text.get());
     if (value < least || value > LARGEST) {
-      at.wrong(at.shown() + (value < least ? " is too small" : " is too large"), expected + ", up to " + LARGEST);
+      at.wrong(
+          at.shown() + (value < least ? " is too small" : " is too large"),
+          expected + ", up to " + LARGEST);
       return standIn;
     }
     return (int) value;
@@ -54,10 +57,14 @@ final class Numbers {
       return Optional.empty();
     }
     Optional<Scalar> scalar = at.scalar();
-    if (scalar.isPresent() && scalar.get().plain() && pattern.matcher(scalar.get().text()).matches()) {
+    if (scalar.isPresent()
+        && scalar.get().plain()
+        && pattern.matcher(scalar.get().text()).matches()) {
       return scalar.map(Scalar::text);
     }
-    at.wrong(at.shown() + " is not " + (pattern == WHOLE ? "a bare whole number" : "a bare number"), expected);
+    at.wrong(
+        at.shown() + " is not " + (pattern == WHOLE ? "a bare whole number" : "a bare number"),
+        expected);
     return Optional.empty();
   }
 }

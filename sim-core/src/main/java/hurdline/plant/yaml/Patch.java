@@ -56,7 +56,12 @@ final class Patch {
                   right
                       .at(key)
                       .ifPresent(
-                          other -> conflicts(entry.value(), other, path.isEmpty() ? key : path + "." + key, paths)));
+                          other ->
+                              conflicts(
+                                  entry.value(),
+                                  other,
+                                  path.isEmpty() ? key : path + "." + key,
+                                  paths)));
     } else if (!Tree.same(a, b)) {
       paths.add(path);
     }

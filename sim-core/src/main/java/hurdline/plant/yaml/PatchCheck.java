@@ -10,7 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** Looks at each option and plan while the file is read: its patch must change something, and what it makes must hold. */
+/**
+ * Looks at each option and plan while the file is read: its patch must change something, and what
+ * it makes must hold.
+ */
 final class PatchCheck {
   private static final Set<String> NOT_TO_BE_CHANGED = Set.of("hurdline", "options", "plans");
 
@@ -32,7 +35,12 @@ final class PatchCheck {
     Entries patch = (Entries) named.with();
     for (String key : patch.map().keySet()) {
       if (NOT_TO_BE_CHANGED.contains(key)) {
-        add(patch.map().get(key).keyPlace(), named, key, "a patch may not change \"" + key + "\"", "changes of the plant itself");
+        add(
+            patch.map().get(key).keyPlace(),
+            named,
+            key,
+            "a patch may not change \"" + key + "\"",
+            "changes of the plant itself");
         return;
       }
     }
@@ -41,32 +49,52 @@ final class PatchCheck {
       if (!strangers(named, Bound.plant(merged, new Findings()), List.of()).isEmpty()) {
         return;
       }
-      add(named.place(), named, named.path() + ".with", "the " + named.kind() + " changes nothing", "a value that differs from the plant's own");
+      add(
+          named.place(),
+          named,
+          named.path() + ".with",
+          "the " + named.kind() + " changes nothing",
+          "a value that differs from the plant's own");
       return;
     }
     Findings changed = new Findings();
     Plant plant = Bound.plant(merged, changed);
-    List<Finding> fresh = changed.inOrder().stream().filter(f -> before.stream().noneMatch(f::echoes)).toList();
+    List<Finding> fresh =
+        changed.inOrder().stream().filter(f -> before.stream().noneMatch(f::echoes)).toList();
     List<String> strangers = strangers(named, plant, fresh);
     fresh.stream()
-        .filter(finding -> strangers.stream().noneMatch(path -> within(finding.problem().path(), path)))
+        .filter(
+            finding -> strangers.stream().noneMatch(path -> within(finding.problem().path(), path)))
         .forEach(finding -> findings.add(finding.because(named.because())));
   }
 
   /** Paths of names that the patch adds and that were likely meant to be others. */
   private List<String> strangers(NamedPatches.Named named, Plant plant, List<Finding> fresh) {
     List<String> paths = new ArrayList<>();
-    walk(base, (Entries) named.with(), "", (path, known, entry) -> {
-      String name = path.substring(path.lastIndexOf('.') + 1);
-      boolean removed = entry.value().isNothing();
-      boolean broken = fresh.stream().anyMatch(finding -> within(finding.problem().path(), path));
-      boolean meant = Nearest.to(name, known).isPresent();
-      if (removed || (meant && (broken || Usage.isUnused(plant, path)))) {
-        String said = removed ? "it removes \"" + name + "\", which is not there" : "it names \"" + name + "\", which is not there";
-        add(entry.keyPlace(), named, path, said, Nearest.expected("a name of the file", name, known));
-        paths.add(path);
-      }
-    });
+    walk(
+        base,
+        (Entries) named.with(),
+        "",
+        (path, known, entry) -> {
+          String name = path.substring(path.lastIndexOf('.') + 1);
+          boolean removed = entry.value().isNothing();
+          boolean broken =
+              fresh.stream().anyMatch(finding -> within(finding.problem().path(), path));
+          boolean meant = Nearest.to(name, known).isPresent();
+          if (removed || (meant && (broken || Usage.isUnused(plant, path)))) {
+            String said =
+                removed
+                    ? "it removes \"" + name + "\", which is not there"
+                    : "it names \"" + name + "\", which is not there";
+            add(
+                entry.keyPlace(),
+                named,
+                path,
+                said,
+                Nearest.expected("a name of the file", name, known));
+            paths.add(path);
+          }
+        });
     return paths;
   }
 
@@ -91,7 +119,8 @@ final class PatchCheck {
     return path.equals(outer) || path.startsWith(outer + ".");
   }
 
-  private void add(Spot place, NamedPatches.Named named, String path, String said, String expected) {
+  private void add(
+      Spot place, NamedPatches.Named named, String path, String said, String expected) {
     findings.add(new Finding(place, new Problem(path, said, expected), named.because()));
   }
 }

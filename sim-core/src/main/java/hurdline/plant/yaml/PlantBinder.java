@@ -45,14 +45,20 @@ final class PlantBinder {
 
   private static void version(At at) {
     if (Numbers.whole(at, 1, 1) != 1) {
-      at.wrong(at.shown() + " is a version of the format that this program does not know", "\"hurdline: 1\"");
+      at.wrong(
+          at.shown() + " is a version of the format that this program does not know",
+          "\"hurdline: 1\"");
     }
   }
 
   private static Map<String, Shape> shapes(At machines) {
     Map<String, Shape> shapes = new LinkedHashMap<>();
     if (machines.isMap()) {
-      machines.entries().orElseThrow().keySet().forEach(name -> shapes.put(name, MachineBinder.shape(machines.child(name))));
+      machines
+          .entries()
+          .orElseThrow()
+          .keySet()
+          .forEach(name -> shapes.put(name, MachineBinder.shape(machines.child(name))));
     }
     return shapes;
   }

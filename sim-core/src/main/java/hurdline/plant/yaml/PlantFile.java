@@ -59,7 +59,8 @@ public final class PlantFile {
     Plant plant = Bound.plant(tree, findings);
     PatchCheck.all(tree, findings);
     if (!findings.isEmpty()) {
-      throw new ProblemsException(findings.inOrder().stream().map(finding -> finding.line(name)).toList());
+      throw new ProblemsException(
+          findings.inOrder().stream().map(finding -> finding.line(name)).toList());
     }
     return new PlantFile(name, hash, tree, plant);
   }
@@ -73,7 +74,10 @@ public final class PlantFile {
     return variants;
   }
 
-  /** What may well be meant and is worth a look, each on a line; of the changed plant where changes are given. */
+  /**
+   * What may well be meant and is worth a look, each on a line; of the changed plant where changes
+   * are given.
+   */
   public List<String> warnings(Change... changes) {
     Tree changed = variants.changed(changes);
     Plant looked = changes.length == 0 ? plant : variants.with(changes);

@@ -29,7 +29,8 @@ final class ProductBinder {
     return new Order(
         Quantities.of(f.at("mass"), Dimension.MASS, Range.ABOVE_0, 1),
         Dates.date(f.at("due")).orElse(LocalDate.EPOCH),
-        Quantities.of(f.at("late"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0) * FileUnit.DAY.inSi(),
+        Quantities.of(f.at("late"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0)
+            * FileUnit.DAY.inSi(),
         Quantities.optional(f.at("price"), Dimension.PRICE, Range.ANY));
   }
 

@@ -20,7 +20,8 @@ final class Quantities {
       return OptionalDouble.empty();
     }
     if (at.scalar().isEmpty()) {
-      at.wrong(at.shown() + " stands where one fixed value is due; this may not vary", due.phrase());
+      at.wrong(
+          at.shown() + " stands where one fixed value is due; this may not vary", due.phrase());
       return OptionalDouble.empty();
     }
     return read(at, at.scalar().get(), due, range);
@@ -39,7 +40,9 @@ final class Quantities {
         at.wrong(Shown.quoted(scalar.text()) + " " + fault, due.phrase() + range.phrase());
         return OptionalDouble.empty();
       }
-      return sameMoney(at, scalar, quantity) ? OptionalDouble.of(quantity.si()) : OptionalDouble.empty();
+      return sameMoney(at, scalar, quantity)
+          ? OptionalDouble.of(quantity.si())
+          : OptionalDouble.empty();
     } catch (QuantityException e) {
       at.wrong(e.getMessage(), due.phrase() + range.phrase());
       return OptionalDouble.empty();
@@ -74,7 +77,9 @@ final class Quantities {
       return standIn;
     }
     if (!(count >= least && count <= Numbers.LARGEST)) {
-      at.wrong(at.shown() + (count < least ? " is too few" : " is too many"), "from " + least + " to " + Numbers.LARGEST);
+      at.wrong(
+          at.shown() + (count < least ? " is too few" : " is too many"),
+          "from " + least + " to " + Numbers.LARGEST);
       return standIn;
     }
     return (int) Math.rint(count);

@@ -24,7 +24,7 @@ final class SeasonBinder {
   private static SeasonEntry entry(At at) {
     if (isChangeover(at)) {
       Fields f = at.fields(Shape.CHANGEOVER);
-      int days = Quantities.whole(f.at("changeover"), Dimension.TIME, FileUnit.DAY.inSi(), 1, 1);
+      int days = Quantities.whole(f.at("changeover"), Dimension.TIME, FileUnit.DAY.inSi(), 0, 1);
       return new SeasonEntry.Changeover(days, Numbers.whole(f.at("hands"), 0, 0));
     }
     Fields f = at.fields(Shape.CAMPAIGN);
@@ -53,7 +53,9 @@ final class SeasonBinder {
             (line, shifts) ->
                 shifts
                     .named("shift")
-                    .forEach((shift, hands) -> crews.add(new Crew(line, shift, Numbers.whole(hands, 0, 0)))));
+                    .forEach(
+                        (shift, hands) ->
+                            crews.add(new Crew(line, shift, Numbers.whole(hands, 0, 0)))));
     return crews;
   }
 

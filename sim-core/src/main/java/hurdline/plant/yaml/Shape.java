@@ -14,8 +14,8 @@ import java.util.Set;
 enum Shape {
   PLANT(
       "a plant",
-      "hurdline! plant! calendar! components crops! machines! products packages lines! season! crews"
-          + " resources yard! deliveries money options plans"),
+      "hurdline! plant! calendar! components crops! machines! products packages lines! season!"
+          + " crews resources yard! deliveries money options plans"),
   CALENDAR("a calendar", "from! to! shifts! closed"),
   SHIFT("a shift", "days from! to! rests"),
   REST("a rest", "at! lasts!"),
@@ -42,7 +42,8 @@ enum Shape {
       "rate to outlets packs breaks dries table precedence rate_by_moisture rate_by_diameter"),
   MILL_STEP(
       "a mill's step",
-      "rate to outlets packs breaks dries precedence rate_by_moisture rate_by_diameter mix stay makes"),
+      "rate to outlets packs breaks dries precedence rate_by_moisture rate_by_diameter mix stay"
+          + " makes"),
   BIN_STEP("a bin's step", "to own_hours precedence"),
   BREAK("a break", "into! share!"),
   OUTLET("an outlet", "to! takes by_moisture by_diameter"),
@@ -58,7 +59,8 @@ enum Shape {
   DELIVERY("a delivery", "fields season_factor weather hours hands trucks loads weigh unload"),
   FIELD(
       "a field",
-      "area! yield! ready! ready_sd baling! bale module moisture diameter composition composition_spread"),
+      "area! yield! ready! ready_sd baling! bale module moisture diameter composition"
+          + " composition_spread"),
   HOURS("hours", "from! to! days"),
   TRUCKS("trucks", "count! bales modules load drive!"),
   LOADS("loads", "every! bales modules from to hours"),

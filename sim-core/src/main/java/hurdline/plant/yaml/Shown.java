@@ -17,7 +17,9 @@ final class Shown {
     if (tree instanceof Items) {
       return "a list";
     }
-    return "a map with " + String.join(", ", ((Entries) tree).map().keySet().stream().limit(4).map(Shown::cut).toList());
+    return "a map with "
+        + String.join(
+            ", ", ((Entries) tree).map().keySet().stream().limit(4).map(Shown::cut).toList());
   }
 
   static String quoted(String text) {

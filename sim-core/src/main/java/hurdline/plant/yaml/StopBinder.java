@@ -34,7 +34,10 @@ final class StopBinder {
     Distribution lasts = Amounts.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 1);
     double already = Quantities.of(f.at("already"), due, Range.NOT_BELOW_0, 0);
     if (at.binding().findings().count() == before && isZero(every) && isZero(lasts)) {
-      f.at("every").wrong("\"every\" and \"lasts\" are both 0, so it would stop without end", "an amount above 0 for one of them");
+      f.at("every")
+          .wrong(
+              "\"every\" and \"lasts\" are both 0, so it would stop without end",
+              "an amount above 0 for one of them");
     }
     return new Stop(
         name,
@@ -47,7 +50,10 @@ final class StopBinder {
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0));
   }
 
-  /** A mass where worked material is counted, else a time; by what stands there if the count is not known. */
+  /**
+   * A mass where worked material is counted, else a time; by what stands there if the count is not
+   * known.
+   */
   private static Dimension due(Fields f, Counted counted) {
     if (counted != null) {
       return counted == Counted.WORKED ? Dimension.MASS : Dimension.TIME;
@@ -56,8 +62,9 @@ final class StopBinder {
     return text.matches(".*[0-9]\\s*(t|kg|lb|ton)") ? Dimension.MASS : Dimension.TIME;
   }
 
+  /** What the clock cannot tell from 0; an amount of material so small is none either. */
   private static boolean isZero(Distribution amount) {
-    return !(amount.at(1 - 1e-9) > 0);
+    return !(amount.at(1 - 1e-9) > 1e-6);
   }
 
   /** A job; absent where the key is. */

@@ -8,7 +8,13 @@ import java.util.Set;
 final class Strangers {
   private static final Set<Shape> MACHINES =
       EnumSet.of(
-          Shape.FEEDER, Shape.PLAIN, Shape.CYCLONE, Shape.FILLER, Shape.PRESS, Shape.BIN, Shape.MILL);
+          Shape.FEEDER,
+          Shape.PLAIN,
+          Shape.CYCLONE,
+          Shape.FILLER,
+          Shape.PRESS,
+          Shape.BIN,
+          Shape.MILL);
   private static final Set<Shape> STEPS =
       EnumSet.of(Shape.STEP, Shape.FEEDER_STEP, Shape.MILL_STEP, Shape.BIN_STEP);
   private static final Map<String, String> OWNERS =
@@ -37,6 +43,9 @@ final class Strangers {
     if (shape == Shape.BIN_STEP) {
       return "a bin only hands on; put it in the step of the machine that it leads to";
     }
-    return OWNERS.getOrDefault(key, "it belongs to another kind") + ", " + shape.phrase() + " does not";
+    return OWNERS.getOrDefault(key, "it belongs to another kind")
+        + ", "
+        + shape.phrase()
+        + " does not";
   }
 }

@@ -59,7 +59,10 @@ final class TreeReader {
       return new TreeReader(text, findings).document();
     } catch (MarkedYAMLException e) {
       throw YamlFault.of(text, e);
-    } catch (YAMLException | IndexOutOfBoundsException | NumberFormatException | StackOverflowError e) {
+    } catch (YAMLException
+        | IndexOutOfBoundsException
+        | NumberFormatException
+        | StackOverflowError e) {
       throw YamlFault.of(text, e);
     }
   }
@@ -68,7 +71,9 @@ final class TreeReader {
     parser.getEvent(); // the stream's start
     if (parser.checkEvent(Event.ID.StreamEnd)) {
       throw new UnreadableException(
-          Spot.TOP, "it holds nothing but comments", "a plant file that begins with \"hurdline: 1\"");
+          Spot.TOP,
+          "it holds nothing but comments",
+          "a plant file that begins with \"hurdline: 1\"");
     }
     parser.getEvent(); // the document's start
     Tree tree = value(0, "");
@@ -76,7 +81,9 @@ final class TreeReader {
     Event after = parser.getEvent();
     if (after instanceof DocumentStartEvent) {
       throw new UnreadableException(
-          place(after.getStartMark()), "a second document begins here", "one document in a plant file");
+          place(after.getStartMark()),
+          "a second document begins here",
+          "one document in a plant file");
     }
     return tree;
   }
@@ -85,7 +92,8 @@ final class TreeReader {
     Event event = parser.getEvent();
     Spot place = place(event.getStartMark());
     if (depth > DEEPEST) {
-      throw new UnreadableException(place, "it is nested more than " + DEEPEST + " deep", "the few levels of a plant file");
+      throw new UnreadableException(
+          place, "it is nested more than " + DEEPEST + " deep", "the few levels of a plant file");
     }
     count(place, 1);
     if (event instanceof AliasEvent alias) {
@@ -117,7 +125,9 @@ final class TreeReader {
     Tree known = anchors.get(alias.getAnchor());
     if (known == null) {
       throw new UnreadableException(
-          place, "\"*" + alias.getAnchor() + "\" repeats something that does not end before it", "an anchor further up");
+          place,
+          "\"*" + alias.getAnchor() + "\" repeats something that does not end before it",
+          "an anchor further up");
     }
     count(place, sizes.get(alias.getAnchor()));
     return known;
@@ -127,7 +137,9 @@ final class TreeReader {
     values += more;
     if (values > MOST_VALUES) {
       throw new UnreadableException(
-          place, "it holds more than 100,000 values, repeated ones counted", "a plant file of a reasonable size");
+          place,
+          "it holds more than 100,000 values, repeated ones counted",
+          "a plant file of a reasonable size");
     }
   }
 
@@ -162,7 +174,10 @@ final class TreeReader {
       findings.add(
           key.place(),
           path,
-          "the key \"" + key.text() + "\" stands here a second time, first in line " + first.keyPlace().line(),
+          "the key \""
+              + key.text()
+              + "\" stands here a second time, first in line "
+              + first.keyPlace().line(),
           "each key once in its map");
     }
   }
@@ -175,7 +190,11 @@ final class TreeReader {
                 ? sequence.getTag()
                 : event instanceof MappingStartEvent mapping ? mapping.getTag() : null;
     if (tag != null) {
-      findings.add(place, path, "the YAML tag \"" + tag + "\" is not allowed", "plain keys and values without tags");
+      findings.add(
+          place,
+          path,
+          "the YAML tag \"" + tag + "\" is not allowed",
+          "plain keys and values without tags");
     }
   }
 

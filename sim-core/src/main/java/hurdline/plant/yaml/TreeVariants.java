@@ -61,7 +61,9 @@ final class TreeVariants implements Variants {
 
   /** An option may be several, joined by a plus. */
   private static Stream<String> names(Change change) {
-    return change instanceof Change.Named named ? Stream.of(named.name().split("\\+", -1)).map(String::strip) : Stream.empty();
+    return change instanceof Change.Named named
+        ? Stream.of(named.name().split("\\+", -1)).map(String::strip)
+        : Stream.empty();
   }
 
   private void refuseConflicts(Change... changes) {
@@ -86,7 +88,14 @@ final class TreeVariants implements Variants {
                         Locator.of(b.with(), path, b.place()),
                         new Problem(
                             path,
-                            a.kind() + " \"" + a.name() + "\" and " + b.kind() + " \"" + b.name() + "\" both change it, each to something else",
+                            a.kind()
+                                + " \""
+                                + a.name()
+                                + "\" and "
+                                + b.kind()
+                                + " \""
+                                + b.name()
+                                + "\" both change it, each to something else",
                             "options that agree on what they both change, or only one of them"))
                     .line(file))
         .toList();

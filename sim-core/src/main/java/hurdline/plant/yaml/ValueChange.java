@@ -50,7 +50,8 @@ final class ValueChange {
       return value;
     } catch (UnreadableException e) {
       Problem problem = e.finding().problem();
-      throw refuse(change.path(), Shown.quoted(change.value()) + ": " + problem.said(), problem.expected());
+      throw refuse(
+          change.path(), Shown.quoted(change.value()) + ": " + problem.said(), problem.expected());
     }
   }
 
@@ -63,7 +64,9 @@ final class ValueChange {
       return new Items(items.list().stream().map(ValueChange::nowhere).toList(), Spot.NOWHERE);
     }
     Map<String, Entry> map = new LinkedHashMap<>();
-    ((Entries) tree).map().forEach((key, entry) -> map.put(key, new Entry(Spot.NOWHERE, nowhere(entry.value()))));
+    ((Entries) tree)
+        .map()
+        .forEach((key, entry) -> map.put(key, new Entry(Spot.NOWHERE, nowhere(entry.value()))));
     return new Entries(map, Spot.NOWHERE);
   }
 
@@ -78,16 +81,22 @@ final class ValueChange {
     if (at instanceof Entries entries) {
       return inMap(entries, step, depth);
     }
-    throw refuse(path, Shown.quoted(upTo(depth)) + " holds one value and no \"" + step + "\"", "a path that ends there");
+    throw refuse(
+        path,
+        Shown.quoted(upTo(depth)) + " holds one value and no \"" + step + "\"",
+        "a path that ends there");
   }
 
   private Tree inList(Items items, String step, int depth) {
     List<Tree> list = new ArrayList<>(items.list());
-    if (!step.equals(EVERY) && !(step.matches("[0-9]{1,6}") && Integer.parseInt(step) < list.size())) {
+    if (!step.equals(EVERY)
+        && !(step.matches("[0-9]{1,6}") && Integer.parseInt(step) < list.size())) {
       throw refuse(
           path,
           "\"" + step + "\" is no place in the list " + upTo(depth),
-          list.isEmpty() ? "a list with places" : "a place from 0 to " + (list.size() - 1) + ", or * for every one");
+          list.isEmpty()
+              ? "a list with places"
+              : "a place from 0 to " + (list.size() - 1) + ", or * for every one");
     }
     for (int i = 0; i < list.size(); i++) {
       if (step.equals(EVERY) || i == Integer.parseInt(step)) {
@@ -115,13 +124,19 @@ final class ValueChange {
     return new Entries(map, entries.place());
   }
 
-  /** A key that has a default may be set though the file does not have it, and a thing be added whole. */
+  /**
+   * A key that has a default may be set though the file does not have it, and a thing be added
+   * whole.
+   */
   private void refuseStranger(Set<String> known, String step, int depth) {
     boolean last = depth == steps.size() - 1;
     boolean near = Nearest.to(step, known).isPresent();
     boolean name = NameMaps.isOne(upTo(depth));
     if (last ? name && near : name || near) {
-      throw refuse(path, "there is no " + Shown.quoted(step) + (depth == 0 ? "" : " in " + upTo(depth)), Nearest.expected("a name or key", step, known));
+      throw refuse(
+          path,
+          "there is no " + Shown.quoted(step) + (depth == 0 ? "" : " in " + upTo(depth)),
+          Nearest.expected("a name or key", step, known));
     }
   }
 

@@ -15,10 +15,15 @@ final class Wanted {
           Map.entry("season", "\"season:\" with at least one campaign"),
           Map.entry("yard", "\"yard:\" with its places"),
           Map.entry("shifts", "a list of shifts, such as \"shifts: [day]\""),
-          Map.entry("composition", "shares of dry matter, such as \"composition: {hurd: 70 %, fines: 30 %}\""),
+          Map.entry(
+              "composition",
+              "shares of dry matter, such as \"composition: {hurd: 70 %, fines: 30 %}\""),
           Map.entry("mass", "a mass, such as \"mass: 1050 lb\""),
           Map.entry("kind", "a kind, such as \"kind: separating-saw\""),
-          Map.entry("holds", "what it holds, such as \"holds: 9 t\" for a bin or \"holds: 1200 bales\" for a place"),
+          Map.entry(
+              "holds",
+              "what it holds, such as \"holds: 9 t\" for a bin or \"holds: 1200 bales\" for a"
+                  + " place"),
           Map.entry("power", "a power, such as \"power: 25 hp\""),
           Map.entry("grinding", "\"grinding:\" with energy, measured_at, exponent and motor_load"),
           Map.entry("screens", "\"screens:\" with the opening of each"),
@@ -50,7 +55,8 @@ final class Wanted {
           Map.entry("drive", "the time one way, such as \"drive: 38 min\""),
           Map.entry("wet_day", "the share of wet days, such as \"wet_day: 22 %\""),
           Map.entry("currency", "a currency code, such as \"currency: USD\""),
-          Map.entry("with", "a patch on this file, such as \"with: {machines: {mill: {power: 75 hp}}}\""),
+          Map.entry(
+              "with", "a patch on this file, such as \"with: {machines: {mill: {power: 75 hp}}}\""),
           Map.entry("at", "a clock time in quotes, such as \"at: \"10:00\"\""),
           Map.entry("bales", "a bare whole number, such as \"bales: 34\""));
 

@@ -44,7 +44,9 @@ final class Words {
       return choices.get(word);
     }
     String expected =
-        word == null ? "one of " + String.join(", ", choices.keySet()) : Nearest.expected("a known word", word, choices.keySet());
+        word == null
+            ? "one of " + String.join(", ", choices.keySet())
+            : Nearest.expected("a known word", word, choices.keySet());
     at.wrong(at.shown() + " is not known here", expected);
     return standIn;
   }

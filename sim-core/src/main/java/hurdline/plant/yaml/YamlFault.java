@@ -21,7 +21,8 @@ final class YamlFault {
           "a text file; this one looks binary");
     }
     if (String.valueOf(fault.getMessage()).startsWith("Nesting Depth")) {
-      return new UnreadableException(Spot.NOWHERE, "it is nested too deep", "the few levels of a plant file");
+      return new UnreadableException(
+          Spot.NOWHERE, "it is nested too deep", "the few levels of a plant file");
     }
     return new UnreadableException(Spot.NOWHERE, "it is not YAML", YAML);
   }
@@ -30,7 +31,8 @@ final class YamlFault {
     Mark mark = fault.getProblemMark();
     Spot place = new Spot(mark.getLine() + 1, mark.getColumn() + 1);
     if (tabAt(text, mark.getLine())) {
-      return new UnreadableException(place, "a tab in the indentation", "spaces; YAML does not allow tabs there");
+      return new UnreadableException(
+          place, "a tab in the indentation", "spaces; YAML does not allow tabs there");
     }
     String problem = String.valueOf(fault.getProblem()).replaceAll("\\s+", " ").strip();
     String said = problem.length() > 120 ? problem.substring(0, 117) + "..." : problem;
@@ -42,12 +44,15 @@ final class YamlFault {
     if (line >= lines.length) {
       return false;
     }
-    String indent = lines[line].substring(0, lines[line].length() - lines[line].stripLeading().length());
+    String indent =
+        lines[line].substring(0, lines[line].length() - lines[line].stripLeading().length());
     return indent.contains("\t");
   }
 
   private static Spot placeOf(String text, int position) {
-    int end = text.offsetByCodePoints(0, Math.min(Math.max(position, 0), text.codePointCount(0, text.length())));
+    int end =
+        text.offsetByCodePoints(
+            0, Math.min(Math.max(position, 0), text.codePointCount(0, text.length())));
     String before = text.substring(0, end);
     int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
     return new Spot(line, end - (before.lastIndexOf('\n') + 1) + 1);

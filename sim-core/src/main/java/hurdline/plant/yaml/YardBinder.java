@@ -8,18 +8,17 @@ import hurdline.plant.Yard.Lift;
 import hurdline.plant.Yard.Pick;
 import hurdline.plant.Yard.Place;
 import hurdline.unit.Dimension;
-import hurdline.unit.Quantity;
 import hurdline.unit.FileUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /** Reads the yard. */
 final class YardBinder {
   private static final Map<String, Pick> PICKS = picks();
-  private static final Map<String, Boolean> FULL = Map.of("hold at field", false, "turn away", true);
+  private static final Map<String, Boolean> FULL =
+      Map.of("hold at field", false, "turn away", true);
 
   private final List<Crop> crops;
 
@@ -38,10 +37,14 @@ final class YardBinder {
   Yard yard(At at) {
     Fields f = at.fields(Shape.YARD);
     Map<String, Integer> onHand = new LinkedHashMap<>();
-    f.at("on_hand").named("crop").forEach((crop, bales) -> onHand.put(crop, Quantities.whole(bales, Dimension.BALES, 1, 0, 0)));
+    f.at("on_hand")
+        .named("crop")
+        .forEach(
+            (crop, bales) -> onHand.put(crop, Quantities.whole(bales, Dimension.BALES, 1, 0, 0)));
     List<Place> places = f.at("places").each("place", YardBinder::place);
     if (f.at("places").isMap() && places.isEmpty()) {
-      f.at("places").wrong("the yard has no place", "at least one, such as \"shed: {holds: 1200 bales}\"");
+      f.at("places")
+          .wrong("the yard has no place", "at least one, such as \"shed: {holds: 1200 bales}\"");
     }
     return new Yard(
         onHand,
@@ -67,7 +70,9 @@ final class YardBinder {
     double unitS = timeUnit(at.scalar().orElseThrow().text()).inSi();
     double share = perS.getAsDouble() * unitS;
     if (!(share < 1 - 1e-12)) {
-      at.wrong(at.shown() + " would leave nothing", "a loss below 100 % of what lies there, such as \"0.4 %/month\"");
+      at.wrong(
+          at.shown() + " would leave nothing",
+          "a loss below 100 % of what lies there, such as \"0.4 %/month\"");
       return 0;
     }
     return -Math.log1p(-share) / unitS;
@@ -90,11 +95,11 @@ final class YardBinder {
       return lifts;
     }
     if (isOneForAll(at)) {
-      Lift lift = lift(at);
+      Lift lift = lift(at, crops.stream().anyMatch(Crop::modules));
       crops.forEach(crop -> lifts.put(crop.name(), lift));
       return lifts;
     }
-    at.named("crop").forEach((crop, entry) -> lifts.put(crop, lift(entry)));
+    at.named("crop").forEach((crop, entry) -> lifts.put(crop, lift(entry, isModules(crop))));
     return lifts;
   }
 
@@ -106,12 +111,17 @@ final class YardBinder {
   }
 
   private boolean isJobKey(String key) {
-    return Shape.LIFT.keys().contains(key) && crops.stream().noneMatch(crop -> crop.name().equals(key));
+    return Shape.LIFT.keys().contains(key)
+        && crops.stream().noneMatch(crop -> crop.name().equals(key));
   }
 
-  private static Lift lift(At at) {
+  private boolean isModules(String crop) {
+    return crops.stream().noneMatch(known -> known.name().equals(crop) && !known.modules());
+  }
+
+  private static Lift lift(At at, boolean modules) {
     Fields f = at.fields(Shape.LIFT);
-    return new Lift(StopBinder.job(f), Counts.bales(f, 1));
+    return new Lift(StopBinder.job(f), Counts.bales(f, modules, 1));
   }
 
   static Job atOnce() {

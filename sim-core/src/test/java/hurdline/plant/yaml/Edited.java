@@ -51,14 +51,18 @@ record Edited(String text) {
 
   /** The only problem, its place left out. */
   void saysOnly(String problem) {
-    List<String> said = problems().stream().map(line -> line.replaceFirst("^p\\.yaml(:[0-9]+:[0-9]+)? ?", "")).toList();
+    List<String> said =
+        problems().stream()
+            .map(line -> line.replaceFirst("^p\\.yaml(:[0-9]+:[0-9]+)? ?", ""))
+            .toList();
     assertThat(said).containsExactly(problem);
   }
 
   /** The only problem, at the line that holds this text. */
   void saysOnlyAt(String held, String problem) {
     saysOnly(problem);
-    int line = 1 + (int) text.substring(0, text.indexOf(held)).chars().filter(c -> c == '\n').count();
+    int line =
+        1 + (int) text.substring(0, text.indexOf(held)).chars().filter(c -> c == '\n').count();
     assertThat(problems()).allSatisfy(said -> assertThat(said).startsWith("p.yaml:" + line + ":"));
   }
 }

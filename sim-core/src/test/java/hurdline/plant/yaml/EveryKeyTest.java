@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** The plant with every key has indeed every key, so that what is tested on it is tested for all. */
+/**
+ * The plant with every key has indeed every key, so that what is tested on it is tested for all.
+ */
 class EveryKeyTest {
 
   @Test
@@ -17,17 +19,22 @@ class EveryKeyTest {
     collect(TreeReader.read(Edited.plantFile().text(), new Findings()), words);
     List<String> missing = new ArrayList<>();
     for (Shape shape : Shape.values()) {
-      shape.keys().stream().filter(key -> !words.contains(key)).forEach(key -> missing.add(shape + "." + key));
+      shape.keys().stream()
+          .filter(key -> !words.contains(key))
+          .forEach(key -> missing.add(shape + "." + key));
     }
     assertThat(missing).isEmpty();
   }
 
   private static void collect(Tree tree, Set<String> words) {
     if (tree instanceof Tree.Entries entries) {
-      entries.map().forEach((key, entry) -> {
-        words.add(key);
-        collect(entry.value(), words);
-      });
+      entries
+          .map()
+          .forEach(
+              (key, entry) -> {
+                words.add(key);
+                collect(entry.value(), words);
+              });
     } else if (tree instanceof Tree.Items items) {
       items.list().forEach(item -> collect(item, words));
     }
@@ -38,7 +45,9 @@ class EveryKeyTest {
     Set<String> statistics = Set.of("mean", "sd", "low", "high", "mode", "scale", "shape");
     for (Shape shape : Shape.values()) {
       for (String key : shape.required()) {
-        assertThat(statistics.contains(key) || !Wanted.of(key).startsWith("the key ")).as(shape + "." + key).isTrue();
+        assertThat(statistics.contains(key) || !Wanted.of(key).startsWith("the key "))
+            .as(shape + "." + key)
+            .isTrue();
       }
     }
   }

@@ -30,7 +30,9 @@ class FormatReferenceTest {
   @MethodSource("snippets")
   void aSnippetIsReadOverTheSmallPlant(String snippet) {
     Findings findings = new Findings();
-    Tree tree = Patch.merge(TreeReader.read(snippets().get(0), findings), TreeReader.read(snippet, findings));
+    Tree tree =
+        Patch.merge(
+            TreeReader.read(snippets().get(0), findings), TreeReader.read(snippet, findings));
     Bound.plant(tree, findings);
     PatchCheck.all(tree, findings);
     assertThat(findings.inOrder().stream().map(finding -> finding.line("FORMAT.md"))).isEmpty();
@@ -39,14 +41,21 @@ class FormatReferenceTest {
   @Test
   void thereIsASnippetForEachPartOfTheFile() {
     Set<String> shown = new HashSet<>();
-    snippets().forEach(snippet -> snippet.lines().filter(line -> line.matches("[a-z_]+:.*")).forEach(line -> shown.add(line.substring(0, line.indexOf(':')))));
+    snippets()
+        .forEach(
+            snippet ->
+                snippet
+                    .lines()
+                    .filter(line -> line.matches("[a-z_]+:.*"))
+                    .forEach(line -> shown.add(line.substring(0, line.indexOf(':')))));
     assertThat(shown).containsExactlyInAnyOrderElementsOf(Shape.PLANT.keys());
   }
 
   @ParameterizedTest
   @EnumSource(Shape.class)
   void everyKeyHasItsRow(Shape shape) {
-    Matcher table = Pattern.compile("<!-- " + shape + " -->\n\\|.*\n\\|.*\n((?:\\|.*\n)+)").matcher(PAGE);
+    Matcher table =
+        Pattern.compile("<!-- " + shape + " -->\n\\|.*\n\\|.*\n((?:\\|.*\n)+)").matcher(PAGE);
     assertThat(table.find()).as("a table for " + shape).isTrue();
     List<String> keys = new ArrayList<>();
     List<String> required = new ArrayList<>();
@@ -65,7 +74,9 @@ class FormatReferenceTest {
   void everyUnitAndKindAndDistributionIsNamed() {
     Stream<String> units = Stream.of(FileUnit.values()).flatMap(unit -> unit.symbols().stream());
     assertThat(units.filter(unit -> !PAGE.contains("`" + unit + "`"))).isEmpty();
-    assertThat(Stream.of(PlainKind.values()).map(kind -> kind.name().toLowerCase(Locale.ROOT).replace('_', '-')))
+    assertThat(
+            Stream.of(PlainKind.values())
+                .map(kind -> kind.name().toLowerCase(Locale.ROOT).replace('_', '-')))
         .allSatisfy(kind -> assertThat(PAGE).contains(kind));
     assertThat(Amounts.NAMES).allSatisfy(name -> assertThat(PAGE).contains(name));
   }

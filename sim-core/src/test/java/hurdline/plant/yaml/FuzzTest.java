@@ -11,15 +11,25 @@ import org.junit.jupiter.api.Test;
 
 /** Whatever a file holds, reading it ends in a plant or in lines that say what is wrong. */
 class FuzzTest {
-  private static final String SPICES = "{}[]:,-#&*!|>'\"%@` \n\t0123456789.eE+abcxyz~?\\\u00e9\u2028";
+  private static final String SPICES =
+      "{}[]:,-#&*!|>'\"%@` \n\t0123456789.eE+abcxyz~?\\\u00e9\u2028";
 
-  /** @return whether it was refused */
+  /**
+   * @return whether it was refused
+   */
   private static boolean refused(String text) {
     try {
       PlantFile.of("f.yaml", text);
       return false;
     } catch (ProblemsException e) {
-      assertThat(e.lines()).isNotEmpty().allSatisfy(line -> assertThat(line).startsWith("f.yaml").contains("; expected ").doesNotContain("\n"));
+      assertThat(e.lines())
+          .isNotEmpty()
+          .allSatisfy(
+              line ->
+                  assertThat(line)
+                      .startsWith("f.yaml")
+                      .contains("; expected ")
+                      .doesNotContain("\n"));
       return true;
     }
   }
@@ -77,7 +87,21 @@ class FuzzTest {
 
   @Test
   void valuesOfTheWrongKindAreReadOrRefusedInWords() {
-    List<String> values = List.of("null", "7", "x", "[]", "{}", "[1, [2]]", "{a: {b: 1}}", "-3 t", "1e99 kW", "99999999999999999999", "2027-02-30", "\"\"", "{normal: 3}");
+    List<String> values =
+        List.of(
+            "null",
+            "7",
+            "x",
+            "[]",
+            "{}",
+            "[1, [2]]",
+            "{a: {b: 1}}",
+            "-3 t",
+            "1e99 kW",
+            "99999999999999999999",
+            "2027-02-30",
+            "\"\"",
+            "{normal: 3}");
     hurdline.plant.Variants variants = Edited.plantFile().read().variants();
     Tree tree = TreeReader.read(Edited.plantFile().text(), new Findings());
     List<String> paths = new java.util.ArrayList<>();

@@ -11,14 +11,27 @@ final class PlantFiles {
   static final String EXAMPLE = "sweetgum-bend.yaml";
   static final List<String> EXACT =
       List.of(
-          "changeover_late", "loads_scale", "mill_plan", "night_shift", "one_press", "return_loop",
-          "run_out_bins", "slow_mill", "split_and_break", "stop_worked", "trucks_clock", "two_campaigns",
-          "two_spouts", "yard_loss");
+          "changeover_late",
+          "loads_scale",
+          "mill_plan",
+          "night_shift",
+          "one_press",
+          "return_loop",
+          "run_out_bins",
+          "slow_mill",
+          "split_and_break",
+          "stop_worked",
+          "trucks_clock",
+          "two_campaigns",
+          "two_spouts",
+          "yard_loss");
   static final List<String> WRONG = List.of("flow", "links", "misspelt");
 
   private PlantFiles() {}
 
-  /** @param name below line-configs */
+  /**
+   * @param name below line-configs
+   */
   static String text(String name) {
     try (InputStream in = PlantFiles.class.getResourceAsStream("/line-configs/" + name)) {
       if (in == null) {

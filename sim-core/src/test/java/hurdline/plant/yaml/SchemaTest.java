@@ -26,23 +26,29 @@ class SchemaTest {
   private static final String TEXT = PlantFiles.text("plant.schema.json");
   private static final JsonNode TREE = new ObjectMapper().readTree(TEXT);
   private static final Schema SCHEMA =
-      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(TEXT, InputFormat.JSON);
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+          .getSchema(TEXT, InputFormat.JSON);
 
   @ParameterizedTest
   @EnumSource(Shape.class)
   void everyMapHasTheKeysOfTheReader(Shape shape) {
     JsonNode map = TREE.at("/$defs/" + shape.name().toLowerCase(Locale.ROOT));
-    assertThat(map.get("properties").propertyNames()).containsExactlyInAnyOrderElementsOf(shape.keys());
+    assertThat(map.get("properties").propertyNames())
+        .containsExactlyInAnyOrderElementsOf(shape.keys());
     assertThat(map.get("additionalProperties").booleanValue()).isFalse();
     Set<String> required = new HashSet<>();
     map.path("required").forEach(key -> required.add(key.stringValue()));
     // A bin's step has one way out, so the schema asks for it; the reader counts the three ways.
-    assertThat(required).containsExactlyInAnyOrderElementsOf(shape == Shape.BIN_STEP ? List.of("to") : shape.required());
+    assertThat(required)
+        .containsExactlyInAnyOrderElementsOf(
+            shape == Shape.BIN_STEP ? List.of("to") : shape.required());
   }
 
   @Test
   void itAllowsEveryFileThatIsRight() {
-    List<String> names = new ArrayList<>(List.of(PlantFiles.EXAMPLE, "small.yaml", "stalk.yaml", "wrong/base_valid.yaml"));
+    List<String> names =
+        new ArrayList<>(
+            List.of(PlantFiles.EXAMPLE, "small.yaml", "stalk.yaml", "wrong/base_valid.yaml"));
     PlantFiles.EXACT.forEach(name -> names.add("exact/" + name + ".yaml"));
     for (String name : names) {
       assertThat(faults(PlantFiles.text(name))).as(name).isEmpty();
@@ -59,10 +65,19 @@ class SchemaTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "power: 45 kW=power: 45", "power: 45 kW=power: 45 kg", "table: 6 bales=table: 6", "bag_hand: {count: 2}=bag_hand: {count: 2 bales}",
-        "kind: hammer-mill=kind: hamer-mill", "counted: running=counted: runing", "exponent: 0.75=exponent: 75 %", "boxes: 2=boxes: 2, spouts: 2",
-        "currency: USD=currency: usd", "closed: [2027-05-31, 2027-07-05]=closed: [31.5.2027]", "packs: from mill=packs: from mill, to: waste",
-        "holds: 60 m3,=holds: 60 m3, power: 3 kW,", "{exponential: {mean: 32 min}}={exponental: {mean: 32 min}}"
+        "power: 45 kW=power: 45",
+        "power: 45 kW=power: 45 kg",
+        "table: 6 bales=table: 6",
+        "bag_hand: {count: 2}=bag_hand: {count: 2 bales}",
+        "kind: hammer-mill=kind: hamer-mill",
+        "counted: running=counted: runing",
+        "exponent: 0.75=exponent: 75 %",
+        "boxes: 2=boxes: 2, spouts: 2",
+        "currency: USD=currency: usd",
+        "closed: [2027-05-31, 2027-07-05]=closed: [31.5.2027]",
+        "packs: from mill=packs: from mill, to: waste",
+        "holds: 60 m3,=holds: 60 m3, power: 3 kW,",
+        "{exponential: {mean: 32 min}}={exponental: {mean: 32 min}}"
       })
   void itSeesWhatIsWrongInOnePlace(String edit) {
     String[] parts = edit.split("=", 2);
@@ -93,6 +108,8 @@ class SchemaTest {
       return make.numberNode(Long.parseLong(scalar.text()));
     }
     boolean number = scalar.plain() && scalar.text().matches("[+-]?[0-9]*\\.?[0-9]+");
-    return number ? make.numberNode(Double.parseDouble(scalar.text())) : make.stringNode(scalar.text());
+    return number
+        ? make.numberNode(Double.parseDouble(scalar.text()))
+        : make.stringNode(scalar.text());
   }
 }

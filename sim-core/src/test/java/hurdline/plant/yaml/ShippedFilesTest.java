@@ -33,6 +33,7 @@ class ShippedFilesTest {
 
   @Test
   void theBaseOfTheWrongCasesIsRight() {
-    assertThat(PlantFile.of("b", PlantFiles.text("wrong/base_valid.yaml")).plant().name()).isEqualTo("A base without mistakes");
+    assertThat(PlantFile.of("b", PlantFiles.text("wrong/base_valid.yaml")).plant().name())
+        .isEqualTo("A base without mistakes");
   }
 }

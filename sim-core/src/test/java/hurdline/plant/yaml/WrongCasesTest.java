@@ -11,10 +11,14 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Each mistake of the wrong cases is told on its line, in words that name it and what was meant. */
+/**
+ * Each mistake of the wrong cases is told on its line, in words that name it and what was meant.
+ */
 class WrongCasesTest {
   private static final Pattern MISTAKE =
-      Pattern.compile("\\{\"line\": ([0-9]+), \"words\": \\[([^\\]]*)\\](?:, \"line_or\": \\[([^\\]]*)\\])?\\}");
+      Pattern.compile(
+          "\\{\"line\": ([0-9]+), \"words\": \\[([^\\]]*)\\](?:, \"line_or\":"
+              + " \\[([^\\]]*)\\])?\\}");
 
   static List<String> wrong() {
     return PlantFiles.WRONG;
@@ -40,13 +44,16 @@ class WrongCasesTest {
   private static java.util.function.Predicate<String> told(Matcher mistake) {
     String places = mistake.group(3) == null ? mistake.group(1) : mistake.group(3);
     List<String> words = List.of(mistake.group(2).replace("\"", "").split(", "));
-    List<String> starts = List.of(places.split(", ")).stream().map(line -> "wrong.yaml:" + line + ":").toList();
-    return line -> starts.stream().anyMatch(line::startsWith) && words.stream().allMatch(line::contains);
+    List<String> starts =
+        List.of(places.split(", ")).stream().map(line -> "wrong.yaml:" + line + ":").toList();
+    return line ->
+        starts.stream().anyMatch(line::startsWith) && words.stream().allMatch(line::contains);
   }
 
   static List<String> problems(String name) {
     return Assertions.assertThrows(
-            ProblemsException.class, () -> PlantFile.of("wrong.yaml", PlantFiles.text("wrong/" + name + ".yaml")))
+            ProblemsException.class,
+            () -> PlantFile.of("wrong.yaml", PlantFiles.text("wrong/" + name + ".yaml")))
         .lines();
   }
 }

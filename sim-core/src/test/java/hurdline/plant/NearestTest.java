@@ -1,0 +1,35 @@
+package hurdline.plant;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class NearestTest {
+
+  @Test
+  void theFewestChangesWin() {
+    assertThat(Nearest.to("cleanr", List.of("cleaner", "saw", "clean_out"))).contains("cleaner");
+    assertThat(Nearest.to("couted", List.of("cost", "counted"))).contains("counted");
+  }
+
+  @Test
+  void aSwapOfNeighboursIsOneChange() {
+    assertThat(Nearest.distance("tabel", "table")).isEqualTo(1);
+    assertThat(Nearest.distance("", "abc")).isEqualTo(3);
+  }
+
+  @Test
+  void caseIsNoChange() {
+    assertThat(Nearest.to("SAW", List.of("saw"))).contains("saw");
+  }
+
+  @Test
+  void aWordTooFarFromAllHasNone() {
+    assertThat(Nearest.to("fan", List.of("separating-saw", "press"))).isEmpty();
+    assertThat(Nearest.expected("a machine", "fan", List.of("saw_1", "press")))
+        .isEqualTo("a machine, one of saw_1, press");
+    assertThat(Nearest.expected("a machine", "fan", List.of()))
+        .isEqualTo("a machine, of which there is none");
+  }
+}

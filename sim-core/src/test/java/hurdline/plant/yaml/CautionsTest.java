@@ -1,0 +1,118 @@
+package hurdline.plant.yaml;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.plant.Change;
+import org.junit.jupiter.api.Test;
+
+/** What is worth a look though it may be meant. */
+class CautionsTest {
+
+  private static void cautions(Edited file, String... lines) {
+    assertThat(file.read().warnings()).containsExactly(lines);
+  }
+
+  @Test
+  void aSoundPlantGivesNone() {
+    cautions(Edited.plantFile());
+  }
+
+  @Test
+  void wetBalesAreToldWithWhatTheyCanDo() {
+    cautions(
+        Edited.with(
+            "mean: 12 %, sd: 1 %, low: 7 %, high: 15 %",
+            "mean: 16 %, sd: 1 %, low: 7 %, high: 20 %"),
+        "p.yaml:24:5 crops.stalk.moisture: one bale in ten or more is wetter than 15 %, the usual"
+            + " limit for storing; wet bales heat, rot and can set themselves on fire; check the"
+            + " moisture before stacking and keep to local fire codes");
+    cautions(
+        Edited.with("moisture: 9 %", "moisture: 14.5 %"),
+        "p.yaml:30:15 crops.seed_cotton.moisture: one bale in ten or more is wetter than 14 %, the"
+            + " usual limit for storing; wet bales heat, rot and can set themselves on fire; check"
+            + " the moisture before stacking and keep to local fire codes");
+  }
+
+  @Test
+  void anOutletThatNothingReachesIsTold() {
+    cautions(
+        Edited.with("{to: waste, takes: {fines: 100 %}}", "{to: waste, takes: {hurd: 100 %}}"),
+        "p.yaml:113:41 lines.cotton_line.steps.gin.outlets.0.to: nothing can reach \"waste\" by"
+            + " this outlet; check the shares of the outlets before it");
+  }
+
+  @Test
+  void aStepThatNothingReachesIsTold() {
+    cautions(
+        Edited.with(
+            "          - {to: cyclone, takes: {fines: 45 %}}",
+            "          - {to: waste, takes: {fines: 45 %}}"),
+        "p.yaml:97:7 lines.stalk_line.steps.cyclone: nothing reaches \"cyclone\" in this line;"
+            + " leave its step out, or lead something to it");
+  }
+
+  @Test
+  void aResourceOfNobodyIsTold() {
+    cautions(
+        Edited.with("bag_hand: {count: 2}", "bag_hand: {count: 0}"),
+        "p.yaml:127:21 resources.bag_hand.count: a count of 0 never serves; whatever needs"
+            + " \"bag_hand\" waits for good");
+  }
+
+  @Test
+  void daysLostToAChangeoverAreTold() {
+    cautions(
+        Edited.with(
+            "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-10-04",
+            "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-06-15"),
+        "p.yaml:118:31 season.2.from: the changeover before it lasts to the end of 2027-06-18 and"
+            + " costs it 4 working days; begin it later, or the changeover sooner, if that is not"
+            + " meant");
+  }
+
+  @Test
+  void aShiftWithoutHandsIsTold() {
+    cautions(
+        Edited.with("cotton_line: {day: 8, night: 7}", "cotton_line: {day: 8}"),
+        "p.yaml:120:1 crews: line \"cotton_line\" works shift \"night\" without a paid hand; name"
+            + " its hands under crews.cotton_line; nobody should run machines alone or unattended");
+  }
+
+  @Test
+  void aProductThatNeverSellsIsTold() {
+    cautions(
+        Edited.with("coarse: {package: bag,", "coarse: {sells: orders, package: bag,"),
+        "p.yaml:67:19 products.coarse.sells: it sells on orders only and has none; it will earn"
+            + " nothing");
+  }
+
+  @Test
+  void aLoadThatNeverFindsRoomIsTold() {
+    cautions(
+        Edited.with("modules: 4, from", "modules: 900, from"),
+        "p.yaml:163:3 deliveries.seed_cotton: one load is 900 bales and all places for"
+            + " \"seed_cotton\" hold 500; such a load never finds room");
+  }
+
+  @Test
+  void aLineWithoutACropIsTold() {
+    cautions(
+        Edited.with("on_hand: {stalk: 800 bales}", "on_hand: {}")
+            .and("  stalk:\n    fields:", "  wood:\n    fields:")
+            .and(
+                "  seed_cotton:\n    module:",
+                "  wood: {bale: {mass: 1 t}, composition: {hurd: 100 %}}\n"
+                    + "  seed_cotton:\n"
+                    + "    module:"),
+        "p.yaml:79:11 lines.stalk_line.crop: no \"stalk\" lies on hand and none is delivered; the"
+            + " line will have nothing to work");
+  }
+
+  @Test
+  void aChangedPlantHasCautionsOfItsOwn() {
+    assertThat(Edited.plantFile().read().warnings(new Change.Value("resources.scale.count", "0")))
+        .containsExactly(
+            "p.yaml resources.scale.count: a count of 0 never serves; whatever needs \"scale\""
+                + " waits for good");
+  }
+}
