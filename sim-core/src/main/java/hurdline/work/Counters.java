@@ -13,11 +13,9 @@ final class Counters {
   private final int machines;
   final double[] workedKg;
   final double[] runningS;
-  private final double[] crewedS;
-  private final double[] onDutySinceS;
 
-  /** [machine] whether a head or line that uses it is in its hours. */
-  final boolean[] onDuty;
+  /** Machines in the hours of a head or line that uses them. */
+  final Duty duty;
 
   /** [machine] the line that uses it now, or did last. */
   final int[] line;
@@ -26,17 +24,14 @@ final class Counters {
     machines = layout.machines;
     workedKg = new double[machines];
     runningS = new double[machines];
-    crewedS = new double[machines];
-    onDutySinceS = new double[machines];
-    onDuty = new boolean[machines];
+    duty = new Duty(machines);
     line = new int[machines];
   }
 
   void reset(Layout layout) {
     Arrays.fill(workedKg, 0);
     Arrays.fill(runningS, 0);
-    Arrays.fill(crewedS, 0);
-    Arrays.fill(onDuty, false);
+    duty.reset();
     for (int m = 0; m < machines; m++) {
       int[] heads = layout.headsOf[m];
       int[] beside = layout.linesAlongside[m];
@@ -52,19 +47,5 @@ final class Counters {
         runningS[m] += dtS;
       }
     }
-  }
-
-  /** A machine's hours begin or end. */
-  void duty(int machine, boolean on, double nowS) {
-    if (onDuty[machine]) {
-      crewedS[machine] += nowS - onDutySinceS[machine];
-    }
-    onDuty[machine] = on;
-    onDutySinceS[machine] = nowS;
-  }
-
-  /** Crewed time of a machine up to now. */
-  double crewedS(int machine, double nowS) {
-    return crewedS[machine] + (onDuty[machine] ? nowS - onDutySinceS[machine] : 0);
   }
 }

@@ -44,11 +44,6 @@ final class Feeding {
   private final double[] beganOpenS;
   private final Timetable ends = new Timetable(16);
 
-  /** [line] seconds of its hours so far; kept by rostering. */
-  final double[] openS;
-
-  final boolean[] inHours;
-
   /** [line] bales used up; what lifts took beyond their hours. */
   final int[] usedUp;
 
@@ -75,8 +70,6 @@ final class Feeding {
     liftsWaiting = new int[lines];
     liftsUnderWay = new int[lines];
     givenUp = new boolean[lines];
-    openS = new double[lines];
-    inHours = new boolean[lines];
     usedUp = new int[lines];
     afterShiftS = new double[lines];
     for (Line line : layout.plant.lines()) {
@@ -111,8 +104,6 @@ final class Feeding {
     Arrays.fill(liftsUnderWay, 0);
     Arrays.fill(liftLine, NONE);
     Arrays.fill(givenUp, false);
-    Arrays.fill(openS, 0);
-    Arrays.fill(inHours, false);
     Arrays.fill(usedUp, 0);
     Arrays.fill(afterShiftS, 0);
     ends.reset();
@@ -132,7 +123,7 @@ final class Feeding {
   boolean askForLifts() {
     boolean freed = false;
     for (int l = 0; l < lines; l++) {
-      if (inHours[l]) {
+      if (present.lineHours.is(l)) {
         if (lift[l] == null) {
           freed |= fillAtOnce(l);
         } else {
@@ -197,7 +188,7 @@ final class Feeding {
     liftsWaiting[l]--;
     liftsUnderWay[l]++;
     beganS[one] = present.nowS;
-    beganOpenS[one] = openS[l];
+    beganOpenS[one] = present.lineHours.seconds(l, present.nowS);
     ends.add(present.nowS + lasts[crop[l]].next(), one, one);
     tellPending();
   }
@@ -236,7 +227,7 @@ final class Feeding {
 
   private void bookAfterShift(int one) {
     int l = liftLine[one];
-    double inside = openS[l] - beganOpenS[one];
+    double inside = present.lineHours.seconds(l, present.nowS) - beganOpenS[one];
     afterShiftS[l] += Math.max(0, present.nowS - beganS[one] - inside);
   }
 

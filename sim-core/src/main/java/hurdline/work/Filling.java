@@ -311,7 +311,7 @@ final class Filling {
     int m = spoutMachine[spout];
     phase[spout] = UNDER_WAY;
     beganS[spout] = present.nowS;
-    beganCrewedS[spout] = present.counters.crewedS(m, present.nowS);
+    beganCrewedS[spout] = present.counters.duty.seconds(m, present.nowS);
     double lasts = change[m * products + changeProduct[spout]].next();
     present.pending.set(present.slots.changeEnd + spout, present.nowS + lasts);
     stand(m);
@@ -331,7 +331,7 @@ final class Filling {
 
   private void bookAfterShift(int spout) {
     int m = spoutMachine[spout];
-    double inHours = present.counters.crewedS(m, present.nowS) - beganCrewedS[spout];
+    double inHours = present.counters.duty.seconds(m, present.nowS) - beganCrewedS[spout];
     afterShiftS[present.counters.line[m]] += Math.max(0, present.nowS - beganS[spout] - inHours);
   }
 

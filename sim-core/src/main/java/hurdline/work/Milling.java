@@ -300,7 +300,7 @@ final class Milling {
   void swapBegins(int m) {
     underWay[m] = true;
     beganS[m] = present.nowS;
-    beganCrewedS[m] = present.counters.crewedS(m, present.nowS);
+    beganCrewedS[m] = present.counters.duty.seconds(m, present.nowS);
     present.pending.set(present.slots.swapEnd + m, present.nowS + swap[m].next());
     present.note(layout.machine[m].name(), "screen swap begins", Double.NaN);
     stand(m);
@@ -326,7 +326,7 @@ final class Milling {
   }
 
   private void bookAfterShift(int m) {
-    double inHours = present.counters.crewedS(m, present.nowS) - beganCrewedS[m];
+    double inHours = present.counters.duty.seconds(m, present.nowS) - beganCrewedS[m];
     afterShiftS[present.counters.line[m]] += Math.max(0, present.nowS - beganS[m] - inHours);
   }
 

@@ -50,6 +50,10 @@ final class PeriodTally {
     for (int l = 0; l < layout.lines; l++) {
       lineNames(l);
     }
+    // once for each bin, so that lines joined over several bins know of one another
+    for (int b = 0; b < layout.bins; b++) {
+      joinLinesOverBins();
+    }
     weekNames();
     weekTotals = new double[weeks.count()][weekColumns.size()];
     monthEnergyJ = new double[months.count()][1];
@@ -80,6 +84,27 @@ final class PeriodTally {
     }
     for (int cause : causes.resource) {
       held[cause] = true;
+    }
+  }
+
+  /** Trails run through bins, so lines that share one can be held by each other's machines. */
+  private void joinLinesOverBins() {
+    for (int b = 0; b < layout.bins; b++) {
+      boolean[] all = new boolean[layout.causes.count()];
+      for (int[] heads : new int[][] {layout.producers[b], layout.draws[b]}) {
+        for (int h : heads) {
+          for (int cause = 0; cause < all.length; cause++) {
+            all[cause] |= holds[layout.headLine[h]][cause];
+          }
+        }
+      }
+      for (int[] heads : new int[][] {layout.producers[b], layout.draws[b]}) {
+        for (int h : heads) {
+          for (int cause = 0; cause < all.length; cause++) {
+            holds[layout.headLine[h]][cause] |= all[cause];
+          }
+        }
+      }
     }
   }
 

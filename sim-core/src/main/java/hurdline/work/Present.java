@@ -31,6 +31,10 @@ final class Present {
   final Pending pending;
   final Resources resources;
   final Counters counters;
+
+  /** Lines in the hours of their campaigns. */
+  final Duty lineHours;
+
   Network network;
   HolderTrail trail;
   Carrying carrying;
@@ -60,6 +64,7 @@ final class Present {
     }
     resources = new Resources(count, gates.count);
     counters = new Counters(layout);
+    lineHours = new Duty(layout.lines);
   }
 
   void reset(Streams streams, int replication) {
@@ -71,6 +76,7 @@ final class Present {
     pending.reset();
     resources.reset();
     counters.reset(layout);
+    lineHours.reset();
   }
 
   /** Draws of one source of chance in this replication. */

@@ -90,7 +90,7 @@ public final class Replication {
     int[] component = components(yard);
     feeding = new Feeding(present, stacking, hauling, bales, component);
     rostering = new Rostering(present, feeding, stopping, hauling);
-    watching = new Watching(present, standing, rostering, feeding);
+    watching = new Watching(present, standing, rostering);
     material = new MaterialBooks(layout);
     binBooks = new BinBooks(layout.bins);
     present.carrying = new Carrying(present, milling, orders, binBooks);

@@ -38,7 +38,6 @@ final class Rostering {
   private final double[] releasedS; // when an ended campaign gives up its machines
   private final boolean[] begun;
   private final int[] current; // [line] campaign that has its machines
-  private final double[] openSinceS; // [line]
   private final Hours[] receiving; // [crop]
   private int next;
 
@@ -84,7 +83,6 @@ final class Rostering {
     begun = new boolean[campaigns];
     leftOver = new int[campaigns];
     current = new int[layout.lines];
-    openSinceS = new double[layout.lines];
     used = new boolean[layout.machines];
     inChangeover = new boolean[layout.machines];
     cropDone = new boolean[layout.lines];
@@ -166,7 +164,7 @@ final class Rostering {
     for (int h = 0; h < layout.heads; h++) {
       present.network.on[h] =
           own[h] == null
-              ? feeding.inHours[layout.headLine[h]]
+              ? present.lineHours.is(layout.headLine[h])
               : own[h].hours().in(now) && !othersRun(h);
     }
     machines(now);
@@ -187,21 +185,10 @@ final class Rostering {
   }
 
   private void openLine(int l, boolean open) {
-    if (open != feeding.inHours[l]) {
-      if (open) {
-        openSinceS[l] = present.nowS;
-      } else {
-        feeding.openS[l] += present.nowS - openSinceS[l];
-      }
-      feeding.inHours[l] = open;
+    if (present.lineHours.set(l, open, present.nowS)) {
       present.resources.open(present.gates.line(l), open, present.nowS);
       present.note(layout.naming.lines.name(l), open ? "hours begin" : "hours end", Double.NaN);
     }
-  }
-
-  /** Seconds of a line's hours up to now. */
-  double openS(int l) {
-    return feeding.openS[l] + (feeding.inHours[l] ? present.nowS - openSinceS[l] : 0);
   }
 
   /** Whether a running campaign of another line uses a machine of this head. */
@@ -232,7 +219,7 @@ final class Rostering {
         used[m] |= own[h] != null && own[h].owned().in(now);
       }
       for (int l : layout.linesAlongside[m]) {
-        if (feeding.inHours[l]) {
+        if (present.lineHours.is(l)) {
           if (!duty) {
             present.counters.line[m] = l;
           }
@@ -260,8 +247,7 @@ final class Rostering {
   }
 
   private void duty(int m, boolean duty) {
-    if (present.counters.onDuty[m] != duty) {
-      present.counters.duty(m, duty, present.nowS);
+    if (present.counters.duty.set(m, duty, present.nowS)) {
       present.resources.open(present.gates.machine(m), duty, present.nowS);
       stopping.dutyChanged(m);
     }

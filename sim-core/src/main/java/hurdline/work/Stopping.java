@@ -138,7 +138,7 @@ final class Stopping {
     double pace =
         switch (stop[k].counted()) {
           case CALENDAR -> 1;
-          case CREWED -> counters.onDuty[m] ? 1 : 0;
+          case CREWED -> counters.duty.is(m) ? 1 : 0;
           case RUNNING -> present.network.inflowKgPerS[m] > 0 ? 1 : 0;
           case WORKED -> present.network.inflowKgPerS[m];
         };
@@ -149,7 +149,7 @@ final class Stopping {
     int m = machine[k];
     return switch (stop[k].counted()) {
       case CALENDAR -> present.nowS;
-      case CREWED -> present.counters.crewedS(m, present.nowS);
+      case CREWED -> present.counters.duty.seconds(m, present.nowS);
       case RUNNING -> present.counters.runningS[m];
       case WORKED -> present.counters.workedKg[m];
     };
@@ -211,7 +211,7 @@ final class Stopping {
   }
 
   private void resume(int k) {
-    if (stop[k].repairAnyTime() || present.counters.onDuty[machine[k]]) {
+    if (stop[k].repairAnyTime() || present.counters.duty.is(machine[k])) {
       goesOn[k] = true;
       sinceS[k] = present.nowS;
       if (phase[k] == Phase.UNDER_WAY) {

@@ -23,7 +23,6 @@ final class Watching {
   private final Layout layout;
   private final Standing standing;
   private final Rostering rostering;
-  private final Feeding feeding;
   private final int machines;
   private final double[] powerW;
   private final boolean[] withFlow;
@@ -35,11 +34,10 @@ final class Watching {
   final TimeBooks holders;
   final PowerBooks power;
 
-  Watching(Present present, Standing standing, Rostering rostering, Feeding feeding) {
+  Watching(Present present, Standing standing, Rostering rostering) {
     this.present = present;
     this.standing = standing;
     this.rostering = rostering;
-    this.feeding = feeding;
     layout = present.layout;
     machines = layout.machines;
     powerW = new double[machines];
@@ -77,7 +75,7 @@ final class Watching {
     power.total(now);
     for (int l = 0; l < layout.lines; l++) {
       int cause = present.trail.cause[layout.feedHead[l]];
-      holders.is(l, feeding.inHours[l] ? cause : -1, now);
+      holders.is(l, present.lineHours.is(l) ? cause : -1, now);
     }
   }
 
@@ -88,7 +86,7 @@ final class Watching {
     if (!rostering.used[m]) {
       return State.UNUSED;
     }
-    if (!present.counters.onDuty[m]) {
+    if (!present.counters.duty.is(m)) {
       return State.UNCREWED;
     }
     if (standing.isDown(m)) {
@@ -111,7 +109,7 @@ final class Watching {
 
   private boolean isAlongside(int m) {
     for (int l : layout.linesAlongside[m]) {
-      if (feeding.inHours[l]) {
+      if (present.lineHours.is(l)) {
         return true;
       }
     }
@@ -134,7 +132,7 @@ final class Watching {
 
   /** Draws nothing in a stop, a swap, a rest, off shift and out of use. */
   private double watts(int m) {
-    if (!present.counters.onDuty[m]
+    if (!present.counters.duty.is(m)
         || rostering.inChangeover[m]
         || !standing.isUp(m, isMill[m])) {
       return 0;
