@@ -31,6 +31,14 @@ class ReadmeTest {
     }
   }
 
+  @Test
+  void theFilesItNamesAreThere() throws IOException {
+    Matcher name = Pattern.compile("`((?:line-configs|scripts)/[\\w./-]+|[A-Z]+(?:\\.md)?)[^`]*`").matcher(readme());
+    int names = 0;
+    for (; name.find(); names++) assertThat(ROOT.resolve(name.group(1))).exists();
+    assertThat(names).isGreaterThan(5);
+  }
+
   private static String block(String language) throws IOException {
     Matcher block = Pattern.compile("(?s)```" + language + "\n(.*?)```").matcher(readme());
     assertThat(block.find()).as("a block of " + language).isTrue();
