@@ -2,25 +2,38 @@ package hurdline.plant;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The nearest known word to one that is not known. */
 public final class Nearest {
   private static final int SHOWN = 8;
+  private static final int LEAST_BEGINNING = 4;
 
   private Nearest() {}
 
   /**
    * The known word that takes the fewest changes of a letter, at most a third of the longer word's
-   * length (and 1 in a short word); case counts as no change.
+   * length (and 1 in a short word); else the only one that begins as the word does, or it as that.
+   * Case counts as no change.
    */
   public static Optional<String> to(String word, Collection<String> known) {
     return known.stream()
         .filter(candidate -> distance(word, candidate) <= reach(word, candidate))
         .min(
             Comparator.comparingInt((String candidate) -> distance(word, candidate))
-                .thenComparing(c -> c));
+                .thenComparing(c -> c))
+        .or(() -> begun(word, known));
+  }
+
+  private static Optional<String> begun(String word, Collection<String> known) {
+    List<String> begun =
+        known.stream()
+            .filter(candidate -> Math.min(word.length(), candidate.length()) >= LEAST_BEGINNING)
+            .filter(candidate -> candidate.startsWith(word) || word.startsWith(candidate))
+            .toList();
+    return begun.size() == 1 ? Optional.of(begun.get(0)) : Optional.empty();
   }
 
   /** What to write in place of an unknown word: the nearest one, or what there is. */

@@ -69,6 +69,11 @@ final class At {
     binding.findings().add(place, path, said, expected);
   }
 
+  /** Says that something here is allowed and does nothing. */
+  void idle(String said, String advice) {
+    binding.cautions().add(place, path, said, advice);
+  }
+
   /** What stands here, for a message. */
   String shown() {
     return tree.map(Shown::of).orElse("nothing");

@@ -11,7 +11,12 @@ final class Bound {
 
   /** The plant of the tree; of use only if nothing was found to be wrong with it. */
   static Plant plant(Tree tree, Findings findings) {
-    Plant plant = PlantBinder.plant(tree, findings);
+    return plant(tree, findings, new Findings());
+  }
+
+  /** The same, with what is allowed but does nothing. */
+  static Plant plant(Tree tree, Findings findings, Findings cautions) {
+    Plant plant = PlantBinder.plant(tree, findings, cautions);
     List<Problem> broken =
         Rules.problems(plant).stream()
             .filter(problem -> !echoes(tree, findings, problem.path()))

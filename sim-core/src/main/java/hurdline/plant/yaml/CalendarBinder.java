@@ -26,15 +26,9 @@ final class CalendarBinder {
   private static Set<LocalDate> closed(At at) {
     Set<LocalDate> closed = new HashSet<>();
     for (At item : at.items("dates")) {
-      Dates.date(item).ifPresent(date -> once(closed, item, date));
+      Dates.date(item).ifPresent(closed::add);
     }
     return closed;
-  }
-
-  private static void once(Set<LocalDate> closed, At item, LocalDate date) {
-    if (!closed.add(date)) {
-      item.wrong(item.shown() + " stands here twice", "each closed date once");
-    }
   }
 
   private static Shift shift(String name, At at) {

@@ -37,8 +37,8 @@ final class DeliveryBinder {
     Fields f = at.fields(Shape.DELIVERY);
     wayIn(f);
     Optional<Loads> loads = loads(f.at("loads"), isModules(crop));
-    DayHours hours =
-        f.has("hours") ? hours(f.at("hours")) : loads.map(Loads::hours).orElse(ALL_DAY);
+    DayHours given = hours(f.at("hours"));
+    DayHours hours = f.has("fields") ? given : loads.map(Loads::hours).orElse(given);
     Bale usual =
         crops.stream()
             .filter(c -> c.name().equals(crop))
@@ -83,9 +83,9 @@ final class DeliveryBinder {
     for (String key : List.of("hours", "trucks", "weather", "season_factor")) {
       if (!f.has("fields") && f.has("loads") && f.has(key)) {
         f.at(key)
-            .wrong(
+            .idle(
                 "\"" + key + "\" goes with fields, of which there are none",
-                key.equals("hours") ? "hours in \"loads\"" : "fields, or this key left out");
+                key.equals("hours") ? "the hours of \"loads\" rule" : "it is not used");
       }
     }
   }

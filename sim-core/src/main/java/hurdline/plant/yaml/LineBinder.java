@@ -59,7 +59,7 @@ final class LineBinder {
         Quantities.of(f.at("dries"), Dimension.SHARE, Range.SHARE, 0),
         ownHours(f.at("own_hours")),
         table(f.at("table")),
-        Numbers.whole(f.at("precedence"), 1, 1),
+        Numbers.whole(f.at("precedence"), 0, 1),
         Curves.onRate(f.at("rate_by_moisture"), Dimension.SHARE),
         Curves.onRate(f.at("rate_by_diameter"), Dimension.LENGTH),
         mix(f.at("mix")),

@@ -16,6 +16,14 @@ import java.util.OptionalDouble;
 final class MachineBinder {
   static final Map<String, Shape> KINDS = kinds();
 
+  private static final Map<Shape, String> OWN_KEYS =
+      Map.of(
+          Shape.MILL, "grinding",
+          Shape.BIN, "holds",
+          Shape.PRESS, "boxes",
+          Shape.FILLER, "spouts",
+          Shape.FEEDER, "table",
+          Shape.CYCLONE, "collects");
   private static final Map<String, Boolean> DRAWS = Map.of("while up", false, "with flow", true);
 
   private MachineBinder() {}
@@ -56,11 +64,14 @@ final class MachineBinder {
     return at.child("kind");
   }
 
+  /** The kind by a key that only it has, so that a missing kind is the only thing told. */
   private static Shape guess(At at) {
-    if (at.child("grinding").isGiven() || at.child("screens").isGiven()) {
-      return Shape.MILL;
+    for (Shape shape : OWN_KEYS.keySet()) {
+      if (at.child(OWN_KEYS.get(shape)).isGiven()) {
+        return shape;
+      }
     }
-    return at.child("holds").isGiven() ? Shape.BIN : Shape.PLAIN;
+    return Shape.PLAIN;
   }
 
   static Machine machine(String name, At at) {

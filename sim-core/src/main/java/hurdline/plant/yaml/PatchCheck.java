@@ -7,6 +7,7 @@ import hurdline.plant.Usage;
 import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Entry;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -44,6 +45,9 @@ final class PatchCheck {
         return;
       }
     }
+    if (buildsOnAnother(named)) {
+      return;
+    }
     Tree merged = Patch.merge(base, patch);
     if (Tree.same(base, merged)) {
       if (!strangers(named, Bound.plant(merged, new Findings()), List.of()).isEmpty()) {
@@ -66,6 +70,27 @@ final class PatchCheck {
         .filter(
             finding -> strangers.stream().noneMatch(path -> within(finding.problem().path(), path)))
         .forEach(finding -> findings.add(finding.because(named.because())));
+  }
+
+  /**
+   * Whether it touches a name that only another patch adds; then it can be judged only beside that.
+   */
+  private boolean buildsOnAnother(NamedPatches.Named named) {
+    Set<String> own = added(named);
+    for (NamedPatches.Named other : new NamedPatches(base).all()) {
+      if (!other.name().equals(named.name()) && added(other).stream().anyMatch(own::contains)) {
+        Findings alone = new Findings();
+        Bound.plant(Patch.merge(base, other.with()), alone);
+        return own.stream().noneMatch(alone::covers);
+      }
+    }
+    return false;
+  }
+
+  private Set<String> added(NamedPatches.Named named) {
+    Set<String> added = new HashSet<>();
+    walk(base, (Entries) named.with(), "", (path, known, entry) -> added.add(path));
+    return added;
   }
 
   /** Paths of names that the patch adds and that were likely meant to be others. */

@@ -80,12 +80,12 @@ public final class PlantFile {
    */
   public List<String> warnings(Change... changes) {
     Tree changed = variants.changed(changes);
-    Plant looked = changes.length == 0 ? plant : variants.with(changes);
-    return Cautions.of(looked).stream()
-        .map(problem -> new Finding(Locator.of(changed, problem.path()), problem))
-        .sorted(Finding.IN_ORDER)
-        .map(finding -> finding.caution(name))
-        .toList();
+    Findings cautions = new Findings();
+    Plant looked = Bound.plant(changed, new Findings(), cautions);
+    Cautions.of(looked)
+        .forEach(
+            problem -> cautions.add(new Finding(Locator.of(changed, problem.path()), problem)));
+    return cautions.inOrder().stream().map(finding -> finding.caution(name)).toList();
   }
 
   /** SHA-256 of the file's bytes, in hex. */

@@ -115,4 +115,14 @@ class CautionsTest {
             "p.yaml resources.scale.count: a count of 0 never serves; whatever needs \"scale\""
                 + " waits for good");
   }
+
+  @Test
+  void keysThatGoWithFieldsAreIdleWithoutThem() {
+    cautions(
+        Edited.with(
+            "    loads: {every: {exp",
+            "    hours: {from: \"01:00\", to: \"02:00\"}\n    loads: {every: {exp"),
+        "p.yaml:164:5 deliveries.seed_cotton.hours: \"hours\" goes with fields, of which there are"
+            + " none; the hours of \"loads\" rule");
+  }
 }

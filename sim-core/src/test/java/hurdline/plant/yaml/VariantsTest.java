@@ -252,4 +252,24 @@ class VariantsTest {
             "p.yaml:118:47 season.2.to: a campaign outside the calendar: 2027-12-16; expected a"
                 + " date from 2027-01-04 to 2027-11-30 (with calendar.to=2027-11-30)");
   }
+
+  @Test
+  void anOptionMayBuildOnAnother() {
+    Variants variants =
+        Edited.with(
+                "  no_mechanic:\n",
+                "  rerouted:\n"
+                    + "    with: {machines: {press_2: {kind: press}}, lines: {stalk_line: {steps:"
+                    + " {press_2: {rate: 1 t/h, packs: fiber}, cyclone: {to: press_2}}}}}\n"
+                    + "  two_boxes:\n"
+                    + "    with: {machines: {press_2: {boxes: 2}}}\n"
+                    + "  no_mechanic:\n")
+            .read()
+            .variants();
+    assertThat(variants.with(option("rerouted+two_boxes")).machines()).hasSize(10);
+    assertThat(refused(variants, option("two_boxes")))
+        .containsExactly(
+            "p.yaml:188:23 machines.press_2.kind: the key \"kind\" is missing; expected a kind,"
+                + " such as \"kind: separating-saw\" (with two_boxes)");
+  }
 }
