@@ -75,7 +75,7 @@ final class YardBinder {
           "a loss below 100 % of what lies there, such as \"0.4 %/month\"");
       return 0;
     }
-    return -Math.log1p(-share) / unitS;
+    return -StrictMath.log1p(-share) / unitS;
   }
 
   private static FileUnit timeUnit(String text) {
