@@ -207,7 +207,7 @@ final class Filling {
       if (flows[m] || present.network.inflowKgPerS[m] > 0) {
         carry(m);
         setInflows(m);
-        present.pending.set(present.slots.full + m, fullS(m));
+        present.pending.set(present.slots.full[m], fullS(m));
       }
     }
   }
@@ -248,7 +248,7 @@ final class Filling {
         }
       }
     }
-    present.pending.set(present.slots.full + m, fullS(m));
+    present.pending.set(present.slots.full[m], fullS(m));
   }
 
   private void packageDone(int m, int product) {

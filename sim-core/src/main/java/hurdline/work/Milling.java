@@ -184,14 +184,14 @@ final class Milling {
               && present.network.inflowKgPerS[m] > 0;
       double left = stayUntilS[m] - present.counters.runningS[m];
       present.pending.set(
-          present.slots.stay + m,
+          present.slots.stay[m],
           counts ? present.nowS + Math.max(0, left) : Double.POSITIVE_INFINITY);
     }
   }
 
   /** The stay on a screen is over. */
   void stayOver(int m) {
-    present.pending.clear(present.slots.stay + m);
+    present.pending.clear(present.slots.stay[m]);
     int line = present.counters.line[m];
     int next = furthestBehind(line, m);
     if (next == present.network.screen[m]) {
@@ -301,13 +301,13 @@ final class Milling {
     underWay[m] = true;
     beganS[m] = present.nowS;
     beganCrewedS[m] = present.counters.duty.seconds(m, present.nowS);
-    present.pending.set(present.slots.swapEnd + m, present.nowS + swap[m].next());
+    present.pending.set(present.slots.swapEnd[m], present.nowS + swap[m].next());
     present.note(layout.machine[m].name(), "screen swap begins", Double.NaN);
     stand(m);
   }
 
   void swapEnds(int m) {
-    present.pending.clear(present.slots.swapEnd + m);
+    present.pending.clear(present.slots.swapEnd[m]);
     present.resources.release(resource[m], present.nowS);
     bookAfterShift(m);
     underWay[m] = false;

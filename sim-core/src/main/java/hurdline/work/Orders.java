@@ -74,7 +74,7 @@ final class Orders {
         madeKgPerS[p] = rate(p);
         double left = Math.max(0, metAtKg[p][met[p]] - madeKg[p]);
         present.pending.set(
-            present.slots.order + p,
+            present.slots.order[p],
             madeKgPerS[p] > 0 ? present.nowS + left / madeKgPerS[p] : Double.POSITIVE_INFINITY);
       }
     }
@@ -102,7 +102,7 @@ final class Orders {
 
   /** The product's next order is met. */
   void met(int product) {
-    present.pending.clear(present.slots.order + product);
+    present.pending.clear(present.slots.order[product]);
     metS[product][met[product]] = present.nowS;
     met[product]++;
     present.note(layout.naming.products.name(product), "order met", met[product]);

@@ -277,8 +277,8 @@ public final class Replication {
 
   /** Full packages, their changes, lifts and hauling leave rates as they are until the next solve. */
   private boolean changesFlows(int slot) {
-    boolean filling = slot >= slots.full && slot < slots.stay;
-    boolean changing = slot >= slots.changeEnd && slot < slots.swapEnd;
+    boolean filling = slot >= slots.firstFull && slot < slots.firstStay;
+    boolean changing = slot >= slots.changeEnd && slot < slots.firstSwapEnd;
     return !filling && !changing && slot != slots.haulEnd && slot != slots.arrival;
   }
 
@@ -292,15 +292,15 @@ public final class Replication {
         network.lotUsedUp(head);
         present.flowsChanged = true;
       }
-    } else if (slot < slots.full) {
+    } else if (slot < slots.firstFull) {
       network.levelReached(slot - slots.level);
       present.flowsChanged = true;
-    } else if (slot < slots.stay) {
-      filling.full(slot - slots.full);
-    } else if (slot < slots.order) {
-      milling.stayOver(slot - slots.stay);
+    } else if (slot < slots.firstStay) {
+      filling.full(slots.owner[slot]);
+    } else if (slot < slots.firstOrder) {
+      milling.stayOver(slots.owner[slot]);
     } else {
-      orders.met(slot - slots.order);
+      orders.met(slots.owner[slot]);
       milling.ordersChanged();
     }
   }
@@ -310,9 +310,9 @@ public final class Replication {
       hauling.endsDue(present.nowS);
     } else if (slot == slots.liftEnd) {
       feeding.liftsEnd();
-    } else if (slot >= slots.swapEnd) {
-      bookScreenEnergy(slot - slots.swapEnd);
-      milling.swapEnds(slot - slots.swapEnd);
+    } else if (slot >= slots.firstSwapEnd) {
+      bookScreenEnergy(slots.owner[slot]);
+      milling.swapEnds(slots.owner[slot]);
     } else if (slot >= slots.changeEnd) {
       filling.changeEnds(slot - slots.changeEnd);
     } else {

@@ -3,6 +3,8 @@ package hurdline.work;
 import hurdline.line.Layout;
 import hurdline.line.Stretch;
 import hurdline.plant.Machine;
+import hurdline.plant.Product;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -11,14 +13,16 @@ import java.util.stream.IntStream;
  * kind by name. New jobs come last of all and are looked for when nothing is due.
  */
 final class Slots {
+  private static final int NONE = -1;
+
   final int lotEnd; // by head
   final int level; // by bin
-  final int full; // by machine
-  final int stay; // by machine
-  final int order; // by product
+  final int[] full; // [machine] of fillers and presses
+  final int[] stay; // [machine] of mills
+  final int[] order; // [product] of those with orders
   final int repairEnd; // by stop
   final int changeEnd; // by spout
-  final int swapEnd; // by machine
+  final int[] swapEnd; // [machine] of mills
   final int liftEnd;
   final int haulEnd;
   final int stopDue; // by stop
@@ -26,31 +30,56 @@ final class Slots {
   final int arrival;
   final int count;
 
+  /** Where these kinds begin. */
+  final int firstFull;
+
+  final int firstStay;
+  final int firstOrder;
+  final int firstSwapEnd;
+
+  /** [slot] machine or product of those kinds. */
+  final int[] owner;
+
   Slots(Layout layout) {
-    int at = 0;
-    lotEnd = at;
-    at += layout.heads;
-    level = at;
-    at += layout.bins;
-    full = at;
-    at += layout.machines;
-    stay = at;
-    at += layout.machines;
-    order = at;
-    at += layout.naming.products.count();
-    repairEnd = at;
-    at += stops(layout);
-    changeEnd = at;
-    at += spouts(layout);
-    swapEnd = at;
-    at += layout.machines;
-    liftEnd = at++;
-    haulEnd = at++;
-    stopDue = at;
-    at += stops(layout);
-    calendar = at++;
-    arrival = at++;
-    count = at;
+    int machines = layout.machines;
+    IntPredicate fills = m -> layout.machine[m] instanceof Machine.Packer;
+    IntPredicate mills = m -> layout.machine[m] instanceof Machine.HammerMill;
+    int products = layout.naming.products.count();
+    boolean[] ordered = new boolean[products];
+    for (Product product : layout.plant.products()) {
+      ordered[layout.naming.products.index(product.name())] = !product.orders().isEmpty();
+    }
+    owner = new int[layout.heads + layout.bins + 3 * machines + products + spouts(layout) + 2 * stops(layout) + 4];
+    lotEnd = 0;
+    level = layout.heads;
+    firstFull = level + layout.bins;
+    full = new int[machines];
+    firstStay = number(full, fills, firstFull);
+    stay = new int[machines];
+    firstOrder = number(stay, mills, firstStay);
+    order = new int[products];
+    repairEnd = number(order, p -> ordered[p], firstOrder);
+    changeEnd = repairEnd + stops(layout);
+    firstSwapEnd = changeEnd + spouts(layout);
+    swapEnd = new int[machines];
+    liftEnd = number(swapEnd, mills, firstSwapEnd);
+    haulEnd = liftEnd + 1;
+    stopDue = haulEnd + 1;
+    calendar = stopDue + stops(layout);
+    arrival = calendar + 1;
+    count = arrival + 1;
+  }
+
+  /** Numbers those things that have a slot of a kind from a first one on; the number after the last. */
+  private int number(int[] slot, IntPredicate has, int first) {
+    int at = first;
+    for (int thing = 0; thing < slot.length; thing++) {
+      slot[thing] = has.test(thing) ? at : NONE;
+      if (slot[thing] >= 0) {
+        owner[at++] = thing;
+      }
+    }
+    return at;
   }
 
   static int stops(Layout layout) {
@@ -79,16 +108,16 @@ final class Slots {
     if (slot < level) {
       return "the end of a lot at " + entry(layout, slot);
     }
-    if (slot < full) {
+    if (slot < firstFull) {
       return "the level of " + layout.naming.bins.name(slot - level);
     }
-    if (slot < stay) {
-      return "a full package at " + layout.naming.machines.name(slot - full);
+    if (slot < firstStay) {
+      return "a full package at " + layout.naming.machines.name(owner[slot]);
     }
-    if (slot < order) {
-      return "the stay of " + layout.naming.machines.name(slot - stay);
+    if (slot < firstOrder) {
+      return "the stay of " + layout.naming.machines.name(owner[slot]);
     }
-    return slot < repairEnd ? "an order for " + layout.naming.products.name(slot - order) : "slot " + slot;
+    return slot < repairEnd ? "an order for " + layout.naming.products.name(owner[slot]) : "slot " + slot;
   }
 
   private static String entry(Layout layout, int head) {
