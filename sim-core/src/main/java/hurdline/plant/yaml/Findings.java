@@ -2,24 +2,37 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.Problem;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** All that is wrong with one tree, gathered while it is bound. */
 final class Findings {
-  private final List<Finding> all = new ArrayList<>();
+  private static final int MOST = 1000;
+
+  private final Set<Finding> all = new LinkedHashSet<>();
+  private int untold;
 
   void add(Spot place, String path, String said, String expected) {
     add(new Finding(place, new Problem(path, said, expected)));
   }
 
+  /** Keeps the finding; past a thousand only their number, so that a file of rubbish has an end. */
   void add(Finding finding) {
-    if (!all.contains(finding)) {
+    if (all.size() < MOST) {
       all.add(finding);
+    } else {
+      untold++;
     }
   }
 
   int count() {
-    return all.size();
+    return all.size() + untold;
+  }
+
+  /** Whether there are more than can be told. */
+  boolean isFull() {
+    return untold > 0;
   }
 
   boolean isEmpty() {
@@ -41,5 +54,15 @@ final class Findings {
   /** In file order; what no file holds comes last. */
   List<Finding> inOrder() {
     return all.stream().sorted(Finding.IN_ORDER).toList();
+  }
+
+  /** One finished line each, and one on how many more there are. */
+  List<String> lines(String file) {
+    List<String> lines =
+        new ArrayList<>(inOrder().stream().map(finding -> finding.line(file)).toList());
+    if (untold > 0) {
+      lines.add(file + ": " + untold + " more problems are not shown; expected a plant file");
+    }
+    return lines;
   }
 }

@@ -59,8 +59,7 @@ public final class PlantFile {
     Plant plant = Bound.plant(tree, findings);
     PatchCheck.all(tree, findings);
     if (!findings.isEmpty()) {
-      throw new ProblemsException(
-          findings.inOrder().stream().map(finding -> finding.line(name)).toList());
+      throw new ProblemsException(findings.lines(name));
     }
     return new PlantFile(name, hash, tree, plant);
   }

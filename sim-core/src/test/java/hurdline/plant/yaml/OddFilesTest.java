@@ -201,4 +201,14 @@ class OddFilesTest {
     assertThat(Edited.with("plant: Every", "plant: every").read().contentHash())
         .isNotEqualTo(PlantFile.read(file).contentHash());
   }
+
+  @Test
+  void rubbishWithoutEndIsToldToAnEnd() throws IOException {
+    String keys =
+        IntStream.range(0, 5_000).mapToObj(i -> "key" + i + ": x\n").collect(Collectors.joining());
+    assertThat(refused(Files.writeString(folder.resolve("keys.yaml"), keys)))
+        .hasSize(1001)
+        .last()
+        .isEqualTo("FILE: 4008 more problems are not shown; expected a plant file");
+  }
 }
