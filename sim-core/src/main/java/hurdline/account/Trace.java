@@ -10,4 +10,12 @@ public interface Trace {
    * @param amount bales, kg or whatever the word implies
    */
   void note(double clockS, String where, String what, double amount);
+
+  /**
+   * All that was due at the instant of the last notes is done.
+   *
+   * @param rateKgPerS [head] from now on; read only, written again later
+   * @param levelKg [bin] now; read only, written again later
+   */
+  default void flows(double[] rateKgPerS, double[] levelKg) {}
 }

@@ -2,10 +2,15 @@ package hurdline.study;
 
 import hurdline.answer.RunAnswer;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 
 /** What a plant will do over its calendar, from replications played on several threads. */
 public final class Run {
+  private final Source source;
+  private final Chosen chosen;
+  private final Effort effort;
+  private final Stage stage;
 
   /** Told how far a run has come. */
   public interface Progress {
@@ -17,18 +22,59 @@ public final class Run {
   }
 
   /**
-   * @throws hurdline.plant.ProblemsException if the changed plant has problems, or the aim names no
-   *     measure of this plant
+   * @throws hurdline.plant.ProblemsException if the changed plant has problems
    */
-  public Run(Source source, Chosen chosen, Effort effort) {}
+  public Run(Source source, Chosen chosen, Effort effort) {
+    this.source = source;
+    this.chosen = chosen;
+    this.effort = effort;
+    stage = Stage.of(source.variants().with(chosen.asArray()));
+  }
 
   /**
    * Plays the replications.
    *
+   * @param progress told from whichever thread has finished one, never two at once
    * @param stop asked between replications whether to finish early
    * @return what the finished replications say; empty if none was finished
+   * @throws hurdline.plant.ProblemsException if the aim names no measure of this plant
    */
   public Optional<RunAnswer> play(Progress progress, BooleanSupplier stop) {
-    throw new UnsupportedOperationException("not played yet");
+    Gathered gathered = new Gathered();
+    TraceBook trace =
+        effort.trace().map(span -> new TraceBook(stage, span)).orElse(null);
+    Goal goal = new Goal(effort);
+    int last = goal.first();
+    AtomicInteger done = new AtomicInteger();
+    try (Players players =
+        new Players(
+            stage,
+            effort.seed(),
+            Math.min(effort.threads(), goal.most()),
+            gathered,
+            one -> trace != null && trace.isOf(one) ? trace : null)) {
+      if (effort.until().isPresent()) {
+        int of = last;
+        players.playTo(1, () -> progress.done(done.incrementAndGet(), of), stop);
+        if (gathered.count() > 0) {
+          goal.check(gathered);
+        }
+      }
+      int before = -1;
+      while (gathered.count() < last && gathered.count() != before) {
+        int of = last;
+        before = gathered.count();
+        players.playTo(last, () -> progress.done(done.incrementAndGet(), of), stop);
+        if (gathered.count() == last) {
+          last = goal.next(gathered);
+        }
+      }
+    }
+    if (gathered.count() == 0) {
+      return Optional.empty();
+    }
+    boolean stopped = gathered.count() < last;
+    return Optional.of(
+        new RunAnswers(source, chosen, effort, stage, gathered, goal).answer(stopped, trace));
   }
 }

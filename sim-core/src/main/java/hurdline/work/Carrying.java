@@ -60,4 +60,19 @@ final class Carrying {
     milling.advance(dtS);
     orders.advance(dtS);
   }
+
+  /** What lies in a bin at the present instant, carried or not. */
+  double levelKg(int bin) {
+    Layout layout = present.layout;
+    double netKgPerS = 0;
+    for (int k = 0; k < layout.producers[bin].length; k++) {
+      int head = layout.producers[bin][k];
+      int sink = layout.producerSink[bin][k];
+      netKgPerS += present.network.rateKgPerS(head) * present.network.sinkKg(head, sink);
+    }
+    for (int head : layout.draws[bin]) {
+      netKgPerS -= present.network.rateKgPerS(head);
+    }
+    return present.network.massKg(bin) + netKgPerS * (present.nowS - carriedS);
+  }
 }

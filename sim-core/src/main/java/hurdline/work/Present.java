@@ -14,6 +14,7 @@ import hurdline.line.Roster;
 import hurdline.plant.Resource;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The present instant of one replication: the clock, what is pending, the resources and the material,
@@ -121,6 +122,15 @@ final class Present {
   void note(String where, String what, double amount) {
     if (trace != null) {
       trace.note(nowS, where, what, amount);
+    }
+  }
+
+  /** Nothing more is due now: whoever follows is told the rates. */
+  void settled() {
+    if (trace != null) {
+      double[] rates = IntStream.range(0, layout.heads).mapToDouble(network::rateKgPerS).toArray();
+      double[] levels = IntStream.range(0, layout.bins).mapToDouble(carrying::levelKg).toArray();
+      trace.flows(rates, levels);
     }
   }
 }

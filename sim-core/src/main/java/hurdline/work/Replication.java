@@ -205,6 +205,7 @@ public final class Replication {
         watching.look();
       }
     } while (present.pending.nextS() <= present.nowS + Present.INSTANT_S);
+    present.settled();
   }
 
   private void solve() {
@@ -293,8 +294,10 @@ public final class Replication {
         present.flowsChanged = true;
       }
     } else if (slot < slots.firstFull) {
-      network.levelReached(slot - slots.level);
+      int bin = slot - slots.level;
+      network.levelReached(bin);
       present.flowsChanged = true;
+      present.note(layout.naming.bins.name(bin), "level reached", network.massKg(bin));
     } else if (slot < slots.firstStay) {
       filling.full(slots.owner[slot]);
     } else if (slot < slots.firstOrder) {

@@ -1,0 +1,194 @@
+package hurdline.study;
+
+import hurdline.answer.Header;
+import hurdline.answer.Outline;
+import hurdline.line.CampaignHours;
+import hurdline.line.Layout;
+import hurdline.line.Stretch;
+import hurdline.plant.Crop;
+import hurdline.plant.Line;
+import hurdline.plant.Machine;
+import hurdline.plant.Money;
+import hurdline.plant.Plant;
+import hurdline.plant.Step;
+import hurdline.plant.Yard;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** What a plant is made of, in the plant file's own words and in order of flow. */
+final class Outlines {
+  private final Stage stage;
+  private final Plant plant;
+  private final Layout layout;
+
+  Outlines(Stage stage) {
+    this.stage = stage;
+    plant = stage.plant();
+    layout = stage.layout();
+  }
+
+  Outline outline() {
+    return new Outline(
+        plant.crops().stream().map(crop -> new Outline.Crop(crop.name(), unit(crop))).toList(),
+        lines().stream().map(this::line).toList(),
+        plant.yard().places().stream().map(this::place).toList());
+  }
+
+  Header header(Source source, Chosen chosen, Effort effort, int replications, boolean stopped) {
+    return new Header(
+        plant.name(),
+        source.file(),
+        source.contentHash(),
+        source.version(),
+        chosen.option(),
+        chosen.sets(),
+        effort.seed(),
+        effort.replications(),
+        replications,
+        effort.until().map(Aim::said).orElse(""),
+        stopped,
+        currency(),
+        plant.calendar().from(),
+        plant.calendar().to());
+  }
+
+  /** Header of an answer for which nothing is played. */
+  Header header(Source source, Chosen chosen) {
+    return new Header(
+        plant.name(),
+        source.file(),
+        source.contentHash(),
+        source.version(),
+        chosen.option(),
+        chosen.sets(),
+        0,
+        0,
+        0,
+        "",
+        false,
+        currency(),
+        plant.calendar().from(),
+        plant.calendar().to());
+  }
+
+  String currency() {
+    return plant.money().map(Money::currency).orElse("");
+  }
+
+  /** Lines that some campaign uses, in the file's order. */
+  List<Line> lines() {
+    return plant.lines().stream()
+        .filter(
+            line ->
+                stage.roster().campaigns().stream()
+                    .map(CampaignHours::line)
+                    .anyMatch(line.name()::equals))
+        .toList();
+  }
+
+  private Outline.Line line(Line line) {
+    return new Outline.Line(
+        line.name(), line.crop(), line.feed(), machines(line), products(line));
+  }
+
+  private Outline.Place place(Yard.Place place) {
+    List<String> crops =
+        place.crops().isEmpty() ? plant.crops().stream().map(Crop::name).toList() : place.crops();
+    String unit = plant.crops().stream()
+        .filter(crop -> crops.contains(crop.name()))
+        .findFirst()
+        .map(Outlines::unit)
+        .orElse("bales");
+    return new Outline.Place(place.name(), crops, place.holds(), unit);
+  }
+
+  static String unit(Crop crop) {
+    return crop.modules() ? "modules" : "bales";
+  }
+
+  /** Heads of a line, each after those that bring it what it draws. */
+  int[] heads(Line line) {
+    int l = layout.naming.lines.index(line.name());
+    return IntStream.of(layout.headOrder).filter(h -> layout.headLine[h] == l).toArray();
+  }
+
+  /** A line's machines in order of flow, those alongside last. */
+  List<String> machines(Line line) {
+    Set<String> names = new LinkedHashSet<>();
+    for (int h : heads(line)) {
+      for (int m : layout.stretch[h].machine) {
+        if (m >= 0) {
+          names.add(layout.machine[m].name());
+        }
+      }
+    }
+    names.addAll(line.alongside());
+    return List.copyOf(names);
+  }
+
+  /** Machines of all lines, then those that no line uses. */
+  List<String> allMachines() {
+    Set<String> names = new LinkedHashSet<>();
+    lines().forEach(line -> names.addAll(machines(line)));
+    plant.machines().stream()
+        .filter(machine -> !(machine instanceof Machine.Bin))
+        .forEach(machine -> names.add(machine.name()));
+    return List.copyOf(names);
+  }
+
+  List<String> products(Line line) {
+    Set<String> names = new LinkedHashSet<>();
+    for (int h : heads(line)) {
+      Stretch stretch = layout.stretch[h];
+      for (int s = 0; s < stretch.sinks; s++) {
+        names.addAll(products(stretch, s));
+      }
+    }
+    return List.copyOf(names);
+  }
+
+  /** Products that come to rest at a sink; none for bins, waste and dust. */
+  List<String> products(Stretch stretch, int sink) {
+    return switch (stretch.sinkKind[sink]) {
+      case PILED, PACKED -> List.of(layout.naming.products.name(stretch.sinkTarget[sink]));
+      case PACKED_FROM_MILL -> ofMill(layout.machine[stretch.sinkTarget[sink]].name());
+      case WASTE, DUST, BIN -> List.of();
+    };
+  }
+
+  private List<String> ofMill(String mill) {
+    Set<String> names = new LinkedHashSet<>();
+    plant.lines().stream()
+        .flatMap(line -> line.steps().stream())
+        .filter(step -> step.machine().equals(mill))
+        .map(Step::makes)
+        .forEach(makes -> names.addAll(makes.values()));
+    return new ArrayList<>(names);
+  }
+
+  /** A machine's kind as the plant file spells it; {@code bin} for a bin. */
+  String kind(String name) {
+    return kind(
+        plant.machines().stream().filter(m -> m.name().equals(name)).findFirst().orElseThrow());
+  }
+
+  static String kind(Machine machine) {
+    if (machine instanceof Machine.Plain plain) {
+      return plain.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+    if (machine instanceof Machine.Packer packer) {
+      return packer.press() ? "press" : "bag-filler";
+    }
+    if (machine instanceof Machine.HammerMill) {
+      return "hammer-mill";
+    }
+    if (machine instanceof Machine.Cyclone) {
+      return "cyclone";
+    }
+    return machine instanceof Machine.Bin ? "bin" : "bale-feeder";
+  }
+}

@@ -1,0 +1,111 @@
+package hurdline.study;
+
+import hurdline.account.Trace;
+import hurdline.chance.Streams;
+import hurdline.work.Outcome;
+import hurdline.work.Replication;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntFunction;
+
+/**
+ * Plays replications on several threads, each thread with a replication of its own that it uses again
+ * and again.
+ *
+ * <p>Numbers are handed out in turn and whoever has begun one ends it, so what is done is always 1 to k
+ * without a gap, stopped early or not.
+ */
+final class Players implements AutoCloseable {
+  private final Stage stage;
+  private final Streams streams;
+  private final Replication[] replications;
+  private final ExecutorService threads;
+  private final AtomicInteger begun = new AtomicInteger();
+  private final Gathered gathered;
+  private final IntFunction<Trace> traces;
+
+  /** @param traces who is told of a replication; null for nobody */
+  Players(Stage stage, long seed, int threads, Gathered gathered, IntFunction<Trace> traces) {
+    this.stage = stage;
+    this.gathered = gathered;
+    this.traces = traces;
+    streams = new Streams(seed);
+    replications = new Replication[threads];
+    this.threads =
+        Executors.newFixedThreadPool(
+            threads,
+            task -> {
+              Thread thread = new Thread(task, "replications");
+              thread.setDaemon(true);
+              return thread;
+            });
+  }
+
+  /** Plays on until replication {@code last} is done, or stop is asked for. */
+  void playTo(int last, Runnable done, BooleanSupplier stop) {
+    List<Future<?>> all = new ArrayList<>();
+    for (int t = 0; t < replications.length; t++) {
+      int player = t;
+      all.add(threads.submit(() -> play(player, last, done, stop)));
+    }
+    RuntimeException worst = null;
+    for (Future<?> one : all) {
+      RuntimeException failed = failure(one);
+      worst = worst == null ? failed : worst;
+    }
+    if (worst != null) {
+      throw worst;
+    }
+  }
+
+  private void play(int player, int last, Runnable done, BooleanSupplier stop) {
+    if (replications[player] == null) {
+      replications[player] = stage.replication();
+    }
+    while (!stop.getAsBoolean()) {
+      int mine = begun.getAndUpdate(before -> before < last ? before + 1 : before) + 1;
+      if (mine > last) {
+        return;
+      }
+      try {
+        Outcome outcome = replications[player].run(streams, mine, traces.apply(mine));
+        synchronized (this) {
+          gathered.take(outcome);
+          done.run();
+        }
+      } catch (RuntimeException | Error broken) {
+        begun.set(Integer.MAX_VALUE - 1);
+        throw broken;
+      }
+    }
+  }
+
+  private static RuntimeException failure(Future<?> one) {
+    try {
+      one.get();
+      return null;
+    } catch (ExecutionException broken) {
+      if (broken.getCause() instanceof RuntimeException known) {
+        return known;
+      }
+      if (broken.getCause() instanceof Error fatal) {
+        throw fatal;
+      }
+      return new IllegalStateException(broken.getCause());
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      return new IllegalStateException("interrupted while replications were played", interrupted);
+    }
+  }
+
+  @Override
+  public void close() {
+    threads.shutdownNow();
+  }
+}

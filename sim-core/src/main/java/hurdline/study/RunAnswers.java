@@ -1,0 +1,51 @@
+package hurdline.study;
+
+import hurdline.answer.HolderRow;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.Trace;
+import java.util.List;
+
+/** Makes the answer of a run from what its replications came to. */
+final class RunAnswers {
+  private final Source source;
+  private final Chosen chosen;
+  private final Effort effort;
+  private final Stage stage;
+  private final Gathered gathered;
+  private final Goal goal;
+
+  RunAnswers(
+      Source source, Chosen chosen, Effort effort, Stage stage, Gathered gathered, Goal goal) {
+    this.source = source;
+    this.chosen = chosen;
+    this.effort = effort;
+    this.stage = stage;
+    this.gathered = gathered;
+    this.goal = goal;
+  }
+
+  /**
+   * @param stopped whether replications are missing because the user asked for an end
+   * @param trace null where none was asked for
+   */
+  RunAnswer answer(boolean stopped, TraceBook trace) {
+    Outlines outlines = new Outlines(stage);
+    Rows rows = new Rows(chosen.option(), stage, gathered, outlines);
+    List<HolderRow> holders = rows.holders();
+    return new RunAnswer(
+        outlines.header(source, chosen, effort, gathered.count(), stopped),
+        outlines.outline(),
+        rows.summary(),
+        holders,
+        rows.machines(),
+        rows.weeks(),
+        rows.months(),
+        rows.levels(),
+        new Flows(stage.layout(), gathered, outlines, holders).flows(),
+        new Assumptions(source, chosen, effort, stage, gathered, goal).notes(stopped),
+        new PlantCautions(stage.plant()).notes(),
+        source.warnings(),
+        rows.samples(),
+        trace == null ? Trace.none() : trace.trace());
+  }
+}

@@ -1,0 +1,88 @@
+package hurdline.study;
+
+import hurdline.account.Trace;
+import hurdline.line.Layout;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+
+/** Writes down what happens in a span of one replication, with the rates after each instant. */
+final class TraceBook implements Trace {
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS", Locale.ROOT);
+  private static final double T_PER_H = 3.6;
+  private static final double TONNE_KG = 1000;
+
+  private final Layout layout;
+  private final Span span;
+  private final LocalDateTime start;
+  private final List<Noted> now = new ArrayList<>();
+  private final List<hurdline.answer.Trace.Row> rows = new ArrayList<>();
+  private boolean told;
+
+  private record Noted(LocalDateTime at, String where, String what, double amount) {}
+
+  TraceBook(Stage stage, Span span) {
+    layout = stage.layout();
+    this.span = span;
+    start = stage.plant().calendar().from().atStartOfDay();
+  }
+
+  boolean isOf(int replication) {
+    return replication == span.replication();
+  }
+
+  @Override
+  public void note(double clockS, String where, String what, double amount) {
+    told = true;
+    LocalDateTime at = start.plusNanos(Math.round(clockS * 1e3) * 1_000_000);
+    if (!at.isBefore(span.from()) && !at.isAfter(span.to())) {
+      now.add(new Noted(at, where, what, amount));
+    }
+  }
+
+  @Override
+  public void flows(double[] rateKgPerS, double[] levelKg) {
+    if (now.isEmpty()) {
+      return;
+    }
+    double[] rates = Arrays.stream(rateKgPerS).map(rate -> rate * T_PER_H).toArray();
+    double[] levels = Arrays.stream(levelKg).map(level -> level / TONNE_KG).toArray();
+    for (Noted one : now) {
+      rows.add(
+          new hurdline.answer.Trace.Row(
+              CLOCK.format(one.at), one.where, one.what, one.amount, rates, levels));
+    }
+    now.clear();
+  }
+
+  /** What was written down; none if the replication was not played. */
+  hurdline.answer.Trace trace() {
+    if (!told) {
+      return hurdline.answer.Trace.none();
+    }
+    return new hurdline.answer.Trace(
+        span.replication(),
+        IntStream.range(0, layout.heads).mapToObj(this::head).toList(),
+        IntStream.range(0, layout.bins).mapToObj(layout.naming.bins::name).toList(),
+        rows);
+  }
+
+  /** A head by the feeder or bin it draws from, with its line where several lines draw from that. */
+  private String head(int head) {
+    String name = entry(head);
+    long several = IntStream.range(0, layout.heads).filter(h -> entry(h).equals(name)).count();
+    return several == 1 ? name : name + "." + layout.naming.lines.name(layout.headLine[head]);
+  }
+
+  private String entry(int head) {
+    int bin = layout.headBin[head];
+    return bin >= 0
+        ? layout.naming.bins.name(bin)
+        : layout.machine[layout.stretch[head].machine[0]].name();
+  }
+}
