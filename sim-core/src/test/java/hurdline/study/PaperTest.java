@@ -1,0 +1,97 @@
+package hurdline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hurdline.answer.PaperAnswer;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** Capacity on paper against sums done by hand. */
+class PaperTest {
+  private static PaperAnswer.Line line(PaperAnswer answer, String name) {
+    return answer.lines().stream().filter(l -> l.line().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static PaperAnswer.Machine machine(PaperAnswer.Line line, String name) {
+    return line.machines().stream().filter(m -> m.machine().equals(name)).findFirst().orElseThrow();
+  }
+
+  /**
+   * By hand for one tonne of the mean bale (shares of mass, water with its component), stalk 12.5 %
+   * moist: long 0.19, short 0.08, hurd 0.64, fines 0.09.
+   *
+   * <p>incline_1 sends 0.45·0.09 + 0.015·0.64 = 0.0501 to the cyclone. The saw gets hurd 0.6304, fines
+   * 0.0495, long 0.19, short 0.08; 8 % of long becomes short: long 0.1748, short 0.0952; to the bin go
+   * 0.88·0.6304 + 0.35·0.0495 + 0.06·0.0952 + 0.01·0.1748 = 0.579537. incline_2 gets hurd 0.075648 and
+   * fines 0.032175; the factor on hurd at 12.5 % is 1 − 0.15·0.5/6 = 0.9875: 0.55·0.9875·0.075648 +
+   * 0.3·0.032175 = 0.0507393 to the bin. The lint cleaner gets hurd 0.0345617, fines 0.0225225 and
+   * sends 0.85·0.0345617 + 0.55·0.0225225 = 0.0417648. The mill's load is the sum, 0.672041.
+   *
+   * <p>Its motor passes 25 hp · 0.8 = 14.914 kW on e = 12·(6/d)^0.75 kWh/t: coarse (20 mm) 4.8641,
+   * medium 12, fine (2 mm) 27.3541 kWh/t; with the mix 0.35, 0.5, 0.15 that is 11.8056 kWh/t and
+   * 1.26330 t/h.
+   */
+  @Test
+  void theMillHoldsTheExampleOnPaperAsByHand() {
+    var stalk = line(Paper.of(Studied.source(Studied.EXAMPLE), Chosen.base()), "stalk_line");
+    assertThat(stalk.holder()).isEqualTo("mill");
+    assertThat(machine(stalk, "dust_cyclone").loadTPerT()).isCloseTo(0.0501, within(1e-6));
+    assertThat(machine(stalk, "mill").loadTPerT()).isCloseTo(0.672041, within(2e-6));
+    assertThat(machine(stalk, "mill").limitTPerH()).isCloseTo(1.26330, within(1e-4));
+    assertThat(stalk.capacityTPerH()).isCloseTo(1.26330 / 0.672041, within(1e-4));
+    assertThat(stalk.feedRateTPerH()).isCloseTo(3.6, within(1e-12));
+    assertThat(machine(stalk, "mill").headroom()).isCloseTo(1.87979 / 3.6 - 1, within(1e-4));
+    assertThat(machine(stalk, "incline_1").headroom()).isCloseTo(6 / 3.6 - 1, within(1e-9));
+    assertThat(machine(stalk, "stalk_fans").fedTPerH()).isNaN();
+  }
+
+  /** 23 weeks of 5 days less one closed at 8 h, and 15 weeks less two closed at 16 h: 912 + 1,168. */
+  @Test
+  void capacityIsTheRateTimesTheScheduledHours() {
+    var stalk = line(Paper.of(Studied.source(Studied.EXAMPLE), Chosen.base()), "stalk_line");
+    assertThat(stalk.scheduledHours()).isEqualTo(2080);
+    assertThat(stalk.capacityT()).isCloseTo(2080 * stalk.capacityTPerH(), within(1e-6));
+  }
+
+  @Test
+  void withTheBiggerMillTheFeederHoldsOnPaper() {
+    Chosen chosen = Studied.option("bigger_mill");
+    var stalk = line(Paper.of(Studied.source(Studied.EXAMPLE), chosen), "stalk_line");
+    assertThat(stalk.holder()).isEqualTo("feeder");
+    assertThat(stalk.capacityTPerH()).isCloseTo(3.6, within(1e-12));
+    assertThat(machine(stalk, "mill").limitTPerH()).isCloseTo(3 * 1.26330, within(3e-4));
+  }
+
+  private static PaperAnswer.Line exact(String name) {
+    Path file = Path.of("../line-configs/exact/" + name + ".yaml");
+    return line(Paper.of(Studied.source(file), Chosen.base()), "stalk_line");
+  }
+
+  /** A quarter goes back into the bin that the sieve draws from: 1/(1 − 0.25) of what is fed. */
+  @Test
+  void aReturnIntoItsOwnBinIsDrawnAgain() {
+    var stalk = exact("return_to_bin");
+    assertThat(machine(stalk, "sieve").loadTPerT()).isCloseTo(4.0 / 3, within(1e-9));
+    assertThat(machine(stalk, "sieve").fedTPerH()).isCloseTo(2.25, within(1e-9));
+    assertThat(stalk.holder()).isEqualTo("feeder");
+  }
+
+  /** return_loop.md: the saw takes in 1.1739726 a tonne fed, the first machine 1.2239726. */
+  @Test
+  void aLoopLoadsItsMachinesWithWhatComesBack() {
+    var stalk = exact("return_loop");
+    assertThat(machine(stalk, "saw").loadTPerT()).isCloseTo(1.1739726, within(1e-7));
+    assertThat(machine(stalk, "first").loadTPerT()).isCloseTo(1.2239726, within(1e-7));
+    assertThat(stalk.capacityTPerH()).isCloseTo(2.0443407, within(1e-7));
+    assertThat(stalk.holder()).isEqualTo("saw");
+  }
+
+  /** mill_orders.md: the order due first is for fine hurd, 1 t/h on that screen. */
+  @Test
+  void aMillWithOrdersRunsOnTheScreenOfTheFirst() {
+    var stalk = exact("mill_orders");
+    assertThat(machine(stalk, "mill").limitTPerH()).isCloseTo(1, within(1e-9));
+    assertThat(stalk.holder()).isEqualTo("mill");
+  }
+}
