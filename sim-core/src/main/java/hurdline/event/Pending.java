@@ -5,17 +5,21 @@ import java.util.Arrays;
 /**
  * Due times of a fixed number of slots; the slot's number is its turn among those due at one instant.
  *
- * <p>A tournament: the slots are the leaves of a complete binary tree, each knot keeps the earlier of its two children.
- * A heap ordered by time would have to break ties that rounding has blurred; here the lowest slot due <em>at or before</em>
- * an instant is found by one descent that prefers the left child. Setting a slot costs one climb, which stops at the
- * first knot that does not change.
+ * <p>Slots stand in blocks of eight, and each block keeps its earliest time. A heap ordered by time
+ * would have to break ties that rounding has blurred; here the lowest slot due <em>at or before</em> an
+ * instant is found by walking over the blocks. Setting a slot touches its block only when the earliest
+ * time comes or goes. With the few dozen slots of a plant this beats a tournament tree, whose every
+ * change climbs to the root.
  *
  * <p>Hot path: no allocation after the constructor. {@code PendingTest} compares it with a plain scan.
  */
 public final class Pending {
+  private static final int BITS = 3;
+
   private final int slots;
-  private final int leaves;
-  private final double[] earliestS; // [knot], 1 the root, children of k at 2k and 2k + 1; leaves last
+  private final int blocks;
+  private final double[] atS; // [slot], to a full block
+  private final double[] earliestS; // [block]
 
   /** @param slots how many, above 0 */
   public Pending(int slots) {
@@ -23,35 +27,44 @@ public final class Pending {
       throw new IllegalArgumentException("slots is " + slots + "; expected above 0");
     }
     this.slots = slots;
-    leaves = slots == 1 ? 1 : Integer.highestOneBit(slots - 1) << 1;
-    earliestS = new double[2 * leaves];
+    blocks = (slots + 7) >> BITS;
+    atS = new double[blocks << BITS];
+    earliestS = new double[blocks];
     reset();
   }
 
   /** Nothing is due any more. */
   public void reset() {
+    Arrays.fill(atS, Double.POSITIVE_INFINITY);
     Arrays.fill(earliestS, Double.POSITIVE_INFINITY);
   }
 
-  /** @param atS when the slot is due, not NaN; +∞ for never */
-  public void set(int slot, double atS) {
-    if (!(slot >= 0 && slot < slots && atS == atS)) {
-      throw new IllegalArgumentException("slot " + slot + " of " + slots + " at " + atS + " s");
+  /** @param dueS when the slot is due, not NaN; +∞ for never */
+  public void set(int slot, double dueS) {
+    if (!(slot >= 0 && slot < slots && dueS == dueS)) {
+      throw new IllegalArgumentException("slot " + slot + " of " + slots + " at " + dueS + " s");
     }
-    final double[] tree = earliestS;
-    int knot = leaves + slot;
-    if (tree[knot] == atS) {
-      return;
+    double was = atS[slot];
+    atS[slot] = dueS;
+    int block = slot >> BITS;
+    double earliest = earliestS[block];
+    if (dueS <= earliest) {
+      earliestS[block] = dueS;
+    } else if (was == earliest) {
+      earliestS[block] = earliestOf(block);
     }
-    tree[knot] = atS;
-    while (knot > 1) {
-      double earlier = Math.min(tree[knot], tree[knot ^ 1]);
-      knot >>= 1;
-      if (tree[knot] == earlier) {
-        return;
+  }
+
+  private double earliestOf(int block) {
+    final double[] times = atS;
+    int from = block << BITS;
+    double earliest = times[from];
+    for (int slot = from + 1; slot < from + 8; slot++) {
+      if (times[slot] < earliest) {
+        earliest = times[slot];
       }
-      tree[knot] = earlier;
     }
+    return earliest;
   }
 
   public void clear(int slot) {
@@ -60,27 +73,31 @@ public final class Pending {
 
   /** When the slot is due, +∞ if it is not. */
   public double atS(int slot) {
-    return earliestS[leaves + slot];
+    return atS[slot];
   }
 
   /** The earliest due time, +∞ if there is none. */
   public double nextS() {
-    return earliestS[1];
+    double earliest = earliestS[0];
+    for (int block = 1; block < blocks; block++) {
+      if (earliestS[block] < earliest) {
+        earliest = earliestS[block];
+      }
+    }
+    return earliest;
   }
 
   /** The lowest slot that is due at or before an instant, -1 if there is none. */
   public int firstDue(double untilS) {
-    final double[] tree = earliestS;
-    if (!(tree[1] <= untilS)) {
-      return -1;
-    }
-    int knot = 1;
-    while (knot < leaves) {
-      knot <<= 1;
-      if (!(tree[knot] <= untilS)) {
-        knot++;
+    for (int block = 0; block < blocks; block++) {
+      if (earliestS[block] <= untilS) {
+        int slot = block << BITS;
+        while (!(atS[slot] <= untilS)) {
+          slot++;
+        }
+        return slot;
       }
     }
-    return knot - leaves;
+    return -1;
   }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Fillers and presses: one package at a time, a change on its spout when it is full, and filling goes
@@ -51,6 +52,7 @@ final class Filling {
   private final double[] carriedS; // by machine
   private final int[][] fillHead; // [machine] heads and their sinks that fill here
   private final int[][] fillSink;
+  private final int[][] made; // [machine] products that are filled here
 
   /** [machine * products + product] kg filled, and full packages. */
   final double[] filledKg;
@@ -69,7 +71,7 @@ final class Filling {
     layout = present.layout;
     products = layout.naming.products.count();
     packers =
-        java.util.stream.IntStream.range(0, layout.machines)
+        IntStream.range(0, layout.machines)
             .filter(m -> layout.machine[m] instanceof Machine.Packer)
             .toArray();
     firstSpout = new int[layout.machines];
@@ -115,6 +117,7 @@ final class Filling {
     carriedS = new double[layout.machines];
     fillHead = new int[layout.machines][];
     fillSink = new int[layout.machines][];
+    made = new int[layout.machines][];
     for (int m : packers) {
       ways(m);
     }
@@ -135,12 +138,13 @@ final class Filling {
     }
     fillHead[m] = heads.stream().mapToInt(Integer::intValue).toArray();
     fillSink[m] = sinks.stream().mapToInt(Integer::intValue).toArray();
+    made[m] = IntStream.range(0, products).filter(p -> fills(m, p)).toArray();
   }
 
   private void hours() {
     for (int m : packers) {
-      for (int p = 0; p < products; p++) {
-        if (packaging[p] != null && fills(m, p)) {
+      for (int p : made[m]) {
+        if (packaging[p] != null) {
           present.resources.hoursOf(resource[p], present.gates.machine(m));
         }
       }
@@ -187,8 +191,8 @@ final class Filling {
   private void carry(int m) {
     double dtS = present.nowS - carriedS[m];
     if (dtS > 0 && flows[m]) {
-      for (int at = m * products; at < (m + 1) * products; at++) {
-        filledKg[at] += inflowKgPerS[at] * dtS;
+      for (int p : made[m]) {
+        filledKg[m * products + p] += inflowKgPerS[m * products + p] * dtS;
       }
     }
     carriedS[m] = present.nowS;
@@ -213,7 +217,9 @@ final class Filling {
   }
 
   private void setInflows(int m) {
-    Arrays.fill(inflowKgPerS, m * products, (m + 1) * products, 0);
+    for (int p : made[m]) {
+      inflowKgPerS[m * products + p] = 0;
+    }
     flows[m] = present.network.inflowKgPerS[m] > 0;
     int[] heads = fillHead[m];
     for (int i = 0; flows[m] && i < heads.length; i++) {
@@ -228,7 +234,8 @@ final class Filling {
 
   private double fullS(int m) {
     double first = Double.POSITIVE_INFINITY;
-    for (int p = 0, at = m * products; p < products; p++, at++) {
+    for (int p : made[m]) {
+      int at = m * products + p;
       if (inflowKgPerS[at] > 0 && packageKg[p] < Double.POSITIVE_INFINITY) {
         double left = Math.max(0, (full[at] + 1) * packageKg[p] - filledKg[at]);
         first = Math.min(first, present.nowS + left / inflowKgPerS[at]);
@@ -240,7 +247,8 @@ final class Filling {
   /** A package is full: counted and paid, and its spout asks for a change. */
   void full(int m) {
     carry(m);
-    for (int p = 0, at = m * products; p < products; p++, at++) {
+    for (int p : made[m]) {
+      int at = m * products + p;
       if (inflowKgPerS[at] > 0 && packageKg[p] < Double.POSITIVE_INFINITY) {
         double left = (full[at] + 1) * packageKg[p] - filledKg[at];
         if (left <= inflowKgPerS[at] * Present.INSTANT_S * 1.5) {

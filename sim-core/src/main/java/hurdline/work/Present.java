@@ -49,6 +49,9 @@ final class Present {
   /** A cause has changed, though no rate need have. */
   boolean causesChanged;
 
+  /** The calendar may have changed who is on duty. */
+  boolean rosterChanged;
+
   private Streams streams;
   private int replication;
 
@@ -74,6 +77,7 @@ final class Present {
     nowS = 0;
     flowsChanged = true;
     causesChanged = true;
+    rosterChanged = true;
     pending.reset();
     resources.reset();
     counters.reset(layout);

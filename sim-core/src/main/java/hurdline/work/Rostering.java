@@ -173,6 +173,7 @@ final class Rostering {
     }
     present.flowsChanged = true;
     present.causesChanged = true;
+    present.rosterChanged = true;
   }
 
   private void begin(int c) {

@@ -69,9 +69,13 @@ final class Watching {
   void look() {
     double now = present.nowS;
     for (int m = 0; m < machines; m++) {
-      states.is(m, state(m).ordinal(), now);
-      power.draws(m, watts(m), now);
+      // off duty nothing changes but by the calendar
+      if (present.counters.duty.is(m) || present.rosterChanged) {
+        states.is(m, state(m).ordinal(), now);
+        power.draws(m, watts(m), now);
+      }
     }
+    present.rosterChanged = false;
     power.total(now);
     for (int l = 0; l < layout.lines; l++) {
       int cause = present.trail.cause[layout.feedHead[l]];
