@@ -8,12 +8,21 @@ final class Blends {
   private final RateSolver solver;
   private final HeadLoads[] loads;
   private final Bins bins;
+  private final boolean[] stale;
 
   Blends(Layout layout, RateSolver solver, HeadLoads[] loads, Bins bins) {
     this.layout = layout;
     this.solver = solver;
     this.loads = loads;
     this.bins = bins;
+    stale = new boolean[layout.bins];
+  }
+
+  /** A head brings something else from now on. */
+  void loadsChanged(int head) {
+    for (int bin : layout.binsOf[head]) {
+      stale[bin] = true;
+    }
   }
 
   /** All producers in equal parts; false if nothing of theirs comes here. */
@@ -36,8 +45,16 @@ final class Blends {
     return true;
   }
 
-  /** Prepares the blend at the rates last found, or in equal parts where nothing moved; false if nothing can come. */
+  /**
+   * Prepares the blend at the rates last found, or in equal parts where nothing moved.
+   *
+   * @return false if nothing can come, or if it cannot have changed since it was last prepared
+   */
   boolean atRates(int bin) {
+    if (!stale[bin] && layout.producers[bin].length == 1) {
+      return false;
+    }
+    stale[bin] = false;
     double[] rate = solver.rateKgPerS();
     double[] fresh = bins.fresh();
     double total = 0;

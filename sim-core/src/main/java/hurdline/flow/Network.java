@@ -156,6 +156,7 @@ public final class Network {
     loads[head].spread(screen);
     limits.set(head, loads[head], screen);
     contest.loadsChanged();
+    blends.loadsChanged(head);
   }
 
   /** Finds the rates for all that now stands. */

@@ -67,6 +67,9 @@ public final class Layout {
 
   public final int[][] producerSink;
 
+  /** [head] bins that it fills. */
+  public final int[][] binsOf;
+
   /** [bin] heads that draw from it. */
   public final int[][] draws;
 
@@ -158,6 +161,11 @@ public final class Layout {
     shared = IntStream.range(0, machines).filter(m -> headsOf[m].length > 1).toArray();
     draws = heads(bins, (h, b) -> headBin[h] == b);
     producers = heads(bins, (h, b) -> sinkOfBin(h, b) >= 0);
+    binsOf = new int[heads][];
+    for (int h = 0; h < heads; h++) {
+      int head = h;
+      binsOf[h] = IntStream.range(0, bins).filter(b -> sinkOfBin(head, b) >= 0).toArray();
+    }
     producerSink = new int[bins][];
     for (int b = 0; b < bins; b++) {
       int bin = b;
