@@ -27,6 +27,7 @@ final class Milling {
   private final int[][] makes;
   private final double[][][] share; // [line][mill][screen], null where not by shares
   private final int[][][] turn; // [line][mill][screen] place in the mix, large where it is not in it
+  private final int[][] inMix; // [line][mill] screens in the mix
   private final boolean[][] byOrders; // [line][mill]
   private final double[][] stayS; // [line][mill]
   private final Draws[] swap;
@@ -56,6 +57,7 @@ final class Milling {
     mills = mills(layout);
     share = new double[layout.lines][n][];
     turn = new int[layout.lines][n][];
+    inMix = new int[layout.lines][n];
     byOrders = new boolean[layout.lines][n];
     stayS = new double[layout.lines][n];
     resource = new int[n];
@@ -117,12 +119,24 @@ final class Milling {
         byOrders[line][m] = step.mix() instanceof Step.ByOrders;
         if (step.mix() instanceof Step.Shares mix) {
           plan(line, m, mill, mix);
+        } else if (step.mix() instanceof Step.FirstScreen) {
+          planFirstScreen(line, m, mill.screens().size());
         }
       }
     }
   }
 
+  private void planFirstScreen(int line, int m, int screens) {
+    share[line][m] = new double[screens];
+    share[line][m][0] = 1;
+    turn[line][m] = new int[screens];
+    Arrays.fill(turn[line][m], Integer.MAX_VALUE);
+    turn[line][m][0] = 0;
+    inMix[line][m] = 1;
+  }
+
   private void plan(int line, int m, Machine.HammerMill mill, Step.Shares mix) {
+    inMix[line][m] = mix.shares().size();
     int screens = mill.screens().size();
     share[line][m] = new double[screens];
     turn[line][m] = new int[screens];
@@ -180,6 +194,7 @@ final class Milling {
       int line = present.counters.line[m];
       boolean counts =
           share[line][m] != null
+              && (inMix[line][m] > 1 || turn[line][m][present.network.screen[m]] > 0)
               && wanted[m] == NO_SCREEN
               && present.network.inflowKgPerS[m] > 0;
       double left = stayUntilS[m] - present.counters.runningS[m];
