@@ -34,6 +34,7 @@ public final class Cautions {
     Cautions cautions = new Cautions(plant);
     plant.crops().forEach(cautions::moisture);
     plant.lines().forEach(cautions::unreachable);
+    plant.lines().forEach(cautions::stays);
     plant.resources().forEach(cautions::nobody);
     cautions.lostDays();
     plant.lines().forEach(cautions::supply);
@@ -122,6 +123,20 @@ public final class Cautions {
           "lines." + line.name() + ".crop",
           "no \"" + line.crop() + "\" lies on hand and none is delivered",
           "the line will have nothing to work");
+    }
+  }
+
+  private void stays(Line line) {
+    for (Step step : line.steps()) {
+      if (step.mix() instanceof Step.Shares mix
+          && mix.shares().size() > 1
+          && !(step.stayS() >= Step.SHORTEST_STAY.toSeconds())) {
+        found.add(
+            "lines." + line.name() + ".steps." + step.machine() + ".stay",
+            "a mix of several screens without a \"stay\" of at least 1 min",
+            "it is played as 1 min, since the mill would swap without end; give a time such as"
+                + " \"stay: 16 h\"");
+      }
     }
   }
 

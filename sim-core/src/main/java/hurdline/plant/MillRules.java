@@ -7,9 +7,6 @@ import java.util.Set;
 
 /** Mills: what chooses their screen, and what is made of it. */
 final class MillRules {
-  /** A mix of several screens that stays for less would swap more than it mills. */
-  private static final double SHORTEST_STAY_S = 60;
-
   private MillRules() {}
 
   static void check(Plant plant, Names names, Problems found) {
@@ -60,13 +57,6 @@ final class MillRules {
     if (!mix.shares().isEmpty() && Math.abs(sum - 1) > CropRules.WHOLE) {
       found.add(
           path + ".mix", "the shares sum to " + Problems.percent(sum), "shares that sum to 100 %");
-    }
-    if (mix.shares().size() > 1 && !(step.stayS() >= SHORTEST_STAY_S)) {
-      found.add(
-          path + ".stay",
-          "a mix of several screens with a \"stay\" below 1 min would swap without end and mill"
-              + " nothing",
-          "a time such as \"stay: 16 h\"");
     }
   }
 

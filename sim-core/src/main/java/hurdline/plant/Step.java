@@ -34,6 +34,9 @@ public record Step(
     Mix mix,
     double stayS,
     Map<String, String> makes) {
+  /** A mix of several screens that stayed for less would swap more than it mills. */
+  public static final java.time.Duration SHORTEST_STAY = java.time.Duration.ofMinutes(1);
+
   public Step {
     outlets = List.copyOf(outlets);
     breaks = List.copyOf(breaks);

@@ -115,7 +115,7 @@ final class Milling {
   private void plan(int line, int m, Machine.HammerMill mill, Line from) {
     for (Step step : from.steps()) {
       if (step.machine().equals(mill.name())) {
-        stayS[line][m] = step.stayS();
+        stayS[line][m] = Math.max(Step.SHORTEST_STAY.toSeconds(), step.stayS());
         byOrders[line][m] = step.mix() instanceof Step.ByOrders;
         if (step.mix() instanceof Step.Shares mix) {
           plan(line, m, mill, mix);

@@ -18,6 +18,14 @@ class CautionsTest {
   }
 
   @Test
+  void aMixWithoutAStayIsToldHowItIsPlayed() {
+    assertThat(Edited.with("        stay: 16 h\n", "").read().warnings())
+        .singleElement()
+        .asString()
+        .contains("lines.stalk_line.steps.mill", "it is played as 1 min");
+  }
+
+  @Test
   void wetBalesAreToldWithWhatTheyCanDo() {
     cautions(
         Edited.with(

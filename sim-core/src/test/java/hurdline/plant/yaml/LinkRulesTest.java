@@ -219,15 +219,6 @@ class LinkRulesTest {
   }
 
   @Test
-  void aMixOfSeveralScreensStaysForAWhile() {
-    Edited.with("        stay: 16 h\n", "")
-        .saysOnly(
-            "lines.stalk_line.steps.mill.stay: a mix of several screens with a \"stay\" below 1 min"
-                + " would swap without end and mill nothing; expected a time such as \"stay: 16"
-                + " h\"");
-  }
-
-  @Test
   void ordersThatChooseAScreenMustBeThere() {
     Edited.with("mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]", "mix: orders")
         .and("makes: {coarse: coarse, fine: fine}", "makes: {coarse: coarse}")
