@@ -1,7 +1,6 @@
 package hurdline.flow;
 
 import hurdline.line.Layout;
-import hurdline.line.Stretch;
 import java.util.Arrays;
 
 /**
@@ -67,9 +66,7 @@ final class Contest {
     int limit = 0;
     for (int m : layout.shared) {
       for (int h : layout.headsOf[m]) {
-        int node = layout.nodeOf[h][m];
-        double most = limits.kgPerS[h][node];
-        coefficient[limit * heads + h] = most > 0 ? loads[h].load[node] / most : 0;
+        coefficient[limit * heads + h] = limits.usePerRate[h][layout.nodeOf[h][m]];
       }
       limit++;
     }
@@ -125,15 +122,16 @@ final class Contest {
     if (!network.on[head] || hasNothing(head) || alongsideStands(head)) {
       return 0;
     }
-    Stretch stretch = layout.stretch[head];
+    int[] machine = layout.stretch[head].machine;
     double[] load = loads[head].load;
-    double[] most = limits.kgPerS[head];
+    double[] alone = limits.aloneKgPerS[head];
     double reach = UNBOUNDED_KG_PER_S;
-    for (int node = 0; node < stretch.nodes; node++) {
-      int m = stretch.machine[node];
-      if (m >= 0 && load[node] > 0) {
-        reach = Math.min(reach, network.standing[m] >= 0 ? 0 : most[node] / load[node]);
+    for (int node = 0; node < machine.length; node++) {
+      int m = machine[node];
+      if (m >= 0 && load[node] > 0 && network.standing[m] >= 0) {
+        return 0;
       }
+      reach = Math.min(reach, alone[node]);
     }
     return reach;
   }

@@ -10,6 +10,12 @@ final class Limits {
   /** [head][node] */
   final double[][] kgPerS;
 
+  /** [head][node] rate of the head at which this node alone is full; infinite where nothing limits it. */
+  final double[][] aloneKgPerS;
+
+  /** [head][node] share of the node's limit that a kg/s of the head uses. */
+  final double[][] usePerRate;
+
   /** [head][node] what the mill's motor allows; infinite for all but mills. */
   final double[][] motorLimitKgPerS;
 
@@ -17,9 +23,13 @@ final class Limits {
     this.layout = layout;
     kgPerS = new double[layout.heads][];
     motorLimitKgPerS = new double[layout.heads][];
+    aloneKgPerS = new double[layout.heads][];
+    usePerRate = new double[layout.heads][];
     for (int h = 0; h < layout.heads; h++) {
       kgPerS[h] = new double[layout.stretch[h].nodes];
       motorLimitKgPerS[h] = new double[layout.stretch[h].nodes];
+      aloneKgPerS[h] = new double[layout.stretch[h].nodes];
+      usePerRate[h] = new double[layout.stretch[h].nodes];
     }
   }
 
@@ -40,6 +50,10 @@ final class Limits {
           limit
               * stretch.rateByMoisture[node].of(lot.moisture)
               * stretch.rateByDiameter[node].of(lot.diameterM);
+      double load = lot.load[node];
+      double most = kgPerS[head][node];
+      aloneKgPerS[head][node] = load > 0 ? most / load : Double.POSITIVE_INFINITY;
+      usePerRate[head][node] = load > 0 && most > 0 ? load / most : 0;
     }
   }
 }

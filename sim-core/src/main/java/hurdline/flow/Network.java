@@ -231,9 +231,8 @@ public final class Network {
         for (int node = 0; node < stretch.nodes; node++) {
           int m = stretch.machine[node];
           if (m >= 0) {
-            double in = rate[h] * loads[h].load[node];
-            inflowKgPerS[m] += in;
-            usedShare[m] += in > 0 ? in / limits.kgPerS[h][node] : 0;
+            inflowKgPerS[m] += rate[h] * loads[h].load[node];
+            usedShare[m] += rate[h] * limits.usePerRate[h][node];
           }
         }
       }

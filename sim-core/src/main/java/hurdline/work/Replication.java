@@ -51,6 +51,7 @@ public final class Replication {
   private final BinBooks binBooks;
   private final Tallying tallying;
   private final Slots slots;
+  private boolean lookForJobs;
   private final double[][] screenJ;
   private final double[] screenMarkJ;
   private final double[][] screenKg;
@@ -151,6 +152,7 @@ public final class Replication {
   private void reset(Streams streams, int replication, Trace trace) {
     present.trace = trace;
     present.reset(streams, replication);
+    lookForJobs = true;
     network.reset();
     standing.reset();
     stopping.reset();
@@ -196,7 +198,6 @@ public final class Replication {
         }
       }
       newJobs();
-      rostering.lookForRunOut();
       if (present.flowsChanged) {
         solve();
       } else if (present.causesChanged) {
@@ -227,17 +228,27 @@ public final class Replication {
     stopping.schedule();
   }
 
+  /** Asks for jobs wherever one may be wanted now, and begins those whose turn it is. */
   private void newJobs() {
+    boolean look = lookForJobs;
     boolean again = true;
     while (again) {
-      hauling.startTrips(present.nowS);
-      again = feeding.askForLifts();
-      milling.askForSwaps();
+      again = false;
+      if (lookForJobs) {
+        lookForJobs = false;
+        hauling.startTrips(present.nowS);
+        lookForJobs = feeding.askForLifts();
+        milling.askForSwaps();
+      }
       int job;
       while ((job = present.resources.nextToBegin(present.nowS)) >= 0) {
         begins(job);
-        again = true;
+        lookForJobs |= job >= present.jobs.swap;
       }
+      again = lookForJobs;
+    }
+    if (look) {
+      rostering.lookForRunOut();
     }
   }
 
@@ -257,7 +268,9 @@ public final class Replication {
   }
 
   private void happens(int slot) {
-    if (changesFlows(slot)) {
+    boolean packages = isOfPackages(slot);
+    lookForJobs |= !packages;
+    if (!packages && slot != slots.haulEnd && slot != slots.arrival) {
       present.carrying.upToNow();
     }
     if (slot < slots.repairEnd) {
@@ -276,11 +289,10 @@ public final class Replication {
     }
   }
 
-  /** Full packages, their changes, lifts and hauling leave rates as they are until the next solve. */
-  private boolean changesFlows(int slot) {
-    boolean filling = slot >= slots.firstFull && slot < slots.firstStay;
-    boolean changing = slot >= slots.changeEnd && slot < slots.firstSwapEnd;
-    return !filling && !changing && slot != slots.haulEnd && slot != slots.arrival;
+  /** Full packages and their changes: rates stay as they are until the next solve, no other job is wanted. */
+  private boolean isOfPackages(int slot) {
+    return slot >= slots.firstFull && slot < slots.firstStay
+        || slot >= slots.changeEnd && slot < slots.firstSwapEnd;
   }
 
   private void flowEvent(int slot) {
