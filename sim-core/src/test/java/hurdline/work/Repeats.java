@@ -1,0 +1,52 @@
+package hurdline.work;
+
+import hurdline.chance.Streams;
+import hurdline.line.Haulage;
+import hurdline.line.Layout;
+import hurdline.line.Roster;
+import hurdline.line.YardPlan;
+import hurdline.plant.Plant;
+import java.util.List;
+import org.apache.commons.math3.stat.descriptive.moment.Mean;
+import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
+
+/** Many replications of one plant, by measure. */
+final class Repeats {
+  private final List<String> names;
+  private final double[][] values;
+  final double hours;
+
+  Repeats(Plant plant, long seed, int replications) {
+    Layout layout = Layout.of(plant);
+    Roster roster = Roster.of(plant);
+    YardPlan yard = YardPlan.of(plant);
+    Replication replication = new Replication(layout, roster, yard, Haulage.of(plant, yard, roster));
+    values = new double[replications][];
+    List<String> found = List.of();
+    for (int r = 0; r < replications; r++) {
+      Outcome outcome = replication.run(new Streams(seed), r + 1, null);
+      values[r] = outcome.values();
+      found = outcome.columns().stream().map(Outcome.Column::name).toList();
+    }
+    names = found;
+    hours = roster.horizonS() / 3600;
+  }
+
+  double[] of(String measure) {
+    int column = names.indexOf(measure);
+    if (column < 0) {
+      throw new AssertionError("no measure " + measure + " among " + names);
+    }
+    double[] each = new double[values.length];
+    for (int r = 0; r < each.length; r++) {
+      each[r] = values[r][column];
+    }
+    return each;
+  }
+
+  /** A measure's mean over the replications and the standard error of that mean. */
+  static double[] meanAndError(double[] each) {
+    double sd = new StandardDeviation().evaluate(each);
+    return new double[] {new Mean().evaluate(each), sd / Math.sqrt(each.length)};
+  }
+}

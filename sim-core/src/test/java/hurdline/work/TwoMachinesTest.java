@@ -1,0 +1,94 @@
+package hurdline.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+/**
+ * Two machines and a bin against the exact solution of {@link FluidBin}, which is itself held to its known limits.
+ *
+ * <p>Ten replications of two years each have standard errors near 0.04 % of throughput; agreement means within 3.5 of
+ * them (t with 9 degrees of freedom: 0.7 % false alarms each were the seed not fixed), so an engine that is 1 % off
+ * fails; the controls show it. {@link OutsideProofTest} plays many more cases for longer.
+ */
+class TwoMachinesTest {
+  private static final long SEED = 1;
+  private static final double ERRORS = 3.5;
+  private static final TwoMachines.Unit QUICK = new TwoMachines.Unit(10, 1, 6);
+  private static final TwoMachines.Unit SLOW = new TwoMachines.Unit(8, 1, 6);
+
+  /** Without a bin the slower sets the pace and counts on work run with it: μ / (1 + Σ pᵢ·μ/μᵢ / rᵢ). */
+  @Test
+  void withHardlyAnyBinTheReferenceIsThatOfTheUnbufferedLine() {
+    assertThat(line("worked", 1, QUICK, QUICK, 1e-7).reference()[0]).isCloseTo(10 / 1.2, within(1e-5));
+    assertThat(line("worked", 1, QUICK, SLOW, 1e-7).reference()[0]).isCloseTo(8 / 1.18, within(1e-5));
+    assertThat(line("worked", 2, SLOW, QUICK, 1e-7).reference()[0]).isCloseTo(8 / 1.18, within(1e-5));
+    assertThat(line("calendar", 1, QUICK, SLOW, 1e-7).reference()[0]).isCloseTo(8 / 1.21, within(1e-5));
+  }
+
+  @Test
+  void withAVeryLargeBinTheReferenceIsThatOfTheLesserMachine() {
+    for (String counted : new String[] {"worked", "calendar"}) {
+      assertThat(line(counted, 1, QUICK, SLOW, 60).reference()[0]).isCloseTo(8 / 1.1, within(1e-6));
+      assertThat(line(counted, 2, SLOW, QUICK, 60).reference()[0]).isCloseTo(8 / 1.1, within(1e-6));
+      assertThat(line(counted, 1, QUICK, QUICK, 200).reference()[0]).isCloseTo(10 / 1.1, within(8e-3));
+    }
+  }
+
+  @Test
+  void theReferenceTurnedEndToEndHasTheSameThroughputAndMirroredLevels() {
+    for (int stages = 1; stages <= 3; stages++) {
+      TwoMachines line = line("worked", stages, QUICK.withRepair(9), SLOW, 3);
+      assertThat(line.turned().reference()[0]).isCloseTo(line.reference()[0], within(1e-9));
+      assertThat(line.turned().reference()[1]).isCloseTo(3 - line.reference()[1], within(1e-9));
+    }
+  }
+
+  @Test
+  void stopsCountedOnWorkGiveTheExactThroughput() {
+    agrees(line("worked", 1, QUICK, QUICK, 2));
+    agrees(line("worked", 1, QUICK, SLOW, 0.2));
+  }
+
+  @Test
+  void stopsByTheCalendarGiveTheExactThroughput() {
+    agrees(line("calendar", 1, QUICK, SLOW, 0.2));
+  }
+
+  /** Only amounts that are not exponential show whether what is left of one is kept. */
+  @Test
+  void whatIsLeftOfAnAmountOutlivesStandingAndSlowing() {
+    TwoMachines line = line("worked", 3, QUICK, QUICK.withRepair(12), 1);
+    double[] got = played(line);
+    assertThat(errorsFrom(line.reference()[0], got)).isLessThan(ERRORS);
+    assertThat(errorsFrom(line.reference(true)[0], got)).as("a line that forgets").isGreaterThan(ERRORS);
+    assertThat(errorsFrom(line.withStages(1).reference()[0], got)).as("exponential").isGreaterThan(ERRORS);
+  }
+
+  private static void agrees(TwoMachines line) {
+    double[] got = played(line);
+    double exact = line.reference()[0];
+    assertThat(got[1]).as("standard error").isLessThan(0.001 * exact);
+    assertThat(errorsFrom(exact, got)).as(line.says()).isLessThan(ERRORS);
+    assertThat(errorsFrom(exact * 1.01, got)).as("1 % more").isGreaterThan(ERRORS);
+    assertThat(errorsFrom(exact * 0.99, got)).as("1 % less").isGreaterThan(ERRORS);
+    TwoMachines other = line.withFirst(line.first().withRepair(8));
+    assertThat(errorsFrom(other.reference()[0], got)).as("repairs of 8 min").isGreaterThan(ERRORS);
+  }
+
+  private static double errorsFrom(double exact, double[] got) {
+    return Math.abs(got[0] - exact) / got[1];
+  }
+
+  private static double[] played(TwoMachines line) {
+    Repeats repeats = new Repeats(line.plant(2), SEED, 10);
+    double[] mass = Repeats.meanAndError(repeats.of("machine.opener.mass"));
+    return new double[] {mass[0] / repeats.hours, mass[1] / repeats.hours};
+  }
+
+  private static TwoMachines line(
+      String counted, int stages, TwoMachines.Unit first, TwoMachines.Unit second, double holdsT) {
+    return new TwoMachines(counted, stages, first, second, holdsT);
+  }
+}
