@@ -10,10 +10,7 @@ import hurdline.flow.Network;
 import hurdline.line.Haulage;
 import hurdline.line.Layout;
 import hurdline.line.Roster;
-import hurdline.line.Stretch;
 import hurdline.line.YardPlan;
-import hurdline.plant.Machine;
-import java.util.Arrays;
 
 /**
  * One pass through the horizon, from event to event.
@@ -52,24 +49,23 @@ public final class Replication {
   private final Tallying tallying;
   private final Slots slots;
   private boolean lookForJobs;
-  private final double[][] screenJ;
-  private final double[] screenMarkJ;
-  private final double[][] screenKg;
-  private final double[][] screenDryKg;
+  private final Booking booking;
 
   public Replication(Layout layout, Roster roster, YardPlan yard, Haulage haulage) {
     this.layout = layout;
     this.roster = roster;
     present = new Present(layout, roster, Tables.places(layout));
     slots = present.slots;
-    network = new Network(layout, this::lotEnds);
-    trail = new HolderTrail(layout, network);
-    present.network = network;
-    present.trail = trail;
     standing = new Standing(layout, present);
     stopping = new Stopping(present, standing);
     int[][] makes = Milling.makes(layout);
     filling = new Filling(present, standing, makes);
+    material = new MaterialBooks(layout);
+    booking = new Booking(present, filling, material);
+    network = new Network(layout, booking);
+    trail = new HolderTrail(layout, network);
+    present.network = network;
+    present.trail = trail;
     orders = new Orders(present, filling);
     milling = new Milling(present, standing, orders, makes);
     bales = new Bales(yard.components());
@@ -92,19 +88,8 @@ public final class Replication {
     feeding = new Feeding(present, stacking, hauling, bales, component);
     rostering = new Rostering(present, feeding, stopping, hauling);
     watching = new Watching(present, standing, rostering);
-    material = new MaterialBooks(layout);
     binBooks = new BinBooks(layout.bins);
     present.carrying = new Carrying(present, milling, orders, binBooks);
-    screenJ = new double[layout.machines][];
-    screenMarkJ = new double[layout.machines];
-    screenKg = new double[layout.machines][];
-    screenDryKg = new double[layout.machines][];
-    for (int m : Milling.mills(layout)) {
-      int screens = ((Machine.HammerMill) layout.machine[m]).screens().size();
-      screenJ[m] = new double[screens];
-      screenKg[m] = new double[screens];
-      screenDryKg[m] = new double[screens];
-    }
     tallying =
         new Tallying(
             present, haulage, component, stopping, filling, milling, orders, stacking, feeding,
@@ -168,15 +153,11 @@ public final class Replication {
     feeding.reset();
     rostering.reset();
     watching.reset();
-    material.reset();
+    booking.reset();
     binBooks.reset();
     present.carrying.reset();
     tallying.reset();
-    Arrays.fill(screenMarkJ, 0);
     for (int m : Milling.mills(layout)) {
-      Arrays.fill(screenJ[m], 0);
-      Arrays.fill(screenKg[m], 0);
-      Arrays.fill(screenDryKg[m], 0);
       network.remap(layout.headsOf[m]);
     }
   }
@@ -336,9 +317,7 @@ public final class Replication {
   }
 
   private void bookScreenEnergy(int m) {
-    double joules = watching.power.joules(m, present.nowS);
-    screenJ[m][network.screen[m]] += joules - screenMarkJ[m];
-    screenMarkJ[m] = joules;
+    booking.screenEnergy(m, watching.power.joules(m, present.nowS));
   }
 
   private void midnight() {
@@ -351,37 +330,6 @@ public final class Replication {
         }
         tallying.bookPeriods(present.nowS);
       }
-    }
-  }
-
-  /** A head's lot ends: what it has drawn is booked with the map of its stretch. */
-  private void lotEnds(int head) {
-    double kg = network.drawnKg[head];
-    if (!(kg > 0)) {
-      return;
-    }
-    Stretch stretch = layout.stretch[head];
-    if (layout.headBin[head] < 0) {
-      material.fed(stretch.line, kg, network.lotDry(head), network.lotWater(head));
-    }
-    for (int node = 0; node < stretch.nodes; node++) {
-      double dryKg = kg * network.loadDry(head, node);
-      material.passed(head, node, kg * network.load(head, node), dryKg);
-      double[] ways = network.ways(head, node);
-      for (int o = 0; o < ways.length; o++) {
-        material.wayKg[head][node][o] += kg * ways[o];
-      }
-      int m = stretch.machine[node];
-      if (m >= 0 && screenKg[m] != null) {
-        screenKg[m][network.screen[m]] += kg * network.load(head, node);
-        screenDryKg[m][network.screen[m]] += dryKg;
-      }
-    }
-    material.changed(stretch.line, kg, network.driedPerKg(head), network.broken(head));
-    for (int s = 0; s < stretch.sinks; s++) {
-      int product = filling.productOf(stretch, s);
-      material.arrived(
-          head, s, product, kg, network.sinkDry(head), network.sinkWater(head));
     }
   }
 
@@ -401,6 +349,6 @@ public final class Replication {
     hauling.finish(endS);
     stacking.finish(endS);
     intake.finish(endS);
-    return tallying.outcome(replication, screenJ, screenKg, screenDryKg);
+    return tallying.outcome(replication, booking);
   }
 }

@@ -89,7 +89,7 @@ final class Tallying {
     periods.book(nowS);
   }
 
-  Outcome outcome(int replication, double[][] screenJ, double[][] screenKg, double[][] screenDryKg) {
+  Outcome outcome(int replication, Booking booking) {
     double endS = present.nowS;
     watching.states.bookAll(endS);
     watching.holders.bookAll(endS);
@@ -97,7 +97,7 @@ final class Tallying {
     tally.start();
     intakes(endS);
     lines();
-    machines(endS, screenJ, screenKg, screenDryKg);
+    machines(endS, booking);
     bins(endS);
     products();
     resources();
@@ -212,8 +212,7 @@ final class Tallying {
     return periods.canHold(line, cause);
   }
 
-  private void machines(
-      double endS, double[][] screenJ, double[][] screenKg, double[][] screenDryKg) {
+  private void machines(double endS, Booking booking) {
     for (int m = 0; m < layout.machines; m++) {
       String name = layout.machine[m].name();
       for (State state : State.values()) {
@@ -233,8 +232,8 @@ final class Tallying {
           tally.put(
               Measure.MACHINE_SCREEN_HOURS, milling.runningS[m][s] / HOUR_S, name, screen);
           mass(
-              Measure.MACHINE_SCREEN_MASS, screenKg[m][s], screenDryKg[m][s], name, screen);
-          tally.put(Measure.MACHINE_SCREEN_ENERGY, screenJ[m][s] / KWH_J, name, screen);
+              Measure.MACHINE_SCREEN_MASS, booking.screenKg[m][s], booking.screenDryKg[m][s], name, screen);
+          tally.put(Measure.MACHINE_SCREEN_ENERGY, booking.screenJ[m][s] / KWH_J, name, screen);
         }
         tally.put(Measure.MACHINE_SWAPS, milling.swaps[m], name);
       }
