@@ -16,20 +16,45 @@ final class Repeats {
   private final double[][] values;
   final double hours;
 
-  Repeats(Plant plant, long seed, int replications) {
-    Layout layout = Layout.of(plant);
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    Replication replication = new Replication(layout, roster, yard, Haulage.of(plant, yard, roster));
-    values = new double[replications][];
-    List<String> found = List.of();
-    for (int r = 0; r < replications; r++) {
-      Outcome outcome = replication.run(new Streams(seed), r + 1, null);
-      values[r] = outcome.values();
-      found = outcome.columns().stream().map(Outcome.Column::name).toList();
+  /** Plays one plant again and again. */
+  static final class Player {
+    private final Replication replication;
+    private final double hours;
+
+    Player(Plant plant) {
+      Layout layout = Layout.of(plant);
+      Roster roster = Roster.of(plant);
+      YardPlan yard = YardPlan.of(plant);
+      replication = new Replication(layout, roster, yard, Haulage.of(plant, yard, roster));
+      hours = roster.horizonS() / 3600;
     }
-    names = found;
-    hours = roster.horizonS() / 3600;
+
+    Repeats play(Streams streams, int replications) {
+      double[][] values = new double[replications][];
+      List<String> names = List.of();
+      for (int r = 0; r < replications; r++) {
+        Outcome outcome = replication.run(streams, r + 1, null);
+        values[r] = outcome.values();
+        if (r == 0) {
+          names = outcome.columns().stream().map(Outcome.Column::name).toList();
+        }
+      }
+      return new Repeats(names, values, hours);
+    }
+  }
+
+  Repeats(Plant plant, long seed, int replications) {
+    this(new Player(plant).play(new Streams(seed), replications));
+  }
+
+  private Repeats(Repeats played) {
+    this(played.names, played.values, played.hours);
+  }
+
+  private Repeats(List<String> names, double[][] values, double hours) {
+    this.names = names;
+    this.values = values;
+    this.hours = hours;
   }
 
   double[] of(String measure) {

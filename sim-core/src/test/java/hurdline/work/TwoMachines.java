@@ -14,8 +14,12 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
 
   /** A machine: its rate, hours at full rate between stops, and minutes of repair. */
   record Unit(double tPerH, double betweenH, double repairMin) {
-    double available() {
-      return betweenH / (betweenH + repairMin / 60);
+    String says() {
+      return digits(tPerH) + " t/h (" + digits(betweenH) + " h, " + digits(repairMin) + " min)";
+    }
+
+    private static String digits(double value) {
+      return new java.math.BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }
 
     Unit withRepair(double min) {
@@ -45,11 +49,7 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
   }
 
   String says() {
-    return String.format(
-        java.util.Locale.ROOT,
-        "%s: %.3g t/h, %.3g h, %.3g min | %.3g t | %.3g t/h, %.3g h, %.3g min",
-        counted + (stages > 1 ? ", Erlang " + stages : ""),
-        first.tPerH, first.betweenH, first.repairMin, holdsT, second.tPerH, second.betweenH, second.repairMin);
+    return first.says() + ", bin " + Unit.digits(holdsT) + " t, " + second.says() + (stages > 1 ? ", shape " + stages : "");
   }
 
   /** What the mathematics says: throughput in t/h and mean level in t. */
