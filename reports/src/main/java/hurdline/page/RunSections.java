@@ -1,6 +1,5 @@
 package hurdline.page;
 
-import hurdline.answer.Header;
 import hurdline.answer.HolderRow;
 import hurdline.answer.Note;
 import hurdline.answer.RunAnswer;
@@ -10,9 +9,7 @@ import hurdline.measure.Cause;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.words.RunWords;
-import hurdline.words.UnitSystem;
 import hurdline.words.Wording;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -162,27 +159,7 @@ final class RunSections {
   }
 
   private void writeAssumptions(Html html) {
-    Header header = answer.header();
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("plant file", header.file()));
-    rows.add(List.of("its content hash", header.contentHash()));
-    rows.add(List.of("options", header.option()));
-    rows.add(
-        List.of(
-            "changes", header.changes().isEmpty() ? "none" : String.join(", ", header.changes())));
-    rows.add(List.of("calendar", header.from() + " to " + header.to()));
-    rows.add(
-        List.of(
-            "replications",
-            Integer.toString(header.replications())
-                + (header.until().isEmpty() ? "" : ", until " + header.until())));
-    rows.add(List.of("seed", Long.toString(header.seed())));
-    rows.add(List.of("program", "hurdline " + header.version()));
-    rows.add(
-        List.of(
-            "units on this page",
-            wording.units() == UnitSystem.US ? "US: a ton is 2000 lb" : "metric: a t is 1000 kg"));
-    html.table("settings", new Figure.Grid(List.of("setting", "value"), rows));
+    html.table("settings", Settings.grid(answer.header(), wording));
     writeNotes(html, answer.assumptions());
     html.paragraph(
         "Tables beside this page are in metric units, a t being 1000 kg, with all digits.");

@@ -1,14 +1,13 @@
 package hurdline.table;
 
+import static hurdline.table.SharedTables.row;
+import static hurdline.table.SharedTables.table;
+
 import hurdline.answer.RunAnswer;
-import hurdline.answer.Samples;
 import hurdline.answer.Trace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Supplier;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * The tables of a run, each with the columns that other tables of the same name have under other
@@ -32,49 +31,11 @@ public final class RunTables {
   }
 
   private Table measures() {
-    Samples samples = answer.samples();
-    String option = answer.header().option();
-    return table(
-        "measures.csv",
-        "option,replication,measure,unit,value",
-        () ->
-            IntStream.range(0, samples.values().length)
-                .boxed()
-                .flatMap(replication -> replication(samples, option, replication)));
-  }
-
-  private static Stream<Object[]> replication(Samples samples, String option, int replication) {
-    double[] values = samples.values()[replication];
-    return IntStream.range(0, values.length)
-        .mapToObj(
-            at -> {
-              Samples.Measured measured = samples.measures().get(at);
-              return row(option, replication + 1, measured.measure(), measured.unit(), values[at]);
-            });
+    return SharedTables.measures(List.of(answer.header().option()), List.of(answer.samples()));
   }
 
   private Table summary() {
-    return table(
-        "summary.csv",
-        "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications",
-        () ->
-            answer.summary().stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            r.measure(),
-                            r.unit(),
-                            r.mean(),
-                            r.low95(),
-                            r.high95(),
-                            r.sd(),
-                            r.p05(),
-                            r.p50(),
-                            r.p95(),
-                            r.least(),
-                            r.most(),
-                            r.replications())));
+    return SharedTables.summary(answer.summary());
   }
 
   private Table weeks() {
@@ -155,13 +116,5 @@ public final class RunTables {
     Arrays.stream(event.rates()).forEach(cells::add);
     Arrays.stream(event.levels()).forEach(cells::add);
     return cells.toArray();
-  }
-
-  private static Table table(String file, String columns, Supplier<Stream<Object[]>> rows) {
-    return new Table(file, List.of(columns.split(",")), rows);
-  }
-
-  private static Object[] row(Object... cells) {
-    return cells;
   }
 }

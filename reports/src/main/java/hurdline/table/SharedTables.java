@@ -1,0 +1,69 @@
+package hurdline.table;
+
+import hurdline.answer.Samples;
+import hurdline.answer.SummaryRow;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The tables that every verb which simulates writes. */
+final class SharedTables {
+  private SharedTables() {}
+
+  /** @param samples the replications of each option, in the order of {@code options} */
+  static Table measures(List<String> options, List<Samples> samples) {
+    return table(
+        "measures.csv",
+        "option,replication,measure,unit,value",
+        () -> IntStream.range(0, samples.size()).boxed().flatMap(at -> rows(options.get(at), samples.get(at))));
+  }
+
+  private static Stream<Object[]> rows(String option, Samples samples) {
+    return IntStream.range(0, samples.values().length)
+        .boxed()
+        .flatMap(replication -> replication(samples, option, replication));
+  }
+
+  private static Stream<Object[]> replication(Samples samples, String option, int replication) {
+    double[] values = samples.values()[replication];
+    return IntStream.range(0, values.length)
+        .mapToObj(
+            at -> {
+              Samples.Measured measured = samples.measures().get(at);
+              return row(option, replication + 1, measured.measure(), measured.unit(), values[at]);
+            });
+  }
+
+  static Table summary(List<SummaryRow> rows) {
+    return table(
+        "summary.csv",
+        "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications",
+        () ->
+            rows.stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            r.measure(),
+                            r.unit(),
+                            r.mean(),
+                            r.low95(),
+                            r.high95(),
+                            r.sd(),
+                            r.p05(),
+                            r.p50(),
+                            r.p95(),
+                            r.least(),
+                            r.most(),
+                            r.replications())));
+  }
+
+  static Table table(String file, String columns, Supplier<Stream<Object[]>> rows) {
+    return new Table(file, List.of(columns.split(",")), rows);
+  }
+
+  static Object[] row(Object... cells) {
+    return cells;
+  }
+}
