@@ -86,7 +86,7 @@ final class EffortFlags {
     }
   }
 
-  private static void atLeastOne(String name, int value) {
+  static void atLeastOne(String name, int value) {
     if (!(value >= 1)) {
       throw new CallException(
           name + " " + value + " is too few; expected a whole number from 1 on");

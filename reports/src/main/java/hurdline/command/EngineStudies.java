@@ -1,15 +1,19 @@
 package hurdline.command;
 
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaperAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.study.Chosen;
+import hurdline.study.Compare;
 import hurdline.study.Effort;
 import hurdline.study.Paper;
 import hurdline.study.Run;
 import hurdline.study.Source;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /** Asks the engine. */
 final class EngineStudies implements Studies {
@@ -21,6 +25,23 @@ final class EngineStudies implements Studies {
   @Override
   public Playing run(Path file, Chosen chosen, Effort effort) {
     return new Run(source(file, chosen), chosen, effort)::play;
+  }
+
+  @Override
+  public Comparing compare(Path file, Chosen base, List<String> among, Effort effort) {
+    return new Compared(new Compare(source(file, base), base, among, effort));
+  }
+
+  private record Compared(Compare study) implements Comparing {
+    @Override
+    public int plays() {
+      return study.plays();
+    }
+
+    @Override
+    public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
+      return study.play(progress, stop);
+    }
   }
 
   private static Source source(Path path, Chosen chosen) {

@@ -57,7 +57,7 @@ final class PlantChoice {
     return new Change.Named(name.strip());
   }
 
-  private static Change value(String set) {
+  static Change value(String set) {
     int equals = set.indexOf('=');
     if (equals <= 0) {
       throw new CallException(

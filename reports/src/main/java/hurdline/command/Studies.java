@@ -1,11 +1,13 @@
 package hurdline.command;
 
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.study.Chosen;
 import hurdline.study.Effort;
 import hurdline.study.Run;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -27,6 +29,29 @@ interface Studies {
    * @throws hurdline.plant.ProblemsException with every problem
    */
   Playing run(Path file, Chosen chosen, Effort effort);
+
+  /**
+   * A comparison, ready to be played.
+   *
+   * @param base what is changed in base and options alike
+   * @param among options; none for each of the file alone
+   * @throws hurdline.plant.ProblemsException with every problem
+   */
+  Comparing compare(Path file, Chosen base, List<String> among, Effort effort);
+
+  /** A comparison that waits to be played. */
+  interface Comparing {
+    /** How many plays there are in all, over base and options. */
+    int plays();
+
+    /**
+     * Plays base and options.
+     *
+     * @param stop asked whether to finish early
+     * @return what the finished replications say; empty if none was finished
+     */
+    Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop);
+  }
 
   /** A run that waits to be played. */
   interface Playing {

@@ -18,6 +18,9 @@ final class Verbs implements CommandLine.IFactory {
     if (type == RunVerb.class) {
       return type.cast(new RunVerb(setting));
     }
+    if (type == CompareVerb.class) {
+      return type.cast(new CompareVerb(setting));
+    }
     if (type == NewVerb.class) {
       return type.cast(new NewVerb(setting));
     }

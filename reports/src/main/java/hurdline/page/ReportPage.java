@@ -1,6 +1,7 @@
 package hurdline.page;
 
 import hurdline.answer.Answer;
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
@@ -10,6 +11,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The report as one HTML file: no script, no link to anywhere, its styles and drawings inside. */
 public final class ReportPage {
@@ -19,7 +21,7 @@ public final class ReportPage {
   public static String html(Answer answer, Wording wording) {
     List<Section> sections = sections(answer, wording).stream().filter(Section::isWanted).toList();
     Html html = new Html();
-    head(html, answer.header());
+    head(html, answer);
     html.raw("<nav aria-label=\"Contents\"><ul>\n");
     sections.forEach(
         section ->
@@ -42,25 +44,44 @@ public final class ReportPage {
     if (answer instanceof PaperAnswer paper) {
       return new PaperSections(paper, wording).all();
     }
+    if (answer instanceof CompareAnswer compare) {
+      return new CompareSections(compare, wording).all();
+    }
     throw new AssertionError("no page for " + answer.getClass());
   }
 
-  private static void head(Html html, Header header) {
+  private static void head(Html html, Answer answer) {
+    Header header = answer.header();
     html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     html.raw(
         "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src"
             + " 'unsafe-inline'\">\n");
-    html.element("title", header.plant() + ": " + header.option());
+    html.element("title", header.plant() + ": " + asked(answer));
     html.raw("<style>\n" + styles() + "</style>\n</head>\n<body>\n<header>\n");
     html.element("h1", header.plant());
-    html.paragraph(subtitle(header));
+    html.paragraph(subtitle(answer));
     html.raw("</header>\n");
   }
 
-  private static String subtitle(Header header) {
-    String what =
+  private static String asked(Answer answer) {
+    return answer instanceof CompareAnswer compare
+        ? "base against " + options(compare)
+        : answer.header().option();
+  }
+
+  private static String options(CompareAnswer answer) {
+    return answer.options().stream()
+        .map(CompareAnswer.Option::name)
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String subtitle(Answer answer) {
+    Header header = answer.header();
+    String option =
         header.option().equals("base") ? "The plant as it stands" : "With " + header.option();
+    String what =
+        option + (answer instanceof CompareAnswer compare ? " against " + options(compare) : "");
     String changes =
         header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
     return what + changes + ". " + header.from() + " to " + header.to() + ".";

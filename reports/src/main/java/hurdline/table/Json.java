@@ -13,6 +13,7 @@ import com.google.gson.stream.JsonReader;
 import com.google.gson.stream.JsonToken;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.LineFlow;
 import hurdline.answer.Outline;
@@ -115,7 +116,9 @@ final class Json {
 
     @Override
     public boolean shouldSkipClass(Class<?> type) {
-      return type == Samples.class || type == Trace.class;
+      return type == Samples.class
+          || type == Trace.class
+          || type == CompareAnswer.Replayed.class;
     }
   }
 }

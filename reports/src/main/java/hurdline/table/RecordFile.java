@@ -6,6 +6,7 @@ import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import java.io.IOException;
@@ -59,6 +60,9 @@ public final class RecordFile {
     if (answer instanceof PaperAnswer) {
       return "check";
     }
+    if (answer instanceof CompareAnswer) {
+      return "compare";
+    }
     throw new AssertionError(answer.getClass() + " has no verb");
   }
 
@@ -66,7 +70,9 @@ public final class RecordFile {
     return switch (verb) {
       case "run" -> RunAnswer.class;
       case "check" -> PaperAnswer.class;
-      default -> throw new IOException("verb " + verb + " is not known; expected run or check");
+      case "compare" -> CompareAnswer.class;
+      default ->
+          throw new IOException("verb " + verb + " is not known; expected run, check or compare");
     };
   }
 }

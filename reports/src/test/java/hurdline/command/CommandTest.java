@@ -2,15 +2,18 @@ package hurdline.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleCompare;
 import hurdline.study.Aim;
 import hurdline.study.Chosen;
 import hurdline.study.Effort;
+import hurdline.study.Run;
 import hurdline.study.Span;
 import hurdline.table.RecordFile;
 import java.io.IOException;
@@ -24,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -74,6 +78,23 @@ class CommandTest {
     public Studies.Playing run(Path file, Chosen chosen, Effort effort) {
       asked.accept(chosen, effort);
       return engine;
+    }
+
+    @Override
+    public Studies.Comparing compare(Path file, Chosen base, List<String> among, Effort effort) {
+      asked.accept(base, effort);
+      CompareAnswer answer = among.contains("stopped") ? SampleCompare.stopped() : SampleCompare.two();
+      return new Studies.Comparing() {
+        @Override
+        public int plays() {
+          return 3 * effort.replications();
+        }
+
+        @Override
+        public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
+          return among.contains("nothing") ? Optional.empty() : Optional.of(answer);
+        }
+      };
     }
   }
 
@@ -388,5 +409,117 @@ class CommandTest {
     assertThat(err.toString())
         .isEqualTo("hurdline: " + written + " is there already and is not written over\n");
     assertThat(written).hasContent("mine");
+  }
+
+  @Test
+  void aComparisonWritesAllItsFilesAndTellsTheAnswer() throws IOException {
+    Path answer = dir.resolve("answer");
+    assertThat(call("compare", plant.toString(), "--out", answer.toString())).isZero();
+    assertThat(namesIn(answer))
+        .containsExactly(
+            "cash.csv",
+            "charts",
+            "differences.csv",
+            "holders.csv",
+            "measures.csv",
+            "payback.csv",
+            "record.json",
+            "report.html",
+            "summary.csv");
+    assertThat(namesIn(answer.resolve("charts")))
+        .hasSize(5)
+        .allMatch(name -> name.endsWith(".svg"));
+    assertThat(out.toString().lines())
+        .hasSize(10)
+        .first()
+        .asString()
+        .startsWith("Sweetgum Bend shared gin, base against bigger_mill, bigger_mill+hand, ");
+    assertThat(out.toString()).endsWith("Report: " + answer.resolve("report.html") + "\n");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void aComparisonAsJsonStandsAlone() throws IOException {
+    assertThat(call("compare", plant.toString(), "--json", "--quiet")).isZero();
+    assertThat(RecordFile.read(new StringReader(out.toString()))).isInstanceOf(CompareAnswer.class);
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void aStoppedComparisonIsKeptAndSaysSo() throws IOException {
+    Path answer = dir.resolve("answer");
+    assertThat(call("compare", plant.toString(), "--among", "stopped", "--out", answer.toString()))
+        .isEqualTo(130);
+    assertThat(err.toString())
+        .isEqualTo("Stopped: 7 of 40 replications are done; they are saved in " + answer + ".\n");
+    assertThat(namesIn(answer)).contains("record.json");
+    assertThat(call("compare", plant.toString(), "--among", "nothing")).isEqualTo(130);
+    assertThat(err.toString()).contains("nothing is written");
+    assertThat(namesIn(dir)).containsExactly("answer", "plant.yaml");
+  }
+
+  @Test
+  void settingsOfAComparisonReachTheEngine() {
+    List<Chosen> bases = new ArrayList<>();
+    List<Effort> efforts = new ArrayList<>();
+    Studies studies =
+        new Playing(
+            null,
+            (base, effort) -> {
+              bases.add(base);
+              efforts.add(effort);
+            });
+    assertThat(
+            call(
+                studies, "compare", plant.toString(), "--among", "a,b, a+b", "--set", "yard.x=1",
+                "--replications", "7", "--seed", "3", "--threads", "2", "--quiet"))
+        .isZero();
+    assertThat(bases)
+        .containsExactly(
+            new Chosen("base", List.of("yard.x=1"), List.of(new Change.Value("yard.x", "1"))));
+    assertThat(efforts).containsExactly(new Effort(7, Optional.empty(), 3, 2, Optional.empty()));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--among a,,b | hurdline: --among \"a,,b\" has an empty name; expected names of options such as"
+            + " bigger_mill,second_bag_hand or bigger_mill+second_bag_hand",
+        "--replications 0 | hurdline: --replications 0 is too few; expected a whole number from 1 on",
+        "--threads 0 | hurdline: --threads 0 is too few; expected a whole number from 1 on",
+        "--amomg=a | hurdline: Unknown option: '--amomg=a'. Perhaps --among? See hurdline compare --help",
+      })
+  void aWrongComparisonIsOneLine(String args, String message) throws IOException {
+    List<String> all = new ArrayList<>(List.of("compare", plant.toString()));
+    all.addAll(List.of(args.strip().split(" ")));
+    assertThat(call(all.toArray(String[]::new))).isEqualTo(2);
+    assertThat(err.toString()).isEqualTo(message + "\n");
+    assertThat(namesIn(dir)).containsExactly("plant.yaml");
+  }
+
+  @Test
+  void anUnknownOptionIsToldByTheEngineWithTheNearestWord() throws IOException {
+    Path example = Path.of(System.getProperty("hurdline.root"), "line-configs", "small.yaml");
+    assertThat(call(new EngineStudies(), "compare", example.toString(), "--among", "biger_mill"))
+        .isEqualTo(2);
+    assertThat(err.toString())
+        .isEqualTo(
+            "small.yaml: \"biger_mill\" is no option of this file; expected an option, perhaps"
+                + " \"bigger_mill\"\n");
+  }
+
+  @Test
+  void aSmallPlantIsComparedFromFileToPage() throws IOException {
+    Path example = Path.of(System.getProperty("hurdline.root"), "line-configs", "small.yaml");
+    Path answer = dir.resolve("answer");
+    assertThat(
+            call(
+                new EngineStudies(), "compare", example.toString(), "--replications", "12", "--out",
+                answer.toString()))
+        .isZero();
+    assertThat(Files.readString(answer.resolve("payback.csv")).lines()).hasSize(13);
+    assertThat(Files.readString(answer.resolve("record.json"))).contains("\"verb\": \"compare\"");
+    assertThat(Files.readString(answer.resolve("report.html"))).contains("Does it pay");
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.Answer;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleCompare;
 import hurdline.table.RecordFile;
 import hurdline.words.UnitSystem;
 import hurdline.words.Wording;
@@ -24,7 +25,7 @@ class ReportPageTest {
   private static final String YEAR = ReportPage.html(SampleAnswer.year(), US);
 
   static List<Answer> answers() {
-    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper());
+    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two());
   }
 
   private static List<String> found(String page, String pattern) {
@@ -112,5 +113,36 @@ class ReportPageTest {
     assertThat(ReportPage.html(SampleAnswer.bare(), US))
         .contains("One replication only")
         .doesNotContain("Ranges are 95 %");
+  }
+
+  @Test
+  void aComparisonSaysWhatDiffersWhoHoldsAndWhetherItPays() {
+    String page = ReportPage.html(SampleCompare.two(), US);
+    assertThat(found(page, "<h2>([^<]*)</h2>"))
+        .containsExactly(
+            "The answer",
+            "What differs",
+            "Where the holder moves",
+            "Does it pay",
+            "Cash over the years",
+            "What these figures assume",
+            "Cautions");
+    assertThat(found(page, "<h1>([^<]*)</h1>")).containsExactly("Sweetgum Bend shared gin");
+    assertThat(page)
+        .contains("The plant as it stands against bigger_mill, bigger_mill+hand.")
+        .contains("75 hp mill &lt;in place&gt; of the 25 hp one")
+        .contains("none in 2 of 40 lives")
+        .contains("never in 3 of 40 lives")
+        .contains("Fire in the yard");
+    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(5).doesNotHaveDuplicates();
+    assertThat(found(page, "<figure id=[^>]*>(?s:.)*?(<table>)")).hasSize(5);
+  }
+
+  @Test
+  void aComparisonWithoutMoneyHasNoPartAboutIt() {
+    assertThat(found(ReportPage.html(SampleCompare.stopped(), US), "<h2>([^<]*)</h2>"))
+        .doesNotContain("Does it pay", "Cash over the years")
+        .contains("What differs");
+    assertThat(ReportPage.html(SampleCompare.stopped(), US)).contains("7 of 40 replications");
   }
 }

@@ -8,6 +8,7 @@ import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.Trace;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleCompare;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
@@ -19,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class RecordFileTest {
   static List<Answer> answers() {
-    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper());
+    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two());
   }
 
   private static String text(Answer answer) throws IOException {

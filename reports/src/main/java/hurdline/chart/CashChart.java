@@ -1,0 +1,94 @@
+package hurdline.chart;
+
+import hurdline.answer.CashRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+
+/** What an option has brought in by each year of its life, discounted, with its band. */
+final class CashChart {
+  private final String option;
+  private final String currency;
+  private final List<CashRow> rows;
+  private final Wording wording;
+
+  CashChart(CompareAnswer answer, String option, Wording wording) {
+    this.option = option;
+    this.wording = wording;
+    currency = answer.header().currency();
+    rows = answer.cash().stream().filter(row -> row.option().equals(option)).toList();
+  }
+
+  Figure figure() {
+    String title = "Cash over the life of " + option + ", discounted";
+    String name = "cash-" + option.replace('+', '-');
+    String svg = Look.svg(name, plot(), true, 300, title, alternative());
+    return new Figure(name, title, alternative(), svg, table());
+  }
+
+  private XYPlot plot() {
+    YIntervalSeries sums = new YIntervalSeries("mean, and where 9 of 10 lives lie");
+    rows.forEach(row -> sums.add(row.year(), row.mean(), row.p05(), row.p95()));
+    YIntervalSeriesCollection data = new YIntervalSeriesCollection();
+    data.addSeries(sums);
+    DeviationRenderer band = new DeviationRenderer(true, false);
+    band.setAlpha(0.35f);
+    band.setSeriesPaint(0, Palette.BLUE);
+    band.setSeriesFillPaint(0, Palette.SKY);
+    band.setSeriesStroke(0, new BasicStroke(2));
+    NumberAxis years = Look.numberAxis("years since it was paid", wording);
+    years.setRange(0, rows.get(rows.size() - 1).year());
+    years.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
+    XYPlot plot =
+        Look.dressed(new XYPlot(data, years, Look.numberAxis(currency + ", running sum", wording), band));
+    plot.setRangeZeroBaselineVisible(true);
+    return plot;
+  }
+
+  private String alternative() {
+    CashRow last = rows.get(rows.size() - 1);
+    return "The discounted running sum of "
+        + option
+        + " begins at "
+        + wording.amount(rows.get(0).mean(), currency)
+        + " and ends after "
+        + years(last)
+        + " years"
+        + " at "
+        + wording.amount(last.mean(), currency)
+        + ", in 9 of 10 lives between "
+        + wording.amount(last.p05(), currency)
+        + " and "
+        + wording.amount(last.p95(), currency)
+        + ".";
+  }
+
+  private String years(CashRow row) {
+    return wording.fixed(row.year(), row.year() == Math.rint(row.year()) ? 0 : 1, "yr");
+  }
+
+  private Figure.Grid table() {
+    List<List<String>> cells = new ArrayList<>();
+    for (CashRow row : rows) {
+      cells.add(
+          List.of(
+              years(row),
+              wording.number(row.mean(), row.p05(), row.p95(), currency),
+              wording.number(row.p05(), row.p05(), row.p95(), currency),
+              wording.number(row.p50(), row.p05(), row.p95(), currency),
+              wording.number(row.p95(), row.p05(), row.p95(), currency)));
+    }
+    return new Figure.Grid(
+        List.of(
+            "year", "mean " + currency, "one life in 20 below", "half of the lives below",
+            "one life in 20 above"),
+        cells);
+  }
+}

@@ -1,0 +1,51 @@
+package hurdline.chart;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.Outline;
+import hurdline.words.Wording;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The charts of a comparison, by the question they answer. */
+public final class CompareFigures {
+  private final CompareAnswer answer;
+  private final Wording wording;
+
+  public CompareFigures(CompareAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  /** How far each option lies from the base. */
+  public List<Figure> differences() {
+    return answer.options().stream()
+        .map(option -> new DifferenceChart(answer, option.name(), wording))
+        .filter(DifferenceChart::isWanted)
+        .map(DifferenceChart::figure)
+        .toList();
+  }
+
+  /** What holds each line, base and options side by side. */
+  public List<Figure> holders() {
+    return answer.outline().lines().stream()
+        .map(Outline.Line::name)
+        .map(line -> new HolderShiftChart(answer, line, wording))
+        .filter(HolderShiftChart::isWanted)
+        .map(HolderShiftChart::figure)
+        .toList();
+  }
+
+  /** What each option has brought in, year by year. */
+  public List<Figure> cash() {
+    return answer.options().stream()
+        .filter(
+            option -> answer.cash().stream().anyMatch(row -> row.option().equals(option.name())))
+        .map(option -> new CashChart(answer, option.name(), wording).figure())
+        .toList();
+  }
+
+  /** Every chart, in the order of the report. */
+  public List<Figure> all() {
+    return Stream.of(differences(), holders(), cash()).flatMap(List::stream).toList();
+  }
+}

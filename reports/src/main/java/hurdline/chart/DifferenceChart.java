@@ -1,0 +1,140 @@
+package hurdline.chart;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.DifferenceRow;
+import hurdline.words.MainMeasures;
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.awt.Paint;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.category.StatisticalBarRenderer;
+import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
+
+/**
+ * How far an option lies from the base in the main measures, as shares of the base so that one axis
+ * serves all; the table under it has the amounts.
+ */
+final class DifferenceChart {
+  private final String option;
+  private final List<Line> lines = new ArrayList<>();
+  private final Wording wording;
+
+  private record Line(String label, DifferenceRow row) {
+    boolean isDrawn() {
+      return row.baseMean() != 0 && !Double.isNaN(row.difference());
+    }
+
+    double share() {
+      return row.difference() / Math.abs(row.baseMean());
+    }
+
+    double half() {
+      double half = (row.highJoint() - row.lowJoint()) / 2 / Math.abs(row.baseMean());
+      return Double.isNaN(half) ? 0 : half;
+    }
+  }
+
+  DifferenceChart(CompareAnswer answer, String option, Wording wording) {
+    this.option = option;
+    this.wording = wording;
+    for (MainMeasures main : MainMeasures.of(answer.outline())) {
+      answer
+          .difference(option, main.measure())
+          .ifPresent(row -> lines.add(new Line(main.label(), row)));
+    }
+  }
+
+  boolean isWanted() {
+    return lines.stream().anyMatch(Line::isDrawn);
+  }
+
+  Figure figure() {
+    String title = option + " against the plant as it stands";
+    String name = "difference-" + option.replace('+', '-');
+    List<Line> drawn = lines.stream().filter(Line::isDrawn).toList();
+    String svg =
+        Look.svg(name, plot(drawn), false, 70 + 26 * drawn.size(), title, alternative(drawn));
+    return new Figure(name, title, alternative(drawn), svg, table());
+  }
+
+  private CategoryPlot plot(List<Line> drawn) {
+    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    drawn.forEach(
+        line -> data.add(100 * line.share(), 100 * line.half(), "difference", line.label()));
+    NumberAxis axis =
+        Look.numberAxis("% of the base, bar of the joint 95 % interval; pale: not told apart", wording);
+    CategoryPlot plot =
+        Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, new Bars(drawn)));
+    plot.setRangeZeroBaselineVisible(true);
+    return plot;
+  }
+
+  private static final class Bars extends StatisticalBarRenderer {
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<Line> lines;
+
+    Bars(List<Line> lines) {
+      this.lines = lines;
+      setBarPainter(new StandardBarPainter());
+      setShadowVisible(false);
+      setErrorIndicatorPaint(Palette.INK);
+      setErrorIndicatorStroke(new BasicStroke(1.5f));
+    }
+
+    @Override
+    public Paint getItemPaint(int series, int category) {
+      return lines.get(category).row().toldApart()
+          ? Palette.BLUE
+          : new Hatch(Palette.GRID, Palette.INK, Hatch.Kind.DOTTED);
+    }
+  }
+
+  private String alternative(List<Line> drawn) {
+    List<String> parts = new ArrayList<>();
+    drawn.forEach(line -> parts.add(line.label() + " " + share(line)));
+    return "Bars of the difference of "
+        + option
+        + " from the base in % of the base: "
+        + String.join(", ", parts)
+        + ".";
+  }
+
+  private String share(Line line) {
+    String number =
+        wording.number(line.share(), line.share() - line.half(), line.share() + line.half(), "share");
+    return number + " %" + (line.row().toldApart() ? "" : " (not told apart)");
+  }
+
+  private Figure.Grid table() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Line line : lines) {
+      DifferenceRow row = line.row();
+      rows.add(
+          List.of(
+              line.label(),
+              wording.unit(row.unit()),
+              wording.number(row.baseMean(), row.lowJoint(), row.highJoint(), row.unit()),
+              wording.number(row.optionMean(), row.lowJoint(), row.highJoint(), row.unit()),
+              wording.number(row.difference(), row.lowJoint(), row.highJoint(), row.unit()),
+              wording.interval(row.difference(), row.low95(), row.high95(), row.unit()),
+              wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit()),
+              row.toldApart() ? "yes" : "no",
+              row.replicationsNeeded() > 0
+                  ? wording.amount(row.replicationsNeeded(), "count")
+                  : "",
+              Double.isNaN(row.varianceRemoved())
+                  ? ""
+                  : wording.fixed(row.varianceRemoved(), 0, "share")));
+    }
+    return new Figure.Grid(
+        List.of(
+            "", "unit", "base", option, "difference", "95 % interval", "joint 95 % interval",
+            "told apart", "replications that would tell", "% of variance that pairing removed"),
+        rows);
+  }
+}

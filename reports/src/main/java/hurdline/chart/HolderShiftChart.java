@@ -1,0 +1,129 @@
+package hurdline.chart;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.HolderRow;
+import hurdline.measure.Cause;
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.category.StatisticalBarRenderer;
+import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
+
+/** Where the holder of a line moves: its share of hours by cause, base and options side by side. */
+final class HolderShiftChart {
+  /** A cause that is nowhere above this is left to the table. */
+  private static final double DRAWN_FROM = 0.02;
+
+  private final String line;
+  private final List<String> options;
+  private final List<HolderRow> rows;
+  private final Set<String> causes = new LinkedHashSet<>();
+  private final Wording wording;
+
+  HolderShiftChart(CompareAnswer answer, String line, Wording wording) {
+    this.line = line;
+    this.wording = wording;
+    options =
+        Stream.concat(
+                Stream.of(answer.header().option()),
+                answer.options().stream().map(CompareAnswer.Option::name))
+            .toList();
+    rows = answer.holders().stream().filter(row -> row.line().equals(line)).toList();
+    rows.forEach(row -> causes.add(row.cause()));
+  }
+
+  boolean isWanted() {
+    return !rows.isEmpty();
+  }
+
+  Figure figure() {
+    String title = "What holds " + line + ", side by side";
+    String name = "holders-" + line;
+    List<String> drawn = drawn();
+    int height = 100 + (14 + 14 * options.size()) * drawn.size();
+    String svg = Look.svg(name, plot(drawn), true, height, title, alternative(drawn));
+    return new Figure(name, title, alternative(drawn), svg, table());
+  }
+
+  private List<String> drawn() {
+    return causes.stream()
+        .filter(
+            cause ->
+                rows.stream()
+                    .anyMatch(row -> row.cause().equals(cause) && row.share() >= DRAWN_FROM))
+        .toList();
+  }
+
+  private Optional<HolderRow> row(String option, String cause) {
+    return rows.stream()
+        .filter(row -> row.option().equals(option) && row.cause().equals(cause))
+        .findFirst();
+  }
+
+  private CategoryPlot plot(List<String> drawn) {
+    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    for (String option : options) {
+      for (String cause : drawn) {
+        double share = row(option, cause).map(HolderRow::share).orElse(0.0);
+        double half =
+            row(option, cause).map(row -> (row.shareHigh95() - row.shareLow95()) / 2).orElse(0.0);
+        data.add(100 * share, Double.isNaN(half) ? 0 : 100 * half, option, Cause.label(cause));
+      }
+    }
+    StatisticalBarRenderer bars = new StatisticalBarRenderer();
+    bars.setBarPainter(new StandardBarPainter());
+    bars.setShadowVisible(false);
+    bars.setErrorIndicatorPaint(Palette.INK);
+    bars.setErrorIndicatorStroke(new BasicStroke(1.5f));
+    bars.setItemMargin(0);
+    bars.setDefaultLegendShape(Look.swatch());
+    for (int series = 0; series < options.size(); series++) {
+      bars.setSeriesPaint(series, Palette.series(series));
+    }
+    NumberAxis axis = Look.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
+    return Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, bars));
+  }
+
+  private String alternative(List<String> drawn) {
+    List<String> parts = new ArrayList<>();
+    for (String option : options) {
+      List<String> shares = new ArrayList<>();
+      drawn.forEach(
+          cause ->
+              row(option, cause)
+                  .ifPresent(row -> shares.add(Cause.label(cause) + " " + wording.share(row))));
+      parts.add(option + " " + (shares.isEmpty() ? "held by none of these" : String.join(", ", shares)));
+    }
+    return "Bars of the share of scheduled hours by what held "
+        + line
+        + ": "
+        + String.join("; ", parts)
+        + ".";
+  }
+
+  private Figure.Grid table() {
+    List<String> head = new ArrayList<>(List.of("held by"));
+    options.forEach(option -> head.add(option + " %"));
+    List<List<String>> cells = new ArrayList<>();
+    for (String cause : causes) {
+      List<String> cell = new ArrayList<>(List.of(Cause.label(cause)));
+      options.forEach(option -> cell.add(row(option, cause).map(this::share).orElse("0")));
+      cells.add(cell);
+    }
+    return new Figure.Grid(head, cells);
+  }
+
+  private String share(HolderRow row) {
+    String range = wording.interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
+    String share = wording.number(row.share(), row.shareLow95(), row.shareHigh95(), "share");
+    return range.isEmpty() ? share : share + " (" + range + ")";
+  }
+}

@@ -1,0 +1,97 @@
+package hurdline.command;
+
+import hurdline.study.Chosen;
+import hurdline.study.Effort;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine;
+
+/** What is compared, and how much is played. */
+final class CompareFlags {
+  @CommandLine.Parameters(index = "0", paramLabel = "FILE", description = "The plant file.")
+  private Path file;
+
+  @CommandLine.Option(
+      names = "--among",
+      paramLabel = "A,B,A+B",
+      description =
+          "Which of the file's options are compared with the plant as it stands, A+B being both"
+              + " together. Default: each option alone.")
+  private String among;
+
+  @CommandLine.Option(
+      names = "--set",
+      paramLabel = "KEY=VALUE",
+      description =
+          "One key changed in base and options alike, such as --set machines.mill.power=\"50 hp\"."
+              + " May be given several times.")
+  private List<String> sets = new ArrayList<>();
+
+  @CommandLine.Option(
+      names = "--replications",
+      paramLabel = "N",
+      defaultValue = "40",
+      description = "How many times the calendar is played for each. Default: 40.")
+  private int replications;
+
+  @CommandLine.Option(
+      names = "--seed",
+      paramLabel = "S",
+      defaultValue = "1",
+      description = "Seed of all chance; the same seed gives the same answer. Default: 1.")
+  private long seed;
+
+  @CommandLine.Option(
+      names = "--threads",
+      paramLabel = "T",
+      description =
+          "How many replications are played at once; the answer does not hang on it. Default: all"
+              + " cores.")
+  private Integer threads;
+
+  Path file() {
+    return file;
+  }
+
+  /** What is changed in base and options alike. */
+  Chosen base() {
+    return new Chosen(
+        Chosen.base().option(), sets, sets.stream().map(PlantChoice::value).toList());
+  }
+
+  /** The options that were named; none for each of the file. */
+  List<String> among() {
+    if (among == null) {
+      return List.of();
+    }
+    List<String> names = Arrays.stream(among.split(",", -1)).map(String::strip).toList();
+    if (names.stream().anyMatch(CompareFlags::hasAnEmptyName)) {
+      throw new CallException(
+          "--among \""
+              + among
+              + "\" has an empty name; expected names of options such as"
+              + " bigger_mill,second_bag_hand or bigger_mill+second_bag_hand");
+    }
+    return names;
+  }
+
+  private static boolean hasAnEmptyName(String option) {
+    return Arrays.stream(option.split("\\+", -1)).anyMatch(String::isBlank);
+  }
+
+  Effort effort() {
+    EffortFlags.atLeastOne("--replications", replications);
+    if (threads != null) {
+      EffortFlags.atLeastOne("--threads", threads);
+    }
+    return new Effort(
+        replications,
+        Optional.empty(),
+        seed,
+        threads == null ? Runtime.getRuntime().availableProcessors() : threads,
+        Optional.empty());
+  }
+}

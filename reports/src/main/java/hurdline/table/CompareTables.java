@@ -1,0 +1,108 @@
+package hurdline.table;
+
+import static hurdline.table.SharedTables.row;
+import static hurdline.table.SharedTables.table;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.DifferenceRow;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The tables of a comparison. */
+public final class CompareTables {
+  private final CompareAnswer answer;
+
+  public CompareTables(CompareAnswer answer) {
+    this.answer = answer;
+  }
+
+  public List<Table> all() {
+    return List.of(
+        SharedTables.measures(options(), answer.samples().of()),
+        SharedTables.summary(answer.summary()),
+        differences(),
+        holders(),
+        payback(),
+        cash());
+  }
+
+  private List<String> options() {
+    return Stream.concat(
+            Stream.of(answer.header().option()),
+            answer.options().stream().map(CompareAnswer.Option::name))
+        .toList();
+  }
+
+  private Table differences() {
+    return table(
+        "differences.csv",
+        "option,measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,high_joint,"
+            + "told_apart,replications_needed,variance_removed",
+        () -> answer.differences().stream().map(CompareTables::difference));
+  }
+
+  private static Object[] difference(DifferenceRow r) {
+    return row(
+        r.option(),
+        r.measure(),
+        r.unit(),
+        r.baseMean(),
+        r.optionMean(),
+        r.difference(),
+        r.low95(),
+        r.high95(),
+        r.lowJoint(),
+        r.highJoint(),
+        r.toldApart() ? "yes" : "no",
+        r.replicationsNeeded(),
+        r.varianceRemoved());
+  }
+
+  private Table holders() {
+    return table(
+        "holders.csv",
+        "option,line,cause,hours,share,share_low_95,share_high_95",
+        () ->
+            answer.holders().stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            r.line(),
+                            r.cause(),
+                            r.hours(),
+                            r.share(),
+                            r.shareLow95(),
+                            r.shareHigh95())));
+  }
+
+  private Table payback() {
+    return table(
+        "payback.csv",
+        "option,quantity,unit,mean,low_95,high_95,p05,p50,p95",
+        () ->
+            answer.payback().stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            r.quantity().word(),
+                            r.unit(),
+                            r.mean(),
+                            r.low95(),
+                            r.high95(),
+                            r.p05(),
+                            r.p50(),
+                            r.p95())));
+  }
+
+  private Table cash() {
+    return table(
+        "cash.csv",
+        "option,year,unit,mean,p05,p50,p95",
+        () ->
+            answer.cash().stream()
+                .map(
+                    r -> row(r.option(), r.year(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95())));
+  }
+}

@@ -1,0 +1,239 @@
+package hurdline.words;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.Header;
+import hurdline.answer.HolderRow;
+import hurdline.answer.Outline;
+import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Quantity;
+import hurdline.measure.Cause;
+import hurdline.measure.Measure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The answer of a comparison for the terminal, and in a sentence per option for the report. */
+public final class CompareWords {
+  private static final int HOLDERS_TOLD = 2;
+
+  private final CompareAnswer answer;
+  private final Wording wording;
+
+  public CompareWords(CompareAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  /** What the terminal shows: the base in a line, then three lines an option. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(title());
+    String held = held("base");
+    lines.add("base: " + (held.isEmpty() ? "nothing was fed" : "held " + held));
+    for (CompareAnswer.Option option : answer.options()) {
+      lines.add(option.name() + ": " + differences(option.name()));
+      add(lines, "  held  ", held(option.name()));
+      add(lines, "  pays  ", worth(option));
+    }
+    if (answer.header().replications() > 1) {
+      lines.add(
+          "In brackets: 95 % interval"
+              + (answer.options().size() > 1 ? " that holds for all options together" : "")
+              + "; shares of scheduled hours and money with their own.");
+    }
+    return lines;
+  }
+
+  /** One sentence on what an option changes, and one on what it is worth. */
+  public List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    for (CompareAnswer.Option option : answer.options()) {
+      String says = option.says().isEmpty() ? "" : " (" + option.says() + ")";
+      String worth = worth(option);
+      sentences.add(
+          option.name()
+              + says
+              + " against the plant as it stands: "
+              + differences(option.name())
+              + "."
+              + (worth.isEmpty() ? "" : " Over its life: " + worth + "."));
+    }
+    return sentences;
+  }
+
+  private String title() {
+    Header header = answer.header();
+    String changes =
+        header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    return header.plant()
+        + ", base"
+        + changes
+        + " against "
+        + answer.options().stream()
+            .map(CompareAnswer.Option::name)
+            .collect(Collectors.joining(", "))
+        + ", "
+        + header.from()
+        + " to "
+        + header.to()
+        + ", "
+        + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
+        + (header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "")
+        + ", seed "
+        + header.seed();
+  }
+
+  private String differences(String option) {
+    List<String> parts = new ArrayList<>();
+    for (Outline.Line line : answer.outline().lines()) {
+      told(option, Measure.MASS_FED.of(line.crop()), line.crop() + " fed").ifPresent(parts::add);
+    }
+    told(option, Measure.MONEY_MARGIN.of(), "margin").ifPresent(parts::add);
+    return parts.stream().distinct().collect(Collectors.joining("; "));
+  }
+
+  private Optional<String> told(String option, String measure, String label) {
+    return answer.difference(option, measure).map(row -> label + " " + told(row));
+  }
+
+  /** {@code +120 ton (80 to 160)}, or that the two are not told apart. */
+  public String told(DifferenceRow row) {
+    int count = answer.header().replications();
+    if (count < 2) {
+      return signed(row) + " in one replication, which tells nothing of chance";
+    }
+    if (row.difference() == 0 && row.lowJoint() == row.highJoint()) {
+      return "unchanged";
+    }
+    String range = wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
+    if (row.toldApart()) {
+      return signed(row) + (range.isEmpty() ? "" : " (" + range + ")");
+    }
+    return "not told apart at "
+        + count
+        + " replications"
+        + (range.isEmpty() ? "" : " (" + range + " " + wording.unit(row.unit()) + ")")
+        + needed(row);
+  }
+
+  private String needed(DifferenceRow row) {
+    return row.replicationsNeeded() > 0
+        ? ", about " + wording.amount(row.replicationsNeeded(), "count") + " would tell them if it is as seen"
+        : "";
+  }
+
+  private String signed(DifferenceRow row) {
+    String number = wording.number(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
+    String unit = row.unit().equals("count") ? "" : " " + wording.unit(row.unit());
+    return (row.difference() > 0 ? "+" : "") + number + unit;
+  }
+
+  private String held(String option) {
+    return answer.outline().lines().stream()
+        .map(line -> held(option, line.name()))
+        .filter(text -> !text.isEmpty())
+        .collect(Collectors.joining("; "));
+  }
+
+  private String held(String option, String line) {
+    String causes =
+        answer.holders().stream()
+            .filter(row -> row.option().equals(option) && row.line().equals(line))
+            .filter(row -> row.share() >= 0.005)
+            .limit(HOLDERS_TOLD)
+            .map(this::cause)
+            .collect(Collectors.joining(", "));
+    return causes.isEmpty() ? "" : line + " " + causes;
+  }
+
+  private String cause(HolderRow row) {
+    return wording.share(row) + " by " + Cause.inWords(row.cause());
+  }
+
+  private String worth(CompareAnswer.Option option) {
+    return answer.worth(option.name(), Quantity.NET_PRESENT_VALUE).isEmpty()
+        ? notAsked(option)
+        : "net present value "
+            + amount(option, Quantity.NET_PRESENT_VALUE)
+            + " over "
+            + years(option)
+            + " for "
+            + wording.amount(option.cost(), answer.header().currency())
+            + "; "
+            + paysBack(option)
+            + ", loses in "
+            + amount(option, Quantity.CHANCE_OF_LOSS)
+            + " of lives";
+  }
+
+  private String notAsked(CompareAnswer.Option option) {
+    return answer.header().currency().isEmpty()
+        ? ""
+        : "not said: a life of "
+            + years(option)
+            + " needs as many replications as it has years";
+  }
+
+  private String paysBack(CompareAnswer.Option option) {
+    if (option.cost() == 0) {
+      return "nothing to pay back";
+    }
+    return "internal rate "
+        + amount(option, Quantity.INTERNAL_RATE_OF_RETURN)
+        + ", pays back after "
+        + amount(option, Quantity.SIMPLE_PAYBACK)
+        + " (discounted "
+        + amount(option, Quantity.DISCOUNTED_PAYBACK)
+        + ")";
+  }
+
+  private String amount(CompareAnswer.Option option, Quantity quantity) {
+    return answer.worth(option.name(), quantity).map(this::amount).orElse("not defined");
+  }
+
+  /** The mean with its interval, or in words why there is none. */
+  public String amount(PaybackRow row) {
+    if (Double.isNaN(row.mean())) {
+      return row.says().isEmpty() ? "not defined" : row.says();
+    }
+    if (isChance(row)) {
+      return percent(row.mean())
+          + " % ("
+          + percent(row.low95())
+          + " to "
+          + percent(row.high95())
+          + " %)";
+    }
+    String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
+    String number = wording.number(row.mean(), row.low95(), row.high95(), row.unit());
+    String percent = row.unit().equals("share") ? " %" : "";
+    return number
+        + " "
+        + wording.unit(row.unit())
+        + (range.isEmpty() ? "" : " (" + range + percent + ")");
+  }
+
+  private static boolean isChance(PaybackRow row) {
+    return row.quantity() == Quantity.CHANCE_OF_LOSS
+        || row.quantity() == Quantity.CHANCE_OF_PAYBACK;
+  }
+
+  /** Chances have wide intervals that end at 0 or 100 %; whole percents lose nothing. */
+  private String percent(double share) {
+    return wording.fixed(share, 0, "share");
+  }
+
+  /** {@code 12 yr}, or {@code 2.5 yr}. */
+  public String years(CompareAnswer.Option option) {
+    boolean whole = option.lifeYr() == Math.rint(option.lifeYr());
+    return wording.fixed(option.lifeYr(), whole ? 0 : 1, "yr") + " yr";
+  }
+
+  private static void add(List<String> lines, String head, String text) {
+    if (!text.isEmpty()) {
+      lines.add(head + text);
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package hurdline.words;
+
+import hurdline.answer.Outline;
+import hurdline.measure.Measure;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The measures that one asks for first, each with a few words for the head of a row.
+ *
+ * @param measure its full name
+ * @param label such as {@code fed to stalk_line}
+ */
+public record MainMeasures(String measure, String label) {
+  /** Fed, rate, made and left over by line, then yard, energy and margin. */
+  public static List<MainMeasures> of(Outline outline) {
+    List<MainMeasures> all = new ArrayList<>();
+    for (Outline.Line line : outline.lines()) {
+      all.add(new MainMeasures(Measure.MASS_FED.of(line.crop()), line.crop() + " fed"));
+      all.add(new MainMeasures(Measure.LINE_RATE.of(line.name()), "rate of " + line.name()));
+      line.products()
+          .forEach(product -> all.add(new MainMeasures(Measure.PRODUCT_MASS.of(product), product)));
+      all.add(
+          new MainMeasures(
+              Measure.SEASON_LEFT_OVER.of(line.name()), "left over of " + line.crop()));
+    }
+    outline
+        .crops()
+        .forEach(
+            crop ->
+                all.add(
+                    new MainMeasures(
+                        Measure.YARD_PEAK.of(crop.name()), "peak in the yard, " + crop.name())));
+    all.add(new MainMeasures(Measure.ENERGY_TOTAL.of(), "electricity"));
+    all.add(new MainMeasures(Measure.MONEY_MARGIN.of(), "margin"));
+    return all.stream().distinct().toList();
+  }
+}

@@ -1,0 +1,104 @@
+package hurdline.sample;
+
+import hurdline.answer.CashRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.CompareAnswer.Option;
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.Header;
+import hurdline.answer.HolderRow;
+import hurdline.answer.Note;
+import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Quantity;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.Samples;
+import hurdline.answer.SummaryRow;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Invented answers of a comparison, for tests of what is made of them. No figure in here is a result. */
+public final class SampleCompare {
+  private static final double NONE = Double.NaN;
+  private static final RunAnswer YEAR = SampleAnswer.year();
+
+  private SampleCompare() {}
+
+  /** Two options, one that pays and one of which it is not sure that it does anything. */
+  public static CompareAnswer two() {
+    return new CompareAnswer(
+        YEAR.header(),
+        YEAR.outline(),
+        List.of(
+            new Option("bigger_mill", "75 hp mill <in place> of the 25 hp one", 140_000, 12, 12_000),
+            new Option("bigger_mill+hand", "", 0, 2.5, 0)),
+        List.of(summary("base", 2_000), summary("bigger_mill", 2_400), summary("bigger_mill+hand", 2_004)),
+        List.of(
+            row("bigger_mill", "mass.stalk.fed", "t", 3_484, 844, 80, true, 3),
+            row("bigger_mill", "money.margin", "USD", 167_000, 213_000, 14_000, true, 2),
+            row("bigger_mill", "energy.total", "kWh", 0, 0, 0, false, NONE),
+            row("bigger_mill+hand", "mass.stalk.fed", "t", 3_484, 4, 20, false, 1_000),
+            row("bigger_mill+hand", "money.margin", "USD", 167_000, 0, 0, false, NONE)),
+        List.of(
+            new HolderRow("base", "stalk_line", "mill", 1_100, 0.57, 0.54, 0.61),
+            new HolderRow("base", "stalk_line", "no_bales", 20, 0.01, 0.009, 0.011),
+            new HolderRow("bigger_mill", "stalk_line", "feeder", 1_100, 0.67, 0.65, 0.69),
+            new HolderRow("bigger_mill", "stalk_line", "mill", 100, 0.05, 0.04, 0.06),
+            new HolderRow("bigger_mill+hand", "stalk_line", "feeder", 1_200, 0.8, 0.78, 0.82)),
+        payback(),
+        List.of(
+            new CashRow("bigger_mill", 0, "USD", -140_000, -140_000, -140_000, -140_000),
+            new CashRow("bigger_mill", 1, "USD", 55_000, 2_000, 60_000, 104_000),
+            new CashRow("bigger_mill", 12, "USD", 1_390_000, 1_330_000, 1_385_000, 1_460_000),
+            new CashRow("bigger_mill+hand", 0, "USD", 0, 0, 0, 0),
+            new CashRow("bigger_mill+hand", 2.5, "USD", 10, -20, 10, 30)),
+        List.of(new Note("Differences", "Both met the same chance.")),
+        YEAR.cautions(),
+        YEAR.warnings(),
+        new CompareAnswer.Replayed(List.of(samples(1), samples(2), samples(NONE))));
+  }
+
+  /** {@link #two()} stopped after seven replications and without money. */
+  public static CompareAnswer stopped() {
+    CompareAnswer of = two();
+    Header h = of.header();
+    Header header =
+        new Header(
+            h.plant(), h.file(), h.contentHash(), h.version(), h.option(), List.of("calendar.to=2027-06-01"),
+            h.seed(), 40, 7, "", true, "", h.from(), h.to());
+    return new CompareAnswer(
+        header, of.outline(), of.options(), of.summary(),
+        of.differences().stream().filter(row -> !row.unit().equals("USD")).toList(),
+        of.holders(), List.of(), List.of(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+  }
+
+  private static Samples samples(double value) {
+    return new Samples(
+        List.of(new Samples.Measured("mass.stalk.fed", "t")), new double[][] {{value}, {3}});
+  }
+
+  private static SummaryRow summary(String option, double mean) {
+    return new SummaryRow(
+        option, "mass.stalk.fed", "t", mean, mean - 9, mean + 9, 20, mean - 30, mean, mean + 30, mean - 40, mean + 40, 40);
+  }
+
+  private static DifferenceRow row(
+      String option, String measure, String unit, double base, double by, double half, boolean apart, double needed) {
+    return new DifferenceRow(
+        option, measure, unit, base, base + by, by, by - 0.8 * half, by + 0.8 * half, by - half, by + half,
+        apart, needed, half == 0 ? NONE : 0.82);
+  }
+
+  private static List<PaybackRow> payback() {
+    List<PaybackRow> rows = new ArrayList<>();
+    String mill = "bigger_mill";
+    rows.add(new PaybackRow(mill, Quantity.NET_PRESENT_VALUE, "USD", 1_390_000, 1_300_000, 1_480_000, 1_330_000, 1_385_000, 1_460_000, ""));
+    rows.add(new PaybackRow(mill, Quantity.INTERNAL_RATE_OF_RETURN, "share", NONE, NONE, NONE, NONE, NONE, NONE, "none in 2 of 40 lives"));
+    rows.add(new PaybackRow(mill, Quantity.SIMPLE_PAYBACK, "yr", 0.68, 0.36, 1.0, 0.53, 0.64, 0.9, ""));
+    rows.add(new PaybackRow(mill, Quantity.DISCOUNTED_PAYBACK, "yr", NONE, NONE, NONE, 0.57, 0.7, NONE, "never in 3 of 40 lives"));
+    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_PAYBACK, "share", 1, 0.29, 1, NONE, NONE, NONE, ""));
+    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_LOSS, "share", 0.05, 0, 0.71, NONE, NONE, NONE, ""));
+    String both = "bigger_mill+hand";
+    rows.add(new PaybackRow(both, Quantity.NET_PRESENT_VALUE, "USD", 10, -5, 25, -20, 10, 30, ""));
+    rows.add(new PaybackRow(both, Quantity.CHANCE_OF_LOSS, "share", 0.4, 0.1, 0.8, NONE, NONE, NONE, ""));
+    return rows;
+  }
+}

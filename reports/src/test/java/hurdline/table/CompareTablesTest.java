@@ -1,0 +1,65 @@
+package hurdline.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.sample.SampleCompare;
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class CompareTablesTest {
+  private static List<String> linesOf(String file) throws IOException {
+    Table table =
+        new CompareTables(SampleCompare.two())
+            .all().stream().filter(t -> t.file().equals(file)).findFirst().orElseThrow();
+    StringBuilder out = new StringBuilder();
+    table.write(out);
+    return out.toString().lines().toList();
+  }
+
+  @Test
+  void measuresHoldEveryReplicationOfBaseAndOptions() throws IOException {
+    assertThat(linesOf("measures.csv"))
+        .containsExactly(
+            "option,replication,measure,unit,value",
+            "base,1,mass.stalk.fed,t,1",
+            "base,2,mass.stalk.fed,t,3",
+            "bigger_mill,1,mass.stalk.fed,t,2",
+            "bigger_mill,2,mass.stalk.fed,t,3",
+            "bigger_mill+hand,1,mass.stalk.fed,t,",
+            "bigger_mill+hand,2,mass.stalk.fed,t,3");
+  }
+
+  @Test
+  void theSummaryHasARowForEach() throws IOException {
+    assertThat(linesOf("summary.csv")).hasSize(4);
+    assertThat(linesOf("summary.csv").get(2)).startsWith("bigger_mill,mass.stalk.fed,t,2400,2391,2409,");
+  }
+
+  @Test
+  void differencesSayYesOrNoAndLeaveTheUndefinedEmpty() throws IOException {
+    assertThat(linesOf("differences.csv"))
+        .startsWith(
+            "option,measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,high_joint,"
+                + "told_apart,replications_needed,variance_removed",
+            "bigger_mill,mass.stalk.fed,t,3484,4328,844,780,908,764,924,yes,3,0.82")
+        .endsWith("bigger_mill+hand,money.margin,USD,167000,167000,0,0,0,0,0,no,,");
+  }
+
+  @Test
+  void holdersPaybackAndCashHaveTheirColumns() throws IOException {
+    assertThat(linesOf("holders.csv"))
+        .startsWith(
+            "option,line,cause,hours,share,share_low_95,share_high_95",
+            "base,stalk_line,mill,1100,0.57,0.54,0.61");
+    assertThat(linesOf("payback.csv"))
+        .startsWith(
+            "option,quantity,unit,mean,low_95,high_95,p05,p50,p95",
+            "bigger_mill,net_present_value,USD,1390000,1300000,1480000,1330000,1385000,1460000",
+            "bigger_mill,internal_rate_of_return,share,,,,,,")
+        .contains("bigger_mill,chance_of_loss,share,0.05,0,0.71,,,");
+    assertThat(linesOf("cash.csv"))
+        .startsWith("option,year,unit,mean,p05,p50,p95", "bigger_mill,0,USD,-140000,-140000,-140000,-140000")
+        .endsWith("bigger_mill+hand,2.5,USD,10,-20,10,30");
+  }
+}

@@ -1,0 +1,91 @@
+package hurdline.answer;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which of several options is better than the plant as it stands, by how much, how sure, and whether
+ * it pays.
+ *
+ * @param header plant, program and settings; its option is {@code base}
+ * @param outline of the base
+ * @param options those compared with the base, in the order asked for
+ * @param summary one row per option and measure, the base first
+ * @param differences one row per option and measure that both it and the base have
+ * @param holders as of a run, for the base and then each option
+ * @param payback empty where the file has no money, or the replications are fewer than the years of
+ *     every life
+ * @param cash empty as {@code payback} is
+ * @param assumptions what the figures take for granted
+ * @param cautions what in this very plant can hurt someone
+ * @param warnings what {@code check} warns of, whole lines
+ * @param samples every measure of every replication, the base first; {@link Replayed#none()} after
+ *     reading {@code record.json}
+ */
+public record CompareAnswer(
+    Header header,
+    Outline outline,
+    List<Option> options,
+    List<SummaryRow> summary,
+    List<DifferenceRow> differences,
+    List<HolderRow> holders,
+    List<PaybackRow> payback,
+    List<CashRow> cash,
+    List<Note> assumptions,
+    List<Note> cautions,
+    List<String> warnings,
+    Replayed samples)
+    implements Answer {
+  public CompareAnswer {
+    options = List.copyOf(options);
+    summary = List.copyOf(summary);
+    differences = List.copyOf(differences);
+    holders = List.copyOf(holders);
+    payback = List.copyOf(payback);
+    cash = List.copyOf(cash);
+    assumptions = List.copyOf(assumptions);
+    cautions = List.copyOf(cautions);
+    warnings = List.copyOf(warnings);
+    samples = samples == null ? Replayed.none() : samples;
+  }
+
+  /**
+   * An option that is compared.
+   *
+   * @param name as it was asked for, {@code A} or {@code A+B}
+   * @param says what the plant file says of it, or empty
+   * @param cost in the file's currency
+   * @param lifeYr years
+   * @param salvage what it is worth at the end of its life
+   */
+  public record Option(String name, String says, double cost, double lifeYr, double salvage) {}
+
+  /**
+   * The replications of each option.
+   *
+   * @param of the base first, then in the order of {@code options}
+   */
+  public record Replayed(List<Samples> of) {
+    public Replayed {
+      of = List.copyOf(of);
+    }
+
+    public static Replayed none() {
+      return new Replayed(List.of());
+    }
+  }
+
+  /** The difference of an option in the measure with this full name, if both have it. */
+  public Optional<DifferenceRow> difference(String option, String measure) {
+    return differences.stream()
+        .filter(row -> row.option().equals(option) && row.measure().equals(measure))
+        .findFirst();
+  }
+
+  /** What an option is worth in one quantity, if money was asked. */
+  public Optional<PaybackRow> worth(String option, PaybackRow.Quantity quantity) {
+    return payback.stream()
+        .filter(row -> row.option().equals(option) && row.quantity() == quantity)
+        .findFirst();
+  }
+}

@@ -1,0 +1,27 @@
+package hurdline.answer;
+
+/**
+ * How far an option lies from the base in one measure, from pairs of replications that met the same
+ * chance; a row of {@code differences.csv}.
+ *
+ * @param difference option less base, mean of the pairs
+ * @param low95 lower end of the difference's own 95 % interval
+ * @param lowJoint lower end of the interval that holds together with those of the other options
+ * @param toldApart whether the joint interval leaves 0 out
+ * @param replicationsNeeded how many it would take to tell them apart; NaN where none would
+ * @param varianceRemoved share of the variance that pairing took away; NaN where nothing varies
+ */
+public record DifferenceRow(
+    String option,
+    String measure,
+    String unit,
+    double baseMean,
+    double optionMean,
+    double difference,
+    double low95,
+    double high95,
+    double lowJoint,
+    double highJoint,
+    boolean toldApart,
+    double replicationsNeeded,
+    double varianceRemoved) {}

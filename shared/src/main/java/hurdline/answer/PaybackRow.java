@@ -1,0 +1,39 @@
+package hurdline.answer;
+
+/**
+ * What an option is worth over its life, in one quantity; a row of {@code payback.csv}.
+ *
+ * @param quantity which one
+ * @param unit the currency, {@code share} or {@code yr}
+ * @param mean over the lives; NaN where it is not defined in every life
+ * @param p05 5 % quantile over the lives; NaN where it is not defined
+ * @param says in words where it is not defined: how often there is none, or never; else empty. Not in
+ *     the table
+ */
+public record PaybackRow(
+    String option,
+    Quantity quantity,
+    String unit,
+    double mean,
+    double low95,
+    double high95,
+    double p05,
+    double p50,
+    double p95,
+    String says) {
+
+  /** What is told of a life. */
+  public enum Quantity {
+    NET_PRESENT_VALUE,
+    INTERNAL_RATE_OF_RETURN,
+    SIMPLE_PAYBACK,
+    DISCOUNTED_PAYBACK,
+    CHANCE_OF_PAYBACK,
+    CHANCE_OF_LOSS;
+
+    /** As it stands in the table: {@code net_present_value}. */
+    public String word() {
+      return name().toLowerCase(java.util.Locale.ROOT);
+    }
+  }
+}

@@ -1,0 +1,120 @@
+package hurdline.study;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.plant.Change;
+import hurdline.plant.Nearest;
+import hurdline.plant.Option;
+import hurdline.plant.Plant;
+import hurdline.plant.ProblemsException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+
+/** Which of several options is better than the plant as it stands, by how much, and does it pay. */
+public final class Compare {
+  private final Source source;
+  private final Chosen base;
+  private final Effort effort;
+  private final List<CompareAnswer.Option> options = new ArrayList<>();
+  private final List<Stage> stages = new ArrayList<>();
+
+  /**
+   * @param base single changed keys that hold for the base and for every option; no option itself
+   * @param among options such as {@code A} or {@code A+B}; none for each of the file alone
+   * @throws ProblemsException if an option is not there, is asked for twice, changes nothing, or makes
+   *     a plant with problems
+   */
+  public Compare(Source source, Chosen base, List<String> among, Effort effort) {
+    this.source = source;
+    this.base = base;
+    this.effort = effort;
+    Plant plant = source.variants().with(base.asArray());
+    List<String> asked =
+        among.isEmpty() ? plant.options().stream().map(Option::name).toList() : among;
+    refuse(asked, plant.options());
+    stages.add(Stage.of(plant));
+    for (String option : asked) {
+      Plant changed = source.variants().with(changes(option));
+      if (changed.equals(plant)) {
+        throw wrong("option \"" + option + "\" changes nothing", "an option that changes the plant");
+      }
+      options.add(joined(option, plant.options()));
+      stages.add(Stage.of(changed));
+    }
+  }
+
+  private void refuse(List<String> asked, List<Option> known) {
+    if (known.isEmpty()) {
+      throw wrong("the file has no options to compare", "an entry under options");
+    }
+    List<String> names = known.stream().map(Option::name).toList();
+    Set<Set<String>> seen = new LinkedHashSet<>();
+    for (String option : asked) {
+      List<String> parts = parts(option);
+      for (String part : parts) {
+        if (!names.contains(part)) {
+          throw wrong(
+              "\"" + part + "\" is no option of this file",
+              Nearest.expected("an option", part, names));
+        }
+      }
+      Set<String> set = new LinkedHashSet<>(parts);
+      if (set.size() < parts.size() || !seen.add(set)) {
+        throw wrong("\"" + option + "\" is asked for twice", "each option once");
+      }
+    }
+  }
+
+  private ProblemsException wrong(String said, String expected) {
+    return new ProblemsException(List.of(source.file() + ": " + said + "; expected " + expected));
+  }
+
+  private static List<String> parts(String option) {
+    return Arrays.stream(option.split("\\+", -1)).map(String::strip).toList();
+  }
+
+  private Change[] changes(String option) {
+    return Stream.concat(
+            parts(option).stream().map(Change.Named::new), base.changes().stream())
+        .toArray(Change[]::new);
+  }
+
+  /** Several together cost what they cost alone and live as long as the longest. */
+  private static CompareAnswer.Option joined(String option, List<Option> known) {
+    List<Option> parts =
+        parts(option).stream()
+            .map(part -> known.stream().filter(o -> o.name().equals(part)).findFirst().orElseThrow())
+            .toList();
+    return new CompareAnswer.Option(
+        option,
+        String.join("; ", parts.stream().map(Option::says).filter(says -> !says.isEmpty()).toList()),
+        parts.stream().mapToDouble(Option::cost).sum(),
+        parts.stream().mapToDouble(Option::lifeYr).max().orElseThrow(),
+        parts.stream().mapToDouble(Option::salvage).sum());
+  }
+
+  /** How often a calendar is played in all. */
+  public int plays() {
+    return effort.replications() * stages.size();
+  }
+
+  /**
+   * Plays base and options.
+   *
+   * @param progress told of all plays together, never two at once
+   * @param stop asked now and then whether to finish early
+   * @return what the finished replications say; empty if there was no time for any
+   */
+  public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
+    List<Gathered> gathered = new Rounds(stages, effort).play(progress, stop);
+    return gathered.get(0).count() == 0
+        ? Optional.empty()
+        : Optional.of(
+            new CompareAnswers(source, base, effort, stages, options, gathered).answer());
+  }
+}

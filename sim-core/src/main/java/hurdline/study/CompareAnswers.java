@@ -1,0 +1,143 @@
+package hurdline.study;
+
+import hurdline.answer.CashRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.HolderRow;
+import hurdline.answer.Note;
+import hurdline.answer.PaybackRow;
+import hurdline.answer.Samples;
+import hurdline.answer.SummaryRow;
+import hurdline.estimate.PairedDifference;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Makes the answer of a comparison; the base is the first of the plants. */
+final class CompareAnswers {
+  private final Source source;
+  private final Chosen base;
+  private final Effort effort;
+  private final List<Stage> stages;
+  private final List<CompareAnswer.Option> options;
+  private final List<Gathered> gathered;
+
+  CompareAnswers(
+      Source source,
+      Chosen base,
+      Effort effort,
+      List<Stage> stages,
+      List<CompareAnswer.Option> options,
+      List<Gathered> gathered) {
+    this.source = source;
+    this.base = base;
+    this.effort = effort;
+    this.stages = stages;
+    this.options = options;
+    this.gathered = gathered;
+  }
+
+  CompareAnswer answer() {
+    Outlines outlines = new Outlines(stages.get(0));
+    int count = gathered.get(0).count();
+    boolean stopped = count < effort.replications();
+    List<SummaryRow> summary = new ArrayList<>();
+    List<HolderRow> holders = new ArrayList<>();
+    List<Samples> samples = new ArrayList<>();
+    for (int at = 0; at < stages.size(); at++) {
+      String name = at == 0 ? Chosen.BASE : options.get(at - 1).name();
+      Rows rows = new Rows(name, stages.get(at), gathered.get(at), new Outlines(stages.get(at)));
+      summary.addAll(rows.summary());
+      holders.addAll(rows.holders());
+      samples.add(rows.samples());
+    }
+    List<PaybackRow> payback = new ArrayList<>();
+    List<CashRow> cash = new ArrayList<>();
+    List<CompareAnswer.Option> unasked = new ArrayList<>();
+    money(payback, cash, unasked);
+    return new CompareAnswer(
+        outlines.header(source, base, effort, count, stopped),
+        outlines.outline(),
+        options,
+        summary,
+        differences(samples.get(0)),
+        holders,
+        payback,
+        cash,
+        assumptions(stopped, unasked),
+        new PlantCautions(stages.get(0).plant()).notes(),
+        source.warnings(),
+        new CompareAnswer.Replayed(samples));
+  }
+
+  private List<DifferenceRow> differences(Samples ofBase) {
+    Map<String, Samples.Measured> units =
+        ofBase.measures().stream()
+            .collect(Collectors.toMap(Samples.Measured::measure, Function.identity()));
+    List<DifferenceRow> rows = new ArrayList<>();
+    for (int at = 0; at < options.size(); at++) {
+      Gathered other = gathered.get(at + 1);
+      for (Samples.Measured measured : ofBase.measures()) {
+        String measure = measured.measure();
+        if (other.has(measure)) {
+          PairedDifference pair =
+              PairedDifference.of(
+                  gathered.get(0).series(measure), other.series(measure), options.size());
+          rows.add(row(options.get(at).name(), units.get(measure), pair));
+        }
+      }
+    }
+    return rows;
+  }
+
+  private static DifferenceRow row(
+      String option, Samples.Measured measured, PairedDifference pair) {
+    return new DifferenceRow(
+        option,
+        measured.measure(),
+        measured.unit(),
+        pair.baseMean(),
+        pair.optionMean(),
+        pair.difference(),
+        pair.at95().low(),
+        pair.at95().high(),
+        pair.joint().low(),
+        pair.joint().high(),
+        pair.toldApart(),
+        pair.replicationsNeeded().isPresent()
+            ? pair.replicationsNeeded().getAsInt()
+            : Double.NaN,
+        pair.varianceRemoved());
+  }
+
+  private void money(
+      List<PaybackRow> payback, List<CashRow> cash, List<CompareAnswer.Option> unasked) {
+    for (int at = 0; at < options.size(); at++) {
+      CompareAnswer.Option option = options.get(at);
+      Stage stage = stages.get(0);
+      if (stage.plant().money().isPresent() && stages.get(at + 1).plant().money().isPresent()) {
+        Lives lives =
+            new Lives(
+                option,
+                stage.plant().money().get(),
+                MarginYears.of(gathered.get(0), gathered.get(at + 1)));
+        if (lives.areEnough()) {
+          payback.addAll(lives.payback());
+          cash.addAll(lives.cash());
+        } else {
+          unasked.add(option);
+        }
+      }
+    }
+  }
+
+  private List<Note> assumptions(boolean stopped, List<CompareAnswer.Option> unasked) {
+    Assumptions usual =
+        new Assumptions(source, base, effort, stages.get(0), gathered.get(0), new Goal(effort));
+    List<Note> notes = new ArrayList<>(usual.notes(stopped));
+    notes.addAll(new CompareNotes(stages.get(0).plant(), options, unasked).notes());
+    return notes;
+  }
+}

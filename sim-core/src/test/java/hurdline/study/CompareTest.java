@@ -1,0 +1,231 @@
+package hurdline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import hurdline.answer.CashRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.Note;
+import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Quantity;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.Samples;
+import hurdline.plant.Change;
+import hurdline.plant.ProblemsException;
+import hurdline.plant.yaml.PlantFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class CompareTest {
+  private static final Path SMALL = Path.of("../line-configs/small.yaml");
+  private static final String MARGIN = "money.margin";
+  private static final String LESS_OVERHEAD =
+      "\n  less_overhead:\n    cost: 30000 USD\n    life: 4.5 yr\n    salvage: 1000 USD\n"
+          + "    with: {money: {overhead: 80000 USD/yr}}\n";
+
+  private static Source small(String from, String to, String more) throws IOException {
+    String text = Files.readString(SMALL);
+    assertThat(text).contains(from);
+    PlantFile file = PlantFile.of("small.yaml", text.replace(from, to) + more);
+    return new Source(file.variants(), "small.yaml", file.contentHash(), "0", file.warnings());
+  }
+
+  private static Compare compare(Source source, int replications, int threads, String... among) {
+    return new Compare(
+        source, Chosen.base(), List.of(among), Studied.effort(replications, threads));
+  }
+
+  private static CompareAnswer played(Compare compare) {
+    return compare.play((done, of) -> {}, () -> false).orElseThrow();
+  }
+
+  private static double[] series(Samples samples, String measure) {
+    int at = samples.measures().stream().map(Samples.Measured::measure).toList().indexOf(measure);
+    return Arrays.stream(samples.values()).mapToDouble(of -> of[at]).toArray();
+  }
+
+  @Test
+  void differencesAreThoseOfTwoRunsOfTheSameChance() {
+    CompareAnswer answer = played(compare(Studied.source(SMALL), 12, 2, "bigger_mill"));
+    RunAnswer base = Studied.run(SMALL, Studied.effort(12, 1));
+    RunAnswer option =
+        Studied.run(SMALL, Studied.option("bigger_mill"), Studied.effort(12, 1));
+    double[] before = series(base.samples(), MARGIN);
+    double[] after = series(option.samples(), MARGIN);
+    double mean = IntStream.range(0, 12).mapToDouble(r -> after[r] - before[r]).average().orElseThrow();
+    DifferenceRow row = answer.difference("bigger_mill", MARGIN).orElseThrow();
+    assertThat(row.difference()).isCloseTo(mean, within(1e-6 * Math.abs(mean)));
+    assertThat(row.baseMean()).isEqualTo(base.mean(MARGIN));
+    assertThat(row.optionMean()).isEqualTo(option.mean(MARGIN));
+    assertThat(answer.summary().subList(0, base.summary().size())).isEqualTo(base.summary());
+    assertThat(answer.holders())
+        .containsAll(base.holders())
+        .containsAll(option.holders());
+    assertThat(row.lowJoint()).as("one option needs no widening").isEqualTo(row.low95());
+  }
+
+  @Test
+  void withSeveralOptionsTheJointIntervalIsWiderAndDecides() {
+    CompareAnswer answer = played(compare(Studied.source(SMALL), 8, 2));
+    assertThat(answer.options()).extracting(CompareAnswer.Option::name)
+        .containsExactly("bigger_mill", "second_spout");
+    for (DifferenceRow row : answer.differences()) {
+      if (row.high95() > row.low95()) {
+        assertThat(row.highJoint() - row.lowJoint()).isGreaterThan(row.high95() - row.low95());
+      }
+      assertThat(row.toldApart()).isEqualTo(row.lowJoint() > 0 || row.highJoint() < 0);
+    }
+    assertThat(answer.differences()).anyMatch(DifferenceRow::toldApart).anyMatch(row -> !row.toldApart());
+  }
+
+  @Test
+  void theAnswerDoesNotHangOnThreads() {
+    CompareAnswer one = played(compare(Studied.source(SMALL), 13, 1, "bigger_mill+second_spout"));
+    CompareAnswer three = played(compare(Studied.source(SMALL), 13, 3, "bigger_mill+second_spout"));
+    assertThat(three.summary()).isEqualTo(one.summary());
+    assertThat(three.differences()).isEqualTo(one.differences());
+    assertThat(three.payback()).isEqualTo(one.payback()).hasSize(6);
+    assertThat(three.cash()).isEqualTo(one.cash());
+    CompareAnswer.Option both = one.options().get(0);
+    assertThat(both.cost()).isEqualTo(69_000);
+    assertThat(both.lifeYr()).isEqualTo(12);
+  }
+
+  /** The margin differs by the same known sum in every replication, so all money can be done by hand. */
+  @Test
+  void aKnownDifferenceGivesTheMoneyThatIsDoneByHand() throws IOException {
+    CompareAnswer answer =
+        played(
+            compare(
+                small("  overhead: 90000 USD/yr", "  overhead: 90000 USD/yr\n  discount: 8 %/yr", LESS_OVERHEAD),
+                5,
+                2,
+                "less_overhead"));
+    long days = 1 + answer.header().from().until(answer.header().to(), java.time.temporal.ChronoUnit.DAYS);
+    double yearly = answer.difference("less_overhead", MARGIN).orElseThrow().difference();
+    assertThat(yearly).isCloseTo(10_000 * days / 365.0, within(0.002 * yearly));
+    double value = -30_000;
+    for (int year = 1; year <= 4; year++) {
+      value += yearly * Math.pow(1.08, -year);
+    }
+    value += (yearly / 2 + 1_000) * Math.pow(1.08, -4.5);
+    PaybackRow worth = answer.worth("less_overhead", Quantity.NET_PRESENT_VALUE).orElseThrow();
+    assertThat(worth.mean()).isCloseTo(value, within(0.01));
+    assertThat(worth.low95()).isCloseTo(value, within(0.01));
+    assertThat(worth.p95()).isCloseTo(value, within(0.01));
+    assertThat(answer.worth("less_overhead", Quantity.CHANCE_OF_LOSS).orElseThrow().mean())
+        .isEqualTo(value < 0 ? 1 : 0);
+    PaybackRow payback = answer.worth("less_overhead", Quantity.SIMPLE_PAYBACK).orElseThrow();
+    if (30_000 <= 4 * yearly) {
+      assertThat(payback.mean()).isCloseTo(30_000 / yearly, within(1e-6));
+    } else {
+      assertThat(payback.says()).isEqualTo("never in 5 of 5 lives");
+      assertThat(payback.mean()).isNaN();
+    }
+    assertThat(answer.cash()).extracting(CashRow::year).containsExactly(0.0, 1.0, 2.0, 3.0, 4.0, 4.5);
+  }
+
+  @Test
+  void laterYearsAreAtPricesThatGrow() throws IOException {
+    String option = "\n  less_paid:\n    cost: 0 USD\n    life: 2 yr\n    with: {money: {wage: 20 USD/h}}\n";
+    CompareAnswer answer =
+        played(
+            compare(
+                small("  overhead: 90000 USD/yr", "  growth: {wages: 5 %/yr}", option), 3, 1, "less_paid"));
+    double yearly = answer.difference("less_paid", MARGIN).orElseThrow().difference();
+    assertThat(yearly).isPositive();
+    assertThat(answer.worth("less_paid", Quantity.NET_PRESENT_VALUE).orElseThrow().mean())
+        .isCloseTo(yearly * 2.05, within(1e-6 * yearly));
+    assertThat(answer.worth("less_paid", Quantity.SIMPLE_PAYBACK).orElseThrow().says())
+        .isEqualTo("nothing to pay back");
+  }
+
+  /** Taken over lives it is the last of the running sums, taken over replications the value. */
+  @Test
+  void livesHaveEachReplicationEquallyOften() {
+    CompareAnswer answer = played(compare(Studied.source(SMALL), 14, 2, "bigger_mill"));
+    CashRow last = answer.cash().get(answer.cash().size() - 1);
+    PaybackRow worth = answer.worth("bigger_mill", Quantity.NET_PRESENT_VALUE).orElseThrow();
+    assertThat(last.year()).isEqualTo(12);
+    assertThat(last.mean()).isCloseTo(worth.mean(), within(1e-6 * Math.abs(worth.mean())));
+    assertThat(worth.p95()).as("lives differ").isGreaterThan(worth.p05());
+  }
+
+  @Test
+  void aLifeThatWouldRepeatAYearIsNotAnswered() {
+    CompareAnswer answer = played(compare(Studied.source(SMALL), 11, 2));
+    assertThat(answer.worth("bigger_mill", Quantity.NET_PRESENT_VALUE)).as("12 years").isEmpty();
+    assertThat(answer.worth("second_spout", Quantity.NET_PRESENT_VALUE)).as("10 years").isPresent();
+    assertThat(answer.assumptions())
+        .filteredOn(note -> note.title().equals("Not answered"))
+        .singleElement()
+        .extracting(Note::text)
+        .asString()
+        .contains("bigger_mill (12 years)")
+        .doesNotContain("second_spout");
+  }
+
+  @Test
+  void stoppedEarlyAllHaveTheSameReplications() {
+    AtomicInteger done = new AtomicInteger();
+    CompareAnswer answer =
+        compare(Studied.source(SMALL), 500, 1)
+            .play((plays, of) -> done.set(plays), () -> done.get() > 0)
+            .orElseThrow();
+    assertThat(answer.header().stopped()).isTrue();
+    assertThat(answer.header().replications()).isPositive().isLessThan(500);
+    assertThat(answer.samples().of())
+        .hasSize(3)
+        .allMatch(of -> of.values().length == answer.header().replications());
+    assertThat(compare(Studied.source(SMALL), 5, 1).play((plays, of) -> {}, () -> true)).isEmpty();
+  }
+
+  @Test
+  void anOptionThatIsNotThereIsToldWithTheNearestWord() {
+    assertThatThrownBy(() -> compare(Studied.source(SMALL), 1, 1, "second_spout+biger_mill"))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageContaining(
+            "small.yaml: \"biger_mill\" is no option of this file; expected an option, perhaps"
+                + " \"bigger_mill\"");
+  }
+
+  @Test
+  void anOptionAskedForTwiceIsRefusedInWhateverOrder() {
+    assertThatThrownBy(
+            () ->
+                compare(
+                    Studied.source(SMALL), 1, 1, "bigger_mill+second_spout", "second_spout+bigger_mill"))
+        .hasMessageContaining("\"second_spout+bigger_mill\" is asked for twice");
+  }
+
+  /** The file itself may not have one; a changed key may make one of what was an option. */
+  @Test
+  void anOptionThatChangesNothingAnyMoreIsRefused() {
+    Chosen base =
+        new Chosen(
+            "base",
+            List.of("machines.bagger.spouts=2"),
+            List.of(new Change.Value("machines.bagger.spouts", "2")));
+    assertThatThrownBy(
+            () -> new Compare(Studied.source(SMALL), base, List.of(), Studied.effort(1, 1)))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageContaining("option \"second_spout\" changes nothing");
+  }
+
+  @Test
+  void twoThatSetOneKeyDifferentlyAreRefusedByBothNames() throws IOException {
+    Source source =
+        small("options:", "options:\n  small_mill: {with: {machines: {mill: {power: 30 hp}}}}", "");
+    assertThatThrownBy(() -> compare(source, 1, 1, "small_mill+bigger_mill"))
+        .hasMessageContaining("\"small_mill\"")
+        .hasMessageContaining("\"bigger_mill\"");
+  }
+}
