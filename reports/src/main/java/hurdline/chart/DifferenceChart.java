@@ -134,7 +134,7 @@ final class DifferenceChart {
     return new Figure.Grid(
         List.of(
             "", "unit", "base", option, "difference", "95 % interval", "joint 95 % interval",
-            "told apart", "replications that would tell", "% of variance that pairing removed"),
+            "told apart", "told apart from n", "variance paired away %"),
         rows);
   }
 }
