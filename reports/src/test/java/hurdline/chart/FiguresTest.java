@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.RunAnswer;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleCompare;
 import hurdline.words.UnitSystem;
 import hurdline.words.Wording;
 import java.io.StringReader;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.regex.Matcher;
@@ -29,8 +31,25 @@ class FiguresTest {
     return new Figures(YEAR, new Wording(UnitSystem.US, Locale.ROOT)).all();
   }
 
+  private static final List<Figure> COMPARED =
+      new CompareFigures(SampleCompare.two(), new Wording(UnitSystem.US, Locale.ROOT)).all();
+
   static List<Figure> figures() {
-    return ALL;
+    return Stream.concat(ALL.stream(), COMPARED.stream()).toList();
+  }
+
+  @Test
+  void aComparisonGivesItsCharts() {
+    assertThat(COMPARED)
+        .extracting(Figure::name)
+        .containsExactly(
+            "difference-bigger_mill",
+            "difference-bigger_mill-hand",
+            "holders-stalk_line",
+            "cash-bigger_mill",
+            "cash-bigger_mill-hand");
+    assertThat(COMPARED.get(1).alternative()).contains("(not told apart)");
+    assertThat(COMPARED.get(0).alternative()).contains("stalk fed 24 %").doesNotContain("not told");
   }
 
   private static Document parse(Figure figure) throws Exception {
