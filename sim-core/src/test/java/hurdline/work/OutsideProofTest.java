@@ -23,6 +23,7 @@ class OutsideProofTest {
   private static final ProofTable TABLE = new ProofTable();
   private static final TwoMachines.Unit TEN = new TwoMachines.Unit(10, 1, 6);
   private static final TwoMachines.Unit EIGHT = new TwoMachines.Unit(8, 1, 6);
+  private static final TwoMachines.Unit FAST = new TwoMachines.Unit(16, 0.5, 12);
   private static final TwoMachines.Unit FRAIL = new TwoMachines.Unit(12, 0.5, 10);
 
   /** A run of some of the tests only leaves the page as it is. */
@@ -50,7 +51,7 @@ class OutsideProofTest {
 
   @Test
   void twoMachinesWithErlangAmounts() {
-    String title = "2. The same with gamma amounts of shape 2 and 3";
+    String title = "2. The same with gamma amounts of shape 2 to 4";
     TABLE.section(
         title,
         "The model of 1 with each amount between stops a sum of exponential stages, used up in proportion to flow: a chain with "
@@ -59,6 +60,7 @@ class OutsideProofTest {
     for (double holdsT : new double[] {0.2, 1, 2}) {
       judge(title, new TwoMachines("worked", 2, TEN, EIGHT, holdsT));
       judge(title, new TwoMachines("worked", 3, TEN, TEN.withRepair(12), holdsT));
+      judge(title, new TwoMachines("worked", 4, FAST, EIGHT, holdsT));
     }
   }
 
