@@ -22,6 +22,7 @@ final class FlowDiagram {
   private static final double BOX = 38;
   private static final double EDGE = 16;
   private static final double RETURN_ROOM = 50;
+  private static final double[] LABEL_PLACES = {0.55, 0.4, 0.7, 0.28, 0.82};
   private static final double HELD_SHOWN = 0.005;
   private static final Color PIPE = new Color(0xa9c4d4);
 
@@ -55,7 +56,8 @@ final class FlowDiagram {
     g.translate(left, EDGE);
     layout.ways().forEach(way -> drawWay(g, way, drawn));
     layout.nodes().forEach(spot -> drawNode(g, spot));
-    layout.ways().forEach(way -> drawFlow(g, way, drawn));
+    List<Rectangle2D> taken = new ArrayList<>();
+    layout.ways().forEach(way -> drawFlow(g, way, drawn, taken));
     String title = "Flow through " + flow.line();
     return new Figure(name, title, alternative(), canvas.finish(title, alternative()), table());
   }
@@ -171,21 +173,41 @@ final class FlowDiagram {
     centred(g, Fonts.of(10), below(node), spot.x, top(spot) + 30);
   }
 
-  private void drawFlow(Graphics2D g, FlowLayout.Way way, double drawn) {
+  private void drawFlow(Graphics2D g, FlowLayout.Way way, double drawn, List<Rectangle2D> taken) {
+    String text = rate(way.edge().tPerH());
+    double wide = g.getFontMetrics(Fonts.of(11)).stringWidth(text) + 4;
+    Rectangle2D box = room(way, drawn, wide, taken);
+    taken.add(box);
+    g.setPaint(Color.WHITE);
+    g.fill(new RoundRectangle2D.Double(box.getX(), box.getY(), wide, box.getHeight(), 4, 4));
+    g.setPaint(Palette.INK);
+    centred(g, Fonts.of(11), text, box.getCenterX(), box.getY() + 11);
+  }
+
+  /** The first place along the pipe where the figure covers no other. */
+  private static Rectangle2D room(
+      FlowLayout.Way way, double drawn, double wide, List<Rectangle2D> taken) {
     FlowLayout.Spot from = way.spots().get(0);
     FlowLayout.Spot next = way.spots().get(1);
-    String text = rate(way.edge().tPerH());
-    double x = way.returns() ? drawn + RETURN_ROOM * 0.3 : 0.4 * from.x + 0.6 * next.x;
-    double y =
-        way.returns()
-            ? (top(from) + top(next) + BOX) / 2 + 4
-            : top(from) + BOX + 0.55 * (ROW - BOX) + 4;
-    FontMetrics metrics = g.getFontMetrics(Fonts.of(11));
-    double wide = metrics.stringWidth(text) + 4;
-    g.setPaint(Color.WHITE);
-    g.fill(new RoundRectangle2D.Double(x - wide / 2, y - 11, wide, 14, 4, 4));
-    g.setPaint(Palette.INK);
-    centred(g, Fonts.of(11), text, x, y);
+    if (way.returns()) {
+      double middle = (top(from) + top(next) + BOX) / 2;
+      return label(drawn + RETURN_ROOM * 0.3, middle, wide);
+    }
+    double start = top(from) + BOX;
+    for (double along : LABEL_PLACES) {
+      // The pipe is a cubic curve whose two control points lie half-way down.
+      double over = along * along * (3 - 2 * along);
+      double down = 1.5 * along * (1 - along) + along * along * along;
+      Rectangle2D box = label(from.x + over * (next.x - from.x), start + down * (ROW - BOX), wide);
+      if (taken.stream().noneMatch(box::intersects)) {
+        return box;
+      }
+    }
+    return label((from.x + next.x) / 2, start + (ROW - BOX) / 2, wide);
+  }
+
+  private static Rectangle2D label(double x, double y, double wide) {
+    return new Rectangle2D.Double(x - wide / 2, y - 7, wide, 14);
   }
 
   /** Two decimals show what a line of a few tonnes an hour does; a trickle gets more. */

@@ -2,7 +2,6 @@ package hurdline.chart;
 
 import hurdline.answer.LineFlow;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -19,7 +18,7 @@ import java.util.Set;
  *     structures (1981); from memory"
  */
 final class FlowLayout {
-  private static final int SWEEPS = 12;
+  private static final int MOVES = 48;
   private static final double GAP = 18;
   private static final double WAY_POINT_WIDTH = 14;
 
@@ -61,9 +60,7 @@ final class FlowLayout {
       spots.put(node.name(), spot(node.name(), rowOf.get(node.name()), widths.get(node.name())));
     }
     flow.edges().stream().filter(this::isKnown).forEach(this::addWay);
-    for (int sweep = 0; sweep < SWEEPS; sweep++) {
-      order(sweep % 2 == 0);
-    }
+    new RowOrder(rows).settle();
     spread();
   }
 
@@ -154,38 +151,18 @@ final class FlowLayout {
     ways.add(new Way(edge, passed, returning.contains(edge)));
   }
 
-  /** Orders each row by the mean place of what it is linked to in the row above (or below). */
-  private void order(boolean downward) {
-    for (int step = 0; step < rows.size(); step++) {
-      int row = downward ? step : rows.size() - 1 - step;
-      int other = downward ? row - 1 : row + 1;
-      Map<Spot, Double> wanted = new HashMap<>();
-      for (Spot spot : rows.get(row)) {
-        wanted.put(
-            spot,
-            spot.linked.stream()
-                .filter(l -> l.row == other)
-                .mapToDouble(l -> l.x)
-                .average()
-                .orElse(spot.x));
-      }
-      rows.get(row).sort(Comparator.comparingDouble(wanted::get));
-      double x = 0;
-      for (Spot spot : rows.get(row)) {
-        spot.x = x + spot.width / 2;
-        x += spot.width + GAP;
-      }
-      centre(rows.get(row), x - GAP);
+  /** Places a row's spots side by side in their order, the row's middle at 0. */
+  static void layOut(List<Spot> row) {
+    double x = -row.stream().mapToDouble(spot -> spot.width + GAP).sum() / 2;
+    for (Spot spot : row) {
+      spot.x = x + (spot.width + GAP) / 2;
+      x += spot.width + GAP;
     }
-  }
-
-  private static void centre(List<Spot> row, double width) {
-    row.forEach(spot -> spot.x -= width / 2);
   }
 
   /** Moves spots towards what they are linked to, keeping each row's order and gaps. */
   private void spread() {
-    for (int sweep = 0; sweep < 4 * SWEEPS; sweep++) {
+    for (int sweep = 0; sweep < MOVES; sweep++) {
       for (List<Spot> row : rows) {
         settle(row);
       }
