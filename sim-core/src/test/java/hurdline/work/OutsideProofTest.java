@@ -199,6 +199,12 @@ class OutsideProofTest {
       double[] level = Repeats.meanAndError(repeats.of("bin.between.level.mean"));
       judge(title, new Row(line.says() + ": mean level", "t", exact[1], level[0], level[1]));
     }
+    if (line.holdsT() == 0.2) {
+      String says = line.says() + ": time ";
+      double share = 100 / repeats.hours;
+      judge(title, row(says + "empty", "%", 100 * exact[2], scaled(repeats.of("bin.between.hours.empty"), share)));
+      judge(title, row(says + "full", "%", 100 * exact[3], scaled(repeats.of("bin.between.hours.full"), share)));
+    }
   }
 
   private static void judge(String title, Row row) {

@@ -2,6 +2,7 @@ package hurdline.work;
 
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
+import java.util.Arrays;
 
 /**
  * Two machines with a bin between, each with one stop: exponential repairs, and amounts between stops that are sums of
@@ -52,7 +53,7 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
     return first.says() + ", bin " + Unit.digits(holdsT) + " t, " + second.says() + (stages > 1 ? ", shape " + stages : "");
   }
 
-  /** What the mathematics says: throughput in t/h and mean level in t. */
+  /** What the mathematics says: throughput in t/h, mean level in t, shares of time that the bin is empty and full. */
   double[] reference() {
     return reference(false);
   }
@@ -89,7 +90,9 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
       double v = s % each > 0 ? second.tPerH : 0;
       tPerH += (bin.inside[s] + bin.full[s]) * v + bin.empty[s] * Math.min(u, v);
     }
-    return new double[] {tPerH, bin.meanLevel()};
+    double empty = Arrays.stream(bin.empty).sum();
+    double full = Arrays.stream(bin.full).sum();
+    return new double[] {tPerH, bin.meanLevel(), empty, full};
   }
 
   private static void move(double[] row, int from, int to) {
