@@ -1,7 +1,6 @@
 package hurdline.command;
 
 import hurdline.answer.CompareAnswer;
-import hurdline.answer.Header;
 import hurdline.chart.CompareFigures;
 import hurdline.chart.Figure;
 import hurdline.page.ReportPage;
@@ -13,9 +12,9 @@ import hurdline.table.Table;
 import hurdline.words.CompareWords;
 import hurdline.words.Wording;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -65,21 +64,11 @@ final class CompareVerb implements Callable<Integer> {
             ? AnswerFolder.beside(flags.file(), LocalDateTime.now())
             : AnswerFolder.named(out);
     try {
-      return report(play(compare), folder, wording);
+      Optional<CompareAnswer> found =
+          Played.inSight(setting, shown, compare.plays(), compare::play);
+      return report(found, folder, wording);
     } finally {
       folder.giveBack();
-    }
-  }
-
-  private Optional<CompareAnswer> play(Studies.Comparing compare) {
-    try (StopRequest stop =
-            new StopRequest(
-                () ->
-                    setting
-                        .err()
-                        .println("Stopping; what is done is kept. Ctrl-C again ends at once."));
-        Progress progress = Progress.on(setting, !shown.quiet(), compare.plays())) {
-      return compare.play(progress::done, stop::isAsked);
     }
   }
 
@@ -91,7 +80,8 @@ final class CompareVerb implements Callable<Integer> {
     }
     CompareAnswer answer = found.get();
     write(answer, folder, wording);
-    tell(answer, folder.path(), wording);
+    List<String> lines = new CompareWords(answer, wording).lines();
+    new Told(setting, shown).tell(answer, answer.warnings(), lines, folder.path());
     return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
   }
 
@@ -106,30 +96,5 @@ final class CompareVerb implements Callable<Integer> {
     }
     folder.write("report.html", file -> file.write(ReportPage.html(answer, wording)));
     folder.write("record.json", file -> RecordFile.write(answer, file));
-  }
-
-  private void tell(CompareAnswer answer, Path folder, Wording wording) throws IOException {
-    PrintWriter words = shown.json() ? setting.err() : setting.out();
-    answer.warnings().forEach(warning -> setting.err().println("warning: " + warning));
-    if (shown.json()) {
-      RecordFile.write(answer, setting.out());
-    }
-    if (!shown.quiet()) {
-      new CompareWords(answer, wording).lines().forEach(words::println);
-      words.println("Report: " + folder.resolve("report.html"));
-    }
-    Header header = answer.header();
-    if (header.stopped()) {
-      setting
-          .err()
-          .println(
-              "Stopped: "
-                  + header.replications()
-                  + " of "
-                  + header.replicationsAsked()
-                  + " replications are done; they are saved in "
-                  + folder
-                  + ".");
-    }
   }
 }

@@ -3,10 +3,12 @@ package hurdline.command;
 import hurdline.answer.RunAnswer;
 import hurdline.study.Effort;
 import hurdline.table.AnswerFolder;
+import hurdline.words.RunWords;
 import hurdline.words.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -54,21 +56,11 @@ final class RunVerb implements Callable<Integer> {
             ? AnswerFolder.beside(plant.file(), LocalDateTime.now())
             : AnswerFolder.named(out);
     try {
-      return report(play(run, effort.replications()), folder, wording);
+      Optional<RunAnswer> found =
+          Played.inSight(setting, shown, effort.replications(), run::play);
+      return report(found, folder, wording);
     } finally {
       folder.giveBack();
-    }
-  }
-
-  private Optional<RunAnswer> play(Studies.Playing run, int replications) {
-    try (StopRequest stop =
-            new StopRequest(
-                () ->
-                    setting
-                        .err()
-                        .println("Stopping; what is done is kept. Ctrl-C again ends at once."));
-        Progress progress = Progress.on(setting, !shown.quiet(), replications)) {
-      return run.play(progress::done, stop::isAsked);
     }
   }
 
@@ -80,7 +72,8 @@ final class RunVerb implements Callable<Integer> {
     }
     RunAnswer answer = found.get();
     RunFiles.write(answer, folder, wording);
-    new RunReport(setting, shown, wording).tell(answer, folder.path());
+    List<String> lines = new RunWords(answer, wording).lines();
+    new Told(setting, shown).tell(answer, answer.warnings(), lines, folder.path());
     return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
   }
 }

@@ -1,34 +1,36 @@
 package hurdline.command;
 
+import hurdline.answer.Answer;
 import hurdline.answer.Header;
-import hurdline.answer.RunAnswer;
 import hurdline.table.RecordFile;
-import hurdline.words.RunWords;
-import hurdline.words.Wording;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 
-/** Tells a run's answer on the terminal, or as JSON. */
-final class RunReport {
+/** Tells an answer on the terminal, or as JSON. */
+final class Told {
   private final Setting setting;
   private final Shown shown;
-  private final Wording wording;
 
-  RunReport(Setting setting, Shown shown, Wording wording) {
+  Told(Setting setting, Shown shown) {
     this.setting = setting;
     this.shown = shown;
-    this.wording = wording;
   }
 
-  void tell(RunAnswer answer, Path folder) throws IOException {
+  /**
+   * @param warnings of the plant file, whole lines
+   * @param lines the answer in words
+   */
+  void tell(Answer answer, List<String> warnings, List<String> lines, Path folder)
+      throws IOException {
     PrintWriter words = shown.json() ? setting.err() : setting.out();
-    answer.warnings().forEach(warning -> setting.err().println("warning: " + warning));
+    warnings.forEach(warning -> setting.err().println("warning: " + warning));
     if (shown.json()) {
       RecordFile.write(answer, setting.out());
     }
     if (!shown.quiet()) {
-      new RunWords(answer, wording).lines().forEach(words::println);
+      lines.forEach(words::println);
       words.println("Report: " + folder.resolve("report.html"));
     }
     Header header = answer.header();
