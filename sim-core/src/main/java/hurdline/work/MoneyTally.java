@@ -35,6 +35,7 @@ final class MoneyTally {
   private final MaterialBooks material;
   private final IntakeBooks intake;
   private final int products;
+  private final Makers makers;
   private final Money money;
   private final double[] revenue; // by line, like all that follow
   private final double[] crops;
@@ -49,6 +50,7 @@ final class MoneyTally {
 
   MoneyTally(
       Present present,
+      Makers makers,
       Haulage haulage,
       Stopping stopping,
       Filling filling,
@@ -59,6 +61,7 @@ final class MoneyTally {
       MaterialBooks material,
       IntakeBooks intake) {
     this.present = present;
+    this.makers = makers;
     this.haulage = haulage;
     this.stopping = stopping;
     this.filling = filling;
@@ -195,7 +198,7 @@ final class MoneyTally {
     double charged = orders.lateCost(p, present.nowS);
     Packaging packaging = packaging(product);
     double offLine = packaging == null ? 0 : packedOffLine(product, p) * packaging.cost();
-    int maker = maker(p);
+    int maker = makers.first(p);
     for (int l = 0; l < layout.lines; l++) {
       double share =
           made > 0 ? material.productKg[l * products + p] / made : l == maker ? 1 : 0;
@@ -203,27 +206,6 @@ final class MoneyTally {
       late[l] += charged * share;
       packages[l] += offLine * share;
     }
-  }
-
-  /** The first line whose steps lead to a product; line 0 if none does. */
-  private int maker(int product) {
-    int[][] fromMill = Milling.makes(layout);
-    for (int h = 0; h < layout.heads; h++) {
-      var s = layout.stretch[h];
-      for (int k = 0; k < s.sinks; k++) {
-        boolean leads =
-            switch (s.sinkKind[k]) {
-              case PILED, PACKED -> s.sinkTarget[k] == product;
-              case PACKED_FROM_MILL ->
-                  Arrays.stream(fromMill[s.sinkTarget[k]]).anyMatch(made -> made == product);
-              case WASTE, DUST, BIN -> false;
-            };
-        if (leads) {
-          return s.line;
-        }
-      }
-    }
-    return 0;
   }
 
   private void ofCrop(int crop) {

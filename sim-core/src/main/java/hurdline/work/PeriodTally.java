@@ -10,7 +10,6 @@ import hurdline.measure.State;
 import hurdline.plant.Crop;
 import hurdline.plant.Product;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /** Running totals at the end of each week and month, and from them what each of these brought. */
@@ -26,7 +25,6 @@ final class PeriodTally {
   private final MoneyTally money;
   private final Periods weeks;
   private final Periods months;
-  private final boolean[][] makes; // [line][product]
   private final boolean[][] holds; // [line][cause]
   private final List<Outcome.Column> weekColumns = new ArrayList<>();
   private final List<Outcome.Column> monthColumns = new ArrayList<>();
@@ -45,10 +43,9 @@ final class PeriodTally {
     weeks = present.roster.weeks();
     months = present.roster.months();
     int products = layout.naming.products.count();
-    makes = new boolean[layout.lines][products];
     holds = new boolean[layout.lines][layout.causes.count()];
     for (int l = 0; l < layout.lines; l++) {
-      lineNames(l);
+      lineCauses(l);
     }
     // once for each bin, so that lines joined over several bins know of one another
     for (int b = 0; b < layout.bins; b++) {
@@ -66,13 +63,13 @@ final class PeriodTally {
     }
   }
 
-  /** Products that a line makes, and causes that can hold it: its machines', resources, and the words. */
-  private void lineNames(int l) {
+  /** Causes that can hold a line: its machines', resources, and the words. */
+  private void lineCauses(int l) {
     Causes causes = layout.causes;
     boolean[] held = holds[l];
     for (int h = 0; h < layout.heads; h++) {
       if (layout.headLine[h] == l) {
-        stretchNames(l, layout.stretch[h]);
+        stretchCauses(l, layout.stretch[h]);
       }
     }
     for (int m : layout.alongside[l]) {
@@ -108,24 +105,10 @@ final class PeriodTally {
     }
   }
 
-  private void stretchNames(int l, Stretch stretch) {
+  private void stretchCauses(int l, Stretch stretch) {
     for (int m : stretch.machine) {
       if (m >= 0) {
         machineCauses(holds[l], m);
-      }
-    }
-    int[][] fromMill = Milling.makes(layout);
-    for (int s = 0; s < stretch.sinks; s++) {
-      switch (stretch.sinkKind[s]) {
-        case PILED, PACKED -> makes[l][stretch.sinkTarget[s]] = true;
-        case PACKED_FROM_MILL -> {
-          for (int product : fromMill[stretch.sinkTarget[s]]) {
-            if (product >= 0) {
-              makes[l][product] = true;
-            }
-          }
-        }
-        case WASTE, DUST, BIN -> {}
       }
     }
   }
@@ -138,10 +121,6 @@ final class PeriodTally {
     for (int cause : layout.causes.stop[m]) {
       held[cause] = true;
     }
-  }
-
-  boolean makes(int line, int product) {
-    return makes[line][product];
   }
 
   boolean canHold(int line, int cause) {

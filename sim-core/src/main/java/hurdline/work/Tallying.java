@@ -6,8 +6,6 @@ import hurdline.account.MaterialBooks;
 import hurdline.event.QueueBooks;
 import hurdline.line.Haulage;
 import hurdline.line.Layout;
-import hurdline.line.Periods;
-import hurdline.line.Stretch;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.plant.Crop;
@@ -36,6 +34,7 @@ final class Tallying {
   private final MaterialBooks material;
   private final BinBooks binBooks;
   private final IntakeBooks intake;
+  private final Makers makers;
   private final MoneyTally money;
   private final PeriodTally periods;
   private final Balance balance;
@@ -69,9 +68,10 @@ final class Tallying {
     this.binBooks = binBooks;
     this.intake = intake;
     layout = present.layout;
+    makers = new Makers(layout, Milling.makes(layout));
     money =
         new MoneyTally(
-            present, haulage, stopping, filling, orders, feeding, rostering, watching, material,
+            present, makers, haulage, stopping, filling, orders, feeding, rostering, watching, material,
             intake);
     periods = new PeriodTally(present, watching, material, money);
     balance = new Balance(present, component, feeding, material, intake);
@@ -199,7 +199,7 @@ final class Tallying {
           line);
       for (Product product : layout.plant.products()) {
         int p = layout.naming.products.index(product.name());
-        if (periods.makes(l, p)) {
+        if (makers.makes(l, p)) {
           double made = material.productKg[l * layout.naming.products.count() + p];
           tally.put(
               Measure.LINE_TURNOUT, fed > 0 ? made / fed : Double.NaN, line, product.name());
