@@ -6,7 +6,6 @@ import hurdline.answer.RunAnswer;
 import hurdline.chart.Figure;
 import hurdline.chart.Figures;
 import hurdline.measure.Cause;
-import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.words.RunWords;
 import hurdline.words.Wording;

@@ -51,15 +51,6 @@ public record Outline(List<Crop> crops, List<Line> lines, List<Place> places) {
     }
   }
 
-  /** How a crop is counted; {@code bales} for one that is not in the outline. */
-  public String unitOf(String crop) {
-    return crops.stream()
-        .filter(c -> c.name().equals(crop))
-        .map(Crop::unit)
-        .findFirst()
-        .orElse("bales");
-  }
-
   /** How many of a crop all places that take it can hold together, each counted in full. */
   public double capacityFor(String crop) {
     return places.stream().filter(p -> p.crops().contains(crop)).mapToDouble(Place::holds).sum();

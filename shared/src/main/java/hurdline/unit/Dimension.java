@@ -40,11 +40,6 @@ public enum Dimension {
     return phrase;
   }
 
-  /** Whether it is counted in money. */
-  public boolean isMoney() {
-    return top == Base.MONEY;
-  }
-
   /** The bases, numerator first. */
   public List<Base> bases() {
     List<Base> all = new java.util.ArrayList<>(under);

@@ -143,11 +143,6 @@ public final class YardLevels {
     return level[crop * columns + columns - 1];
   }
 
-  /** Bales in the place now, of whatever crop. */
-  public int inPlace(int place) {
-    return placeLevel[place];
-  }
-
   public int peak(int crop) {
     return peak[crop];
   }

@@ -22,9 +22,6 @@ import java.util.Arrays;
  * waits to be loaded has its bales claimed, so that no other truck comes for them.
  */
 final class Hauling {
-  /** Times this close are one instant. */
-  static final double INSTANT_S = 1e-6;
-
   private static final int KINDS = 5;
   private static final int BALE = 0;
   private static final int TRUCK_AT_GATE = 1;
@@ -123,7 +120,7 @@ final class Hauling {
 
   /** Everything of its own that arrives at this instant. */
   void arrivalsDue(double nowS) {
-    for (int what = arrivals.pollDue(nowS + INSTANT_S); what >= 0; what = arrivals.pollDue(nowS + INSTANT_S)) {
+    for (int what = arrivals.pollDue(nowS + Present.INSTANT_S); what >= 0; what = arrivals.pollDue(nowS + Present.INSTANT_S)) {
       int index = what / KINDS;
       switch (what % KINDS) {
         case BALE -> {
@@ -141,7 +138,7 @@ final class Hauling {
 
   /** Everything of its own that ends at this instant. */
   void endsDue(double nowS) {
-    for (int carrier = ends.pollDue(nowS + INSTANT_S); carrier >= 0; carrier = ends.pollDue(nowS + INSTANT_S)) {
+    for (int carrier = ends.pollDue(nowS + Present.INSTANT_S); carrier >= 0; carrier = ends.pollDue(nowS + Present.INSTANT_S)) {
       int crop = carriers.crop[carrier];
       jobs.end(carrier, nowS);
       switch (carriers.doing[carrier]) {
@@ -359,7 +356,7 @@ final class Hauling {
     return onTheWay[crop] > 0
         || books.heldAtField(crop) > 0
         || baling.moreToCome(crop)
-        || nowS < haulage.loadsEndS(crop) - INSTANT_S;
+        || nowS < haulage.loadsEndS(crop) - Present.INSTANT_S;
   }
 
   /** Bales in places, on the road, at the gate, at fields, and those that the unbaled crop would still make. */

@@ -45,9 +45,9 @@ final class LoadStreams {
     }
     Hours hours = haulage.loadsHours(crop);
     dueS[crop] += everyS[crop].next();
-    double early = hours.afterS(Math.max(0, dueS[crop] - Hauling.INSTANT_S));
+    double early = hours.afterS(Math.max(0, dueS[crop] - Present.INSTANT_S));
     double atS = hours.afterS(dueS[crop]);
-    return atS - early > 2 * Hauling.INSTANT_S ? early : atS;
+    return atS - early > 2 * Present.INSTANT_S ? early : atS;
   }
 
   /** The next load's bales, onto that load. */

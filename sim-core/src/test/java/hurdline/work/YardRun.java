@@ -140,7 +140,7 @@ final class YardRun {
       for (int job = resources.nextToBegin(nowS); job >= 0; job = resources.nextToBegin(nowS)) {
         hauling.jobBegins(job - JOBS, nowS);
       }
-    } while (pending.nextS() <= nowS + Hauling.INSTANT_S);
+    } while (pending.nextS() <= nowS + Present.INSTANT_S);
   }
 
   /** Lifts a bale at once. */

@@ -25,10 +25,6 @@ final class Dates {
 
   private Dates() {}
 
-  static Set<String> dayWords() {
-    return DAYS.keySet();
-  }
-
   private static Map<String, DayOfWeek> days() {
     Map<String, DayOfWeek> days = new LinkedHashMap<>();
     for (DayOfWeek day : DayOfWeek.values()) {

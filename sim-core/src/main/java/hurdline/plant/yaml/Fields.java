@@ -93,11 +93,6 @@ final class Fields {
     return at(key).isGiven();
   }
 
-  /** Whether the key stands there, with a value or without. */
-  boolean mentions(String key) {
-    return written.containsKey(key);
-  }
-
   At here() {
     return at;
   }
