@@ -14,16 +14,16 @@ final class Assumptions {
   private final Chosen chosen;
   private final Effort effort;
   private final Stage stage;
-  private final Gathered gathered;
+  private final Figures figures;
   private final Goal goal;
 
   Assumptions(
-      Source source, Chosen chosen, Effort effort, Stage stage, Gathered gathered, Goal goal) {
+      Source source, Chosen chosen, Effort effort, Stage stage, Figures figures, Goal goal) {
     this.source = source;
     this.chosen = chosen;
     this.effort = effort;
     this.stage = stage;
-    this.gathered = gathered;
+    this.figures = figures;
     this.goal = goal;
   }
 
@@ -90,7 +90,7 @@ final class Assumptions {
   }
 
   private String replications(boolean stopped) {
-    int count = gathered.count();
+    int count = figures.count();
     String played =
         "The calendar was played "
             + (count == 1 ? "once. " : count + " times, each independent of the others. ");
@@ -107,14 +107,14 @@ final class Assumptions {
   }
 
   private String aimed(Aim aim, boolean stopped) {
-    if (goal.isHopeless(gathered)) {
+    if (goal.isHopeless(figures)) {
       return "The aim \""
           + aim.said()
           + "\" could not be followed, since the measure has no value in any of them.";
     }
-    String reached = number(goal.halfWidth(gathered));
-    String wanted = number(goal.aimed(gathered));
-    if (goal.isReached(gathered)) {
+    String reached = number(goal.halfWidth(figures));
+    String wanted = number(goal.aimed(figures));
+    if (goal.isReached(figures)) {
       return "The aim \""
           + aim.said()
           + "\" is reached: the half-width is "

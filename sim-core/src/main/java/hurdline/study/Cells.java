@@ -50,9 +50,9 @@ final class Cells {
     return series[cell] == null && first[cell] == 0;
   }
 
-  Figures figures(int cell) {
+  Spread figures(int cell) {
     if (series[cell] == null) {
-      return new Figures(first[cell], first[cell], first[cell], first[cell]);
+      return new Spread(first[cell], first[cell], first[cell], first[cell]);
     }
     double[] values = Arrays.copyOf(series[cell], replications);
     double sum = 0;
@@ -60,9 +60,9 @@ final class Cells {
       sum += value;
     }
     double[] quantiles = Quantiles.of(values, 0.05, 0.5, 0.95);
-    return new Figures(sum / replications, quantiles[0], quantiles[1], quantiles[2]);
+    return new Spread(sum / replications, quantiles[0], quantiles[1], quantiles[2]);
   }
 
   /** Mean and quantiles over the replications. */
-  record Figures(double mean, double p05, double p50, double p95) {}
+  record Spread(double mean, double p05, double p50, double p95) {}
 }

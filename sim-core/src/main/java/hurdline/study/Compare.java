@@ -111,10 +111,10 @@ public final class Compare {
    * @return what the finished replications say; empty if there was no time for any
    */
   public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
-    List<Gathered> gathered = new Rounds(stages, effort).play(progress, stop);
-    return gathered.get(0).count() == 0
+    List<Figures> figures = new Rounds(stages, effort).play(progress, stop);
+    return figures.get(0).count() == 0
         ? Optional.empty()
         : Optional.of(
-            new CompareAnswers(source, base, effort, stages, options, gathered).answer());
+            new CompareAnswers(source, base, effort, stages, options, figures).answer());
   }
 }

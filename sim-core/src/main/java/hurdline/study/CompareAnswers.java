@@ -22,7 +22,7 @@ final class CompareAnswers {
   private final Effort effort;
   private final List<Stage> stages;
   private final List<CompareAnswer.Option> options;
-  private final List<Gathered> gathered;
+  private final List<Figures> figures;
 
   CompareAnswers(
       Source source,
@@ -30,25 +30,25 @@ final class CompareAnswers {
       Effort effort,
       List<Stage> stages,
       List<CompareAnswer.Option> options,
-      List<Gathered> gathered) {
+      List<Figures> figures) {
     this.source = source;
     this.base = base;
     this.effort = effort;
     this.stages = stages;
     this.options = options;
-    this.gathered = gathered;
+    this.figures = figures;
   }
 
   CompareAnswer answer() {
     Outlines outlines = new Outlines(stages.get(0));
-    int count = gathered.get(0).count();
+    int count = figures.get(0).count();
     boolean stopped = count < effort.replications();
     List<SummaryRow> summary = new ArrayList<>();
     List<HolderRow> holders = new ArrayList<>();
     List<Samples> samples = new ArrayList<>();
     for (int at = 0; at < stages.size(); at++) {
       String name = at == 0 ? Chosen.BASE : options.get(at - 1).name();
-      Rows rows = new Rows(name, stages.get(at), gathered.get(at), new Outlines(stages.get(at)));
+      Rows rows = new Rows(name, stages.get(at), figures.get(at), new Outlines(stages.get(at)));
       summary.addAll(rows.summary());
       holders.addAll(rows.holders());
       samples.add(rows.samples());
@@ -78,13 +78,13 @@ final class CompareAnswers {
             .collect(Collectors.toMap(Samples.Measured::measure, Function.identity()));
     List<DifferenceRow> rows = new ArrayList<>();
     for (int at = 0; at < options.size(); at++) {
-      Gathered other = gathered.get(at + 1);
+      Figures other = figures.get(at + 1);
       for (Samples.Measured measured : ofBase.measures()) {
         String measure = measured.measure();
         if (other.has(measure)) {
           PairedDifference pair =
               PairedDifference.of(
-                  gathered.get(0).series(measure), other.series(measure), options.size());
+                  figures.get(0).series(measure), other.series(measure), options.size());
           rows.add(row(options.get(at).name(), units.get(measure), pair));
         }
       }
@@ -122,7 +122,7 @@ final class CompareAnswers {
             new Lives(
                 option,
                 stage.plant().money().get(),
-                MarginYears.of(gathered.get(0), gathered.get(at + 1)));
+                MarginYears.of(figures.get(0), figures.get(at + 1)));
         if (lives.areEnough()) {
           payback.addAll(lives.payback());
           cash.addAll(lives.cash());
@@ -135,7 +135,7 @@ final class CompareAnswers {
 
   private List<Note> assumptions(boolean stopped, List<CompareAnswer.Option> unasked) {
     Assumptions usual =
-        new Assumptions(source, base, effort, stages.get(0), gathered.get(0), new Goal(effort));
+        new Assumptions(source, base, effort, stages.get(0), figures.get(0), new Goal(effort));
     List<Note> notes = new ArrayList<>(usual.notes(stopped));
     notes.addAll(new CompareNotes(stages.get(0).plant(), options, unasked).notes());
     return notes;

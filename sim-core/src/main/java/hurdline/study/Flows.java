@@ -61,7 +61,7 @@ final class Flows {
       }
     }
     toTheAir(of);
-    double hours = gathered.mean(Measure.LINE_HOURS_SCHEDULED.of(line));
+    double hours = gathered.figures().mean(Measure.LINE_HOURS_SCHEDULED.of(line));
     List<LineFlow.Edge> edges = new ArrayList<>();
     kg.forEach(
         (way, mass) ->
@@ -131,7 +131,7 @@ final class Flows {
   }
 
   private double turnout(String product) {
-    return gathered.mean(Measure.LINE_TURNOUT.of(line, product));
+    return gathered.figures().mean(Measure.LINE_TURNOUT.of(line, product));
   }
 
   private void add(String from, String to, double mass) {
@@ -162,8 +162,8 @@ final class Flows {
   }
 
   private double fedKg() {
-    double[] rate = gathered.series(Measure.LINE_RATE.of(line));
-    double[] hours = gathered.series(Measure.LINE_HOURS_SCHEDULED.of(line));
+    double[] rate = gathered.figures().series(Measure.LINE_RATE.of(line));
+    double[] hours = gathered.figures().series(Measure.LINE_HOURS_SCHEDULED.of(line));
     double sum = 0;
     for (int at = 0; at < rate.length; at++) {
       sum += hours[at] > 0 ? rate[at] * hours[at] * TONNE_KG : 0;

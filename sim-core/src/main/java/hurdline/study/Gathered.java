@@ -1,41 +1,28 @@
 package hurdline.study;
 
-import hurdline.estimate.Summary;
 import hurdline.work.Outcome;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.function.Consumer;
 
-/**
- * What the replications came to, taken in their order whoever finishes first, so that every sum is the
- * same on any number of threads.
- */
+/** What the replications came to: their figures, and what went on through the year. */
 final class Gathered {
-  private final TreeMap<Integer, Outcome> early = new TreeMap<>();
-  private final List<double[]> values = new ArrayList<>();
-  private final Map<String, Integer> columnOf = new HashMap<>();
+  private final Figures figures = new Figures();
   private Outcome shape;
   private Cells weeks;
   private Cells months;
   private Cells levels;
   private double[][][] wayKg;
 
-  /** Takes an outcome; kept waiting until all before it have come. */
-  synchronized void take(Outcome outcome) {
-    early.put(outcome.replication(), outcome);
-    Outcome next;
-    while ((next = early.remove(values.size() + 1)) != null) {
-      add(next);
-    }
+  /** Filled by whoever plays. */
+  static Consumer<Outcome> filling(Gathered gathered) {
+    return new InTurn(gathered::add);
   }
 
   private void add(Outcome outcome) {
     if (shape == null) {
       shape(outcome);
     }
-    values.add(outcome.values());
+    figures.add(outcome);
     put(weeks, outcome.weeks());
     put(months, outcome.months());
     levels.next();
@@ -67,9 +54,6 @@ final class Gathered {
   }
 
   private void shape(Outcome first) {
-    for (int k = 0; k < first.columns().size(); k++) {
-      columnOf.put(first.columns().get(k).name(), k);
-    }
     weeks = new Cells(first.weeks().length * first.weekColumns().size());
     months = new Cells(first.months().length * first.monthColumns().size());
     int days = first.levels()[0][0].length;
@@ -94,13 +78,8 @@ final class Gathered {
             null);
   }
 
-  /** Replications taken, all from the first on without a gap. */
-  synchronized int count() {
-    return values.size();
-  }
-
-  List<Outcome.Column> columns() {
-    return shape.columns();
+  Figures figures() {
+    return figures;
   }
 
   List<Outcome.Column> weekColumns() {
@@ -119,31 +98,7 @@ final class Gathered {
     return shape.months().length;
   }
 
-  boolean has(String measure) {
-    return columnOf.containsKey(measure);
-  }
-
-  /** A measure over the replications. */
-  double[] series(String measure) {
-    return series(columnOf.get(measure));
-  }
-
-  double[] series(int column) {
-    return values.stream().mapToDouble(of -> of[column]).toArray();
-  }
-
-  /** The mean over the replications that gave the measure a value; 0 if none did or it is not measured. */
-  double mean(String measure) {
-    double mean = has(measure) ? Summary.of(series(measure)).mean() : 0;
-    return Double.isNaN(mean) ? 0 : mean;
-  }
-
-  /** [replication][column] */
-  double[][] values() {
-    return values.toArray(double[][]::new);
-  }
-
-  Cells.Figures week(int week, int column) {
+  Cells.Spread week(int week, int column) {
     return weeks.figures(week * shape.weekColumns().size() + column);
   }
 
@@ -157,17 +112,17 @@ final class Gathered {
     return true;
   }
 
-  Cells.Figures month(int month, int column) {
+  Cells.Spread month(int month, int column) {
     return months.figures(month * shape.monthColumns().size() + column);
   }
 
   /** @param place after the last one all places together */
-  Cells.Figures level(int crop, int place, int day, int days) {
+  Cells.Spread level(int crop, int place, int day, int days) {
     return levels.figures((crop * shape.levels()[0].length + place) * days + day);
   }
 
   /** Mean mass that took a way in a replication, kg. */
   double wayKg(int head, int node, int outlet) {
-    return wayKg[head][node][outlet] / values.size();
+    return wayKg[head][node][outlet] / figures.count();
   }
 }

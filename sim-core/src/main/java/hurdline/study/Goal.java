@@ -38,13 +38,13 @@ final class Goal {
   }
 
   /** Refuses an aim for a measure that this plant has not. */
-  void check(Gathered gathered) {
+  void check(Figures figures) {
     effort
         .until()
-        .filter(aim -> !gathered.has(aim.measure()))
+        .filter(aim -> !figures.has(aim.measure()))
         .ifPresent(
             aim -> {
-              List<String> known = gathered.columns().stream().map(Outcome.Column::name).toList();
+              List<String> known = figures.columns().stream().map(Outcome.Column::name).toList();
               throw new ProblemsException(
                   List.of(
                       "\""
@@ -55,39 +55,39 @@ final class Goal {
   }
 
   /** How many replications there should be in all, given those that are done. */
-  int next(Gathered gathered) {
-    int done = gathered.count();
-    if (effort.until().isEmpty() || isReached(gathered) || isHopeless(gathered)) {
+  int next(Figures figures) {
+    int done = figures.count();
+    if (effort.until().isEmpty() || isReached(figures) || isHopeless(figures)) {
       return done;
     }
-    double ratio = halfWidth(gathered) / aimed(gathered);
+    double ratio = halfWidth(figures) / aimed(figures);
     double needed = Math.ceil(done * ratio * ratio) - done;
     int batch = (int) Math.min(Math.max(needed, SMALLEST_BATCH), done);
     return Math.min(done + batch, most());
   }
 
-  boolean isReached(Gathered gathered) {
-    return halfWidth(gathered) <= aimed(gathered);
+  boolean isReached(Figures figures) {
+    return halfWidth(figures) <= aimed(figures);
   }
 
   /** The measure has no value in any replication, and more of them would not give it one. */
-  boolean isHopeless(Gathered gathered) {
-    return summary(gathered).count() == 0;
+  boolean isHopeless(Figures figures) {
+    return summary(figures).count() == 0;
   }
 
-  double halfWidth(Gathered gathered) {
-    return summary(gathered).mean95().halfWidth();
+  double halfWidth(Figures figures) {
+    return summary(figures).mean95().halfWidth();
   }
 
   /** The wanted half-width in the measure's unit. */
-  double aimed(Gathered gathered) {
+  double aimed(Figures figures) {
     Aim aim = effort.until().orElseThrow();
     return aim.relative()
-        ? aim.halfWidth() * Math.abs(summary(gathered).mean())
+        ? aim.halfWidth() * Math.abs(summary(figures).mean())
         : aim.halfWidth();
   }
 
-  private Summary summary(Gathered gathered) {
-    return Summary.of(gathered.series(effort.until().orElseThrow().measure()));
+  private Summary summary(Figures figures) {
+    return Summary.of(figures.series(effort.until().orElseThrow().measure()));
   }
 }

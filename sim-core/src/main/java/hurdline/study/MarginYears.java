@@ -20,7 +20,7 @@ final class MarginYears {
     this.years = years;
   }
 
-  static MarginYears of(Gathered base, Gathered option) {
+  static MarginYears of(Figures base, Figures option) {
     Part[] parts = {
       part(base, option, Money.Growth::products, 1, Measure.MONEY_REVENUE),
       part(base, option, Money.Growth::crops, 1, Measure.MONEY_STOCK),
@@ -41,8 +41,8 @@ final class MarginYears {
   }
 
   private static Part part(
-      Gathered base,
-      Gathered option,
+      Figures base,
+      Figures option,
       ToDoubleFunction<Money.Growth> growth,
       int sign,
       Measure... measures) {

@@ -12,6 +12,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.IntFunction;
 
 /**
@@ -27,13 +28,16 @@ final class Players implements AutoCloseable {
   private final Replication[] replications;
   private final ExecutorService threads;
   private final AtomicInteger begun = new AtomicInteger();
-  private final Gathered gathered;
+  private final Consumer<Outcome> taker;
   private final IntFunction<Trace> traces;
 
-  /** @param traces who is told of a replication; null for nobody */
-  Players(Stage stage, long seed, int threads, Gathered gathered, IntFunction<Trace> traces) {
+  /**
+   * @param taker told of each outcome, never of two at once
+   * @param traces who is told of a replication; null for nobody
+   */
+  Players(Stage stage, long seed, int threads, Consumer<Outcome> taker, IntFunction<Trace> traces) {
     this.stage = stage;
-    this.gathered = gathered;
+    this.taker = taker;
     this.traces = traces;
     streams = new Streams(seed);
     replications = new Replication[threads];
@@ -76,7 +80,7 @@ final class Players implements AutoCloseable {
       try {
         Outcome outcome = replications[player].run(streams, mine, traces.apply(mine));
         synchronized (this) {
-          gathered.take(outcome);
+          taker.accept(outcome);
           done.run();
         }
       } catch (RuntimeException | Error broken) {

@@ -21,18 +21,18 @@ final class Rounds {
   }
 
   /** What each plant came to; stop is asked between rounds only. */
-  List<Gathered> play(Run.Progress progress, BooleanSupplier stop) {
+  List<Figures> play(Run.Progress progress, BooleanSupplier stop) {
     int wanted = effort.replications();
     int threads = Math.min(effort.threads(), wanted);
     int all = wanted * stages.size();
     AtomicInteger done = new AtomicInteger();
-    List<Gathered> gathered = new ArrayList<>();
+    List<Figures> figures = new ArrayList<>();
     List<Players> players = new ArrayList<>();
     try {
       for (Stage stage : stages) {
-        Gathered of = new Gathered();
-        gathered.add(of);
-        players.add(new Players(stage, effort.seed(), threads, of, one -> null));
+        Figures of = new Figures();
+        figures.add(of);
+        players.add(new Players(stage, effort.seed(), threads, Figures.filling(of), one -> null));
       }
       for (int last = 0; last < wanted && !stop.getAsBoolean(); ) {
         last = Math.min(wanted, last + PER_THREAD * threads);
@@ -43,6 +43,6 @@ final class Rounds {
     } finally {
       players.forEach(Players::close);
     }
-    return gathered;
+    return figures;
   }
 }

@@ -41,6 +41,7 @@ public final class Run {
    */
   public Optional<RunAnswer> play(Progress progress, BooleanSupplier stop) {
     Gathered gathered = new Gathered();
+    Figures figures = gathered.figures();
     TraceBook trace =
         effort.trace().map(span -> new TraceBook(stage, span)).orElse(null);
     Goal goal = new Goal(effort);
@@ -51,29 +52,29 @@ public final class Run {
             stage,
             effort.seed(),
             Math.min(effort.threads(), goal.most()),
-            gathered,
+            Gathered.filling(gathered),
             one -> trace != null && trace.isOf(one) ? trace : null)) {
       if (effort.until().isPresent()) {
         int of = last;
         players.playTo(1, () -> progress.done(done.incrementAndGet(), of), stop);
-        if (gathered.count() > 0) {
-          goal.check(gathered);
+        if (figures.count() > 0) {
+          goal.check(figures);
         }
       }
       int before = -1;
-      while (gathered.count() < last && gathered.count() != before) {
+      while (figures.count() < last && figures.count() != before) {
         int of = last;
-        before = gathered.count();
+        before = figures.count();
         players.playTo(last, () -> progress.done(done.incrementAndGet(), of), stop);
-        if (gathered.count() == last) {
-          last = goal.next(gathered);
+        if (figures.count() == last) {
+          last = goal.next(figures);
         }
       }
     }
-    if (gathered.count() == 0) {
+    if (figures.count() == 0) {
       return Optional.empty();
     }
-    boolean stopped = gathered.count() < last;
+    boolean stopped = figures.count() < last;
     return Optional.of(
         new RunAnswers(source, chosen, effort, stage, gathered, goal).answer(stopped, trace));
   }

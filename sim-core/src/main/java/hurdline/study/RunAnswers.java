@@ -29,20 +29,22 @@ final class RunAnswers {
    * @param trace null where none was asked for
    */
   RunAnswer answer(boolean stopped, TraceBook trace) {
+    Figures figures = gathered.figures();
     Outlines outlines = new Outlines(stage);
-    Rows rows = new Rows(chosen.option(), stage, gathered, outlines);
+    Rows rows = new Rows(chosen.option(), stage, figures, outlines);
+    YearRows year = new YearRows(chosen.option(), stage, gathered, rows);
     List<HolderRow> holders = rows.holders();
     return new RunAnswer(
-        outlines.header(source, chosen, effort, gathered.count(), stopped),
+        outlines.header(source, chosen, effort, figures.count(), stopped),
         outlines.outline(),
         rows.summary(),
         holders,
         rows.machines(),
-        rows.weeks(),
-        rows.months(),
-        rows.levels(),
+        year.weeks(),
+        year.months(),
+        year.levels(),
         new Flows(stage.layout(), gathered, outlines, holders).flows(),
-        new Assumptions(source, chosen, effort, stage, gathered, goal).notes(stopped),
+        new Assumptions(source, chosen, effort, stage, figures, goal).notes(stopped),
         new PlantCautions(stage.plant()).notes(),
         source.warnings(),
         rows.samples(),

@@ -1,0 +1,64 @@
+package hurdline.study;
+
+import hurdline.estimate.Summary;
+import hurdline.work.Outcome;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/** Every measure of every replication, and nothing else: enough to set plants side by side. */
+final class Figures {
+  private final List<double[]> values = new ArrayList<>();
+  private final Map<String, Integer> columnOf = new HashMap<>();
+  private List<Outcome.Column> columns = List.of();
+
+  /** Figures that are filled by whoever plays. */
+  static Consumer<Outcome> filling(Figures figures) {
+    return new InTurn(figures::add);
+  }
+
+  void add(Outcome outcome) {
+    if (values.isEmpty()) {
+      columns = List.copyOf(outcome.columns());
+      for (int k = 0; k < columns.size(); k++) {
+        columnOf.put(columns.get(k).name(), k);
+      }
+    }
+    values.add(outcome.values());
+  }
+
+  /** Replications taken, all from the first on without a gap. */
+  int count() {
+    return values.size();
+  }
+
+  List<Outcome.Column> columns() {
+    return columns;
+  }
+
+  boolean has(String measure) {
+    return columnOf.containsKey(measure);
+  }
+
+  /** A measure over the replications. */
+  double[] series(String measure) {
+    return series(columnOf.get(measure));
+  }
+
+  double[] series(int column) {
+    return values.stream().mapToDouble(of -> of[column]).toArray();
+  }
+
+  /** The mean over the replications that gave the measure a value; 0 if none did or it is not measured. */
+  double mean(String measure) {
+    double mean = has(measure) ? Summary.of(series(measure)).mean() : 0;
+    return Double.isNaN(mean) ? 0 : mean;
+  }
+
+  /** [replication][column] */
+  double[][] values() {
+    return values.toArray(double[][]::new);
+  }
+}

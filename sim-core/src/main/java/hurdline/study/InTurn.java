@@ -1,0 +1,30 @@
+package hurdline.study;
+
+import hurdline.work.Outcome;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+
+/**
+ * Hands outcomes on in the order of their replications, whoever finishes first, so that every sum is
+ * the same on any number of threads.
+ */
+final class InTurn implements Consumer<Outcome> {
+  private final Consumer<Outcome> next;
+  private final TreeMap<Integer, Outcome> early = new TreeMap<>();
+  private int handedOn;
+
+  InTurn(Consumer<Outcome> next) {
+    this.next = next;
+  }
+
+  /** Takes an outcome; kept waiting until all before it have come. */
+  @Override
+  public synchronized void accept(Outcome outcome) {
+    early.put(outcome.replication(), outcome);
+    Outcome due;
+    while ((due = early.remove(handedOn + 1)) != null) {
+      handedOn++;
+      next.accept(due);
+    }
+  }
+}
