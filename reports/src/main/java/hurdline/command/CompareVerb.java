@@ -36,7 +36,8 @@ import picocli.CommandLine;
 final class CompareVerb implements Callable<Integer> {
   private final Setting setting;
 
-  @CommandLine.Mixin private CompareFlags flags;
+  @CommandLine.Mixin private CompareChoice choice;
+  @CommandLine.Mixin private EffortFlags flags;
   @CommandLine.Mixin private Shown shown;
 
   @CommandLine.Option(
@@ -56,12 +57,15 @@ final class CompareVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Effort effort = flags.effort();
+    if (effort.until().isPresent()) {
+      throw new CallException("--until is not there for compare; expected --replications N");
+    }
     Wording wording = shown.wording();
     Studies.Comparing compare =
-        setting.studies().compare(flags.file(), flags.base(), flags.among(), effort);
+        setting.studies().compare(choice.file(), choice.base(), choice.among(), effort);
     AnswerFolder folder =
         out == null
-            ? AnswerFolder.beside(flags.file(), LocalDateTime.now())
+            ? AnswerFolder.beside(choice.file(), LocalDateTime.now())
             : AnswerFolder.named(out);
     try {
       Optional<CompareAnswer> found =

@@ -12,7 +12,7 @@ final class EffortFlags {
       names = "--replications",
       paramLabel = "N",
       defaultValue = "40",
-      description = "How many times the calendar is played. Default: 40.")
+      description = "How many times the calendar is played, for each plant. Default: 40.")
   private int replications;
 
   @CommandLine.Option(
@@ -39,54 +39,31 @@ final class EffortFlags {
               + " cores.")
   private Integer threads;
 
-  @CommandLine.Option(
-      names = "--trace",
-      paramLabel = "FROM..TO",
-      converter = TraceSpan.Reader.class,
-      description =
-          "Writes every event of one replication between two dates or times into trace.csv, such as"
-              + " 2027-06-07..2027-06-08 or 2027-06-07T06:00..2027-06-07T14:30.")
-  private TraceSpan trace;
-
-  @CommandLine.Option(
-      names = "--replication",
-      paramLabel = "K",
-      description = "Which replication --trace shows. Default: 1.")
-  private Integer replication;
-
   /**
    * The effort that the flags ask for.
    *
-   * @throws CallException for what only shows when flags are looked at together
+   * @throws CallException for a number that is too small
    */
-  Effort effort() {
-    check();
-    int cores = Runtime.getRuntime().availableProcessors();
-    int traced = replication == null ? 1 : replication;
-    return new Effort(
-        replications,
-        Optional.ofNullable(until),
-        seed,
-        threads == null ? cores : threads,
-        Optional.ofNullable(trace).map(span -> new Span(traced, span.from(), span.to())));
-  }
-
-  private void check() {
+  Effort effort(Optional<Span> trace) {
     atLeastOne("--replications", replications);
     if (threads != null) {
       atLeastOne("--threads", threads);
     }
-    if (replication != null && trace == null) {
-      throw new CallException(
-          "--replication says which one --trace shows; expected --trace FROM..TO beside it");
-    }
-    if (replication != null && (replication < 1 || replication > replications)) {
-      throw new CallException(
-          "--replication " + replication + " is not played; expected 1 to " + replications);
-    }
+    int cores = Runtime.getRuntime().availableProcessors();
+    return new Effort(
+        replications, Optional.ofNullable(until), seed, threads == null ? cores : threads, trace);
   }
 
-  static void atLeastOne(String name, int value) {
+  /** The effort where nothing is shown event by event. */
+  Effort effort() {
+    return effort(Optional.empty());
+  }
+
+  int replications() {
+    return replications;
+  }
+
+  private static void atLeastOne(String name, int value) {
     if (!(value >= 1)) {
       throw new CallException(
           name + " " + value + " is too few; expected a whole number from 1 on");

@@ -30,6 +30,7 @@ final class RunVerb implements Callable<Integer> {
 
   @CommandLine.Mixin private PlantChoice plant;
   @CommandLine.Mixin private EffortFlags flags;
+  @CommandLine.Mixin private TraceFlags traced;
   @CommandLine.Mixin private Shown shown;
 
   @CommandLine.Option(
@@ -48,7 +49,7 @@ final class RunVerb implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Effort effort = flags.effort();
+    Effort effort = flags.effort(traced.span(flags.replications()));
     Wording wording = shown.wording();
     Studies.Playing run = setting.studies().run(plant.file(), plant.chosen(), effort);
     AnswerFolder folder =

@@ -1,16 +1,14 @@
 package hurdline.command;
 
 import hurdline.study.Chosen;
-import hurdline.study.Effort;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine;
 
-/** What is compared, and how much is played. */
-final class CompareFlags {
+/** What is compared. */
+final class CompareChoice {
   @CommandLine.Parameters(index = "0", paramLabel = "FILE", description = "The plant file.")
   private Path file;
 
@@ -30,28 +28,6 @@ final class CompareFlags {
               + " May be given several times.")
   private List<String> sets = new ArrayList<>();
 
-  @CommandLine.Option(
-      names = "--replications",
-      paramLabel = "N",
-      defaultValue = "40",
-      description = "How many times the calendar is played for each. Default: 40.")
-  private int replications;
-
-  @CommandLine.Option(
-      names = "--seed",
-      paramLabel = "S",
-      defaultValue = "1",
-      description = "Seed of all chance; the same seed gives the same answer. Default: 1.")
-  private long seed;
-
-  @CommandLine.Option(
-      names = "--threads",
-      paramLabel = "T",
-      description =
-          "How many replications are played at once; the answer does not hang on it. Default: all"
-              + " cores.")
-  private Integer threads;
-
   Path file() {
     return file;
   }
@@ -68,7 +44,7 @@ final class CompareFlags {
       return List.of();
     }
     List<String> names = Arrays.stream(among.split(",", -1)).map(String::strip).toList();
-    if (names.stream().anyMatch(CompareFlags::hasAnEmptyName)) {
+    if (names.stream().anyMatch(CompareChoice::hasAnEmptyName)) {
       throw new CallException(
           "--among \""
               + among
@@ -80,18 +56,5 @@ final class CompareFlags {
 
   private static boolean hasAnEmptyName(String option) {
     return Arrays.stream(option.split("\\+", -1)).anyMatch(String::isBlank);
-  }
-
-  Effort effort() {
-    EffortFlags.atLeastOne("--replications", replications);
-    if (threads != null) {
-      EffortFlags.atLeastOne("--threads", threads);
-    }
-    return new Effort(
-        replications,
-        Optional.empty(),
-        seed,
-        threads == null ? Runtime.getRuntime().availableProcessors() : threads,
-        Optional.empty());
   }
 }
