@@ -37,6 +37,7 @@ final class CompareVerb implements Callable<Integer> {
   private final Setting setting;
 
   @CommandLine.Mixin private CompareChoice choice;
+  @CommandLine.Mixin private AskFlags asked;
   @CommandLine.Mixin private EffortFlags flags;
   @CommandLine.Mixin private Shown shown;
 
@@ -57,12 +58,9 @@ final class CompareVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Effort effort = flags.effort();
-    if (effort.until().isPresent()) {
-      throw new CallException("--until is not there for compare; expected --replications N");
-    }
     Wording wording = shown.wording();
     Studies.Comparing compare =
-        setting.studies().compare(choice.file(), choice.base(), choice.among(), effort);
+        setting.studies().compare(choice.file(), choice.base(), asked.ask(choice.among()), effort);
     AnswerFolder folder =
         out == null
             ? AnswerFolder.beside(choice.file(), LocalDateTime.now())

@@ -21,7 +21,8 @@ final class EffortFlags {
       converter = AimReader.class,
       description =
           "Goes on until the 95 %% interval of a measure is known to plus or minus an aim: 2%% of"
-              + " its mean, or 500t.")
+              + " its mean, or 500t. Where plants are compared: until that of each difference is, 2%%"
+              + " being of the base's mean.")
   private Aim until;
 
   @CommandLine.Option(

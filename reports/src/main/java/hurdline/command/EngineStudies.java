@@ -6,6 +6,7 @@ import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.study.Chosen;
 import hurdline.study.Compare;
+import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
 import hurdline.study.Paper;
 import hurdline.study.Run;
@@ -28,8 +29,8 @@ final class EngineStudies implements Studies {
   }
 
   @Override
-  public Comparing compare(Path file, Chosen base, List<String> among, Effort effort) {
-    return new Compared(new Compare(source(file, base), base, among, effort));
+  public Comparing compare(Path file, Chosen base, CompareAsk ask, Effort effort) {
+    return new Compared(new Compare(source(file, base), base, ask, effort));
   }
 
   private record Compared(Compare study) implements Comparing {

@@ -4,10 +4,10 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.study.Chosen;
+import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
 import hurdline.study.Run;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -34,10 +34,10 @@ interface Studies {
    * A comparison, ready to be played.
    *
    * @param base what is changed in base and options alike
-   * @param among options; none for each of the file alone
+   * @param ask which options, and what else
    * @throws hurdline.plant.ProblemsException with every problem
    */
-  Comparing compare(Path file, Chosen base, List<String> among, Effort effort);
+  Comparing compare(Path file, Chosen base, CompareAsk ask, Effort effort);
 
   /** A comparison that waits to be played. */
   interface Comparing {

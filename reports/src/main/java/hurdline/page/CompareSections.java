@@ -83,7 +83,7 @@ final class CompareSections {
     for (PaybackRow row : answer.payback()) {
       rows.add(
           List.of(
-              row.option() + ": " + row.quantity().word().replace('_', ' '),
+              row.option() + ": " + quantity(row),
               words.amount(row),
               orNone(row.p05(), row.unit()),
               orNone(row.p50(), row.unit()),
@@ -106,6 +106,14 @@ final class CompareSections {
             + " a life is worth nothing; with payments that change their sign often there can be"
             + " several, and with a loss throughout there is none. The margin is before interest and"
             + " tax.");
+  }
+
+  private String quantity(PaybackRow row) {
+    String word = row.quantity().word().replace('_', ' ');
+    double within = answer.further().withinYr();
+    return row.quantity() != PaybackRow.Quantity.CHANCE_OF_PAYBACK || Double.isNaN(within)
+        ? word
+        : word + " within " + wording.amount(within, "yr");
   }
 
   private String orNone(double value, String unit) {

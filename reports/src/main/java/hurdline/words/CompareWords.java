@@ -186,7 +186,19 @@ public final class CompareWords {
         + amount(option, Quantity.SIMPLE_PAYBACK)
         + " (discounted "
         + amount(option, Quantity.DISCOUNTED_PAYBACK)
-        + ")";
+        + ")"
+        + inTime(option);
+  }
+
+  private String inTime(CompareAnswer.Option option) {
+    double within = answer.further().withinYr();
+    return Double.isNaN(within)
+        ? ""
+        : ", within "
+            + years(within)
+            + " in "
+            + amount(option, Quantity.CHANCE_OF_PAYBACK)
+            + " of lives";
   }
 
   private String amount(CompareAnswer.Option option, Quantity quantity) {
@@ -227,8 +239,11 @@ public final class CompareWords {
 
   /** {@code 12 yr}, or {@code 2.5 yr}. */
   public String years(CompareAnswer.Option option) {
-    boolean whole = option.lifeYr() == Math.rint(option.lifeYr());
-    return wording.fixed(option.lifeYr(), whole ? 0 : 1, "yr") + " yr";
+    return years(option.lifeYr());
+  }
+
+  private String years(double count) {
+    return wording.fixed(count, count == Math.rint(count) ? 0 : 1, "yr") + " yr";
   }
 
   private static void add(List<String> lines, String head, String text) {

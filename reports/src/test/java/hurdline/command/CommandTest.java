@@ -12,6 +12,7 @@ import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.study.Aim;
 import hurdline.study.Chosen;
+import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
 import hurdline.study.Run;
 import hurdline.study.Span;
@@ -81,9 +82,9 @@ class CommandTest {
     }
 
     @Override
-    public Studies.Comparing compare(Path file, Chosen base, List<String> among, Effort effort) {
+    public Studies.Comparing compare(Path file, Chosen base, CompareAsk ask, Effort effort) {
       asked.accept(base, effort);
-      CompareAnswer answer = among.contains("stopped") ? SampleCompare.stopped() : SampleCompare.two();
+      CompareAnswer answer = ask.among().contains("stopped") ? SampleCompare.stopped() : SampleCompare.two();
       return new Studies.Comparing() {
         @Override
         public int plays() {
@@ -92,7 +93,7 @@ class CommandTest {
 
         @Override
         public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
-          return among.contains("nothing") ? Optional.empty() : Optional.of(answer);
+          return ask.among().contains("nothing") ? Optional.empty() : Optional.of(answer);
         }
       };
     }
@@ -488,6 +489,10 @@ class CommandTest {
             + " bigger_mill,second_bag_hand or bigger_mill+second_bag_hand",
         "--replications 0 | hurdline: --replications 0 is too few; expected a whole number from 1 on",
         "--threads 0 | hurdline: --threads 0 is too few; expected a whole number from 1 on",
+        "--within 5 | hurdline: Invalid value for option '--within': \"5\" has no unit; expected a time such as"
+            + " 5yr. See hurdline compare --help",
+        "--within 0yr | hurdline: Invalid value for option '--within': \"0yr\" is no time to pay back in;"
+            + " expected a time above 0 such as 5yr. See hurdline compare --help",
         "--amomg=a | hurdline: Unknown option: '--amomg=a'. Perhaps --among? See hurdline compare --help",
       })
   void aWrongComparisonIsOneLine(String args, String message) throws IOException {

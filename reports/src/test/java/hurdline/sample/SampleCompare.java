@@ -4,6 +4,7 @@ import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.CompareAnswer.Option;
 import hurdline.answer.DifferenceRow;
+import hurdline.answer.Further;
 import hurdline.answer.Header;
 import hurdline.answer.HolderRow;
 import hurdline.answer.Note;
@@ -50,6 +51,7 @@ public final class SampleCompare {
             new CashRow("bigger_mill", 12, "USD", 1_390_000, 1_330_000, 1_385_000, 1_460_000),
             new CashRow("bigger_mill+hand", 0, "USD", 0, 0, 0, 0),
             new CashRow("bigger_mill+hand", 2.5, "USD", 10, -20, 10, 30)),
+        new Further(5),
         List.of(new Note("Differences", "Both met the same chance.")),
         YEAR.cautions(),
         YEAR.warnings(),
@@ -67,7 +69,7 @@ public final class SampleCompare {
     return new CompareAnswer(
         header, of.outline(), of.options(), of.summary(),
         of.differences().stream().filter(row -> !row.unit().equals("USD")).toList(),
-        of.holders(), List.of(), List.of(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        of.holders(), List.of(), List.of(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
   private static Samples samples(double value) {

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param payback empty where the file has no money, or the replications are fewer than the years of
  *     every life
  * @param cash empty as {@code payback} is
+ * @param further what was asked besides
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
  * @param warnings what {@code check} warns of, whole lines
@@ -31,6 +32,7 @@ public record CompareAnswer(
     List<HolderRow> holders,
     List<PaybackRow> payback,
     List<CashRow> cash,
+    Further further,
     List<Note> assumptions,
     List<Note> cautions,
     List<String> warnings,
@@ -46,6 +48,7 @@ public record CompareAnswer(
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);
+    further = further == null ? Further.nothing() : further;
     samples = samples == null ? Replayed.none() : samples;
   }
 

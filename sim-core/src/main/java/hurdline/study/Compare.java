@@ -19,23 +19,26 @@ import java.util.stream.Stream;
 public final class Compare {
   private final Source source;
   private final Chosen base;
+  private final CompareAsk ask;
   private final Effort effort;
   private final List<CompareAnswer.Option> options = new ArrayList<>();
   private final List<Stage> stages = new ArrayList<>();
 
   /**
    * @param base single changed keys that hold for the base and for every option; no option itself
-   * @param among options such as {@code A} or {@code A+B}; none for each of the file alone
    * @throws ProblemsException if an option is not there, is asked for twice, changes nothing, or makes
    *     a plant with problems
    */
-  public Compare(Source source, Chosen base, List<String> among, Effort effort) {
+  public Compare(Source source, Chosen base, CompareAsk ask, Effort effort) {
     this.source = source;
     this.base = base;
+    this.ask = ask;
     this.effort = effort;
     Plant plant = source.variants().with(base.asArray());
     List<String> asked =
-        among.isEmpty() ? plant.options().stream().map(Option::name).toList() : among;
+        ask.among().isEmpty()
+            ? plant.options().stream().map(Option::name).toList()
+            : ask.among();
     refuse(asked, plant.options());
     stages.add(Stage.of(plant));
     for (String option : asked) {
@@ -98,9 +101,9 @@ public final class Compare {
         parts.stream().mapToDouble(Option::salvage).sum());
   }
 
-  /** How often a calendar is played in all. */
+  /** How often a calendar is played in all; with an aim, to begin with. */
   public int plays() {
-    return effort.replications() * stages.size();
+    return new Goal(effort).first() * stages.size();
   }
 
   /**
@@ -111,10 +114,10 @@ public final class Compare {
    * @return what the finished replications say; empty if there was no time for any
    */
   public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
-    List<Figures> figures = new Rounds(stages, effort).play(progress, stop);
-    return figures.get(0).count() == 0
+    Rounds.Played played = new Rounds(stages, effort).play(new Plays(effort, progress, stop));
+    return played.figures().get(0).count() == 0
         ? Optional.empty()
         : Optional.of(
-            new CompareAnswers(source, base, effort, stages, options, figures).answer());
+            new CompareAnswers(source, base, ask, effort, stages, options, played).answer());
   }
 }

@@ -3,6 +3,7 @@ package hurdline.study;
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
+import hurdline.answer.Further;
 import hurdline.answer.HolderRow;
 import hurdline.answer.Note;
 import hurdline.answer.PaybackRow;
@@ -19,30 +20,34 @@ import java.util.stream.Collectors;
 final class CompareAnswers {
   private final Source source;
   private final Chosen base;
+  private final CompareAsk ask;
   private final Effort effort;
   private final List<Stage> stages;
   private final List<CompareAnswer.Option> options;
   private final List<Figures> figures;
+  private final boolean stopped;
 
   CompareAnswers(
       Source source,
       Chosen base,
+      CompareAsk ask,
       Effort effort,
       List<Stage> stages,
       List<CompareAnswer.Option> options,
-      List<Figures> figures) {
+      Rounds.Played played) {
     this.source = source;
     this.base = base;
+    this.ask = ask;
     this.effort = effort;
     this.stages = stages;
     this.options = options;
-    this.figures = figures;
+    figures = played.figures();
+    stopped = played.stopped();
   }
 
   CompareAnswer answer() {
     Outlines outlines = new Outlines(stages.get(0));
     int count = figures.get(0).count();
-    boolean stopped = count < effort.replications();
     List<SummaryRow> summary = new ArrayList<>();
     List<HolderRow> holders = new ArrayList<>();
     List<Samples> samples = new ArrayList<>();
@@ -66,7 +71,8 @@ final class CompareAnswers {
         holders,
         payback,
         cash,
-        assumptions(stopped, unasked),
+        new Further(ask.withinYr().orElse(Double.NaN)),
+        assumptions(unasked),
         new PlantCautions(stages.get(0).plant()).notes(),
         source.warnings(),
         new CompareAnswer.Replayed(samples));
@@ -122,7 +128,8 @@ final class CompareAnswers {
             new Lives(
                 option,
                 stage.plant().money().get(),
-                MarginYears.of(figures.get(0), figures.get(at + 1)));
+                MarginYears.of(figures.get(0), figures.get(at + 1)),
+                ask.withinYr());
         if (lives.areEnough()) {
           payback.addAll(lives.payback());
           cash.addAll(lives.cash());
@@ -133,11 +140,12 @@ final class CompareAnswers {
     }
   }
 
-  private List<Note> assumptions(boolean stopped, List<CompareAnswer.Option> unasked) {
+  private List<Note> assumptions(List<CompareAnswer.Option> unasked) {
+    Goal goal = new Goal(effort, figures.subList(1, figures.size()));
     Assumptions usual =
-        new Assumptions(source, base, effort, stages.get(0), figures.get(0), new Goal(effort));
+        new Assumptions(source, base, effort, stages.get(0), figures.get(0), goal);
     List<Note> notes = new ArrayList<>(usual.notes(stopped));
-    notes.addAll(new CompareNotes(stages.get(0).plant(), options, unasked).notes());
+    notes.addAll(new CompareNotes(stages.get(0).plant(), ask, effort, options, unasked).notes());
     return notes;
   }
 }

@@ -14,13 +14,21 @@ import java.util.List;
 /** What a comparison takes for granted beyond what a run does, in whole sentences. */
 final class CompareNotes {
   private final Plant plant;
+  private final CompareAsk ask;
+  private final Effort effort;
   private final List<CompareAnswer.Option> options;
   private final List<CompareAnswer.Option> unasked;
 
   /** @param unasked options whose lives have more years than there are replications */
   CompareNotes(
-      Plant plant, List<CompareAnswer.Option> options, List<CompareAnswer.Option> unasked) {
+      Plant plant,
+      CompareAsk ask,
+      Effort effort,
+      List<CompareAnswer.Option> options,
+      List<CompareAnswer.Option> unasked) {
     this.plant = plant;
+    this.ask = ask;
+    this.effort = effort;
     this.options = options;
     this.unasked = unasked;
   }
@@ -43,7 +51,15 @@ final class CompareNotes {
         + " taken within each pair (Student's t). "
         + joint
         + " Where the joint interval covers zero the two are not told apart. The measures are not"
-        + " taken together: of many looked at, about one in twenty may be told apart by accident.";
+        + " taken together: of many looked at, about one in twenty may be told apart by accident."
+        + effort.until().map(CompareNotes::aim).orElse("");
+  }
+
+  private static String aim(Aim aim) {
+    return " The aim \""
+        + aim.said()
+        + "\" is for the widest of the joint intervals of that measure's differences"
+        + (aim.relative() ? ", its share being of the base's mean." : ".");
   }
 
   private void money(List<Note> notes, Money money) {
@@ -76,7 +92,7 @@ final class CompareNotes {
     }
   }
 
-  private static String prices(Money money) {
+  private String prices(Money money) {
     Money.Growth growth = money.growth();
     return "The option is paid at the beginning; what it adds to the margin comes at the end of each"
         + " year, what it is still worth at the end of its life. Discounted at "
@@ -90,7 +106,12 @@ final class CompareNotes {
         + " for wages and "
         + percent(growth.electricity())
         + " for electricity; all other costs stay. Before interest and tax. Payback counts from"
-        + " payment to the first crossing of zero, on a straight line within the year.";
+        + " payment to the first crossing of zero, on a straight line within the year."
+        + (ask.withinYr().isPresent()
+            ? " The chance of payback is that of simple payback within "
+                + number(ask.withinYr().getAsDouble())
+                + " years."
+            : " The chance of payback is that of simple payback within the option's life.");
   }
 
   private static String percent(double share) {

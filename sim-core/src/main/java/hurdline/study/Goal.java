@@ -1,9 +1,11 @@
 package hurdline.study;
 
+import hurdline.estimate.PairedDifference;
 import hurdline.estimate.Summary;
 import hurdline.plant.Nearest;
 import hurdline.plant.ProblemsException;
 import hurdline.work.Outcome;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /**
@@ -11,7 +13,9 @@ import java.util.List;
  *
  * <p>Without an aim, as many as were asked for. With one, batches whose size hangs on nothing but what
  * the replications so far have said: the half-width falls as 1/√n, so n·(half-width/aim)² should do; a
- * batch never more than doubles what there is.
+ * batch never more than doubles what there is. Where plants are set side by side it is the difference of
+ * each from the base that is to be known, by the widest of the intervals that hold together; a relative
+ * aim is then a share of the base's mean, since a difference may well be 0.
  */
 final class Goal {
   /** A spread from fewer is an accident. */
@@ -21,9 +25,16 @@ final class Goal {
   private static final int MOST = 10_000;
 
   private final Effort effort;
+  private final List<Figures> others;
 
   Goal(Effort effort) {
+    this(effort, List.of());
+  }
+
+  /** @param others the plants set beside the one whose figures are asked with, if any */
+  Goal(Effort effort, List<Figures> others) {
     this.effort = effort;
+    this.others = others;
   }
 
   int first() {
@@ -72,11 +83,29 @@ final class Goal {
 
   /** The measure has no value in any replication, and more of them would not give it one. */
   boolean isHopeless(Figures figures) {
-    return summary(figures).count() == 0;
+    return summary(figures).count() == 0
+        || !others.isEmpty() && others.stream().noneMatch(other -> pair(figures, other).count() > 0);
   }
 
   double halfWidth(Figures figures) {
-    return summary(figures).mean95().halfWidth();
+    if (others.isEmpty()) {
+      return summary(figures).mean95().halfWidth();
+    }
+    DoubleSummaryStatistics widths =
+        others.stream()
+            .map(other -> pair(figures, other))
+            .filter(pair -> pair.count() > 0)
+            .mapToDouble(pair -> pair.joint().halfWidth())
+            .summaryStatistics();
+    return widths.getCount() == 0 ? Double.NaN : widths.getMax();
+  }
+
+  private PairedDifference pair(Figures base, Figures other) {
+    String measure = effort.until().orElseThrow().measure();
+    double[] none = new double[0];
+    return other.has(measure)
+        ? PairedDifference.of(base.series(measure), other.series(measure), others.size())
+        : PairedDifference.of(none, none, others.size());
   }
 
   /** The wanted half-width in the measure's unit. */

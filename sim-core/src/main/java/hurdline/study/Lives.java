@@ -14,6 +14,7 @@ import hurdline.worth.InternalRate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -32,13 +33,17 @@ final class Lives {
   private final CompareAnswer.Option option;
   private final Money money;
   private final MarginYears margin;
+  private final double withinYr;
   private final int years;
   private final List<Cash> lives = new ArrayList<>();
 
-  Lives(CompareAnswer.Option option, Money money, MarginYears margin) {
+  /** @param withinYr time within which it is asked how likely it pays back; else its life */
+  Lives(
+      CompareAnswer.Option option, Money money, MarginYears margin, OptionalDouble withinYr) {
     this.option = option;
     this.money = money;
     this.margin = margin;
+    this.withinYr = withinYr.orElse(Double.POSITIVE_INFINITY);
     years = (int) Math.ceil(option.lifeYr());
     if (areEnough()) {
       for (int life = 0; life < margin.count(); life++) {
@@ -80,8 +85,13 @@ final class Lives {
             Quantity.INTERNAL_RATE_OF_RETURN, "share", over(cash -> InternalRate.of(cash).only()), rates()),
         payback(Quantity.SIMPLE_PAYBACK, 0),
         payback(Quantity.DISCOUNTED_PAYBACK, rate),
-        chance(Quantity.CHANCE_OF_PAYBACK, cash -> Double.isFinite(cash.paybackYr(0))),
+        chance(Quantity.CHANCE_OF_PAYBACK, this::paysBackInTime),
         chance(Quantity.CHANCE_OF_LOSS, cash -> cash.netPresentValue(rate) < 0));
+  }
+
+  private boolean paysBackInTime(Cash cash) {
+    double after = cash.paybackYr(0);
+    return Double.isFinite(after) && after <= withinYr;
   }
 
   private double[] over(ToDoubleFunction<Cash> figure) {

@@ -20,6 +20,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -40,7 +42,7 @@ class CompareTest {
 
   private static Compare compare(Source source, int replications, int threads, String... among) {
     return new Compare(
-        source, Chosen.base(), List.of(among), Studied.effort(replications, threads));
+        source, Chosen.base(), CompareAsk.of(among), Studied.effort(replications, threads));
   }
 
   private static CompareAnswer played(Compare compare) {
@@ -215,7 +217,7 @@ class CompareTest {
             List.of("machines.bagger.spouts=2"),
             List.of(new Change.Value("machines.bagger.spouts", "2")));
     assertThatThrownBy(
-            () -> new Compare(Studied.source(SMALL), base, List.of(), Studied.effort(1, 1)))
+            () -> new Compare(Studied.source(SMALL), base, CompareAsk.of(), Studied.effort(1, 1)))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("option \"second_spout\" changes nothing");
   }
@@ -227,5 +229,77 @@ class CompareTest {
     assertThatThrownBy(() -> compare(source, 1, 1, "small_mill+bigger_mill"))
         .hasMessageContaining("\"small_mill\"")
         .hasMessageContaining("\"bigger_mill\"");
+  }
+
+  private static Compare aimed(Aim aim, int threads) {
+    return new Compare(
+        Studied.source(SMALL),
+        Chosen.base(),
+        CompareAsk.of(),
+        new Effort(10, Optional.of(aim), 1, threads, Optional.empty()));
+  }
+
+  @Test
+  void withAnAimItGoesOnUntilTheWidestJointIntervalIsSoNarrow() {
+    CompareAnswer ten = played(compare(Studied.source(SMALL), 10, 2));
+    double widest = widestHalf(ten);
+    CompareAnswer answer =
+        played(aimed(new Aim(MARGIN, 0.6 * widest, false, "money.margin:x"), 2));
+    assertThat(answer.header().stopped()).isFalse();
+    assertThat(widestHalf(answer)).isLessThanOrEqualTo(0.6 * widest);
+    assertThat(answer.header().replications()).isGreaterThan(10);
+    assertThat(answer.samples().of())
+        .allMatch(of -> of.values().length == answer.header().replications());
+    assertThat(answer.assumptions())
+        .extracting(Note::text)
+        .anyMatch(text -> text.contains("The aim \"money.margin:x\" is reached"))
+        .anyMatch(text -> text.contains("is for the widest of the joint intervals"));
+    CompareAnswer one = played(aimed(new Aim(MARGIN, 0.6 * widest, false, "money.margin:x"), 1));
+    assertThat(one.differences()).isEqualTo(answer.differences());
+  }
+
+  private static double widestHalf(CompareAnswer answer) {
+    return answer.differences().stream()
+        .filter(row -> row.measure().equals(MARGIN))
+        .mapToDouble(row -> (row.highJoint() - row.lowJoint()) / 2)
+        .max()
+        .orElseThrow();
+  }
+
+  @Test
+  void aRelativeAimIsAShareOfTheBase() {
+    double base = played(compare(Studied.source(SMALL), 10, 2)).differences().stream()
+        .filter(row -> row.measure().equals("mass.stalk.fed"))
+        .findFirst().orElseThrow().baseMean();
+    CompareAnswer answer = played(aimed(new Aim("mass.stalk.fed", 0.02, true, "mass.stalk.fed:2%"), 2));
+    assertThat(answer.header().replications()).isEqualTo(10);
+    assertThat(
+            answer.differences().stream()
+                .filter(row -> row.measure().equals("mass.stalk.fed"))
+                .mapToDouble(row -> (row.highJoint() - row.lowJoint()) / 2))
+        .allMatch(half -> half <= 0.02 * base);
+  }
+
+  @Test
+  void anAimForAMeasureThatThePlantLacksIsRefused() {
+    Compare compare = aimed(new Aim("mass.stak.fed", 0.02, true, "mass.stak.fed:2%"), 1);
+    assertThatThrownBy(() -> played(compare))
+        .hasMessageContaining("\"mass.stak.fed:2%\" asks for a measure that this plant does not have")
+        .hasMessageContaining("mass.stalk.fed");
+  }
+
+  /** 5000 USD come back after 5000 / yearly = a little more than 2 years, in every life. */
+  @Test
+  void theChanceOfPaybackIsThatWithinTheTimeAskedFor() throws IOException {
+    Source source = small("  overhead: 90000 USD/yr", "  overhead: 90000 USD/yr", LESS_OVERHEAD.replace("30000", "5000"));
+    for (double within : new double[] {2, 2.5}) {
+      CompareAsk ask = new CompareAsk(List.of("less_overhead"), OptionalDouble.of(within));
+      CompareAnswer answer = played(new Compare(source, Chosen.base(), ask, Studied.effort(5, 2)));
+      assertThat(answer.worth("less_overhead", Quantity.SIMPLE_PAYBACK).orElseThrow().mean())
+          .isBetween(2.01, 2.49);
+      assertThat(answer.worth("less_overhead", Quantity.CHANCE_OF_PAYBACK).orElseThrow().mean())
+          .isEqualTo(within == 2 ? 0 : 1);
+      assertThat(answer.further().withinYr()).isEqualTo(within);
+    }
   }
 }

@@ -1,0 +1,49 @@
+package hurdline.study;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+
+/** Counts the plays of a study over all plants, for those who watch, and plays further plants whole. */
+final class Plays {
+  private final Effort effort;
+  private final Run.Progress progress;
+  private final BooleanSupplier stop;
+  private final AtomicInteger done = new AtomicInteger();
+  private int expected;
+
+  Plays(Effort effort, Run.Progress progress, BooleanSupplier stop) {
+    this.effort = effort;
+    this.progress = progress;
+    this.stop = stop;
+  }
+
+  /** There are so many more to come. */
+  void expect(int plays) {
+    expected += plays;
+  }
+
+  /** One is done. */
+  void done() {
+    progress.done(done.incrementAndGet(), expected);
+  }
+
+  boolean isStopAsked() {
+    return stop.getAsBoolean();
+  }
+
+  /**
+   * A plant played so often, on the same chance as all others of this effort; expected already.
+   *
+   * @return empty if stop was asked for before it was whole
+   */
+  Optional<Figures> whole(Stage stage, int count) {
+    Figures figures = new Figures();
+    int threads = Math.min(effort.threads(), count);
+    try (Players players =
+        new Players(stage, effort.seed(), threads, Figures.filling(figures), one -> null)) {
+      players.playTo(count, this::done, stop);
+    }
+    return figures.count() == count ? Optional.of(figures) : Optional.empty();
+  }
+}
