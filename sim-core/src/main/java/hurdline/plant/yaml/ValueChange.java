@@ -13,27 +13,49 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** One value set at a path; places in a list count from 0, {@code *} is every one. */
+/**
+ * One value set or scaled at a path; places in a list count from 0, {@code *} is every one. What is
+ * scaled under a star need not be said by every one, but by some.
+ */
 final class ValueChange {
   private static final String EVERY = "*";
 
   private final String path;
   private final List<String> steps;
   private final Tree value;
+  private final Scaling scaling;
+  private int done;
+  private UnreadableException missed;
 
-  private ValueChange(String path, Tree value) {
+  /**
+   * @param value null where what is there is scaled
+   * @param scaling null where a value is set
+   */
+  private ValueChange(String path, Tree value, Scaling scaling) {
     this.path = path;
     this.steps = List.of(path.split("\\.", -1));
     this.value = value;
+    this.scaling = scaling;
   }
 
   /**
-   * The tree with the value set.
+   * The tree with the value set, or scaled where the change says {@code x} and a factor.
    *
-   * @throws UnreadableException if the path leads nowhere or the value is not YAML
+   * @throws UnreadableException if the path leads nowhere, the value is not YAML, or what it leads to
+   *     cannot be scaled
    */
   static Tree apply(Tree tree, Change.Value change) {
-    return new ValueChange(change.path(), valueOf(change)).set(tree, 0);
+    Scaling scaling = Scaling.of(change.path(), change.value()).orElse(null);
+    Tree value = scaling == null ? valueOf(change) : null;
+    return new ValueChange(change.path(), value, scaling).applied(tree);
+  }
+
+  private Tree applied(Tree tree) {
+    Tree changed = set(tree, 0, "");
+    if (done == 0 && missed != null) {
+      throw missed;
+    }
+    return changed;
   }
 
   private static Tree valueOf(Change.Value change) {
@@ -70,58 +92,77 @@ final class ValueChange {
     return new Entries(map, Spot.NOWHERE);
   }
 
-  private Tree set(Tree at, int depth) {
+  /** @param here the way so far, every star replaced by a name */
+  private Tree set(Tree at, int depth, String here) {
     if (depth == steps.size()) {
-      return value;
+      done++;
+      return scaling == null ? value : scaling.scaled(at, here);
     }
     String step = steps.get(depth);
     if (at instanceof Items items) {
-      return inList(items, step, depth);
+      return inList(items, step, depth, here);
     }
     if (at instanceof Entries entries) {
-      return inMap(entries, step, depth);
+      return inMap(entries, step, depth, here);
     }
     throw refuse(
         path,
-        Shown.quoted(upTo(depth)) + " holds one value and no \"" + step + "\"",
+        Shown.quoted(here) + " holds one value and no \"" + step + "\"",
         "a path that ends there");
   }
 
-  private Tree inList(Items items, String step, int depth) {
+  private Tree inList(Items items, String step, int depth, String here) {
     List<Tree> list = new ArrayList<>(items.list());
     if (!step.equals(EVERY)
         && !(step.matches("[0-9]{1,6}") && Integer.parseInt(step) < list.size())) {
       throw refuse(
           path,
-          "\"" + step + "\" is no place in the list " + upTo(depth),
+          "\"" + step + "\" is no place in the list " + here,
           list.isEmpty()
               ? "a list with places"
               : "a place from 0 to " + (list.size() - 1) + ", or * for every one");
     }
     for (int i = 0; i < list.size(); i++) {
       if (step.equals(EVERY) || i == Integer.parseInt(step)) {
-        list.set(i, set(list.get(i), depth + 1));
+        list.set(i, set(list.get(i), depth + 1, further(here, Integer.toString(i))));
       }
     }
     return new Items(list, items.place());
   }
 
-  private Tree inMap(Entries entries, String step, int depth) {
+  private Tree inMap(Entries entries, String step, int depth, String here) {
     Map<String, Entry> map = new LinkedHashMap<>(entries.map());
     if (step.equals(EVERY)) {
       if (map.isEmpty()) {
-        throw refuse(path, "there is nothing in " + upTo(depth), "a map with something in it");
+        throw refuse(path, "there is nothing in " + here, "a map with something in it");
       }
-      map.replaceAll((key, entry) -> new Entry(entry.keyPlace(), set(entry.value(), depth + 1)));
+      map.replaceAll(
+          (key, entry) ->
+              new Entry(entry.keyPlace(), set(entry.value(), depth + 1, further(here, key))));
       return new Entries(map, entries.place());
     }
     Entry old = map.get(step);
+    if (scaling != null && (old == null || old.value().isNothing())) {
+      missed = scaling.nothing(further(here, step), step, map.keySet());
+      if (steps.subList(0, depth).contains(EVERY)) {
+        return entries;
+      }
+      throw missed;
+    }
     if (old == null) {
       refuseStranger(map.keySet(), step, depth);
     }
     Tree under = old == null ? new Entries(Map.of(), Spot.NOWHERE) : old.value();
-    map.put(step, new Entry(old == null ? Spot.NOWHERE : old.keyPlace(), set(under, depth + 1)));
+    map.put(
+        step,
+        new Entry(
+            old == null ? Spot.NOWHERE : old.keyPlace(),
+            set(under, depth + 1, further(here, step))));
     return new Entries(map, entries.place());
+  }
+
+  private static String further(String here, String step) {
+    return here.isEmpty() ? step : here + "." + step;
   }
 
   /**
@@ -144,7 +185,7 @@ final class ValueChange {
     return String.join(".", steps.subList(0, depth));
   }
 
-  private static UnreadableException refuse(String path, String said, String expected) {
+  static UnreadableException refuse(String path, String said, String expected) {
     return new UnreadableException(new Finding(Spot.NOWHERE, new Problem(path, said, expected)));
   }
 }

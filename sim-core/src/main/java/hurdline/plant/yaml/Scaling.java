@@ -1,0 +1,166 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Nearest;
+import hurdline.plant.yaml.Tree.Entries;
+import hurdline.plant.yaml.Tree.Entry;
+import hurdline.plant.yaml.Tree.Items;
+import hurdline.plant.yaml.Tree.Scalar;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A value such as {@code x0.8}: what the file says, times a factor.
+ *
+ * <p>Of a distribution every number with a unit is scaled, so that its mean, its spread and the range
+ * to which it is cut all grow alike; a shape is not. The product is formed in decimal, so that {@code
+ * x1} leaves every amount as it was to the last bit.
+ */
+final class Scaling {
+  private static final Pattern ASKED = Pattern.compile("x\\s*([-+.0-9].*)");
+  private static final Pattern FACTOR =
+      Pattern.compile("(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?");
+  private static final Pattern NUMBER_AND_UNIT =
+      Pattern.compile(
+          "([-+]?(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?)"
+              + "(\\s*(?:[A-Za-z%].*)?)");
+
+  /** Beyond a double's, so that rounding to one happens once. */
+  private static final MathContext DIGITS = new MathContext(22, RoundingMode.HALF_EVEN);
+
+  /** What a file's number may have at most. */
+  private static final int LONGEST = 25;
+
+  private final String path;
+  private final BigDecimal factor;
+
+  private Scaling(String path, BigDecimal factor) {
+    this.path = path;
+    this.factor = factor;
+  }
+
+  /**
+   * The scaling that a value asks for; empty where the value is one to be set.
+   *
+   * @throws UnreadableException if it begins like a scaling and has no factor
+   */
+  static Optional<Scaling> of(String path, String value) {
+    Matcher asked = ASKED.matcher(value.strip());
+    if (!asked.matches()) {
+      return Optional.empty();
+    }
+    String factor = asked.group(1);
+    if (!FACTOR.matcher(factor).matches()) {
+      throw ValueChange.refuse(
+          path,
+          Shown.quoted(value.strip()) + " has no plain factor after its x",
+          "a bare number, 0 or more, such as x0.8");
+    }
+    return Optional.of(new Scaling(path, new BigDecimal(factor)));
+  }
+
+  /**
+   * The value times the factor.
+   *
+   * @param here where it stands, every star replaced by a name
+   * @throws UnreadableException if it holds no number
+   */
+  Tree scaled(Tree at, String here) {
+    if (at instanceof Scalar scalar) {
+      return times(scalar, here);
+    }
+    if (at instanceof Entries entries && distribution(entries).isPresent()) {
+      String name = distribution(entries).get();
+      Entry entry = entries.map().get(name);
+      Tree inside = insides(entry.value(), here + "." + name);
+      return new Entries(Map.of(name, new Entry(entry.keyPlace(), inside)), entries.place());
+    }
+    throw ValueChange.refuse(
+        path,
+        at instanceof Items
+            ? Shown.quoted(here) + " is a list, and x would not know which of its numbers is meant"
+            : Shown.quoted(here) + " is " + Shown.of(at) + " and no amount",
+        "a path to a quantity, a bare number or a distribution; further names, places or * lead"
+            + " into it");
+  }
+
+  private static Optional<String> distribution(Entries entries) {
+    Set<String> keys = entries.map().keySet();
+    return keys.size() == 1
+        ? keys.stream().filter(Amounts.NAMES::contains).findFirst()
+        : Optional.empty();
+  }
+
+  /** Of a distribution: all that has a unit. */
+  private Tree insides(Tree at, String here) {
+    if (at instanceof Items items) {
+      List<Tree> values =
+          items.list().stream().map(value -> scalarOf(value, here)).map(Tree.class::cast).toList();
+      return new Items(values, items.place());
+    }
+    if (!(at instanceof Entries entries)) {
+      throw noNumber(at, here);
+    }
+    Map<String, Entry> scaled = new LinkedHashMap<>();
+    entries
+        .map()
+        .forEach(
+            (key, entry) ->
+                scaled.put(
+                    key,
+                    key.equals("shape") || entry.value().isNothing()
+                        ? entry
+                        : new Entry(
+                            entry.keyPlace(), scalarOf(entry.value(), here + "." + key))));
+    return new Entries(scaled, entries.place());
+  }
+
+  private Scalar scalarOf(Tree at, String here) {
+    if (at instanceof Scalar scalar) {
+      return times(scalar, here);
+    }
+    throw noNumber(at, here);
+  }
+
+  private Scalar times(Scalar scalar, String here) {
+    Matcher parts = NUMBER_AND_UNIT.matcher(scalar.text().strip());
+    if (!parts.matches()) {
+      throw noNumber(scalar, here);
+    }
+    BigDecimal scaled = new BigDecimal(parts.group(1)).multiply(factor);
+    return new Scalar(shortest(scaled) + parts.group(2), scalar.plain(), Spot.NOWHERE);
+  }
+
+  private static String shortest(BigDecimal number) {
+    BigDecimal rounded = number.round(DIGITS).stripTrailingZeros();
+    String plain = rounded.toPlainString();
+    return plain.length() <= LONGEST ? plain : rounded.toString();
+  }
+
+  private UnreadableException noNumber(Tree at, String here) {
+    return ValueChange.refuse(
+        path,
+        Shown.quoted(here) + " says " + Shown.of(at) + ", which is no number to scale",
+        "a path to a quantity, a bare number or a distribution");
+  }
+
+  /**
+   * Nothing stands at a place.
+   *
+   * @param step the name that is not there
+   * @param known the names that are
+   */
+  UnreadableException nothing(String here, String step, Set<String> known) {
+    return ValueChange.refuse(
+        path,
+        "the file does not say " + Shown.quoted(here) + ", so there is nothing to scale",
+        Nearest.expected("a name or key", step, known));
+  }
+}
