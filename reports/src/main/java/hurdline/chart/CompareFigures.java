@@ -2,6 +2,7 @@ package hurdline.chart;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.Outline;
+import hurdline.words.GainWords;
 import hurdline.words.Wording;
 import java.util.List;
 import java.util.stream.Stream;
@@ -44,8 +45,21 @@ public final class CompareFigures {
         .toList();
   }
 
+  /** What a tenth more of each thing brings, a chart a measure. */
+  public List<Figure> gains() {
+    GainWords words = gainWords();
+    return words.measures().stream()
+        .map(measure -> new GainChart(words, measure, wording).figure())
+        .toList();
+  }
+
+  private GainWords gainWords() {
+    return new GainWords(
+        answer.further().gains(), answer.holdersOf(answer.header().option()), wording);
+  }
+
   /** Every chart, in the order of the report. */
   public List<Figure> all() {
-    return Stream.of(differences(), holders(), cash()).flatMap(List::stream).toList();
+    return Stream.of(differences(), holders(), gains(), cash()).flatMap(List::stream).toList();
   }
 }

@@ -4,14 +4,10 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
 import hurdline.words.MainMeasures;
 import hurdline.words.Wording;
-import java.awt.BasicStroke;
-import java.awt.Paint;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.renderer.category.StandardBarPainter;
-import org.jfree.chart.renderer.category.StatisticalBarRenderer;
 import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 /**
@@ -68,30 +64,13 @@ final class DifferenceChart {
     NumberAxis axis =
         Look.numberAxis("% of the base, bar of the joint 95 % interval; pale: not told apart", wording);
     CategoryPlot plot =
-        Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, new Bars(drawn)));
+        Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, bars(drawn)));
     plot.setRangeZeroBaselineVisible(true);
     return plot;
   }
 
-  private static final class Bars extends StatisticalBarRenderer {
-    private static final long serialVersionUID = 1L;
-
-    private final transient List<Line> lines;
-
-    Bars(List<Line> lines) {
-      this.lines = lines;
-      setBarPainter(new StandardBarPainter());
-      setShadowVisible(false);
-      setErrorIndicatorPaint(Palette.INK);
-      setErrorIndicatorStroke(new BasicStroke(1.5f));
-    }
-
-    @Override
-    public Paint getItemPaint(int series, int category) {
-      return lines.get(category).row().toldApart()
-          ? Palette.BLUE
-          : new Hatch(Palette.GRID, Palette.INK, Hatch.Kind.DOTTED);
-    }
+  private static ToldBars bars(List<Line> drawn) {
+    return new ToldBars(drawn.stream().map(line -> line.row().toldApart()).toList());
   }
 
   private String alternative(List<Line> drawn) {

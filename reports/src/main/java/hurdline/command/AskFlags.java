@@ -20,10 +20,17 @@ final class AskFlags {
               + " its life.")
   private Double withinYr;
 
+  @CommandLine.Option(
+      names = "--gain",
+      description =
+          "What would 10 %% more of each thing bring: the rate of each machine, the power of a mill,"
+              + " the room of a bin, one more of a resource, a longer shift?")
+  private boolean gain;
+
   /** @param among options; none for each of the file alone */
   CompareAsk ask(List<String> among) {
     return new CompareAsk(
-        among, withinYr == null ? OptionalDouble.empty() : OptionalDouble.of(withinYr));
+        among, withinYr == null ? OptionalDouble.empty() : OptionalDouble.of(withinYr), gain);
   }
 
   private static final class Years implements CommandLine.ITypeConverter<Double> {

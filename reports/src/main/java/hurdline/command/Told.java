@@ -35,16 +35,16 @@ final class Told {
     }
     Header header = answer.header();
     if (header.stopped()) {
-      setting
-          .err()
-          .println(
-              "Stopped: "
-                  + header.replications()
-                  + " of "
-                  + header.replicationsAsked()
-                  + " replications are done; they are saved in "
-                  + folder
-                  + ".");
+      setting.err().println("Stopped: " + done(header) + " saved in " + folder + ".");
     }
+  }
+
+  private static String done(Header header) {
+    return header.replications() < header.replicationsAsked()
+        ? header.replications()
+            + " of "
+            + header.replicationsAsked()
+            + " replications are done; they are"
+        : "all replications are done, but not all that was asked besides; what is done is";
   }
 }

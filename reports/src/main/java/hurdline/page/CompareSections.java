@@ -26,6 +26,7 @@ final class CompareSections {
     CompareFigures figures = new CompareFigures(answer, wording);
     List<Figure> holders = figures.holders();
     List<Figure> cash = figures.cash();
+    List<Figure> gains = figures.gains();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
         new Section(
@@ -35,6 +36,8 @@ final class CompareSections {
             "Where the holder moves",
             !holders.isEmpty(),
             html -> holders.forEach(html::figure)),
+        new Section(
+            "gain", "What more of each thing brings", !gains.isEmpty(), html -> writeGains(html, gains)),
         new Section("pays", "Does it pay", !answer.payback().isEmpty(), this::writePayback),
         new Section("cash", "Cash over the years", !cash.isEmpty(), html -> writeCash(html, cash)),
         new Section("assumes", "What these figures assume", true, this::writeAssumptions),
@@ -52,7 +55,7 @@ final class CompareSections {
               + header.replications()
               + " of "
               + header.replicationsAsked()
-              + " replications are in this answer.");
+              + " replications are in this answer, and of what was asked besides only what was whole.");
     }
     html.table("what is compared", options());
     html.paragraph(
@@ -76,6 +79,15 @@ final class CompareSections {
     String of = currency.isEmpty() ? "" : " " + currency;
     return new Figure.Grid(
         List.of("option", "", "cost" + of, "life", "worth at its end" + of), rows);
+  }
+
+  private void writeGains(Html html, List<Figure> gains) {
+    words.gains().forEach(sentence -> html.paragraph(sentence + "."));
+    html.paragraph(
+        "Each thing has a tenth more alone, so gains do not add up: once one holder is relieved, the"
+            + " next holds. What the holders of the line suggest stands beside it in the last column;"
+            + " stops, changes and want of bales hold too and are not in it.");
+    gains.forEach(html::figure);
   }
 
   private void writePayback(Html html) {

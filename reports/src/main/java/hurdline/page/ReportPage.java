@@ -66,7 +66,7 @@ public final class ReportPage {
 
   private static String asked(Answer answer) {
     return answer instanceof CompareAnswer compare
-        ? "base against " + options(compare)
+        ? compare.options().isEmpty() ? "base" : "base against " + options(compare)
         : answer.header().option();
   }
 
@@ -81,7 +81,10 @@ public final class ReportPage {
     String option =
         header.option().equals("base") ? "The plant as it stands" : "With " + header.option();
     String what =
-        option + (answer instanceof CompareAnswer compare ? " against " + options(compare) : "");
+        option
+            + (answer instanceof CompareAnswer compare && !compare.options().isEmpty()
+                ? " against " + options(compare)
+                : "");
     String changes =
         header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
     return what + changes + ". " + header.from() + " to " + header.to() + ".";

@@ -5,6 +5,7 @@ import static hurdline.table.SharedTables.table;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -16,14 +17,21 @@ public final class CompareTables {
     this.answer = answer;
   }
 
+  /** All that a comparison writes; those of what is asked besides only where it was asked. */
   public List<Table> all() {
-    return List.of(
-        SharedTables.measures(options(), answer.samples().of()),
-        SharedTables.summary(answer.summary()),
-        differences(),
-        holders(),
-        payback(),
-        cash());
+    List<Table> tables =
+        new ArrayList<>(
+            List.of(
+                SharedTables.measures(options(), answer.samples().of()),
+                SharedTables.summary(answer.summary()),
+                differences(),
+                holders(),
+                payback(),
+                cash()));
+    if (!answer.further().gains().isEmpty()) {
+      tables.add(gain());
+    }
+    return tables;
   }
 
   private List<String> options() {
@@ -94,6 +102,24 @@ public final class CompareTables {
                             r.p05(),
                             r.p50(),
                             r.p95())));
+  }
+
+  private Table gain() {
+    return table(
+        "gain.csv",
+        "what,measure,unit,gain,low_95,high_95,told_apart",
+        () ->
+            answer.further().gains().stream()
+                .map(
+                    r ->
+                        row(
+                            r.what(),
+                            r.measure(),
+                            r.unit(),
+                            r.gain(),
+                            r.low95(),
+                            r.high95(),
+                            r.toldApart() ? "yes" : "no")));
   }
 
   private Table cash() {

@@ -37,6 +37,10 @@ public final class CompareWords {
       add(lines, "  held  ", held(option.name()));
       add(lines, "  pays  ", worth(option));
     }
+    List<String> gains = gains();
+    for (int at = 0; at < gains.size(); at++) {
+      lines.add((at == 0 ? "a tenth more: " : "  ") + gains.get(at));
+    }
     if (answer.header().replications() > 1) {
       lines.add(
           "In brackets: 95 % interval"
@@ -63,6 +67,13 @@ public final class CompareWords {
     return sentences;
   }
 
+  /** What a tenth more of each thing brings, whole sentences without their stops. */
+  public List<String> gains() {
+    return new GainWords(
+            answer.further().gains(), answer.holdersOf(answer.header().option()), wording)
+        .sentences();
+  }
+
   private String title() {
     Header header = answer.header();
     String changes =
@@ -70,7 +81,7 @@ public final class CompareWords {
     return header.plant()
         + ", base"
         + changes
-        + " against "
+        + (answer.options().isEmpty() ? "" : " against ")
         + answer.options().stream()
             .map(CompareAnswer.Option::name)
             .collect(Collectors.joining(", "))

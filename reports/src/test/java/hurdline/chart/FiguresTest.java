@@ -46,6 +46,8 @@ class FiguresTest {
             "difference-bigger_mill",
             "difference-bigger_mill-hand",
             "holders-stalk_line",
+            "gain-mass.stalk.fed",
+            "gain-money.margin",
             "cash-bigger_mill",
             "cash-bigger_mill-hand");
     assertThat(COMPARED.get(1).alternative()).contains("(not told apart)");

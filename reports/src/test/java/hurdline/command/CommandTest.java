@@ -421,6 +421,7 @@ class CommandTest {
             "cash.csv",
             "charts",
             "differences.csv",
+            "gain.csv",
             "holders.csv",
             "measures.csv",
             "payback.csv",
@@ -428,10 +429,10 @@ class CommandTest {
             "report.html",
             "summary.csv");
     assertThat(namesIn(answer.resolve("charts")))
-        .hasSize(5)
+        .hasSize(7)
         .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString().lines())
-        .hasSize(10)
+        .hasSize(13)
         .first()
         .asString()
         .startsWith("Sweetgum Bend shared gin, base against bigger_mill, bigger_mill+hand, ");

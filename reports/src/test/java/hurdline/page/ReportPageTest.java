@@ -123,6 +123,7 @@ class ReportPageTest {
             "The answer",
             "What differs",
             "Where the holder moves",
+            "What more of each thing brings",
             "Does it pay",
             "Cash over the years",
             "What these figures assume",

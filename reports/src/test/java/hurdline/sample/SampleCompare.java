@@ -5,6 +5,7 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.CompareAnswer.Option;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Further;
+import hurdline.answer.GainRow;
 import hurdline.answer.Header;
 import hurdline.answer.HolderRow;
 import hurdline.answer.Note;
@@ -51,7 +52,7 @@ public final class SampleCompare {
             new CashRow("bigger_mill", 12, "USD", 1_390_000, 1_330_000, 1_385_000, 1_460_000),
             new CashRow("bigger_mill+hand", 0, "USD", 0, 0, 0, 0),
             new CashRow("bigger_mill+hand", 2.5, "USD", 10, -20, 10, 30)),
-        new Further(5),
+        new Further(5, gains()),
         List.of(new Note("Differences", "Both met the same chance.")),
         YEAR.cautions(),
         YEAR.warnings(),
@@ -102,5 +103,23 @@ public final class SampleCompare {
     rows.add(new PaybackRow(both, Quantity.NET_PRESENT_VALUE, "USD", 10, -5, 25, -20, 10, 30, ""));
     rows.add(new PaybackRow(both, Quantity.CHANCE_OF_LOSS, "share", 0.4, 0.1, 0.8, NONE, NONE, NONE, ""));
     return rows;
+  }
+
+  private static List<GainRow> gains() {
+    List<GainRow> rows = new ArrayList<>();
+    gain(rows, "feeder", "10 % more rate", 20, 12, 9_000, 8_000);
+    gain(rows, "mill", "10 % more power", 190, 14, 52_000, 6_000);
+    gain(rows, "hurd_bin", "10 % more room", 2, 9, -300, 700);
+    gain(rows, "resource.bag_hand", "1 more than 1", 64, 13, 21_000, 5_000);
+    gain(rows, "shift.day", "51 min longer, from 05:09", 150, 30, -2_000, 9_000);
+    return rows;
+  }
+
+  private static void gain(
+      List<GainRow> rows, String what, String more, double fed, double fedHalf, double margin, double marginHalf) {
+    rows.add(new GainRow(what, more, "mass.stalk.fed", "t", fed, fed - fedHalf, fed + fedHalf, fed > fedHalf));
+    rows.add(
+        new GainRow(
+            what, more, "money.margin", "USD", margin, margin - marginHalf, margin + marginHalf, margin > marginHalf));
   }
 }

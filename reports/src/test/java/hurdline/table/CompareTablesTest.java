@@ -62,4 +62,12 @@ class CompareTablesTest {
         .startsWith("option,year,unit,mean,p05,p50,p95", "bigger_mill,0,USD,-140000,-140000,-140000,-140000")
         .endsWith("bigger_mill+hand,2.5,USD,10,-20,10,30");
   }
+
+  @Test
+  void gainsHaveTheirColumns() throws IOException {
+    assertThat(linesOf("gain.csv"))
+        .startsWith(
+            "what,measure,unit,gain,low_95,high_95,told_apart", "feeder,mass.stalk.fed,t,20,8,32,yes")
+        .contains("hurd_bin,mass.stalk.fed,t,2,-7,11,no");
+  }
 }

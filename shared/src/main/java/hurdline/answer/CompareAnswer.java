@@ -85,6 +85,11 @@ public record CompareAnswer(
         .findFirst();
   }
 
+  /** What held the lines with an option, or in the base. */
+  public List<HolderRow> holdersOf(String option) {
+    return holders.stream().filter(row -> row.option().equals(option)).toList();
+  }
+
   /** What an option is worth in one quantity, if money was asked. */
   public Optional<PaybackRow> worth(String option, PaybackRow.Quantity quantity) {
     return payback.stream()

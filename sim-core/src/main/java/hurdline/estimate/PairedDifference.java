@@ -34,6 +34,8 @@ public record PairedDifference(
   private static final double LEVEL = 0.95;
   /** More replications than this nobody makes; a difference that needs more counts as needing so many. */
   private static final int MOST_NEEDED = 1_000_000_000;
+  /** Share of a value below which two that should be equal may differ after some hundred thousand events. */
+  private static final double ROUNDING = 1e-9;
 
   /** Nothing is called a difference whose interval covers 0: the joint one decides. */
   public boolean toldApart() {
@@ -54,7 +56,7 @@ public record PairedDifference(
         .filter(i -> !Double.isNaN(base[i]) && !Double.isNaN(option[i])).toArray();
     double[] ofBase = Arrays.stream(both).mapToDouble(i -> base[i]).toArray();
     double[] ofOption = Arrays.stream(both).mapToDouble(i -> option[i]).toArray();
-    double[] differences = Arrays.stream(both).mapToDouble(i -> option[i] - base[i]).toArray();
+    double[] differences = Arrays.stream(both).mapToDouble(i -> between(base[i], option[i])).toArray();
     double jointLevel = Intervals.jointLevel(LEVEL, comparisons);
     Moments baseAlone = Moments.of(ofBase);
     Moments optionAlone = Moments.of(ofOption);
@@ -68,6 +70,12 @@ public record PairedDifference(
         Intervals.mean(differences, jointLevel),
         needed(Math.abs(paired.mean()), paired.sd(), jointLevel),
         removed(baseAlone.variance() + optionAlone.variance(), paired.variance()));
+  }
+
+  /** What is only rounding is none: without chance every pair would have the same, and tell two equal plants apart. */
+  private static double between(double base, double option) {
+    double difference = option - base;
+    return Math.abs(difference) <= ROUNDING * Math.max(Math.abs(base), Math.abs(option)) ? 0 : difference;
   }
 
   private static double removed(double varianceApart, double variancePaired) {

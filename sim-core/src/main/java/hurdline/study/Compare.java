@@ -1,6 +1,7 @@
 package hurdline.study;
 
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.Further;
 import hurdline.plant.Change;
 import hurdline.plant.Nearest;
 import hurdline.plant.Option;
@@ -20,6 +21,7 @@ public final class Compare {
   private final Source source;
   private final Chosen base;
   private final CompareAsk ask;
+  private final Besides besides;
   private final Effort effort;
   private final List<CompareAnswer.Option> options = new ArrayList<>();
   private final List<Stage> stages = new ArrayList<>();
@@ -49,10 +51,11 @@ public final class Compare {
       options.add(joined(option, plant.options()));
       stages.add(Stage.of(changed));
     }
+    besides = new Besides(source, base, ask, stages.get(0));
   }
 
   private void refuse(List<String> asked, List<Option> known) {
-    if (known.isEmpty()) {
+    if (known.isEmpty() && !ask.gain()) {
       throw wrong("the file has no options to compare", "an entry under options");
     }
     List<String> names = known.stream().map(Option::name).toList();
@@ -103,7 +106,7 @@ public final class Compare {
 
   /** How often a calendar is played in all; with an aim, to begin with. */
   public int plays() {
-    return new Goal(effort).first() * stages.size();
+    return new Goal(effort).first() * (stages.size() + besides.plants());
   }
 
   /**
@@ -114,10 +117,16 @@ public final class Compare {
    * @return what the finished replications say; empty if there was no time for any
    */
   public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
-    Rounds.Played played = new Rounds(stages, effort).play(new Plays(effort, progress, stop));
-    return played.figures().get(0).count() == 0
-        ? Optional.empty()
-        : Optional.of(
-            new CompareAnswers(source, base, ask, effort, stages, options, played).answer());
+    Plays plays = new Plays(effort, progress, stop);
+    Rounds.Played played = new Rounds(stages, effort).play(plays);
+    int count = played.figures().get(0).count();
+    if (count == 0) {
+      return Optional.empty();
+    }
+    plays.expect(besides.plants() * count);
+    Further further = besides.play(played, plays);
+    return Optional.of(
+        new CompareAnswers(source, base, ask, effort, stages, options, played)
+            .answer(further, besides));
   }
 }

@@ -45,7 +45,7 @@ final class CompareAnswers {
     stopped = played.stopped();
   }
 
-  CompareAnswer answer() {
+  CompareAnswer answer(Further further, Besides besides) {
     Outlines outlines = new Outlines(stages.get(0));
     int count = figures.get(0).count();
     List<SummaryRow> summary = new ArrayList<>();
@@ -63,7 +63,7 @@ final class CompareAnswers {
     List<CompareAnswer.Option> unasked = new ArrayList<>();
     money(payback, cash, unasked);
     return new CompareAnswer(
-        outlines.header(source, base, effort, count, stopped),
+        outlines.header(source, base, effort, count, stopped || besides.stopped()),
         outlines.outline(),
         options,
         summary,
@@ -71,8 +71,8 @@ final class CompareAnswers {
         holders,
         payback,
         cash,
-        new Further(ask.withinYr().orElse(Double.NaN)),
-        assumptions(unasked),
+        further,
+        assumptions(unasked, besides),
         new PlantCautions(stages.get(0).plant()).notes(),
         source.warnings(),
         new CompareAnswer.Replayed(samples));
@@ -140,12 +140,14 @@ final class CompareAnswers {
     }
   }
 
-  private List<Note> assumptions(List<CompareAnswer.Option> unasked) {
+  private List<Note> assumptions(
+      List<CompareAnswer.Option> unasked, Besides besides) {
     Goal goal = new Goal(effort, figures.subList(1, figures.size()));
     Assumptions usual =
         new Assumptions(source, base, effort, stages.get(0), figures.get(0), goal);
     List<Note> notes = new ArrayList<>(usual.notes(stopped));
     notes.addAll(new CompareNotes(stages.get(0).plant(), ask, effort, options, unasked).notes());
+    notes.addAll(besides.notes());
     return notes;
   }
 }

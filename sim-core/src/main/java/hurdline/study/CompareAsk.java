@@ -8,8 +8,9 @@ import java.util.OptionalDouble;
  *
  * @param among options such as {@code A} or {@code A+B}; none for each of the file alone
  * @param withinYr the time within which it is asked how likely an option pays back; else its life
+ * @param gain whether it is asked what a tenth more of each thing brings
  */
-public record CompareAsk(List<String> among, OptionalDouble withinYr) {
+public record CompareAsk(List<String> among, OptionalDouble withinYr, boolean gain) {
   public CompareAsk {
     among = List.copyOf(among);
     withinYr.ifPresent(
@@ -22,6 +23,6 @@ public record CompareAsk(List<String> among, OptionalDouble withinYr) {
 
   /** Of these options, and nothing besides. */
   public static CompareAsk of(String... options) {
-    return new CompareAsk(List.of(options), OptionalDouble.empty());
+    return new CompareAsk(List.of(options), OptionalDouble.empty(), false);
   }
 }

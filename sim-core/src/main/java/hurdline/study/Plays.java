@@ -28,6 +28,11 @@ final class Plays {
     progress.done(done.incrementAndGet(), expected);
   }
 
+  /** Whether fewer are done than were expected. */
+  boolean isMissing() {
+    return done.get() < expected;
+  }
+
   boolean isStopAsked() {
     return stop.getAsBoolean();
   }

@@ -92,4 +92,15 @@ class PairedDifferenceTest {
     assertThatThrownBy(() -> PairedDifference.of(BASE, new double[3], 1))
         .hasMessage("option has 3 values; expected as many as base, 4");
   }
+
+  /** The same sum added up in another order; and, as a control, a difference that is small but one. */
+  @Test
+  void roundingTellsNothingApart() {
+    double[] base = {100.1, 100.1, 100.1};
+    double[] same = {100.1 + 2e-14, 100.1 + 2e-14, 100.1 + 2e-14};
+    double[] other = {100.1001, 100.1001, 100.1001};
+    assertThat(PairedDifference.of(base, same, 1).toldApart()).isFalse();
+    assertThat(PairedDifference.of(base, same, 1).difference()).isZero();
+    assertThat(PairedDifference.of(base, other, 1).toldApart()).isTrue();
+  }
 }

@@ -27,6 +27,11 @@ final class Studied {
     return new Chosen(option, List.of(), changes);
   }
 
+  static Chosen set(String path, String value) {
+    return new Chosen(
+        Chosen.BASE, List.of(path + "=" + value), List.of(new Change.Value(path, value)));
+  }
+
   static Effort effort(int replications, int threads) {
     return new Effort(replications, Optional.empty(), 1, threads, Optional.empty());
   }

@@ -1,0 +1,30 @@
+package hurdline.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Paint;
+import java.util.List;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.category.StatisticalBarRenderer;
+
+/** Bars with their intervals; one whose interval covers zero is pale and dotted. */
+final class ToldBars extends StatisticalBarRenderer {
+  private static final long serialVersionUID = 1L;
+
+  private final transient List<Boolean> told;
+
+  /** @param told for each category whether its interval leaves zero out */
+  ToldBars(List<Boolean> told) {
+    this.told = told;
+    setBarPainter(new StandardBarPainter());
+    setShadowVisible(false);
+    setErrorIndicatorPaint(Palette.INK);
+    setErrorIndicatorStroke(new BasicStroke(1.5f));
+  }
+
+  @Override
+  public Paint getItemPaint(int series, int category) {
+    return told.get(category)
+        ? Palette.BLUE
+        : new Hatch(Palette.GRID, Palette.INK, Hatch.Kind.DOTTED);
+  }
+}

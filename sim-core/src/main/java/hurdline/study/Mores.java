@@ -1,0 +1,151 @@
+package hurdline.study;
+
+import hurdline.plant.Calendar.Shift;
+import hurdline.plant.Change;
+import hurdline.plant.Line;
+import hurdline.plant.Machine;
+import hurdline.plant.ProblemsException;
+import hurdline.plant.Resource;
+import hurdline.plant.SeasonEntry;
+import hurdline.plant.Step;
+import hurdline.plant.Usage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A tenth more of everything that may hold a line: the rate of a machine or the power of a mill, the
+ * room of a bin, the length of a shift. Of people and trucks there is no tenth; of a resource there is
+ * one more, or a tenth where that is more than one, and the words say so.
+ */
+final class Mores {
+  private static final String TENTH_MORE = "x1.1";
+  private static final int DAY_MIN = 24 * 60;
+
+  private final Source source;
+  private final Chosen base;
+  private final Stage stage;
+  private final List<More> all = new ArrayList<>();
+  private final List<String> left = new ArrayList<>();
+
+  Mores(Source source, Chosen base, Stage stage) {
+    this.source = source;
+    this.base = base;
+    this.stage = stage;
+    Outlines outlines = new Outlines(stage);
+    Set<String> used = usedMachines(outlines.lines());
+    for (Machine machine : stage.plant().machines()) {
+      if (used.contains(machine.name())) {
+        machine(machine, outlines.lines());
+      }
+    }
+    for (Resource resource : stage.plant().resources()) {
+      if (!Usage.isUnused(stage.plant(), "resources." + resource.name())) {
+        all.add(resource(resource));
+      }
+    }
+    Set<String> worked = workedShifts();
+    stage.plant().calendar().shifts().stream()
+        .filter(shift -> worked.contains(shift.name()))
+        .forEach(this::shift);
+  }
+
+  /** In the plant file's order: machines and bins, resources, shifts. */
+  List<More> all() {
+    return all;
+  }
+
+  /** What there cannot be more of, each with the reason. */
+  List<String> left() {
+    return left;
+  }
+
+  private static Set<String> usedMachines(List<Line> lines) {
+    return lines.stream()
+        .flatMap(line -> line.steps().stream())
+        .map(Step::machine)
+        .collect(Collectors.toSet());
+  }
+
+  private Set<String> workedShifts() {
+    return stage.plant().season().stream()
+        .filter(SeasonEntry.Campaign.class::isInstance)
+        .flatMap(entry -> ((SeasonEntry.Campaign) entry).shifts().stream())
+        .collect(Collectors.toSet());
+  }
+
+  private void machine(Machine machine, List<Line> lines) {
+    String path = "machines." + machine.name();
+    if (machine instanceof Machine.Bin) {
+      all.add(More.of(machine.name(), "10 % more room", tenth(path + ".holds")));
+      return;
+    }
+    List<Change> rates = rates(machine.name(), lines);
+    if (machine instanceof Machine.HammerMill) {
+      List<Change> changes = new ArrayList<>(List.of(tenth(path + ".power")));
+      changes.addAll(rates);
+      all.add(new More(machine.name(), "10 % more power", changes));
+    } else if (rates.isEmpty()) {
+      left.add(machine.name() + " has no rate");
+    } else {
+      all.add(new More(machine.name(), "10 % more rate", rates));
+    }
+  }
+
+  private static List<Change> rates(String machine, List<Line> lines) {
+    return lines.stream()
+        .filter(
+            line ->
+                line.steps().stream()
+                    .anyMatch(s -> s.machine().equals(machine) && s.rateKgPerS().isPresent()))
+        .map(line -> tenth("lines." + line.name() + ".steps." + machine + ".rate"))
+        .toList();
+  }
+
+  private static Change tenth(String path) {
+    return new Change.Value(path, TENTH_MORE);
+  }
+
+  private static More resource(Resource resource) {
+    int more = Math.max(1, (int) Math.round(resource.count() / 10.0));
+    String path = "resources." + resource.name() + ".count";
+    return More.of(
+        "resource." + resource.name(),
+        more + " more than " + resource.count(),
+        new Change.Value(path, Integer.toString(resource.count() + more)));
+  }
+
+  /** A tenth at its end, or where another shift is in the way before its beginning. */
+  private void shift(Shift shift) {
+    int more = Math.max(1, Math.round(shift.lengthS() / 600f));
+    String path = "calendar.shifts." + shift.name();
+    Optional<More> possible =
+        Stream.of(
+                longer(shift, more + " min longer, to ", path + ".to", shift.toS() / 60 + more),
+                longer(shift, more + " min longer, from ", path + ".from", shift.fromS() / 60 - more))
+            .filter(this::isPossible)
+            .findFirst();
+    possible.ifPresentOrElse(
+        all::add, () -> left.add("shift " + shift.name() + " has no room to be longer"));
+  }
+
+  private static More longer(Shift shift, String says, String path, int minute) {
+    int ofDay = Math.floorMod(minute, DAY_MIN);
+    String clock = String.format(Locale.ROOT, "%02d:%02d", ofDay / 60, ofDay % 60);
+    return More.of(
+        "shift." + shift.name(), says + clock, new Change.Value(path, '"' + clock + '"'));
+  }
+
+  private boolean isPossible(More more) {
+    try {
+      source.variants().with(Gains.changes(base, more));
+      return true;
+    } catch (ProblemsException inTheWay) {
+      return false;
+    }
+  }
+}
