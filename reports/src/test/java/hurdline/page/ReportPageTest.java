@@ -135,8 +135,8 @@ class ReportPageTest {
         .contains("none in 2 of 40 lives")
         .contains("never in 3 of 40 lives")
         .contains("Fire in the yard");
-    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(5).doesNotHaveDuplicates();
-    assertThat(found(page, "<figure id=[^>]*>(?s:.)*?(<table>)")).hasSize(5);
+    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(7).doesNotHaveDuplicates();
+    assertThat(found(page, "<figure id=[^>]*>(?s:.)*?(<table>)")).hasSize(7);
   }
 
   @Test
