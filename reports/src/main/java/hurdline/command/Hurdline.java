@@ -2,6 +2,8 @@ package hurdline.command;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -47,17 +49,32 @@ public final class Hurdline {
 
   /** One call with its arguments; the exit code. */
   static int call(Setting setting, String... args) {
-    CommandLine line = commandLine(setting);
     if (args.length == 0) {
-      line.usage(setting.err());
+      dressed(setting, ofAllVerbs(setting)).usage(setting.err());
       return ExitCode.WRONG_CALL.number();
     }
-    return line.execute(args);
+    CommandLine line = ofVerb(setting, args[0]).orElseGet(() -> ofAllVerbs(setting));
+    return dressed(setting, line).execute(args);
   }
 
-  static CommandLine commandLine(Setting setting) {
-    return new CommandLine(new Hurdline(), new Verbs(setting))
-        .setOut(setting.out())
+  private static CommandLine ofAllVerbs(Setting setting) {
+    return new CommandLine(new Hurdline(), new Verbs(setting));
+  }
+
+  /** Only the verb that is called for: reading the flags of all of them takes a while. */
+  private static Optional<CommandLine> ofVerb(Setting setting, String name) {
+    Verbs verbs = new Verbs(setting);
+    return Stream.of(Hurdline.class.getAnnotation(Command.class).subcommands())
+        .filter(verb -> verb.getAnnotation(Command.class).name().equals(name))
+        .findAny()
+        .map(
+            verb ->
+                new CommandLine(CommandLine.Model.CommandSpec.create().name("hurdline"), verbs)
+                    .addSubcommand(verb));
+  }
+
+  private static CommandLine dressed(Setting setting, CommandLine line) {
+    return line.setOut(setting.out())
         .setErr(setting.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
         .setUsageHelpWidth(100)
