@@ -11,6 +11,9 @@ import java.util.stream.Stream;
 public final class CompareFigures {
   private final CompareAnswer answer;
   private final Wording wording;
+  private final Once<List<Figure>> differences = new Once<>(this::drawDifferences);
+  private final Once<List<Figure>> holders = new Once<>(this::drawHolders);
+  private final Once<List<Figure>> cash = new Once<>(this::drawCash);
 
   public CompareFigures(CompareAnswer answer, Wording wording) {
     this.answer = answer;
@@ -19,6 +22,10 @@ public final class CompareFigures {
 
   /** How far each option lies from the base. */
   public List<Figure> differences() {
+    return differences.get();
+  }
+
+  private List<Figure> drawDifferences() {
     return answer.options().stream()
         .map(option -> new DifferenceChart(answer, option.name(), wording))
         .filter(DifferenceChart::isWanted)
@@ -28,6 +35,10 @@ public final class CompareFigures {
 
   /** What holds each line, base and options side by side. */
   public List<Figure> holders() {
+    return holders.get();
+  }
+
+  private List<Figure> drawHolders() {
     return answer.outline().lines().stream()
         .map(Outline.Line::name)
         .map(line -> new HolderShiftChart(answer, line, wording))
@@ -38,6 +49,10 @@ public final class CompareFigures {
 
   /** What each option has brought in, year by year. */
   public List<Figure> cash() {
+    return cash.get();
+  }
+
+  private List<Figure> drawCash() {
     return answer.options().stream()
         .filter(
             option -> answer.cash().stream().anyMatch(row -> row.option().equals(option.name())))

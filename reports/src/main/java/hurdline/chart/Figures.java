@@ -14,14 +14,33 @@ import java.util.stream.Stream;
 public final class Figures {
   private final RunAnswer answer;
   private final Wording wording;
+  private final Once<List<Figure>> holders = new Once<>(this::drawHolders);
+  private final Once<List<Figure>> flows = new Once<>(this::drawFlows);
+  private final Once<List<Figure>> machineTime = new Once<>(this::drawMachineTime);
+  private final Once<List<Figure>> weeks = new Once<>(this::drawWeeks);
+  private final Once<List<Figure>> yard = new Once<>(this::drawYard);
+  private final Once<List<Figure>> money = new Once<>(this::drawMoney);
+  private final Once<List<Figure>> energy = new Once<>(this::drawEnergy);
 
   public Figures(RunAnswer answer, Wording wording) {
     this.answer = answer;
     this.wording = wording;
   }
 
+  /**
+   * Unpacks the font and loads what draws, which takes longer than all charts together; worth doing
+   * while something else is at work.
+   */
+  public static void getReady() {
+    Look.getReady();
+  }
+
   /** What holds each line. */
   public List<Figure> holders() {
+    return holders.get();
+  }
+
+  private List<Figure> drawHolders() {
     return answer.outline().lines().stream()
         .map(Outline.Line::name)
         .filter(this::isHeld)
@@ -35,6 +54,10 @@ public final class Figures {
 
   /** Each line with its mean flows. */
   public List<Figure> flows() {
+    return flows.get();
+  }
+
+  private List<Figure> drawFlows() {
     return answer.flows().stream()
         .filter(flow -> !flow.nodes().isEmpty())
         .map(flow -> new FlowDiagram(flow, wording).figure())
@@ -43,6 +66,10 @@ public final class Figures {
 
   /** Where each machine's time goes. */
   public List<Figure> machineTime() {
+    return machineTime.get();
+  }
+
+  private List<Figure> drawMachineTime() {
     return answer.machines().isEmpty()
         ? List.of()
         : List.of(new MachineTimeChart(answer, wording).figure());
@@ -50,6 +77,10 @@ public final class Figures {
 
   /** What is fed and made week by week. */
   public List<Figure> weeks() {
+    return weeks.get();
+  }
+
+  private List<Figure> drawWeeks() {
     WeekCharts charts = new WeekCharts(answer, wording);
     Stream<Figure> fed =
         answer.outline().crops().stream()
@@ -71,6 +102,10 @@ public final class Figures {
 
   /** The yard through the calendar. */
   public List<Figure> yard() {
+    return yard.get();
+  }
+
+  private List<Figure> drawYard() {
     return answer.outline().crops().stream()
         .filter(this::hasLevels)
         .map(crop -> new YardChart(answer, crop, wording).figure())
@@ -84,6 +119,10 @@ public final class Figures {
 
   /** Money over the calendar. */
   public List<Figure> money() {
+    return money.get();
+  }
+
+  private List<Figure> drawMoney() {
     return answer.find(Measure.MONEY_MARGIN.of()).isEmpty()
         ? List.of()
         : List.of(new MoneyChart(answer, wording).figure());
@@ -91,6 +130,10 @@ public final class Figures {
 
   /** Energy and peak demand by month. */
   public List<Figure> energy() {
+    return energy.get();
+  }
+
+  private List<Figure> drawEnergy() {
     EnergyCharts charts = new EnergyCharts(answer, wording);
     return answer.months().isEmpty() ? List.of() : List.of(charts.energy(), charts.peak());
   }

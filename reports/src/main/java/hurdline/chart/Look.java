@@ -1,5 +1,6 @@
 package hurdline.chart;
 
+import hurdline.words.UnitSystem;
 import hurdline.words.Wording;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -22,9 +23,12 @@ import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.category.StackedBarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.data.category.DefaultCategoryDataset;
 
 /** What all charts have in common: font, colours, axes. */
 final class Look {
@@ -34,6 +38,18 @@ final class Look {
   private static final int DAYS_SHOWN_AS_DAYS = 62;
 
   private Look() {}
+
+  /** Draws a small chart for nobody. */
+  static void getReady() {
+    DefaultCategoryDataset data = new DefaultCategoryDataset();
+    data.addValue(1, "a", "b");
+    data.addValue(2, "c", "b");
+    StackedBarRenderer bars = new StackedBarRenderer();
+    bars.setBarPainter(new StandardBarPainter());
+    bars.setSeriesPaint(0, new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING));
+    NumberAxis axis = numberAxis("d", new Wording(UnitSystem.METRIC, Locale.ROOT));
+    svg("ready", lying(new CategoryPlot(data, categoryAxis(), axis, bars)), true, 100, "e", "f");
+  }
 
   static NumberAxis numberAxis(String label, Wording wording) {
     NumberAxis axis = new NumberAxis(label);

@@ -2,13 +2,10 @@ package hurdline.command;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.chart.CompareFigures;
-import hurdline.chart.Figure;
 import hurdline.page.ReportPage;
 import hurdline.study.Effort;
 import hurdline.table.AnswerFolder;
 import hurdline.table.CompareTables;
-import hurdline.table.RecordFile;
-import hurdline.table.Table;
 import hurdline.words.CompareWords;
 import hurdline.words.Wording;
 import java.io.IOException;
@@ -65,38 +62,30 @@ final class CompareVerb implements Callable<Integer> {
         out == null
             ? AnswerFolder.beside(choice.file(), LocalDateTime.now())
             : AnswerFolder.named(out);
-    try {
+    try (Drawing drawing = Drawing.begin()) {
       Optional<CompareAnswer> found =
           Played.inSight(setting, shown, compare.plays(), compare::play);
-      return report(found, folder, wording);
+      return report(found, new AnswerFiles(folder, drawing), wording);
     } finally {
       folder.giveBack();
     }
   }
 
-  private int report(Optional<CompareAnswer> found, AnswerFolder folder, Wording wording)
+  private int report(Optional<CompareAnswer> found, AnswerFiles files, Wording wording)
       throws IOException {
     if (found.isEmpty()) {
       setting.err().println("Stopped before the first replication was done; nothing is written.");
       return ExitCode.STOPPED.number();
     }
     CompareAnswer answer = found.get();
-    write(answer, folder, wording);
+    CompareFigures figures = new CompareFigures(answer, wording);
+    files.write(
+        answer,
+        new CompareTables(answer).all(),
+        figures::all,
+        () -> ReportPage.html(answer, wording, figures));
     List<String> lines = new CompareWords(answer, wording).lines();
-    new Told(setting, shown).tell(answer, answer.warnings(), lines, folder.path());
+    new Told(setting, shown).tell(answer, answer.warnings(), lines, files.folder());
     return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
-  }
-
-  /** The record last, so that a folder with a record is whole. */
-  private static void write(CompareAnswer answer, AnswerFolder folder, Wording wording)
-      throws IOException {
-    for (Table table : new CompareTables(answer).all()) {
-      folder.write(table.file(), table::write);
-    }
-    for (Figure figure : new CompareFigures(answer, wording).all()) {
-      folder.write("charts/" + figure.name() + ".svg", file -> file.write(figure.file()));
-    }
-    folder.write("report.html", file -> file.write(ReportPage.html(answer, wording)));
-    folder.write("record.json", file -> RecordFile.write(answer, file));
   }
 }

@@ -1,8 +1,11 @@
 package hurdline.command;
 
 import hurdline.answer.RunAnswer;
+import hurdline.chart.Figures;
+import hurdline.page.ReportPage;
 import hurdline.study.Effort;
 import hurdline.table.AnswerFolder;
+import hurdline.table.RunTables;
 import hurdline.words.RunWords;
 import hurdline.words.Wording;
 import java.io.IOException;
@@ -56,25 +59,30 @@ final class RunVerb implements Callable<Integer> {
         out == null
             ? AnswerFolder.beside(plant.file(), LocalDateTime.now())
             : AnswerFolder.named(out);
-    try {
+    try (Drawing drawing = Drawing.begin()) {
       Optional<RunAnswer> found =
           Played.inSight(setting, shown, effort.replications(), run::play);
-      return report(found, folder, wording);
+      return report(found, new AnswerFiles(folder, drawing), wording);
     } finally {
       folder.giveBack();
     }
   }
 
-  private int report(Optional<RunAnswer> found, AnswerFolder folder, Wording wording)
+  private int report(Optional<RunAnswer> found, AnswerFiles files, Wording wording)
       throws IOException {
     if (found.isEmpty()) {
       setting.err().println("Stopped before the first replication was done; nothing is written.");
       return ExitCode.STOPPED.number();
     }
     RunAnswer answer = found.get();
-    RunFiles.write(answer, folder, wording);
+    Figures figures = new Figures(answer, wording);
+    files.write(
+        answer,
+        new RunTables(answer).all(),
+        figures::all,
+        () -> ReportPage.html(answer, wording, figures));
     List<String> lines = new RunWords(answer, wording).lines();
-    new Told(setting, shown).tell(answer, answer.warnings(), lines, folder.path());
+    new Told(setting, shown).tell(answer, answer.warnings(), lines, files.folder());
     return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
   }
 }

@@ -14,16 +14,17 @@ import java.util.List;
 final class CompareSections {
   private final CompareAnswer answer;
   private final Wording wording;
+  private final CompareFigures figures;
   private final CompareWords words;
 
-  CompareSections(CompareAnswer answer, Wording wording) {
+  CompareSections(CompareAnswer answer, Wording wording, CompareFigures figures) {
     this.answer = answer;
     this.wording = wording;
+    this.figures = figures;
     this.words = new CompareWords(answer, wording);
   }
 
   List<Section> all() {
-    CompareFigures figures = new CompareFigures(answer, wording);
     List<Figure> holders = figures.holders();
     List<Figure> cash = figures.cash();
     List<Figure> gains = figures.gains();

@@ -5,6 +5,8 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
+import hurdline.chart.CompareFigures;
+import hurdline.chart.Figures;
 import hurdline.words.Wording;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,7 +21,21 @@ public final class ReportPage {
 
   /** The page of an answer; the same answer and wording give the same bytes. */
   public static String html(Answer answer, Wording wording) {
-    List<Section> sections = sections(answer, wording).stream().filter(Section::isWanted).toList();
+    return html(answer, sections(answer, wording));
+  }
+
+  /** The page of a run whose charts are drawn already. */
+  public static String html(RunAnswer run, Wording wording, Figures figures) {
+    return html(run, new RunSections(run, wording, figures).all());
+  }
+
+  /** The page of a comparison whose charts are drawn already. */
+  public static String html(CompareAnswer compare, Wording wording, CompareFigures figures) {
+    return html(compare, new CompareSections(compare, wording, figures).all());
+  }
+
+  private static String html(Answer answer, List<Section> all) {
+    List<Section> sections = all.stream().filter(Section::isWanted).toList();
     Html html = new Html();
     head(html, answer);
     html.raw("<nav aria-label=\"Contents\"><ul>\n");
@@ -39,13 +55,13 @@ public final class ReportPage {
 
   private static List<Section> sections(Answer answer, Wording wording) {
     if (answer instanceof RunAnswer run) {
-      return new RunSections(run, wording).all();
+      return new RunSections(run, wording, new Figures(run, wording)).all();
     }
     if (answer instanceof PaperAnswer paper) {
       return new PaperSections(paper, wording).all();
     }
     if (answer instanceof CompareAnswer compare) {
-      return new CompareSections(compare, wording).all();
+      return new CompareSections(compare, wording, new CompareFigures(compare, wording)).all();
     }
     throw new AssertionError("no page for " + answer.getClass());
   }

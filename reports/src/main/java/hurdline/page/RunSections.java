@@ -19,16 +19,17 @@ import java.util.stream.Stream;
 final class RunSections {
   private final RunAnswer answer;
   private final Wording wording;
+  private final Figures figures;
   private final MeasureTables tables;
 
-  RunSections(RunAnswer answer, Wording wording) {
+  RunSections(RunAnswer answer, Wording wording, Figures figures) {
     this.answer = answer;
     this.wording = wording;
+    this.figures = figures;
     this.tables = new MeasureTables(answer, wording);
   }
 
   List<Section> all() {
-    Figures figures = new Figures(answer, wording);
     List<Figure> holders = figures.holders();
     List<Figure> flows = figures.flows();
     List<Figure> weeks = figures.weeks();

@@ -1,0 +1,45 @@
+package hurdline.command;
+
+import hurdline.answer.Answer;
+import hurdline.chart.Figure;
+import hurdline.table.AnswerFolder;
+import hurdline.table.RecordFile;
+import hurdline.table.Table;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
+
+/** Writes the files of an answer; the record last, so that a folder with a record is whole. */
+final class AnswerFiles {
+  private final AnswerFolder folder;
+  private final Drawing drawing;
+
+  AnswerFiles(AnswerFolder folder, Drawing drawing) {
+    this.folder = folder;
+    this.drawing = drawing;
+  }
+
+  Path folder() {
+    return folder.path();
+  }
+
+  /** Charts and page are made beside the tables and the record. */
+  void write(
+      Answer answer, List<Table> tables, Supplier<List<Figure>> charts, Supplier<String> page)
+      throws IOException {
+    Drawing.Part<List<Figure>> drawn = drawing.of(charts);
+    Drawing.Part<String> composed = drawing.of(page);
+    for (Table table : tables) {
+      folder.write(table.file(), table::write);
+    }
+    StringWriter record = new StringWriter();
+    RecordFile.write(answer, record);
+    for (Figure figure : drawn.get()) {
+      folder.write("charts/" + figure.name() + ".svg", out -> out.write(figure.file()));
+    }
+    folder.write("report.html", out -> out.write(composed.get()));
+    folder.write("record.json", out -> out.write(record.toString()));
+  }
+}
