@@ -136,6 +136,34 @@ have_build_tools() {
   find_maven || give_up 2 "No Maven of version 3.8 or newer was found even after the installation: put one on the path."
 }
 
+# A browser and its driver, in which the tests try the pages; without them those tests are skipped.
+have_browser() {
+  local manager sudo='' packages log
+  if has_browser; then return; fi
+  manager=$(package_manager)
+  case $manager in
+    apt-get) packages='chromium chromium-driver' ;;
+    dnf) packages='chromium chromedriver' ;;
+    pacman) packages='chromium' ;;
+    apk) packages='chromium chromium-chromedriver' ;;
+    *) say "No browser is installed here: put chromium and chromedriver on the path."; return ;;
+  esac
+  if [ "$(id -u)" -ne 0 ]; then sudo='sudo -n'; fi
+  mkdir -p "$root/target"
+  log=$root/target/install.log
+  say "The tests of the pages need $packages and install them with ${sudo:+$sudo }$manager."
+  if [ "$manager" = apt-get ]; then $sudo apt-get update -q >>"$log" 2>&1 </dev/null || true; fi
+  # shellcheck disable=SC2086
+  if ! install_with "$sudo" "$manager" $packages >>"$log" 2>&1 </dev/null; then
+    tail -n 5 "$log" >&2
+    say "Installing $packages failed; the whole log is $log."
+  fi
+}
+
+has_browser() {
+  command -v chromedriver >/dev/null && { command -v chromium || command -v chromium-browser; } >/dev/null
+}
+
 # Chart text and file names hold more than ASCII; a bare machine has no locale set.
 speak_utf8() {
   case ${LC_ALL:-${LC_CTYPE:-${LANG:-}}} in
@@ -159,6 +187,7 @@ run_tests() {
   # shellcheck disable=SC2086
   set -- $counts
   [ "$3" -eq 0 ] || echo "$3 skipped"
+  has_browser || echo "NOT TRIED: the pages in a browser. Install chromium and chromedriver (chromium-driver on Debian) for that."
   [ "$built" -eq 0 ] || echo "The build failed: tests of modules that come after the failed one did not run."
   echo "$1 passed, $2 failed"
   [ "$built" -eq 0 ] && [ "$2" -eq 0 ] && [ "$1" -gt 0 ]

@@ -43,14 +43,18 @@ final class Html {
     return raw("</ul>\n");
   }
 
-  /** A chart over the table of its figures. */
+  /** A chart and under it the table of its figures; on paper a chart and its title stay together. */
   Html figure(Figure figure) {
     raw("<figure id=\"chart-" + escape(figure.name()) + "\">\n<figcaption>")
         .text(figure.title())
         .raw("</figcaption>\n");
-    raw("<div class=\"drawing\">").raw(figure.svg()).raw("</div>\n");
-    table(figure.title(), figure.table());
-    return raw("</figure>\n");
+    raw(
+            "<div class=\"drawing\" tabindex=\"0\" role=\"group\" aria-label=\""
+                + escape("Drawing: " + figure.title())
+                + "\">")
+        .raw(figure.svg())
+        .raw("</div>\n</figure>\n");
+    return table(figure.title(), figure.table());
   }
 
   /** A table in a box that scrolls on a screen and opens up on paper. */
@@ -60,19 +64,30 @@ final class Html {
             + escape("Figures: " + label)
             + "\"><table>\n<thead><tr>");
     for (int column = 0; column < grid.head().size(); column++) {
-      raw(isNumbers(grid, column) ? "<th scope=\"col\" class=\"n\">" : "<th scope=\"col\">")
-          .text(grid.head().get(column))
-          .raw("</th>");
+      head(grid, column);
     }
     raw("</tr></thead>\n<tbody>\n");
     for (List<String> row : grid.rows()) {
-      raw("<tr><th scope=\"row\">").text(row.get(0)).raw("</th>");
+      raw(isNumber(row.get(0)) ? "<tr><th scope=\"row\" class=\"d\">" : "<tr><th scope=\"row\">")
+          .text(row.get(0))
+          .raw("</th>");
       row.subList(1, row.size())
           .forEach(
               cell -> raw(isNumber(cell) ? "<td class=\"n\">" : "<td>").text(cell).raw("</td>"));
       raw("</tr>\n");
     }
     return raw("</tbody></table></div>\n");
+  }
+
+  /** A column without a name gets no head, since a reading device would announce it. */
+  private void head(Figure.Grid grid, int column) {
+    String name = grid.head().get(column);
+    String numbers = isNumbers(grid, column) ? " class=\"n\"" : "";
+    if (name.isEmpty()) {
+      raw("<td></td>");
+    } else {
+      raw("<th scope=\"col\"" + numbers + ">").text(name).raw("</th>");
+    }
   }
 
   private static boolean isNumbers(Figure.Grid grid, int column) {

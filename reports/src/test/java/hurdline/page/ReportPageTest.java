@@ -81,7 +81,7 @@ class ReportPageTest {
     assertThat(found(YEAR, "(<figure )")).hasSize(14);
     assertThat(found(YEAR, "(<svg\\s)")).hasSize(14);
     assertThat(found(YEAR, "<desc[^>]*>([^<]+)</desc\\s*>")).hasSize(14);
-    assertThat(found(YEAR, "(</table></div>\n</figure>)")).hasSize(14);
+    assertThat(found(YEAR, "(</figure>\n<div class=\"figures\")")).hasSize(14);
   }
 
   @Test
@@ -136,7 +136,7 @@ class ReportPageTest {
         .contains("never in 3 of 40 lives")
         .contains("Fire in the yard");
     assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(7).doesNotHaveDuplicates();
-    assertThat(found(page, "<figure id=[^>]*>(?s:.)*?(<table>)")).hasSize(7);
+    assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSize(7);
   }
 
   @Test

@@ -1,0 +1,139 @@
+package hurdline.browser;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/** A browser without a window, in which tests open pages of this machine and nothing else. */
+public final class Browser implements AutoCloseable {
+  private final ChromeDriver driver;
+
+  private Browser(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  /**
+   * Starts the machine's Chromium.
+   *
+   * @param profile an empty folder for the browser's own files
+   * @return nothing where Chromium or its driver is not installed
+   */
+  public static Optional<Browser> start(Path profile) {
+    Optional<Path> chromium = onPath("chromium", "chromium-browser");
+    Optional<Path> driver = onPath("chromedriver");
+    if (chromium.isEmpty() || driver.isEmpty()) {
+      return Optional.empty();
+    }
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(chromium.get().toFile());
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-dev-shm-usage",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--user-data-dir=" + profile);
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(driver.get().toFile())
+            .usingAnyFreePort()
+            .withSilent(true)
+            .build();
+    return Optional.of(new Browser(new ChromeDriver(service, options)));
+  }
+
+  private static Optional<Path> onPath(String... names) {
+    return Stream.of(System.getenv("PATH").split(":"))
+        .flatMap(folder -> Stream.of(names).map(name -> Path.of(folder, name)))
+        .filter(Files::isExecutable)
+        .findFirst();
+  }
+
+  public void open(Path page) {
+    driver.get(page.toUri().toString());
+  }
+
+  /** A screen of this width; phones count in CSS pixels too. */
+  public void width(int px) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", px, "height", 800, "deviceScaleFactor", 1, "mobile", px < 500));
+  }
+
+  /**
+   * @param medium {@code screen} or {@code print}
+   */
+  public void look(String medium, boolean dark) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "media",
+            medium,
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+  }
+
+  /** Runs a script of the test in the page; what it returns. */
+  public Object ask(String script, Object... arguments) {
+    return driver.executeScript(script, arguments);
+  }
+
+  /**
+   * What axe-core finds wrong with how the page serves those who cannot see or point. Inside of a
+   * drawing it does not look, since reading devices get its title and alternative only; of a table
+   * it sees the first rows, which speak for the others.
+   */
+  @SuppressWarnings("unchecked")
+  public List<String> barriers() {
+    ask(axe());
+    return (List<String>)
+        driver.executeAsyncScript(
+            "const done = arguments[arguments.length - 1];"
+                + "axe.run({exclude: [['svg[role=img] > g'], ['tbody tr:nth-child(n+4)']]}).then(found => done(found.violations.map(rule => rule.id + ': ' +"
+                + " rule.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' '"
+                + " + n.failureSummary).join(' | '))),"
+                + " fault => done([String(fault)]));");
+  }
+
+  private static String axe() {
+    try (InputStream in = Browser.class.getResourceAsStream("/axe.min.js")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The page as PDF on sheets of this size, its own margins kept. */
+  public byte[] print(Paper paper) {
+    // An emulated screen would be printed as such.
+    driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+    Map<String, Object> printed =
+        driver.executeCdpCommand(
+            "Page.printToPDF",
+            Map.of(
+                "paperWidth", paper.widthIn(),
+                "paperHeight", paper.heightIn(),
+                "printBackground", false));
+    return Base64.getDecoder().decode((String) printed.get("data"));
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}

@@ -1,0 +1,255 @@
+package hurdline.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.abort;
+
+import hurdline.browser.Browser;
+import hurdline.browser.Paper;
+import hurdline.browser.Sheets;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Pages as a browser shows and prints them. Where {@code CI} is set, a missing browser is a
+ * failure; elsewhere these tests are skipped and say so.
+ */
+class PagesInBrowserTest {
+  private static final Path ROOT = Path.of(System.getProperty("hurdline.root"));
+  private static final String MARKUP = "<b id=\"smuggled\">mill</b>";
+  private static final int LARGEST_BYTES = 2_000_000;
+  private static final List<Integer> WIDTHS = List.of(360, 768, 1280);
+
+  @TempDir private static Path dir;
+  private static Browser browser;
+
+  /** A page to look at; a new verb adds a line to {@link #pages()}. */
+  record Shown(String name, List<String> call) {
+    Path file() {
+      return dir.resolve(name).resolve("report.html");
+    }
+
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  static List<Shown> pages() {
+    String example = ROOT.resolve("line-configs/sweetgum-bend.yaml").toString();
+    return List.of(
+        new Shown("run", List.of("run", example, "--replications", "4")),
+        new Shown(
+            "compare",
+            List.of("compare", example, "--among", "bigger_mill", "--replications", "15")),
+        new Shown("check", List.of("check", example)));
+  }
+
+  @BeforeAll
+  static void theBrowserStartsAndThePagesAreMade() throws IOException {
+    Optional<Browser> started = Browser.start(Files.createDirectory(dir.resolve("profile")));
+    if (started.isEmpty()) {
+      String missing = "chromium or chromedriver is not installed: no page was tried in a browser";
+      if (System.getenv("CI") != null) {
+        fail(missing);
+      }
+      System.err.println("\n*** SKIPPED: " + missing + " ***\n");
+      abort(missing);
+    }
+    browser = started.get();
+    pages().forEach(page -> make(page.name(), page.call()));
+  }
+
+  private static void make(String name, List<String> call) {
+    StringWriter said = new StringWriter();
+    PrintWriter out = new PrintWriter(said, true);
+    List<String> args = new ArrayList<>(call);
+    args.addAll(List.of("--out", dir.resolve(name).toString()));
+    int code =
+        Hurdline.call(
+            new Setting(out, out, false, new EngineStudies()), args.toArray(String[]::new));
+    assertThat(code).as(said.toString()).isZero();
+  }
+
+  @AfterAll
+  static void theBrowserEnds() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  static Stream<Arguments> pagesByWidth() {
+    return pages().stream()
+        .flatMap(
+            page ->
+                WIDTHS.stream()
+                    .map(width -> Arguments.of(page, width)));
+  }
+
+  static Stream<Arguments> pagesByPaper() {
+    return pages().stream()
+        .flatMap(
+            page ->
+                Stream.of(Paper.values())
+                    .map(paper -> Arguments.of(page, paper)));
+  }
+
+  private static void open(Shown page, int width, boolean dark) {
+    browser.look("screen", dark);
+    browser.width(width);
+    browser.open(page.file());
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void aPageIsSmallEnoughToBeSent(Shown page) throws IOException {
+    assertThat(Files.size(page.file())).isLessThan(LARGEST_BYTES);
+  }
+
+  @ParameterizedTest
+  @MethodSource("pagesByWidth")
+  void noPageIsWiderThanItsScreen(Shown page, int width) {
+    open(page, width, false);
+    assertThat((long) browser.ask("return document.documentElement.scrollWidth"))
+        .isLessThanOrEqualTo(width);
+    assertThat(browser.ask(OUTSIDE))
+        .as("outside the screen and in no box that scrolls")
+        .asList()
+        .isEmpty();
+  }
+
+  private static final String OUTSIDE =
+      "const seen = document.documentElement.clientWidth + 0.5;"
+          + "return [...document.body.querySelectorAll('*')]"
+          + ".filter(e => !e.closest('.figures *, .drawing *') && e.getBoundingClientRect().right > seen)"
+          + ".map(e => e.outerHTML.slice(0, 120));";
+
+  @ParameterizedTest
+  @MethodSource("pagesByWidth")
+  void everyLineOfTheContentsLeadsToItsPart(Shown page, int width) {
+    open(page, width, false);
+    @SuppressWarnings("unchecked")
+    List<Map<String, Object>> ways =
+        (List<Map<String, Object>>)
+            browser.ask(
+                "return [...document.querySelectorAll('nav a')].map(a => { scrollTo(0, 0); a.click();"
+                    + " const h = document.querySelector(location.hash + ' h2');"
+                    + " const box = h.getBoundingClientRect();"
+                    + " return {link: a.textContent, title: h.textContent,"
+                    + " seen: box.top >= -1 && box.bottom <= innerHeight}; });");
+    assertThat(ways).hasSizeGreaterThan(1);
+    assertThat(ways).allSatisfy(way -> {
+      assertThat(way.get("title")).isEqualTo(way.get("link"));
+      assertThat(way.get("seen")).as("%s", way).isEqualTo(true);
+    });
+  }
+
+  @ParameterizedTest
+  @MethodSource("pagesByWidth")
+  void noPageHasABarrierThatAxeKnows(Shown page, int width) {
+    open(page, width, false);
+    assertThat(browser.barriers()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void noPageHasABarrierInTheDark(Shown page) {
+    open(page, 768, true);
+    assertThat(browser.barriers()).isEmpty();
+  }
+
+  @Test
+  void axeFindsABarrierThatIsThere() {
+    open(pages().get(0), 1280, false);
+    browser.ask("document.querySelector('main').insertAdjacentHTML('afterbegin',"
+        + " '<img src=\"data:,\"><p style=\"color:#ddd;background:#fff\">pale</p>')");
+    assertThat(browser.barriers()).anyMatch(found -> found.startsWith("image-alt"))
+        .anyMatch(found -> found.startsWith("color-contrast"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void aDarkScreenGetsADarkPageAndPaperAWhiteOne(Shown page) {
+    open(page, 1280, true);
+    assertThat(lightness()).isLessThan(60L);
+    browser.look("print", true);
+    assertThat(lightness()).isEqualTo(255L);
+    open(page, 1280, false);
+    assertThat(lightness()).isEqualTo(255L);
+  }
+
+  /** Of the page's ground, 0 to 255. */
+  private static long lightness() {
+    return (long) browser.ask(
+        "return Math.max(...getComputedStyle(document.body).backgroundColor.match(/\\d+/g).slice(0, 3).map(Number))");
+  }
+
+  @ParameterizedTest
+  @MethodSource("pagesByPaper")
+  void noChartIsCutWhenAPageIsPrinted(Shown page, Paper paper) throws IOException {
+    open(page, 1280, false);
+    long charts = (long) browser.ask(MARK_CHARTS);
+    Sheets sheets = new Sheets(browser.print(paper));
+    assertThat(sheets.beyondEdge()).isEmpty();
+    for (int chart = 0; chart < charts; chart++) {
+      List<Integer> head = sheets.with("[top" + chart + "]");
+      assertThat(head).as("sheets with the top of chart %d", chart).hasSize(1);
+      assertThat(sheets.with("[end" + chart + "]")).as("its end").isEqualTo(head);
+      assertThat(sheets.with("[name" + chart + "]")).as("its title").isEqualTo(head);
+    }
+  }
+
+  @Test
+  void aCutChartIsSeen() throws IOException {
+    open(pages().get(0), 1280, false);
+    long charts = (long) browser.ask(MARK_CHARTS);
+    browser.ask(
+        "document.querySelectorAll('figure svg')"
+            + ".forEach(svg => svg.setAttribute('preserveAspectRatio', 'none'))");
+    browser.ask("document.head.insertAdjacentHTML('beforeend', '<style>@media print {"
+        + " figure {break-inside: auto !important} .drawing svg {max-height: none !important;"
+        + " height: 1400px !important}}</style>')");
+    Sheets sheets = new Sheets(browser.print(Paper.A4));
+    assertThat(charts).isGreaterThan(5);
+    assertThat(sheets.with("[end0]")).isNotEqualTo(sheets.with("[top0]"));
+  }
+
+  /** Writes a word at the upper and the lower edge of each drawing and into its title. */
+  private static final String MARK_CHARTS =
+      "const charts = [...document.querySelectorAll('figure svg')];"
+          + "charts.forEach((svg, at) => {"
+          + " const box = svg.viewBox.baseVal;"
+          + " const word = (text, y) => { const t = document.createElementNS(svg.namespaceURI, 'text');"
+          + "  t.textContent = text; t.setAttribute('x', 0); t.setAttribute('y', y);"
+          + "  t.setAttribute('font-size', 10); svg.appendChild(t); };"
+          + " word('[top' + at + ']', 10); word('[end' + at + ']', box.height - 1);"
+          + " svg.closest('figure').querySelector('figcaption').append(' [name' + at + ']'); });"
+          + "return charts.length;";
+
+  @Test
+  void aMachineNamedWithMarkupShowsAsText() throws IOException {
+    String plant = Files.readString(ROOT.resolve("line-configs/small.yaml"));
+    assertThat(plant).contains("\nplant: ");
+    Path file = dir.resolve("named.yaml");
+    Files.writeString(file, plant.replaceFirst("\nplant: [^\n#]*", "\nplant: '" + MARKUP + "'"));
+    make("named", List.of("run", file.toString(), "--replications", "2"));
+    browser.open(dir.resolve("named").resolve("report.html"));
+    assertThat(browser.ask("return document.getElementById('smuggled')")).isNull();
+    assertThat(browser.ask("return document.querySelector('h1').textContent")).isEqualTo(MARKUP);
+  }
+}
