@@ -70,7 +70,7 @@ public final class CompareFigures {
 
   private GainWords gainWords() {
     return new GainWords(
-        answer.further().gains(), answer.holdersOf(answer.header().option()), wording);
+        answer.further().gains(), answer.holdersOf(answer.header().option()), answer.outline(), wording);
   }
 
   /** Every chart, in the order of the report. */

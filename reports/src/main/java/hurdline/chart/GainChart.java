@@ -26,13 +26,20 @@ public final class GainChart {
   public Figure figure() {
     String title = "What a tenth more of each thing brings: " + GainWords.label(measure);
     String name = "gain-" + measure;
-    String svg = Look.svg(name, plot(), false, 70 + 24 * rows.size(), title, alternative());
+    String svg = Look.svg(name, plot(), false, 70 + 24 * drawn().size(), title, alternative());
     return new Figure(name, title, alternative(), svg, table());
+  }
+
+  /** What changes nothing at all is left to the table. */
+  private List<GainRow> drawn() {
+    List<GainRow> some =
+        rows.stream().filter(row -> row.gain() != 0 || row.high95() > row.low95()).toList();
+    return some.isEmpty() ? rows : some;
   }
 
   private CategoryPlot plot() {
     DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
-    for (GainRow row : rows) {
+    for (GainRow row : drawn()) {
       double half = wording.shown((row.high95() - row.low95()) / 2, row.unit());
       data.add(
           wording.shown(row.gain(), row.unit()),
@@ -51,14 +58,15 @@ public final class GainChart {
                 data,
                 Look.categoryAxis(),
                 axis,
-                new ToldBars(rows.stream().map(GainRow::toldApart).toList())));
+                new ToldBars(drawn().stream().map(GainRow::toldApart).toList())));
     plot.setRangeZeroBaselineVisible(true);
     return plot;
   }
 
   private String alternative() {
     List<String> parts = new ArrayList<>();
-    rows.forEach(
+    drawn()
+        .forEach(
         row ->
             parts.add(
                 row.what()
@@ -71,6 +79,7 @@ public final class GainChart {
         + wording.unit(rows.get(0).unit())
         + ", from a tenth more of each: "
         + String.join(", ", parts)
+        + (drawn().size() < rows.size() ? "; the others bring none" : "")
         + ".";
   }
 
@@ -88,7 +97,7 @@ public final class GainChart {
               number(row),
               wording.interval(row.gain(), row.low95(), row.high95(), row.unit()),
               row.toldApart() ? "yes" : "no",
-              words.held(row.what()).map(held -> held.line() + " " + wording.share(held)).orElse("")));
+              words.held(row.what(), measure).map(held -> held.line() + " " + wording.share(held)).orElse("")));
     }
     return new Figure.Grid(
         List.of(

@@ -70,7 +70,7 @@ public final class CompareWords {
   /** What a tenth more of each thing brings, whole sentences without their stops. */
   public List<String> gains() {
     return new GainWords(
-            answer.further().gains(), answer.holdersOf(answer.header().option()), wording)
+            answer.further().gains(), answer.holdersOf(answer.header().option()), answer.outline(), wording)
         .sentences();
   }
 

@@ -2,8 +2,9 @@ package hurdline.words;
 
 import hurdline.answer.GainRow;
 import hurdline.answer.HolderRow;
+import hurdline.answer.Outline;
+import hurdline.measure.Cause;
 import hurdline.measure.Measure;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,12 +16,15 @@ public final class GainWords {
 
   private final List<GainRow> gains;
   private final List<HolderRow> holders;
+  private final List<Outline.Line> lines;
   private final Wording wording;
 
   /** @param holders of the plant as it stands */
-  public GainWords(List<GainRow> gains, List<HolderRow> holders, Wording wording) {
+  public GainWords(
+      List<GainRow> gains, List<HolderRow> holders, Outline outline, Wording wording) {
     this.gains = gains;
     this.holders = holders;
+    lines = outline.lines();
     this.wording = wording;
   }
 
@@ -37,15 +41,9 @@ public final class GainWords {
         .toList();
   }
 
-  /** A sentence for each measure, and one that sets the order against the holders. */
+  /** A sentence for each measure, and whether the holders of the line suggest the same. */
   public List<String> sentences() {
-    List<String> all = new ArrayList<>();
-    measures().forEach(measure -> all.add(sentence(measure)));
-    String suggested = suggested();
-    if (!suggested.isEmpty()) {
-      all.add(suggested);
-    }
-    return all;
+    return measures().stream().map(measure -> sentence(measure) + suggested(measure)).toList();
   }
 
   private String sentence(String measure) {
@@ -83,36 +81,43 @@ public final class GainWords {
         + (range.isEmpty() ? "" : " (" + range + ")");
   }
 
-  private String suggested() {
-    Optional<GainRow> holder = mostHolding();
-    Optional<GainRow> first =
-        measures().stream().findFirst().map(this::ranked).map(ranked -> ranked.get(0));
-    if (holder.isEmpty() || first.isEmpty() || !first.get().toldApart() || first.get().gain() <= 0) {
-      return "";
-    }
-    String measure = label(first.get().measure());
-    return holder.get().what().equals(first.get().what())
-        ? "The holders suggest the same: " + holder.get().what() + " holds longest"
-        : "The holders suggest another: "
-            + holder.get().what()
-            + " holds longest, but more of "
-            + first.get().what()
-            + " brings more of "
-            + measure;
+  /** Where anything is told from none: what would be thought from the holders. */
+  private String suggested(String measure) {
+    GainRow first = ranked(measure).get(0);
+    return mostHolding(measure)
+        .filter(holder -> first.toldApart() && first.gain() > 0)
+        .map(
+            holder ->
+                holder.cause().equals(first.what())
+                    ? "; by hours it is the first holder too"
+                    : "; by hours the first holder is " + Cause.inWords(holder.cause()))
+        .orElse("");
   }
 
-  /** The thing that holds some line for the greatest share of its hours. */
-  private Optional<GainRow> mostHolding() {
-    return gains.stream()
-        .filter(row -> held(row.what()).isPresent())
-        .max(Comparator.comparingDouble(row -> held(row.what()).orElseThrow().share()));
+  /** What has an entry here and holds for the most hours, of all lines or of those that work the crop. */
+  private Optional<HolderRow> mostHolding(String measure) {
+    return holders.stream()
+        .filter(row -> gains.stream().anyMatch(gain -> gain.what().equals(row.cause())))
+        .filter(row -> concerns(measure, row.line()))
+        .max(Comparator.comparingDouble(HolderRow::hours));
+  }
+
+  private boolean concerns(String measure, String line) {
+    return Measure.find(measure)
+        .filter(match -> match.measure() == Measure.MASS_FED)
+        .map(match -> match.names().get(0))
+        .map(
+            crop ->
+                lines.stream().anyMatch(of -> of.name().equals(line) && of.crop().equals(crop)))
+        .orElse(true);
   }
 
   /** For how long the thing alone, by its rate or its queue, holds the line that it holds most. */
-  public Optional<HolderRow> held(String what) {
+  public Optional<HolderRow> held(String what, String measure) {
     return holders.stream()
         .filter(row -> row.cause().equals(what))
-        .max(Comparator.comparingDouble(HolderRow::share));
+        .filter(row -> concerns(measure, row.line()))
+        .max(Comparator.comparingDouble(HolderRow::hours));
   }
 
   /** {@code stalk fed}, or {@code margin}. */

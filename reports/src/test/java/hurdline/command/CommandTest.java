@@ -432,7 +432,7 @@ class CommandTest {
         .hasSize(7)
         .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString().lines())
-        .hasSize(13)
+        .hasSize(12)
         .first()
         .asString()
         .startsWith("Sweetgum Bend shared gin, base against bigger_mill, bigger_mill+hand, ");

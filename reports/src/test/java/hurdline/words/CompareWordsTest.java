@@ -22,9 +22,8 @@ class CompareWordsTest {
             bigger_mill+hand: stalk fed not told apart at 40 replications (-20 to 20 t), about 1,000 would tell them if it is as seen; margin unchanged
               held  stalk_line 80 % (78 to 82 %) by the rate of feeder
               pays  net present value 10 USD (-5 to 25) over 2.5 yr for 0 USD; nothing to pay back, loses in 40 % (10 to 80 %) of lives
-            a tenth more: Of stalk fed most comes from mill (10 % more power) +190 t (176 to 204), then shift.day (51 min longer, from 05:09) +150 t (120 to 180), then resource.bag_hand (1 more than 1) +64 t (51 to 77), less from one other; what one other brings cannot be told from none
-              Of margin most comes from mill (10 % more power) +52,000 USD (46,000 to 58,000), then resource.bag_hand (1 more than 1) +21,000 USD (16,000 to 26,000), then feeder (10 % more rate) +9,000 USD (1,000 to 17,000); what 2 others bring cannot be told from none
-              The holders suggest the same: mill holds longest
+            a tenth more: Of stalk fed most comes from mill (10 % more power) +190 t (176 to 204), then shift.day (51 min longer, from 05:09) +150 t (120 to 180), then resource.bag_hand (1 more than 1) +64 t (51 to 77), less from one other; what one other brings cannot be told from none; by hours it is the first holder too
+              Of margin most comes from mill (10 % more power) +52,000 USD (46,000 to 58,000), then resource.bag_hand (1 more than 1) +21,000 USD (16,000 to 26,000), then feeder (10 % more rate) +9,000 USD (1,000 to 17,000); what 2 others bring cannot be told from none; by hours it is the first holder too
             In brackets: 95 % interval that holds for all options together; shares of scheduled hours and money with their own.\
             """);
   }
