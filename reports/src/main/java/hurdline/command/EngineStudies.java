@@ -2,6 +2,7 @@ package hurdline.command;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaperAnswer;
+import hurdline.answer.SeasonAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.study.Chosen;
@@ -10,9 +11,13 @@ import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
 import hurdline.study.Paper;
 import hurdline.study.Run;
+import hurdline.study.Season;
 import hurdline.study.Source;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -33,6 +38,32 @@ final class EngineStudies implements Studies {
     return new Compared(new Compare(source(file, base), base, ask, effort));
   }
 
+  @Override
+  public Planning season(List<Path> paths, List<String> plans, Chosen chosen, Effort effort) {
+    Map<String, PlantFile> files = new LinkedHashMap<>();
+    List<Source> sources = new ArrayList<>();
+    for (Path path : paths) {
+      PlantFile file = PlantFile.read(path);
+      sources.add(source(path, file, List.of()));
+      files.putIfAbsent(file.contentHash(), file);
+    }
+    Season.Warnings warnings =
+        (source, changes) -> warnings(files.get(source.contentHash()), source.file(), changes);
+    return new Planned(new Season(sources, plans, chosen, warnings, effort));
+  }
+
+  private record Planned(Season study) implements Planning {
+    @Override
+    public int plays() {
+      return study.plays();
+    }
+
+    @Override
+    public Optional<SeasonAnswer> play(Run.Progress progress, BooleanSupplier stop) {
+      return study.play(progress, stop);
+    }
+  }
+
   private record Compared(Compare study) implements Comparing {
     @Override
     public int plays() {
@@ -48,13 +79,18 @@ final class EngineStudies implements Studies {
   private static Source source(Path path, Chosen chosen) {
     PlantFile file = PlantFile.read(path);
     String base = path.getFileName().toString();
-    List<String> warnings = file.warnings(chosen.changes().toArray(Change[]::new));
-    return new Source(
-        file.variants(),
-        base,
-        file.contentHash(),
-        Version.text(),
-        warnings.stream().map(line -> withoutFolder(line, file.name(), base)).toList());
+    return source(path, file, warnings(file, base, chosen.changes()));
+  }
+
+  private static Source source(Path path, PlantFile file, List<String> warnings) {
+    String base = path.getFileName().toString();
+    return new Source(file.variants(), base, file.contentHash(), Version.text(), warnings);
+  }
+
+  private static List<String> warnings(PlantFile file, String base, List<Change> changes) {
+    return file.warnings(changes.toArray(Change[]::new)).stream()
+        .map(line -> withoutFolder(line, file.name(), base))
+        .toList();
   }
 
   /** Warnings go into the record, which must not hang on the folder that the file lies in. */

@@ -33,20 +33,20 @@ final class PlantChoice {
 
   /** What is changed in the plant. */
   Chosen chosen() {
-    return new Chosen(option == null ? Chosen.base().option() : option, sets, changes());
+    return chosen(option, sets);
   }
 
   /** Options first, then single changes. */
-  private List<Change> changes() {
+  static Chosen chosen(String option, List<String> sets) {
     List<Change> changes = new ArrayList<>();
     if (option != null) {
-      Arrays.stream(option.split("\\+", -1)).forEach(name -> changes.add(named(name)));
+      Arrays.stream(option.split("\\+", -1)).forEach(name -> changes.add(named(name, option)));
     }
     sets.forEach(set -> changes.add(value(set)));
-    return changes;
+    return new Chosen(option == null ? Chosen.base().option() : option, sets, changes);
   }
 
-  private Change named(String name) {
+  private static Change named(String name, String option) {
     if (name.isBlank()) {
       throw new CallException(
           "--option \""

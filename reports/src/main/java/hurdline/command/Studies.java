@@ -3,11 +3,13 @@ package hurdline.command;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.SeasonAnswer;
 import hurdline.study.Chosen;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
 import hurdline.study.Run;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -38,6 +40,30 @@ interface Studies {
    * @throws hurdline.plant.ProblemsException with every problem
    */
   Comparing compare(Path file, Chosen base, CompareAsk ask, Effort effort);
+
+  /**
+   * A comparison of season plans, ready to be played.
+   *
+   * @param files one with plans of its own, or several of which each is a plan
+   * @param plans of the one file; none for its season as it stands and all its plans
+   * @param chosen what is changed under every plan alike
+   * @throws hurdline.plant.ProblemsException with every problem
+   */
+  Planning season(List<Path> files, List<String> plans, Chosen chosen, Effort effort);
+
+  /** A comparison of season plans that waits to be played. */
+  interface Planning {
+    /** How many plays there are in all, over all plans. */
+    int plays();
+
+    /**
+     * Plays all plans.
+     *
+     * @param stop asked whether to finish early
+     * @return what the finished replications say; empty if none was finished
+     */
+    Optional<SeasonAnswer> play(Run.Progress progress, BooleanSupplier stop);
+  }
 
   /** A comparison that waits to be played. */
   interface Comparing {

@@ -21,6 +21,9 @@ final class Verbs implements CommandLine.IFactory {
     if (type == CompareVerb.class) {
       return type.cast(new CompareVerb(setting));
     }
+    if (type == SeasonVerb.class) {
+      return type.cast(new SeasonVerb(setting));
+    }
     if (type == NewVerb.class) {
       return type.cast(new NewVerb(setting));
     }

@@ -5,8 +5,10 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.SeasonAnswer;
 import hurdline.chart.CompareFigures;
 import hurdline.chart.Figures;
+import hurdline.chart.PlanFigures;
 import hurdline.words.Wording;
 import java.io.IOException;
 import java.io.InputStream;
@@ -32,6 +34,11 @@ public final class ReportPage {
   /** The page of a comparison whose charts are drawn already. */
   public static String html(CompareAnswer compare, Wording wording, CompareFigures figures) {
     return html(compare, new CompareSections(compare, wording, figures).all());
+  }
+
+  /** The page of season plans whose charts are drawn already. */
+  public static String html(SeasonAnswer season, Wording wording, PlanFigures figures) {
+    return html(season, new SeasonSections(season, wording, figures).all());
   }
 
   private static String html(Answer answer, List<Section> all) {
@@ -63,6 +70,9 @@ public final class ReportPage {
     if (answer instanceof CompareAnswer compare) {
       return new CompareSections(compare, wording, new CompareFigures(compare, wording)).all();
     }
+    if (answer instanceof SeasonAnswer season) {
+      return new SeasonSections(season, wording, new PlanFigures(season, wording)).all();
+    }
     throw new AssertionError("no page for " + answer.getClass());
   }
 
@@ -81,6 +91,9 @@ public final class ReportPage {
   }
 
   private static String asked(Answer answer) {
+    if (answer instanceof SeasonAnswer season) {
+      return "season plans " + plans(season);
+    }
     return answer instanceof CompareAnswer compare
         ? compare.options().isEmpty() ? "base" : "base against " + options(compare)
         : answer.header().option();
@@ -92,6 +105,10 @@ public final class ReportPage {
         .collect(Collectors.joining(", "));
   }
 
+  private static String plans(SeasonAnswer answer) {
+    return answer.plans().stream().map(SeasonAnswer.Plan::name).collect(Collectors.joining(", "));
+  }
+
   private static String subtitle(Answer answer) {
     Header header = answer.header();
     String option =
@@ -100,7 +117,8 @@ public final class ReportPage {
         option
             + (answer instanceof CompareAnswer compare && !compare.options().isEmpty()
                 ? " against " + options(compare)
-                : "");
+                : "")
+            + (answer instanceof SeasonAnswer season ? ", season plans " + plans(season) : "");
     String changes =
         header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
     return what + changes + ". " + header.from() + " to " + header.to() + ".";

@@ -44,26 +44,12 @@ public final class CompareTables {
   private Table differences() {
     return table(
         "differences.csv",
-        "option,measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,high_joint,"
-            + "told_apart,replications_needed,variance_removed",
+        "option," + SharedTables.DIFFERENCE,
         () -> answer.differences().stream().map(CompareTables::difference));
   }
 
   private static Object[] difference(DifferenceRow r) {
-    return row(
-        r.option(),
-        r.measure(),
-        r.unit(),
-        r.baseMean(),
-        r.optionMean(),
-        r.difference(),
-        r.low95(),
-        r.high95(),
-        r.lowJoint(),
-        r.highJoint(),
-        r.toldApart() ? "yes" : "no",
-        r.replicationsNeeded(),
-        r.varianceRemoved());
+    return SharedTables.difference(r.option(), r);
   }
 
   private Table holders() {

@@ -19,6 +19,7 @@ import hurdline.answer.LineFlow;
 import hurdline.answer.Outline;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.Samples;
+import hurdline.answer.SeasonAnswer;
 import hurdline.answer.Trace;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -118,7 +119,8 @@ final class Json {
     public boolean shouldSkipClass(Class<?> type) {
       return type == Samples.class
           || type == Trace.class
-          || type == CompareAnswer.Replayed.class;
+          || type == CompareAnswer.Replayed.class
+          || type == SeasonAnswer.Replayed.class;
     }
   }
 }

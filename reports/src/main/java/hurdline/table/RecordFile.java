@@ -9,6 +9,7 @@ import hurdline.answer.Answer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.SeasonAnswer;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
@@ -63,6 +64,9 @@ public final class RecordFile {
     if (answer instanceof CompareAnswer) {
       return "compare";
     }
+    if (answer instanceof SeasonAnswer) {
+      return "season";
+    }
     throw new AssertionError(answer.getClass() + " has no verb");
   }
 
@@ -71,8 +75,9 @@ public final class RecordFile {
       case "run" -> RunAnswer.class;
       case "check" -> PaperAnswer.class;
       case "compare" -> CompareAnswer.class;
+      case "season" -> SeasonAnswer.class;
       default ->
-          throw new IOException("verb " + verb + " is not known; expected run, check or compare");
+          throw new IOException("verb " + verb + " is not known; expected run, check, compare or season");
     };
   }
 }

@@ -59,22 +59,7 @@ public final class RunTables {
   }
 
   private Table months() {
-    return table(
-        "months.csv",
-        "option,month,measure,unit,mean,p05,p50,p95",
-        () ->
-            answer.months().stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            r.month(),
-                            r.measure(),
-                            r.unit(),
-                            r.mean(),
-                            r.p05(),
-                            r.p50(),
-                            r.p95())));
+    return SharedTables.months(answer.months());
   }
 
   private Table levels() {

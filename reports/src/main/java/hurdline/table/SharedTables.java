@@ -1,5 +1,7 @@
 package hurdline.table;
 
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.MonthRow;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import java.util.List;
@@ -9,7 +11,30 @@ import java.util.stream.Stream;
 
 /** The tables that every verb which simulates writes. */
 final class SharedTables {
+  /** Columns of a difference behind those that say of what. */
+  static final String DIFFERENCE =
+      "measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,high_joint,"
+          + "told_apart,replications_needed,variance_removed";
+
   private SharedTables() {}
+
+  /** @param option the value of the first column */
+  static Object[] difference(String option, DifferenceRow r) {
+    return row(
+        option,
+        r.measure(),
+        r.unit(),
+        r.baseMean(),
+        r.optionMean(),
+        r.difference(),
+        r.low95(),
+        r.high95(),
+        r.lowJoint(),
+        r.highJoint(),
+        r.toldApart() ? "yes" : "no",
+        r.replicationsNeeded(),
+        r.varianceRemoved());
+  }
 
   /** @param samples the replications of each option, in the order of {@code options} */
   static Table measures(List<String> options, List<Samples> samples) {
@@ -57,6 +82,25 @@ final class SharedTables {
                             r.least(),
                             r.most(),
                             r.replications())));
+  }
+
+  static Table months(List<MonthRow> rows) {
+    return table(
+        "months.csv",
+        "option,month,measure,unit,mean,p05,p50,p95",
+        () ->
+            rows.stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            r.month(),
+                            r.measure(),
+                            r.unit(),
+                            r.mean(),
+                            r.p05(),
+                            r.p50(),
+                            r.p95())));
   }
 
   static Table table(String file, String columns, Supplier<Stream<Object[]>> rows) {

@@ -82,6 +82,12 @@ class CommandTest {
     }
 
     @Override
+    public Studies.Planning season(
+        List<Path> files, List<String> plans, Chosen chosen, Effort effort) {
+      throw new UnsupportedOperationException("SeasonCommandTest asks for seasons");
+    }
+
+    @Override
     public Studies.Comparing compare(Path file, Chosen base, CompareAsk ask, Effort effort) {
       asked.accept(base, effort);
       CompareAnswer answer = ask.among().contains("stopped") ? SampleCompare.stopped() : SampleCompare.two();

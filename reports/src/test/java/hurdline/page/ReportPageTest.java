@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.answer.Answer;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
+import hurdline.sample.SampleSeason;
 import hurdline.table.RecordFile;
 import hurdline.words.UnitSystem;
 import hurdline.words.Wording;
@@ -25,7 +26,8 @@ class ReportPageTest {
   private static final String YEAR = ReportPage.html(SampleAnswer.year(), US);
 
   static List<Answer> answers() {
-    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two());
+    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
+        SampleSeason.two());
   }
 
   private static List<String> found(String page, String pattern) {
@@ -145,5 +147,30 @@ class ReportPageTest {
         .doesNotContain("Does it pay", "Cash over the years")
         .contains("What differs");
     assertThat(ReportPage.html(SampleCompare.stopped(), US)).contains("7 of 40 replications");
+  }
+
+  @Test
+  void aSeasonTellsOfTheBuildingTheCropsTheMachinesAndPlanAgainstPlan() {
+    String page = ReportPage.html(SampleSeason.two(), US);
+    assertThat(found(page, "<h2>([^<]*)</h2>"))
+        .containsExactly(
+            "The answer",
+            "The building",
+            "The crops",
+            "The machines",
+            "Money",
+            "Crews",
+            "Electricity",
+            "Plan against plan",
+            "What these figures assume",
+            "Cautions");
+    assertThat(page)
+        .contains("season plans base, two_shifts. 2027-01-04 to 2027-12-31.")
+        .contains("stalks on &lt;two&gt; shifts")
+        .contains("moved from 2027-10-01 by the changeover before it")
+        .contains("two_shifts less base")
+        .contains("ISO 22400-2");
+    assertThat(found(page, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
+    assertThat(found(page, "(</table></div>\n</figure>)")).hasSameSizeAs(found(page, "(<svg\\s)"));
   }
 }

@@ -84,6 +84,16 @@ public enum Measure {
       "Hours of the horizon that the machine was in this state."),
   MACHINE_MASS("machine.<machine>.mass", TONNE, true, "Mass that the machine took in."),
   MACHINE_ENERGY("machine.<machine>.energy", KILOWATT_HOUR, "Electricity that the machine drew."),
+  MACHINE_CROP_HOURS(
+      "machine.<machine>.crop.<crop>.hours.<state>",
+      HOUR,
+      "Hours that the machine was in this state while this crop had it."),
+  MACHINE_CROP_MASS(
+      "machine.<machine>.crop.<crop>.mass",
+      TONNE,
+      "Mass that the machine took in for lines of this crop."),
+  MACHINE_KPI(
+      "machine.<machine>.kpi.<kpi>", SHARE, "Ratio of the machine's hours by ISO 22400-2, from memory."),
   MACHINE_STOP_COUNT("machine.<machine>.stop.<stop>.count", COUNT, "How often this stop began."),
   MACHINE_STOP_HOURS(
       "machine.<machine>.stop.<stop>.hours",
@@ -129,6 +139,16 @@ public enum Measure {
       "Mean time from the start of a trip to its end, by the clock."),
   AIR_DUST("air.dust", KILOGRAM, true, "What the cyclones let go."),
   WASTE_MASS("waste.mass", TONNE, true, "What left the plant as waste."),
+  BUILDING_HOURS(
+      "building.hours.<use>", HOUR, "Hours of the horizon that the building was in this use."),
+  BUILDING_ALONE(
+      "building.hours.alone.<line>", HOUR, "Hours in which this line worked and no other did."),
+  CREW_HOURS(
+      "crew.<line>.hours", HOUR, "Hand hours of the line's shifts that were worked, rests included."),
+  CREW_CHANGEOVER(
+      "crew.<line>.changeover", HOUR, "Hand hours of the changeovers that follow this line."),
+  CREW_RECEIVING(
+      "crew.<crop>.receiving", HOUR, "Hand hours of receiving, on days with an arrival."),
   ENERGY_TOTAL("energy.total", KILOWATT_HOUR, "Electricity drawn by all machines."),
   ENERGY_PEAK("energy.peak", KILOWATT, "The highest mean over a clock quarter-hour."),
   MONEY_REVENUE("money.revenue", MONEY, "What products earned."),
@@ -176,6 +196,14 @@ public enum Measure {
       "Day of the horizon on which the line's n-th campaign ended."),
   SEASON_NTH_LEFT_OVER(
       "season.<line>.<n>.left_over", BALES, "Bales left when the line's n-th campaign ended."),
+  SEASON_FINISHED(
+      "season.finished", SHARE, "Is 1 where every line that has a campaign left nothing over, else 0."),
+  SEASON_LINE_FINISHED(
+      "season.<line>.finished", SHARE, "Is 1 where the line's last campaign left nothing over, else 0."),
+  SEASON_NOT_EARNED(
+      "season.<line>.not_earned",
+      MONEY,
+      "What the crop left over would have added at the line's margin per tonne fed."),
   BALANCE_RESIDUAL(
       "balance.residual",
       SHARE,

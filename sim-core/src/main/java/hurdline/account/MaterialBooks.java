@@ -29,6 +29,9 @@ public final class MaterialBooks {
 
   public final double[] machineDryKg;
 
+  /** [line * machines + machine] inflow from heads of the line. */
+  public final double[] lineMachineKg;
+
   /** [line * products + product] */
   public final double[] productKg;
 
@@ -62,6 +65,7 @@ public final class MaterialBooks {
     brokenKg = new double[components];
     machineKg = new double[layout.machines];
     machineDryKg = new double[layout.machines];
+    lineMachineKg = new double[layout.lines * layout.machines];
     productKg = new double[layout.lines * products];
     productDryKg = new double[layout.lines * products];
     pileKg = new double[products];
@@ -83,6 +87,7 @@ public final class MaterialBooks {
     Arrays.fill(brokenKg, 0);
     Arrays.fill(machineKg, 0);
     Arrays.fill(machineDryKg, 0);
+    Arrays.fill(lineMachineKg, 0);
     Arrays.fill(productKg, 0);
     Arrays.fill(productDryKg, 0);
     Arrays.fill(pileKg, 0);
@@ -116,6 +121,7 @@ public final class MaterialBooks {
     if (m >= 0) {
       machineKg[m] += kg;
       machineDryKg[m] += dryKg;
+      lineMachineKg[layout.stretch[head].line * layout.machines + m] += kg;
     }
   }
 

@@ -37,7 +37,8 @@ public final class TimeBooks {
     return state[thing];
   }
 
-  private void book(int thing, double nowS) {
+  /** Books one thing up to now. */
+  void book(int thing, double nowS) {
     if (state[thing] >= 0) {
       lastedS[thing * states + state[thing]] += nowS - sinceS[thing];
     }

@@ -98,7 +98,7 @@ final class CompareAnswers {
     return rows;
   }
 
-  private static DifferenceRow row(
+  static DifferenceRow row(
       String option, Samples.Measured measured, PairedDifference pair) {
     return new DifferenceRow(
         option,

@@ -20,13 +20,17 @@ final class Figures {
   }
 
   void add(Outcome outcome) {
+    add(outcome.columns(), outcome.values());
+  }
+
+  void add(List<Outcome.Column> named, double[] one) {
     if (values.isEmpty()) {
-      columns = List.copyOf(outcome.columns());
+      columns = List.copyOf(named);
       for (int k = 0; k < columns.size(); k++) {
         columnOf.put(columns.get(k).name(), k);
       }
     }
-    values.add(outcome.values());
+    values.add(one);
   }
 
   /** Replications taken, all from the first on without a gap. */

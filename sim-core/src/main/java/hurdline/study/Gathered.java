@@ -75,6 +75,7 @@ final class Gathered {
             first.monthColumns(),
             new double[first.months().length][],
             new int[first.levels().length][first.levels()[0].length][0],
+            null,
             null);
   }
 

@@ -1,7 +1,9 @@
 package hurdline.study;
 
+import hurdline.work.Outcome;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * Plays several plants on the same chance, a few replications of each in turn, so that all have the
@@ -32,17 +34,21 @@ final class Rounds {
    * @throws hurdline.plant.ProblemsException if the aim names no measure of the base
    */
   Played play(Plays plays) {
-    List<Figures> figures = new ArrayList<>();
+    List<Figures> figures = stages.stream().map(stage -> new Figures()).toList();
+    return play(plays, figures, figures.stream().map(Figures::filling).toList());
+  }
+
+  /** @param takers told of each plant's outcomes; they fill the figures, among others */
+  Played play(Plays plays, List<Figures> figures, List<Consumer<Outcome>> takers) {
     List<Players> players = new ArrayList<>();
     int threads =
         effort.until().isPresent()
             ? effort.threads()
             : Math.min(effort.threads(), effort.replications());
     try {
-      for (Stage stage : stages) {
-        Figures of = new Figures();
-        figures.add(of);
-        players.add(new Players(stage, effort.seed(), threads, Figures.filling(of), one -> null));
+      for (int at = 0; at < stages.size(); at++) {
+        players.add(
+            new Players(stages.get(at), effort.seed(), threads, takers.get(at), one -> null));
       }
       Goal goal = new Goal(effort, figures.subList(1, figures.size()));
       int wanted = goal.first();

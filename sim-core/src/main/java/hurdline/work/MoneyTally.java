@@ -3,21 +3,13 @@ package hurdline.work;
 import hurdline.account.IntakeBooks;
 import hurdline.account.MassLedger;
 import hurdline.account.MaterialBooks;
-import hurdline.line.BinHours;
-import hurdline.line.CampaignHours;
-import hurdline.line.ChangeoverHours;
-import hurdline.line.Haulage;
 import hurdline.line.Layout;
-import hurdline.line.PaidShift;
 import hurdline.line.Periods;
 import hurdline.measure.Measure;
-import hurdline.plant.Crew;
 import hurdline.plant.Money;
 import hurdline.plant.Packaging;
 import hurdline.plant.Product;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
-import java.util.Set;
 
 /** What a replication earned and cost, in all and by line. */
 final class MoneyTally {
@@ -25,12 +17,11 @@ final class MoneyTally {
 
   private final Present present;
   private final Layout layout;
-  private final Haulage haulage;
+  private final Crewing crewing;
   private final Stopping stopping;
   private final Filling filling;
   private final Orders orders;
   private final Feeding feeding;
-  private final Rostering rostering;
   private final Watching watching;
   private final MaterialBooks material;
   private final IntakeBooks intake;
@@ -43,6 +34,7 @@ final class MoneyTally {
   private final double[] packages;
   private final double[] late;
   private final double[] stock;
+  private final double[] margin;
   private final double[] wagesByMonth;
   private double wagesOfNoLine; // receiving and price of crops that no line takes
   private double cropsOfNoLine;
@@ -51,23 +43,21 @@ final class MoneyTally {
   MoneyTally(
       Present present,
       Makers makers,
-      Haulage haulage,
+      Crewing crewing,
       Stopping stopping,
       Filling filling,
       Orders orders,
       Feeding feeding,
-      Rostering rostering,
       Watching watching,
       MaterialBooks material,
       IntakeBooks intake) {
     this.present = present;
     this.makers = makers;
-    this.haulage = haulage;
+    this.crewing = crewing;
     this.stopping = stopping;
     this.filling = filling;
     this.orders = orders;
     this.feeding = feeding;
-    this.rostering = rostering;
     this.watching = watching;
     this.material = material;
     this.intake = intake;
@@ -80,6 +70,7 @@ final class MoneyTally {
     packages = new double[layout.lines];
     late = new double[layout.lines];
     stock = new double[layout.lines];
+    margin = new double[layout.lines];
     wagesByMonth = new double[present.roster.months().count()];
   }
 
@@ -151,7 +142,7 @@ final class MoneyTally {
 
   private void putLine(Tally tally, int l, double stops) {
     String line = layout.naming.lines.name(l);
-    double margin =
+    margin[l] =
         revenue[l] + stock[l] - crops[l] - wages[l] - packages[l] - stops - late[l];
     double fed = material.fedKg[l] / TONNE_KG;
     tally.put(Measure.MONEY_LINE_REVENUE, revenue[l], line);
@@ -161,8 +152,13 @@ final class MoneyTally {
     tally.put(Measure.MONEY_LINE_STOPS, stops, line);
     tally.put(Measure.MONEY_LINE_LATE, late[l], line);
     tally.put(Measure.MONEY_LINE_STOCK, stock[l], line);
-    tally.put(Measure.MONEY_LINE_MARGIN, margin, line);
-    tally.put(Measure.MONEY_LINE_MARGIN_PER_TONNE, fed > 0 ? margin / fed : Double.NaN, line);
+    tally.put(Measure.MONEY_LINE_MARGIN, margin[l], line);
+    tally.put(Measure.MONEY_LINE_MARGIN_PER_TONNE, fed > 0 ? margin[l] / fed : Double.NaN, line);
+  }
+
+  /** What a line has earned before electricity and overhead; to be asked after {@link #put}. */
+  double margin(int line) {
+    return margin[line];
   }
 
   private static double sum(double[] values) {
@@ -267,39 +263,11 @@ final class MoneyTally {
     Arrays.fill(wages, 0);
     Arrays.fill(wagesByMonth, 0);
     wagesOfNoLine = 0;
-    for (PaidShift shift : workedShifts()) {
-      int line = layout.naming.lines.index(shift.line());
-      pay(line, hands(shift) * (shift.toS() - shift.fromS()), shift.fromS());
-    }
-    for (ChangeoverHours changeover : present.roster.changeovers()) {
-      pay(rostering.lineOf(changeover.before()), changeover.paidS(), changeover.fromS());
-    }
+    crewing.shifts(this::pay);
+    crewing.changeovers(this::pay);
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
       payReceiving(crop);
     }
-  }
-
-  private Set<PaidShift> workedShifts() {
-    Set<PaidShift> worked = new LinkedHashSet<>();
-    for (int c = 0; c < rostering.campaigns(); c++) {
-      CampaignHours campaign = rostering.campaign(c);
-      for (PaidShift shift : campaign.shifts()) {
-        if (rostering.isWorked(c, shift)) {
-          worked.add(shift);
-        }
-      }
-    }
-    for (BinHours own : present.roster.ownHours()) {
-      worked.addAll(own.shifts());
-    }
-    return worked;
-  }
-
-  private int hands(PaidShift shift) {
-    return layout.plant.crews().stream()
-        .filter(c -> c.line().equals(shift.line()) && c.shift().equals(shift.shift()))
-        .mapToInt(Crew::hands)
-        .sum();
   }
 
   private void pay(int line, double handSeconds, double atS) {
@@ -309,11 +277,10 @@ final class MoneyTally {
   }
 
   private void payReceiving(int crop) {
-    int hands = haulage.delivery(crop).map(d -> d.hands()).orElse(0);
     Periods months = present.roster.months();
-    for (int day = 0; hands > 0 && day < present.roster.days(); day++) {
-      if (intake.trips.arrivedOn(crop, day)) {
-        double paid = hands * haulage.receivingS(crop, day) * money.wagePerS();
+    for (int day = 0; day < present.roster.days(); day++) {
+      double paid = crewing.receivingS(crop, day) * money.wagePerS();
+      if (paid > 0) {
         wagesByMonth[months.at(present.roster.midnightS(day))] += paid;
         boolean takes = false;
         for (int l = 0; l < layout.lines; l++) {

@@ -14,6 +14,7 @@ import java.util.List;
  * @param months [month][column]
  * @param levels [crop][place, then all places together][day] highest level of the day
  * @param wayKg [head][node][outlet] mass that took that way
+ * @param shared how the building and its machines were shared among the crops
  */
 public record Outcome(
     int replication,
@@ -24,7 +25,16 @@ public record Outcome(
     List<Column> monthColumns,
     double[][] months,
     int[][][] levels,
-    double[][][] wayKg) {
+    double[][][] wayKg,
+    Shared shared) {
+
+  /**
+   * How crops shared the building: more figures than most questions need, so they are kept apart.
+   *
+   * @param columns what {@code values} are
+   * @param strips [week][2 · (machine · crops + crop)] hours at work, and behind them tonnes taken in
+   */
+  public record Shared(List<Column> columns, double[] values, double[][] strips) {}
 
   /**
    * A measure of this plant.

@@ -46,6 +46,9 @@ final class Rostering {
 
   final boolean[] inChangeover;
 
+  /** [machine] the crop that has it, also off shift; below 0 while none has. */
+  final int[] serves;
+
   /** [line] whether its crop is through and its bins run empty. */
   final boolean[] cropDone;
 
@@ -85,6 +88,7 @@ final class Rostering {
     current = new int[layout.lines];
     used = new boolean[layout.machines];
     inChangeover = new boolean[layout.machines];
+    serves = new int[layout.machines];
     cropDone = new boolean[layout.lines];
     receiving = new Hours[layout.naming.crops.count()];
     for (int c = 0; c < receiving.length; c++) {
@@ -209,7 +213,7 @@ final class Rostering {
   private void machines(double now) {
     for (int m = 0; m < layout.machines; m++) {
       boolean duty = false;
-      used[m] = false;
+      int has = NONE;
       for (int h : layout.headsOf[m]) {
         if (present.network.on[h]) {
           if (!duty) {
@@ -217,7 +221,9 @@ final class Rostering {
           }
           duty = true;
         }
-        used[m] |= own[h] != null && own[h].owned().in(now);
+        if (own[h] != null && own[h].owned().in(now)) {
+          has = layout.headLine[h];
+        }
       }
       for (int l : layout.linesAlongside[m]) {
         if (present.lineHours.is(l)) {
@@ -228,11 +234,31 @@ final class Rostering {
         }
       }
       for (int l = 0; l < layout.lines; l++) {
-        used[m] |= uses[l][m] && current[l] != NONE;
+        if (uses[l][m] && current[l] != NONE) {
+          has = l;
+        }
       }
+      used[m] = has != NONE;
+      int line = duty ? present.counters.line[m] : has;
+      serves[m] = line == NONE ? NONE : layout.crop[line];
       inChangeover[m] = changesOver(m, now);
       duty(m, duty);
     }
+  }
+
+  /** The one line in the hours of a campaign or a bin's draw; past the last for several, below 0 for none. */
+  int lineAtWork() {
+    int found = NONE;
+    for (int l = 0; l < layout.lines; l++) {
+      boolean works = present.lineHours.is(l);
+      for (int h = 0; h < layout.heads && !works; h++) {
+        works = layout.headLine[h] == l && present.network.on[h];
+      }
+      if (works) {
+        found = found == NONE ? l : layout.lines;
+      }
+    }
+    return found;
   }
 
   private boolean changesOver(int m, double now) {

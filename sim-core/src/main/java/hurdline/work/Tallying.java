@@ -37,6 +37,8 @@ final class Tallying {
   private final Makers makers;
   private final MoneyTally money;
   private final PeriodTally periods;
+  private final Crewing crewing;
+  private final Sharing sharing;
   private final Balance balance;
   private final Tally tally = new Tally();
 
@@ -69,16 +71,18 @@ final class Tallying {
     this.intake = intake;
     layout = present.layout;
     makers = new Makers(layout, Milling.makes(layout));
+    crewing = new Crewing(present, haulage, rostering, intake);
     money =
         new MoneyTally(
-            present, makers, haulage, stopping, filling, orders, feeding, rostering, watching, material,
-            intake);
+            present, makers, crewing, stopping, filling, orders, feeding, watching, material, intake);
+    sharing = new Sharing(present, feeding, rostering, watching, material, money);
     periods = new PeriodTally(present, watching, material, money);
     balance = new Balance(present, component, feeding, material, intake);
   }
 
   void reset() {
     periods.reset();
+    sharing.reset();
   }
 
   boolean periodEnds(double nowS) {
@@ -87,6 +91,7 @@ final class Tallying {
 
   void bookPeriods(double nowS) {
     periods.book(nowS);
+    sharing.book(nowS);
   }
 
   Outcome outcome(int replication, Booking booking) {
@@ -107,6 +112,7 @@ final class Tallying {
         Measure.WASTE_MASS, material.wasteKg / TONNE_KG, material.wasteDryKg / TONNE_KG);
     tally.put(Measure.ENERGY_TOTAL, watching.power.totalJ() / KWH_J);
     tally.put(Measure.ENERGY_PEAK, periods.peakW() / 1000);
+    crews();
     money.put(tally);
     season();
     tally.put(Measure.BALANCE_RESIDUAL, balance.residual());
@@ -119,7 +125,8 @@ final class Tallying {
         periods.monthColumns(),
         periods.months(),
         levels(),
-        ways());
+        ways(),
+        sharing.outcome());
   }
 
   private void intakes(double endS) {
@@ -293,6 +300,25 @@ final class Tallying {
           Measure.TRUCKS_TURNAROUND_MEAN,
           trips > 0 ? intake.trips.turnaroundS(c) / trips / 60 : Double.NaN,
           delivery.crop());
+    }
+  }
+
+  private void crews() {
+    double[] shiftS = new double[layout.lines];
+    double[] changeoverS = new double[layout.lines];
+    crewing.shifts((line, handSeconds, fromS) -> shiftS[line] += handSeconds);
+    crewing.changeovers((line, handSeconds, fromS) -> changeoverS[line] += handSeconds);
+    for (int l = 0; l < layout.lines; l++) {
+      String line = layout.naming.lines.name(l);
+      tally.put(Measure.CREW_HOURS, shiftS[l] / HOUR_S, line);
+      tally.put(Measure.CREW_CHANGEOVER, changeoverS[l] / HOUR_S, line);
+    }
+    for (int c = 0; c < layout.naming.crops.count(); c++) {
+      double receivingS = 0;
+      for (int day = 0; day < present.roster.days(); day++) {
+        receivingS += crewing.receivingS(c, day);
+      }
+      tally.put(Measure.CREW_RECEIVING, receivingS / HOUR_S, layout.naming.crops.name(c));
     }
   }
 

@@ -1,11 +1,13 @@
 package hurdline.work;
 
+import hurdline.account.CropBooks;
 import hurdline.account.PowerBooks;
 import hurdline.account.TimeBooks;
 import hurdline.flow.HolderTrail;
 import hurdline.flow.Network;
 import hurdline.line.Layout;
 import hurdline.measure.State;
+import hurdline.measure.Use;
 import hurdline.plant.Machine;
 
 /**
@@ -34,6 +36,12 @@ final class Watching {
   final TimeBooks holders;
   final PowerBooks power;
 
+  /** States of each machine by the crop that has it. */
+  final CropBooks crops;
+
+  /** Uses of the building, and behind them the lines that worked alone. */
+  final TimeBooks building;
+
   Watching(Present present, Standing standing, Rostering rostering) {
     this.present = present;
     this.standing = standing;
@@ -57,17 +65,24 @@ final class Watching {
     }
     states = new TimeBooks(machines, State.values().length);
     holders = new TimeBooks(layout.lines, layout.causes.count());
+    crops = new CropBooks(machines, layout.naming.crops.count(), State.values().length);
+    building = new TimeBooks(1, Use.values().length + layout.lines);
     power = new PowerBooks(machines, present.roster.months().count());
   }
 
   void reset() {
     states.reset();
     holders.reset();
+    crops.reset();
+    building.reset();
     power.reset();
   }
 
   void look() {
     double now = present.nowS;
+    if (present.rosterChanged) {
+      lookWhoHasIt(now);
+    }
     for (int m = 0; m < machines; m++) {
       // off duty nothing changes but by the calendar
       if (present.counters.duty.is(m) || present.rosterChanged) {
@@ -81,6 +96,25 @@ final class Watching {
       int cause = present.trail.cause[layout.feedHead[l]];
       holders.is(l, present.lineHours.is(l) ? cause : -1, now);
     }
+  }
+
+  private void lookWhoHasIt(double now) {
+    boolean used = false;
+    boolean changing = false;
+    for (int m = 0; m < machines; m++) {
+      crops.belongs(m, rostering.serves[m], states, now);
+      used |= rostering.used[m];
+      changing |= rostering.inChangeover[m];
+    }
+    int working = rostering.lineAtWork();
+    Use use = used ? Use.UNCREWED : Use.UNUSED;
+    if (working >= layout.lines) {
+      use = Use.BESIDE;
+    } else if (changing) {
+      use = Use.CHANGEOVER;
+    }
+    boolean alone = working >= 0 && working < layout.lines;
+    building.is(0, alone ? Use.values().length + working : use.ordinal(), now);
   }
 
   private State state(int m) {

@@ -1,0 +1,119 @@
+package hurdline.chart;
+
+import hurdline.answer.Outline;
+import hurdline.answer.SeasonAnswer;
+import hurdline.measure.Measure;
+import hurdline.measure.Use;
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Paint;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.renderer.category.StackedBarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.data.category.DefaultCategoryDataset;
+
+/** What the building is used for: a stacked bar for each plan, as long as the calendar. */
+final class BuildingChart {
+  private static final List<Use> NOT_WORKED = List.of(Use.CHANGEOVER, Use.UNCREWED, Use.UNUSED);
+
+  private final SeasonAnswer answer;
+  private final Wording wording;
+  private final List<Part> parts = new ArrayList<>();
+
+  private record Part(String label, String measure, Paint paint) {}
+
+  BuildingChart(SeasonAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+    Set<String> lines = new LinkedHashSet<>();
+    answer.plans().forEach(plan -> plan.outline().lines().forEach(line -> lines.add(line.name())));
+    for (String line : lines) {
+      Paint paint = PlanPaints.of(answer, crop(line));
+      parts.add(new Part(line + " alone", Measure.BUILDING_ALONE.of(line), paint));
+    }
+    add(Use.BESIDE, "two lines at once", Palette.INK);
+    add(Use.CHANGEOVER, "changeover", new Hatch(Color.WHITE, Palette.INK, Hatch.Kind.LEVEL));
+    add(Use.UNCREWED, "uncrewed", Color.LIGHT_GRAY);
+    add(Use.UNUSED, "unused", Color.WHITE);
+  }
+
+  private void add(Use use, String label, Paint paint) {
+    String measure = Measure.BUILDING_HOURS.of(use.word());
+    boolean any = answer.plans().stream().anyMatch(plan -> answer.mean(plan.name(), measure) > 0);
+    if (any || NOT_WORKED.contains(use)) {
+      parts.add(new Part(label, measure, paint));
+    }
+  }
+
+  private String crop(String line) {
+    return answer.plans().stream()
+        .flatMap(plan -> plan.outline().lines().stream())
+        .filter(each -> each.name().equals(line))
+        .map(Outline.Line::crop)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  Figure figure() {
+    String title = "What the building is used for";
+    int height = 110 + 34 * answer.plans().size();
+    String svg = Look.svg("building", plot(), true, height, title, alternative());
+    return new Figure("building", title, alternative(), svg, table());
+  }
+
+  private double hours(String plan, Part part) {
+    double hours = answer.mean(plan, part.measure());
+    return Double.isNaN(hours) ? 0 : hours;
+  }
+
+  private CategoryPlot plot() {
+    DefaultCategoryDataset data = new DefaultCategoryDataset();
+    for (Part part : parts) {
+      for (SeasonAnswer.Plan plan : answer.plans()) {
+        data.addValue(hours(plan.name(), part), part.label(), plan.name());
+      }
+    }
+    StackedBarRenderer bars = new StackedBarRenderer();
+    bars.setBarPainter(new StandardBarPainter());
+    bars.setShadowVisible(false);
+    bars.setDrawBarOutline(true);
+    bars.setDefaultLegendShape(Look.swatch());
+    for (int series = 0; series < parts.size(); series++) {
+      bars.setSeriesPaint(series, parts.get(series).paint());
+      bars.setSeriesOutlinePaint(series, Palette.INK);
+      bars.setSeriesOutlineStroke(series, new BasicStroke(0.5f));
+    }
+    return Look.lying(
+        new CategoryPlot(
+            data, Look.categoryAxis(), Look.numberAxis("hours of the calendar", wording), bars));
+  }
+
+  private String alternative() {
+    List<String> plans = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      List<String> told = new ArrayList<>();
+      parts.forEach(
+          part ->
+              told.add(part.label() + " " + wording.fixed(hours(plan.name(), part), 0, "h") + " h"));
+      plans.add(plan.name() + ": " + String.join(", ", told));
+    }
+    return "Stacked bars of the hours of the building by use: " + String.join("; ", plans) + ".";
+  }
+
+  private Figure.Grid table() {
+    List<String> head = new ArrayList<>(List.of("plan"));
+    parts.forEach(part -> head.add(part.label() + " h"));
+    List<List<String>> rows = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      List<String> cells = new ArrayList<>(List.of(plan.name()));
+      parts.forEach(part -> cells.add(wording.fixed(hours(plan.name(), part), 0, "h")));
+      rows.add(cells);
+    }
+    return new Figure.Grid(head, rows);
+  }
+}

@@ -1,0 +1,72 @@
+package hurdline.chart;
+
+import hurdline.answer.SeasonAnswer;
+import hurdline.measure.Measure;
+import hurdline.words.Wording;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The charts of season plans, by the question they answer. */
+public final class PlanFigures {
+  private final SeasonAnswer answer;
+  private final Wording wording;
+  private final Once<List<Figure>> building = new Once<>(this::drawBuilding);
+  private final Once<List<Figure>> machines = new Once<>(this::drawMachines);
+  private final Once<List<Figure>> money = new Once<>(this::drawMoney);
+  private final Once<List<Figure>> months = new Once<>(this::drawMonths);
+
+  public PlanFigures(SeasonAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  /** What the building is used for under each plan. */
+  public List<Figure> building() {
+    return building.get();
+  }
+
+  private List<Figure> drawBuilding() {
+    return List.of(new BuildingChart(answer, wording).figure());
+  }
+
+  /** Each machine's hours by crop, plan by plan. */
+  public List<Figure> machines() {
+    return machines.get();
+  }
+
+  private List<Figure> drawMachines() {
+    return answer.plans().stream()
+        .map(plan -> new MachineCropChart(answer, plan, wording).figure())
+        .toList();
+  }
+
+  /** What each plan earns. */
+  public List<Figure> money() {
+    return money.get();
+  }
+
+  private List<Figure> drawMoney() {
+    return answer.header().currency().isEmpty()
+        ? List.of()
+        : List.of(new PlanMarginChart(answer, wording).figure());
+  }
+
+  /** Electricity by month, the plans side by side. */
+  public List<Figure> months() {
+    return months.get();
+  }
+
+  private List<Figure> drawMonths() {
+    return List.of(
+        new PlanMonthChart(answer, "energy", "Electricity by month", Measure.ENERGY_TOTAL, wording)
+            .figure(),
+        new PlanMonthChart(
+                answer, "peak", "Highest quarter-hour of each month", Measure.ENERGY_PEAK, wording)
+            .figure());
+  }
+
+  /** Every chart, in the order of the report. */
+  public List<Figure> all() {
+    return Stream.of(building(), machines(), money(), months()).flatMap(List::stream).toList();
+  }
+}

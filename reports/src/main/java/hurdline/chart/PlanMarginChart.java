@@ -1,0 +1,117 @@
+package hurdline.chart;
+
+import hurdline.answer.Outline;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.SummaryRow;
+import hurdline.measure.Measure;
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.category.StatisticalBarRenderer;
+import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
+
+/** What each plan earns in all, and each of its lines before what all share. */
+final class PlanMarginChart {
+  private final SeasonAnswer answer;
+  private final Wording wording;
+  private final List<Part> parts = new ArrayList<>();
+
+  private record Part(String label, String measure) {}
+
+  PlanMarginChart(SeasonAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+    parts.add(new Part("margin of the plant", Measure.MONEY_MARGIN.of()));
+    Set<String> lines = new LinkedHashSet<>();
+    answer.plans().stream()
+        .flatMap(plan -> plan.outline().lines().stream())
+        .map(Outline.Line::name)
+        .forEach(lines::add);
+    lines.forEach(line -> parts.add(new Part(line, Measure.MONEY_LINE_MARGIN.of(line))));
+  }
+
+  Figure figure() {
+    String title = "What each plan earns";
+    int height = 110 + answer.plans().size() * (14 + 16 * parts.size());
+    String svg = Look.svg("margins", plot(), true, height, title, alternative());
+    return new Figure("margins", title, alternative(), svg, table());
+  }
+
+  private CategoryPlot plot() {
+    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    for (Part part : parts) {
+      for (SeasonAnswer.Plan plan : answer.plans()) {
+        Optional<SummaryRow> row = answer.find(plan.name(), part.measure());
+        double mean = row.map(SummaryRow::mean).orElse(0.0);
+        double half = row.map(r -> (r.high95() - r.low95()) / 2).orElse(0.0);
+        data.add(
+            mean,
+            Double.isNaN(half) ? 0 : half,
+            part.label(),
+            plan.name());
+      }
+    }
+    StatisticalBarRenderer bars = new StatisticalBarRenderer();
+    bars.setBarPainter(new StandardBarPainter());
+    bars.setShadowVisible(false);
+    bars.setErrorIndicatorPaint(Palette.INK);
+    bars.setErrorIndicatorStroke(new BasicStroke(1.5f));
+    bars.setItemMargin(0);
+    bars.setDefaultLegendShape(Look.swatch());
+    for (int series = 0; series < parts.size(); series++) {
+      bars.setSeriesPaint(series, series == 0 ? Palette.GREEN : paint(parts.get(series).label()));
+    }
+    String axis = answer.header().currency() + ", bar of the 95 % interval";
+    CategoryPlot plot =
+        Look.lying(
+            new CategoryPlot(data, Look.categoryAxis(), Look.numberAxis(axis, wording), bars));
+    plot.setRangeZeroBaselineVisible(true);
+    return plot;
+  }
+
+  private java.awt.Paint paint(String line) {
+    return answer.plans().stream()
+        .flatMap(plan -> plan.outline().lines().stream())
+        .filter(each -> each.name().equals(line))
+        .map(each -> PlanPaints.of(answer, each.crop()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private String alternative() {
+    List<String> told = new ArrayList<>();
+    answer
+        .plans()
+        .forEach(
+            plan ->
+                answer
+                    .find(plan.name(), Measure.MONEY_MARGIN.of())
+                    .ifPresent(row -> told.add(plan.name() + " " + wording.withInterval(row))));
+    return "Bars of the margin of each plan: " + String.join(", ", told) + ".";
+  }
+
+  private Figure.Grid table() {
+    List<String> head = new ArrayList<>(List.of("plan"));
+    parts.forEach(part -> head.add(part.label() + " " + answer.header().currency()));
+    List<List<String>> rows = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      List<String> cells = new ArrayList<>(List.of(plan.name()));
+      parts.forEach(
+          part -> cells.add(answer.find(plan.name(), part.measure()).map(this::cell).orElse("")));
+      rows.add(cells);
+    }
+    return new Figure.Grid(head, rows);
+  }
+
+  private String cell(SummaryRow row) {
+    String number = wording.number(row.mean(), row.low95(), row.high95(), row.unit());
+    String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
+    return range.isEmpty() ? number : number + " (" + range + ")";
+  }
+}

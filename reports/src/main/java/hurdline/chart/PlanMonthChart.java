@@ -1,0 +1,100 @@
+package hurdline.chart;
+
+import hurdline.answer.MonthRow;
+import hurdline.answer.SeasonAnswer;
+import hurdline.measure.Measure;
+import hurdline.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.CategoryLabelPositions;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.renderer.category.BarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.data.category.DefaultCategoryDataset;
+
+/** One measure month by month, the plans side by side. */
+final class PlanMonthChart {
+  private final SeasonAnswer answer;
+  private final String name;
+  private final String title;
+  private final String unit;
+  private final List<MonthRow> rows;
+  private final Wording wording;
+
+  PlanMonthChart(
+      SeasonAnswer answer, String name, String title, Measure measure, Wording wording) {
+    this.answer = answer;
+    this.name = name;
+    this.title = title;
+    this.wording = wording;
+    unit = measure.unit().word();
+    rows =
+        answer.months().stream().filter(row -> row.measure().equals(measure.of())).toList();
+  }
+
+  Figure figure() {
+    String alternative = alternative();
+    return new Figure(
+        name, title, alternative, Look.svg(name, plot(), true, 270, title, alternative), table());
+  }
+
+  private CategoryPlot plot() {
+    DefaultCategoryDataset data = new DefaultCategoryDataset();
+    rows.forEach(row -> data.addValue(row.mean(), row.option(), row.month()));
+    BarRenderer bars = new BarRenderer();
+    bars.setBarPainter(new StandardBarPainter());
+    bars.setShadowVisible(false);
+    bars.setItemMargin(0);
+    bars.setMaximumBarWidth(0.05);
+    bars.setDefaultLegendShape(Look.swatch());
+    for (int series = 0; series < answer.plans().size(); series++) {
+      bars.setSeriesPaint(series, Palette.series(series));
+    }
+    CategoryAxis axis = Look.categoryAxis();
+    axis.setTickLabelFont(Fonts.of(11));
+    axis.setCategoryMargin(0.25);
+    axis.setCategoryLabelPositions(
+        months().size() > 12 ? CategoryLabelPositions.UP_90 : CategoryLabelPositions.STANDARD);
+    CategoryPlot plot =
+        Look.lying(new CategoryPlot(data, axis, Look.numberAxis(unit, wording), bars));
+    plot.setOrientation(PlotOrientation.VERTICAL);
+    return plot;
+  }
+
+  private List<String> months() {
+    return rows.stream().map(MonthRow::month).distinct().toList();
+  }
+
+  private String alternative() {
+    List<String> told = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      List<String> each = new ArrayList<>();
+      rows.stream()
+          .filter(row -> row.option().equals(plan.name()))
+          .forEach(row -> each.add(row.month() + " " + wording.fixed(row.mean(), 0, unit)));
+      told.add(plan.name() + " " + String.join(", ", each));
+    }
+    return title + ", bars of " + unit + " for each plan: " + String.join("; ", told) + ".";
+  }
+
+  private Figure.Grid table() {
+    List<String> head = new ArrayList<>(List.of("month"));
+    answer.plans().forEach(plan -> head.add(plan.name() + " " + unit + " (nine years in ten)"));
+    List<List<String>> cells = new ArrayList<>();
+    for (String month : months()) {
+      List<String> line = new ArrayList<>(List.of(month));
+      rows.stream().filter(row -> row.month().equals(month)).forEach(row -> line.add(cell(row)));
+      cells.add(line);
+    }
+    return new Figure.Grid(head, cells);
+  }
+
+  private String cell(MonthRow row) {
+    String mean = wording.fixed(row.mean(), 0, unit);
+    String low = wording.fixed(row.p05(), 0, unit);
+    String high = wording.fixed(row.p95(), 0, unit);
+    return low.equals(high) ? mean : mean + " (" + low + " to " + high + ")";
+  }
+}

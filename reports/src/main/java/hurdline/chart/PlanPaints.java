@@ -1,0 +1,25 @@
+package hurdline.chart;
+
+import hurdline.answer.Outline;
+import hurdline.answer.SeasonAnswer;
+import java.awt.Paint;
+import java.util.List;
+
+/** One paint for each crop in all charts of season plans. */
+final class PlanPaints {
+  private PlanPaints() {}
+
+  static Paint of(SeasonAnswer answer, String crop) {
+    List<String> crops = crops(answer);
+    return Palette.series(crops.indexOf(crop));
+  }
+
+  /** Crops of all plans, in the order in which they are met. */
+  static List<String> crops(SeasonAnswer answer) {
+    return answer.plans().stream()
+        .flatMap(plan -> plan.outline().crops().stream())
+        .map(Outline.Crop::name)
+        .distinct()
+        .toList();
+  }
+}

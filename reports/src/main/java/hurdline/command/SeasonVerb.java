@@ -1,0 +1,90 @@
+package hurdline.command;
+
+import hurdline.answer.SeasonAnswer;
+import hurdline.chart.PlanFigures;
+import hurdline.page.ReportPage;
+import hurdline.study.Effort;
+import hurdline.table.AnswerFolder;
+import hurdline.table.SeasonTables;
+import hurdline.words.SeasonWords;
+import hurdline.words.Wording;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+@CommandLine.Command(
+    name = "season",
+    customSynopsis = "hurdline season FILE... [OPTION]...",
+    description =
+        "Plays a plant that cotton and stalks share under several season plans on the same chance and"
+            + " says how full the building is, what each plan earns and which finishes its crops.",
+    sortOptions = false,
+    optionListHeading = "%nOptions:%n",
+    parameterListHeading = "%n",
+    footer = {
+      "",
+      "Ctrl-C ends a comparison early; what is done by then is kept and reported.",
+      "Example: hurdline season one_or_two_shifts.yaml --plans base,two_shifts"
+    })
+final class SeasonVerb implements Callable<Integer> {
+  private final Setting setting;
+
+  @CommandLine.Mixin private SeasonChoice choice;
+  @CommandLine.Mixin private EffortFlags flags;
+  @CommandLine.Mixin private Shown shown;
+
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "Folder for the answer; it must be new or empty. Default: a dated one beside the first FILE.")
+  private Path out;
+
+  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
+  private boolean help;
+
+  SeasonVerb(Setting setting) {
+    this.setting = setting;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Effort effort = flags.effort();
+    Wording wording = shown.wording();
+    Studies.Planning season =
+        setting.studies().season(choice.files(), choice.plans(), choice.chosen(), effort);
+    AnswerFolder folder =
+        out == null
+            ? AnswerFolder.beside(choice.files().get(0), LocalDateTime.now())
+            : AnswerFolder.named(out);
+    try (Drawing drawing = Drawing.begin()) {
+      Optional<SeasonAnswer> found =
+          Played.inSight(setting, shown, season.plays(), season::play);
+      return report(found, new AnswerFiles(folder, drawing), wording);
+    } finally {
+      folder.giveBack();
+    }
+  }
+
+  private int report(Optional<SeasonAnswer> found, AnswerFiles files, Wording wording)
+      throws IOException {
+    if (found.isEmpty()) {
+      setting.err().println("Stopped before the first replication was done; nothing is written.");
+      return ExitCode.STOPPED.number();
+    }
+    SeasonAnswer answer = found.get();
+    PlanFigures figures = new PlanFigures(answer, wording);
+    files.write(
+        answer,
+        new SeasonTables(answer).all(),
+        figures::all,
+        () -> ReportPage.html(answer, wording, figures));
+    List<String> lines = new SeasonWords(answer, wording).lines();
+    new Told(setting, shown).tell(answer, answer.warnings(), lines, files.folder());
+    return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
+  }
+}

@@ -1,0 +1,200 @@
+package hurdline.page;
+
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.Outline;
+import hurdline.answer.PlanDifference;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.SummaryRow;
+import hurdline.chart.Figure;
+import hurdline.measure.Kpi;
+import hurdline.measure.Measure;
+import hurdline.measure.State;
+import hurdline.words.MainMeasures;
+import hurdline.words.SeasonWords;
+import hurdline.words.Wording;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Tables of the season page that have no chart. */
+final class PlanTables {
+  private final SeasonAnswer answer;
+  private final Wording wording;
+  private final SeasonWords words;
+
+  PlanTables(SeasonAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+    words = new SeasonWords(answer, wording);
+  }
+
+  /** One row a plan: what it is, what it earns, how surely it finishes. */
+  Figure.Grid plans() {
+    List<List<String>> rows = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      rows.add(
+          List.of(
+              plan.name(),
+              plan.says().isEmpty() ? plan.file() : plan.says(),
+              cell(plan.name(), Measure.MONEY_MARGIN.of()),
+              share(plan.name(), Measure.SEASON_FINISHED.of())));
+    }
+    String currency = answer.header().currency();
+    return new Figure.Grid(
+        List.of("plan", "", "margin " + currency, "years in which all crops were finished, %"), rows);
+  }
+
+  Figure.Grid entries() {
+    List<List<String>> rows = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      for (SeasonAnswer.Entry entry : plan.entries()) {
+        String more =
+            entry.isChangeover() ? entry.hands() + " hands" : String.join(", ", entry.shifts());
+        String moved =
+            entry.movedFrom().isEmpty()
+                ? ""
+                : "; moved from " + entry.movedFrom() + " by the changeover before it";
+        rows.add(
+            List.of(
+                plan.name(),
+                entry.isChangeover() ? "changeover" : entry.line(),
+                entry.from().toString(),
+                entry.to().toString(),
+                more + moved));
+      }
+    }
+    return new Figure.Grid(List.of("plan", "what", "from", "to", "shifts or hands"), rows);
+  }
+
+  /** One row a plan and line. */
+  Figure.Grid crops() {
+    List<List<String>> rows = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      for (Outline.Line line : plan.outline().lines()) {
+        rows.add(crop(plan.name(), line));
+      }
+    }
+    return new Figure.Grid(
+        List.of(
+            "plan: line",
+            "fed " + wording.unit("t"),
+            "hours",
+            "starved h",
+            "blocked h",
+            "margin " + answer.header().currency(),
+            "finished in % of years",
+            "ended",
+            "left over",
+            "not earned " + answer.header().currency()),
+        rows);
+  }
+
+  private List<String> crop(String plan, Outline.Line line) {
+    return List.of(
+        plan + ": " + line.name(),
+        cell(plan, Measure.MASS_FED.of(line.crop())),
+        cell(plan, Measure.LINE_HOURS_SCHEDULED.of(line.name())),
+        standing(plan, line, State.STARVED),
+        standing(plan, line, State.BLOCKED),
+        cell(plan, Measure.MONEY_LINE_MARGIN.of(line.name())),
+        share(plan, Measure.SEASON_LINE_FINISHED.of(line.name())),
+        answer.find(plan, Measure.SEASON_ENDED.of(line.name())).map(words::dates).orElse(""),
+        cell(plan, Measure.SEASON_LEFT_OVER.of(line.name())),
+        cell(plan, Measure.SEASON_NOT_EARNED.of(line.name())));
+  }
+
+  private String standing(String plan, Outline.Line line, State state) {
+    return cell(plan, Measure.MACHINE_CROP_HOURS.of(line.feed(), line.crop(), state.word()));
+  }
+
+  Figure.Grid ratios() {
+    List<String> head = new ArrayList<>(List.of("plan: machine"));
+    for (Kpi kpi : Kpi.values()) {
+      head.add(kpi.word().replace('_', ' ') + " %");
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      Set<String> machines = new LinkedHashSet<>();
+      plan.outline().lines().forEach(line -> machines.addAll(line.machines()));
+      for (String machine : machines) {
+        List<String> cells = new ArrayList<>(List.of(plan.name() + ": " + machine));
+        for (Kpi kpi : Kpi.values()) {
+          cells.add(cell(plan.name(), Measure.MACHINE_KPI.of(machine, kpi.word())));
+        }
+        rows.add(cells);
+      }
+    }
+    return new Figure.Grid(head, rows);
+  }
+
+  Figure.Grid crews() {
+    List<List<String>> rows = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      for (Outline.Line line : plan.outline().lines()) {
+        rows.add(
+            List.of(
+                plan.name() + ": " + line.name(),
+                cell(plan.name(), Measure.CREW_HOURS.of(line.name())),
+                cell(plan.name(), Measure.CREW_CHANGEOVER.of(line.name())),
+                cell(plan.name(), Measure.CREW_RECEIVING.of(line.crop()))));
+      }
+    }
+    return new Figure.Grid(
+        List.of("plan: line", "shifts h", "changeover after it h", "receiving its crop h"), rows);
+  }
+
+  Figure.Grid differences() {
+    List<List<String>> rows = new ArrayList<>();
+    for (MainMeasures main : MainMeasures.of(answer.outline())) {
+      for (PlanDifference pair : answer.differences()) {
+        if (pair.row().measure().equals(main.measure())) {
+          rows.add(difference(main.label(), pair));
+        }
+      }
+    }
+    return new Figure.Grid(
+        List.of("", "plan less plan", "difference", "unit", "joint 95 % interval", "told apart"), rows);
+  }
+
+  private List<String> difference(String label, PlanDifference pair) {
+    DifferenceRow r = pair.row();
+    return List.of(
+        label,
+        pair.plan() + " less " + pair.against(),
+        wording.number(r.difference(), r.lowJoint(), r.highJoint(), r.unit()),
+        wording.unit(r.unit()),
+        wording.interval(r.difference(), r.lowJoint(), r.highJoint(), r.unit()),
+        r.toldApart() ? "yes" : "no");
+  }
+
+  private String cell(String plan, String measure) {
+    return answer.find(plan, measure).map(this::cell).orElse("");
+  }
+
+  private String cell(SummaryRow row) {
+    if (Double.isNaN(row.mean())) {
+      return "";
+    }
+    String number = wording.number(row.mean(), row.low95(), row.high95(), row.unit());
+    String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
+    return range.isEmpty() ? number : number + " (" + range + ")";
+  }
+
+  /** A chance in whole percents, its interval being wide. */
+  private String share(String plan, String measure) {
+    Optional<SummaryRow> row = answer.find(plan, measure);
+    return row.map(
+            r ->
+                wording.fixed(r.mean(), 0, "share")
+                    + (r.high95() > r.low95()
+                        ? " ("
+                            + wording.fixed(r.low95(), 0, "share")
+                            + " to "
+                            + wording.fixed(r.high95(), 0, "share")
+                            + ")"
+                        : ""))
+        .orElse("");
+  }
+}

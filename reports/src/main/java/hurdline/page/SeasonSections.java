@@ -1,0 +1,122 @@
+package hurdline.page;
+
+import hurdline.answer.Header;
+import hurdline.answer.SeasonAnswer;
+import hurdline.chart.Figure;
+import hurdline.chart.PlanFigures;
+import hurdline.measure.Kpi;
+import hurdline.measure.Use;
+import hurdline.words.SeasonWords;
+import hurdline.words.Wording;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The parts of the report of season plans: the building first, then what comes of it. */
+final class SeasonSections {
+  private final SeasonAnswer answer;
+  private final Wording wording;
+  private final PlanFigures figures;
+  private final SeasonWords words;
+  private final PlanTables tables;
+
+  SeasonSections(SeasonAnswer answer, Wording wording, PlanFigures figures) {
+    this.answer = answer;
+    this.figures = figures;
+    this.wording = wording;
+    words = new SeasonWords(answer, wording);
+    tables = new PlanTables(answer, wording);
+  }
+
+  List<Section> all() {
+    List<Figure> money = figures.money();
+    return List.of(
+        new Section("answer", "The answer", true, this::writeAnswer),
+        new Section("building", "The building", true, html -> writeBuilding(html, figures.building())),
+        new Section("crops", "The crops", true, this::writeCrops),
+        new Section(
+            "machines", "The machines", true, html -> writeMachines(html, figures.machines())),
+        new Section("money", "Money", !money.isEmpty(), html -> writeMoney(html, money)),
+        new Section("crews", "Crews", true, html -> html.table("hand hours", tables.crews())),
+        new Section(
+            "energy", "Electricity", true, html -> figures.months().forEach(html::figure)),
+        new Section(
+            "differences", "Plan against plan", answer.plans().size() > 1, this::writeDifferences),
+        new Section("assumes", "What these figures assume", true, this::writeAssumptions),
+        new Section("cautions", "Cautions", true, this::writeCautions));
+  }
+
+  private void writeAnswer(Html html) {
+    html.raw("<div class=\"answer\">\n");
+    words.sentences().forEach(html::paragraph);
+    html.raw("</div>\n");
+    Header header = answer.header();
+    if (header.stopped()) {
+      html.paragraph(
+          "The comparison was stopped: "
+              + header.replications()
+              + " of "
+              + header.replicationsAsked()
+              + " replications are in this answer.");
+    }
+    html.table("plans", tables.plans());
+    html.paragraph("In brackets stand 95 % intervals.");
+  }
+
+  private void writeBuilding(Html html, List<Figure> building) {
+    building.forEach(html::figure);
+    html.list(Stream.of(Use.values()).map(use -> use.word() + ": " + use.sentence() + ".").toList());
+    html.table("campaigns and changeovers", tables.entries());
+    html.paragraph(
+        "Dates are those of the plan; a campaign ends earlier in a year in which its crop runs out.");
+  }
+
+  private void writeCrops(Html html) {
+    html.table("crops", tables.crops());
+    html.paragraph(
+        "Standing is told at the line's feeder. What the crop left over would have brought is at the"
+            + " line's margin per bale fed, before electricity and overhead.");
+  }
+
+  private void writeMachines(Html html, List<Figure> machines) {
+    machines.forEach(html::figure);
+    html.table("ratios after ISO 22400-2", tables.ratios());
+    html.list(
+        Stream.of(Kpi.values())
+            .map(kpi -> kpi.word().replace('_', ' ') + " = " + kpi.sentence() + ".")
+            .toList());
+    html.paragraph(
+        "Names and ratios are those of ISO 22400-2, from memory: PBT is the machine's hours on duty,"
+            + " APT those at work, AUST those in a package change or screen swap, ADET those in a stop;"
+            + " AUBT is PBT less the hours starved or blocked, AUPT is APT and AUST.");
+  }
+
+  private void writeMoney(Html html, List<Figure> money) {
+    money.forEach(html::figure);
+    html.paragraph(
+        "A line's margin is before electricity and overhead, which serve all lines. The margin is"
+            + " before interest and tax.");
+  }
+
+  private void writeDifferences(Html html) {
+    html.table("plan against plan", tables.differences());
+    html.paragraph(
+        "Each row is a plan less another in the same years; the interval holds for all pairs"
+            + " together. Where it covers zero the two are not told apart. All measures are in"
+            + " differences.csv.");
+  }
+
+  private void writeAssumptions(Html html) {
+    html.table("settings", Settings.grid(answer.header(), wording));
+    RunSections.writeNotes(html, answer.assumptions());
+    html.paragraph(
+        "Tables beside this page are in metric units, a t being 1000 kg, with all digits.");
+  }
+
+  private void writeCautions(Html html) {
+    RunSections.writeNotes(html, answer.cautions());
+    if (!answer.warnings().isEmpty()) {
+      html.paragraph("The plant file gives warnings:").list(answer.warnings());
+    }
+    RunSections.writeNotes(html, Cautions.standing());
+  }
+}

@@ -1,0 +1,64 @@
+package hurdline.table;
+
+import static hurdline.table.SharedTables.row;
+import static hurdline.table.SharedTables.table;
+
+import hurdline.answer.PlanDifference;
+import hurdline.answer.SeasonAnswer;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The tables of season plans; where other verbs have an option, a plan's name stands. */
+public final class SeasonTables {
+  private final SeasonAnswer answer;
+
+  public SeasonTables(SeasonAnswer answer) {
+    this.answer = answer;
+  }
+
+  public List<Table> all() {
+    List<String> names = answer.plans().stream().map(SeasonAnswer.Plan::name).toList();
+    return List.of(
+        SharedTables.measures(names, answer.samples().of()),
+        SharedTables.summary(answer.summary()),
+        plans(),
+        differences(),
+        SharedTables.months(answer.months()),
+        strips());
+  }
+
+  private Table plans() {
+    return table(
+        "plans.csv",
+        "plan,measure,unit,mean,low_95,high_95",
+        () ->
+            answer.figures().stream()
+                .map(
+                    r -> row(r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95())));
+  }
+
+  private Table differences() {
+    return table(
+        "differences.csv",
+        "plan,against," + SharedTables.DIFFERENCE,
+        () -> answer.differences().stream().map(SeasonTables::difference));
+  }
+
+  private static Object[] difference(PlanDifference pair) {
+    Object[] alone = SharedTables.difference(pair.plan(), pair.row());
+    return Stream.concat(
+            Stream.of(alone[0], pair.against()), Stream.of(alone).skip(1))
+        .toArray();
+  }
+
+  private Table strips() {
+    return table(
+        "strips.csv",
+        "plan,machine,week,crop,hours,worked_t",
+        () ->
+            answer.strips().stream()
+                .map(
+                    r ->
+                        row(r.plan(), r.machine(), r.week(), r.crop(), r.hours(), r.workedT())));
+  }
+}

@@ -1,0 +1,276 @@
+package hurdline.words;
+
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.Header;
+import hurdline.answer.Outline;
+import hurdline.answer.PlanDifference;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.SummaryRow;
+import hurdline.measure.Measure;
+import hurdline.measure.State;
+import hurdline.measure.Use;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** How season plans compare, for the terminal and for the head of the report. */
+public final class SeasonWords {
+  private static final int HOURS_A_DAY = 24;
+
+  private final SeasonAnswer answer;
+  private final Wording wording;
+
+  public SeasonWords(SeasonAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  /** What the terminal shows: a plan in a line and one more for each of its lines, then which is best. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(title());
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      lines.add(plan.name() + ": " + building(plan.name()) + margin(plan.name()));
+      for (Outline.Line line : plan.outline().lines()) {
+        lines.add("  " + line.name() + ": " + line(plan, line));
+      }
+    }
+    lines.addAll(sentences());
+    if (answer.header().replications() > 1) {
+      lines.add(
+          "In brackets: 95 % interval"
+              + (answer.plans().size() > 2 ? "; those of differences hold for all pairs together." : "."));
+    }
+    return lines;
+  }
+
+  /** Which plan earns the most, and which most surely finishes its crops. */
+  public List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    if (answer.plans().size() > 1) {
+      best().ifPresent(sentences::add);
+      sentences.add(surest());
+    }
+    return sentences;
+  }
+
+  private String title() {
+    Header header = answer.header();
+    String option = header.option().equals("base") ? "" : " with " + header.option();
+    String changes =
+        header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    return header.plant()
+        + ", season "
+        + (answer.plans().size() == 1 ? "plan " : "plans ")
+        + names()
+        + option
+        + changes
+        + ", "
+        + header.from()
+        + " to "
+        + header.to()
+        + ", "
+        + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
+        + (header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "")
+        + ", seed "
+        + header.seed();
+  }
+
+  /** The plans by name, as they were asked for. */
+  public String names() {
+    return answer.plans().stream().map(SeasonAnswer.Plan::name).collect(Collectors.joining(", "));
+  }
+
+  private String building(String plan) {
+    Header header = answer.header();
+    long hours = HOURS_A_DAY * (ChronoUnit.DAYS.between(header.from(), header.to()) + 1);
+    String beside =
+        use(plan, Use.BESIDE) > 0 ? " (" + hours(use(plan, Use.BESIDE)) + " h by two lines)" : "";
+    return "building worked "
+        + hours(use(plan, Use.WORKED))
+        + " of "
+        + hours(hours)
+        + " h"
+        + beside
+        + ", changeover "
+        + hours(use(plan, Use.CHANGEOVER))
+        + " h, uncrewed "
+        + hours(use(plan, Use.UNCREWED))
+        + " h, unused "
+        + hours(use(plan, Use.UNUSED))
+        + " h";
+  }
+
+  private double use(String plan, Use use) {
+    return answer.mean(plan, Measure.BUILDING_HOURS.of(use.word()));
+  }
+
+  private String hours(double hours) {
+    return wording.fixed(hours, 0, "h");
+  }
+
+  private String margin(String plan) {
+    return told(plan, Measure.MONEY_MARGIN.of()).map(text -> "; margin " + text).orElse("");
+  }
+
+  private Optional<String> told(String plan, String measure) {
+    return answer.find(plan, measure).map(wording::withInterval);
+  }
+
+  private String line(SeasonAnswer.Plan plan, Outline.Line line) {
+    String name = plan.name();
+    String fed = told(name, Measure.MASS_FED.of(line.crop())).orElse("nothing");
+    return fed
+        + " of "
+        + line.crop()
+        + " fed in "
+        + hours(answer.mean(name, Measure.LINE_HOURS_SCHEDULED.of(line.name())))
+        + " h"
+        + standing(name, line)
+        + told(name, Measure.MONEY_LINE_MARGIN.of(line.name())).map(t -> ", margin " + t).orElse("")
+        + "; "
+        + finished(name, line);
+  }
+
+  private String standing(String plan, Outline.Line line) {
+    double starved = standing(plan, line, State.STARVED);
+    if (Double.isNaN(starved)) {
+      return "";
+    }
+    double blocked = standing(plan, line, State.BLOCKED);
+    return " (starved " + hours(starved) + " h, blocked " + hours(blocked) + " h)";
+  }
+
+  private double standing(String plan, Outline.Line line, State state) {
+    String measure = Measure.MACHINE_CROP_HOURS.of(line.feed(), line.crop(), state.word());
+    return answer.mean(plan, measure);
+  }
+
+  /** {@code finished in 12 of 40 years, ended 2027-09-24 (…); left over 300 bales}. */
+  public String finished(String plan, Outline.Line line) {
+    return finishedIn(plan, Measure.SEASON_LINE_FINISHED.of(line.name()))
+        + ended(plan, line)
+        + leftOver(plan, line);
+  }
+
+  private String finishedIn(String plan, String measure) {
+    int count = answer.header().replications();
+    long years = Math.round(answer.mean(plan, measure) * count);
+    return "finished in " + years + " of " + count + (count == 1 ? " year" : " years");
+  }
+
+  private String ended(String plan, Outline.Line line) {
+    return answer
+        .find(plan, Measure.SEASON_ENDED.of(line.name()))
+        .map(row -> ", ended " + dates(row))
+        .orElse("");
+  }
+
+  /** The middle date, and the band that nine years of ten lie in. */
+  public String dates(SummaryRow row) {
+    if (Double.isNaN(row.p50())) {
+      return "never, no shift was worked";
+    }
+    String middle = date(row.p50());
+    String low = date(row.p05());
+    String high = date(row.p95());
+    return low.equals(high) ? middle : middle + " (nine years in ten " + low + " to " + high + ")";
+  }
+
+  private String date(double day) {
+    return answer.header().from().plusDays(Math.round(day) - 1).toString();
+  }
+
+  private String leftOver(String plan, Outline.Line line) {
+    Optional<SummaryRow> left = answer.find(plan, Measure.SEASON_LEFT_OVER.of(line.name()));
+    if (left.isEmpty() || left.get().most() == 0) {
+      return "";
+    }
+    String money =
+        told(plan, Measure.SEASON_NOT_EARNED.of(line.name()))
+            .map(text -> ", worth " + text + " at the line's margin")
+            .orElse("");
+    return "; left over " + wording.withInterval(left.get()) + money;
+  }
+
+  private Optional<String> best() {
+    String best = answer.verdict().margin();
+    if (best.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> parts = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      if (!plan.name().equals(best)) {
+        lead(best, plan.name(), Measure.MONEY_MARGIN.of())
+            .ifPresent(lead -> parts.add(lead + " over " + plan.name()));
+      }
+    }
+    List<String> like = answer.verdict().marginLike();
+    String sure =
+        like.isEmpty()
+            ? ""
+            : "; not told apart from " + String.join(", ", like) + " at "
+                + answer.header().replications() + " replications";
+    return Optional.of("Best margin: " + best + ", " + String.join(", ", parts) + sure + ".");
+  }
+
+  /** How far one plan is ahead of another, whichever way round the two stand in the table. */
+  private Optional<String> lead(String plan, String other, String measure) {
+    Optional<DifferenceRow> straight =
+        answer.difference(plan, other, measure).map(PlanDifference::row);
+    return straight
+        .or(() -> answer.difference(other, plan, measure).map(PlanDifference::row).map(SeasonWords::turned))
+        .map(row -> told(row));
+  }
+
+  private static DifferenceRow turned(DifferenceRow r) {
+    return new DifferenceRow(
+        r.option(), r.measure(), r.unit(), r.optionMean(), r.baseMean(), -r.difference(), -r.high95(),
+        -r.low95(), -r.highJoint(), -r.lowJoint(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved());
+  }
+
+  /** {@code +40,000 USD (30,000 to 50,000)}. */
+  public String told(DifferenceRow row) {
+    if (row.difference() == 0 && !(row.highJoint() > row.lowJoint())) {
+      return "no difference";
+    }
+    String range = wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
+    String number = wording.number(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
+    return (row.difference() > 0 ? "+" : "")
+        + number
+        + " "
+        + wording.unit(row.unit())
+        + (range.isEmpty() ? "" : " (" + range + ")");
+  }
+
+  private String surest() {
+    SeasonAnswer.Verdict verdict = answer.verdict();
+    String measure = Measure.SEASON_FINISHED.of();
+    boolean never = answer.plans().stream().allMatch(plan -> answer.mean(plan.name(), measure) == 0);
+    if (never) {
+      return "No plan finished all its crops in any year.";
+    }
+    String first = verdict.surest() + " (" + finishedIn(verdict.surest(), measure) + chance(verdict.surest()) + ")";
+    List<String> like = verdict.surestLike();
+    return "Most surely finishes all crops: "
+        + first
+        + (like.isEmpty() ? "" : "; not told apart from " + String.join(", ", like))
+        + ".";
+  }
+
+  private String chance(String plan) {
+    return answer
+        .find(plan, Measure.SEASON_FINISHED.of())
+        .filter(row -> row.high95() > row.low95())
+        .map(
+            row ->
+                ", a chance of "
+                    + wording.fixed(row.low95(), 0, "share")
+                    + " to "
+                    + wording.fixed(row.high95(), 0, "share")
+                    + " %")
+        .orElse("");
+  }
+}

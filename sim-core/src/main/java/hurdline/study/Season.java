@@ -1,0 +1,154 @@
+package hurdline.study;
+
+import hurdline.answer.SeasonAnswer;
+import hurdline.plant.Change;
+import hurdline.plant.Money;
+import hurdline.plant.Nearest;
+import hurdline.plant.Plan;
+import hurdline.plant.Plant;
+import hurdline.plant.ProblemsException;
+import hurdline.work.Outcome;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/** How full a shared building is under each of several season plans, and which of them is best. */
+public final class Season {
+  private final List<Source> sources;
+  private final Chosen chosen;
+  private final Effort effort;
+  private final List<Planned> plans = new ArrayList<>();
+
+  /** Asks a file for what it warns of in a changed plant, whole lines. */
+  public interface Warnings {
+    List<String> of(Source source, List<Change> changes);
+  }
+
+  /**
+   * A plan that is compared.
+   *
+   * @param warnings of its plant
+   */
+  record Planned(String name, String says, Source source, Stage stage, List<String> warnings) {}
+
+  /**
+   * @param sources one file with plans of its own, or several of which each is a plan
+   * @param names of plans of the one file, {@code base} being its season as it stands; none for that
+   *     and each of the file's plans
+   * @param chosen what is changed under every plan alike, after the plan's own changes
+   * @throws ProblemsException if there is nothing to compare, names are equal, or plants differ in
+   *     what must be alike
+   */
+  public Season(
+      List<Source> sources, List<String> names, Chosen chosen, Warnings warnings, Effort effort) {
+    this.sources = List.copyOf(sources);
+    this.chosen = chosen;
+    this.effort = effort;
+    if (sources.size() == 1) {
+      ofOneFile(sources.get(0), names, warnings);
+    } else {
+      sources.forEach(source -> add(nameOf(source), "", source, chosen.changes(), warnings));
+    }
+    refuseUnlike();
+  }
+
+  private void ofOneFile(Source source, List<String> asked, Warnings warnings) {
+    Map<String, String> says = new LinkedHashMap<>(Map.of(Chosen.BASE, "the season as the file has it"));
+    List<Plan> known = source.variants().with().plans();
+    known.forEach(plan -> says.put(plan.name(), plan.says()));
+    if (known.isEmpty() && asked.isEmpty()) {
+      throw wrong(
+          source.file() + ": the file has no plans to compare",
+          "an entry under plans, several files, or --plans base for the season as it stands");
+    }
+    for (String name : asked.isEmpty() ? List.copyOf(says.keySet()) : asked) {
+      if (!says.containsKey(name)) {
+        throw wrong(
+            source.file() + ": \"" + name + "\" is no plan of this file",
+            Nearest.expected("a plan", name, says.keySet()));
+      }
+      Stream<Change> own = name.equals(Chosen.BASE) ? Stream.of() : Stream.of(new Change.Named(name));
+      List<Change> changes = Stream.concat(own, chosen.changes().stream()).toList();
+      add(name, says.get(name), source, changes, warnings);
+    }
+  }
+
+  private void add(
+      String name, String says, Source source, List<Change> changes, Warnings warnings) {
+    if (plans.stream().anyMatch(plan -> plan.name().equals(name))) {
+      throw wrong(
+          "two plans are named \"" + name + "\"",
+          "each plan once, and files whose names differ without their folder and ending");
+    }
+    Plant plant = source.variants().with(changes.toArray(Change[]::new));
+    plans.add(
+        new Planned(name, says, source, Stage.of(plant), warnings.of(source, changes)));
+  }
+
+  private static String nameOf(Source source) {
+    return source.file().replaceFirst("\\.ya?ml$", "");
+  }
+
+  /** Money in two currencies, or years of different length, cannot be set side by side. */
+  private void refuseUnlike() {
+    Plant first = plans.get(0).stage().plant();
+    for (Planned plan : plans) {
+      Plant plant = plan.stage().plant();
+      unlike(plan, "has money in", money(first), money(plant), "one currency for all plans");
+      unlike(plan, "plays", dates(first), dates(plant), "one calendar from and to for all plans");
+    }
+  }
+
+  private void unlike(Planned plan, String verb, String first, String other, String expected) {
+    if (!first.equals(other)) {
+      throw wrong(
+          "plan \"" + plan.name() + "\" " + verb + " " + other + " and plan \""
+              + plans.get(0).name() + "\" " + verb + " " + first,
+          expected);
+    }
+  }
+
+  private static String money(Plant plant) {
+    return plant.money().map(Money::currency).orElse("no currency");
+  }
+
+  private static String dates(Plant plant) {
+    return plant.calendar().from() + " to " + plant.calendar().to();
+  }
+
+  private static ProblemsException wrong(String said, String expected) {
+    return new ProblemsException(List.of(said + "; expected " + expected));
+  }
+
+  /** How often a calendar is played in all; with an aim, to begin with. */
+  public int plays() {
+    return new Goal(effort).first() * plans.size();
+  }
+
+  /**
+   * Plays all plans.
+   *
+   * @param progress told of all plays together, never two at once
+   * @param stop asked now and then whether to finish early
+   * @return what the finished replications say; empty if there was no time for any
+   */
+  public Optional<SeasonAnswer> play(Run.Progress progress, BooleanSupplier stop) {
+    List<SeasonFigures> figures = plans.stream().map(plan -> new SeasonFigures()).toList();
+    List<Consumer<Outcome>> takers = figures.stream().map(SeasonFigures::filling).toList();
+    Rounds.Played played =
+        new Rounds(plans.stream().map(Planned::stage).toList(), effort)
+            .play(
+                new Plays(effort, progress, stop),
+                figures.stream().map(SeasonFigures::figures).toList(),
+                takers);
+    return played.figures().get(0).count() == 0
+        ? Optional.empty()
+        : Optional.of(
+            new SeasonAnswers(sources, chosen, effort, plans, figures).answer(played.stopped()));
+  }
+}

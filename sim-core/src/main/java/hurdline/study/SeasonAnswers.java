@@ -1,0 +1,211 @@
+package hurdline.study;
+
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.MonthRow;
+import hurdline.answer.Note;
+import hurdline.answer.PlanDifference;
+import hurdline.answer.Samples;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.StripRow;
+import hurdline.answer.SummaryRow;
+import hurdline.estimate.Interval;
+import hurdline.estimate.Intervals;
+import hurdline.estimate.PairedDifference;
+import hurdline.line.Layout;
+import hurdline.line.Periods;
+import hurdline.measure.Measure;
+import hurdline.work.Outcome;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Makes the answer to how season plans compare. */
+final class SeasonAnswers {
+  /** Chances, whose intervals are not Student's. */
+  private static final Set<Measure> CHANCES =
+      EnumSet.of(Measure.SEASON_FINISHED, Measure.SEASON_LINE_FINISHED);
+
+  /** Told for each plan; pairs of them would be the larger part of all rows. */
+  private static final Set<Measure> NOT_PAIRED =
+      EnumSet.of(Measure.MACHINE_CROP_HOURS, Measure.MACHINE_CROP_MASS, Measure.MACHINE_KPI);
+
+  private final List<Source> sources;
+  private final Chosen chosen;
+  private final Effort effort;
+  private final List<Season.Planned> plans;
+  private final List<SeasonFigures> figures;
+
+  SeasonAnswers(
+      List<Source> sources,
+      Chosen chosen,
+      Effort effort,
+      List<Season.Planned> plans,
+      List<SeasonFigures> figures) {
+    this.sources = sources;
+    this.chosen = chosen;
+    this.effort = effort;
+    this.plans = plans;
+    this.figures = figures;
+  }
+
+  /** @param stopped whether replications are missing because the user asked for an end */
+  SeasonAnswer answer(boolean stopped) {
+    Stage first = plans.get(0).stage();
+    Outlines outlines = new Outlines(first);
+    int count = figures.get(0).figures().count();
+    List<SummaryRow> summary = new ArrayList<>();
+    List<Samples> samples = new ArrayList<>();
+    List<MonthRow> months = new ArrayList<>();
+    List<StripRow> strips = new ArrayList<>();
+    for (int at = 0; at < plans.size(); at++) {
+      Rows rows = rows(at);
+      rows.summary().stream().map(row -> withChance(row, count)).forEach(summary::add);
+      samples.add(rows.samples());
+      months(at, rows, months);
+      strips(at, strips);
+    }
+    Source source = source();
+    Goal goal = new Goal(effort, ofPlans().subList(1, plans.size()));
+    List<Note> notes =
+        new ArrayList<>(
+            new Assumptions(source, chosen, effort, first, figures.get(0).figures(), goal)
+                .notes(stopped));
+    notes.addAll(new SeasonNotes(plans).notes());
+    List<PlanDifference> differences = differences(samples);
+    return new SeasonAnswer(
+        outlines.header(source, chosen, effort, count, stopped),
+        outlines.outline(),
+        plans.stream().map(SeasonAnswers::plan).toList(),
+        summary,
+        differences,
+        months,
+        strips,
+        new Verdicts(plans.stream().map(Season.Planned::name).toList(), ofPlans(), differences)
+            .verdict(),
+        notes,
+        cautions(),
+        source.warnings(),
+        new SeasonAnswer.Replayed(samples));
+  }
+
+  private List<Figures> ofPlans() {
+    return figures.stream().map(SeasonFigures::figures).toList();
+  }
+
+  private Rows rows(int at) {
+    Season.Planned plan = plans.get(at);
+    return new Rows(plan.name(), plan.stage(), figures.get(at).figures(), new Outlines(plan.stage()));
+  }
+
+  /** What is said of where the answer came from: all files, and what they warn of once. */
+  private Source source() {
+    Set<String> warnings = new LinkedHashSet<>();
+    plans.forEach(plan -> warnings.addAll(plan.warnings()));
+    Source one = sources.get(0);
+    return new Source(
+        one.variants(),
+        sources.stream().map(Source::file).collect(Collectors.joining(", ")),
+        sources.stream().map(Source::contentHash).distinct().collect(Collectors.joining("+")),
+        one.version(),
+        List.copyOf(warnings));
+  }
+
+  private List<Note> cautions() {
+    Set<Note> all = new LinkedHashSet<>();
+    plans.forEach(plan -> all.addAll(new PlantCautions(plan.stage().plant()).notes()));
+    return List.copyOf(all);
+  }
+
+  private static SeasonAnswer.Plan plan(Season.Planned plan) {
+    return new SeasonAnswer.Plan(
+        plan.name(),
+        plan.says(),
+        plan.source().file(),
+        plan.source().contentHash(),
+        new Outlines(plan.stage()).outline(),
+        new SeasonEntries(plan.stage()).entries());
+  }
+
+  private static SummaryRow withChance(SummaryRow r, int count) {
+    boolean chance =
+        Measure.find(r.measure()).filter(match -> CHANCES.contains(match.measure())).isPresent();
+    if (!chance) {
+      return r;
+    }
+    Interval known = Intervals.chance95((int) Math.round(r.mean() * count), count);
+    return new SummaryRow(
+        r.option(), r.measure(), r.unit(), r.mean(), known.low(), known.high(), r.sd(), r.p05(),
+        r.p50(), r.p95(), r.least(), r.most(), r.replications());
+  }
+
+  private void months(int at, Rows rows, List<MonthRow> all) {
+    SeasonFigures of = figures.get(at);
+    Periods months = plans.get(at).stage().roster().months();
+    for (int month = 0; month < of.months(); month++) {
+      String name = months.firstDate(month).toString().substring(0, "2027-01".length());
+      for (int c = 0; c < of.monthColumns().size(); c++) {
+        Outcome.Column column = of.monthColumns().get(c);
+        Cells.Spread f = of.month(month, c);
+        all.add(
+            new MonthRow(
+                plans.get(at).name(), name, column.name(), rows.unit(column), f.mean(), f.p05(),
+                f.p50(), f.p95()));
+      }
+    }
+  }
+
+  private void strips(int at, List<StripRow> all) {
+    Layout layout = plans.get(at).stage().layout();
+    int crops = layout.naming.crops.count();
+    for (String machine : new Outlines(plans.get(at).stage()).allMachines()) {
+      for (int m = 0; m < layout.machines; m++) {
+        if (layout.machine[m].name().equals(machine)) {
+          for (int c = 0; c < crops; c++) {
+            strip(at, machine, layout.naming.crops.name(c), 2 * (m * crops + c), all);
+          }
+        }
+      }
+    }
+  }
+
+  private void strip(int at, String machine, String crop, int cell, List<StripRow> all) {
+    for (int week = 0; week < figures.get(at).weeks(); week++) {
+      double hours = figures.get(at).strip(week, cell);
+      double workedT = figures.get(at).strip(week, cell + 1);
+      if (hours > 0 || workedT > 0) {
+        all.add(new StripRow(plans.get(at).name(), machine, week + 1, crop, hours, workedT));
+      }
+    }
+  }
+
+  private List<PlanDifference> differences(List<Samples> samples) {
+    int pairs = Math.max(1, plans.size() * (plans.size() - 1) / 2);
+    List<PlanDifference> rows = new ArrayList<>();
+    for (int at = 1; at < plans.size(); at++) {
+      for (int against = 0; against < at; against++) {
+        for (Samples.Measured measured : samples.get(against).measures()) {
+          pair(at, against, measured, pairs, rows);
+        }
+      }
+    }
+    return rows;
+  }
+
+  private void pair(
+      int at, int against, Samples.Measured measured, int pairs, List<PlanDifference> rows) {
+    String measure = measured.measure();
+    Figures of = figures.get(at).figures();
+    boolean left =
+        Measure.find(measure).filter(match -> NOT_PAIRED.contains(match.measure())).isPresent();
+    if (of.has(measure) && !left) {
+      PairedDifference pair =
+          PairedDifference.of(
+              figures.get(against).figures().series(measure), of.series(measure), pairs);
+      DifferenceRow row = CompareAnswers.row(plans.get(at).name(), measured, pair);
+      rows.add(new PlanDifference(plans.get(against).name(), row));
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package hurdline.study;
+
+import hurdline.answer.SeasonAnswer.Entry;
+import hurdline.line.CampaignHours;
+import hurdline.line.ChangeoverHours;
+import hurdline.line.Roster;
+import hurdline.plant.SeasonEntry.Campaign;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Campaigns and changeovers as they lie in the calendar once each has waited for the one before it. */
+final class SeasonEntries {
+  private final Stage stage;
+  private final Roster roster;
+
+  SeasonEntries(Stage stage) {
+    this.stage = stage;
+    roster = stage.roster();
+  }
+
+  /** In the season's order; what the calendar leaves nothing of is left out. */
+  List<Entry> entries() {
+    Map<Integer, Entry> inOrder = new TreeMap<>();
+    for (CampaignHours campaign : roster.campaigns()) {
+      if (campaign.beginS() < campaign.untilS()) {
+        inOrder.put(campaign.entry(), entry(campaign));
+      }
+    }
+    for (ChangeoverHours changeover : roster.changeovers()) {
+      if (changeover.fromS() < changeover.toS()) {
+        inOrder.put(changeover.entry(), entry(changeover));
+      }
+    }
+    return new ArrayList<>(inOrder.values());
+  }
+
+  private Entry entry(CampaignHours hours) {
+    Campaign campaign = (Campaign) stage.plant().season().get(hours.entry());
+    LocalDate from = roster.date(roster.dayAt(hours.beginS()));
+    boolean moved = hours.beginS() > hours.plannedS();
+    return new Entry(
+        campaign.line(),
+        from,
+        campaign.to(),
+        campaign.shifts(),
+        0,
+        moved ? campaign.from().toString() : "");
+  }
+
+  private Entry entry(ChangeoverHours hours) {
+    LocalDate last = roster.date(roster.dayAt(hours.toS() - 1));
+    return new Entry(
+        "", roster.date(roster.dayAt(hours.fromS())), last, List.of(), hours.hands(), "");
+  }
+}

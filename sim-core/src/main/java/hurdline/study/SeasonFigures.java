@@ -1,0 +1,75 @@
+package hurdline.study;
+
+import hurdline.work.Outcome;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** What one season plan came to: its figures, those of sharing the building, months and strips. */
+final class SeasonFigures {
+  private final Figures figures = new Figures();
+  private List<Outcome.Column> monthColumns = List.of();
+  private List<Outcome.Column> columns = List.of();
+  private int months;
+  private Cells ofMonths;
+  private double[][] stripSums;
+
+  /** Filled by whoever plays. */
+  static Consumer<Outcome> filling(SeasonFigures season) {
+    return new InTurn(season::add);
+  }
+
+  private void add(Outcome outcome) {
+    Outcome.Shared shared = outcome.shared();
+    if (ofMonths == null) {
+      columns = new ArrayList<>(outcome.columns());
+      columns.addAll(shared.columns());
+      monthColumns = outcome.monthColumns();
+      months = outcome.months().length;
+      ofMonths = new Cells(months * monthColumns.size());
+      stripSums = new double[shared.strips().length][shared.strips()[0].length];
+    }
+    double[] usual = outcome.values();
+    double[] all = Arrays.copyOf(usual, usual.length + shared.values().length);
+    System.arraycopy(shared.values(), 0, all, usual.length, shared.values().length);
+    figures.add(columns, all);
+    ofMonths.next();
+    int cell = 0;
+    for (double[] month : outcome.months()) {
+      for (double value : month) {
+        ofMonths.put(cell++, value);
+      }
+    }
+    for (int week = 0; week < stripSums.length; week++) {
+      for (int k = 0; k < stripSums[week].length; k++) {
+        stripSums[week][k] += shared.strips()[week][k];
+      }
+    }
+  }
+
+  Figures figures() {
+    return figures;
+  }
+
+  int months() {
+    return months;
+  }
+
+  List<Outcome.Column> monthColumns() {
+    return monthColumns;
+  }
+
+  Cells.Spread month(int month, int column) {
+    return ofMonths.figures(month * monthColumns.size() + column);
+  }
+
+  int weeks() {
+    return stripSums.length;
+  }
+
+  /** Mean over the replications, at a place as {@link Outcome.Shared#strips} has it. */
+  double strip(int week, int at) {
+    return stripSums[week][at] / figures.count();
+  }
+}

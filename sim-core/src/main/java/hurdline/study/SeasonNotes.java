@@ -1,0 +1,69 @@
+package hurdline.study;
+
+import hurdline.answer.Note;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What a comparison of season plans takes for granted beyond what a run does, in whole sentences. */
+final class SeasonNotes {
+  private final List<Season.Planned> plans;
+
+  SeasonNotes(List<Season.Planned> plans) {
+    this.plans = plans;
+  }
+
+  List<Note> notes() {
+    List<Note> notes = new ArrayList<>();
+    notes.add(new Note("Plans", told()));
+    notes.add(new Note("Differences", differences()));
+    notes.add(
+        new Note(
+            "Finished",
+            "A crop is finished in a year in which nothing of it is left when its line's last"
+                + " campaign ends: no bale in the yard, on the road, at the gate, at a field or still"
+                + " to be baled. The chance is the share of such years, with Clopper and Pearson's"
+                + " interval; which plan is surer goes by the exact sign test on years in which only"
+                + " one of two finished, at a level that holds for all pairs together."));
+    notes.add(
+        new Note(
+            "Left over",
+            "What the crop left over would have brought is its bales at the line's mean margin per"
+                + " bale fed, before electricity and overhead. It is a guide: a longer season costs"
+                + " shifts that this does not count, and where the margin is below 0 it is a sum"
+                + " spared."));
+    notes.add(
+        new Note(
+            "Hours",
+            "The building is worked while at least one line is in its hours; else it is changed over,"
+                + " uncrewed or unused, and these four add up to the calendar. Each machine is in one"
+                + " of nine states, which add up to the calendar too. Ratios are named and taken after"
+                + " ISO 22400-2 (from memory): on duty is its planned busy time, slowed and full rate"
+                + " its actual production time, changing its actual unit setup time, down its actual"
+                + " unit delay time, starved and blocked its actual unit down time. Starved, blocked,"
+                + " changeover and uncrewed have no name there that fits, so these are the program's"
+                + " own."));
+    return notes;
+  }
+
+  private String told() {
+    return plans.stream()
+        .map(plan -> plan.name() + (plan.says().isEmpty() ? "" : " (" + plan.says() + ")"))
+        .collect(Collectors.joining(", ", "Compared are ", "."));
+  }
+
+  private String differences() {
+    int pairs = plans.size() * (plans.size() - 1) / 2;
+    String joint =
+        pairs <= 1
+            ? "With two plans the joint interval is its own. "
+            : "For each measure the joint intervals of all "
+                + pairs
+                + " pairs hold together with 95 % confidence (Bonferroni). ";
+    return "All plans met the same chance, replication by replication, and differences are taken"
+        + " within each pair (Student's t). "
+        + joint
+        + "Where the joint interval covers zero the two are not told apart. The measures are not taken"
+        + " together: of many looked at, about one in twenty may be told apart by accident.";
+  }
+}
