@@ -171,6 +171,6 @@ class ReportPageTest {
         .contains("two_shifts less base")
         .contains("ISO 22400-2");
     assertThat(found(page, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
-    assertThat(found(page, "(</table></div>\n</figure>)")).hasSameSizeAs(found(page, "(<svg\\s)"));
+    assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSameSizeAs(found(page, "(<svg\\s)"));
   }
 }
