@@ -37,7 +37,7 @@ final class BuildingChart {
       parts.add(new Part(line + " alone", Measure.BUILDING_ALONE.of(line), paint));
     }
     add(Use.BESIDE, "two lines at once", Palette.INK);
-    add(Use.CHANGEOVER, "changeover", new Hatch(Color.WHITE, Palette.INK, Hatch.Kind.LEVEL));
+    add(Use.CHANGEOVER, "changeover", PlanPaints.changeover());
     add(Use.UNCREWED, "uncrewed", Color.LIGHT_GRAY);
     add(Use.UNUSED, "unused", Color.WHITE);
   }

@@ -11,6 +11,7 @@ public final class PlanFigures {
   private final SeasonAnswer answer;
   private final Wording wording;
   private final Once<List<Figure>> building = new Once<>(this::drawBuilding);
+  private final Once<List<Figure>> years = new Once<>(this::drawYears);
   private final Once<List<Figure>> machines = new Once<>(this::drawMachines);
   private final Once<List<Figure>> money = new Once<>(this::drawMoney);
   private final Once<List<Figure>> months = new Once<>(this::drawMonths);
@@ -27,6 +28,17 @@ public final class PlanFigures {
 
   private List<Figure> drawBuilding() {
     return List.of(new BuildingChart(answer, wording).figure());
+  }
+
+  /** The year at a glance, plan by plan. */
+  public List<Figure> years() {
+    return years.get();
+  }
+
+  private List<Figure> drawYears() {
+    return answer.plans().stream()
+        .map(plan -> new YearStrips(answer, plan, wording).figure())
+        .toList();
   }
 
   /** Each machine's hours by crop, plan by plan. */
@@ -67,6 +79,6 @@ public final class PlanFigures {
 
   /** Every chart, in the order of the report. */
   public List<Figure> all() {
-    return Stream.of(building(), machines(), money(), months()).flatMap(List::stream).toList();
+    return Stream.of(building(), years(), machines(), money(), months()).flatMap(List::stream).toList();
   }
 }

@@ -2,6 +2,7 @@ package hurdline.chart;
 
 import hurdline.answer.Outline;
 import hurdline.answer.SeasonAnswer;
+import java.awt.Color;
 import java.awt.Paint;
 import java.util.List;
 
@@ -12,6 +13,10 @@ final class PlanPaints {
   static Paint of(SeasonAnswer answer, String crop) {
     List<String> crops = crops(answer);
     return Palette.series(crops.indexOf(crop));
+  }
+
+  static Paint changeover() {
+    return new Hatch(Color.WHITE, Palette.INK, Hatch.Kind.LEVEL);
   }
 
   /** Crops of all plans, in the order in which they are met. */

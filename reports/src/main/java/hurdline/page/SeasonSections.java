@@ -32,6 +32,7 @@ final class SeasonSections {
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
         new Section("building", "The building", true, html -> writeBuilding(html, figures.building())),
+        new Section("year", "The year at a glance", true, this::writeYears),
         new Section("crops", "The crops", true, this::writeCrops),
         new Section(
             "machines", "The machines", true, html -> writeMachines(html, figures.machines())),
@@ -68,6 +69,14 @@ final class SeasonSections {
     html.table("campaigns and changeovers", tables.entries());
     html.paragraph(
         "Dates are those of the plan; a campaign ends earlier in a year in which its crop runs out.");
+  }
+
+  private void writeYears(Html html) {
+    html.paragraph(
+        "Above, the building's calendar; the bar under a line's last campaign is where its end lay in"
+            + " nine years of ten, the stroke its middle. Below, each machine's hours at work in every"
+            + " week, means over the replications, in the paint of the crop; all plans have one scale.");
+    figures.years().forEach(html::figure);
   }
 
   private void writeCrops(Html html) {

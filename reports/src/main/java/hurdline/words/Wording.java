@@ -7,6 +7,8 @@ import java.util.Locale;
 
 /** Amounts as people read them: unit system, locale, and the digits that they deserve. */
 public final class Wording {
+  private static final double ROUNDING = 1e-12;
+
   private final UnitSystem units;
   private final Digits digits;
 
@@ -40,6 +42,9 @@ public final class Wording {
 
   /** A number alone, digits by its interval. */
   public String number(double value, double low, double high, String unit) {
+    if (high - low <= ROUNDING * Math.abs(value)) {
+      return digits.at(shown(value, unit), lastPlace(value, Double.NaN, Double.NaN, unit));
+    }
     return digits.at(shown(value, unit), lastPlace(value, low, high, unit));
   }
 
@@ -53,9 +58,9 @@ public final class Wording {
     return digits.at(shown(value, unit), -decimals);
   }
 
-  /** {@code 2,520 to 2,600}, or empty where there is no interval. */
+  /** {@code 2,520 to 2,600}, or empty where there is no interval, or only one of rounding. */
   public String interval(double value, double low, double high, String unit) {
-    if (!(high > low)) {
+    if (!(high - low > ROUNDING * Math.abs(value))) {
       return "";
     }
     int last = lastPlace(value, low, high, unit);

@@ -156,6 +156,7 @@ class ReportPageTest {
         .containsExactly(
             "The answer",
             "The building",
+            "The year at a glance",
             "The crops",
             "The machines",
             "Money",

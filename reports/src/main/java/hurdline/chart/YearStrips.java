@@ -1,0 +1,224 @@
+package hurdline.chart;
+
+import hurdline.answer.Outline;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.StripRow;
+import hurdline.words.Wording;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A year at a glance: the building's calendar, and under it a strip for each machine with a column for
+ * each week, its paint the crop and its height the hours at work. All plans have one scale.
+ */
+final class YearStrips {
+  private static final double LEFT = 118;
+  private static final double RIGHT = Look.WIDTH - 14;
+  private static final double KEYS = 24;
+  private static final double ROW = 20;
+  private static final double BAR = 17;
+  private static final double AXIS = 20;
+  private static final int WEEKS_A_COLUMN = 4;
+
+  private final SeasonAnswer answer;
+  private final SeasonAnswer.Plan plan;
+  private final Wording wording;
+  private final List<StripRow> rows;
+  private final List<String> machines;
+  private final List<String> crops;
+  private final PlanCalendar calendar;
+  private final double mostHours;
+
+  YearStrips(SeasonAnswer answer, SeasonAnswer.Plan plan, Wording wording) {
+    this.answer = answer;
+    this.plan = plan;
+    this.wording = wording;
+    rows = answer.strips().stream().filter(row -> row.plan().equals(plan.name())).toList();
+    Set<String> names = new LinkedHashSet<>();
+    plan.outline().lines().forEach(line -> names.addAll(line.machines()));
+    machines = List.copyOf(names);
+    crops = plan.outline().lines().stream().map(Outline.Line::crop).distinct().toList();
+    calendar = new PlanCalendar(answer, plan);
+    mostHours = answer.strips().stream().mapToDouble(StripRow::hours).max().orElse(1);
+  }
+
+  Figure figure() {
+    String title = "The year at a glance, plan " + plan.name();
+    String name = "year-" + plan.name();
+    double top = KEYS + calendar.height() + 8;
+    double bottom = top + ROW * machines.size();
+    int height = (int) Math.ceil(bottom + AXIS);
+    SvgCanvas canvas = new SvgCanvas(name, Look.WIDTH, height);
+    Graphics2D g = canvas.graphics();
+    g.setPaint(Color.WHITE);
+    g.fill(new Rectangle2D.Double(0, 0, Look.WIDTH, height));
+    keys(g);
+    months(g, KEYS, bottom);
+    calendar.draw(g, KEYS, this::x);
+    label(g, "building", KEYS + calendar.height() / 2 + 4);
+    for (int row = 0; row < machines.size(); row++) {
+      strip(g, machines.get(row), top + ROW * (row + 1));
+    }
+    return new Figure(name, title, alternative(), canvas.finish(title, alternative()), table());
+  }
+
+  private double x(LocalDate date) {
+    double days = ChronoUnit.DAYS.between(answer.header().from(), date);
+    double all = ChronoUnit.DAYS.between(answer.header().from(), answer.header().to()) + 1;
+    return LEFT + Math.max(0, Math.min(1, days / all)) * (RIGHT - LEFT);
+  }
+
+  /** First date of a week: that of the horizon, then Mondays. */
+  private LocalDate weekFrom(int week) {
+    LocalDate from = answer.header().from();
+    return week == 1
+        ? from
+        : from.with(TemporalAdjusters.next(DayOfWeek.MONDAY)).plusWeeks(week - 2);
+  }
+
+  private void keys(Graphics2D g) {
+    double x = LEFT;
+    for (String crop : crops) {
+      x = key(g, x, PlanPaints.of(answer, crop), crop);
+    }
+    x = key(g, x, PlanPaints.changeover(), "changeover");
+    g.setFont(Fonts.of(11));
+    g.setPaint(Palette.INK);
+    String scale = "full height " + wording.fixed(mostHours, 0, "h") + " h a week at work";
+    g.drawString(scale, (float) x, 14);
+  }
+
+  private static double key(Graphics2D g, double x, java.awt.Paint paint, String word) {
+    g.setPaint(paint);
+    Rectangle2D patch = new Rectangle2D.Double(x, 4, 16, 12);
+    g.fill(patch);
+    g.setPaint(Palette.INK);
+    g.draw(patch);
+    g.setFont(Fonts.of(11));
+    g.drawString(word, (float) x + 21, 14);
+    return x + 21 + g.getFontMetrics().stringWidth(word) + 16;
+  }
+
+  private void months(Graphics2D g, double top, double bottom) {
+    LocalDate from = answer.header().from();
+    LocalDate to = answer.header().to();
+    LocalDate month = from.withDayOfMonth(1);
+    int step = (int) Math.max(1, ChronoUnit.MONTHS.between(from, to) / 12);
+    g.setFont(Fonts.of(10));
+    while (!month.isAfter(to)) {
+      g.setPaint(Palette.GRID);
+      g.draw(new Line2D.Double(x(month), top, x(month), bottom + 3));
+      g.setPaint(Palette.INK);
+      if (RIGHT - x(month) > 30 || month.isBefore(from)) {
+        g.drawString(month.toString().substring(0, 7), (float) x(month) + 1, (float) bottom + 14);
+      }
+      month = month.plusMonths(step);
+    }
+    g.setPaint(Palette.INK);
+    g.draw(new Line2D.Double(LEFT, bottom, RIGHT, bottom));
+  }
+
+  private static void label(Graphics2D g, String word, double y) {
+    g.setFont(Fonts.of(11));
+    g.setPaint(Palette.INK);
+    float wide = g.getFontMetrics().stringWidth(word);
+    g.drawString(word, (float) Math.max(2, LEFT - 8 - wide), (float) y);
+  }
+
+  private void strip(Graphics2D g, String machine, double base) {
+    label(g, machine, base - 5);
+    int week = 0;
+    double stacked = 0;
+    for (StripRow row : ofMachine(machine)) {
+      stacked = row.week() == week ? stacked : 0;
+      week = row.week();
+      double high = BAR * row.hours() / mostHours;
+      double left = x(weekFrom(week));
+      double wide = Math.max(0.5, x(weekFrom(week + 1)) - left - 0.8);
+      g.setPaint(PlanPaints.of(answer, row.crop()));
+      g.fill(new Rectangle2D.Double(left, base - stacked - high, wide, high));
+      stacked += high;
+    }
+    g.setPaint(Palette.GRID);
+    g.draw(new Line2D.Double(LEFT, base, RIGHT, base));
+  }
+
+  private List<StripRow> ofMachine(String machine) {
+    return rows.stream()
+        .filter(row -> row.machine().equals(machine))
+        .sorted(java.util.Comparator.comparingInt(StripRow::week))
+        .toList();
+  }
+
+  private String alternative() {
+    List<String> told = new ArrayList<>();
+    for (String crop : crops) {
+      List<StripRow> of = rows.stream().filter(row -> row.crop().equals(crop)).toList();
+      if (!of.isEmpty()) {
+        StripRow most =
+            of.stream().max(java.util.Comparator.comparingDouble(StripRow::hours)).orElseThrow();
+        int first = of.stream().mapToInt(StripRow::week).min().orElseThrow();
+        int last = of.stream().mapToInt(StripRow::week).max().orElseThrow();
+        told.add(
+            crop + " from week " + first + " to week " + last + ", at most "
+                + wording.fixed(most.hours(), 0, "h") + " h a week on " + most.machine());
+      }
+    }
+    return "The building's calendar, " + calendar.inWords() + "; under it strips of "
+        + machines.size() + " machines with the hours at work of each week: "
+        + String.join("; ", told) + ".";
+  }
+
+  /** Four weeks a column: what the eye can tell, and a page can hold. */
+  private Figure.Grid table() {
+    int weeks = weeks();
+    List<String> head = new ArrayList<>(List.of("machine, crop"));
+    for (int first = 1; first <= weeks; first += WEEKS_A_COLUMN) {
+      int last = Math.min(first + WEEKS_A_COLUMN - 1, weeks);
+      head.add(first == last ? "week " + first + " h" : "weeks " + first + "–" + last + " h");
+    }
+    List<List<String>> cells = new ArrayList<>();
+    for (String machine : machines) {
+      for (String crop : crops) {
+        List<StripRow> of =
+            ofMachine(machine).stream().filter(row -> row.crop().equals(crop)).toList();
+        if (!of.isEmpty()) {
+          cells.add(line(machine + ", " + crop, of, weeks));
+        }
+      }
+    }
+    return new Figure.Grid(head, cells);
+  }
+
+  private int weeks() {
+    int week = 1;
+    while (!weekFrom(week + 1).isAfter(answer.header().to())) {
+      week++;
+    }
+    return week;
+  }
+
+  private List<String> line(String label, List<StripRow> of, int weeks) {
+    List<String> line = new ArrayList<>(List.of(label));
+    for (int first = 1; first <= weeks; first += WEEKS_A_COLUMN) {
+      int from = first;
+      double hours =
+          of.stream()
+              .filter(row -> row.week() >= from && row.week() < from + WEEKS_A_COLUMN)
+              .mapToDouble(StripRow::hours)
+              .sum();
+      line.add(wording.fixed(hours, 0, "h"));
+    }
+    return line;
+  }
+}
