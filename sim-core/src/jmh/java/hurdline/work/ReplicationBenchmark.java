@@ -1,15 +1,6 @@
 package hurdline.work;
 
 import hurdline.chance.Streams;
-import hurdline.line.Haulage;
-import hurdline.line.Layout;
-import hurdline.line.Roster;
-import hurdline.line.YardPlan;
-import hurdline.plant.Plant;
-import hurdline.plant.yaml.PlantFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -18,7 +9,6 @@ import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
@@ -36,24 +26,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 public class ReplicationBenchmark {
   private final Streams streams = new Streams(1);
-  private Replication replication;
+  private final Replication replication = Example.replication();
   private int next;
-
-  @Setup
-  public void compile() throws IOException {
-    Plant plant = PlantFile.of("sweetgum-bend.yaml", example()).plant();
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    replication =
-        new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster));
-  }
-
-  private static String example() throws IOException {
-    try (InputStream file =
-        ReplicationBenchmark.class.getResourceAsStream("/line-configs/sweetgum-bend.yaml")) {
-      return new String(file.readAllBytes(), StandardCharsets.UTF_8);
-    }
-  }
 
   @Benchmark
   public Outcome year() {

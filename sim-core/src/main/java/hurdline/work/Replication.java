@@ -50,6 +50,8 @@ public final class Replication {
   private final Slots slots;
   private boolean lookForJobs;
   private final Booking booking;
+  private long events;
+  private long solves;
 
   public Replication(Layout layout, Roster roster, YardPlan yard, Haulage haulage) {
     this.layout = layout;
@@ -191,6 +193,7 @@ public final class Replication {
   }
 
   private void solve() {
+    solves++;
     present.flowsChanged = false;
     present.causesChanged = false;
     present.carrying.upToNow();
@@ -249,6 +252,7 @@ public final class Replication {
   }
 
   private void happens(int slot) {
+    events++;
     boolean packages = isOfPackages(slot);
     lookForJobs |= !packages;
     if (!packages && slot != slots.haulEnd && slot != slots.arrival) {
@@ -331,6 +335,16 @@ public final class Replication {
         tallying.bookPeriods(present.nowS);
       }
     }
+  }
+
+  /** What has come due, over all that was played so far; a measure of the work done that no other load disturbs. */
+  long events() {
+    return events;
+  }
+
+  /** How often rates were solved, over all that was played so far. */
+  long solves() {
+    return solves;
   }
 
   private Outcome finish(int replication) {
