@@ -8,7 +8,8 @@ package hurdline.answer;
  * null} in JSON); masses are tonnes, times hours, energy kWh and power kW unless a component's name
  * says otherwise. Lists keep their order.
  */
-public sealed interface Answer permits CompareAnswer, PaperAnswer, RunAnswer, SeasonAnswer {
+public sealed interface Answer
+    permits CompareAnswer, GridAnswer, PaperAnswer, RunAnswer, SeasonAnswer {
   /** Which plant, program and settings this rests on. */
   Header header();
 

@@ -28,11 +28,16 @@ final class Assumptions {
   }
 
   List<Note> notes(boolean stopped) {
+    return notes(replications(stopped));
+  }
+
+  /** @param replications in whole sentences how often the calendar was played, and what that tells */
+  List<Note> notes(String replications) {
     List<Note> notes = new ArrayList<>();
     notes.add(new Note("Inputs", inputs()));
     notes.add(new Note("Horizon", horizon()));
     notes.add(new Note("Chance", chance()));
-    notes.add(new Note("Replications", replications(stopped)));
+    notes.add(new Note("Replications", replications));
     notes.add(
         new Note(
             "Flow",

@@ -1,0 +1,40 @@
+package hurdline.study;
+
+import hurdline.plant.Change;
+import hurdline.plant.Plant;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * One of the plants that a grid sets side by side.
+ *
+ * @param name the option or season plan
+ * @param source the file that it comes from
+ * @param changes what makes it of that file's plant, before any value is varied
+ */
+public record Alternative(String name, Source source, List<Change> changes) {
+  public Alternative {
+    changes = List.copyOf(changes);
+  }
+
+  /** @throws hurdline.plant.ProblemsException if the varied plant has problems */
+  Plant with(List<Change> varied) {
+    return source
+        .variants()
+        .with(Stream.concat(changes.stream(), varied.stream()).toArray(Change[]::new));
+  }
+
+  /** What a kept cell's figures hang on. */
+  String told() {
+    String changed = changes.stream().map(Alternative::told).collect(Collectors.joining(", "));
+    return source.contentHash() + (changed.isEmpty() ? "" : " with " + changed);
+  }
+
+  private static String told(Change change) {
+    if (change instanceof Change.Value value) {
+      return value.path() + "=" + value.value();
+    }
+    return ((Change.Named) change).name();
+  }
+}

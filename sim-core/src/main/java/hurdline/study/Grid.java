@@ -1,0 +1,215 @@
+package hurdline.study;
+
+import hurdline.answer.GridAnswer;
+import hurdline.answer.GridCell;
+import hurdline.answer.GridKey;
+import hurdline.answer.GridRow;
+import hurdline.answer.PlayedCell;
+import hurdline.chance.Streams;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+
+/** What plants do over a grid of values of one or two of their keys, all cells on the same chance. */
+public final class Grid {
+  private final Source source;
+  private final Chosen chosen;
+  private final String called;
+  private final List<Alternative> alternatives;
+  private final List<GridKey> keys;
+  private final Effort effort;
+  private final GridPlan plan;
+  private final Stage first;
+  private final GridMeasures measures;
+
+  /**
+   * @param source of the first plant, and what the answer says of where it came from
+   * @param chosen what is changed in all plants before any value is varied
+   * @param called what tells the plants apart: {@code option} or {@code plan}
+   * @param keys one or two
+   * @throws hurdline.plant.ProblemsException if a plant has problems without the varied values, or none
+   *     can be played with any of them
+   */
+  public Grid(
+      Source source,
+      Chosen chosen,
+      String called,
+      List<Alternative> alternatives,
+      List<GridKey> keys,
+      Effort effort) {
+    if (alternatives.isEmpty() || keys.isEmpty()) {
+      throw new IllegalArgumentException("expected at least one plant and one key");
+    }
+    this.source = source;
+    this.chosen = chosen;
+    this.called = called;
+    this.alternatives = List.copyOf(alternatives);
+    this.keys = List.copyOf(keys);
+    this.effort = effort;
+    plan = new GridPlan(this.alternatives, this.keys);
+    first = Stage.of(this.alternatives.get(0).with(List.of()));
+    measures =
+        new GridMeasures(new Outlines(first).outline(), first.plant().money().isPresent());
+  }
+
+  /** How many cells there are. */
+  public int cells() {
+    return plan.cells().size();
+  }
+
+  /** How many plants stand side by side in a cell. */
+  public int plants() {
+    return alternatives.size();
+  }
+
+  /** How often a calendar is played in all. */
+  public int plays() {
+    return plan.plants() * effort.replications();
+  }
+
+  /** Cells in which a plant cannot be played, each with the first of its problems. */
+  public List<GridCell> leftOut() {
+    return plan.cells().stream().filter(cell -> !cell.leftOut().isEmpty()).toList();
+  }
+
+  /** All that a finished cell hangs on, a line each; two grids with the same may share cells. */
+  public List<String> settings() {
+    List<String> lines = new ArrayList<>();
+    lines.add("program: " + source.version());
+    lines.add("seed: " + effort.seed());
+    lines.add("replications: " + effort.replications());
+    keys.forEach(key -> lines.add("vary: " + key.path() + "=" + key.said()));
+    alternatives.forEach(plant -> lines.add(called + " " + plant.name() + ": " + plant.told()));
+    return lines;
+  }
+
+  /** Plays one replication of the first plant that can be, and forgets it: to see how long one takes. */
+  public void trial() {
+    for (int cell = 0; cell < cells(); cell++) {
+      if (!plan.in(cell).isEmpty()) {
+        Stage stage = Stage.of(plan.in(cell).get(0).plant());
+        stage.replication().run(new Streams(effort.seed()), 1, null);
+        return;
+      }
+    }
+  }
+
+  /**
+   * Plays every cell that is not kept.
+   *
+   * @param progress told of all plays together, never two at once
+   * @param stop asked before each replication whether to finish early
+   * @return the answer; empty if it was stopped before all cells were done, which are then in the store
+   */
+  public Optional<GridAnswer> play(CellStore store, Run.Progress progress, BooleanSupplier stop) {
+    TreeMap<Integer, PlayedCell> finished = new TreeMap<>();
+    List<CellStage> due = new ArrayList<>();
+    for (int cell = 0; cell < cells(); cell++) {
+      Optional<PlayedCell> kept = store.kept(cell);
+      if (kept.isPresent()) {
+        finished.put(cell, kept.get());
+      } else {
+        int at = cell;
+        plan.in(cell).forEach(planted -> due.add(new CellStage(at, planted)));
+      }
+    }
+    int before = plays() - due.size() * effort.replications();
+    Keeper keeper = new Keeper(store, finished, before, progress);
+    new GridPlayers(due, effort, keeper, stop).play();
+    return finished.size() < playable()
+        ? Optional.empty()
+        : Optional.of(answers(List.copyOf(finished.values())).answer());
+  }
+
+  private long playable() {
+    return plan.cells().stream().filter(cell -> cell.leftOut().size() < plants()).count();
+  }
+
+  private GridAnswers answers(List<PlayedCell> cells) {
+    return new GridAnswers(
+        new Outlines(first).header(source, chosen, effort, effort.replications(), false),
+        new Outlines(first).outline(),
+        called,
+        alternatives.stream().map(Alternative::name).toList(),
+        keys,
+        plan.cells(),
+        measures,
+        cells,
+        new GridNotes(source, chosen, effort, first, plan.cells()).notes(),
+        new PlantCautions(first.plant()).notes(),
+        source.warnings());
+  }
+
+  /** Takes what is played and keeps each cell as soon as all its plants are done. */
+  private final class Keeper implements GridPlayers.Taker {
+    private final CellStore store;
+    private final TreeMap<Integer, PlayedCell> finished;
+    private final TreeMap<Integer, List<PlayedCell.Plant>> begun = new TreeMap<>();
+    private final AtomicInteger done;
+    private final Run.Progress progress;
+
+    Keeper(
+        CellStore store,
+        TreeMap<Integer, PlayedCell> finished,
+        int before,
+        Run.Progress progress) {
+      this.store = store;
+      this.finished = finished;
+      this.progress = progress;
+      done = new AtomicInteger(before);
+    }
+
+    @Override
+    public void played() {
+      progress.done(done.incrementAndGet(), plays());
+    }
+
+    @Override
+    public void finished(CellStage stage) {
+      List<PlayedCell.Plant> plants =
+          begun.computeIfAbsent(stage.cell(), cell -> new ArrayList<>());
+      plants.add(plant(stage));
+      stage.release();
+      if (plants.size() == plan.in(stage.cell()).size()) {
+        PlayedCell whole = new PlayedCell(stage.cell(), inOrder(plants));
+        begun.remove(stage.cell());
+        store.keep(whole);
+        finished.put(stage.cell(), whole);
+      }
+    }
+
+    private List<PlayedCell.Plant> inOrder(List<PlayedCell.Plant> plants) {
+      return alternatives.stream()
+          .flatMap(one -> plants.stream().filter(plant -> plant.name().equals(one.name())))
+          .toList();
+    }
+  }
+
+  private PlayedCell.Plant plant(CellStage stage) {
+    Figures figures = stage.figures();
+    List<GridRow> rows =
+        new Rows(stage.name(), stage.stage(), figures, new Outlines(stage.stage()))
+            .summary().stream()
+                .map(
+                    row ->
+                        new GridRow(
+                            stage.cell(),
+                            row.option(),
+                            row.measure(),
+                            row.unit(),
+                            row.mean(),
+                            row.low95(),
+                            row.high95(),
+                            row.replications()))
+                .toList();
+    List<PlayedCell.Series> drawn =
+        measures.drawn().stream()
+            .filter(figures::has)
+            .map(measure -> new PlayedCell.Series(measure, figures.series(measure)))
+            .toList();
+    return new PlayedCell.Plant(stage.name(), rows, drawn);
+  }
+}

@@ -1,0 +1,35 @@
+package hurdline.study;
+
+import hurdline.answer.Outline;
+import hurdline.measure.Measure;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The measures by which a grid is drawn and its cells are set against each other. */
+final class GridMeasures {
+  private final Outline outline;
+  private final boolean money;
+
+  /** @param money whether the plant counts money */
+  GridMeasures(Outline outline, boolean money) {
+    this.outline = outline;
+    this.money = money;
+  }
+
+  /** Those to be had most of: margin, and what each line feeds. */
+  List<String> goals() {
+    Stream<String> margin = money ? Stream.of(Measure.MONEY_MARGIN.of()) : Stream.empty();
+    Stream<String> fed =
+        outline.lines().stream().map(line -> Measure.MASS_FED.of(line.crop())).distinct();
+    return Stream.concat(margin, fed).toList();
+  }
+
+  /** The goals, then what is left over of each line and the most that lies in the yard. */
+  List<String> drawn() {
+    Stream<String> left =
+        outline.lines().stream().map(line -> Measure.SEASON_LEFT_OVER.of(line.name()));
+    Stream<String> yard =
+        outline.crops().stream().map(crop -> Measure.YARD_PEAK.of(crop.name()));
+    return Stream.of(goals().stream(), left, yard).flatMap(all -> all).toList();
+  }
+}

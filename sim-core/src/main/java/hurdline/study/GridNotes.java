@@ -1,0 +1,65 @@
+package hurdline.study;
+
+import hurdline.answer.GridCell;
+import hurdline.answer.Note;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the figures of a grid take for granted, in whole sentences. */
+final class GridNotes {
+  private final Source source;
+  private final Chosen chosen;
+  private final Effort effort;
+  private final Stage first;
+  private final List<GridCell> cells;
+
+  /** @param first of the plants, without the varied values */
+  GridNotes(Source source, Chosen chosen, Effort effort, Stage first, List<GridCell> cells) {
+    this.source = source;
+    this.chosen = chosen;
+    this.effort = effort;
+    this.first = first;
+    this.cells = cells;
+  }
+
+  List<Note> notes() {
+    List<Note> notes =
+        new ArrayList<>(
+            new Assumptions(source, chosen, effort, first, null, null).notes(replications()));
+    notes.add(
+        new Note(
+            "Between the values",
+            "Only the values of the grid were played. A line between two of them joins what was played"
+                + " and is no finding itself; beyond the first and last value nothing is said."));
+    notes.add(
+        new Note(
+            "Told apart",
+            "The best value is found in the same replications by which it is told apart. Intervals of"
+                + " differences therefore hold for all pairs of values together, and where plants are"
+                + " set side by side for all values and pairs of plants together (Bonferroni), one"
+                + " measure at a time; they are wide rather than narrow."));
+    if (cells.stream().anyMatch(cell -> !cell.leftOut().isEmpty())) {
+      notes.add(
+          new Note(
+              "Left out",
+              "Where a value makes a plant with problems, the plant is missing there; the problems"
+                  + " stand under the answer."));
+    }
+    return notes;
+  }
+
+  private String replications() {
+    int count = effort.replications();
+    String played =
+        count == 1
+            ? "In each cell the calendar was played once. "
+            : "In each cell the calendar was played "
+                + count
+                + " times, each independent of the others, and with the same draws in all cells. ";
+    return played
+        + (count == 1
+            ? "One time tells nothing of how far another may lie from it."
+            : "An interval is where the mean of very many would lie with 95 % confidence (Student's"
+                + " t), each for itself.");
+  }
+}
