@@ -97,7 +97,7 @@ final class Look {
     return date.atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli();
   }
 
-  private static void dress(ValueAxis axis) {
+  static void dress(ValueAxis axis) {
     axis.setLabelFont(Fonts.of(12));
     axis.setTickLabelFont(Fonts.of(12));
     axis.setLabelPaint(Palette.INK);

@@ -3,6 +3,7 @@ package hurdline.command;
 import hurdline.answer.CompareAnswer;
 import hurdline.chart.CompareFigures;
 import hurdline.page.ReportPage;
+import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
 import hurdline.table.AnswerFolder;
 import hurdline.table.CompareTables;
@@ -36,6 +37,7 @@ final class CompareVerb implements Callable<Integer> {
   @CommandLine.Mixin private CompareChoice choice;
   @CommandLine.Mixin private AskFlags asked;
   @CommandLine.Mixin private EffortFlags flags;
+  @CommandLine.Mixin private VaryFlags vary;
   @CommandLine.Mixin private Shown shown;
 
   @CommandLine.Option(
@@ -55,6 +57,9 @@ final class CompareVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Effort effort = flags.effort();
+    if (vary.isGiven()) {
+      return varied(effort);
+    }
     Wording wording = shown.wording();
     Studies.Comparing compare =
         setting.studies().compare(choice.file(), choice.base(), asked.ask(choice.among()), effort);
@@ -69,6 +74,18 @@ final class CompareVerb implements Callable<Integer> {
     } finally {
       folder.giveBack();
     }
+  }
+
+  private int varied(Effort effort) throws IOException {
+    vary.refuseAim(effort);
+    CompareAsk ask = asked.ask(choice.among());
+    vary.refuse("--gain", ask.gain());
+    vary.refuse("--within", ask.withinYr().isPresent());
+    return new Gridded(setting, shown, effort.threads())
+        .play(
+            choice.file(),
+            out,
+            setting.studies().grid(choice.file(), choice.base(), ask, vary.keys(), effort));
   }
 
   private int report(Optional<CompareAnswer> found, AnswerFiles files, Wording wording)

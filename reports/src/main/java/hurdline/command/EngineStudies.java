@@ -1,14 +1,17 @@
 package hurdline.command;
 
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.GridKey;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.study.Alternative;
 import hurdline.study.Chosen;
 import hurdline.study.Compare;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
+import hurdline.study.Grid;
 import hurdline.study.Paper;
 import hurdline.study.Run;
 import hurdline.study.Season;
@@ -62,6 +65,27 @@ final class EngineStudies implements Studies {
     public Optional<SeasonAnswer> play(Run.Progress progress, BooleanSupplier stop) {
       return study.play(progress, stop);
     }
+  }
+
+  @Override
+  public Gridding grid(Path file, Chosen chosen, List<GridKey> keys, Effort effort) {
+    Source source = source(file, chosen);
+    return new Gridded.Asked(
+        new Grid(
+            source,
+            chosen,
+            "option",
+            List.of(new Alternative(chosen.option(), source, chosen.changes())),
+            keys,
+            effort));
+  }
+
+  @Override
+  public Gridding grid(
+      Path file, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort) {
+    Source source = source(file, base);
+    List<Alternative> plants = new Compare(source, base, ask, effort).alternatives();
+    return new Gridded.Asked(new Grid(source, base, "option", plants, keys, effort));
   }
 
   private record Compared(Compare study) implements Comparing {

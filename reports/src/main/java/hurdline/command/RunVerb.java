@@ -34,6 +34,7 @@ final class RunVerb implements Callable<Integer> {
   @CommandLine.Mixin private PlantChoice plant;
   @CommandLine.Mixin private EffortFlags flags;
   @CommandLine.Mixin private TraceFlags traced;
+  @CommandLine.Mixin private VaryFlags vary;
   @CommandLine.Mixin private Shown shown;
 
   @CommandLine.Option(
@@ -53,6 +54,15 @@ final class RunVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Effort effort = flags.effort(traced.span(flags.replications()));
+    if (vary.isGiven()) {
+      vary.refuse("--trace", effort.trace().isPresent());
+      vary.refuseAim(effort);
+      return new Gridded(setting, shown, effort.threads())
+          .play(
+              plant.file(),
+              out,
+              setting.studies().grid(plant.file(), plant.chosen(), vary.keys(), effort));
+    }
     Wording wording = shown.wording();
     Studies.Playing run = setting.studies().run(plant.file(), plant.chosen(), effort);
     AnswerFolder folder =

@@ -1,9 +1,12 @@
 package hurdline.command;
 
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.GridAnswer;
+import hurdline.answer.GridKey;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
+import hurdline.study.CellStore;
 import hurdline.study.Chosen;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
@@ -63,6 +66,51 @@ interface Studies {
      * @return what the finished replications say; empty if none was finished
      */
     Optional<SeasonAnswer> play(Run.Progress progress, BooleanSupplier stop);
+  }
+
+  /**
+   * A grid over one plant, ready to be played.
+   *
+   * @param keys one or two
+   * @throws hurdline.plant.ProblemsException with every problem, if no cell can be played
+   */
+  Gridding grid(Path file, Chosen chosen, List<GridKey> keys, Effort effort);
+
+  /**
+   * A grid over the plant and its options.
+   *
+   * @param base what is changed in base and options alike
+   * @param ask which options
+   * @throws hurdline.plant.ProblemsException with every problem, if no cell can be played
+   */
+  Gridding grid(Path file, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort);
+
+  /** A grid that waits to be played. */
+  interface Gridding {
+    int cells();
+
+    /** How many plants stand side by side in a cell. */
+    int plants();
+
+    /** How many plays there are in all. */
+    int plays();
+
+    /** The problems for which plants are left out, a line each. */
+    List<String> leftOut();
+
+    /** All that a finished cell hangs on, a line each. */
+    List<String> settings();
+
+    /** Plays once and forgets it. */
+    void trial();
+
+    /**
+     * Plays every cell that is not kept.
+     *
+     * @param stop asked whether to finish early
+     * @return empty if it was stopped; finished cells are then in the store
+     */
+    Optional<GridAnswer> play(CellStore store, Run.Progress progress, BooleanSupplier stop);
   }
 
   /** A comparison that waits to be played. */

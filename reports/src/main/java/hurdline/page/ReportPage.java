@@ -2,13 +2,16 @@ package hurdline.page;
 
 import hurdline.answer.Answer;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.GridAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.chart.CompareFigures;
 import hurdline.chart.Figures;
+import hurdline.chart.GridFigures;
 import hurdline.chart.PlanFigures;
+import hurdline.words.KeyWords;
 import hurdline.words.Wording;
 import java.io.IOException;
 import java.io.InputStream;
@@ -34,6 +37,11 @@ public final class ReportPage {
   /** The page of a comparison whose charts are drawn already. */
   public static String html(CompareAnswer compare, Wording wording, CompareFigures figures) {
     return html(compare, new CompareSections(compare, wording, figures).all());
+  }
+
+  /** The page of a grid whose charts are drawn already. */
+  public static String html(GridAnswer grid, Wording wording, GridFigures figures) {
+    return html(grid, new GridSections(grid, wording, figures).all());
   }
 
   /** The page of season plans whose charts are drawn already. */
@@ -73,6 +81,9 @@ public final class ReportPage {
     if (answer instanceof SeasonAnswer season) {
       return new SeasonSections(season, wording, new PlanFigures(season, wording)).all();
     }
+    if (answer instanceof GridAnswer grid) {
+      return new GridSections(grid, wording, new GridFigures(grid, wording)).all();
+    }
     throw new AssertionError("no page for " + answer.getClass());
   }
 
@@ -94,6 +105,9 @@ public final class ReportPage {
     if (answer instanceof SeasonAnswer season) {
       return "season plans " + plans(season);
     }
+    if (answer instanceof GridAnswer grid) {
+      return String.join(" against ", grid.plants()) + " over a grid";
+    }
     return answer instanceof CompareAnswer compare
         ? compare.options().isEmpty() ? "base" : "base against " + options(compare)
         : answer.header().option();
@@ -111,6 +125,9 @@ public final class ReportPage {
 
   private static String subtitle(Answer answer) {
     Header header = answer.header();
+    if (answer instanceof GridAnswer grid) {
+      return new KeyWords(grid).subtitle();
+    }
     String option =
         header.option().equals("base") ? "The plant as it stands" : "With " + header.option();
     String what =

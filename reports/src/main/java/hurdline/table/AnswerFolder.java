@@ -59,6 +59,11 @@ public final class AnswerFolder {
     return new AnswerFolder(Files.createDirectories(folder), true);
   }
 
+  /** Goes on in a folder that an answer was begun in; the caller has looked that it is the same. */
+  public static AnswerFolder begun(Path folder) {
+    return new AnswerFolder(folder, false);
+  }
+
   /**
    * Claims a new dated folder beside the plant file: {@code
    * sweetgum-bend-answer-2026-11-25-153012}.

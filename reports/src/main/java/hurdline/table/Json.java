@@ -14,6 +14,7 @@ import com.google.gson.stream.JsonToken;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.GridAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.LineFlow;
 import hurdline.answer.Outline;
@@ -108,7 +109,7 @@ final class Json {
     }
   }
 
-  /** The replications are in measures.csv and the trace in trace.csv. */
+  /** The replications are in measures.csv, the trace in trace.csv, all of a grid in grid.csv. */
   private static final class WithoutReplications implements ExclusionStrategy {
     @Override
     public boolean shouldSkipField(FieldAttributes field) {
@@ -120,7 +121,8 @@ final class Json {
       return type == Samples.class
           || type == Trace.class
           || type == CompareAnswer.Replayed.class
-          || type == SeasonAnswer.Replayed.class;
+          || type == SeasonAnswer.Replayed.class
+          || type == GridAnswer.All.class;
     }
   }
 }

@@ -7,6 +7,7 @@ import com.google.gson.JsonParser;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.GridAnswer;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
@@ -67,6 +68,9 @@ public final class RecordFile {
     if (answer instanceof SeasonAnswer) {
       return "season";
     }
+    if (answer instanceof GridAnswer) {
+      return "grid";
+    }
     throw new AssertionError(answer.getClass() + " has no verb");
   }
 
@@ -76,8 +80,10 @@ public final class RecordFile {
       case "check" -> PaperAnswer.class;
       case "compare" -> CompareAnswer.class;
       case "season" -> SeasonAnswer.class;
+      case "grid" -> GridAnswer.class;
       default ->
-          throw new IOException("verb " + verb + " is not known; expected run, check, compare or season");
+          throw new IOException(
+              "verb " + verb + " is not known; expected run, check, compare, season or grid");
     };
   }
 }

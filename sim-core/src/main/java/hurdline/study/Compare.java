@@ -104,6 +104,16 @@ public final class Compare {
         parts.stream().mapToDouble(Option::salvage).sum());
   }
 
+  /** The base and the options as plants of a grid. */
+  public List<Alternative> alternatives() {
+    List<Alternative> plants = new ArrayList<>();
+    plants.add(new Alternative(Chosen.BASE, source, base.changes()));
+    for (CompareAnswer.Option option : options) {
+      plants.add(new Alternative(option.name(), source, List.of(changes(option.name()))));
+    }
+    return plants;
+  }
+
   /** How often a calendar is played in all; with an aim, to begin with. */
   public int plays() {
     return new Goal(effort).first() * (stages.size() + besides.plants());

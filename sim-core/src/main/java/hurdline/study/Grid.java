@@ -70,9 +70,12 @@ public final class Grid {
     return plan.plants() * effort.replications();
   }
 
-  /** Cells in which a plant cannot be played, each with the first of its problems. */
-  public List<GridCell> leftOut() {
-    return plan.cells().stream().filter(cell -> !cell.leftOut().isEmpty()).toList();
+  /** The problems for which plants are left out of cells, a line each. */
+  public List<String> leftOut() {
+    return plan.cells().stream()
+        .flatMap(cell -> cell.leftOut().stream())
+        .map(GridCell.LeftOut::problem)
+        .toList();
   }
 
   /** All that a finished cell hangs on, a line each; two grids with the same may share cells. */
@@ -83,7 +86,7 @@ public final class Grid {
     lines.add("replications: " + effort.replications());
     keys.forEach(key -> lines.add("vary: " + key.path() + "=" + key.said()));
     alternatives.forEach(plant -> lines.add(called + " " + plant.name() + ": " + plant.told()));
-    return lines;
+    return lines.stream().map(line -> line.replaceAll("\\s+", " ")).toList();
   }
 
   /** Plays one replication of the first plant that can be, and forgets it: to see how long one takes. */

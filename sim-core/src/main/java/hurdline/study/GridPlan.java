@@ -66,7 +66,7 @@ final class GridPlan {
         here.add(new Planted(alternative.name(), plant));
         same &= plant.equals(asTheyStand.get(a));
       } catch (ProblemsException wrong) {
-        leftOut.add(new GridCell.LeftOut(alternative.name(), wrong.lines().get(0)));
+        leftOut.add(new GridCell.LeftOut(alternative.name(), told(alternative, wrong)));
         first = first == null ? wrong : first;
         same = false;
       }
@@ -74,6 +74,12 @@ final class GridPlan {
     cells.add(new GridCell(at, same, leftOut));
     planted.add(here);
     return first;
+  }
+
+  /** The first problem, without the folder that the file lies in. */
+  private static String told(Alternative alternative, ProblemsException wrong) {
+    String line = wrong.lines().get(0);
+    return line.substring(Math.max(0, line.indexOf(alternative.source().file())));
   }
 
   private List<Change> changes(List<Integer> at) {

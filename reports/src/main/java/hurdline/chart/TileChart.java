@@ -1,0 +1,255 @@
+package hurdline.chart;
+
+import hurdline.answer.GridAnswer;
+import hurdline.answer.GridBest;
+import hurdline.answer.GridCell;
+import hurdline.answer.GridRow;
+import hurdline.words.GridWords;
+import hurdline.words.KeyWords;
+import hurdline.words.Wording;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** A measure over the two keys of a grid: a tile for each cell, pale to dark, its figure in it. */
+final class TileChart {
+  private static final Color PALE = new Color(0xf1f6fa);
+  private static final Color DARK = new Color(0x00507f);
+  private static final int LEGEND = 44;
+
+  private final GridAnswer answer;
+  private final String measure;
+  private final String plant;
+  private final Wording wording;
+  private final KeyWords keys;
+  private final String label;
+  private final List<GridRow> rows = new ArrayList<>();
+  private final double least;
+  private final double most;
+
+  TileChart(GridAnswer answer, String measure, String plant, Wording wording) {
+    this.answer = answer;
+    this.measure = measure;
+    this.plant = plant;
+    this.wording = wording;
+    keys = new KeyWords(answer);
+    label =
+        new GridWords(answer, wording).label(measure)
+            + (answer.plants().size() > 1 ? " of " + plant : "");
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int cell = 0; cell < answer.cells().size(); cell++) {
+      GridRow row = answer.row(cell, plant, measure).orElse(null);
+      rows.add(row);
+      if (row != null && !Double.isNaN(row.mean())) {
+        low = Math.min(low, row.mean());
+        high = Math.max(high, row.mean());
+      }
+    }
+    least = low;
+    most = high;
+  }
+
+  Figure figure() {
+    String title = label + " over " + keys.name(0) + " and " + keys.name(1);
+    String name = "tiles-" + measure + (answer.plants().size() > 1 ? "-" + plant.replace('+', '-') : "");
+    TilePlan plan = new TilePlan(answer);
+    int height = (int) Math.ceil(plan.bottom() + LEGEND);
+    SvgCanvas canvas = new SvgCanvas(name, Look.WIDTH, height);
+    Graphics2D g = canvas.graphics();
+    g.setPaint(Color.WHITE);
+    g.fill(new Rectangle2D.Double(0, 0, Look.WIDTH, height));
+    for (int cell = 0; cell < rows.size(); cell++) {
+      drawTile(g, plan.tile(cell), cell, plan.tileHeight() >= 34);
+    }
+    frames(g, plan);
+    plan.drawAxes(g);
+    drawLegend(g, plan);
+    return new Figure(name, title, alternative(), canvas.finish(title, alternative()), table());
+  }
+
+  private void drawTile(Graphics2D g, Rectangle2D tile, int cell, boolean isHigh) {
+    GridRow row = rows.get(cell);
+    if (row == null || Double.isNaN(row.mean())) {
+      TilePlan.drawLeftOut(g, tile);
+      return;
+    }
+    double dark = most > least ? (row.mean() - least) / (most - least) : 0;
+    g.setPaint(shade(dark));
+    g.fill(tile);
+    TilePlan.drawEdge(g, tile);
+    Color ink = ink(dark);
+    g.setPaint(ink);
+    String spread = spread(row);
+    boolean two = isHigh && !spread.isEmpty();
+    Rectangle2D upper =
+        two
+            ? new Rectangle2D.Double(
+                tile.getX(), tile.getY() + 3, tile.getWidth(), tile.getHeight() / 2)
+            : tile;
+    TilePlan.drawFitting(g, number(row), upper, 13);
+    if (two) {
+      TilePlan.drawFitting(
+          g,
+          spread,
+          new Rectangle2D.Double(
+              tile.getX(),
+              tile.getCenterY() + 1,
+              tile.getWidth(),
+              tile.getHeight() / 2 - 4),
+          10);
+    }
+    if (answer.cells().get(cell).asItStands()) {
+      TilePlan.drawCorner(g, tile, ink);
+    }
+  }
+
+  private static Color shade(double dark) {
+    return new Color(
+        mixed(PALE.getRed(), DARK.getRed(), dark),
+        mixed(PALE.getGreen(), DARK.getGreen(), dark),
+        mixed(PALE.getBlue(), DARK.getBlue(), dark));
+  }
+
+  private static int mixed(int from, int to, double share) {
+    return (int) Math.round(from + share * (to - from));
+  }
+
+  /** Whichever of dark and white stands out more. */
+  private static Color ink(double dark) {
+    return dark > 0.55 ? Color.WHITE : Palette.INK;
+  }
+
+  private String number(GridRow row) {
+    return wording.number(row.mean(), row.low95(), row.high95(), row.unit());
+  }
+
+  private String spread(GridRow row) {
+    double half = (row.high95() - row.low95()) / 2;
+    return half > 0 ? "±" + wording.number(half, row.low95(), row.high95(), row.unit()) : "";
+  }
+
+  private Optional<GridBest> best() {
+    return answer.best().stream()
+        .filter(best -> best.measure().equals(measure) && best.plant().equals(plant))
+        .filter(best -> answer.header().replications() > 1)
+        .findFirst();
+  }
+
+  private void frames(Graphics2D g, TilePlan plan) {
+    best()
+        .ifPresent(
+            best -> {
+              best.alike()
+                  .forEach(
+                      cell -> TilePlan.drawFrame(g, plan.tile(cell), 1.5f, new float[] {4, 3}));
+              TilePlan.drawFrame(g, plan.tile(best.cell()), 3, null);
+            });
+  }
+
+  private void drawLegend(Graphics2D g, TilePlan plan) {
+    double top = plan.bottom() + 6;
+    if (most >= least) {
+      int steps = 12;
+      for (int step = 0; step < steps; step++) {
+        g.setPaint(shade(step / (steps - 1.0)));
+        g.fill(new Rectangle2D.Double(plan.left() + 8 * step, top, 8, 12));
+      }
+      g.setPaint(Palette.INK);
+      g.setFont(Fonts.of(11));
+      g.drawString(
+          wording.amount(least, unit()) + " to " + wording.amount(most, unit()) + ", pale to dark",
+          (float) (plan.left() + 8 * steps + 8),
+          (float) top + 10);
+    }
+    g.setPaint(Palette.INK);
+    g.setFont(Fonts.of(11));
+    g.drawString(marks(), (float) plan.left(), (float) top + 28);
+  }
+
+  /** What the marks in this very picture mean. */
+  private String marks() {
+    List<String> said = new ArrayList<>();
+    best()
+        .ifPresent(
+            best -> {
+              said.add("bold frame: most");
+              if (!best.alike().isEmpty()) {
+                said.add("dashed: not told apart from it");
+              }
+            });
+    if (answer.cells().stream().anyMatch(GridCell::asItStands)) {
+      said.add("corner: as it stands");
+    }
+    if (rows.stream().anyMatch(java.util.Objects::isNull)) {
+      said.add("crossed: left out");
+    }
+    return String.join("; ", said);
+  }
+
+  private String unit() {
+    return rows.stream()
+        .filter(java.util.Objects::nonNull)
+        .map(GridRow::unit)
+        .findFirst()
+        .orElse("");
+  }
+
+  private String alternative() {
+    List<String> tiles =
+        IntStream.range(0, rows.size())
+            .mapToObj(cell -> keys.cell(cell) + ": " + text(rows.get(cell)))
+            .toList();
+    return "Tiles of "
+        + label
+        + " in "
+        + wording.unit(unit())
+        + ". "
+        + String.join("; ", tiles)
+        + (marks().isEmpty() ? "." : ". Marked: " + bestSaid());
+  }
+
+  private String bestSaid() {
+    return best()
+        .map(
+            best ->
+                "most at "
+                    + keys.cell(best.cell())
+                    + ", not told apart from "
+                    + best.alike().size()
+                    + " other cells.")
+        .orElse(marks() + ".");
+  }
+
+  private String text(GridRow row) {
+    if (row == null) {
+      return "left out";
+    }
+    String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
+    return number(row) + (range.isEmpty() ? "" : " (" + range + ")");
+  }
+
+  private Figure.Grid table() {
+    List<String> head = new ArrayList<>();
+    head.add(label + ", " + wording.unit(unit()));
+    int columns = answer.keys().get(0).values().size();
+    for (int column = 0; column < columns; column++) {
+      head.add(keys.name(0) + " " + answer.keys().get(0).values().get(column).text());
+    }
+    List<List<String>> lines = new ArrayList<>();
+    int many = answer.keys().get(1).values().size();
+    for (int row = 0; row < many; row++) {
+      List<String> line = new ArrayList<>();
+      line.add(keys.name(1) + " " + answer.keys().get(1).values().get(row).text());
+      for (int column = 0; column < columns; column++) {
+        line.add(text(rows.get(column * many + row)));
+      }
+      lines.add(line);
+    }
+    return new Figure.Grid(head, lines);
+  }
+}

@@ -1,0 +1,191 @@
+package hurdline.command;
+
+import hurdline.answer.GridAnswer;
+import hurdline.answer.PlayedCell;
+import hurdline.chart.GridFigures;
+import hurdline.page.ReportPage;
+import hurdline.study.CellStore;
+import hurdline.study.Grid;
+import hurdline.study.Run;
+import hurdline.table.AnswerFolder;
+import hurdline.table.CellFolder;
+import hurdline.table.GridTables;
+import hurdline.words.GridWords;
+import hurdline.words.Wording;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+
+/** Plays a grid for any verb: says what it costs, keeps what is finished, goes on where it was stopped. */
+final class Gridded {
+  private final Setting setting;
+  private final Shown shown;
+  private final int threads;
+
+  Gridded(Setting setting, Shown shown, int threads) {
+    this.setting = setting;
+    this.shown = shown;
+    this.threads = threads;
+  }
+
+  /**
+   * Plays the grid and reports it; the exit code.
+   *
+   * @param file the plant file, beside which the answer lies by default
+   * @param out the folder that was asked for; null for a dated one beside the file
+   */
+  int play(Path file, Path out, Studies.Gridding grid) throws IOException {
+    Wording wording = shown.wording();
+    AnswerFolder folder = claimed(file, out, grid);
+    CellFolder cells = new CellFolder(folder);
+    try (Drawing drawing = Drawing.begin()) {
+      int kept = cells.count();
+      if (!shown.quiet()) {
+        new GridCost(grid, threads, kept, folder.path()).tell(setting.err());
+      }
+      Optional<GridAnswer> found =
+          Played.inSight(
+              setting,
+              shown,
+              grid.plays(),
+              (progress, stop) -> grid.play(new OnDisk(cells), progress, stop));
+      return found.isPresent()
+          ? report(found.get(), new AnswerFiles(folder, drawing), cells, wording)
+          : stopped(grid, folder, cells);
+    } finally {
+      folder.giveBack();
+    }
+  }
+
+  private AnswerFolder claimed(Path file, Path out, Studies.Gridding grid) throws IOException {
+    if (out != null && CellFolder.isBegunIn(out)) {
+      refuseOthers(out, CellFolder.settingsIn(out), grid.settings());
+      return AnswerFolder.begun(out);
+    }
+    AnswerFolder folder =
+        out == null ? AnswerFolder.beside(file, LocalDateTime.now()) : AnswerFolder.named(out);
+    new CellFolder(folder).begin(grid.settings());
+    return folder;
+  }
+
+  private static void refuseOthers(Path out, List<String> there, List<String> here) {
+    if (there.equals(here)) {
+      return;
+    }
+    List<String> onlyThere = new ArrayList<>(there);
+    onlyThere.removeAll(here);
+    List<String> onlyHere = new ArrayList<>(here);
+    onlyHere.removeAll(there);
+    throw new CallException(
+        out
+            + " holds a grid that was begun otherwise (there "
+            + said(onlyThere)
+            + "; here "
+            + said(onlyHere)
+            + ") and is not written over; expected the same call, or a new or an empty folder");
+  }
+
+  private static String said(List<String> lines) {
+    return lines.isEmpty() ? "nothing more" : String.join(", ", lines);
+  }
+
+  private int stopped(Studies.Gridding grid, AnswerFolder folder, CellFolder cells)
+      throws IOException {
+    int done = cells.count();
+    if (done == 0) {
+      cells.clear();
+      setting.err().println("Stopped before the first cell was done; nothing is written.");
+    } else {
+      setting
+          .err()
+          .println(
+              "Stopped: "
+                  + done
+                  + " of "
+                  + grid.cells()
+                  + " cells are done and kept; the same call with --out "
+                  + folder.path()
+                  + " goes on from there.");
+    }
+    return ExitCode.STOPPED.number();
+  }
+
+  private int report(GridAnswer answer, AnswerFiles files, CellFolder cells, Wording wording)
+      throws IOException {
+    GridFigures figures = new GridFigures(answer, wording);
+    files.write(
+        answer,
+        new GridTables(answer).all(),
+        figures::all,
+        () -> ReportPage.html(answer, wording, figures));
+    cells.clear();
+    List<String> lines = new GridWords(answer, wording).lines();
+    new Told(setting, shown).tell(answer, answer.warnings(), lines, files.folder());
+    return ExitCode.DONE.number();
+  }
+
+  /** Cells in their folder. */
+  private record OnDisk(CellFolder cells) implements CellStore {
+    @Override
+    public Optional<PlayedCell> kept(int cell) {
+      try {
+        return cells.read(cell);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+
+    @Override
+    public void keep(PlayedCell cell) {
+      try {
+        cells.write(cell);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  /** The study as a verb asks it. */
+  record Asked(Grid study) implements Studies.Gridding {
+    @Override
+    public int cells() {
+      return study.cells();
+    }
+
+    @Override
+    public int plants() {
+      return study.plants();
+    }
+
+    @Override
+    public int plays() {
+      return study.plays();
+    }
+
+    @Override
+    public List<String> leftOut() {
+      return study.leftOut();
+    }
+
+    @Override
+    public List<String> settings() {
+      return study.settings();
+    }
+
+    @Override
+    public void trial() {
+      study.trial();
+    }
+
+    @Override
+    public Optional<GridAnswer> play(
+        CellStore store, Run.Progress progress, BooleanSupplier stop) {
+      return study.play(store, progress, stop);
+    }
+  }
+}

@@ -1,0 +1,225 @@
+package hurdline.words;
+
+import hurdline.answer.GridAnswer;
+import hurdline.answer.GridBest;
+import hurdline.answer.GridCell;
+import hurdline.answer.GridRow;
+import hurdline.answer.Header;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** The answer of a grid for the terminal, and in sentences for the report. */
+public final class GridWords {
+  private static final int CELLS_TOLD = 3;
+
+  private final GridAnswer answer;
+  private final Wording wording;
+  private final KeyWords keys;
+  private final LeadWords leads;
+
+  public GridWords(GridAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+    keys = new KeyWords(answer);
+    leads = new LeadWords(answer);
+  }
+
+  /** What the terminal shows: a title, then a line for each thing that is asked for first. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(title());
+    sentences().forEach(sentence -> lines.add(sentence.substring(0, sentence.length() - 1)));
+    if (answer.header().replications() > 1) {
+      lines.add(
+          "In brackets: 95 % interval of the mean of "
+              + answer.header().replications()
+              + " replications.");
+    }
+    return lines;
+  }
+
+  /** One sentence on the best of each goal and plant, on the best plant, and on the other measures. */
+  public List<String> sentences() {
+    List<String> all = new ArrayList<>();
+    for (String goal : answer.drawn().subList(0, answer.goals())) {
+      answer.plants().forEach(plant -> best(goal, plant).ifPresent(all::add));
+      leads.sentence(goal, label(goal)).ifPresent(all::add);
+    }
+    for (String other : answer.drawn().subList(answer.goals(), answer.drawn().size())) {
+      answer.plants().forEach(plant -> span(other, plant).ifPresent(all::add));
+    }
+    leftOut().ifPresent(all::add);
+    return all;
+  }
+
+  private String title() {
+    Header header = answer.header();
+    String changes =
+        header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    return header.plant()
+        + ", "
+        + String.join(" against ", answer.plants())
+        + changes
+        + ", "
+        + ranges()
+        + " ("
+        + (answer.cells().size() == 1 ? "1 cell" : answer.cells().size() + " cells")
+        + "), "
+        + header.from()
+        + " to "
+        + header.to()
+        + ", "
+        + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
+        + " each, seed "
+        + header.seed();
+  }
+
+  /** The keys with their first and last values. */
+  public String ranges() {
+    return IntStream.range(0, answer.keys().size())
+        .mapToObj(keys::range)
+        .collect(Collectors.joining(" and "));
+  }
+
+  /** What a drawn measure is called. */
+  public String label(String measure) {
+    return MainMeasures.of(answer.outline()).stream()
+        .filter(main -> main.measure().equals(measure))
+        .map(MainMeasures::label)
+        .findFirst()
+        .orElse(measure);
+  }
+
+  private String of(String measure, String plant) {
+    return label(measure) + (answer.plants().size() > 1 ? " of " + plant : "");
+  }
+
+  private Optional<String> best(String goal, String plant) {
+    return answer.best().stream()
+        .filter(best -> best.measure().equals(goal) && best.plant().equals(plant))
+        .findFirst()
+        .map(best -> of(goal, plant) + ": " + (isLevel(goal, plant) ? level(best) : best(best)));
+  }
+
+  /** Whether a measure is the same in all cells but for rounding. */
+  private boolean isLevel(String measure, String plant) {
+    double[] means = rows(measure, plant).stream().mapToDouble(GridRow::mean).toArray();
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (double mean : means) {
+      least = Math.min(least, mean);
+      most = Math.max(most, mean);
+    }
+    return means.length > 1
+        && most - least <= 1e-9 * Math.max(Math.abs(most), Math.abs(least));
+  }
+
+  private String level(GridBest best) {
+    return "the same at every value, " + amount(best.cell(), best.plant(), best.measure()) + ".";
+  }
+
+  private String best(GridBest best) {
+    String edge =
+        keys.isAtAnEnd(best.cell()) ? "; the grid ends there, further on may be more" : "";
+    return "most at "
+        + keys.cell(best.cell())
+        + ", "
+        + amount(best.cell(), best.plant(), best.measure())
+        + "; "
+        + told(best)
+        + edge
+        + ".";
+  }
+
+  private String told(GridBest best) {
+    if (answer.header().replications() < 2) {
+      return "one replication tells nothing of chance";
+    }
+    if (best.alike().isEmpty()) {
+      return "told apart from every other value";
+    }
+    if (answer.keys().size() == 1) {
+      return "not told apart from it: " + keys.runs(best.alike());
+    }
+    if (best.alike().size() <= CELLS_TOLD) {
+      return "not told apart from it: "
+          + best.alike().stream().map(keys::cell).collect(Collectors.joining("; "));
+    }
+    long beside =
+        best.alike().stream().filter(cell -> keys.areNeighbours(cell, best.cell())).count();
+    long all =
+        IntStream.range(0, answer.cells().size())
+            .filter(cell -> keys.areNeighbours(cell, best.cell()))
+            .count();
+    return "not told apart from it: "
+        + best.alike().size()
+        + " of the other "
+        + (answer.cells().size() - 1)
+        + " cells, "
+        + beside
+        + " of its "
+        + all
+        + " neighbours among them";
+  }
+
+  /** From where to where a measure goes over the cells. */
+  private Optional<String> span(String measure, String plant) {
+    List<GridRow> rows = rows(measure, plant);
+    if (rows.isEmpty()) {
+      return Optional.empty();
+    }
+    if (rows.size() == 1 || isLevel(measure, plant)) {
+      return Optional.of(
+          of(measure, plant) + ": " + amount(rows.get(0)) + (rows.size() > 1 ? " at every value." : "."));
+    }
+    GridRow least = rows.stream().min(Comparator.comparingDouble(GridRow::mean)).orElseThrow();
+    GridRow most = rows.stream().max(Comparator.comparingDouble(GridRow::mean)).orElseThrow();
+    return Optional.of(
+        of(measure, plant)
+            + ": from "
+            + amount(least)
+            + " at "
+            + keys.cell(least.cell())
+            + " to "
+            + amount(most)
+            + " at "
+            + keys.cell(most.cell())
+            + ".");
+  }
+
+  private List<GridRow> rows(String measure, String plant) {
+    return answer.rows().stream()
+        .filter(row -> row.measure().equals(measure) && row.plant().equals(plant))
+        .filter(row -> !Double.isNaN(row.mean()))
+        .toList();
+  }
+
+  private String amount(int cell, String plant, String measure) {
+    return answer.row(cell, plant, measure).map(this::amount).orElse("not defined");
+  }
+
+  /** {@code 2,560 ton (2,520 to 2,600)}. */
+  private String amount(GridRow row) {
+    String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
+    String number = wording.number(row.mean(), row.low95(), row.high95(), row.unit());
+    return number + " " + wording.unit(row.unit()) + (range.isEmpty() ? "" : " (" + range + ")");
+  }
+
+  private Optional<String> leftOut() {
+    List<GridCell> missing =
+        answer.cells().stream().filter(cell -> !cell.leftOut().isEmpty()).toList();
+    if (missing.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "Left out, since the plant has problems there: "
+            + missing.stream()
+                .map(cell -> keys.cell(answer.cells().indexOf(cell)))
+                .collect(Collectors.joining("; "))
+            + ".");
+  }
+}

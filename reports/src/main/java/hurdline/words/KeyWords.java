@@ -1,0 +1,131 @@
+package hurdline.words;
+
+import hurdline.answer.GridAnswer;
+import hurdline.answer.GridKey;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** The keys, values and cells of a grid in words; values as the plant file would have them. */
+public final class KeyWords {
+  private final GridAnswer answer;
+
+  public KeyWords(GridAnswer answer) {
+    this.answer = answer;
+  }
+
+  /** What stands at an axis: the path, and how its values are to be read. */
+  public String axis(int key) {
+    GridKey of = answer.keys().get(key);
+    return switch (of.scale()) {
+      case AMOUNT -> of.path() + (of.unit().isEmpty() ? "" : ", " + of.unit());
+      case FACTOR -> of.path() + ", times what the file says";
+      case DATE -> of.path() + ", date";
+    };
+  }
+
+  /** {@code machines.mill.power from 20 hp to 80 hp}. */
+  public String range(int key) {
+    List<GridKey.Value> values = answer.keys().get(key).values();
+    return answer.keys().get(key).path()
+        + " from "
+        + values.get(0).text()
+        + " to "
+        + values.get(values.size() - 1).text();
+  }
+
+  /** The value as a tick of an axis that names the unit already. */
+  public String tick(int key, int value) {
+    GridKey of = answer.keys().get(key);
+    String text = of.values().get(value).text();
+    return of.scale() == GridKey.Scale.AMOUNT && !of.unit().isEmpty()
+        ? text.substring(0, text.length() - of.unit().length()).strip()
+        : text;
+  }
+
+  /** The values of a cell: {@code 20 hp}, or with two keys {@code power 20 hp, count 2}. */
+  public String cell(int cell) {
+    if (answer.keys().size() == 1) {
+      return answer.value(cell, 0).text();
+    }
+    return IntStream.range(0, answer.keys().size())
+        .mapToObj(key -> name(key) + " " + answer.value(cell, key).text())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** The last word of a path, or all of it where both would be the same. */
+  public String name(int key) {
+    List<String> last =
+        answer.keys().stream()
+            .map(of -> of.path().substring(of.path().lastIndexOf('.') + 1))
+            .toList();
+    boolean clear = last.stream().distinct().count() == last.size() && !last.get(key).equals("*");
+    return clear ? last.get(key) : answer.keys().get(key).path();
+  }
+
+  /** A value between those of a key, to one digit more than they have. */
+  public String between(int key, double number) {
+    GridKey of = answer.keys().get(key);
+    if (of.scale() == GridKey.Scale.DATE) {
+      return LocalDate.ofEpochDay(Math.round(number)).toString();
+    }
+    int digits =
+        1
+            + of.values().stream()
+                .mapToInt(value -> BigDecimal.valueOf(value.number()).stripTrailingZeros().scale())
+                .map(scale -> Math.max(0, scale))
+                .max()
+                .orElse(0);
+    String text =
+        new BigDecimal(number).setScale(digits, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
+    if (of.scale() == GridKey.Scale.FACTOR) {
+      return "x" + text;
+    }
+    return of.unit().isEmpty() ? text : text + " " + of.unit();
+  }
+
+  /** Cells of one key in rising order, those without a gap drawn together: {@code 20 hp to 40 hp}. */
+  public String runs(List<Integer> cells) {
+    List<String> parts = new ArrayList<>();
+    int at = 0;
+    while (at < cells.size()) {
+      int end = at;
+      while (end + 1 < cells.size() && cells.get(end + 1) == cells.get(end) + 1) {
+        end++;
+      }
+      String first = cell(cells.get(at));
+      parts.add(
+          end == at
+              ? first
+              : first + (end == at + 1 ? " and " : " to ") + cell(cells.get(end)));
+      at = end + 1;
+    }
+    return String.join(", ", parts);
+  }
+
+  /** Whether two cells lie beside each other in one key and level in the other. */
+  public boolean areNeighbours(int one, int other) {
+    int steps = 0;
+    for (int key = 0; key < answer.keys().size(); key++) {
+      steps +=
+          Math.abs(
+              answer.cells().get(one).at().get(key) - answer.cells().get(other).at().get(key));
+    }
+    return steps == 1;
+  }
+
+  /** Whether a cell lies at an end of the values of some key that has several. */
+  public boolean isAtAnEnd(int cell) {
+    return IntStream.range(0, answer.keys().size())
+        .anyMatch(
+            key -> {
+              int last = answer.keys().get(key).values().size() - 1;
+              int at = answer.cells().get(cell).at().get(key);
+              return last > 0 && (at == 0 || at == last);
+            });
+  }
+}
