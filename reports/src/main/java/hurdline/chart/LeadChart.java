@@ -59,7 +59,7 @@ final class LeadChart {
     TilePlan.drawEdge(g, tile);
     drawLetter(g, tile, letter(lead));
     if (answer.cells().get(cell).asItStands()) {
-      TilePlan.drawFrame(g, tile, 2, null);
+      TilePlan.drawFrame(g, tile, Palette.INK, 2, null);
     }
   }
 

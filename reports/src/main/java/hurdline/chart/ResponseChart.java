@@ -151,7 +151,8 @@ final class ResponseChart {
     return last > first ? (values.size() - 1) * (number - first) / (last - first) : 0;
   }
 
-  private static ValueMarker line(double at, Color color, float dash, String says) {
+  private ValueMarker line(double at, Color color, float dash, String says) {
+    int values = key.values().size();
     ValueMarker line =
         new ValueMarker(
             at,
@@ -162,8 +163,17 @@ final class ResponseChart {
     line.setLabelFont(Fonts.of(11));
     line.setLabelPaint(Palette.INK);
     line.setLabelBackgroundColor(new Color(255, 255, 255, 0));
-    line.setLabelAnchor(dash > 3 ? RectangleAnchor.TOP_RIGHT : RectangleAnchor.BOTTOM_RIGHT);
-    line.setLabelTextAnchor(dash > 3 ? TextAnchor.TOP_LEFT : TextAnchor.BOTTOM_LEFT);
+    // Towards the middle, so that no label runs over the edge.
+    boolean left = at > (values - 1) / 2.0;
+    boolean top = dash > 3;
+    line.setLabelAnchor(
+        top
+            ? left ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT
+            : left ? RectangleAnchor.BOTTOM_LEFT : RectangleAnchor.BOTTOM_RIGHT);
+    line.setLabelTextAnchor(
+        top
+            ? left ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT
+            : left ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
     return line;
   }
 

@@ -12,6 +12,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -78,7 +79,7 @@ final class TileChart {
       TilePlan.drawLeftOut(g, tile);
       return;
     }
-    double dark = most > least ? (row.mean() - least) / (most - least) : 0;
+    double dark = dark(cell);
     g.setPaint(shade(dark));
     g.fill(tile);
     TilePlan.drawEdge(g, tile);
@@ -106,6 +107,10 @@ final class TileChart {
     if (answer.cells().get(cell).asItStands()) {
       TilePlan.drawCorner(g, tile, ink);
     }
+  }
+
+  private double dark(int cell) {
+    return most > least ? (rows.get(cell).mean() - least) / (most - least) : 0;
   }
 
   private static Color shade(double dark) {
@@ -146,8 +151,11 @@ final class TileChart {
             best -> {
               best.alike()
                   .forEach(
-                      cell -> TilePlan.drawFrame(g, plan.tile(cell), 1.5f, new float[] {4, 3}));
-              TilePlan.drawFrame(g, plan.tile(best.cell()), 3, null);
+                      cell ->
+                          TilePlan.drawFrame(
+                              g, plan.tile(cell), ink(dark(cell)), 1.5f, new float[] {4, 3}));
+              TilePlan.drawFrame(g, plan.tile(best.cell()), Color.WHITE, 5, null);
+              TilePlan.drawFrame(g, plan.tile(best.cell()), Palette.INK, 3, null);
             });
   }
 
@@ -185,7 +193,7 @@ final class TileChart {
     if (answer.cells().stream().anyMatch(GridCell::asItStands)) {
       said.add("corner: as it stands");
     }
-    if (rows.stream().anyMatch(java.util.Objects::isNull)) {
+    if (rows.stream().anyMatch(Objects::isNull)) {
       said.add("crossed: left out");
     }
     return String.join("; ", said);
@@ -193,7 +201,7 @@ final class TileChart {
 
   private String unit() {
     return rows.stream()
-        .filter(java.util.Objects::nonNull)
+        .filter(Objects::nonNull)
         .map(GridRow::unit)
         .findFirst()
         .orElse("");

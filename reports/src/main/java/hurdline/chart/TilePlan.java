@@ -116,8 +116,8 @@ final class TilePlan {
     g.fill(tile);
   }
 
-  static void drawFrame(Graphics2D g, Rectangle2D tile, float width, float[] dash) {
-    g.setPaint(Palette.INK);
+  static void drawFrame(Graphics2D g, Rectangle2D tile, Color color, float width, float[] dash) {
+    g.setPaint(color);
     g.setStroke(
         new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0));
     double in = width / 2 + 1;

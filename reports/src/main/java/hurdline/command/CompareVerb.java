@@ -81,7 +81,7 @@ final class CompareVerb implements Callable<Integer> {
     CompareAsk ask = asked.ask(choice.among());
     vary.refuse("--gain", ask.gain());
     vary.refuse("--within", ask.withinYr().isPresent());
-    return new Gridded(setting, shown, effort.threads())
+    return new Gridded(setting, shown, effort)
         .play(
             choice.file(),
             out,

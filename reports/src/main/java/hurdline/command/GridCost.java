@@ -1,36 +1,40 @@
 package hurdline.command;
 
+import hurdline.study.Effort;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
 
 /** What a grid will cost, said before it starts: plays of the calendar, and the time by the first few. */
 final class GridCost {
-  private static final int TRIALS = 3;
-  private static final double LONGEST_TRIAL_S = 1;
+  private static final int TRIALS = 12;
+  private static final double LONGEST_TRIAL_S = 2;
   private static final double NANO = 1e-9;
 
   private final Studies.Gridding grid;
-  private final int threads;
+  private final Effort effort;
   private final int kept;
   private final Path folder;
 
   /** @param kept cells that are finished already */
-  GridCost(Studies.Gridding grid, int threads, int kept, Path folder) {
+  GridCost(Studies.Gridding grid, Effort effort, int kept, Path folder) {
     this.grid = grid;
-    this.threads = threads;
+    this.effort = effort;
     this.kept = kept;
     this.folder = folder;
   }
 
   void tell(PrintWriter err) {
     grid.leftOut().forEach(line -> err.println("left out: " + line));
+    int threads = effort.threads();
     err.println(
         "Grid of "
             + grid.cells()
             + " cells x "
             + (grid.plants() == 1 ? "1 plant" : grid.plants() + " plants")
-            + (grid.leftOut().isEmpty() ? "" : " less " + grid.leftOut().size() + " left out")
+            + " x "
+            + (effort.replications() == 1 ? "1 replication" : effort.replications() + " replications")
+            + (grid.leftOut().isEmpty() ? "" : ", less " + grid.leftOut().size() + " left out")
             + ": "
             + String.format(Locale.ROOT, "%,d", grid.plays())
             + " plays of the calendar.");
@@ -54,17 +58,18 @@ final class GridCost {
     }
   }
 
-  /** The last trial counts, for the first ones wait for the program to warm up. */
+  /** The fastest trial counts, for the first ones wait for the program to warm up. */
   private double secondsEach() {
-    double seconds = 0;
+    double fastest = Double.POSITIVE_INFINITY;
     double all = 0;
     for (int trial = 0; trial < TRIALS && all < LONGEST_TRIAL_S; trial++) {
       long before = System.nanoTime();
       grid.trial();
-      seconds = (System.nanoTime() - before) * NANO;
+      double seconds = (System.nanoTime() - before) * NANO;
+      fastest = Math.min(fastest, seconds);
       all += seconds;
     }
-    return seconds;
+    return fastest;
   }
 
   /** {@code 40 s}, {@code 3 min}, {@code 2.5 h}. */

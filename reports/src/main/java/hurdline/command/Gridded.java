@@ -5,6 +5,7 @@ import hurdline.answer.PlayedCell;
 import hurdline.chart.GridFigures;
 import hurdline.page.ReportPage;
 import hurdline.study.CellStore;
+import hurdline.study.Effort;
 import hurdline.study.Grid;
 import hurdline.study.Run;
 import hurdline.table.AnswerFolder;
@@ -25,12 +26,12 @@ import java.util.function.BooleanSupplier;
 final class Gridded {
   private final Setting setting;
   private final Shown shown;
-  private final int threads;
+  private final Effort effort;
 
-  Gridded(Setting setting, Shown shown, int threads) {
+  Gridded(Setting setting, Shown shown, Effort effort) {
     this.setting = setting;
     this.shown = shown;
-    this.threads = threads;
+    this.effort = effort;
   }
 
   /**
@@ -46,7 +47,7 @@ final class Gridded {
     try (Drawing drawing = Drawing.begin()) {
       int kept = cells.count();
       if (!shown.quiet()) {
-        new GridCost(grid, threads, kept, folder.path()).tell(setting.err());
+        new GridCost(grid, effort, kept, folder.path()).tell(setting.err());
       }
       Optional<GridAnswer> found =
           Played.inSight(

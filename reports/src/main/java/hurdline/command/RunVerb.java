@@ -26,7 +26,8 @@ import picocli.CommandLine;
     footer = {
       "",
       "Ctrl-C ends a run early; what is done by then is kept and reported.",
-      "Example: hurdline run sweetgum-bend.yaml --option bigger_mill"
+      "Example: hurdline run sweetgum-bend.yaml --option bigger_mill",
+      "Example: hurdline run sweetgum-bend.yaml --vary machines.mill.power=x0.5..x3..x0.5"
     })
 final class RunVerb implements Callable<Integer> {
   private final Setting setting;
@@ -57,7 +58,7 @@ final class RunVerb implements Callable<Integer> {
     if (vary.isGiven()) {
       vary.refuse("--trace", effort.trace().isPresent());
       vary.refuseAim(effort);
-      return new Gridded(setting, shown, effort.threads())
+      return new Gridded(setting, shown, effort)
           .play(
               plant.file(),
               out,

@@ -7,8 +7,11 @@ import hurdline.answer.GridRow;
 import hurdline.answer.Header;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -46,14 +49,32 @@ public final class GridWords {
   public List<String> sentences() {
     List<String> all = new ArrayList<>();
     for (String goal : answer.drawn().subList(0, answer.goals())) {
-      answer.plants().forEach(plant -> best(goal, plant).ifPresent(all::add));
       leads.sentence(goal, label(goal)).ifPresent(all::add);
+      all.addAll(ofPlants(goal, plant -> best(goal, plant)));
     }
     for (String other : answer.drawn().subList(answer.goals(), answer.drawn().size())) {
-      answer.plants().forEach(plant -> span(other, plant).ifPresent(all::add));
+      all.addAll(ofPlants(other, plant -> span(other, plant)));
     }
     leftOut().ifPresent(all::add);
     return all;
+  }
+
+  /** What is to be said of a measure for each plant, once for all plants of which it is the same. */
+  private List<String> ofPlants(String measure, Function<String, Optional<String>> said) {
+    Map<String, List<String>> plants = new LinkedHashMap<>();
+    for (String plant : answer.plants()) {
+      said.apply(plant)
+          .ifPresent(text -> plants.computeIfAbsent(text, key -> new ArrayList<>()).add(plant));
+    }
+    List<String> sentences = new ArrayList<>();
+    plants.forEach(
+        (text, same) ->
+            sentences.add(
+                KeyWords.capital(label(measure))
+                    + (answer.plants().size() > 1 ? " of " + String.join(" and ", same) : "")
+                    + ": "
+                    + text));
+    return sentences;
   }
 
   private String title() {
@@ -62,12 +83,13 @@ public final class GridWords {
         header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
     return header.plant()
         + ", "
-        + String.join(" against ", answer.plants())
+        + keys.plants()
         + changes
         + ", "
-        + ranges()
+        + keys.ranges()
         + " ("
-        + (answer.cells().size() == 1 ? "1 cell" : answer.cells().size() + " cells")
+        + answer.cells().size()
+        + (answer.keys().size() == 1 ? " values" : " cells")
         + "), "
         + header.from()
         + " to "
@@ -76,13 +98,6 @@ public final class GridWords {
         + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
         + " each, seed "
         + header.seed();
-  }
-
-  /** The keys with their first and last values. */
-  public String ranges() {
-    return IntStream.range(0, answer.keys().size())
-        .mapToObj(keys::range)
-        .collect(Collectors.joining(" and "));
   }
 
   /** What a drawn measure is called. */
@@ -94,15 +109,11 @@ public final class GridWords {
         .orElse(measure);
   }
 
-  private String of(String measure, String plant) {
-    return label(measure) + (answer.plants().size() > 1 ? " of " + plant : "");
-  }
-
   private Optional<String> best(String goal, String plant) {
     return answer.best().stream()
         .filter(best -> best.measure().equals(goal) && best.plant().equals(plant))
         .findFirst()
-        .map(best -> of(goal, plant) + ": " + (isLevel(goal, plant) ? level(best) : best(best)));
+        .map(best -> isLevel(goal, plant) ? level(best) : best(best));
   }
 
   /** Whether a measure is the same in all cells but for rounding. */
@@ -124,7 +135,9 @@ public final class GridWords {
 
   private String best(GridBest best) {
     String edge =
-        keys.isAtAnEnd(best.cell()) ? "; the grid ends there, further on may be more" : "";
+        keys.mayRiseOn(best.cell(), best.alike())
+            ? "; the grid ends there, and beyond it may be more"
+            : "";
     return "most at "
         + keys.cell(best.cell())
         + ", "
@@ -173,14 +186,12 @@ public final class GridWords {
       return Optional.empty();
     }
     if (rows.size() == 1 || isLevel(measure, plant)) {
-      return Optional.of(
-          of(measure, plant) + ": " + amount(rows.get(0)) + (rows.size() > 1 ? " at every value." : "."));
+      return Optional.of(amount(rows.get(0)) + (rows.size() > 1 ? " at every value." : "."));
     }
     GridRow least = rows.stream().min(Comparator.comparingDouble(GridRow::mean)).orElseThrow();
     GridRow most = rows.stream().max(Comparator.comparingDouble(GridRow::mean)).orElseThrow();
     return Optional.of(
-        of(measure, plant)
-            + ": from "
+        "from "
             + amount(least)
             + " at "
             + keys.cell(least.cell())

@@ -2,11 +2,13 @@ package hurdline.words;
 
 import hurdline.answer.GridAnswer;
 import hurdline.answer.GridKey;
+import hurdline.answer.Header;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -36,6 +38,40 @@ public final class KeyWords {
         + values.get(0).text()
         + " to "
         + values.get(values.size() - 1).text();
+  }
+
+  /** The keys with their first and last values. */
+  public String ranges() {
+    return IntStream.range(0, answer.keys().size())
+        .mapToObj(this::range)
+        .collect(Collectors.joining(" and "));
+  }
+
+  /** {@code base}, or {@code base against A, B}. */
+  String plants() {
+    List<String> others = answer.plants().subList(1, answer.plants().size());
+    return answer.plants().get(0) + (others.isEmpty() ? "" : " against " + String.join(", ", others));
+  }
+
+  /** What a page says under the plant's name. */
+  public String subtitle() {
+    Header header = answer.header();
+    boolean bare = answer.plants().equals(List.of("base"));
+    String changes =
+        header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
+    return (bare ? "The plant as it stands" : capital(plants()))
+        + changes
+        + ", over "
+        + ranges()
+        + ". "
+        + header.from()
+        + " to "
+        + header.to()
+        + ".";
+  }
+
+  static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** The value as a tick of an axis that names the unit already. */
@@ -118,14 +154,22 @@ public final class KeyWords {
     return steps == 1;
   }
 
-  /** Whether a cell lies at an end of the values of some key that has several. */
-  public boolean isAtAnEnd(int cell) {
-    return IntStream.range(0, answer.keys().size())
-        .anyMatch(
-            key -> {
-              int last = answer.keys().get(key).values().size() - 1;
-              int at = answer.cells().get(cell).at().get(key);
-              return last > 0 && (at == 0 || at == last);
-            });
+  /**
+   * Whether a cell lies at an end of the values of some key, and the cell before that end is not among
+   * those that are like it: what rises may rise on.
+   */
+  public boolean mayRiseOn(int cell, List<Integer> alike) {
+    List<Integer> at = answer.cells().get(cell).at();
+    for (int key = 0; key < at.size(); key++) {
+      int last = answer.keys().get(key).values().size() - 1;
+      if (last > 0 && (at.get(key) == 0 || at.get(key) == last)) {
+        List<Integer> inward = new ArrayList<>(at);
+        inward.set(key, at.get(key) == 0 ? 1 : last - 1);
+        if (alike.stream().noneMatch(one -> answer.cells().get(one).at().equals(inward))) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 }

@@ -3,6 +3,7 @@ package hurdline.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.GridKey;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.plant.Change;
@@ -85,6 +86,17 @@ class CommandTest {
     public Studies.Planning season(
         List<Path> files, List<String> plans, Chosen chosen, Effort effort) {
       throw new UnsupportedOperationException("SeasonCommandTest asks for seasons");
+    }
+
+    @Override
+    public Studies.Gridding grid(Path file, Chosen chosen, List<GridKey> keys, Effort effort) {
+      throw new AssertionError("no grid is asked for");
+    }
+
+    @Override
+    public Studies.Gridding grid(
+        Path file, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort) {
+      throw new AssertionError("no grid is asked for");
     }
 
     @Override

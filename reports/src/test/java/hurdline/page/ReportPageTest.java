@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.answer.Answer;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
+import hurdline.sample.SampleGrid;
 import hurdline.sample.SampleSeason;
 import hurdline.table.RecordFile;
 import hurdline.words.UnitSystem;
@@ -27,7 +28,8 @@ class ReportPageTest {
 
   static List<Answer> answers() {
     return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
-        SampleSeason.two());
+        SampleSeason.two(),
+        SampleGrid.line(), SampleGrid.tiles());
   }
 
   private static List<String> found(String page, String pattern) {
@@ -173,5 +175,31 @@ class ReportPageTest {
         .contains("ISO 22400-2");
     assertThat(found(page, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
     assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSameSizeAs(found(page, "(<svg\\s)"));
+  }
+
+  @Test
+  void aGridSaysWhereTheBestLiesAndDrawsEachMeasure() {
+    String line = ReportPage.html(SampleGrid.line(), US);
+    assertThat(found(line, "<h2>([^<]*)</h2>"))
+        .containsExactly(
+            "The answer", "How margin and throughput answer", "What these figures assume", "Cautions");
+    assertThat(line)
+        .contains("Base against bigger&lt;mill&gt;, over products.hurd.price from 100 USD/t to 300 USD/t.")
+        .contains("near 216.7 USD/t, told apart between 100 USD/t and 300 USD/t")
+        .contains(">from here on bigger&lt;mill&gt;<")
+        .contains(">as it stands<")
+        .doesNotContain("<mill>");
+    assertThat(found(line, "<figure id=\"chart-([^\"]*)\""))
+        .containsExactly("response-money.margin", "response-mass.stalk.fed");
+    String tiles = ReportPage.html(SampleGrid.tiles(), US);
+    assertThat(found(tiles, "<figure id=\"chart-([^\"]*)\""))
+        .containsExactly("tiles-money.margin", "tiles-season.stalk_line.left_over");
+    assertThat(tiles)
+        .contains("it is &lt;late&gt;")
+        .contains(">136,000<")
+        .contains(">\u00b15,000<")
+        .contains(">crossed: left out<".replace(">crossed", "crossed"))
+        .contains("136,000 (131,000 to 141,000)");
+    assertThat(found(tiles, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
   }
 }

@@ -9,6 +9,7 @@ import hurdline.answer.Samples;
 import hurdline.answer.Trace;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
+import hurdline.sample.SampleGrid;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
@@ -20,7 +21,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class RecordFileTest {
   static List<Answer> answers() {
-    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two());
+    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
+        SampleGrid.line(), SampleGrid.tiles());
   }
 
   private static String text(Answer answer) throws IOException {

@@ -34,6 +34,39 @@ final class GridPlan {
     if (first != null && planted.stream().allMatch(List::isEmpty)) {
       throw first;
     }
+    refuseTwins();
+  }
+
+  /** A varied value takes the place of what an option says; two plants that are one tell nothing. */
+  private void refuseTwins() {
+    for (int a = 0; a < alternatives.size(); a++) {
+      for (int b = a + 1; b < alternatives.size(); b++) {
+        String one = alternatives.get(a).name();
+        String other = alternatives.get(b).name();
+        if (planted.stream().allMatch(cell -> areOne(cell, one, other))) {
+          throw new ProblemsException(
+              List.of(
+                  alternatives.get(a).source().file()
+                      + ": \""
+                      + one
+                      + "\" and \""
+                      + other
+                      + "\" are the same plant at every value, for the varied values take the place of"
+                      + " what tells them apart; expected another key, factors such as x0.8, or only"
+                      + " one of the two"));
+        }
+      }
+    }
+  }
+
+  private static boolean areOne(List<Planted> cell, String one, String other) {
+    Plant first = null;
+    Plant second = null;
+    for (Planted planted : cell) {
+      first = planted.name().equals(one) ? planted.plant() : first;
+      second = planted.name().equals(other) ? planted.plant() : second;
+    }
+    return first == null ? second == null : first.equals(second);
   }
 
   /** Every pair of values, the last key's fastest. */

@@ -18,6 +18,7 @@ import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,7 +30,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class GridTest {
-  private static final Path SMALL = Path.of("../line-configs/small.yaml");
   private static final String FED = "mass.stalk.fed";
   private static final String MARGIN = "money.margin";
 
@@ -40,6 +40,17 @@ class GridTest {
             .replace("tow: {}", "tow: {price: 10 USD/t}");
     PlantFile file = PlantFile.of("cut_night.yaml", text + more);
     return new Source(file.variants(), "cut_night.yaml", file.contentHash(), "0", List.of());
+  }
+
+  /** The plant to start from, for two weeks. */
+  private static Source small() {
+    try {
+      String text = Files.readString(Path.of("../line-configs/small.yaml"));
+      PlantFile file = PlantFile.of("small.yaml", text.replace("2027-05-28", "2027-03-12"));
+      return new Source(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static GridKey key(String path, String unit, String... numbers) {
@@ -122,15 +133,15 @@ class GridTest {
     GridAnswer answer =
         played(
             grid(
-                Studied.source(SMALL),
+                small(),
                 Studied.effort(6, 2),
                 key("machines.mill.power", "x", "0.8", "1", "1.4")));
+    Chosen scaled =
+        new Chosen("base", List.of(), List.of(new Change.Value("machines.mill.power", "x0.8")));
     RunAnswer run =
-        Studied.run(
-            SMALL,
-            new Chosen(
-                "base", List.of(), List.of(new Change.Value("machines.mill.power", "x0.8"))),
-            Studied.effort(6, 1));
+        new Run(small(), scaled, Studied.effort(6, 1))
+            .play((done, of) -> {}, () -> false)
+            .orElseThrow();
     List<GridRow> rows = answer.all().rows().stream().filter(row -> row.cell() == 0).toList();
     assertThat(rows).hasSameSizeAs(run.summary());
     for (int at = 0; at < rows.size(); at++) {
@@ -154,8 +165,8 @@ class GridTest {
   @Test
   void theAnswerDoesNotHangOnThreads() {
     GridKey key = key("machines.mill.power", "x", "0.8", "1", "1.2", "1.4");
-    GridAnswer one = played(grid(Studied.source(SMALL), Studied.effort(11, 1), key));
-    GridAnswer five = played(grid(Studied.source(SMALL), Studied.effort(11, 5), key));
+    GridAnswer one = played(grid(small(), Studied.effort(11, 1), key));
+    GridAnswer five = played(grid(small(), Studied.effort(11, 5), key));
     assertThat(five).isEqualTo(one);
   }
 
@@ -165,18 +176,18 @@ class GridTest {
     Kept kept = new Kept();
     AtomicInteger plays = new AtomicInteger();
     Optional<GridAnswer> stopped =
-        grid(Studied.source(SMALL), Studied.effort(5, 2), key)
+        grid(small(), Studied.effort(5, 2), key)
             .play(kept, (done, of) -> plays.set(done), () -> plays.get() >= 12);
     assertThat(stopped).isEmpty();
     assertThat(kept.cells).hasSizeBetween(1, 3);
     int finished = kept.cells.size();
     AtomicInteger further = new AtomicInteger();
     GridAnswer whole =
-        grid(Studied.source(SMALL), Studied.effort(5, 2), key)
+        grid(small(), Studied.effort(5, 2), key)
             .play(kept, (done, of) -> further.incrementAndGet(), () -> false)
             .orElseThrow();
     assertThat(further).hasValue(5 * (4 - finished));
-    assertThat(whole).isEqualTo(played(grid(Studied.source(SMALL), Studied.effort(5, 1), key)));
+    assertThat(whole).isEqualTo(played(grid(small(), Studied.effort(5, 1), key)));
   }
 
   @Test
@@ -196,7 +207,7 @@ class GridTest {
   void aCellWhosePlantHasProblemsIsLeftOutAndTold() {
     Grid grid =
         grid(
-            Studied.source(SMALL),
+            small(),
             Studied.effort(2, 2),
             key("machines.hurd_bin.holds", " t", "0", "3", "6"));
     assertThat(grid.leftOut()).hasSize(1);
@@ -214,7 +225,7 @@ class GridTest {
     assertThatThrownBy(
             () ->
                 grid(
-                    Studied.source(SMALL),
+                    small(),
                     Studied.effort(2, 2),
                     key("machines.mil.power", " hp", "10", "20")))
         .isInstanceOf(ProblemsException.class)
