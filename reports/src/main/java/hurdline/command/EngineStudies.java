@@ -43,6 +43,19 @@ final class EngineStudies implements Studies {
 
   @Override
   public Planning season(List<Path> paths, List<String> plans, Chosen chosen, Effort effort) {
+    return new Planned(seasonOf(paths, plans, chosen, effort));
+  }
+
+  @Override
+  public Gridding grid(
+      List<Path> paths, List<String> plans, Chosen chosen, List<GridKey> keys, Effort effort) {
+    List<Alternative> plants = seasonOf(paths, plans, chosen, effort).alternatives();
+    return new Gridded.Asked(
+        new Grid(plants.get(0).source(), chosen, "plan", plants, keys, effort));
+  }
+
+  private static Season seasonOf(
+      List<Path> paths, List<String> plans, Chosen chosen, Effort effort) {
     Map<String, PlantFile> files = new LinkedHashMap<>();
     List<Source> sources = new ArrayList<>();
     for (Path path : paths) {
@@ -52,7 +65,7 @@ final class EngineStudies implements Studies {
     }
     Season.Warnings warnings =
         (source, changes) -> warnings(files.get(source.contentHash()), source.file(), changes);
-    return new Planned(new Season(sources, plans, chosen, warnings, effort));
+    return new Season(sources, plans, chosen, warnings, effort);
   }
 
   private record Planned(Season study) implements Planning {

@@ -28,13 +28,15 @@ import picocli.CommandLine;
     footer = {
       "",
       "Ctrl-C ends a comparison early; what is done by then is kept and reported.",
-      "Example: hurdline season one_or_two_shifts.yaml --plans base,two_shifts"
+      "Example: hurdline season one_or_two_shifts.yaml --plans base,two_shifts",
+      "Example: hurdline season one_or_two_shifts.yaml --vary season.1.changeover=2d..10d..2d"
     })
 final class SeasonVerb implements Callable<Integer> {
   private final Setting setting;
 
   @CommandLine.Mixin private SeasonChoice choice;
   @CommandLine.Mixin private EffortFlags flags;
+  @CommandLine.Mixin private VaryFlags vary;
   @CommandLine.Mixin private Shown shown;
 
   @CommandLine.Option(
@@ -54,6 +56,9 @@ final class SeasonVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Effort effort = flags.effort();
+    if (vary.isGiven()) {
+      return varied(effort);
+    }
     Wording wording = shown.wording();
     Studies.Planning season =
         setting.studies().season(choice.files(), choice.plans(), choice.chosen(), effort);
@@ -68,6 +73,17 @@ final class SeasonVerb implements Callable<Integer> {
     } finally {
       folder.giveBack();
     }
+  }
+
+  private int varied(Effort effort) throws IOException {
+    vary.refuseAim(effort);
+    return new Gridded(setting, shown, effort)
+        .play(
+            choice.files().get(0),
+            out,
+            setting
+                .studies()
+                .grid(choice.files(), choice.plans(), choice.chosen(), vary.keys(), effort));
   }
 
   private int report(Optional<SeasonAnswer> found, AnswerFiles files, Wording wording)

@@ -85,6 +85,16 @@ interface Studies {
    */
   Gridding grid(Path file, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort);
 
+  /**
+   * A grid over season plans.
+   *
+   * @param files one with plans of its own, or several of which each is a plan
+   * @param plans of the one file; none for its season as it stands and all its plans
+   * @throws hurdline.plant.ProblemsException with every problem, if no cell can be played
+   */
+  Gridding grid(
+      List<Path> files, List<String> plans, Chosen chosen, List<GridKey> keys, Effort effort);
+
   /** A grid that waits to be played. */
   interface Gridding {
     int cells();

@@ -219,6 +219,31 @@ class GridCommandTest {
     assertThat(Files.readString(answer.resolve("record.json"))).doesNotContain(dir.toString());
   }
 
+  /** By 9 t more a price p pays 100 USD for one hand more where p is above 100/9. */
+  @Test
+  void seasonPlansAreVariedWithTheirNamesInTheTable() throws IOException {
+    Path file =
+        Files.writeString(
+            dir.resolve("nights.yaml"),
+            Files.readString(NIGHTS).replace("tow: {}", "tow: {price: 10 USD/t}")
+                + "plans:\n  more:\n    with: {crews: {stalk_line: {night: 4}}, lines: {stalk_line:"
+                + " {steps: {feeder: {rate: 3 t/h}}}}}\n");
+    Path answer = dir.resolve("answer");
+    assertThat(
+            call(
+                "season", file.toString(), "--vary", "products.tow.price=x0.5..x2..x0.5",
+                "--replications", "2", "--out", answer.toString()))
+        .isZero();
+    assertThat(Files.readAllLines(answer.resolve("grid.csv")))
+        .startsWith("products.tow.price,plan,measure,unit,mean,low_95,high_95,replications")
+        .contains("x0.5,more,mass.stalk.fed,t,27,27,27,2", "x2,base,money.wages,USD,300,300,300,2");
+    assertThat(out.toString())
+        .contains(
+            "Most margin: base at x0.5 and x1, more at x1.5 and x2; it changes from base to more near"
+                + " x1.11, told apart between x1 and x1.5\n");
+    assertThat(Files.readString(answer.resolve("report.html"))).contains("Where the best plan changes");
+  }
+
   @Test
   void anOptionWhosePartIsVariedAwayIsRefused() throws IOException {
     assertThat(

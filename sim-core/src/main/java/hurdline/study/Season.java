@@ -125,6 +125,20 @@ public final class Season {
     return new ProblemsException(List.of(said + "; expected " + expected));
   }
 
+  /** The plans as plants of a grid. */
+  public List<Alternative> alternatives() {
+    List<Alternative> plants = new ArrayList<>();
+    for (Planned plan : plans) {
+      boolean named = sources.size() == 1 && !plan.name().equals(Chosen.BASE);
+      Stream<Change> own = named ? Stream.of(new Change.Named(plan.name())) : Stream.of();
+      Source source = plan.source().warning(plan.warnings());
+      plants.add(
+          new Alternative(
+              plan.name(), source, Stream.concat(own, chosen.changes().stream()).toList()));
+    }
+    return plants;
+  }
+
   /** How often a calendar is played in all; with an aim, to begin with. */
   public int plays() {
     return new Goal(effort).first() * plans.size();

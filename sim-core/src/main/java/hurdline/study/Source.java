@@ -17,4 +17,9 @@ public record Source(
   public Source {
     warnings = List.copyOf(warnings);
   }
+
+  /** The same with other warnings. */
+  Source warning(List<String> of) {
+    return new Source(variants, file, contentHash, version, of);
+  }
 }
