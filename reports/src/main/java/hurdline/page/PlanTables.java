@@ -137,12 +137,43 @@ final class PlanTables {
             List.of(
                 plan.name() + ": " + line.name(),
                 cell(plan.name(), Measure.CREW_HOURS.of(line.name())),
+                cell(plan.name(), Measure.CREW_OVERTIME.of(line.name())),
+                cell(plan.name(), Measure.CREW_SENT_HOME.of(line.name())),
                 cell(plan.name(), Measure.CREW_CHANGEOVER.of(line.name())),
                 cell(plan.name(), Measure.CREW_RECEIVING.of(line.crop()))));
       }
     }
     return new Figure.Grid(
-        List.of("plan: line", "shifts h", "changeover after it h", "receiving its crop h"), rows);
+        List.of(
+            "plan: line",
+            "shifts worked h",
+            "of it overtime h",
+            "sent home, not paid h",
+            "changeover after it h",
+            "receiving its crop h"),
+        rows);
+  }
+
+  boolean hasRent() {
+    return answer.plans().stream()
+        .anyMatch(plan -> answer.find(plan.name(), Measure.MONEY_RENT.of()).isPresent());
+  }
+
+  /** Who earns what where a tenant runs one of the lines. */
+  Figure.Grid rent() {
+    List<List<String>> rows = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      rows.add(
+          List.of(
+              plan.name(),
+              cell(plan.name(), Measure.MONEY_OWNER.of()),
+              cell(plan.name(), Measure.MONEY_TENANT.of()),
+              cell(plan.name(), Measure.MONEY_RENT.of())));
+    }
+    String currency = " " + answer.header().currency();
+    return new Figure.Grid(
+        List.of("plan", "owner's margin" + currency, "tenant's margin" + currency, "rent" + currency),
+        rows);
   }
 
   Figure.Grid differences() {

@@ -37,7 +37,7 @@ final class SeasonSections {
         new Section(
             "machines", "The machines", true, html -> writeMachines(html, figures.machines())),
         new Section("money", "Money", !money.isEmpty(), html -> writeMoney(html, money)),
-        new Section("crews", "Crews", true, html -> html.table("hand hours", tables.crews())),
+        new Section("crews", "Crews", true, this::writeCrews),
         new Section(
             "energy", "Electricity", true, html -> figures.months().forEach(html::figure)),
         new Section(
@@ -101,9 +101,23 @@ final class SeasonSections {
 
   private void writeMoney(Html html, List<Figure> money) {
     money.forEach(html::figure);
+    if (tables.hasRent()) {
+      html.table("owner and tenant", tables.rent());
+      html.paragraph(
+          "The tenant's margin is that of the line less the rent, which covers power, building and"
+              + " machines; electricity and overhead are the owner's.");
+    }
     html.paragraph(
         "A line's margin is before electricity and overhead, which serve all lines. The margin is"
             + " before interest and tax.");
+  }
+
+  private void writeCrews(Html html) {
+    html.table("hand hours", tables.crews());
+    html.paragraph(
+        "Hours are those of all hands of a line's crews, rests included. Overtime is what a crew works"
+            + " beyond its week's usual hours, and what one hand works after a shift, where the file says"
+            + " what that pays. Whether such weeks are allowed is for local law and agreements.");
   }
 
   private void writeDifferences(Html html) {

@@ -112,7 +112,9 @@ public final class SeasonWords {
   }
 
   private String margin(String plan) {
-    return told(plan, Measure.MONEY_MARGIN.of()).map(text -> "; margin " + text).orElse("");
+    return told(plan, Measure.MONEY_MARGIN.of()).map(text -> "; margin " + text).orElse("")
+        + told(plan, Measure.MONEY_OWNER.of()).map(text -> ", the owner's " + text).orElse("")
+        + told(plan, Measure.MONEY_TENANT.of()).map(text -> ", the tenant's " + text).orElse("");
   }
 
   private Optional<String> told(String plan, String measure) {

@@ -145,6 +145,14 @@ public enum Measure {
       "building.hours.alone.<line>", HOUR, "Hours in which this line worked and no other did."),
   CREW_HOURS(
       "crew.<line>.hours", HOUR, "Hand hours of the line's shifts that were worked, rests included."),
+  CREW_OVERTIME(
+      "crew.<line>.overtime",
+      HOUR,
+      "Of these the hand hours beyond the weekly limit, and those that jobs took after a shift."),
+  CREW_SENT_HOME(
+      "crew.<line>.sent_home",
+      HOUR,
+      "Hand hours of shifts that were not worked nor paid because the yard was empty."),
   CREW_CHANGEOVER(
       "crew.<line>.changeover", HOUR, "Hand hours of the changeovers that follow this line."),
   CREW_RECEIVING(
@@ -163,6 +171,13 @@ public enum Measure {
   MONEY_STOCK(
       "money.stock", MONEY, "Stock at the end less stock on the first day, at the crop's price."),
   MONEY_MARGIN("money.margin", MONEY, "Revenue and stock less all costs, before interest and tax."),
+  MONEY_RENT("money.rent", MONEY, "What the tenant pays the owner."),
+  MONEY_OWNER(
+      "money.owner.margin", MONEY, "The margin less that of the tenant's line, and the rent."),
+  MONEY_TENANT(
+      "money.tenant.margin",
+      MONEY,
+      "The margin of the tenant's line less the rent, which covers power and building."),
   MONEY_LINE_REVENUE("money.<line>.revenue", MONEY, "What this line's products earned."),
   MONEY_LINE_CROPS("money.<line>.crops", MONEY, "Paid for this line's crop."),
   MONEY_LINE_WAGES(

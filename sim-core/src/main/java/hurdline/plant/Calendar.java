@@ -19,6 +19,20 @@ public record Calendar(LocalDate from, LocalDate to, List<Shift> shifts, Set<Loc
     closed = InOrder.copy(closed);
   }
 
+  /** Whether any of these shifts starts on a date. */
+  boolean anyStartsOn(LocalDate date, List<Shift> some) {
+    return !closed.contains(date)
+        && some.stream().anyMatch(shift -> shift.days().contains(date.getDayOfWeek()));
+  }
+
+  /** Whether any of these shifts starts on a later date of the calendar. */
+  boolean anyStartsAfter(LocalDate date, List<Shift> some) {
+    return date.isBefore(to)
+        && date.plusDays(1)
+            .datesUntil(to.plusDays(1))
+            .anyMatch(later -> anyStartsOn(later, some));
+  }
+
   /**
    * A shift; one whose end is at or before its start runs past midnight.
    *

@@ -249,9 +249,7 @@ public final class Cautions {
   }
 
   private boolean works(Campaign campaign, LocalDate date) {
-    return !plant.calendar().closed().contains(date)
-        && campaign.shifts().stream()
-            .map(names.shifts::get)
-            .anyMatch(shift -> shift.days().contains(date.getDayOfWeek()));
+    return plant.calendar()
+        .anyStartsOn(date, campaign.shifts().stream().map(names.shifts::get).toList());
   }
 }

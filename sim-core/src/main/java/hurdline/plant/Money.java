@@ -1,6 +1,7 @@
 package hurdline.plant;
 
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Prices and rates, money in the file's currency.
@@ -10,6 +11,8 @@ import java.util.Map;
  * @param cropsPerKg price of each crop
  * @param paidAt moisture to which a crop's mass is brought before it is paid
  * @param discountPerYr share a year
+ * @param overtime absent where all hours are paid alike and none after a shift
+ * @param rent absent where one owner runs all lines
  */
 public record Money(
     String currency,
@@ -20,11 +23,29 @@ public record Money(
     Map<String, Double> paidAt,
     double overheadPerS,
     double discountPerYr,
-    Growth growth) {
+    Growth growth,
+    Optional<Overtime> overtime,
+    Optional<Rent> rent) {
   public Money {
     cropsPerKg = InOrder.copy(cropsPerKg);
     paidAt = InOrder.copy(paidAt);
   }
+
+  /**
+   * What hands are paid beyond a week's usual hours, and after a shift.
+   *
+   * @param afterS hours of a hand of one crew from Monday to Sunday that are paid as usual
+   * @param pays times the wage
+   */
+  public record Overtime(double afterS, double pays) {}
+
+  /**
+   * What a tenant who runs one of the lines pays the owner.
+   *
+   * @param fixedPerS over the whole horizon
+   * @param perKg of what the line is fed
+   */
+  public record Rent(String line, double fixedPerS, double perKg) {}
 
   /** Shares a year by which later years differ. */
   public record Growth(double products, double crops, double wages, double electricity) {}

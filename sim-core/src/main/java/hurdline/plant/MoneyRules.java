@@ -29,6 +29,13 @@ final class MoneyRules {
     }
     plant
         .money()
+        .flatMap(Money::rent)
+        .ifPresent(
+            rent ->
+                found.known(
+                    "money.rent.line", rent.line(), names.lines.keySet(), "no line", "a line"));
+    plant
+        .money()
         .ifPresent(
             money -> {
               money

@@ -2,16 +2,30 @@ package hurdline.plant;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /** Who has the building when: campaigns and the changeovers between them, in the file's order. */
 public sealed interface SeasonEntry {
 
-  record Campaign(String line, LocalDate from, LocalDate to, List<String> shifts)
+  record Campaign(
+      String line, LocalDate from, LocalDate to, List<String> shifts, Optional<StandDown> standDown)
       implements SeasonEntry {
     public Campaign {
       shifts = List.copyOf(shifts);
     }
+
+    public Campaign(String line, LocalDate from, LocalDate to, List<String> shifts) {
+      this(line, from, to, shifts, Optional.empty());
+    }
   }
+
+  /**
+   * When a campaign's crew is sent home.
+   *
+   * @param below so many bales in places, on the table and in the feeder when a shift would start
+   * @param backAt so many bring it back, at the start of a later shift
+   */
+  record StandDown(int below, int backAt) {}
 
   /**
    * @param days whole days on which the campaign before it would have worked

@@ -19,15 +19,17 @@ final class SeasonRules {
 
   static void check(Plant plant, Names names, Problems found) {
     List<Placed> campaigns = new ArrayList<>();
-    boolean any = false;
+    Campaign last = null;
     for (int i = 0; i < plant.season().size(); i++) {
       String path = "season." + i;
       SeasonEntry entry = plant.season().get(i);
       if (entry instanceof Campaign campaign) {
         campaign(path, campaign, plant, names, found);
         campaigns.add(new Placed(path, campaign));
-        any = true;
-      } else if (!any) {
+        last = campaign;
+      } else if (last != null) {
+        changeover(path + ".changeover", (SeasonEntry.Changeover) entry, last, plant, names, found);
+      } else {
         found.add(
             path + ".changeover",
             "a changeover before any campaign",
@@ -37,6 +39,28 @@ final class SeasonRules {
     overlaps(campaigns, names, found);
     crews(plant, names, found);
     ownHours(plant, names, found);
+  }
+
+  private static void changeover(
+      String path,
+      SeasonEntry.Changeover changeover,
+      Campaign before,
+      Plant plant,
+      Names names,
+      Problems found) {
+    List<Shift> shifts = known(before, names);
+    LocalDate to = before.to();
+    boolean judged = changeover.days() > 0 && !to.equals(LocalDate.MIN) && !shifts.isEmpty();
+    if (judged && !plant.calendar().anyStartsAfter(to, shifts)) {
+      found.add(
+          path,
+          "there is no shift to do it in: none of "
+              + String.join(", ", before.shifts())
+              + " starts after "
+              + to
+              + " in the calendar",
+          "a campaign before it that ends earlier, or a calendar that goes on");
+    }
   }
 
   private static void campaign(

@@ -44,6 +44,7 @@ final class Boundaries {
     at.add(campaign.untilS());
     add(campaign.hours());
     for (PaidShift shift : campaign.shifts()) {
+      at.add(shift.fromS());
       at.add(shift.toS());
     }
   }

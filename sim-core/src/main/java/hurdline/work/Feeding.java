@@ -44,10 +44,8 @@ final class Feeding {
   private final double[] beganOpenS;
   private final Timetable ends = new Timetable(16);
 
-  /** [line] bales used up; what lifts took beyond their hours. */
+  /** [line] bales used up. */
   final int[] usedUp;
-
-  final double[] afterShiftS;
 
   Feeding(Present present, Stacking stacking, Hauling hauling, Bales bales, int[] component) {
     this.present = present;
@@ -71,7 +69,6 @@ final class Feeding {
     liftsUnderWay = new int[lines];
     givenUp = new boolean[lines];
     usedUp = new int[lines];
-    afterShiftS = new double[lines];
     for (Line line : layout.plant.lines()) {
       setUp(layout.naming.lines.index(line.name()), line);
     }
@@ -105,7 +102,6 @@ final class Feeding {
     Arrays.fill(liftLine, NONE);
     Arrays.fill(givenUp, false);
     Arrays.fill(usedUp, 0);
-    Arrays.fill(afterShiftS, 0);
     ends.reset();
     for (int l = 0; l < lines; l++) {
       if (lift[l] != null) {
@@ -228,7 +224,7 @@ final class Feeding {
   private void bookAfterShift(int one) {
     int l = liftLine[one];
     double inside = present.lineHours.seconds(l, present.nowS) - beganOpenS[one];
-    afterShiftS[l] += Math.max(0, present.nowS - beganS[one] - inside);
+    present.afterShift.add(l, present.nowS - beganS[one] - inside, present.nowS);
   }
 
   private boolean takeNext(int l) {

@@ -59,10 +59,8 @@ final class Filling {
 
   final int[] full;
 
-  /** [line] packages paid, and what changes took beyond their hours. */
+  /** [line] packages paid. */
   final double[] cost;
-
-  final double[] afterShiftS;
 
   Filling(Present present, Standing standing, int[][] makes) {
     this.present = present;
@@ -112,7 +110,6 @@ final class Filling {
     filledKg = new double[layout.machines * products];
     full = new int[layout.machines * products];
     cost = new double[layout.lines];
-    afterShiftS = new double[layout.lines];
     flows = new boolean[layout.machines];
     carriedS = new double[layout.machines];
     fillHead = new int[layout.machines][];
@@ -174,7 +171,6 @@ final class Filling {
     Arrays.fill(flows, false);
     Arrays.fill(carriedS, 0);
     Arrays.fill(cost, 0);
-    Arrays.fill(afterShiftS, 0);
     for (int m = 0; m < layout.machines; m++) {
       filling[m] = spouts[m] > 0 ? firstSpout[m] : -1;
     }
@@ -340,7 +336,8 @@ final class Filling {
   private void bookAfterShift(int spout) {
     int m = spoutMachine[spout];
     double inHours = present.counters.duty.seconds(m, present.nowS) - beganCrewedS[spout];
-    afterShiftS[present.counters.line[m]] += Math.max(0, present.nowS - beganS[spout] - inHours);
+    present.afterShift.add(
+        present.counters.line[m], present.nowS - beganS[spout] - inHours, present.nowS);
   }
 
   /** Books what is under way at the end of the horizon. */

@@ -45,8 +45,6 @@ final class Milling {
   final int[] swaps;
 
   /** [line] what swaps took beyond their hours. */
-  final double[] afterShiftS;
-
   Milling(Present present, Standing standing, Orders orders, int[][] makes) {
     this.present = present;
     this.standing = standing;
@@ -70,7 +68,6 @@ final class Milling {
     milledKg = new double[n][];
     runningS = new double[n][];
     swaps = new int[n];
-    afterShiftS = new double[layout.lines];
     for (int m : mills) {
       Machine.HammerMill mill = (Machine.HammerMill) layout.machine[m];
       resource[m] = present.resource(mill.swapNeeds());
@@ -156,7 +153,6 @@ final class Milling {
     Arrays.fill(wanted, NO_SCREEN);
     Arrays.fill(underWay, false);
     Arrays.fill(swaps, 0);
-    Arrays.fill(afterShiftS, 0);
     for (int m : mills) {
       Machine.HammerMill mill = (Machine.HammerMill) layout.machine[m];
       swap[m] = present.draws(mill.swapS(), mill.name() + ".swap");
@@ -342,7 +338,8 @@ final class Milling {
 
   private void bookAfterShift(int m) {
     double inHours = present.counters.duty.seconds(m, present.nowS) - beganCrewedS[m];
-    afterShiftS[present.counters.line[m]] += Math.max(0, present.nowS - beganS[m] - inHours);
+    present.afterShift.add(
+        present.counters.line[m], present.nowS - beganS[m] - inHours, present.nowS);
   }
 
   void finish() {

@@ -138,6 +138,16 @@ final class MoneyTally {
     for (int l = 0; l < layout.lines; l++) {
       putLine(tally, l, stops[l]);
     }
+    double all = sum(revenue) + stockSum - costs - electricity - overhead;
+    money.rent().ifPresent(rent -> putRent(tally, rent, all));
+  }
+
+  private void putRent(Tally tally, Money.Rent rent, double all) {
+    int line = layout.naming.lines.index(rent.line());
+    double paid = rent.fixedPerS() * present.nowS + rent.perKg() * material.fedKg[line];
+    tally.put(Measure.MONEY_RENT, paid);
+    tally.put(Measure.MONEY_OWNER, all - margin[line] + paid);
+    tally.put(Measure.MONEY_TENANT, margin[line] - paid);
   }
 
   private void putLine(Tally tally, int l, double stops) {
@@ -265,15 +275,31 @@ final class MoneyTally {
     wagesOfNoLine = 0;
     crewing.shifts(this::pay);
     crewing.changeovers(this::pay);
+    for (int l = 0; l < layout.lines; l++) {
+      payAfterShift(l);
+    }
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
       payReceiving(crop);
     }
   }
 
-  private void pay(int line, double handSeconds, double atS) {
-    double paid = handSeconds * money.wagePerS();
+  private void pay(int line, double handSeconds, double overtimeHandSeconds, double atS) {
+    double more = (overtimePays() - 1) * overtimeHandSeconds;
+    double paid = (handSeconds + more) * money.wagePerS();
     wages[line] += paid;
     wagesByMonth[present.roster.months().at(atS)] += paid;
+  }
+
+  private void payAfterShift(int line) {
+    for (int month = 0; month < wagesByMonth.length; month++) {
+      double paid = crewing.afterShiftS(line, month) * overtimePays() * money.wagePerS();
+      wages[line] += paid;
+      wagesByMonth[month] += paid;
+    }
+  }
+
+  private double overtimePays() {
+    return money.overtime().map(Money.Overtime::pays).orElse(1.0);
   }
 
   private void payReceiving(int crop) {

@@ -33,6 +33,8 @@ final class Present {
   final Resources resources;
   final Counters counters;
 
+  final AfterShift afterShift;
+
   /** Lines in the hours of their campaigns. */
   final Duty lineHours;
 
@@ -68,6 +70,7 @@ final class Present {
     }
     resources = new Resources(count, gates.count);
     counters = new Counters(layout);
+    afterShift = new AfterShift(layout, roster.months());
     lineHours = new Duty(layout.lines);
   }
 
@@ -81,6 +84,7 @@ final class Present {
     pending.reset();
     resources.reset();
     counters.reset(layout);
+    afterShift.reset();
     lineHours.reset();
   }
 

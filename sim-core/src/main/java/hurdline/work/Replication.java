@@ -88,7 +88,7 @@ public final class Replication {
             intake);
     int[] component = components(yard);
     feeding = new Feeding(present, stacking, hauling, bales, component);
-    rostering = new Rostering(present, feeding, stopping, hauling);
+    rostering = new Rostering(present, feeding, stacking, stopping, hauling);
     watching = new Watching(present, standing, rostering);
     binBooks = new BinBooks(layout.bins);
     present.carrying = new Carrying(present, milling, orders, binBooks);

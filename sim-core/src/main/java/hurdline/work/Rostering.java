@@ -9,6 +9,7 @@ import hurdline.line.PaidShift;
 import hurdline.line.Roster;
 import hurdline.line.Stretch;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Crews and campaigns: which heads are in their hours, which machines are on duty, in use, in
@@ -39,6 +40,7 @@ final class Rostering {
   private final boolean[] begun;
   private final int[] current; // [line] campaign that has its machines
   private final Hours[] receiving; // [crop]
+  private final StandingDown standingDown;
   private int next;
 
   /** [machine] whether a campaign or own hours use it, and whether it is in a changeover. */
@@ -55,7 +57,8 @@ final class Rostering {
   /** [campaign] bales left over when it ended. */
   final int[] leftOver;
 
-  Rostering(Present present, Feeding feeding, Stopping stopping, Hauling hauling) {
+  Rostering(
+      Present present, Feeding feeding, Stacking stacking, Stopping stopping, Hauling hauling) {
     this.present = present;
     this.feeding = feeding;
     this.stopping = stopping;
@@ -94,6 +97,8 @@ final class Rostering {
     for (int c = 0; c < receiving.length; c++) {
       receiving[c] = roster.receiving(layout.naming.crops.name(c));
     }
+    standingDown =
+        new StandingDown(present, feeding, stacking, hauling, campaign, campaignLine);
     boundary = Boundaries.of(roster, campaign, own, receiving);
   }
 
@@ -124,6 +129,7 @@ final class Rostering {
     Arrays.fill(used, false);
     Arrays.fill(inChangeover, false);
     Arrays.fill(cropDone, false);
+    standingDown.reset();
     next = 0;
     present.pending.set(present.slots.calendar, boundary[0]);
   }
@@ -160,9 +166,14 @@ final class Rostering {
         }
       }
     }
+    standingDown.look();
     for (int l = 0; l < layout.lines; l++) {
       int c = current[l];
-      boolean open = c != NONE && now < endedS[c] && campaign[c].hours().in(now);
+      boolean open =
+          c != NONE
+              && now < endedS[c]
+              && campaign[c].hours().in(now)
+              && !standingDown.isAway(c);
       openLine(l, open);
     }
     for (int h = 0; h < layout.heads; h++) {
@@ -368,18 +379,21 @@ final class Rostering {
 
   /** Day of the horizon, from 1, on which the campaign's last shift began; NaN where none did. */
   double endedDay(int c) {
-    return campaign[c].shifts().stream()
-        .filter(shift -> isWorked(c, shift))
-        .mapToInt(shift -> shift.day() + 1)
-        .max()
-        .stream()
-        .asDoubleStream()
-        .findFirst()
-        .orElse(Double.NaN);
+    List<PaidShift> shifts = campaign[c].shifts();
+    double last = Double.NaN;
+    for (int k = 0; k < shifts.size(); k++) {
+      last = isWorked(c, k) ? shifts.get(k).day() + 1 : last;
+    }
+    return last;
   }
 
   /** Whether a shift began before its campaign ended, so that its crew is paid for the whole of it. */
-  boolean isWorked(int c, PaidShift shift) {
-    return shift.fromS() < endedS[c];
+  boolean isWorked(int c, int shift) {
+    return campaign[c].shifts().get(shift).fromS() < endedS[c] && !isSentHome(c, shift);
+  }
+
+  /** Whether a shift of a campaign was not worked because the yard was empty. */
+  boolean isSentHome(int c, int shift) {
+    return standingDown.isSentHome(c, shift) && campaign[c].shifts().get(shift).fromS() < endedS[c];
   }
 }

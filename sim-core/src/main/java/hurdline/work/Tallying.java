@@ -197,8 +197,7 @@ final class Tallying {
               layout.causes.name(cause));
         }
       }
-      double after = filling.afterShiftS[l] + milling.afterShiftS[l] + feeding.afterShiftS[l];
-      tally.put(Measure.LINE_HOURS_AFTER_SHIFT, after / HOUR_S, line);
+      tally.put(Measure.LINE_HOURS_AFTER_SHIFT, present.afterShift.seconds(l) / HOUR_S, line);
       double fed = material.fedKg[l];
       tally.put(
           Measure.LINE_RATE,
@@ -305,12 +304,22 @@ final class Tallying {
 
   private void crews() {
     double[] shiftS = new double[layout.lines];
+    double[] overS = new double[layout.lines];
     double[] changeoverS = new double[layout.lines];
-    crewing.shifts((line, handSeconds, fromS) -> shiftS[line] += handSeconds);
-    crewing.changeovers((line, handSeconds, fromS) -> changeoverS[line] += handSeconds);
+    crewing.shifts(
+        (line, handS, overtimeS, fromS) -> {
+          shiftS[line] += handS;
+          overS[line] += overtimeS;
+        });
+    crewing.changeovers((line, handS, overtimeS, fromS) -> changeoverS[line] += handS);
     for (int l = 0; l < layout.lines; l++) {
       String line = layout.naming.lines.name(l);
+      for (int month = 0; month < present.roster.months().count(); month++) {
+        overS[l] += crewing.afterShiftS(l, month);
+      }
       tally.put(Measure.CREW_HOURS, shiftS[l] / HOUR_S, line);
+      tally.put(Measure.CREW_OVERTIME, overS[l] / HOUR_S, line);
+      tally.put(Measure.CREW_SENT_HOME, crewing.sentHomeS(l) / HOUR_S, line);
       tally.put(Measure.CREW_CHANGEOVER, changeoverS[l] / HOUR_S, line);
     }
     for (int c = 0; c < layout.naming.crops.count(); c++) {

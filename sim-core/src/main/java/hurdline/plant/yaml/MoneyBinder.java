@@ -42,7 +42,32 @@ final class MoneyBinder {
             moistures(f.at("paid_at")),
             Quantities.of(f.at("overhead"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
             perYear(f.at("discount"), Range.NOT_BELOW_0),
-            growth(f.at("growth"))));
+            growth(f.at("growth")),
+            overtime(f.at("overtime")),
+            rent(f.at("rent"))));
+  }
+
+  private static Optional<Money.Overtime> overtime(At at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(Shape.OVERTIME);
+    return Optional.of(
+        new Money.Overtime(
+            Quantities.of(f.at("after"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+            Numbers.number(f.at("pays"), 1, false).orElse(1)));
+  }
+
+  private static Optional<Money.Rent> rent(At at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(Shape.RENT);
+    return Optional.of(
+        new Money.Rent(
+            Words.name(f.at("line"), "a line"),
+            Quantities.of(f.at("fixed"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
+            Quantities.of(f.at("fed"), Dimension.PRICE, Range.NOT_BELOW_0, 0)));
   }
 
   private static String currency(At at) {

@@ -3,11 +3,13 @@ package hurdline.plant.yaml;
 import hurdline.plant.Crew;
 import hurdline.plant.Resource;
 import hurdline.plant.SeasonEntry;
+import hurdline.plant.SeasonEntry.StandDown;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads the season, crews and resources. */
 final class SeasonBinder {
@@ -36,7 +38,25 @@ final class SeasonBinder {
         Words.name(f.at("line"), "a line"),
         Dates.date(f.at("from")).orElse(LocalDate.MIN),
         Dates.date(f.at("to")).orElse(LocalDate.MIN),
-        shifts);
+        shifts,
+        standDown(f.at("stand_down")));
+  }
+
+  private static Optional<StandDown> standDown(At at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(Shape.STAND_DOWN);
+    int below = Quantities.whole(f.at("below"), Dimension.BALES, 1, 1, 1);
+    int backAt = Quantities.whole(f.at("back_at"), Dimension.BALES, 1, 1, below);
+    if (backAt < below) {
+      f.at("back_at")
+          .wrong(
+              f.at("back_at").shown() + " is fewer than \"below\"",
+              "as many as \"below\", " + below + ", or more");
+      return Optional.empty();
+    }
+    return Optional.of(new StandDown(below, backAt));
   }
 
   private static boolean isChangeover(At at) {
