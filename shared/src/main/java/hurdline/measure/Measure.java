@@ -48,7 +48,23 @@ public enum Measure {
   YARD_AGE_MEAN("yard.<crop>.age.mean", DAY, "The mean age when set on the table."),
   YARD_HOURS_FULL(
       "yard.<crop>.hours.full", HOUR, "Hours in which no place that takes the crop had room."),
+  YARD_WANTED(
+      "yard.<crop>.wanted",
+      BALES,
+      "The most room that was wanted at once: by what lay in the places, was promised to what was"
+          + " on its way, and was asked for."),
+  YARD_REFUSED(
+      "yard.<crop>.refused",
+      COUNT,
+      "Trucks and loads that had to wait because the yard had no room for them, or were turned away."),
   YARD_PLACE_PEAK("yard.place.<place>.peak", BALES, "The most that lay in this place at once."),
+  YARD_PLACE_AGE_MEAN(
+      "yard.place.<place>.age.mean", DAY, "The mean age when set on the table from this place."),
+  YARD_PLACE_MOISTURE_MEAN(
+      "yard.place.<place>.moisture.mean",
+      SHARE,
+      "Water over mass of all that was set on the table from this place."),
+  YARD_PLACE_LOST("yard.place.<place>.lost", TONNE, true, "Mass that wasted away in this place."),
   MASS_WEIGHED_IN(
       "mass.<crop>.weighed_in",
       TONNE,
@@ -137,6 +153,10 @@ public enum Measure {
       "trucks.<crop>.turnaround.mean",
       MINUTE,
       "Mean time from the start of a trip to its end, by the clock."),
+  TRUCKS_WAITED_FOR_ROOM(
+      "trucks.<crop>.waited_for_room",
+      DAY,
+      "Days that trucks and loads waited for room in the yard, added up, nights included."),
   AIR_DUST("air.dust", KILOGRAM, true, "What the cyclones let go."),
   WASTE_MASS("waste.mass", TONNE, true, "What left the plant as waste."),
   BUILDING_HOURS(

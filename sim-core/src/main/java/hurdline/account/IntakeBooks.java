@@ -24,6 +24,8 @@ public final class IntakeBooks {
 
   public final YardLevels levels;
   public final TripBooks trips;
+  public final RoomBooks room;
+  public final PlaceBooks places;
 
   private final MassLedger[] ledgers;
   private final int[] balesWeighedIn;
@@ -49,6 +51,8 @@ public final class IntakeBooks {
     inTrucksAtEnd = ledgers[7];
     levels = new YardLevels(plan);
     trips = new TripBooks(crops, plan.days());
+    room = new RoomBooks(crops);
+    places = new PlaceBooks(plan.places());
     balesWeighedIn = new int[crops];
     turnedAway = new int[crops];
     heldAtField = new int[crops];
@@ -63,6 +67,8 @@ public final class IntakeBooks {
     }
     levels.reset();
     trips.reset();
+    room.reset();
+    places.reset();
     Arrays.fill(balesWeighedIn, 0);
     Arrays.fill(turnedAway, 0);
     Arrays.fill(heldAtField, 0);
@@ -74,6 +80,7 @@ public final class IntakeBooks {
   /** Books times up to the end of the horizon. */
   public void finish(double endS) {
     levels.finish(endS);
+    room.finish(endS);
   }
 
   public void baleWeighedIn(int crop) {

@@ -26,6 +26,10 @@ final class GateQueue {
     return waiting;
   }
 
+  int waiting(int crop) {
+    return count[crop];
+  }
+
   boolean waits(int crop) {
     return count[crop] > 0;
   }

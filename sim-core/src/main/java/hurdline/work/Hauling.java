@@ -50,6 +50,7 @@ final class Hauling {
   private final int[] onTheWay; // bales by crop, on carriers
   private final int[] truckBales;
   private final boolean[] weighs;
+  private final int[] heldTrucks; // that could be loaded if the yard had room, by crop
   private long turns;
   private Trace trace;
 
@@ -79,6 +80,7 @@ final class Hauling {
     onTheWay = new int[yard.crops()];
     truckBales = new int[yard.crops()];
     weighs = new boolean[yard.crops()];
+    heldTrucks = new int[yard.crops()];
     for (int crop = 0; crop < yard.crops(); crop++) {
       setUp(crop);
     }
@@ -101,6 +103,7 @@ final class Hauling {
     arrivals.reset();
     turns = 0;
     Arrays.fill(onTheWay, 0);
+    Arrays.fill(heldTrucks, 0);
     baling.reset(streams, replication);
     streamsOfLoads.reset(streams, replication);
     times.reset(streams, replication);
@@ -177,7 +180,9 @@ final class Hauling {
         while (startsTrip(crop, nowS)) {
           // until trucks, bales or room are short
         }
+        heldTrucks[crop] = yard.turnAway() ? 0 : fields.loads(crop, truckBales[crop], idleTrucks(crop));
       }
+      books.room.waiting(crop, heldTrucks[crop] + gate.waiting(crop), nowS);
     }
   }
 
@@ -188,7 +193,7 @@ final class Hauling {
       return false;
     }
     int count = fields.forTruckAt(field, truckBales[crop]);
-    if (!yard.turnAway() && stacking.room(crop) < count) {
+    if (!yard.turnAway() && !stacking.hasRoom(crop, count)) {
       return false;
     }
     carriers.setOut(truck, turns++, nowS);
@@ -201,6 +206,14 @@ final class Hauling {
     jobs.ask(truck, Carriers.LOAD, nowS);
     note(nowS, crop, "trip starts", count);
     return true;
+  }
+
+  private int idleTrucks(int crop) {
+    int idle = 0;
+    for (int truck = haulage.firstTruck(crop); truck < haulage.endTruck(crop); truck++) {
+      idle += carriers.doing[truck] == Carriers.IDLE ? 1 : 0;
+    }
+    return idle;
   }
 
   private int idleTruck(int crop) {
@@ -228,7 +241,7 @@ final class Hauling {
     note(nowS, crop, "at the gate", count);
     if (carriers.hasRoom[carrier]) {
       goIn(carrier, nowS);
-    } else if (!gate.waits(crop) && stacking.room(crop) >= count) {
+    } else if (!gate.waits(crop) && stacking.hasRoom(crop, count)) {
       promiseRoom(carrier, count);
       goIn(carrier, nowS);
     } else if (yard.turnAway()) {
@@ -259,7 +272,7 @@ final class Hauling {
     int next = -1;
     for (int crop = 0; crop < truckBales.length; crop++) {
       if (gate.waits(crop)
-          && stacking.room(crop) >= carriers.cargo.count(gate.first(crop))
+          && stacking.hasRoom(crop, carriers.cargo.count(gate.first(crop)))
           && (next < 0 || carriers.turn[gate.first(crop)] < carriers.turn[gate.first(next)])) {
         next = crop;
       }
@@ -275,6 +288,7 @@ final class Hauling {
     int crop = carriers.crop[carrier];
     int count = carriers.cargo.count(carrier);
     books.turnedAway(crop, count);
+    books.room.turnedAway(crop);
     note(nowS, crop, "turned away", count);
     onTheWay[crop] -= count;
     weighing.sendAway(carrier, nowS);

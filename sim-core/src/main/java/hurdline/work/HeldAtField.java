@@ -52,6 +52,16 @@ final class HeldAtField {
     return there >= worth ? worth : baling.done(field) ? there : 0;
   }
 
+  /** Loads of the crop that trucks could fetch, {@code most} at most. */
+  int loads(int crop, int worth, int most) {
+    int loads = 0;
+    for (int field = haulage.firstField(crop); field < haulage.endField(crop) && loads < most; field++) {
+      int there = lying.count(field) - claimed[field];
+      loads += there / worth + (baling.done(field) && there % worth > 0 ? 1 : 0);
+    }
+    return Math.min(loads, most);
+  }
+
   void claim(int field, int count) {
     claimed[field] += count;
   }

@@ -17,6 +17,7 @@ final class Room {
   private final int[] taken; // [place]
   private final int[] reserved; // [place]
   private final int[] reservedFor; // [place * crops + crop]
+  private final int[] holds; // [crop]
 
   Room(YardPlan plan) {
     this.plan = plan;
@@ -25,6 +26,12 @@ final class Room {
     taken = new int[places];
     reserved = new int[places];
     reservedFor = new int[places * crops];
+    holds = new int[crops];
+    for (int crop = 0; crop < crops; crop++) {
+      for (int place = 0; place < places; place++) {
+        holds[crop] += plan.takes(place, crop) ? plan.holds(place) : 0;
+      }
+    }
   }
 
   void reset() {
@@ -42,6 +49,11 @@ final class Room {
       }
     }
     return room;
+  }
+
+  /** What the crop's places would have to hold for so many more bales to find room. */
+  int wanted(int crop, int bales) {
+    return holds[crop] - unpromised(crop) + bales;
   }
 
   /** Promises room, of which there must be enough. */

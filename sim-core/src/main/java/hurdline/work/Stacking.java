@@ -65,7 +65,7 @@ final class Stacking {
   private void stock(int crop, Streams streams, int replication) {
     BaleDraws draws =
         new BaleDraws(plan, crop, plan.bale(crop), streams, replication, "on_hand." + plan.crop(crop));
-    room.promise(crop, plan.onHand(crop));
+    promiseRoom(crop, plan.onHand(crop));
     for (int k = 0; k < plan.onHand(crop); k++) {
       int bale = draws.make(bales, 0);
       books.onHand.add(crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
@@ -83,13 +83,18 @@ final class Stacking {
     bales.knownAtS[bale] = nowS;
   }
 
-  /** Bales of the crop for which there is room that nobody was promised. */
-  int room(int crop) {
-    return room.unpromised(crop);
+  /** Whether there is room for so many more bales; if there is not, that too is booked as wanted. */
+  boolean hasRoom(int crop, int count) {
+    boolean has = room.unpromised(crop) >= count;
+    if (!has) {
+      books.room.wanted(crop, room.wanted(crop, count));
+    }
+    return has;
   }
 
   /** Promises room to bales that will {@link #enter}. */
   void promiseRoom(int crop, int count) {
+    books.room.wanted(crop, room.wanted(crop, count));
     room.promise(crop, count);
   }
 
@@ -188,6 +193,7 @@ final class Stacking {
     shrink(bale, place, nowS);
     books.setOnTable.add(crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
     books.lifted(crop, nowS - bales.weighedInS[bale]);
+    books.places.lifted(place, nowS - bales.weighedInS[bale], bales.massKg[bale], bales.moisture[bale]);
     books.levels.leaves(crop, place, nowS);
     room.giveBack(place);
     bales.place[bale] = Bales.NONE;
@@ -231,6 +237,7 @@ final class Stacking {
     double lost = bales.shrink(bale, plan.lossPerS(place), nowS);
     if (lost > 0) {
       books.lostInYard.add(bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
+      books.places.lost(place, lost, bales.moisture[bale]);
     }
   }
 

@@ -158,6 +158,8 @@ final class Tallying {
       tally.put(
           Measure.YARD_AGE_MEAN, lifted > 0 ? intake.ageS(c) / lifted / DAY_S : Double.NaN, name);
       tally.put(Measure.YARD_HOURS_FULL, intake.levels.fullS(c) / HOUR_S, name);
+      tally.putCrop(Measure.YARD_WANTED, name, intake.room.wanted(c), name);
+      tally.put(Measure.YARD_REFUSED, intake.room.refused(c), name);
       mass(Measure.MASS_WEIGHED_IN, intake.weighedIn.kg(c), intake.weighedIn.dryKg(c), name);
       mass(Measure.MASS_FED, fed, fedDry, name);
       mass(Measure.MASS_LOST_IN_YARD, intake.lostInYard.kg(c), intake.lostInYard.dryKg(c), name);
@@ -167,6 +169,9 @@ final class Tallying {
     for (int p = 0; p < layout.plant.yard().places().size(); p++) {
       String place = layout.plant.yard().places().get(p).name();
       tally.putCrop(Measure.YARD_PLACE_PEAK, cropOf(p), intake.levels.placePeak(p), place);
+      tally.put(Measure.YARD_PLACE_AGE_MEAN, intake.places.meanAgeS(p) / DAY_S, place);
+      tally.put(Measure.YARD_PLACE_MOISTURE_MEAN, intake.places.moisture(p), place);
+      mass(Measure.YARD_PLACE_LOST, intake.places.lostKg(p), intake.places.lostDryKg(p), place);
     }
   }
 
@@ -299,6 +304,8 @@ final class Tallying {
           Measure.TRUCKS_TURNAROUND_MEAN,
           trips > 0 ? intake.trips.turnaroundS(c) / trips / 60 : Double.NaN,
           delivery.crop());
+      tally.put(
+          Measure.TRUCKS_WAITED_FOR_ROOM, intake.room.waitS(c) / DAY_S, delivery.crop());
     }
   }
 

@@ -119,7 +119,7 @@ class PickingTest {
       int bale = run.lift(STALK, nowS);
       run.stacking.promiseRoom(STALK, 1);
       run.stacking.putBackInFront(bale, 500, nowS);
-      assertThat(run.stacking.room(STALK)).isZero();
+      assertThat(run.stacking.hasRoom(STALK, 1)).isFalse();
     }).run();
     assertThat(run.stacking.inYard(STALK)).isEqualTo(2);
   }

@@ -1,0 +1,62 @@
+package hurdline.account;
+
+import java.util.Arrays;
+
+/** What becomes of bales by the place that they lay in: age and moisture when they are set on the table, and loss. */
+public final class PlaceBooks {
+  private final int[] lifted;
+  private final double[] ageS;
+  private final double[] liftedKg;
+  private final double[] liftedWaterKg;
+  private final double[] lostKg;
+  private final double[] lostDryKg;
+
+  PlaceBooks(int places) {
+    lifted = new int[places];
+    ageS = new double[places];
+    liftedKg = new double[places];
+    liftedWaterKg = new double[places];
+    lostKg = new double[places];
+    lostDryKg = new double[places];
+  }
+
+  void reset() {
+    Arrays.fill(lifted, 0);
+    Arrays.fill(ageS, 0);
+    Arrays.fill(liftedKg, 0);
+    Arrays.fill(liftedWaterKg, 0);
+    Arrays.fill(lostKg, 0);
+    Arrays.fill(lostDryKg, 0);
+  }
+
+  /** A bale leaves the place for the table. */
+  public void lifted(int place, double baleAgeS, double massKg, double moisture) {
+    lifted[place]++;
+    ageS[place] += baleAgeS;
+    liftedKg[place] += massKg;
+    liftedWaterKg[place] += massKg * moisture;
+  }
+
+  public void lost(int place, double massKg, double moisture) {
+    lostKg[place] += massKg;
+    lostDryKg[place] += massKg * (1 - moisture);
+  }
+
+  /** Mean age when set on the table, s; NaN if none was. */
+  public double meanAgeS(int place) {
+    return lifted[place] > 0 ? ageS[place] / lifted[place] : Double.NaN;
+  }
+
+  /** Water over mass of all that was set on the table; NaN if nothing was. */
+  public double moisture(int place) {
+    return liftedKg[place] > 0 ? liftedWaterKg[place] / liftedKg[place] : Double.NaN;
+  }
+
+  public double lostKg(int place) {
+    return lostKg[place];
+  }
+
+  public double lostDryKg(int place) {
+    return lostDryKg[place];
+  }
+}
