@@ -108,7 +108,7 @@ public final class Figures {
   private List<Figure> drawYard() {
     return answer.outline().crops().stream()
         .filter(this::hasLevels)
-        .map(crop -> new YardChart(answer, crop, wording).figure())
+        .map(crop -> YardChart.of(answer, crop, wording).figure())
         .toList();
   }
 

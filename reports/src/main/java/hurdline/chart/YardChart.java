@@ -1,5 +1,6 @@
 package hurdline.chart;
 
+import hurdline.answer.Header;
 import hurdline.answer.LevelRow;
 import hurdline.answer.Outline;
 import hurdline.answer.RunAnswer;
@@ -19,27 +20,45 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** What lies in the yard through the calendar: mean, 5 to 95 % band, and what the places hold. */
 final class YardChart {
-  private final RunAnswer answer;
-  private final Outline.Crop crop;
+  private final Header header;
+  private final String name;
+  private final String title;
+  private final String unit;
   private final List<LevelRow> levels;
   private final double capacity;
   private final Wording wording;
 
-  YardChart(RunAnswer answer, Outline.Crop crop, Wording wording) {
-    this.answer = answer;
-    this.crop = crop;
-    this.levels =
-        answer.levels().stream()
-            .filter(row -> row.crop().equals(crop.name()) && row.isWholeYard())
-            .toList();
-    this.capacity = answer.outline().capacityFor(crop.name());
+  /**
+   * @param name the figure's
+   * @param levels of one crop in one place or in all
+   * @param capacity what the line marks; 0 for no line
+   */
+  YardChart(
+      Header header, String name, String title, List<LevelRow> levels, double capacity, Wording wording) {
+    this.header = header;
+    this.name = name;
+    this.title = title;
+    this.levels = levels;
+    this.unit = levels.isEmpty() ? "bales" : levels.get(0).unit();
+    this.capacity = capacity;
     this.wording = wording;
   }
 
+  static YardChart of(RunAnswer answer, Outline.Crop crop, Wording wording) {
+    return new YardChart(
+        answer.header(),
+        "yard-" + crop.name(),
+        crop.name() + " in the yard",
+        answer.levels().stream()
+            .filter(row -> row.crop().equals(crop.name()) && row.isWholeYard())
+            .toList(),
+        answer.outline().capacityFor(crop.name()),
+        wording);
+  }
+
   Figure figure() {
-    String title = crop.name() + " in the yard";
-    String svg = Look.svg("yard-" + crop.name(), plot(), true, 300, title, alternative());
-    return new Figure("yard-" + crop.name(), title, alternative(), svg, table());
+    String svg = Look.svg(name, plot(), true, 300, title, alternative());
+    return new Figure(name, title, alternative(), svg, table());
   }
 
   private XYPlot plot() {
@@ -55,11 +74,11 @@ final class YardChart {
     band.setSeriesFillPaint(0, Palette.SKY);
     band.setSeriesStroke(0, new BasicStroke(2));
     org.jfree.chart.axis.NumberAxis axis =
-        Look.numberAxis(crop.unit() + ", highest of the day", wording);
+        Look.numberAxis(unit + ", highest of the day", wording);
     XYPlot plot =
         Look.dressed(
             new XYPlot(
-                data, Look.dateAxis(answer.header().from(), answer.header().to()), axis, band));
+                data, Look.dateAxis(header.from(), header.to()), axis, band));
     if (capacity > 0) {
       axis.setRange(
           0, 1.1 * Math.max(capacity, levels.stream().mapToDouble(LevelRow::p95).max().orElse(0)));
@@ -75,7 +94,7 @@ final class YardChart {
             Palette.VERMILLION,
             new BasicStroke(
                 2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {8, 5}, 0));
-    line.setLabel("places hold " + wording.amount(capacity, crop.unit()));
+    line.setLabel("places hold " + wording.amount(capacity, unit));
     line.setLabelFont(Fonts.of(12));
     line.setLabelPaint(Palette.INK);
     line.setLabelBackgroundColor(new Color(255, 255, 255, 0));
@@ -97,7 +116,7 @@ final class YardChart {
                 + ", "
                 + count(most.mean())
                 + " "
-                + crop.unit()
+                + unit
                 + " with a 5 to 95 % band from "
                 + count(most.p05())
                 + " to "
@@ -105,7 +124,7 @@ final class YardChart {
     return "A line of the most that lies in the yard on each day: "
         + peak
         + (capacity > 0
-            ? "; all places that take it hold " + wording.amount(capacity, crop.unit())
+            ? "; all places that take it hold " + wording.amount(capacity, unit)
             : "")
         + ".";
   }
@@ -115,7 +134,7 @@ final class YardChart {
     List<List<String>> rows = new ArrayList<>();
     for (LevelRow row : levels) {
       LocalDate next = row.date().plusDays(1);
-      if (next.getDayOfMonth() == 1 || row.date().equals(answer.header().to())) {
+      if (next.getDayOfMonth() == 1 || row.date().equals(header.to())) {
         rows.add(
             List.of(
                 row.date().toString(),
@@ -125,12 +144,12 @@ final class YardChart {
                 count(row.p95())));
       }
     }
-    String unit = " " + crop.unit();
+    String of = " " + unit;
     return new Figure.Grid(
-        List.of("on", "mean" + unit, "5 %" + unit, "50 %" + unit, "95 %" + unit), rows);
+        List.of("on", "mean" + of, "5 %" + of, "50 %" + of, "95 %" + of), rows);
   }
 
   private String count(double value) {
-    return wording.fixed(value, 0, crop.unit());
+    return wording.fixed(value, 0, unit);
   }
 }

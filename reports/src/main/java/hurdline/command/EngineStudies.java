@@ -4,6 +4,7 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridKey;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.SeasonAnswer;
+import hurdline.answer.YardAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.study.Alternative;
@@ -16,6 +17,8 @@ import hurdline.study.Paper;
 import hurdline.study.Run;
 import hurdline.study.Season;
 import hurdline.study.Source;
+import hurdline.study.YardAsk;
+import hurdline.study.YardSizing;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -99,6 +102,23 @@ final class EngineStudies implements Studies {
     Source source = source(file, base);
     List<Alternative> plants = new Compare(source, base, ask, effort).alternatives();
     return new Gridded.Asked(new Grid(source, base, "option", plants, keys, effort));
+  }
+
+  @Override
+  public Sizing yard(Path file, Chosen chosen, Effort effort, YardAsk ask) {
+    return new Sized(new YardSizing(source(file, chosen), chosen, effort, ask));
+  }
+
+  private record Sized(YardSizing study) implements Sizing {
+    @Override
+    public int plays() {
+      return study.plays();
+    }
+
+    @Override
+    public Optional<YardAnswer> play(Run.Progress progress, BooleanSupplier stop) {
+      return study.play(progress, stop);
+    }
   }
 
   private record Compared(Compare study) implements Comparing {

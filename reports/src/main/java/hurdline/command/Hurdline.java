@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
     description =
         "Plays a bast-fiber separation plant in a shared cotton gin through its calendar: what"
             + " comes out, what holds the line, what it costs.",
-    subcommands = {CheckVerb.class, RunVerb.class, CompareVerb.class, SeasonVerb.class, NewVerb.class},
+    subcommands = {CheckVerb.class, RunVerb.class, CompareVerb.class, YardVerb.class, SeasonVerb.class, NewVerb.class},
     versionProvider = Version.class,
     commandListHeading = "%nVerbs:%n",
     optionListHeading = "%nOptions:%n",

@@ -7,10 +7,12 @@ import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.study.CellStore;
+import hurdline.answer.YardAnswer;
 import hurdline.study.Chosen;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
 import hurdline.study.Run;
+import hurdline.study.YardAsk;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -121,6 +123,27 @@ interface Studies {
      * @return empty if it was stopped; finished cells are then in the store
      */
     Optional<GridAnswer> play(CellStore store, Run.Progress progress, BooleanSupplier stop);
+  }
+
+  /**
+   * The sizing of a yard, ready to be played.
+   *
+   * @throws hurdline.plant.ProblemsException with every problem
+   */
+  Sizing yard(Path file, Chosen chosen, Effort effort, YardAsk ask);
+
+  /** The sizing of a yard that waits to be played. */
+  interface Sizing {
+    /** How many plays there are in all, about. */
+    int plays();
+
+    /**
+     * Plays yards of several sizes.
+     *
+     * @param stop asked whether to finish early
+     * @return what the finished replications say; empty if none was finished
+     */
+    Optional<YardAnswer> play(Run.Progress progress, BooleanSupplier stop);
   }
 
   /** A comparison that waits to be played. */

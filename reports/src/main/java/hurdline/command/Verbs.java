@@ -24,6 +24,9 @@ final class Verbs implements CommandLine.IFactory {
     if (type == SeasonVerb.class) {
       return type.cast(new SeasonVerb(setting));
     }
+    if (type == YardVerb.class) {
+      return type.cast(new YardVerb(setting));
+    }
     if (type == NewVerb.class) {
       return type.cast(new NewVerb(setting));
     }

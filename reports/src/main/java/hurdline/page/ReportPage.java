@@ -7,10 +7,12 @@ import hurdline.answer.Header;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
+import hurdline.answer.YardAnswer;
 import hurdline.chart.CompareFigures;
 import hurdline.chart.Figures;
 import hurdline.chart.GridFigures;
 import hurdline.chart.PlanFigures;
+import hurdline.chart.YardFigures;
 import hurdline.words.KeyWords;
 import hurdline.words.Wording;
 import java.io.IOException;
@@ -49,6 +51,11 @@ public final class ReportPage {
     return html(season, new SeasonSections(season, wording, figures).all());
   }
 
+  /** The page of a yard whose charts are drawn already. */
+  public static String html(YardAnswer yard, Wording wording, YardFigures figures) {
+    return html(yard, new YardSections(yard, wording, figures).all());
+  }
+
   private static String html(Answer answer, List<Section> all) {
     List<Section> sections = all.stream().filter(Section::isWanted).toList();
     Html html = new Html();
@@ -84,6 +91,9 @@ public final class ReportPage {
     if (answer instanceof GridAnswer grid) {
       return new GridSections(grid, wording, new GridFigures(grid, wording)).all();
     }
+    if (answer instanceof YardAnswer yard) {
+      return new YardSections(yard, wording, new YardFigures(yard, wording)).all();
+    }
     throw new AssertionError("no page for " + answer.getClass());
   }
 
@@ -107,6 +117,9 @@ public final class ReportPage {
     }
     if (answer instanceof GridAnswer grid) {
       return String.join(" against ", grid.plants()) + " over a grid";
+    }
+    if (answer instanceof YardAnswer yard) {
+      return answer.header().option() + ", yard of " + yard.asked().crop();
     }
     return answer instanceof CompareAnswer compare
         ? compare.options().isEmpty() ? "base" : "base against " + options(compare)
@@ -135,7 +148,8 @@ public final class ReportPage {
             + (answer instanceof CompareAnswer compare && !compare.options().isEmpty()
                 ? " against " + options(compare)
                 : "")
-            + (answer instanceof SeasonAnswer season ? ", season plans " + plans(season) : "");
+            + (answer instanceof SeasonAnswer season ? ", season plans " + plans(season) : "")
+            + (answer instanceof YardAnswer yard ? ": the yard of " + yard.asked().crop() : "");
     String changes =
         header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
     return what + changes + ". " + header.from() + " to " + header.to() + ".";

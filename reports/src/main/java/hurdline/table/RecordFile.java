@@ -11,6 +11,7 @@ import hurdline.answer.GridAnswer;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
+import hurdline.answer.YardAnswer;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
@@ -71,6 +72,9 @@ public final class RecordFile {
     if (answer instanceof GridAnswer) {
       return "grid";
     }
+    if (answer instanceof YardAnswer) {
+      return "yard";
+    }
     throw new AssertionError(answer.getClass() + " has no verb");
   }
 
@@ -80,10 +84,11 @@ public final class RecordFile {
       case "check" -> PaperAnswer.class;
       case "compare" -> CompareAnswer.class;
       case "season" -> SeasonAnswer.class;
+      case "yard" -> YardAnswer.class;
       case "grid" -> GridAnswer.class;
       default ->
           throw new IOException(
-              "verb " + verb + " is not known; expected run, check, compare, season or grid");
+              "verb " + verb + " is not known; expected run, check, compare, season, yard or grid");
     };
   }
 }

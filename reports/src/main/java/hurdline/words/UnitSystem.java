@@ -3,7 +3,7 @@ package hurdline.words;
 /**
  * The units that people read. Tables keep tonnes and kilograms always.
  *
- * @see "NIST Handbook 44, appendix C: 1 lb = 0.45359237 kg, 1 short ton = 2000 lb, both exact; from
+ * @see "NIST Handbook 44, appendix C: 1 lb = 0.45359237 kg, 1 short ton = 2000 lb, 1 ft = 0.3048 m, all exact; from
  *     memory"
  */
 public enum UnitSystem {
@@ -11,6 +11,7 @@ public enum UnitSystem {
   METRIC;
 
   private static final double KG_PER_LB = 0.45359237;
+  private static final double M_PER_FT = 0.3048;
   private static final double T_PER_TON = 2000 * KG_PER_LB / 1000;
 
   /** The unit in which an amount of this unit is shown. */
@@ -22,6 +23,8 @@ public enum UnitSystem {
       case "t" -> "ton";
       case "t/h" -> "ton/h";
       case "kg" -> "lb";
+      case "m2" -> "ft2";
+      case "m" -> "ft";
       default -> unit.endsWith("/t") ? unit + "on" : unit;
     };
   }
@@ -34,6 +37,8 @@ public enum UnitSystem {
     return switch (unit) {
       case "t", "t/h" -> value / T_PER_TON;
       case "kg" -> value / KG_PER_LB;
+      case "m2" -> value / (M_PER_FT * M_PER_FT);
+      case "m" -> value / M_PER_FT;
       default -> unit.endsWith("/t") ? value * T_PER_TON : value;
     };
   }

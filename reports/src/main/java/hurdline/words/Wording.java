@@ -53,6 +53,29 @@ public final class Wording {
     return withUnit(number(value, Double.NaN, Double.NaN, unit), unit);
   }
 
+  /** Three digits and the unit, for means of which no interval is told. */
+  public String rough(double value, String unit) {
+    return withUnit(roughly(value, unit), unit);
+  }
+
+  /** Three digits. */
+  public String roughly(double value, String unit) {
+    double shown = shown(value, unit);
+    int last = shown == 0 || Double.isNaN(shown) ? 0 : (int) Math.floor(Math.log10(Math.abs(shown)) + 1e-12) - 2;
+    return digits.at(shown, last);
+  }
+
+  /** A number that somebody typed, with its unit and no digits that were not typed. */
+  public String asGiven(double value, String unit) {
+    int decimals = 0;
+    double shown = shown(value, unit);
+    while (decimals < 4 && Math.abs(shown - Math.rint(shown)) > 1e-9) {
+      decimals++;
+      shown *= 10;
+    }
+    return withUnit(fixed(value, decimals, unit), unit);
+  }
+
   /** A number to a given count of decimals, for columns that line up. */
   public String fixed(double value, int decimals, String unit) {
     return digits.at(shown(value, unit), -decimals);

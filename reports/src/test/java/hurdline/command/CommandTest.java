@@ -6,17 +6,20 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridKey;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.YardAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
+import hurdline.sample.SampleYard;
 import hurdline.study.Aim;
 import hurdline.study.Chosen;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
 import hurdline.study.Run;
 import hurdline.study.Span;
+import hurdline.study.YardAsk;
 import hurdline.table.RecordFile;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -106,6 +109,13 @@ class CommandTest {
     }
 
     @Override
+    public Studies.Sizing yard(Path file, Chosen chosen, Effort effort, YardAsk ask) {
+      asked.accept(chosen, effort);
+      boolean stops = ask.equals(new YardAsk(Optional.of("stopped"), 0.125));
+      return new SampleSizing(stops ? SampleYard.stopped() : SampleYard.tooSmall());
+    }
+
+    @Override
     public Studies.Comparing compare(Path file, Chosen base, CompareAsk ask, Effort effort) {
       asked.accept(base, effort);
       CompareAnswer answer = ask.among().contains("stopped") ? SampleCompare.stopped() : SampleCompare.two();
@@ -120,6 +130,24 @@ class CommandTest {
           return ask.among().contains("nothing") ? Optional.empty() : Optional.of(answer);
         }
       };
+    }
+  }
+
+  private static final class SampleSizing implements Studies.Sizing {
+    private final YardAnswer answer;
+
+    SampleSizing(YardAnswer answer) {
+      this.answer = answer;
+    }
+
+    @Override
+    public int plays() {
+      return 15;
+    }
+
+    @Override
+    public Optional<YardAnswer> play(Run.Progress progress, BooleanSupplier stop) {
+      return Optional.ofNullable(answer);
     }
   }
 
@@ -551,5 +579,61 @@ class CommandTest {
     assertThat(Files.readString(answer.resolve("payback.csv")).lines()).hasSize(13);
     assertThat(Files.readString(answer.resolve("record.json"))).contains("\"verb\": \"compare\"");
     assertThat(Files.readString(answer.resolve("report.html"))).contains("Does it pay");
+  }
+
+  @Test
+  void aYardWritesAllItsFilesAndTellsTheAnswer() throws IOException {
+    Path answer = dir.resolve("answer");
+    assertThat(call("yard", plant.toString(), "--out", answer.toString())).isZero();
+    assertThat(namesIn(answer))
+        .containsExactly(
+            "capacity.csv", "charts", "cheapest.csv", "levels.csv", "measures.csv", "peaks.csv", "record.json",
+            "report.html", "summary.csv");
+    assertThat(namesIn(answer.resolve("charts"))).hasSize(7).allMatch(name -> name.endsWith(".svg"));
+    assertThat(out.toString())
+        .startsWith("Sweetgum Bend shared gin, base, yard of stalk, ")
+        .endsWith("Report: " + answer.resolve("report.html") + "\n");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void aStoppedYardIsKeptAndSaysSo() throws IOException {
+    Path answer = dir.resolve("answer");
+    assertThat(
+            call("yard", plant.toString(), "--crop", "stopped", "--overflow", "12.5%", "--out", answer.toString()))
+        .isEqualTo(130);
+    assertThat(err.toString())
+        .isEqualTo("Stopped: 7 of 40 replications are done; they are saved in " + answer + ".\n");
+    assertThat(namesIn(answer)).contains("record.json");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--overflow 5 | hurdline: --overflow \"5\" is no such share; expected one above 0 % and below 100 %, such as 5%",
+        "--overflow 0% | hurdline: --overflow \"0%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
+        "--overflow NaN% | hurdline: --overflow \"NaN%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
+        "--overflow x% | hurdline: --overflow \"x%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
+        "--until mass.stalk.fed:2% | hurdline: --until is not there for yard; expected --replications N",
+      })
+  void aWrongYardIsOneLine(String args, String message) throws IOException {
+    List<String> all = new ArrayList<>(List.of("yard", plant.toString()));
+    all.addAll(List.of(args.strip().split(" ")));
+    assertThat(call(all.toArray(String[]::new))).isEqualTo(2);
+    assertThat(err.toString()).isEqualTo(message + "\n");
+    assertThat(namesIn(dir)).containsExactly("plant.yaml");
+  }
+
+  @Test
+  void theYardOfASmallPlantIsSizedFromFileToPage() throws IOException {
+    Path example = Path.of(System.getProperty("hurdline.root"), "line-configs", "small.yaml");
+    Path answer = dir.resolve("answer");
+    assertThat(
+            call(
+                new EngineStudies(), "yard", example.toString(), "--replications", "4", "--out", answer.toString()))
+        .isZero();
+    assertThat(Files.readString(answer.resolve("record.json"))).contains("\"verb\": \"yard\"");
+    assertThat(Files.readString(answer.resolve("report.html"))).contains("If it had no limit");
   }
 }

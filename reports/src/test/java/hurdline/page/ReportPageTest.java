@@ -7,6 +7,7 @@ import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleGrid;
 import hurdline.sample.SampleSeason;
+import hurdline.sample.SampleYard;
 import hurdline.table.RecordFile;
 import hurdline.words.UnitSystem;
 import hurdline.words.Wording;
@@ -29,7 +30,7 @@ class ReportPageTest {
   static List<Answer> answers() {
     return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
         SampleSeason.two(),
-        SampleGrid.line(), SampleGrid.tiles());
+        SampleGrid.line(), SampleGrid.tiles(), SampleYard.tooSmall(), SampleYard.stopped());
   }
 
   private static List<String> found(String page, String pattern) {
@@ -141,6 +142,34 @@ class ReportPageTest {
         .contains("Fire in the yard");
     assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(7).doesNotHaveDuplicates();
     assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSize(7);
+  }
+
+  @Test
+  void aYardSaysHowLargeItMustBeAndWhatEachSizeDoes() {
+    String page = ReportPage.html(SampleYard.tooSmall(), US);
+    assertThat(found(page, "<h2>([^<]*)</h2>"))
+        .containsExactly(
+            "The answer",
+            "How large it must be",
+            "If it had no limit",
+            "What each size holds back and loses",
+            "What each size costs",
+            "Through the year",
+            "What these figures assume",
+            "Cautions");
+    assertThat(page)
+        .contains("The plant as it stands: the yard of stalk.")
+        .contains("6,400 bales (5,800 or more; no upper limit from 40 seasons)")
+        .contains("Fire in the yard");
+    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(7).doesNotHaveDuplicates();
+    assertThat(found(page, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void aYardWithoutMoneyHasNoPartAboutIt() {
+    String page = ReportPage.html(SampleYard.stopped(), US);
+    assertThat(found(page, "<h2>([^<]*)</h2>")).doesNotContain("What each size costs");
+    assertThat(page).contains("7 of 40 replications and 1 size of the yard").contains("not found");
   }
 
   @Test

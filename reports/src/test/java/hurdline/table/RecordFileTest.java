@@ -10,6 +10,7 @@ import hurdline.answer.Trace;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleGrid;
+import hurdline.sample.SampleYard;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
@@ -22,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RecordFileTest {
   static List<Answer> answers() {
     return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
-        SampleGrid.line(), SampleGrid.tiles());
+        SampleGrid.line(), SampleGrid.tiles(), SampleYard.tooSmall(), SampleYard.stopped());
   }
 
   private static String text(Answer answer) throws IOException {

@@ -9,7 +9,7 @@ package hurdline.answer;
  * says otherwise. Lists keep their order.
  */
 public sealed interface Answer
-    permits CompareAnswer, GridAnswer, PaperAnswer, RunAnswer, SeasonAnswer {
+    permits CompareAnswer, GridAnswer, PaperAnswer, RunAnswer, SeasonAnswer, YardAnswer {
   /** Which plant, program and settings this rests on. */
   Header header();
 

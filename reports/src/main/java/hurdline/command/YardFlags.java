@@ -1,0 +1,47 @@
+package hurdline.command;
+
+import hurdline.study.YardAsk;
+import java.util.Optional;
+import picocli.CommandLine;
+
+/** What is asked of the yard. */
+final class YardFlags {
+  private static final double USUAL = 0.05;
+
+  @CommandLine.Option(
+      names = "--overflow",
+      paramLabel = "SHARE",
+      description = "Share of seasons in which the yard may overflow. Default: 5%%.")
+  private String overflow;
+
+  @CommandLine.Option(
+      names = "--crop",
+      paramLabel = "CROP",
+      description = "Whose yard. Default: the file's first crop.")
+  private String crop;
+
+  YardAsk ask() {
+    return new YardAsk(Optional.ofNullable(crop), overflow == null ? USUAL : share("--overflow", overflow));
+  }
+
+  /** A share between 0 and 100 %, both excluded. */
+  private static double share(String flag, String text) {
+    String number = text.strip();
+    if (number.endsWith("%")) {
+      try {
+        double share = Double.parseDouble(number.substring(0, number.length() - 1).strip()) / 100;
+        if (share > 0 && share < 1) {
+          return share;
+        }
+      } catch (NumberFormatException e) {
+        throw wrong(flag, text);
+      }
+    }
+    throw wrong(flag, text);
+  }
+
+  private static CallException wrong(String flag, String text) {
+    return new CallException(
+        flag + " \"" + text + "\" is no such share; expected one above 0 % and below 100 %, such as 5%");
+  }
+}

@@ -1,0 +1,92 @@
+package hurdline.command;
+
+import hurdline.answer.YardAnswer;
+import hurdline.chart.YardFigures;
+import hurdline.page.ReportPage;
+import hurdline.study.Effort;
+import hurdline.table.AnswerFolder;
+import hurdline.table.YardTables;
+import hurdline.words.Wording;
+import hurdline.words.YardWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+@CommandLine.Command(
+    name = "yard",
+    customSynopsis = "hurdline yard FILE [OPTION]...",
+    description =
+        "Sizes the bale yard of a crop: how many bales and how much ground, how often each size"
+            + " overflows, and what it holds back, loses and costs.",
+    sortOptions = false,
+    optionListHeading = "%nOptions:%n",
+    parameterListHeading = "%n",
+    footer = {
+      "",
+      "Ctrl-C ends it early; what is done by then is kept and reported.",
+      "Example: hurdline yard sweetgum-bend.yaml --overflow 10%% --replications 100"
+    })
+final class YardVerb implements Callable<Integer> {
+  private final Setting setting;
+
+  @CommandLine.Mixin private PlantChoice choice;
+  @CommandLine.Mixin private YardFlags yard;
+  @CommandLine.Mixin private EffortFlags flags;
+  @CommandLine.Mixin private Shown shown;
+
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "Folder for the answer; it must be new or empty. Default: a dated one beside FILE.")
+  private Path out;
+
+  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
+  private boolean help;
+
+  YardVerb(Setting setting) {
+    this.setting = setting;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Effort effort = flags.effort();
+    if (effort.until().isPresent()) {
+      throw new CallException("--until is not there for yard; expected --replications N");
+    }
+    Wording wording = shown.wording();
+    Studies.Sizing sizing = setting.studies().yard(choice.file(), choice.chosen(), effort, yard.ask());
+    AnswerFolder folder =
+        out == null
+            ? AnswerFolder.beside(choice.file(), LocalDateTime.now())
+            : AnswerFolder.named(out);
+    try (Drawing drawing = Drawing.begin()) {
+      Optional<YardAnswer> found = Played.inSight(setting, shown, sizing.plays(), sizing::play);
+      return report(found, new AnswerFiles(folder, drawing), wording);
+    } finally {
+      folder.giveBack();
+    }
+  }
+
+  private int report(Optional<YardAnswer> found, AnswerFiles files, Wording wording)
+      throws IOException {
+    if (found.isEmpty()) {
+      setting.err().println("Stopped before the first replication was done; nothing is written.");
+      return ExitCode.STOPPED.number();
+    }
+    YardAnswer answer = found.get();
+    YardFigures figures = new YardFigures(answer, wording);
+    files.write(
+        answer,
+        new YardTables(answer).all(),
+        figures::all,
+        () -> ReportPage.html(answer, wording, figures));
+    List<String> lines = new YardWords(answer, wording).lines();
+    new Told(setting, shown).tell(answer, answer.warnings(), lines, files.folder());
+    return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
+  }
+}

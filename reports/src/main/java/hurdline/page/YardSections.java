@@ -1,0 +1,114 @@
+package hurdline.page;
+
+import hurdline.answer.Header;
+import hurdline.answer.YardAnswer;
+import hurdline.chart.Figure;
+import hurdline.chart.YardFigures;
+import hurdline.words.Wording;
+import hurdline.words.YardWords;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The parts of a report on a yard: how large, what each size does, and through the year. */
+final class YardSections {
+  private final YardAnswer answer;
+  private final Wording wording;
+  private final YardFigures figures;
+  private final YardWords words;
+
+  YardSections(YardAnswer answer, Wording wording, YardFigures figures) {
+    this.figures = figures;
+    this.answer = answer;
+    this.wording = wording;
+    this.words = new YardWords(answer, wording);
+  }
+
+  List<Section> all() {
+    List<Figure> overflow = figures.overflow();
+    List<Figure> effects = figures.effects();
+    List<Figure> money = figures.money();
+    return List.of(
+        new Section("answer", "The answer", true, this::writeAnswer),
+        new Section(
+            "overflow",
+            "How large it must be",
+            !overflow.isEmpty(),
+            html -> overflow.forEach(html::figure)),
+        new Section("peaks", "If it had no limit", true, html -> writePeaks(html, figures.peaks())),
+        new Section(
+            "effects",
+            "What each size holds back and loses",
+            !effects.isEmpty(),
+            html -> effects.forEach(html::figure)),
+        new Section("money", "What each size costs", !money.isEmpty(), html -> money.forEach(html::figure)),
+        new Section(
+            "levels", "Through the year", true, html -> figures.levels().forEach(html::figure)),
+        new Section("assumes", "What these figures assume", true, this::writeAssumptions),
+        new Section("cautions", "Cautions", true, this::writeCautions));
+  }
+
+  private void writeAnswer(Html html) {
+    html.raw("<div class=\"answer\">\n");
+    words.sentences().forEach(html::paragraph);
+    html.raw("</div>\n");
+    Header header = answer.header();
+    if (header.stopped()) {
+      html.paragraph(
+          "It was stopped early: "
+              + header.replications()
+              + " of "
+              + header.replicationsAsked()
+              + " replications and "
+              + answer.capacity().size()
+              + (answer.capacity().size() == 1 ? " size" : " sizes")
+              + " of the yard are in this answer.");
+    }
+    html.table("sizes", sizes());
+    html.paragraph(
+        "Without limit the size is what the peak exceeds in few enough seasons. By the full-yard rule"
+            + " it is larger by what is promised room while it is still on the road.");
+  }
+
+  private Figure.Grid sizes() {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(row("smallest by the full-yard rule", answer.byRule()));
+    rows.add(row("smallest for the yard without limit", answer.withoutLimit()));
+    return new Figure.Grid(
+        List.of("", answer.asked().unit(), "ground " + wording.unit("m2"), "overflowed in % of seasons", "95 % interval"),
+        rows);
+  }
+
+  private List<String> row(String what, YardAnswer.Size size) {
+    if (Double.isNaN(size.bales())) {
+      return List.of(what, "not found", "", "", "");
+    }
+    return List.of(
+        what,
+        words.sized(size),
+        Double.isNaN(size.areaM2()) ? "not given" : wording.roughly(size.areaM2(), "m2"),
+        wording.fixed(size.chance(), 0, "share"),
+        wording.fixed(size.chanceLow95(), 0, "share") + " to " + wording.fixed(size.chanceHigh95(), 0, "share"));
+  }
+
+  private void writePeaks(Html html, List<Figure> peaks) {
+    html.paragraph(
+        "The last place takes whatever comes, so that nothing ever waits: this is what the seasons"
+            + " would bring in at once.");
+    peaks.forEach(html::figure);
+  }
+
+  private void writeAssumptions(Html html) {
+    html.table("settings", Settings.grid(answer.header(), wording));
+    RunSections.writeNotes(html, answer.assumptions());
+    html.paragraph(
+        "Tables beside this page are in metric units, a t being 1000 kg, with all digits.");
+  }
+
+  private void writeCautions(Html html) {
+    RunSections.writeNotes(html, answer.cautions());
+    if (!answer.warnings().isEmpty()) {
+      html.paragraph("The plant file gives warnings:").list(answer.warnings());
+    }
+    RunSections.writeNotes(html, Cautions.standing());
+  }
+}

@@ -1,0 +1,99 @@
+package hurdline.table;
+
+import static hurdline.table.SharedTables.row;
+import static hurdline.table.SharedTables.table;
+
+import hurdline.answer.CapacityRow;
+import hurdline.answer.SummaryRow;
+import hurdline.answer.YardAnswer;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The tables of a yard's sizing. */
+public final class YardTables {
+  private final YardAnswer answer;
+
+  public YardTables(YardAnswer answer) {
+    this.answer = answer;
+  }
+
+  public List<Table> all() {
+    List<Table> tables =
+        new ArrayList<>(
+            List.of(
+                SharedTables.measures(options(), answer.samples().of()),
+                SharedTables.summary(answer.summary()),
+                peaks(),
+                capacity(),
+                levels()));
+    if (answer.cheapest().isPresent()) {
+      tables.add(cheapest());
+    }
+    return tables;
+  }
+
+  private List<String> options() {
+    return answer.summary().stream().map(SummaryRow::option).distinct().toList();
+  }
+
+  private Table peaks() {
+    return table(
+        "peaks.csv",
+        "crop,quantile,unit,value,low_95,high_95",
+        () ->
+            answer.peaks().stream()
+                .map(
+                    r -> row(r.crop(), r.quantile(), r.unit(), r.value(), r.low95(), r.high95())));
+  }
+
+  private Table capacity() {
+    return table(
+        "capacity.csv",
+        "bales,area_m2,chance_of_overflow,low_95,high_95,held_at_field_bales,lost_t,truck_waiting_d,"
+            + "money_per_year,money_low_95,money_high_95",
+        () -> answer.capacity().stream().map(YardTables::capacity));
+  }
+
+  private static Object[] capacity(CapacityRow r) {
+    return row(
+        r.bales(),
+        r.areaM2(),
+        r.chance(),
+        r.low95(),
+        r.high95(),
+        r.heldAtField(),
+        r.lostT(),
+        r.waitingD(),
+        r.moneyPerYear(),
+        r.moneyLow95(),
+        r.moneyHigh95());
+  }
+
+  private Table cheapest() {
+    return table(
+        "cheapest.csv",
+        "bales,money_above_cheapest,low_joint,high_joint,told_apart",
+        () ->
+            answer.capacity().stream()
+                .map(
+                    r ->
+                        row(
+                            r.bales(),
+                            r.aboveCheapest(),
+                            r.aboveLow(),
+                            r.aboveHigh(),
+                            r.toldApart() ? "yes" : "no")));
+  }
+
+  private Table levels() {
+    return table(
+        "levels.csv",
+        "date,crop,place,unit,mean,p05,p50,p95",
+        () ->
+            answer.levels().stream()
+                .map(
+                    r ->
+                        row(
+                            r.date(), r.crop(), r.place(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95())));
+  }
+}

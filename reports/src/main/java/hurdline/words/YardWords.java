@@ -1,0 +1,207 @@
+package hurdline.words;
+
+import hurdline.answer.CapacityRow;
+import hurdline.answer.Header;
+import hurdline.answer.YardAnswer;
+import hurdline.measure.Measure;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The answer on a yard for the terminal, and in two sentences for the head of the report. */
+public final class YardWords {
+  private final YardAnswer answer;
+  private final Wording wording;
+
+  public YardWords(YardAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  /** What the terminal shows. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(title());
+    lines.add("needs     " + needs());
+    lines.add("no limit  " + noLimit());
+    answer.at(answer.asked().holds()).ifPresent(row -> lines.add("now       " + now(row)));
+    answer.cheapest().ifPresent(row -> lines.add("cheapest  " + cheapest(row)));
+    lines.add("The largest stack and the lanes are for the local fire code and the insurer to say.");
+    if (seasons() > 1) {
+      lines.add("In brackets: 95 % intervals over " + seasons() + " seasons.");
+    }
+    return lines;
+  }
+
+  /** What it takes, and what the yard as it stands does. */
+  public List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add("The yard of " + answer.asked().crop() + " needs " + needs() + ".");
+    answer
+        .at(answer.asked().holds())
+        .ifPresent(row -> sentences.add("As the file has it, " + now(row) + "."));
+    answer
+        .cheapest()
+        .ifPresent(row -> sentences.add("Of the sizes played the cheapest is " + cheapest(row) + "."));
+    return sentences;
+  }
+
+  private String title() {
+    Header header = answer.header();
+    String changes =
+        header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    return header.plant()
+        + ", "
+        + header.option()
+        + changes
+        + ", yard of "
+        + answer.asked().crop()
+        + ", "
+        + header.from()
+        + " to "
+        + header.to()
+        + ", "
+        + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
+        + (header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "")
+        + ", seed "
+        + header.seed();
+  }
+
+  private String needs() {
+    YardAnswer.Size size = answer.byRule();
+    if (Double.isNaN(size.bales())) {
+      return "a size that was not found before the end was asked for";
+    }
+    String rule =
+        answer.asked().turnsAway()
+            ? "so that loads are turned away in at most "
+            : "so that something waits for room in at most ";
+    return sized(size)
+        + area(size)
+        + " "
+        + rule
+        + allowed()
+        + " of seasons";
+  }
+
+  /** {@code 5,400 bales (5,100 to 5,800)}, or what limits there are. */
+  public String sized(YardAnswer.Size size) {
+    return count(size.bales()) + " " + unit() + " (" + limits(size) + ")";
+  }
+
+  private String limits(YardAnswer.Size size) {
+    boolean low = !Double.isNaN(size.low95());
+    boolean high = !Double.isNaN(size.high95());
+    if (low && high) {
+      return count(size.low95()) + " to " + count(size.high95());
+    }
+    String none = seasons() == 1 ? " from 1 season" : " from " + seasons() + " seasons";
+    if (low) {
+      return count(size.low95()) + " or more; no upper limit" + none;
+    }
+    return high ? count(size.high95()) + " or less; no lower limit" + none : "no interval" + none;
+  }
+
+  private String area(YardAnswer.Size size) {
+    return Double.isNaN(size.areaM2()) ? "" : ", " + wording.rough(size.areaM2(), "m2") + " of ground,";
+  }
+
+  private String noLimit() {
+    String peak = Measure.YARD_PEAK.of(answer.asked().crop());
+    return "peak "
+        + answer.find(YardAnswer.noLimit(), peak).map(wording::withInterval).orElse("not defined")
+        + " on the mean, in "
+        + allowed()
+        + " of seasons above "
+        + sized(answer.withoutLimit());
+  }
+
+  /** The file's own yard. */
+  private String now(CapacityRow row) {
+    return "a yard of "
+        + count(row.bales())
+        + " "
+        + unit()
+        + " overflows in "
+        + chance(row)
+        + " of seasons; "
+        + effects(row);
+  }
+
+  private String effects(CapacityRow row) {
+    String crop = answer.asked().crop();
+    String held = Measure.INTAKE_HELD_AT_FIELD_PEAK.of(crop);
+    String field =
+        answer
+            .find(answer.header().option(), held)
+            .filter(summary -> summary.mean() > 0)
+            .map(summary -> "at most " + wording.withInterval(summary) + " lie at the fields, ")
+            .orElse("");
+    return field
+        + wording.rough(row.lostT(), "t")
+        + " of dry matter are lost"
+        + waits(row);
+  }
+
+  private String waits(CapacityRow row) {
+    if (row.waitingD() == 0) {
+      return ", nothing waits for room";
+    }
+    String waited =
+        answer
+            .find(answer.header().option(), Measure.TRUCKS_WAITED_FOR_ROOM.of(answer.asked().crop()))
+            .map(wording::withInterval)
+            .orElse(wording.rough(row.waitingD(), "d"));
+    return ", trucks and loads wait " + waited + " for room, added up";
+  }
+
+  private String cheapest(CapacityRow row) {
+    List<CapacityRow> alike = answer.hardlyMatters();
+    String currency = answer.header().currency();
+    String range = wording.interval(row.moneyPerYear(), row.moneyLow95(), row.moneyHigh95(), currency);
+    String region =
+        alike.size() < 2
+            ? "; each other size played is told apart from it"
+            : "; from "
+                + count(alike.get(0).bales())
+                + " to "
+                + count(alike.get(alike.size() - 1).bales())
+                + " "
+                + unit()
+                + " the choice hardly matters";
+    return count(row.bales())
+        + " "
+        + unit()
+        + " at "
+        + wording.number(row.moneyPerYear(), row.moneyLow95(), row.moneyHigh95(), currency)
+        + " "
+        + currency
+        + " a year"
+        + (range.isEmpty() ? "" : " (" + range + ")")
+        + region;
+  }
+
+  private String chance(CapacityRow row) {
+    return wording.fixed(row.chance(), 0, "share")
+        + " % ("
+        + wording.fixed(row.low95(), 0, "share")
+        + " to "
+        + wording.fixed(row.high95(), 0, "share")
+        + " %)";
+  }
+
+  private String allowed() {
+    return wording.asGiven(answer.asked().overflow(), "share");
+  }
+
+  private int seasons() {
+    return answer.header().replications();
+  }
+
+  private String count(double bales) {
+    return wording.fixed(bales, 0, unit());
+  }
+
+  private String unit() {
+    return answer.asked().unit();
+  }
+}

@@ -1,0 +1,111 @@
+package hurdline.sample;
+
+import hurdline.answer.CapacityRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.Header;
+import hurdline.answer.LevelRow;
+import hurdline.answer.Note;
+import hurdline.answer.PeakRow;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.Samples;
+import hurdline.answer.SummaryRow;
+import hurdline.answer.YardAnswer;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Invented answers on a yard, for tests of what is made of them. No figure in here is a result. */
+public final class SampleYard {
+  private static final double NONE = Double.NaN;
+  private static final RunAnswer YEAR = SampleAnswer.year();
+
+  private SampleYard() {}
+
+  /** A yard that is too small, in a file with money. */
+  public static YardAnswer tooSmall() {
+    return new YardAnswer(
+        YEAR.header(),
+        YEAR.outline(),
+        new YardAnswer.Asked("stalk", "bales", 0.05, 4_200, "open", false),
+        List.of(
+            summary("base", "intake.stalk.held_at_field.peak", "bales", 930, 200),
+            summary("base", "trucks.stalk.waited_for_room", "d", 66, 19),
+            summary(YardAnswer.noLimit(), "yard.stalk.peak", "bales", 4_900, 250)),
+        peaks(),
+        new YardAnswer.Size(6_300, 5_700, NONE, 11_000, 0.05, 0.006, 0.169),
+        new YardAnswer.Size(6_400, 5_800, NONE, 11_200, 0.05, 0.006, 0.169),
+        capacity(true),
+        levels(),
+        List.of(new Note("Overflow", "A season overflows when a truck has to wait for room.")),
+        YEAR.cautions(),
+        YEAR.warnings(),
+        new CompareAnswer.Replayed(List.of(samples(1), samples(2))));
+  }
+
+  /** {@link #tooSmall()} stopped after seven replications, without money, before the rule's size was found. */
+  public static YardAnswer stopped() {
+    YardAnswer of = tooSmall();
+    Header h = of.header();
+    Header header =
+        new Header(
+            h.plant(), h.file(), h.contentHash(), h.version(), "turning_away", List.of("calendar.to=2027-06-01"),
+            h.seed(), 40, 7, "", true, "", h.from(), h.to());
+    return new YardAnswer(
+        header, of.outline(), new YardAnswer.Asked("stalk", "bales", 0.125, 4_200, "open", true),
+        of.summary(), of.peaks(), new YardAnswer.Size(6_300, NONE, NONE, NONE, 0, 0, 0.41), YardAnswer.Size.none(),
+        capacity(false).subList(1, 2), of.levels(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+  }
+
+  private static List<PeakRow> peaks() {
+    List<PeakRow> rows = new ArrayList<>();
+    for (int percent = 5; percent <= 95; percent += 5) {
+      double value = 3_900 + 25 * percent;
+      rows.add(
+          new PeakRow(
+              "stalk", String.format("p%02d", percent), "bales", value, percent == 5 ? NONE : value - 150,
+              percent == 95 ? NONE : value + 200));
+    }
+    return rows;
+  }
+
+  private static List<CapacityRow> capacity(boolean money) {
+    List<CapacityRow> rows = new ArrayList<>();
+    int[] sizes = {3_500, 4_200, 5_000, 6_400};
+    double[] chances = {1, 0.825, 0.45, 0.05};
+    double[] lows = {0.91, 0.67, 0.29, 0.006};
+    double[] highs = {1, 0.93, 0.62, 0.169};
+    double[] above = {0, 190, 620, 1_020};
+    for (int at = 0; at < sizes.length; at++) {
+      double sum = 25_000 + above[at];
+      rows.add(
+          new CapacityRow(
+              sizes[at], 1.75 * sizes[at], chances[at], lows[at], highs[at],
+              1_500 - 250 * at, 138 + 2 * at, 130 - 42 * at, money ? sum : NONE, money ? sum - 2_000 : NONE,
+              money ? sum + 2_000 : NONE, money ? above[at] : NONE, money ? above[at] * 0.7 - 400 * (at > 0 ? 1 : 0) : NONE,
+              money ? above[at] * 1.3 + 400 * (at > 0 ? 1 : 0) : NONE, money && at == 3));
+    }
+    return rows;
+  }
+
+  private static List<LevelRow> levels() {
+    List<LevelRow> rows = new ArrayList<>();
+    for (String place : List.of("shed", "open", "*")) {
+      for (LocalDate date = LocalDate.of(2027, 1, 4); date.getYear() == 2027; date = date.plusDays(1)) {
+        double level = 100 + 10 * date.getDayOfYear();
+        rows.add(new LevelRow(YardAnswer.noLimit(), date, "stalk", place, "bales", level, level - 80, level, level + 90));
+      }
+    }
+    return rows;
+  }
+
+  private static Samples samples(double value) {
+    return new Samples(
+        List.of(new Samples.Measured("yard.stalk.peak", "bales")), new double[][] {{value}, {3}});
+  }
+
+  private static SummaryRow summary(String option, String measure, String unit, double mean, double half) {
+    return new SummaryRow(
+        option, measure, unit, mean, mean - half, mean + half, 2 * half, mean - 3 * half, mean, mean + 3 * half,
+        mean - 4 * half, mean + 4 * half, 40);
+  }
+}

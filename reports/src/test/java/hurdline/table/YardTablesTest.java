@@ -1,0 +1,57 @@
+package hurdline.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.answer.YardAnswer;
+import hurdline.sample.SampleYard;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class YardTablesTest {
+  private static List<String> lines(YardAnswer answer, String file) throws IOException {
+    Table table =
+        new YardTables(answer).all().stream().filter(t -> t.file().equals(file)).findFirst().orElseThrow();
+    StringWriter out = new StringWriter();
+    table.write(out);
+    return out.toString().lines().toList();
+  }
+
+  @Test
+  void peaksAreQuantilesWithTheLimitsThatThereAre() throws IOException {
+    assertThat(lines(SampleYard.tooSmall(), "peaks.csv"))
+        .hasSize(20)
+        .startsWith("crop,quantile,unit,value,low_95,high_95", "stalk,p05,bales,4025,,4225")
+        .endsWith("stalk,p95,bales,6275,6125,");
+  }
+
+  @Test
+  void capacityHasARowForEachSize() throws IOException {
+    assertThat(lines(SampleYard.tooSmall(), "capacity.csv"))
+        .containsExactly(
+            "bales,area_m2,chance_of_overflow,low_95,high_95,held_at_field_bales,lost_t,truck_waiting_d,money_per_year,money_low_95,money_high_95",
+            "3500,6125,1,0.91,1,1500,138,130,25000,23000,27000",
+            "4200,7350,0.825,0.67,0.93,1250,140,88,25190,23190,27190",
+            "5000,8750,0.45,0.29,0.62,1000,142,46,25620,23620,27620",
+            "6400,11200,0.05,0.006,0.169,750,144,4,26020,24020,28020");
+    assertThat(lines(SampleYard.tooSmall(), "cheapest.csv")).hasSize(5).contains("3500,0,0,0,no").last().asString().endsWith(",yes");
+  }
+
+  @Test
+  void withoutMoneyItsCellsAreEmptyAndNothingIsCheapest() throws IOException {
+    assertThat(lines(SampleYard.stopped(), "capacity.csv"))
+        .last()
+        .isEqualTo("4200,7350,0.825,0.67,0.93,1250,140,88,,,");
+    assertThat(new YardTables(SampleYard.stopped()).all()).extracting(Table::file).doesNotContain("cheapest.csv");
+  }
+
+  @Test
+  void levelsAreOfEachPlaceAndOfAll() throws IOException {
+    assertThat(lines(SampleYard.tooSmall(), "levels.csv"))
+        .startsWith("date,crop,place,unit,mean,p05,p50,p95", "2027-01-04,stalk,shed,bales,140,60,140,230")
+        .contains("2027-12-31,stalk,*,bales,3750,3670,3750,3840");
+    assertThat(lines(SampleYard.tooSmall(), "measures.csv"))
+        .contains("base,1,yard.stalk.peak,bales,1", "no limit,1,yard.stalk.peak,bales,2");
+  }
+}

@@ -1,0 +1,51 @@
+package hurdline.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.sample.SampleYard;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+class YardWordsTest {
+  private static final Wording METRIC = new Wording(UnitSystem.METRIC, Locale.ROOT);
+
+  @Test
+  void theTerminalTellsWhatIsNeededAndWhatTheYardDoesNow() {
+    assertThat(String.join("\n", new YardWords(SampleYard.tooSmall(), METRIC).lines()))
+        .isEqualTo(
+            """
+            Sweetgum Bend shared gin, base, yard of stalk, 2027-01-04 to 2027-12-31, 40 replications, seed 1
+            needs     6,400 bales (5,800 or more; no upper limit from 40 seasons), 11,200 m2 of ground, so that something waits for room in at most 5 % of seasons
+            no limit  peak 4,900 bales (4,600 to 5,200) on the mean, in 5 % of seasons above 6,300 bales (5,700 or more; no upper limit from 40 seasons)
+            now       a yard of 4,200 bales overflows in 82 % (67 to 93 %) of seasons; at most 900 bales (700 to 1,100) lie at the fields, 140 t of dry matter are lost, trucks and loads wait 66 d (47 to 85) for room, added up
+            cheapest  3,500 bales at 25,000 USD a year (23,000 to 27,000); from 3,500 to 5,000 bales the choice hardly matters
+            The largest stack and the lanes are for the local fire code and the insurer to say.
+            In brackets: 95 % intervals over 40 seasons.\
+            """);
+  }
+
+  @Test
+  void stoppedAndWithoutMoneyItSaysNoMore() {
+    assertThat(String.join("\n", new YardWords(SampleYard.stopped(), METRIC).lines()))
+        .isEqualTo(
+            """
+            Sweetgum Bend shared gin, turning_away with calendar.to=2027-06-01, yard of stalk, 2027-01-04 to 2027-12-31, 7 replications (stopped; 40 were asked for), seed 1
+            needs     a size that was not found before the end was asked for
+            no limit  peak 4,900 bales (4,600 to 5,200) on the mean, in 12.5 % of seasons above 6,300 bales (no interval from 7 seasons)
+            now       a yard of 4,200 bales overflows in 82 % (67 to 93 %) of seasons; 140 t of dry matter are lost, trucks and loads wait 88.0 d for room, added up
+            The largest stack and the lanes are for the local fire code and the insurer to say.
+            In brackets: 95 % intervals over 7 seasons.\
+            """);
+  }
+
+  @Test
+  void theReportSaysItInSentences() {
+    assertThat(String.join("\n", new YardWords(SampleYard.tooSmall(), new Wording(UnitSystem.US, Locale.ROOT)).sentences()))
+        .isEqualTo(
+            """
+            The yard of stalk needs 6,400 bales (5,800 or more; no upper limit from 40 seasons), 121,000 ft2 of ground, so that something waits for room in at most 5 % of seasons.
+            As the file has it, a yard of 4,200 bales overflows in 82 % (67 to 93 %) of seasons; at most 900 bales (700 to 1,100) lie at the fields, 154 ton of dry matter are lost, trucks and loads wait 66 d (47 to 85) for room, added up.
+            Of the sizes played the cheapest is 3,500 bales at 25,000 USD a year (23,000 to 27,000); from 3,500 to 5,000 bales the choice hardly matters.\
+            """);
+  }
+}

@@ -1,0 +1,128 @@
+package hurdline.answer;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How big the yard of a crop must be.
+ *
+ * @param header plant, program and settings
+ * @param outline of the plant as the file has it
+ * @param asked which yard, and what it may do
+ * @param summary of the plant as the file has it, then of the same without limit ({@link #noLimit})
+ * @param peaks of the yard without limit
+ * @param withoutLimit the smallest size that the peak of the yard without limit exceeds in few enough seasons
+ * @param byRule the smallest size in which, by the file's own rule, something finds no room in few enough seasons;
+ *     {@link Size#none()} where the study was stopped before it was found
+ * @param capacity one row per size, the smallest first
+ * @param levels of the yard without limit
+ * @param assumptions what the figures take for granted
+ * @param cautions what in this very plant can hurt someone
+ * @param warnings what {@code check} warns of, whole lines
+ * @param samples every measure of every replication, in the order of {@code summary}
+ */
+public record YardAnswer(
+    Header header,
+    Outline outline,
+    Asked asked,
+    List<SummaryRow> summary,
+    List<PeakRow> peaks,
+    Size withoutLimit,
+    Size byRule,
+    List<CapacityRow> capacity,
+    List<LevelRow> levels,
+    List<Note> assumptions,
+    List<Note> cautions,
+    List<String> warnings,
+    CompareAnswer.Replayed samples)
+    implements Answer {
+  public YardAnswer {
+    summary = List.copyOf(summary);
+    peaks = List.copyOf(peaks);
+    capacity = List.copyOf(capacity);
+    levels = List.copyOf(levels);
+    assumptions = List.copyOf(assumptions);
+    cautions = List.copyOf(cautions);
+    warnings = List.copyOf(warnings);
+    samples = samples == null ? CompareAnswer.Replayed.none() : samples;
+  }
+
+  /** What stands in the column of options for the plant with a yard without limit; no option can be called so. */
+  public static String noLimit() {
+    return "no limit";
+  }
+
+  /**
+   * What was asked.
+   *
+   * @param unit {@code bales} or {@code modules}
+   * @param overflow share of seasons in which the yard may overflow
+   * @param holds what the crop's places hold as the file has it
+   * @param lastPlace the place whose size is changed
+   * @param turnsAway whether what finds no room is turned away, and does not wait
+   */
+  public record Asked(
+      String crop, String unit, double overflow, double holds, String lastPlace, boolean turnsAway) {}
+
+  /**
+   * A size of the yard.
+   *
+   * @param bales in the crop's unit of count
+   * @param low95 lower end of its 95 % interval; NaN where there is none
+   * @param high95 its upper end
+   * @param areaM2 ground for its stacks and lanes; NaN where the file does not say how it is stacked
+   * @param chance share of the seasons played in which it overflowed
+   * @param chanceLow95 lower end of the chance's 95 % interval
+   * @param chanceHigh95 its upper end
+   */
+  public record Size(
+      double bales,
+      double low95,
+      double high95,
+      double areaM2,
+      double chance,
+      double chanceLow95,
+      double chanceHigh95) {
+    public static Size none() {
+      double no = Double.NaN;
+      return new Size(no, no, no, no, no, no, no);
+    }
+  }
+
+  /** The row of a size. */
+  public Optional<CapacityRow> at(double bales) {
+    return capacity.stream().filter(row -> row.bales() == bales).findFirst();
+  }
+
+  /** The size that costs least, if money was asked. */
+  public Optional<CapacityRow> cheapest() {
+    return capacity.stream().filter(row -> row.aboveCheapest() == 0).findFirst();
+  }
+
+  /** The cheapest size and those around it without a gap that are not told apart from it; none where no money was asked. */
+  public List<CapacityRow> hardlyMatters() {
+    int at = 0;
+    while (at < capacity.size() && capacity.get(at).aboveCheapest() != 0) {
+      at++;
+    }
+    if (at == capacity.size()) {
+      return List.of();
+    }
+    int from = at;
+    while (from > 0 && !capacity.get(from - 1).toldApart()) {
+      from--;
+    }
+    int to = at + 1;
+    while (to < capacity.size() && !capacity.get(to).toldApart()) {
+      to++;
+    }
+    return capacity.subList(from, to);
+  }
+
+  /** The summary of a measure in the plant as the file has it, or without limit. */
+  public Optional<SummaryRow> find(String option, String measure) {
+    return summary.stream()
+        .filter(row -> row.option().equals(option) && row.measure().equals(measure))
+        .findFirst();
+  }
+}

@@ -1,0 +1,84 @@
+package hurdline.study;
+
+import hurdline.plant.Change;
+import hurdline.plant.Crop;
+import hurdline.plant.Nearest;
+import hurdline.plant.Plant;
+import hurdline.plant.ProblemsException;
+import hurdline.plant.Yard;
+import java.util.List;
+
+/**
+ * The places that take a crop, of which the last can be made to hold more or less.
+ *
+ * @param places in the order in which they are filled
+ */
+record CropYard(Plant plant, Crop crop, List<Yard.Place> places) {
+  /** No yard of this world holds as many. */
+  private static final int NO_LIMIT = 1_000_000;
+
+  /** @throws ProblemsException if the plant has no such crop, or no place takes it */
+  static CropYard of(Plant plant, YardAsk ask, String file) {
+    String wanted = ask.crop().orElse(plant.crops().get(0).name());
+    List<String> known = plant.crops().stream().map(Crop::name).toList();
+    if (!known.contains(wanted)) {
+      throw new ProblemsException(
+          List.of(
+              file + ": \"" + wanted + "\" is no crop of this file; expected "
+                  + Nearest.expected("a crop", wanted, known)));
+    }
+    List<Yard.Place> places =
+        plant.yard().places().stream().filter(place -> takes(place, wanted)).toList();
+    if (places.isEmpty()) {
+      throw new ProblemsException(
+          List.of(file + ": no place of the yard takes \"" + wanted + "\"; expected one under yard.places"));
+    }
+    return new CropYard(plant, plant.crops().get(known.indexOf(wanted)), places);
+  }
+
+  private static boolean takes(Yard.Place place, String crop) {
+    return place.crops().isEmpty() || place.crops().contains(crop);
+  }
+
+  String unit() {
+    return Outlines.unit(crop);
+  }
+
+  Yard.Place last() {
+    return places.get(places.size() - 1);
+  }
+
+  /** What all places hold as the file has it. */
+  int holds() {
+    return places.stream().mapToInt(Yard.Place::holds).sum();
+  }
+
+  /** What the places before the last hold. */
+  int before() {
+    return holds() - last().holds();
+  }
+
+  /** The smallest yard that can be: the last place gone, and whatever is on hand on the first day still fits. */
+  int least() {
+    int onHand =
+        plant.crops().stream()
+            .map(Crop::name)
+            .filter(name -> places.stream().anyMatch(place -> takes(place, name)))
+            .mapToInt(name -> plant.yard().onHand().getOrDefault(name, 0))
+            .sum();
+    return Math.max(before(), onHand);
+  }
+
+  /** All places of the crop are to hold so many together. */
+  Change sized(int bales) {
+    return holding(bales - before());
+  }
+
+  Change withoutLimit() {
+    return holding(NO_LIMIT);
+  }
+
+  private Change holding(int bales) {
+    return new Change.Value("yard.places." + last().name() + ".holds", bales + " bales");
+  }
+}

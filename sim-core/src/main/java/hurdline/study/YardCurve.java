@@ -1,0 +1,127 @@
+package hurdline.study;
+
+import hurdline.answer.CapacityRow;
+import hurdline.estimate.Interval;
+import hurdline.estimate.Intervals;
+import hurdline.estimate.PairedDifference;
+import hurdline.estimate.Summary;
+import hurdline.measure.Measure;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntFunction;
+
+/** The plant with yards of several sizes, each played once on the same chance. */
+final class YardCurve {
+  private static final int SIZES = 12;
+
+  private final CropYard yard;
+  private final YardMoney money;
+  private final IntFunction<Optional<Figures>> player;
+  private final Map<Integer, Figures> played = new TreeMap<>();
+
+  /** @param player plays the plant whose yard holds so many bales */
+  YardCurve(CropYard yard, YardMoney money, IntFunction<Optional<Figures>> player) {
+    this.yard = yard;
+    this.money = money;
+    this.player = player;
+  }
+
+  void known(int bales, Figures figures) {
+    played.put(bales, figures);
+  }
+
+  /** What a size comes to; nothing if it was stopped. */
+  Optional<Figures> at(int bales) {
+    if (!played.containsKey(bales)) {
+      player.apply(bales).ifPresent(figures -> played.put(bales, figures));
+    }
+    return Optional.ofNullable(played.get(bales));
+  }
+
+  /** Plays some sizes from the smallest possible to one in which nothing ever waits; ends early if it is stopped. */
+  void play(int most) {
+    for (int bales : sizes(yard.least(), most)) {
+      if (at(bales).isEmpty()) {
+        return;
+      }
+    }
+  }
+
+  /** About a dozen sizes at round numbers, both ends among them. */
+  static int[] sizes(int least, int most) {
+    int step = roundStep((most - least) / (double) SIZES);
+    List<Integer> sizes = new ArrayList<>(List.of(least));
+    int size = (least / step + 1) * step;
+    for (; size < most + step && least < most; size += step) {
+      sizes.add(size);
+    }
+    return sizes.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** The least of 1, 2, 5, 10, 20, 50 … that is not below. */
+  private static int roundStep(double wanted) {
+    int power = 1;
+    while (true) {
+      for (int digit : new int[] {1, 2, 5}) {
+        if (digit * power >= wanted) {
+          return digit * power;
+        }
+      }
+      power *= 10;
+    }
+  }
+
+  /** Seasons in which something found no room. */
+  int refused(Figures figures) {
+    double[] refused = figures.series(Measure.YARD_REFUSED.of(yard.crop().name()));
+    return (int) Arrays.stream(refused).filter(count -> count > 0).count();
+  }
+
+  List<CapacityRow> rows() {
+    Optional<double[]> cheapest = cheapest();
+    List<CapacityRow> rows = new ArrayList<>();
+    played.forEach((bales, figures) -> rows.add(row(bales, figures, cheapest)));
+    return rows;
+  }
+
+  private Optional<double[]> cheapest() {
+    double[] best = null;
+    if (money.isAsked()) {
+      for (Map.Entry<Integer, Figures> size : played.entrySet()) {
+        double[] sums = money.perYear(size.getKey(), size.getValue());
+        best = best == null || Summary.of(sums).mean() < Summary.of(best).mean() ? sums : best;
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private CapacityRow row(int bales, Figures figures, Optional<double[]> cheapest) {
+    int refused = refused(figures);
+    Interval chance = Intervals.chance95(refused, figures.count());
+    Summary sums = cheapest.map(x -> Summary.of(money.perYear(bales, figures))).orElse(Summary.of(new double[0]));
+    Optional<PairedDifference> above =
+        cheapest.map(
+            best ->
+                PairedDifference.of(best, money.perYear(bales, figures), Math.max(1, played.size() - 1)));
+    return new CapacityRow(
+        bales,
+        Double.NaN,
+        refused / (double) figures.count(),
+        chance.low(),
+        chance.high(),
+        figures.mean(Measure.INTAKE_HELD_AT_FIELD_PEAK.of(yard.crop().name())),
+        Summary.of(money.lostT(figures)).mean(),
+        Summary.of(money.waitingD(figures)).mean(),
+        sums.mean(),
+        sums.low95(),
+        sums.high95(),
+        above.map(PairedDifference::difference).orElse(Double.NaN),
+        above.map(pair -> pair.joint().low()).orElse(Double.NaN),
+        above.map(pair -> pair.joint().high()).orElse(Double.NaN),
+        above.map(PairedDifference::toldApart).orElse(false));
+  }
+}

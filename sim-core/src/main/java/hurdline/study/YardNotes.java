@@ -1,0 +1,83 @@
+package hurdline.study;
+
+import hurdline.answer.Note;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the sizing of a yard takes for granted beyond what a run does, in whole sentences. */
+final class YardNotes {
+  private final CropYard yard;
+  private final YardAsk ask;
+  private final int seasons;
+
+  YardNotes(CropYard yard, YardAsk ask, int seasons) {
+    this.yard = yard;
+    this.ask = ask;
+    this.seasons = seasons;
+  }
+
+  List<Note> notes() {
+    List<Note> notes = new ArrayList<>();
+    notes.add(
+        new Note(
+            "Sizes of the yard",
+            "Places are filled in the file's order, and the last one that takes "
+                + yard.crop().name()
+                + ", "
+                + yard.last().name()
+                + ", is made larger or smaller; without limit it takes whatever comes. All sizes met"
+                + " the same weather, yields, stops and trips."
+                + shared()));
+    notes.add(new Note("Overflow", overflow()));
+    notes.add(
+        new Note(
+            "Seasons and quantiles",
+            "Intervals of quantiles and sizes lie between two of the "
+                + seasons
+                + " seasons played, whatever their distribution (order statistics), those of chances are"
+                + " Clopper and Pearson's."
+                + tooFew()));
+    if (yard.plant().money().isPresent()) {
+      notes.add(new Note("Money of a yard", money()));
+    }
+    return notes;
+  }
+
+  private String shared() {
+    boolean others =
+        yard.plant().crops().size() > 1
+            && yard.places().stream().anyMatch(place -> place.crops().size() != 1);
+    return others ? " Other crops may lie in some of these places too, and count." : "";
+  }
+
+  private String overflow() {
+    return yard.plant().yard().turnAway()
+        ? "By the file's rule a load that finds no room is turned away at the gate; a season overflows"
+            + " when that happens at all."
+        : "By the file's rule a trip starts only when there is room for its bales beside those on the"
+            + " road, and loads that come by themselves wait at the gate; a season overflows when a truck"
+            + " or load has to wait for room at all. Such waits are by the clock, nights included.";
+  }
+
+  /** The quantile of a share p has an upper limit from the least n with pⁿ ≤ 0.025. */
+  private String tooFew() {
+    int needed = (int) Math.ceil(Math.log(0.025) / Math.log1p(-ask.overflow()) - 1e-9);
+    return seasons < needed
+        ? " For the size that overflows in one season of "
+            + Math.round(1 / ask.overflow())
+            + " an upper limit exists only from "
+            + needed
+            + " seasons on; with "
+            + seasons
+            + " there is none."
+        : "";
+  }
+
+  private String money() {
+    return "The calendar played once stands for one year. A yard's money is the dry matter lost at field"
+        + " and in the yard at the crop's price. It is not the plant's margin: what the line makes of late or"
+        + " missing bales is told by comparing plants. The cheapest is the one of the sizes played with the"
+        + " least mean; others are set beside it season by season, with intervals that hold for all"
+        + " together (Bonferroni).";
+  }
+}

@@ -1,0 +1,110 @@
+package hurdline.study;
+
+import hurdline.answer.YardAnswer;
+import hurdline.measure.Measure;
+import hurdline.plant.Change;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+
+/**
+ * How big the yard of a crop must be.
+ *
+ * <p>First the yard without limit, then the plant with yards of several sizes on the same chance. Until something finds no
+ * room a yard goes as the one without limit, so the room that was wanted there says which size a season needs.
+ */
+public final class YardSizing {
+  /** Plants that are played besides the sizes of the curve: without limit, as it stands, and tries around the answer. */
+  private static final int BESIDES = 4;
+
+  private final Source source;
+  private final Chosen chosen;
+  private final Effort effort;
+  private final YardAsk ask;
+  private final Stage stage;
+  private final CropYard yard;
+
+  /**
+   * @throws hurdline.plant.ProblemsException if the changed plant has problems, or lacks the crop or a place for it
+   */
+  public YardSizing(Source source, Chosen chosen, Effort effort, YardAsk ask) {
+    this.source = source;
+    this.chosen = chosen;
+    this.effort = effort;
+    this.ask = ask;
+    stage = Stage.of(source.variants().with(chosen.asArray()));
+    yard = CropYard.of(stage.plant(), ask, source.file());
+  }
+
+  /** How often a calendar is played in all, about. */
+  public int plays() {
+    return effort.replications() * (BESIDES + YardCurve.sizes(0, 1_000).length);
+  }
+
+  /**
+   * Plays the yards.
+   *
+   * @param progress told of all plays together, never two at once
+   * @param stop asked now and then whether to finish early
+   * @return what the finished replications say; empty if there was no time for any
+   */
+  public Optional<YardAnswer> play(Run.Progress progress, BooleanSupplier stop) {
+    Plays plays = new Plays(effort, progress, stop);
+    plays.expect(plays());
+    Stage free = changed(yard.withoutLimit());
+    Gathered unlimited = new Gathered();
+    int count = playFirst(free, unlimited, plays);
+    if (count == 0) {
+      return Optional.empty();
+    }
+    YardMoney money = new YardMoney(yard);
+    YardCurve curve =
+        new YardCurve(yard, money, bales -> plays.whole(changed(yard.sized(bales)), count));
+    Optional<Figures> base = plays.whole(stage, count);
+    base.ifPresent(figures -> curve.known(yard.holds(), figures));
+    OptionalInt byRule = byRule(curve, unlimited.figures());
+    curve.play((int) most(unlimited.figures().series(wanted())));
+    boolean stopped = count < effort.replications() || plays.isStopAsked();
+    return Optional.of(
+        new YardAnswers(source, chosen, effort, ask, stage, free, yard, unlimited, base, curve)
+            .answer(byRule, stopped));
+  }
+
+  /** Plays until stop is asked for; what is done then is how often all other plants are played. */
+  private int playFirst(Stage free, Gathered unlimited, Plays plays) {
+    int threads = Math.min(effort.threads(), effort.replications());
+    try (Players players =
+        new Players(free, effort.seed(), threads, Gathered.filling(unlimited), one -> null)) {
+      players.playTo(effort.replications(), plays::done, plays::isStopAsked);
+    }
+    return unlimited.figures().count();
+  }
+
+  private OptionalInt byRule(YardCurve curve, Figures unlimited) {
+    LeastRoom least = new LeastRoom(ask.overflow());
+    int allowed = least.allowed(unlimited.count());
+    return LeastRoom.search(
+        yard.least(),
+        least.of(unlimited.series(wanted())),
+        bales -> curve.at(bales).map(figures -> curve.refused(figures) <= allowed));
+  }
+
+  private String wanted() {
+    return Measure.YARD_WANTED.of(yard.crop().name());
+  }
+
+  private static double most(double[] values) {
+    double most = values[0];
+    for (double value : values) {
+      most = Math.max(most, value);
+    }
+    return most;
+  }
+
+  private Stage changed(Change more) {
+    return Stage.of(
+        source.variants()
+            .with(Stream.concat(chosen.changes().stream(), Stream.of(more)).toArray(Change[]::new)));
+  }
+}

@@ -1,0 +1,175 @@
+package hurdline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import hurdline.answer.CapacityRow;
+import hurdline.answer.PeakRow;
+import hurdline.answer.YardAnswer;
+import hurdline.plant.ProblemsException;
+import hurdline.plant.yaml.PlantFile;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.apache.commons.statistics.distribution.PoissonDistribution;
+import org.junit.jupiter.api.Test;
+
+class YardSizingTest {
+
+  /** Loads of 10 come in a window of some days; the line takes 8 bales an hour by day and night, or nothing. */
+  private static String yard(String every, String feeds, String places) {
+    return """
+        hurdline: 1
+        plant: One yard
+        calendar:
+          from: 2027-03-01
+          to: 2027-03-09
+          shifts: {round: {from: "00:00", to: "24:00"}}
+        components: [fiber]
+        crops: {stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}}
+        machines: {feeder: {kind: bale-feeder}}
+        products: {tow: {}}
+        lines: {stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: 4 t/h, to: tow}}}}
+        season:
+          - {line: stalk_line, from: %s, to: 2027-03-09, shifts: [round]}
+        yard: {places: %s}
+        deliveries: {stalk: {loads: {every: %s, bales: 10, from: 2027-03-01, to: 2027-03-05}}}
+        money: {currency: USD, crops: {stalk: 100 USD/t}}
+        """
+        .formatted(feeds, places, every);
+  }
+
+  private static YardAnswer played(String yaml, Effort effort, double overflow) {
+    PlantFile file = PlantFile.of("one.yaml", yaml);
+    Source source = new Source(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
+    return new YardSizing(source, Chosen.base(), effort, new YardAsk(Optional.empty(), overflow))
+        .play((done, of) -> {}, () -> false)
+        .orElseThrow();
+  }
+
+  /**
+   * Fill and drain: the 194th and last load comes at 7,178 min; from 37 min on a bale is used up in 7.5 min, so 952 are
+   * gone by then, one is being fed and two are on the table: 1,940 − 955 lie there, and never more.
+   */
+  @Test
+  void aKnownPlantNeedsTheYardThatIsWorkedOutByHand() {
+    YardAnswer answer =
+        played(
+            yard("37 min", "2027-03-01", "{row: {holds: 900 bales}}"), Studied.effort(3, 1), 0.05);
+    assertThat(answer.withoutLimit().bales()).isEqualTo(985);
+    assertThat(answer.byRule().bales()).isEqualTo(985);
+    assertThat(answer.at(985).orElseThrow().chance()).isZero();
+    assertThat(answer.at(984).orElseThrow().chance()).isEqualTo(1);
+    assertThat(answer.at(900).orElseThrow().chance()).isEqualTo(1);
+    assertThat(answer.peaks()).extracting(PeakRow::value).containsOnly(985.0);
+    assertThat(answer.byRule().high95()).as("three seasons give no limits").isNaN();
+  }
+
+  /** With nothing taken away the yard ends with 10 bales times a Poisson number of loads, mean 120 h / 3 h. */
+  @Test
+  void poissonLoadsNeedWhatTheorySays() {
+    String yaml = yard("{exponential: {mean: 3 h}}", "2027-03-09", "{row: {holds: 500 bales}}");
+    PoissonDistribution loads = PoissonDistribution.of(40);
+    int covered = 0;
+    int asked = 0;
+    for (int seed = 1; seed <= 5; seed++) {
+      Effort effort = new Effort(100, Optional.empty(), seed, 2, Optional.empty());
+      YardAnswer answer = played(yaml, effort, 0.1);
+      for (PeakRow row : answer.peaks()) {
+        double quantile = 10 * loads.inverseCumulativeProbability(percent(row) / 100.0);
+        asked++;
+        covered += row.low95() <= quantile && quantile <= row.high95() ? 1 : 0;
+      }
+      double chance = loads.survivalProbability(50);
+      CapacityRow file = answer.at(500).orElseThrow();
+      assertThat(chance).as("false alarm below 1 in 10,000 a seed").isBetween(
+          file.chance() - 4 * Math.sqrt(chance / 100), file.chance() + 4 * Math.sqrt(chance / 100));
+      assertThat(answer.byRule().bales()).isEqualTo(answer.withoutLimit().bales());
+    }
+    assertThat(asked).isEqualTo(95);
+    assertThat(covered).as("95 %% each; they hang together within a season's set; below 75 of 95 has not been seen in 200 other sets of seeds").isGreaterThan(74);
+  }
+
+  private static int percent(PeakRow row) {
+    return Integer.parseInt(row.quantile().substring(1));
+  }
+
+  @Test
+  void theDirectCountAgreesWithWhatWasWantedWithoutLimit() {
+    YardAnswer answer = played(trucks(), Studied.effort(20, 2), 0.2);
+    List<SummaryRowValue> wanted = wanted(answer);
+    assertThat(wanted).hasSize(20);
+    for (CapacityRow row : answer.capacity()) {
+      long over = wanted.stream().filter(w -> w.value() > row.bales()).count();
+      assertThat(row.chance()).as("at " + row.bales()).isCloseTo(over / 20.0, within(1e-12));
+    }
+    assertThat(answer.byRule().bales()).as("what is on the road is promised room").isGreaterThanOrEqualTo(answer.withoutLimit().bales());
+    assertThat(answer.capacity()).hasSizeGreaterThan(8);
+  }
+
+  private record SummaryRowValue(double value) {}
+
+  private static List<SummaryRowValue> wanted(YardAnswer answer) {
+    var samples = answer.samples().of().get(1);
+    int at = samples.measures().stream().map(m -> m.measure()).toList().indexOf("yard.stalk.wanted");
+    return java.util.Arrays.stream(samples.values()).map(of -> new SummaryRowValue(of[at])).toList();
+  }
+
+  private static String trucks() {
+    return yard("20 h", "2027-03-08", "{row: {holds: 300 bales, loss: 2 %/month}}")
+        .replace(
+            "stalk: {loads",
+            "stalk: {fields: {bench: {area: 30 ha, yield: {normal: {mean: 7 t/ha, sd: 1 t/ha}}, ready: 2027-03-03,"
+                + " baling: 200 bales/d}}, hours: {from: \"07:00\", to: \"18:00\"}, trucks: {count: 2, bales: 20,"
+                + " drive: {exponential: {mean: 40 min}}}, loads");
+  }
+
+  @Test
+  void theCurveFallsInChanceAndTheCheapestIsTheLeastMean() {
+    YardAnswer answer = played(trucks(), Studied.effort(20, 2), 0.2);
+    for (int at = 1; at < answer.capacity().size(); at++) {
+      assertThat(answer.capacity().get(at).chance()).isLessThanOrEqualTo(answer.capacity().get(at - 1).chance());
+    }
+    double least = answer.capacity().stream().mapToDouble(CapacityRow::moneyPerYear).min().orElseThrow();
+    assertThat(answer.cheapest().orElseThrow().moneyPerYear()).isEqualTo(least);
+    CapacityRow last = answer.capacity().get(answer.capacity().size() - 1);
+    assertThat(last.waitingD()).isZero();
+    assertThat(answer.capacity().get(0).waitingD()).isGreaterThan(5);
+    assertThat(last.moneyPerYear()).as("100 USD/t at 12 %% moisture").isCloseTo(last.lostT() * 100 / 0.88, within(1e-6));
+  }
+
+  @Test
+  void aStoppedSizingKeepsWhatIsWhole() {
+    PlantFile file = PlantFile.of("one.yaml", trucks());
+    Source source = new Source(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
+    AtomicInteger done = new AtomicInteger();
+    YardAnswer answer =
+        new YardSizing(source, Chosen.base(), Studied.effort(5, 1), new YardAsk(Optional.empty(), 0.2))
+            .play((plays, of) -> done.set(plays), () -> done.get() >= 12)
+            .orElseThrow();
+    assertThat(answer.header().stopped()).isTrue();
+    assertThat(answer.header().replications()).isEqualTo(5);
+    assertThat(answer.capacity()).as("the file's own size").hasSize(1);
+    assertThat(answer.byRule().bales()).isNaN();
+  }
+
+  @Test
+  void anUnknownCropIsToldWithTheNearestWord() {
+    PlantFile file = PlantFile.of("one.yaml", trucks());
+    Source source = new Source(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
+    assertThatThrownBy(
+            () -> new YardSizing(source, Chosen.base(), Studied.effort(1, 1), new YardAsk(Optional.of("stak"), 0.05)))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageContaining("one.yaml: \"stak\" is no crop of this file; expected a crop, perhaps \"stalk\"");
+  }
+
+  @Test
+  void theAnswerDoesNotHangOnThreads() {
+    YardAnswer one = played(trucks(), Studied.effort(7, 1), 0.2);
+    YardAnswer three = played(trucks(), Studied.effort(7, 3), 0.2);
+    assertThat(three.capacity()).isEqualTo(one.capacity());
+    assertThat(three.levels()).isEqualTo(one.levels());
+    assertThat(three.summary()).isEqualTo(one.summary());
+  }
+}
