@@ -36,6 +36,20 @@ class DistributionTest {
     }
   }
 
+  /** Chi-square of ν degrees is gamma of mean ν and variance 2ν: a printed table of its quantiles, three decimals. */
+  @Test
+  void gammaMeetsThePrintedTableOfChiSquare() {
+    Outside table = Outside.of("chi-square");
+    double[] shares = table.numbers("shares");
+    for (double freedom : table.numbers("freedom")) {
+      DoubleUnaryOperator curve = Gamma.of(freedom, Math.sqrt(2 * freedom)).curve();
+      double[] printed = table.numbers("upper." + (int) freedom);
+      for (int i = 0; i < shares.length; i++) {
+        assertThat(curve.applyAsDouble(shares[i])).as("%s at %s", freedom, shares[i]).isCloseTo(printed[i], within(0.00051));
+      }
+    }
+  }
+
   /** u itself is a rounded number: near 1 its last bit moves the amount by more than rounding does. */
   private static double spare(double u, double[] x, int at) {
     return at < x.length - 2 ? 0 : Math.ulp(u) / (1 - u) * x[at];

@@ -42,6 +42,20 @@ class ExactCasesTest {
   @ParameterizedTest
   @MethodSource("cases")
   void thePlantGivesTheFiguresThatFollowByHand(String name) {
+    List<String> wrong = new ArrayList<>();
+    assertThat(compare(name, wrong)).isPositive();
+    if (!wrong.isEmpty()) {
+      fail(name + "\n" + String.join("\n", wrong));
+    }
+  }
+
+  /**
+   * Plays a plant and looks at its figures.
+   *
+   * @param wrong filled with those that are not as by hand
+   * @return how many there are
+   */
+  static int compare(String name, List<String> wrong) {
     Map<String, Object> expected = json(CASES.resolve(name + ".expect.json"));
     String option = (String) expected.get("option");
     Change[] changes =
@@ -51,7 +65,6 @@ class ExactCasesTest {
     Plant plant =
         PlantFile.read(CASES.resolve((String) expected.get("plant"))).variants().with(changes);
     Map<String, Double> values = measures(plant, 1);
-    List<String> wrong = new ArrayList<>();
     @SuppressWarnings("unchecked")
     List<Map<String, Object>> checks = (List<Map<String, Object>>) expected.get("checks");
     for (Map<String, Object> check : checks) {
@@ -66,10 +79,7 @@ class ExactCasesTest {
         wrong.add(measure + ": expected " + value + " but was " + got);
       }
     }
-    assertThat(checks).isNotEmpty();
-    if (!wrong.isEmpty()) {
-      fail(name + "\n" + String.join("\n", wrong));
-    }
+    return checks.size();
   }
 
   static Map<String, Double> measures(Plant plant, int replication) {

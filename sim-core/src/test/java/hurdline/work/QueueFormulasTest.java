@@ -9,9 +9,10 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Loads that come at random round the clock to one loader, against the mean wait of Pollaczek and Khinchine,
- * W = λ·E[S²] / (2(1 − λ·E[S])): a Poisson stream of rate λ, service times S of any kind, one server, first come first served.
+ * W = λ·E[S²] / (2(1 − λ·E[S])): a Poisson stream of rate λ, service times S of any kind, one server, first come first served;
+ * several loaders against Erlang's.
  *
- * <p>Judged by the spread over replications (a two-sided t-test at 1e-6, so at most 5e-6 false alarms for this class);
+ * <p>Judged by the spread over replications (a two-sided t-test at 1e-6, so at most 7e-6 false alarms for this class);
  * each replication starts empty, which costs well below 1 % of the mean and is far inside what the test can see.
  *
  * @see "Kleinrock, Queueing Systems, Volume 1: Theory (1975), section 5.6 (from memory)"
@@ -41,6 +42,25 @@ class QueueFormulasTest {
     double[] waits = waitsMin("{lognormal: {mean: 6 min, sd: 9 min}}");
     assertThat(tellsApart(waits, formulaMin(UNLOAD_MIN * UNLOAD_MIN + 9 * 9))).isFalse();
     assertThat(tellsApart(waits, formulaMin(UNLOAD_MIN * UNLOAD_MIN))).as("the control must be seen").isTrue();
+  }
+
+  /** Two and three loaders share one queue. */
+  @Test
+  void severalLoadersWaitAsErlangSays() {
+    for (int loaders : new int[] {2, 3}) {
+      double everyMin = UNLOAD_MIN / loaders / 0.75;
+      double[] waits = waitsMin(everyMin, "{exponential: {mean: 6 min}}", loaders);
+      assertThat(tellsApart(waits, QueuePlants.manyServersWait(everyMin, UNLOAD_MIN, loaders))).isFalse();
+      double apart = QueuePlants.manyServersWait(loaders * everyMin, UNLOAD_MIN, 1);
+      assertThat(tellsApart(waits, apart)).as("a queue before each must be seen").isTrue();
+    }
+  }
+
+  @Test
+  void withOneLoaderErlangSaysWhatPollaczekDoes() {
+    double everyMin = 10;
+    assertThat(QueuePlants.manyServersWait(everyMin, UNLOAD_MIN, 1))
+        .isCloseTo(formulaMin(2 * UNLOAD_MIN * UNLOAD_MIN), within(1e-12));
   }
 
   /**
@@ -100,6 +120,10 @@ class QueueFormulasTest {
 
   /** Mean wait of each replication. */
   private static double[] waitsMin(String unload) {
+    return waitsMin(EVERY_MIN, unload, 1);
+  }
+
+  private static double[] waitsMin(double everyMin, String unload, int loaders) {
     YardRun run =
         YardRun.of(
             YardTexts.plant(
@@ -107,14 +131,14 @@ class QueueFormulasTest {
                 "2027-04-14",
                 "[]",
                 """
-                resources: {loader: {count: 1}}
+                resources: {loader: {count: %d}}
                 yard: {places: {barn: {holds: 99999 bales}}}
                 deliveries:
                   stalk:
-                    loads: {every: {exponential: {mean: 10 min}}, bales: 1}
+                    loads: {every: {exponential: {mean: %s min}}, bales: 1}
                     unload: {lasts: %s, needs: loader}
                 """
-                .formatted(unload)));
+                .formatted(loaders, everyMin, unload)));
     double[] waits = new double[REPLICATIONS];
     for (int replication = 0; replication < REPLICATIONS; replication++) {
       waits[replication] = run.run(46, replication + 1).waitMeanS("loader") / YardRun.MIN;
