@@ -21,6 +21,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The report as one HTML file: no script, no link to anywhere, its styles and drawings inside. */
 public final class ReportPage {
@@ -57,7 +58,8 @@ public final class ReportPage {
   }
 
   private static String html(Answer answer, List<Section> all) {
-    List<Section> sections = all.stream().filter(Section::isWanted).toList();
+    List<Section> sections =
+        Stream.concat(all.stream(), Stream.of(ProofSection.section())).filter(Section::isWanted).toList();
     Html html = new Html();
     head(html, answer);
     html.raw("<nav aria-label=\"Contents\"><ul>\n");

@@ -11,52 +11,69 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /**
- * A random valid line: a feeder and up to seven machines in a row, bins between some of them, stops of all four counts
- * with and without a mechanic, side outlets to a pile, to a belt that stretches share and to a silo that they fill, and
- * ways back within a stretch.
+ * A random valid line of up to twelve machines: a feeder and machines in a row, bins between some of them, stops of all
+ * four counts with and without a mechanic, side outlets to a pile, to a belt that stretches share and to a silo that they
+ * fill, and ways back within a stretch.
  */
 final class AnyLine {
   private static final String[] COUNTED = {"running", "worked", "crewed", "calendar"};
 
+  private static final String MONTH =
+      "shifts: {day: {days: [Mon, Tue, Wed, Thu, Fri], from: \"06:00\", to: \"14:30\", rests: [{at: \"10:00\", lasts: 30 min}]}, "
+          + "night: {days: [Mon, Wed], from: \"22:00\", to: \"04:00\"}}";
+
   private final SplittableRandom chance;
-  private final boolean withChance;
+  private final Kind kind;
+  /** How many times as fast as written: rates are multiplied, times divided by it. */
+  private final double pace;
   private final int onHand;
   private final List<String> machines = new ArrayList<>();
   private final List<String> steps = new ArrayList<>();
   private final List<String> limited = new ArrayList<>();
   private final Set<String> asides = new TreeSet<>();
 
-  private AnyLine(long seed, boolean withChance) {
+  /** What there is in a line. */
+  enum Kind {
+    /** Everything, and chance. */
+    RANDOM,
+    /** Everything, but no chance. */
+    STEADY,
+    /** Bins and outlets to a pile only. */
+    STRAIGHT,
+    /** No bins either: one limit holds it all the time. */
+    PLAIN
+  }
+
+  AnyLine(Kind kind, long seed) {
+    this(kind, seed, 1);
+  }
+
+  /**
+   * @param pace 2 makes the line that does the same in half the time, round the clock in both
+   */
+  AnyLine(Kind kind, long seed, double pace) {
     chance = new SplittableRandom(seed);
-    this.withChance = withChance;
-    onHand = withChance ? 300 + chance.nextInt(900) : 500;
+    this.kind = kind;
+    this.pace = pace;
+    onHand = kind == Kind.RANDOM ? 300 + chance.nextInt(900) : 500;
+    build();
   }
 
-  /** With bins, stops and ways back. */
-  static AnyLine of(long seed) {
-    AnyLine line = new AnyLine(seed, true);
-    line.build();
-    return line;
-  }
-
-  /** Without bins, stops and ways back: one limit holds it all the time. */
-  static AnyLine plain(long seed) {
-    AnyLine line = new AnyLine(seed, false);
-    line.build();
-    return line;
+  private boolean isRich() {
+    return kind == Kind.RANDOM || kind == Kind.STEADY;
   }
 
   private void build() {
     machines.add("  feeder: {kind: bale-feeder, table: 3 bales" + stops() + "}");
-    int count = 1 + chance.nextInt(7);
+    int count = 1 + chance.nextInt(9);
     String next = name(1);
     step("feeder", rate() + "to: " + next);
     limited.add("feeder");
     int first = 1; // of the present stretch
     for (int m = 1; m <= count; m++) {
       boolean last = m == count;
-      boolean bin = withChance && !last && chance.nextInt(3) == 0;
-      String to = last ? "tow" : bin ? "bin" + m : name(m + 1);
+      boolean bin = kind != Kind.PLAIN && !last && chance.nextInt(3) == 0;
+      String to = last ? "tow" : bin ? "bin" + name(m) : name(m + 1);
       machines.add("  " + name(m) + ": {kind: conveyor, power: 5 kW" + stops() + "}");
       boolean hasRate = chance.nextInt(4) > 0 || m == first;
       if (hasRate) {
@@ -64,8 +81,8 @@ final class AnyLine {
       }
       step(name(m), (hasRate ? rate() : "") + outlets(m, first, to));
       if (bin) {
-        machines.add("  bin" + m + ": {kind: bin, holds: " + number(0.2, 8) + " t" + levels() + "}");
-        step("bin" + m, "to: " + name(m + 1));
+        machines.add("  bin" + name(m) + ": {kind: bin, holds: " + number(0.2, 8) + " t" + levels() + "}");
+        step("bin" + name(m), "to: " + name(m + 1));
         first = m + 1;
       }
     }
@@ -76,18 +93,18 @@ final class AnyLine {
   private void asides() {
     if (asides.contains("belt")) {
       machines.add("  belt: {kind: conveyor" + stops() + "}");
-      step("belt", "rate: " + number(0.5, 3) + " t/h, to: chips");
+      step("belt", rate(0.5, 3) + "to: chips");
     }
     if (asides.contains("silo")) {
       machines.add("  silo: {kind: bin, holds: " + number(0.5, 5) + " t" + levels() + "}");
       machines.add("  press: {kind: press" + stops() + "}");
       step("silo", "to: press");
-      step("press", "rate: " + number(0.3, 2) + " t/h, to: chips");
+      step("press", rate(0.3, 2) + "to: chips");
     }
   }
 
   private static String name(int m) {
-    return "m" + m;
+    return "m%02d".formatted(m);
   }
 
   private void step(String name, String what) {
@@ -95,16 +112,16 @@ final class AnyLine {
   }
 
   private String outlets(int m, int first, String to) {
-    int kind = chance.nextInt(6);
-    if (kind >= 4 && withChance) {
-      String aside = kind == 4 ? "belt" : "silo";
+    int way = chance.nextInt(6);
+    if (way >= 4 && isRich()) {
+      String aside = way == 4 ? "belt" : "silo";
       asides.add(aside);
       return "outlets: [{to: " + aside + ", takes: {hurd: " + number(5, 50) + " %, fines: " + number(5, 90) + " %}}, {to: " + to + "}]";
     }
-    if (kind == 1) {
+    if (way == 1) {
       return "outlets: [{to: chips, takes: {hurd: " + number(5, 60) + " %, fines: " + number(5, 60) + " %}}, {to: " + to + "}]";
     }
-    if (kind == 2 && withChance && m > first) {
+    if (way == 2 && isRich() && m > first) {
       return "outlets: [{to: " + name(first + chance.nextInt(m - first)) + ", takes: {fiber: " + number(5, 40) + " %, hurd: "
           + number(5, 40) + " %}}, {to: " + to + "}]";
     }
@@ -112,29 +129,41 @@ final class AnyLine {
   }
 
   private String levels() {
-    return chance.nextInt(2) == 0 ? "" : ", start_at: 150 kg, stop_at: 50 kg";
+    return chance.nextInt(2) == 0 || !isRich() ? "" : ", start_at: 150 kg, stop_at: 50 kg";
   }
 
   private String rate() {
-    return "rate: " + number(1, 6) + " t/h, ";
+    return rate(1, 6);
+  }
+
+  private String rate(double from, double to) {
+    return "rate: " + pace * number(from, to) + " t/h, ";
   }
 
   private String stops() {
-    if (!withChance || chance.nextInt(3) == 0) {
+    if (!isRich() || chance.nextInt(3) == 0) {
       return "";
     }
     List<String> stops = new ArrayList<>();
     for (int s = 0; s <= chance.nextInt(3); s++) {
       String counted = COUNTED[chance.nextInt(4)];
-      String unit = counted.equals("worked") ? " t" : " h";
-      double mean = number(3, 60);
-      String every = chance.nextInt(2) == 0 ? mean + unit : "{gamma: {mean: " + mean + unit + ", sd: " + number(1, 3) + unit + "}}";
+      boolean onMass = counted.equals("worked");
+      String unit = onMass ? " t" : " h";
+      double slower = onMass ? 1 : 1 / pace;
+      double mean = slower * number(3, 60);
+      boolean fixed = chance.nextInt(2) == 0 | kind == Kind.STEADY;
+      String every = fixed ? mean + unit : "{gamma: {mean: " + mean + unit + ", sd: " + slower * number(1, 3) + unit + "}}";
       stops.add(
-          "s" + s + ": {every: " + every + ", counted: " + counted + ", lasts: {lognormal: {mean: " + number(5, 90)
-              + " min, sd: 4 min}}" + (chance.nextInt(3) == 0 ? ", needs: mechanic" : "")
+          "s" + s + ": {every: " + every + ", counted: " + counted + ", lasts: " + repair()
+              + (chance.nextInt(3) == 0 ? ", needs: mechanic" : "")
               + (chance.nextInt(3) == 0 ? ", repair: any time" : "") + "}");
     }
     return ", stops: {" + String.join(", ", stops) + "}";
+  }
+
+  private String repair() {
+    double mean = number(5, 90) / pace;
+    return kind == Kind.STEADY ? mean + " min" : "{lognormal: {mean: " + mean + " min, sd: " + 4 / pace + " min}}";
   }
 
   private double number(double from, double to) {
@@ -161,6 +190,15 @@ final class AnyLine {
     return IntStream.range(0, lines.size()).mapToObj(i -> left.remove(order.nextInt(left.size()))).toList();
   }
 
+  /** The same plant, every machine called otherwise; a letter more at the end leaves the order of names as it is. */
+  Plant renamed() {
+    return PlantFile.of("any.yaml", renamed(text(machines, steps, MONTH))).plant();
+  }
+
+  static String renamed(String text) {
+    return text.replaceAll("(?<!kind: )(?<!bale-)\\b(feeder|m\\d\\d|binm\\d\\d|belt|silo|press)\\b", "$1a");
+  }
+
   /** The same plant with one machine's rate a hundredth higher. */
   Plant faster(String machine) {
     String key = "      " + machine + ": {rate: ";
@@ -180,19 +218,29 @@ final class AnyLine {
   }
 
   private Plant plant(List<String> machineLines, List<String> stepLines) {
-    return PlantFile.of("any.yaml", text(machineLines, stepLines)).plant();
+    return PlantFile.of("any.yaml", text(machineLines, stepLines, MONTH)).plant();
   }
 
-  private String text(List<String> machineLines, List<String> stepLines) {
+  /** The same plant round the clock for thirty days over the pace: at pace 2 it does in fifteen what it did in thirty. */
+  Plant roundTheClock() {
+    String days = "shifts: {day: {from: \"00:00\", to: \"24:00\"}, night: {days: [Mon], from: \"00:00\", to: \"24:00\"}}";
+    String text =
+        text(machines, steps, days)
+            .replace("2027-03-31", "2027-03-%02d".formatted((int) (30 / pace)))
+            .replace("2027-03-30", "2027-03-%02d".formatted((int) (30 / pace)))
+            .replace("shifts: [day, night]", "shifts: [day]");
+    return PlantFile.of("any.yaml", text).plant();
+  }
+
+  private String text(List<String> machineLines, List<String> stepLines, String shifts) {
+    boolean random = kind == Kind.RANDOM;
     return """
         hurdline: 1
         plant: Any line
         calendar:
           from: 2027-03-01
           to: 2027-03-31
-          shifts:
-            day: {days: [Mon, Tue, Wed, Thu, Fri], from: "06:00", to: "14:30", rests: [{at: "10:00", lasts: 30 min}]}
-            night: {days: [Mon, Wed], from: "22:00", to: "04:00"}
+          %s
         components: [fiber, hurd, fines]
         crops:
           stalk:
@@ -213,16 +261,26 @@ final class AnyLine {
         resources: {mechanic: {count: 1}, loader: {count: 1}}
         yard:
           on_hand: {stalk: %d bales}
-          places: {barn: {holds: 9000 bales, loss: 1 %%/month}}
+          places: {barn: {holds: 9000 bales%s}}
           set_on_table: %s
         """
         .formatted(
-            withChance ? "{normal: {mean: 500 kg, sd: 40 kg, low: 300 kg}}" : "5 t",
-            withChance ? "{normal: {mean: 14 %, sd: 2 %, low: 8 %}}" : "14 %",
-            withChance ? "5 %" : "0 %",
+            shifts,
+            random ? "{normal: {mean: 500 kg, sd: 40 kg, low: 300 kg}}" : isRich() ? "500 kg" : "5 t",
+            random ? "{normal: {mean: 14 %, sd: 2 %, low: 8 %}}" : "14 %",
+            random ? "5 %" : "0 %",
             String.join("\n", machineLines),
             String.join("\n", stepLines),
             onHand,
-            withChance ? "{lasts: {triangular: {low: 1 min, mode: 2 min, high: 6 min}}, needs: loader, bales: 2}" : "{lasts: 0 min}");
+            pace == 1 && shifts.equals(MONTH) ? ", loss: 1 %/month" : "",
+            lift());
+  }
+
+  private String lift() {
+    return switch (kind) {
+      case RANDOM -> "{lasts: {triangular: {low: " + 1 / pace + " min, mode: " + 2 / pace + " min, high: " + 6 / pace + " min}}, needs: loader, bales: 2}";
+      case STEADY -> "{lasts: " + 3 / pace + " min, needs: loader, bales: 2}";
+      case STRAIGHT, PLAIN -> "{lasts: 0 min}";
+    };
   }
 }

@@ -49,6 +49,19 @@ class ExactCasesTest {
     }
   }
 
+  /** What one replication leaves behind must not be seen by the next: the same objects give the same again. */
+  @ParameterizedTest
+  @MethodSource("cases")
+  void theSameObjectsGiveTheSameAgain(String name) {
+    Plant plant = PlantFile.read(CASES.resolve(name.replaceFirst("@.*", "") + ".yaml")).plant();
+    Layout layout = Layout.of(plant);
+    Roster roster = Roster.of(plant);
+    YardPlan yard = YardPlan.of(plant);
+    Replication replication = new Replication(layout, roster, yard, Haulage.of(plant, yard, roster));
+    double[] first = replication.run(new Streams(1), 1, null).values().clone();
+    assertThat(replication.run(new Streams(1), 1, null).values()).containsExactly(first);
+  }
+
   /**
    * Plays a plant and looks at its figures.
    *

@@ -1,0 +1,105 @@
+package hurdline.page;
+
+import hurdline.chart.Figure;
+import hurdline.table.Proof;
+import hurdline.table.Proof.Claim;
+import hurdline.table.Proof.OffIn;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The appendix that says why the figures can be believed, and what that does not say. */
+final class ProofSection {
+  private final Proof proof;
+
+  private ProofSection(Proof proof) {
+    this.proof = proof;
+  }
+
+  static Section section() {
+    return new Section(
+        "proof",
+        "Why these figures can be believed",
+        true,
+        html -> new ProofSection(Proof.packed()).write(html));
+  }
+
+  private void write(Html html) {
+    html.paragraph(
+        "Before it is handed out the program is held against "
+            + proof.claims().size()
+            + " answers that are known without it: published formulas, certified data, printed tables and plants solved by"
+            + " hand. The table is of version "
+            + proof.version()
+            + ", written on "
+            + proof.date()
+            + ".");
+    html.table("what was held against what", summary());
+    html.paragraph(simulated());
+    html.paragraph(
+        "This shows that the sums are right. It does not show that a plant file is: rates, stops, yields and prices are"
+            + " as good as what was measured or asked.");
+    html.raw("<details>\n<summary>Every claim, its source, and what the program gives</summary>\n");
+    proof.byTitle().forEach((title, claims) -> writeClaims(html, title, claims));
+    html.raw("</details>\n");
+  }
+
+  private Figure.Grid summary() {
+    List<List<String>> rows = new ArrayList<>();
+    proof
+        .byTitle()
+        .forEach(
+            (title, claims) -> {
+              Claim worst = worst(claims);
+              rows.add(
+                  List.of(
+                      title,
+                      Integer.toString(claims.size()),
+                      number(Math.abs(worst.off())),
+                      worst.offIn().words()));
+            });
+    return new Figure.Grid(List.of("what", "claims", "largest difference", "in"), rows);
+  }
+
+  /** Of the kind that the first claim is of. */
+  private static Claim worst(List<Claim> claims) {
+    OffIn kind = claims.get(0).offIn();
+    return claims.stream()
+        .filter(claim -> claim.offIn() == kind)
+        .max(Comparator.comparingDouble(claim -> Math.abs(claim.off())))
+        .orElseThrow();
+  }
+
+  private String simulated() {
+    List<Claim> drawn = proof.claims().stream().filter(c -> c.offIn() == OffIn.STANDARD_ERRORS).toList();
+    long beyond2 = drawn.stream().filter(claim -> Math.abs(claim.off()) > 2).count();
+    return drawn.size()
+        + " of the answers are means over simulated years, whose chance is known: a program that is right differs by more"
+        + " than 2 standard errors about once in 20. It does so "
+        + beyond2
+        + (beyond2 == 1 ? " time" : " times")
+        + " here.";
+  }
+
+  private void writeClaims(Html html, String title, List<Claim> claims) {
+    html.element("h3", title).paragraph(claims.get(0).source());
+    List<List<String>> rows = new ArrayList<>();
+    for (Claim claim : claims) {
+      rows.add(
+          List.of(
+              claim.claim(),
+              claim.unit(),
+              claim.reference(),
+              claim.got(),
+              claim.standardError(),
+              number(claim.off()) + " " + claim.offIn().words()));
+    }
+    html.table(
+        title, new Figure.Grid(List.of("claim", "unit", "reference", "got", "standard error", "off by"), rows));
+  }
+
+  private static String number(double off) {
+    String text = Double.toString(off);
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+}
