@@ -32,6 +32,10 @@ class AnyLineTest {
 
   @Property(tries = 40, seed = "20270301", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
   void theBooksOfAnyLineAgree(@ForAll long seed) {
+    booksAgree(seed);
+  }
+
+  static void booksAgree(long seed) {
     AnyLine line = new AnyLine(AnyLine.Kind.RANDOM, seed);
     Plant plant = line.plant();
     Map<String, Double> got = play(plant);
@@ -67,6 +71,10 @@ class AnyLineTest {
   /** The named limit a little higher raises the head; any other does not. */
   @Property(tries = 40, seed = "20270302", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
   void onlyTheNamedHolderRaisesThroughput(@ForAll long seed) {
+    onlyTheHolderRaises(seed);
+  }
+
+  static void onlyTheHolderRaises(long seed) {
     AnyLine line = new AnyLine(AnyLine.Kind.PLAIN, seed);
     Map<String, Double> got = play(line.plant());
     String holder =
@@ -88,6 +96,10 @@ class AnyLineTest {
   /** On thirty days round the clock: every rate doubled, every time halved, the same is done in fifteen. */
   @Property(tries = 30, seed = "20270303", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
   void twiceAsFastChangesNothingButTheClock(@ForAll long seed) {
+    twiceAsFast(seed);
+  }
+
+  static void twiceAsFast(long seed) {
     Map<String, Double> slow = play(new AnyLine(AnyLine.Kind.RANDOM, seed).roundTheClock());
     Map<String, Double> fast = play(new AnyLine(AnyLine.Kind.RANDOM, seed, 2).roundTheClock());
     assertThat(fast.keySet()).isEqualTo(slow.keySet());
@@ -140,6 +152,10 @@ class AnyLineTest {
   /** Bins are in it; heads that share a machine are not: pace is rate over reach, and takes from one what it gives the other. */
   @Property(tries = 40, seed = "20270305", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
   void inAStraightLineAFasterNeighbourTakesFromNobody(@ForAll long seed) {
+    nobodyLoses(seed);
+  }
+
+  static void nobodyLoses(long seed) {
     AnyLine line = new AnyLine(AnyLine.Kind.STRAIGHT, seed);
     Map<String, Double> got = play(line.plant());
     for (String machine : line.limited()) {

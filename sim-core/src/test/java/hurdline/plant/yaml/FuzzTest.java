@@ -14,26 +14,6 @@ class FuzzTest {
   private static final String SPICES =
       "{}[]:,-#&*!|>'\"%@` \n\t0123456789.eE+abcxyz~?\\\u00e9\u2028";
 
-  /**
-   * @return whether it was refused
-   */
-  private static boolean refused(String text) {
-    try {
-      PlantFile.of("f.yaml", text);
-      return false;
-    } catch (ProblemsException e) {
-      assertThat(e.lines())
-          .isNotEmpty()
-          .allSatisfy(
-              line ->
-                  assertThat(line)
-                      .startsWith("f.yaml")
-                      .contains("; expected ")
-                      .doesNotContain("\n"));
-      return true;
-    }
-  }
-
   @Test
   void textChangedAnywhereIsReadOrRefusedInWords() {
     Random random = new Random(4711);
@@ -44,7 +24,7 @@ class FuzzTest {
       for (int change = random.nextInt(3); change >= 0; change--) {
         change(text, random);
       }
-      refused += refused(text.toString()) ? 1 : 0;
+      refused += FuzzCorpusTest.keepsThePromise(text.toString()) ? 1 : 0;
     }
     assertThat(refused).isBetween(60, 119);
   }
@@ -70,7 +50,7 @@ class FuzzTest {
       if (random.nextBoolean()) {
         changed.add(random.nextInt(changed.size()), line);
       }
-      refused += refused(String.join("\n", changed)) ? 1 : 0;
+      refused += FuzzCorpusTest.keepsThePromise(String.join("\n", changed)) ? 1 : 0;
     }
     assertThat(refused).isBetween(30, 60);
   }
@@ -81,7 +61,7 @@ class FuzzTest {
     for (int i = 0; i < 300; i++) {
       byte[] bytes = new byte[1 + random.nextInt(200)];
       random.nextBytes(bytes);
-      assertThat(refused(new String(bytes, StandardCharsets.ISO_8859_1))).isTrue();
+      assertThat(FuzzCorpusTest.keepsThePromise(new String(bytes, StandardCharsets.ISO_8859_1))).isTrue();
     }
   }
 
