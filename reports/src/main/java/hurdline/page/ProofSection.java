@@ -98,8 +98,9 @@ final class ProofSection {
         title, new Figure.Grid(List.of("claim", "unit", "reference", "got", "standard error", "off by"), rows));
   }
 
+  /** No more digits than were written. */
   private static String number(double off) {
-    String text = Double.toString(off);
+    String text = Double.toString(off == 0 ? 0 : off);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 }

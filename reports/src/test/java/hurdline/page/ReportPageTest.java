@@ -64,7 +64,8 @@ class ReportPageTest {
             "Money",
             "Electricity",
             "What these figures assume",
-            "Cautions");
+            "Cautions",
+            "Why these figures can be believed");
   }
 
   @Test
@@ -132,7 +133,8 @@ class ReportPageTest {
             "Does it pay",
             "Cash over the years",
             "What these figures assume",
-            "Cautions");
+            "Cautions",
+            "Why these figures can be believed");
     assertThat(found(page, "<h1>([^<]*)</h1>")).containsExactly("Sweetgum Bend shared gin");
     assertThat(page)
         .contains("The plant as it stands against bigger_mill, bigger_mill+hand.")

@@ -126,8 +126,8 @@ class FiguresProofTest {
     String[][] student = {{"1", "12.706", "63.657"}, {"2", "4.303", "9.925"}, {"5", "2.571", "4.032"}, {"10", "2.228", "3.169"},
         {"30", "2.042", "2.750"}, {"100", "1.984", "2.626"}};
     for (String[] row : student) {
-      figure(at, "t, " + row[0] + " degrees, 95 %", "", row[1], student(Integer.parseInt(row[0]), 0.95), ROUNDED);
-      figure(at, "t, " + row[0] + " degrees, 99 %", "", row[2], student(Integer.parseInt(row[0]), 0.99), ROUNDED);
+      figure(at, "t, " + degrees(row[0]) + ", 95 %", "", row[1], student(Integer.parseInt(row[0]), 0.95), ROUNDED);
+      figure(at, "t, " + degrees(row[0]) + ", 99 %", "", row[2], student(Integer.parseInt(row[0]), 0.99), ROUNDED);
     }
     Outside chi = Outside.of("chi-square");
     double[] shares = chi.numbers("shares");
@@ -136,9 +136,13 @@ class FiguresProofTest {
       double degrees = Double.parseDouble(freedom);
       var curve = Gamma.of(degrees, Math.sqrt(2 * degrees)).curve();
       for (int k = 0; k < shares.length; k++) {
-        figure(at, "chi-square, " + freedom + " degrees, " + shares[k], "", printed[k], curve.applyAsDouble(shares[k]), ROUNDED);
+        figure(at, "chi-square, " + degrees(freedom) + ", " + shares[k], "", printed[k], curve.applyAsDouble(shares[k]), ROUNDED);
       }
     }
+  }
+
+  private static String degrees(String count) {
+    return count + (count.equals("1") ? " degree" : " degrees");
   }
 
   private static double student(int freedom, double level) {

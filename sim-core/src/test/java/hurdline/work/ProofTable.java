@@ -126,6 +126,7 @@ final class ProofTable {
           page.append("\n## ").append(number).append(". ").append(title).append("\n\n");
           page.append(sources.get(number)).append("\n\n");
           sections.get(number).stream().map(Line::getClass).distinct().forEach(kind -> table(page, number, kind));
+          page.setLength(page.length() - 1);
         });
     return page.toString();
   }
@@ -137,6 +138,7 @@ final class ProofTable {
     sections.get(number).stream()
         .filter(kind::isInstance)
         .forEach(line -> page.append("| ").append(String.join(" | ", cells(line))).append(" |\n"));
+    page.append('\n');
   }
 
   private static List<String> cells(Line line) {
@@ -172,7 +174,7 @@ final class ProofTable {
                   row.put("date", LocalDate.now().toString());
                   row.put("number", Integer.toString(number));
                   row.put("title", title);
-                  row.put("source", sources.get(number).replace("*", "").replace("`", ""));
+                  row.put("source", line == sections.get(number).get(0) ? sources.get(number).replace("*", "").replace("`", "") : "");
                   row.put("claim", cells.get(0));
                   row.put("unit", cells.get(1));
                   row.put("reference", cells.get(2));
