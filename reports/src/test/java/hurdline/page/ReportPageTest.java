@@ -197,7 +197,7 @@ class ReportPageTest {
             "Electricity",
             "Plan against plan",
             "What these figures assume",
-            "Cautions");
+            "Cautions", "Why these figures can be believed");
     assertThat(page)
         .contains("season plans base, two_shifts. 2027-01-04 to 2027-12-31.")
         .contains("stalks on &lt;two&gt; shifts")
@@ -213,7 +213,7 @@ class ReportPageTest {
     String line = ReportPage.html(SampleGrid.line(), US);
     assertThat(found(line, "<h2>([^<]*)</h2>"))
         .containsExactly(
-            "The answer", "How margin and throughput answer", "What these figures assume", "Cautions");
+            "The answer", "How margin and throughput answer", "What these figures assume", "Cautions", "Why these figures can be believed");
     assertThat(line)
         .contains("Base against bigger&lt;mill&gt;, over products.hurd.price from 100 USD/t to 300 USD/t.")
         .contains("near 216.7 USD/t, told apart between 100 USD/t and 300 USD/t")
