@@ -3,18 +3,27 @@ package hurdline.answer;
 import java.util.List;
 
 /**
- * What was asked of a comparison besides the differences, and what was found.
+ * What was asked of a comparison besides the differences, and what was found; a list is empty where
+ * it was not asked.
  *
  * @param withinYr the time within which it was asked how likely an option pays back; NaN for its life
- * @param gains what a tenth more of each thing brings; empty where it was not asked
+ * @param gains what a tenth more of each thing brings
+ * @param tornado what each option is worth with inputs at their ends
+ * @param breakEven where each option is worth nothing
  */
-public record Further(double withinYr, List<GainRow> gains) {
+public record Further(
+    double withinYr,
+    List<GainRow> gains,
+    List<TornadoRow> tornado,
+    List<BreakEvenRow> breakEven) {
   public Further {
     gains = List.copyOf(gains);
+    tornado = List.copyOf(tornado);
+    breakEven = List.copyOf(breakEven);
   }
 
   /** Nothing was asked. */
   public static Further nothing() {
-    return new Further(Double.NaN, List.of());
+    return new Further(Double.NaN, List.of(), List.of(), List.of());
   }
 }

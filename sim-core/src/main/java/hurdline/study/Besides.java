@@ -1,29 +1,58 @@
 package hurdline.study;
 
+import hurdline.answer.BreakEvenRow;
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.Further;
 import hurdline.answer.GainRow;
 import hurdline.answer.Note;
+import hurdline.answer.TornadoRow;
 import hurdline.measure.Measure;
+import hurdline.plant.ProblemsException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What is asked of a comparison besides the differences, each from plays of its own. */
 final class Besides {
   private final CompareAsk ask;
-  private final Stage stage;
-  private final Gains gains;
-  private final Mores mores;
   private final Chosen base;
-  private boolean stopped;
+  private final OptionPlants plants;
+  private final List<Stage> stages;
+  private final Optional<Mores> mores;
+  private final Optional<Gains> gains;
+  private final Optional<Tornado> tornado;
+  private final Optional<BreakEvens> breakEvens;
 
-  Besides(Source source, Chosen base, CompareAsk ask, Stage stage) {
+  /**
+   * @param stages the base first
+   * @throws ProblemsException if what is asked cannot be
+   */
+  Besides(
+      Source source,
+      Chosen base,
+      CompareAsk ask,
+      List<Stage> stages,
+      List<CompareAnswer.Option> options) {
     this.base = base;
     this.ask = ask;
-    this.stage = stage;
-    mores = ask.gain() ? new Mores(source, base, stage) : null;
-    gains = ask.gain() ? new Gains(source, base, mores.all(), gained(stage)) : null;
+    this.stages = stages;
+    plants = new OptionPlants(source, base);
+    Stage stage = stages.get(0);
+    if (stage.plant().money().isEmpty() && (ask.tornado().isPresent() || !ask.breakEven().isEmpty())) {
+      throw new ProblemsException(
+          List.of(
+              source.file()
+                  + ": without money no option is worth anything; expected an entry under money"));
+    }
+    mores = ask.gain() ? Optional.of(new Mores(source, base, stage)) : Optional.empty();
+    gains = mores.map(all -> new Gains(source, base, all.all(), gained(stage)));
+    tornado = ask.tornado().map(inputs -> new Tornado(plants, options, inputs, source.file()));
+    breakEvens =
+        ask.breakEven().isEmpty()
+            ? Optional.empty()
+            : Optional.of(new BreakEvens(source, base, options, ask.breakEven()));
   }
 
   private static List<String> gained(Stage stage) {
@@ -33,42 +62,26 @@ final class Besides {
     return List.copyOf(measures);
   }
 
-  /** How many plants are played, each as often as the base. */
+  /** How many plants are played, each as often as the base; searches not counted. */
   int plants() {
-    return ask.gain() ? gains.plants() : 0;
+    return gains.map(Gains::plants).orElse(0) + tornado.map(Tornado::plants).orElse(0);
   }
 
-  /** Plays what is asked for; expected already. */
   Further play(Rounds.Played played, Plays plays) {
     Figures figures = played.figures().get(0);
-    Rows rows = new Rows(base.option(), stage, figures, new Outlines(stage));
-    List<GainRow> gained = ask.gain() ? gains.play(figures, rows, plays) : List.of();
-    stopped = plays.isStopAsked() && plays.isMissing();
-    return new Further(ask.withinYr().orElse(Double.NaN), gained);
-  }
-
-  /** Whether something is missing because the user asked for an end. */
-  boolean stopped() {
-    return stopped;
+    Rows rows = new Rows(base.option(), stages.get(0), figures, new Outlines(stages.get(0)));
+    OptionWorth worth = new OptionWorth(plants, stages, played, plays);
+    List<GainRow> gained = gains.map(all -> all.play(figures, rows, plays)).orElse(List.of());
+    List<TornadoRow> swung = tornado.map(all -> all.rows(worth)).orElse(List.of());
+    List<BreakEvenRow> even = breakEvens.map(all -> all.rows(worth, plays)).orElse(List.of());
+    return new Further(ask.withinYr().orElse(Double.NaN), gained, swung, even);
   }
 
   List<Note> notes() {
     List<Note> notes = new ArrayList<>();
-    if (ask.gain()) {
-      notes.add(
-          new Note(
-              "A tenth more",
-              "Each thing alone is given a tenth more, in the plant as it stands and on the same"
-                  + " chance: the rate of a machine in all its lines, the power of a mill, the room of"
-                  + " a bin, the length of a shift (at its end, or where another shift is in the way"
-                  + " before its beginning). Of a resource there is one more, which is more than a"
-                  + " tenth, and whoever works it costs nothing here, since crews stay as they are;"
-                  + " longer shifts are paid. What a purchase would cost is left out. For each measure"
-                  + " the intervals of all things hold together with 95 % confidence (Bonferroni)."
-                  + (mores.left().isEmpty()
-                      ? ""
-                      : " Not asked: " + String.join(", ", mores.left()) + ".")));
-    }
+    mores.ifPresent(all -> notes.add(BesidesNotes.gains(all.left())));
+    tornado.ifPresent(all -> notes.add(BesidesNotes.tornado()));
+    breakEvens.ifPresent(all -> notes.add(BesidesNotes.breakEven()));
     return notes;
   }
 }

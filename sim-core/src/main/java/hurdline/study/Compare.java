@@ -2,19 +2,16 @@ package hurdline.study;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.Further;
-import hurdline.plant.Change;
 import hurdline.plant.Nearest;
 import hurdline.plant.Option;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
 
 /** Which of several options is better than the plant as it stands, by how much, and does it pay. */
 public final class Compare {
@@ -36,7 +33,8 @@ public final class Compare {
     this.base = base;
     this.ask = ask;
     this.effort = effort;
-    Plant plant = source.variants().with(base.asArray());
+    OptionPlants plants = new OptionPlants(source, base);
+    Plant plant = plants.base();
     List<String> asked =
         ask.among().isEmpty()
             ? plant.options().stream().map(Option::name).toList()
@@ -44,14 +42,14 @@ public final class Compare {
     refuse(asked, plant.options());
     stages.add(Stage.of(plant));
     for (String option : asked) {
-      Plant changed = source.variants().with(changes(option));
+      Plant changed = plants.of(option);
       if (changed.equals(plant)) {
         throw wrong("option \"" + option + "\" changes nothing", "an option that changes the plant");
       }
-      options.add(joined(option, plant.options()));
+      options.add(OptionPlants.joined(option, plant.options()));
       stages.add(Stage.of(changed));
     }
-    besides = new Besides(source, base, ask, stages.get(0));
+    besides = new Besides(source, base, ask, stages, options);
   }
 
   private void refuse(List<String> asked, List<Option> known) {
@@ -61,7 +59,7 @@ public final class Compare {
     List<String> names = known.stream().map(Option::name).toList();
     Set<Set<String>> seen = new LinkedHashSet<>();
     for (String option : asked) {
-      List<String> parts = parts(option);
+      List<String> parts = OptionPlants.parts(option);
       for (String part : parts) {
         if (!names.contains(part)) {
           throw wrong(
@@ -80,38 +78,15 @@ public final class Compare {
     return new ProblemsException(List.of(source.file() + ": " + said + "; expected " + expected));
   }
 
-  private static List<String> parts(String option) {
-    return Arrays.stream(option.split("\\+", -1)).map(String::strip).toList();
-  }
-
-  private Change[] changes(String option) {
-    return Stream.concat(
-            parts(option).stream().map(Change.Named::new), base.changes().stream())
-        .toArray(Change[]::new);
-  }
-
-  /** Several together cost what they cost alone and live as long as the longest. */
-  private static CompareAnswer.Option joined(String option, List<Option> known) {
-    List<Option> parts =
-        parts(option).stream()
-            .map(part -> known.stream().filter(o -> o.name().equals(part)).findFirst().orElseThrow())
-            .toList();
-    return new CompareAnswer.Option(
-        option,
-        String.join("; ", parts.stream().map(Option::says).filter(says -> !says.isEmpty()).toList()),
-        parts.stream().mapToDouble(Option::cost).sum(),
-        parts.stream().mapToDouble(Option::lifeYr).max().orElseThrow(),
-        parts.stream().mapToDouble(Option::salvage).sum());
-  }
-
   /** The base and the options as plants of a grid. */
   public List<Alternative> alternatives() {
-    List<Alternative> plants = new ArrayList<>();
-    plants.add(new Alternative(Chosen.BASE, source, base.changes()));
+    OptionPlants plants = new OptionPlants(source, base);
+    List<Alternative> all = new ArrayList<>();
+    all.add(new Alternative(Chosen.BASE, source, base.changes()));
     for (CompareAnswer.Option option : options) {
-      plants.add(new Alternative(option.name(), source, List.of(changes(option.name()))));
+      all.add(new Alternative(option.name(), source, plants.changes(option.name())));
     }
-    return plants;
+    return all;
   }
 
   /** How often a calendar is played in all; with an aim, to begin with. */
@@ -129,14 +104,12 @@ public final class Compare {
   public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
     Plays plays = new Plays(effort, progress, stop);
     Rounds.Played played = new Rounds(stages, effort).play(plays);
-    int count = played.figures().get(0).count();
-    if (count == 0) {
+    if (played.figures().get(0).count() == 0) {
       return Optional.empty();
     }
-    plays.expect(besides.plants() * count);
     Further further = besides.play(played, plays);
     return Optional.of(
         new CompareAnswers(source, base, ask, effort, stages, options, played)
-            .answer(further, besides));
+            .answer(further, besides.notes(), plays.isCut()));
   }
 }

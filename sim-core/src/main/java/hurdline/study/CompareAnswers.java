@@ -45,7 +45,11 @@ final class CompareAnswers {
     stopped = played.stopped();
   }
 
-  CompareAnswer answer(Further further, Besides besides) {
+  /**
+   * @param besides what the further answers take for granted
+   * @param cut whether some of them are missing because the user asked for an end
+   */
+  CompareAnswer answer(Further further, List<Note> besides, boolean cut) {
     Outlines outlines = new Outlines(stages.get(0));
     int count = figures.get(0).count();
     List<SummaryRow> summary = new ArrayList<>();
@@ -63,7 +67,7 @@ final class CompareAnswers {
     List<CompareAnswer.Option> unasked = new ArrayList<>();
     money(payback, cash, unasked);
     return new CompareAnswer(
-        outlines.header(source, base, effort, count, stopped || besides.stopped()),
+        outlines.header(source, base, effort, count, stopped || cut),
         outlines.outline(),
         options,
         summary,
@@ -141,13 +145,13 @@ final class CompareAnswers {
   }
 
   private List<Note> assumptions(
-      List<CompareAnswer.Option> unasked, Besides besides) {
+      List<CompareAnswer.Option> unasked, List<Note> besides) {
     Goal goal = new Goal(effort, figures.subList(1, figures.size()));
     Assumptions usual =
         new Assumptions(source, base, effort, stages.get(0), figures.get(0), goal);
     List<Note> notes = new ArrayList<>(usual.notes(stopped));
     notes.addAll(new CompareNotes(stages.get(0).plant(), ask, effort, options, unasked).notes());
-    notes.addAll(besides.notes());
+    notes.addAll(besides);
     return notes;
   }
 }

@@ -1,6 +1,7 @@
 package hurdline.study;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -9,10 +10,19 @@ import java.util.OptionalDouble;
  * @param among options such as {@code A} or {@code A+B}; none for each of the file alone
  * @param withinYr the time within which it is asked how likely an option pays back; else its life
  * @param gain whether it is asked what a tenth more of each thing brings
+ * @param tornado inputs on which the worth of an option may hang; an empty list for the usual ones
+ * @param breakEven keys for which it is asked at which value an option is worth nothing
  */
-public record CompareAsk(List<String> among, OptionalDouble withinYr, boolean gain) {
+public record CompareAsk(
+    List<String> among,
+    OptionalDouble withinYr,
+    boolean gain,
+    Optional<List<Swing>> tornado,
+    List<String> breakEven) {
   public CompareAsk {
     among = List.copyOf(among);
+    tornado = tornado.map(List::copyOf);
+    breakEven = List.copyOf(breakEven);
     withinYr.ifPresent(
         years -> {
           if (!(years > 0)) {
@@ -23,6 +33,7 @@ public record CompareAsk(List<String> among, OptionalDouble withinYr, boolean ga
 
   /** Of these options, and nothing besides. */
   public static CompareAsk of(String... options) {
-    return new CompareAsk(List.of(options), OptionalDouble.empty(), false);
+    return new CompareAsk(
+        List.of(options), OptionalDouble.empty(), false, Optional.empty(), List.of());
   }
 }

@@ -34,7 +34,7 @@ final class Gains {
   }
 
   /**
-   * Plays each plant as often as the base was, expected already; if stopped, those that are whole.
+   * Plays each plant as often as the base was; if stopped, those that are whole.
    *
    * @param rows of the base
    */
@@ -44,6 +44,7 @@ final class Gains {
     List<GainRow> gains = new ArrayList<>();
     for (More more : mores) {
       Stage stage = Stage.of(source.variants().with(changes(base, more)));
+      plays.expect(figures.count());
       Optional<Figures> played = plays.whole(stage, figures.count());
       if (played.isEmpty()) {
         break;

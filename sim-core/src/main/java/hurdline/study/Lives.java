@@ -16,7 +16,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 
 /**
  * Lives of an option, drawn from the replications as years.
@@ -34,6 +33,7 @@ final class Lives {
   private final Money money;
   private final MarginYears margin;
   private final double withinYr;
+  private final LifeCash life;
   private final int years;
   private final List<Cash> lives = new ArrayList<>();
 
@@ -44,11 +44,12 @@ final class Lives {
     this.money = money;
     this.margin = margin;
     this.withinYr = withinYr.orElse(Double.POSITIVE_INFINITY);
-    years = (int) Math.ceil(option.lifeYr());
+    life = new LifeCash(option, money, margin);
+    years = life.years();
     if (areEnough()) {
-      for (int life = 0; life < margin.count(); life++) {
-        int first = life;
-        lives.add(life(year -> (first + year - 1) % margin.count()));
+      for (int one = 0; one < margin.count(); one++) {
+        int first = one;
+        lives.add(life.of(year -> (first + year - 1) % margin.count()));
       }
     }
   }
@@ -56,25 +57,6 @@ final class Lives {
   /** Whether a life can be drawn without a year twice. */
   boolean areEnough() {
     return margin.count() >= years;
-  }
-
-  private interface Drawn {
-    /** @param ofLife from 1 */
-    int year(int ofLife);
-  }
-
-  /** Margins at the end of each year; a life that ends within a year has that part of its last. */
-  private Cash life(Drawn drawn) {
-    double[] at = new double[years + 1];
-    double[] amounts = new double[years + 1];
-    amounts[0] = -option.cost();
-    for (int year = 1; year <= years; year++) {
-      at[year] = Math.min(year, option.lifeYr());
-      amounts[year] =
-          (at[year] - at[year - 1]) * margin.added(drawn.year(year), year, money.growth());
-    }
-    amounts[years] += option.salvage();
-    return new Cash(at, amounts);
   }
 
   List<PaybackRow> payback() {
@@ -100,11 +82,7 @@ final class Lives {
 
   private PaybackRow value(double rate) {
     double[] values = over(cash -> cash.netPresentValue(rate));
-    double[] even =
-        IntStream.range(0, margin.count())
-            .mapToDouble(replication -> life(year -> replication).netPresentValue(rate))
-            .toArray();
-    Summary mean = Summary.of(even);
+    Summary mean = life.value();
     return row(
         Quantity.NET_PRESENT_VALUE, money.currency(), mean.mean(), mean.mean95(), values, "");
   }

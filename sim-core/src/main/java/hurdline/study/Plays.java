@@ -11,6 +11,7 @@ final class Plays {
   private final BooleanSupplier stop;
   private final AtomicInteger done = new AtomicInteger();
   private int expected;
+  private boolean cut;
 
   Plays(Effort effort, Run.Progress progress, BooleanSupplier stop) {
     this.effort = effort;
@@ -28,9 +29,9 @@ final class Plays {
     progress.done(done.incrementAndGet(), expected);
   }
 
-  /** Whether fewer are done than were expected. */
-  boolean isMissing() {
-    return done.get() < expected;
+  /** Whether a plant was left because stop was asked for. */
+  boolean isCut() {
+    return cut;
   }
 
   boolean isStopAsked() {
@@ -49,6 +50,7 @@ final class Plays {
         new Players(stage, effort.seed(), threads, Figures.filling(figures), one -> null)) {
       players.playTo(count, this::done, stop);
     }
+    cut |= figures.count() < count;
     return figures.count() == count ? Optional.of(figures) : Optional.empty();
   }
 }

@@ -9,6 +9,7 @@ import hurdline.answer.GainRow;
 import hurdline.answer.Note;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +19,7 @@ class GainsTest {
   private static final String FED = "mass.stalk.fed";
 
   private static CompareAnswer asked(Path file, int replications, int threads, String... among) {
-    CompareAsk ask = new CompareAsk(List.of(among), OptionalDouble.empty(), true);
+    CompareAsk ask = new CompareAsk(List.of(among), OptionalDouble.empty(), true, Optional.empty(), List.of());
     return new Compare(
             Studied.source(file), Chosen.base(), ask, Studied.effort(replications, threads))
         .play((done, of) -> {}, () -> false)
@@ -108,7 +109,7 @@ class GainsTest {
   @Test
   void stoppedInBetweenItHasWhatIsWhole() {
     int[] plays = {0};
-    CompareAsk ask = new CompareAsk(List.of("second_spout"), OptionalDouble.empty(), true);
+    CompareAsk ask = new CompareAsk(List.of("second_spout"), OptionalDouble.empty(), true, Optional.empty(), List.of());
     CompareAnswer answer =
         new Compare(Studied.source(SMALL), Chosen.base(), ask, Studied.effort(3, 1))
             .play((done, of) -> plays[0] = done, () -> plays[0] >= 11)

@@ -7,6 +7,7 @@ import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -32,6 +33,26 @@ final class TreeVariants implements Variants {
           findings.inOrder().stream().map(finding -> finding.because(because).line(file)).toList());
     }
     return plant;
+  }
+
+  @Override
+  public Optional<String> said(String path, Change... changes) {
+    Tree at = changed(changes);
+    for (String step : path.split("\\.", -1)) {
+      Optional<Tree> next = Optional.empty();
+      if (at instanceof Tree.Entries entries) {
+        next = entries.at(step);
+      } else if (at instanceof Tree.Items items && step.matches("[0-9]{1,6}")) {
+        next = items.list().stream().skip(Integer.parseInt(step)).findFirst();
+      }
+      if (next.isEmpty()) {
+        return Optional.empty();
+      }
+      at = next.get();
+    }
+    return at instanceof Tree.Scalar scalar && !scalar.isNothing()
+        ? Optional.of(scalar.text())
+        : Optional.empty();
   }
 
   /** The tree with these changes applied in turn. */

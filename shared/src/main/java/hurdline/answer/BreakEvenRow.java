@@ -1,0 +1,24 @@
+package hurdline.answer;
+
+/**
+ * Where an option's net present value is zero; a row of {@code break_even.csv}.
+ *
+ * @param input its path in the plant file
+ * @param unit of the values; {@code x} where they are factors on what the file says
+ * @param value where the mean net present value is zero; NaN where it is not in the range
+ * @param from least value that was looked at
+ * @param to greatest value
+ * @param found whether there is one
+ * @param inFile what the file says; not in the table
+ * @param netPresentValue at what the file says; not in the table
+ */
+public record BreakEvenRow(
+    String option,
+    String input,
+    String unit,
+    double value,
+    double from,
+    double to,
+    boolean found,
+    double inFile,
+    double netPresentValue) {}

@@ -1,0 +1,25 @@
+package hurdline.answer;
+
+/**
+ * What an option is worth with one input at either end; a row of {@code tornado.csv}.
+ *
+ * @param input its path in the plant file
+ * @param low the lower end
+ * @param high the upper end
+ * @param unit of both ends; {@code x} where they are factors on what the file says
+ * @param netPresentValueAtLow mean over the same replications as all else, in the file's currency
+ */
+public record TornadoRow(
+    String option,
+    String input,
+    double low,
+    double high,
+    String unit,
+    double netPresentValueAtLow,
+    double netPresentValueAtHigh) {
+
+  /** How far the ends lie apart. */
+  public double width() {
+    return Math.abs(netPresentValueAtHigh - netPresentValueAtLow);
+  }
+}

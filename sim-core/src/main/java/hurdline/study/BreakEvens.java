@@ -1,0 +1,106 @@
+package hurdline.study;
+
+import hurdline.answer.BreakEvenRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.plant.Change;
+import hurdline.plant.Plant;
+import hurdline.plant.ProblemsException;
+import hurdline.worth.BreakEven;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** At which value of a key an option is worth nothing, all else as it is and on the same chance. */
+final class BreakEvens {
+  private static final List<String> TRIED = List.of("x1.1", "x0.9");
+
+  private final Source source;
+  private final Chosen base;
+  private final OptionPlants plants;
+  private final List<CompareAnswer.Option> options;
+  private final List<String> keys;
+
+  /** @throws ProblemsException if a key leads nowhere, or to nothing that can be scaled */
+  BreakEvens(
+      Source source, Chosen base, List<CompareAnswer.Option> options, List<String> keys) {
+    this.source = source;
+    this.base = base;
+    this.options = options;
+    this.keys = keys;
+    plants = new OptionPlants(source, base);
+    keys.forEach(this::check);
+  }
+
+  private void check(String key) {
+    Plant unchanged = plants.base();
+    ProblemsException first = null;
+    boolean possible = false;
+    boolean moves = false;
+    for (String factor : TRIED) {
+      try {
+        moves |= !plants.base(new Change.Value(key, factor)).equals(unchanged);
+        possible = true;
+      } catch (ProblemsException problem) {
+        first = first == null ? problem : first;
+      }
+    }
+    if (!possible) {
+      throw first;
+    }
+    if (!moves) {
+      throw new ProblemsException(
+          List.of(source.file() + ": " + key + " changes nothing; expected a key that does"));
+    }
+  }
+
+  /** A row for each option and key; if stopped, those that are done. */
+  List<BreakEvenRow> rows(OptionWorth worth, Plays plays) {
+    List<BreakEvenRow> rows = new ArrayList<>();
+    for (CompareAnswer.Option option : options) {
+      for (String key : keys) {
+        BreakEven found = search(option.name(), key, worth);
+        if (plays.isCut()) {
+          return rows;
+        }
+        rows.add(row(option.name(), key, found));
+      }
+    }
+    return rows;
+  }
+
+  private static BreakEven search(String option, String key, OptionWorth worth) {
+    Map<Double, Double> known = new HashMap<>();
+    return BreakEven.of(
+        factor -> known.computeIfAbsent(factor, x -> worthAt(option, key, x, worth)));
+  }
+
+  /** A value that the file's rules refuse is where the search ends on that side. */
+  private static double worthAt(String option, String key, double factor, OptionWorth worth) {
+    try {
+      return worth.of(option, new Change.Value(key, "x" + Swing.exact(factor)));
+    } catch (ProblemsException refused) {
+      return Double.NaN;
+    }
+  }
+
+  private BreakEvenRow row(String option, String key, BreakEven found) {
+    Swing.Part inFile =
+        source
+            .variants()
+            .said(key, base.asArray())
+            .flatMap(Swing::parts)
+            .orElse(new Swing.Part(1, "x"));
+    double number = inFile.number();
+    return new BreakEvenRow(
+        option,
+        key,
+        inFile.unit(),
+        number * found.factor().orElse(Double.NaN),
+        number * found.from(),
+        number * found.to(),
+        found.factor().isPresent(),
+        number,
+        found.at1());
+  }
+}

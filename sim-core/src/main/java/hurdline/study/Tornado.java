@@ -1,0 +1,118 @@
+package hurdline.study;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.TornadoRow;
+import hurdline.plant.Change;
+import hurdline.plant.Money;
+import hurdline.plant.Plant;
+import hurdline.plant.ProblemsException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the worth of options hangs on: one input after another at either end, all else as it is. */
+final class Tornado {
+  private static final double USUAL = 0.2;
+
+  private final OptionPlants plants;
+  private final List<CompareAnswer.Option> options;
+  private final List<Swing> inputs;
+
+  /**
+   * @param inputs none for the usual ones, each a fifth less and more
+   * @throws ProblemsException if an end makes a plant with problems, or an input changes nothing
+   */
+  Tornado(
+      OptionPlants plants, List<CompareAnswer.Option> options, List<Swing> inputs, String file) {
+    this.plants = plants;
+    this.options = options;
+    this.inputs = inputs.isEmpty() ? usual(plants.base()) : inputs;
+    this.inputs.forEach(input -> check(input, file));
+  }
+
+  private void check(Swing input, String file) {
+    Plant base = plants.base();
+    boolean moves = false;
+    for (Change end : List.of(low(input), high(input))) {
+      moves |= !plants.base(end).equals(base);
+      for (CompareAnswer.Option option : options) {
+        moves |= !plants.of(option.name(), end).equals(plants.of(option.name()));
+      }
+    }
+    if (!moves) {
+      throw new ProblemsException(
+          List.of(file + ": " + input.key() + " changes nothing; expected an input that does"));
+    }
+  }
+
+  private static Change low(Swing input) {
+    return new Change.Value(input.key(), input.low());
+  }
+
+  private static Change high(Swing input) {
+    return new Change.Value(input.key(), input.high());
+  }
+
+  /** Prices, yields, energy, wages and stops, as far as the file has them. */
+  static List<Swing> usual(Plant plant) {
+    List<String> keys = new ArrayList<>();
+    plant.products().stream()
+        .filter(product -> product.pricePerKg() != 0)
+        .forEach(product -> keys.add("products." + product.name() + ".price"));
+    plant.money().ifPresent(money -> prices(keys, money));
+    plant.deliveries().stream()
+        .filter(delivery -> !delivery.fields().isEmpty())
+        .forEach(delivery -> keys.add("deliveries." + delivery.crop() + ".fields.*.yield"));
+    if (plant.machines().stream().anyMatch(machine -> !machine.common().stops().isEmpty())) {
+      keys.add("machines.*.stops.*.every");
+      keys.add("machines.*.stops.*.lasts");
+    }
+    return keys.stream().map(key -> Swing.around(key, USUAL)).toList();
+  }
+
+  private static void prices(List<String> keys, Money money) {
+    money.cropsPerKg().forEach(
+        (crop, price) -> {
+          if (price != 0) {
+            keys.add("money.crops." + crop);
+          }
+        });
+    if (money.energyPerJ() > 0 || money.demandPerWMonth() > 0) {
+      keys.add("money.electricity.*");
+    }
+    if (money.wagePerS() > 0) {
+      keys.add("money.wage");
+    }
+  }
+
+  /** How many plants are played at most. */
+  int plants() {
+    return 2 * inputs.size() * (1 + options.size());
+  }
+
+  /** A row for each input and option; if stopped, of the inputs that are whole. */
+  List<TornadoRow> rows(OptionWorth worth) {
+    List<TornadoRow> rows = new ArrayList<>();
+    for (Swing input : inputs) {
+      List<TornadoRow> ofInput = new ArrayList<>();
+      for (CompareAnswer.Option option : options) {
+        ofInput.add(row(option.name(), input, worth));
+      }
+      if (ofInput.stream().anyMatch(row -> Double.isNaN(row.width()))) {
+        break;
+      }
+      rows.addAll(ofInput);
+    }
+    return rows;
+  }
+
+  private static TornadoRow row(String option, Swing input, OptionWorth worth) {
+    return new TornadoRow(
+        option,
+        input.key(),
+        input.lowNumber(),
+        input.highNumber(),
+        input.unit(),
+        worth.of(option, low(input)),
+        worth.of(option, high(input)));
+  }
+}

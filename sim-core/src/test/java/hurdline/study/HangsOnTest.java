@@ -1,0 +1,160 @@
+package hurdline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import hurdline.answer.BreakEvenRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.PaybackRow.Quantity;
+import hurdline.answer.TornadoRow;
+import hurdline.plant.ProblemsException;
+import hurdline.plant.yaml.PlantFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** On what the worth of an option hangs, and where it is nothing. */
+class HangsOnTest {
+  private static final Path SMALL = Path.of("../line-configs/small.yaml");
+  private static final String LESS_OVERHEAD =
+      "\n  less_overhead:\n    cost: 6000 USD\n    life: 2 yr\n    salvage: 1000 USD\n"
+          + "    with: {money: {overhead: 80000 USD/yr}}\n";
+  /** 89 days of 10 000 USD a year, at a month of a twelfth of 365.25 days. */
+  private static final double YEARLY = 10_000 * 89 / 365.25;
+
+  private static Source source() throws IOException {
+    String text = Files.readString(SMALL).replace("  overhead: 90000 USD/yr", "  overhead: 90000 USD/yr\n  discount: 8 %/yr");
+    PlantFile file = PlantFile.of("small.yaml", text + LESS_OVERHEAD);
+    return new Source(file.variants(), "small.yaml", file.contentHash(), "0", file.warnings());
+  }
+
+  private static Compare asked(Optional<List<Swing>> tornado, String... keys) throws IOException {
+    CompareAsk ask =
+        new CompareAsk(
+            List.of("less_overhead"), OptionalDouble.empty(), false, tornado, Arrays.asList(keys));
+    return new Compare(source(), Chosen.base(), ask, Studied.effort(3, 2));
+  }
+
+  private static CompareAnswer played(Compare compare) {
+    return compare.play((done, of) -> {}, () -> false).orElseThrow();
+  }
+
+  private static double worth(double yearly, double cost) {
+    return -cost + yearly / 1.08 + (yearly + 1_000) / (1.08 * 1.08);
+  }
+
+  @Test
+  void eachEndOfAnInputIsWorthWhatIsDoneByHand() throws IOException {
+    CompareAnswer answer =
+        played(
+            asked(
+                Optional.of(
+                    List.of(
+                        Swing.around("money.overhead", 0.2),
+                        new Swing("money.discount", "0 %/yr", "8 %/yr"),
+                        Swing.around("options.less_overhead.cost", 0.5)))));
+    double as = answer.worth("less_overhead", Quantity.NET_PRESENT_VALUE).orElseThrow().mean();
+    assertThat(as).isCloseTo(worth(YEARLY, 6_000), within(0.01));
+    List<TornadoRow> rows = answer.further().tornado();
+    assertThat(rows.get(0).netPresentValueAtLow()).isCloseTo(worth(0.8 * YEARLY, 6_000), within(0.01));
+    assertThat(rows.get(0).netPresentValueAtHigh()).isCloseTo(worth(1.2 * YEARLY, 6_000), within(0.01));
+    assertThat(rows.get(0).low()).isEqualTo(0.8);
+    assertThat(rows.get(0).unit()).isEqualTo("x");
+    assertThat(rows.get(1).netPresentValueAtLow()).isCloseTo(2 * YEARLY - 5_000, within(0.01));
+    assertThat(rows.get(1).netPresentValueAtHigh()).isCloseTo(as, within(0.01));
+    assertThat(rows.get(1).unit()).isEqualTo("%/yr");
+    assertThat(rows.get(2).netPresentValueAtHigh()).isCloseTo(worth(YEARLY, 9_000), within(0.01));
+  }
+
+  @Test
+  void theCostAtWhichItIsWorthNothingIsWhatItBringsInAndTakesNoPlay() throws IOException {
+    int[] plays = {0};
+    CompareAnswer answer =
+        asked(Optional.empty(), "options.less_overhead.cost")
+            .play((done, of) -> plays[0] = done, () -> false)
+            .orElseThrow();
+    BreakEvenRow row = answer.further().breakEven().get(0);
+    double brought = worth(YEARLY, 0);
+    assertThat(row.found()).isTrue();
+    assertThat(row.value()).isCloseTo(brought, within(2e-3 * brought));
+    assertThat(row.unit()).isEqualTo("USD");
+    assertThat(row.inFile()).isEqualTo(6_000);
+    assertThat(plays[0]).as("base and option, three times").isEqualTo(6);
+  }
+
+  @Test
+  void aKeyThatBothPlantsHaveIsScaledInBoth() throws IOException {
+    BreakEvenRow row = played(asked(Optional.empty(), "money.overhead")).further().breakEven().get(0);
+    double factor = (6_000 - 1_000 / (1.08 * 1.08)) / (YEARLY / 1.08 + YEARLY / (1.08 * 1.08));
+    assertThat(row.value()).isCloseTo(90_000 * factor, within(2e-3 * 90_000 * factor));
+    assertThat(row.unit()).isEqualTo("USD/yr");
+    assertThat(row.from()).isLessThan(row.value());
+  }
+
+  @Test
+  void whatItDoesNotHangOnHasNoBreakEven() throws IOException {
+    BreakEvenRow row = played(asked(Optional.empty(), "money.wage")).further().breakEven().get(0);
+    assertThat(row.found()).isFalse();
+    assertThat(row.value()).isNaN();
+    assertThat(row.netPresentValue()).isCloseTo(worth(YEARLY, 6_000), within(0.01));
+    assertThat(row.from()).isLessThan(2);
+    assertThat(row.to()).isGreaterThan(300);
+  }
+
+  @Test
+  void severalValuesAtOnceAreToldAsAFactor() throws IOException {
+    BreakEvenRow row =
+        played(asked(Optional.empty(), "products.*.price")).further().breakEven().get(0);
+    assertThat(row.unit()).isEqualTo("x");
+    assertThat(row.inFile()).isEqualTo(1);
+  }
+
+  @Test
+  void aKeyThatLeadsNowhereIsToldBeforeAnythingIsPlayed() {
+    assertThatThrownBy(() -> asked(Optional.empty(), "money.overhed"))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageContaining("money.overhed")
+        .hasMessageContaining("\"overhead\"");
+    assertThatThrownBy(() -> asked(Optional.of(List.of(Swing.around("products.fibre.price", 0.2)))))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageContaining("products.fibre.price");
+    assertThatThrownBy(
+            () -> asked(Optional.of(List.of(new Swing("money.wage", "24 USD/h", "24 USD/h")))))
+        .hasMessage("small.yaml: money.wage changes nothing; expected an input that does");
+  }
+
+  @Test
+  void theUsualInputsArePricesYieldsEnergyWagesAndStops() {
+    Source example = Studied.source(Studied.EXAMPLE);
+    assertThat(Tornado.usual(example.variants().with()))
+        .extracting(Swing::key)
+        .containsExactly(
+            "products.long_fiber_bales.price",
+            "products.short_fiber_bales.price",
+            "products.coarse_hurd.price",
+            "products.medium_hurd.price",
+            "products.fine_hurd.price",
+            "products.trash.price",
+            "products.lint.price",
+            "money.crops.stalk",
+            "money.electricity.*",
+            "money.wage",
+            "deliveries.stalk.fields.*.yield",
+            "machines.*.stops.*.every",
+            "machines.*.stops.*.lasts");
+  }
+
+  @Test
+  void theUsualInputsCanAllBePut() throws IOException {
+    CompareAnswer answer = played(asked(Optional.of(List.of())));
+    assertThat(answer.further().tornado())
+        .extracting(TornadoRow::input)
+        .contains("products.fiber.price", "machines.*.stops.*.every");
+  }
+}
