@@ -4,6 +4,7 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.Outline;
 import hurdline.words.GainWords;
 import hurdline.words.Wording;
+import hurdline.words.WorthWords;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -14,6 +15,9 @@ public final class CompareFigures {
   private final Once<List<Figure>> differences = new Once<>(this::drawDifferences);
   private final Once<List<Figure>> holders = new Once<>(this::drawHolders);
   private final Once<List<Figure>> cash = new Once<>(this::drawCash);
+  private final Once<List<Figure>> payback = new Once<>(this::drawPayback);
+  private final Once<List<Figure>> gains = new Once<>(this::drawGains);
+  private final Once<List<Figure>> tornado = new Once<>(this::drawTornado);
 
   public CompareFigures(CompareAnswer answer, Wording wording) {
     this.answer = answer;
@@ -60,21 +64,55 @@ public final class CompareFigures {
         .toList();
   }
 
+  /** By when each option has paid back. */
+  public List<Figure> payback() {
+    return payback.get();
+  }
+
+  private List<Figure> drawPayback() {
+    return answer.options().stream()
+        .map(option -> new PaybackChart(answer, option, wording))
+        .filter(PaybackChart::isWanted)
+        .map(PaybackChart::figure)
+        .toList();
+  }
+
   /** What a tenth more of each thing brings, a chart a measure. */
   public List<Figure> gains() {
-    GainWords words = gainWords();
+    return gains.get();
+  }
+
+  private List<Figure> drawGains() {
+    GainWords words =
+        new GainWords(
+            answer.further().gains(),
+            answer.holdersOf(answer.header().option()),
+            answer.outline(),
+            wording);
     return words.measures().stream()
         .map(measure -> new GainChart(words, measure, wording).figure())
         .toList();
   }
 
-  private GainWords gainWords() {
-    return new GainWords(
-        answer.further().gains(), answer.holdersOf(answer.header().option()), answer.outline(), wording);
+  /** What the worth of each option hangs on. */
+  public List<Figure> tornado() {
+    return tornado.get();
+  }
+
+  private List<Figure> drawTornado() {
+    WorthWords words = new WorthWords(answer, wording);
+    return answer.options().stream()
+        .map(CompareAnswer.Option::name)
+        .filter(option -> !words.ranked(option).isEmpty())
+        .map(
+            option -> new TornadoChart(words, option, answer.header().currency(), wording).figure())
+        .toList();
   }
 
   /** Every chart, in the order of the report. */
   public List<Figure> all() {
-    return Stream.of(differences(), holders(), gains(), cash()).flatMap(List::stream).toList();
+    return Stream.of(differences(), holders(), gains(), payback(), cash(), tornado())
+        .flatMap(List::stream)
+        .toList();
   }
 }

@@ -17,7 +17,31 @@ import picocli.CommandLine;
 final class AimReader implements CommandLine.ITypeConverter<Aim> {
   private static final Pattern AIM = Pattern.compile("(.+):\\s*([0-9]*\\.?[0-9]+)\\s*(\\S*)");
 
+  private final String flag;
+
+  AimReader() {
+    this("--until");
+  }
+
+  private AimReader(String flag) {
+    this.flag = flag;
+  }
+
+  /** An aim of {@code --until}. */
   static Aim of(String text) {
+    return of(text, "--until");
+  }
+
+  /**
+   * A measure and an amount of it.
+   *
+   * @param flag that gave it, for messages
+   */
+  static Aim of(String text, String flag) {
+    return new AimReader(flag).read(text);
+  }
+
+  private Aim read(String text) {
     Matcher parts = AIM.matcher(text);
     if (!parts.matches()) {
       throw wrong(
@@ -49,7 +73,7 @@ final class AimReader implements CommandLine.ITypeConverter<Aim> {
   }
 
   /** How many of the given unit make one of the measure's. */
-  private static double shownPerOne(String text, Unit due, String given) {
+  private double shownPerOne(String text, Unit due, String given) {
     boolean free = due == Unit.MONEY || due == Unit.MONEY_PER_TONNE || due == Unit.BALES;
     if (given.isEmpty() || free || given.equals(due.word())) {
       return 1;
@@ -60,8 +84,8 @@ final class AimReader implements CommandLine.ITypeConverter<Aim> {
     throw wrong(text, "has another unit than its measure", "% or " + due.word());
   }
 
-  private static CallException wrong(String text, String said, String expected) {
-    return new CallException("--until \"" + text + "\" " + said + "; expected " + expected);
+  private CallException wrong(String text, String said, String expected) {
+    return new CallException(flag + " \"" + text + "\" " + said + "; expected " + expected);
   }
 
   @Override

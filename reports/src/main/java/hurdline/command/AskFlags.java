@@ -1,16 +1,22 @@
 package hurdline.command;
 
+import hurdline.study.Aim;
 import hurdline.study.CompareAsk;
+import hurdline.study.Zone;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import hurdline.unit.Quantity;
 import hurdline.unit.QuantityException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine;
 
 /** What is asked of a comparison besides the differences. */
 final class AskFlags {
+  private static final String LEAST = ":least";
+
   @CommandLine.Option(
       names = "--within",
       paramLabel = "TIME",
@@ -21,16 +27,64 @@ final class AskFlags {
   private Double withinYr;
 
   @CommandLine.Option(
+      names = "--best",
+      paramLabel = "MEASURE:BAND",
+      description =
+          "Which of base and options is the best in a measure, if it is better by this band or more,"
+              + " such as money.margin:10000? Plays on until one is left. The greatest is the best;"
+              + " MEASURE:BAND:least picks the least.")
+  private String best;
+
+  @CommandLine.Option(
       names = "--gain",
       description =
           "What would 10 %% more of each thing bring: the rate of each machine, the power of a mill,"
               + " the room of a bin, one more of a resource, a longer shift?")
   private boolean gain;
 
+  @CommandLine.Option(
+      names = "--tornado",
+      paramLabel = "KEY=20%,...",
+      arity = "0..1",
+      fallbackValue = "",
+      description =
+          "On which inputs does the worth of an option hang? Each is put a share lower and higher, or"
+              + " to both ends of KEY=LOW..HIGH. Without keys: prices, yields, energy, wages and stops,"
+              + " 20 %% each.")
+  private String tornado;
+
+  @CommandLine.Option(
+      names = "--break-even",
+      paramLabel = "KEY",
+      split = ",",
+      description =
+          "At which value of this key is an option worth nothing, such as money.crops.stalk,"
+              + " deliveries.stalk.fields.*.area or options.bigger_mill.cost? May be given several"
+              + " times.")
+  private List<String> breakEven = new ArrayList<>();
+
   /** @param among options; none for each of the file alone */
   CompareAsk ask(List<String> among) {
     return new CompareAsk(
-        among, withinYr == null ? OptionalDouble.empty() : OptionalDouble.of(withinYr), gain);
+        among,
+        withinYr == null ? OptionalDouble.empty() : OptionalDouble.of(withinYr),
+        gain,
+        Optional.ofNullable(tornado).map(SwingReader::of),
+        breakEven.stream().map(String::strip).toList(),
+        Optional.ofNullable(best).map(AskFlags::zone));
+  }
+
+  private static Zone zone(String text) {
+    boolean least = text.endsWith(LEAST);
+    Aim aim =
+        AimReader.of(least ? text.substring(0, text.length() - LEAST.length()) : text, "--best");
+    if (aim.relative()) {
+      throw new CallException(
+          "--best \""
+              + text
+              + "\" has a share for its band; expected an amount, settled before anything is known");
+    }
+    return new Zone(aim.measure(), aim.halfWidth(), least, text);
   }
 
   private static final class Years implements CommandLine.ITypeConverter<Double> {

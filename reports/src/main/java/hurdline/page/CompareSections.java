@@ -2,7 +2,7 @@ package hurdline.page;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.Header;
-import hurdline.answer.PaybackRow;
+import hurdline.answer.Selection;
 import hurdline.chart.CompareFigures;
 import hurdline.chart.Figure;
 import hurdline.words.CompareWords;
@@ -26,28 +26,34 @@ final class CompareSections {
 
   List<Section> all() {
     List<Figure> holders = figures.holders();
-    List<Figure> cash = figures.cash();
     List<Figure> gains = figures.gains();
-    return List.of(
-        new Section("answer", "The answer", true, this::writeAnswer),
+    List<Section> all = new ArrayList<>();
+    all.add(new Section("answer", "The answer", true, this::writeAnswer));
+    all.add(
         new Section(
-            "differences", "What differs", true, html -> figures.differences().forEach(html::figure)),
+            "differences", "What differs", true, html -> figures.differences().forEach(html::figure)));
+    all.add(
         new Section(
             "holds",
             "Where the holder moves",
             !holders.isEmpty(),
-            html -> holders.forEach(html::figure)),
+            html -> holders.forEach(html::figure)));
+    all.add(
         new Section(
-            "gain", "What more of each thing brings", !gains.isEmpty(), html -> writeGains(html, gains)),
-        new Section("pays", "Does it pay", !answer.payback().isEmpty(), this::writePayback),
-        new Section("cash", "Cash over the years", !cash.isEmpty(), html -> writeCash(html, cash)),
-        new Section("assumes", "What these figures assume", true, this::writeAssumptions),
-        new Section("cautions", "Cautions", true, this::writeCautions));
+            "best", "Which is the best", answer.further().best().isAsked(), this::writeBest));
+    all.add(
+        new Section(
+            "gain", "What more of each thing brings", !gains.isEmpty(), html -> writeGains(html, gains)));
+    all.addAll(new WorthSections(answer, wording, figures).all());
+    all.add(new Section("assumes", "What these figures assume", true, this::writeAssumptions));
+    all.add(new Section("cautions", "Cautions", true, this::writeCautions));
+    return all;
   }
 
   private void writeAnswer(Html html) {
     html.raw("<div class=\"answer\">\n");
     words.sentences().forEach(html::paragraph);
+    words.best().ifPresent(best -> html.paragraph("The " + best + "."));
     html.raw("</div>\n");
     Header header = answer.header();
     if (header.stopped()) {
@@ -82,6 +88,25 @@ final class CompareSections {
         List.of("option", "", "cost" + of, "life", "worth at its end" + of), rows);
   }
 
+  private void writeBest(Html html) {
+    Selection best = answer.further().best();
+    List<List<String>> rows = new ArrayList<>();
+    for (Selection.Row row : best.rows()) {
+      rows.add(
+          List.of(
+              row.option(),
+              wording.rough(row.mean(), best.unit()),
+              wording.amount(row.replications(), "count"),
+              row.option().equals(best.option()) && best.decided() ? "picked" : row.left() ? "left" : "out"));
+    }
+    html.table(
+        "which is the best",
+        new Figure.Grid(List.of("", "mean " + best.measure(), "replications", ""), rows));
+    html.paragraph(
+        "One that is out was played no further; the means of those that were played longer rest on more"
+            + " years than the other figures of this page.");
+  }
+
   private void writeGains(Html html, List<Figure> gains) {
     words.gains().forEach(sentence -> html.paragraph(sentence + "."));
     html.paragraph(
@@ -89,55 +114,6 @@ final class CompareSections {
             + " next holds. What the holders of the line suggest stands beside it in the last column;"
             + " stops, changes and want of bales hold too and are not in it.");
     gains.forEach(html::figure);
-  }
-
-  private void writePayback(Html html) {
-    List<List<String>> rows = new ArrayList<>();
-    for (PaybackRow row : answer.payback()) {
-      rows.add(
-          List.of(
-              row.option() + ": " + quantity(row),
-              words.amount(row),
-              orNone(row.p05(), row.unit()),
-              orNone(row.p50(), row.unit()),
-              orNone(row.p95(), row.unit()),
-              row.says()));
-    }
-    html.table(
-        "what each option is worth",
-        new Figure.Grid(
-            List.of(
-                "",
-                "mean",
-                "one life in 20 below",
-                "half of the lives below",
-                "one life in 20 above",
-                "where there is none"),
-            rows));
-    html.paragraph(
-        "A mean is given where every life has the figure. An internal rate is the one rate at which"
-            + " a life is worth nothing; with payments that change their sign often there can be"
-            + " several, and with a loss throughout there is none. The margin is before interest and"
-            + " tax.");
-  }
-
-  private String quantity(PaybackRow row) {
-    String word = row.quantity().word().replace('_', ' ');
-    double within = answer.further().withinYr();
-    return row.quantity() != PaybackRow.Quantity.CHANCE_OF_PAYBACK || Double.isNaN(within)
-        ? word
-        : word + " within " + wording.amount(within, "yr");
-  }
-
-  private String orNone(double value, String unit) {
-    return Double.isNaN(value) ? "" : wording.amount(value, unit);
-  }
-
-  private void writeCash(Html html, List<Figure> cash) {
-    html.paragraph(
-        "Each line begins with what the option costs; where it crosses zero, the option has paid"
-            + " back with interest.");
-    cash.forEach(html::figure);
   }
 
   private void writeAssumptions(Html html) {

@@ -5,6 +5,7 @@ import static hurdline.table.SharedTables.table;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
+import hurdline.answer.LifeRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -27,10 +28,9 @@ public final class CompareTables {
                 differences(),
                 holders(),
                 payback(),
+                lives(),
                 cash()));
-    if (!answer.further().gains().isEmpty()) {
-      tables.add(gain());
-    }
+    tables.addAll(new FurtherTables(answer.further()).all());
     return tables;
   }
 
@@ -90,22 +90,20 @@ public final class CompareTables {
                             r.p95())));
   }
 
-  private Table gain() {
+  private Table lives() {
     return table(
-        "gain.csv",
-        "what,measure,unit,gain,low_95,high_95,told_apart",
-        () ->
-            answer.further().gains().stream()
-                .map(
-                    r ->
-                        row(
-                            r.what(),
-                            r.measure(),
-                            r.unit(),
-                            r.gain(),
-                            r.low95(),
-                            r.high95(),
-                            r.toldApart() ? "yes" : "no")));
+        "lives.csv",
+        "option,life,quantity,unit,value",
+        () -> answer.lives().stream().flatMap(this::life));
+  }
+
+  private Stream<Object[]> life(LifeRow r) {
+    String currency = answer.header().currency();
+    return Stream.of(
+        row(r.option(), r.life(), "net_present_value", currency, r.netPresentValue()),
+        row(r.option(), r.life(), "internal_rate_of_return", "share", r.internalRate()),
+        row(r.option(), r.life(), "simple_payback", "yr", r.simplePayback()),
+        row(r.option(), r.life(), "discounted_payback", "yr", r.discountedPayback()));
   }
 
   private Table cash() {

@@ -7,6 +7,7 @@ import hurdline.answer.HolderRow;
 import hurdline.answer.Outline;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
+import hurdline.answer.Selection;
 import hurdline.measure.Cause;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
@@ -29,6 +30,7 @@ public final class CompareWords {
   /** What the terminal shows: the base in a line, then three lines an option. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
+    WorthWords more = new WorthWords(answer, wording);
     lines.add(title());
     String held = held("base");
     lines.add("base: " + (held.isEmpty() ? "nothing was fed" : "held " + held));
@@ -36,7 +38,10 @@ public final class CompareWords {
       lines.add(option.name() + ": " + differences(option.name()));
       add(lines, "  held  ", held(option.name()));
       add(lines, "  pays  ", worth(option));
+      add(lines, "  hangs on ", more.hangsOn(option.name()));
+      add(lines, "  worth nothing ", more.worthNothing(option.name()));
     }
+    best().ifPresent(lines::add);
     List<String> gains = gains();
     for (int at = 0; at < gains.size(); at++) {
       lines.add((at == 0 ? "a tenth more: " : "  ") + gains.get(at));
@@ -65,6 +70,39 @@ public final class CompareWords {
               + (worth.isEmpty() ? "" : " Over its life: " + worth + "."));
     }
     return sentences;
+  }
+
+  /** Which is the best, and what that is worth; empty where it was not asked. */
+  public Optional<String> best() {
+    Selection best = answer.further().best();
+    return best.isAsked() ? Optional.of(best(best)) : Optional.empty();
+  }
+
+  private String best(Selection best) {
+    String what = "the " + (best.least() ? "least " : "greatest ") + best.measure();
+    int taken = best.rows().stream().mapToInt(Selection.Row::replications).max().orElseThrow();
+    String band = wording.amount(best.zone(), best.unit());
+    if (!best.decided()) {
+      List<String> left =
+          best.rows().stream().filter(Selection.Row::left).map(Selection.Row::option).toList();
+      return "best: not decided after "
+          + taken
+          + " replications which has "
+          + what
+          + "; left are "
+          + String.join(", ", left);
+    }
+    return "best: "
+        + best.option()
+        + " has "
+        + what
+        + ", after "
+        + taken
+        + " replications; if one is better than each other by "
+        + band
+        + " or more, the one picked is it with a chance of at least "
+        + wording.fixed(best.confidence(), 0, "share")
+        + " % (Kim and Nelson's procedure)";
   }
 
   /** What a tenth more of each thing brings, whole sentences without their stops. */
@@ -228,6 +266,9 @@ public final class CompareWords {
           + " to "
           + percent(row.high95())
           + " %)";
+    }
+    if (Double.isNaN(row.low95())) {
+      return wording.rough(row.mean(), row.unit());
     }
     String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
     String number = wording.number(row.mean(), row.low95(), row.high95(), row.unit());

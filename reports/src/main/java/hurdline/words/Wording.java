@@ -2,6 +2,7 @@ package hurdline.words;
 
 import hurdline.answer.HolderRow;
 import hurdline.answer.SummaryRow;
+import java.math.BigDecimal;
 import java.text.NumberFormat;
 import java.util.Locale;
 
@@ -74,6 +75,12 @@ public final class Wording {
       shown *= 10;
     }
     return withUnit(fixed(value, decimals, unit), unit);
+  }
+
+  /** A number of the plant file, as it stands there. */
+  public String plain(double value) {
+    int decimals = Math.max(0, new BigDecimal(Double.toString(value)).stripTrailingZeros().scale());
+    return digits.at(value, -decimals);
   }
 
   /** A number to a given count of decimals, for columns that line up. */

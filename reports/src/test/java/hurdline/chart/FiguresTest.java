@@ -48,8 +48,10 @@ class FiguresTest {
             "holders-stalk_line",
             "gain-mass.stalk.fed",
             "gain-money.margin",
+            "payback-bigger_mill",
             "cash-bigger_mill",
-            "cash-bigger_mill-hand");
+            "cash-bigger_mill-hand",
+            "tornado-bigger_mill");
     assertThat(COMPARED.get(1).alternative()).contains("(not told apart)");
     assertThat(COMPARED.get(0).alternative()).contains("stalk fed 24 %").doesNotContain("not told");
   }

@@ -470,21 +470,25 @@ class CommandTest {
     assertThat(call("compare", plant.toString(), "--out", answer.toString())).isZero();
     assertThat(namesIn(answer))
         .containsExactly(
+            "best.csv",
+            "break_even.csv",
             "cash.csv",
             "charts",
             "differences.csv",
             "gain.csv",
             "holders.csv",
+            "lives.csv",
             "measures.csv",
             "payback.csv",
             "record.json",
             "report.html",
-            "summary.csv");
+            "summary.csv",
+            "tornado.csv");
     assertThat(namesIn(answer.resolve("charts")))
-        .hasSize(7)
+        .hasSize(9)
         .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString().lines())
-        .hasSize(12)
+        .hasSize(15)
         .first()
         .asString()
         .startsWith("Sweetgum Bend shared gin, base against bigger_mill, bigger_mill+hand, ");
@@ -546,6 +550,16 @@ class CommandTest {
             + " 5yr. See hurdline compare --help",
         "--within 0yr | hurdline: Invalid value for option '--within': \"0yr\" is no time to pay back in;"
             + " expected a time above 0 such as 5yr. See hurdline compare --help",
+        "--tornado a | hurdline: --tornado \"a\" is no input; expected KEY=20% or KEY=LOW..HIGH, such as"
+            + " products.fiber.price=20% or money.wage=20USD/h..30USD/h",
+        "--tornado a=1..2USD | hurdline: --tornado \"a=1..2USD\" has no two ends in one unit; expected KEY=20%"
+            + " or KEY=LOW..HIGH, such as products.fiber.price=20% or money.wage=20USD/h..30USD/h",
+        "--tornado a=120% | hurdline: --tornado \"a=120%\" has no share between 0 and 100 %; expected KEY=20%"
+            + " or KEY=LOW..HIGH, such as products.fiber.price=20% or money.wage=20USD/h..30USD/h",
+        "--best money.margin:2% | hurdline: --best \"money.margin:2%\" has a share for its band; expected an amount,"
+            + " settled before anything is known",
+        "--best money.mragin:2 | hurdline: --best \"money.mragin:2\" names no measure; expected a measure, perhaps"
+            + " \"money.margin\"",
         "--amomg=a | hurdline: Unknown option: '--amomg=a'. Perhaps --among? See hurdline compare --help",
       })
   void aWrongComparisonIsOneLine(String args, String message) throws IOException {

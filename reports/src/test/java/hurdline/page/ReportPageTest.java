@@ -129,9 +129,12 @@ class ReportPageTest {
             "The answer",
             "What differs",
             "Where the holder moves",
+            "Which is the best",
             "What more of each thing brings",
             "Does it pay",
             "Cash over the years",
+            "What the worth hangs on",
+            "Where it is worth nothing",
             "What these figures assume",
             "Cautions",
             "Why these figures can be believed");
@@ -142,8 +145,8 @@ class ReportPageTest {
         .contains("none in 2 of 40 lives")
         .contains("never in 3 of 40 lives")
         .contains("Fire in the yard");
-    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(7).doesNotHaveDuplicates();
-    assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSize(7);
+    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(9).doesNotHaveDuplicates();
+    assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSize(9);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package hurdline.sample;
 
+import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.CompareAnswer.Option;
@@ -8,12 +9,15 @@ import hurdline.answer.Further;
 import hurdline.answer.GainRow;
 import hurdline.answer.Header;
 import hurdline.answer.HolderRow;
+import hurdline.answer.LifeRow;
 import hurdline.answer.Note;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
+import hurdline.answer.Selection;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.TornadoRow;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -52,7 +56,22 @@ public final class SampleCompare {
             new CashRow("bigger_mill", 12, "USD", 1_390_000, 1_330_000, 1_385_000, 1_460_000),
             new CashRow("bigger_mill+hand", 0, "USD", 0, 0, 0, 0),
             new CashRow("bigger_mill+hand", 2.5, "USD", 10, -20, 10, 30)),
-        new Further(5, gains()),
+        lives(),
+        new Further(
+            5,
+            new Selection(
+                "money.margin", "USD", 10_000, false, 0.95, 40, true, "bigger_mill",
+                List.of(
+                    new Selection.Row("base", 167_000, 40, false),
+                    new Selection.Row("bigger_mill", 380_400, 61, true),
+                    new Selection.Row("bigger_mill+hand", 366_000, 61, false))),
+            gains(),
+            List.of(
+                new TornadoRow("bigger_mill", "products.fine.price", 0.8, 1.2, "x", 900_000, 1_880_000, 1_390_000),
+                new TornadoRow("bigger_mill", "money.wage", 20, 30.5, "USD/h", 1_400_000, 1_380_000, 1_390_000)),
+            List.of(
+                new BreakEvenRow("bigger_mill", "money.crops.stalk", "USD/ton", 201.53, 42.9, 217.5, true, 145, 1_390_000),
+                new BreakEvenRow("bigger_mill", "products.*.price", "x", NONE, 0.0585, 17.0859375, false, 1, 1_390_000))),
         List.of(new Note("Differences", "Both met the same chance.")),
         YEAR.cautions(),
         YEAR.warnings(),
@@ -70,7 +89,7 @@ public final class SampleCompare {
     return new CompareAnswer(
         header, of.outline(), of.options(), of.summary(),
         of.differences().stream().filter(row -> !row.unit().equals("USD")).toList(),
-        of.holders(), List.of(), List.of(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        of.holders(), List.of(), List.of(), List.of(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
   private static Samples samples(double value) {
@@ -103,6 +122,13 @@ public final class SampleCompare {
     rows.add(new PaybackRow(both, Quantity.NET_PRESENT_VALUE, "USD", 10, -5, 25, -20, 10, 30, ""));
     rows.add(new PaybackRow(both, Quantity.CHANCE_OF_LOSS, "share", 0.4, 0.1, 0.8, NONE, NONE, NONE, ""));
     return rows;
+  }
+
+  private static List<LifeRow> lives() {
+    return List.of(
+        new LifeRow("bigger_mill", 1, 1_330_000, NONE, 0.53, 0.57),
+        new LifeRow("bigger_mill", 2, 1_460_000, 1.5, 0.9, NONE),
+        new LifeRow("bigger_mill+hand", 1, 10, NONE, NONE, NONE));
   }
 
   private static List<GainRow> gains() {

@@ -70,4 +70,23 @@ class CompareTablesTest {
             "what,measure,unit,gain,low_95,high_95,told_apart", "feeder,mass.stalk.fed,t,20,8,32,yes")
         .contains("hurd_bin,mass.stalk.fed,t,2,-7,11,no");
   }
+
+  @Test
+  void whatTheWorthHangsOnAndWhereItIsNothingHaveTheirColumns() throws IOException {
+    assertThat(linesOf("tornado.csv"))
+        .startsWith(
+            "option,input,low,high,unit,net_present_value_at_low,net_present_value_at_high",
+            "bigger_mill,products.fine.price,0.8,1.2,x,900000,1880000");
+    assertThat(linesOf("break_even.csv"))
+        .containsExactly(
+            "option,input,unit,value,from,to,found",
+            "bigger_mill,money.crops.stalk,USD/ton,201.53,42.9,217.5,yes",
+            "bigger_mill,products.*.price,x,,0.0585,17.0859375,no");
+    assertThat(linesOf("best.csv"))
+        .startsWith(
+            "option,measure,unit,mean,replications,left", "base,money.margin,USD,167000,40,no");
+    assertThat(linesOf("lives.csv"))
+        .startsWith("option,life,quantity,unit,value", "bigger_mill,1,net_present_value,USD,1330000")
+        .contains("bigger_mill,2,discounted_payback,yr,");
+  }
 }

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param payback empty where the file has no money, or the replications are fewer than the years of
  *     every life
  * @param cash empty as {@code payback} is
+ * @param lives each life of each option; empty as {@code payback} is
  * @param further what was asked besides
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
@@ -32,6 +33,7 @@ public record CompareAnswer(
     List<HolderRow> holders,
     List<PaybackRow> payback,
     List<CashRow> cash,
+    List<LifeRow> lives,
     Further further,
     List<Note> assumptions,
     List<Note> cautions,
@@ -45,6 +47,7 @@ public record CompareAnswer(
     holders = List.copyOf(holders);
     payback = List.copyOf(payback);
     cash = List.copyOf(cash);
+    lives = List.copyOf(lives);
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);

@@ -7,12 +7,14 @@ import java.util.List;
  * it was not asked.
  *
  * @param withinYr the time within which it was asked how likely an option pays back; NaN for its life
+ * @param best which of base and options is the best in a measure
  * @param gains what a tenth more of each thing brings
  * @param tornado what each option is worth with inputs at their ends
  * @param breakEven where each option is worth nothing
  */
 public record Further(
     double withinYr,
+    Selection best,
     List<GainRow> gains,
     List<TornadoRow> tornado,
     List<BreakEvenRow> breakEven) {
@@ -24,6 +26,6 @@ public record Further(
 
   /** Nothing was asked. */
   public static Further nothing() {
-    return new Further(Double.NaN, List.of(), List.of(), List.of());
+    return new Further(Double.NaN, Selection.none(), List.of(), List.of(), List.of());
   }
 }

@@ -8,6 +8,7 @@ package hurdline.answer;
  * @param high the upper end
  * @param unit of both ends; {@code x} where they are factors on what the file says
  * @param netPresentValueAtLow mean over the same replications as all else, in the file's currency
+ * @param netPresentValue as the file says; not in the table
  */
 public record TornadoRow(
     String option,
@@ -16,7 +17,8 @@ public record TornadoRow(
     double high,
     String unit,
     double netPresentValueAtLow,
-    double netPresentValueAtHigh) {
+    double netPresentValueAtHigh,
+    double netPresentValue) {
 
   /** How far the ends lie apart. */
   public double width() {

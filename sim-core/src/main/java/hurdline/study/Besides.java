@@ -5,6 +5,7 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.Further;
 import hurdline.answer.GainRow;
 import hurdline.answer.Note;
+import hurdline.answer.Selection;
 import hurdline.answer.TornadoRow;
 import hurdline.measure.Measure;
 import hurdline.plant.ProblemsException;
@@ -13,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What is asked of a comparison besides the differences, each from plays of its own. */
 final class Besides {
@@ -24,6 +26,7 @@ final class Besides {
   private final Optional<Gains> gains;
   private final Optional<Tornado> tornado;
   private final Optional<BreakEvens> breakEvens;
+  private final Optional<Selecting> selecting;
 
   /**
    * @param stages the base first
@@ -34,7 +37,8 @@ final class Besides {
       Chosen base,
       CompareAsk ask,
       List<Stage> stages,
-      List<CompareAnswer.Option> options) {
+      List<CompareAnswer.Option> options,
+      Effort effort) {
     this.base = base;
     this.ask = ask;
     this.stages = stages;
@@ -53,6 +57,28 @@ final class Besides {
         ask.breakEven().isEmpty()
             ? Optional.empty()
             : Optional.of(new BreakEvens(source, base, options, ask.breakEven()));
+    selecting = selecting(source, ask, stages, options, effort);
+  }
+
+  private static Optional<Selecting> selecting(
+      Source source,
+      CompareAsk ask,
+      List<Stage> stages,
+      List<CompareAnswer.Option> options,
+      Effort effort) {
+    int first = new Goal(effort).first();
+    if (ask.best().isPresent() && (options.isEmpty() || first < 2)) {
+      throw new ProblemsException(
+          List.of(
+              source.file()
+                  + ": the best is picked among two or more; expected an option, and 2 replications"
+                  + " or more"));
+    }
+    List<String> names =
+        Stream.concat(
+                Stream.of(Chosen.BASE), options.stream().map(CompareAnswer.Option::name))
+            .toList();
+    return ask.best().map(zone -> new Selecting(zone, stages, names, first));
   }
 
   private static List<String> gained(Stage stage) {
@@ -71,14 +97,17 @@ final class Besides {
     Figures figures = played.figures().get(0);
     Rows rows = new Rows(base.option(), stages.get(0), figures, new Outlines(stages.get(0)));
     OptionWorth worth = new OptionWorth(plants, stages, played, plays);
+    Selection best =
+        selecting.map(all -> all.play(played, rows, plays)).orElse(Selection.none());
     List<GainRow> gained = gains.map(all -> all.play(figures, rows, plays)).orElse(List.of());
     List<TornadoRow> swung = tornado.map(all -> all.rows(worth)).orElse(List.of());
     List<BreakEvenRow> even = breakEvens.map(all -> all.rows(worth, plays)).orElse(List.of());
-    return new Further(ask.withinYr().orElse(Double.NaN), gained, swung, even);
+    return new Further(ask.withinYr().orElse(Double.NaN), best, gained, swung, even);
   }
 
   List<Note> notes() {
     List<Note> notes = new ArrayList<>();
+    selecting.ifPresent(all -> notes.add(BesidesNotes.best()));
     mores.ifPresent(all -> notes.add(BesidesNotes.gains(all.left())));
     tornado.ifPresent(all -> notes.add(BesidesNotes.tornado()));
     breakEvens.ifPresent(all -> notes.add(BesidesNotes.breakEven()));

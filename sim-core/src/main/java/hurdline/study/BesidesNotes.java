@@ -8,6 +8,18 @@ import java.util.List;
 final class BesidesNotes {
   private BesidesNotes() {}
 
+  static Note best() {
+    return new Note(
+        "The best",
+        "Picked by Kim and Nelson's fully sequential procedure (ACM Transactions on Modeling and"
+            + " Computer Simulation 11, 2001). Base and options that are left are played on, and one is"
+            + " out as soon as it lies too far behind another. If one is better than each other by the"
+            + " given band or more, it is picked with a chance of at least 95 %; if none is, one of"
+            + " those within the band of the best is likely picked, and that is not promised. The"
+            + " promise takes a year's value as normal and the years as independent of each other. All"
+            + " other figures rest on the replications that all plants share.");
+  }
+
   /** @param left what there cannot be more of, each with the reason */
   static Note gains(List<String> left) {
     return new Note(

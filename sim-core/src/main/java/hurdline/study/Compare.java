@@ -49,7 +49,7 @@ public final class Compare {
       options.add(OptionPlants.joined(option, plant.options()));
       stages.add(Stage.of(changed));
     }
-    besides = new Besides(source, base, ask, stages, options);
+    besides = new Besides(source, base, ask, stages, options, effort);
   }
 
   private void refuse(List<String> asked, List<Option> known) {

@@ -5,6 +5,7 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Further;
 import hurdline.answer.HolderRow;
+import hurdline.answer.LifeRow;
 import hurdline.answer.Note;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.Samples;
@@ -65,7 +66,8 @@ final class CompareAnswers {
     List<PaybackRow> payback = new ArrayList<>();
     List<CashRow> cash = new ArrayList<>();
     List<CompareAnswer.Option> unasked = new ArrayList<>();
-    money(payback, cash, unasked);
+    List<LifeRow> life = new ArrayList<>();
+    money(payback, cash, life, unasked);
     return new CompareAnswer(
         outlines.header(source, base, effort, count, stopped || cut),
         outlines.outline(),
@@ -75,6 +77,7 @@ final class CompareAnswers {
         holders,
         payback,
         cash,
+        life,
         further,
         assumptions(unasked, besides),
         new PlantCautions(stages.get(0).plant()).notes(),
@@ -123,7 +126,10 @@ final class CompareAnswers {
   }
 
   private void money(
-      List<PaybackRow> payback, List<CashRow> cash, List<CompareAnswer.Option> unasked) {
+      List<PaybackRow> payback,
+      List<CashRow> cash,
+      List<LifeRow> rows,
+      List<CompareAnswer.Option> unasked) {
     for (int at = 0; at < options.size(); at++) {
       CompareAnswer.Option option = options.get(at);
       Stage stage = stages.get(0);
@@ -137,6 +143,7 @@ final class CompareAnswers {
         if (lives.areEnough()) {
           payback.addAll(lives.payback());
           cash.addAll(lives.cash());
+          rows.addAll(lives.rows());
         } else {
           unasked.add(option);
         }

@@ -12,13 +12,15 @@ import java.util.OptionalDouble;
  * @param gain whether it is asked what a tenth more of each thing brings
  * @param tornado inputs on which the worth of an option may hang; an empty list for the usual ones
  * @param breakEven keys for which it is asked at which value an option is worth nothing
+ * @param best in what the best of base and options is to be picked
  */
 public record CompareAsk(
     List<String> among,
     OptionalDouble withinYr,
     boolean gain,
     Optional<List<Swing>> tornado,
-    List<String> breakEven) {
+    List<String> breakEven,
+    Optional<Zone> best) {
   public CompareAsk {
     among = List.copyOf(among);
     tornado = tornado.map(List::copyOf);
@@ -34,6 +36,6 @@ public record CompareAsk(
   /** Of these options, and nothing besides. */
   public static CompareAsk of(String... options) {
     return new CompareAsk(
-        List.of(options), OptionalDouble.empty(), false, Optional.empty(), List.of());
+        List.of(options), OptionalDouble.empty(), false, Optional.empty(), List.of(), Optional.empty());
   }
 }

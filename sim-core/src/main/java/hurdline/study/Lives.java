@@ -2,6 +2,7 @@ package hurdline.study;
 
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.LifeRow;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.estimate.Interval;
@@ -182,6 +183,26 @@ final class Lives {
     double[] finite =
         Arrays.stream(rising).map(value -> Math.min(value, Double.MAX_VALUE)).toArray();
     return Quantiles.of(finite, share);
+  }
+
+  List<LifeRow> rows() {
+    List<LifeRow> rows = new ArrayList<>();
+    for (Cash cash : lives) {
+      rows.add(
+          new LifeRow(
+              option.name(),
+              rows.size() + 1,
+              cash.netPresentValue(money.discountPerYr()),
+              InternalRate.of(cash).only(),
+              paidBack(cash, 0),
+              paidBack(cash, money.discountPerYr())));
+    }
+    return rows;
+  }
+
+  private double paidBack(Cash cash, double rate) {
+    double after = cash.paybackYr(rate);
+    return option.cost() == 0 || Double.isInfinite(after) ? Double.NaN : after;
   }
 
   List<CashRow> cash() {

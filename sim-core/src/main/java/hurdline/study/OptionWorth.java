@@ -38,7 +38,7 @@ final class OptionWorth {
    * @return NaN if stop was asked for before both plants were whole
    * @throws hurdline.plant.ProblemsException if a changed plant has problems
    */
-  double of(String option, Change change) {
+  double of(String option, Change... change) {
     Plant base = plants.base(change);
     Plant changed = plants.of(option, change);
     Optional<Figures> before = figures(base);

@@ -51,6 +51,11 @@ final class Players implements AutoCloseable {
             });
   }
 
+  /** Leaves out what is known already, up to this replication; before anything is played. */
+  void skipTo(int known) {
+    begun.set(known);
+  }
+
   /** Plays on until replication {@code last} is done, or stop is asked for. */
   void playTo(int last, Runnable done, BooleanSupplier stop) {
     List<Future<?>> all = new ArrayList<>();

@@ -1,6 +1,8 @@
 package hurdline.study;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 
@@ -52,5 +54,29 @@ final class Plays {
     }
     cut |= figures.count() < count;
     return figures.count() == count ? Optional.of(figures) : Optional.empty();
+  }
+
+  /**
+   * One measure of so many more replications of a plant, which are expected by this.
+   *
+   * @param after how many are known
+   * @return fewer if stop was asked for
+   */
+  double[] further(Stage stage, int after, int count, String measure) {
+    expect(count);
+    Map<Integer, Double> found = new TreeMap<>();
+    int threads = Math.min(effort.threads(), count);
+    try (Players players =
+        new Players(
+            stage,
+            effort.seed(),
+            threads,
+            outcome -> found.put(outcome.replication(), outcome.value(measure)),
+            one -> null)) {
+      players.skipTo(after);
+      players.playTo(after + count, this::done, stop);
+    }
+    cut |= found.size() < count;
+    return found.values().stream().mapToDouble(Double::doubleValue).toArray();
   }
 }

@@ -42,6 +42,15 @@ final class Rows {
     return column.measure().unit().word(cropUnit, outlines.currency());
   }
 
+  /** The unit of a measure of this plant. */
+  String unit(String measure) {
+    return figures.columns().stream()
+        .filter(column -> column.name().equals(measure))
+        .findFirst()
+        .map(this::unit)
+        .orElseThrow();
+  }
+
   List<SummaryRow> summary() {
     return IntStream.range(0, figures.columns().size()).mapToObj(this::summary).toList();
   }

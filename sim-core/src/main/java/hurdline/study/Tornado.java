@@ -113,6 +113,7 @@ final class Tornado {
         input.highNumber(),
         input.unit(),
         worth.of(option, low(input)),
-        worth.of(option, high(input)));
+        worth.of(option, high(input)),
+        worth.of(option));
   }
 }

@@ -36,6 +36,16 @@ public record Outcome(
    */
   public record Shared(List<Column> columns, double[] values, double[][] strips) {}
 
+  /** The value of the measure with this full name, which the plant must have. */
+  public double value(String measure) {
+    for (int at = 0; at < columns.size(); at++) {
+      if (columns.get(at).name().equals(measure)) {
+        return values[at];
+      }
+    }
+    throw new IllegalArgumentException(measure + " is no measure of this plant");
+  }
+
   /**
    * A measure of this plant.
    *

@@ -37,7 +37,7 @@ class HangsOnTest {
   private static Compare asked(Optional<List<Swing>> tornado, String... keys) throws IOException {
     CompareAsk ask =
         new CompareAsk(
-            List.of("less_overhead"), OptionalDouble.empty(), false, tornado, Arrays.asList(keys));
+            List.of("less_overhead"), OptionalDouble.empty(), false, tornado, Arrays.asList(keys), Optional.empty());
     return new Compare(source(), Chosen.base(), ask, Studied.effort(3, 2));
   }
 

@@ -1,0 +1,109 @@
+package hurdline.chart;
+
+import hurdline.answer.TornadoRow;
+import hurdline.words.WorthWords;
+import hurdline.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.renderer.category.BarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.data.category.DefaultCategoryDataset;
+
+/**
+ * What an option is worth with one input after another at either end, the widest first; bars begin at
+ * what it is worth as the file says.
+ */
+final class TornadoChart {
+  private static final int DRAWN = 15;
+
+  private final String option;
+  private final double worth;
+  private final String currency;
+  private final List<TornadoRow> rows;
+  private final WorthWords words;
+  private final Wording wording;
+
+  TornadoChart(WorthWords words, String option, String currency, Wording wording) {
+    this.words = words;
+    this.option = option;
+    this.currency = currency;
+    this.wording = wording;
+    rows = words.ranked(option);
+    worth = rows.get(0).netPresentValue();
+  }
+
+  Figure figure() {
+    String title = "What the worth of " + option + " hangs on";
+    String name = "tornado-" + option.replace('+', '-');
+    int height = 110 + 34 * drawn().size();
+    String svg = Look.svg(name, plot(), true, height, title, alternative());
+    return new Figure(name, title, alternative(), svg, table());
+  }
+
+  private List<TornadoRow> drawn() {
+    return rows.subList(0, Math.min(DRAWN, rows.size()));
+  }
+
+  private CategoryPlot plot() {
+    DefaultCategoryDataset data = new DefaultCategoryDataset();
+    for (TornadoRow row : drawn()) {
+      String label = row.input() + ", " + words.ends(row);
+      data.addValue(row.netPresentValueAtLow(), "at the lower end", label);
+      data.addValue(row.netPresentValueAtHigh(), "at the upper end", label);
+    }
+    BarRenderer bars = new BarRenderer();
+    bars.setBarPainter(new StandardBarPainter());
+    bars.setShadowVisible(false);
+    bars.setBase(worth);
+    bars.setIncludeBaseInRange(true);
+    bars.setItemMargin(0);
+    bars.setDefaultLegendShape(Look.swatch());
+    bars.setSeriesPaint(0, new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING));
+    bars.setSeriesPaint(1, Palette.BLUE);
+    NumberAxis axis = Look.numberAxis("net present value, " + currency, wording);
+    axis.setAutoRangeIncludesZero(false);
+    return Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, bars));
+  }
+
+  private String alternative() {
+    List<String> parts = new ArrayList<>();
+    drawn()
+        .forEach(
+            row ->
+                parts.add(
+                    row.input()
+                        + " "
+                        + words.money(row.netPresentValueAtLow())
+                        + " to "
+                        + words.money(row.netPresentValueAtHigh())));
+    return "Bars of the net present value of "
+        + option
+        + ", "
+        + currency
+        + ", with one input at its lower and its upper end, from "
+        + words.money(worth)
+        + " as the file says: "
+        + String.join(", ", parts)
+        + ".";
+  }
+
+  private Figure.Grid table() {
+    List<List<String>> cells = new ArrayList<>();
+    for (TornadoRow row : rows) {
+      cells.add(
+          List.of(
+              row.input(),
+              words.ends(row),
+              words.money(row.netPresentValueAtLow()),
+              words.money(row.netPresentValueAtHigh()),
+              words.money(row.width())));
+    }
+    return new Figure.Grid(
+        List.of(
+            "input", "from lower to upper end", currency + " at the lower", currency + " at the upper",
+            "apart"),
+        cells);
+  }
+}

@@ -1,0 +1,125 @@
+package hurdline.page;
+
+import hurdline.answer.BreakEvenRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.PaybackRow;
+import hurdline.chart.CompareFigures;
+import hurdline.chart.Figure;
+import hurdline.words.CompareWords;
+import hurdline.words.Wording;
+import hurdline.words.WorthWords;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The parts of a comparison's report about money: what an option is worth, and on what that hangs. */
+final class WorthSections {
+  private final CompareAnswer answer;
+  private final Wording wording;
+  private final CompareFigures figures;
+  private final CompareWords words;
+
+  WorthSections(CompareAnswer answer, Wording wording, CompareFigures figures) {
+    this.answer = answer;
+    this.wording = wording;
+    this.figures = figures;
+    words = new CompareWords(answer, wording);
+  }
+
+  List<Section> all() {
+    List<Figure> cash = figures.cash();
+    List<Figure> tornado = figures.tornado();
+    return List.of(
+        new Section("pays", "Does it pay", !answer.payback().isEmpty(), this::writePayback),
+        new Section("cash", "Cash over the years", !cash.isEmpty(), html -> writeCash(html, cash)),
+        new Section(
+            "hangs", "What the worth hangs on", !tornado.isEmpty(), html -> writeTornado(html, tornado)),
+        new Section(
+            "even",
+            "Where it is worth nothing",
+            !answer.further().breakEven().isEmpty(),
+            this::writeBreakEven));
+  }
+
+  private void writePayback(Html html) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PaybackRow row : answer.payback()) {
+      rows.add(
+          List.of(
+              row.option() + ": " + quantity(row),
+              words.amount(row),
+              orNone(row.p05(), row.unit()),
+              orNone(row.p50(), row.unit()),
+              orNone(row.p95(), row.unit()),
+              row.says()));
+    }
+    html.table(
+        "what each option is worth",
+        new Figure.Grid(
+            List.of(
+                "",
+                "mean",
+                "one life in 20 below",
+                "half of the lives below",
+                "one life in 20 above",
+                "where there is none"),
+            rows));
+    html.paragraph(
+        "A mean is given where every life has the figure. An internal rate is the one rate at which"
+            + " a life is worth nothing; with payments that change their sign often there can be"
+            + " several, and with a loss throughout there is none. The margin is before interest and"
+            + " tax.");
+    figures.payback().forEach(html::figure);
+  }
+
+  private String quantity(PaybackRow row) {
+    String word = row.quantity().word().replace('_', ' ');
+    double within = answer.further().withinYr();
+    return row.quantity() != PaybackRow.Quantity.CHANCE_OF_PAYBACK || Double.isNaN(within)
+        ? word
+        : word + " within " + wording.amount(within, "yr");
+  }
+
+  private String orNone(double value, String unit) {
+    return Double.isNaN(value) ? "" : wording.rough(value, unit);
+  }
+
+  private void writeCash(Html html, List<Figure> cash) {
+    html.paragraph(
+        "Each line begins with what the option costs; where it crosses zero, the option has paid"
+            + " back with interest.");
+    cash.forEach(html::figure);
+  }
+
+  private void writeTornado(Html html, List<Figure> tornado) {
+    html.paragraph(
+        "One input at a time is put to either end, in base and option alike; the plant is played again"
+            + " on the same chance. Long bars are figures worth knowing better before money is spent.");
+    tornado.forEach(html::figure);
+  }
+
+  private void writeBreakEven(Html html) {
+    WorthWords worth = new WorthWords(answer, wording);
+    List<List<String>> rows = new ArrayList<>();
+    for (BreakEvenRow row : answer.further().breakEven()) {
+      String unit = row.unit().equals("x") ? "times what the file says" : row.unit();
+      rows.add(
+          List.of(
+              row.option() + ": " + row.input(),
+              unit,
+              wording.plain(row.inFile()),
+              row.found() ? worth.four(row.value()) : "",
+              worth.four(row.from()) + " to " + worth.four(row.to()),
+              row.found()
+                  ? ""
+                  : row.netPresentValue() > 0 ? "worth its price throughout" : "loses throughout"));
+    }
+    html.table(
+        "where each option is worth nothing",
+        new Figure.Grid(
+            List.of("", "unit", "in the file", "worth nothing at", "looked at", "where there is none"),
+            rows));
+    html.paragraph(
+        "There the mean net present value is zero and it makes no difference, on average, whether the"
+            + " option is bought; single lives still win or lose.");
+  }
+}

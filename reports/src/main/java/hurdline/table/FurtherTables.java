@@ -1,0 +1,107 @@
+package hurdline.table;
+
+import static hurdline.table.SharedTables.row;
+import static hurdline.table.SharedTables.table;
+
+import hurdline.answer.Further;
+import hurdline.answer.Selection;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The tables of what is asked of a comparison besides; each only where it was asked. */
+final class FurtherTables {
+  private final Further further;
+
+  FurtherTables(Further further) {
+    this.further = further;
+  }
+
+  List<Table> all() {
+    List<Table> tables = new ArrayList<>();
+    if (further.best().isAsked()) {
+      tables.add(best());
+    }
+    if (!further.gains().isEmpty()) {
+      tables.add(gain());
+    }
+    if (!further.tornado().isEmpty()) {
+      tables.add(tornado());
+    }
+    if (!further.breakEven().isEmpty()) {
+      tables.add(breakEven());
+    }
+    return tables;
+  }
+
+  private Table best() {
+    Selection best = further.best();
+    return table(
+        "best.csv",
+        "option,measure,unit,mean,replications,left",
+        () ->
+            best.rows().stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            best.measure(),
+                            best.unit(),
+                            r.mean(),
+                            r.replications(),
+                            r.left() ? "yes" : "no")));
+  }
+
+  private Table gain() {
+    return table(
+        "gain.csv",
+        "what,measure,unit,gain,low_95,high_95,told_apart",
+        () ->
+            further.gains().stream()
+                .map(
+                    r ->
+                        row(
+                            r.what(),
+                            r.measure(),
+                            r.unit(),
+                            r.gain(),
+                            r.low95(),
+                            r.high95(),
+                            r.toldApart() ? "yes" : "no")));
+  }
+
+  private Table tornado() {
+    return table(
+        "tornado.csv",
+        "option,input,low,high,unit,net_present_value_at_low,net_present_value_at_high",
+        () ->
+            further.tornado().stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            r.input(),
+                            r.low(),
+                            r.high(),
+                            r.unit(),
+                            r.netPresentValueAtLow(),
+                            r.netPresentValueAtHigh())));
+  }
+
+  private Table breakEven() {
+    return table(
+        "break_even.csv",
+        "option,input,unit,value,from,to,found",
+        () ->
+            further.breakEven().stream()
+                .map(
+                    r ->
+                        row(
+                            r.option(),
+                            r.input(),
+                            r.unit(),
+                            r.value(),
+                            r.from(),
+                            r.to(),
+                            r.found() ? "yes" : "no")));
+  }
+}

@@ -1,0 +1,108 @@
+package hurdline.words;
+
+import hurdline.answer.BreakEvenRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.TornadoRow;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** On which inputs the worth of an option hangs, and where it is nothing. */
+public final class WorthWords {
+  private static final int TOLD = 3;
+
+  private final CompareAnswer answer;
+  private final Wording wording;
+
+  public WorthWords(CompareAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  /** The rows of an option, the input on which it hangs most first. */
+  public List<TornadoRow> ranked(String option) {
+    return answer.further().tornado().stream()
+        .filter(row -> row.option().equals(option))
+        .sorted(Comparator.comparingDouble(TornadoRow::width).reversed())
+        .toList();
+  }
+
+  /** {@code 0.8 to 1.2 times}, or {@code 20 to 30 USD/h}. */
+  public String ends(TornadoRow row) {
+    return plain(row.low()) + " to " + plain(row.high()) + " " + unit(row.unit());
+  }
+
+  private static String unit(String unit) {
+    return unit.equals("x") ? "times" : unit;
+  }
+
+  private String plain(double value) {
+    return wording.plain(value);
+  }
+
+  /** On what an option hangs most; empty where it was not asked. */
+  public String hangsOn(String option) {
+    return ranked(option).stream()
+        .limit(TOLD)
+        .filter(row -> row.width() > 0)
+        .map(
+            row ->
+                row.input()
+                    + " ("
+                    + money(row.netPresentValueAtLow())
+                    + " to "
+                    + money(row.netPresentValueAtHigh())
+                    + " "
+                    + currency()
+                    + " from "
+                    + ends(row)
+                    + ")")
+        .collect(Collectors.joining(", then "));
+  }
+
+  /** The rows of an option, in the order asked for. */
+  public List<BreakEvenRow> breakEven(String option) {
+    return answer.further().breakEven().stream().filter(row -> row.option().equals(option)).toList();
+  }
+
+  /** Where an option is worth nothing; empty where it was not asked. */
+  public String worthNothing(String option) {
+    return breakEven(option).stream().map(this::told).collect(Collectors.joining("; "));
+  }
+
+  private String told(BreakEvenRow row) {
+    if (row.found()) {
+      return "at "
+          + row.input()
+          + " "
+          + four(row.value())
+          + " "
+          + unit(row.unit())
+          + (row.unit().equals("x") ? " what the file says" : " (the file says " + plain(row.inFile()) + ")");
+    }
+    return "at no "
+        + row.input()
+        + " from "
+        + four(row.from())
+        + " to "
+        + four(row.to())
+        + " "
+        + unit(row.unit())
+        + (row.netPresentValue() > 0 ? ", it is worth its price throughout" : ", it loses throughout");
+  }
+
+  /** A value known to a thousandth of itself. */
+  public String four(double value) {
+    return wording.number(value, 0.999 * value, 1.001 * value, "");
+  }
+
+  /** An amount of money to a hundredth of itself or so, without its currency. */
+  public String money(double value) {
+    double known = Math.abs(value) / 100;
+    return wording.number(value, value - known, value + known, currency());
+  }
+
+  private String currency() {
+    return answer.header().currency();
+  }
+}
