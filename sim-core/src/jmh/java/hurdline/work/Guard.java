@@ -44,7 +44,7 @@ public final class Guard {
       new Figure("events a year of the example, mean of replications 1 to 8", events, 60_000, 135_000),
       new Figure("solves for each of them", solves / events, 0.2, 0.6),
       new Figure("bytes allocated a warm year, in kB", bytes("260 lb") / 1e3, 1, 2_000),
-      new Figure("bytes more for each event more, bags of 40 lb against 400 lb", bytesAnEvent(), -0.5, 0.5),
+      new Figure("bytes more for each event more, bags of 40 lb against 400 lb", bytesAnEvent(), -2, 2),
       new Figure("cost of an event in steps of the hold loop, median of 9 turns", ratio(), 0.1, 15)
     };
     boolean sound = true;
@@ -61,6 +61,7 @@ public final class Guard {
     };
   }
 
+  /** An object is 16 bytes at the least, so one at every eighth event shows. */
   private static double bytesAnEvent() {
     Replication coarse = Example.replication(bags("400 lb"));
     Replication fine = Example.replication(bags("40 lb"));
