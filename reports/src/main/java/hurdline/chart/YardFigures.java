@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 public final class YardFigures {
   private final YardAnswer answer;
   private final Wording wording;
+  private final Once<List<Figure>> acres = new Once<>(this::drawAcres);
+  private final Once<List<Figure>> gains = new Once<>(this::drawGains);
   private final Once<List<Figure>> levels = new Once<>(this::drawLevels);
   private final Once<List<Figure>> money = new Once<>(this::drawMoney);
   private final Once<List<Figure>> effects = new Once<>(this::drawEffects);
@@ -100,8 +102,26 @@ public final class YardFigures {
     return new YardChart(answer.header(), name, title, levels, holds, wording).figure();
   }
 
+  /** How surely seasons finish with more or fewer acres. */
+  public List<Figure> acres() {
+    return acres.get();
+  }
+
+  private List<Figure> drawAcres() {
+    return answer.acres().isEmpty() ? List.of() : List.of(new AcresChart(answer, wording).figure());
+  }
+
+  /** What shortens the peak. */
+  public List<Figure> gains() {
+    return gains.get();
+  }
+
+  private List<Figure> drawGains() {
+    return answer.gains().isEmpty() ? List.of() : List.of(new ShorterPeakChart(answer, wording).figure());
+  }
+
   /** Every chart, in the order of the report. */
   public List<Figure> all() {
-    return Stream.of(overflow(), peaks(), effects(), money(), levels()).flatMap(List::stream).toList();
+    return Stream.of(overflow(), peaks(), effects(), money(), gains(), acres(), levels()).flatMap(List::stream).toList();
   }
 }

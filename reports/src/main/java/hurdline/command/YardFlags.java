@@ -2,6 +2,7 @@ package hurdline.command;
 
 import hurdline.study.YardAsk;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine;
 
 /** What is asked of the yard. */
@@ -20,8 +21,27 @@ final class YardFlags {
       description = "Whose yard. Default: the file's first crop.")
   private String crop;
 
+  @CommandLine.Option(
+      names = "--acres",
+      paramLabel = "SHARE",
+      description =
+          "Also says how many acres can be contracted so that this share of seasons finishes the crop,"
+              + " such as 90%%.")
+  private String acres;
+
+  @CommandLine.Option(
+      names = "--gain",
+      description =
+          "Also says what shortens the peak: a truck more or less, longer receiving hours, another"
+              + " shift, the file's options, a tenth more of each machine.")
+  private boolean gain;
+
   YardAsk ask() {
-    return new YardAsk(Optional.ofNullable(crop), overflow == null ? USUAL : share("--overflow", overflow));
+    return new YardAsk(
+        Optional.ofNullable(crop),
+        overflow == null ? USUAL : share("--overflow", overflow),
+        acres == null ? OptionalDouble.empty() : OptionalDouble.of(share("--acres", acres)),
+        gain);
   }
 
   /** A share between 0 and 100 %, both excluded. */

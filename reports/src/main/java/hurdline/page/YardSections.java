@@ -42,6 +42,16 @@ final class YardSections {
             html -> effects.forEach(html::figure)),
         new Section("money", "What each size costs", !money.isEmpty(), html -> money.forEach(html::figure)),
         new Section(
+            "gain",
+            "What shortens the peak",
+            !figures.gains().isEmpty(),
+            html -> figures.gains().forEach(html::figure)),
+        new Section(
+            "acres",
+            "How many acres can be contracted",
+            !figures.acres().isEmpty(),
+            html -> figures.acres().forEach(html::figure)),
+        new Section(
             "levels", "Through the year", true, html -> figures.levels().forEach(html::figure)),
         new Section("assumes", "What these figures assume", true, this::writeAssumptions),
         new Section("cautions", "Cautions", true, this::writeCautions));

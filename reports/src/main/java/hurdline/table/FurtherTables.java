@@ -22,7 +22,7 @@ final class FurtherTables {
       tables.add(best());
     }
     if (!further.gains().isEmpty()) {
-      tables.add(gain());
+      tables.add(SharedTables.gain(further.gains()));
     }
     if (!further.tornado().isEmpty()) {
       tables.add(tornado());
@@ -49,24 +49,6 @@ final class FurtherTables {
                             r.mean(),
                             r.replications(),
                             r.left() ? "yes" : "no")));
-  }
-
-  private Table gain() {
-    return table(
-        "gain.csv",
-        "what,measure,unit,gain,low_95,high_95,told_apart",
-        () ->
-            further.gains().stream()
-                .map(
-                    r ->
-                        row(
-                            r.what(),
-                            r.measure(),
-                            r.unit(),
-                            r.gain(),
-                            r.low95(),
-                            r.high95(),
-                            r.toldApart() ? "yes" : "no")));
   }
 
   private Table tornado() {

@@ -2,6 +2,7 @@ package hurdline.table;
 
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.MonthRow;
+import hurdline.answer.GainRow;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import java.util.List;
@@ -101,6 +102,25 @@ final class SharedTables {
                             r.p05(),
                             r.p50(),
                             r.p95())));
+  }
+
+  /** What more of each thing brings. */
+  static Table gain(List<GainRow> gains) {
+    return table(
+        "gain.csv",
+        "what,measure,unit,gain,low_95,high_95,told_apart",
+        () ->
+            gains.stream()
+                .map(
+                    r ->
+                        row(
+                            r.what(),
+                            r.measure(),
+                            r.unit(),
+                            r.gain(),
+                            r.low95(),
+                            r.high95(),
+                            r.toldApart() ? "yes" : "no")));
   }
 
   static Table table(String file, String columns, Supplier<Stream<Object[]>> rows) {

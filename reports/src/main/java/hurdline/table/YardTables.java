@@ -29,6 +29,12 @@ public final class YardTables {
     if (answer.cheapest().isPresent()) {
       tables.add(cheapest());
     }
+    if (!answer.acres().isEmpty()) {
+      tables.add(acres());
+    }
+    if (!answer.gains().isEmpty()) {
+      tables.add(SharedTables.gain(answer.gains()));
+    }
     return tables;
   }
 
@@ -83,6 +89,17 @@ public final class YardTables {
                             r.aboveLow(),
                             r.aboveHigh(),
                             r.toldApart() ? "yes" : "no")));
+  }
+
+  private Table acres() {
+    return table(
+        "acres.csv",
+        "times,acres,chance_finished,low_95,high_95,left_over_bales",
+        () ->
+            answer.acres().stream()
+                .map(
+                    r ->
+                        row(r.times(), r.acres(), r.chance(), r.low95(), r.high95(), r.leftOver())));
   }
 
   private Table levels() {

@@ -1,14 +1,21 @@
 package hurdline.words;
 
+import hurdline.answer.AcresRow;
 import hurdline.answer.CapacityRow;
+import hurdline.answer.GainRow;
 import hurdline.answer.Header;
 import hurdline.answer.YardAnswer;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The answer on a yard for the terminal, and in two sentences for the head of the report. */
 public final class YardWords {
+  private static final int SHORTER_TOLD = 3;
+
   private final YardAnswer answer;
   private final Wording wording;
 
@@ -25,6 +32,8 @@ public final class YardWords {
     lines.add("no limit  " + noLimit());
     answer.at(answer.asked().holds()).ifPresent(row -> lines.add("now       " + now(row)));
     answer.cheapest().ifPresent(row -> lines.add("cheapest  " + cheapest(row)));
+    shorter().ifPresent(told -> lines.add("shorter   " + told));
+    acres().ifPresent(told -> lines.add("acres     " + told));
     lines.add("The largest stack and the lanes are for the local fire code and the insurer to say.");
     if (seasons() > 1) {
       lines.add("In brackets: 95 % intervals over " + seasons() + " seasons.");
@@ -42,6 +51,8 @@ public final class YardWords {
     answer
         .cheapest()
         .ifPresent(row -> sentences.add("Of the sizes played the cheapest is " + cheapest(row) + "."));
+    shorter().ifPresent(told -> sentences.add("The peak without limit: " + told + "."));
+    acres().ifPresent(told -> sentences.add("Acres of " + answer.asked().crop() + ": " + told + "."));
     return sentences;
   }
 
@@ -178,6 +189,65 @@ public final class YardWords {
         + " a year"
         + (range.isEmpty() ? "" : " (" + range + ")")
         + region;
+  }
+
+  private Optional<String> shorter() {
+    if (answer.gains().isEmpty()) {
+      return Optional.empty();
+    }
+    String told =
+        answer.gains().stream()
+            .filter(row -> row.toldApart() && row.gain() < 0)
+            .sorted(Comparator.comparingDouble(GainRow::gain))
+            .limit(SHORTER_TOLD)
+            .map(this::shorter)
+            .collect(Collectors.joining(", "));
+    return Optional.of(told.isEmpty() ? "nothing that was tried shortens it so that it can be told" : told);
+  }
+
+  private String shorter(GainRow row) {
+    String range = wording.interval(row.gain(), row.low95(), row.high95(), row.unit());
+    return row.what()
+        + " ("
+        + row.more()
+        + ") "
+        + wording.number(row.gain(), row.low95(), row.high95(), row.unit())
+        + " "
+        + row.unit()
+        + (range.isEmpty() ? "" : " (" + range + ")");
+  }
+
+  private Optional<String> acres() {
+    YardAnswer.Land land = answer.land();
+    if (!land.isAsked()) {
+      return Optional.empty();
+    }
+    String goal = wording.asGiven(land.share(), "share") + " of seasons finish";
+    Optional<AcresRow> most = answer.acresAt(land.times());
+    if (most.isEmpty()) {
+      return Optional.of("none was found with which " + goal);
+    }
+    return Optional.of(
+        "up to "
+            + wording.fixed(most.get().acres(), 0, "acre")
+            + " ("
+            + wording.fixed(land.times(), 3, "times")
+            + " times the file's, to within "
+            + wording.asGiven(land.tolerance(), "share")
+            + "), with which "
+            + goal
+            + "; "
+            + known(land.surely(), "surely up to ", "; ")
+            + known(land.surelyNot(), "surely not with ", " or more; ")
+            + "there "
+            + count(most.get().leftOver())
+            + " "
+            + unit()
+            + " are left over on the mean");
+  }
+
+  private String known(double times, String before, String after) {
+    return answer.acresAt(times).map(row -> before + wording.fixed(row.acres(), 0, "acre") + after).orElse("");
   }
 
   private String chance(CapacityRow row) {

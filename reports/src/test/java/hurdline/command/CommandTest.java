@@ -111,7 +111,8 @@ class CommandTest {
     @Override
     public Studies.Sizing yard(Path file, Chosen chosen, Effort effort, YardAsk ask) {
       asked.accept(chosen, effort);
-      boolean stops = ask.equals(new YardAsk(Optional.of("stopped"), 0.125));
+      boolean stops = ask.equals(
+              new YardAsk(Optional.of("stopped"), 0.125, java.util.OptionalDouble.of(0.9), true));
       return new SampleSizing(stops ? SampleYard.stopped() : SampleYard.tooSmall());
     }
 
@@ -601,9 +602,9 @@ class CommandTest {
     assertThat(call("yard", plant.toString(), "--out", answer.toString())).isZero();
     assertThat(namesIn(answer))
         .containsExactly(
-            "capacity.csv", "charts", "cheapest.csv", "levels.csv", "measures.csv", "peaks.csv", "record.json",
+            "acres.csv", "capacity.csv", "charts", "cheapest.csv", "gain.csv", "levels.csv", "measures.csv", "peaks.csv", "record.json",
             "report.html", "summary.csv");
-    assertThat(namesIn(answer.resolve("charts"))).hasSize(7).allMatch(name -> name.endsWith(".svg"));
+    assertThat(namesIn(answer.resolve("charts"))).hasSize(9).allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString())
         .startsWith("Sweetgum Bend shared gin, base, yard of stalk, ")
         .endsWith("Report: " + answer.resolve("report.html") + "\n");
@@ -614,7 +615,8 @@ class CommandTest {
   void aStoppedYardIsKeptAndSaysSo() throws IOException {
     Path answer = dir.resolve("answer");
     assertThat(
-            call("yard", plant.toString(), "--crop", "stopped", "--overflow", "12.5%", "--out", answer.toString()))
+            call("yard", plant.toString(), "--crop", "stopped", "--overflow", "12.5%", "--acres", "90%", "--gain",
+                "--out", answer.toString()))
         .isEqualTo(130);
     assertThat(err.toString())
         .isEqualTo("Stopped: 7 of 40 replications are done; they are saved in " + answer + ".\n");
@@ -629,6 +631,7 @@ class CommandTest {
         "--overflow 0% | hurdline: --overflow \"0%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
         "--overflow NaN% | hurdline: --overflow \"NaN%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
         "--overflow x% | hurdline: --overflow \"x%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
+        "--acres 100% | hurdline: --acres \"100%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
         "--until mass.stalk.fed:2% | hurdline: --until is not there for yard; expected --replications N",
       })
   void aWrongYardIsOneLine(String args, String message) throws IOException {

@@ -159,6 +159,8 @@ class ReportPageTest {
             "If it had no limit",
             "What each size holds back and loses",
             "What each size costs",
+            "What shortens the peak",
+            "How many acres can be contracted",
             "Through the year",
             "What these figures assume",
             "Cautions");
@@ -166,7 +168,7 @@ class ReportPageTest {
         .contains("The plant as it stands: the yard of stalk.")
         .contains("6,400 bales (5,800 or more; no upper limit from 40 seasons)")
         .contains("Fire in the yard");
-    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(7).doesNotHaveDuplicates();
+    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(9).doesNotHaveDuplicates();
     assertThat(found(page, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
   }
 

@@ -1,6 +1,8 @@
 package hurdline.sample;
 
+import hurdline.answer.AcresRow;
 import hurdline.answer.CapacityRow;
+import hurdline.answer.GainRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.LevelRow;
@@ -36,6 +38,15 @@ public final class SampleYard {
         new YardAnswer.Size(6_400, 5_800, NONE, 11_200, 0.05, 0.006, 0.169),
         capacity(true),
         levels(),
+        new YardAnswer.Land(0.9, 1.08, 0.005, 1, 1.2),
+        List.of(
+            new AcresRow(1, 910, 0.95, 0.91, 0.99, 10),
+            new AcresRow(1.08, 982.8, 0.9, 0.76, 0.97, 30),
+            new AcresRow(1.2, 1_092, 0.6, 0.43, 0.75, 220)),
+        List.of(
+            new GainRow("trucks", "one truck more, 4", "yard.stalk.peak", "bales", 150, 90, 210, true),
+            new GainRow("bigger_mill", "the file's option", "yard.stalk.peak", "bales", -900, -1_000, -800, true),
+            new GainRow("feeder", "10 % more rate", "yard.stalk.peak", "bales", -20, -60, 20, false)),
         List.of(new Note("Overflow", "A season overflows when a truck has to wait for room.")),
         YEAR.cautions(),
         YEAR.warnings(),
@@ -53,7 +64,7 @@ public final class SampleYard {
     return new YardAnswer(
         header, of.outline(), new YardAnswer.Asked("stalk", "bales", 0.125, 4_200, "open", true),
         of.summary(), of.peaks(), new YardAnswer.Size(6_300, NONE, NONE, NONE, 0, 0, 0.41), YardAnswer.Size.none(),
-        capacity(false).subList(1, 2), of.levels(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        capacity(false).subList(1, 2), of.levels(), YardAnswer.Land.none(), List.of(), List.of(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
   private static List<PeakRow> peaks() {

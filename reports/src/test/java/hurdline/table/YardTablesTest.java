@@ -47,6 +47,15 @@ class YardTablesTest {
   }
 
   @Test
+  void acresAndGainsAreThereWhereTheyWereAsked() throws IOException {
+    assertThat(lines(SampleYard.tooSmall(), "acres.csv"))
+        .startsWith("times,acres,chance_finished,low_95,high_95,left_over_bales", "1,910,0.95,0.91,0.99,10");
+    assertThat(lines(SampleYard.tooSmall(), "gain.csv"))
+        .contains("what,measure,unit,gain,low_95,high_95,told_apart", "trucks,yard.stalk.peak,bales,150,90,210,yes");
+    assertThat(new YardTables(SampleYard.stopped()).all()).extracting(Table::file).doesNotContain("acres.csv", "gain.csv");
+  }
+
+  @Test
   void levelsAreOfEachPlaceAndOfAll() throws IOException {
     assertThat(lines(SampleYard.tooSmall(), "levels.csv"))
         .startsWith("date,crop,place,unit,mean,p05,p50,p95", "2027-01-04,stalk,shed,bales,140,60,140,230")

@@ -16,6 +16,9 @@ import java.util.Optional;
  *     {@link Size#none()} where the study was stopped before it was found
  * @param capacity one row per size, the smallest first
  * @param levels of the yard without limit
+ * @param land how much can be contracted; {@link Land#none()} where that was not asked or not found
+ * @param acres empty where that was not asked
+ * @param gains what shortens the peak of the yard without limit; empty where that was not asked
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
  * @param warnings what {@code check} warns of, whole lines
@@ -31,6 +34,9 @@ public record YardAnswer(
     Size byRule,
     List<CapacityRow> capacity,
     List<LevelRow> levels,
+    Land land,
+    List<AcresRow> acres,
+    List<GainRow> gains,
     List<Note> assumptions,
     List<Note> cautions,
     List<String> warnings,
@@ -41,6 +47,8 @@ public record YardAnswer(
     peaks = List.copyOf(peaks);
     capacity = List.copyOf(capacity);
     levels = List.copyOf(levels);
+    acres = List.copyOf(acres);
+    gains = List.copyOf(gains);
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);
@@ -87,6 +95,30 @@ public record YardAnswer(
       double no = Double.NaN;
       return new Size(no, no, no, no, no, no, no);
     }
+  }
+
+  /**
+   * The most acres with which enough seasons finish the crop.
+   *
+   * @param share of seasons that must finish
+   * @param times factor on the area of every field; NaN where even the smallest played does not do
+   * @param tolerance how far above {@code times} one that still does may lie
+   * @param surely the largest factor played whose chance is surely enough, by its interval; NaN for none
+   * @param surelyNot the smallest factor played whose chance is surely too small; NaN for none
+   */
+  public record Land(double share, double times, double tolerance, double surely, double surelyNot) {
+    public static Land none() {
+      return new Land(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+    }
+
+    public boolean isAsked() {
+      return !Double.isNaN(share);
+    }
+  }
+
+  /** What a factor on all areas comes to, if it was played. */
+  public Optional<AcresRow> acresAt(double times) {
+    return acres.stream().filter(row -> row.times() == times).findFirst();
   }
 
   /** The row of a size. */

@@ -1,6 +1,8 @@
 package hurdline.study;
 
+import hurdline.answer.AcresRow;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.GainRow;
 import hurdline.answer.Note;
 import hurdline.answer.PeakRow;
 import hurdline.answer.Samples;
@@ -47,7 +49,8 @@ final class YardAnswers {
     this.curve = curve;
   }
 
-  YardAnswer answer(OptionalInt byRule, boolean stopped) {
+  YardAnswer answer(
+      OptionalInt byRule, YardAnswer.Land land, List<AcresRow> acres, List<GainRow> gains, boolean stopped) {
     Outlines outlines = new Outlines(stage);
     List<SummaryRow> summary = new ArrayList<>();
     List<Samples> samples = new ArrayList<>();
@@ -76,6 +79,9 @@ final class YardAnswers {
         byRule.isPresent() ? byRule(byRule.getAsInt()) : YardAnswer.Size.none(),
         curve.rows(),
         new YearRows(YardAnswer.noLimit(), free, unlimited, rows).levels(),
+        land,
+        acres,
+        gains,
         assumptions(stopped),
         new PlantCautions(stage.plant()).notes(),
         source.warnings(),

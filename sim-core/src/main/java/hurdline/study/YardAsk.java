@@ -1,17 +1,30 @@
 package hurdline.study;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What is asked of a yard.
  *
  * @param crop whose yard; none for the file's first crop
  * @param overflow share of seasons in which it may overflow
+ * @param acres share of seasons that must finish the crop, where it is asked how much can be contracted
+ * @param gain whether it is asked what shortens the peak
  */
-public record YardAsk(Optional<String> crop, double overflow) {
+public record YardAsk(Optional<String> crop, double overflow, OptionalDouble acres, boolean gain) {
   public YardAsk {
-    if (!(overflow > 0 && overflow < 1)) {
-      throw new IllegalArgumentException("overflow is " + overflow + "; expected above 0 and below 1");
+    share("overflow", overflow);
+    acres.ifPresent(share -> share("acres", share));
+  }
+
+  /** Only the size, of the file's first crop. */
+  static YardAsk of(double overflow) {
+    return new YardAsk(Optional.empty(), overflow, OptionalDouble.empty(), false);
+  }
+
+  private static void share(String name, double share) {
+    if (!(share > 0 && share < 1)) {
+      throw new IllegalArgumentException(name + " is " + share + "; expected above 0 and below 1");
     }
   }
 }

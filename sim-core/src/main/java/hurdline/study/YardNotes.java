@@ -40,6 +40,25 @@ final class YardNotes {
     if (yard.plant().money().isPresent()) {
       notes.add(new Note("Money of a yard", money()));
     }
+    if (ask.acres().isPresent()) {
+      notes.add(
+          new Note(
+              "Acres",
+              "All fields of the crop are larger or smaller by one factor, in the yard as the file has it"
+                  + " and on the same chance; trucks, balers, crews and shifts stay. A season finishes when"
+                  + " nothing is left over, wherever it lay, as the crop's last campaign ends. The answer is"
+                  + " found by halves to within half a percent of the file's acres; that more acres finish"
+                  + " less often is taken for granted between the factors played."));
+    }
+    if (ask.gain()) {
+      notes.add(
+          new Note(
+              "What shortens the peak",
+              "Each change alone, in the plant with a yard without limit and on the same chance: a truck more"
+                  + " or less, receiving an hour longer, the first other shift of the calendar that fits, the"
+                  + " file's options, and a tenth more of what may hold a line (of a resource one more). What"
+                  + " it would cost is left out. The intervals of all hold together (Bonferroni)."));
+    }
     return notes;
   }
 

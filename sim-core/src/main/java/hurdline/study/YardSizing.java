@@ -1,8 +1,10 @@
 package hurdline.study;
 
+import hurdline.answer.GainRow;
 import hurdline.answer.YardAnswer;
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
@@ -24,6 +26,8 @@ public final class YardSizing {
   private final YardAsk ask;
   private final Stage stage;
   private final CropYard yard;
+  private final Optional<Acreage> acreage;
+  private final List<More> mores;
 
   /**
    * @throws hurdline.plant.ProblemsException if the changed plant has problems, or lacks the crop or a place for it
@@ -35,11 +39,18 @@ public final class YardSizing {
     this.ask = ask;
     stage = Stage.of(source.variants().with(chosen.asArray()));
     yard = CropYard.of(stage.plant(), ask, source.file());
+    acreage =
+        ask.acres().isPresent()
+            ? Optional.of(new Acreage(ask.acres().getAsDouble(), yard, source.file()))
+            : Optional.empty();
+    mores = ask.gain() ? new YardMores(source, unlimited(), stage, yard).all() : List.of();
   }
 
   /** How often a calendar is played in all, about. */
   public int plays() {
-    return effort.replications() * (BESIDES + YardCurve.sizes(0, 1_000).length);
+    int sizes = YardCurve.sizes(0, 1_000).length;
+    int acres = acreage.isPresent() ? Acreage.plants() : 0;
+    return effort.replications() * (BESIDES + sizes + acres + mores.size());
   }
 
   /**
@@ -65,10 +76,18 @@ public final class YardSizing {
     base.ifPresent(figures -> curve.known(yard.holds(), figures));
     OptionalInt byRule = byRule(curve, unlimited.figures());
     curve.play((int) most(unlimited.figures().series(wanted())));
+    acreage.ifPresent(
+        of -> {
+          base.ifPresent(of::known);
+          of.player(change -> plays.whole(changed(change), count));
+        });
+    YardAnswer.Land land = acreage.map(Acreage::play).orElse(YardAnswer.Land.none());
+    List<GainRow> gains = gains(free, unlimited.figures(), plays);
     boolean stopped = count < effort.replications() || plays.isStopAsked();
     return Optional.of(
         new YardAnswers(source, chosen, effort, ask, stage, free, yard, unlimited, base, curve)
-            .answer(byRule, stopped));
+            .answer(
+                byRule, land, acreage.map(Acreage::rows).orElse(List.of()), gains, stopped));
   }
 
   /** Plays until stop is asked for; what is done then is how often all other plants are played. */
@@ -79,6 +98,22 @@ public final class YardSizing {
       players.playTo(effort.replications(), plays::done, plays::isStopAsked);
     }
     return unlimited.figures().count();
+  }
+
+  /** The plant without limit, as something that is chosen. */
+  private Chosen unlimited() {
+    return new Chosen(
+        chosen.option(),
+        chosen.sets(),
+        Stream.concat(chosen.changes().stream(), Stream.of(yard.withoutLimit())).toList());
+  }
+
+  private List<GainRow> gains(Stage free, Figures figures, Plays plays) {
+    Rows rows = new Rows(YardAnswer.noLimit(), free, figures, new Outlines(free));
+    List<String> measured = List.of(Measure.YARD_PEAK.of(yard.crop().name()));
+    return mores.isEmpty()
+        ? List.of()
+        : new Gains(source, unlimited(), mores, measured).play(figures, rows, plays);
   }
 
   private OptionalInt byRule(YardCurve curve, Figures unlimited) {

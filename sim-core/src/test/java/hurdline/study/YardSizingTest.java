@@ -11,6 +11,7 @@ import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.apache.commons.statistics.distribution.PoissonDistribution;
 import org.junit.jupiter.api.Test;
@@ -41,9 +42,13 @@ class YardSizingTest {
   }
 
   private static YardAnswer played(String yaml, Effort effort, double overflow) {
+    return played(yaml, effort, YardAsk.of(overflow));
+  }
+
+  private static YardAnswer played(String yaml, Effort effort, YardAsk ask) {
     PlantFile file = PlantFile.of("one.yaml", yaml);
     Source source = new Source(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
-    return new YardSizing(source, Chosen.base(), effort, new YardAsk(Optional.empty(), overflow))
+    return new YardSizing(source, Chosen.base(), effort, ask)
         .play((done, of) -> {}, () -> false)
         .orElseThrow();
   }
@@ -145,7 +150,7 @@ class YardSizingTest {
     Source source = new Source(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
     AtomicInteger done = new AtomicInteger();
     YardAnswer answer =
-        new YardSizing(source, Chosen.base(), Studied.effort(5, 1), new YardAsk(Optional.empty(), 0.2))
+        new YardSizing(source, Chosen.base(), Studied.effort(5, 1), YardAsk.of(0.2))
             .play((plays, of) -> done.set(plays), () -> done.get() >= 12)
             .orElseThrow();
     assertThat(answer.header().stopped()).isTrue();
@@ -154,12 +159,47 @@ class YardSizingTest {
     assertThat(answer.byRule().bales()).isNaN();
   }
 
+  /**
+   * Without chance: 30 ha of 7 t/ha are 420 bales, baled 200 a day from the third of March; the line begins on the eighth
+   * and works 8 bales an hour for two days, 384 bales, the loads add nothing here.
+   */
+  @Test
+  void theAcresThatCanBeFinishedAreThoseThatTheLineCanWork() {
+    String yaml =
+        trucks()
+            .replace("yield: {normal: {mean: 7 t/ha, sd: 1 t/ha}}", "yield: 7 t/ha")
+            .replace("{exponential: {mean: 40 min}}", "40 min")
+            .replaceAll(", loads: \\{.*\\}\\}\\}", "}}")
+            .replace("holds: 300 bales, loss: 2 %/month", "holds: 2000 bales");
+    YardAnswer answer =
+        played(yaml, Studied.effort(2, 1), new YardAsk(Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+    double most = 384.0 / 420;
+    assertThat(answer.land().times()).isBetween(most - 0.02, most);
+    assertThat(answer.acresAt(answer.land().times()).orElseThrow().chance()).isEqualTo(1);
+    assertThat(answer.acresAt(1).orElseThrow().chance()).isZero();
+    assertThat(answer.acresAt(1).orElseThrow().acres()).isCloseTo(74.1316, within(1e-4));
+    assertThat(answer.acresAt(1).orElseThrow().leftOver()).isBetween(420.0 - 384, 420.0 - 384 + 4);
+  }
+
+  @Test
+  void whatShortensThePeakIsToldInPairs() {
+    YardAnswer answer =
+        played(
+            trucks().replace("from: 2027-03-08", "from: 2027-03-02"), Studied.effort(6, 2),
+            new YardAsk(Optional.empty(), 0.2, OptionalDouble.empty(), true));
+    assertThat(answer.gains()).extracting(row -> row.what() + ": " + row.more())
+        .startsWith("trucks: one truck more, 3", "trucks: one truck less, 1", "receiving: open to 19:00")
+        .contains("feeder: 10 % more rate");
+    assertThat(answer.gains()).allMatch(row -> row.measure().equals("yard.stalk.peak"));
+    assertThat(answer.gains()).anyMatch(row -> row.gain() != 0);
+  }
+
   @Test
   void anUnknownCropIsToldWithTheNearestWord() {
     PlantFile file = PlantFile.of("one.yaml", trucks());
     Source source = new Source(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
     assertThatThrownBy(
-            () -> new YardSizing(source, Chosen.base(), Studied.effort(1, 1), new YardAsk(Optional.of("stak"), 0.05)))
+            () -> new YardSizing(source, Chosen.base(), Studied.effort(1, 1), new YardAsk(Optional.of("stak"), 0.05, OptionalDouble.empty(), false)))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("one.yaml: \"stak\" is no crop of this file; expected a crop, perhaps \"stalk\"");
   }

@@ -1,0 +1,108 @@
+package hurdline.chart;
+
+import hurdline.answer.AcresRow;
+import hurdline.answer.YardAnswer;
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+
+/** How surely seasons finish, and what is left over, with more or fewer acres. */
+final class AcresChart {
+  private static final BasicStroke DASHED =
+      new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {8, 5}, 0);
+
+  private final YardAnswer answer;
+  private final Wording wording;
+
+  AcresChart(YardAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  Figure figure() {
+    String title = "Seasons that finish, and what is left over, by acres; dashed: wanted, and the answer";
+    NumberAxis acres = Look.numberAxis("acres of " + answer.asked().crop(), wording);
+    acres.setAutoRangeIncludesZero(false);
+    CombinedDomainXYPlot all = new CombinedDomainXYPlot(acres);
+    all.setGap(14);
+    all.setBackgroundPaint(Color.WHITE);
+    all.add(chance());
+    all.add(leftOver());
+    return new Figure("acres", title, alternative(), Look.svg("acres", all, false, 420, title, alternative()), table());
+  }
+
+  private XYPlot chance() {
+    NumberAxis axis = Look.numberAxis("% of seasons finish", wording);
+    axis.setRange(0, 100);
+    YIntervalSeries series = new YIntervalSeries("chance");
+    answer.acres().forEach(r -> series.add(r.acres(), 100 * r.chance(), 100 * r.low95(), 100 * r.high95()));
+    XYPlot plot = plot(series, axis);
+    plot.addRangeMarker(new ValueMarker(100 * answer.land().share(), Palette.VERMILLION, DASHED));
+    return plot;
+  }
+
+  private XYPlot leftOver() {
+    YIntervalSeries series = new YIntervalSeries("left over");
+    answer.acres().forEach(r -> series.add(r.acres(), r.leftOver(), r.leftOver(), r.leftOver()));
+    return plot(series, Look.numberAxis("mean " + answer.asked().unit() + " left over", wording));
+  }
+
+  private XYPlot plot(YIntervalSeries series, NumberAxis axis) {
+    YIntervalSeriesCollection data = new YIntervalSeriesCollection();
+    data.addSeries(series);
+    DeviationRenderer band = new DeviationRenderer(true, true);
+    band.setAlpha(0.35f);
+    band.setSeriesPaint(0, Palette.BLUE);
+    band.setSeriesFillPaint(0, Palette.SKY);
+    band.setSeriesStroke(0, new BasicStroke(2));
+    band.setSeriesShape(0, new java.awt.geom.Ellipse2D.Double(-3, -3, 6, 6));
+    XYPlot plot = Look.dressed(new XYPlot(data, null, axis, band));
+    answer
+        .acresAt(answer.land().times())
+        .ifPresent(row -> plot.addDomainMarker(new ValueMarker(row.acres(), Palette.INK, DASHED)));
+    return plot;
+  }
+
+  private String alternative() {
+    AcresRow first = answer.acres().get(0);
+    AcresRow last = answer.acres().get(answer.acres().size() - 1);
+    return "Two lines over acres: " + said(first) + "; " + said(last) + ".";
+  }
+
+  private String said(AcresRow row) {
+    return "with "
+        + wording.fixed(row.acres(), 0, "acre")
+        + " acres "
+        + wording.fixed(row.chance(), 0, "share")
+        + " % of seasons finish and "
+        + wording.fixed(row.leftOver(), 0, answer.asked().unit())
+        + " "
+        + answer.asked().unit()
+        + " are left over on the mean";
+  }
+
+  private Figure.Grid table() {
+    List<List<String>> rows = new ArrayList<>();
+    for (AcresRow row : answer.acres()) {
+      rows.add(
+          List.of(
+              wording.fixed(row.acres(), 0, "acre"),
+              wording.fixed(row.times(), 3, "times"),
+              wording.fixed(row.chance(), 0, "share"),
+              wording.fixed(row.low95(), 0, "share") + " to " + wording.fixed(row.high95(), 0, "share"),
+              wording.fixed(row.leftOver(), 0, answer.asked().unit())));
+    }
+    return new Figure.Grid(
+        List.of("acres", "times the file's", "finish in % of seasons", "95 % interval", "left over, mean " + answer.asked().unit()),
+        rows);
+  }
+}

@@ -1,0 +1,189 @@
+package hurdline.study;
+
+import hurdline.answer.AcresRow;
+import hurdline.answer.YardAnswer;
+import hurdline.estimate.Interval;
+import hurdline.estimate.Intervals;
+import hurdline.measure.Measure;
+import hurdline.plant.Change;
+import hurdline.plant.Delivery;
+import hurdline.plant.Line;
+import hurdline.plant.ProblemsException;
+import hurdline.plant.SeasonEntry;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * How many acres of a crop can be contracted: all its fields larger or smaller by one factor, on the same chance, first at
+ * even steps, then by halves between the last that does and the first that does not.
+ */
+final class Acreage {
+  /** Factors are counted in steps of this; it is the tolerance of the answer. */
+  private static final double STEP = 0.005;
+
+  private static final int ONCE = 200;
+  private static final int[] EVEN = {100, 120, 140, 160, 180, 200, 220, 240, 260, 280, 300};
+  private static final int[] BEYOND = {400, 600, 800, 1200, 1600};
+  private static final int[] BELOW = {80, 60, 40, 20, 10};
+  private static final double ACRE_M2 = 4046.8564224;
+
+  private final double share;
+  private final String line;
+  private final List<Delivery.Field> fields;
+  private final CropYard yard;
+  private Function<Change, Optional<Figures>> player = change -> Optional.empty();
+  private final Map<Integer, Figures> played = new TreeMap<>();
+
+  /**
+   * @param share of seasons that must finish
+   * @throws ProblemsException if the crop has no fields or no line works it
+   */
+  Acreage(double share, CropYard yard, String file) {
+    this.share = share;
+    this.yard = yard;
+    String crop = yard.crop().name();
+    fields =
+        yard.plant().deliveries().stream()
+            .filter(delivery -> delivery.crop().equals(crop))
+            .flatMap(delivery -> delivery.fields().stream())
+            .toList();
+    if (fields.isEmpty()) {
+      throw wrong(file, crop, "has no fields whose acres could be asked for", "fields under deliveries." + crop);
+    }
+    List<String> lines =
+        yard.plant().lines().stream().filter(l -> l.crop().equals(crop)).map(Line::name).toList();
+    line =
+        yard.plant().season().stream()
+            .filter(SeasonEntry.Campaign.class::isInstance)
+            .map(SeasonEntry.Campaign.class::cast)
+            .filter(campaign -> lines.contains(campaign.line()))
+            .max(Comparator.comparing(SeasonEntry.Campaign::to))
+            .map(SeasonEntry.Campaign::line)
+            .orElseThrow(() -> wrong(file, crop, "is worked by no line in the season", "a campaign of one of its lines"));
+  }
+
+  private static ProblemsException wrong(String file, String crop, String said, String expected) {
+    return new ProblemsException(List.of(file + ": \"" + crop + "\" " + said + "; expected " + expected));
+  }
+
+  /** About how many plants are played. */
+  static int plants() {
+    return EVEN.length + 5;
+  }
+
+  /** Who plays the plant with something more changed. */
+  void player(Function<Change, Optional<Figures>> who) {
+    player = who;
+  }
+
+  void known(Figures asTheFileHasIt) {
+    played.put(ONCE, asTheFileHasIt);
+  }
+
+  /** Finds the answer, or ends early where it is stopped. */
+  YardAnswer.Land play() {
+    for (int steps : EVEN) {
+      if (at(steps).isEmpty()) {
+        return land(Double.NaN);
+      }
+    }
+    int from = does(EVEN[0]) ? EVEN[0] : 0;
+    for (int at = 0; from == 0 && at < BELOW.length; at++) {
+      if (at(BELOW[at]).isEmpty()) {
+        return land(Double.NaN);
+      }
+      from = does(BELOW[at]) ? BELOW[at] : 0;
+    }
+    for (int at = 0; firstThatDoesNot(from).isEmpty() && at < BEYOND.length; at++) {
+      if (at(BEYOND[at]).isEmpty()) {
+        return land(Double.NaN);
+      }
+    }
+    return from == 0 ? land(Double.NaN) : halve(from);
+  }
+
+  private YardAnswer.Land halve(int from) {
+    Optional<Integer> first = firstThatDoesNot(from);
+    if (first.isEmpty()) {
+      return land(BEYOND[BEYOND.length - 1]);
+    }
+    int bad = first.get();
+    int good = played.keySet().stream().filter(steps -> steps < first.get()).mapToInt(i -> i).max().orElse(from);
+    while (bad - good > 1) {
+      int middle = good + (bad - good) / 2;
+      if (at(middle).isEmpty()) {
+        return land(Double.NaN);
+      }
+      if (does(middle)) {
+        good = middle;
+      } else {
+        bad = middle;
+      }
+    }
+    return land(good);
+  }
+
+  private Optional<Integer> firstThatDoesNot(int from) {
+    return played.keySet().stream().filter(steps -> steps > from && !does(steps)).findFirst();
+  }
+
+  private YardAnswer.Land land(double steps) {
+    List<AcresRow> rows = rows();
+    return new YardAnswer.Land(
+        share,
+        steps / ONCE,
+        STEP,
+        rows.stream().filter(row -> row.low95() >= share).mapToDouble(AcresRow::times).max().orElse(Double.NaN),
+        rows.stream().filter(row -> row.high95() < share).mapToDouble(AcresRow::times).min().orElse(Double.NaN));
+  }
+
+  private Optional<Figures> at(int steps) {
+    if (!played.containsKey(steps)) {
+      String times = new BigDecimal(steps).multiply(new BigDecimal("0.005")).stripTrailingZeros().toPlainString();
+      String path = "deliveries." + yard.crop().name() + ".fields.*.area";
+      player.apply(new Change.Value(path, "x" + times)).ifPresent(figures -> played.put(steps, figures));
+    }
+    return Optional.ofNullable(played.get(steps));
+  }
+
+  private boolean does(int steps) {
+    Figures figures = played.get(steps);
+    return finished(figures) >= share * figures.count() - 1e-9;
+  }
+
+  /** Seasons with nothing left over when the crop's last campaign ends. */
+  private int finished(Figures figures) {
+    return (int) Arrays.stream(leftOver(figures)).filter(left -> left == 0).count();
+  }
+
+  private double[] leftOver(Figures figures) {
+    return figures.series(Measure.SEASON_LEFT_OVER.of(line));
+  }
+
+  List<AcresRow> rows() {
+    double acres = fields.stream().mapToDouble(Delivery.Field::areaM2).sum() / ACRE_M2;
+    List<AcresRow> rows = new ArrayList<>();
+    played.forEach(
+        (steps, figures) -> {
+          int finished = finished(figures);
+          Interval chance = Intervals.chance95(finished, figures.count());
+          double times = steps / (double) ONCE;
+          rows.add(
+              new AcresRow(
+                  times,
+                  times * acres,
+                  finished / (double) figures.count(),
+                  chance.low(),
+                  chance.high(),
+                  figures.mean(Measure.SEASON_LEFT_OVER.of(line))));
+        });
+    return rows;
+  }
+}

@@ -1,0 +1,119 @@
+package hurdline.study;
+
+import hurdline.plant.Change;
+import hurdline.plant.Delivery;
+import hurdline.plant.Option;
+import hurdline.plant.ProblemsException;
+import hurdline.plant.SeasonEntry;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What may shorten the peak of a yard: a truck more or less, an hour more of receiving, another shift, each option of the
+ * file, and a tenth more of what may hold a line.
+ */
+final class YardMores {
+  private static final int DAY_S = 86_400;
+  private static final int HOUR_S = 3_600;
+
+  private final Source source;
+  private final Chosen base;
+  private final Stage stage;
+  private final String crop;
+  private final List<More> all = new ArrayList<>();
+
+  /** @param base the plant without limit */
+  YardMores(Source source, Chosen base, Stage stage, CropYard yard) {
+    this.source = source;
+    this.base = base;
+    this.stage = stage;
+    crop = yard.crop().name();
+    stage.plant().deliveries().stream().filter(d -> d.crop().equals(crop)).forEach(this::delivery);
+    secondShift();
+    stage.plant().options().stream().map(Option::name).forEach(this::option);
+    all.addAll(new Mores(source, base, stage).all());
+  }
+
+  /** Those that make a plant without problems. */
+  List<More> all() {
+    return all;
+  }
+
+  private void delivery(Delivery delivery) {
+    String path = "deliveries." + crop;
+    delivery
+        .trucks()
+        .filter(trucks -> !delivery.fields().isEmpty())
+        .ifPresent(
+            trucks -> {
+              truck(path, trucks.count() + 1, "one truck more, ");
+              if (trucks.count() > 1) {
+                truck(path, trucks.count() - 1, "one truck less, ");
+              }
+              int to = Math.min(DAY_S, delivery.hours().toS() + HOUR_S);
+              if (to > delivery.hours().toS()) {
+                String clock = String.format(Locale.ROOT, "%02d:%02d", to / HOUR_S, to % HOUR_S / 60);
+                add(More.of("receiving", "open to " + clock, value(path + ".hours.to", '"' + clock + '"')));
+              }
+            });
+  }
+
+  private void truck(String path, int count, String says) {
+    add(More.of("trucks", says + count, value(path + ".trucks.count", Integer.toString(count))));
+  }
+
+  /** In every campaign of the crop also the first shift of the calendar that does not run into those it has. */
+  private void secondShift() {
+    List<SeasonEntry> season = stage.plant().season();
+    for (var shift : stage.plant().calendar().shifts()) {
+      List<Change> changes = new ArrayList<>();
+      for (int at = 0; at < season.size(); at++) {
+        if (season.get(at) instanceof SeasonEntry.Campaign campaign
+            && works(campaign.line())
+            && !campaign.shifts().contains(shift.name())) {
+          List<String> shifts = new ArrayList<>(campaign.shifts());
+          shifts.add(shift.name());
+          Change change = value("season." + at + ".shifts", shifts.toString());
+          if (isPossible(new More("", "", List.of(change)))) {
+            changes.add(change);
+          }
+        }
+      }
+      if (!changes.isEmpty() && add(new More("shift " + shift.name(), "worked in the whole season", changes))) {
+        return;
+      }
+    }
+  }
+
+  private boolean works(String line) {
+    return stage.plant().lines().stream().anyMatch(l -> l.name().equals(line) && l.crop().equals(crop));
+  }
+
+  private void option(String name) {
+    if (!List.of(base.option().split("\\+")).contains(name)) {
+      add(More.of(name, "the file's option", new Change.Named(name)));
+    }
+  }
+
+  private static Change value(String path, String value) {
+    return new Change.Value(path, value);
+  }
+
+  private boolean add(More more) {
+    boolean possible = isPossible(more);
+    if (possible) {
+      all.add(more);
+    }
+    return possible;
+  }
+
+  private boolean isPossible(More more) {
+    try {
+      source.variants().with(Gains.changes(base, more));
+      return true;
+    } catch (ProblemsException inTheWay) {
+      return false;
+    }
+  }
+}
