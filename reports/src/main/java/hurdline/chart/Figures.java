@@ -2,6 +2,7 @@ package hurdline.chart;
 
 import hurdline.answer.Outline;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.Trace;
 import hurdline.measure.Measure;
 import hurdline.words.Wording;
 import java.util.List;
@@ -18,6 +19,7 @@ public final class Figures {
   private final Once<List<Figure>> flows = new Once<>(this::drawFlows);
   private final Once<List<Figure>> machineTime = new Once<>(this::drawMachineTime);
   private final Once<List<Figure>> weeks = new Once<>(this::drawWeeks);
+  private final Once<List<Figure>> day = new Once<>(this::drawDay);
   private final Once<List<Figure>> yard = new Once<>(this::drawYard);
   private final Once<List<Figure>> money = new Once<>(this::drawMoney);
   private final Once<List<Figure>> energy = new Once<>(this::drawEnergy);
@@ -100,6 +102,18 @@ public final class Figures {
     return answer.weeks().stream().anyMatch(row -> row.measure().equals(measure));
   }
 
+  /** The span of {@code --trace} on one time axis, if it is short enough to be read. */
+  public List<Figure> day() {
+    return day.get();
+  }
+
+  private List<Figure> drawDay() {
+    Trace trace = answer.trace();
+    return DayChart.isReadable(trace.day())
+        ? List.of(new DayChart(trace.day(), trace.replication(), wording).figure())
+        : List.of();
+  }
+
   /** The yard through the calendar. */
   public List<Figure> yard() {
     return yard.get();
@@ -140,7 +154,7 @@ public final class Figures {
 
   /** Every chart, in the order of the report. */
   public List<Figure> all() {
-    return Stream.of(holders(), flows(), machineTime(), weeks(), yard(), money(), energy())
+    return Stream.of(holders(), flows(), machineTime(), weeks(), day(), yard(), money(), energy())
         .flatMap(List::stream)
         .toList();
   }

@@ -52,6 +52,11 @@ final class RunSections {
             html -> writeTime(html, figures.machineTime())),
         new Section("weeks", "Week by week", !weeks.isEmpty(), html -> weeks.forEach(html::figure)),
         new Section(
+            "day",
+            "A day under the glass",
+            answer.trace().day() != null,
+            html -> new DaySection(answer.trace(), wording).write(html, figures.day())),
+        new Section(
             "yard",
             "The yard",
             !yard.isEmpty() || tables.hasTrucks(),

@@ -14,6 +14,7 @@ import com.google.gson.stream.JsonToken;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.Day;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.LineFlow;
@@ -24,6 +25,7 @@ import hurdline.answer.SeasonAnswer;
 import hurdline.answer.Trace;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Set;
 
 /**
@@ -41,6 +43,7 @@ final class Json {
         .registerTypeAdapter(double.class, new NumberOrNull())
         .registerTypeAdapter(Double.class, new NumberOrNull())
         .registerTypeAdapter(LocalDate.class, new IsoDate())
+        .registerTypeAdapter(LocalDateTime.class, new IsoTime())
         .registerTypeAdapterFactory(new OneLineEach())
         .setExclusionStrategies(new WithoutReplications())
         .create();
@@ -80,13 +83,25 @@ final class Json {
     }
   }
 
+  private static final class IsoTime extends TypeAdapter<LocalDateTime> {
+    @Override
+    public void write(JsonWriter out, LocalDateTime value) throws IOException {
+      out.value(value.toString());
+    }
+
+    @Override
+    public LocalDateTime read(JsonReader in) throws IOException {
+      return LocalDateTime.parse(in.nextString());
+    }
+  }
+
   /**
    * Keeps each row on a line of its own, so that a version control's difference is readable and the
    * file small.
    */
   private static final class OneLineEach implements TypeAdapterFactory {
     private static final Set<Class<?>> SPREAD =
-        Set.of(Header.class, Outline.class, LineFlow.class, PaperAnswer.Line.class);
+        Set.of(Header.class, Outline.class, LineFlow.class, PaperAnswer.Line.class, Trace.class, Day.class);
 
     @Override
     public <T> TypeAdapter<T> create(Gson gson, TypeToken<T> type) {
@@ -109,17 +124,16 @@ final class Json {
     }
   }
 
-  /** The replications are in measures.csv, the trace in trace.csv, all of a grid in grid.csv. */
+  /** The replications are in measures.csv, the events of a trace in trace.csv, all of a grid in grid.csv. */
   private static final class WithoutReplications implements ExclusionStrategy {
     @Override
     public boolean shouldSkipField(FieldAttributes field) {
-      return false;
+      return field.getDeclaringClass() == Trace.class && field.getName().equals("rows");
     }
 
     @Override
     public boolean shouldSkipClass(Class<?> type) {
       return type == Samples.class
-          || type == Trace.class
           || type == CompareAnswer.Replayed.class
           || type == SeasonAnswer.Replayed.class
           || type == GridAnswer.All.class;

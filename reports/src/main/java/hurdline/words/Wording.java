@@ -4,6 +4,8 @@ import hurdline.answer.HolderRow;
 import hurdline.answer.SummaryRow;
 import java.math.BigDecimal;
 import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Locale;
 
 /** Amounts as people read them: unit system, locale, and the digits that they deserve. */
@@ -12,10 +14,12 @@ public final class Wording {
 
   private final UnitSystem units;
   private final Digits digits;
+  private final Dates dates;
 
   public Wording(UnitSystem units, Locale locale) {
     this.units = units;
     this.digits = new Digits(locale);
+    this.dates = new Dates(locale);
   }
 
   public UnitSystem units() {
@@ -88,13 +92,15 @@ public final class Wording {
     return digits.at(shown(value, unit), -decimals);
   }
 
-  /** {@code 2,520 to 2,600}, or empty where there is no interval, or only one of rounding. */
+  /** {@code 2,520 to 2,600}, or empty where there is no interval or none that shows. */
   public String interval(double value, double low, double high, String unit) {
     if (!(high - low > ROUNDING * Math.abs(value))) {
       return "";
     }
     int last = lastPlace(value, low, high, unit);
-    return digits.at(shown(low, unit), last) + " to " + digits.at(shown(high, unit), last);
+    String from = digits.at(shown(low, unit), last);
+    String to = digits.at(shown(high, unit), last);
+    return from.equals(to) ? "" : from + " to " + to;
   }
 
   /** The unit as it stands behind a number or at the head of a column. */
@@ -105,6 +111,26 @@ public final class Wording {
   /** The amount in the shown unit, for a picture. */
   public double shown(double value, String unit) {
     return unit.equals("share") ? 100 * value : units.amount(value, unit);
+  }
+
+  /** {@code 2027-07-06}, {@code Jul 6, 2027} or {@code 6 Jul 2027}. */
+  public String date(LocalDate date) {
+    return dates.date(date);
+  }
+
+  /** The date without its year. */
+  public String day(LocalDate date) {
+    return dates.day(date);
+  }
+
+  /** {@code 2027-07} or {@code Jul 2027}. */
+  public String month(YearMonth month) {
+    return dates.month(month);
+  }
+
+  /** {@code Jan 4, 2027 to Dec 31, 2027}. */
+  public String span(LocalDate from, LocalDate to) {
+    return date(from) + " to " + date(to);
   }
 
   /** How the numbers of an axis are written. */

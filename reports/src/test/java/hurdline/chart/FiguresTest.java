@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.answer.RunAnswer;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
+import hurdline.sample.SampleDay;
 import hurdline.words.UnitSystem;
 import hurdline.words.Wording;
 import java.io.StringReader;
@@ -35,7 +36,9 @@ class FiguresTest {
       new CompareFigures(SampleCompare.two(), new Wording(UnitSystem.US, Locale.ROOT)).all();
 
   static List<Figure> figures() {
-    return Stream.concat(ALL.stream(), COMPARED.stream()).toList();
+    Wording wording = new Wording(UnitSystem.US, Locale.ROOT);
+    Figure day = new DayChart(SampleDay.day(), 1, wording).figure();
+    return Stream.of(ALL, COMPARED, List.of(day)).flatMap(List::stream).toList();
   }
 
   @Test

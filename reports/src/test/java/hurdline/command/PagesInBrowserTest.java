@@ -53,7 +53,7 @@ class PagesInBrowserTest {
   static List<Shown> pages() {
     String example = ROOT.resolve("line-configs/sweetgum-bend.yaml").toString();
     return List.of(
-        new Shown("run", List.of("run", example, "--replications", "4")),
+        new Shown("run", List.of("run", example, "--replications", "4", "--trace", "2027-07-06..2027-07-07")),
         new Shown(
             "compare",
             List.of("compare", example, "--among", "bigger_mill", "--replications", "15")),

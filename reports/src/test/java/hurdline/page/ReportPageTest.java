@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.answer.Answer;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
+import hurdline.sample.SampleDay;
 import hurdline.sample.SampleGrid;
 import hurdline.sample.SampleSeason;
 import hurdline.sample.SampleYard;
@@ -28,7 +29,8 @@ class ReportPageTest {
   private static final String YEAR = ReportPage.html(SampleAnswer.year(), US);
 
   static List<Answer> answers() {
-    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
+    return List.of(
+        SampleAnswer.year(), SampleDay.traced(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
         SampleSeason.two(),
         SampleGrid.line(), SampleGrid.tiles(), SampleYard.tooSmall(), SampleYard.stopped());
   }
@@ -66,6 +68,15 @@ class ReportPageTest {
             "What these figures assume",
             "Cautions",
             "Why these figures can be believed");
+  }
+
+  @Test
+  void aTraceGivesADayUnderTheGlass() {
+    String page = ReportPage.html(SampleDay.traced(), US);
+    assertThat(found(page, "<h2>([^<]*)</h2>")).contains("A day under the glass");
+    assertThat(page)
+        .contains("One replication of many, number 3: what happened in it, not what is to be")
+        .contains("2027-07-06 12:00</th><td>mill</td><td>choke and hammers</td>");
   }
 
   @Test

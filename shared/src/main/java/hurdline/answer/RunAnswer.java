@@ -27,8 +27,8 @@ import java.util.Optional;
  * @param warnings what {@code check} warns of, whole lines
  * @param samples every measure of every replication; {@link Samples#none()} after reading {@code
  *     record.json}
- * @param trace the events and rates of {@code --trace}, else {@link Trace#none()}; not kept in
- *     {@code record.json}
+ * @param trace the events and rates of {@code --trace}, else {@link Trace#none()}; its rows are not
+ *     kept in {@code record.json}
  */
 public record RunAnswer(
     Header header,

@@ -3,17 +3,24 @@ package hurdline.answer;
 import java.util.List;
 
 /**
- * What happened in a span of one replication, event by event; {@code trace.csv}.
+ * What happened in a span of one replication, event by event; {@code trace.csv}. In {@code
+ * record.json} it stands without its rows.
  *
  * @param replication counts from 1
  * @param heads heads whose rates the rows give, in t/h
  * @param bins bins whose levels the rows give, in t
+ * @param day the same as a picture shows it, or null
  */
-public record Trace(int replication, List<String> heads, List<String> bins, List<Row> rows) {
+public record Trace(
+    int replication, List<String> heads, List<String> bins, List<Row> rows, Day day) {
   public Trace {
     heads = List.copyOf(heads);
     bins = List.copyOf(bins);
-    rows = List.copyOf(rows);
+    rows = rows == null ? List.of() : List.copyOf(rows);
+  }
+
+  public Trace(int replication, List<String> heads, List<String> bins, List<Row> rows) {
+    this(replication, heads, bins, rows, null);
   }
 
   /**

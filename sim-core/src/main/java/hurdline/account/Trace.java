@@ -14,8 +14,17 @@ public interface Trace {
   /**
    * All that was due at the instant of the last notes is done.
    *
+   * @param clockS that instant
    * @param rateKgPerS [head] from now on; read only, written again later
    * @param levelKg [bin] now; read only, written again later
    */
-  default void flows(double[] rateKgPerS, double[] levelKg) {}
+  default void flows(double clockS, double[] rateKgPerS, double[] levelKg) {}
+
+  /**
+   * How things stand after the same instant.
+   *
+   * @param state [machine] by its place in {@link hurdline.measure.State}; read only
+   * @param inYard [crop] bales in the yard; read only
+   */
+  default void standing(double clockS, int[] state, int[] inYard) {}
 }

@@ -1,6 +1,7 @@
 package hurdline.study;
 
 import hurdline.account.Trace;
+import hurdline.answer.Outline;
 import hurdline.line.Layout;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -20,6 +21,7 @@ final class TraceBook implements Trace {
   private final Layout layout;
   private final Span span;
   private final LocalDateTime start;
+  private final DayBook day;
   private final List<Noted> now = new ArrayList<>();
   private final List<hurdline.answer.Trace.Row> rows = new ArrayList<>();
   private boolean told;
@@ -30,6 +32,30 @@ final class TraceBook implements Trace {
     layout = stage.layout();
     this.span = span;
     start = stage.plant().calendar().from().atStartOfDay();
+    LocalDateTime end = stage.plant().calendar().to().plusDays(1).atStartOfDay();
+    Outline outline = new Outlines(stage).outline();
+    List<String> heads = IntStream.range(0, layout.heads).mapToObj(this::head).toList();
+    Span within = new Span(span.replication(), later(span.from(), start), earlier(span.to(), end));
+    day =
+        within.from().isBefore(within.to())
+            ? new DayBook(layout, outline, heads, crops(stage, outline), start, within)
+            : null;
+  }
+
+  /** In the order in which the yard numbers them. */
+  private static List<Outline.Crop> crops(Stage stage, Outline outline) {
+    return IntStream.range(0, stage.yard().crops())
+        .mapToObj(stage.yard()::crop)
+        .flatMap(name -> outline.crops().stream().filter(crop -> crop.name().equals(name)))
+        .toList();
+  }
+
+  private static LocalDateTime later(LocalDateTime one, LocalDateTime other) {
+    return one.isAfter(other) ? one : other;
+  }
+
+  private static LocalDateTime earlier(LocalDateTime one, LocalDateTime other) {
+    return one.isBefore(other) ? one : other;
   }
 
   boolean isOf(int replication) {
@@ -39,6 +65,9 @@ final class TraceBook implements Trace {
   @Override
   public void note(double clockS, String where, String what, double amount) {
     told = true;
+    if (day != null) {
+      day.note(where, what);
+    }
     LocalDateTime at = start.plusNanos(Math.round(clockS * 1e3) * 1_000_000);
     if (!at.isBefore(span.from()) && !at.isAfter(span.to())) {
       now.add(new Noted(at, where, what, amount));
@@ -46,7 +75,17 @@ final class TraceBook implements Trace {
   }
 
   @Override
-  public void flows(double[] rateKgPerS, double[] levelKg) {
+  public void standing(double clockS, int[] state, int[] inYard) {
+    if (day != null) {
+      day.standing(clockS, state, inYard);
+    }
+  }
+
+  @Override
+  public void flows(double clockS, double[] rateKgPerS, double[] levelKg) {
+    if (day != null) {
+      day.flows(clockS, rateKgPerS, levelKg);
+    }
     if (now.isEmpty()) {
       return;
     }
@@ -69,7 +108,8 @@ final class TraceBook implements Trace {
         span.replication(),
         IntStream.range(0, layout.heads).mapToObj(this::head).toList(),
         IntStream.range(0, layout.bins).mapToObj(layout.naming.bins::name).toList(),
-        rows);
+        rows,
+        day == null ? null : day.day());
   }
 
   /** A head by the feeder or bin it draws from, with its line where several lines draw from that. */

@@ -138,7 +138,7 @@ final class Present {
     if (trace != null) {
       double[] rates = IntStream.range(0, layout.heads).mapToDouble(network::rateKgPerS).toArray();
       double[] levels = IntStream.range(0, layout.bins).mapToDouble(carrying::levelKg).toArray();
-      trace.flows(rates, levels);
+      trace.flows(nowS, rates, levels);
     }
   }
 }

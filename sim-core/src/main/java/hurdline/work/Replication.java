@@ -11,6 +11,7 @@ import hurdline.line.Haulage;
 import hurdline.line.Layout;
 import hurdline.line.Roster;
 import hurdline.line.YardPlan;
+import java.util.stream.IntStream;
 
 /**
  * One pass through the horizon, from event to event.
@@ -29,6 +30,7 @@ public final class Replication {
 
   private final Layout layout;
   private final Roster roster;
+  private final int crops;
   private final Present present;
   private final Standing standing;
   private final Stopping stopping;
@@ -56,6 +58,7 @@ public final class Replication {
   public Replication(Layout layout, Roster roster, YardPlan yard, Haulage haulage) {
     this.layout = layout;
     this.roster = roster;
+    crops = yard.crops();
     present = new Present(layout, roster, Tables.places(layout));
     slots = present.slots;
     standing = new Standing(layout, present);
@@ -190,6 +193,16 @@ public final class Replication {
       }
     } while (present.pending.nextS() <= present.nowS + Present.INSTANT_S);
     present.settled();
+    tellStanding();
+  }
+
+  private void tellStanding() {
+    if (present.trace != null) {
+      present.trace.standing(
+          present.nowS,
+          IntStream.range(0, layout.machines).map(watching.states::state).toArray(),
+          IntStream.range(0, crops).map(intake.levels::inYard).toArray());
+    }
   }
 
   private void solve() {
