@@ -4,6 +4,7 @@ import hurdline.answer.MonthRow;
 import hurdline.answer.RunAnswer;
 import hurdline.measure.Measure;
 import hurdline.words.Wording;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.CategoryAxis;
@@ -36,7 +37,7 @@ final class EnergyCharts {
     List<MonthRow> months =
         answer.months().stream().filter(row -> row.measure().equals(measure.of())).toList();
     DefaultCategoryDataset data = new DefaultCategoryDataset();
-    months.forEach(row -> data.addValue(row.mean(), "mean", row.month()));
+    months.forEach(row -> data.addValue(row.mean(), "mean", month(row)));
     BarRenderer bars = new BarRenderer();
     bars.setBarPainter(new StandardBarPainter());
     bars.setShadowVisible(false);
@@ -60,7 +61,7 @@ final class EnergyCharts {
 
   private String alternative(String title, List<MonthRow> months, String unit) {
     List<String> parts = new ArrayList<>();
-    months.forEach(row -> parts.add(row.month() + " " + wording.fixed(row.mean(), 0, unit)));
+    months.forEach(row -> parts.add(month(row) + " " + wording.fixed(row.mean(), 0, unit)));
     return title + ", bars of " + unit + ": " + String.join(", ", parts) + ".";
   }
 
@@ -69,7 +70,7 @@ final class EnergyCharts {
     for (MonthRow row : months) {
       rows.add(
           List.of(
-              row.month(),
+              month(row),
               wording.fixed(row.mean(), 0, unit),
               wording.fixed(row.p05(), 0, unit),
               wording.fixed(row.p50(), 0, unit),
@@ -77,5 +78,9 @@ final class EnergyCharts {
     }
     return new Figure.Grid(
         List.of("month", "mean " + unit, "5 % " + unit, "50 % " + unit, "95 % " + unit), rows);
+  }
+
+  private String month(MonthRow row) {
+    return wording.month(YearMonth.parse(row.month()));
   }
 }

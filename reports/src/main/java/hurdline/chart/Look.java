@@ -5,10 +5,14 @@ import hurdline.words.Wording;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
-import java.text.SimpleDateFormat;
+import java.text.DateFormat;
+import java.text.FieldPosition;
+import java.text.ParsePosition;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.Calendar;
 import java.util.Date;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -71,21 +75,43 @@ final class Look {
   }
 
   /**
-   * A date axis over the horizon; ticks are written as numbers, which no locale's data can change.
+   * A date axis over the horizon, its dates in the reader's order.
    */
-  static DateAxis dateAxis(LocalDate from, LocalDate to) {
+  static DateAxis dateAxis(LocalDate from, LocalDate to, Wording wording) {
     DateAxis axis = new DateAxis(null, NO_ZONE, Locale.ROOT);
     long days = ChronoUnit.DAYS.between(from, to) + 1;
     boolean byDay = days <= DAYS_SHOWN_AS_DAYS;
     int step = (int) (byDay ? (days + 9) / 10 : 1 + days / 31 / MONTHS_WITHOUT_GAPS);
-    SimpleDateFormat format = new SimpleDateFormat(byDay ? "MM-dd" : "yyyy-MM", Locale.ROOT);
-    format.setTimeZone(NO_ZONE);
+    Ticks format = new Ticks(wording, byDay);
     axis.setTickUnit(
         new DateTickUnit(byDay ? DateTickUnitType.DAY : DateTickUnitType.MONTH, step, format));
     axis.setRange(new Date(millis(from)), new Date(millis(to.plusDays(1))));
     dress(axis);
     axis.setTickLabelFont(Fonts.of(10));
     return axis;
+  }
+
+  /** Writes dates as the wording does. */
+  private static final class Ticks extends DateFormat {
+    private final transient Wording wording;
+    private final boolean byDay;
+
+    Ticks(Wording wording, boolean byDay) {
+      this.wording = wording;
+      this.byDay = byDay;
+      calendar = Calendar.getInstance(NO_ZONE, Locale.ROOT);
+    }
+
+    @Override
+    public StringBuffer format(Date date, StringBuffer text, FieldPosition place) {
+      LocalDate at = LocalDate.ofInstant(date.toInstant(), ZoneOffset.UTC);
+      return text.append(byDay ? wording.day(at) : wording.month(YearMonth.from(at)));
+    }
+
+    @Override
+    public Date parse(String text, ParsePosition place) {
+      throw new UnsupportedOperationException("ticks are only written");
+    }
   }
 
   /** A legend's patch, wide enough to show a pattern. */

@@ -120,7 +120,7 @@ final class WeekCharts {
     return Look.dressed(
         new XYPlot(
             data,
-            Look.dateAxis(answer.header().from(), answer.header().to()),
+            Look.dateAxis(answer.header().from(), answer.header().to(), wording),
             Look.numberAxis(wording.unit("t") + " a week", wording),
             bars));
   }
@@ -154,7 +154,7 @@ final class WeekCharts {
     }
     return best == null
         ? "no week is recorded"
-        : "the most, " + wording.amount(best.mean(), "t") + ", in the week from " + best.from();
+        : "the most, " + wording.amount(best.mean(), "t") + ", in the week from " + wording.date(best.from());
   }
 
   /** Weeks in which nothing moved are left out; weeks.csv has them all. */
@@ -165,7 +165,7 @@ final class WeekCharts {
       rows.add(
           List.of(
               Integer.toString(week.week()),
-              week.from().toString(),
+              wording.date(week.from()),
               tonnes(week.mean()),
               tonnes(week.p05()),
               tonnes(week.p50()),
@@ -184,7 +184,7 @@ final class WeekCharts {
       for (WeekRow week : of(Measure.PRODUCT_MASS.of(product))) {
         rows.computeIfAbsent(
                 week.week(),
-                n -> new ArrayList<>(List.of(Integer.toString(n), week.from().toString())))
+                n -> new ArrayList<>(List.of(Integer.toString(n), wording.date(week.from()))))
             .add(tonnes(week.mean()));
       }
     }

@@ -78,7 +78,7 @@ final class YardChart {
     XYPlot plot =
         Look.dressed(
             new XYPlot(
-                data, Look.dateAxis(header.from(), header.to()), axis, band));
+                data, Look.dateAxis(header.from(), header.to(), wording), axis, band));
     if (capacity > 0) {
       axis.setRange(
           0, 1.1 * Math.max(capacity, levels.stream().mapToDouble(LevelRow::p95).max().orElse(0)));
@@ -112,7 +112,7 @@ final class YardChart {
         most == null
             ? "nothing is recorded"
             : "on the mean the most at "
-                + most.date()
+                + wording.date(most.date())
                 + ", "
                 + count(most.mean())
                 + " "
@@ -137,7 +137,7 @@ final class YardChart {
       if (next.getDayOfMonth() == 1 || row.date().equals(header.to())) {
         rows.add(
             List.of(
-                row.date().toString(),
+                wording.date(row.date()),
                 count(row.mean()),
                 count(row.p05()),
                 count(row.p50()),

@@ -19,7 +19,16 @@ import picocli.CommandLine;
     sortOptions = false,
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%n",
-    footer = {"", "Example: hurdline check sweetgum-bend.yaml --option bigger_mill"})
+    footer = {
+      "",
+      "Examples:",
+      "  hurdline check my-plant.yaml",
+      "        all that is wrong with the file at once; else its capacity on paper",
+      "  hurdline check my-plant.yaml --option bigger_mill --units metric",
+      "        the same with an option of the file, in tonnes",
+      "  hurdline check my-plant.yaml --set machines.mill.power=\"50 hp\"",
+      "        what would hold the line with another motor?"
+    })
 final class CheckVerb implements Callable<Integer> {
   private final Setting setting;
 

@@ -29,7 +29,14 @@ import picocli.CommandLine;
     footer = {
       "",
       "Ctrl-C ends a comparison early; what is done by then is kept and reported.",
-      "Example: hurdline compare sweetgum-bend.yaml --among bigger_mill,second_bag_hand"
+      "",
+      "Examples:",
+      "  hurdline compare my-plant.yaml",
+      "        each option of the file alone against the plant as it stands",
+      "  hurdline compare my-plant.yaml --among bigger_mill,bigger_mill+second_bag_hand",
+      "        two of them, the second being both together",
+      "  hurdline compare my-plant.yaml --replications 200 --seed 7",
+      "        closer intervals, other chance"
     })
 final class CompareVerb implements Callable<Integer> {
   private final Setting setting;

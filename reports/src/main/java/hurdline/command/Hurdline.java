@@ -3,7 +3,9 @@ package hurdline.command;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -20,11 +22,16 @@ import picocli.CommandLine.Command;
     optionListHeading = "%nOptions:%n",
     footer = {
       "",
-      "hurdline VERB --help tells what a verb can do.",
+      "hurdline VERB --help tells what a verb can do, with examples. A first hour:",
+      "  hurdline new my-plant                  a plant file to edit",
+      "  hurdline check my-plant/small.yaml     is it right, what can it do on paper?",
+      "  hurdline run my-plant/small.yaml       what will it do?",
+      "  hurdline compare my-plant/small.yaml   do its options pay?",
+      "",
       "Exit codes: 0 done, 1 a fault in the program, 2 the file or the call is wrong, 130 stopped"
           + " by the user."
     })
-public final class Hurdline {
+public final class Hurdline implements Callable<Integer> {
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
@@ -34,14 +41,45 @@ public final class Hurdline {
       description = "Shows the program's version.")
   private boolean version;
 
-  private Hurdline() {}
+  @CommandLine.Option(
+      names = "--completion",
+      description =
+          "Prints a script with which bash and zsh complete verbs and options; to use it:"
+              + " source <(scripts/hurdline --completion)")
+  private boolean completion;
+
+  private final Setting setting;
+
+  private Hurdline(Setting setting) {
+    this.setting = setting;
+  }
+
+  /** Without a verb there is only the completion script to ask for. */
+  @Override
+  public Integer call() {
+    if (!completion) {
+      dressed(setting, ofAllVerbs(setting)).usage(setting.err());
+      return ExitCode.WRONG_CALL.number();
+    }
+    setting.out().print(AutoComplete.bash("hurdline", ofAllVerbs(setting)));
+    setting.out().flush();
+    return ExitCode.DONE.number();
+  }
 
   public static void main(String[] args) {
     PrintWriter out =
         new PrintWriter(new java.io.OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
     PrintWriter err =
         new PrintWriter(new java.io.OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
-    int code = call(new Setting(out, err, Terminal.isThere(), new EngineStudies()), args);
+    Setting setting =
+        new Setting(
+            out,
+            err,
+            Terminal.isThere(),
+            new EngineStudies(),
+            Terminal.locale(),
+            Terminal.showsColours());
+    int code = call(setting, args);
     out.flush();
     err.flush();
     System.exit(code);
@@ -58,7 +96,7 @@ public final class Hurdline {
   }
 
   private static CommandLine ofAllVerbs(Setting setting) {
-    return new CommandLine(new Hurdline(), new Verbs(setting));
+    return new CommandLine(new Hurdline(setting), new Verbs(setting));
   }
 
   /** Only the verb that is called for: reading the flags of all of them takes a while. */
@@ -76,8 +114,9 @@ public final class Hurdline {
   private static CommandLine dressed(Setting setting, CommandLine line) {
     return line.setOut(setting.out())
         .setErr(setting.err())
-        .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
-        .setUsageHelpWidth(100)
+        .setColorScheme(
+            CommandLine.Help.defaultColorScheme(new Ink(setting.inColour()).ansi()))
+        .setUsageHelpWidth(80)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler((wrong, args) -> Failures.call(setting, wrong))
         .setExecutionExceptionHandler((fault, command, parsed) -> Failures.of(setting, fault));

@@ -14,7 +14,14 @@ import picocli.CommandLine;
     sortOptions = false,
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%n",
-    footer = {"", "Example: hurdline new my-plant --shape small"})
+    footer = {
+      "",
+      "Examples:",
+      "  hurdline new my-plant",
+      "        writes my-plant/small.yaml, which runs at once",
+      "  hurdline new my-plant --shape shared",
+      "        a gin that works cotton and stalks in turn, with options to compare"
+    })
 final class NewVerb implements Callable<Integer> {
   /** The plants to start from. */
   enum Shape {

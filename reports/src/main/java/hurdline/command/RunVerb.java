@@ -26,8 +26,20 @@ import picocli.CommandLine;
     footer = {
       "",
       "Ctrl-C ends a run early; what is done by then is kept and reported.",
-      "Example: hurdline run sweetgum-bend.yaml --option bigger_mill",
-      "Example: hurdline run sweetgum-bend.yaml --vary machines.mill.power=x0.5..x3..x0.5"
+      "",
+      "Examples:",
+      "  hurdline run my-plant.yaml",
+      "        40 replications, seed 1; the answer in words, and a report",
+      "  hurdline run my-plant.yaml --option bigger_mill --out with-mill",
+      "        with an option of the file, the answer into a folder of that name",
+      "  hurdline run my-plant.yaml --until money.margin:2%%",
+      "        as many replications as the margin needs to be known to 2 %%",
+      "  hurdline run my-plant.yaml --vary machines.mill.power=x0.5..x3..x0.5",
+      "        the same plant over a grid of mills",
+      "  hurdline run my-plant.yaml --trace 2027-07-06..2027-07-07 --replication 3",
+      "        two days of the third replication, drawn and event by event",
+      "  hurdline run my-plant.yaml --json --quiet > answer.json",
+      "        for scripts: the answer as JSON and nothing else"
     })
 final class RunVerb implements Callable<Integer> {
   private final Setting setting;

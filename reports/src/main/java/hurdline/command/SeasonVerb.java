@@ -28,8 +28,16 @@ import picocli.CommandLine;
     footer = {
       "",
       "Ctrl-C ends a comparison early; what is done by then is kept and reported.",
-      "Example: hurdline season one_or_two_shifts.yaml --plans base,two_shifts",
-      "Example: hurdline season one_or_two_shifts.yaml --vary season.1.changeover=2d..10d..2d"
+      "",
+      "Examples:",
+      "  hurdline season my-plant.yaml",
+      "        the season as the file has it against all its plans",
+      "  hurdline season my-plant.yaml --plans base,two_shifts",
+      "        only these two",
+      "  hurdline season early.yaml late.yaml",
+      "        two files, each a plan of its own",
+      "  hurdline season my-plant.yaml --vary season.1.changeover=2d..10d..2d",
+      "        how long may the changeover take?"
     })
 final class SeasonVerb implements Callable<Integer> {
   private final Setting setting;

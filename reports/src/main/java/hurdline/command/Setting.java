@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import java.io.PrintWriter;
+import java.util.Locale;
 
 /**
  * What a verb works in.
@@ -9,5 +10,18 @@ import java.io.PrintWriter;
  * @param err for errors and progress
  * @param onTerminal whether someone watches {@code err}
  * @param studies answers questions about plants
+ * @param locale whose order dates and whose marks numbers have where the call names none
+ * @param inColour whether {@code out} is a terminal that shows colours
  */
-record Setting(PrintWriter out, PrintWriter err, boolean onTerminal, Studies studies) {}
+record Setting(
+    PrintWriter out,
+    PrintWriter err,
+    boolean onTerminal,
+    Studies studies,
+    Locale locale,
+    boolean inColour) {
+  /** Dates as in the tables, no colours. */
+  Setting(PrintWriter out, PrintWriter err, boolean onTerminal, Studies studies) {
+    this(out, err, onTerminal, studies, Locale.ROOT, false);
+  }
+}

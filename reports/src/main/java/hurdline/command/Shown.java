@@ -21,7 +21,8 @@ final class Shown {
   @CommandLine.Option(
       names = "--locale",
       paramLabel = "TAG",
-      description = "Whose marks numbers bear, such as de or fr-CA. Default: 1,234.5.")
+      description = "Whose order dates and whose marks numbers have on terminal and page, such as en-US, de or"
+              + " fr-CA. Default: the system's; 2027-01-31 and 1,234.5 where it has none.")
   private String locale;
 
   @CommandLine.Option(
@@ -34,6 +35,12 @@ final class Shown {
       description = "Shows neither progress nor the answer in words.")
   private boolean quiet;
 
+  private final Setting setting;
+
+  Shown(Setting setting) {
+    this.setting = setting;
+  }
+
   boolean json() {
     return json;
   }
@@ -43,7 +50,7 @@ final class Shown {
   }
 
   Wording wording() {
-    return new Wording(units, locale == null ? Locale.ROOT : wanted());
+    return new Wording(units, locale == null ? setting.locale() : wanted());
   }
 
   private Locale wanted() {

@@ -25,17 +25,31 @@ final class Told {
   void tell(Answer answer, List<String> warnings, List<String> lines, Path folder)
       throws IOException {
     PrintWriter words = shown.json() ? setting.err() : setting.out();
-    warnings.forEach(warning -> setting.err().println("warning: " + warning));
+    Ink errInk = new Ink(setting.inColour() && setting.onTerminal());
+    warnings.forEach(
+        warning -> setting.err().println(errInk.warning("warning: ") + warning));
     if (shown.json()) {
       RecordFile.write(answer, setting.out());
     }
     if (!shown.quiet()) {
-      lines.forEach(words::println);
+      tell(words, lines);
       words.println("Report: " + folder.resolve("report.html"));
     }
     Header header = answer.header();
     if (header.stopped()) {
       setting.err().println("Stopped: " + done(header) + " saved in " + folder + ".");
+    }
+  }
+
+  /** In 80 columns; the first line is the title. */
+  private void tell(PrintWriter words, List<String> lines) {
+    Ink ink = new Ink(setting.inColour() && !shown.json());
+    for (int at = 0; at < lines.size(); at++) {
+      List<String> broken = Column.broken(lines.get(at));
+      for (int part = 0; part < broken.size(); part++) {
+        String line = broken.get(part);
+        words.println(at == 0 ? ink.bold(line) : part == 0 ? ink.head(line) : line);
+      }
     }
   }
 

@@ -30,6 +30,9 @@ final class Verbs implements CommandLine.IFactory {
     if (type == NewVerb.class) {
       return type.cast(new NewVerb(setting));
     }
+    if (type == Shown.class) {
+      return type.cast(new Shown(setting));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

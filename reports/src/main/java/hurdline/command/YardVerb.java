@@ -28,7 +28,12 @@ import picocli.CommandLine;
     footer = {
       "",
       "Ctrl-C ends it early; what is done by then is kept and reported.",
-      "Example: hurdline yard sweetgum-bend.yaml --overflow 10%% --replications 100"
+      "",
+      "Examples:",
+      "  hurdline yard my-plant.yaml",
+      "        how big must the yard be, to overflow in at most a season in 20?",
+      "  hurdline yard my-plant.yaml --overflow 10%% --replications 100",
+      "        at most one in ten, and closer intervals"
     })
 final class YardVerb implements Callable<Integer> {
   private final Setting setting;

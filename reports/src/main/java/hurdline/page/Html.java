@@ -2,12 +2,16 @@ package hurdline.page;
 
 import hurdline.chart.Figure;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Writes HTML; all text given to it is escaped, so that a name of the plant file cannot become
  * markup.
  */
 final class Html {
+  private static final Pattern DATE =
+      Pattern.compile("\\d{4}-\\d\\d|(\\d{1,2} )?[A-Z][a-z]{2} (\\d{1,2}, )?\\d{4}");
+
   private final StringBuilder out = new StringBuilder();
 
   /** Escapes text for use between tags and in double-quoted attributes. */
@@ -68,12 +72,10 @@ final class Html {
     }
     raw("</tr></thead>\n<tbody>\n");
     for (List<String> row : grid.rows()) {
-      raw(isNumber(row.get(0)) ? "<tr><th scope=\"row\" class=\"d\">" : "<tr><th scope=\"row\">")
+      raw(isNumber(row.get(0)) || isDate(row.get(0)) ? "<tr><th scope=\"row\" class=\"d\">" : "<tr><th scope=\"row\">")
           .text(row.get(0))
           .raw("</th>");
-      row.subList(1, row.size())
-          .forEach(
-              cell -> raw(isNumber(cell) ? "<td class=\"n\">" : "<td>").text(cell).raw("</td>"));
+      row.subList(1, row.size()).forEach(this::cell);
       raw("</tr>\n");
     }
     return raw("</tbody></table></div>\n");
@@ -92,6 +94,16 @@ final class Html {
 
   private static boolean isNumbers(Figure.Grid grid, int column) {
     return column > 0 && !grid.rows().isEmpty() && isNumber(grid.rows().get(0).get(column));
+  }
+
+  private void cell(String text) {
+    String kind = isDate(text) ? " class=\"d\"" : isNumber(text) ? " class=\"n\"" : "";
+    raw("<td" + kind + ">").text(text).raw("</td>");
+  }
+
+  /** In any order; what must not be broken into two lines. */
+  private static boolean isDate(String cell) {
+    return DATE.matcher(cell).lookingAt();
   }
 
   private static boolean isNumber(String cell) {

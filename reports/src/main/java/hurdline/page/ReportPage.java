@@ -29,39 +29,39 @@ public final class ReportPage {
 
   /** The page of an answer; the same answer and wording give the same bytes. */
   public static String html(Answer answer, Wording wording) {
-    return html(answer, sections(answer, wording));
+    return html(answer, wording, sections(answer, wording));
   }
 
   /** The page of a run whose charts are drawn already. */
   public static String html(RunAnswer run, Wording wording, Figures figures) {
-    return html(run, new RunSections(run, wording, figures).all());
+    return html(run, wording, new RunSections(run, wording, figures).all());
   }
 
   /** The page of a comparison whose charts are drawn already. */
   public static String html(CompareAnswer compare, Wording wording, CompareFigures figures) {
-    return html(compare, new CompareSections(compare, wording, figures).all());
+    return html(compare, wording, new CompareSections(compare, wording, figures).all());
   }
 
   /** The page of a grid whose charts are drawn already. */
   public static String html(GridAnswer grid, Wording wording, GridFigures figures) {
-    return html(grid, new GridSections(grid, wording, figures).all());
+    return html(grid, wording, new GridSections(grid, wording, figures).all());
   }
 
   /** The page of season plans whose charts are drawn already. */
   public static String html(SeasonAnswer season, Wording wording, PlanFigures figures) {
-    return html(season, new SeasonSections(season, wording, figures).all());
+    return html(season, wording, new SeasonSections(season, wording, figures).all());
   }
 
   /** The page of a yard whose charts are drawn already. */
   public static String html(YardAnswer yard, Wording wording, YardFigures figures) {
-    return html(yard, new YardSections(yard, wording, figures).all());
+    return html(yard, wording, new YardSections(yard, wording, figures).all());
   }
 
-  private static String html(Answer answer, List<Section> all) {
+  private static String html(Answer answer, Wording wording, List<Section> all) {
     List<Section> sections =
         Stream.concat(all.stream(), Stream.of(ProofSection.section())).filter(Section::isWanted).toList();
     Html html = new Html();
-    head(html, answer);
+    head(html, answer, wording);
     html.raw("<nav aria-label=\"Contents\"><ul>\n");
     sections.forEach(
         section ->
@@ -99,7 +99,7 @@ public final class ReportPage {
     throw new AssertionError("no page for " + answer.getClass());
   }
 
-  private static void head(Html html, Answer answer) {
+  private static void head(Html html, Answer answer, Wording wording) {
     Header header = answer.header();
     html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
@@ -109,7 +109,7 @@ public final class ReportPage {
     html.element("title", header.plant() + ": " + asked(answer));
     html.raw("<style>\n" + styles() + "</style>\n</head>\n<body>\n<header>\n");
     html.element("h1", header.plant());
-    html.paragraph(subtitle(answer));
+    html.paragraph(subtitle(answer, wording));
     html.raw("</header>\n");
   }
 
@@ -138,7 +138,7 @@ public final class ReportPage {
     return answer.plans().stream().map(SeasonAnswer.Plan::name).collect(Collectors.joining(", "));
   }
 
-  private static String subtitle(Answer answer) {
+  private static String subtitle(Answer answer, Wording wording) {
     Header header = answer.header();
     if (answer instanceof GridAnswer grid) {
       return new KeyWords(grid).subtitle();
@@ -154,7 +154,7 @@ public final class ReportPage {
             + (answer instanceof YardAnswer yard ? ": the yard of " + yard.asked().crop() : "");
     String changes =
         header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
-    return what + changes + ". " + header.from() + " to " + header.to() + ".";
+    return what + changes + ". " + wording.span(header.from(), header.to()) + ".";
   }
 
   private static String styles() {

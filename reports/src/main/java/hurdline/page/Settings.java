@@ -19,7 +19,7 @@ final class Settings {
     rows.add(
         List.of(
             "changes", header.changes().isEmpty() ? "none" : String.join(", ", header.changes())));
-    rows.add(List.of("calendar", header.from() + " to " + header.to()));
+    rows.add(List.of("calendar", wording.span(header.from(), header.to())));
     rows.add(
         List.of(
             "replications",

@@ -124,9 +124,7 @@ public final class CompareWords {
             .map(CompareAnswer.Option::name)
             .collect(Collectors.joining(", "))
         + ", "
-        + header.from()
-        + " to "
-        + header.to()
+        + wording.span(header.from(), header.to())
         + ", "
         + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
         + (header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "")

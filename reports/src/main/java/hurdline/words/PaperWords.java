@@ -26,9 +26,7 @@ public final class PaperWords {
             + ", "
             + answer.header().option()
             + ", "
-            + answer.header().from()
-            + " to "
-            + answer.header().to());
+            + wording.span(answer.header().from(), answer.header().to()));
     for (PaperAnswer.Line line : answer.lines()) {
       lines.add("");
       lines.addAll(lineOf(line));

@@ -55,7 +55,7 @@ public final class RunWords {
             .collect(
                 Collectors.joining(
                     "; ",
-                    "From " + answer.header().from() + " to " + answer.header().to() + " ",
+                    "From " + wording.span(answer.header().from(), answer.header().to()) + " ",
                     ""));
     String margin =
         answer
@@ -85,9 +85,7 @@ public final class RunWords {
         + header.option()
         + changes
         + ", "
-        + header.from()
-        + " to "
-        + header.to()
+        + wording.span(header.from(), header.to())
         + ", "
         + count
         + stopped

@@ -68,9 +68,7 @@ public final class SeasonWords {
         + option
         + changes
         + ", "
-        + header.from()
-        + " to "
-        + header.to()
+        + wording.span(header.from(), header.to())
         + ", "
         + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
         + (header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "")
@@ -182,7 +180,7 @@ public final class SeasonWords {
   }
 
   private String date(double day) {
-    return answer.header().from().plusDays(Math.round(day) - 1).toString();
+    return wording.date(answer.header().from().plusDays(Math.round(day) - 1));
   }
 
   private String leftOver(String plan, Outline.Line line) {

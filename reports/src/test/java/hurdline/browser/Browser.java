@@ -47,6 +47,9 @@ public final class Browser implements AutoCloseable {
         "--disable-background-networking",
         "--disable-component-update",
         "--disable-sync",
+        "--disable-renderer-backgrounding",
+        "--disable-backgrounding-occluded-windows",
+        "--disable-background-timer-throttling",
         "--user-data-dir=" + profile);
     ChromeDriverService service =
         new ChromeDriverService.Builder()

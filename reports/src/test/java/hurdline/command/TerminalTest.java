@@ -1,0 +1,134 @@
+package hurdline.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonParser;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The answer as a terminal or a script gets it. */
+class TerminalTest {
+  private static final Path ROOT = Path.of(System.getProperty("hurdline.root"));
+
+  @TempDir Path dir;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private void call(boolean inColour, Locale locale, String... args) {
+    List<String> all = new ArrayList<>(List.of(args));
+    if (args[0].equals("run")) {
+      all.addAll(List.of("--replications", "2", "--out", dir.resolve("answer").toString()));
+      all.add(1, ROOT.resolve("line-configs/small.yaml").toString());
+    }
+    Setting setting =
+        new Setting(
+            new PrintWriter(out, true),
+            new PrintWriter(err, true),
+            inColour,
+            new EngineStudies(),
+            locale,
+            inColour);
+    assertThat(Hurdline.call(setting, all.toArray(String[]::new))).as(err.toString()).isZero();
+  }
+
+  @Test
+  void theAnswerFitsEightyColumns() {
+    call(false, Locale.ROOT, "run");
+    List<String> lines = out.toString().lines().toList();
+    assertThat(lines).hasSizeGreaterThan(6);
+    // The last line has the folder, which is as long as it is.
+    assertThat(lines.subList(0, lines.size() - 1))
+        .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
+    assertThat(lines).anyMatch(line -> line.startsWith("            "));
+  }
+
+  @Test
+  void coloursAreForTerminalsOnly() throws Exception {
+    call(false, Locale.ROOT, "run");
+    assertThat(out.toString() + err).doesNotContain("\u001b");
+    out.getBuffer().setLength(0);
+    Files.move(dir.resolve("answer"), dir.resolve("before"));
+    call(true, Locale.ROOT, "run");
+    assertThat(out.toString()).contains("\u001b[1m").contains("\u001b[0m");
+    assertThat(Files.readString(dir.resolve("answer/report.html")))
+        .isEqualTo(Files.readString(dir.resolve("before/report.html")));
+  }
+
+  @Test
+  void jsonOnStandardOutputIsNothingButJson() {
+    call(true, Locale.GERMANY, "run", "--json");
+    assertThat(JsonParser.parseString(out.toString()).getAsJsonObject().keySet()).contains("answer");
+    assertThat(out.toString()).doesNotContain("\u001b");
+    assertThat(err.toString()).contains("Report: ");
+  }
+
+  @Test
+  void quietSaysNothing() {
+    call(false, Locale.ROOT, "run", "--quiet");
+    assertThat(out.toString()).isEmpty();
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void theSystemsLocaleOrdersDatesAndMarksNumbersOnTerminalAndPage() throws Exception {
+    call(false, Locale.GERMANY, "run", "--units", "metric");
+    assertThat(out.toString()).contains("1 Mar 2027 to 28 May 2027").containsPattern("\\d\\.\\d{3} ");
+    assertThat(Files.readString(dir.resolve("answer/report.html")))
+        .contains("1 Mar 2027 to 28 May 2027");
+    String weeks = Files.readString(dir.resolve("answer/weeks.csv"), StandardCharsets.UTF_8);
+    assertThat(weeks).contains("2027-03-01").containsPattern("\\d\\.\\d{3}");
+  }
+
+  @Test
+  void aNamedLocaleGoesBeforeTheSystems() {
+    call(false, Locale.GERMANY, "run", "--locale", "en-US");
+    assertThat(out.toString()).contains("Mar 1, 2027 to May 28, 2027").containsPattern("\\d,\\d{3} ");
+  }
+
+  @Test
+  void aLongLineGoesOnUnderItsText() {
+    String label = "  made      ";
+    List<String> lines = Column.broken(label + "lint 4,270 ton, ".repeat(7).strip());
+    assertThat(lines).hasSize(2);
+    assertThat(lines.get(1)).startsWith(" ".repeat(label.length()) + "l");
+    assertThat(Column.broken("short")).containsExactly("short");
+    assertThat(Column.broken("x".repeat(100))).containsExactly("x".repeat(100));
+  }
+
+  @Test
+  void theCompletionScriptCompletesVerbsAndOptions() throws Exception {
+    call(false, Locale.ROOT, "--completion");
+    Path script = Files.writeString(dir.resolve("completion.bash"), out.toString());
+    assertThat(completed(script, "hurdline", "ru")).containsExactly("run");
+    assertThat(completed(script, "hurdline", "run", "--see")).containsExactly("--seed");
+  }
+
+  private static List<String> completed(Path script, String... words) throws Exception {
+    String last = words[words.length - 1];
+    String call =
+        "source '"
+            + script
+            + "'; COMP_WORDS=("
+            + String.join(" ", words)
+            + "); COMP_CWORD="
+            + (words.length - 1)
+            + "; COMP_LINE='"
+            + String.join(" ", words)
+            + "'; COMP_POINT=${#COMP_LINE}; _complete_hurdline hurdline '"
+            + last
+            + "' ''; printf '%s\\n' \"${COMPREPLY[@]}\"";
+    Process bash = new ProcessBuilder("bash", "-c", call).start();
+    return new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
+        .lines()
+        .map(String::strip)
+        .toList();
+  }
+}
