@@ -239,8 +239,8 @@ class GridCommandTest {
         .contains("x0.5,more,mass.stalk.fed,t,27,27,27,2", "x2,base,money.wages,USD,300,300,300,2");
     assertThat(out.toString())
         .contains(
-            "Most margin: base at x0.5 and x1, more at x1.5 and x2; it changes from base to more near"
-                + " x1.11, told apart between x1 and x1.5\n");
+            "Most margin: base at x0.5 and x1, more at x1.5 and x2; it changes from base to\n"
+                + "  more near x1.11, told apart between x1 and x1.5\n");
     assertThat(Files.readString(answer.resolve("report.html"))).contains("Where the best plan changes");
   }
 
