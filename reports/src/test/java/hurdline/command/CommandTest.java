@@ -488,7 +488,7 @@ class CommandTest {
         .hasSize(9)
         .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString().lines())
-        .hasSizeBetween(12, 36)
+        .hasSizeBetween(12, 44)
         .first()
         .asString()
         .startsWith("Sweetgum Bend shared gin, base against bigger_mill, bigger_mill+hand,");

@@ -174,7 +174,8 @@ class ReportPageTest {
             "How many acres can be contracted",
             "Through the year",
             "What these figures assume",
-            "Cautions");
+            "Cautions",
+            "Why these figures can be believed");
     assertThat(page)
         .contains("The plant as it stands: the yard of stalk.")
         .contains("6,400 bales (5,800 or more; no upper limit from 40 seasons)")
