@@ -19,9 +19,7 @@ public final class MaterialBooks {
   public final double[] fedDryKg;
   public final double[] driedKg;
 
-  /** [component] dry matter drawn by feeds, and what breaking has added to it. */
-  public final double[] fedComponentKg;
-
+  /** [component] dry matter that breaking has added to it. */
   public final double[] brokenKg;
 
   /** [machine] inflow. */
@@ -49,7 +47,6 @@ public final class MaterialBooks {
   public final double[] leftComponentKg;
 
   public double leftWaterKg;
-  public double fedWaterKg;
 
   /** [head][node][outlet] mass that took that way. */
   public final double[][][] wayKg;
@@ -61,7 +58,6 @@ public final class MaterialBooks {
     fedKg = new double[layout.lines];
     fedDryKg = new double[layout.lines];
     driedKg = new double[layout.lines];
-    fedComponentKg = new double[components];
     brokenKg = new double[components];
     machineKg = new double[layout.machines];
     machineDryKg = new double[layout.machines];
@@ -83,7 +79,6 @@ public final class MaterialBooks {
     Arrays.fill(fedKg, 0);
     Arrays.fill(fedDryKg, 0);
     Arrays.fill(driedKg, 0);
-    Arrays.fill(fedComponentKg, 0);
     Arrays.fill(brokenKg, 0);
     Arrays.fill(machineKg, 0);
     Arrays.fill(machineDryKg, 0);
@@ -97,7 +92,6 @@ public final class MaterialBooks {
     dustKg = 0;
     dustDryKg = 0;
     leftWaterKg = 0;
-    fedWaterKg = 0;
     for (double[][] nodes : wayKg) {
       for (double[] ways : nodes) {
         Arrays.fill(ways, 0);
@@ -105,13 +99,11 @@ public final class MaterialBooks {
     }
   }
 
-  /** A feed has drawn this mass of a lot; arrays hold kg per kg drawn, by component; read. */
-  public void fed(int line, double kg, double[] dry, double[] water) {
+  /** A feed has drawn this mass of a lot; {@code dry} holds kg per kg drawn, by component; read. */
+  public void fed(int line, double kg, double[] dry) {
     fedKg[line] += kg;
     for (int c = 0; c < components; c++) {
       fedDryKg[line] += kg * dry[c];
-      fedComponentKg[c] += kg * dry[c];
-      fedWaterKg += kg * water[c];
     }
   }
 

@@ -139,6 +139,8 @@ class WorkedExamplesTest {
     near(two.rates().get(1), 0.20, 1e-9);
     assertThat(two.only()).isNaN();
     assertThat(InternalRate.of(Cash.yearly(-1_000, 2_000, -1_320)).rates()).isEmpty();
+    assertThat(InternalRate.of(Cash.yearly(-1_600, 10_000, -10_000)).rates()).hasSize(2);
+    assertThat(InternalRate.of(Cash.yearly(-100, 50, -60)).rates()).isEmpty();
   }
 
   /** By hand: (x − 1/1.1)² touches zero at 10 % and crosses it nowhere. */

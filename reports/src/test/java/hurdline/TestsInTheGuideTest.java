@@ -1,0 +1,63 @@
+package hurdline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Each pitfall in the guide names a test that is there. */
+class TestsInTheGuideTest {
+  private static final Path ROOT = Path.of(System.getProperty("hurdline.root"));
+  private static final String HEAD = "## Pitfalls, and the tests that see them";
+
+  private static List<String> rows() throws IOException {
+    String guide = Files.readString(ROOT.resolve("DEVELOPERS.md"));
+    assertThat(guide).contains(HEAD);
+    String part = guide.substring(guide.indexOf(HEAD) + HEAD.length());
+    part = part.substring(0, part.indexOf("\n## "));
+    return part.lines().filter(line -> line.startsWith("| ")).skip(1).toList();
+  }
+
+  private static Map<String, String> tests() throws IOException {
+    Map<String, String> tests = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(ROOT.resolve("sim-core/src/test/java"))) {
+      for (Path file : files.filter(path -> path.toString().endsWith("Test.java")).toList()) {
+        tests.put(file.getFileName().toString().replace(".java", ""), Files.readString(file));
+      }
+    }
+    return tests;
+  }
+
+  @Test
+  void eachPitfallNamesATestThatIsThere() throws IOException {
+    Map<String, String> tests = tests();
+    List<String> missing = new ArrayList<>();
+    assertThat(rows()).hasSizeGreaterThan(20);
+    for (String row : rows()) {
+      Matcher name = Pattern.compile("`(exact/)?(\\w+)(?:\\.(\\w+))?`").matcher(row.substring(row.indexOf('|', 1)));
+      int named = 0;
+      for (; name.find(); named++) {
+        boolean there =
+            name.group(1) != null
+                ? Files.exists(ROOT.resolve("line-configs/exact/" + name.group(2) + ".expect.json"))
+                : tests.getOrDefault(name.group(2), "").contains(" void " + name.group(3) + "(");
+        if (!there) {
+          missing.add(name.group());
+        }
+      }
+      if (named == 0) {
+        missing.add("a test for: " + row);
+      }
+    }
+    assertThat(missing).isEmpty();
+  }
+}
