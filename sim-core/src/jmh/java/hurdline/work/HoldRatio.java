@@ -16,6 +16,7 @@ final class HoldRatio {
   private long engineNs;
   private long holdNs;
   private long events;
+  private int years;
   private double kept;
 
   /** Plays a year, then holds as often as events came due in it. */
@@ -29,6 +30,7 @@ final class HoldRatio {
     holdNs += System.nanoTime() - playedNs;
     engineNs += playedNs - beginNs;
     events += due;
+    years++;
     kept += outcome.values()[0];
   }
 
@@ -37,6 +39,7 @@ final class HoldRatio {
     engineNs = 0;
     holdNs = 0;
     events = 0;
+    years = 0;
   }
 
   double nsPerEvent() {
@@ -49,6 +52,11 @@ final class HoldRatio {
 
   double ratio() {
     return (double) engineNs / holdNs;
+  }
+
+  /** What a year costs in steps of the hold loop; unlike the ratio, it does not hang on what counts as an event. */
+  double holdsAYear() {
+    return engineNs / nsPerHold() / years;
   }
 
   /** So that nothing measured can be left out. */
