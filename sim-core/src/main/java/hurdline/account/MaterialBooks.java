@@ -130,9 +130,11 @@ public final class MaterialBooks {
    * Material of a head has reached one sink.
    *
    * @param product its product, −1 where the sink is none
-   * @param dry [at …] kg per kg drawn, by component; read
+   * @param landed components that can be there; read
+   * @param perKg from a place on, dry matter per kg drawn by component, the water of each behind it; read
    */
-  public void arrived(int head, int sink, int product, double kg, double[] dry, double[] water) {
+  public void arrived(
+      int head, int sink, int product, double kg, int[] landed, double[] perKg, int from) {
     Stretch stretch = layout.stretch[head];
     Stretch.Sink kind = stretch.sinkKind[sink];
     if (kind == Stretch.Sink.BIN) {
@@ -140,10 +142,11 @@ public final class MaterialBooks {
     }
     double dryKg = 0;
     double waterKg = 0;
-    for (int c = 0, at = sink * components; c < components; c++, at++) {
-      dryKg += kg * dry[at];
-      waterKg += kg * water[at];
-      leftComponentKg[c] += kg * dry[at];
+    for (int c : landed) {
+      int at = from + 2 * c;
+      dryKg += kg * perKg[at];
+      waterKg += kg * perKg[at + 1];
+      leftComponentKg[c] += kg * perKg[at];
     }
     leftWaterKg += waterKg;
     switch (kind) {

@@ -20,6 +20,8 @@ public final class Pending {
   private final int blocks;
   private final double[] atS; // [slot], to a full block
   private final double[] earliestS; // [block]
+  private double nextS; // of all blocks, unless it is stale
+  private boolean stale;
 
   /** @param slots how many, above 0 */
   public Pending(int slots) {
@@ -37,6 +39,8 @@ public final class Pending {
   public void reset() {
     Arrays.fill(atS, Double.POSITIVE_INFINITY);
     Arrays.fill(earliestS, Double.POSITIVE_INFINITY);
+    nextS = Double.POSITIVE_INFINITY;
+    stale = false;
   }
 
   /** @param dueS when the slot is due, not NaN; +∞ for never */
@@ -45,13 +49,21 @@ public final class Pending {
       throw new IllegalArgumentException("slot " + slot + " of " + slots + " at " + dueS + " s");
     }
     double was = atS[slot];
+    if (was == dueS) {
+      return; // most slots stay at never
+    }
     atS[slot] = dueS;
     int block = slot >> BITS;
     double earliest = earliestS[block];
     if (dueS <= earliest) {
       earliestS[block] = dueS;
+      if (dueS <= nextS) {
+        nextS = dueS;
+        stale = false;
+      }
     } else if (was == earliest) {
       earliestS[block] = earliestOf(block);
+      stale |= was == nextS;
     }
   }
 
@@ -76,28 +88,34 @@ public final class Pending {
     return atS[slot];
   }
 
-  /** The earliest due time, +∞ if there is none. */
+  /** The earliest due time, +∞ if there is none; asked several times an event, so kept while nothing before it goes. */
   public double nextS() {
-    double earliest = earliestS[0];
-    for (int block = 1; block < blocks; block++) {
-      if (earliestS[block] < earliest) {
-        earliest = earliestS[block];
+    if (stale) {
+      stale = false;
+      double earliest = earliestS[0];
+      for (int block = 1; block < blocks; block++) {
+        if (earliestS[block] < earliest) {
+          earliest = earliestS[block];
+        }
       }
+      nextS = earliest;
     }
-    return earliest;
+    return nextS;
   }
 
   /** The lowest slot that is due at or before an instant, -1 if there is none. */
   public int firstDue(double untilS) {
-    for (int block = 0; block < blocks; block++) {
-      if (earliestS[block] <= untilS) {
-        int slot = block << BITS;
-        while (!(atS[slot] <= untilS)) {
-          slot++;
-        }
-        return slot;
-      }
+    if (nextS() > untilS) {
+      return -1;
     }
-    return -1;
+    int block = 0;
+    while (!(earliestS[block] <= untilS)) {
+      block++;
+    }
+    int slot = block << BITS;
+    while (!(atS[slot] <= untilS)) {
+      slot++;
+    }
+    return slot;
   }
 }

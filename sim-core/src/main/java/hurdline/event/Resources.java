@@ -27,6 +27,8 @@ public final class Resources {
   private final int[] free;
   private final int[] waitingAt; // [resource * gates + gate]
   private final int[] waitingOpen; // [resource], behind open gates
+  private final boolean[] serves; // [resource], whether a job may begin: looked at after every event, so kept ready
+  private int serving; // how many of these
   private final int[] first;
   private final int[] last;
   private final QueueBooks books;
@@ -53,6 +55,7 @@ public final class Resources {
     free = new int[resources];
     waitingAt = new int[resources * gates];
     waitingOpen = new int[resources];
+    serves = new boolean[resources];
     first = new int[resources];
     last = new int[resources];
     books = new QueueBooks(resources);
@@ -67,6 +70,8 @@ public final class Resources {
     gateOpen[0] = true;
     Arrays.fill(waitingAt, 0);
     Arrays.fill(waitingOpen, 0);
+    Arrays.fill(serves, false);
+    serving = 0;
     Arrays.fill(first, NONE);
     Arrays.fill(last, NONE);
     Arrays.fill(resourceOf, NONE);
@@ -94,6 +99,7 @@ public final class Resources {
     gateOpen[gate] = isOpen;
     for (int resource = 0, at = gate; resource < count.length; resource++, at += gates) {
       waitingOpen[resource] += isOpen ? waitingAt[at] : -waitingAt[at];
+      judge(resource);
       if (opensResource[at]) {
         books.hours(resource, inHours(resource), nowS);
       }
@@ -140,29 +146,34 @@ public final class Resources {
 
   /** Whether some job may begin now. */
   public boolean begins() {
-    for (int resource = 0; resource < count.length; resource++) {
-      if (free[resource] > 0 && waitingOpen[resource] > 0) {
-        return true;
-      }
+    return serving > 0;
+  }
+
+  private void judge(int resource) {
+    boolean now = free[resource] > 0 && waitingOpen[resource] > 0;
+    if (serves[resource] != now) {
+      serves[resource] = now;
+      serving += now ? 1 : -1;
     }
-    return false;
   }
 
   /** The next job that may begin now, which takes a server; -1 if there is none. Resources go by number. */
   public int nextToBegin(double nowS) {
-    for (int resource = 0; resource < count.length; resource++) {
-      if (free[resource] > 0 && waitingOpen[resource] > 0) {
-        int job = first[resource];
-        while (!gateOpen[gateOf[job]]) {
-          job = after[job];
-        }
-        books.began(resource, nowS);
-        unlink(job);
-        free[resource]--;
-        return job;
-      }
+    if (serving == 0) {
+      return NONE;
     }
-    return NONE;
+    int resource = 0;
+    while (!serves[resource]) {
+      resource++;
+    }
+    int job = first[resource];
+    while (!gateOpen[gateOf[job]]) {
+      job = after[job];
+    }
+    books.began(resource, nowS);
+    free[resource]--;
+    unlink(job);
+    return job;
   }
 
   /** Gives a server back. */
@@ -172,6 +183,7 @@ public final class Resources {
     }
     books.released(resource, nowS);
     free[resource]++;
+    judge(resource);
   }
 
   /** Books everything up to the end of the horizon, what still waits included. */
@@ -262,6 +274,7 @@ public final class Resources {
     if (gateOpen[gate]) {
       waitingOpen[resource] += more;
     }
+    judge(resource);
   }
 
   private void makeRoom(int jobs) {

@@ -72,10 +72,10 @@ final class Blends {
 
   private double mixIn(double[] fresh, HeadLoads from, int sink, double weight) {
     int n = layout.components;
-    int at = sink * n;
-    for (int c = 0; c < n; c++) {
-      fresh[c] += weight * from.sinkDry[at + c];
-      fresh[n + c] += weight * from.sinkWater[at + c];
+    int at = from.sinkAt(sink);
+    for (int c : from.landed(sink)) {
+      fresh[c] += weight * from.kg[at + 2 * c];
+      fresh[n + c] += weight * from.kg[at + 2 * c + 1];
     }
     double mass = weight * from.sinkMass[sink];
     fresh[2 * n] += mass * from.diameterM;

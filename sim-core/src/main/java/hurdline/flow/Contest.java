@@ -8,9 +8,6 @@ import java.util.Arrays;
  * for. Limits are numbered: shared machines, then full bins, then empty bins.
  */
 final class Contest {
-  /** Reach of a lot of which nothing meets a limit: it is through at once. */
-  private static final double UNBOUNDED_KG_PER_S = 1e3;
-
   private final Layout layout;
   private final Network network;
   private final RateSolver solver;
@@ -19,6 +16,7 @@ final class Contest {
   private final Bins bins;
   private final int heads;
   private boolean stale = true;
+  private boolean always;
 
   Contest(
       Layout layout,
@@ -38,17 +36,63 @@ final class Contest {
     Arrays.fill(solver.active(), 0, layout.shared.length, true);
   }
 
+  void alwaysMayCompete() {
+    always = true;
+  }
+
   /** Loads or limits of a head have changed. */
   void loadsChanged() {
     stale = true;
   }
 
-  /** Writes reaches and contested limits for the solver. */
-  void write() {
+  /**
+   * Writes reaches and, if anything may be contested, the limits for the solver.
+   *
+   * @return whether heads may compete; if not, each runs at its reach. Most of a year one line runs with its bin
+   *     between full and empty
+   */
+  boolean write() {
     double[] reach = solver.reachKgPerS();
     for (int h = 0; h < heads; h++) {
       reach[h] = reachKgPerS(h);
     }
+    if (!always && !mayCompete(reach)) {
+      return false;
+    }
+    writeLimits();
+    return true;
+  }
+
+  private boolean mayCompete(double[] reach) {
+    for (int b = 0; b < layout.bins; b++) {
+      Bins.Fill fill = bins.fill[b];
+      if (fill == Bins.Fill.FULL && anyOf(layout.producers[b], reach)
+          || fill == Bins.Fill.EMPTY && anyOf(layout.draws[b], reach)) {
+        return true;
+      }
+    }
+    for (int m : layout.shared) {
+      int running = 0;
+      for (int h : layout.headsOf[m]) {
+        running += reach[h] > 0 ? 1 : 0;
+      }
+      if (running > 1) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean anyOf(int[] some, double[] reach) {
+    for (int h : some) {
+      if (reach[h] > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void writeLimits() {
     int limit = layout.shared.length;
     for (int b = 0; b < layout.bins; b++, limit++) {
       solver.active()[limit] = bins.fill[b] == Bins.Fill.FULL;
@@ -98,9 +142,9 @@ final class Contest {
       return from.sinkMass[sink];
     }
     double volume = 0;
-    for (int c = 0; c < layout.components; c++) {
-      int at = sink * layout.components + c;
-      volume += (from.sinkDry[at] + from.sinkWater[at]) / layout.looseKgPerM3[c];
+    for (int c : from.landed(sink)) {
+      int at = from.sinkAt(sink) + 2 * c;
+      volume += (from.kg[at] + from.kg[at + 1]) / layout.looseKgPerM3[c];
     }
     return volume;
   }
@@ -124,16 +168,13 @@ final class Contest {
     }
     int[] machine = layout.stretch[head].machine;
     double[] load = loads[head].load;
-    double[] alone = limits.aloneKgPerS[head];
-    double reach = UNBOUNDED_KG_PER_S;
     for (int node = 0; node < machine.length; node++) {
       int m = machine[node];
       if (m >= 0 && load[node] > 0 && network.standing[m] >= 0) {
         return 0;
       }
-      reach = Math.min(reach, alone[node]);
     }
-    return reach;
+    return limits.soleKgPerS[head];
   }
 
   boolean hasNothing(int head) {

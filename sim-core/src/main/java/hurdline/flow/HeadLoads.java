@@ -4,32 +4,29 @@ import hurdline.line.Layout;
 import hurdline.line.Polyline;
 import hurdline.line.Stretch;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * What one kilogram drawn by a head brings where: the linear map of its stretch for the lot that it
  * draws at present.
  *
- * <p>Without returns one pass in flow order; with returns the linear system (I − F)·x = e, one
- * unknown for each node and component, by elimination without pivoting: I − F is a non-singular
- * M-matrix, since every component leaves in the end, and those need no pivots.
- *
- * @see "Berman and Plemmons, Nonnegative Matrices in the Mathematical Sciences (1994), ch. 6 (from memory)"
+ * <p>Without returns one pass in flow order over the {@link Edges}; with returns the inflows come from
+ * {@link Returns} first.
  */
 final class HeadLoads {
   private final Stretch stretch;
   private final int components;
   private final int nodes;
   private final double[][][] share;
-  private final boolean[] corrected;
+  private final int[][] corrected; // [node] components whose shares hang on the lot
+  private final Edges edges;
+  private final Returns returns; // null in a stretch without
+  private final boolean[] makesFines;
+  private final boolean[] changes; // [node] whether it breaks or dries
   private final double[][] millFines;
   private final int hurd;
   private final int fines;
-  private final double[] dry;
-  private final double[] water;
-  private final double[] brokenDry;
-  private final double[] brokenWater;
-  private final double[] matrix;
-  private final double[] nowhere; // inflows of a stretch with returns are known beforehand
+  private final double[] whole;
 
   /** [component] the lot, kg per kg as-is. */
   final double[] lotDry;
@@ -38,21 +35,19 @@ final class HeadLoads {
   double diameterM = Double.NaN;
   double moisture;
 
+  /** Per kg drawn, by place: each node's and each sink's dry matter by component, the water of each behind it. */
+  final double[] kg;
+
   /** [node] as-is inflow per kg drawn, and the dry matter in it. */
   final double[] load;
 
   final double[] loadDry;
 
-  /** [node][outlet] as-is mass that takes that way, per kg drawn. */
-  final double[][] way;
+  /** [outlet] as-is mass that takes that way, per kg drawn; outlets numbered through from node to node. */
+  final double[] way;
 
   /** [sink] as-is mass per kg drawn. */
   final double[] sinkMass;
-
-  /** [sink * components + component] per kg drawn. */
-  final double[] sinkDry;
-
-  final double[] sinkWater;
 
   /** Water to the air per kg drawn. */
   double dried;
@@ -67,39 +62,37 @@ final class HeadLoads {
     hurd = layout.naming.components.find("hurd");
     fines = layout.naming.components.find("fines");
     millFines = new double[nodes][];
+    makesFines = new boolean[nodes];
+    changes = new boolean[nodes];
     for (int node = 0; node < nodes; node++) {
       int m = stretch.machine[node];
       if (m >= 0 && hurd >= 0 && fines >= 0) {
         millFines[node] = layout.millFines[m];
+        makesFines[node] = millFines[node] != null;
       }
+      changes[node] =
+          makesFines[node] || stretch.breaksFrom[node].length > 0 || stretch.dries[node] > 0;
     }
     share = new double[nodes][][];
-    corrected = new boolean[nodes];
+    corrected = new int[nodes][];
     for (int node = 0; node < nodes; node++) {
       share[node] = new double[stretch.outletTo[node].length][components];
-      for (int o = 0; o < share[node].length; o++) {
-        corrected[node] |=
-            stretch.byMoisture[node][o] != null || stretch.byDiameter[node][o] != null;
+      corrected[node] = corrected(node);
+      for (int c = 0; c < components; c++) {
+        shares(node, c);
       }
-      shares(node);
     }
-    dry = new double[nodes * components];
-    water = new double[nodes * components];
-    brokenDry = new double[components];
-    brokenWater = new double[components];
-    nowhere = new double[components];
-    matrix = stretch.returns ? new double[nodes * components * nodes * components] : new double[0];
+    edges = new Edges(stretch, components);
+    returns =
+        stretch.returns ? new Returns(stretch, components, share, millFines, hurd, fines) : null;
+    kg = new double[edges.places()];
+    whole = new double[2 * components];
     lotDry = new double[components];
     lotWater = new double[components];
     load = new double[nodes];
     loadDry = new double[nodes];
-    way = new double[nodes][];
-    for (int node = 0; node < nodes; node++) {
-      way[node] = new double[share[node].length];
-    }
+    way = new double[edges.outletStart[nodes]];
     sinkMass = new double[stretch.sinks];
-    sinkDry = new double[stretch.sinks * components];
-    sinkWater = new double[stretch.sinks * components];
     broken = new double[components];
   }
 
@@ -113,197 +106,180 @@ final class HeadLoads {
     for (int c = 0; c < components; c++) {
       moisture += lotWater[c];
     }
+    boolean listed = edges.standFor(lotDry, lotWater);
+    if (!listed) {
+      edges.makeFor(lotDry, lotWater, makesFines, hurd, fines);
+    }
     for (int node = 0; node < nodes; node++) {
-      if (corrected[node]) {
-        shares(node);
+      for (int c : corrected[node]) {
+        shares(node, c);
+      }
+      if (corrected[node].length > 0 || !listed) {
+        parts(node);
       }
     }
-    Arrays.fill(dry, 0);
-    Arrays.fill(water, 0);
-    System.arraycopy(lotDry, 0, dry, 0, components);
-    System.arraycopy(lotWater, 0, water, 0, components);
-    if (stretch.returns) {
-      inflowsWithReturns(screen, dry, false);
-      inflowsWithReturns(screen, water, true);
+    Arrays.fill(kg, 0);
+    for (int c = 0; c < components; c++) {
+      kg[2 * c] = lotDry[c];
+      kg[2 * c + 1] = lotWater[c];
+    }
+    if (returns != null) {
+      returns.inflows(screen, kg);
     }
     dried = 0;
     Arrays.fill(broken, 0);
-    Arrays.fill(sinkDry, 0);
-    Arrays.fill(sinkWater, 0);
     for (int node = 0; node < nodes; node++) {
       pass(node, screen);
     }
     for (int s = 0; s < sinkMass.length; s++) {
       double mass = 0;
-      for (int c = s * components; c < (s + 1) * components; c++) {
-        mass += sinkDry[c] + sinkWater[c];
+      int at = sinkAt(s);
+      for (int c : edges.landed[s]) {
+        mass += kg[at + 2 * c] + kg[at + 2 * c + 1];
       }
       sinkMass[s] = mass;
     }
   }
 
-  /** Shares of a node's outlets for the present moisture and diameter; what is left goes with the rest. */
-  private void shares(int node) {
-    int rest = stretch.restOutlet[node];
-    for (int c = 0; c < components; c++) {
-      double left = 1;
-      for (int o = 0; o < share[node].length; o++) {
-        if (o != rest) {
-          double taken = stretch.takes[node][o][c];
-          taken *= factor(stretch.byMoisture[node][o], c, moisture);
-          taken *= factor(stretch.byDiameter[node][o], c, diameterM);
-          taken = Math.min(taken, left);
-          share[node][o][c] = taken;
-          left -= taken;
-        }
+  /** Components that can reach a sink. */
+  int[] landed(int sink) {
+    return edges.landed[sink];
+  }
+
+  /** Where in {@link #kg} a sink's first component stands; the next stands two further. */
+  int sinkAt(int sink) {
+    return edges.place(-1 - sink);
+  }
+
+  int outletStart(int node) {
+    return edges.outletStart[node];
+  }
+
+  private int[] corrected(int node) {
+    return IntStream.range(0, components).filter(c -> isCorrected(node, c)).toArray();
+  }
+
+  private boolean isCorrected(int node, int component) {
+    for (int o = 0; o < share[node].length; o++) {
+      Polyline[] byMoisture = stretch.byMoisture[node][o];
+      Polyline[] byDiameter = stretch.byDiameter[node][o];
+      if (byMoisture != null && !byMoisture[component].isOne()
+          || byDiameter != null && !byDiameter[component].isOne()) {
+        return true;
       }
-      share[node][rest][c] = Math.max(0, left);
     }
+    return false;
+  }
+
+  /** A component's shares of a node's outlets for the present moisture and diameter; what is left goes with the rest. */
+  private void shares(int node, int c) {
+    int rest = stretch.restOutlet[node];
+    double left = 1;
+    for (int o = 0; o < share[node].length; o++) {
+      if (o != rest) {
+        double taken = stretch.takes[node][o][c];
+        taken *= factor(stretch.byMoisture[node][o], c, moisture);
+        taken *= factor(stretch.byDiameter[node][o], c, diameterM);
+        taken = Math.min(taken, left);
+        share[node][o][c] = taken;
+        left -= taken;
+      }
+    }
+    share[node][rest][c] = Math.max(0, left);
   }
 
   private static double factor(Polyline[] curves, int component, double value) {
     return curves == null ? 1 : curves[component].of(value);
   }
 
+  /** Writes a node's shares to its edges. */
+  private void parts(int node) {
+    int first = edges.outletStart[node];
+    for (int o = 0; o < share[node].length; o++) {
+      for (int e = edges.edgeStart[first + o]; e < edges.edgeStart[first + o + 1]; e++) {
+        edges.part[e] = share[node][o][edges.component[e]] * stretch.collects[node];
+      }
+    }
+  }
+
   /** Carries a node's inflow through breaking, drying and its outlets. */
   private void pass(int node, int[] screen) {
-    int at = node * components;
+    final double[] kg = this.kg;
+    final int[] live = edges.live;
     double inDry = 0;
     double inWater = 0;
-    for (int c = 0; c < components; c++) {
-      inDry += dry[at + c];
-      inWater += water[at + c];
-      brokenDry[c] = dry[at + c];
-      brokenWater[c] = water[at + c];
+    for (int k = edges.liveStart[node], end = edges.liveStart[node + 1]; k < end; k++) {
+      inDry += kg[live[k]];
+      inWater += kg[live[k] + 1];
     }
     load[node] = inDry + inWater;
     loadDry[node] = inDry;
-    breakUp(node, screen);
+    if (changes[node]) {
+      change(node, screen, inWater);
+    }
+    if (stretch.collects[node] < 1) {
+      letGo(node, 1 - stretch.collects[node]);
+    }
+    send(node);
+  }
+
+  /** Adds what each outlet takes to its target's dry matter and water. */
+  private void send(int node) {
+    final double[] kg = this.kg;
+    final int[] from = edges.from;
+    final int[] to = edges.to;
+    final double[] part = edges.part;
+    int e = edges.edgeStart[edges.outletStart[node]];
+    for (int o = edges.outletStart[node], last = edges.outletStart[node + 1]; o < last; o++) {
+      double mass = 0;
+      for (int end = edges.edgeStart[o + 1]; e < end; e++) {
+        double dryTaken = kg[from[e]] * part[e];
+        double waterTaken = kg[from[e] + 1] * part[e];
+        kg[to[e]] += dryTaken;
+        kg[to[e] + 1] += waterTaken;
+        mass += dryTaken + waterTaken;
+      }
+      way[o] = mass;
+    }
+  }
+
+  /** Turns a node's inflow, in place, into what leaves it. */
+  private void change(int node, int[] screen, double inWater) {
+    int at = edges.place(node);
+    System.arraycopy(kg, at, whole, 0, whole.length);
+    int[] from = stretch.breaksFrom[node];
+    for (int k = 0; k < from.length; k++) {
+      moveShare(at, from[k], stretch.breaksInto[node][k], stretch.breaksShare[node][k]);
+    }
+    if (makesFines[node]) {
+      moveShare(at, hurd, fines, millFines[node][screen[stretch.machine[node]]]);
+    }
     for (int c = 0; c < components; c++) {
-      broken[c] += brokenDry[c] - dry[at + c];
+      broken[c] += kg[at + 2 * c] - whole[2 * c];
     }
     double driesShare = stretch.dries[node];
     if (driesShare > 0) {
       dried += inWater * driesShare;
       for (int c = 0; c < components; c++) {
-        brokenWater[c] *= 1 - driesShare;
+        kg[at + 2 * c + 1] *= 1 - driesShare;
       }
-    }
-    double collects = stretch.collects[node];
-    if (collects < 1) {
-      letGo(stretch.dustSink[node] * components, 1 - collects);
-    }
-    int[] targets = stretch.outletTo[node];
-    for (int o = 0; o < targets.length; o++) {
-      double[] shares = share[node][o];
-      if (targets[o] < 0) {
-        way[node][o] = send(sinkDry, sinkWater, (-1 - targets[o]) * components, shares, collects);
-      } else if (stretch.returns) {
-        way[node][o] = send(nowhere, nowhere, 0, shares, collects);
-      } else {
-        way[node][o] = send(dry, water, targets[o] * components, shares, collects);
-      }
-    }
-  }
-
-  /** Adds what an outlet takes to a target's dry matter and water, and says how much that is. */
-  private double send(double[] toDry, double[] toWater, int at, double[] shares, double collects) {
-    double mass = 0;
-    for (int c = 0; c < components; c++) {
-      double taken = shares[c] * collects;
-      double dryTaken = brokenDry[c] * taken;
-      double waterTaken = brokenWater[c] * taken;
-      toDry[at + c] += dryTaken;
-      toWater[at + c] += waterTaken;
-      mass += dryTaken + waterTaken;
-    }
-    return mass;
-  }
-
-  private void letGo(int at, double part) {
-    for (int c = 0; c < components; c++) {
-      sinkDry[at + c] += brokenDry[c] * part;
-      sinkWater[at + c] += brokenWater[c] * part;
-    }
-  }
-
-  private void breakUp(int node, int[] screen) {
-    int at = node * components;
-    int[] from = stretch.breaksFrom[node];
-    for (int k = 0; k < from.length; k++) {
-      moveShare(at, from[k], stretch.breaksInto[node][k], stretch.breaksShare[node][k]);
-    }
-    if (millFines[node] != null) {
-      moveShare(at, hurd, fines, millFines[node][screen[stretch.machine[node]]]);
     }
   }
 
   private void moveShare(int at, int from, int into, double part) {
-    double movedDry = dry[at + from] * part;
-    double movedWater = water[at + from] * part;
-    brokenDry[from] -= movedDry;
-    brokenDry[into] += movedDry;
-    brokenWater[from] -= movedWater;
-    brokenWater[into] += movedWater;
-  }
-
-  /** Replaces the entry's inflow in {@code x} by all nodes' inflows. */
-  private void inflowsWithReturns(int[] screen, double[] x, boolean isWater) {
-    int n = nodes * components;
-    Arrays.fill(matrix, 0);
-    for (int node = 0; node < nodes; node++) {
-      for (int c = 0; c < components; c++) {
-        matrix[(node * components + c) * n + node * components + c] += 1;
-        double kept = 1;
-        int[] from = stretch.breaksFrom[node];
-        for (int k = 0; k < from.length; k++) {
-          if (from[k] == c) {
-            double part = stretch.breaksShare[node][k];
-            leave(node, c, stretch.breaksInto[node][k], part, isWater);
-            kept -= part;
-          }
-        }
-        if (millFines[node] != null && c == hurd) {
-          double part = millFines[node][screen[stretch.machine[node]]];
-          leave(node, c, fines, part, isWater);
-          kept -= part;
-        }
-        leave(node, c, c, kept, isWater);
-      }
-    }
-    eliminate(n, x);
-  }
-
-  private void leave(int node, int from, int as, double part, boolean isWater) {
-    int n = nodes * components;
-    double through = part * stretch.collects[node] * (isWater ? 1 - stretch.dries[node] : 1);
-    int[] targets = stretch.outletTo[node];
-    for (int o = 0; o < targets.length; o++) {
-      if (targets[o] >= 0) {
-        matrix[(targets[o] * components + as) * n + node * components + from] -=
-            through * share[node][o][as];
-      }
+    for (int k = 0; k < 2; k++) { // dry matter, then water
+      double moved = whole[2 * from + k] * part;
+      kg[at + 2 * from + k] -= moved;
+      kg[at + 2 * into + k] += moved;
     }
   }
 
-  private void eliminate(int n, double[] x) {
-    for (int p = 0; p < n; p++) {
-      for (int i = p + 1; i < n; i++) {
-        double factor = matrix[i * n + p] / matrix[p * n + p];
-        if (factor != 0) {
-          for (int j = p + 1; j < n; j++) {
-            matrix[i * n + j] -= factor * matrix[p * n + j];
-          }
-          x[i] -= factor * x[p];
-        }
-      }
-    }
-    for (int i = n - 1; i >= 0; i--) {
-      double sum = x[i];
-      for (int j = i + 1; j < n; j++) {
-        sum -= matrix[i * n + j] * x[j];
-      }
-      x[i] = sum / matrix[i * n + i];
+  private void letGo(int node, double part) {
+    int on = edges.place(-1 - stretch.dustSink[node]) - edges.place(node);
+    for (int k = edges.liveStart[node]; k < edges.liveStart[node + 1]; k++) {
+      int at = edges.live[k];
+      kg[at + on] += kg[at] * part;
+      kg[at + on + 1] += kg[at + 1] * part;
     }
   }
 }

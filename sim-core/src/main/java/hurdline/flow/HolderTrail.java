@@ -4,6 +4,7 @@ import hurdline.line.Causes;
 import hurdline.line.Layout;
 import hurdline.line.Stretch;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * From each head to what holds it in the end: the trail that runs from a full bin to its draws and
@@ -22,11 +23,15 @@ public final class HolderTrail {
   private final Causes causes;
   private final int[] limitDistance;
   private final boolean[] seen;
+  private final int[] firstMachine;
 
   /** [head] cause at the end of its trail, and the machine where that is, −1 if it is at no machine. */
   public final int[] cause;
 
   public final int[] place;
+
+  /** [head] whether either is another than before the last {@link #follow}. */
+  public final boolean[] moved;
 
   public HolderTrail(Layout layout, Network network) {
     this.layout = layout;
@@ -34,10 +39,13 @@ public final class HolderTrail {
     causes = layout.causes;
     cause = new int[layout.heads];
     place = new int[layout.heads];
+    moved = new boolean[layout.heads];
     seen = new boolean[layout.heads];
+    firstMachine = new int[layout.heads];
     int limits = layout.shared.length + 2 * layout.bins;
     limitDistance = new int[layout.heads * limits];
     for (int h = 0; h < layout.heads; h++) {
+      firstMachine[h] = IntStream.of(layout.stretch[h].machine).filter(m -> m >= 0).findFirst().orElse(-1);
       for (int limit = 0; limit < limits; limit++) {
         limitDistance[h * limits + limit] = distance(h, limit);
       }
@@ -70,8 +78,12 @@ public final class HolderTrail {
   /** Follows all trails for the rates and causes as they now stand. */
   public void follow() {
     for (int h = 0; h < layout.heads; h++) {
-      Arrays.fill(seen, false);
-      follow(h);
+      if (network.on[h]) {
+        Arrays.fill(seen, false);
+        follow(h);
+      } else {
+        end(h, causes.noCrew, firstMachine[h]);
+      }
     }
   }
 
@@ -90,11 +102,11 @@ public final class HolderTrail {
   /** Writes the cause if the trail of {@code head} ends at {@code at}; else the head to go on to. */
   private int step(int head, int at) {
     if (!network.on[at]) {
-      return end(head, causes.noCrew, firstMachine(at));
+      return end(head, causes.noCrew, firstMachine[at]);
     }
     int bin = layout.headBin[at];
     if (network.hasNothing(at)) {
-      return bin < 0 ? end(head, network.without[at], firstMachine(at)) : above(head, at, bin);
+      return bin < 0 ? end(head, network.without[at], firstMachine[at]) : above(head, at, bin);
     }
     int limit = network.heldBy(at) < 0 ? -1 : nearestLimit(at);
     if (limit < 0) {
@@ -110,6 +122,7 @@ public final class HolderTrail {
   }
 
   private int end(int head, int why, int where) {
+    moved[head] = cause[head] != why || place[head] != where;
     cause[head] = why;
     place[head] = where;
     return -1;
@@ -118,16 +131,6 @@ public final class HolderTrail {
   private int endAt(int head, int machine) {
     int standing = network.standing[machine];
     return end(head, standing >= 0 ? standing : machine, machine);
-  }
-
-  private int firstMachine(int head) {
-    int[] machine = layout.stretch[head].machine;
-    for (int m : machine) {
-      if (m >= 0) {
-        return m;
-      }
-    }
-    return -1;
   }
 
   private int endAtReach(int head, int at) {
@@ -152,7 +155,7 @@ public final class HolderTrail {
     if (nearest < 0 && alongside >= 0) {
       return endAt(head, alongside);
     }
-    return endAt(head, nearest < 0 ? firstMachine(at) : nearest);
+    return endAt(head, nearest < 0 ? firstMachine[at] : nearest);
   }
 
   private int nearestLimit(int head) {

@@ -5,6 +5,9 @@ import hurdline.line.Stretch;
 
 /** What each machine may take in of the lot that each head draws, kg/s as-is, were it up. */
 final class Limits {
+  /** Reach of a lot of which nothing meets a limit: it is through at once. */
+  private static final double UNBOUNDED_KG_PER_S = 1e3;
+
   private final Layout layout;
 
   /** [head][node] */
@@ -12,6 +15,9 @@ final class Limits {
 
   /** [head][node] rate of the head at which this node alone is full; infinite where nothing limits it. */
   final double[][] aloneKgPerS;
+
+  /** [head] what its whole stretch allows a head alone, were every machine up. */
+  final double[] soleKgPerS;
 
   /** [head][node] share of the node's limit that a kg/s of the head uses. */
   final double[][] usePerRate;
@@ -25,6 +31,7 @@ final class Limits {
     motorLimitKgPerS = new double[layout.heads][];
     aloneKgPerS = new double[layout.heads][];
     usePerRate = new double[layout.heads][];
+    soleKgPerS = new double[layout.heads];
     for (int h = 0; h < layout.heads; h++) {
       kgPerS[h] = new double[layout.stretch[h].nodes];
       motorLimitKgPerS[h] = new double[layout.stretch[h].nodes];
@@ -36,6 +43,7 @@ final class Limits {
   /** Works out the limits of a head for its present lot. */
   void set(int head, HeadLoads lot, int[] screen) {
     Stretch stretch = layout.stretch[head];
+    double sole = UNBOUNDED_KG_PER_S;
     for (int node = 0; node < stretch.nodes; node++) {
       double limit = stretch.rateKgPerS[node];
       double motor = Double.POSITIVE_INFINITY;
@@ -54,6 +62,8 @@ final class Limits {
       double most = kgPerS[head][node];
       aloneKgPerS[head][node] = load > 0 ? most / load : Double.POSITIVE_INFINITY;
       usePerRate[head][node] = load > 0 && most > 0 ? load / most : 0;
+      sole = Math.min(sole, aloneKgPerS[head][node]);
     }
+    soleKgPerS[head] = sole;
   }
 }

@@ -24,6 +24,7 @@ final class NetFlows {
   final double[] netKgPerS;
 
   private final double[] netUnitPerS;
+  private final boolean[] moved;
 
   NetFlows(
       Layout layout,
@@ -42,6 +43,14 @@ final class NetFlows {
     this.bins = bins;
     netKgPerS = new double[layout.bins];
     netUnitPerS = new double[layout.bins];
+    moved = new boolean[layout.bins];
+  }
+
+  /** Whether a bin's net flow or state has changed since this was last asked. */
+  boolean takeMoved(int bin) {
+    boolean was = moved[bin];
+    moved[bin] = false;
+    return was;
   }
 
   /**
@@ -86,12 +95,33 @@ final class NetFlows {
     } else if (bins.fill[bin] == Bins.Fill.FULL && netUnit < 0) {
       bins.fill[bin] = Bins.Fill.BETWEEN;
     }
+    moved[bin] |= netKgPerS[bin] != net || netUnitPerS[bin] != netUnit;
     netKgPerS[bin] = net;
     netUnitPerS[bin] = netUnit;
     return in > 0
         && bins.fill[bin] != Bins.Fill.EMPTY
         && blends.atRates(bin)
         && bins.arrives(bin);
+  }
+
+  /** Seconds until a head's lot is used up at the present rates; infinite if it is not. */
+  double untilLotEndsS(int head) {
+    double rate = solver.rateKgPerS()[head];
+    int bin = layout.headBin[head];
+    if (!(rate > 0)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (bin < 0) {
+      return network.restKg[head] / rate;
+    }
+    if (bins.fill[bin] == Bins.Fill.EMPTY) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (bins.oneLot(bin)) {
+      double net = netKgPerS[bin];
+      return net < 0 ? Math.max(0, bins.frontKg(bin)) / -net : Double.POSITIVE_INFINITY;
+    }
+    return Math.max(0, bins.frontKg(bin)) / rate;
   }
 
   /** Seconds until a bin's level next crosses full, start or stop; infinite if it does not. */
@@ -110,6 +140,7 @@ final class NetFlows {
 
   /** A level that {@link #untilLevelS} spoke of is reached. */
   void levelReached(int bin) {
+    moved[bin] = true;
     if (netUnitPerS[bin] < 0) {
       bins.level[bin] = layout.stopAt[bin];
       bins.barred[bin] = true;

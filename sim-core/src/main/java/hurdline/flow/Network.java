@@ -1,7 +1,6 @@
 package hurdline.flow;
 
 import hurdline.line.Layout;
-import hurdline.line.Stretch;
 import java.util.Arrays;
 
 /**
@@ -29,7 +28,6 @@ public final class Network {
   private final Layout layout;
   private final LotBooks books;
   private final int heads;
-  private final int machines;
   private final RateSolver solver;
   private final HeadLoads[] loads;
   private final Limits limits;
@@ -38,6 +36,7 @@ public final class Network {
   private final Blends blends;
   private final Passage passage;
   private final NetFlows netFlows;
+  private final Inflows inflows;
 
   /** [machine] cause for which it takes nothing, −1 if it is up; written by work. */
   public final int[] standing;
@@ -62,6 +61,10 @@ public final class Network {
 
   public final double[] usedShare;
 
+  /** [head] and [bin] marks of what has moved since {@link #seen} was last called. */
+  public final boolean[] moved;
+  public final boolean[] binMoved;
+
   /** Whether bins let go of their last, start and stop levels ignored, by bin. */
   public final boolean[] runsEmpty;
 
@@ -69,7 +72,6 @@ public final class Network {
     this.layout = layout;
     this.books = books;
     heads = layout.heads;
-    machines = layout.machines;
     int contested = layout.shared.length + 2 * layout.bins;
     solver = new RateSolver(heads, contested, layout.precedence);
     loads = new HeadLoads[heads];
@@ -78,19 +80,22 @@ public final class Network {
     }
     limits = new Limits(layout);
     bins = new Bins(layout);
-    standing = new int[machines];
+    standing = new int[layout.machines];
     on = new boolean[heads];
     without = new int[heads];
-    screen = new int[machines];
+    screen = new int[layout.machines];
     restKg = new double[heads];
     drawnKg = new double[heads];
-    inflowKgPerS = new double[machines];
-    usedShare = new double[machines];
     runsEmpty = new boolean[layout.bins];
     contest = new Contest(layout, this, solver, loads, limits, bins);
     blends = new Blends(layout, solver, loads, bins);
     passage = new Passage(layout, loads, bins);
     netFlows = new NetFlows(layout, this, solver, loads, contest, blends, bins);
+    inflows = new Inflows(layout, solver, loads, limits, netFlows);
+    inflowKgPerS = inflows.kgPerS;
+    usedShare = inflows.usedShare;
+    moved = inflows.moved;
+    binMoved = inflows.binMoved;
   }
 
   /** Everything up, off, empty and unloaded, as on the first day. */
@@ -102,6 +107,7 @@ public final class Network {
     Arrays.fill(restKg, 0);
     Arrays.fill(drawnKg, 0);
     Arrays.fill(runsEmpty, false);
+    inflows.reset();
     Arrays.fill(solver.rateKgPerS(), 0);
     bins.reset();
     for (int h : layout.headOrder) {
@@ -152,7 +158,23 @@ public final class Network {
     }
   }
 
+  /** For tests: the solver is asked even where nobody can compete. */
+  public void withoutShortCuts() {
+    contest.alwaysMayCompete();
+  }
+
+  /** Nothing can be taken as it was. */
+  public void allMoved() {
+    inflows.allMoved();
+  }
+
+  /** All that has moved is taken note of. */
+  public void seen() {
+    inflows.seen();
+  }
+
   private void spread(int head) {
+    moved[head] = true;
     loads[head].spread(screen);
     limits.set(head, loads[head], screen);
     contest.loadsChanged();
@@ -163,8 +185,11 @@ public final class Network {
   public void solve() {
     for (int round = 0; round < MOST_BLEND_ROUNDS; round++) {
       handOnBlends();
-      contest.write();
-      solver.solve();
+      if (contest.write()) {
+        solver.solve();
+      } else {
+        solver.runFree();
+      }
       if (!blendsMoved() && !settle()) {
         return;
       }
@@ -175,16 +200,12 @@ public final class Network {
   /** From above to below: what arrives at each bin, and what an empty one hands on. */
   private void handOnBlends() {
     for (int b : layout.binOrder) {
-      if (bins.fill[b] == Bins.Fill.EMPTY && blends.atRates(b)) {
-        rename(b);
+      if (bins.fill[b] == Bins.Fill.EMPTY
+          && blends.atRates(b)
+          && Blends.differ(bins.prepared(), bins.blend[b]) > SETTLED) {
+        bins.arrives(b);
+        handOn(b);
       }
-    }
-  }
-
-  private void rename(int bin) {
-    if (Blends.differ(bins.prepared(), bins.blend[bin]) > SETTLED) {
-      bins.arrives(bin);
-      handOn(bin);
     }
   }
 
@@ -207,7 +228,7 @@ public final class Network {
   }
 
   /**
-   * From rates to bins that leave full or empty, net flows, and the machines' inflows.
+   * From rates to bins that leave full or empty, net flows, and what hangs on them.
    *
    * @return whether a bin hands on another lot now, so that the rates must be found again
    */
@@ -222,21 +243,7 @@ public final class Network {
     if (renamed) {
       return true;
     }
-    double[] rate = solver.rateKgPerS();
-    Arrays.fill(inflowKgPerS, 0);
-    Arrays.fill(usedShare, 0);
-    for (int h = 0; h < heads; h++) {
-      if (rate[h] > 0) {
-        Stretch stretch = layout.stretch[h];
-        for (int node = 0; node < stretch.nodes; node++) {
-          int m = stretch.machine[node];
-          if (m >= 0) {
-            inflowKgPerS[m] += rate[h] * loads[h].load[node];
-            usedShare[m] += rate[h] * limits.usePerRate[h][node];
-          }
-        }
-      }
-    }
+    inflows.follow();
     return false;
   }
 
@@ -252,22 +259,7 @@ public final class Network {
 
   /** Seconds until a bin's oldest lot is used up at the present rates; infinite if it is not. */
   public double untilLotEndsS(int head) {
-    double rate = solver.rateKgPerS()[head];
-    int bin = layout.headBin[head];
-    if (!(rate > 0)) {
-      return Double.POSITIVE_INFINITY;
-    }
-    if (bin < 0) {
-      return restKg[head] / rate;
-    }
-    if (bins.fill[bin] == Bins.Fill.EMPTY) {
-      return Double.POSITIVE_INFINITY;
-    }
-    if (bins.oneLot(bin)) {
-      double net = netFlows.netKgPerS[bin];
-      return net < 0 ? Math.max(0, bins.frontKg(bin)) / -net : Double.POSITIVE_INFINITY;
-    }
-    return Math.max(0, bins.frontKg(bin)) / rate;
+    return netFlows.untilLotEndsS(head);
   }
 
   /** The oldest lot of a head's bin is used up. */
@@ -369,9 +361,13 @@ public final class Network {
     return limits.motorLimitKgPerS[head][node];
   }
 
-  /** [outlet] as-is mass that leaves a node that way, per kg drawn; read only. */
-  public double[] ways(int head, int node) {
-    return loads[head].way[node];
+  /** As-is mass that leaves by each outlet, per kg drawn, from a node's {@link #outletStart} on; read only. */
+  public double[] ways(int head) {
+    return loads[head].way;
+  }
+
+  public int outletStart(int head, int node) {
+    return loads[head].outletStart(node);
   }
 
   /** As-is mass that a head brings to a sink of its stretch per kg drawn. */
@@ -379,13 +375,18 @@ public final class Network {
     return loads[head].sinkMass[sink];
   }
 
-  /** [sink * components + component] dry matter per kg drawn; read only. */
-  public double[] sinkDry(int head) {
-    return loads[head].sinkDry;
+  /** Components that can reach a sink with the present lot; read only. */
+  public int[] landed(int head, int sink) {
+    return loads[head].landed(sink);
   }
 
-  public double[] sinkWater(int head) {
-    return loads[head].sinkWater;
+  /** Per kg drawn, dry matter by component, the water of each behind it, from {@link #sinkAt} on; read only. */
+  public double[] sinkKg(int head) {
+    return loads[head].kg;
+  }
+
+  public int sinkAt(int head, int sink) {
+    return loads[head].sinkAt(sink);
   }
 
   public double driedPerKg(int head) {

@@ -118,9 +118,10 @@ public final class PaperFlow {
 
   private void mixIn(double[] to, int from, int sink) {
     int n = layout.components;
-    for (int c = 0; c < n; c++) {
-      to[c] += drawn[from] * loads[from].sinkDry[sink * n + c];
-      to[n + c] += drawn[from] * loads[from].sinkWater[sink * n + c];
+    for (int c : loads[from].landed(sink)) {
+      int at = loads[from].sinkAt(sink) + 2 * c;
+      to[c] += drawn[from] * loads[from].kg[at];
+      to[n + c] += drawn[from] * loads[from].kg[at + 1];
     }
     to[2 * n] += drawn[from] * loads[from].sinkMass[sink] * loads[from].diameterM;
   }

@@ -151,6 +151,16 @@ final class RateSolver {
     }
   }
 
+  /**
+   * The same for inputs of which the caller knows that no limit can be overrun: everybody runs at reach. {@link
+   * #isHolder} is not to be asked after it.
+   */
+  void runFree() {
+    knotRounds = 0;
+    startAtReach();
+    System.arraycopy(reachKgPerS, 0, rateKgPerS, 0, heads);
+  }
+
   private void startAtReach() {
     for (int head = 0; head < heads; head++) {
       double each = reachKgPerS[head];

@@ -12,8 +12,18 @@ public final class Polyline {
     factor = curve.points().stream().mapToDouble(Curve.Point::factor).toArray();
   }
 
-  boolean isOne() {
+  /** Whether it corrects nothing, whatever the value. */
+  public boolean isOne() {
     return at.length == 0;
+  }
+
+  /** The greatest factor. */
+  public double most() {
+    double most = at.length == 0 ? 1 : factor[0];
+    for (double each : factor) {
+      most = Math.max(most, each);
+    }
+    return most;
   }
 
   /** Factor at a property's value. */

@@ -34,10 +34,12 @@ final class BaleDraws {
     deviates = spread > 0 ? deviates(plan, streams, replication, source) : null;
   }
 
-  private static Stream[] deviates(YardPlan plan, Streams streams, int replication, String source) {
+  private Stream[] deviates(YardPlan plan, Streams streams, int replication, String source) {
     Stream[] deviates = new Stream[plan.components()];
     for (int component = 0; component < deviates.length; component++) {
-      deviates[component] = streams.of(replication, source + ".composition." + plan.component(component));
+      if (share[component] > 0) {
+        deviates[component] = streams.of(replication, source + ".composition." + plan.component(component));
+      }
     }
     return deviates;
   }
@@ -62,7 +64,9 @@ final class BaleDraws {
   private void spreadShares(double[] shares, int from) {
     double sum = 0;
     for (int component = 0; component < share.length; component++) {
-      double drawn = share[component] * Math.max(0, 1 + spread * deviates[component].nextNormal());
+      // a component has a stream of its own, so that one the crop lacks need not be drawn
+      double drawn =
+          share[component] > 0 ? share[component] * Math.max(0, 1 + spread * deviates[component].nextNormal()) : 0;
       shares[from + component] = drawn;
       sum += drawn;
     }

@@ -65,9 +65,10 @@ final class Booking implements Network.LotBooks {
     for (int node = 0; node < stretch.nodes; node++) {
       double dryKg = kg * network.loadDry(head, node);
       material.passed(head, node, kg * network.load(head, node), dryKg);
-      double[] ways = network.ways(head, node);
-      for (int o = 0; o < ways.length; o++) {
-        material.wayKg[head][node][o] += kg * ways[o];
+      double[] wayKg = material.wayKg[head][node];
+      double[] ways = network.ways(head);
+      for (int o = 0, at = network.outletStart(head, node); o < wayKg.length; o++, at++) {
+        wayKg[o] += kg * ways[at];
       }
       int m = stretch.machine[node];
       if (m >= 0 && screenKg[m] != null) {
@@ -79,7 +80,7 @@ final class Booking implements Network.LotBooks {
     for (int s = 0; s < stretch.sinks; s++) {
       int product = filling.productOf(stretch, s);
       material.arrived(
-          head, s, product, kg, network.sinkDry(head), network.sinkWater(head));
+          head, s, product, kg, network.landed(head, s), network.sinkKg(head), network.sinkAt(head, s));
     }
   }
 

@@ -56,7 +56,6 @@ final class Carrying {
           present.network.isFull(b),
           present.network.isEmpty(b));
     }
-    present.counters.advance(dtS, present.network);
     milling.advance(dtS);
     orders.advance(dtS);
   }

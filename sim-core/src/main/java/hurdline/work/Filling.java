@@ -4,59 +4,52 @@ import hurdline.chance.Draws;
 import hurdline.chance.Stream;
 import hurdline.line.Layout;
 import hurdline.line.Stretch;
-import hurdline.plant.Machine;
-import hurdline.plant.Packaging;
-import hurdline.plant.Product;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * Fillers and presses: one package at a time, a change on its spout when it is full, and filling goes
  * on at once on the lowest-numbered spout that is ready.
  *
  * <p>A package is full when the product's running total at this filler reaches the next multiple of
- * its mass, so the begun package stays over nights and while another product is filled.
+ * its mass, so the begun package stays over nights and while another product is filled. The total is
+ * carried only when a rate changes; when packages are full follows from there.
+ *
+ * <p><b>Easy fillers.</b> Where no change can ever keep a filler waiting ({@link Fillers#easyChangeS}),
+ * nothing but the count of its packages comes of them, and a third of all events in a year would be spent
+ * on them. They are counted when a rate or the calendar changes instead. A change under way when the
+ * machine's hours end is played like any other, since what it lasts beyond them is booked. If somebody
+ * follows the trace every package is an event again; {@code ShortCutsTest} holds one way against the other.
  */
 final class Filling {
   private static final int READY = 0;
   private static final int ASKED = 1;
   private static final int UNDER_WAY = 2;
+  private static final int NOBODY = -1;
 
   private final Present present;
   private final Layout layout;
   private final Standing standing;
+  private final Fillers fillers;
   private final int products;
   private final int[] packers;
-  private final int[] firstSpout; // by machine
-  private final int[] spouts; // by machine
-  private final int[] spoutMachine;
+  private final double[] packageKg;
+  private final int[][] made;
   private final int[] phase; // by spout
-  private final int[] changeResource; // by spout, of the change asked for
+  private final int[] changeResource; // by spout, of the change asked for; NOBODY where none was asked
   private final int[] changeProduct; // by spout
   private final double[] beganS; // by spout
   private final double[] beganCrewedS;
   private final int[] filling; // by machine, the spout that fills, −1 for none
-  private final double[] packageKg; // by product, +inf where it has none
-  private final Packaging[] packaging; // by product
-  private final int[] resource; // by product, of its package's change
-  private final int[] rank;
   private final Draws[] change; // by machine and packaging of the product
-  private final int[][] makes; // [mill][screen] product
-  private final double[] inflowKgPerS; // [machine * products + product]
+  private final double[] filledKg; // [machine * products + product] at the instant of carriedS
+  private final double[] inflowKgPerS; // likewise, since then
   private final boolean[] flows; // by machine
   private final double[] carriedS; // by machine
-  private final int[][] fillHead; // [machine] heads and their sinks that fill here
-  private final int[][] fillSink;
-  private final int[][] made; // [machine] products that are filled here
+  private final boolean[] easy; // by machine
+  private final double[] lastFullS; // by easy machine
+  private final int[] paid; // [line * products + product] packages
 
-  /** [machine * products + product] kg filled, and full packages. */
-  final double[] filledKg;
-
+  /** [machine * products + product] full packages. */
   final int[] full;
 
   /** [line] packages paid. */
@@ -65,102 +58,29 @@ final class Filling {
   Filling(Present present, Standing standing, int[][] makes) {
     this.present = present;
     this.standing = standing;
-    this.makes = makes;
     layout = present.layout;
+    fillers = new Fillers(present, makes);
     products = layout.naming.products.count();
-    packers =
-        IntStream.range(0, layout.machines)
-            .filter(m -> layout.machine[m] instanceof Machine.Packer)
-            .toArray();
-    firstSpout = new int[layout.machines];
-    spouts = new int[layout.machines];
-    spoutMachine = new int[Slots.spouts(layout)];
-    int at = 0;
-    for (int m = 0; m < layout.machines; m++) {
-      firstSpout[m] = at;
-      spouts[m] = Slots.spouts(layout.machine[m]);
-      for (int k = 0; k < spouts[m]; k++) {
-        spoutMachine[at++] = m;
-      }
-    }
-    phase = new int[at];
-    changeResource = new int[at];
-    changeProduct = new int[at];
-    beganS = new double[at];
-    beganCrewedS = new double[at];
+    packers = fillers.packers;
+    packageKg = fillers.packageKg;
+    made = fillers.made;
+    int spouts = fillers.spoutMachine.length;
+    phase = new int[spouts];
+    changeResource = new int[spouts];
+    changeProduct = new int[spouts];
+    beganS = new double[spouts];
+    beganCrewedS = new double[spouts];
     filling = new int[layout.machines];
-    packageKg = new double[products];
-    packaging = new Packaging[products];
-    resource = new int[products];
-    rank = new int[products];
-    Map<String, Packaging> byName =
-        layout.plant.packages().stream()
-            .collect(Collectors.toMap(Packaging::name, Function.identity()));
-    for (Product product : layout.plant.products()) {
-      int p = layout.naming.products.index(product.name());
-      packaging[p] = product.packaging().map(byName::get).orElse(null);
-      packageKg[p] = packaging[p] == null ? Double.POSITIVE_INFINITY : packaging[p].massKg();
-      if (packaging[p] != null) {
-        resource[p] = present.resource(packaging[p].needs());
-        rank[p] = present.rank(resource[p], "change");
-      }
-    }
     change = new Draws[layout.machines * products];
     inflowKgPerS = new double[layout.machines * products];
     filledKg = new double[layout.machines * products];
     full = new int[layout.machines * products];
+    paid = new int[layout.lines * products];
     cost = new double[layout.lines];
     flows = new boolean[layout.machines];
     carriedS = new double[layout.machines];
-    fillHead = new int[layout.machines][];
-    fillSink = new int[layout.machines][];
-    made = new int[layout.machines][];
-    for (int m : packers) {
-      ways(m);
-    }
-    hours();
-  }
-
-  private void ways(int m) {
-    List<Integer> heads = new ArrayList<>();
-    List<Integer> sinks = new ArrayList<>();
-    for (int h : layout.headsOf[m]) {
-      Stretch s = layout.stretch[h];
-      for (int k = 0; k < s.sinks; k++) {
-        if (s.sinkNode[k] == layout.nodeOf[h][m]) {
-          heads.add(h);
-          sinks.add(k);
-        }
-      }
-    }
-    fillHead[m] = heads.stream().mapToInt(Integer::intValue).toArray();
-    fillSink[m] = sinks.stream().mapToInt(Integer::intValue).toArray();
-    made[m] = IntStream.range(0, products).filter(p -> fills(m, p)).toArray();
-  }
-
-  private void hours() {
-    for (int m : packers) {
-      for (int p : made[m]) {
-        if (packaging[p] != null) {
-          present.resources.hoursOf(resource[p], present.gates.machine(m));
-        }
-      }
-    }
-  }
-
-  private boolean fills(int m, int product) {
-    for (int i = 0; i < fillHead[m].length; i++) {
-      Stretch s = layout.stretch[fillHead[m][i]];
-      int target = s.sinkTarget[fillSink[m][i]];
-      boolean made =
-          s.sinkKind[fillSink[m][i]] == Stretch.Sink.PACKED
-              ? target == product
-              : Arrays.stream(makes[target]).anyMatch(each -> each == product);
-      if (made) {
-        return true;
-      }
-    }
-    return false;
+    easy = new boolean[layout.machines];
+    lastFullS = new double[layout.machines];
   }
 
   void reset() {
@@ -170,25 +90,31 @@ final class Filling {
     Arrays.fill(full, 0);
     Arrays.fill(flows, false);
     Arrays.fill(carriedS, 0);
+    Arrays.fill(lastFullS, Double.NEGATIVE_INFINITY);
+    Arrays.fill(paid, 0);
     Arrays.fill(cost, 0);
     for (int m = 0; m < layout.machines; m++) {
-      filling[m] = spouts[m] > 0 ? firstSpout[m] : -1;
+      filling[m] = fillers.spouts[m] > 0 ? fillers.firstSpout[m] : -1;
     }
     for (int m : packers) {
+      easy[m] = fillers.easyChangeS[m] >= 0 && present.trace == null && !present.plain;
       Stream stream = present.stream(layout.machine[m].name() + ".change");
       for (int p = 0; p < products; p++) {
         change[m * products + p] =
-            packaging[p] == null ? null : new Draws(packaging[p].changeS(), stream);
+            fillers.packaging[p] == null ? null : new Draws(fillers.packaging[p].changeS(), stream);
       }
     }
   }
 
+  private double filledKg(int m, int at) {
+    return filledKg[at] + inflowKgPerS[at] * (present.nowS - carriedS[m]);
+  }
+
   /** Brings a filler's running totals up to now. */
   private void carry(int m) {
-    double dtS = present.nowS - carriedS[m];
-    if (dtS > 0 && flows[m]) {
+    if (flows[m]) {
       for (int p : made[m]) {
-        filledKg[m * products + p] += inflowKgPerS[m * products + p] * dtS;
+        filledKg[m * products + p] = filledKg(m, m * products + p);
       }
     }
     carriedS[m] = present.nowS;
@@ -196,15 +122,15 @@ final class Filling {
 
   /** Product of a sink as the screens now stand. */
   int productOf(Stretch stretch, int sink) {
-    return stretch.sinkKind[sink] == Stretch.Sink.PACKED_FROM_MILL
-        ? makes[stretch.sinkTarget[sink]][present.network.screen[stretch.sinkTarget[sink]]]
-        : stretch.sinkTarget[sink];
+    return fillers.productOf(stretch, sink, present.network.screen);
   }
 
   /** When each filler's package is full at the present rates. */
   void schedule() {
+    final boolean[] touched = present.touched;
     for (int m : packers) {
-      if (flows[m] || present.network.inflowKgPerS[m] > 0) {
+      if (touched[m] && (flows[m] || present.network.inflowKgPerS[m] > 0)) {
+        countUp(m);
         carry(m);
         setInflows(m);
         present.pending.set(present.slots.full[m], fullS(m));
@@ -217,13 +143,13 @@ final class Filling {
       inflowKgPerS[m * products + p] = 0;
     }
     flows[m] = present.network.inflowKgPerS[m] > 0;
-    int[] heads = fillHead[m];
+    int[] heads = fillers.head[m];
     for (int i = 0; flows[m] && i < heads.length; i++) {
       double rate = present.network.rateKgPerS(heads[i]);
       if (rate > 0) {
-        int product = productOf(layout.stretch[heads[i]], fillSink[m][i]);
-        inflowKgPerS[m * products + product] +=
-            rate * present.network.sinkKg(heads[i], fillSink[m][i]);
+        int sink = fillers.sink[m][i];
+        int product = productOf(layout.stretch[heads[i]], sink);
+        inflowKgPerS[m * products + product] += rate * present.network.sinkKg(heads[i], sink);
       }
     }
   }
@@ -232,22 +158,26 @@ final class Filling {
     double first = Double.POSITIVE_INFINITY;
     for (int p : made[m]) {
       int at = m * products + p;
-      if (inflowKgPerS[at] > 0 && packageKg[p] < Double.POSITIVE_INFINITY) {
-        double left = Math.max(0, (full[at] + 1) * packageKg[p] - filledKg[at]);
-        first = Math.min(first, present.nowS + left / inflowKgPerS[at]);
+      if (inflowKgPerS[at] > 0 && packageKg[p] < Double.POSITIVE_INFINITY && !easy[m]) {
+        first = Math.min(first, reachedS(m, at, (full[at] + 1) * packageKg[p]));
       }
     }
     return first;
   }
 
+  /** When a running total reaches a mass; at once if it is there already. */
+  private double reachedS(int m, int at, double kg) {
+    return Math.max(present.nowS, carriedS[m] + (kg - filledKg[at]) / inflowKgPerS[at]);
+  }
+
   /** A package is full: counted and paid, and its spout asks for a change. */
   void full(int m) {
-    carry(m);
     for (int p : made[m]) {
       int at = m * products + p;
       if (inflowKgPerS[at] > 0 && packageKg[p] < Double.POSITIVE_INFINITY) {
-        double left = (full[at] + 1) * packageKg[p] - filledKg[at];
+        double left = (full[at] + 1) * packageKg[p] - filledKg(m, at);
         if (left <= inflowKgPerS[at] * Present.INSTANT_S * 1.5) {
+          count(m, p);
           packageDone(m, p);
         }
       }
@@ -255,31 +185,79 @@ final class Filling {
     present.pending.set(present.slots.full[m], fullS(m));
   }
 
-  private void packageDone(int m, int product) {
+  private void count(int m, int product) {
     full[m * products + product]++;
-    cost[present.counters.line[m]] += packaging[product].cost();
-    present.note(layout.machine[m].name(), "package full", full[m * products + product]);
-    int spout = filling[m];
-    if (spout < 0) {
+    paid[present.counters.line[m] * products + product]++;
+  }
+
+  /** Counts what an easy filler has filled since rates or lines last changed. */
+  private void countUp(int m) {
+    if (easy[m] && flows[m]) {
+      int p = made[m][0];
+      int at = m * products + p;
+      double there = filledKg(m, at) + inflowKgPerS[at] * Present.INSTANT_S;
+      if (there >= (full[at] + 1) * packageKg[p]) {
+        while (there >= (full[at] + 1) * packageKg[p]) {
+          count(m, p);
+        }
+        lastFullS[m] = carriedS[m] + (full[at] * packageKg[p] - filledKg[at]) / inflowKgPerS[at];
+      }
+    }
+  }
+
+  /** To be called before the calendar changes a machine's hours or its line. */
+  void countUp() {
+    for (int m : packers) {
+      countUp(m);
+    }
+  }
+
+  /** When the machine's hours end, a change that an easy filler has under way is played to its end. */
+  void dutyChanged(int m, boolean duty) {
+    double endS = lastFullS[m] + fillers.easyChangeS[m];
+    int spout = fillers.firstSpout[m];
+    if (duty || !easy[m] || !(endS > present.nowS) || phase[spout] != READY) {
       return;
     }
+    if (lastFullS[m] >= present.nowS - Present.INSTANT_S) {
+      ask(m, made[m][0], spout); // full just now: its change waits for the next hours
+    } else {
+      phase[spout] = UNDER_WAY;
+      changeResource[spout] = NOBODY;
+      beganS[spout] = lastFullS[m];
+      double passedS = present.nowS - lastFullS[m];
+      beganCrewedS[spout] = present.counters.duty.seconds(m, present.nowS) - passedS;
+      present.pending.set(present.slots.changeEnd + spout, endS);
+    }
+  }
+
+  private void packageDone(int m, int product) {
+    present.note(layout.machine[m].name(), "package full", full[m * products + product]);
+    int spout = filling[m];
+    if (spout >= 0) {
+      ask(m, product, spout);
+      nextSpout(m);
+    }
+  }
+
+  private void ask(int m, int product, int spout) {
     phase[spout] = ASKED;
-    int resource = this.resource[product];
+    int resource = fillers.resource[product];
     changeResource[spout] = resource;
     changeProduct[spout] = product;
     present.resources.ask(
         resource,
         present.jobs.change + spout,
-        rank[product],
+        fillers.rank[product],
         (long) m << 32 | spout,
         present.gates.machine(m),
         present.nowS);
-    nextSpout(m);
   }
 
   private void nextSpout(int m) {
     filling[m] = -1;
-    for (int k = firstSpout[m]; k < firstSpout[m] + spouts[m] && filling[m] < 0; k++) {
+    int from = fillers.firstSpout[m];
+    for (int k = from; k < from + fillers.spouts[m] && filling[m] < 0; k++) {
       if (phase[k] == READY) {
         filling[m] = k;
       }
@@ -290,10 +268,10 @@ final class Filling {
   /** While no spout is ready: held by a change under way, else by the resource that all wait for. */
   private void stand(int m) {
     int cause = -1;
-    if (filling[m] < 0) {
+    if (filling[m] < 0 && !easy[m]) {
       cause = layout.causes.change[m];
       if (!anyUnderWay(m)) {
-        int resource = changeResource[firstSpout[m]];
+        int resource = changeResource[fillers.firstSpout[m]];
         cause =
             resource == present.resources.endless() ? cause : layout.causes.resource[resource];
       }
@@ -302,7 +280,7 @@ final class Filling {
   }
 
   private boolean anyUnderWay(int m) {
-    for (int k = firstSpout[m]; k < firstSpout[m] + spouts[m]; k++) {
+    for (int k = fillers.firstSpout[m]; k < fillers.firstSpout[m] + fillers.spouts[m]; k++) {
       if (phase[k] == UNDER_WAY) {
         return true;
       }
@@ -312,7 +290,7 @@ final class Filling {
 
   /** The change of a spout begins: its resource is there. */
   void changeBegins(int spout) {
-    int m = spoutMachine[spout];
+    int m = fillers.spoutMachine[spout];
     phase[spout] = UNDER_WAY;
     beganS[spout] = present.nowS;
     beganCrewedS[spout] = present.counters.duty.seconds(m, present.nowS);
@@ -322,9 +300,11 @@ final class Filling {
   }
 
   void changeEnds(int spout) {
-    int m = spoutMachine[spout];
+    int m = fillers.spoutMachine[spout];
     present.pending.clear(present.slots.changeEnd + spout);
-    present.resources.release(changeResource[spout], present.nowS);
+    if (changeResource[spout] != NOBODY) {
+      present.resources.release(changeResource[spout], present.nowS);
+    }
     phase[spout] = READY;
     bookAfterShift(spout);
     if (filling[m] < 0) {
@@ -334,17 +314,26 @@ final class Filling {
   }
 
   private void bookAfterShift(int spout) {
-    int m = spoutMachine[spout];
+    int m = fillers.spoutMachine[spout];
     double inHours = present.counters.duty.seconds(m, present.nowS) - beganCrewedS[spout];
-    present.afterShift.add(
-        present.counters.line[m], present.nowS - beganS[spout] - inHours, present.nowS);
+    double after = present.nowS - beganS[spout] - inHours;
+    if (after > Present.INSTANT_S) { // less is the rounding of two sums of seconds
+      present.afterShift.add(present.counters.line[m], after, present.nowS);
+    }
   }
 
   /** Books what is under way at the end of the horizon. */
   void finish() {
+    countUp();
     for (int spout = 0; spout < phase.length; spout++) {
       if (phase[spout] == UNDER_WAY) {
         bookAfterShift(spout);
+      }
+    }
+    for (int l = 0; l < cost.length; l++) {
+      for (int p = 0; p < products; p++) {
+        int packages = paid[l * products + p];
+        cost[l] += packages > 0 ? packages * fillers.packaging[p].cost() : 0;
       }
     }
   }

@@ -193,7 +193,7 @@ final class Milling {
               && (inMix[line][m] > 1 || turn[line][m][present.network.screen[m]] > 0)
               && wanted[m] == NO_SCREEN
               && present.network.inflowKgPerS[m] > 0;
-      double left = stayUntilS[m] - present.counters.runningS[m];
+      double left = stayUntilS[m] - present.counters.runningS(m, present.nowS);
       present.pending.set(
           present.slots.stay[m],
           counts ? present.nowS + Math.max(0, left) : Double.POSITIVE_INFINITY);
@@ -330,7 +330,7 @@ final class Milling {
     wanted[m] = NO_SCREEN;
     present.network.remap(layout.headsOf[m]);
     int line = present.counters.line[m];
-    stayUntilS[m] = present.counters.runningS[m] + stayS[line][m];
+    stayUntilS[m] = present.counters.runningS(m, present.nowS) + stayS[line][m];
     present.note(layout.machine[m].name(), "screen swap ends", present.network.screen[m]);
     stand(m);
     lookForOrders(m, line);

@@ -7,6 +7,7 @@ import hurdline.plant.Product;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Orders, met in due-date order from their product as it is made. */
 final class Orders {
@@ -19,6 +20,8 @@ final class Orders {
   private final Product.Order[][] order;
   private final double[][] dueS;
   private final double[][] metAtKg; // running total of the product at which each order is met
+  private final int[] ordered; // products with orders
+  private final int[][] maker; // [product] heads and their sinks that may make it, one pair after another
   private final double[] madeKg;
   private final double[] madeKgPerS;
 
@@ -51,6 +54,11 @@ final class Orders {
         metAtKg[p][i] = sum;
       }
     }
+    ordered = IntStream.range(0, products).filter(p -> order[p].length > 0).toArray();
+    maker = new int[products][];
+    for (int p : ordered) {
+      maker[p] = maker(p);
+    }
     madeKg = new double[products];
     madeKgPerS = new double[products];
     met = new int[products];
@@ -63,13 +71,13 @@ final class Orders {
   }
 
   void advance(double dtS) {
-    for (int p = 0; p < products; p++) {
+    for (int p : ordered) {
       madeKg[p] += madeKgPerS[p] * dtS;
     }
   }
 
   void schedule() {
-    for (int p = 0; p < products; p++) {
+    for (int p : ordered) {
       if (met[p] < order[p].length) {
         madeKgPerS[p] = rate(p);
         double left = Math.max(0, metAtKg[p][met[p]] - madeKg[p]);
@@ -80,21 +88,31 @@ final class Orders {
     }
   }
 
+  private int[] maker(int product) {
+    IntStream.Builder pairs = IntStream.builder();
+    for (int h = 0; h < layout.heads; h++) {
+      Stretch s = layout.stretch[h];
+      for (int k = 0; k < s.sinks; k++) {
+        boolean made =
+            s.sinkKind[k] == Stretch.Sink.PACKED_FROM_MILL
+                || (s.sinkKind[k] == Stretch.Sink.PILED || s.sinkKind[k] == Stretch.Sink.PACKED)
+                    && s.sinkTarget[k] == product;
+        if (made) {
+          pairs.add(h).add(k);
+        }
+      }
+    }
+    return pairs.build().toArray();
+  }
+
   private double rate(int product) {
     double sum = 0;
-    for (int h = 0; h < layout.heads; h++) {
+    for (int i = 0; i < maker[product].length; i += 2) {
+      int h = maker[product][i];
+      int sink = maker[product][i + 1];
       double rate = present.network.rateKgPerS(h);
-      if (rate > 0) {
-        Stretch s = layout.stretch[h];
-        for (int k = 0; k < s.sinks; k++) {
-          boolean made =
-              s.sinkKind[k] == Stretch.Sink.PILED
-                  || s.sinkKind[k] == Stretch.Sink.PACKED
-                  || s.sinkKind[k] == Stretch.Sink.PACKED_FROM_MILL;
-          if (made && filling.productOf(s, k) == product) {
-            sum += rate * present.network.sinkKg(h, k);
-          }
-        }
+      if (rate > 0 && filling.productOf(layout.stretch[h], sink) == product) {
+        sum += rate * present.network.sinkKg(h, sink);
       }
     }
     return sum;

@@ -12,6 +12,7 @@ import hurdline.flow.Network;
 import hurdline.line.Layout;
 import hurdline.line.Roster;
 import hurdline.plant.Resource;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -51,8 +52,14 @@ final class Present {
   /** A cause has changed, though no rate need have. */
   boolean causesChanged;
 
-  /** The calendar may have changed who is on duty. */
-  boolean rosterChanged;
+  /** Who is on duty, or what bins let go of, may have changed: nothing can be taken as it was. */
+  boolean allChanged;
+
+  /** [machine] whether its cause, its flow or what holds its heads may have changed since all was last looked at. */
+  final boolean[] touched;
+
+  /** Nothing is left out because it cannot have changed; see {@link Replication#withoutShortCuts}. */
+  boolean plain;
 
   private Streams streams;
   private int replication;
@@ -72,6 +79,7 @@ final class Present {
     counters = new Counters(layout);
     afterShift = new AfterShift(layout, roster.months());
     lineHours = new Duty(layout.lines);
+    touched = new boolean[layout.machines];
   }
 
   void reset(Streams streams, int replication) {
@@ -80,7 +88,8 @@ final class Present {
     nowS = 0;
     flowsChanged = true;
     causesChanged = true;
-    rosterChanged = true;
+    allChanged = true;
+    Arrays.fill(touched, false);
     pending.reset();
     resources.reset();
     counters.reset(layout);

@@ -45,7 +45,7 @@ public final class Replication {
   private final Rostering rostering;
   private final Watching watching;
   private final Network network;
-  private final HolderTrail trail;
+  private final Solving solving;
   private final MaterialBooks material;
   private final BinBooks binBooks;
   private final Tallying tallying;
@@ -53,7 +53,6 @@ public final class Replication {
   private boolean lookForJobs;
   private final Booking booking;
   private long events;
-  private long solves;
 
   public Replication(Layout layout, Roster roster, YardPlan yard, Haulage haulage) {
     this.layout = layout;
@@ -68,9 +67,8 @@ public final class Replication {
     material = new MaterialBooks(layout);
     booking = new Booking(present, filling, material);
     network = new Network(layout, booking);
-    trail = new HolderTrail(layout, network);
     present.network = network;
-    present.trail = trail;
+    present.trail = new HolderTrail(layout, network);
     orders = new Orders(present, filling);
     milling = new Milling(present, standing, orders, makes);
     bales = new Bales(yard.components());
@@ -91,8 +89,9 @@ public final class Replication {
             intake);
     int[] component = components(yard);
     feeding = new Feeding(present, stacking, hauling, bales, component);
-    rostering = new Rostering(present, feeding, stacking, stopping, hauling);
+    rostering = new Rostering(present, filling, feeding, stacking, stopping, hauling);
     watching = new Watching(present, standing, rostering);
+    solving = new Solving(present, watching, filling, milling, orders, stopping);
     binBooks = new BinBooks(layout.bins);
     present.carrying = new Carrying(present, milling, orders, binBooks);
     tallying =
@@ -137,6 +136,12 @@ public final class Replication {
     present.nowS = endS;
     present.carrying.upToNow();
     return finish(replication);
+  }
+
+  /** The plain twin, for tests: every solve works out everything anew, and every package is an event. */
+  void withoutShortCuts() {
+    present.plain = true;
+    network.withoutShortCuts();
   }
 
   private void reset(Streams streams, int replication, Trace trace) {
@@ -185,11 +190,10 @@ public final class Replication {
       }
       newJobs();
       if (present.flowsChanged) {
-        solve();
+        solving.solve();
       } else if (present.causesChanged) {
-        trail.follow();
+        solving.look();
         present.causesChanged = false;
-        watching.look();
       }
     } while (present.pending.nextS() <= present.nowS + Present.INSTANT_S);
     present.settled();
@@ -203,26 +207,6 @@ public final class Replication {
           IntStream.range(0, layout.machines).map(watching.states::state).toArray(),
           IntStream.range(0, crops).map(intake.levels::inYard).toArray());
     }
-  }
-
-  private void solve() {
-    solves++;
-    present.flowsChanged = false;
-    present.causesChanged = false;
-    present.carrying.upToNow();
-    network.solve();
-    trail.follow();
-    watching.look();
-    for (int h = 0; h < layout.heads; h++) {
-      present.pending.set(slots.lotEnd + h, present.nowS + network.untilLotEndsS(h));
-    }
-    for (int b = 0; b < layout.bins; b++) {
-      present.pending.set(slots.level + b, present.nowS + network.untilLevelS(b));
-    }
-    filling.schedule();
-    milling.schedule();
-    orders.schedule();
-    stopping.schedule();
   }
 
   /** Asks for jobs wherever one may be wanted now, and begins those whose turn it is. */
@@ -357,7 +341,7 @@ public final class Replication {
 
   /** How often rates were solved, over all that was played so far. */
   long solves() {
-    return solves;
+    return solving.solves;
   }
 
   private Outcome finish(int replication) {

@@ -24,6 +24,7 @@ final class Rostering {
   private final Present present;
   private final Layout layout;
   private final Roster roster;
+  private final Filling filling;
   private final Feeding feeding;
   private final Stopping stopping;
   private final Hauling hauling;
@@ -58,8 +59,9 @@ final class Rostering {
   final int[] leftOver;
 
   Rostering(
-      Present present, Feeding feeding, Stacking stacking, Stopping stopping, Hauling hauling) {
+      Present present, Filling filling, Feeding feeding, Stacking stacking, Stopping stopping, Hauling hauling) {
     this.present = present;
+    this.filling = filling;
     this.feeding = feeding;
     this.stopping = stopping;
     this.hauling = hauling;
@@ -155,6 +157,7 @@ final class Rostering {
 
   private void workOut() {
     double now = present.nowS;
+    filling.countUp();
     for (int l = 0; l < layout.lines; l++) {
       current[l] = NONE;
     }
@@ -188,7 +191,7 @@ final class Rostering {
     }
     present.flowsChanged = true;
     present.causesChanged = true;
-    present.rosterChanged = true;
+    present.allChanged = true;
   }
 
   private void begin(int c) {
@@ -288,6 +291,7 @@ final class Rostering {
     if (present.counters.duty.set(m, duty, present.nowS)) {
       present.resources.open(present.gates.machine(m), duty, present.nowS);
       stopping.dutyChanged(m);
+      filling.dutyChanged(m, duty);
     }
   }
 
@@ -297,14 +301,9 @@ final class Rostering {
     for (int l = 0; l < layout.lines; l++) {
       int c = current[l];
       if (c != NONE && endedS[c] == Double.POSITIVE_INFINITY) {
-        if (!cropDone[l] && feeding.isThrough(l)) {
-          cropDone[l] = true;
-          setRunsEmpty(l, true);
-          present.flowsChanged = true;
-        } else if (cropDone[l] && !feeding.isThrough(l)) {
-          cropDone[l] = false;
-          setRunsEmpty(l, false);
-          present.flowsChanged = true;
+        if (cropDone[l] != feeding.isThrough(l)) {
+          cropDone[l] = !cropDone[l];
+          setRunsEmpty(l, cropDone[l]);
         }
         if (cropDone[l] && binsAreEmpty(l)) {
           end(c, present.nowS);
@@ -322,6 +321,8 @@ final class Rostering {
   }
 
   private void setRunsEmpty(int l, boolean runsEmpty) {
+    present.flowsChanged = true;
+    present.allChanged = true;
     for (int h = 0; h < layout.heads; h++) {
       if (layout.headLine[h] == l && layout.headBin[h] >= 0) {
         present.network.runsEmpty[layout.headBin[h]] = runsEmpty;

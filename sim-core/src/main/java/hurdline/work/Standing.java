@@ -43,6 +43,7 @@ final class Standing {
   private void set(int[] reason, int machine, int cause) {
     if (reason[machine] != cause) {
       reason[machine] = cause;
+      present.touched[machine] = true;
       tell(machine);
     }
   }

@@ -27,6 +27,7 @@ final class Stopping {
   private final int[] machine;
   private final int[] cause;
   private final Stop[] stop;
+  private final boolean[] byFlow; // counts what flows or for how long
   private final int[] resource;
   private final int[] rank;
   private final Draws[] every;
@@ -56,6 +57,7 @@ final class Stopping {
     machine = new int[n];
     cause = new int[n];
     stop = new Stop[n];
+    byFlow = new boolean[n];
     resource = new int[n];
     rank = new int[n];
     stopsOf = new int[layout.machines][];
@@ -68,6 +70,7 @@ final class Stopping {
         machine[k] = m;
         cause[k] = layout.causes.stop[m][i];
         stop[k] = stops.get(i);
+        byFlow[k] = stop[k].counted() == Stop.Counted.WORKED || stop[k].counted() == Stop.Counted.RUNNING;
         resource[k] = present.resource(stop[k].needs());
         rank[k] = present.rank(resource[k], name(k));
         present.resources.hoursOf(resource[k], gate(k));
@@ -122,7 +125,7 @@ final class Stopping {
   /** When each count comes due at the present rates. */
   void schedule() {
     for (int k = 0; k < machine.length; k++) {
-      if (phase[k] == Phase.COUNTING) {
+      if (phase[k] == Phase.COUNTING && present.touched[machine[k]]) {
         present.pending.set(present.slots.stopDue + k, dueS(k));
       }
     }
@@ -150,8 +153,8 @@ final class Stopping {
     return switch (stop[k].counted()) {
       case CALENDAR -> present.nowS;
       case CREWED -> present.counters.duty.seconds(m, present.nowS);
-      case RUNNING -> present.counters.runningS[m];
-      case WORKED -> present.counters.workedKg[m];
+      case RUNNING -> present.counters.runningS(m, present.nowS);
+      case WORKED -> present.counters.workedKg(m, present.nowS);
     };
   }
 
@@ -228,9 +231,9 @@ final class Stopping {
     present.resources.release(resource[k], present.nowS);
     present.note(name(k), "is up again", Double.NaN);
     phase[k] = Phase.COUNTING;
-    boolean flows = stop[k].counted() == Stop.Counted.WORKED || stop[k].counted() == Stop.Counted.RUNNING;
+    present.touched[m] = true;
     // what flow counts on stood still from the instant it was due, so the old target is the exact base
-    target[k] = (flows ? target[k] : total(k)) + every[k].next();
+    target[k] = (byFlow[k] ? target[k] : total(k)) + every[k].next();
     current[m] = -1;
     int next = nextBehind(m);
     if (next >= 0) {

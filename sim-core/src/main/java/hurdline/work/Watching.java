@@ -80,17 +80,16 @@ final class Watching {
 
   void look() {
     double now = present.nowS;
-    if (present.rosterChanged) {
+    if (present.allChanged) {
       lookWhoHasIt(now);
     }
     for (int m = 0; m < machines; m++) {
       // off duty nothing changes but by the calendar
-      if (present.counters.duty.is(m) || present.rosterChanged) {
+      if (present.touched[m] && (present.counters.duty.is(m) || present.allChanged)) {
         states.is(m, state(m).ordinal(), now);
         power.draws(m, watts(m), now);
       }
     }
-    present.rosterChanged = false;
     power.total(now);
     for (int l = 0; l < layout.lines; l++) {
       int cause = present.trail.cause[layout.feedHead[l]];

@@ -1,0 +1,142 @@
+package hurdline.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.chance.Streams;
+import hurdline.line.Haulage;
+import hurdline.line.Layout;
+import hurdline.line.Roster;
+import hurdline.line.YardPlan;
+import hurdline.plant.Change;
+import hurdline.plant.Plant;
+import hurdline.plant.yaml.PlantFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * What is left out because it cannot have changed, and packages that are counted instead of played, against the twin
+ * that works out everything at every solve and plays every package.
+ *
+ * <p>Both carry the same amounts; they differ in when a due time was last worked out, hence by the clock's grain and
+ * by which of two events within one microsecond came first: 1e-9 of an hour or a tonne is allowed, and 1e-9 of the value.
+ */
+class ShortCutsTest {
+  private static final double GRAIN = 1e-9;
+
+  static List<Path> plants() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("../line-configs"), 2)) {
+      return files
+          .filter(p -> p.toString().endsWith(".yaml") && !p.toString().contains("wrong"))
+          .filter(p -> !p.toString().contains("target"))
+          .sorted()
+          .toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("plants")
+  void theShortCutsGiveWhatThePlainWayGives(Path file) {
+    Plant plant = PlantFile.read(file).plant();
+    assertSame(outcome(plant, true, 1), outcome(plant, false, 1));
+  }
+
+  @Test
+  void whoeverFollowsTheTraceSeesTheSameYear() {
+    Plant plant = PlantFile.read(Path.of("../line-configs/sweetgum-bend.yaml")).plant();
+    int[] packages = new int[1];
+    Outcome traced =
+        replication(plant)
+            .run(
+                new Streams(3),
+                2,
+                (clockS, where, what, amount) -> packages[0] += what.equals("package full") ? 1 : 0);
+    Outcome alone = replication(plant).run(new Streams(3), 2, null);
+    assertSame(traced, alone);
+    assertThat(packages[0]).isGreaterThan(30_000);
+    for (int k = 0; k < alone.columns().size(); k++) {
+      String name = alone.columns().get(k).name();
+      if (name.startsWith("product.") && name.endsWith(".packages")) {
+        packages[0] -= (int) alone.values()[k];
+      }
+    }
+    assertThat(packages[0]).as("packages seen less packages counted").isZero();
+  }
+
+  /** A press whose change takes longer than a package can take to fill is no easy filler, and is played. */
+  @Test
+  void aSlowChangeIsPlayed() {
+    Plant slow =
+        PlantFile.read(Path.of("../line-configs/sweetgum-bend.yaml"))
+            .variants()
+            .with(new Change.Value("packages.lint_bale.change", "9 min"));
+    Outcome plain = outcome(slow, true, 1);
+    assertSame(plain, outcome(slow, false, 1));
+    int column = column(plain, "machine.bale_press.hours.changing");
+    assertThat(plain.values()[column]).isGreaterThan(10);
+  }
+
+  @Test
+  void theComparisonNoticesAnotherChance() {
+    Plant plant = PlantFile.read(Path.of("../line-configs/stalk.yaml")).plant();
+    assertThat(differences(outcome(plant, true, 1), outcome(plant, false, 2))).isNotEmpty();
+  }
+
+  private static int column(Outcome outcome, String name) {
+    List<String> names = outcome.columns().stream().map(Outcome.Column::name).toList();
+    assertThat(names).contains(name);
+    return names.indexOf(name);
+  }
+
+  private static Replication replication(Plant plant) {
+    Roster roster = Roster.of(plant);
+    YardPlan yard = YardPlan.of(plant);
+    return new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster));
+  }
+
+  private static Outcome outcome(Plant plant, boolean plainly, int number) {
+    Replication one = replication(plant);
+    if (plainly) {
+      one.withoutShortCuts();
+    }
+    return one.run(new Streams(7), number, null);
+  }
+
+  private static void assertSame(Outcome plain, Outcome quick) {
+    assertThat(differences(plain, quick)).isEmpty();
+    assertThat(Arrays.deepEquals(plain.levels(), quick.levels())).as("yard levels").isTrue();
+  }
+
+  private static List<String> differences(Outcome plain, Outcome quick) {
+    Stream.Builder<String> all = Stream.builder();
+    for (int k = 0; k < plain.values().length; k++) {
+      differ(plain.columns().get(k).name(), plain.values()[k], quick.values()[k], all);
+    }
+    differ("week", plain.weeks(), quick.weeks(), all);
+    differ("month", plain.months(), quick.months(), all);
+    return all.build().toList();
+  }
+
+  private static void differ(String what, double[][] plain, double[][] quick, Stream.Builder<String> to) {
+    for (int period = 0; period < plain.length; period++) {
+      for (int k = 0; k < plain[period].length; k++) {
+        differ(what + " " + period + " column " + k, plain[period][k], quick[period][k], to);
+      }
+    }
+  }
+
+  private static void differ(String what, double plain, double quick, Stream.Builder<String> to) {
+    boolean same =
+        Double.compare(plain, quick) == 0
+            || Math.abs(plain - quick) <= GRAIN * Math.max(1, Math.abs(plain));
+    if (!same) {
+      to.add(what + ": " + plain + " and " + quick);
+    }
+  }
+}
