@@ -1,0 +1,46 @@
+package hurdline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class CellsTest {
+  private static final int NEVER_MOVES = 0;
+  private static final int MOVES = 1;
+  private static final int MOVES_LATE = 2;
+
+  /** Replication k of n: one cell stands at 3, one counts, one stands at 5 and is 7 from replication 60 on. */
+  private static Cells played(int n, int most) {
+    Cells cells = new Cells(3, most);
+    for (int k = 1; k <= n; k++) {
+      cells.next();
+      cells.put(NEVER_MOVES, 3);
+      cells.put(MOVES, k);
+      cells.put(MOVES_LATE, k < 60 ? 5 : 7);
+    }
+    return cells;
+  }
+
+  @Test
+  void aCellThatNeverMovesKeepsItsValue() {
+    assertThat(played(100, 2_000).figures(NEVER_MOVES)).isEqualTo(new Cells.Spread(3, 3, 3, 3));
+  }
+
+  @Test
+  void meansRestOnAllReplicationsAndQuantilesOnThoseKept() {
+    Cells.Spread all = played(100, 2_000).figures(MOVES);
+    Cells.Spread kept = played(100, 50).figures(MOVES);
+    assertThat(all.mean()).isEqualTo(50.5);
+    assertThat(kept.mean()).isEqualTo(50.5);
+    assertThat(all.p50()).isBetween(50.0, 51.0);
+    assertThat(kept.p50()).isBetween(25.0, 26.0);
+  }
+
+  @Test
+  void aCellThatMovesAfterTheLastOneKeptHasItsMeanAllTheSame() {
+    Cells.Spread late = played(100, 50).figures(MOVES_LATE);
+    assertThat(late.mean()).isEqualTo((59 * 5 + 41 * 7) / 100.0, within(1e-12));
+    assertThat(late.p95()).isEqualTo(5);
+  }
+}
