@@ -115,6 +115,33 @@ class PitfallsTest {
     assertThat(before).isGreaterThan(7.2);
   }
 
+  /**
+   * What reaches the bin, 3.6 t/h less a tenth, is what its consumer takes, 54 kg/min, but for the last bits. One stop of
+   * half an hour fills the bin to the brim, and there it stays, for no rounding may lower it or make events.
+   */
+  @Test
+  void atEqualSpeedsInUnlikeUnitsABinStaysWhereItIs() {
+    String machines =
+        """
+          feeder: {kind: bale-feeder}
+          saw: {kind: separating-saw}
+          between: {kind: bin, holds: 1.62 t}
+          press: {kind: press, stops: {look: {every: 32.4 t, counted: worked, lasts: 30 min, already: 0 t}}}
+        """;
+    String steps =
+        "      feeder: {rate: 3.6 t/h, to: saw}\n"
+            + "      saw: {outlets: [{to: chips, takes: {fines: 100 %}}, {to: between}]}\n"
+            + "      between: {to: press}\n"
+            + "      press: {rate: 54 kg/min, to: tow}";
+    Repeats one = new Repeats(UnbufferedLine.of(machines, steps, 10), 1, 1);
+    double stops = one.of("machine.press.stop.look.count")[0];
+    assertThat(stops).isEqualTo(Math.floor(240 / 10.5));
+    assertThat(one.of("bin.between.hours.full")[0]).isCloseTo(240 - 10.5, within(1e-6));
+    assertThat(one.of("bin.between.hours.empty")[0]).isCloseTo(10, within(1e-6));
+    assertThat(one.of("bin.between.level.mean")[0]).isCloseTo(1.62 * (240 - 10.5 + 0.25) / 240, within(1e-9));
+    assertThat(one.of("machine.press.hours.full_rate")[0]).isCloseTo(240 - 0.5 * stops, within(1e-6));
+  }
+
   /** Two loaders that each work half of the time are busy for a half, not for the whole. */
   @Test
   void busyIsPerServer() {
