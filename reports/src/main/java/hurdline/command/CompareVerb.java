@@ -88,6 +88,9 @@ final class CompareVerb implements Callable<Integer> {
     CompareAsk ask = asked.ask(choice.among());
     vary.refuse("--gain", ask.gain());
     vary.refuse("--within", ask.withinYr().isPresent());
+    vary.refuse("--best", ask.best().isPresent());
+    vary.refuse("--tornado", ask.tornado().isPresent());
+    vary.refuse("--break-even", !ask.breakEven().isEmpty());
     return new Gridded(setting, shown, effort)
         .play(
             choice.file(),

@@ -109,6 +109,14 @@ final class EngineStudies implements Studies {
     return new Sized(new YardSizing(source(file, chosen), chosen, effort, ask));
   }
 
+  @Override
+  public Gridding grid(
+      Path file, Chosen chosen, YardAsk ask, List<GridKey> keys, Effort effort) {
+    Source source = source(file, chosen);
+    List<Alternative> plants = new YardSizing(source, chosen, effort, ask).alternatives();
+    return new Gridded.Asked(new Grid(source, chosen, "option", plants, keys, effort));
+  }
+
   private record Sized(YardSizing study) implements Sizing {
     @Override
     public int plays() {

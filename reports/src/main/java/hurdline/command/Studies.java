@@ -97,6 +97,14 @@ interface Studies {
   Gridding grid(
       List<Path> files, List<String> plans, Chosen chosen, List<GridKey> keys, Effort effort);
 
+  /**
+   * A grid over the plant as it stands and with a yard without limit.
+   *
+   * @param ask whose yard
+   * @throws hurdline.plant.ProblemsException with every problem, if no cell can be played
+   */
+  Gridding grid(Path file, Chosen chosen, YardAsk ask, List<GridKey> keys, Effort effort);
+
   /** A grid that waits to be played. */
   interface Gridding {
     int cells();

@@ -44,6 +44,10 @@ final class YardFlags {
         gain);
   }
 
+  boolean isOverflowGiven() {
+    return overflow != null;
+  }
+
   /** A share between 0 and 100 %, both excluded. */
   private static double share(String flag, String text) {
     String number = text.strip();

@@ -41,6 +41,7 @@ final class YardVerb implements Callable<Integer> {
   @CommandLine.Mixin private PlantChoice choice;
   @CommandLine.Mixin private YardFlags yard;
   @CommandLine.Mixin private EffortFlags flags;
+  @CommandLine.Mixin private VaryFlags vary;
   @CommandLine.Mixin private Shown shown;
 
   @CommandLine.Option(
@@ -63,6 +64,9 @@ final class YardVerb implements Callable<Integer> {
     if (effort.until().isPresent()) {
       throw new CallException("--until is not there for yard; expected --replications N");
     }
+    if (vary.isGiven()) {
+      return varied(effort);
+    }
     Wording wording = shown.wording();
     Studies.Sizing sizing = setting.studies().yard(choice.file(), choice.chosen(), effort, yard.ask());
     AnswerFolder folder =
@@ -75,6 +79,19 @@ final class YardVerb implements Callable<Integer> {
     } finally {
       folder.giveBack();
     }
+  }
+
+  private int varied(Effort effort) throws IOException {
+    vary.refuse("--overflow", yard.isOverflowGiven());
+    vary.refuse("--acres", yard.ask().acres().isPresent());
+    vary.refuse("--gain", yard.ask().gain());
+    return new Gridded(setting, shown, effort)
+        .play(
+            choice.file(),
+            out,
+            setting
+                .studies()
+                .grid(choice.file(), choice.chosen(), yard.ask(), vary.keys(), effort));
   }
 
   private int report(Optional<YardAnswer> found, AnswerFiles files, Wording wording)

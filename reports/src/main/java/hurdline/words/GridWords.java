@@ -35,7 +35,12 @@ public final class GridWords {
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
     lines.add(title());
-    sentences().forEach(sentence -> lines.add(sentence.substring(0, sentence.length() - 1)));
+    List<String> told = new ArrayList<>(goals());
+    if (answer.plants().size() == 1) {
+      told.addAll(others());
+    }
+    leftOut().ifPresent(told::add);
+    told.forEach(sentence -> lines.add(sentence.substring(0, sentence.length() - 1)));
     if (answer.header().replications() > 1) {
       lines.add(
           "In brackets: 95 % interval of the mean of "
@@ -45,17 +50,28 @@ public final class GridWords {
     return lines;
   }
 
-  /** One sentence on the best of each goal and plant, on the best plant, and on the other measures. */
+  /** On the best plant, on the best of each goal and plant, and on the other measures. */
   public List<String> sentences() {
+    List<String> all = new ArrayList<>(goals());
+    all.addAll(others());
+    leftOut().ifPresent(all::add);
+    return all;
+  }
+
+  private List<String> goals() {
     List<String> all = new ArrayList<>();
     for (String goal : answer.drawn().subList(0, answer.goals())) {
       leads.sentence(goal, label(goal)).ifPresent(all::add);
       all.addAll(ofPlants(goal, plant -> best(goal, plant)));
     }
+    return all;
+  }
+
+  private List<String> others() {
+    List<String> all = new ArrayList<>();
     for (String other : answer.drawn().subList(answer.goals(), answer.drawn().size())) {
       all.addAll(ofPlants(other, plant -> span(other, plant)));
     }
-    leftOut().ifPresent(all::add);
     return all;
   }
 
@@ -106,14 +122,14 @@ public final class GridWords {
         .filter(main -> main.measure().equals(measure))
         .map(MainMeasures::label)
         .findFirst()
-        .orElse(measure);
+        .orElse(measure.replace('_', ' '));
   }
 
   private Optional<String> best(String goal, String plant) {
     return answer.best().stream()
         .filter(best -> best.measure().equals(goal) && best.plant().equals(plant))
         .findFirst()
-        .map(best -> isLevel(goal, plant) ? level(best) : best(best));
+        .map(best -> isLevel(goal, plant) ? level(best) : best(best, rows(goal, plant).size()));
   }
 
   /** Whether a measure is the same in all cells but for rounding. */
@@ -133,7 +149,14 @@ public final class GridWords {
     return "the same at every value, " + amount(best.cell(), best.plant(), best.measure()) + ".";
   }
 
-  private String best(GridBest best) {
+  private String best(GridBest best, int cells) {
+    if (answer.header().replications() > 1 && best.alike().size() == cells - 1) {
+      return "no value is told apart from the one with most, "
+          + keys.cell(best.cell())
+          + ", "
+          + amount(best.cell(), best.plant(), best.measure())
+          + ".";
+    }
     String edge =
         keys.mayRiseOn(best.cell(), best.alike())
             ? "; the grid ends there, and beyond it may be more"
@@ -143,12 +166,12 @@ public final class GridWords {
         + ", "
         + amount(best.cell(), best.plant(), best.measure())
         + "; "
-        + told(best)
+        + told(best, cells)
         + edge
         + ".";
   }
 
-  private String told(GridBest best) {
+  private String told(GridBest best, int cells) {
     if (answer.header().replications() < 2) {
       return "one replication tells nothing of chance";
     }
@@ -171,7 +194,7 @@ public final class GridWords {
     return "not told apart from it: "
         + best.alike().size()
         + " of the other "
-        + (answer.cells().size() - 1)
+        + (cells - 1)
         + " cells, "
         + beside
         + " of its "
@@ -190,6 +213,9 @@ public final class GridWords {
     }
     GridRow least = rows.stream().min(Comparator.comparingDouble(GridRow::mean)).orElseThrow();
     GridRow most = rows.stream().max(Comparator.comparingDouble(GridRow::mean)).orElseThrow();
+    if (least.high95() >= most.mean() && most.low95() <= least.mean()) {
+      return Optional.of("about " + amount(rows.get(0)) + " at every value.");
+    }
     return Optional.of(
         "from "
             + amount(least)

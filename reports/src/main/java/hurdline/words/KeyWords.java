@@ -1,6 +1,7 @@
 package hurdline.words;
 
 import hurdline.answer.GridAnswer;
+import hurdline.answer.GridCell;
 import hurdline.answer.GridKey;
 import hurdline.answer.Header;
 import java.math.BigDecimal;
@@ -156,7 +157,7 @@ public final class KeyWords {
 
   /**
    * Whether a cell lies at an end of the values of some key, and the cell before that end is not among
-   * those that are like it: what rises may rise on.
+   * those that are like it or left out: what rises may rise on.
    */
   public boolean mayRiseOn(int cell, List<Integer> alike) {
     List<Integer> at = answer.cells().get(cell).at();
@@ -165,7 +166,8 @@ public final class KeyWords {
       if (last > 0 && (at.get(key) == 0 || at.get(key) == last)) {
         List<Integer> inward = new ArrayList<>(at);
         inward.set(key, at.get(key) == 0 ? 1 : last - 1);
-        if (alike.stream().noneMatch(one -> answer.cells().get(one).at().equals(inward))) {
+        int before = answer.cells().stream().map(GridCell::at).toList().indexOf(inward);
+        if (!alike.contains(before) && answer.cells().get(before).leftOut().isEmpty()) {
           return true;
         }
       }

@@ -29,6 +29,10 @@ public final class LeadWords {
     if (answer.header().replications() < 2) {
       return Optional.of(head + counted(plants, leads, false) + "; one replication tells nothing of chance.");
     }
+    if (leads.stream().noneMatch(lead -> lead.alike().isEmpty())) {
+      return Optional.of(
+          head + "no " + answer.called() + " is told apart as the one with most at any value.");
+    }
     if (answer.keys().size() > 1) {
       return Optional.of(head + counted(plants, leads, true) + ".");
     }
@@ -118,6 +122,6 @@ public final class LeadWords {
     if (change.firstAfter() >= 0) {
       return near + ", told apart below " + keys.cell(change.firstAfter()) + ", how far is not told";
     }
-    return near + ", but nowhere are the two told apart";
+    return near;
   }
 }

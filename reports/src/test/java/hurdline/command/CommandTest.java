@@ -104,6 +104,12 @@ class CommandTest {
 
     @Override
     public Studies.Gridding grid(
+        Path file, Chosen chosen, YardAsk ask, List<GridKey> keys, Effort effort) {
+      throw new AssertionError("no grid is asked for");
+    }
+
+    @Override
+    public Studies.Gridding grid(
         Path file, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort) {
       throw new AssertionError("no grid is asked for");
     }

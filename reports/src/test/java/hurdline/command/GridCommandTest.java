@@ -245,6 +245,20 @@ class GridCommandTest {
   }
 
   @Test
+  void aYardIsVariedAsItStandsAndWithoutLimit() throws IOException {
+    Path answer = dir.resolve("answer");
+    assertThat(
+            call(
+                "yard", SHIPPED.resolve("exact/gate.yaml").toString(), "--vary",
+                "yard.on_hand.stalk=2bales..8bales..3bales", "--replications", "1", "--out",
+                answer.toString()))
+        .isZero();
+    assertThat(Files.readString(answer.resolve("grid.csv")))
+        .contains("8 bales,base,yard.stalk.peak,bales,10,,,1\n")
+        .containsPattern("8 bales,yard_without_limit,yard.stalk.peak,bales,1[1-9],,,1\n");
+  }
+
+  @Test
   void anOptionWhosePartIsVariedAwayIsRefused() throws IOException {
     assertThat(
             call(

@@ -58,7 +58,7 @@ public final class SampleGrid {
             new GridBest(MARGIN, "base", 2, List.of()),
             new GridBest(MARGIN, "bigger<mill>", 2, List.of()),
             new GridBest(FED, "base", 0, List.of(1, 2)),
-            new GridBest(FED, "bigger<mill>", 2, List.of(0, 1))),
+            new GridBest(FED, "bigger<mill>", 2, List.of(1))),
         List.of(
             new GridLead(0, MARGIN, "base", List.of()),
             new GridLead(1, MARGIN, "base", List.of("bigger<mill>")),
@@ -117,7 +117,7 @@ public final class SampleGrid {
         List.of(MARGIN, LEFT),
         1,
         rows,
-        List.of(new GridBest(MARGIN, "base", 4, List.of(0, 1, 2, 3))),
+        List.of(new GridBest(MARGIN, "base", 4, List.of(1, 2))),
         List.of(),
         List.of(),
         NOTES,

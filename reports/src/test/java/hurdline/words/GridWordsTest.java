@@ -28,7 +28,7 @@ class GridWordsTest {
                 "Most stalk fed: bigger<mill> at every value, told apart from the others everywhere",
                 "Stalk fed of base: the same at every value, 2,205 ton",
                 "Stalk fed of bigger<mill>: most at 300 USD/t, 2,650 ton (2,630 to 2,670); not told"
-                    + " apart from it: 100 USD/t and 200 USD/t",
+                    + " apart from it: 200 USD/t",
                 "In brackets: 95 % interval of the mean of 40 replications."));
   }
 
@@ -38,8 +38,7 @@ class GridWordsTest {
         .isEqualTo(
             List.of(
                 "Margin: most at area x1.2, from 2027-06-01, 136,000 USD (131,000 to 141,000); not"
-                    + " told apart from it: 4 of the other 5 cells, 1 of its 2 neighbours among them;"
-                    + " the grid ends there, and beyond it may be more.",
+                    + " told apart from it: area x0.8, from 2027-06-08; area x1, from 2027-06-01.",
                 "Left over of stalk: from 0 bales (-20 to 20) at area x0.8, from 2027-06-01 to 200"
                     + " bales (180 to 220) at area x1.2, from 2027-06-01.",
                 "Left out, since the plant has problems there: area x1.2, from 2027-06-08."));

@@ -12,10 +12,17 @@ import java.util.stream.Stream;
  * @param name the option or season plan
  * @param source the file that it comes from
  * @param changes what makes it of that file's plant, before any value is varied
+ * @param bought whether it is an option of the file, or several joined, whose worth against the first
+ *     plant is asked
  */
-public record Alternative(String name, Source source, List<Change> changes) {
+public record Alternative(String name, Source source, List<Change> changes, boolean bought) {
   public Alternative {
     changes = List.copyOf(changes);
+  }
+
+  /** A plant that nothing is bought for. */
+  public Alternative(String name, Source source, List<Change> changes) {
+    this(name, source, changes, false);
   }
 
   /** @throws hurdline.plant.ProblemsException if the varied plant has problems */

@@ -84,7 +84,7 @@ public final class Compare {
     List<Alternative> all = new ArrayList<>();
     all.add(new Alternative(Chosen.BASE, source, base.changes()));
     for (CompareAnswer.Option option : options) {
-      all.add(new Alternative(option.name(), source, plants.changes(option.name())));
+      all.add(new Alternative(option.name(), source, plants.changes(option.name()), true));
     }
     return all;
   }

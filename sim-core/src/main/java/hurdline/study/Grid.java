@@ -3,7 +3,6 @@ package hurdline.study;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.GridCell;
 import hurdline.answer.GridKey;
-import hurdline.answer.GridRow;
 import hurdline.answer.PlayedCell;
 import hurdline.chance.Streams;
 import java.util.ArrayList;
@@ -52,7 +51,10 @@ public final class Grid {
     plan = new GridPlan(this.alternatives, this.keys);
     first = Stage.of(this.alternatives.get(0).with(List.of()));
     measures =
-        new GridMeasures(new Outlines(first).outline(), first.plant().money().isPresent());
+        new GridMeasures(
+            new Outlines(first).outline(),
+            first.plant().money().isPresent(),
+            this.alternatives.stream().anyMatch(Alternative::bought));
   }
 
   /** How many cells there are. */
@@ -120,7 +122,17 @@ public final class Grid {
       }
     }
     int before = plays() - due.size() * effort.replications();
-    Keeper keeper = new Keeper(store, finished, before, progress);
+    AtomicInteger done = new AtomicInteger(before);
+    CellMaker maker = new CellMaker(alternatives, measures);
+    GridKeeper keeper =
+        new GridKeeper(
+            cell -> plan.in(cell).size(),
+            maker,
+            whole -> {
+              store.keep(whole);
+              finished.put(whole.cell(), whole);
+            },
+            () -> progress.done(done.incrementAndGet(), plays()));
     new GridPlayers(due, effort, keeper, stop).play();
     return finished.size() < playable()
         ? Optional.empty()
@@ -141,78 +153,15 @@ public final class Grid {
         plan.cells(),
         measures,
         cells,
-        new GridNotes(source, chosen, effort, first, plan.cells()).notes(),
+        new GridNotes(
+                source,
+                chosen,
+                effort,
+                first,
+                plan.cells(),
+                measures.goals().contains(GridMeasures.worth()))
+            .notes(),
         new PlantCautions(first.plant()).notes(),
         source.warnings());
-  }
-
-  /** Takes what is played and keeps each cell as soon as all its plants are done. */
-  private final class Keeper implements GridPlayers.Taker {
-    private final CellStore store;
-    private final TreeMap<Integer, PlayedCell> finished;
-    private final TreeMap<Integer, List<PlayedCell.Plant>> begun = new TreeMap<>();
-    private final AtomicInteger done;
-    private final Run.Progress progress;
-
-    Keeper(
-        CellStore store,
-        TreeMap<Integer, PlayedCell> finished,
-        int before,
-        Run.Progress progress) {
-      this.store = store;
-      this.finished = finished;
-      this.progress = progress;
-      done = new AtomicInteger(before);
-    }
-
-    @Override
-    public void played() {
-      progress.done(done.incrementAndGet(), plays());
-    }
-
-    @Override
-    public void finished(CellStage stage) {
-      List<PlayedCell.Plant> plants =
-          begun.computeIfAbsent(stage.cell(), cell -> new ArrayList<>());
-      plants.add(plant(stage));
-      stage.release();
-      if (plants.size() == plan.in(stage.cell()).size()) {
-        PlayedCell whole = new PlayedCell(stage.cell(), inOrder(plants));
-        begun.remove(stage.cell());
-        store.keep(whole);
-        finished.put(stage.cell(), whole);
-      }
-    }
-
-    private List<PlayedCell.Plant> inOrder(List<PlayedCell.Plant> plants) {
-      return alternatives.stream()
-          .flatMap(one -> plants.stream().filter(plant -> plant.name().equals(one.name())))
-          .toList();
-    }
-  }
-
-  private PlayedCell.Plant plant(CellStage stage) {
-    Figures figures = stage.figures();
-    List<GridRow> rows =
-        new Rows(stage.name(), stage.stage(), figures, new Outlines(stage.stage()))
-            .summary().stream()
-                .map(
-                    row ->
-                        new GridRow(
-                            stage.cell(),
-                            row.option(),
-                            row.measure(),
-                            row.unit(),
-                            row.mean(),
-                            row.low95(),
-                            row.high95(),
-                            row.replications()))
-                .toList();
-    List<PlayedCell.Series> drawn =
-        measures.drawn().stream()
-            .filter(figures::has)
-            .map(measure -> new PlayedCell.Series(measure, figures.series(measure)))
-            .toList();
-    return new PlayedCell.Plant(stage.name(), rows, drawn);
   }
 }

@@ -1,6 +1,7 @@
 package hurdline.study;
 
 import hurdline.answer.Outline;
+import hurdline.answer.PaybackRow;
 import hurdline.measure.Measure;
 import java.util.List;
 import java.util.stream.Stream;
@@ -9,16 +10,31 @@ import java.util.stream.Stream;
 final class GridMeasures {
   private final Outline outline;
   private final boolean money;
+  private final boolean bought;
 
-  /** @param money whether the plant counts money */
-  GridMeasures(Outline outline, boolean money) {
+  /**
+   * @param money whether the plant counts money
+   * @param bought whether some of the plants are options that are bought
+   */
+  GridMeasures(Outline outline, boolean money, boolean bought) {
     this.outline = outline;
     this.money = money;
+    this.bought = bought;
   }
 
-  /** Those to be had most of: margin, and what each line feeds. */
+  /** What an option is worth against the first plant, whose own is 0. */
+  static String worth() {
+    return PaybackRow.Quantity.NET_PRESENT_VALUE.word();
+  }
+
+  /** Those to be had most of: what options are worth, margin, and what each line feeds. */
   List<String> goals() {
-    Stream<String> margin = money ? Stream.of(Measure.MONEY_MARGIN.of()) : Stream.empty();
+    Stream<String> margin =
+        !money
+            ? Stream.empty()
+            : bought
+                ? Stream.of(worth(), Measure.MONEY_MARGIN.of())
+                : Stream.of(Measure.MONEY_MARGIN.of());
     Stream<String> fed =
         outline.lines().stream().map(line -> Measure.MASS_FED.of(line.crop())).distinct();
     return Stream.concat(margin, fed).toList();

@@ -12,14 +12,25 @@ final class GridNotes {
   private final Effort effort;
   private final Stage first;
   private final List<GridCell> cells;
+  private final boolean bought;
 
-  /** @param first of the plants, without the varied values */
-  GridNotes(Source source, Chosen chosen, Effort effort, Stage first, List<GridCell> cells) {
+  /**
+   * @param first of the plants, without the varied values
+   * @param bought whether the worth of options is asked
+   */
+  GridNotes(
+      Source source,
+      Chosen chosen,
+      Effort effort,
+      Stage first,
+      List<GridCell> cells,
+      boolean bought) {
     this.source = source;
     this.chosen = chosen;
     this.effort = effort;
     this.first = first;
     this.cells = cells;
+    this.bought = bought;
   }
 
   List<Note> notes() {
@@ -38,6 +49,15 @@ final class GridNotes {
                 + " differences therefore hold for all pairs of values together, and where plants are"
                 + " set side by side for all values and pairs of plants together (Bonferroni), one"
                 + " measure at a time; they are wide rather than narrow."));
+    if (bought) {
+      notes.add(
+          new Note(
+              "Net present value",
+              "What an option brings over its life, discounted, less what it costs, against the first"
+                  + " plant with the same values; the first plant's own is 0. Margin is before what an"
+                  + " option costs. Each replication stands for a life of years like itself, which has"
+                  + " the same mean as lives of different years and a wider spread."));
+    }
     if (cells.stream().anyMatch(cell -> !cell.leftOut().isEmpty())) {
       notes.add(
           new Note(

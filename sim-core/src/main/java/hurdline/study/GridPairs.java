@@ -88,7 +88,11 @@ final class GridPairs {
       GridLead below = leads.get(at - 1);
       GridLead above = leads.get(at);
       if (!below.plant().equals(above.plant())) {
-        changes.add(change(below, above, key));
+        GridChange change = change(below, above, key);
+        // Plants that are nowhere told apart change places by accident.
+        if (change.lastBefore() >= 0 || change.firstAfter() >= 0) {
+          changes.add(change);
+        }
       }
     }
     return changes;

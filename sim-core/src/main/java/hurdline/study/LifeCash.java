@@ -50,9 +50,13 @@ final class LifeCash {
    * independent, and their mean is that of lives whose years differ.
    */
   Summary value() {
-    return Summary.of(
-        IntStream.range(0, margin.count())
-            .mapToDouble(replication -> of(year -> replication).netPresentValue(money.discountPerYr()))
-            .toArray());
+    return Summary.of(values());
+  }
+
+  /** The same, replication by replication. */
+  double[] values() {
+    return IntStream.range(0, margin.count())
+        .mapToDouble(replication -> of(year -> replication).netPresentValue(money.discountPerYr()))
+        .toArray();
   }
 }

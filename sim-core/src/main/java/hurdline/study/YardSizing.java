@@ -4,6 +4,7 @@ import hurdline.answer.GainRow;
 import hurdline.answer.YardAnswer;
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -44,6 +45,15 @@ public final class YardSizing {
             ? Optional.of(new Acreage(ask.acres().getAsDouble(), yard, source.file()))
             : Optional.empty();
     mores = ask.gain() ? new YardMores(source, unlimited(), stage, yard).all() : List.of();
+  }
+
+  /** The plant as it stands and with a yard without limit, as plants of a grid. */
+  public List<Alternative> alternatives() {
+    List<Change> free = new ArrayList<>(chosen.changes());
+    free.add(yard.withoutLimit());
+    return List.of(
+        new Alternative(chosen.option(), source, chosen.changes()),
+        new Alternative("yard_without_limit", source, free));
   }
 
   /** How often a calendar is played in all, about. */

@@ -11,6 +11,7 @@ import hurdline.answer.GridChange;
 import hurdline.answer.GridKey;
 import hurdline.answer.GridLead;
 import hurdline.answer.GridRow;
+import hurdline.answer.PaybackRow;
 import hurdline.answer.PlayedCell;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
@@ -264,5 +265,43 @@ class GridTest {
     assertThat(change.lastBefore()).isEqualTo(1);
     assertThat(change.firstAfter()).isEqualTo(2);
     assertThat(answer.changes()).as("more feeds more at any price").hasSize(1);
+  }
+
+  @Test
+  void whatAnOptionIsWorthIsWhatAComparisonFinds() throws IOException {
+    String text =
+        Files.readString(Path.of("../line-configs/small.yaml")).replace("2027-05-28", "2027-03-12");
+    PlantFile file =
+        PlantFile.of(
+            "small.yaml",
+            text
+                + "\n  better:\n    cost: 3000 USD\n    life: 3 yr\n"
+                + "    with: {machines: {mill: {power: 25 hp}}}\n");
+    Source source = new Source(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
+    Compare compare =
+        new Compare(source, Chosen.base(), CompareAsk.of("better"), Studied.effort(6, 2));
+    PaybackRow due =
+        compare
+            .play((done, of) -> {}, () -> false)
+            .orElseThrow()
+            .worth("better", PaybackRow.Quantity.NET_PRESENT_VALUE)
+            .orElseThrow();
+    GridAnswer answer =
+        played(
+            new Grid(
+                source,
+                Chosen.base(),
+                "option",
+                compare.alternatives(),
+                List.of(key("products.hurd.price", "x", "1", "2")),
+                Studied.effort(6, 2)));
+    assertThat(answer.row(0, "better", "net_present_value"))
+        .contains(
+            new GridRow(
+                0, "better", "net_present_value", "USD", due.mean(), due.low95(), due.high95(), 6));
+    assertThat(answer.row(1, "base", "net_present_value").orElseThrow().mean()).isZero();
+    assertThat(answer.row(1, "better", "net_present_value").orElseThrow().mean())
+        .isGreaterThan(due.mean());
+    assertThat(answer.drawn()).startsWith("net_present_value", MARGIN, FED);
   }
 }

@@ -1,0 +1,106 @@
+package hurdline.study;
+
+import hurdline.answer.GridRow;
+import hurdline.answer.PlayedCell;
+import hurdline.answer.SummaryRow;
+import hurdline.estimate.Summary;
+import hurdline.plant.Plant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes a cell of a grid from what its plants came to. */
+final class CellMaker {
+  private final List<Alternative> alternatives;
+  private final GridMeasures measures;
+
+  CellMaker(List<Alternative> alternatives, GridMeasures measures) {
+    this.alternatives = alternatives;
+    this.measures = measures;
+  }
+
+  /** @param played all plants of the cell, in whatever order */
+  PlayedCell cell(int cell, List<CellStage> played) {
+    List<PlayedCell.Plant> plants = new ArrayList<>();
+    Optional<CellStage> first = of(alternatives.get(0), played);
+    for (Alternative alternative : alternatives) {
+      of(alternative, played)
+          .ifPresent(stage -> plants.add(plant(stage, worth(alternative, first, stage))));
+    }
+    return new PlayedCell(cell, plants);
+  }
+
+  private static Optional<CellStage> of(Alternative alternative, List<CellStage> played) {
+    return played.stream().filter(stage -> stage.name().equals(alternative.name())).findFirst();
+  }
+
+  /**
+   * What a plant is worth against the first one, replication by replication: 0 of the first itself, and
+   * for an option each time what a life would be worth all of whose years are that replication, the mean
+   * of which is the mean present value.
+   *
+   * @return none where it is not asked or there is no money
+   */
+  private Optional<double[]> worth(
+      Alternative alternative, Optional<CellStage> first, CellStage stage) {
+    if (!measures.goals().contains(GridMeasures.worth()) || first.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!alternative.bought()) {
+      return Optional.of(new double[stage.figures().count()]);
+    }
+    Plant base = first.get().stage().plant();
+    if (base.money().isEmpty() || stage.stage().plant().money().isEmpty()) {
+      return Optional.empty();
+    }
+    MarginYears margin = MarginYears.of(first.get().figures(), stage.figures());
+    return Optional.of(
+        new LifeCash(
+                OptionPlants.joined(alternative.name(), base.options()), base.money().get(), margin)
+            .values());
+  }
+
+  private PlayedCell.Plant plant(CellStage stage, Optional<double[]> worth) {
+    Figures figures = stage.figures();
+    Outlines outlines = new Outlines(stage.stage());
+    List<GridRow> rows = new ArrayList<>();
+    new Rows(stage.name(), stage.stage(), figures, outlines)
+        .summary()
+        .forEach(row -> rows.add(row(stage.cell(), row)));
+    List<PlayedCell.Series> drawn = new ArrayList<>();
+    worth.ifPresent(
+        values -> {
+          rows.add(row(stage, outlines.currency(), Summary.of(values)));
+          drawn.add(new PlayedCell.Series(GridMeasures.worth(), values));
+        });
+    measures.drawn().stream()
+        .filter(figures::has)
+        .forEach(
+            measure -> drawn.add(new PlayedCell.Series(measure, figures.series(measure))));
+    return new PlayedCell.Plant(stage.name(), rows, drawn);
+  }
+
+  private static GridRow row(int cell, SummaryRow row) {
+    return new GridRow(
+        cell,
+        row.option(),
+        row.measure(),
+        row.unit(),
+        row.mean(),
+        row.low95(),
+        row.high95(),
+        row.replications());
+  }
+
+  private static GridRow row(CellStage stage, String currency, Summary worth) {
+    return new GridRow(
+        stage.cell(),
+        stage.name(),
+        GridMeasures.worth(),
+        currency,
+        worth.mean(),
+        worth.low95(),
+        worth.high95(),
+        worth.count());
+  }
+}
