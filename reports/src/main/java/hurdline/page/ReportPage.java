@@ -141,7 +141,7 @@ public final class ReportPage {
   private static String subtitle(Answer answer, Wording wording) {
     Header header = answer.header();
     if (answer instanceof GridAnswer grid) {
-      return new KeyWords(grid).subtitle();
+      return new KeyWords(grid).subtitle(wording);
     }
     String option =
         header.option().equals("base") ? "The plant as it stands" : "With " + header.option();

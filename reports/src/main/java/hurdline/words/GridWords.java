@@ -107,9 +107,7 @@ public final class GridWords {
         + answer.cells().size()
         + (answer.keys().size() == 1 ? " values" : " cells")
         + "), "
-        + header.from()
-        + " to "
-        + header.to()
+        + wording.span(header.from(), header.to())
         + ", "
         + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
         + " each, seed "

@@ -55,7 +55,7 @@ public final class KeyWords {
   }
 
   /** What a page says under the plant's name. */
-  public String subtitle() {
+  public String subtitle(Wording wording) {
     Header header = answer.header();
     boolean bare = answer.plants().equals(List.of("base"));
     String changes =
@@ -65,9 +65,7 @@ public final class KeyWords {
         + ", over "
         + ranges()
         + ". "
-        + header.from()
-        + " to "
-        + header.to()
+        + wording.span(header.from(), header.to())
         + ".";
   }
 
