@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 public final class YardFigures {
   private final YardAnswer answer;
   private final Wording wording;
+  private final Once<List<Figure>> grounds = new Once<>(this::drawGrounds);
   private final Once<List<Figure>> acres = new Once<>(this::drawAcres);
   private final Once<List<Figure>> gains = new Once<>(this::drawGains);
   private final Once<List<Figure>> levels = new Once<>(this::drawLevels);
@@ -120,8 +121,17 @@ public final class YardFigures {
     return answer.gains().isEmpty() ? List.of() : List.of(new ShorterPeakChart(answer, wording).figure());
   }
 
+  /** The stacks of each place from above. */
+  public List<Figure> grounds() {
+    return grounds.get();
+  }
+
+  private List<Figure> drawGrounds() {
+    return answer.grounds().stream().map(plan -> new GroundChart(answer, plan, wording).figure()).toList();
+  }
+
   /** Every chart, in the order of the report. */
   public List<Figure> all() {
-    return Stream.of(overflow(), peaks(), effects(), money(), gains(), acres(), levels()).flatMap(List::stream).toList();
+    return Stream.of(overflow(), peaks(), effects(), money(), gains(), acres(), grounds(), levels()).flatMap(List::stream).toList();
   }
 }

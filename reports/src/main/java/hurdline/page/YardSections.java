@@ -51,8 +51,9 @@ final class YardSections {
             "How many acres can be contracted",
             !figures.acres().isEmpty(),
             html -> figures.acres().forEach(html::figure)),
+        new Section("ground", "The ground", true, this::writeGround),
         new Section(
-            "levels", "Through the year", true, html -> figures.levels().forEach(html::figure)),
+            "levels", "Through the year", true, this::writeLevels),
         new Section("assumes", "What these figures assume", true, this::writeAssumptions),
         new Section("cautions", "Cautions", true, this::writeCautions));
   }
@@ -105,6 +106,31 @@ final class YardSections {
         "The last place takes whatever comes, so that nothing ever waits: this is what the seasons"
             + " would bring in at once.");
     peaks.forEach(html::figure);
+  }
+
+  private void writeGround(Html html) {
+    if (figures.grounds().isEmpty()) {
+      html.paragraph(
+          "The file does not say how bales are stacked, so no ground can be given; \"stack\" under a place and the"
+              + " size of a bale under its crop do.");
+    } else {
+      html.paragraph(
+          "The largest stack and the lanes are what the file says, to be taken from the local fire code and the"
+              + " insurer; this report has no figure of its own for them. The ground is for stacks and lanes alone,"
+              + " without roads, turning room and distance to buildings and property lines.");
+      figures.grounds().forEach(html::figure);
+    }
+    html.element("h3", "Questions for the fire official");
+    html.paragraph("Model fire codes let only so much stand in one block. Before anything is built, ask:");
+    RunSections.writeNotes(html, answer.questions());
+  }
+
+  private void writeLevels(Html html) {
+    figures.levels().forEach(html::figure);
+    Figure.Grid places = new YardPlaces(answer, wording).grid();
+    if (!places.rows().isEmpty()) {
+      html.table("bales by place, the plant as the file has it", places);
+    }
   }
 
   private void writeAssumptions(Html html) {

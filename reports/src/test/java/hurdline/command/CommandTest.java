@@ -609,7 +609,7 @@ class CommandTest {
         .containsExactly(
             "acres.csv", "capacity.csv", "charts", "cheapest.csv", "gain.csv", "levels.csv", "measures.csv", "peaks.csv", "record.json",
             "report.html", "summary.csv");
-    assertThat(namesIn(answer.resolve("charts"))).hasSize(9).allMatch(name -> name.endsWith(".svg"));
+    assertThat(namesIn(answer.resolve("charts"))).hasSize(10).allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString())
         .startsWith("Sweetgum Bend shared gin, base, yard of stalk, ")
         .endsWith("Report: " + answer.resolve("report.html") + "\n");

@@ -172,6 +172,7 @@ class ReportPageTest {
             "What each size costs",
             "What shortens the peak",
             "How many acres can be contracted",
+            "The ground",
             "Through the year",
             "What these figures assume",
             "Cautions",
@@ -179,8 +180,10 @@ class ReportPageTest {
     assertThat(page)
         .contains("The plant as it stands: the yard of stalk.")
         .contains("6,400 bales (5,800 or more; no upper limit from 40 seasons)")
+        .contains("Questions for the fire official")
+        .contains("33 stacks from above")
         .contains("Fire in the yard");
-    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(9).doesNotHaveDuplicates();
+    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(10).doesNotHaveDuplicates();
     assertThat(found(page, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
   }
 

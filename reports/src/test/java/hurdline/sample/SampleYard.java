@@ -4,6 +4,7 @@ import hurdline.answer.AcresRow;
 import hurdline.answer.CapacityRow;
 import hurdline.answer.GainRow;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.GroundPlan;
 import hurdline.answer.Header;
 import hurdline.answer.LevelRow;
 import hurdline.answer.Note;
@@ -31,6 +32,8 @@ public final class SampleYard {
         new YardAnswer.Asked("stalk", "bales", 0.05, 4_200, "open", false),
         List.of(
             summary("base", "intake.stalk.held_at_field.peak", "bales", 930, 200),
+            summary("base", "yard.place.open.lost", "t", 40, 3),
+            summary("base", "yard.place.open.moisture.mean", "share", 0.125, 0.001),
             summary("base", "trucks.stalk.waited_for_room", "d", 66, 19),
             summary(YardAnswer.noLimit(), "yard.stalk.peak", "bales", 4_900, 250)),
         peaks(),
@@ -47,6 +50,8 @@ public final class SampleYard {
             new GainRow("trucks", "one truck more, 4", "yard.stalk.peak", "bales", 150, 90, 210, true),
             new GainRow("bigger_mill", "the file's option", "yard.stalk.peak", "bales", -900, -1_000, -800, true),
             new GainRow("feeder", "10 % more rate", "yard.stalk.peak", "bales", -20, -60, 20, false)),
+        List.of(new GroundPlan("open", 5_200, 33, 10, 4, 4, 24.4, 4.9, 3.7, 6.1, 11_070)),
+        List.of(new Note("The place open", "May so much lie in one block?")),
         List.of(new Note("Overflow", "A season overflows when a truck has to wait for room.")),
         YEAR.cautions(),
         YEAR.warnings(),
@@ -64,7 +69,7 @@ public final class SampleYard {
     return new YardAnswer(
         header, of.outline(), new YardAnswer.Asked("stalk", "bales", 0.125, 4_200, "open", true),
         of.summary(), of.peaks(), new YardAnswer.Size(6_300, NONE, NONE, NONE, 0, 0, 0.41), YardAnswer.Size.none(),
-        capacity(false).subList(1, 2), of.levels(), YardAnswer.Land.none(), List.of(), List.of(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        capacity(false).subList(1, 2), of.levels(), YardAnswer.Land.none(), List.of(), List.of(), List.of(), List.of(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
   private static List<PeakRow> peaks() {

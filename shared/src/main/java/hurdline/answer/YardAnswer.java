@@ -19,6 +19,9 @@ import java.util.Optional;
  * @param land how much can be contracted; {@link Land#none()} where that was not asked or not found
  * @param acres empty where that was not asked
  * @param gains what shortens the peak of the yard without limit; empty where that was not asked
+ * @param grounds of the places of which the file says how they are stacked, at the smallest size that will do by the
+ *     rule, else at the file's
+ * @param questions for the fire official
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
  * @param warnings what {@code check} warns of, whole lines
@@ -37,6 +40,8 @@ public record YardAnswer(
     Land land,
     List<AcresRow> acres,
     List<GainRow> gains,
+    List<GroundPlan> grounds,
+    List<Note> questions,
     List<Note> assumptions,
     List<Note> cautions,
     List<String> warnings,
@@ -49,6 +54,8 @@ public record YardAnswer(
     levels = List.copyOf(levels);
     acres = List.copyOf(acres);
     gains = List.copyOf(gains);
+    grounds = List.copyOf(grounds);
+    questions = List.copyOf(questions);
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);

@@ -20,6 +20,7 @@ public enum Dimension {
   YIELD("a yield such as \"3.3 ton/acre\"", Base.MASS, Base.AREA),
   ENERGY_PER_MASS("an energy per mass such as \"12 kWh/t\"", Base.ENERGY, Base.MASS),
   SHARE_RATE("a share a time such as \"3 %/month\"", Base.SHARE, Base.TIME),
+  AREA_PRICE("a price of ground such as \"14 USD/m2\"", Base.MONEY, Base.AREA),
   PRICE("a price such as \"260 USD/ton\"", Base.MONEY, Base.MASS),
   MONEY_RATE("money a time such as \"26 USD/h\"", Base.MONEY, Base.TIME),
   ENERGY_PRICE("a price of energy such as \"0.11 USD/kWh\"", Base.MONEY, Base.ENERGY),

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param moisture water over as-is mass, 0 to below 1
  * @param diameterM of the stalks, where the crop has one
  * @param composition share of each component in the dry matter; a component left out has none
+ * @param size where it is given
  * @param spread relative standard deviation of each share from bale to bale
  */
 public record Bale(
@@ -18,8 +19,12 @@ public record Bale(
     Distribution moisture,
     Optional<Distribution> diameterM,
     Map<String, Double> composition,
-    double spread) {
+    double spread,
+    Optional<Size> size) {
   public Bale {
     composition = InOrder.copy(composition);
   }
+
+  /** Outer measures; a stack's length runs along the bale's. */
+  public record Size(double longM, double wideM, double highM) {}
 }

@@ -15,6 +15,7 @@ import java.util.Set;
  * @param weather always dry where the file names none
  * @param weigh absent where nothing is weighed
  * @param unload a job of no time where the file names none
+ * @param waitingPerS money for each truck or load that waits for room in the yard
  * @param hands paid in the receiving hours of days with an arrival
  */
 public record Delivery(
@@ -27,7 +28,8 @@ public record Delivery(
     Optional<Loads> loads,
     Optional<Job> weigh,
     Job unload,
-    int hands) {
+    int hands,
+    double waitingPerS) {
   public Delivery {
     fields = List.copyOf(fields);
   }

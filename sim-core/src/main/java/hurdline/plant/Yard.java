@@ -2,6 +2,7 @@ package hurdline.plant;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Where bales lie between arrival and the feed table.
@@ -27,12 +28,28 @@ public record Yard(
   /**
    * @param lossPerS decay rate, 1/s: a share s lost per unit of time T gives −ln(1 − s)/T
    * @param crops that may lie there; empty for all
+   * @param stack how bales are stacked there, where the file says so
+   * @param costPerM2 of making its ground ready, once
+   * @param lifeYr how long that lasts
    */
-  public record Place(String name, int holds, double lossPerS, List<String> crops) {
+  public record Place(
+      String name,
+      int holds,
+      double lossPerS,
+      List<String> crops,
+      Optional<Stack> stack,
+      double costPerM2,
+      double lifeYr) {
     public Place {
       crops = List.copyOf(crops);
     }
   }
+
+  /**
+   * The largest stack that the user allows, and the clear way between two.
+   *
+   */
+  public record Stack(int longBales, int wideBales, int highBales, double laneM) {}
 
   /** Which bale is picked next. */
   public sealed interface Pick {}

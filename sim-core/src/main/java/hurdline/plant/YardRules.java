@@ -30,11 +30,34 @@ final class YardRules {
             "a crop");
       }
     }
+    yard.places().forEach(place -> ground(place, plant, found));
     if (yard.pick() instanceof Yard.ByPlace pick) {
       picks(pick.places(), names, found);
     }
     fits(yard, crops, found);
     plant.deliveries().forEach(delivery -> delivery(delivery, crops, found));
+  }
+
+  /** A stack's ground follows from the bales in it, and what the ground costs from the stacks. */
+  private static void ground(Yard.Place place, Plant plant, Problems found) {
+    String path = "yard.places." + place.name();
+    if (place.costPerM2() > 0 && place.stack().isEmpty()) {
+      found.add(
+          path + ".cost",
+          "a price of ground for a place of which it is not said how much ground it takes",
+          "\"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
+    }
+    if (place.stack().isPresent()) {
+      plant.crops().stream()
+          .filter(crop -> place.crops().isEmpty() || place.crops().contains(crop.name()))
+          .filter(crop -> crop.bale().size().isEmpty())
+          .forEach(
+              crop ->
+                  found.add(
+                      path + ".stack",
+                      "a stack of bales of \"" + crop.name() + "\", whose size is not given",
+                      "\"long\", \"wide\" and \"high\" under crops." + crop.name() + (crop.modules() ? ".module" : ".bale")));
+    }
   }
 
   private static void picks(List<String> places, Names names, Problems found) {

@@ -1,11 +1,13 @@
 package hurdline.study;
 
+import hurdline.answer.GroundPlan;
 import hurdline.plant.Change;
 import hurdline.plant.Crop;
 import hurdline.plant.Nearest;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Yard;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -72,6 +74,37 @@ record CropYard(Plant plant, Crop crop, List<Yard.Place> places) {
   /** All places of the crop are to hold so many together. */
   Change sized(int bales) {
     return holding(bales - before());
+  }
+
+  /** Ground of all places of which the file says how they are stacked; NaN if it says so of none. */
+  double areaM2(int bales) {
+    List<Double> areas = new ArrayList<>();
+    for (Yard.Place place : places) {
+      Ground.of(place, this).ifPresent(ground -> areas.add(ground.areaM2(holds(place, bales))));
+    }
+    return areas.isEmpty() ? Double.NaN : areas.stream().mapToDouble(Double::doubleValue).sum();
+  }
+
+  /** What a place holds if all hold so many together. */
+  int holds(Yard.Place place, int bales) {
+    return place.equals(last()) ? Math.max(0, bales - before()) : place.holds();
+  }
+
+  /** What the ground of all places costs a year. */
+  double groundPerYear(int bales, double discountPerYr) {
+    return places.stream()
+        .flatMap(place -> Ground.of(place, this).stream())
+        .mapToDouble(ground -> ground.moneyPerYear(holds(ground.place(), bales), discountPerYr))
+        .sum();
+  }
+
+  /** The ground of each place of which the file says how it is stacked, if all hold so many together. */
+  List<GroundPlan> plans(int bales) {
+    return places.stream()
+        .flatMap(place -> Ground.of(place, this).stream())
+        .map(ground -> ground.plan(holds(ground.place(), bales)))
+        .filter(plan -> plan.stacks() > 0)
+        .toList();
   }
 
   Change withoutLimit() {

@@ -82,6 +82,8 @@ final class YardAnswers {
         land,
         acres,
         gains,
+        yard.plans(byRule.orElse(yard.holds())),
+        new FireQuestions(yard).notes(),
         assumptions(stopped),
         new PlantCautions(stage.plant()).notes(),
         source.warnings(),
@@ -129,7 +131,7 @@ final class YardAnswers {
         bales,
         known.low(),
         known.high(),
-        Double.NaN,
+        yard.areaM2(bales),
         over / (double) needs.length,
         chance.low(),
         chance.high());

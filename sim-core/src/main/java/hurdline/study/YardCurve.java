@@ -109,7 +109,7 @@ final class YardCurve {
                 PairedDifference.of(best, money.perYear(bales, figures), Math.max(1, played.size() - 1)));
     return new CapacityRow(
         bales,
-        Double.NaN,
+        yard.areaM2(bales),
         refused / (double) figures.count(),
         chance.low(),
         chance.high(),

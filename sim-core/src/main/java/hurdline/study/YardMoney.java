@@ -1,15 +1,19 @@
 package hurdline.study;
 
 import hurdline.measure.Measure;
+import hurdline.plant.Delivery;
 import hurdline.plant.Money;
 import java.util.Optional;
 
 /**
  * What a yard costs in a year: what wastes away, what waits, and the ground.
  *
- * <p>Loss is dry matter lost at field and in the yard at the crop's price, per dry mass as it is paid.
+ * <p>Loss is dry matter lost at field and in the yard at the crop's price, per dry mass as it is paid; waits and ground
+ * are at the file's prices, the ground spread evenly over its life.
  */
 final class YardMoney {
+  private static final double DAY_S = 86_400;
+
   private final CropYard yard;
   private final Optional<Money> money;
 
@@ -43,11 +47,21 @@ final class YardMoney {
   double[] perYear(int bales, Figures figures) {
     double perDryT = 1000 * perDryKg();
     double[] lost = lostT(figures);
+    double perWaitingD = DAY_S * waitingPerS();
+    double[] waiting = waitingD(figures);
+    double ground = yard.groundPerYear(bales, money.orElseThrow().discountPerYr());
     double[] sums = new double[lost.length];
     for (int at = 0; at < sums.length; at++) {
-      sums[at] = perDryT * lost[at];
+      sums[at] = perDryT * lost[at] + perWaitingD * waiting[at] + ground;
     }
     return sums;
+  }
+
+  private double waitingPerS() {
+    return yard.plant().deliveries().stream()
+        .filter(delivery -> delivery.crop().equals(yard.crop().name()))
+        .mapToDouble(Delivery::waitingPerS)
+        .sum();
   }
 
   /** The crop's price per dry mass: that of a mass at the moisture that is paid for, over its dry share. */

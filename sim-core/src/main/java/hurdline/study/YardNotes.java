@@ -94,7 +94,8 @@ final class YardNotes {
 
   private String money() {
     return "The calendar played once stands for one year. A yard's money is the dry matter lost at field"
-        + " and in the yard at the crop's price. It is not the plant's margin: what the line makes of late or"
+        + " and in the yard at the crop's price, what waiting trucks and loads cost where the file says so, and the"
+        + " ground of the places at its price spread evenly over its life. It is not the plant's margin: what the line makes of late or"
         + " missing bales is told by comparing plants. The cheapest is the one of the sizes played with the"
         + " least mean; others are set beside it season by season, with intervals that hold for all"
         + " together (Bonferroni).";

@@ -92,7 +92,7 @@ final class Sketch {
     Delivery.DayHours receiving = new Delivery.DayHours((int) (fromH * H), (int) (toH * H), daysOf(days));
     deliveries.add(new Delivery("stalk", List.of(), new Fixed(1), new Delivery.Weather(0, 0, 0), receiving,
         Optional.empty(), Optional.of(new Delivery.Loads(new Fixed(H), 5, march(from), march(to), stream)),
-        Optional.empty(), new Job(new Fixed(0), Optional.empty()), 0));
+        Optional.empty(), new Job(new Fixed(0), Optional.empty()), 0, 0));
     return this;
   }
 

@@ -52,13 +52,13 @@ class RulesTest {
   }
 
   private static List<Problem> problems(Step... steps) {
-    Bale bale = new Bale(new Fixed(500), new Fixed(0.1), Optional.empty(), Map.of("hurd", 1.0), 0);
+    Bale bale = new Bale(new Fixed(500), new Fixed(0.1), Optional.empty(), Map.of("hurd", 1.0), 0, Optional.empty());
     Calendar.Shift day =
         new Calendar.Shift("day", EnumSet.allOf(java.time.DayOfWeek.class), 0, 3600, List.of());
     Yard yard =
         new Yard(
             Map.of(),
-            List.of(new Yard.Place("shed", 10, 0, List.of())),
+            List.of(new Yard.Place("shed", 10, 0, List.of(), Optional.empty(), 0, 10)),
             new Yard.OldestFirst(),
             false,
             0,

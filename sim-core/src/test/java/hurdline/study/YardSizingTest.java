@@ -194,6 +194,38 @@ class YardSizingTest {
     assertThat(answer.gains()).anyMatch(row -> row.gain() != 0);
   }
 
+  /**
+   * Stacks of 4 · 2 · 5 = 40 bales of 2 m by 1 m: 8 m by 2 m, with a lane of 6 m (8 + 6) · (2 + 6) = 112 m2 each. 985 bales
+   * are 25 stacks, the last one begun; at 14 USD/m2 over 10 years without interest 3,920 USD a year.
+   */
+  @Test
+  void groundAndItsMoneyAreDoneByHand() {
+    String yaml =
+        yard("37 min", "2027-03-01", "{row: {holds: 900 bales, stack: {long: 4, wide: 2, high: 5, lane: 6 m}, cost: 14 USD/m2}}")
+            .replace("{mass: 500 kg}", "{mass: 500 kg, long: 2 m, wide: 1 m, high: 70 cm}");
+    YardAnswer answer = played(yaml, Studied.effort(2, 1), 0.05);
+    assertThat(answer.byRule().areaM2()).isEqualTo(2_800);
+    assertThat(answer.at(985).orElseThrow().areaM2()).isEqualTo(2_800);
+    assertThat(answer.at(985).orElseThrow().moneyPerYear()).as("nothing is lost").isCloseTo(3_920, within(1e-9));
+    assertThat(answer.grounds()).singleElement().satisfies(plan -> {
+      assertThat(plan.stacks()).isEqualTo(25);
+      assertThat(plan.highM()).isCloseTo(3.5, within(1e-12));
+    });
+    assertThat(answer.questions()).extracting(note -> note.title()).containsExactly("The place row");
+  }
+
+  /** A truck or load that waits costs 10 USD an hour; 900 bales take all but the last nine loads. */
+  @Test
+  void waitsCostWhatTheFileSays() {
+    String plain = yard("37 min", "2027-03-01", "{row: {holds: 900 bales}}");
+    String paid = plain.replace("stalk: {loads", "stalk: {waiting: 10 USD/h, loads");
+    double waitingD = played(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().waitingD();
+    assertThat(waitingD).isPositive();
+    assertThat(played(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().moneyPerYear())
+        .isCloseTo(waitingD * 240, within(1e-6));
+    assertThat(played(plain, Studied.effort(2, 1), 0.05).at(900).orElseThrow().moneyPerYear()).isZero();
+  }
+
   @Test
   void anUnknownCropIsToldWithTheNearestWord() {
     PlantFile file = PlantFile.of("one.yaml", trucks());

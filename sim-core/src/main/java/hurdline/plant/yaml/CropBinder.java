@@ -60,7 +60,7 @@ final class CropBinder {
           "it has neither \"bale\" nor \"module\"",
           "what a bale is like, such as \"bale: {mass: 1050 lb}\"");
     }
-    Bale usual = new Bale(new Fixed(1), new Fixed(USUAL_MOISTURE), Optional.empty(), Map.of(), 0);
+    Bale usual = new Bale(new Fixed(1), new Fixed(USUAL_MOISTURE), Optional.empty(), Map.of(), 0, Optional.empty());
     return new Crop(name, f.has("module"), bale(f, usual));
   }
 
@@ -82,7 +82,25 @@ final class CropBinder {
         f.has("composition") ? shares(f.at("composition"), "component") : usual.composition();
     double spread =
         Quantities.of(f.at("composition_spread"), Dimension.SHARE, Range.SHARE, usual.spread());
-    return new Bale(massKg, moisture, diameter, composition, spread);
+    return new Bale(massKg, moisture, diameter, composition, spread, size(unit).or(usual::size));
+  }
+
+  /** All three measures or none. */
+  private static Optional<Bale.Size> size(At at) {
+    Fields f = at.fields(Shape.BALE);
+    List<String> keys = List.of("long", "wide", "high");
+    List<String> missing = keys.stream().filter(key -> !f.has(key)).toList();
+    if (missing.size() == keys.size()) {
+      return Optional.empty();
+    }
+    if (!missing.isEmpty()) {
+      at.wrong(
+          "a part of its measures is missing: " + String.join(", ", missing),
+          "all three or none, such as \"long: 8 ft, wide: 4 ft, high: 3 ft\"");
+    }
+    double[] m =
+        keys.stream().mapToDouble(key -> Quantities.of(f.at(key), Dimension.LENGTH, Range.ABOVE_0, 1)).toArray();
+    return Optional.of(new Bale.Size(m[0], m[1], m[2]));
   }
 
   /** Shares by name. */

@@ -23,7 +23,7 @@ import java.util.Optional;
 final class DeliveryBinder {
   private static final DayHours ALL_DAY = new DayHours(0, 86_400, EnumSet.allOf(DayOfWeek.class));
   private static final Bale NO_BALE =
-      new Bale(new Fixed(1), new Fixed(0.12), Optional.empty(), Map.of(), 0);
+      new Bale(new Fixed(1), new Fixed(0.12), Optional.empty(), Map.of(), 0, Optional.empty());
 
   private final List<Crop> crops;
   private final Calendar calendar;
@@ -55,7 +55,8 @@ final class DeliveryBinder {
         loads,
         StopBinder.job(f.at("weigh")),
         StopBinder.job(f.at("unload")).orElseGet(YardBinder::atOnce),
-        Numbers.whole(f.at("hands"), 0, 0));
+        Numbers.whole(f.at("hands"), 0, 0),
+        Quantities.of(f.at("waiting"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0));
   }
 
   /** Whether it is counted in modules; so too where the crop is not known. */

@@ -21,7 +21,7 @@ enum Shape {
   REST("a rest", "at! lasts!"),
   COMPONENT("a component", "loose"),
   CROP("a crop", "bale module moisture diameter composition! composition_spread"),
-  BALE("a bale", "mass!"),
+  BALE("a bale", "mass! long wide high"),
   FEEDER("a bale-feeder", "kind! power draws stops table"),
   PLAIN("a machine of this kind", "kind! power draws stops"),
   CYCLONE("a cyclone", "kind! power draws stops collects"),
@@ -54,10 +54,11 @@ enum Shape {
   CHANGEOVER("a changeover", "changeover! hands"),
   RESOURCE("a resource", "count! first"),
   YARD("a yard", "on_hand places! pick when_full field_loss set_on_table"),
-  YARD_PLACE("a place", "holds! loss for"),
+  YARD_PLACE("a place", "holds! loss for stack cost life"),
+  STACK("a stack", "long! wide! high! lane!"),
   PICK("a pick", "places!"),
   LIFT("a lift", "lasts needs bales modules"),
-  DELIVERY("a delivery", "fields season_factor weather hours hands trucks loads weigh unload"),
+  DELIVERY("a delivery", "fields season_factor weather hours hands trucks loads weigh unload waiting"),
   FIELD(
       "a field",
       "area! yield! ready! ready_sd baling! bale module moisture diameter composition"

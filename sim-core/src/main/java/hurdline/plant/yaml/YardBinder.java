@@ -7,15 +7,18 @@ import hurdline.plant.Yard;
 import hurdline.plant.Yard.Lift;
 import hurdline.plant.Yard.Pick;
 import hurdline.plant.Yard.Place;
+import hurdline.plant.Yard.Stack;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Reads the yard. */
 final class YardBinder {
+  private static final double USUAL_LIFE_YR = 10;
   private static final Map<String, Pick> PICKS = picks();
   private static final Map<String, Boolean> FULL =
       Map.of("hold at field", false, "turn away", true);
@@ -58,7 +61,28 @@ final class YardBinder {
   private static Place place(String name, At at) {
     Fields f = at.fields(Shape.YARD_PLACE);
     int holds = Quantities.whole(f.at("holds"), Dimension.BALES, 1, 0, 0);
-    return new Place(name, holds, decay(f.at("loss")), Words.names(f.at("for"), "a crop"));
+    return new Place(
+        name,
+        holds,
+        decay(f.at("loss")),
+        Words.names(f.at("for"), "a crop"),
+        stack(f.at("stack")),
+        Quantities.of(f.at("cost"), Dimension.AREA_PRICE, Range.NOT_BELOW_0, 0),
+        Quantities.of(f.at("life"), Dimension.TIME, Range.ABOVE_0, USUAL_LIFE_YR * FileUnit.YEAR.inSi())
+            / FileUnit.YEAR.inSi());
+  }
+
+  private static Optional<Stack> stack(At at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(Shape.STACK);
+    return Optional.of(
+        new Stack(
+            Numbers.whole(f.at("long"), 1, 1),
+            Numbers.whole(f.at("wide"), 1, 1),
+            Numbers.whole(f.at("high"), 1, 1),
+            Quantities.of(f.at("lane"), Dimension.LENGTH, Range.NOT_BELOW_0, 0)));
   }
 
   /** Decay rate from a share s lost in each unit of time T: −ln(1 − s)/T. */

@@ -25,7 +25,7 @@ final class PlantFiles {
           "two_campaigns",
           "two_spouts",
           "yard_loss");
-  static final List<String> WRONG = List.of("flow", "links", "misspelt", "season");
+  static final List<String> WRONG = List.of("flow", "links", "misspelt", "season", "yard");
 
   private PlantFiles() {}
 

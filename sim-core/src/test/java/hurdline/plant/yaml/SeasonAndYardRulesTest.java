@@ -6,6 +6,33 @@ import org.junit.jupiter.api.Test;
 
 /** Rules on the calendar, the season, the yard and what comes into it. */
 class SeasonAndYardRulesTest {
+
+  @Test
+  void aStackNeedsTheSizeOfABale() {
+    Edited.with(", long: 8 ft, wide: 4 ft, high: 3 ft}", "}")
+        .saysOnlyAt(
+            "stack: {long",
+            "yard.places.shed.stack: a stack of bales of \"stalk\", whose size is not given; expected \"long\","
+                + " \"wide\" and \"high\" under crops.stalk.bale");
+  }
+
+  @Test
+  void aBaleHasAllThreeMeasuresOrNone() {
+    Edited.with(", long: 8 ft, wide: 4 ft, high: 3 ft}", ", long: 8 ft}")
+        .and("stack: {long: 10, wide: 4, high: 4, lane: 20 ft}, cost: 14 USD/m2, ", "")
+        .saysOnly(
+            "crops.stalk.bale: a part of its measures is missing: wide, high; expected all three or none, such as"
+                + " \"long: 8 ft, wide: 4 ft, high: 3 ft\"");
+  }
+
+  @Test
+  void thePriceOfGroundNeedsAStack() {
+    Edited.with("stack: {long: 10, wide: 4, high: 4, lane: 20 ft}, ", "")
+        .saysOnlyAt(
+            "cost: 14 USD/m2",
+            "yard.places.shed.cost: a price of ground for a place of which it is not said how much ground it takes;"
+                + " expected \"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
+  }
   private static final String STALKS =
       "  - {line: stalk_line, from: 2027-01-04, to: 2027-06-11, shifts: [day]}\n"
           + "  - {changeover: 5 d, hands: 6}\n"
