@@ -32,7 +32,7 @@ final class LeadChart {
   }
 
   Figure figure() {
-    String title = "Which " + answer.called() + " has most " + label;
+    String title = "Which " + answer.called() + " is best by " + label;
     String name = "best-" + measure;
     TilePlan plan = new TilePlan(answer);
     int height = (int) Math.ceil(plan.bottom() + 20 + 22 * answer.plants().size());
@@ -107,7 +107,7 @@ final class LeadChart {
     leads.keySet().stream()
         .sorted()
         .forEach(cell -> said.add(keys.cell(cell) + ": " + said(leads.get(cell))));
-    return "Tiles of the " + answer.called() + " with most " + label + ". " + String.join("; ", said) + ".";
+    return "Tiles of the " + answer.called() + " that is best by " + label + ". " + String.join("; ", said) + ".";
   }
 
   private String said(GridLead lead) {
@@ -117,7 +117,7 @@ final class LeadChart {
 
   private Figure.Grid table() {
     List<String> head =
-        List.of(keys.name(0), keys.name(1), "most " + label, "not told apart from");
+        List.of(keys.name(0), keys.name(1), "best by " + label, "not told apart from");
     List<List<String>> rows = new ArrayList<>();
     for (int cell = 0; cell < answer.cells().size(); cell++) {
       GridLead lead = leads.get(cell);

@@ -65,17 +65,19 @@ final class TileChart {
     g.setPaint(Color.WHITE);
     g.fill(new Rectangle2D.Double(0, 0, Look.WIDTH, height));
     for (int cell = 0; cell < rows.size(); cell++) {
-      drawTile(g, plan.tile(cell), cell, plan.tileHeight() >= 34);
+      drawTile(g, plan.tile(cell), cell);
     }
     frames(g, plan);
+    for (int cell = 0; cell < rows.size(); cell++) {
+      drawFigure(g, plan.tile(cell), cell, plan.tileHeight() >= 34);
+    }
     plan.drawAxes(g);
     drawLegend(g, plan);
     return new Figure(name, title, alternative(), canvas.finish(title, alternative()), table());
   }
 
-  private void drawTile(Graphics2D g, Rectangle2D tile, int cell, boolean isHigh) {
-    GridRow row = rows.get(cell);
-    if (row == null || Double.isNaN(row.mean())) {
+  private void drawTile(Graphics2D g, Rectangle2D tile, int cell) {
+    if (isMissing(cell)) {
       TilePlan.drawLeftOut(g, tile);
       return;
     }
@@ -83,8 +85,22 @@ final class TileChart {
     g.setPaint(shade(dark));
     g.fill(tile);
     TilePlan.drawEdge(g, tile);
-    Color ink = ink(dark);
-    g.setPaint(ink);
+    if (answer.cells().get(cell).asItStands()) {
+      TilePlan.drawCorner(g, tile, ink(dark));
+    }
+  }
+
+  private boolean isMissing(int cell) {
+    return rows.get(cell) == null || Double.isNaN(rows.get(cell).mean());
+  }
+
+  /** The mean, and below it half the interval where there is room. */
+  private void drawFigure(Graphics2D g, Rectangle2D tile, int cell, boolean isHigh) {
+    if (isMissing(cell)) {
+      return;
+    }
+    GridRow row = rows.get(cell);
+    g.setPaint(ink(dark(cell)));
     String spread = spread(row);
     boolean two = isHigh && !spread.isEmpty();
     Rectangle2D upper =
@@ -103,9 +119,6 @@ final class TileChart {
               tile.getWidth(),
               tile.getHeight() / 2 - 4),
           10);
-    }
-    if (answer.cells().get(cell).asItStands()) {
-      TilePlan.drawCorner(g, tile, ink);
     }
   }
 
@@ -154,7 +167,7 @@ final class TileChart {
                       cell ->
                           TilePlan.drawFrame(
                               g, plan.tile(cell), ink(dark(cell)), 1.5f, new float[] {4, 3}));
-              TilePlan.drawFrame(g, plan.tile(best.cell()), Color.WHITE, 5, null);
+              TilePlan.drawFrame(g, plan.tile(best.cell()), Color.WHITE, 4.5f, null);
               TilePlan.drawFrame(g, plan.tile(best.cell()), Palette.INK, 3, null);
             });
   }
@@ -185,7 +198,7 @@ final class TileChart {
     best()
         .ifPresent(
             best -> {
-              said.add("bold frame: most");
+              said.add("bold frame: highest");
               if (!best.alike().isEmpty()) {
                 said.add("dashed: not told apart from it");
               }
@@ -225,7 +238,7 @@ final class TileChart {
     return best()
         .map(
             best ->
-                "most at "
+                "highest at "
                     + keys.cell(best.cell())
                     + ", not told apart from "
                     + best.alike().size()
@@ -252,7 +265,7 @@ final class TileChart {
     int many = answer.keys().get(1).values().size();
     for (int row = 0; row < many; row++) {
       List<String> line = new ArrayList<>();
-      line.add(keys.name(1) + " " + answer.keys().get(1).values().get(row).text());
+      line.add(keys.name(1) + "\u00a0" + answer.keys().get(1).values().get(row).text());
       for (int column = 0; column < columns; column++) {
         line.add(text(rows.get(column * many + row)));
       }

@@ -75,7 +75,7 @@ final class GridSections {
   }
 
   private void writeResponses(Html html, List<Figure> goals) {
-    if (answer.keys().size() == 1 && answer.plants().size() > 1) {
+    if (!answer.changes().isEmpty()) {
       html.paragraph(
           "Where the best "
               + answer.called()

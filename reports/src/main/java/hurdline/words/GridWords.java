@@ -149,7 +149,7 @@ public final class GridWords {
 
   private String best(GridBest best, int cells) {
     if (answer.header().replications() > 1 && best.alike().size() == cells - 1) {
-      return "no value is told apart from the one with most, "
+      return "no value is told apart from the highest, at "
           + keys.cell(best.cell())
           + ", "
           + amount(best.cell(), best.plant(), best.measure())
@@ -159,7 +159,7 @@ public final class GridWords {
         keys.mayRiseOn(best.cell(), best.alike())
             ? "; the grid ends there, and beyond it may be more"
             : "";
-    return "most at "
+    return "highest at "
         + keys.cell(best.cell())
         + ", "
         + amount(best.cell(), best.plant(), best.measure())

@@ -25,13 +25,13 @@ public final class LeadWords {
       return Optional.empty();
     }
     List<String> plants = leads.stream().map(GridLead::plant).distinct().toList();
-    String head = "Most " + label + ": ";
+    String head = "Best by " + label + ": ";
     if (answer.header().replications() < 2) {
       return Optional.of(head + counted(plants, leads, false) + "; one replication tells nothing of chance.");
     }
     if (leads.stream().noneMatch(lead -> lead.alike().isEmpty())) {
       return Optional.of(
-          head + "no " + answer.called() + " is told apart as the one with most at any value.");
+          head + "no " + answer.called() + " is told apart as the best at any value.");
     }
     if (answer.keys().size() > 1) {
       return Optional.of(head + counted(plants, leads, true) + ".");

@@ -144,7 +144,7 @@ class GridCommandTest {
         .first()
         .isEqualTo("Grid of 6 cells x 1 plant x 2 replications: 12 plays of the calendar.");
     assertThat(err.toString()).containsPattern("About \\d+ s on \\d+ threads?, by the first plays\\.\n");
-    assertThat(said()).contains("Margin: most at rate 1 t/h, night 1, -100.0 USD");
+    assertThat(said()).contains("Margin: highest at rate 1 t/h, night 1, -100.0 USD");
     assertThat(
             RecordFile.read(new StringReader(Files.readString(answer.resolve("record.json")))))
         .isInstanceOf(GridAnswer.class);
@@ -244,7 +244,7 @@ class GridCommandTest {
         .contains("x0.5,more,mass.stalk.fed,t,27,27,27,2", "x2,base,money.wages,USD,300,300,300,2");
     assertThat(said())
         .contains(
-            "Most margin: base at x0.5 and x1, more at x1.5 and x2; it changes from base to"
+            "Best by margin: base at x0.5 and x1, more at x1.5 and x2; it changes from base to"
                 + " more near x1.11, told apart between x1 and x1.5\n");
     assertThat(Files.readString(answer.resolve("report.html"))).contains("Where the best plan changes");
   }
