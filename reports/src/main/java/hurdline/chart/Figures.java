@@ -62,7 +62,7 @@ public final class Figures {
   private List<Figure> drawFlows() {
     return answer.flows().stream()
         .filter(flow -> !flow.nodes().isEmpty())
-        .map(flow -> new FlowDiagram(flow, wording).figure())
+        .map(flow -> new FlowDiagram(flow, answer::find, wording).figure())
         .toList();
   }
 

@@ -1,6 +1,8 @@
 package hurdline.chart;
 
 import hurdline.answer.LineFlow;
+import hurdline.answer.SummaryRow;
+import hurdline.measure.Measure;
 import hurdline.words.Wording;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -8,6 +10,7 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
@@ -15,51 +18,72 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** A line drawn from top to bottom with its mean flows; what held it is marked. */
 final class FlowDiagram {
-  private static final double ROW = 84;
-  private static final double BOX = 38;
+  private static final double ROW = FlowPipes.ROW;
+  private static final double BOX = FlowPipes.BOX;
   private static final double EDGE = 16;
-  private static final double RETURN_ROOM = 50;
-  private static final double[] LABEL_PLACES = {0.55, 0.4, 0.7, 0.28, 0.82};
   private static final double HELD_SHOWN = 0.005;
   private static final Color PIPE = new Color(0xa9c4d4);
 
   private final LineFlow flow;
   private final Wording wording;
+  private final Function<String, Optional<SummaryRow>> measures;
   private final Map<String, LineFlow.Node> nodes = new HashMap<>();
   private final double most;
+  private final FlowLayout layout;
+  private final FlowPipes pipes;
 
-  FlowDiagram(LineFlow flow, Wording wording) {
+  /**
+   * @param measures by full name, for the levels of bins
+   */
+  FlowDiagram(
+      LineFlow flow, Function<String, Optional<SummaryRow>> measures, Wording wording) {
     this.flow = flow;
+    this.measures = measures;
     this.wording = wording;
     flow.nodes().forEach(node -> nodes.put(node.name(), node));
     this.most = flow.edges().stream().mapToDouble(LineFlow.Edge::tPerH).max().orElse(1);
+    FontMetrics metrics =
+        new SvgCanvas("measure", Look.WIDTH, 10).graphics().getFontMetrics(Fonts.of(12));
+    layout = new FlowLayout(flow, widths(metrics));
+    pipes = new FlowPipes(layout, figureWidths(metrics));
+  }
+
+  FlowLayout layout() {
+    return layout;
+  }
+
+  FlowPipes pipes() {
+    return pipes;
   }
 
   Figure figure() {
-    SvgCanvas measuring = new SvgCanvas("measure", Look.WIDTH, 10);
-    FlowLayout layout =
-        new FlowLayout(flow, widths(measuring.graphics().getFontMetrics(Fonts.of(12))));
-    double drawn = layout.width();
-    boolean returns = layout.ways().stream().anyMatch(FlowLayout.Way::returns);
-    int width =
-        (int) Math.max(Look.WIDTH, Math.ceil(drawn + 2 * EDGE + (returns ? RETURN_ROOM : 0)));
+    double drawn = layout.width() + pipes.returnRoom();
+    int width = (int) Math.max(Look.WIDTH, Math.ceil(drawn + 2 * EDGE));
     int height = (int) (layout.rows() * ROW - (ROW - BOX) + 2 * EDGE);
-    double left = (width - drawn) / 2;
     String name = "flow-" + flow.line();
     SvgCanvas canvas = new SvgCanvas(name, width, height);
     Graphics2D g = canvas.graphics();
     g.setPaint(Color.WHITE);
     g.fill(new Rectangle2D.Double(0, 0, width, height));
-    g.translate(left, EDGE);
-    layout.ways().forEach(way -> drawWay(g, way, drawn));
+    g.translate((width - drawn) / 2, EDGE);
+    layout.ways().forEach(way -> drawWay(g, way));
     layout.nodes().forEach(spot -> drawNode(g, spot));
-    List<Rectangle2D> taken = new ArrayList<>();
-    layout.ways().forEach(way -> drawFlow(g, way, drawn, taken));
-    String title = "Flow through " + flow.line();
+    layout.ways().forEach(way -> drawFlow(g, way));
+    String title = "Flow through " + flow.line() + ", mean " + wording.unit("t/h");
     return new Figure(name, title, alternative(), canvas.finish(title, alternative()), table());
+  }
+
+  private Map<LineFlow.Edge, Double> figureWidths(FontMetrics metrics) {
+    Map<LineFlow.Edge, Double> widths = new HashMap<>();
+    flow.edges()
+        .forEach(
+            edge -> widths.put(edge, 11.0 / 12 * metrics.stringWidth(rate(edge.tPerH())) + 4));
+    return widths;
   }
 
   private Map<String, Double> widths(FontMetrics metrics) {
@@ -81,18 +105,26 @@ final class FlowDiagram {
     }
     return switch (node.kind()) {
       case MACHINE -> node.what();
-      case BIN -> "bin";
+      case BIN -> level(node.name());
       case PRODUCT -> "product";
       case WASTE, AIR -> "leaves";
     };
   }
 
-  private static double top(FlowLayout.Spot spot) {
-    return spot.row * ROW;
+  private String level(String bin) {
+    Optional<SummaryRow> mean = measures.apply(Measure.BIN_LEVEL_MEAN.of(bin));
+    Optional<SummaryRow> peak = measures.apply(Measure.BIN_LEVEL_PEAK.of(bin));
+    return mean.isEmpty() || peak.isEmpty()
+        ? "bin"
+        : "bin: mean "
+            + wording.fixed(mean.get().mean(), 1, "t")
+            + ", peak "
+            + wording.fixed(peak.get().mean(), 1, "t")
+            + " "
+            + wording.unit("t");
   }
 
-  private void drawWay(Graphics2D g, FlowLayout.Way way, double drawn) {
-    Path2D path = path(way, drawn);
+  private void drawWay(Graphics2D g, FlowLayout.Way way) {
     float thick = (float) (1.5 + 9 * Math.sqrt(Math.max(0, way.edge().tPerH()) / most));
     g.setPaint(PIPE);
     g.setStroke(
@@ -100,52 +132,17 @@ final class FlowDiagram {
             ? new BasicStroke(
                 thick, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {6, 4}, 0)
             : new BasicStroke(thick, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
-    g.draw(path);
-    FlowLayout.Spot to = way.spots().get(way.spots().size() - 1);
+    g.draw(pipes.path(way));
     g.setPaint(Palette.INK);
-    if (way.returns()) {
-      arrow(g, to.x + to.width / 2, top(to) + BOX / 2, -1, 0);
-    } else {
-      arrow(g, to.x, top(to), 0, 1);
-    }
+    Point2D end = pipes.end(way);
+    arrow(g, end.getX(), end.getY());
   }
 
-  private static Path2D path(FlowLayout.Way way, double drawn) {
-    FlowLayout.Spot from = way.spots().get(0);
-    FlowLayout.Spot to = way.spots().get(way.spots().size() - 1);
-    Path2D path = new Path2D.Double();
-    if (way.returns()) {
-      double out = drawn + RETURN_ROOM * 0.6;
-      path.moveTo(from.x + from.width / 2, top(from) + BOX / 2);
-      path.curveTo(
-          out,
-          top(from) + BOX / 2,
-          out,
-          top(to) + BOX / 2,
-          to.x + to.width / 2 + 6,
-          top(to) + BOX / 2);
-      return path;
-    }
-    path.moveTo(from.x, top(from) + BOX);
-    for (int at = 1; at < way.spots().size(); at++) {
-      FlowLayout.Spot before = way.spots().get(at - 1);
-      FlowLayout.Spot spot = way.spots().get(at);
-      double start = top(before) + BOX;
-      double end = top(spot) - (spot == to ? 6 : 0);
-      double middle = (start + end) / 2;
-      path.curveTo(before.x, middle, spot.x, middle, spot.x, end);
-      if (spot != to) {
-        path.lineTo(spot.x, top(spot) + BOX);
-      }
-    }
-    return path;
-  }
-
-  private static void arrow(Graphics2D g, double x, double y, double dx, double dy) {
+  private static void arrow(Graphics2D g, double x, double y) {
     Path2D head = new Path2D.Double();
     head.moveTo(x, y);
-    head.lineTo(x - 7 * dx - 4 * dy, y - 7 * dy - 4 * dx);
-    head.lineTo(x - 7 * dx + 4 * dy, y - 7 * dy + 4 * dx);
+    head.lineTo(x - 4, y - 7);
+    head.lineTo(x + 4, y - 7);
     head.closePath();
     g.fill(head);
   }
@@ -156,7 +153,7 @@ final class FlowDiagram {
     double round = node.kind() == LineFlow.Kind.MACHINE ? 10 : 0;
     RoundRectangle2D box =
         new RoundRectangle2D.Double(
-            spot.x - spot.width / 2, top(spot), spot.width, BOX, round, round);
+            spot.x - spot.width / 2, FlowPipes.top(spot), spot.width, BOX, round, round);
     g.setPaint(
         holder
             ? new Color(0xffe2a8)
@@ -169,45 +166,18 @@ final class FlowDiagram {
             holder ? 3.5f : 1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
     g.draw(box);
     g.setPaint(Palette.INK);
-    centred(g, holder ? Fonts.bold(12) : Fonts.of(12), node.name(), spot.x, top(spot) + 16);
-    centred(g, Fonts.of(10), below(node), spot.x, top(spot) + 30);
+    centred(g, holder ? Fonts.bold(12) : Fonts.of(12), node.name(), spot.x, FlowPipes.top(spot) + 16);
+    centred(g, Fonts.of(10), below(node), spot.x, FlowPipes.top(spot) + 30);
   }
 
-  private void drawFlow(Graphics2D g, FlowLayout.Way way, double drawn, List<Rectangle2D> taken) {
-    String text = rate(way.edge().tPerH());
-    double wide = g.getFontMetrics(Fonts.of(11)).stringWidth(text) + 4;
-    Rectangle2D box = room(way, drawn, wide, taken);
-    taken.add(box);
+  private void drawFlow(Graphics2D g, FlowLayout.Way way) {
+    Rectangle2D box = pipes.label(way);
     g.setPaint(Color.WHITE);
-    g.fill(new RoundRectangle2D.Double(box.getX(), box.getY(), wide, box.getHeight(), 4, 4));
+    g.fill(
+        new RoundRectangle2D.Double(
+            box.getX(), box.getY(), box.getWidth(), box.getHeight(), 4, 4));
     g.setPaint(Palette.INK);
-    centred(g, Fonts.of(11), text, box.getCenterX(), box.getY() + 11);
-  }
-
-  /** The first place along the pipe where the figure covers no other. */
-  private static Rectangle2D room(
-      FlowLayout.Way way, double drawn, double wide, List<Rectangle2D> taken) {
-    FlowLayout.Spot from = way.spots().get(0);
-    FlowLayout.Spot next = way.spots().get(1);
-    if (way.returns()) {
-      double middle = (top(from) + top(next) + BOX) / 2;
-      return label(drawn + RETURN_ROOM * 0.3, middle, wide);
-    }
-    double start = top(from) + BOX;
-    for (double along : LABEL_PLACES) {
-      // The pipe is a cubic curve whose two control points lie half-way down.
-      double over = along * along * (3 - 2 * along);
-      double down = 1.5 * along * (1 - along) + along * along * along;
-      Rectangle2D box = label(from.x + over * (next.x - from.x), start + down * (ROW - BOX), wide);
-      if (taken.stream().noneMatch(box::intersects)) {
-        return box;
-      }
-    }
-    return label((from.x + next.x) / 2, start + (ROW - BOX) / 2, wide);
-  }
-
-  private static Rectangle2D label(double x, double y, double wide) {
-    return new Rectangle2D.Double(x - wide / 2, y - 7, wide, 14);
+    centred(g, Fonts.of(11), rate(way.edge().tPerH()), box.getCenterX(), box.getY() + 11);
   }
 
   /** Two decimals show what a line of a few tonnes an hour does; a trickle gets more. */

@@ -30,6 +30,9 @@ final class FlowLayout {
     final List<Spot> linked = new ArrayList<>();
     double x;
 
+    /** Its number in its row, kept by {@link RowOrder}. */
+    int place;
+
     Spot(String name, int row, double width) {
       this.name = name;
       this.row = row;
@@ -55,7 +58,8 @@ final class FlowLayout {
   FlowLayout(LineFlow flow, Map<String, Double> widths) {
     this.flow = flow;
     findReturns();
-    assignRows();
+    flow.nodes().forEach(node -> rowOf.put(node.name(), 0));
+    lower();
     for (LineFlow.Node node : flow.nodes()) {
       spots.put(node.name(), spot(node.name(), rowOf.get(node.name()), widths.get(node.name())));
     }
@@ -113,15 +117,19 @@ final class FlowLayout {
     above.remove(node);
   }
 
-  private void assignRows() {
-    flow.nodes().forEach(node -> rowOf.put(node.name(), 0));
+  /** Puts each node below all that feed it. */
+  private void lower() {
     for (int pass = 0; pass < flow.nodes().size(); pass++) {
       for (LineFlow.Edge edge : flow.edges()) {
-        if (isKnown(edge) && !returning.contains(edge)) {
+        if (leadsDown(edge)) {
           rowOf.merge(edge.to(), rowOf.get(edge.from()) + 1, Math::max);
         }
       }
     }
+  }
+
+  private boolean leadsDown(LineFlow.Edge edge) {
+    return isKnown(edge) && !returning.contains(edge);
   }
 
   private Spot spot(String name, int row, double width) {

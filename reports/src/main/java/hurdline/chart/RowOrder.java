@@ -10,7 +10,7 @@ import java.util.Map;
 /**
  * Orders the spots of each row so that few links cross: rows are swept down and up by the mean
  * place of what a spot is linked to, the best order seen is kept, and then neighbours are swapped
- * as long as that helps. Rows are short, so counting all crossings again costs nothing.
+ * as long as that helps.
  */
 final class RowOrder {
   private static final int SWEEPS = 12;
@@ -34,6 +34,7 @@ final class RowOrder {
     for (int row = 0; row < rows.size(); row++) {
       rows.set(row, new ArrayList<>(best.get(row)));
     }
+    rows.forEach(RowOrder::number);
     while (swapNeighbours()) {
       // Each round leaves fewer crossings, so this ends.
     }
@@ -63,44 +64,49 @@ final class RowOrder {
         .orElse(spot.x);
   }
 
+  /** Swaps neighbours whose links cross less the other way round; whether any did. */
   private boolean swapNeighbours() {
-    int before = crossings();
+    boolean swapped = false;
     for (List<Spot> row : rows) {
       for (int at = 1; at < row.size(); at++) {
-        int with = crossings();
-        swap(row, at);
-        if (crossings() >= with) {
-          swap(row, at);
+        Spot left = row.get(at - 1);
+        Spot right = row.get(at);
+        if (crossings(right, left) < crossings(left, right)) {
+          row.set(at - 1, right);
+          row.set(at, left);
+          number(row);
+          swapped = true;
         }
       }
     }
-    return crossings() < before;
-  }
-
-  private static void swap(List<Spot> row, int at) {
-    row.set(at - 1, row.set(at, row.get(at - 1)));
+    return swapped;
   }
 
   private int crossings() {
+    rows.forEach(RowOrder::number);
     int count = 0;
-    for (int row = 0; row + 1 < rows.size(); row++) {
-      count += crossings(rows.get(row), rows.get(row + 1));
+    for (List<Spot> row : rows) {
+      for (int left = 0; left < row.size(); left++) {
+        for (int right = left + 1; right < row.size(); right++) {
+          count += crossings(row.get(left), row.get(right));
+        }
+      }
     }
-    return count;
+    return count / 2; // each is seen from both its rows
   }
 
-  /** Pairs of links between two rows whose ends stand in opposite order. */
-  private static int crossings(List<Spot> upper, List<Spot> lower) {
+  private static void number(List<Spot> row) {
+    for (int at = 0; at < row.size(); at++) {
+      row.get(at).place = at;
+    }
+  }
+
+  /** Pairs of links of two spots of a row, the left one first, whose ends stand in opposite order. */
+  private static int crossings(Spot left, Spot right) {
     int count = 0;
-    for (int left = 0; left < upper.size(); left++) {
-      for (int right = left + 1; right < upper.size(); right++) {
-        for (Spot below : upper.get(left).linked) {
-          for (Spot other : upper.get(right).linked) {
-            int at = lower.indexOf(below);
-            int otherAt = lower.indexOf(other);
-            count += otherAt >= 0 && at > otherAt ? 1 : 0;
-          }
-        }
+    for (Spot one : left.linked) {
+      for (Spot other : right.linked) {
+        count += one.row == other.row && one.place > other.place ? 1 : 0;
       }
     }
     return count;

@@ -38,6 +38,8 @@ final class SvgCanvas {
    */
   private static final String FAMILIES = "'DejaVu Sans', Verdana, sans-serif";
 
+  private static final double LEAST_SCALE = 0.8;
+
   private final String name;
   private final int width;
   private final int height;
@@ -75,6 +77,10 @@ final class SvgCanvas {
     Element root = graphics.getRoot();
     root.setAttribute("viewBox", "0 0 " + width + " " + height);
     root.setAttribute("role", "img");
+    if (width > Look.WIDTH) {
+      // A page that would shrink it to its own width would make its letters too small.
+      root.setAttribute("style", "min-width:" + LEAST_SCALE * width + "px");
+    }
     root.setAttribute("aria-labelledby", name + ".title " + name + ".desc");
     // Before the defs, so that a reading device meets them first.
     Node first = root.getFirstChild();
