@@ -232,8 +232,8 @@ final class CapacityCharts {
     line.setLabelPaint(Palette.INK);
     line.setLabelBackgroundColor(new Color(255, 255, 255, 0));
     if (level) {
-      line.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
-      line.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+      line.setLabelAnchor(RectangleAnchor.TOP_LEFT);
+      line.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
     } else {
       boolean left = value < (answer.capacity().get(0).bales() + last().bales()) / 2;
       line.setLabelAnchor(left ? RectangleAnchor.TOP_RIGHT : RectangleAnchor.TOP_LEFT);

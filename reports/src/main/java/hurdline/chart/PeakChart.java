@@ -29,27 +29,30 @@ final class PeakChart {
   }
 
   private XYPlot plot() {
-    YIntervalSeries peaks =
-        new YIntervalSeries("at most this in so many seasons, with the 95 % interval where there is one");
+    YIntervalSeries peaks = new YIntervalSeries("at most this in so many seasons");
+    YIntervalSeries known = new YIntervalSeries("95 % interval, where the seasons are enough for one");
     for (PeakRow row : answer.peaks()) {
-      peaks.add(percent(row), row.value(), orElse(row.low95(), row), orElse(row.high95(), row));
+      peaks.add(percent(row), row.value(), row.value(), row.value());
+      if (!Double.isNaN(row.low95()) && !Double.isNaN(row.high95())) {
+        known.add(percent(row), row.value(), row.low95(), row.high95());
+      }
     }
     YIntervalSeriesCollection data = new YIntervalSeriesCollection();
     data.addSeries(peaks);
+    data.addSeries(known);
     DeviationRenderer band = new DeviationRenderer(true, false);
     band.setAlpha(0.35f);
     band.setSeriesPaint(0, Palette.BLUE);
-    band.setSeriesFillPaint(0, Palette.SKY);
+    band.setSeriesFillPaint(0, Palette.BLUE);
     band.setSeriesStroke(0, new BasicStroke(2));
+    band.setSeriesPaint(1, Palette.SKY);
+    band.setSeriesFillPaint(1, Palette.SKY);
+    band.setSeriesStroke(1, new BasicStroke(1));
     NumberAxis share = Look.numberAxis("share of seasons, %", wording);
     share.setRange(0, 100);
     NumberAxis level = Look.numberAxis(answer.asked().unit() + " at the peak", wording);
     level.setAutoRangeIncludesZero(false);
     return Look.dressed(new XYPlot(data, share, level, band));
-  }
-
-  private static double orElse(double limit, PeakRow row) {
-    return Double.isNaN(limit) ? row.value() : limit;
   }
 
   private static int percent(PeakRow row) {

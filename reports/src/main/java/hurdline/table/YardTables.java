@@ -29,6 +29,9 @@ public final class YardTables {
     if (answer.cheapest().isPresent()) {
       tables.add(cheapest());
     }
+    if (!answer.loads().isEmpty()) {
+      tables.add(loads());
+    }
     if (!answer.acres().isEmpty()) {
       tables.add(acres());
     }
@@ -100,6 +103,17 @@ public final class YardTables {
                 .map(
                     r ->
                         row(r.times(), r.acres(), r.chance(), r.low95(), r.high95(), r.leftOver())));
+  }
+
+  private Table loads() {
+    return table(
+        "loads.csv",
+        "date,clock,field,bales,weight_t,moisture,dry_t",
+        () ->
+            answer.loads().stream()
+                .map(
+                    r ->
+                        row(r.date(), r.clock(), r.field(), r.bales(), r.weightT(), r.moisture(), r.dryT())));
   }
 
   private Table levels() {

@@ -607,7 +607,7 @@ class CommandTest {
     assertThat(call("yard", plant.toString(), "--out", answer.toString())).isZero();
     assertThat(namesIn(answer))
         .containsExactly(
-            "acres.csv", "capacity.csv", "charts", "cheapest.csv", "gain.csv", "levels.csv", "measures.csv", "peaks.csv", "record.json",
+            "acres.csv", "capacity.csv", "charts", "cheapest.csv", "gain.csv", "levels.csv", "loads.csv", "measures.csv", "peaks.csv", "record.json",
             "report.html", "summary.csv");
     assertThat(namesIn(answer.resolve("charts"))).hasSize(10).allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString())

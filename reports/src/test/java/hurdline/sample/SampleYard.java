@@ -7,6 +7,7 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.GroundPlan;
 import hurdline.answer.Header;
 import hurdline.answer.LevelRow;
+import hurdline.answer.LoadRow;
 import hurdline.answer.Note;
 import hurdline.answer.PeakRow;
 import hurdline.answer.RunAnswer;
@@ -52,6 +53,7 @@ public final class SampleYard {
             new GainRow("feeder", "10 % more rate", "yard.stalk.peak", "bales", -20, -60, 20, false)),
         List.of(new GroundPlan("open", 5_200, 33, 10, 4, 4, 24.4, 4.9, 3.7, 6.1, 11_070)),
         List.of(new Note("The place open", "May so much lie in one block?")),
+        List.of(new LoadRow(LocalDate.of(2027, 6, 14), "07:42", "bench", 34, 16.2, 0.125, 14.175)),
         List.of(new Note("Overflow", "A season overflows when a truck has to wait for room.")),
         YEAR.cautions(),
         YEAR.warnings(),
@@ -69,7 +71,7 @@ public final class SampleYard {
     return new YardAnswer(
         header, of.outline(), new YardAnswer.Asked("stalk", "bales", 0.125, 4_200, "open", true),
         of.summary(), of.peaks(), new YardAnswer.Size(6_300, NONE, NONE, NONE, 0, 0, 0.41), YardAnswer.Size.none(),
-        capacity(false).subList(1, 2), of.levels(), YardAnswer.Land.none(), List.of(), List.of(), List.of(), List.of(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        capacity(false).subList(1, 2), of.levels(), YardAnswer.Land.none(), List.of(), List.of(), List.of(), List.of(), List.of(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
   private static List<PeakRow> peaks() {

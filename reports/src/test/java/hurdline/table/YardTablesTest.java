@@ -56,6 +56,13 @@ class YardTablesTest {
   }
 
   @Test
+  void loadsAreWhatGrowersArePaidBy() throws IOException {
+    assertThat(lines(SampleYard.tooSmall(), "loads.csv"))
+        .containsExactly(
+            "date,clock,field,bales,weight_t,moisture,dry_t", "2027-06-14,07:42,bench,34,16.2,0.125,14.175");
+  }
+
+  @Test
   void levelsAreOfEachPlaceAndOfAll() throws IOException {
     assertThat(lines(SampleYard.tooSmall(), "levels.csv"))
         .startsWith("date,crop,place,unit,mean,p05,p50,p95", "2027-01-04,stalk,shed,bales,140,60,140,230")

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param grounds of the places of which the file says how they are stacked, at the smallest size that will do by the
  *     rule, else at the file's
  * @param questions for the fire official
+ * @param loads of the first season, in the plant as the file has it
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
  * @param warnings what {@code check} warns of, whole lines
@@ -42,6 +43,7 @@ public record YardAnswer(
     List<GainRow> gains,
     List<GroundPlan> grounds,
     List<Note> questions,
+    List<LoadRow> loads,
     List<Note> assumptions,
     List<Note> cautions,
     List<String> warnings,
@@ -56,6 +58,7 @@ public record YardAnswer(
     gains = List.copyOf(gains);
     grounds = List.copyOf(grounds);
     questions = List.copyOf(questions);
+    loads = List.copyOf(loads);
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);

@@ -25,6 +25,7 @@ public final class IntakeBooks {
   public final YardLevels levels;
   public final TripBooks trips;
   public final RoomBooks room;
+  public final LoadBooks loads = new LoadBooks();
   public final PlaceBooks places;
 
   private final MassLedger[] ledgers;
@@ -68,6 +69,7 @@ public final class IntakeBooks {
     levels.reset();
     trips.reset();
     room.reset();
+    loads.reset();
     places.reset();
     Arrays.fill(balesWeighedIn, 0);
     Arrays.fill(turnedAway, 0);

@@ -84,6 +84,7 @@ final class YardAnswers {
         gains,
         yard.plans(byRule.orElse(yard.holds())),
         new FireQuestions(yard).notes(),
+        FirstLoads.of(stage, yard.crop().name(), effort.seed()),
         assumptions(stopped),
         new PlantCautions(stage.plant()).notes(),
         source.warnings(),

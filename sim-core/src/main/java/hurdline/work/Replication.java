@@ -11,6 +11,7 @@ import hurdline.line.Haulage;
 import hurdline.line.Layout;
 import hurdline.line.Roster;
 import hurdline.line.YardPlan;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -39,6 +40,8 @@ public final class Replication {
   private final Orders orders;
   private final Bales bales;
   private final IntakeBooks intake;
+  private final YardPlan yard;
+  private final Haulage haulage;
   private final Stacking stacking;
   private final Hauling hauling;
   private final Feeding feeding;
@@ -73,6 +76,8 @@ public final class Replication {
     milling = new Milling(present, standing, orders, makes);
     bales = new Bales(yard.components());
     intake = new IntakeBooks(yard);
+    this.yard = yard;
+    this.haulage = haulage;
     stacking = new Stacking(yard, bales, intake);
     hauling =
         new Hauling(
@@ -361,5 +366,10 @@ public final class Replication {
     stacking.finish(endS);
     intake.finish(endS);
     return tallying.outcome(replication, booking);
+  }
+
+  /** Every load weighed in by the replication that was run last, in turn. */
+  public List<WeighedLoad> loads() {
+    return WeighedLoad.of(intake.loads, yard, haulage);
   }
 }

@@ -32,9 +32,15 @@ final class Weighing {
   /** All that is on the carrier counts as weighed in now. */
   void weighIn(int carrier, double nowS) {
     carriers.weighedIn[carrier] = true;
+    if (carriers.isTruck(carrier)) {
+      books.loads.begin(carriers.crop[carrier], carriers.field[carrier], nowS);
+    } else {
+      books.loads.begin(carriers.crop[carrier], nowS);
+    }
     for (int bale = carriers.cargo.first(carrier); bale != Bales.NONE; bale = bales.next[bale]) {
       shrinkOutside(carrier, bale, nowS);
       stacking.weighIn(bale, nowS);
+      books.loads.add(bales.massKg[bale], bales.moisture[bale]);
     }
   }
 

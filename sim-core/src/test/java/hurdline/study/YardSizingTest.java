@@ -227,6 +227,20 @@ class YardSizingTest {
   }
 
   @Test
+  void theLoadsOfTheFirstSeasonAddUpToWhatWasWeighedIn() {
+    YardAnswer answer = played(trucks(), Studied.effort(2, 1), 0.2);
+    var first = answer.samples().of().get(0);
+    List<String> measures = first.measures().stream().map(m -> m.measure()).toList();
+    double[] values = first.values()[0];
+    assertThat(answer.loads()).hasSizeGreaterThan(10);
+    assertThat(answer.loads()).extracting(load -> load.field()).contains("bench", "");
+    assertThat(answer.loads().stream().mapToInt(load -> load.bales()).sum())
+        .isEqualTo((int) values[measures.indexOf("intake.stalk.weighed_in")]);
+    assertThat(answer.loads().stream().mapToDouble(load -> load.dryT()).sum())
+        .isCloseTo(values[measures.indexOf("mass.stalk.weighed_in_dry")], within(1e-9));
+  }
+
+  @Test
   void anUnknownCropIsToldWithTheNearestWord() {
     PlantFile file = PlantFile.of("one.yaml", trucks());
     Source source = new Source(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
