@@ -57,6 +57,13 @@ class PagesInBrowserTest {
         new Shown(
             "compare",
             List.of("compare", example, "--among", "bigger_mill", "--replications", "15")),
+        new Shown(
+            "season",
+            List.of(
+                "season",
+                ROOT.resolve("line-configs/seasons/beside_cotton.yaml").toString(),
+                "--replications",
+                "4")),
         new Shown("check", List.of("check", example)));
   }
 

@@ -37,6 +37,7 @@ public final class Cautions {
     plant.lines().forEach(cautions::stays);
     plant.resources().forEach(cautions::nobody);
     cautions.lostDays();
+    new TaskCautions(plant, cautions.names, cautions.found).look();
     plant.lines().forEach(cautions::supply);
     plant.season().stream()
         .filter(Campaign.class::isInstance)

@@ -30,5 +30,26 @@ public sealed interface SeasonEntry {
   /**
    * @param days whole days on which the campaign before it would have worked
    */
-  record Changeover(int days, int hands) implements SeasonEntry {}
+  record Changeover(int days, int hands, List<Task> tasks) implements SeasonEntry {
+    public Changeover {
+      tasks = List.copyOf(tasks);
+    }
+
+    public Changeover(int days, int hands) {
+      this(days, hands, List.of());
+    }
+  }
+
+  /**
+   * A piece of work of a changeover.
+   *
+   * @param lastsS working time
+   * @param hands of the changeover's that it takes
+   * @param after tasks that must be done before it begins
+   */
+  record Task(String name, double lastsS, int hands, List<String> after) {
+    public Task {
+      after = List.copyOf(after);
+    }
+  }
 }

@@ -28,7 +28,9 @@ final class SeasonRules {
         campaigns.add(new Placed(path, campaign));
         last = campaign;
       } else if (last != null) {
-        changeover(path + ".changeover", (SeasonEntry.Changeover) entry, last, plant, names, found);
+        SeasonEntry.Changeover changeover = (SeasonEntry.Changeover) entry;
+        changeover(path + ".changeover", changeover, last, plant, names, found);
+        TaskRules.check(path, changeover, found);
       } else {
         found.add(
             path + ".changeover",

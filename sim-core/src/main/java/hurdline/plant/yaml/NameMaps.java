@@ -25,6 +25,7 @@ final class NameMaps {
           "machines.*.stops",
           "machines.*.screens",
           "deliveries.*.fields",
+          "season.*.tasks",
           "money.crops",
           "money.paid_at");
 

@@ -4,6 +4,7 @@ import hurdline.plant.Crew;
 import hurdline.plant.Resource;
 import hurdline.plant.SeasonEntry;
 import hurdline.plant.SeasonEntry.StandDown;
+import hurdline.plant.SeasonEntry.Task;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.time.LocalDate;
@@ -27,7 +28,8 @@ final class SeasonBinder {
     if (isChangeover(at)) {
       Fields f = at.fields(Shape.CHANGEOVER);
       int days = Quantities.whole(f.at("changeover"), Dimension.TIME, FileUnit.DAY.inSi(), 0, 1);
-      return new SeasonEntry.Changeover(days, Numbers.whole(f.at("hands"), 0, 0));
+      return new SeasonEntry.Changeover(
+          days, Numbers.whole(f.at("hands"), 0, 0), f.at("tasks").each("task", SeasonBinder::task));
     }
     Fields f = at.fields(Shape.CAMPAIGN);
     List<String> shifts = Words.names(f.at("shifts"), "a shift");
@@ -57,6 +59,15 @@ final class SeasonBinder {
       return Optional.empty();
     }
     return Optional.of(new StandDown(below, backAt));
+  }
+
+  private static Task task(String name, At at) {
+    Fields f = at.fields(Shape.TASK);
+    return new Task(
+        name,
+        Quantities.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+        Numbers.whole(f.at("hands"), 1, 1),
+        Words.names(f.at("after"), "a task"));
   }
 
   private static boolean isChangeover(At at) {

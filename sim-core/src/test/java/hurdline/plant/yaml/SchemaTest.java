@@ -57,7 +57,7 @@ class SchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"misspelt", "flow", "season"})
+  @ValueSource(strings = {"misspelt", "flow", "season", "tasks"})
   void itRefusesWrongFiles(String name) {
     assertThat(faults(PlantFiles.text("wrong/" + name + ".yaml"))).isNotEmpty();
   }
