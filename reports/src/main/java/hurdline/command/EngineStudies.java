@@ -16,6 +16,7 @@ import hurdline.study.Grid;
 import hurdline.study.Paper;
 import hurdline.study.Run;
 import hurdline.study.Season;
+import hurdline.study.SeasonAsk;
 import hurdline.study.Source;
 import hurdline.study.YardAsk;
 import hurdline.study.YardSizing;
@@ -45,20 +46,20 @@ final class EngineStudies implements Studies {
   }
 
   @Override
-  public Planning season(List<Path> paths, List<String> plans, Chosen chosen, Effort effort) {
-    return new Planned(seasonOf(paths, plans, chosen, effort));
+  public Planning season(List<Path> paths, SeasonAsk ask, Chosen chosen, Effort effort) {
+    return new Planned(seasonOf(paths, ask, chosen, effort));
   }
 
   @Override
   public Gridding grid(
       List<Path> paths, List<String> plans, Chosen chosen, List<GridKey> keys, Effort effort) {
-    List<Alternative> plants = seasonOf(paths, plans, chosen, effort).alternatives();
+    List<Alternative> plants = seasonOf(paths, new SeasonAsk(plans, false), chosen, effort).alternatives();
     return new Gridded.Asked(
         new Grid(plants.get(0).source(), chosen, "plan", plants, keys, effort));
   }
 
   private static Season seasonOf(
-      List<Path> paths, List<String> plans, Chosen chosen, Effort effort) {
+      List<Path> paths, SeasonAsk ask, Chosen chosen, Effort effort) {
     Map<String, PlantFile> files = new LinkedHashMap<>();
     List<Source> sources = new ArrayList<>();
     for (Path path : paths) {
@@ -68,7 +69,7 @@ final class EngineStudies implements Studies {
     }
     Season.Warnings warnings =
         (source, changes) -> warnings(files.get(source.contentHash()), source.file(), changes);
-    return new Season(sources, plans, chosen, warnings, effort);
+    return new Season(sources, ask, chosen, warnings, effort);
   }
 
   private record Planned(Season study) implements Planning {

@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.study.Chosen;
+import hurdline.study.SeasonAsk;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -38,6 +39,13 @@ final class SeasonChoice {
               + " given several times.")
   private List<String> sets = new ArrayList<>();
 
+  @CommandLine.Option(
+      names = "--changeovers",
+      description =
+          "Plays each plan once more without each of its changeovers and says what that would be"
+              + " worth.")
+  private boolean changeovers;
+
   List<Path> files() {
     return files;
   }
@@ -45,6 +53,10 @@ final class SeasonChoice {
   /** What is changed under every plan alike. */
   Chosen chosen() {
     return PlantChoice.chosen(option, sets);
+  }
+
+  SeasonAsk ask() {
+    return new SeasonAsk(plans(), changeovers);
   }
 
   /** The plans that were named; none for all of the file. */

@@ -69,7 +69,7 @@ final class SeasonVerb implements Callable<Integer> {
     }
     Wording wording = shown.wording();
     Studies.Planning season =
-        setting.studies().season(choice.files(), choice.plans(), choice.chosen(), effort);
+        setting.studies().season(choice.files(), choice.ask(), choice.chosen(), effort);
     AnswerFolder folder =
         out == null
             ? AnswerFolder.beside(choice.files().get(0), LocalDateTime.now())

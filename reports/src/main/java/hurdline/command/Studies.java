@@ -12,6 +12,7 @@ import hurdline.study.Chosen;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
 import hurdline.study.Run;
+import hurdline.study.SeasonAsk;
 import hurdline.study.YardAsk;
 import java.nio.file.Path;
 import java.util.List;
@@ -50,11 +51,10 @@ interface Studies {
    * A comparison of season plans, ready to be played.
    *
    * @param files one with plans of its own, or several of which each is a plan
-   * @param plans of the one file; none for its season as it stands and all its plans
    * @param chosen what is changed under every plan alike
    * @throws hurdline.plant.ProblemsException with every problem
    */
-  Planning season(List<Path> files, List<String> plans, Chosen chosen, Effort effort);
+  Planning season(List<Path> files, SeasonAsk ask, Chosen chosen, Effort effort);
 
   /** A comparison of season plans that waits to be played. */
   interface Planning {

@@ -1,5 +1,6 @@
 package hurdline.page;
 
+import hurdline.answer.AvoidedRow;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Outline;
 import hurdline.answer.PlanDifference;
@@ -66,6 +67,53 @@ final class PlanTables {
       }
     }
     return new Figure.Grid(List.of("plan", "what", "from", "to", "shifts or hands"), rows);
+  }
+
+  boolean hasTasks() {
+    return answer.plans().stream()
+        .flatMap(plan -> plan.entries().stream())
+        .anyMatch(entry -> !entry.tasks().isEmpty());
+  }
+
+  /** Tasks of changeovers, those of the longest chain marked. */
+  Figure.Grid tasks() {
+    List<List<String>> rows = new ArrayList<>();
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      for (SeasonAnswer.Entry entry : plan.entries()) {
+        for (SeasonAnswer.Task task : entry.tasks()) {
+          rows.add(
+              List.of(
+                  plan.name() + ", " + entry.from() + ": " + task.name(),
+                  String.valueOf(task.hands()),
+                  wording.fixed(task.beginH(), 1, "h"),
+                  wording.fixed(task.endH(), 1, "h"),
+                  String.join(", ", task.after()),
+                  task.isCritical() ? "critical" : ""));
+        }
+      }
+    }
+    return new Figure.Grid(
+        List.of("changeover: task", "hands", "begins at h", "ends at h", "after", "critical path"), rows);
+  }
+
+  /** What each avoided changeover is worth. */
+  Figure.Grid avoided() {
+    List<List<String>> rows = new ArrayList<>();
+    for (AvoidedRow row : answer.avoided()) {
+      rows.add(
+          List.of(
+              row.plan() + ", " + row.from() + " to " + row.to(),
+              wording.number(row.worth(), row.low95(), row.high95(), row.unit()),
+              wording.interval(row.worth(), row.low95(), row.high95(), row.unit()),
+              row.toldApart() ? "yes" : "no"));
+    }
+    return new Figure.Grid(
+        List.of(
+            "without the changeover of",
+            "worth " + answer.header().currency(),
+            "joint 95 % interval",
+            "told apart from 0"),
+        rows);
   }
 
   /** One row a plan and line. */

@@ -69,6 +69,16 @@ final class SeasonSections {
     html.table("campaigns and changeovers", tables.entries());
     html.paragraph(
         "Dates are those of the plan; a campaign ends earlier in a year in which its crop runs out.");
+    if (tables.hasTasks()) {
+      html.table("tasks of changeovers", tables.tasks());
+      html.paragraph(
+          "Tasks are laid into working time by their order and the hands there are. No number of hands"
+              + " makes a changeover shorter than its critical path. Machines that are worked on are"
+              + " locked out until guards are back.");
+    }
+    if (!answer.avoided().isEmpty()) {
+      html.table("avoided changeovers", tables.avoided());
+    }
   }
 
   private void writeYears(Html html) {

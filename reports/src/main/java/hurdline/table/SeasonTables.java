@@ -24,7 +24,8 @@ public final class SeasonTables {
         plans(),
         differences(),
         SharedTables.months(answer.months()),
-        strips());
+        strips(),
+        changeovers());
   }
 
   private Table plans() {
@@ -49,6 +50,25 @@ public final class SeasonTables {
     return Stream.concat(
             Stream.of(alone[0], pair.against()), Stream.of(alone).skip(1))
         .toArray();
+  }
+
+  private Table changeovers() {
+    return table(
+        "changeovers.csv",
+        "plan,from,to,unit,worth,low_95,high_95,told_apart",
+        () ->
+            answer.avoided().stream()
+                .map(
+                    r ->
+                        row(
+                            r.plan(),
+                            r.from(),
+                            r.to(),
+                            r.unit(),
+                            r.worth(),
+                            r.low95(),
+                            r.high95(),
+                            r.toldApart() ? "yes" : "no")));
   }
 
   private Table strips() {

@@ -1,5 +1,6 @@
 package hurdline.words;
 
+import hurdline.answer.AvoidedRow;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Header;
 import hurdline.answer.Outline;
@@ -37,6 +38,7 @@ public final class SeasonWords {
         lines.add("  " + line.name() + ": " + line(plan, line));
       }
     }
+    answer.avoided().forEach(row -> lines.add(avoided(row)));
     lines.addAll(sentences());
     if (answer.header().replications() > 1) {
       lines.add(
@@ -44,6 +46,21 @@ public final class SeasonWords {
               + (answer.plans().size() > 2 ? "; those of differences hold for all pairs together." : "."));
     }
     return lines;
+  }
+
+  private String avoided(AvoidedRow row) {
+    String range = wording.interval(row.worth(), row.low95(), row.high95(), row.unit());
+    return "Without the changeover of "
+        + row.from()
+        + ", "
+        + row.plan()
+        + " earns "
+        + wording.number(row.worth(), row.low95(), row.high95(), row.unit())
+        + " "
+        + row.unit()
+        + (range.isEmpty() ? "" : " (" + range + ")")
+        + " more"
+        + (row.toldApart() || range.isEmpty() ? "." : ", not told apart from nothing.");
   }
 
   /** Which plan earns the most, and which most surely finishes its crops. */

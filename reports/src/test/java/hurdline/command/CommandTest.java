@@ -18,6 +18,7 @@ import hurdline.study.Chosen;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
 import hurdline.study.Run;
+import hurdline.study.SeasonAsk;
 import hurdline.study.Span;
 import hurdline.study.YardAsk;
 import hurdline.table.RecordFile;
@@ -87,7 +88,7 @@ class CommandTest {
 
     @Override
     public Studies.Planning season(
-        List<Path> files, List<String> plans, Chosen chosen, Effort effort) {
+        List<Path> files, SeasonAsk ask, Chosen chosen, Effort effort) {
       throw new UnsupportedOperationException("SeasonCommandTest asks for seasons");
     }
 

@@ -59,7 +59,7 @@ class SeasonCommandTest {
         .isZero();
     assertThat(namesIn(answer))
         .containsExactly(
-            "charts", "differences.csv", "measures.csv", "months.csv", "plans.csv", "record.json",
+            "changeovers.csv", "charts", "differences.csv", "measures.csv", "months.csv", "plans.csv", "record.json",
             "report.html", "strips.csv", "summary.csv");
     assertThat(Files.readString(answer.resolve("differences.csv")))
         .startsWith("plan,against,measure,unit,base_mean,option_mean,difference,")

@@ -223,6 +223,8 @@ class ReportPageTest {
         .contains("stalks on &lt;two&gt; shifts")
         .contains("moved from 2027-10-01 by the changeover before it")
         .contains("two_shifts less base")
+        .contains("base, 2027-09-27: lock_out")
+        .contains("31,000")
         .contains("ISO 22400-2");
     assertThat(found(page, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
     assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSameSizeAs(found(page, "(<svg\\s)"));

@@ -1,5 +1,6 @@
 package hurdline.sample;
 
+import hurdline.answer.AvoidedRow;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Note;
@@ -43,6 +44,7 @@ public final class SampleSeason {
             new StripRow("base", "feeder", 41, "seed_cotton", 130, 1_100),
             new StripRow("base", "mill", 1, "stalk", 39, 60),
             new StripRow("two_shifts", "feeder", 1, "stalk", 76, 180)),
+        List.of(new AvoidedRow("base", date(9, 27), date(10, 1), "USD", 31_000, 26_000, 36_000, true)),
         new Verdict("two_shifts", List.of(), "two_shifts", List.of("base")),
         List.of(new Note("Plans", "Compared are two.")),
         YEAR.cautions(),
@@ -58,9 +60,11 @@ public final class SampleSeason {
         "abc",
         OUTLINE,
         List.of(
-            new Entry("stalk_line", date(1, 4), date(9, 24), List.of("day"), 0, ""),
-            new Entry("", date(9, 27), date(10, 1), List.of(), 6, ""),
-            new Entry("cotton_line", date(10, 4), date(12, 16), List.of("gin_day", "gin_night"), 0, movedFrom)));
+            new Entry("stalk_line", date(1, 4), date(9, 24), List.of("day"), 0, "", List.of()),
+            new Entry("", date(9, 27), date(10, 1), List.of(), 6, "",
+                List.of(new SeasonAnswer.Task("lock_out", 2, List.of(), 0, 0.5, true),
+                    new SeasonAnswer.Task("ducts", 2, List.of("lock_out"), 0.5, 4.5, false))),
+            new Entry("cotton_line", date(10, 4), date(12, 16), List.of("gin_day", "gin_night"), 0, movedFrom, List.of())));
   }
 
   private static LocalDate date(int month, int day) {

@@ -21,6 +21,7 @@ class SeasonWordsTest {
             two_shifts: building worked 4,403 of 8,688 h, changeover 240 h, uncrewed 3,925 h, unused 120 h; margin 570,000 USD (565,000 to 575,000)
               stalk_line: 4,000 t (3,980 to 4,020) of stalk fed in 2,980 h (starved 210 h, blocked 33 h), margin 240,000 USD (236,000 to 244,000); finished in 31 of 40 years, ended 2027-08-25 (nine years in ten 2027-08-15 to 2027-09-04); left over 100 bales (0 to 200), worth 20,000 USD (11,000 to 29,000) at the line's margin
               cotton_line: 11,700 t (11,640 to 11,760) of seed_cotton fed in 1,423 h, margin 600,000 USD (596,000 to 604,000); finished in 40 of 40 years
+            Without the changeover of 2027-09-27, base earns 31,000 USD (26,000 to 36,000) more.
             Best margin: two_shifts, +40,000 USD (25,000 to 55,000) over base.
             Most surely finishes all crops: two_shifts (finished in 31 of 40 years, a chance of 68 to 88 %); not told apart from base.
             In brackets: 95 % interval.\

@@ -17,6 +17,7 @@ import java.util.Set;
  * @param differences one row per pair of plans and measure that both have, but for machines by crop
  * @param months per plan and calendar month, as of a run
  * @param strips what each machine did for each crop, week by week
+ * @param avoided what the plans would earn without a changeover; empty unless asked for
  * @param verdict which plan is best
  * @param assumptions what the figures take for granted
  * @param cautions what in these plants can hurt someone
@@ -32,6 +33,7 @@ public record SeasonAnswer(
     List<PlanDifference> differences,
     List<MonthRow> months,
     List<StripRow> strips,
+    List<AvoidedRow> avoided,
     Verdict verdict,
     List<Note> assumptions,
     List<Note> cautions,
@@ -81,6 +83,7 @@ public record SeasonAnswer(
     differences = List.copyOf(differences);
     months = List.copyOf(months);
     strips = List.copyOf(strips);
+    avoided = List.copyOf(avoided);
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);
@@ -119,15 +122,36 @@ public record SeasonAnswer(
    * @param shifts of a campaign
    * @param hands of a changeover
    * @param movedFrom the date that the file gives, where a changeover before it moved a campaign
+   * @param tasks of a changeover, as far as the file tells them
    */
   public record Entry(
-      String line, LocalDate from, LocalDate to, List<String> shifts, int hands, String movedFrom) {
+      String line,
+      LocalDate from,
+      LocalDate to,
+      List<String> shifts,
+      int hands,
+      String movedFrom,
+      List<Task> tasks) {
     public Entry {
       shifts = List.copyOf(shifts);
+      tasks = List.copyOf(tasks);
     }
 
     public boolean isChangeover() {
       return line.isEmpty();
+    }
+  }
+
+  /**
+   * A task of a changeover, in working time from its begin.
+   *
+   * @param after tasks that must be done before it
+   * @param isCritical whether it is in the longest chain of tasks
+   */
+  public record Task(
+      String name, int hands, List<String> after, double beginH, double endH, boolean isCritical) {
+    public Task {
+      after = List.copyOf(after);
     }
   }
 

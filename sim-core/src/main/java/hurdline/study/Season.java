@@ -1,5 +1,6 @@
 package hurdline.study;
 
+import hurdline.answer.AvoidedRow;
 import hurdline.answer.SeasonAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.Money;
@@ -23,6 +24,7 @@ public final class Season {
   private final Chosen chosen;
   private final Effort effort;
   private final List<Planned> plans = new ArrayList<>();
+  private final Avoiding avoiding;
 
   /** Asks a file for what it warns of in a changed plant, whole lines. */
   public interface Warnings {
@@ -32,29 +34,37 @@ public final class Season {
   /**
    * A plan that is compared.
    *
+   * @param changes its own and those of all plans
    * @param warnings of its plant
    */
-  record Planned(String name, String says, Source source, Stage stage, List<String> warnings) {}
+  record Planned(
+      String name,
+      String says,
+      Source source,
+      List<Change> changes,
+      Stage stage,
+      List<String> warnings) {}
 
   /**
    * @param sources one file with plans of its own, or several of which each is a plan
-   * @param names of plans of the one file, {@code base} being its season as it stands; none for that
-   *     and each of the file's plans
+   * @param ask names plans of the one file, {@code base} being its season as it stands; none for
+   *     that and each of the file's plans
    * @param chosen what is changed under every plan alike, after the plan's own changes
    * @throws ProblemsException if there is nothing to compare, names are equal, or plants differ in
    *     what must be alike
    */
   public Season(
-      List<Source> sources, List<String> names, Chosen chosen, Warnings warnings, Effort effort) {
+      List<Source> sources, SeasonAsk ask, Chosen chosen, Warnings warnings, Effort effort) {
     this.sources = List.copyOf(sources);
     this.chosen = chosen;
     this.effort = effort;
     if (sources.size() == 1) {
-      ofOneFile(sources.get(0), names, warnings);
+      ofOneFile(sources.get(0), ask.plans(), warnings);
     } else {
       sources.forEach(source -> add(nameOf(source), "", source, chosen.changes(), warnings));
     }
     refuseUnlike();
+    avoiding = new Avoiding(ask.changeovers() ? plans : List.of());
   }
 
   private void ofOneFile(Source source, List<String> asked, Warnings warnings) {
@@ -87,7 +97,7 @@ public final class Season {
     }
     Plant plant = source.variants().with(changes.toArray(Change[]::new));
     plans.add(
-        new Planned(name, says, source, Stage.of(plant), warnings.of(source, changes)));
+        new Planned(name, says, source, changes, Stage.of(plant), warnings.of(source, changes)));
   }
 
   private static String nameOf(Source source) {
@@ -141,7 +151,7 @@ public final class Season {
 
   /** How often a calendar is played in all; with an aim, to begin with. */
   public int plays() {
-    return new Goal(effort).first() * plans.size();
+    return new Goal(effort).first() * (plans.size() + avoiding.count());
   }
 
   /**
@@ -154,15 +164,18 @@ public final class Season {
   public Optional<SeasonAnswer> play(Run.Progress progress, BooleanSupplier stop) {
     List<SeasonFigures> figures = plans.stream().map(plan -> new SeasonFigures()).toList();
     List<Consumer<Outcome>> takers = figures.stream().map(SeasonFigures::filling).toList();
+    Plays plays = new Plays(effort, progress, stop);
     Rounds.Played played =
         new Rounds(plans.stream().map(Planned::stage).toList(), effort)
-            .play(
-                new Plays(effort, progress, stop),
-                figures.stream().map(SeasonFigures::figures).toList(),
-                takers);
-    return played.figures().get(0).count() == 0
-        ? Optional.empty()
-        : Optional.of(
-            new SeasonAnswers(sources, chosen, effort, plans, figures).answer(played.stopped()));
+            .play(plays, figures.stream().map(SeasonFigures::figures).toList(), takers);
+    int count = played.figures().get(0).count();
+    if (count == 0) {
+      return Optional.empty();
+    }
+    plays.expect(count * avoiding.count());
+    List<AvoidedRow> avoided = avoiding.play(plays, played.figures());
+    boolean stopped = played.stopped() || avoided.size() < avoiding.count() && stop.getAsBoolean();
+    return Optional.of(
+        new SeasonAnswers(sources, chosen, effort, plans, figures, avoided).answer(stopped));
   }
 }

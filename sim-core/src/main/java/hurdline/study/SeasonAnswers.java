@@ -1,5 +1,6 @@
 package hurdline.study;
 
+import hurdline.answer.AvoidedRow;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Note;
@@ -37,18 +38,21 @@ final class SeasonAnswers {
   private final Effort effort;
   private final List<Season.Planned> plans;
   private final List<SeasonFigures> figures;
+  private final List<AvoidedRow> avoided;
 
   SeasonAnswers(
       List<Source> sources,
       Chosen chosen,
       Effort effort,
       List<Season.Planned> plans,
-      List<SeasonFigures> figures) {
+      List<SeasonFigures> figures,
+      List<AvoidedRow> avoided) {
     this.sources = sources;
     this.chosen = chosen;
     this.effort = effort;
     this.plans = plans;
     this.figures = figures;
+    this.avoided = avoided;
   }
 
   /** @param stopped whether replications are missing because the user asked for an end */
@@ -73,7 +77,7 @@ final class SeasonAnswers {
         new ArrayList<>(
             new Assumptions(source, chosen, effort, first, figures.get(0).figures(), goal)
                 .notes(stopped));
-    notes.addAll(new SeasonNotes(plans).notes());
+    notes.addAll(new SeasonNotes(plans, avoided).notes());
     List<PlanDifference> differences = differences(samples);
     return new SeasonAnswer(
         outlines.header(source, chosen, effort, count, stopped),
@@ -83,6 +87,7 @@ final class SeasonAnswers {
         differences,
         months,
         strips,
+        avoided,
         new Verdicts(plans.stream().map(Season.Planned::name).toList(), ofPlans(), differences)
             .verdict(),
         notes,

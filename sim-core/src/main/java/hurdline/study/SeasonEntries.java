@@ -1,10 +1,13 @@
 package hurdline.study;
 
 import hurdline.answer.SeasonAnswer.Entry;
+import hurdline.answer.SeasonAnswer.Task;
 import hurdline.line.CampaignHours;
 import hurdline.line.ChangeoverHours;
 import hurdline.line.Roster;
 import hurdline.plant.SeasonEntry.Campaign;
+import hurdline.plant.SeasonEntry.Changeover;
+import hurdline.plant.TaskPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +16,8 @@ import java.util.TreeMap;
 
 /** Campaigns and changeovers as they lie in the calendar once each has waited for the one before it. */
 final class SeasonEntries {
+  private static final double HOUR_S = 3600;
+
   private final Stage stage;
   private final Roster roster;
 
@@ -47,12 +52,35 @@ final class SeasonEntries {
         campaign.to(),
         campaign.shifts(),
         0,
-        moved ? campaign.from().toString() : "");
+        moved ? campaign.from().toString() : "",
+        List.of());
   }
 
-  private Entry entry(ChangeoverHours hours) {
+  Entry entry(ChangeoverHours hours) {
     LocalDate last = roster.date(roster.dayAt(hours.toS() - 1));
     return new Entry(
-        "", roster.date(roster.dayAt(hours.fromS())), last, List.of(), hours.hands(), "");
+        "",
+        roster.date(roster.dayAt(hours.fromS())),
+        last,
+        List.of(),
+        hours.hands(),
+        "",
+        tasks((Changeover) stage.plant().season().get(hours.entry())));
+  }
+
+  private static List<Task> tasks(Changeover changeover) {
+    TaskPlan plan = new TaskPlan(changeover);
+    List<String> critical = plan.criticalPath();
+    return changeover.tasks().stream()
+        .map(
+            task ->
+                new Task(
+                    task.name(),
+                    task.hands(),
+                    task.after(),
+                    plan.beginS(task.name()) / HOUR_S,
+                    plan.endS(task.name()) / HOUR_S,
+                    critical.contains(task.name())))
+        .toList();
   }
 }

@@ -1,5 +1,6 @@
 package hurdline.study;
 
+import hurdline.answer.AvoidedRow;
 import hurdline.answer.Note;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,9 +9,11 @@ import java.util.stream.Collectors;
 /** What a comparison of season plans takes for granted beyond what a run does, in whole sentences. */
 final class SeasonNotes {
   private final List<Season.Planned> plans;
+  private final List<AvoidedRow> avoided;
 
-  SeasonNotes(List<Season.Planned> plans) {
+  SeasonNotes(List<Season.Planned> plans, List<AvoidedRow> avoided) {
     this.plans = plans;
+    this.avoided = avoided;
   }
 
   List<Note> notes() {
@@ -43,6 +46,16 @@ final class SeasonNotes {
                 + " unit delay time, starved and blocked its actual unit down time. Starved, blocked,"
                 + " changeover and uncrewed have no name there that fits, so these are the program's"
                 + " own."));
+    if (!avoided.isEmpty()) {
+      notes.add(
+          new Note(
+              "Avoided changeovers",
+              "Each plan was played once more without each of its changeovers, on the same chance, the"
+                  + " campaign before it running on through its days and all other dates as they are."
+                  + " What that is worth is the margin without it less the margin with it; whether a"
+                  + " line can be fitted so that it needs none is not asked. Intervals hold for all of"
+                  + " them together."));
+    }
     return notes;
   }
 

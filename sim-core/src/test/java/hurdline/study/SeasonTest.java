@@ -59,7 +59,7 @@ class SeasonTest {
   private static Season season(List<Source> sources, int replications, int threads, String... plans) {
     return new Season(
         sources,
-        List.of(plans),
+        new SeasonAsk(List.of(plans), false),
         Chosen.base(),
         (source, changes) -> changes.stream().map(Change::toString).toList(),
         Studied.effort(replications, threads));
@@ -240,5 +240,25 @@ class SeasonTest {
     assertThat(some.header().stopped()).isTrue();
     assertThat(some.plans()).extracting(SeasonAnswer.Plan::name).containsExactly("two_shifts", "base");
     assertThat(some.samples().of()).allMatch(of -> of.values().length == some.header().replications());
+  }
+
+  /** Without its days a changeover costs no wages; what else it is worth the longer campaign brings. */
+  @Test
+  void anAvoidedChangeoverIsWorthWhatThePlanEarnsWithoutIt() throws IOException {
+    Source source = source(PLANS);
+    SeasonAnswer asked =
+        played(
+            new Season(
+                List.of(source), new SeasonAsk(List.of("base"), true), Chosen.base(), (of, changes) -> List.of(),
+                Studied.effort(2, 1)));
+    assertThat(asked.avoided()).extracting(row -> row.from().toString()).containsExactly("2027-09-27", "2027-12-17");
+    Chosen without =
+        new Chosen(
+            "base", List.of(),
+            List.of(new Change.Value("season.2.changeover", "0 d"), new Change.Value("season.1.to", "2027-10-01")));
+    double margin = Studied.run(Studied.EXAMPLE, without, Studied.effort(2, 1)).mean(Measure.MONEY_MARGIN.of());
+    assertThat(asked.avoided().get(0).worth())
+        .isCloseTo(margin - asked.mean("base", Measure.MONEY_MARGIN.of()), within(1e-4))
+        .isPositive();
   }
 }

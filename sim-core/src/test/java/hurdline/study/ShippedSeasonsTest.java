@@ -40,7 +40,7 @@ class ShippedSeasonsTest {
     Season.Warnings warnings =
         (of, changes) -> file.warnings(changes.toArray(Change[]::new));
     SeasonAnswer answer =
-        new Season(List.of(source), List.of(), Chosen.base(), warnings, Studied.effort(1, 1))
+        new Season(List.of(source), new SeasonAsk(List.of(), false), Chosen.base(), warnings, Studied.effort(1, 1))
             .play((done, of) -> {}, () -> false)
             .orElseThrow();
     assertThat(answer.plans()).hasSizeBetween(3, 5);
@@ -58,7 +58,8 @@ class ShippedSeasonsTest {
     Source source = new Source(file.variants(), "rented.yaml", "", "0", List.of());
     SeasonAnswer answer =
         new Season(
-                List.of(source), List.of("base", "by_the_ton"), Chosen.base(), (of, changes) -> List.of(),
+                List.of(source), new SeasonAsk(List.of("base", "by_the_ton"), false), Chosen.base(),
+                (of, changes) -> List.of(),
                 Studied.effort(2, 1))
             .play((done, of) -> {}, () -> false)
             .orElseThrow();
