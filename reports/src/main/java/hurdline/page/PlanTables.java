@@ -61,8 +61,8 @@ final class PlanTables {
             List.of(
                 plan.name(),
                 entry.isChangeover() ? "changeover" : entry.line(),
-                entry.from().toString(),
-                entry.to().toString(),
+                wording.date(entry.from()),
+                wording.date(entry.to()),
                 more + moved));
       }
     }
@@ -83,7 +83,7 @@ final class PlanTables {
         for (SeasonAnswer.Task task : entry.tasks()) {
           rows.add(
               List.of(
-                  plan.name() + ", " + entry.from() + ": " + task.name(),
+                  plan.name() + ", " + wording.date(entry.from()) + ": " + task.name(),
                   String.valueOf(task.hands()),
                   wording.fixed(task.beginH(), 1, "h"),
                   wording.fixed(task.endH(), 1, "h"),
@@ -102,7 +102,7 @@ final class PlanTables {
     for (AvoidedRow row : answer.avoided()) {
       rows.add(
           List.of(
-              row.plan() + ", " + row.from() + " to " + row.to(),
+              row.plan() + ", " + wording.date(row.from()) + " to " + wording.date(row.to()),
               wording.number(row.worth(), row.low95(), row.high95(), row.unit()),
               wording.interval(row.worth(), row.low95(), row.high95(), row.unit()),
               row.toldApart() ? "yes" : "no"));

@@ -51,7 +51,7 @@ public final class SeasonWords {
   private String avoided(AvoidedRow row) {
     String range = wording.interval(row.worth(), row.low95(), row.high95(), row.unit());
     return "Without the changeover of "
-        + row.from()
+        + wording.date(row.from())
         + ", "
         + row.plan()
         + " earns "

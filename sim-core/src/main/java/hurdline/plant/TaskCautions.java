@@ -49,8 +49,8 @@ final class TaskCautions {
       found.add(
           path + ".changeover",
           "its tasks take " + hours(lastsS) + " with its hands, " + days + " days of shift \""
-              + earliest.name() + "\" with " + hours(workedS) + " each, and " + changeover.days()
-              + " are given",
+              + earliest.name() + "\" with " + hours(workedS) + " each, and only "
+              + changeover.days() + (changeover.days() == 1 ? " is given" : " are given"),
           "more days or hands, or tasks that may go on side by side");
     }
   }

@@ -85,8 +85,8 @@ class CautionsTest {
             "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-10-04",
             "{changeover: 1 d, hands: 6, tasks: {clear: {lasts: 9 h}, trial: {lasts: 8 h, after: [clear]}}}\n"
                 + "  - {line: cotton_line, from: 2027-10-04"),
-        "p.yaml:117:5 season.1.changeover: its tasks take 17.0 h with its hands, 3 days of shift \"day\""
-            + " with 8.0 h each, and 1 are given; more days or hands, or tasks that may go on side by side");
+        "p.yaml:117:18 season.1.changeover: its tasks take 17.0 h with its hands, 3 days of shift \"day\""
+            + " with 8.0 h each, and only 1 is given; more days or hands, or tasks that may go on side by side");
   }
 
   @Test
