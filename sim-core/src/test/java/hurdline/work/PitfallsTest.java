@@ -55,6 +55,32 @@ class PitfallsTest {
     assertThat(atOnce).as("amounts below a millionth of a second").isGreaterThan(count / 4);
   }
 
+  /**
+   * In the long stop, 10 to 13 h, b falls due at 10.25 and a at 10.5 h: b from 13 to 13.5, then a to 14.5, and b again 10.25 h after its
+   * end, at 23.75, under way as the day ends. By name, a would come first and b not again.
+   */
+  @Test
+  void stopsBehindAnotherGoInTheOrderInWhichTheyFellDueAndTheLastIsBookedToTheEnd() {
+    String machines =
+        """
+          feeder: {kind: bale-feeder}
+          press:
+            kind: press
+            stops:
+              long: {every: 10 h, counted: running, lasts: 3 h}
+              b: {every: 10.25 h, counted: calendar, lasts: 30 min}
+              a: {every: 10.5 h, counted: calendar, lasts: 1 h}
+        """;
+    String steps = "      feeder: {rate: 4 t/h, to: press}\n      press: {to: tow}";
+    Repeats one = new Repeats(UnbufferedLine.of(machines, steps, 1), 1, 1);
+    assertThat(one.of("machine.press.stop.long.hours")[0]).isCloseTo(3, within(1e-9));
+    assertThat(one.of("machine.press.stop.b.count")[0]).isEqualTo(2);
+    assertThat(one.of("machine.press.stop.b.hours")[0]).isCloseTo(0.75, within(1e-9));
+    assertThat(one.of("machine.press.stop.a.count")[0]).isEqualTo(1);
+    assertThat(one.of("machine.press.stop.a.hours")[0]).isCloseTo(1, within(1e-9));
+    assertThat(one.of("machine.press.hours.down")[0]).isCloseTo(4.75, within(1e-9));
+  }
+
   /** What goes on in the second machine while the bin is empty, in every replication to the second. */
   @Test
   void anEmptyBinStarvesOrSlowsItsConsumerAndNothingElseDoes() {
