@@ -14,7 +14,8 @@ final class GroundChart {
   private static final int EDGE = 24;
   private static final int FOOT = 46;
   private static final int TALLEST = 620;
-  private static final double[] BARS_M = {5, 10, 20, 50, 100, 200, 500};
+  /** In whatever unit the page shows. */
+  private static final int[] BARS = {5, 10, 20, 50, 100, 200, 500};
 
   private final GroundPlan plan;
   private final String unit;
@@ -74,18 +75,20 @@ final class GroundChart {
   }
 
   private void bar(SVGGraphics2D pen, double scale, double below) {
-    double m = BARS_M[0];
-    for (double longer : BARS_M) {
-      m = longer * scale < Look.WIDTH / 3.0 ? longer : m;
+    double perUnit = scale / wording.shown(1, "m");
+    int bar = BARS[0];
+    for (int longer : BARS) {
+      bar = longer * perUnit < Look.WIDTH / 3.0 ? longer : bar;
     }
+    double end = EDGE + bar * perUnit;
     double y = below + 16;
     pen.setPaint(Palette.INK);
     pen.setStroke(new BasicStroke(2));
-    pen.draw(new Line2D.Double(EDGE, y, EDGE + m * scale, y));
+    pen.draw(new Line2D.Double(EDGE, y, end, y));
     pen.draw(new Line2D.Double(EDGE, y - 4, EDGE, y + 4));
-    pen.draw(new Line2D.Double(EDGE + m * scale, y - 4, EDGE + m * scale, y + 4));
+    pen.draw(new Line2D.Double(end, y - 4, end, y + 4));
     pen.setFont(Fonts.of(12));
-    pen.drawString(wording.rough(m, "m"), EDGE, (float) y + 20);
+    pen.drawString(bar + " " + wording.unit("m"), EDGE, (float) y + 20);
   }
 
   private String alternative() {
