@@ -7,6 +7,7 @@ import hurdline.chart.Figure;
 import hurdline.chart.Figures;
 import hurdline.measure.Cause;
 import hurdline.measure.State;
+import hurdline.words.AgainWords;
 import hurdline.words.RunWords;
 import hurdline.words.Wording;
 import java.util.List;
@@ -70,7 +71,9 @@ final class RunSections {
 
   private void writeAnswer(Html html) {
     html.raw("<div class=\"answer\">\n");
-    new RunWords(answer, wording).twoSentences().forEach(html::paragraph);
+    RunWords words = new RunWords(answer, wording);
+    words.twoSentences().forEach(html::paragraph);
+    words.mostSeasons().ifPresent(html::paragraph);
     html.raw("</div>\n");
     if (answer.header().stopped()) {
       html.paragraph(
@@ -165,6 +168,8 @@ final class RunSections {
 
   private void writeAssumptions(Html html) {
     html.table("settings", Settings.grid(answer.header(), wording));
+    html.paragraph("The same answer again, from the folder of the plant file:");
+    html.raw("<p><code>").text(new AgainWords(answer.header()).run()).raw("</code></p>\n");
     writeNotes(html, answer.assumptions());
     html.paragraph(
         "Tables beside this page are in metric units, a t being 1000 kg, with all digits.");

@@ -9,6 +9,7 @@ import hurdline.measure.Cause;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -17,6 +18,9 @@ import java.util.stream.Collectors;
  */
 public final class RunWords {
   private static final int HOLDERS_TOLD = 3;
+
+  /** A 5 % quantile speaks of one season in so many. */
+  private static final int ONE_IN = 20;
 
   private final RunAnswer answer;
   private final Wording wording;
@@ -70,6 +74,43 @@ public final class RunWords {
     return second.equals("Of its scheduled hours .")
         ? List.of(first + margin + ".")
         : List.of(first + margin + ".", second);
+  }
+
+  /**
+   * What most single seasons reach, from the 5 % quantiles; empty where there are too few to tell.
+   */
+  public Optional<String> mostSeasons() {
+    if (answer.header().replications() < ONE_IN) {
+      return Optional.empty();
+    }
+    List<String> parts = new ArrayList<>();
+    answer.outline().lines().stream()
+        .map(Outline.Line::crop)
+        .distinct()
+        .forEach(
+            crop ->
+                answer
+                    .find(Measure.MASS_FED.of(crop))
+                    .ifPresent(row -> parts.add("at least " + low(row) + " of " + crop + " are fed")));
+    answer
+        .find(Measure.MONEY_MARGIN.of())
+        .ifPresent(row -> parts.add("the margin is " + low(row) + " or more"));
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "In "
+                + (ONE_IN - 1)
+                + " of "
+                + ONE_IN
+                + " simulated seasons, each figure by itself, "
+                + String.join("; ", parts)
+                + ".");
+  }
+
+  private String low(SummaryRow row) {
+    return wording.number(row.p05(), row.low95(), row.high95(), row.unit())
+        + " "
+        + wording.unit(row.unit());
   }
 
   String title() {

@@ -51,6 +51,25 @@ class RunWordsTest {
   }
 
   @Test
+  void theReportSaysWhatMostSeasonsReach() {
+    assertThat(new RunWords(SampleAnswer.year(), US).mostSeasons())
+        .contains(
+            "In 19 of 20 simulated seasons, each figure by itself, at least 3,730 ton of stalk are"
+                + " fed; at least 9,670 ton of seed_cotton are fed; the margin is 149,000 USD or"
+                + " more.");
+    assertThat(new RunWords(SampleAnswer.bare(), US).mostSeasons()).isEmpty();
+  }
+
+  @Test
+  void theCallThatGivesTheAnswerAgainCanBePastedIntoAShell() {
+    assertThat(new AgainWords(SampleAnswer.header()).run())
+        .isEqualTo("hurdline run sweetgum-bend.yaml --replications 40 --seed 1");
+    assertThat(new AgainWords(SampleAnswer.bare().header()).run())
+        .isEqualTo(
+            "hurdline run bare.yaml --set 'machines.mill.power=50 hp' --replications 1 --seed 7");
+  }
+
+  @Test
   void thePaperCapacityIsATable() {
     assertThat(String.join("\n", new PaperWords(SampleAnswer.paper(), US).lines()))
         .isEqualTo(
