@@ -3,6 +3,7 @@ package hurdline.chart;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.Outline;
 import hurdline.words.GainWords;
+import hurdline.words.MillWords;
 import hurdline.words.Wording;
 import hurdline.words.WorthWords;
 import java.util.List;
@@ -17,6 +18,7 @@ public final class CompareFigures {
   private final Once<List<Figure>> cash = new Once<>(this::drawCash);
   private final Once<List<Figure>> payback = new Once<>(this::drawPayback);
   private final Once<List<Figure>> gains = new Once<>(this::drawGains);
+  private final Once<List<Figure>> mills = new Once<>(this::drawMills);
   private final Once<List<Figure>> tornado = new Once<>(this::drawTornado);
 
   public CompareFigures(CompareAnswer answer, Wording wording) {
@@ -62,6 +64,20 @@ public final class CompareFigures {
             option -> answer.cash().stream().anyMatch(row -> row.option().equals(option.name())))
         .map(option -> new CashChart(answer, option.name(), wording).figure())
         .toList();
+  }
+
+  /** Each mill by month, and the peaks of the plant. */
+  public List<Figure> mills() {
+    return mills.get();
+  }
+
+  private List<Figure> drawMills() {
+    MillWords words = new MillWords(answer, wording);
+    MillCharts charts = new MillCharts(words, wording);
+    return words.mills().isEmpty()
+        ? List.of()
+        : Stream.concat(words.mills().stream().map(charts::perTonne), Stream.of(charts.peaks()))
+            .toList();
   }
 
   /** By when each option has paid back. */
@@ -111,7 +127,7 @@ public final class CompareFigures {
 
   /** Every chart, in the order of the report. */
   public List<Figure> all() {
-    return Stream.of(differences(), holders(), gains(), payback(), cash(), tornado())
+    return Stream.of(differences(), holders(), gains(), mills(), payback(), cash(), tornado())
         .flatMap(List::stream)
         .toList();
   }

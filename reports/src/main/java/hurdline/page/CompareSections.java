@@ -44,6 +44,7 @@ final class CompareSections {
     all.add(
         new Section(
             "gain", "What more of each thing brings", !gains.isEmpty(), html -> writeGains(html, gains)));
+    all.add(new MillSection(answer, wording, figures).section());
     all.addAll(new WorthSections(answer, wording, figures).all());
     all.add(new Section("assumes", "What these figures assume", true, this::writeAssumptions));
     all.add(new Section("cautions", "Cautions", true, this::writeCautions));

@@ -27,6 +27,7 @@ public final class CompareTables {
                 SharedTables.summary(answer.summary()),
                 differences(),
                 holders(),
+                SharedTables.months(answer.months()),
                 payback(),
                 lives(),
                 cash()));

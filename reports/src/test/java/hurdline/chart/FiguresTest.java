@@ -51,6 +51,8 @@ class FiguresTest {
             "holders-stalk_line",
             "gain-mass.stalk.fed",
             "gain-money.margin",
+            "milling-mill",
+            "peaks",
             "payback-bigger_mill",
             "cash-bigger_mill",
             "cash-bigger_mill-hand",

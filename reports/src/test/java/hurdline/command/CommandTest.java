@@ -486,13 +486,14 @@ class CommandTest {
             "holders.csv",
             "lives.csv",
             "measures.csv",
+            "months.csv",
             "payback.csv",
             "record.json",
             "report.html",
             "summary.csv",
             "tornado.csv");
     assertThat(namesIn(answer.resolve("charts")))
-        .hasSize(9)
+        .hasSize(11)
         .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString().lines())
         .hasSizeBetween(12, 44)

@@ -142,6 +142,7 @@ class ReportPageTest {
             "Where the holder moves",
             "Which is the best",
             "What more of each thing brings",
+            "The mill",
             "Does it pay",
             "Cash over the years",
             "What the worth hangs on",
@@ -156,8 +157,8 @@ class ReportPageTest {
         .contains("none in 2 of 40 lives")
         .contains("never in 3 of 40 lives")
         .contains("Fire in the yard");
-    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(9).doesNotHaveDuplicates();
-    assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSize(9);
+    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(11).doesNotHaveDuplicates();
+    assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSize(11);
   }
 
   @Test

@@ -10,6 +10,8 @@ import hurdline.answer.GainRow;
 import hurdline.answer.Header;
 import hurdline.answer.HolderRow;
 import hurdline.answer.LifeRow;
+import hurdline.answer.MillRow;
+import hurdline.answer.MonthRow;
 import hurdline.answer.Note;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
@@ -36,7 +38,7 @@ public final class SampleCompare {
         List.of(
             new Option("bigger_mill", "75 hp mill <in place> of the 25 hp one", 140_000, 12, 12_000),
             new Option("bigger_mill+hand", "", 0, 2.5, 0)),
-        List.of(summary("base", 2_000), summary("bigger_mill", 2_400), summary("bigger_mill+hand", 2_004)),
+        summaries(),
         List.of(
             row("bigger_mill", "mass.stalk.fed", "t", 3_484, 844, 80, true, 3),
             row("bigger_mill", "money.margin", "USD", 167_000, 213_000, 14_000, true, 2),
@@ -49,6 +51,12 @@ public final class SampleCompare {
             new HolderRow("bigger_mill", "stalk_line", "feeder", 1_100, 0.67, 0.65, 0.69),
             new HolderRow("bigger_mill", "stalk_line", "mill", 100, 0.05, 0.04, 0.06),
             new HolderRow("bigger_mill+hand", "stalk_line", "feeder", 1_200, 0.8, 0.78, 0.82)),
+        months(),
+        List.of(
+            new MillRow("base", "mill", "coarse", "coarse_hurd", 0.6, 0),
+            new MillRow("base", "mill", "fine", "fine_hurd", 0.4, 54.4),
+            new MillRow("bigger_mill", "mill", "coarse", "coarse_hurd", 0.6, 0),
+            new MillRow("bigger_mill", "mill", "fine", "fine_hurd", 0.4, 54.4)),
         payback(),
         List.of(
             new CashRow("bigger_mill", 0, "USD", -140_000, -140_000, -140_000, -140_000),
@@ -89,7 +97,7 @@ public final class SampleCompare {
     return new CompareAnswer(
         header, of.outline(), of.options(), of.summary(),
         of.differences().stream().filter(row -> !row.unit().equals("USD")).toList(),
-        of.holders(), List.of(), List.of(), List.of(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        of.holders(), List.of(), List.of(), List.of(), List.of(), List.of(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
   private static Samples samples(double value) {
@@ -122,6 +130,56 @@ public final class SampleCompare {
     rows.add(new PaybackRow(both, Quantity.NET_PRESENT_VALUE, "USD", 10, -5, 25, -20, 10, 30, ""));
     rows.add(new PaybackRow(both, Quantity.CHANCE_OF_LOSS, "share", 0.4, 0.1, 0.8, NONE, NONE, NONE, ""));
     return rows;
+  }
+
+  private static List<SummaryRow> summaries() {
+    List<SummaryRow> rows = new ArrayList<>();
+    rows.add(summary("base", 2_000));
+    mill(rows, "base", 900, 5_400, 300, 6_900);
+    rows.add(summary("bigger_mill", 2_400));
+    mill(rows, "bigger_mill", 1_200, 7_300, 410, 9_500);
+    rows.add(summary("bigger_mill+hand", 2_004));
+    return rows;
+  }
+
+  private static void mill(
+      List<SummaryRow> rows, String option, double coarse, double coarseKwh, double fine, double fineKwh) {
+    rows.add(known(option, "machine.mill.screen.coarse.hours", "h", 800));
+    rows.add(known(option, "machine.mill.screen.coarse.mass", "t", coarse));
+    rows.add(known(option, "machine.mill.screen.coarse.energy", "kWh", coarseKwh));
+    rows.add(known(option, "machine.mill.screen.fine.hours", "h", 700));
+    rows.add(known(option, "machine.mill.screen.fine.mass", "t", fine));
+    rows.add(known(option, "machine.mill.screen.fine.energy", "kWh", fineKwh));
+    rows.add(known(option, "machine.mill.swaps", "count", 31));
+    rows.add(known(option, "product.fine_hurd.mass", "t", fine));
+    rows.add(known(option, "product.fine_hurd.late", "d", 3));
+    rows.add(known(option, "money.demand", "USD", 40 * coarse));
+  }
+
+  private static SummaryRow known(String option, String measure, String unit, double mean) {
+    return new SummaryRow(
+        option, measure, unit, mean, 0.98 * mean, 1.02 * mean, mean / 10, mean, mean, mean, mean, mean, 40);
+  }
+
+  private static List<MonthRow> months() {
+    List<MonthRow> rows = new ArrayList<>();
+    for (String option : List.of("base", "bigger_mill")) {
+      double more = option.equals("base") ? 1 : 1.2;
+      for (String month : List.of("2027-01", "2027-02")) {
+        month(rows, option, month, "energy.peak", "kW", 210 * more);
+        month(rows, option, month, "money.demand", "USD", 3_570 * more);
+        month(rows, option, month, "machine.mill.screen.coarse.mass", "t", month.endsWith("1") ? 70 : 0);
+        month(rows, option, month, "machine.mill.screen.coarse.energy", "kWh", month.endsWith("1") ? 420 * more : 0);
+        month(rows, option, month, "machine.mill.screen.fine.mass", "t", month.endsWith("1") ? 30 : 0);
+        month(rows, option, month, "machine.mill.screen.fine.energy", "kWh", month.endsWith("1") ? 690 * more : 0);
+      }
+    }
+    return rows;
+  }
+
+  private static void month(
+      List<MonthRow> rows, String option, String month, String measure, String unit, double mean) {
+    rows.add(new MonthRow(option, month, measure, unit, mean, mean - 1, mean, mean + 1));
   }
 
   private static List<LifeRow> lives() {

@@ -32,8 +32,8 @@ class CompareTablesTest {
 
   @Test
   void theSummaryHasARowForEach() throws IOException {
-    assertThat(linesOf("summary.csv")).hasSize(4);
-    assertThat(linesOf("summary.csv").get(2)).startsWith("bigger_mill,mass.stalk.fed,t,2400,2391,2409,");
+    assertThat(linesOf("summary.csv")).hasSize(24);
+    assertThat(linesOf("summary.csv").get(12)).startsWith("bigger_mill,mass.stalk.fed,t,2400,2391,2409,");
   }
 
   @Test

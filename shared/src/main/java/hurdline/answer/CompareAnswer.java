@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param summary one row per option and measure, the base first
  * @param differences one row per option and measure that both it and the base have
  * @param holders as of a run, for the base and then each option
+ * @param months as of a run, for the base and then each option
+ * @param mills what the mills are to do on each screen, the base first
  * @param payback empty where the file has no money, or the replications are fewer than the years of
  *     every life
  * @param cash empty as {@code payback} is
@@ -31,6 +33,8 @@ public record CompareAnswer(
     List<SummaryRow> summary,
     List<DifferenceRow> differences,
     List<HolderRow> holders,
+    List<MonthRow> months,
+    List<MillRow> mills,
     List<PaybackRow> payback,
     List<CashRow> cash,
     List<LifeRow> lives,
@@ -45,6 +49,8 @@ public record CompareAnswer(
     summary = List.copyOf(summary);
     differences = List.copyOf(differences);
     holders = List.copyOf(holders);
+    months = List.copyOf(months);
+    mills = List.copyOf(mills);
     payback = List.copyOf(payback);
     cash = List.copyOf(cash);
     lives = List.copyOf(lives);

@@ -184,6 +184,8 @@ public enum Measure {
   MONEY_WAGES("money.wages", MONEY, "Paid for shifts, changeovers and receiving."),
   MONEY_ELECTRICITY(
       "money.electricity", MONEY, "Paid for energy and for each month's peak demand."),
+  MONEY_DEMAND(
+      "money.demand", MONEY, "Of what is paid for electricity, the part for each month's peak demand."),
   MONEY_PACKAGES("money.packages", MONEY, "Paid for packages."),
   MONEY_STOPS("money.stops", MONEY, "Paid for stops: parts and services."),
   MONEY_LATE("money.late", MONEY, "Charged for orders met late."),

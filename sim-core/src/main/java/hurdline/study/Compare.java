@@ -6,12 +6,14 @@ import hurdline.plant.Nearest;
 import hurdline.plant.Option;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
+import hurdline.work.Outcome;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 
 /** Which of several options is better than the plant as it stands, by how much, and does it pay. */
 public final class Compare {
@@ -78,6 +80,13 @@ public final class Compare {
     return new ProblemsException(List.of(source.file() + ": " + said + "; expected " + expected));
   }
 
+  private static Consumer<Outcome> both(Figures figures, Months months) {
+    return outcome -> {
+      figures.add(outcome);
+      months.add(outcome);
+    };
+  }
+
   /** The base and the options as plants of a grid. */
   public List<Alternative> alternatives() {
     OptionPlants plants = new OptionPlants(source, base);
@@ -103,13 +112,19 @@ public final class Compare {
    */
   public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
     Plays plays = new Plays(effort, progress, stop);
-    Rounds.Played played = new Rounds(stages, effort).play(plays);
+    List<Figures> figures = stages.stream().map(stage -> new Figures()).toList();
+    List<Months> months = stages.stream().map(stage -> new Months()).toList();
+    List<Consumer<Outcome>> takers = new ArrayList<>();
+    for (int at = 0; at < stages.size(); at++) {
+      takers.add(new InTurn(both(figures.get(at), months.get(at))));
+    }
+    Rounds.Played played = new Rounds(stages, effort).play(plays, figures, takers);
     if (played.figures().get(0).count() == 0) {
       return Optional.empty();
     }
     Further further = besides.play(played, plays);
     return Optional.of(
-        new CompareAnswers(source, base, ask, effort, stages, options, played)
+        new CompareAnswers(source, base, ask, effort, stages, options, played, months)
             .answer(further, besides.notes(), plays.isCut()));
   }
 }

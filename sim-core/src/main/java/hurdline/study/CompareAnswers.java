@@ -6,6 +6,8 @@ import hurdline.answer.DifferenceRow;
 import hurdline.answer.Further;
 import hurdline.answer.HolderRow;
 import hurdline.answer.LifeRow;
+import hurdline.answer.MillRow;
+import hurdline.answer.MonthRow;
 import hurdline.answer.Note;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.Samples;
@@ -26,6 +28,7 @@ final class CompareAnswers {
   private final List<Stage> stages;
   private final List<CompareAnswer.Option> options;
   private final List<Figures> figures;
+  private final List<Months> months;
   private final boolean stopped;
 
   CompareAnswers(
@@ -35,7 +38,8 @@ final class CompareAnswers {
       Effort effort,
       List<Stage> stages,
       List<CompareAnswer.Option> options,
-      Rounds.Played played) {
+      Rounds.Played played,
+      List<Months> months) {
     this.source = source;
     this.base = base;
     this.ask = ask;
@@ -43,6 +47,7 @@ final class CompareAnswers {
     this.stages = stages;
     this.options = options;
     figures = played.figures();
+    this.months = months;
     stopped = played.stopped();
   }
 
@@ -55,12 +60,16 @@ final class CompareAnswers {
     int count = figures.get(0).count();
     List<SummaryRow> summary = new ArrayList<>();
     List<HolderRow> holders = new ArrayList<>();
+    List<MonthRow> byMonth = new ArrayList<>();
+    List<MillRow> mills = new ArrayList<>();
     List<Samples> samples = new ArrayList<>();
     for (int at = 0; at < stages.size(); at++) {
       String name = at == 0 ? Chosen.BASE : options.get(at - 1).name();
       Rows rows = new Rows(name, stages.get(at), figures.get(at), new Outlines(stages.get(at)));
       summary.addAll(rows.summary());
       holders.addAll(rows.holders());
+      byMonth.addAll(rows.months(months.get(at)));
+      mills.addAll(Mills.rows(name, stages.get(at).plant(), outlines.lines()));
       samples.add(rows.samples());
     }
     List<PaybackRow> payback = new ArrayList<>();
@@ -75,6 +84,8 @@ final class CompareAnswers {
         summary,
         differences(samples.get(0)),
         holders,
+        byMonth,
+        mills,
         payback,
         cash,
         life,

@@ -9,7 +9,7 @@ final class Gathered {
   private final Figures figures = new Figures();
   private Outcome shape;
   private Cells weeks;
-  private Cells months;
+  private final Months months = new Months();
   private Cells levels;
   private double[][][] wayKg;
 
@@ -24,7 +24,7 @@ final class Gathered {
     }
     figures.add(outcome);
     put(weeks, outcome.weeks());
-    put(months, outcome.months());
+    months.add(outcome);
     levels.next();
     int cell = 0;
     for (int[][] ofCrop : outcome.levels()) {
@@ -55,7 +55,6 @@ final class Gathered {
 
   private void shape(Outcome first) {
     weeks = new Cells(first.weeks().length * first.weekColumns().size());
-    months = new Cells(first.months().length * first.monthColumns().size());
     int days = first.levels()[0][0].length;
     levels = new Cells(first.levels().length * first.levels()[0].length * days);
     wayKg = new double[first.wayKg().length][][];
@@ -87,16 +86,12 @@ final class Gathered {
     return shape.weekColumns();
   }
 
-  List<Outcome.Column> monthColumns() {
-    return shape.monthColumns();
+  Months byMonth() {
+    return months;
   }
 
   int weeks() {
     return shape.weeks().length;
-  }
-
-  int months() {
-    return shape.months().length;
   }
 
   Cells.Spread week(int week, int column) {
@@ -111,10 +106,6 @@ final class Gathered {
       }
     }
     return true;
-  }
-
-  Cells.Spread month(int month, int column) {
-    return months.figures(month * shape.monthColumns().size() + column);
   }
 
   /** @param place after the last one all places together */

@@ -2,6 +2,7 @@ package hurdline.study;
 
 import hurdline.answer.HolderRow;
 import hurdline.answer.MachineTime;
+import hurdline.answer.MonthRow;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.estimate.Intervals;
@@ -116,6 +117,22 @@ final class Rows {
         Summary.of(shares).mean(),
         known.low(),
         known.high());
+  }
+
+  List<MonthRow> months(Months months) {
+    List<MonthRow> all = new ArrayList<>();
+    for (int month = 0; month < months.count(); month++) {
+      String name =
+          stage.roster().months().firstDate(month).toString().substring(0, "2027-01".length());
+      for (int c = 0; c < months.columns().size(); c++) {
+        Outcome.Column column = months.columns().get(c);
+        Cells.Spread f = months.of(month, c);
+        all.add(
+            new MonthRow(
+                option, name, column.name(), unit(column), f.mean(), f.p05(), f.p50(), f.p95()));
+      }
+    }
+    return all;
   }
 
   List<MachineTime> machines() {

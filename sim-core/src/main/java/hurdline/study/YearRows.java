@@ -58,19 +58,7 @@ final class YearRows {
   }
 
   List<MonthRow> months() {
-    Periods months = stage.roster().months();
-    List<MonthRow> all = new ArrayList<>();
-    for (int month = 0; month < gathered.months(); month++) {
-      String name = months.firstDate(month).toString().substring(0, "2027-01".length());
-      for (int c = 0; c < gathered.monthColumns().size(); c++) {
-        Outcome.Column column = gathered.monthColumns().get(c);
-        Cells.Spread f = gathered.month(month, c);
-        all.add(
-            new MonthRow(
-                option, name, column.name(), rows.unit(column), f.mean(), f.p05(), f.p50(), f.p95()));
-      }
-    }
-    return all;
+    return rows.months(gathered.byMonth());
   }
 
   /** By crop and place, all places together last. */

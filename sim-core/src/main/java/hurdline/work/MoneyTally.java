@@ -128,6 +128,7 @@ final class MoneyTally {
     tally.put(Measure.MONEY_CROPS, cropSum);
     tally.put(Measure.MONEY_WAGES, wageSum);
     tally.put(Measure.MONEY_ELECTRICITY, electricity);
+    tally.put(Measure.MONEY_DEMAND, demand());
     tally.put(Measure.MONEY_PACKAGES, sum(packages));
     tally.put(Measure.MONEY_STOPS, sum(stops));
     tally.put(Measure.MONEY_LATE, sum(late));
@@ -326,8 +327,21 @@ final class MoneyTally {
   private double electricity() {
     double bill = watching.power.totalJ() * money.energyPerJ();
     for (int k = 0; k < present.roster.months().count(); k++) {
-      bill += watching.power.peakW(k) * money.demandPerWMonth();
+      bill += demand(k);
     }
     return bill;
+  }
+
+  private double demand() {
+    double all = 0;
+    for (int k = 0; k < present.roster.months().count(); k++) {
+      all += demand(k);
+    }
+    return all;
+  }
+
+  /** What a month's peak costs. */
+  double demand(int month) {
+    return watching.power.peakW(month) * money.demandPerWMonth();
   }
 }

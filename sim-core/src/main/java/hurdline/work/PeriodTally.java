@@ -31,6 +31,8 @@ final class PeriodTally {
   private final double[][] weekTotals;
   private final double[][] monthEnergyJ;
   private final double[][] monthProductKg;
+  private final MonthScreens screens;
+  private final int firstScreen;
   private int week;
   private int month;
 
@@ -60,7 +62,11 @@ final class PeriodTally {
     if (layout.plant.money().isPresent()) {
       column(monthColumns, Measure.MONEY_WAGES, "");
       column(monthColumns, Measure.MONEY_REVENUE, "");
+      column(monthColumns, Measure.MONEY_DEMAND, "");
     }
+    screens = new MonthScreens(layout, months.count());
+    firstScreen = monthColumns.size();
+    monthColumns.addAll(screens.columns());
   }
 
   /** Causes that can hold a line: its machines', resources, and the words. */
@@ -164,8 +170,12 @@ final class PeriodTally {
         || month < months.count() && nowS == months.toS(month);
   }
 
-  /** All that heads have drawn is booked; takes the totals of the periods that end now. */
-  void book(double nowS) {
+  /**
+   * All that heads have drawn is booked; takes the totals of the periods that end now.
+   *
+   * @param booking which has the energy of each screen up to now
+   */
+  void book(double nowS, Booking booking) {
     if (week < weeks.count() && nowS == weeks.toS(week)) {
       watching.states.bookAll(nowS);
       watching.holders.bookAll(nowS);
@@ -178,6 +188,7 @@ final class PeriodTally {
       for (int p = 0; p < monthProductKg[month].length; p++) {
         monthProductKg[month][p] = material.productKg(p);
       }
+      screens.book(month, booking);
       month++;
     }
   }
@@ -244,12 +255,14 @@ final class PeriodTally {
     for (int k = 0; k < brought.length; k++) {
       brought[k][0] = (monthEnergyJ[k][0] - (k > 0 ? monthEnergyJ[k - 1][0] : 0)) / KWH_J;
       brought[k][1] = watching.power.peakW(k) / 1000;
-      if (brought[k].length > 2) {
+      if (firstScreen > 2) {
         double total = money.revenue(monthProductKg[k]);
         brought[k][2] = wages[k];
         brought[k][3] = total - earned;
+        brought[k][4] = money.demand(k);
         earned = total;
       }
+      screens.put(k, brought[k], firstScreen);
     }
     return brought;
   }

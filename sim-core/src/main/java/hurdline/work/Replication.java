@@ -55,6 +55,7 @@ public final class Replication {
   private final Slots slots;
   private boolean lookForJobs;
   private final Booking booking;
+  private final int[] mills;
   private long events;
 
   public Replication(Layout layout, Roster roster, YardPlan yard, Haulage haulage) {
@@ -69,6 +70,7 @@ public final class Replication {
     filling = new Filling(present, standing, makes);
     material = new MaterialBooks(layout);
     booking = new Booking(present, filling, material);
+    mills = Milling.mills(layout);
     network = new Network(layout, booking);
     present.network = network;
     present.trail = new HolderTrail(layout, network);
@@ -334,7 +336,10 @@ public final class Replication {
         for (int h = 0; h < layout.heads; h++) {
           network.endLot(h);
         }
-        tallying.bookPeriods(present.nowS);
+        for (int m : mills) {
+          bookScreenEnergy(m);
+        }
+        tallying.bookPeriods(present.nowS, booking);
       }
     }
   }
@@ -354,7 +359,7 @@ public final class Replication {
     for (int h = 0; h < layout.heads; h++) {
       network.endLot(h);
     }
-    for (int m : Milling.mills(layout)) {
+    for (int m : mills) {
       bookScreenEnergy(m);
     }
     stopping.finish();

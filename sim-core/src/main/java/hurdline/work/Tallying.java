@@ -89,8 +89,9 @@ final class Tallying {
     return periods.endsAt(nowS);
   }
 
-  void bookPeriods(double nowS) {
-    periods.book(nowS);
+  /** @param booking which has the energy of each screen up to now */
+  void bookPeriods(double nowS, Booking booking) {
+    periods.book(nowS, booking);
     sharing.book(nowS);
   }
 

@@ -1,0 +1,105 @@
+package hurdline.chart;
+
+import hurdline.measure.Measure;
+import hurdline.words.MillWords;
+import hurdline.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.CategoryLabelPositions;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.renderer.category.BarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.data.category.DefaultCategoryDataset;
+
+/** A mill by month, base and options side by side: energy per tonne, and the plant's peak demand. */
+final class MillCharts {
+  private final MillWords words;
+  private final Wording wording;
+
+  MillCharts(MillWords words, Wording wording) {
+    this.words = words;
+    this.wording = wording;
+  }
+
+  /** A month's mean of a plant; NaN where there is none. */
+  private interface Monthly extends BiFunction<String, String, Double> {}
+
+  Figure perTonne(String mill) {
+    return figure(
+        "milling-" + mill,
+        "Electricity of " + mill + " per tonne milled, by month",
+        wording.unit("kWh/t"),
+        (plant, month) -> wording.shown(words.perTonne(plant, mill, month), "kWh/t"));
+  }
+
+  Figure peaks() {
+    return figure(
+        "peaks",
+        "Highest quarter-hour of each month, mean over the replications",
+        "kW",
+        (plant, month) -> words.inMonth(plant, month, Measure.ENERGY_PEAK.of()));
+  }
+
+  private Figure figure(String name, String title, String unit, Monthly monthly) {
+    DefaultCategoryDataset data = new DefaultCategoryDataset();
+    for (String plant : words.plants()) {
+      for (String month : words.months()) {
+        double value = monthly.apply(plant, month);
+        data.addValue(Double.isNaN(value) ? null : value, plant, month);
+      }
+    }
+    BarRenderer bars = new BarRenderer();
+    bars.setBarPainter(new StandardBarPainter());
+    bars.setShadowVisible(false);
+    bars.setItemMargin(0);
+    bars.setDefaultLegendShape(Look.swatch());
+    for (int series = 0; series < words.plants().size(); series++) {
+      bars.setSeriesPaint(series, Palette.series(series));
+    }
+    CategoryAxis axis = Look.categoryAxis();
+    axis.setTickLabelFont(Fonts.of(11));
+    axis.setCategoryLabelPositions(
+        words.months().size() > 12
+            ? CategoryLabelPositions.UP_90
+            : CategoryLabelPositions.STANDARD);
+    CategoryPlot plot =
+        Look.lying(new CategoryPlot(data, axis, Look.numberAxis(unit, wording), bars));
+    plot.setOrientation(PlotOrientation.VERTICAL);
+    String alternative = alternative(title, unit, monthly);
+    return new Figure(
+        name,
+        title,
+        alternative,
+        Look.svg(name, plot, true, 260, title, alternative),
+        table(unit, monthly));
+  }
+
+  private String alternative(String title, String unit, Monthly monthly) {
+    List<String> parts = new ArrayList<>();
+    for (String plant : words.plants()) {
+      List<String> values = new ArrayList<>();
+      words.months().forEach(month -> values.add(month + " " + number(monthly.apply(plant, month))));
+      parts.add(plant + " " + String.join(", ", values));
+    }
+    return title + ", bars of " + unit + ": " + String.join("; ", parts) + ".";
+  }
+
+  private Figure.Grid table(String unit, Monthly monthly) {
+    List<String> head = new ArrayList<>(List.of("month"));
+    words.plants().forEach(plant -> head.add(plant + " " + unit));
+    List<List<String>> rows = new ArrayList<>();
+    for (String month : words.months()) {
+      List<String> row = new ArrayList<>(List.of(month));
+      words.plants().forEach(plant -> row.add(number(monthly.apply(plant, month))));
+      rows.add(row);
+    }
+    return new Figure.Grid(head, rows);
+  }
+
+  private String number(double shown) {
+    return Double.isNaN(shown) ? "none" : wording.roughly(shown, "");
+  }
+}

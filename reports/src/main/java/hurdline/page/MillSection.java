@@ -1,0 +1,93 @@
+package hurdline.page;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.MillRow;
+import hurdline.chart.CompareFigures;
+import hurdline.chart.Figure;
+import hurdline.measure.Measure;
+import hurdline.words.MillWords;
+import hurdline.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The part of a comparison's report about mills: grades, energy, swaps and what peaks cost. */
+final class MillSection {
+  private final CompareFigures figures;
+  private final MillWords words;
+  private final Wording wording;
+  private final String currency;
+
+  MillSection(CompareAnswer answer, Wording wording, CompareFigures figures) {
+    this.figures = figures;
+    this.wording = wording;
+    words = new MillWords(answer, wording);
+    currency = answer.header().currency();
+  }
+
+  Section section() {
+    return new Section("mill", "The mill", !words.mills().isEmpty(), this::write);
+  }
+
+  private void write(Html html) {
+    words.sentences().forEach(sentence -> html.paragraph(sentence + "."));
+    for (String mill : words.mills()) {
+      html.table("grades of " + mill, grades(mill));
+    }
+    html.paragraph(
+        "What was milled stands beside the share that the mix asks for and what has been ordered: a"
+            + " grade far above its orders is milled for the yard, one below them is late. Energy is"
+            + " what the motor drew with that screen in, idle and starting included, over what it took"
+            + " in.");
+    figures.mills().forEach(html::figure);
+    if (!currency.isEmpty()) {
+      html.table("what peak demand costs by month", demand());
+    }
+  }
+
+  private Figure.Grid grades(String mill) {
+    List<List<String>> rows = new ArrayList<>();
+    for (String plant : words.plants()) {
+      for (MillRow row : words.rows(mill, plant)) {
+        rows.add(grade(plant, row));
+      }
+    }
+    return new Figure.Grid(
+        List.of(
+            "", "hours", "milled " + wording.unit("t"), "share %", "of the mix %", wording.unit("kWh/t"), "made " + wording.unit("t"),
+            "ordered " + wording.unit("t"), "late days"),
+        rows);
+  }
+
+  private List<String> grade(String plant, MillRow row) {
+    String mill = row.mill();
+    boolean ordered = row.orderedT() > 0;
+    return List.of(
+        plant + ": " + row.screen() + (row.product().isEmpty() ? "" : ", " + row.product()),
+        words.told(plant, Measure.MACHINE_SCREEN_HOURS.of(mill, row.screen())),
+        words.told(plant, Measure.MACHINE_SCREEN_MASS.of(mill, row.screen())),
+        share(words.milled(plant, row)),
+        Double.isNaN(row.share()) ? "by orders" : share(row.share()),
+        words.shown(words.perTonne(plant, row)),
+        row.product().isEmpty() ? "" : words.told(plant, Measure.PRODUCT_MASS.of(row.product())),
+        ordered ? wording.roughly(row.orderedT(), "t") : "",
+        ordered ? words.told(plant, Measure.PRODUCT_LATE.of(row.product())) : "");
+  }
+
+  private String share(double share) {
+    return Double.isNaN(share) ? "" : wording.fixed(share, 0, "share");
+  }
+
+  private Figure.Grid demand() {
+    List<String> head = new ArrayList<>(List.of("month"));
+    words.plants().forEach(plant -> head.add(plant + " " + currency));
+    List<List<String>> rows = new ArrayList<>();
+    for (String month : words.months()) {
+      List<String> row = new ArrayList<>(List.of(month));
+      for (String plant : words.plants()) {
+        row.add(wording.roughly(words.inMonth(plant, month, Measure.MONEY_DEMAND.of()), currency));
+      }
+      rows.add(row);
+    }
+    return new Figure.Grid(head, rows);
+  }
+}
