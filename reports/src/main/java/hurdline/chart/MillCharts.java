@@ -30,7 +30,7 @@ final class MillCharts {
   Figure perTonne(String mill) {
     return figure(
         "milling-" + mill,
-        "Electricity of " + mill + " per tonne milled, by month",
+        "Electricity of " + mill + " for what it mills, by month",
         wording.unit("kWh/t"),
         (plant, month) -> wording.shown(words.perTonne(plant, mill, month), "kWh/t"));
   }

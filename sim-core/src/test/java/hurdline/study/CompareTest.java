@@ -302,4 +302,32 @@ class CompareTest {
       assertThat(answer.further().withinYr()).isEqualTo(within);
     }
   }
+
+  /**
+   * No chance: after slow_mill.md hurd, 60 % of 3 t/h, fills the 5 t of bin, then the mill holds the feed to its rate
+   * over 0.6. 22 kW mill 1.32 t/h; 10 t of bin are full only after 50/3 h.
+   */
+  @Test
+  void withoutChanceTwoOptionsDifferByWhatIsDoneByHand() throws IOException {
+    String text = Files.readString(Path.of("../line-configs/exact/slow_mill.yaml"));
+    PlantFile file =
+        PlantFile.of(
+            "slow_mill.yaml",
+            text
+                + "\noptions:\n  more_power: {with: {machines: {mill: {power: 22 kW}}}}\n"
+                + "  more_room: {with: {machines: {hurd_bin: {holds: 10 t}}}}\n");
+    Source source = new Source(file.variants(), "slow_mill.yaml", "", "0", List.of());
+    CompareAnswer answer = played(compare(source, 3, 2));
+    double before = 25 + 2 * (39.95 - 25 / 3.0);
+    double fullAt = 5 / (1.8 - 1.32);
+    DifferenceRow power = answer.difference("more_power", "mass.stalk.fed").orElseThrow();
+    DifferenceRow room = answer.difference("more_room", "mass.stalk.fed").orElseThrow();
+    assertThat(power.difference()).isCloseTo(3 * fullAt + 2.2 * (39.95 - fullAt) - before, within(1e-6));
+    assertThat(room.difference()).isCloseTo(50 + 2 * (39.95 - 50 / 3.0) - before, within(1e-6));
+    assertThat(power.highJoint() - power.lowJoint()).isCloseTo(0, within(1e-9));
+    assertThat(power.toldApart() && room.toldApart()).isTrue();
+    assertThat(answer.difference("more_room", "line.stalk_line.hours.scheduled").orElseThrow().toldApart())
+        .as("what is the same is not told apart")
+        .isFalse();
+  }
 }
