@@ -8,20 +8,27 @@ import hurdline.answer.MillRow;
 import hurdline.answer.SummaryRow;
 import hurdline.plant.Money;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 class MillMonthsTest {
-  private static final CompareAnswer ANSWER =
-      new Compare(
-              Studied.source(Studied.EXAMPLE),
-              Chosen.base(),
-              CompareAsk.of("bigger_mill"),
-              Studied.effort(2, 2))
-          .play((done, of) -> {}, () -> false)
-          .orElseThrow();
+  private static CompareAnswer answer;
+
+  /** No initial value of the class: the players' threads call back into it and would wait for it to end. */
+  @BeforeAll
+  static void aComparisonIsPlayed() {
+    answer =
+        new Compare(
+                Studied.source(Studied.EXAMPLE),
+                Chosen.base(),
+                CompareAsk.of("bigger_mill"),
+                Studied.effort(2, 2))
+            .play((done, of) -> {}, () -> false)
+            .orElseThrow();
+  }
 
   private static double year(String option, String measure) {
-    return ANSWER.summary().stream()
+    return answer.summary().stream()
         .filter(row -> row.option().equals(option) && row.measure().equals(measure))
         .mapToDouble(SummaryRow::mean)
         .findFirst()
@@ -29,7 +36,7 @@ class MillMonthsTest {
   }
 
   private static double months(String option, String measure) {
-    return ANSWER.months().stream()
+    return answer.months().stream()
         .filter(row -> row.option().equals(option) && row.measure().equals(measure))
         .mapToDouble(row -> row.mean())
         .sum();
@@ -65,7 +72,7 @@ class MillMonthsTest {
 
   @Test
   void aMillIsSetBesideItsMixAndItsOrders() {
-    assertThat(ANSWER.mills())
+    assertThat(answer.mills())
         .startsWith(
             new MillRow("base", "mill", "coarse", "coarse_hurd", 0.35, 0),
             new MillRow("base", "mill", "medium", "medium_hurd", 0.5, 0),
