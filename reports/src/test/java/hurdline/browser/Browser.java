@@ -6,10 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -121,18 +121,40 @@ public final class Browser implements AutoCloseable {
     }
   }
 
-  /** The page as PDF on sheets of this size, its own margins kept. */
-  public byte[] print(Paper paper) {
-    // An emulated screen would be printed as such.
-    driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
-    Map<String, Object> printed =
-        driver.executeCdpCommand(
-            "Page.printToPDF",
-            Map.of(
-                "paperWidth", paper.widthIn(),
-                "paperHeight", paper.heightIn(),
-                "printBackground", false));
-    return Base64.getDecoder().decode((String) printed.get("data"));
+  /**
+   * The page as it is now, as PDF on sheets of this size. A browser of its own prints it: one that
+   * is steered from outside may hang after a large print.
+   *
+   * @param folder for what lies between
+   */
+  public byte[] print(Paper paper, Path folder) throws IOException, InterruptedException {
+    String size =
+        "<style>@page { size: " + paper.widthIn() + "in " + paper.heightIn() + "in }</style>";
+    String html = (String) ask("return document.documentElement.outerHTML");
+    Path page = folder.resolve("printed.html");
+    Path pdf = folder.resolve("printed.pdf");
+    Files.writeString(page, "<!DOCTYPE html>\n" + html.replace("</head>", size + "</head>"));
+    Files.deleteIfExists(pdf);
+    Process printing =
+        new ProcessBuilder(
+                onPath("chromium", "chromium-browser").orElseThrow().toString(),
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-dev-shm-usage",
+                "--no-first-run",
+                "--no-pdf-header-footer",
+                "--user-data-dir=" + folder.resolve("printer"),
+                "--print-to-pdf=" + pdf,
+                page.toUri().toString())
+            .redirectErrorStream(true)
+            .redirectOutput(folder.resolve("printed.log").toFile())
+            .start();
+    if (!printing.waitFor(2, TimeUnit.MINUTES)) {
+      printing.destroyForcibly();
+      throw new IllegalStateException("the browser did not print within two minutes");
+    }
+    return Files.readAllBytes(pdf);
   }
 
   @Override

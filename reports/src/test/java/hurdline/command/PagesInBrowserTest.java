@@ -16,10 +16,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -29,6 +31,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Pages as a browser shows and prints them. Where {@code CI} is set, a missing browser is a
  * failure; elsewhere these tests are skipped and say so.
  */
+@Timeout(value = 3, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class PagesInBrowserTest {
   private static final Path ROOT = Path.of(System.getProperty("hurdline.root"));
   private static final String MARKUP = "<b id=\"smuggled\">mill</b>";
@@ -208,10 +211,10 @@ class PagesInBrowserTest {
 
   @ParameterizedTest
   @MethodSource("pagesByPaper")
-  void noChartIsCutWhenAPageIsPrinted(Shown page, Paper paper) throws IOException {
+  void noChartIsCutWhenAPageIsPrinted(Shown page, Paper paper) throws Exception {
     open(page, 1280, false);
     long charts = (long) browser.ask(MARK_CHARTS);
-    Sheets sheets = new Sheets(browser.print(paper));
+    Sheets sheets = new Sheets(browser.print(paper, dir));
     assertThat(sheets.beyondEdge()).isEmpty();
     for (int chart = 0; chart < charts; chart++) {
       List<Integer> head = sheets.with("[top" + chart + "]");
@@ -222,7 +225,7 @@ class PagesInBrowserTest {
   }
 
   @Test
-  void aCutChartIsSeen() throws IOException {
+  void aCutChartIsSeen() throws Exception {
     open(pages().get(0), 1280, false);
     long charts = (long) browser.ask(MARK_CHARTS);
     browser.ask(
@@ -231,7 +234,7 @@ class PagesInBrowserTest {
     browser.ask("document.head.insertAdjacentHTML('beforeend', '<style>@media print {"
         + " figure {break-inside: auto !important} .drawing svg {max-height: none !important;"
         + " height: 1400px !important}}</style>')");
-    Sheets sheets = new Sheets(browser.print(Paper.A4));
+    Sheets sheets = new Sheets(browser.print(Paper.A4, dir));
     assertThat(charts).isGreaterThan(5);
     assertThat(sheets.with("[end0]")).isNotEqualTo(sheets.with("[top0]"));
   }
