@@ -229,11 +229,10 @@ class PagesInBrowserTest {
     open(pages().get(0), 1280, false);
     long charts = (long) browser.ask(MARK_CHARTS);
     browser.ask(
-        "document.querySelectorAll('figure svg')"
-            + ".forEach(svg => svg.setAttribute('preserveAspectRatio', 'none'))");
-    browser.ask("document.head.insertAdjacentHTML('beforeend', '<style>@media print {"
-        + " figure {break-inside: auto !important} .drawing svg {max-height: none !important;"
-        + " height: 1400px !important}}</style>')");
+        "const svg = document.querySelector('figure svg');"
+            + "svg.setAttribute('preserveAspectRatio', 'none');"
+            + "svg.closest('figure').style.breakInside = 'auto';"
+            + "svg.style.cssText = 'max-height: none; height: 1400px';");
     Sheets sheets = new Sheets(browser.print(Paper.A4, dir));
     assertThat(charts).isGreaterThan(5);
     assertThat(sheets.with("[end0]")).isNotEqualTo(sheets.with("[top0]"));
