@@ -7,14 +7,17 @@ import hurdline.words.Wording;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -66,8 +69,12 @@ final class YearStrips {
     months(g, KEYS, bottom);
     calendar.draw(g, KEYS, this::x);
     label(g, "building", KEYS + calendar.height() / 2 + 4);
+    columns(g, top);
     for (int row = 0; row < machines.size(); row++) {
-      strip(g, machines.get(row), top + ROW * (row + 1));
+      double base = top + ROW * (row + 1);
+      label(g, machines.get(row), base - 5);
+      g.setPaint(Palette.GRID);
+      g.draw(new Line2D.Double(LEFT, base, RIGHT, base));
     }
     return new Figure(name, title, alternative(), canvas.finish(title, alternative()), table());
   }
@@ -135,8 +142,20 @@ final class YearStrips {
     g.drawString(word, (float) Math.max(2, LEFT - 8 - wide), (float) y);
   }
 
-  private void strip(Graphics2D g, String machine, double base) {
-    label(g, machine, base - 5);
+  /** All columns of a crop are one shape: a browser prints each patterned shape as a picture of its own. */
+  private void columns(Graphics2D g, double top) {
+    Map<String, Path2D> shapes = new LinkedHashMap<>();
+    for (int row = 0; row < machines.size(); row++) {
+      strip(shapes, machines.get(row), top + ROW * (row + 1));
+    }
+    shapes.forEach(
+        (crop, shape) -> {
+          g.setPaint(PlanPaints.of(answer, crop));
+          g.fill(shape);
+        });
+  }
+
+  private void strip(Map<String, Path2D> shapes, String machine, double base) {
     int week = 0;
     double stacked = 0;
     for (StripRow row : ofMachine(machine)) {
@@ -145,12 +164,11 @@ final class YearStrips {
       double high = BAR * row.hours() / mostHours;
       double left = x(weekFrom(week));
       double wide = Math.max(0.5, x(weekFrom(week + 1)) - left - 0.8);
-      g.setPaint(PlanPaints.of(answer, row.crop()));
-      g.fill(new Rectangle2D.Double(left, base - stacked - high, wide, high));
+      shapes
+          .computeIfAbsent(row.crop(), crop -> new Path2D.Double())
+          .append(new Rectangle2D.Double(left, base - stacked - high, wide, high), false);
       stacked += high;
     }
-    g.setPaint(Palette.GRID);
-    g.draw(new Line2D.Double(LEFT, base, RIGHT, base));
   }
 
   private List<StripRow> ofMachine(String machine) {
