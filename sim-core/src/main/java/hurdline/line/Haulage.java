@@ -4,6 +4,7 @@ import hurdline.plant.Delivery;
 import hurdline.plant.Job;
 import hurdline.plant.Plant;
 import hurdline.plant.Resource;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,10 +33,12 @@ public final class Haulage {
   private final Hours[] loadsHours;
   private final double[] loadsEndS;
   private final int days;
+  private final LocalDate firstDay;
 
   private Haulage(Plant plant, YardPlan yard, Roster roster) {
     int crops = yard.crops();
     days = yard.days();
+    firstDay = roster.date(0);
     deliveries = new ArrayList<>();
     fields = new ArrayList<>();
     firstField = new int[crops + 1];
@@ -96,6 +99,11 @@ public final class Haulage {
       }
     }
     return new Needs(byName.size(), 0);
+  }
+
+  /** The date of day 0 of the horizon. */
+  public LocalDate firstDay() {
+    return firstDay;
   }
 
   public Optional<Delivery> delivery(int crop) {

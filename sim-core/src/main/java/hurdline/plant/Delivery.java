@@ -3,6 +3,8 @@ package hurdline.plant;
 import hurdline.chance.Distribution;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.Year;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -48,14 +50,45 @@ public record Delivery(
       double balesPerDay,
       Bale bale) {}
 
+  /** Which days are wet: a chain of chances, or years that have been. */
+  public sealed interface Weather permits WetChain, PastYears {
+    /** Dry days that must come before one of baling. */
+    int dryDays();
+  }
+
   /**
    * A two-state chain by day.
    *
    * @param wetDay long-run share of wet days
    * @param wetAfterWet chance of a wet day after a wet one
-   * @param dryDays dry days that must come before one of baling
    */
-  public record Weather(double wetDay, double wetAfterWet, int dryDays) {}
+  public record WetChain(double wetDay, double wetAfterWet, int dryDays) implements Weather {}
+
+  /**
+   * Whole years of the past, of which one is drawn for each calendar year of the horizon.
+   *
+   * @param years at least one
+   */
+  public record PastYears(List<PastYear> years, int dryDays) implements Weather {
+    public PastYears {
+      years = List.copyOf(years);
+    }
+  }
+
+  /** The wet days of one calendar year; 29 February may be among them in a leap year only. */
+  public record PastYear(int year, Set<MonthDay> wet) {
+    private static final MonthDay LEAP_DAY = MonthDay.of(2, 29);
+    private static final MonthDay DAY_BEFORE = MonthDay.of(2, 28);
+
+    public PastYear {
+      wet = InOrder.copy(wet);
+    }
+
+    /** Whether that day of another year is wet; 29 February is as 28 where this year has none. */
+    public boolean isWet(MonthDay day) {
+      return wet.contains(day.equals(LEAP_DAY) && !Year.isLeap(year) ? DAY_BEFORE : day);
+    }
+  }
 
   /** Hours of a day on days of the week; {@code toS} up to 86,400, after {@code fromS}. */
   public record DayHours(int fromS, int toS, Set<DayOfWeek> days) {

@@ -106,7 +106,9 @@ final class YardRules {
   private static void delivery(Delivery delivery, Set<String> crops, Problems found) {
     String path = "deliveries." + delivery.crop();
     found.known(path, delivery.crop(), crops, "no crop", "a crop");
-    weather(delivery.weather(), path + ".weather", found);
+    if (delivery.weather() instanceof Delivery.WetChain chain) {
+      weather(chain, path + ".weather", found);
+    }
     delivery
         .loads()
         .filter(loads -> !(loads.everyS().meanWithin(0, Double.POSITIVE_INFINITY) >= 1))
@@ -128,7 +130,7 @@ final class YardRules {
   }
 
   /** After a dry day it is wet with chance w(1 − q)/(1 − w); w of 0 and 1 mean never and always. */
-  private static void weather(Delivery.Weather weather, String path, Problems found) {
+  private static void weather(Delivery.WetChain weather, String path, Problems found) {
     double w = weather.wetDay();
     double q = weather.wetAfterWet();
     double afterDry = w * (1 - q) / (1 - w);

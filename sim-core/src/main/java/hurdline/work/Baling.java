@@ -39,7 +39,7 @@ final class Baling {
     this.haulage = haulage;
     int fields = haulage.fields();
     weather = new DryDays[yard.crops()];
-    Arrays.setAll(weather, crop -> new DryDays(yard.days()));
+    Arrays.setAll(weather, crop -> new DryDays(haulage.firstDay(), yard.days()));
     draws = new BaleDraws[fields];
     meanKg = new double[fields];
     Arrays.setAll(meanKg, f -> haulage.field(f).field().bale().massKg().meanWithin(0, Double.POSITIVE_INFINITY));

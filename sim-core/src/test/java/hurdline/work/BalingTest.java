@@ -10,11 +10,15 @@ import hurdline.line.YardPlan;
 import hurdline.plant.Delivery;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class BalingTest {
+  private static final LocalDate FIRST = LocalDate.of(2027, 3, 1);
 
   private static Plant plant(String from, String to, String closed, String stalk) {
     String rest =
@@ -132,10 +136,10 @@ class BalingTest {
 
   @Test
   void balingWaitsForEnoughDryDays() {
-    DryDays days = new DryDays(4000);
-    days.draw(new Delivery.Weather(0.3, 0.5, 2), new Streams(9).of(1, "weather"));
-    DryDays dry = new DryDays(4000);
-    dry.draw(new Delivery.Weather(0.3, 0.5, 0), new Streams(9).of(1, "weather"));
+    DryDays days = new DryDays(FIRST, 4000);
+    days.draw(new Delivery.WetChain(0.3, 0.5, 2), new Streams(9).of(1, "weather"));
+    DryDays dry = new DryDays(FIRST, 4000);
+    dry.draw(new Delivery.WetChain(0.3, 0.5, 0), new Streams(9).of(1, "weather"));
     for (int day = 2; day < 4000; day++) {
       assertThat(days.baling(day)).isEqualTo(dry.baling(day) && dry.baling(day - 1) && dry.baling(day - 2));
     }
@@ -148,8 +152,8 @@ class BalingTest {
     int n = 40_000;
     double w = 0.22;
     double q = 0.45;
-    DryDays dry = new DryDays(n);
-    dry.draw(new Delivery.Weather(w, q, 0), new Streams(10).of(1, "weather"));
+    DryDays dry = new DryDays(FIRST, n);
+    dry.draw(new Delivery.WetChain(w, q, 0), new Streams(10).of(1, "weather"));
     int wet = 0;
     int wetAfterWet = 0;
     for (int day = 1; day < n; day++) {
@@ -164,12 +168,49 @@ class BalingTest {
 
   @Test
   void noneAndAllMeanNeverAndAlways() {
-    DryDays days = new DryDays(100);
-    days.draw(new Delivery.Weather(0, 0, 1), new Streams(1).of(1, "weather"));
+    DryDays days = new DryDays(FIRST, 100);
+    days.draw(new Delivery.WetChain(0, 0, 1), new Streams(1).of(1, "weather"));
     assertThat(days.baling(0) && days.baling(99)).isTrue();
-    days.draw(new Delivery.Weather(1, 1, 0), new Streams(1).of(1, "weather"));
+    days.draw(new Delivery.WetChain(1, 1, 0), new Streams(1).of(1, "weather"));
     for (int day = 0; day < 100; day++) {
       assertThat(days.baling(day)).isFalse();
+    }
+  }
+
+  private static Delivery.PastYear year(int year, MonthDay... wet) {
+    return new Delivery.PastYear(year, Set.of(wet));
+  }
+
+  @Test
+  void theLeapDayIsDroppedWhereTheHorizonHasNoneAndAsTheDayBeforeWhereTheYearHasNone() {
+    MonthDay last = MonthDay.of(2, 28);
+    MonthDay leap = MonthDay.of(2, 29);
+    DryDays days = new DryDays(LocalDate.of(2028, 2, 27), 4); // 27, 28, 29 February, 1 March
+    days.draw(new Delivery.PastYears(List.of(year(2021, last)), 0), new Streams(1).of(1, "weather"));
+    assertThat(List.of(days.baling(0), days.baling(1), days.baling(2), days.baling(3)))
+        .containsExactly(true, false, false, true);
+    days.draw(new Delivery.PastYears(List.of(year(2020, leap)), 0), new Streams(1).of(1, "weather"));
+    assertThat(List.of(days.baling(0), days.baling(1), days.baling(2), days.baling(3)))
+        .containsExactly(true, true, false, true);
+    DryDays common = new DryDays(LocalDate.of(2027, 2, 28), 2);
+    common.draw(new Delivery.PastYears(List.of(year(2020, leap)), 0), new Streams(1).of(1, "weather"));
+    assertThat(common.baling(0) && common.baling(1)).isTrue();
+  }
+
+  /** 9,000 seasons: each pair of four within 6 standard errors of 1/4; < 1e-8 false alarms. */
+  @Test
+  void eachCalendarYearOfTheHorizonDrawsAYearOfItsOwn() {
+    DryDays days = new DryDays(LocalDate.of(2027, 12, 31), 2);
+    Delivery.PastYears past =
+        new Delivery.PastYears(List.of(year(2021), year(2022, MonthDay.of(12, 31), MonthDay.of(1, 1))), 0);
+    int n = 9000;
+    int[] seen = new int[4];
+    for (int replication = 1; replication <= n; replication++) {
+      days.draw(past, new Streams(4).of(replication, "weather.stalk"));
+      seen[(days.baling(0) ? 2 : 0) + (days.baling(1) ? 1 : 0)]++;
+    }
+    for (int count : seen) {
+      assertThat(count / (double) n).isCloseTo(0.25, within(6 * Math.sqrt(0.25 * 0.75 / n)));
     }
   }
 }

@@ -2,19 +2,26 @@ package hurdline.plant.yaml;
 
 import java.util.Optional;
 
-/** What is shared while one tree is bound: the findings and the file's one currency. */
+/** What is shared while one tree is bound: the findings, the rain files and the file's one currency. */
 final class Binding {
   private final Findings findings;
   private final Findings cautions;
+  private final Rains rains;
   private String currency;
 
-  Binding(Findings findings, Findings cautions) {
+  Binding(Rains rains, Findings findings, Findings cautions) {
+    this.rains = rains;
     this.findings = findings;
     this.cautions = cautions;
   }
 
   Findings findings() {
     return findings;
+  }
+
+  /** The rain files that were read with the plant file. */
+  Rains rains() {
+    return rains;
   }
 
   /** What is allowed but does nothing where it stands. */

@@ -10,13 +10,13 @@ final class Bound {
   private Bound() {}
 
   /** The plant of the tree; of use only if nothing was found to be wrong with it. */
-  static Plant plant(Tree tree, Findings findings) {
-    return plant(tree, findings, new Findings());
+  static Plant plant(Tree tree, Rains rains, Findings findings) {
+    return plant(tree, rains, findings, new Findings());
   }
 
   /** The same, with what is allowed but does nothing. */
-  static Plant plant(Tree tree, Findings findings, Findings cautions) {
-    Plant plant = PlantBinder.plant(tree, findings, cautions);
+  static Plant plant(Tree tree, Rains rains, Findings findings, Findings cautions) {
+    Plant plant = PlantBinder.plant(tree, rains, findings, cautions);
     if (findings.isFull()) {
       return plant;
     }

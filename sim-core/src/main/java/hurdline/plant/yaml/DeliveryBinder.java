@@ -9,7 +9,6 @@ import hurdline.plant.Delivery.DayHours;
 import hurdline.plant.Delivery.Field;
 import hurdline.plant.Delivery.Loads;
 import hurdline.plant.Delivery.Trucks;
-import hurdline.plant.Delivery.Weather;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.time.DayOfWeek;
@@ -49,7 +48,7 @@ final class DeliveryBinder {
         crop,
         f.at("fields").each("field", (name, field) -> field(name, field, usual)),
         Amounts.of(f.at("season_factor"), Dimension.SHARE, Range.NOT_BELOW_0, 1),
-        weather(f.at("weather")),
+        WeatherBinder.weather(f.at("weather")),
         hours,
         trucks(f.at("trucks"), isModules(crop)),
         loads,
@@ -119,13 +118,6 @@ final class DeliveryBinder {
       return ALL_DAY;
     }
     return new DayHours(fromS, toS, Dates.weekdays(f.at("days")));
-  }
-
-  private static Weather weather(At at) {
-    Fields f = at.fields(Shape.WEATHER);
-    double wetDay = Quantities.of(f.at("wet_day"), Dimension.SHARE, Range.SHARE, 0);
-    double afterWet = Quantities.of(f.at("wet_after_wet"), Dimension.SHARE, Range.SHARE, wetDay);
-    return new Weather(wetDay, afterWet, Numbers.whole(f.at("dry_days"), 0, 0));
   }
 
   private static Optional<Trucks> trucks(At at, boolean modules) {

@@ -19,16 +19,18 @@ final class PatchCheck {
   private static final Set<String> NOT_TO_BE_CHANGED = Set.of("hurdline", "options", "plans");
 
   private final Tree base;
+  private final Rains rains;
   private final Findings findings;
 
-  private PatchCheck(Tree base, Findings findings) {
+  private PatchCheck(Tree base, Rains rains, Findings findings) {
     this.base = base;
+    this.rains = rains;
     this.findings = findings;
   }
 
-  static void all(Tree base, Findings findings) {
+  static void all(Tree base, Rains rains, Findings findings) {
     List<Finding> before = findings.inOrder();
-    PatchCheck check = new PatchCheck(base, findings);
+    PatchCheck check = new PatchCheck(base, rains, findings);
     new NamedPatches(base).all().forEach(named -> check.one(named, before));
   }
 
@@ -50,7 +52,7 @@ final class PatchCheck {
     }
     Tree merged = Patch.merge(base, patch);
     if (Tree.same(base, merged)) {
-      if (!strangers(named, Bound.plant(merged, new Findings()), List.of()).isEmpty()) {
+      if (!strangers(named, Bound.plant(merged, rains, new Findings()), List.of()).isEmpty()) {
         return;
       }
       add(
@@ -62,7 +64,7 @@ final class PatchCheck {
       return;
     }
     Findings changed = new Findings();
-    Plant plant = Bound.plant(merged, changed);
+    Plant plant = Bound.plant(merged, rains, changed);
     List<Finding> fresh =
         changed.inOrder().stream().filter(f -> before.stream().noneMatch(f::echoes)).toList();
     List<String> strangers = strangers(named, plant, fresh);
@@ -80,7 +82,7 @@ final class PatchCheck {
     for (NamedPatches.Named other : new NamedPatches(base).all()) {
       if (!other.name().equals(named.name()) && added(other).stream().anyMatch(own::contains)) {
         Findings alone = new Findings();
-        Bound.plant(Patch.merge(base, other.with()), alone);
+        Bound.plant(Patch.merge(base, other.with()), rains, alone);
         return own.stream().noneMatch(alone::covers);
       }
     }

@@ -7,39 +7,43 @@ import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A plant file that has been read and found without problems. */
 public final class PlantFile {
   private final String name;
   private final String contentHash;
   private final TreeVariants variants;
+  private final Rains rains;
   private final Plant plant;
 
-  private PlantFile(String name, String contentHash, Tree tree, Plant plant) {
+  private PlantFile(String name, String contentHash, Tree tree, Rains rains, Plant plant) {
     this.name = name;
     this.contentHash = contentHash;
-    this.variants = new TreeVariants(name, tree);
+    this.variants = new TreeVariants(name, tree, rains);
+    this.rains = rains;
     this.plant = plant;
   }
 
   /**
-   * Reads a plant file.
+   * Reads a plant file and the rain files that it or its options name.
    *
-   * @throws ProblemsException with every problem of the file, each on a line
+   * @throws ProblemsException with every problem of the files, each on a line
    */
   public static PlantFile read(Path file) {
     String name = file.toString();
     try {
       byte[] bytes = FileText.bytes(file);
-      return bound(name, FileText.text(bytes), FileText.hash(bytes));
+      return bound(name, FileText.text(bytes), bytes, Optional.of(file));
     } catch (UnreadableException e) {
       throw new ProblemsException(List.of(e.finding().line(name)));
     }
   }
 
   /**
-   * Reads a plant from text.
+   * Reads a plant from text, which has no rain files beside it.
    *
    * @param name shown in messages in place of a file
    * @throws ProblemsException with every problem of the text, each on a line
@@ -47,21 +51,24 @@ public final class PlantFile {
   public static PlantFile of(String name, String text) {
     try {
       FileText.refuseContent(text);
-      return bound(name, text, FileText.hash(text.getBytes(StandardCharsets.UTF_8)));
+      return bound(name, text, text.getBytes(StandardCharsets.UTF_8), Optional.empty());
     } catch (UnreadableException e) {
       throw new ProblemsException(List.of(e.finding().line(name)));
     }
   }
 
-  private static PlantFile bound(String name, String text, String hash) {
+  private static PlantFile bound(String name, String text, byte[] bytes, Optional<Path> file) {
     Findings findings = new Findings();
     Tree tree = TreeReader.read(text, findings);
-    Plant plant = Bound.plant(tree, findings);
-    PatchCheck.all(tree, findings);
-    if (!findings.isEmpty()) {
-      throw new ProblemsException(findings.lines(name));
+    Rains rains = file.map(path -> Rains.beside(path, tree)).orElse(Rains.none());
+    Plant plant = Bound.plant(tree, rains, findings);
+    PatchCheck.all(tree, rains, findings);
+    List<String> lines = new ArrayList<>(findings.lines(name));
+    lines.addAll(rains.problems());
+    if (!lines.isEmpty()) {
+      throw new ProblemsException(lines);
     }
-    return new PlantFile(name, hash, tree, plant);
+    return new PlantFile(name, rains.hash(bytes), tree, rains, plant);
   }
 
   public Plant plant() {
@@ -80,14 +87,14 @@ public final class PlantFile {
   public List<String> warnings(Change... changes) {
     Tree changed = variants.changed(changes);
     Findings cautions = new Findings();
-    Plant looked = Bound.plant(changed, new Findings(), cautions);
+    Plant looked = Bound.plant(changed, rains, new Findings(), cautions);
     Cautions.of(looked)
         .forEach(
             problem -> cautions.add(new Finding(Locator.of(changed, problem.path()), problem)));
     return cautions.inOrder().stream().map(finding -> finding.caution(name)).toList();
   }
 
-  /** SHA-256 of the file's bytes, in hex. */
+  /** SHA-256 in hex of the file's bytes and, where it names rain files, of theirs. */
   public String contentHash() {
     return contentHash;
   }

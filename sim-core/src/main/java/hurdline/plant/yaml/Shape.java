@@ -67,7 +67,7 @@ enum Shape {
   HOURS("hours", "from! to! days"),
   TRUCKS("trucks", "count! bales modules load drive!"),
   LOADS("loads", "every! bales modules from to hours"),
-  WEATHER("the weather", "wet_day! wet_after_wet dry_days"),
+  WEATHER("the weather", "wet_day wet_after_wet file wet_from dry_days"),
   JOB("a job", "lasts! needs"),
   MONEY("money", "currency! electricity wage overtime rent crops paid_at overhead discount growth"),
   OVERTIME("overtime", "after! pays!"),

@@ -15,18 +15,20 @@ import java.util.stream.Stream;
 final class TreeVariants implements Variants {
   private final String file;
   private final Tree base;
+  private final Rains rains;
   private final NamedPatches patches;
 
-  TreeVariants(String file, Tree base) {
+  TreeVariants(String file, Tree base, Rains rains) {
     this.file = file;
     this.base = base;
+    this.rains = rains;
     this.patches = new NamedPatches(base);
   }
 
   @Override
   public Plant with(Change... changes) {
     Findings findings = new Findings();
-    Plant plant = Bound.plant(changed(changes), findings);
+    Plant plant = Bound.plant(changed(changes), rains, findings);
     if (!findings.isEmpty()) {
       String because = because(changes);
       throw new ProblemsException(

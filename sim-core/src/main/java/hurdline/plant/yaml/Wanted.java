@@ -60,7 +60,8 @@ final class Wanted {
           Map.entry("ready", "a date, such as \"ready: 2027-06-10\""),
           Map.entry("baling", "what its baler makes, such as \"baling: 380 bales/d\""),
           Map.entry("drive", "the time one way, such as \"drive: 38 min\""),
-          Map.entry("wet_day", "the share of wet days, such as \"wet_day: 22 %\""),
+          Map.entry("wet_day", "the share of wet days, such as \"wet_day: 22 %\", or a \"file\" of past rain"),
+          Map.entry("wet_from", "the rain of a wet day, such as \"wet_from: 2 mm\""),
           Map.entry("currency", "a currency code, such as \"currency: USD\""),
           Map.entry(
               "with", "a patch on this file, such as \"with: {machines: {mill: {power: 75 hp}}}\""),

@@ -33,8 +33,8 @@ class FormatReferenceTest {
     Tree tree =
         Patch.merge(
             TreeReader.read(snippets().get(0), findings), TreeReader.read(snippet, findings));
-    Bound.plant(tree, findings);
-    PatchCheck.all(tree, findings);
+    Bound.plant(tree, Rains.none(), findings);
+    PatchCheck.all(tree, Rains.none(), findings);
     assertThat(findings.inOrder().stream().map(finding -> finding.line("FORMAT.md"))).isEmpty();
   }
 

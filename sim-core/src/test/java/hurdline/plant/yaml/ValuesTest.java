@@ -196,7 +196,7 @@ class ValuesTest {
     assertThat(bench.balesPerDay()).isEqualTo(380);
     assertThat(bench.bale().massKg()).isEqualTo(new Fixed(900 * LB));
     assertThat(bench.bale().composition()).isEqualTo(Map.of("long_fiber", 0.25, "hurd", 0.75));
-    assertThat(stalk.weather()).isEqualTo(new Delivery.Weather(0.22, 0.45, 1));
+    assertThat(stalk.weather()).isEqualTo(new Delivery.WetChain(0.22, 0.45, 1));
     assertThat(stalk.hours().days()).doesNotContain(DayOfWeek.SUNDAY).hasSize(6);
     assertThat(stalk.trucks().orElseThrow().driveS()).isEqualTo(new Fixed(38 * 60));
     Delivery.Loads loads = PLANT.deliveries().get(1).loads().orElseThrow();

@@ -1,0 +1,72 @@
+package hurdline.plant.yaml;
+
+import hurdline.plant.Delivery.PastYears;
+import hurdline.plant.Delivery.Weather;
+import hurdline.plant.Delivery.WetChain;
+import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.unit.Dimension;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads which days are wet: by chances, or by a file of past rain. */
+final class WeatherBinder {
+  private WeatherBinder() {}
+
+  static Weather weather(At at) {
+    Fields f = at.fields(Shape.WEATHER);
+    int dryDays = Numbers.whole(f.at("dry_days"), 0, 0);
+    double wetDay = Quantities.of(f.at("wet_day"), Dimension.SHARE, Range.SHARE, 0);
+    double afterWet = Quantities.of(f.at("wet_after_wet"), Dimension.SHARE, Range.SHARE, wetDay);
+    double wetFromM = Quantities.of(f.at("wet_from"), Dimension.LENGTH, Range.ABOVE_0, 1);
+    if (at.isMap()) {
+      oneOfBoth(f);
+    }
+    Weather chain = new WetChain(wetDay, afterWet, dryDays);
+    return f.has("file")
+        ? rain(at, f.at("file"))
+            .<Weather>map(file -> new PastYears(file.years(wetFromM), dryDays))
+            .orElse(chain)
+        : chain;
+  }
+
+  private static void oneOfBoth(Fields f) {
+    if (f.has("file")) {
+      for (String key : List.of("wet_day", "wet_after_wet")) {
+        if (f.has(key)) {
+          f.at(key)
+              .wrong(
+                  "\"" + key + "\" beside a rain file, which alone says which days are wet",
+                  "\"file\" with \"wet_from\", or \"wet_day\" with \"wet_after_wet\"");
+        }
+      }
+      if (!f.has("wet_from")) {
+        f.missing("wet_from");
+      }
+    } else if (f.has("wet_from")) {
+      f.at("wet_from")
+          .wrong(
+              "\"wet_from\" without a rain file", "a \"file\" of past rain, such as rain.csv");
+    } else if (!f.has("wet_day")) {
+      f.missing("wet_day");
+    }
+  }
+
+  /** Absent too where the file has problems, which are told under its own name. */
+  private static Optional<RainFile> rain(At weather, At at) {
+    String name = Words.text(at);
+    boolean looked = at.scalar().isPresent() && weather.entries().orElseThrow().containsKey("file");
+    if (!looked) {
+      return Optional.empty(); // not a text, or under a misspelt key: told already
+    }
+    Rains rains = at.binding().rains();
+    Optional<RainFile> file = rains.file(name);
+    if (file.isEmpty()) {
+      at.wrong(
+          at.scalar().map(Scalar::text).map(Shown::quoted).orElse("it")
+              + " "
+              + rains.reason(name),
+          RainFile.WANTED + ", its path from the folder of the plant file");
+    }
+    return file.filter(RainFile::isRight);
+  }
+}
