@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Supplier;
 
 /** Writes the files of an answer; the record last, so that a folder with a record is whole. */
 final class AnswerFiles {
@@ -26,12 +25,10 @@ final class AnswerFiles {
   }
 
   /** Charts and page are made beside the tables and the record. */
-  void write(
-      Answer answer, List<Table> tables, Supplier<List<Figure>> charts, Supplier<String> page)
-      throws IOException {
-    Drawing.Part<List<Figure>> drawn = drawing.of(charts);
-    Drawing.Part<String> composed = drawing.of(page);
-    for (Table table : tables) {
+  void write(Answer answer, Reporting.Parts parts) throws IOException {
+    Drawing.Part<List<Figure>> drawn = drawing.of(parts.charts());
+    Drawing.Part<String> composed = drawing.of(parts.page());
+    for (Table table : parts.tables()) {
       folder.write(table.file(), table::write);
     }
     StringWriter record = new StringWriter();

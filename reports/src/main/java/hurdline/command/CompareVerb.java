@@ -5,15 +5,11 @@ import hurdline.chart.CompareFigures;
 import hurdline.page.ReportPage;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
-import hurdline.table.AnswerFolder;
 import hurdline.table.CompareTables;
 import hurdline.words.CompareWords;
 import hurdline.words.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -67,20 +63,12 @@ final class CompareVerb implements Callable<Integer> {
     if (vary.isGiven()) {
       return varied(effort);
     }
-    Wording wording = shown.wording();
-    Studies.Comparing compare =
-        setting.studies().compare(choice.file(), choice.base(), asked.ask(choice.among()), effort);
-    AnswerFolder folder =
-        out == null
-            ? AnswerFolder.beside(choice.file(), LocalDateTime.now())
-            : AnswerFolder.named(out);
-    try (Drawing drawing = Drawing.begin()) {
-      Optional<CompareAnswer> found =
-          Played.inSight(setting, shown, compare.plays(), compare::play);
-      return report(found, new AnswerFiles(folder, drawing), wording);
-    } finally {
-      folder.giveBack();
-    }
+    Reporting reporting = new Reporting(setting, shown);
+    return reporting.play(
+        choice.file(),
+        out,
+        setting.studies().compare(choice.file(), choice.base(), asked.ask(choice.among()), effort),
+        CompareVerb::parts);
   }
 
   private int varied(Effort effort) throws IOException {
@@ -98,21 +86,12 @@ final class CompareVerb implements Callable<Integer> {
             setting.studies().grid(choice.file(), choice.base(), ask, vary.keys(), effort));
   }
 
-  private int report(Optional<CompareAnswer> found, AnswerFiles files, Wording wording)
-      throws IOException {
-    if (found.isEmpty()) {
-      setting.err().println("Stopped before the first replication was done; nothing is written.");
-      return ExitCode.STOPPED.number();
-    }
-    CompareAnswer answer = found.get();
+  private static Reporting.Parts parts(CompareAnswer answer, Wording wording) {
     CompareFigures figures = new CompareFigures(answer, wording);
-    files.write(
-        answer,
+    return new Reporting.Parts(
         new CompareTables(answer).all(),
         figures::all,
-        () -> ReportPage.html(answer, wording, figures));
-    List<String> lines = new CompareWords(answer, wording).lines();
-    new Told(setting, shown).tell(answer, answer.warnings(), lines, files.folder());
-    return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
+        () -> ReportPage.html(answer, wording, figures),
+        () -> new CompareWords(answer, wording).lines());
   }
 }

@@ -1,13 +1,16 @@
 package hurdline.command;
 
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.GridAnswer;
 import hurdline.answer.GridKey;
 import hurdline.answer.PaperAnswer;
+import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.study.Alternative;
+import hurdline.study.CellStore;
 import hurdline.study.Chosen;
 import hurdline.study.Compare;
 import hurdline.study.CompareAsk;
@@ -36,25 +39,29 @@ final class EngineStudies implements Studies {
   }
 
   @Override
-  public Playing run(Path file, Chosen chosen, Effort effort) {
-    return new Run(source(file, chosen), chosen, effort)::play;
+  public Waiting<RunAnswer> run(Path file, Chosen chosen, Effort effort) {
+    Run run = new Run(source(file, chosen), chosen, effort);
+    return new Waiting<>(effort.replications(), run::play);
   }
 
   @Override
-  public Comparing compare(Path file, Chosen base, CompareAsk ask, Effort effort) {
-    return new Compared(new Compare(source(file, base), base, ask, effort));
+  public Waiting<CompareAnswer> compare(Path file, Chosen base, CompareAsk ask, Effort effort) {
+    Compare compare = new Compare(source(file, base), base, ask, effort);
+    return new Waiting<>(compare.plays(), compare::play);
   }
 
   @Override
-  public Planning season(List<Path> paths, SeasonAsk ask, Chosen chosen, Effort effort) {
-    return new Planned(seasonOf(paths, ask, chosen, effort));
+  public Waiting<SeasonAnswer> season(
+      List<Path> paths, SeasonAsk ask, Chosen chosen, Effort effort) {
+    Season season = seasonOf(paths, ask, chosen, effort);
+    return new Waiting<>(season.plays(), season::play);
   }
 
   @Override
   public Gridding grid(
       List<Path> paths, List<String> plans, Chosen chosen, List<GridKey> keys, Effort effort) {
     List<Alternative> plants = seasonOf(paths, new SeasonAsk(plans, false), chosen, effort).alternatives();
-    return new Gridded.Asked(
+    return new Asked(
         new Grid(plants.get(0).source(), chosen, "plan", plants, keys, effort));
   }
 
@@ -72,22 +79,10 @@ final class EngineStudies implements Studies {
     return new Season(sources, ask, chosen, warnings, effort);
   }
 
-  private record Planned(Season study) implements Planning {
-    @Override
-    public int plays() {
-      return study.plays();
-    }
-
-    @Override
-    public Optional<SeasonAnswer> play(Run.Progress progress, BooleanSupplier stop) {
-      return study.play(progress, stop);
-    }
-  }
-
   @Override
   public Gridding grid(Path file, Chosen chosen, List<GridKey> keys, Effort effort) {
     Source source = source(file, chosen);
-    return new Gridded.Asked(
+    return new Asked(
         new Grid(
             source,
             chosen,
@@ -102,12 +97,13 @@ final class EngineStudies implements Studies {
       Path file, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort) {
     Source source = source(file, base);
     List<Alternative> plants = new Compare(source, base, ask, effort).alternatives();
-    return new Gridded.Asked(new Grid(source, base, "option", plants, keys, effort));
+    return new Asked(new Grid(source, base, "option", plants, keys, effort));
   }
 
   @Override
-  public Sizing yard(Path file, Chosen chosen, Effort effort, YardAsk ask) {
-    return new Sized(new YardSizing(source(file, chosen), chosen, effort, ask));
+  public Waiting<YardAnswer> yard(Path file, Chosen chosen, Effort effort, YardAsk ask) {
+    YardSizing sizing = new YardSizing(source(file, chosen), chosen, effort, ask);
+    return new Waiting<>(sizing.plays(), sizing::play);
   }
 
   @Override
@@ -115,30 +111,45 @@ final class EngineStudies implements Studies {
       Path file, Chosen chosen, YardAsk ask, List<GridKey> keys, Effort effort) {
     Source source = source(file, chosen);
     List<Alternative> plants = new YardSizing(source, chosen, effort, ask).alternatives();
-    return new Gridded.Asked(new Grid(source, chosen, "option", plants, keys, effort));
+    return new Asked(new Grid(source, chosen, "option", plants, keys, effort));
   }
 
-  private record Sized(YardSizing study) implements Sizing {
+  /** A grid as a verb asks for it. */
+  private record Asked(Grid study) implements Studies.Gridding {
+    @Override
+    public int cells() {
+      return study.cells();
+    }
+
+    @Override
+    public int plants() {
+      return study.plants();
+    }
+
     @Override
     public int plays() {
       return study.plays();
     }
 
     @Override
-    public Optional<YardAnswer> play(Run.Progress progress, BooleanSupplier stop) {
-      return study.play(progress, stop);
-    }
-  }
-
-  private record Compared(Compare study) implements Comparing {
-    @Override
-    public int plays() {
-      return study.plays();
+    public List<String> leftOut() {
+      return study.leftOut();
     }
 
     @Override
-    public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
-      return study.play(progress, stop);
+    public List<String> settings() {
+      return study.settings();
+    }
+
+    @Override
+    public void trial() {
+      study.trial();
+    }
+
+    @Override
+    public Optional<GridAnswer> play(
+        CellStore store, Run.Progress progress, BooleanSupplier stop) {
+      return study.play(store, progress, stop);
     }
   }
 

@@ -6,8 +6,6 @@ import hurdline.chart.GridFigures;
 import hurdline.page.ReportPage;
 import hurdline.study.CellStore;
 import hurdline.study.Effort;
-import hurdline.study.Grid;
-import hurdline.study.Run;
 import hurdline.table.AnswerFolder;
 import hurdline.table.CellFolder;
 import hurdline.table.GridTables;
@@ -16,11 +14,9 @@ import hurdline.words.Wording;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 
 /** Plays a grid for any verb: says what it costs, keeps what is finished, goes on where it was stopped. */
 final class Gridded {
@@ -41,7 +37,7 @@ final class Gridded {
    * @param out the folder that was asked for; null for a dated one beside the file
    */
   int play(Path file, Path out, Studies.Gridding grid) throws IOException {
-    Wording wording = shown.wording();
+    Reporting reporting = new Reporting(setting, shown);
     AnswerFolder folder = claimed(file, out, grid);
     CellFolder cells = new CellFolder(folder);
     try (Drawing drawing = Drawing.begin()) {
@@ -55,9 +51,12 @@ final class Gridded {
               shown,
               grid.plays(),
               (progress, stop) -> grid.play(new OnDisk(cells), progress, stop));
-      return found.isPresent()
-          ? report(found.get(), new AnswerFiles(folder, drawing), cells, wording)
-          : stopped(grid, folder, cells);
+      if (found.isEmpty()) {
+        return stopped(grid, folder, cells);
+      }
+      reporting.report(found.get(), Gridded::parts, new AnswerFiles(folder, drawing));
+      cells.clear();
+      return ExitCode.DONE.number();
     } finally {
       folder.giveBack();
     }
@@ -68,8 +67,7 @@ final class Gridded {
       refuseOthers(out, CellFolder.settingsIn(out), grid.settings());
       return AnswerFolder.begun(out);
     }
-    AnswerFolder folder =
-        out == null ? AnswerFolder.beside(file, LocalDateTime.now()) : AnswerFolder.named(out);
+    AnswerFolder folder = Reporting.folder(file, out);
     new CellFolder(folder).begin(grid.settings());
     return folder;
   }
@@ -116,18 +114,13 @@ final class Gridded {
     return ExitCode.STOPPED.number();
   }
 
-  private int report(GridAnswer answer, AnswerFiles files, CellFolder cells, Wording wording)
-      throws IOException {
+  private static Reporting.Parts parts(GridAnswer answer, Wording wording) {
     GridFigures figures = new GridFigures(answer, wording);
-    files.write(
-        answer,
+    return new Reporting.Parts(
         new GridTables(answer).all(),
         figures::all,
-        () -> ReportPage.html(answer, wording, figures));
-    cells.clear();
-    List<String> lines = new GridWords(answer, wording).lines();
-    new Told(setting, shown).tell(answer, answer.warnings(), lines, files.folder());
-    return ExitCode.DONE.number();
+        () -> ReportPage.html(answer, wording, figures),
+        () -> new GridWords(answer, wording).lines());
   }
 
   /** Cells in their folder. */
@@ -148,45 +141,6 @@ final class Gridded {
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
-    }
-  }
-
-  /** The study as a verb asks it. */
-  record Asked(Grid study) implements Studies.Gridding {
-    @Override
-    public int cells() {
-      return study.cells();
-    }
-
-    @Override
-    public int plants() {
-      return study.plants();
-    }
-
-    @Override
-    public int plays() {
-      return study.plays();
-    }
-
-    @Override
-    public List<String> leftOut() {
-      return study.leftOut();
-    }
-
-    @Override
-    public List<String> settings() {
-      return study.settings();
-    }
-
-    @Override
-    public void trial() {
-      study.trial();
-    }
-
-    @Override
-    public Optional<GridAnswer> play(
-        CellStore store, Run.Progress progress, BooleanSupplier stop) {
-      return study.play(store, progress, stop);
     }
   }
 }

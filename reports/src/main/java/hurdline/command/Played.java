@@ -1,20 +1,13 @@
 package hurdline.command;
 
-import hurdline.study.Run;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 
 /** Plays a study with its progress shown, until it is done or the user asks it to stop. */
 final class Played {
   private Played() {}
 
-  /** A study that waits to be played. */
-  interface Study<A> {
-    Optional<A> play(Run.Progress progress, BooleanSupplier stop);
-  }
-
   /** @param plays how many there are in all */
-  static <A> Optional<A> inSight(Setting setting, Shown shown, int plays, Study<A> study) {
+  static <A> Optional<A> inSight(Setting setting, Shown shown, int plays, Studies.Study<A> study) {
     try (StopRequest stop =
             new StopRequest(
                 () ->

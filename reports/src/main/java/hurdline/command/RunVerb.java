@@ -4,15 +4,11 @@ import hurdline.answer.RunAnswer;
 import hurdline.chart.Figures;
 import hurdline.page.ReportPage;
 import hurdline.study.Effort;
-import hurdline.table.AnswerFolder;
 import hurdline.table.RunTables;
 import hurdline.words.RunWords;
 import hurdline.words.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -76,36 +72,20 @@ final class RunVerb implements Callable<Integer> {
               out,
               setting.studies().grid(plant.file(), plant.chosen(), vary.keys(), effort));
     }
-    Wording wording = shown.wording();
-    Studies.Playing run = setting.studies().run(plant.file(), plant.chosen(), effort);
-    AnswerFolder folder =
-        out == null
-            ? AnswerFolder.beside(plant.file(), LocalDateTime.now())
-            : AnswerFolder.named(out);
-    try (Drawing drawing = Drawing.begin()) {
-      Optional<RunAnswer> found =
-          Played.inSight(setting, shown, effort.replications(), run::play);
-      return report(found, new AnswerFiles(folder, drawing), wording);
-    } finally {
-      folder.giveBack();
-    }
+    Reporting reporting = new Reporting(setting, shown);
+    return reporting.play(
+        plant.file(),
+        out,
+        setting.studies().run(plant.file(), plant.chosen(), effort),
+        RunVerb::parts);
   }
 
-  private int report(Optional<RunAnswer> found, AnswerFiles files, Wording wording)
-      throws IOException {
-    if (found.isEmpty()) {
-      setting.err().println("Stopped before the first replication was done; nothing is written.");
-      return ExitCode.STOPPED.number();
-    }
-    RunAnswer answer = found.get();
+  private static Reporting.Parts parts(RunAnswer answer, Wording wording) {
     Figures figures = new Figures(answer, wording);
-    files.write(
-        answer,
+    return new Reporting.Parts(
         new RunTables(answer).all(),
         figures::all,
-        () -> ReportPage.html(answer, wording, figures));
-    List<String> lines = new RunWords(answer, wording).lines();
-    new Told(setting, shown).tell(answer, answer.warnings(), lines, files.folder());
-    return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
+        () -> ReportPage.html(answer, wording, figures),
+        () -> new RunWords(answer, wording).lines());
   }
 }

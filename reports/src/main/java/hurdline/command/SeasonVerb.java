@@ -4,15 +4,11 @@ import hurdline.answer.SeasonAnswer;
 import hurdline.chart.PlanFigures;
 import hurdline.page.ReportPage;
 import hurdline.study.Effort;
-import hurdline.table.AnswerFolder;
 import hurdline.table.SeasonTables;
 import hurdline.words.SeasonWords;
 import hurdline.words.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -67,20 +63,12 @@ final class SeasonVerb implements Callable<Integer> {
     if (vary.isGiven()) {
       return varied(effort);
     }
-    Wording wording = shown.wording();
-    Studies.Planning season =
-        setting.studies().season(choice.files(), choice.ask(), choice.chosen(), effort);
-    AnswerFolder folder =
-        out == null
-            ? AnswerFolder.beside(choice.files().get(0), LocalDateTime.now())
-            : AnswerFolder.named(out);
-    try (Drawing drawing = Drawing.begin()) {
-      Optional<SeasonAnswer> found =
-          Played.inSight(setting, shown, season.plays(), season::play);
-      return report(found, new AnswerFiles(folder, drawing), wording);
-    } finally {
-      folder.giveBack();
-    }
+    Reporting reporting = new Reporting(setting, shown);
+    return reporting.play(
+        choice.files().get(0),
+        out,
+        setting.studies().season(choice.files(), choice.ask(), choice.chosen(), effort),
+        SeasonVerb::parts);
   }
 
   private int varied(Effort effort) throws IOException {
@@ -94,21 +82,12 @@ final class SeasonVerb implements Callable<Integer> {
                 .grid(choice.files(), choice.plans(), choice.chosen(), vary.keys(), effort));
   }
 
-  private int report(Optional<SeasonAnswer> found, AnswerFiles files, Wording wording)
-      throws IOException {
-    if (found.isEmpty()) {
-      setting.err().println("Stopped before the first replication was done; nothing is written.");
-      return ExitCode.STOPPED.number();
-    }
-    SeasonAnswer answer = found.get();
+  private static Reporting.Parts parts(SeasonAnswer answer, Wording wording) {
     PlanFigures figures = new PlanFigures(answer, wording);
-    files.write(
-        answer,
+    return new Reporting.Parts(
         new SeasonTables(answer).all(),
         figures::all,
-        () -> ReportPage.html(answer, wording, figures));
-    List<String> lines = new SeasonWords(answer, wording).lines();
-    new Told(setting, shown).tell(answer, answer.warnings(), lines, files.folder());
-    return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
+        () -> ReportPage.html(answer, wording, figures),
+        () -> new SeasonWords(answer, wording).lines());
   }
 }

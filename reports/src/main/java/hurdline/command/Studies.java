@@ -1,13 +1,14 @@
 package hurdline.command;
 
+import hurdline.answer.Answer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.GridKey;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
-import hurdline.study.CellStore;
 import hurdline.answer.YardAnswer;
+import hurdline.study.CellStore;
 import hurdline.study.Chosen;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
@@ -36,7 +37,7 @@ interface Studies {
    *
    * @throws hurdline.plant.ProblemsException with every problem
    */
-  Playing run(Path file, Chosen chosen, Effort effort);
+  Waiting<RunAnswer> run(Path file, Chosen chosen, Effort effort);
 
   /**
    * A comparison, ready to be played.
@@ -45,7 +46,7 @@ interface Studies {
    * @param ask which options, and what else
    * @throws hurdline.plant.ProblemsException with every problem
    */
-  Comparing compare(Path file, Chosen base, CompareAsk ask, Effort effort);
+  Waiting<CompareAnswer> compare(Path file, Chosen base, CompareAsk ask, Effort effort);
 
   /**
    * A comparison of season plans, ready to be played.
@@ -54,21 +55,7 @@ interface Studies {
    * @param chosen what is changed under every plan alike
    * @throws hurdline.plant.ProblemsException with every problem
    */
-  Planning season(List<Path> files, SeasonAsk ask, Chosen chosen, Effort effort);
-
-  /** A comparison of season plans that waits to be played. */
-  interface Planning {
-    /** How many plays there are in all, over all plans. */
-    int plays();
-
-    /**
-     * Plays all plans.
-     *
-     * @param stop asked whether to finish early
-     * @return what the finished replications say; empty if none was finished
-     */
-    Optional<SeasonAnswer> play(Run.Progress progress, BooleanSupplier stop);
-  }
+  Waiting<SeasonAnswer> season(List<Path> files, SeasonAsk ask, Chosen chosen, Effort effort);
 
   /**
    * A grid over one plant, ready to be played.
@@ -138,44 +125,24 @@ interface Studies {
    *
    * @throws hurdline.plant.ProblemsException with every problem
    */
-  Sizing yard(Path file, Chosen chosen, Effort effort, YardAsk ask);
+  Waiting<YardAnswer> yard(Path file, Chosen chosen, Effort effort, YardAsk ask);
 
-  /** The sizing of a yard that waits to be played. */
-  interface Sizing {
-    /** How many plays there are in all, about. */
-    int plays();
-
+  /** A study that can be played. */
+  @FunctionalInterface
+  interface Study<A> {
     /**
-     * Plays yards of several sizes.
+     * Plays it.
      *
      * @param stop asked whether to finish early
      * @return what the finished replications say; empty if none was finished
      */
-    Optional<YardAnswer> play(Run.Progress progress, BooleanSupplier stop);
+    Optional<A> play(Run.Progress progress, BooleanSupplier stop);
   }
 
-  /** A comparison that waits to be played. */
-  interface Comparing {
-    /** How many plays there are in all, over base and options. */
-    int plays();
-
-    /**
-     * Plays base and options.
-     *
-     * @param stop asked whether to finish early
-     * @return what the finished replications say; empty if none was finished
-     */
-    Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop);
-  }
-
-  /** A run that waits to be played. */
-  interface Playing {
-    /**
-     * Plays the calendar.
-     *
-     * @param stop asked whether to finish early
-     * @return what the finished replications say; empty if none was finished
-     */
-    Optional<RunAnswer> play(Run.Progress progress, BooleanSupplier stop);
-  }
+  /**
+   * A study that waits to be played.
+   *
+   * @param plays how many plays of a calendar there are in all, about
+   */
+  record Waiting<A extends Answer>(int plays, Study<A> study) {}
 }

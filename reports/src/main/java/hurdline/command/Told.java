@@ -18,16 +18,13 @@ final class Told {
     this.shown = shown;
   }
 
-  /**
-   * @param warnings of the plant file, whole lines
-   * @param lines the answer in words
-   */
-  void tell(Answer answer, List<String> warnings, List<String> lines, Path folder)
-      throws IOException {
+  /** @param lines the answer in words */
+  void tell(Answer answer, List<String> lines, Path folder) throws IOException {
     PrintWriter words = shown.json() ? setting.err() : setting.out();
     Ink errInk = new Ink(setting.inColour() && setting.onTerminal());
-    warnings.forEach(
-        warning -> setting.err().println(errInk.warning("warning: ") + warning));
+    answer
+        .warnings()
+        .forEach(warning -> setting.err().println(errInk.warning("warning: ") + warning));
     if (shown.json()) {
       RecordFile.write(answer, setting.out());
     }

@@ -4,15 +4,11 @@ import hurdline.answer.YardAnswer;
 import hurdline.chart.YardFigures;
 import hurdline.page.ReportPage;
 import hurdline.study.Effort;
-import hurdline.table.AnswerFolder;
 import hurdline.table.YardTables;
 import hurdline.words.Wording;
 import hurdline.words.YardWords;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -67,18 +63,12 @@ final class YardVerb implements Callable<Integer> {
     if (vary.isGiven()) {
       return varied(effort);
     }
-    Wording wording = shown.wording();
-    Studies.Sizing sizing = setting.studies().yard(choice.file(), choice.chosen(), effort, yard.ask());
-    AnswerFolder folder =
-        out == null
-            ? AnswerFolder.beside(choice.file(), LocalDateTime.now())
-            : AnswerFolder.named(out);
-    try (Drawing drawing = Drawing.begin()) {
-      Optional<YardAnswer> found = Played.inSight(setting, shown, sizing.plays(), sizing::play);
-      return report(found, new AnswerFiles(folder, drawing), wording);
-    } finally {
-      folder.giveBack();
-    }
+    Reporting reporting = new Reporting(setting, shown);
+    return reporting.play(
+        choice.file(),
+        out,
+        setting.studies().yard(choice.file(), choice.chosen(), effort, yard.ask()),
+        YardVerb::parts);
   }
 
   private int varied(Effort effort) throws IOException {
@@ -94,21 +84,12 @@ final class YardVerb implements Callable<Integer> {
                 .grid(choice.file(), choice.chosen(), yard.ask(), vary.keys(), effort));
   }
 
-  private int report(Optional<YardAnswer> found, AnswerFiles files, Wording wording)
-      throws IOException {
-    if (found.isEmpty()) {
-      setting.err().println("Stopped before the first replication was done; nothing is written.");
-      return ExitCode.STOPPED.number();
-    }
-    YardAnswer answer = found.get();
+  private static Reporting.Parts parts(YardAnswer answer, Wording wording) {
     YardFigures figures = new YardFigures(answer, wording);
-    files.write(
-        answer,
+    return new Reporting.Parts(
         new YardTables(answer).all(),
         figures::all,
-        () -> ReportPage.html(answer, wording, figures));
-    List<String> lines = new YardWords(answer, wording).lines();
-    new Told(setting, shown).tell(answer, answer.warnings(), lines, files.folder());
-    return (answer.header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
+        () -> ReportPage.html(answer, wording, figures),
+        () -> new YardWords(answer, wording).lines());
   }
 }

@@ -6,6 +6,7 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridKey;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
@@ -17,7 +18,6 @@ import hurdline.study.Aim;
 import hurdline.study.Chosen;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
-import hurdline.study.Run;
 import hurdline.study.SeasonAsk;
 import hurdline.study.Span;
 import hurdline.study.YardAsk;
@@ -33,7 +33,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
-import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,7 +58,7 @@ class CommandTest {
         new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
   }
 
-  private int call(Studies.Playing engine, String... args) {
+  private int call(Studies.Study<RunAnswer> engine, String... args) {
     return call(studies(engine), args);
   }
 
@@ -68,11 +67,11 @@ class CommandTest {
   }
 
   /** An engine that takes any plant and effort and plays as it is told. */
-  private static Studies studies(Studies.Playing engine) {
+  private static Studies studies(Studies.Study<RunAnswer> engine) {
     return new Playing(engine, (chosen, effort) -> {});
   }
 
-  private record Playing(Studies.Playing engine, BiConsumer<Chosen, Effort> asked)
+  private record Playing(Studies.Study<RunAnswer> engine, BiConsumer<Chosen, Effort> asked)
       implements Studies {
     @Override
     public PaperAnswer onPaper(Path file, Chosen chosen) {
@@ -81,13 +80,13 @@ class CommandTest {
     }
 
     @Override
-    public Studies.Playing run(Path file, Chosen chosen, Effort effort) {
+    public Studies.Waiting<RunAnswer> run(Path file, Chosen chosen, Effort effort) {
       asked.accept(chosen, effort);
-      return engine;
+      return new Studies.Waiting<>(effort.replications(), engine);
     }
 
     @Override
-    public Studies.Planning season(
+    public Studies.Waiting<SeasonAnswer> season(
         List<Path> files, SeasonAsk ask, Chosen chosen, Effort effort) {
       throw new UnsupportedOperationException("SeasonCommandTest asks for seasons");
     }
@@ -116,46 +115,24 @@ class CommandTest {
     }
 
     @Override
-    public Studies.Sizing yard(Path file, Chosen chosen, Effort effort, YardAsk ask) {
+    public Studies.Waiting<YardAnswer> yard(
+        Path file, Chosen chosen, Effort effort, YardAsk ask) {
       asked.accept(chosen, effort);
       boolean stops = ask.equals(
               new YardAsk(Optional.of("stopped"), 0.125, java.util.OptionalDouble.of(0.9), true));
-      return new SampleSizing(stops ? SampleYard.stopped() : SampleYard.tooSmall());
+      YardAnswer answer = stops ? SampleYard.stopped() : SampleYard.tooSmall();
+      return new Studies.Waiting<>(15, (progress, stop) -> Optional.of(answer));
     }
 
     @Override
-    public Studies.Comparing compare(Path file, Chosen base, CompareAsk ask, Effort effort) {
+    public Studies.Waiting<CompareAnswer> compare(
+        Path file, Chosen base, CompareAsk ask, Effort effort) {
       asked.accept(base, effort);
       CompareAnswer answer = ask.among().contains("stopped") ? SampleCompare.stopped() : SampleCompare.two();
-      return new Studies.Comparing() {
-        @Override
-        public int plays() {
-          return 3 * effort.replications();
-        }
-
-        @Override
-        public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
-          return ask.among().contains("nothing") ? Optional.empty() : Optional.of(answer);
-        }
-      };
-    }
-  }
-
-  private static final class SampleSizing implements Studies.Sizing {
-    private final YardAnswer answer;
-
-    SampleSizing(YardAnswer answer) {
-      this.answer = answer;
-    }
-
-    @Override
-    public int plays() {
-      return 15;
-    }
-
-    @Override
-    public Optional<YardAnswer> play(Run.Progress progress, BooleanSupplier stop) {
-      return Optional.ofNullable(answer);
+      return new Studies.Waiting<>(
+          3 * effort.replications(),
+          (progress, stop) ->
+              ask.among().contains("nothing") ? Optional.empty() : Optional.of(answer));
     }
   }
 
@@ -243,7 +220,7 @@ class CommandTest {
 
   @Test
   void aFaultIsOneLineWithoutATraceAndLeavesNoFolder() throws IOException {
-    Studies.Playing broken =
+    Studies.Study<RunAnswer> broken =
         (done, stop) -> {
           throw new IllegalStateException("balance of hurd is off\nby 3 kg");
         };
@@ -259,7 +236,7 @@ class CommandTest {
 
   @Test
   void ctrlCKeepsWhatIsDoneAndSaysSo() throws IOException, InterruptedException {
-    Studies.Playing interrupted =
+    Studies.Study<RunAnswer> interrupted =
         (done, stop) -> {
           Signal.raise(new Signal("INT"));
           for (int waited = 0; waited < 500 && !stop.getAsBoolean(); waited++) {

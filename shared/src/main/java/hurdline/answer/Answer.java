@@ -1,5 +1,7 @@
 package hurdline.answer;
 
+import java.util.List;
+
 /**
  * What a verb found out: all that words, tables, charts and the page need, and nothing of the
  * engine.
@@ -15,4 +17,7 @@ public sealed interface Answer
 
   /** What the plant is made of. */
   Outline outline();
+
+  /** What {@code check} warns of, whole lines. */
+  List<String> warnings();
 }
