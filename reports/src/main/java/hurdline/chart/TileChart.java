@@ -247,11 +247,9 @@ final class TileChart {
   }
 
   private String text(GridRow row) {
-    if (row == null) {
-      return "left out";
-    }
-    String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
-    return number(row) + (range.isEmpty() ? "" : " (" + range + ")");
+    return row == null
+        ? "left out"
+        : wording.cell(row.mean(), row.low95(), row.high95(), row.unit());
   }
 
   private Figure.Grid table() {

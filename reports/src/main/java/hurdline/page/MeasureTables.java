@@ -55,15 +55,11 @@ final class MeasureTables {
                 rows.add(
                     List.of(
                         label,
-                        mean(row),
+                        wording.number(row.mean(), row.low95(), row.high95(), row.unit()),
                         wording.unit(row.unit()),
                         wording.interval(row.mean(), row.low95(), row.high95(), row.unit()),
                         wording.number(row.p05(), row.low95(), row.high95(), row.unit()),
                         wording.number(row.p95(), row.low95(), row.high95(), row.unit()))));
-  }
-
-  private String mean(SummaryRow row) {
-    return wording.number(row.mean(), row.low95(), row.high95(), row.unit());
   }
 
   boolean hasStops() {
@@ -137,9 +133,8 @@ final class MeasureTables {
         String[] cells =
             rows.computeIfAbsent(
                 String.join(": ", match.names()), name -> new String[measures.size()]);
-        String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
         cells[measures.indexOf(match.measure())] =
-            mean(row) + (range.isEmpty() ? "" : " (" + range + ")");
+            wording.cell(row.mean(), row.low95(), row.high95(), row.unit());
       }
     }
     List<List<String>> table = new ArrayList<>();

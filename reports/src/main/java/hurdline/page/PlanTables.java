@@ -253,12 +253,9 @@ final class PlanTables {
   }
 
   private String cell(SummaryRow row) {
-    if (Double.isNaN(row.mean())) {
-      return "";
-    }
-    String number = wording.number(row.mean(), row.low95(), row.high95(), row.unit());
-    String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
-    return range.isEmpty() ? number : number + " (" + range + ")";
+    return Double.isNaN(row.mean())
+        ? ""
+        : wording.cell(row.mean(), row.low95(), row.high95(), row.unit());
   }
 
   /** A chance in whole percents, its interval being wide. */

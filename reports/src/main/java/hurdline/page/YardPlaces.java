@@ -47,13 +47,7 @@ final class YardPlaces {
     return answer
         .find(answer.header().option(), measure.of(place.name()))
         .filter(row -> !Double.isNaN(row.mean()))
-        .map(this::withInterval)
+        .map(row -> wording.cell(row.mean(), row.low95(), row.high95(), row.unit()))
         .orElse("none");
-  }
-
-  private String withInterval(SummaryRow row) {
-    String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
-    return wording.number(row.mean(), row.low95(), row.high95(), row.unit())
-        + (range.isEmpty() ? "" : " (" + range + ")");
   }
 }

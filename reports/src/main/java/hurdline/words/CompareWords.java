@@ -114,22 +114,16 @@ public final class CompareWords {
 
   private String title() {
     Header header = answer.header();
-    String changes =
-        header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    TitleWords title = new TitleWords(header, wording);
     return header.plant()
         + ", base"
-        + changes
+        + title.changes()
         + (answer.options().isEmpty() ? "" : " against ")
         + answer.options().stream()
             .map(CompareAnswer.Option::name)
             .collect(Collectors.joining(", "))
         + ", "
-        + wording.span(header.from(), header.to())
-        + ", "
-        + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
-        + (header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "")
-        + ", seed "
-        + header.seed();
+        + title.played();
   }
 
   private String differences(String option) {
@@ -146,7 +140,7 @@ public final class CompareWords {
   }
 
   /** {@code +120 ton (80 to 160)}, or that the two are not told apart. */
-  public String told(DifferenceRow row) {
+  private String told(DifferenceRow row) {
     int count = answer.header().replications();
     if (count < 2) {
       return signed(row) + " in one replication, which tells nothing of chance";
@@ -154,10 +148,10 @@ public final class CompareWords {
     if (row.difference() == 0 && row.lowJoint() == row.highJoint()) {
       return "unchanged";
     }
-    String range = wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
     if (row.toldApart()) {
-      return signed(row) + (range.isEmpty() ? "" : " (" + range + ")");
+      return signed(row);
     }
+    String range = wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
     return "not told apart at "
         + count
         + " replications"
@@ -172,9 +166,8 @@ public final class CompareWords {
   }
 
   private String signed(DifferenceRow row) {
-    String number = wording.number(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
-    String unit = row.unit().equals("count") ? "" : " " + wording.unit(row.unit());
-    return (row.difference() > 0 ? "+" : "") + number + unit;
+    return (row.difference() > 0 ? "+" : "")
+        + wording.withInterval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
   }
 
   private String held(String option) {

@@ -70,15 +70,11 @@ public final class GainWords {
   }
 
   private String told(GainRow row) {
-    String range = wording.interval(row.gain(), row.low95(), row.high95(), row.unit());
     return row.what()
         + " ("
         + row.more()
         + ") +"
-        + wording.number(row.gain(), row.low95(), row.high95(), row.unit())
-        + " "
-        + wording.unit(row.unit())
-        + (range.isEmpty() ? "" : " (" + range + ")");
+        + wording.withInterval(row.gain(), row.low95(), row.high95(), row.unit());
   }
 
   /** Where anything is told from none: what would be thought from the holders. */

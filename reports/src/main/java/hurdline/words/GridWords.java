@@ -7,6 +7,7 @@ import hurdline.answer.GridRow;
 import hurdline.answer.Header;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -95,23 +96,18 @@ public final class GridWords {
 
   private String title() {
     Header header = answer.header();
-    String changes =
-        header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    TitleWords title = new TitleWords(header, wording);
     return header.plant()
         + ", "
         + keys.plants()
-        + changes
+        + title.changes()
         + ", "
         + keys.ranges()
         + " ("
         + answer.cells().size()
         + (answer.keys().size() == 1 ? " values" : " cells")
         + "), "
-        + wording.span(header.from(), header.to())
-        + ", "
-        + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
-        + " each, seed "
-        + header.seed();
+        + title.playedEach();
   }
 
   /** What a drawn measure is called. */
@@ -132,15 +128,10 @@ public final class GridWords {
 
   /** Whether a measure is the same in all cells but for rounding. */
   private boolean isLevel(String measure, String plant) {
-    double[] means = rows(measure, plant).stream().mapToDouble(GridRow::mean).toArray();
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    for (double mean : means) {
-      least = Math.min(least, mean);
-      most = Math.max(most, mean);
-    }
-    return means.length > 1
-        && most - least <= 1e-9 * Math.max(Math.abs(most), Math.abs(least));
+    DoubleSummaryStatistics means =
+        rows(measure, plant).stream().mapToDouble(GridRow::mean).summaryStatistics();
+    double furthest = Math.max(Math.abs(means.getMax()), Math.abs(means.getMin()));
+    return means.getCount() > 1 && means.getMax() - means.getMin() <= 1e-9 * furthest;
   }
 
   private String level(GridBest best) {
@@ -239,9 +230,7 @@ public final class GridWords {
 
   /** {@code 2,560 ton (2,520 to 2,600)}. */
   private String amount(GridRow row) {
-    String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
-    String number = wording.number(row.mean(), row.low95(), row.high95(), row.unit());
-    return number + " " + wording.unit(row.unit()) + (range.isEmpty() ? "" : " (" + range + ")");
+    return wording.withInterval(row.mean(), row.low95(), row.high95(), row.unit());
   }
 
   private Optional<String> leftOut() {

@@ -8,6 +8,7 @@ import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -84,13 +85,7 @@ public final class MillWords {
 
   /** Mean energy over mean mass in a month, all screens together. */
   public double perTonne(String option, String mill, String month) {
-    double mass = 0;
-    double energy = 0;
-    for (MillRow row : rows(mill, option)) {
-      mass += inMonth(option, month, Measure.MACHINE_SCREEN_MASS.of(mill, row.screen()));
-      energy += inMonth(option, month, Measure.MACHINE_SCREEN_ENERGY.of(mill, row.screen()));
-    }
-    return mass > 0 ? energy / mass : Double.NaN;
+    return perTonne(option, mill, measure -> inMonth(option, month, measure));
   }
 
   /** Of what was milled, the share on a screen. */
@@ -110,7 +105,7 @@ public final class MillWords {
     for (String mill : mills()) {
       List<String> parts = new ArrayList<>();
       for (String plant : plants()) {
-        double perTonne = wholePerTonne(plant, mill);
+        double perTonne = perTonne(plant, mill, measure -> mean(plant, measure));
         if (!Double.isNaN(perTonne)) {
           parts.add(
               unit(perTonne)
@@ -134,12 +129,12 @@ public final class MillWords {
     return all;
   }
 
-  private double wholePerTonne(String option, String mill) {
+  private double perTonne(String option, String mill, ToDoubleFunction<String> mean) {
     double mass = 0;
     double energy = 0;
     for (MillRow row : rows(mill, option)) {
-      mass += mean(option, Measure.MACHINE_SCREEN_MASS.of(mill, row.screen()));
-      energy += mean(option, Measure.MACHINE_SCREEN_ENERGY.of(mill, row.screen()));
+      mass += mean.applyAsDouble(Measure.MACHINE_SCREEN_MASS.of(mill, row.screen()));
+      energy += mean.applyAsDouble(Measure.MACHINE_SCREEN_ENERGY.of(mill, row.screen()));
     }
     return mass > 0 ? energy / mass : Double.NaN;
   }

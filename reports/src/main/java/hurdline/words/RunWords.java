@@ -115,23 +115,8 @@ public final class RunWords {
 
   String title() {
     Header header = answer.header();
-    String changes =
-        header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
-    String count =
-        header.replications() == 1 ? "1 replication" : header.replications() + " replications";
-    String stopped =
-        header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "";
-    return header.plant()
-        + ", "
-        + header.option()
-        + changes
-        + ", "
-        + wording.span(header.from(), header.to())
-        + ", "
-        + count
-        + stopped
-        + ", seed "
-        + header.seed();
+    TitleWords title = new TitleWords(header, wording);
+    return header.plant() + ", " + header.option() + title.changes() + ", " + title.played();
   }
 
   private String fed(Outline.Line line) {

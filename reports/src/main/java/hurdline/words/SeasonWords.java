@@ -49,18 +49,15 @@ public final class SeasonWords {
   }
 
   private String avoided(AvoidedRow row) {
-    String range = wording.interval(row.worth(), row.low95(), row.high95(), row.unit());
+    boolean ranges = !wording.interval(row.worth(), row.low95(), row.high95(), row.unit()).isEmpty();
     return "Without the changeover of "
         + wording.date(row.from())
         + ", "
         + row.plan()
         + " earns "
-        + wording.number(row.worth(), row.low95(), row.high95(), row.unit())
-        + " "
-        + row.unit()
-        + (range.isEmpty() ? "" : " (" + range + ")")
+        + wording.withInterval(row.worth(), row.low95(), row.high95(), row.unit())
         + " more"
-        + (row.toldApart() || range.isEmpty() ? "." : ", not told apart from nothing.");
+        + (row.toldApart() || !ranges ? "." : ", not told apart from nothing.");
   }
 
   /** Which plan earns the most, and which most surely finishes its crops. */
@@ -76,21 +73,15 @@ public final class SeasonWords {
   private String title() {
     Header header = answer.header();
     String option = header.option().equals("base") ? "" : " with " + header.option();
-    String changes =
-        header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    TitleWords title = new TitleWords(header, wording);
     return header.plant()
         + ", season "
         + (answer.plans().size() == 1 ? "plan " : "plans ")
         + names()
         + option
-        + changes
+        + title.changes()
         + ", "
-        + wording.span(header.from(), header.to())
-        + ", "
-        + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
-        + (header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "")
-        + ", seed "
-        + header.seed();
+        + title.played();
   }
 
   /** The plans by name, as they were asked for. */
@@ -249,17 +240,12 @@ public final class SeasonWords {
   }
 
   /** {@code +40,000 USD (30,000 to 50,000)}. */
-  public String told(DifferenceRow row) {
+  private String told(DifferenceRow row) {
     if (row.difference() == 0 && !(row.highJoint() > row.lowJoint())) {
       return "no difference";
     }
-    String range = wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
-    String number = wording.number(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
     return (row.difference() > 0 ? "+" : "")
-        + number
-        + " "
-        + wording.unit(row.unit())
-        + (range.isEmpty() ? "" : " (" + range + ")");
+        + wording.withInterval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
   }
 
   private String surest() {

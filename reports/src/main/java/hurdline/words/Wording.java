@@ -33,8 +33,22 @@ public final class Wording {
 
   /** {@code 2,560 ton (2,520 to 2,600)}; without the bracket where there is no interval. */
   public String withInterval(SummaryRow row) {
-    String range = interval(row.mean(), row.low95(), row.high95(), row.unit());
-    return range.isEmpty() ? amount(row) : amount(row) + " (" + range + ")";
+    return withInterval(row.mean(), row.low95(), row.high95(), row.unit());
+  }
+
+  /** The same of any value between two limits. */
+  public String withInterval(double value, double low, double high, String unit) {
+    return withUnit(number(value, low, high, unit), unit) + bracket(value, low, high, unit);
+  }
+
+  /** {@code 2,560 (2,520 to 2,600)}, for a cell whose column has the unit. */
+  public String cell(double value, double low, double high, String unit) {
+    return number(value, low, high, unit) + bracket(value, low, high, unit);
+  }
+
+  private String bracket(double value, double low, double high, String unit) {
+    String range = interval(value, low, high, unit);
+    return range.isEmpty() ? "" : " (" + range + ")";
   }
 
   /** {@code 57 % (54 to 60 %)} of a line's hours. */

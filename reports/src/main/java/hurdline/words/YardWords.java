@@ -58,23 +58,15 @@ public final class YardWords {
 
   private String title() {
     Header header = answer.header();
-    String changes =
-        header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    TitleWords title = new TitleWords(header, wording);
     return header.plant()
         + ", "
         + header.option()
-        + changes
+        + title.changes()
         + ", yard of "
         + answer.asked().crop()
         + ", "
-        + header.from()
-        + " to "
-        + header.to()
-        + ", "
-        + (header.replications() == 1 ? "1 replication" : header.replications() + " replications")
-        + (header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "")
-        + ", seed "
-        + header.seed();
+        + title.played();
   }
 
   private String needs() {
@@ -206,15 +198,11 @@ public final class YardWords {
   }
 
   private String shorter(GainRow row) {
-    String range = wording.interval(row.gain(), row.low95(), row.high95(), row.unit());
     return row.what()
         + " ("
         + row.more()
         + ") "
-        + wording.number(row.gain(), row.low95(), row.high95(), row.unit())
-        + " "
-        + row.unit()
-        + (range.isEmpty() ? "" : " (" + range + ")");
+        + wording.withInterval(row.gain(), row.low95(), row.high95(), row.unit());
   }
 
   private Optional<String> acres() {
