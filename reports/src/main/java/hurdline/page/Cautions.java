@@ -7,6 +7,24 @@ import java.util.List;
 final class Cautions {
   private Cautions() {}
 
+  /**
+   * The last part of a report: what this very plant adds to that, and what its file is warned of.
+   *
+   * @param own of the plant
+   * @param warnings what {@code check} warns of, whole lines
+   */
+  static Section section(List<Note> own, List<String> warnings) {
+    return new Section("cautions", "Cautions", true, html -> write(html, own, warnings));
+  }
+
+  private static void write(Html html, List<Note> own, List<String> warnings) {
+    html.notes(own);
+    if (!warnings.isEmpty()) {
+      html.paragraph("The plant file gives warnings:").list(warnings);
+    }
+    html.notes(standing());
+  }
+
   static List<Note> standing() {
     return List.of(
         new Note(

@@ -25,19 +25,13 @@ final class CompareSections {
   }
 
   List<Section> all() {
-    List<Figure> holders = figures.holders();
     List<Figure> gains = figures.gains();
     List<Section> all = new ArrayList<>();
     all.add(new Section("answer", "The answer", true, this::writeAnswer));
     all.add(
         new Section(
-            "differences", "What differs", true, html -> figures.differences().forEach(html::figure)));
-    all.add(
-        new Section(
-            "holds",
-            "Where the holder moves",
-            !holders.isEmpty(),
-            html -> holders.forEach(html::figure)));
+            "differences", "What differs", true, html -> html.figures(figures.differences())));
+    all.add(Section.of("holds", "Where the holder moves", figures.holders()));
     all.add(
         new Section(
             "best", "Which is the best", answer.further().best().isAsked(), this::writeBest));
@@ -46,16 +40,15 @@ final class CompareSections {
             "gain", "What more of each thing brings", !gains.isEmpty(), html -> writeGains(html, gains)));
     all.add(new MillSection(answer, wording, figures).section());
     all.addAll(new WorthSections(answer, wording, figures).all());
-    all.add(new Section("assumes", "What these figures assume", true, this::writeAssumptions));
-    all.add(new Section("cautions", "Cautions", true, this::writeCautions));
+    all.add(Assumptions.section(answer.header(), wording, answer.assumptions()));
+    all.add(Cautions.section(answer.cautions(), answer.warnings()));
     return all;
   }
 
   private void writeAnswer(Html html) {
-    html.raw("<div class=\"answer\">\n");
-    words.sentences().forEach(html::paragraph);
-    words.best().ifPresent(best -> html.paragraph("The " + best + "."));
-    html.raw("</div>\n");
+    List<String> sentences = new ArrayList<>(words.sentences());
+    words.best().ifPresent(best -> sentences.add("The " + best + "."));
+    html.answer(sentences);
     Header header = answer.header();
     if (header.stopped()) {
       html.paragraph(
@@ -114,21 +107,6 @@ final class CompareSections {
         "Each thing has a tenth more alone, so gains do not add up: once one holder is relieved, the"
             + " next holds. What the holders of the line suggest stands beside it in the last column;"
             + " stops, changes and want of bales hold too and are not in it.");
-    gains.forEach(html::figure);
-  }
-
-  private void writeAssumptions(Html html) {
-    html.table("settings", Settings.grid(answer.header(), wording));
-    RunSections.writeNotes(html, answer.assumptions());
-    html.paragraph(
-        "Tables beside this page are in metric units, a t being 1000 kg, with all digits.");
-  }
-
-  private void writeCautions(Html html) {
-    RunSections.writeNotes(html, answer.cautions());
-    if (!answer.warnings().isEmpty()) {
-      html.paragraph("The plant file gives warnings:").list(answer.warnings());
-    }
-    RunSections.writeNotes(html, Cautions.standing());
+    html.figures(gains);
   }
 }

@@ -32,7 +32,7 @@ final class DaySection {
     if (figures.isEmpty()) {
       html.paragraph("The span is too long for a picture; two weeks at most can be read.");
     }
-    figures.forEach(html::figure);
+    html.figures(figures);
     html.table("hours in the span by state", hours());
     List<List<String>> stops = stops();
     if (stops.isEmpty()) {

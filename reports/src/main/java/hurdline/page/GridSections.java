@@ -24,34 +24,28 @@ final class GridSections {
   }
 
   List<Section> all() {
-    List<Figure> leads = figures.leads();
     List<Figure> goals = figures.goals();
-    List<Figure> others = figures.others();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
-        new Section(
-            "best",
-            "Which " + answer.called() + " is best where",
-            !leads.isEmpty(),
-            html -> leads.forEach(html::figure)),
+        Section.of("best", "Which " + answer.called() + " is best where", figures.leads()),
         new Section(
             "responses",
             "How margin and throughput answer",
             !goals.isEmpty(),
             html -> writeResponses(html, goals)),
-        new Section(
-            "besides",
-            "What is left over, and the yard",
-            !others.isEmpty(),
-            html -> others.forEach(html::figure)),
-        new Section("assumes", "What these figures assume", true, this::writeAssumptions),
-        new Section("cautions", "Cautions", true, this::writeCautions));
+        Section.of("besides", "What is left over, and the yard", figures.others()),
+        Assumptions.section(
+            answer.header(),
+            wording,
+            html -> html.table("what is varied", keys()),
+            answer.assumptions(),
+            "The table beside this page, grid.csv, has every measure in every cell, in metric units, a t"
+                + " being 1000 kg, with all digits."),
+        Cautions.section(answer.cautions(), answer.warnings()));
   }
 
   private void writeAnswer(Html html) {
-    html.raw("<div class=\"answer\">\n");
-    new GridWords(answer, wording).sentences().forEach(html::paragraph);
-    html.raw("</div>\n");
+    html.answer(new GridWords(answer, wording).sentences());
     html.paragraph(
         answer.header().replications() > 1
             ? "In brackets stand 95 % intervals of means. Values are called told apart by intervals of"
@@ -82,16 +76,7 @@ final class GridSections {
               + " changes, a dashed line marks where the curves cross; the grey band ends where the"
               + " two are told apart.");
     }
-    goals.forEach(html::figure);
-  }
-
-  private void writeAssumptions(Html html) {
-    html.table("settings", Settings.grid(answer.header(), wording));
-    html.table("what is varied", keys());
-    RunSections.writeNotes(html, answer.assumptions());
-    html.paragraph(
-        "The table beside this page, grid.csv, has every measure in every cell, in metric units, a t"
-            + " being 1000 kg, with all digits.");
+    html.figures(goals);
   }
 
   private Figure.Grid keys() {
@@ -101,13 +86,5 @@ final class GridSections {
           List.of(key.path(), key.said(), String.join(", ", key.values().stream().map(GridKey.Value::text).toList())));
     }
     return new Figure.Grid(List.of("key", "asked for", "values"), rows);
-  }
-
-  private void writeCautions(Html html) {
-    RunSections.writeNotes(html, answer.cautions());
-    if (!answer.warnings().isEmpty()) {
-      html.paragraph("The plant file gives warnings:").list(answer.warnings());
-    }
-    RunSections.writeNotes(html, Cautions.standing());
   }
 }

@@ -1,5 +1,6 @@
 package hurdline.page;
 
+import hurdline.answer.Note;
 import hurdline.chart.Figure;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -45,6 +46,28 @@ final class Html {
     raw("<ul>\n");
     items.forEach(item -> element("li", item));
     return raw("</ul>\n");
+  }
+
+  /** The sentences at the head of a report. */
+  Html answer(List<String> sentences) {
+    raw("<div class=\"answer\">\n");
+    sentences.forEach(this::paragraph);
+    return raw("</div>\n");
+  }
+
+  /** Titles with their texts; nothing where there are none. */
+  Html notes(List<Note> notes) {
+    if (!notes.isEmpty()) {
+      raw("<dl>\n");
+      notes.forEach(note -> element("dt", note.title()).element("dd", note.text()));
+      raw("</dl>\n");
+    }
+    return this;
+  }
+
+  Html figures(List<Figure> figures) {
+    figures.forEach(this::figure);
+    return this;
   }
 
   /** A chart and under it the table of its figures; on paper a chart and its title stay together. */

@@ -38,7 +38,7 @@ final class MillSection {
             + " grade far above its orders is milled for the yard, one below them is late. Energy is"
             + " what the motor drew with that screen in, idle and starting included, over what it took"
             + " in.");
-    figures.mills().forEach(html::figure);
+    html.figures(figures.mills());
     if (!currency.isEmpty()) {
       html.table("what peak demand costs by month", demand());
     }

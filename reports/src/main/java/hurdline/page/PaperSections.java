@@ -24,11 +24,7 @@ final class PaperSections {
             "Warnings",
             !answer.warnings().isEmpty(),
             html -> html.list(answer.warnings())),
-        new Section(
-            "cautions",
-            "Cautions",
-            true,
-            html -> RunSections.writeNotes(html, Cautions.standing())));
+        Cautions.section(List.of(), List.of()));
   }
 
   private void writeLines(Html html) {

@@ -1,7 +1,6 @@
 package hurdline.page;
 
 import hurdline.answer.HolderRow;
-import hurdline.answer.Note;
 import hurdline.answer.RunAnswer;
 import hurdline.chart.Figure;
 import hurdline.chart.Figures;
@@ -10,6 +9,7 @@ import hurdline.measure.State;
 import hurdline.words.AgainWords;
 import hurdline.words.RunWords;
 import hurdline.words.Wording;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -33,10 +33,8 @@ final class RunSections {
   List<Section> all() {
     List<Figure> holders = figures.holders();
     List<Figure> flows = figures.flows();
-    List<Figure> weeks = figures.weeks();
     List<Figure> yard = figures.yard();
     List<Figure> money = figures.money();
-    List<Figure> energy = figures.energy();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
         new Section(
@@ -51,7 +49,7 @@ final class RunSections {
             "Where each machine's time goes",
             !answer.machines().isEmpty(),
             html -> writeTime(html, figures.machineTime())),
-        new Section("weeks", "Week by week", !weeks.isEmpty(), html -> weeks.forEach(html::figure)),
+        Section.of("weeks", "Week by week", figures.weeks()),
         new Section(
             "day",
             "A day under the glass",
@@ -63,18 +61,16 @@ final class RunSections {
             !yard.isEmpty() || tables.hasTrucks(),
             html -> writeYard(html, yard)),
         new Section("money", "Money", !money.isEmpty(), html -> writeMoney(html, money)),
-        new Section(
-            "energy", "Electricity", !energy.isEmpty(), html -> energy.forEach(html::figure)),
-        new Section("assumes", "What these figures assume", true, this::writeAssumptions),
-        new Section("cautions", "Cautions", true, this::writeCautions));
+        Section.of("energy", "Electricity", figures.energy()),
+        Assumptions.section(answer.header(), wording, this::writeAgain, answer.assumptions()),
+        Cautions.section(answer.cautions(), answer.warnings()));
   }
 
   private void writeAnswer(Html html) {
-    html.raw("<div class=\"answer\">\n");
     RunWords words = new RunWords(answer, wording);
-    words.twoSentences().forEach(html::paragraph);
-    words.mostSeasons().ifPresent(html::paragraph);
-    html.raw("</div>\n");
+    List<String> sentences = new ArrayList<>(words.twoSentences());
+    words.mostSeasons().ifPresent(sentences::add);
+    html.answer(sentences);
     if (answer.header().stopped()) {
       html.paragraph(
           "The run was stopped: "
@@ -97,7 +93,7 @@ final class RunSections {
         "Each scheduled hour of a line is put down to the one thing that kept its feeder from"
             + " running faster, followed through full and empty bins to its root. The hours add up"
             + " to the scheduled hours.");
-    holders.forEach(html::figure);
+    html.figures(holders);
     html.list(
         Stream.of(Cause.values())
             .filter(this::isCause)
@@ -131,11 +127,11 @@ final class RunSections {
     html.paragraph(
         "Mean flows over the scheduled hours, stops and waits included. The box with the heavy"
             + " frame held the line for the largest share of them.");
-    flows.forEach(html::figure);
+    html.figures(flows);
   }
 
   private void writeTime(Html html, List<Figure> time) {
-    time.forEach(html::figure);
+    html.figures(time);
     html.list(
         Stream.of(State.values())
             .map(state -> state.word().replace('_', ' ') + ": " + state.sentence() + ".")
@@ -149,14 +145,14 @@ final class RunSections {
   }
 
   private void writeYard(Html html, List<Figure> yard) {
-    yard.forEach(html::figure);
+    html.figures(yard);
     if (tables.hasTrucks()) {
       html.table("trucks", tables.trucks());
     }
   }
 
   private void writeMoney(Html html, List<Figure> money) {
-    money.forEach(html::figure);
+    html.figures(money);
     html.table("products", tables.products());
     if (tables.hasLineMoney()) {
       html.table("margin by line", tables.lineMoney());
@@ -166,28 +162,8 @@ final class RunSections {
     html.paragraph("The margin is before interest and tax, and before the cost of any option.");
   }
 
-  private void writeAssumptions(Html html) {
-    html.table("settings", Settings.grid(answer.header(), wording));
+  private void writeAgain(Html html) {
     html.paragraph("The same answer again, from the folder of the plant file:");
     html.raw("<p><code>").text(new AgainWords(answer.header()).run()).raw("</code></p>\n");
-    writeNotes(html, answer.assumptions());
-    html.paragraph(
-        "Tables beside this page are in metric units, a t being 1000 kg, with all digits.");
-  }
-
-  private void writeCautions(Html html) {
-    writeNotes(html, answer.cautions());
-    if (!answer.warnings().isEmpty()) {
-      html.paragraph("The plant file gives warnings:").list(answer.warnings());
-    }
-    writeNotes(html, Cautions.standing());
-  }
-
-  static void writeNotes(Html html, List<Note> notes) {
-    if (!notes.isEmpty()) {
-      html.raw("<dl>\n");
-      notes.forEach(note -> html.element("dt", note.title()).element("dd", note.text()));
-      html.raw("</dl>\n");
-    }
   }
 }

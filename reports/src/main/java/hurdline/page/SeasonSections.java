@@ -38,18 +38,15 @@ final class SeasonSections {
             "machines", "The machines", true, html -> writeMachines(html, figures.machines())),
         new Section("money", "Money", !money.isEmpty(), html -> writeMoney(html, money)),
         new Section("crews", "Crews", true, this::writeCrews),
-        new Section(
-            "energy", "Electricity", true, html -> figures.months().forEach(html::figure)),
+        Section.of("energy", "Electricity", figures.months()),
         new Section(
             "differences", "Plan against plan", answer.plans().size() > 1, this::writeDifferences),
-        new Section("assumes", "What these figures assume", true, this::writeAssumptions),
-        new Section("cautions", "Cautions", true, this::writeCautions));
+        Assumptions.section(answer.header(), wording, answer.assumptions()),
+        Cautions.section(answer.cautions(), answer.warnings()));
   }
 
   private void writeAnswer(Html html) {
-    html.raw("<div class=\"answer\">\n");
-    words.sentences().forEach(html::paragraph);
-    html.raw("</div>\n");
+    html.answer(words.sentences());
     Header header = answer.header();
     if (header.stopped()) {
       html.paragraph(
@@ -64,7 +61,7 @@ final class SeasonSections {
   }
 
   private void writeBuilding(Html html, List<Figure> building) {
-    building.forEach(html::figure);
+    html.figures(building);
     html.list(Stream.of(Use.values()).map(use -> use.word() + ": " + use.sentence() + ".").toList());
     html.table("campaigns and changeovers", tables.entries());
     html.paragraph(
@@ -86,7 +83,7 @@ final class SeasonSections {
         "Above, the building's calendar; the bar under a line's last campaign is where its end lay in"
             + " nine years of ten, the stroke its middle. Below, each machine's hours at work in every"
             + " week, means over the replications, in the paint of the crop; all plans have one scale.");
-    figures.years().forEach(html::figure);
+    html.figures(figures.years());
   }
 
   private void writeCrops(Html html) {
@@ -97,7 +94,7 @@ final class SeasonSections {
   }
 
   private void writeMachines(Html html, List<Figure> machines) {
-    machines.forEach(html::figure);
+    html.figures(machines);
     html.table("ratios after ISO 22400-2", tables.ratios());
     html.list(
         Stream.of(Kpi.values())
@@ -110,7 +107,7 @@ final class SeasonSections {
   }
 
   private void writeMoney(Html html, List<Figure> money) {
-    money.forEach(html::figure);
+    html.figures(money);
     if (tables.hasRent()) {
       html.table("owner and tenant", tables.rent());
       html.paragraph(
@@ -136,20 +133,5 @@ final class SeasonSections {
         "Each row is a plan less another in the same years; the interval holds for all pairs"
             + " together. Where it covers zero the two are not told apart. All measures are in"
             + " differences.csv.");
-  }
-
-  private void writeAssumptions(Html html) {
-    html.table("settings", Settings.grid(answer.header(), wording));
-    RunSections.writeNotes(html, answer.assumptions());
-    html.paragraph(
-        "Tables beside this page are in metric units, a t being 1000 kg, with all digits.");
-  }
-
-  private void writeCautions(Html html) {
-    RunSections.writeNotes(html, answer.cautions());
-    if (!answer.warnings().isEmpty()) {
-      html.paragraph("The plant file gives warnings:").list(answer.warnings());
-    }
-    RunSections.writeNotes(html, Cautions.standing());
   }
 }

@@ -1,5 +1,7 @@
 package hurdline.page;
 
+import hurdline.chart.Figure;
+import java.util.List;
 import java.util.function.Consumer;
 
 /**
@@ -9,4 +11,9 @@ import java.util.function.Consumer;
  * @param isWanted whether the answer has what it shows
  * @param body writes what stands under the title
  */
-record Section(String id, String title, boolean isWanted, Consumer<Html> body) {}
+record Section(String id, String title, boolean isWanted, Consumer<Html> body) {
+  /** Charts and nothing else; not wanted where there are none. */
+  static Section of(String id, String title, List<Figure> figures) {
+    return new Section(id, title, !figures.isEmpty(), html -> html.figures(figures));
+  }
+}

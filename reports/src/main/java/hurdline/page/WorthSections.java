@@ -68,7 +68,7 @@ final class WorthSections {
             + " a life is worth nothing; with payments that change their sign often there can be"
             + " several, and with a loss throughout there is none. The margin is before interest and"
             + " tax.");
-    figures.payback().forEach(html::figure);
+    html.figures(figures.payback());
   }
 
   private String quantity(PaybackRow row) {
@@ -87,14 +87,14 @@ final class WorthSections {
     html.paragraph(
         "Each line begins with what the option costs; where it crosses zero, the option has paid"
             + " back with interest.");
-    cash.forEach(html::figure);
+    html.figures(cash);
   }
 
   private void writeTornado(Html html, List<Figure> tornado) {
     html.paragraph(
         "One input at a time is put to either end, in base and option alike; the plant is played again"
             + " on the same chance. Long bars are figures worth knowing better before money is spent.");
-    tornado.forEach(html::figure);
+    html.figures(tornado);
   }
 
   private void writeBreakEven(Html html) {

@@ -24,44 +24,23 @@ final class YardSections {
   }
 
   List<Section> all() {
-    List<Figure> overflow = figures.overflow();
-    List<Figure> effects = figures.effects();
-    List<Figure> money = figures.money();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
-        new Section(
-            "overflow",
-            "How large it must be",
-            !overflow.isEmpty(),
-            html -> overflow.forEach(html::figure)),
+        Section.of("overflow", "How large it must be", figures.overflow()),
         new Section("peaks", "If it had no limit", true, html -> writePeaks(html, figures.peaks())),
-        new Section(
-            "effects",
-            "What each size holds back and loses",
-            !effects.isEmpty(),
-            html -> effects.forEach(html::figure)),
-        new Section("money", "What each size costs", !money.isEmpty(), html -> money.forEach(html::figure)),
-        new Section(
-            "gain",
-            "What shortens the peak",
-            !figures.gains().isEmpty(),
-            html -> figures.gains().forEach(html::figure)),
-        new Section(
-            "acres",
-            "How many acres can be contracted",
-            !figures.acres().isEmpty(),
-            html -> figures.acres().forEach(html::figure)),
+        Section.of("effects", "What each size holds back and loses", figures.effects()),
+        Section.of("money", "What each size costs", figures.money()),
+        Section.of("gain", "What shortens the peak", figures.gains()),
+        Section.of("acres", "How many acres can be contracted", figures.acres()),
         new Section("ground", "The ground", true, this::writeGround),
         new Section(
             "levels", "Through the year", true, this::writeLevels),
-        new Section("assumes", "What these figures assume", true, this::writeAssumptions),
-        new Section("cautions", "Cautions", true, this::writeCautions));
+        Assumptions.section(answer.header(), wording, answer.assumptions()),
+        Cautions.section(answer.cautions(), answer.warnings()));
   }
 
   private void writeAnswer(Html html) {
-    html.raw("<div class=\"answer\">\n");
-    words.sentences().forEach(html::paragraph);
-    html.raw("</div>\n");
+    html.answer(words.sentences());
     Header header = answer.header();
     if (header.stopped()) {
       html.paragraph(
@@ -105,7 +84,7 @@ final class YardSections {
     html.paragraph(
         "The last place takes whatever comes, so that nothing ever waits: this is what the seasons"
             + " would bring in at once.");
-    peaks.forEach(html::figure);
+    html.figures(peaks);
   }
 
   private void writeGround(Html html) {
@@ -118,33 +97,18 @@ final class YardSections {
           "The largest stack and the lanes are what the file says, to be taken from the local fire code and the"
               + " insurer; this report has no figure of its own for them. The ground is for stacks and lanes alone,"
               + " without roads, turning room and distance to buildings and property lines.");
-      figures.grounds().forEach(html::figure);
+      html.figures(figures.grounds());
     }
     html.element("h3", "Questions for the fire official");
     html.paragraph("Model fire codes let only so much stand in one block. Before anything is built, ask:");
-    RunSections.writeNotes(html, answer.questions());
+    html.notes(answer.questions());
   }
 
   private void writeLevels(Html html) {
-    figures.levels().forEach(html::figure);
+    html.figures(figures.levels());
     Figure.Grid places = new YardPlaces(answer, wording).grid();
     if (!places.rows().isEmpty()) {
       html.table("bales by place, the plant as the file has it", places);
     }
-  }
-
-  private void writeAssumptions(Html html) {
-    html.table("settings", Settings.grid(answer.header(), wording));
-    RunSections.writeNotes(html, answer.assumptions());
-    html.paragraph(
-        "Tables beside this page are in metric units, a t being 1000 kg, with all digits.");
-  }
-
-  private void writeCautions(Html html) {
-    RunSections.writeNotes(html, answer.cautions());
-    if (!answer.warnings().isEmpty()) {
-      html.paragraph("The plant file gives warnings:").list(answer.warnings());
-    }
-    RunSections.writeNotes(html, Cautions.standing());
   }
 }
