@@ -4,7 +4,6 @@ import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
 import hurdline.answer.CompareAnswer;
-import hurdline.answer.DifferenceRow;
 import hurdline.answer.LifeRow;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,49 +45,29 @@ public final class CompareTables {
     return table(
         "differences.csv",
         "option," + SharedTables.DIFFERENCE,
-        () -> answer.differences().stream().map(CompareTables::difference));
-  }
-
-  private static Object[] difference(DifferenceRow r) {
-    return SharedTables.difference(r.option(), r);
+        answer.differences(),
+        r -> SharedTables.difference(r, r.option()));
   }
 
   private Table holders() {
     return table(
         "holders.csv",
         "option,line,cause,hours,share,share_low_95,share_high_95",
-        () ->
-            answer.holders().stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            r.line(),
-                            r.cause(),
-                            r.hours(),
-                            r.share(),
-                            r.shareLow95(),
-                            r.shareHigh95())));
+        answer.holders(),
+        r ->
+            row(
+                r.option(), r.line(), r.cause(), r.hours(), r.share(), r.shareLow95(), r.shareHigh95()));
   }
 
   private Table payback() {
     return table(
         "payback.csv",
         "option,quantity,unit,mean,low_95,high_95,p05,p50,p95",
-        () ->
-            answer.payback().stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            r.quantity().word(),
-                            r.unit(),
-                            r.mean(),
-                            r.low95(),
-                            r.high95(),
-                            r.p05(),
-                            r.p50(),
-                            r.p95())));
+        answer.payback(),
+        r ->
+            row(
+                r.option(), r.quantity().word(), r.unit(), r.mean(), r.low95(), r.high95(), r.p05(),
+                r.p50(), r.p95()));
   }
 
   private Table lives() {
@@ -111,9 +90,7 @@ public final class CompareTables {
     return table(
         "cash.csv",
         "option,year,unit,mean,p05,p50,p95",
-        () ->
-            answer.cash().stream()
-                .map(
-                    r -> row(r.option(), r.year(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95())));
+        answer.cash(),
+        r -> row(r.option(), r.year(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95()));
   }
 }

@@ -38,52 +38,31 @@ final class FurtherTables {
     return table(
         "best.csv",
         "option,measure,unit,mean,replications,left",
-        () ->
-            best.rows().stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            best.measure(),
-                            best.unit(),
-                            r.mean(),
-                            r.replications(),
-                            r.left() ? "yes" : "no")));
+        best.rows(),
+        r ->
+            row(
+                r.option(), best.measure(), best.unit(), r.mean(), r.replications(),
+                r.left() ? "yes" : "no"));
   }
 
   private Table tornado() {
     return table(
         "tornado.csv",
         "option,input,low,high,unit,net_present_value_at_low,net_present_value_at_high",
-        () ->
-            further.tornado().stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            r.input(),
-                            r.low(),
-                            r.high(),
-                            r.unit(),
-                            r.netPresentValueAtLow(),
-                            r.netPresentValueAtHigh())));
+        further.tornado(),
+        r ->
+            row(
+                r.option(), r.input(), r.low(), r.high(), r.unit(), r.netPresentValueAtLow(),
+                r.netPresentValueAtHigh()));
   }
 
   private Table breakEven() {
     return table(
         "break_even.csv",
         "option,input,unit,value,from,to,found",
-        () ->
-            further.breakEven().stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            r.input(),
-                            r.unit(),
-                            r.value(),
-                            r.from(),
-                            r.to(),
-                            r.found() ? "yes" : "no")));
+        further.breakEven(),
+        r ->
+            row(
+                r.option(), r.input(), r.unit(), r.value(), r.from(), r.to(), r.found() ? "yes" : "no"));
   }
 }

@@ -42,20 +42,11 @@ public final class RunTables {
     return table(
         "weeks.csv",
         "option,week,from,measure,unit,mean,p05,p50,p95",
-        () ->
-            answer.weeks().stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            r.week(),
-                            r.from(),
-                            r.measure(),
-                            r.unit(),
-                            r.mean(),
-                            r.p05(),
-                            r.p50(),
-                            r.p95())));
+        answer.weeks(),
+        r ->
+            row(
+                r.option(), r.week(), r.from(), r.measure(), r.unit(), r.mean(), r.p05(), r.p50(),
+                r.p95()));
   }
 
   private Table months() {
@@ -66,20 +57,11 @@ public final class RunTables {
     return table(
         "levels.csv",
         "option,date,crop,place,unit,mean,p05,p50,p95",
-        () ->
-            answer.levels().stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            r.date(),
-                            r.crop(),
-                            r.place(),
-                            r.unit(),
-                            r.mean(),
-                            r.p05(),
-                            r.p50(),
-                            r.p95())));
+        answer.levels(),
+        r ->
+            row(
+                r.option(), r.date(), r.crop(), r.place(), r.unit(), r.mean(), r.p05(), r.p50(),
+                r.p95()));
   }
 
   private Table trace() {

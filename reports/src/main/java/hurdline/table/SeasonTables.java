@@ -3,10 +3,8 @@ package hurdline.table;
 import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
-import hurdline.answer.PlanDifference;
 import hurdline.answer.SeasonAnswer;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** The tables of season plans; where other verbs have an option, a plan's name stands. */
 public final class SeasonTables {
@@ -32,53 +30,34 @@ public final class SeasonTables {
     return table(
         "plans.csv",
         "plan,measure,unit,mean,low_95,high_95",
-        () ->
-            answer.figures().stream()
-                .map(
-                    r -> row(r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95())));
+        answer.figures(),
+        r -> row(r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95()));
   }
 
   private Table differences() {
     return table(
         "differences.csv",
         "plan,against," + SharedTables.DIFFERENCE,
-        () -> answer.differences().stream().map(SeasonTables::difference));
-  }
-
-  private static Object[] difference(PlanDifference pair) {
-    Object[] alone = SharedTables.difference(pair.plan(), pair.row());
-    return Stream.concat(
-            Stream.of(alone[0], pair.against()), Stream.of(alone).skip(1))
-        .toArray();
+        answer.differences(),
+        pair -> SharedTables.difference(pair.row(), pair.plan(), pair.against()));
   }
 
   private Table changeovers() {
     return table(
         "changeovers.csv",
         "plan,from,to,unit,worth,low_95,high_95,told_apart",
-        () ->
-            answer.avoided().stream()
-                .map(
-                    r ->
-                        row(
-                            r.plan(),
-                            r.from(),
-                            r.to(),
-                            r.unit(),
-                            r.worth(),
-                            r.low95(),
-                            r.high95(),
-                            r.toldApart() ? "yes" : "no")));
+        answer.avoided(),
+        r ->
+            row(
+                r.plan(), r.from(), r.to(), r.unit(), r.worth(), r.low95(), r.high95(),
+                r.toldApart() ? "yes" : "no"));
   }
 
   private Table strips() {
     return table(
         "strips.csv",
         "plan,machine,week,crop,hours,worked_t",
-        () ->
-            answer.strips().stream()
-                .map(
-                    r ->
-                        row(r.plan(), r.machine(), r.week(), r.crop(), r.hours(), r.workedT())));
+        answer.strips(),
+        r -> row(r.plan(), r.machine(), r.week(), r.crop(), r.hours(), r.workedT()));
   }
 }

@@ -6,6 +6,7 @@ import hurdline.answer.GainRow;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -19,10 +20,13 @@ final class SharedTables {
 
   private SharedTables() {}
 
-  /** @param option the value of the first column */
-  static Object[] difference(String option, DifferenceRow r) {
+  /** @param of what, for the columns before those of {@link #DIFFERENCE} */
+  static Object[] difference(DifferenceRow r, String... of) {
+    return Stream.concat(Stream.of(of), Stream.of(figures(r))).toArray();
+  }
+
+  private static Object[] figures(DifferenceRow r) {
     return row(
-        option,
         r.measure(),
         r.unit(),
         r.baseMean(),
@@ -65,43 +69,21 @@ final class SharedTables {
     return table(
         "summary.csv",
         "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications",
-        () ->
-            rows.stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            r.measure(),
-                            r.unit(),
-                            r.mean(),
-                            r.low95(),
-                            r.high95(),
-                            r.sd(),
-                            r.p05(),
-                            r.p50(),
-                            r.p95(),
-                            r.least(),
-                            r.most(),
-                            r.replications())));
+        rows,
+        r ->
+            row(
+                r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95(), r.sd(), r.p05(),
+                r.p50(), r.p95(), r.least(), r.most(), r.replications()));
   }
 
   static Table months(List<MonthRow> rows) {
     return table(
         "months.csv",
         "option,month,measure,unit,mean,p05,p50,p95",
-        () ->
-            rows.stream()
-                .map(
-                    r ->
-                        row(
-                            r.option(),
-                            r.month(),
-                            r.measure(),
-                            r.unit(),
-                            r.mean(),
-                            r.p05(),
-                            r.p50(),
-                            r.p95())));
+        rows,
+        r ->
+            row(
+                r.option(), r.month(), r.measure(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95()));
   }
 
   /** What more of each thing brings. */
@@ -109,18 +91,16 @@ final class SharedTables {
     return table(
         "gain.csv",
         "what,measure,unit,gain,low_95,high_95,told_apart",
-        () ->
-            gains.stream()
-                .map(
-                    r ->
-                        row(
-                            r.what(),
-                            r.measure(),
-                            r.unit(),
-                            r.gain(),
-                            r.low95(),
-                            r.high95(),
-                            r.toldApart() ? "yes" : "no")));
+        gains,
+        r ->
+            row(
+                r.what(), r.measure(), r.unit(), r.gain(), r.low95(), r.high95(),
+                r.toldApart() ? "yes" : "no"));
+  }
+
+  /** @param cells of a row, in the order of the columns */
+  static <R> Table table(String file, String columns, List<R> rows, Function<R, Object[]> cells) {
+    return table(file, columns, () -> rows.stream().map(cells));
   }
 
   static Table table(String file, String columns, Supplier<Stream<Object[]>> rows) {

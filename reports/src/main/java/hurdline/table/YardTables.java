@@ -49,10 +49,8 @@ public final class YardTables {
     return table(
         "peaks.csv",
         "crop,quantile,unit,value,low_95,high_95",
-        () ->
-            answer.peaks().stream()
-                .map(
-                    r -> row(r.crop(), r.quantile(), r.unit(), r.value(), r.low95(), r.high95())));
+        answer.peaks(),
+        r -> row(r.crop(), r.quantile(), r.unit(), r.value(), r.low95(), r.high95()));
   }
 
   private Table capacity() {
@@ -60,7 +58,8 @@ public final class YardTables {
         "capacity.csv",
         "bales,area_m2,chance_of_overflow,low_95,high_95,held_at_field_bales,lost_t,truck_waiting_d,"
             + "money_per_year,money_low_95,money_high_95",
-        () -> answer.capacity().stream().map(YardTables::capacity));
+        answer.capacity(),
+        YardTables::capacity);
   }
 
   private static Object[] capacity(CapacityRow r) {
@@ -82,49 +81,34 @@ public final class YardTables {
     return table(
         "cheapest.csv",
         "bales,money_above_cheapest,low_joint,high_joint,told_apart",
-        () ->
-            answer.capacity().stream()
-                .map(
-                    r ->
-                        row(
-                            r.bales(),
-                            r.aboveCheapest(),
-                            r.aboveLow(),
-                            r.aboveHigh(),
-                            r.toldApart() ? "yes" : "no")));
+        answer.capacity(),
+        r ->
+            row(
+                r.bales(), r.aboveCheapest(), r.aboveLow(), r.aboveHigh(),
+                r.toldApart() ? "yes" : "no"));
   }
 
   private Table acres() {
     return table(
         "acres.csv",
         "times,acres,chance_finished,low_95,high_95,left_over_bales",
-        () ->
-            answer.acres().stream()
-                .map(
-                    r ->
-                        row(r.times(), r.acres(), r.chance(), r.low95(), r.high95(), r.leftOver())));
+        answer.acres(),
+        r -> row(r.times(), r.acres(), r.chance(), r.low95(), r.high95(), r.leftOver()));
   }
 
   private Table loads() {
     return table(
         "loads.csv",
         "date,clock,field,bales,weight_t,moisture,dry_t",
-        () ->
-            answer.loads().stream()
-                .map(
-                    r ->
-                        row(r.date(), r.clock(), r.field(), r.bales(), r.weightT(), r.moisture(), r.dryT())));
+        answer.loads(),
+        r -> row(r.date(), r.clock(), r.field(), r.bales(), r.weightT(), r.moisture(), r.dryT()));
   }
 
   private Table levels() {
     return table(
         "levels.csv",
         "date,crop,place,unit,mean,p05,p50,p95",
-        () ->
-            answer.levels().stream()
-                .map(
-                    r ->
-                        row(
-                            r.date(), r.crop(), r.place(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95())));
+        answer.levels(),
+        r -> row(r.date(), r.crop(), r.place(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95()));
   }
 }
