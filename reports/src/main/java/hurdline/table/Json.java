@@ -27,6 +27,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * How records become JSON and come back: rows on one line each, {@code null} for what is not
@@ -42,8 +43,8 @@ final class Json {
         .setFormattingStyle(FormattingStyle.PRETTY)
         .registerTypeAdapter(double.class, new NumberOrNull())
         .registerTypeAdapter(Double.class, new NumberOrNull())
-        .registerTypeAdapter(LocalDate.class, new IsoDate())
-        .registerTypeAdapter(LocalDateTime.class, new IsoTime())
+        .registerTypeAdapter(LocalDate.class, new IsoText<>(LocalDate::parse))
+        .registerTypeAdapter(LocalDateTime.class, new IsoText<>(LocalDateTime::parse))
         .registerTypeAdapterFactory(new OneLineEach())
         .setExclusionStrategies(new WithoutReplications())
         .create();
@@ -71,27 +72,22 @@ final class Json {
     }
   }
 
-  private static final class IsoDate extends TypeAdapter<LocalDate> {
+  /** A date or time as it writes itself. */
+  private static final class IsoText<T> extends TypeAdapter<T> {
+    private final Function<String, T> parse;
+
+    IsoText(Function<String, T> parse) {
+      this.parse = parse;
+    }
+
     @Override
-    public void write(JsonWriter out, LocalDate value) throws IOException {
+    public void write(JsonWriter out, T value) throws IOException {
       out.value(value.toString());
     }
 
     @Override
-    public LocalDate read(JsonReader in) throws IOException {
-      return LocalDate.parse(in.nextString());
-    }
-  }
-
-  private static final class IsoTime extends TypeAdapter<LocalDateTime> {
-    @Override
-    public void write(JsonWriter out, LocalDateTime value) throws IOException {
-      out.value(value.toString());
-    }
-
-    @Override
-    public LocalDateTime read(JsonReader in) throws IOException {
-      return LocalDateTime.parse(in.nextString());
+    public T read(JsonReader in) throws IOException {
+      return parse.apply(in.nextString());
     }
   }
 

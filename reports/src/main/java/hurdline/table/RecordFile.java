@@ -15,11 +15,30 @@ import hurdline.answer.YardAnswer;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
+import java.util.stream.Stream;
 
 /** An answer as JSON, both ways: {@code record.json}, and what {@code --json} prints. */
 public final class RecordFile {
   private static final int FORMAT = 1;
   private static final Gson GSON = Json.gson();
+
+  /** Each kind of answer with the verb that its record names. */
+  private enum Kind {
+    RUN("run", RunAnswer.class),
+    CHECK("check", PaperAnswer.class),
+    COMPARE("compare", CompareAnswer.class),
+    SEASON("season", SeasonAnswer.class),
+    YARD("yard", YardAnswer.class),
+    GRID("grid", GridAnswer.class);
+
+    private final String verb;
+    private final Class<? extends Answer> type;
+
+    Kind(String verb, Class<? extends Answer> type) {
+      this.verb = verb;
+      this.type = type;
+    }
+  }
 
   private RecordFile() {}
 
@@ -57,38 +76,21 @@ public final class RecordFile {
   }
 
   private static String verb(Answer answer) {
-    if (answer instanceof RunAnswer) {
-      return "run";
-    }
-    if (answer instanceof PaperAnswer) {
-      return "check";
-    }
-    if (answer instanceof CompareAnswer) {
-      return "compare";
-    }
-    if (answer instanceof SeasonAnswer) {
-      return "season";
-    }
-    if (answer instanceof GridAnswer) {
-      return "grid";
-    }
-    if (answer instanceof YardAnswer) {
-      return "yard";
-    }
-    throw new AssertionError(answer.getClass() + " has no verb");
+    return Stream.of(Kind.values())
+        .filter(kind -> kind.type.isInstance(answer))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(answer.getClass() + " has no verb"))
+        .verb;
   }
 
   private static Class<? extends Answer> type(String verb) throws IOException {
-    return switch (verb) {
-      case "run" -> RunAnswer.class;
-      case "check" -> PaperAnswer.class;
-      case "compare" -> CompareAnswer.class;
-      case "season" -> SeasonAnswer.class;
-      case "yard" -> YardAnswer.class;
-      case "grid" -> GridAnswer.class;
-      default ->
-          throw new IOException(
-              "verb " + verb + " is not known; expected run, check, compare, season, yard or grid");
-    };
+    return Stream.of(Kind.values())
+        .filter(kind -> kind.verb.equals(verb))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IOException(
+                    "verb " + verb + " is not known; expected run, check, compare, season, yard or grid"))
+        .type;
   }
 }
