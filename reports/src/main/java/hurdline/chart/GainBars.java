@@ -1,0 +1,87 @@
+package hurdline.chart;
+
+import hurdline.answer.GainRow;
+import hurdline.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
+
+/** Bars of what one thing after another brings, in the order given, pale where that is not told from none. */
+final class GainBars {
+  private final List<GainRow> rows;
+  private final List<GainRow> drawn;
+  private final Wording wording;
+
+  GainBars(List<GainRow> rows, Wording wording) {
+    this.rows = rows;
+    this.wording = wording;
+    List<GainRow> some =
+        rows.stream().filter(row -> row.gain() != 0 || row.high95() > row.low95()).toList();
+    drawn = some.isEmpty() ? rows : some;
+  }
+
+  String svg(String name, String axis, int margins, String title, String alternative) {
+    return Look.svg(name, plot(axis), false, margins + 24 * drawn.size(), title, alternative);
+  }
+
+  private CategoryPlot plot(String axis) {
+    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    for (GainRow row : drawn) {
+      double half = wording.shown((row.high95() - row.low95()) / 2, row.unit());
+      data.add(
+          wording.shown(row.gain(), row.unit()), Double.isNaN(half) ? 0 : half, "gain", label(row));
+    }
+    NumberAxis amounts =
+        Look.numberAxis(
+            axis + ", bar of the joint 95 % interval; pale: not told from none", wording);
+    CategoryPlot plot =
+        Look.lying(
+            new CategoryPlot(
+                data,
+                Look.categoryAxis(),
+                amounts,
+                new ToldBars(drawn.stream().map(GainRow::toldApart).toList())));
+    plot.setRangeZeroBaselineVisible(true);
+    return plot;
+  }
+
+  /** {@code truck: one more}. */
+  static String label(GainRow row) {
+    return row.what() + ": " + row.more();
+  }
+
+  /** The bars in words. */
+  String said(Function<GainRow, String> label) {
+    List<String> parts = new ArrayList<>();
+    drawn.forEach(
+        row ->
+            parts.add(
+                label.apply(row)
+                    + " "
+                    + number(row)
+                    + (row.toldApart() ? "" : " (not told from none)")));
+    return String.join(", ", parts);
+  }
+
+  /** What changes nothing at all is not drawn, but stands in the table. */
+  boolean leavesOut() {
+    return drawn.size() < rows.size();
+  }
+
+  /** A row of the table. */
+  List<String> cells(GainRow row) {
+    return List.of(
+        row.what(),
+        row.more(),
+        number(row),
+        wording.interval(row.gain(), row.low95(), row.high95(), row.unit()),
+        row.toldApart() ? "yes" : "no");
+  }
+
+  private String number(GainRow row) {
+    return wording.number(row.gain(), row.low95(), row.high95(), row.unit());
+  }
+}
