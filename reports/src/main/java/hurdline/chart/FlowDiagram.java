@@ -47,8 +47,7 @@ final class FlowDiagram {
     this.wording = wording;
     flow.nodes().forEach(node -> nodes.put(node.name(), node));
     this.most = flow.edges().stream().mapToDouble(LineFlow.Edge::tPerH).max().orElse(1);
-    FontMetrics metrics =
-        new SvgCanvas("measure", Look.WIDTH, 10).graphics().getFontMetrics(Fonts.of(12));
+    FontMetrics metrics = SvgCanvas.metrics(Fonts.of(12));
     layout = new FlowLayout(flow, widths(metrics));
     pipes = new FlowPipes(layout, figureWidths(metrics));
   }

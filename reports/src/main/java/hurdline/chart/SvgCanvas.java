@@ -64,6 +64,11 @@ final class SvgCanvas {
     return graphics;
   }
 
+  /** Of all drawings, before there is one. */
+  static FontMetrics metrics(Font font) {
+    return EvenLetters.MEASURING.getFontMetrics(font);
+  }
+
   int width() {
     return width;
   }

@@ -4,7 +4,6 @@ import hurdline.answer.GridAnswer;
 import hurdline.words.KeyWords;
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
@@ -32,7 +31,7 @@ final class TilePlan {
     keys = new KeyWords(answer);
     columns = answer.keys().get(0).values().size();
     rows = answer.keys().get(1).values().size();
-    FontMetrics metrics = metrics(Fonts.of(12));
+    FontMetrics metrics = SvgCanvas.metrics(Fonts.of(12));
     double widest = 0;
     for (int row = 0; row < rows; row++) {
       widest = Math.max(widest, metrics.stringWidth(keys.tick(1, row)));
@@ -40,14 +39,6 @@ final class TilePlan {
     left = widest + 14;
     tileWidth = Math.min(140, (Look.WIDTH - left - RIGHT) / columns);
     tileHeight = rows > MANY ? LOW : HIGH;
-  }
-
-  static FontMetrics metrics(Font font) {
-    return new SvgCanvas("measure", Look.WIDTH, 10).graphics().getFontMetrics(font);
-  }
-
-  double tileWidth() {
-    return tileWidth;
   }
 
   double tileHeight() {
@@ -73,7 +64,7 @@ final class TilePlan {
   void drawAxes(Graphics2D g) {
     g.setPaint(Palette.INK);
     g.setFont(Fonts.of(12));
-    FontMetrics metrics = metrics(Fonts.of(12));
+    FontMetrics metrics = g.getFontMetrics();
     g.drawString("upwards: " + keys.axis(1), 4, 14);
     for (int row = 0; row < rows; row++) {
       String tick = keys.tick(1, row);
@@ -99,7 +90,7 @@ final class TilePlan {
   /** Text in the middle of a box, in the greatest size that fits; none if none does. */
   static void drawFitting(Graphics2D g, String text, Rectangle2D box, int greatest) {
     for (int size = greatest; size >= 8; size--) {
-      double width = metrics(Fonts.of(size)).stringWidth(text);
+      double width = g.getFontMetrics(Fonts.of(size)).stringWidth(text);
       if (width <= box.getWidth() - 4) {
         g.setFont(Fonts.of(size));
         g.drawString(
