@@ -3,7 +3,6 @@ package hurdline.chart;
 import hurdline.answer.AcresRow;
 import hurdline.answer.YardAnswer;
 import hurdline.words.Wording;
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,15 +10,10 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.data.xy.YIntervalSeries;
-import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** How surely seasons finish, and what is left over, with more or fewer acres. */
 final class AcresChart {
-  private static final BasicStroke DASHED =
-      new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {8, 5}, 0);
-
   private final YardAnswer answer;
   private final Wording wording;
 
@@ -46,7 +40,7 @@ final class AcresChart {
     YIntervalSeries series = new YIntervalSeries("chance");
     answer.acres().forEach(r -> series.add(r.acres(), 100 * r.chance(), 100 * r.low95(), 100 * r.high95()));
     XYPlot plot = plot(series, axis);
-    plot.addRangeMarker(new ValueMarker(100 * answer.land().share(), Palette.VERMILLION, DASHED));
+    plot.addRangeMarker(new ValueMarker(100 * answer.land().share(), Palette.VERMILLION, Look.DASHED));
     return plot;
   }
 
@@ -57,18 +51,10 @@ final class AcresChart {
   }
 
   private XYPlot plot(YIntervalSeries series, NumberAxis axis) {
-    YIntervalSeriesCollection data = new YIntervalSeriesCollection();
-    data.addSeries(series);
-    DeviationRenderer band = new DeviationRenderer(true, true);
-    band.setAlpha(0.35f);
-    band.setSeriesPaint(0, Palette.BLUE);
-    band.setSeriesFillPaint(0, Palette.SKY);
-    band.setSeriesStroke(0, new BasicStroke(2));
-    band.setSeriesShape(0, new java.awt.geom.Ellipse2D.Double(-3, -3, 6, 6));
-    XYPlot plot = Look.dressed(new XYPlot(data, null, axis, band));
+    XYPlot plot = Look.band(series, null, axis, true);
     answer
         .acresAt(answer.land().times())
-        .ifPresent(row -> plot.addDomainMarker(new ValueMarker(row.acres(), Palette.INK, DASHED)));
+        .ifPresent(row -> plot.addDomainMarker(new ValueMarker(row.acres(), Palette.INK, Look.DASHED)));
     return plot;
   }
 

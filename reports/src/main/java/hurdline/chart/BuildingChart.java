@@ -1,6 +1,5 @@
 package hurdline.chart;
 
-import hurdline.answer.Outline;
 import hurdline.answer.SeasonAnswer;
 import hurdline.measure.Measure;
 import hurdline.measure.Use;
@@ -9,12 +8,9 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Paint;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** What the building is used for: a stacked bar for each plan, as long as the calendar. */
@@ -30,10 +26,8 @@ final class BuildingChart {
   BuildingChart(SeasonAnswer answer, Wording wording) {
     this.answer = answer;
     this.wording = wording;
-    Set<String> lines = new LinkedHashSet<>();
-    answer.plans().forEach(plan -> plan.outline().lines().forEach(line -> lines.add(line.name())));
-    for (String line : lines) {
-      Paint paint = PlanPaints.of(answer, crop(line));
+    for (String line : PlanPaints.lines(answer)) {
+      Paint paint = PlanPaints.ofLine(answer, line);
       parts.add(new Part(line + " alone", Measure.BUILDING_ALONE.of(line), paint));
     }
     add(Use.BESIDE, "two lines at once", Palette.INK);
@@ -48,15 +42,6 @@ final class BuildingChart {
     if (any || NOT_WORKED.contains(use)) {
       parts.add(new Part(label, measure, paint));
     }
-  }
-
-  private String crop(String line) {
-    return answer.plans().stream()
-        .flatMap(plan -> plan.outline().lines().stream())
-        .filter(each -> each.name().equals(line))
-        .map(Outline.Line::crop)
-        .findFirst()
-        .orElseThrow();
   }
 
   Figure figure() {
@@ -78,9 +63,7 @@ final class BuildingChart {
         data.addValue(hours(plan.name(), part), part.label(), plan.name());
       }
     }
-    StackedBarRenderer bars = new StackedBarRenderer();
-    bars.setBarPainter(new StandardBarPainter());
-    bars.setShadowVisible(false);
+    StackedBarRenderer bars = Look.flat(new StackedBarRenderer());
     bars.setDrawBarOutline(true);
     bars.setDefaultLegendShape(Look.swatch());
     for (int series = 0; series < parts.size(); series++) {

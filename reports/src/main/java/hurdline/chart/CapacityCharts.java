@@ -13,18 +13,13 @@ import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.YIntervalSeries;
-import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** What yards of several sizes come to: chance of overflow, what waits and wastes away, money. */
 final class CapacityCharts {
-  private static final BasicStroke DASHED =
-      new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {8, 5}, 0);
-
   private final YardAnswer answer;
   private final Wording wording;
 
@@ -208,15 +203,7 @@ final class CapacityCharts {
       double at = value.at(row);
       series.add(row.bales(), at, orElse(low.at(row), at), orElse(high.at(row), at));
     }
-    YIntervalSeriesCollection data = new YIntervalSeriesCollection();
-    data.addSeries(series);
-    DeviationRenderer band = new DeviationRenderer(true, true);
-    band.setAlpha(0.35f);
-    band.setSeriesPaint(0, Palette.BLUE);
-    band.setSeriesFillPaint(0, Palette.SKY);
-    band.setSeriesStroke(0, new BasicStroke(2));
-    band.setSeriesShape(0, new java.awt.geom.Ellipse2D.Double(-3, -3, 6, 6));
-    return Look.dressed(new XYPlot(data, null, axis, band));
+    return Look.band(series, null, axis, true);
   }
 
   private NumberAxis sizes() {
@@ -226,11 +213,8 @@ final class CapacityCharts {
   }
 
   private ValueMarker marker(double value, String label, boolean level) {
-    ValueMarker line = new ValueMarker(value, level ? Palette.VERMILLION : Palette.INK, DASHED);
-    line.setLabel(label);
-    line.setLabelFont(Fonts.of(11));
-    line.setLabelPaint(Palette.INK);
-    line.setLabelBackgroundColor(new Color(255, 255, 255, 0));
+    ValueMarker line = new ValueMarker(value, level ? Palette.VERMILLION : Palette.INK, Look.DASHED);
+    Look.label(line, label, 11);
     if (level) {
       line.setLabelAnchor(RectangleAnchor.TOP_LEFT);
       line.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);

@@ -3,14 +3,11 @@ package hurdline.chart;
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.words.Wording;
-import java.awt.BasicStroke;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.data.xy.YIntervalSeries;
-import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** What an option has brought in by each year of its life, discounted, with its band. */
 final class CashChart {
@@ -36,18 +33,11 @@ final class CashChart {
   private XYPlot plot() {
     YIntervalSeries sums = new YIntervalSeries("mean, and where 9 of 10 lives lie");
     rows.forEach(row -> sums.add(row.year(), row.mean(), row.p05(), row.p95()));
-    YIntervalSeriesCollection data = new YIntervalSeriesCollection();
-    data.addSeries(sums);
-    DeviationRenderer band = new DeviationRenderer(true, false);
-    band.setAlpha(0.35f);
-    band.setSeriesPaint(0, Palette.BLUE);
-    band.setSeriesFillPaint(0, Palette.SKY);
-    band.setSeriesStroke(0, new BasicStroke(2));
     NumberAxis years = Look.numberAxis("years since it was paid", wording);
     years.setRange(0, rows.get(rows.size() - 1).year());
     years.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
     XYPlot plot =
-        Look.dressed(new XYPlot(data, years, Look.numberAxis(currency + ", running sum", wording), band));
+        Look.band(sums, years, Look.numberAxis(currency + ", running sum", wording), false);
     plot.setRangeZeroBaselineVisible(true);
     return plot;
   }

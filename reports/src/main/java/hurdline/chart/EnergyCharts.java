@@ -7,12 +7,8 @@ import hurdline.words.Wording;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import org.jfree.chart.axis.CategoryAxis;
-import org.jfree.chart.axis.CategoryLabelPositions;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.renderer.category.BarRenderer;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** Electricity by month: energy, and the highest quarter-hour that the demand charge goes by. */
@@ -38,18 +34,10 @@ final class EnergyCharts {
         answer.months().stream().filter(row -> row.measure().equals(measure.of())).toList();
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     months.forEach(row -> data.addValue(row.mean(), "mean", month(row)));
-    BarRenderer bars = new BarRenderer();
-    bars.setBarPainter(new StandardBarPainter());
-    bars.setShadowVisible(false);
+    BarRenderer bars = Look.flat(new BarRenderer());
     bars.setSeriesPaint(0, Palette.BLUE);
     bars.setMaximumBarWidth(0.1);
-    CategoryAxis axis = Look.categoryAxis();
-    axis.setTickLabelFont(Fonts.of(11));
-    axis.setCategoryLabelPositions(
-        months.size() > 12 ? CategoryLabelPositions.UP_90 : CategoryLabelPositions.STANDARD);
-    CategoryPlot plot =
-        Look.lying(new CategoryPlot(data, axis, Look.numberAxis(unit, wording), bars));
-    plot.setOrientation(PlotOrientation.VERTICAL);
+    CategoryPlot plot = Look.months(data, bars, Look.numberAxis(unit, wording));
     String alternative = alternative(title, months, unit);
     return new Figure(
         name,

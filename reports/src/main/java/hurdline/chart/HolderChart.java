@@ -4,13 +4,11 @@ import hurdline.answer.HolderRow;
 import hurdline.answer.RunAnswer;
 import hurdline.measure.Cause;
 import hurdline.words.Wording;
-import java.awt.BasicStroke;
 import java.awt.Paint;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.category.StatisticalBarRenderer;
 import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
@@ -59,10 +57,7 @@ final class HolderChart {
     private static final long serialVersionUID = 1L;
 
     Bars() {
-      setBarPainter(new StandardBarPainter());
-      setShadowVisible(false);
-      setErrorIndicatorPaint(Palette.INK);
-      setErrorIndicatorStroke(new BasicStroke(1.5f));
+      Look.withIntervals(this);
     }
 
     @Override

@@ -4,16 +4,12 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.HolderRow;
 import hurdline.measure.Cause;
 import hurdline.words.Wording;
-import java.awt.BasicStroke;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.category.StatisticalBarRenderer;
 import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
@@ -25,7 +21,7 @@ final class HolderShiftChart {
   private final String line;
   private final List<String> options;
   private final List<HolderRow> rows;
-  private final Set<String> causes = new LinkedHashSet<>();
+  private final List<String> causes;
   private final Wording wording;
 
   HolderShiftChart(CompareAnswer answer, String line, Wording wording) {
@@ -37,7 +33,7 @@ final class HolderShiftChart {
                 answer.options().stream().map(CompareAnswer.Option::name))
             .toList();
     rows = answer.holders().stream().filter(row -> row.line().equals(line)).toList();
-    rows.forEach(row -> causes.add(row.cause()));
+    causes = rows.stream().map(HolderRow::cause).distinct().toList();
   }
 
   boolean isWanted() {
@@ -78,16 +74,8 @@ final class HolderShiftChart {
         data.add(100 * share, Double.isNaN(half) ? 0 : 100 * half, option, Cause.label(cause));
       }
     }
-    StatisticalBarRenderer bars = new StatisticalBarRenderer();
-    bars.setBarPainter(new StandardBarPainter());
-    bars.setShadowVisible(false);
-    bars.setErrorIndicatorPaint(Palette.INK);
-    bars.setErrorIndicatorStroke(new BasicStroke(1.5f));
-    bars.setItemMargin(0);
-    bars.setDefaultLegendShape(Look.swatch());
-    for (int series = 0; series < options.size(); series++) {
-      bars.setSeriesPaint(series, Palette.series(series));
-    }
+    StatisticalBarRenderer bars =
+        Look.sideBySide(Look.withIntervals(new StatisticalBarRenderer()), options.size());
     NumberAxis axis = Look.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
     return Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, bars));
   }
@@ -115,15 +103,13 @@ final class HolderShiftChart {
     List<List<String>> cells = new ArrayList<>();
     for (String cause : causes) {
       List<String> cell = new ArrayList<>(List.of(Cause.label(cause)));
-      options.forEach(option -> cell.add(row(option, cause).map(this::share).orElse("0")));
+      options.forEach(option -> cell.add(row(option, cause).map(this::cell).orElse("0")));
       cells.add(cell);
     }
     return new Figure.Grid(head, cells);
   }
 
-  private String share(HolderRow row) {
-    String range = wording.interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
-    String share = wording.number(row.share(), row.shareLow95(), row.shareHigh95(), "share");
-    return range.isEmpty() ? share : share + " (" + range + ")";
+  private String cell(HolderRow row) {
+    return wording.cell(row.share(), row.shareLow95(), row.shareHigh95(), "share");
   }
 }

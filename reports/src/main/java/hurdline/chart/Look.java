@@ -4,6 +4,7 @@ import hurdline.words.UnitSystem;
 import hurdline.words.Wording;
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.text.DateFormat;
 import java.text.FieldPosition;
@@ -18,6 +19,7 @@ import java.util.Locale;
 import java.util.TimeZone;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.CategoryLabelPositions;
 import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.DateTickUnit;
 import org.jfree.chart.axis.DateTickUnitType;
@@ -25,18 +27,29 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.Marker;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.renderer.category.StatisticalBarRenderer;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.category.DefaultCategoryDataset;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** What all charts have in common: font, colours, axes. */
 final class Look {
   static final int WIDTH = 720;
+
+  /** Of lines that mark a level or a size. */
+  static final BasicStroke DASHED =
+      new BasicStroke(2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {8, 5}, 0);
+
   private static final TimeZone NO_ZONE = TimeZone.getTimeZone("UTC");
   private static final int MONTHS_WITHOUT_GAPS = 12;
   private static final int DAYS_SHOWN_AS_DAYS = 62;
@@ -48,8 +61,7 @@ final class Look {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     data.addValue(1, "a", "b");
     data.addValue(2, "c", "b");
-    StackedBarRenderer bars = new StackedBarRenderer();
-    bars.setBarPainter(new StandardBarPainter());
+    StackedBarRenderer bars = flat(new StackedBarRenderer());
     bars.setSeriesPaint(0, new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING));
     NumberAxis axis = numberAxis("d", new Wording(UnitSystem.METRIC, Locale.ROOT));
     svg("ready", lying(new CategoryPlot(data, categoryAxis(), axis, bars)), true, 100, "e", "f");
@@ -119,6 +131,38 @@ final class Look {
     return new Rectangle2D.Double(-8, -6, 16, 12);
   }
 
+  /** Bars of one even paint, without a shadow. */
+  static <B extends BarRenderer> B flat(B bars) {
+    bars.setBarPainter(new StandardBarPainter());
+    bars.setShadowVisible(false);
+    return bars;
+  }
+
+  /** Flat bars with their intervals. */
+  static <B extends StatisticalBarRenderer> B withIntervals(B bars) {
+    bars.setErrorIndicatorPaint(Palette.INK);
+    bars.setErrorIndicatorStroke(new BasicStroke(1.5f));
+    return flat(bars);
+  }
+
+  /** Flat bars of several series that stand close together, each series in its paint. */
+  static <B extends BarRenderer> B sideBySide(B bars, int series) {
+    bars.setItemMargin(0);
+    bars.setDefaultLegendShape(swatch());
+    for (int at = 0; at < series; at++) {
+      bars.setSeriesPaint(at, Palette.series(at));
+    }
+    return flat(bars);
+  }
+
+  /** Says beside a line what it marks. */
+  static void label(Marker line, String text, int size) {
+    line.setLabel(text);
+    line.setLabelFont(Fonts.of(size));
+    line.setLabelPaint(Palette.INK);
+    line.setLabelBackgroundColor(new Color(255, 255, 255, 0));
+  }
+
   static long millis(LocalDate date) {
     return date.atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli();
   }
@@ -139,6 +183,37 @@ final class Look {
     plot.setRangeGridlineStroke(new BasicStroke(1));
     plot.setOutlineVisible(false);
     return plot;
+  }
+
+  /** Bars that stand over their months. */
+  static CategoryPlot months(DefaultCategoryDataset data, BarRenderer bars, NumberAxis up) {
+    CategoryAxis axis = categoryAxis();
+    axis.setTickLabelFont(Fonts.of(11));
+    axis.setCategoryLabelPositions(
+        data.getColumnCount() > MONTHS_WITHOUT_GAPS
+            ? CategoryLabelPositions.UP_90
+            : CategoryLabelPositions.STANDARD);
+    CategoryPlot plot = lying(new CategoryPlot(data, axis, up, bars));
+    plot.setOrientation(PlotOrientation.VERTICAL);
+    return plot;
+  }
+
+  /**
+   * A line with its band.
+   *
+   * @param along its axis, or null where plots share one
+   * @param marked whether each value has a mark
+   */
+  static XYPlot band(YIntervalSeries series, ValueAxis along, NumberAxis up, boolean marked) {
+    YIntervalSeriesCollection data = new YIntervalSeriesCollection();
+    data.addSeries(series);
+    DeviationRenderer band = new DeviationRenderer(true, marked);
+    band.setAlpha(0.35f);
+    band.setSeriesPaint(0, Palette.BLUE);
+    band.setSeriesFillPaint(0, Palette.SKY);
+    band.setSeriesStroke(0, new BasicStroke(2));
+    band.setSeriesShape(0, new Ellipse2D.Double(-3, -3, 6, 6));
+    return dressed(new XYPlot(data, along, up, band));
   }
 
   static XYPlot dressed(XYPlot plot) {

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Set;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** Each machine's hours on duty under one plan: at work by crop, standing, in a stop or a change. */
@@ -70,9 +69,7 @@ final class MachineCropChart {
     paints.add(Palette.state(State.STARVED));
     machines.forEach(m -> data.addValue(ofAll(m, STOPPED), "down or changing", m));
     paints.add(Palette.state(State.DOWN));
-    StackedBarRenderer bars = new StackedBarRenderer();
-    bars.setBarPainter(new StandardBarPainter());
-    bars.setShadowVisible(false);
+    StackedBarRenderer bars = Look.flat(new StackedBarRenderer());
     bars.setDrawBarOutline(true);
     bars.setDefaultLegendShape(Look.swatch());
     for (int series = 0; series < paints.size(); series++) {

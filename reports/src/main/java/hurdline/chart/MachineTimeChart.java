@@ -11,7 +11,6 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /**
@@ -45,9 +44,7 @@ final class MachineTimeChart {
         data.addValue(machine.hours(state), word(state), machine.machine());
       }
     }
-    StackedBarRenderer bars = new StackedBarRenderer();
-    bars.setBarPainter(new StandardBarPainter());
-    bars.setShadowVisible(false);
+    StackedBarRenderer bars = Look.flat(new StackedBarRenderer());
     bars.setDrawBarOutline(true);
     bars.setDefaultLegendShape(Look.swatch());
     for (int series = 0; series < STACKED.size(); series++) {

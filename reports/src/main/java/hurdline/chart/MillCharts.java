@@ -6,12 +6,8 @@ import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
-import org.jfree.chart.axis.CategoryAxis;
-import org.jfree.chart.axis.CategoryLabelPositions;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.renderer.category.BarRenderer;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** A mill by month, base and options side by side: energy per tonne, and the plant's peak demand. */
@@ -51,23 +47,8 @@ final class MillCharts {
         data.addValue(Double.isNaN(value) ? null : value, plant, month);
       }
     }
-    BarRenderer bars = new BarRenderer();
-    bars.setBarPainter(new StandardBarPainter());
-    bars.setShadowVisible(false);
-    bars.setItemMargin(0);
-    bars.setDefaultLegendShape(Look.swatch());
-    for (int series = 0; series < words.plants().size(); series++) {
-      bars.setSeriesPaint(series, Palette.series(series));
-    }
-    CategoryAxis axis = Look.categoryAxis();
-    axis.setTickLabelFont(Fonts.of(11));
-    axis.setCategoryLabelPositions(
-        words.months().size() > 12
-            ? CategoryLabelPositions.UP_90
-            : CategoryLabelPositions.STANDARD);
-    CategoryPlot plot =
-        Look.lying(new CategoryPlot(data, axis, Look.numberAxis(unit, wording), bars));
-    plot.setOrientation(PlotOrientation.VERTICAL);
+    BarRenderer bars = Look.sideBySide(new BarRenderer(), words.plants().size());
+    CategoryPlot plot = Look.months(data, bars, Look.numberAxis(unit, wording));
     String alternative = alternative(title, unit, monthly);
     return new Figure(
         name,

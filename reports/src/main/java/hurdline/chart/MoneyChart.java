@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.category.StatisticalBarRenderer;
 import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
@@ -88,8 +87,7 @@ final class MoneyChart {
 
     Bars(List<Bar> bars) {
       this.bars = bars;
-      setBarPainter(new StandardBarPainter());
-      setShadowVisible(false);
+      Look.flat(this);
       setErrorIndicatorPaint(Palette.INK);
     }
 

@@ -1,18 +1,13 @@
 package hurdline.chart;
 
-import hurdline.answer.Outline;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.measure.Measure;
 import hurdline.words.Wording;
-import java.awt.BasicStroke;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.category.StatisticalBarRenderer;
 import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
@@ -28,12 +23,8 @@ final class PlanMarginChart {
     this.answer = answer;
     this.wording = wording;
     parts.add(new Part("margin of the plant", Measure.MONEY_MARGIN.of()));
-    Set<String> lines = new LinkedHashSet<>();
-    answer.plans().stream()
-        .flatMap(plan -> plan.outline().lines().stream())
-        .map(Outline.Line::name)
-        .forEach(lines::add);
-    lines.forEach(line -> parts.add(new Part(line, Measure.MONEY_LINE_MARGIN.of(line))));
+    PlanPaints.lines(answer)
+        .forEach(line -> parts.add(new Part(line, Measure.MONEY_LINE_MARGIN.of(line))));
   }
 
   Figure figure() {
@@ -57,15 +48,12 @@ final class PlanMarginChart {
             plan.name());
       }
     }
-    StatisticalBarRenderer bars = new StatisticalBarRenderer();
-    bars.setBarPainter(new StandardBarPainter());
-    bars.setShadowVisible(false);
-    bars.setErrorIndicatorPaint(Palette.INK);
-    bars.setErrorIndicatorStroke(new BasicStroke(1.5f));
-    bars.setItemMargin(0);
-    bars.setDefaultLegendShape(Look.swatch());
+    StatisticalBarRenderer bars =
+        Look.sideBySide(Look.withIntervals(new StatisticalBarRenderer()), parts.size());
     for (int series = 0; series < parts.size(); series++) {
-      bars.setSeriesPaint(series, series == 0 ? Palette.GREEN : paint(parts.get(series).label()));
+      bars.setSeriesPaint(
+          series,
+          series == 0 ? Palette.GREEN : PlanPaints.ofLine(answer, parts.get(series).label()));
     }
     String axis = answer.header().currency() + ", bar of the 95 % interval";
     CategoryPlot plot =
@@ -73,15 +61,6 @@ final class PlanMarginChart {
             new CategoryPlot(data, Look.categoryAxis(), Look.numberAxis(axis, wording), bars));
     plot.setRangeZeroBaselineVisible(true);
     return plot;
-  }
-
-  private java.awt.Paint paint(String line) {
-    return answer.plans().stream()
-        .flatMap(plan -> plan.outline().lines().stream())
-        .filter(each -> each.name().equals(line))
-        .map(each -> PlanPaints.of(answer, each.crop()))
-        .findFirst()
-        .orElseThrow();
   }
 
   private String alternative() {
@@ -110,8 +89,6 @@ final class PlanMarginChart {
   }
 
   private String cell(SummaryRow row) {
-    String number = wording.number(row.mean(), row.low95(), row.high95(), row.unit());
-    String range = wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
-    return range.isEmpty() ? number : number + " (" + range + ")";
+    return wording.cell(row.mean(), row.low95(), row.high95(), row.unit());
   }
 }

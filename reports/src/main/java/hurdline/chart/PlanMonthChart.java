@@ -6,12 +6,8 @@ import hurdline.measure.Measure;
 import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import org.jfree.chart.axis.CategoryAxis;
-import org.jfree.chart.axis.CategoryLabelPositions;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.renderer.category.BarRenderer;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /** One measure month by month, the plans side by side. */
@@ -43,23 +39,10 @@ final class PlanMonthChart {
   private CategoryPlot plot() {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     rows.forEach(row -> data.addValue(row.mean(), row.option(), row.month()));
-    BarRenderer bars = new BarRenderer();
-    bars.setBarPainter(new StandardBarPainter());
-    bars.setShadowVisible(false);
-    bars.setItemMargin(0);
+    BarRenderer bars = Look.sideBySide(new BarRenderer(), answer.plans().size());
     bars.setMaximumBarWidth(0.05);
-    bars.setDefaultLegendShape(Look.swatch());
-    for (int series = 0; series < answer.plans().size(); series++) {
-      bars.setSeriesPaint(series, Palette.series(series));
-    }
-    CategoryAxis axis = Look.categoryAxis();
-    axis.setTickLabelFont(Fonts.of(11));
-    axis.setCategoryMargin(0.25);
-    axis.setCategoryLabelPositions(
-        months().size() > 12 ? CategoryLabelPositions.UP_90 : CategoryLabelPositions.STANDARD);
-    CategoryPlot plot =
-        Look.lying(new CategoryPlot(data, axis, Look.numberAxis(unit, wording), bars));
-    plot.setOrientation(PlotOrientation.VERTICAL);
+    CategoryPlot plot = Look.months(data, bars, Look.numberAxis(unit, wording));
+    plot.getDomainAxis().setCategoryMargin(0.25);
     return plot;
   }
 

@@ -15,6 +15,25 @@ final class PlanPaints {
     return Palette.series(crops.indexOf(crop));
   }
 
+  /** That of the crop that a line works. */
+  static Paint ofLine(SeasonAnswer answer, String line) {
+    return answer.plans().stream()
+        .flatMap(plan -> plan.outline().lines().stream())
+        .filter(each -> each.name().equals(line))
+        .findFirst()
+        .map(each -> of(answer, each.crop()))
+        .orElseThrow();
+  }
+
+  /** Lines of all plans, in the order in which they are met. */
+  static List<String> lines(SeasonAnswer answer) {
+    return answer.plans().stream()
+        .flatMap(plan -> plan.outline().lines().stream())
+        .map(Outline.Line::name)
+        .distinct()
+        .toList();
+  }
+
   static Paint changeover() {
     return new Hatch(Color.WHITE, Palette.INK, Hatch.Kind.LEVEL);
   }

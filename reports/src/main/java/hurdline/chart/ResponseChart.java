@@ -159,10 +159,7 @@ final class ResponseChart {
             color,
             new BasicStroke(
                 1.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {dash, 3}, 0));
-    line.setLabel(says);
-    line.setLabelFont(Fonts.of(11));
-    line.setLabelPaint(Palette.INK);
-    line.setLabelBackgroundColor(new Color(255, 255, 255, 0));
+    Look.label(line, says, 11);
     // Towards the middle, so that no label runs over the edge.
     boolean left = at > (values - 1) / 2.0;
     boolean top = dash > 3;

@@ -1,9 +1,7 @@
 package hurdline.chart;
 
-import java.awt.BasicStroke;
 import java.awt.Paint;
 import java.util.List;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.renderer.category.StatisticalBarRenderer;
 
 /** Bars with their intervals; one whose interval covers zero is pale and dotted. */
@@ -15,10 +13,7 @@ final class ToldBars extends StatisticalBarRenderer {
   /** @param told for each category whether its interval leaves zero out */
   ToldBars(List<Boolean> told) {
     this.told = told;
-    setBarPainter(new StandardBarPainter());
-    setShadowVisible(false);
-    setErrorIndicatorPaint(Palette.INK);
-    setErrorIndicatorStroke(new BasicStroke(1.5f));
+    Look.withIntervals(this);
   }
 
   @Override

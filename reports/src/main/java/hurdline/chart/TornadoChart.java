@@ -8,7 +8,6 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
-import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.data.category.DefaultCategoryDataset;
 
 /**
@@ -53,9 +52,7 @@ final class TornadoChart {
       data.addValue(row.netPresentValueAtLow(), "at the lower end", label);
       data.addValue(row.netPresentValueAtHigh(), "at the upper end", label);
     }
-    BarRenderer bars = new BarRenderer();
-    bars.setBarPainter(new StandardBarPainter());
-    bars.setShadowVisible(false);
+    BarRenderer bars = Look.flat(new BarRenderer());
     bars.setBase(worth);
     bars.setIncludeBaseInRange(true);
     bars.setItemMargin(0);

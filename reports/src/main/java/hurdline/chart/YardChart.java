@@ -5,18 +5,15 @@ import hurdline.answer.LevelRow;
 import hurdline.answer.Outline;
 import hurdline.answer.RunAnswer;
 import hurdline.words.Wording;
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.YIntervalSeries;
-import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** What lies in the yard through the calendar: mean, 5 to 95 % band, and what the places hold. */
 final class YardChart {
@@ -66,19 +63,9 @@ final class YardChart {
     for (LevelRow row : levels) {
       level.add(Look.millis(row.date()), row.mean(), row.p05(), row.p95());
     }
-    YIntervalSeriesCollection data = new YIntervalSeriesCollection();
-    data.addSeries(level);
-    DeviationRenderer band = new DeviationRenderer(true, false);
-    band.setAlpha(0.35f);
-    band.setSeriesPaint(0, Palette.BLUE);
-    band.setSeriesFillPaint(0, Palette.SKY);
-    band.setSeriesStroke(0, new BasicStroke(2));
-    org.jfree.chart.axis.NumberAxis axis =
-        Look.numberAxis(unit + ", highest of the day", wording);
+    NumberAxis axis = Look.numberAxis(unit + ", highest of the day", wording);
     XYPlot plot =
-        Look.dressed(
-            new XYPlot(
-                data, Look.dateAxis(header.from(), header.to(), wording), axis, band));
+        Look.band(level, Look.dateAxis(header.from(), header.to(), wording), axis, false);
     if (capacity > 0) {
       axis.setRange(
           0, 1.1 * Math.max(capacity, levels.stream().mapToDouble(LevelRow::p95).max().orElse(0)));
@@ -88,16 +75,8 @@ final class YardChart {
   }
 
   private ValueMarker capacityLine() {
-    ValueMarker line =
-        new ValueMarker(
-            capacity,
-            Palette.VERMILLION,
-            new BasicStroke(
-                2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {8, 5}, 0));
-    line.setLabel("places hold " + wording.amount(capacity, unit));
-    line.setLabelFont(Fonts.of(12));
-    line.setLabelPaint(Palette.INK);
-    line.setLabelBackgroundColor(new Color(255, 255, 255, 0));
+    ValueMarker line = new ValueMarker(capacity, Palette.VERMILLION, Look.DASHED);
+    Look.label(line, "places hold " + wording.amount(capacity, unit), 12);
     line.setLabelAnchor(RectangleAnchor.TOP_LEFT);
     line.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
     return line;
