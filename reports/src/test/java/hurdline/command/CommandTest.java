@@ -2,146 +2,31 @@ package hurdline.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hurdline.answer.CompareAnswer;
-import hurdline.answer.GridKey;
-import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
-import hurdline.answer.SeasonAnswer;
-import hurdline.answer.YardAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.sample.SampleAnswer;
-import hurdline.sample.SampleCompare;
-import hurdline.sample.SampleYard;
 import hurdline.study.Aim;
 import hurdline.study.Chosen;
-import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
-import hurdline.study.SeasonAsk;
 import hurdline.study.Span;
-import hurdline.study.YardAsk;
 import hurdline.table.RecordFile;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiConsumer;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sun.misc.Signal;
 
-class CommandTest {
-  @TempDir Path dir;
-
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-  private Path plant;
-
-  @BeforeEach
-  void aPlantFileLiesThere() throws IOException {
-    plant = Files.writeString(dir.resolve("plant.yaml"), "hurdline: 1\n");
-  }
-
-  private int call(Studies studies, String... args) {
-    return Hurdline.call(
-        new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
-  }
-
-  private int call(Studies.Study<RunAnswer> engine, String... args) {
-    return call(studies(engine), args);
-  }
-
-  private int call(String... args) {
-    return call((done, stop) -> Optional.of(SampleAnswer.year()), args);
-  }
-
-  /** An engine that takes any plant and effort and plays as it is told. */
-  private static Studies studies(Studies.Study<RunAnswer> engine) {
-    return new Playing(engine, (chosen, effort) -> {});
-  }
-
-  private record Playing(Studies.Study<RunAnswer> engine, BiConsumer<Chosen, Effort> asked)
-      implements Studies {
-    @Override
-    public PaperAnswer onPaper(Path file, Chosen chosen) {
-      asked.accept(chosen, null);
-      return SampleAnswer.paper();
-    }
-
-    @Override
-    public Studies.Waiting<RunAnswer> run(Path file, Chosen chosen, Effort effort) {
-      asked.accept(chosen, effort);
-      return new Studies.Waiting<>(effort.replications(), engine);
-    }
-
-    @Override
-    public Studies.Waiting<SeasonAnswer> season(
-        List<Path> files, SeasonAsk ask, Chosen chosen, Effort effort) {
-      throw new UnsupportedOperationException("SeasonCommandTest asks for seasons");
-    }
-
-    @Override
-    public Studies.Gridding grid(Path file, Chosen chosen, List<GridKey> keys, Effort effort) {
-      throw new AssertionError("no grid is asked for");
-    }
-
-    @Override
-    public Studies.Gridding grid(
-        List<Path> files, List<String> plans, Chosen chosen, List<GridKey> keys, Effort effort) {
-      throw new AssertionError("no grid is asked for");
-    }
-
-    @Override
-    public Studies.Gridding grid(
-        Path file, Chosen chosen, YardAsk ask, List<GridKey> keys, Effort effort) {
-      throw new AssertionError("no grid is asked for");
-    }
-
-    @Override
-    public Studies.Gridding grid(
-        Path file, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort) {
-      throw new AssertionError("no grid is asked for");
-    }
-
-    @Override
-    public Studies.Waiting<YardAnswer> yard(
-        Path file, Chosen chosen, Effort effort, YardAsk ask) {
-      asked.accept(chosen, effort);
-      boolean stops = ask.equals(
-              new YardAsk(Optional.of("stopped"), 0.125, java.util.OptionalDouble.of(0.9), true));
-      YardAnswer answer = stops ? SampleYard.stopped() : SampleYard.tooSmall();
-      return new Studies.Waiting<>(15, (progress, stop) -> Optional.of(answer));
-    }
-
-    @Override
-    public Studies.Waiting<CompareAnswer> compare(
-        Path file, Chosen base, CompareAsk ask, Effort effort) {
-      asked.accept(base, effort);
-      CompareAnswer answer = ask.among().contains("stopped") ? SampleCompare.stopped() : SampleCompare.two();
-      return new Studies.Waiting<>(
-          3 * effort.replications(),
-          (progress, stop) ->
-              ask.among().contains("nothing") ? Optional.empty() : Optional.of(answer));
-    }
-  }
-
-  private List<String> namesIn(Path folder) throws IOException {
-    try (Stream<Path> inside = Files.list(folder)) {
-      return inside.map(path -> path.getFileName().toString()).sorted().toList();
-    }
-  }
-
+/** What all verbs do alike, seen at a run; and the verbs that play nothing. */
+class CommandTest extends Calls {
   @Test
   void aRunWritesAllItsFilesAndTellsTheAnswer() throws IOException {
     Path answer = dir.resolve("answer");
@@ -404,16 +289,6 @@ class CommandTest {
   }
 
   @Test
-  void anAimInTonsIsTurnedIntoTonnes() {
-    assertThat(AimReader.of("mass.stalk.fed:500ton").halfWidth())
-        .isCloseTo(453.59237, org.assertj.core.data.Offset.offset(1e-9));
-    assertThat(AimReader.of("money.margin:5000 USD"))
-        .isEqualTo(new Aim("money.margin", 5000, false, "money.margin:5000 USD"));
-    assertThat(AimReader.of("money.margin:2%"))
-        .isEqualTo(new Aim("money.margin", 0.02, true, "money.margin:2%"));
-  }
-
-  @Test
   void checkTellsThePaperCapacityAndWritesOnlyWhereItIsTold() throws IOException {
     assertThat(call("check", plant.toString())).isZero();
     assertThat(out.toString()).contains("on paper mill holds stalk_line at 2.13 ton/h fed");
@@ -446,195 +321,5 @@ class CommandTest {
     assertThat(err.toString())
         .isEqualTo("hurdline: " + written + " is there already and is not written over\n");
     assertThat(written).hasContent("mine");
-  }
-
-  @Test
-  void aComparisonWritesAllItsFilesAndTellsTheAnswer() throws IOException {
-    Path answer = dir.resolve("answer");
-    assertThat(call("compare", plant.toString(), "--out", answer.toString())).isZero();
-    assertThat(namesIn(answer))
-        .containsExactly(
-            "best.csv",
-            "break_even.csv",
-            "cash.csv",
-            "charts",
-            "differences.csv",
-            "gain.csv",
-            "holders.csv",
-            "lives.csv",
-            "measures.csv",
-            "months.csv",
-            "payback.csv",
-            "record.json",
-            "report.html",
-            "summary.csv",
-            "tornado.csv");
-    assertThat(namesIn(answer.resolve("charts")))
-        .hasSize(11)
-        .allMatch(name -> name.endsWith(".svg"));
-    assertThat(out.toString().lines())
-        .hasSizeBetween(12, 44)
-        .first()
-        .asString()
-        .startsWith("Sweetgum Bend shared gin, base against bigger_mill, bigger_mill+hand,");
-    assertThat(out.toString()).endsWith("Report: " + answer.resolve("report.html") + "\n");
-    assertThat(err.toString()).isEmpty();
-  }
-
-  @Test
-  void aComparisonAsJsonStandsAlone() throws IOException {
-    assertThat(call("compare", plant.toString(), "--json", "--quiet")).isZero();
-    assertThat(RecordFile.read(new StringReader(out.toString()))).isInstanceOf(CompareAnswer.class);
-    assertThat(err.toString()).isEmpty();
-  }
-
-  @Test
-  void aStoppedComparisonIsKeptAndSaysSo() throws IOException {
-    Path answer = dir.resolve("answer");
-    assertThat(call("compare", plant.toString(), "--among", "stopped", "--out", answer.toString()))
-        .isEqualTo(130);
-    assertThat(err.toString())
-        .isEqualTo("Stopped: 7 of 40 replications are done; they are saved in " + answer + ".\n");
-    assertThat(namesIn(answer)).contains("record.json");
-    assertThat(call("compare", plant.toString(), "--among", "nothing")).isEqualTo(130);
-    assertThat(err.toString()).contains("nothing is written");
-    assertThat(namesIn(dir)).containsExactly("answer", "plant.yaml");
-  }
-
-  @Test
-  void settingsOfAComparisonReachTheEngine() {
-    List<Chosen> bases = new ArrayList<>();
-    List<Effort> efforts = new ArrayList<>();
-    Studies studies =
-        new Playing(
-            null,
-            (base, effort) -> {
-              bases.add(base);
-              efforts.add(effort);
-            });
-    assertThat(
-            call(
-                studies, "compare", plant.toString(), "--among", "a,b, a+b", "--set", "yard.x=1",
-                "--replications", "7", "--seed", "3", "--threads", "2", "--quiet"))
-        .isZero();
-    assertThat(bases)
-        .containsExactly(
-            new Chosen("base", List.of("yard.x=1"), List.of(new Change.Value("yard.x", "1"))));
-    assertThat(efforts).containsExactly(new Effort(7, Optional.empty(), 3, 2, Optional.empty()));
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "--among a,,b | hurdline: --among \"a,,b\" has an empty name; expected names of options such as"
-            + " bigger_mill,second_bag_hand or bigger_mill+second_bag_hand",
-        "--replications 0 | hurdline: --replications 0 is too few; expected a whole number from 1 on",
-        "--threads 0 | hurdline: --threads 0 is too few; expected a whole number from 1 on",
-        "--within 5 | hurdline: Invalid value for option '--within': \"5\" has no unit; expected a time such as"
-            + " 5yr. See hurdline compare --help",
-        "--within 0yr | hurdline: Invalid value for option '--within': \"0yr\" is no time to pay back in;"
-            + " expected a time above 0 such as 5yr. See hurdline compare --help",
-        "--tornado a | hurdline: --tornado \"a\" is no input; expected KEY=20% or KEY=LOW..HIGH, such as"
-            + " products.fiber.price=20% or money.wage=20USD/h..30USD/h",
-        "--tornado a=1..2USD | hurdline: --tornado \"a=1..2USD\" has no two ends in one unit; expected KEY=20%"
-            + " or KEY=LOW..HIGH, such as products.fiber.price=20% or money.wage=20USD/h..30USD/h",
-        "--tornado a=120% | hurdline: --tornado \"a=120%\" has no share between 0 and 100 %; expected KEY=20%"
-            + " or KEY=LOW..HIGH, such as products.fiber.price=20% or money.wage=20USD/h..30USD/h",
-        "--best money.margin:2% | hurdline: --best \"money.margin:2%\" has a share for its band; expected an amount,"
-            + " settled before anything is known",
-        "--best money.mragin:2 | hurdline: --best \"money.mragin:2\" names no measure; expected a measure, perhaps"
-            + " \"money.margin\"",
-        "--amomg=a | hurdline: Unknown option: '--amomg=a'. Perhaps --among? See hurdline compare --help",
-      })
-  void aWrongComparisonIsOneLine(String args, String message) throws IOException {
-    List<String> all = new ArrayList<>(List.of("compare", plant.toString()));
-    all.addAll(List.of(args.strip().split(" ")));
-    assertThat(call(all.toArray(String[]::new))).isEqualTo(2);
-    assertThat(err.toString()).isEqualTo(message + "\n");
-    assertThat(namesIn(dir)).containsExactly("plant.yaml");
-  }
-
-  @Test
-  void anUnknownOptionIsToldByTheEngineWithTheNearestWord() throws IOException {
-    Path example = Path.of(System.getProperty("hurdline.root"), "line-configs", "small.yaml");
-    assertThat(call(new EngineStudies(), "compare", example.toString(), "--among", "biger_mill"))
-        .isEqualTo(2);
-    assertThat(err.toString())
-        .isEqualTo(
-            "small.yaml: \"biger_mill\" is no option of this file; expected an option, perhaps"
-                + " \"bigger_mill\"\n");
-  }
-
-  @Test
-  void aSmallPlantIsComparedFromFileToPage() throws IOException {
-    Path example = Path.of(System.getProperty("hurdline.root"), "line-configs", "small.yaml");
-    Path answer = dir.resolve("answer");
-    assertThat(
-            call(
-                new EngineStudies(), "compare", example.toString(), "--replications", "12", "--out",
-                answer.toString()))
-        .isZero();
-    assertThat(Files.readString(answer.resolve("payback.csv")).lines()).hasSize(13);
-    assertThat(Files.readString(answer.resolve("record.json"))).contains("\"verb\": \"compare\"");
-    assertThat(Files.readString(answer.resolve("report.html"))).contains("Does it pay");
-  }
-
-  @Test
-  void aYardWritesAllItsFilesAndTellsTheAnswer() throws IOException {
-    Path answer = dir.resolve("answer");
-    assertThat(call("yard", plant.toString(), "--out", answer.toString())).isZero();
-    assertThat(namesIn(answer))
-        .containsExactly(
-            "acres.csv", "capacity.csv", "charts", "cheapest.csv", "gain.csv", "levels.csv", "loads.csv", "measures.csv", "peaks.csv", "record.json",
-            "report.html", "summary.csv");
-    assertThat(namesIn(answer.resolve("charts"))).hasSize(10).allMatch(name -> name.endsWith(".svg"));
-    assertThat(out.toString())
-        .startsWith("Sweetgum Bend shared gin, base, yard of stalk, ")
-        .endsWith("Report: " + answer.resolve("report.html") + "\n");
-    assertThat(err.toString()).isEmpty();
-  }
-
-  @Test
-  void aStoppedYardIsKeptAndSaysSo() throws IOException {
-    Path answer = dir.resolve("answer");
-    assertThat(
-            call("yard", plant.toString(), "--crop", "stopped", "--overflow", "12.5%", "--acres", "90%", "--gain",
-                "--out", answer.toString()))
-        .isEqualTo(130);
-    assertThat(err.toString())
-        .isEqualTo("Stopped: 7 of 40 replications are done; they are saved in " + answer + ".\n");
-    assertThat(namesIn(answer)).contains("record.json");
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "--overflow 5 | hurdline: --overflow \"5\" is no such share; expected one above 0 % and below 100 %, such as 5%",
-        "--overflow 0% | hurdline: --overflow \"0%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
-        "--overflow NaN% | hurdline: --overflow \"NaN%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
-        "--overflow x% | hurdline: --overflow \"x%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
-        "--acres 100% | hurdline: --acres \"100%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
-        "--until mass.stalk.fed:2% | hurdline: --until is not there for yard; expected --replications N",
-      })
-  void aWrongYardIsOneLine(String args, String message) throws IOException {
-    List<String> all = new ArrayList<>(List.of("yard", plant.toString()));
-    all.addAll(List.of(args.strip().split(" ")));
-    assertThat(call(all.toArray(String[]::new))).isEqualTo(2);
-    assertThat(err.toString()).isEqualTo(message + "\n");
-    assertThat(namesIn(dir)).containsExactly("plant.yaml");
-  }
-
-  @Test
-  void theYardOfASmallPlantIsSizedFromFileToPage() throws IOException {
-    Path example = Path.of(System.getProperty("hurdline.root"), "line-configs", "small.yaml");
-    Path answer = dir.resolve("answer");
-    assertThat(
-            call(
-                new EngineStudies(), "yard", example.toString(), "--replications", "4", "--out", answer.toString()))
-        .isZero();
-    assertThat(Files.readString(answer.resolve("record.json"))).contains("\"verb\": \"yard\"");
-    assertThat(Files.readString(answer.resolve("report.html"))).contains("If it had no limit");
   }
 }

@@ -1,0 +1,73 @@
+package hurdline.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The size of a yard, from the call to the files. */
+class YardCommandTest extends Calls {
+  @Test
+  void aYardWritesAllItsFilesAndTellsTheAnswer() throws IOException {
+    Path answer = dir.resolve("answer");
+    assertThat(call("yard", plant.toString(), "--out", answer.toString())).isZero();
+    assertThat(namesIn(answer))
+        .containsExactly(
+            "acres.csv", "capacity.csv", "charts", "cheapest.csv", "gain.csv", "levels.csv", "loads.csv", "measures.csv", "peaks.csv", "record.json",
+            "report.html", "summary.csv");
+    assertThat(namesIn(answer.resolve("charts"))).hasSize(10).allMatch(name -> name.endsWith(".svg"));
+    assertThat(out.toString())
+        .startsWith("Sweetgum Bend shared gin, base, yard of stalk, ")
+        .endsWith("Report: " + answer.resolve("report.html") + "\n");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void aStoppedYardIsKeptAndSaysSo() throws IOException {
+    Path answer = dir.resolve("answer");
+    assertThat(
+            call("yard", plant.toString(), "--crop", "stopped", "--overflow", "12.5%", "--acres", "90%", "--gain",
+                "--out", answer.toString()))
+        .isEqualTo(130);
+    assertThat(err.toString())
+        .isEqualTo("Stopped: 7 of 40 replications are done; they are saved in " + answer + ".\n");
+    assertThat(namesIn(answer)).contains("record.json");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--overflow 5 | hurdline: --overflow \"5\" is no such share; expected one above 0 % and below 100 %, such as 5%",
+        "--overflow 0% | hurdline: --overflow \"0%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
+        "--overflow NaN% | hurdline: --overflow \"NaN%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
+        "--overflow x% | hurdline: --overflow \"x%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
+        "--acres 100% | hurdline: --acres \"100%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
+        "--until mass.stalk.fed:2% | hurdline: --until is not there for yard; expected --replications N",
+      })
+  void aWrongYardIsOneLine(String args, String message) throws IOException {
+    List<String> all = new ArrayList<>(List.of("yard", plant.toString()));
+    all.addAll(List.of(args.strip().split(" ")));
+    assertThat(call(all.toArray(String[]::new))).isEqualTo(2);
+    assertThat(err.toString()).isEqualTo(message + "\n");
+    assertThat(namesIn(dir)).containsExactly("plant.yaml");
+  }
+
+  @Test
+  void theYardOfASmallPlantIsSizedFromFileToPage() throws IOException {
+    Path example = Path.of(System.getProperty("hurdline.root"), "line-configs", "small.yaml");
+    Path answer = dir.resolve("answer");
+    assertThat(
+            call(
+                new EngineStudies(), "yard", example.toString(), "--replications", "4", "--out", answer.toString()))
+        .isZero();
+    assertThat(Files.readString(answer.resolve("record.json"))).contains("\"verb\": \"yard\"");
+    assertThat(Files.readString(answer.resolve("report.html"))).contains("If it had no limit");
+  }
+}
