@@ -7,22 +7,50 @@ import hurdline.line.Haulage;
 import hurdline.line.Layout;
 import hurdline.line.PaidShift;
 import hurdline.plant.Crew;
+import hurdline.plant.Delivery;
 import hurdline.plant.Money;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.stream.IntStream;
 
-/** Whose hours are paid: shifts that were worked, changeovers, and receiving on days with an arrival. */
+/**
+ * Whose hours are paid: shifts that were worked, changeovers, and receiving on days with an arrival.
+ *
+ * <p>Which shifts there can be is settled with the roster; a replication only says which of them were worked.
+ */
 final class Crewing {
+  private static final int OWN_HOURS = -1;
+
   private final Present present;
   private final Layout layout;
   private final Haulage haulage;
   private final Rostering rostering;
   private final IntakeBooks intake;
+  private final List<Hired> reasons; // in order of their start
+  private final Hired[][] ofCampaign; // [campaign][shift]
+  private final boolean[] taken; // by Hired.number
+  private final int[] crewWeek; // by Hired.crew, the week that it is in
+  private final double[] crewWorkedS; // likewise, what it has worked in that week
+  private final double limitS;
+  private final int[] receivers; // [crop] hands
+
+  /**
+   * A shift with one reason to work it.
+   *
+   * @param number the same for the same shift
+   * @param crew the same for the same shift of the calendar on the same line
+   * @param campaign the reason, with the place of the shift in it; {@link #OWN_HOURS} where it is always worked
+   */
+  private record Hired(
+      PaidShift shift, int number, int crew, int line, int hands, int week, int campaign, int place) {
+    double lengthS() {
+      return shift.toS() - shift.fromS();
+    }
+  }
 
   Crewing(Present present, Haulage haulage, Rostering rostering, IntakeBooks intake) {
     this.present = present;
@@ -30,6 +58,56 @@ final class Crewing {
     this.rostering = rostering;
     this.intake = intake;
     layout = present.layout;
+    Map<PaidShift, Integer> numbers = new HashMap<>();
+    Map<String, Integer> crews = new HashMap<>();
+    reasons = new ArrayList<>();
+    ofCampaign = new Hired[rostering.campaigns()][];
+    for (int c = 0; c < ofCampaign.length; c++) {
+      List<PaidShift> shifts = rostering.campaign(c).shifts();
+      ofCampaign[c] = new Hired[shifts.size()];
+      for (int k = 0; k < shifts.size(); k++) {
+        ofCampaign[c][k] = hired(shifts.get(k), numbers, crews, c, k);
+      }
+      reasons.addAll(Arrays.asList(ofCampaign[c]));
+    }
+    for (BinHours own : present.roster.ownHours()) {
+      own.shifts().forEach(shift -> reasons.add(hired(shift, numbers, crews, OWN_HOURS, 0)));
+    }
+    reasons.sort(Comparator.comparingDouble(hired -> hired.shift().fromS()));
+    taken = new boolean[numbers.size()];
+    crewWeek = new int[crews.size()];
+    crewWorkedS = new double[crews.size()];
+    limitS =
+        layout.plant.money().flatMap(Money::overtime).map(Money.Overtime::afterS)
+            .orElse(Double.POSITIVE_INFINITY);
+    receivers =
+        IntStream.range(0, layout.naming.crops.count())
+            .map(crop -> haulage.delivery(crop).map(Delivery::hands).orElse(0))
+            .toArray();
+  }
+
+  private Hired hired(
+      PaidShift shift, Map<PaidShift, Integer> numbers, Map<String, Integer> crews, int campaign, int place) {
+    return new Hired(
+        shift,
+        numbered(numbers, shift),
+        numbered(crews, shift.line() + "." + shift.shift()),
+        layout.naming.lines.index(shift.line()),
+        hands(shift),
+        present.roster.weeks().at(present.roster.midnightS(shift.day())),
+        campaign,
+        place);
+  }
+
+  private static <T> int numbered(Map<T, Integer> numbers, T what) {
+    return numbers.computeIfAbsent(what, first -> numbers.size());
+  }
+
+  private int hands(PaidShift shift) {
+    return layout.plant.crews().stream()
+        .filter(c -> c.line().equals(shift.line()) && c.shift().equals(shift.shift()))
+        .mapToInt(Crew::hands)
+        .sum();
   }
 
   /** Told of hands that are paid for a span, and what of it is beyond their week's usual hours. */
@@ -39,48 +117,43 @@ final class Crewing {
 
   /** Shifts that were worked, in order of their start, a shift worked for two reasons once. */
   void shifts(Paid paid) {
-    double limitS =
-        layout.plant.money().flatMap(Money::overtime).map(Money.Overtime::afterS)
-            .orElse(Double.POSITIVE_INFINITY);
-    Map<String, CrewWeek> crews = new HashMap<>();
-    List<PaidShift> inOrder = new ArrayList<>(worked());
-    inOrder.sort(Comparator.comparingDouble(PaidShift::fromS));
-    for (PaidShift shift : inOrder) {
-      double lengthS = shift.toS() - shift.fromS();
-      int week = present.roster.weeks().at(present.roster.midnightS(shift.day()));
-      CrewWeek crew =
-          crews.computeIfAbsent(shift.line() + "." + shift.shift(), name -> new CrewWeek());
-      double overS = crew.beyond(week, lengthS, limitS);
-      int hands = hands(shift);
-      paid.hands(
-          layout.naming.lines.index(shift.line()), hands * lengthS, hands * overS, shift.fromS());
+    Arrays.fill(taken, false);
+    Arrays.fill(crewWeek, -1);
+    for (Hired one : reasons) {
+      if (isWorked(one) && !taken[one.number()]) {
+        taken[one.number()] = true;
+        double lengthS = one.lengthS();
+        double overS = beyondLimitS(one, lengthS);
+        paid.hands(
+            one.line(), one.hands() * lengthS, one.hands() * overS, one.shift().fromS());
+      }
     }
   }
 
-  /** What a crew has worked in the week that it is in. */
-  private static final class CrewWeek {
-    private int week = -1;
-    private double workedS;
+  private boolean isWorked(Hired one) {
+    return one.campaign() == OWN_HOURS || rostering.isWorked(one.campaign(), one.place());
+  }
 
-    /** Adds a shift; what of it lies beyond the limit. */
-    double beyond(int of, double lengthS, double limitS) {
-      workedS = of == week ? workedS : 0;
-      week = of;
-      workedS += lengthS;
-      return Math.max(0, Math.min(lengthS, workedS - limitS));
-    }
+  /** What of a crew's next shift lies beyond its usual hours of the week. */
+  private double beyondLimitS(Hired one, double lengthS) {
+    int crew = one.crew();
+    crewWorkedS[crew] = lengthS + (one.week() == crewWeek[crew] ? crewWorkedS[crew] : 0);
+    crewWeek[crew] = one.week();
+    return Math.max(0, Math.min(lengthS, crewWorkedS[crew] - limitS));
   }
 
   /** Hand-seconds of shifts of a line that were not worked because the yard was empty. */
   double sentHomeS(int line) {
-    Set<PaidShift> worked = worked();
+    Arrays.fill(taken, false);
+    for (Hired one : reasons) {
+      taken[one.number()] |= isWorked(one);
+    }
     double sum = 0;
-    for (int c = 0; c < rostering.campaigns(); c++) {
-      List<PaidShift> shifts = rostering.campaign(c).shifts();
-      for (int k = 0; k < shifts.size() && rostering.lineOf(c) == line; k++) {
-        PaidShift shift = shifts.get(k);
-        boolean home = rostering.isSentHome(c, k) && !worked.contains(shift);
-        sum += home ? hands(shift) * (shift.toS() - shift.fromS()) : 0;
+    for (int c = 0; c < ofCampaign.length; c++) {
+      for (int k = 0; k < ofCampaign[c].length && rostering.lineOf(c) == line; k++) {
+        Hired one = ofCampaign[c][k];
+        boolean home = rostering.isSentHome(c, k) && !taken[one.number()];
+        sum += home ? one.hands() * one.lengthS() : 0;
       }
     }
     return sum;
@@ -101,32 +174,8 @@ final class Crewing {
 
   /** Hand-seconds of receiving a crop on a day; 0 where nothing arrived. */
   double receivingS(int crop, int day) {
-    int hands = haulage.delivery(crop).map(d -> d.hands()).orElse(0);
-    return hands > 0 && intake.trips.arrivedOn(crop, day)
-        ? hands * haulage.receivingS(crop, day)
+    return receivers[crop] > 0 && intake.trips.arrivedOn(crop, day)
+        ? receivers[crop] * haulage.receivingS(crop, day)
         : 0;
-  }
-
-  private Set<PaidShift> worked() {
-    Set<PaidShift> worked = new LinkedHashSet<>();
-    for (int c = 0; c < rostering.campaigns(); c++) {
-      List<PaidShift> shifts = rostering.campaign(c).shifts();
-      for (int k = 0; k < shifts.size(); k++) {
-        if (rostering.isWorked(c, k)) {
-          worked.add(shifts.get(k));
-        }
-      }
-    }
-    for (BinHours own : present.roster.ownHours()) {
-      worked.addAll(own.shifts());
-    }
-    return worked;
-  }
-
-  private int hands(PaidShift shift) {
-    return layout.plant.crews().stream()
-        .filter(c -> c.line().equals(shift.line()) && c.shift().equals(shift.shift()))
-        .mapToInt(Crew::hands)
-        .sum();
   }
 }

@@ -134,12 +134,11 @@ final class MoneyTally {
     tally.put(Measure.MONEY_LATE, sum(late));
     tally.put(Measure.MONEY_OVERHEAD, overhead);
     tally.put(Measure.MONEY_STOCK, stockSum);
-    tally.put(
-        Measure.MONEY_MARGIN, sum(revenue) + stockSum - costs - electricity - overhead);
+    double all = sum(revenue) + stockSum - costs - electricity - overhead;
+    tally.put(Measure.MONEY_MARGIN, all);
     for (int l = 0; l < layout.lines; l++) {
       putLine(tally, l, stops[l]);
     }
-    double all = sum(revenue) + stockSum - costs - electricity - overhead;
     money.rent().ifPresent(rent -> putRent(tally, rent, all));
   }
 

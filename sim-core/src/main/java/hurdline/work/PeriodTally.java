@@ -15,6 +15,7 @@ import java.util.List;
 /** Running totals at the end of each week and month, and from them what each of these brought. */
 final class PeriodTally {
   private static final double HOUR_S = 3600;
+  private static final int STATES = State.values().length;
   private static final double TONNE_KG = 1000;
   private static final double KWH_J = 3.6e6;
 
@@ -207,8 +208,8 @@ final class PeriodTally {
       to[at++] = material.productKg(layout.naming.products.index(product.name())) / TONNE_KG;
     }
     for (int m = 0; m < layout.machines; m++) {
-      for (State state : State.values()) {
-        to[at++] = watching.states.lastedS(m, state.ordinal()) / HOUR_S;
+      for (int state = 0; state < STATES; state++) {
+        to[at++] = watching.states.lastedS(m, state) / HOUR_S;
       }
     }
     for (int l = 0; l < layout.lines; l++) {
