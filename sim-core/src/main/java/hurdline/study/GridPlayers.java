@@ -3,13 +3,8 @@ package hurdline.study;
 import hurdline.chance.Streams;
 import hurdline.work.Outcome;
 import hurdline.work.Replication;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -65,25 +60,8 @@ final class GridPlayers {
 
   /** Plays until all is done or stop is asked for. */
   void play() {
-    int threads = Math.max(1, effort.threads());
-    ExecutorService service =
-        Executors.newFixedThreadPool(
-            threads,
-            task -> {
-              Thread thread = new Thread(task, "cells");
-              thread.setDaemon(true);
-              return thread;
-            });
-    try {
-      List<Future<?>> all = new ArrayList<>();
-      for (int t = 0; t < threads; t++) {
-        all.add(service.submit(this::work));
-      }
-      for (Future<?> one : all) {
-        await(one);
-      }
-    } finally {
-      service.shutdownNow();
+    try (Workers workers = new Workers(effort.threads(), "cells")) {
+      workers.work(worker -> work());
     }
   }
 
@@ -118,22 +96,5 @@ final class GridPlayers {
 
   private synchronized void fail() {
     broken = true;
-  }
-
-  private static void await(Future<?> one) {
-    try {
-      one.get();
-    } catch (ExecutionException fault) {
-      if (fault.getCause() instanceof RuntimeException known) {
-        throw known;
-      }
-      if (fault.getCause() instanceof Error fatal) {
-        throw fatal;
-      }
-      throw new IllegalStateException(fault.getCause());
-    } catch (InterruptedException interrupted) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while cells were played", interrupted);
-    }
   }
 }

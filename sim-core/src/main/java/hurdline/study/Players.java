@@ -4,12 +4,6 @@ import hurdline.account.Trace;
 import hurdline.chance.Streams;
 import hurdline.work.Outcome;
 import hurdline.work.Replication;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -26,7 +20,7 @@ final class Players implements AutoCloseable {
   private final Stage stage;
   private final Streams streams;
   private final Replication[] replications;
-  private final ExecutorService threads;
+  private final Workers workers;
   private final AtomicInteger begun = new AtomicInteger();
   private final Consumer<Outcome> taker;
   private final IntFunction<Trace> traces;
@@ -41,14 +35,7 @@ final class Players implements AutoCloseable {
     this.traces = traces;
     streams = new Streams(seed);
     replications = new Replication[threads];
-    this.threads =
-        Executors.newFixedThreadPool(
-            threads,
-            task -> {
-              Thread thread = new Thread(task, "replications");
-              thread.setDaemon(true);
-              return thread;
-            });
+    workers = new Workers(threads, "replications");
   }
 
   /** Leaves out what is known already, up to this replication; before anything is played. */
@@ -58,19 +45,7 @@ final class Players implements AutoCloseable {
 
   /** Plays on until replication {@code last} is done, or stop is asked for. */
   void playTo(int last, Runnable done, BooleanSupplier stop) {
-    List<Future<?>> all = new ArrayList<>();
-    for (int t = 0; t < replications.length; t++) {
-      int player = t;
-      all.add(threads.submit(() -> play(player, last, done, stop)));
-    }
-    RuntimeException worst = null;
-    for (Future<?> one : all) {
-      RuntimeException failed = failure(one);
-      worst = worst == null ? failed : worst;
-    }
-    if (worst != null) {
-      throw worst;
-    }
+    workers.work(player -> play(player, last, done, stop));
   }
 
   private void play(int player, int last, Runnable done, BooleanSupplier stop) {
@@ -95,26 +70,8 @@ final class Players implements AutoCloseable {
     }
   }
 
-  private static RuntimeException failure(Future<?> one) {
-    try {
-      one.get();
-      return null;
-    } catch (ExecutionException broken) {
-      if (broken.getCause() instanceof RuntimeException known) {
-        return known;
-      }
-      if (broken.getCause() instanceof Error fatal) {
-        throw fatal;
-      }
-      return new IllegalStateException(broken.getCause());
-    } catch (InterruptedException interrupted) {
-      Thread.currentThread().interrupt();
-      return new IllegalStateException("interrupted while replications were played", interrupted);
-    }
-  }
-
   @Override
   public void close() {
-    threads.shutdownNow();
+    workers.close();
   }
 }

@@ -1,10 +1,12 @@
 package hurdline.study;
 
+import hurdline.work.Outcome;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 
 /** Counts the plays of a study over all plants, for those who watch, and plays further plants whole. */
 final class Plays {
@@ -47,13 +49,18 @@ final class Plays {
    */
   Optional<Figures> whole(Stage stage, int count) {
     Figures figures = new Figures();
-    int threads = Math.min(effort.threads(), count);
-    try (Players players =
-        new Players(stage, effort.seed(), threads, Figures.filling(figures), one -> null)) {
-      players.playTo(count, this::done, stop);
-    }
+    play(stage, 0, count, Figures.filling(figures));
     cut |= figures.count() < count;
     return figures.count() == count ? Optional.of(figures) : Optional.empty();
+  }
+
+  /** Plays so many replications of a plant after those that are known, or until stop is asked for; expected already. */
+  void play(Stage stage, int after, int count, Consumer<Outcome> taker) {
+    int threads = Math.min(effort.threads(), count);
+    try (Players players = new Players(stage, effort.seed(), threads, taker, one -> null)) {
+      players.skipTo(after);
+      players.playTo(after + count, this::done, stop);
+    }
   }
 
   /**
@@ -65,17 +72,11 @@ final class Plays {
   double[] further(Stage stage, int after, int count, String measure) {
     expect(count);
     Map<Integer, Double> found = new TreeMap<>();
-    int threads = Math.min(effort.threads(), count);
-    try (Players players =
-        new Players(
-            stage,
-            effort.seed(),
-            threads,
-            outcome -> found.put(outcome.replication(), outcome.value(measure)),
-            one -> null)) {
-      players.skipTo(after);
-      players.playTo(after + count, this::done, stop);
-    }
+    play(
+        stage,
+        after,
+        count,
+        outcome -> found.put(outcome.replication(), outcome.value(measure)));
     cut |= found.size() < count;
     return found.values().stream().mapToDouble(Double::doubleValue).toArray();
   }
