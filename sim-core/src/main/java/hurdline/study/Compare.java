@@ -46,7 +46,7 @@ public final class Compare {
     for (String option : asked) {
       Plant changed = plants.of(option);
       if (changed.equals(plant)) {
-        throw wrong("option \"" + option + "\" changes nothing", "an option that changes the plant");
+        throw source.refusal("option \"" + option + "\" changes nothing", "an option that changes the plant");
       }
       options.add(OptionPlants.joined(option, plant.options()));
       stages.add(Stage.of(changed));
@@ -56,7 +56,7 @@ public final class Compare {
 
   private void refuse(List<String> asked, List<Option> known) {
     if (known.isEmpty() && !ask.gain()) {
-      throw wrong("the file has no options to compare", "an entry under options");
+      throw source.refusal("the file has no options to compare", "an entry under options");
     }
     List<String> names = known.stream().map(Option::name).toList();
     Set<Set<String>> seen = new LinkedHashSet<>();
@@ -64,26 +64,22 @@ public final class Compare {
       List<String> parts = OptionPlants.parts(option);
       for (String part : parts) {
         if (!names.contains(part)) {
-          throw wrong(
+          throw source.refusal(
               "\"" + part + "\" is no option of this file",
               Nearest.expected("an option", part, names));
         }
       }
       Set<String> set = new LinkedHashSet<>(parts);
       if (set.size() < parts.size() || !seen.add(set)) {
-        throw wrong("\"" + option + "\" is asked for twice", "each option once");
+        throw source.refusal("\"" + option + "\" is asked for twice", "each option once");
       }
     }
   }
 
-  private ProblemsException wrong(String said, String expected) {
-    return new ProblemsException(List.of(source.file() + ": " + said + "; expected " + expected));
-  }
-
-  private static Consumer<Outcome> both(Figures figures, Months months) {
+  private static Consumer<Outcome> both(Figures figures, PeriodFigures months) {
     return outcome -> {
       figures.add(outcome);
-      months.add(outcome);
+      months.add(outcome.monthColumns(), outcome.months());
     };
   }
 
@@ -113,7 +109,7 @@ public final class Compare {
   public Optional<CompareAnswer> play(Run.Progress progress, BooleanSupplier stop) {
     Plays plays = new Plays(effort, progress, stop);
     List<Figures> figures = stages.stream().map(stage -> new Figures()).toList();
-    List<Months> months = stages.stream().map(stage -> new Months()).toList();
+    List<PeriodFigures> months = stages.stream().map(stage -> new PeriodFigures()).toList();
     List<Consumer<Outcome>> takers = new ArrayList<>();
     for (int at = 0; at < stages.size(); at++) {
       takers.add(new InTurn(both(figures.get(at), months.get(at))));

@@ -15,9 +15,6 @@ import hurdline.answer.SummaryRow;
 import hurdline.estimate.PairedDifference;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** Makes the answer of a comparison; the base is the first of the plants. */
 final class CompareAnswers {
@@ -28,7 +25,7 @@ final class CompareAnswers {
   private final List<Stage> stages;
   private final List<CompareAnswer.Option> options;
   private final List<Figures> figures;
-  private final List<Months> months;
+  private final List<PeriodFigures> months;
   private final boolean stopped;
 
   CompareAnswers(
@@ -39,7 +36,7 @@ final class CompareAnswers {
       List<Stage> stages,
       List<CompareAnswer.Option> options,
       Rounds.Played played,
-      List<Months> months) {
+      List<PeriodFigures> months) {
     this.source = source;
     this.base = base;
     this.ask = ask;
@@ -97,9 +94,6 @@ final class CompareAnswers {
   }
 
   private List<DifferenceRow> differences(Samples ofBase) {
-    Map<String, Samples.Measured> units =
-        ofBase.measures().stream()
-            .collect(Collectors.toMap(Samples.Measured::measure, Function.identity()));
     List<DifferenceRow> rows = new ArrayList<>();
     for (int at = 0; at < options.size(); at++) {
       Figures other = figures.get(at + 1);
@@ -109,7 +103,7 @@ final class CompareAnswers {
           PairedDifference pair =
               PairedDifference.of(
                   figures.get(0).series(measure), other.series(measure), options.size());
-          rows.add(row(options.get(at).name(), units.get(measure), pair));
+          rows.add(row(options.get(at).name(), measured, pair));
         }
       }
     }

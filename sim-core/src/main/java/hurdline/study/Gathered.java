@@ -1,16 +1,15 @@
 package hurdline.study;
 
 import hurdline.work.Outcome;
-import java.util.List;
 import java.util.function.Consumer;
 
 /** What the replications came to: their figures, and what went on through the year. */
 final class Gathered {
   private final Figures figures = new Figures();
-  private Outcome shape;
-  private Cells weeks;
-  private final Months months = new Months();
+  private final PeriodFigures weeks = new PeriodFigures();
+  private final PeriodFigures months = new PeriodFigures();
   private Cells levels;
+  private int places;
   private double[][][] wayKg;
 
   /** Filled by whoever plays. */
@@ -19,12 +18,12 @@ final class Gathered {
   }
 
   private void add(Outcome outcome) {
-    if (shape == null) {
+    if (levels == null) {
       shape(outcome);
     }
     figures.add(outcome);
-    put(weeks, outcome.weeks());
-    months.add(outcome);
+    weeks.add(outcome.weekColumns(), outcome.weeks());
+    months.add(outcome.monthColumns(), outcome.months());
     levels.next();
     int cell = 0;
     for (int[][] ofCrop : outcome.levels()) {
@@ -43,20 +42,10 @@ final class Gathered {
     }
   }
 
-  private static void put(Cells cells, double[][] periods) {
-    cells.next();
-    int cell = 0;
-    for (double[] period : periods) {
-      for (double value : period) {
-        cells.put(cell++, value);
-      }
-    }
-  }
-
   private void shape(Outcome first) {
-    weeks = new Cells(first.weeks().length * first.weekColumns().size());
+    places = first.levels()[0].length;
     int days = first.levels()[0][0].length;
-    levels = new Cells(first.levels().length * first.levels()[0].length * days);
+    levels = new Cells(first.levels().length * places * days);
     wayKg = new double[first.wayKg().length][][];
     for (int h = 0; h < wayKg.length; h++) {
       wayKg[h] = new double[first.wayKg()[h].length][];
@@ -64,53 +53,23 @@ final class Gathered {
         wayKg[h][node] = new double[first.wayKg()[h][node].length];
       }
     }
-    shape =
-        new Outcome(
-            1,
-            first.columns(),
-            null,
-            first.weekColumns(),
-            new double[first.weeks().length][],
-            first.monthColumns(),
-            new double[first.months().length][],
-            new int[first.levels().length][first.levels()[0].length][0],
-            null,
-            null);
   }
 
   Figures figures() {
     return figures;
   }
 
-  List<Outcome.Column> weekColumns() {
-    return shape.weekColumns();
+  PeriodFigures byWeek() {
+    return weeks;
   }
 
-  Months byMonth() {
+  PeriodFigures byMonth() {
     return months;
-  }
-
-  int weeks() {
-    return shape.weeks().length;
-  }
-
-  Cells.Spread week(int week, int column) {
-    return weeks.figures(week * shape.weekColumns().size() + column);
-  }
-
-  /** Whether nothing of this ever came in any week. */
-  boolean isNeverInAWeek(int column) {
-    for (int week = 0; week < weeks(); week++) {
-      if (!weeks.isZero(week * shape.weekColumns().size() + column)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** @param place after the last one all places together */
   Cells.Spread level(int crop, int place, int day, int days) {
-    return levels.figures((crop * shape.levels()[0].length + place) * days + day);
+    return levels.figures((crop * places + place) * days + day);
   }
 
   /** Mean mass that took a way in a replication, kg. */

@@ -119,7 +119,7 @@ final class Rows {
         known.high());
   }
 
-  List<MonthRow> months(Months months) {
+  List<MonthRow> months(PeriodFigures months) {
     List<MonthRow> all = new ArrayList<>();
     for (int month = 0; month < months.count(); month++) {
       String name =

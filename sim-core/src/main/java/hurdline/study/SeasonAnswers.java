@@ -13,9 +13,7 @@ import hurdline.estimate.Interval;
 import hurdline.estimate.Intervals;
 import hurdline.estimate.PairedDifference;
 import hurdline.line.Layout;
-import hurdline.line.Periods;
 import hurdline.measure.Measure;
-import hurdline.work.Outcome;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
@@ -68,7 +66,7 @@ final class SeasonAnswers {
       Rows rows = rows(at);
       rows.summary().stream().map(row -> withChance(row, count)).forEach(summary::add);
       samples.add(rows.samples());
-      months(at, rows, months);
+      months.addAll(rows.months(figures.get(at).months()));
       strips(at, strips);
     }
     Source source = source();
@@ -144,22 +142,6 @@ final class SeasonAnswers {
     return new SummaryRow(
         r.option(), r.measure(), r.unit(), r.mean(), known.low(), known.high(), r.sd(), r.p05(),
         r.p50(), r.p95(), r.least(), r.most(), r.replications());
-  }
-
-  private void months(int at, Rows rows, List<MonthRow> all) {
-    SeasonFigures of = figures.get(at);
-    Periods months = plans.get(at).stage().roster().months();
-    for (int month = 0; month < of.months(); month++) {
-      String name = months.firstDate(month).toString().substring(0, "2027-01".length());
-      for (int c = 0; c < of.monthColumns().size(); c++) {
-        Outcome.Column column = of.monthColumns().get(c);
-        Cells.Spread f = of.month(month, c);
-        all.add(
-            new MonthRow(
-                plans.get(at).name(), name, column.name(), rows.unit(column), f.mean(), f.p05(),
-                f.p50(), f.p95()));
-      }
-    }
   }
 
   private void strips(int at, List<StripRow> all) {

@@ -9,10 +9,8 @@ import java.util.function.Consumer;
 /** What one season plan came to: its figures, those of sharing the building, months and strips. */
 final class SeasonFigures {
   private final Figures figures = new Figures();
-  private List<Outcome.Column> monthColumns = List.of();
+  private final PeriodFigures months = new PeriodFigures();
   private List<Outcome.Column> columns = List.of();
-  private int months;
-  private Cells ofMonths;
   private double[][] stripSums;
 
   /** Filled by whoever plays. */
@@ -22,25 +20,16 @@ final class SeasonFigures {
 
   private void add(Outcome outcome) {
     Outcome.Shared shared = outcome.shared();
-    if (ofMonths == null) {
+    if (stripSums == null) {
       columns = new ArrayList<>(outcome.columns());
       columns.addAll(shared.columns());
-      monthColumns = outcome.monthColumns();
-      months = outcome.months().length;
-      ofMonths = new Cells(months * monthColumns.size());
       stripSums = new double[shared.strips().length][shared.strips()[0].length];
     }
     double[] usual = outcome.values();
     double[] all = Arrays.copyOf(usual, usual.length + shared.values().length);
     System.arraycopy(shared.values(), 0, all, usual.length, shared.values().length);
     figures.add(columns, all);
-    ofMonths.next();
-    int cell = 0;
-    for (double[] month : outcome.months()) {
-      for (double value : month) {
-        ofMonths.put(cell++, value);
-      }
-    }
+    months.add(outcome.monthColumns(), outcome.months());
     for (int week = 0; week < stripSums.length; week++) {
       for (int k = 0; k < stripSums[week].length; k++) {
         stripSums[week][k] += shared.strips()[week][k];
@@ -52,16 +41,8 @@ final class SeasonFigures {
     return figures;
   }
 
-  int months() {
+  PeriodFigures months() {
     return months;
-  }
-
-  List<Outcome.Column> monthColumns() {
-    return monthColumns;
-  }
-
-  Cells.Spread month(int month, int column) {
-    return ofMonths.figures(month * monthColumns.size() + column);
   }
 
   int weeks() {

@@ -1,5 +1,6 @@
 package hurdline.study;
 
+import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
 import java.util.List;
 
@@ -16,6 +17,11 @@ public record Source(
     Variants variants, String file, String contentHash, String version, List<String> warnings) {
   public Source {
     warnings = List.copyOf(warnings);
+  }
+
+  /** What is asked of the file cannot be. */
+  ProblemsException refusal(String said, String expected) {
+    return new ProblemsException(List.of(file + ": " + said + "; expected " + expected));
   }
 
   /** The same with other warnings. */

@@ -28,18 +28,19 @@ final class YearRows {
   /** Every week; a cause that never held a line has no rows. */
   List<WeekRow> weeks() {
     Periods weeks = stage.roster().weeks();
-    List<Outcome.Column> columns = gathered.weekColumns();
+    PeriodFigures byWeek = gathered.byWeek();
+    List<Outcome.Column> columns = byWeek.columns();
     boolean[] left = new boolean[columns.size()];
     for (int c = 0; c < left.length; c++) {
       left[c] =
-          columns.get(c).measure() == Measure.LINE_HOURS_HELD_BY && gathered.isNeverInAWeek(c);
+          columns.get(c).measure() == Measure.LINE_HOURS_HELD_BY && byWeek.isNever(c);
     }
     List<WeekRow> all = new ArrayList<>();
-    for (int week = 0; week < gathered.weeks(); week++) {
+    for (int week = 0; week < byWeek.count(); week++) {
       for (int c = 0; c < left.length; c++) {
         if (!left[c]) {
           Outcome.Column column = columns.get(c);
-          Cells.Spread f = gathered.week(week, c);
+          Cells.Spread f = byWeek.of(week, c);
           all.add(
               new WeekRow(
                   option,
