@@ -17,6 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -45,7 +46,7 @@ final class Acreage {
    * @param share of seasons that must finish
    * @throws ProblemsException if the crop has no fields or no line works it
    */
-  Acreage(double share, CropYard yard, String file) {
+  Acreage(double share, CropYard yard, Source source) {
     this.share = share;
     this.yard = yard;
     String crop = yard.crop().name();
@@ -55,7 +56,8 @@ final class Acreage {
             .flatMap(delivery -> delivery.fields().stream())
             .toList();
     if (fields.isEmpty()) {
-      throw wrong(file, crop, "has no fields whose acres could be asked for", "fields under deliveries." + crop);
+      throw source.refusal(
+          "\"" + crop + "\" has no fields whose acres could be asked for", "fields under deliveries." + crop);
     }
     List<String> lines =
         yard.plant().lines().stream().filter(l -> l.crop().equals(crop)).map(Line::name).toList();
@@ -66,11 +68,11 @@ final class Acreage {
             .filter(campaign -> lines.contains(campaign.line()))
             .max(Comparator.comparing(SeasonEntry.Campaign::to))
             .map(SeasonEntry.Campaign::line)
-            .orElseThrow(() -> wrong(file, crop, "is worked by no line in the season", "a campaign of one of its lines"));
-  }
-
-  private static ProblemsException wrong(String file, String crop, String said, String expected) {
-    return new ProblemsException(List.of(file + ": \"" + crop + "\" " + said + "; expected " + expected));
+            .orElseThrow(
+                () ->
+                    source.refusal(
+                        "\"" + crop + "\" is worked by no line in the season",
+                        "a campaign of one of its lines"));
   }
 
   /** About how many plants are played. */
@@ -114,20 +116,9 @@ final class Acreage {
     if (first.isEmpty()) {
       return land(BEYOND[BEYOND.length - 1]);
     }
-    int bad = first.get();
     int good = played.keySet().stream().filter(steps -> steps < first.get()).mapToInt(i -> i).max().orElse(from);
-    while (bad - good > 1) {
-      int middle = good + (bad - good) / 2;
-      if (at(middle).isEmpty()) {
-        return land(Double.NaN);
-      }
-      if (does(middle)) {
-        good = middle;
-      } else {
-        bad = middle;
-      }
-    }
-    return land(good);
+    OptionalInt bad = LeastRoom.halve(good, first.get(), steps -> at(steps).map(figures -> !does(steps)));
+    return land(bad.isPresent() ? bad.getAsInt() - 1 : Double.NaN);
   }
 
   private Optional<Integer> firstThatDoesNot(int from) {

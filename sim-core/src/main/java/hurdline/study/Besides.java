@@ -45,14 +45,11 @@ final class Besides {
     plants = new OptionPlants(source, base);
     Stage stage = stages.get(0);
     if (stage.plant().money().isEmpty() && (ask.tornado().isPresent() || !ask.breakEven().isEmpty())) {
-      throw new ProblemsException(
-          List.of(
-              source.file()
-                  + ": without money no option is worth anything; expected an entry under money"));
+      throw source.refusal("without money no option is worth anything", "an entry under money");
     }
     mores = ask.gain() ? Optional.of(new Mores(source, base, stage)) : Optional.empty();
     gains = mores.map(all -> new Gains(source, base, all.all(), gained(stage)));
-    tornado = ask.tornado().map(inputs -> new Tornado(plants, options, inputs, source.file()));
+    tornado = ask.tornado().map(inputs -> new Tornado(plants, options, inputs, source));
     breakEvens =
         ask.breakEven().isEmpty()
             ? Optional.empty()
@@ -68,11 +65,8 @@ final class Besides {
       Effort effort) {
     int first = new Goal(effort).first();
     if (ask.best().isPresent() && (options.isEmpty() || first < 2)) {
-      throw new ProblemsException(
-          List.of(
-              source.file()
-                  + ": the best is picked among two or more; expected an option, and 2 replications"
-                  + " or more"));
+      throw source.refusal(
+          "the best is picked among two or more", "an option, and 2 replications or more");
     }
     List<String> names =
         Stream.concat(

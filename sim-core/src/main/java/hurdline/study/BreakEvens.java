@@ -49,8 +49,7 @@ final class BreakEvens {
       throw first;
     }
     if (!moves) {
-      throw new ProblemsException(
-          List.of(source.file() + ": " + key + " changes nothing; expected a key that does"));
+      throw source.refusal(key + " changes nothing", "a key that does");
     }
   }
 

@@ -2,6 +2,7 @@ package hurdline.study;
 
 import hurdline.plant.Change;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What is changed in the plant before it is asked.
@@ -21,6 +22,11 @@ public record Chosen(String option, List<String> sets, List<Change> changes) {
   /** The plant as it stands. */
   public static Chosen base() {
     return new Chosen(BASE, List.of(), List.of());
+  }
+
+  /** The same with more changed after it. */
+  Chosen and(List<Change> more) {
+    return new Chosen(option, sets, Stream.concat(changes.stream(), more.stream()).toList());
   }
 
   Change[] asArray() {

@@ -20,20 +20,18 @@ record CropYard(Plant plant, Crop crop, List<Yard.Place> places) {
   private static final int NO_LIMIT = 1_000_000;
 
   /** @throws ProblemsException if the plant has no such crop, or no place takes it */
-  static CropYard of(Plant plant, YardAsk ask, String file) {
+  static CropYard of(Plant plant, YardAsk ask, Source source) {
     String wanted = ask.crop().orElse(plant.crops().get(0).name());
     List<String> known = plant.crops().stream().map(Crop::name).toList();
     if (!known.contains(wanted)) {
-      throw new ProblemsException(
-          List.of(
-              file + ": \"" + wanted + "\" is no crop of this file; expected "
-                  + Nearest.expected("a crop", wanted, known)));
+      throw source.refusal(
+          "\"" + wanted + "\" is no crop of this file", Nearest.expected("a crop", wanted, known));
     }
     List<Yard.Place> places =
         plant.yard().places().stream().filter(place -> takes(place, wanted)).toList();
     if (places.isEmpty()) {
-      throw new ProblemsException(
-          List.of(file + ": no place of the yard takes \"" + wanted + "\"; expected one under yard.places"));
+      throw source.refusal(
+          "no place of the yard takes \"" + wanted + "\"", "one under yard.places");
     }
     return new CropYard(plant, plant.crops().get(known.indexOf(wanted)), places);
   }

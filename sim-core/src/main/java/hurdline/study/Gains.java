@@ -2,12 +2,10 @@ package hurdline.study;
 
 import hurdline.answer.GainRow;
 import hurdline.estimate.PairedDifference;
-import hurdline.plant.Change;
 import hurdline.work.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * What more of each thing brings, each alone, on the same chance as the plant as it stands: the true
@@ -43,7 +41,7 @@ final class Gains {
         figures.columns().stream().filter(column -> measures.contains(column.name())).toList();
     List<GainRow> gains = new ArrayList<>();
     for (More more : mores) {
-      Stage stage = Stage.of(source.variants().with(changes(base, more)));
+      Stage stage = Stage.of(more.plant(source, base));
       plays.expect(figures.count());
       Optional<Figures> played = plays.whole(stage, figures.count());
       if (played.isEmpty()) {
@@ -68,9 +66,5 @@ final class Gains {
         pair.joint().low(),
         pair.joint().high(),
         pair.toldApart());
-  }
-
-  static Change[] changes(Chosen base, More more) {
-    return Stream.concat(base.changes().stream(), more.changes().stream()).toArray(Change[]::new);
   }
 }

@@ -44,16 +44,17 @@ final class GridPlan {
         String one = alternatives.get(a).name();
         String other = alternatives.get(b).name();
         if (planted.stream().allMatch(cell -> areOne(cell, one, other))) {
-          throw new ProblemsException(
-              List.of(
-                  alternatives.get(a).source().file()
-                      + ": \""
+          throw alternatives
+              .get(a)
+              .source()
+              .refusal(
+                  "\""
                       + one
                       + "\" and \""
                       + other
                       + "\" are the same plant at every value, for the varied values take the place of"
-                      + " what tells them apart; expected another key, factors such as x0.8, or only"
-                      + " one of the two"));
+                      + " what tells them apart",
+                  "another key, factors such as x0.8, or only one of the two");
         }
       }
     }

@@ -1,6 +1,7 @@
 package hurdline.study;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** The smallest yard that overflows in few enough seasons. */
@@ -28,9 +29,9 @@ final class LeastRoom {
     return (int) rising[rising.length - 1 - Math.min(allowed(needs.length), needs.length - 1)];
   }
 
-  /** Whether a size does; nothing if that could not be found out. */
+  /** Whether a number does; nothing if that could not be found out. */
   interface Trial {
-    java.util.Optional<Boolean> does(int bales);
+    Optional<Boolean> does(int number);
   }
 
   /**
@@ -67,7 +68,12 @@ final class LeastRoom {
     return halve(bad, good, trial);
   }
 
-  private static OptionalInt halve(int below, int from, Trial trial) {
+  /**
+   * The first that does, by halves between one that does not and one that does.
+   *
+   * @return nothing if a trial could not be made
+   */
+  static OptionalInt halve(int below, int from, Trial trial) {
     int bad = below;
     int good = from;
     while (good - bad > 1) {

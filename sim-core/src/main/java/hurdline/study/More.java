@@ -1,6 +1,8 @@
 package hurdline.study;
 
 import hurdline.plant.Change;
+import hurdline.plant.Plant;
+import hurdline.plant.ProblemsException;
 import java.util.List;
 
 /**
@@ -17,5 +19,20 @@ record More(String what, String says, List<Change> changes) {
 
   static More of(String what, String says, Change... changes) {
     return new More(what, says, List.of(changes));
+  }
+
+  /** @throws ProblemsException if there cannot be more of it */
+  Plant plant(Source source, Chosen base) {
+    return source.variants().with(base.and(changes).asArray());
+  }
+
+  /** Whether it makes a plant without problems. */
+  boolean isPossible(Source source, Chosen base) {
+    try {
+      plant(source, base);
+      return true;
+    } catch (ProblemsException inTheWay) {
+      return false;
+    }
   }
 }

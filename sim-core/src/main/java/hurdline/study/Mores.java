@@ -4,7 +4,6 @@ import hurdline.plant.Calendar.Shift;
 import hurdline.plant.Change;
 import hurdline.plant.Line;
 import hurdline.plant.Machine;
-import hurdline.plant.ProblemsException;
 import hurdline.plant.Resource;
 import hurdline.plant.SeasonEntry;
 import hurdline.plant.Step;
@@ -127,7 +126,7 @@ final class Mores {
         Stream.of(
                 longer(shift, more + " min longer, to ", path + ".to", shift.toS() / 60 + more),
                 longer(shift, more + " min longer, from ", path + ".from", shift.fromS() / 60 - more))
-            .filter(this::isPossible)
+            .filter(longer -> longer.isPossible(source, base))
             .findFirst();
     possible.ifPresentOrElse(
         all::add, () -> left.add("shift " + shift.name() + " has no room to be longer"));
@@ -138,14 +137,5 @@ final class Mores {
     String clock = String.format(Locale.ROOT, "%02d:%02d", ofDay / 60, ofDay % 60);
     return More.of(
         "shift." + shift.name(), says + clock, new Change.Value(path, '"' + clock + '"'));
-  }
-
-  private boolean isPossible(More more) {
-    try {
-      source.variants().with(Gains.changes(base, more));
-      return true;
-    } catch (ProblemsException inTheWay) {
-      return false;
-    }
   }
 }

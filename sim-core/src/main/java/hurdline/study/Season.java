@@ -72,14 +72,14 @@ public final class Season {
     List<Plan> known = source.variants().with().plans();
     known.forEach(plan -> says.put(plan.name(), plan.says()));
     if (known.isEmpty() && asked.isEmpty()) {
-      throw wrong(
-          source.file() + ": the file has no plans to compare",
+      throw source.refusal(
+          "the file has no plans to compare",
           "an entry under plans, several files, or --plans base for the season as it stands");
     }
     for (String name : asked.isEmpty() ? List.copyOf(says.keySet()) : asked) {
       if (!says.containsKey(name)) {
-        throw wrong(
-            source.file() + ": \"" + name + "\" is no plan of this file",
+        throw source.refusal(
+            "\"" + name + "\" is no plan of this file",
             Nearest.expected("a plan", name, says.keySet()));
       }
       Stream<Change> own = name.equals(Chosen.BASE) ? Stream.of() : Stream.of(new Change.Named(name));
@@ -137,16 +137,9 @@ public final class Season {
 
   /** The plans as plants of a grid. */
   public List<Alternative> alternatives() {
-    List<Alternative> plants = new ArrayList<>();
-    for (Planned plan : plans) {
-      boolean named = sources.size() == 1 && !plan.name().equals(Chosen.BASE);
-      Stream<Change> own = named ? Stream.of(new Change.Named(plan.name())) : Stream.of();
-      Source source = plan.source().warning(plan.warnings());
-      plants.add(
-          new Alternative(
-              plan.name(), source, Stream.concat(own, chosen.changes().stream()).toList()));
-    }
-    return plants;
+    return plans.stream()
+        .map(plan -> new Alternative(plan.name(), plan.source().warning(plan.warnings()), plan.changes()))
+        .toList();
   }
 
   /** How often a calendar is played in all; with an aim, to begin with. */

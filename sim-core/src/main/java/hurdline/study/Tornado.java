@@ -22,25 +22,27 @@ final class Tornado {
    * @throws ProblemsException if an end makes a plant with problems, or an input changes nothing
    */
   Tornado(
-      OptionPlants plants, List<CompareAnswer.Option> options, List<Swing> inputs, String file) {
+      OptionPlants plants, List<CompareAnswer.Option> options, List<Swing> inputs, Source source) {
     this.plants = plants;
     this.options = options;
     this.inputs = inputs.isEmpty() ? usual(plants.base()) : inputs;
-    this.inputs.forEach(input -> check(input, file));
+    check(source);
   }
 
-  private void check(Swing input, String file) {
+  private void check(Source source) {
     Plant base = plants.base();
-    boolean moves = false;
-    for (Change end : List.of(low(input), high(input))) {
-      moves |= !plants.base(end).equals(base);
-      for (CompareAnswer.Option option : options) {
-        moves |= !plants.of(option.name(), end).equals(plants.of(option.name()));
+    List<Plant> changed = options.stream().map(option -> plants.of(option.name())).toList();
+    for (Swing input : inputs) {
+      boolean moves = false;
+      for (Change end : List.of(low(input), high(input))) {
+        moves |= !plants.base(end).equals(base);
+        for (int at = 0; at < options.size(); at++) {
+          moves |= !plants.of(options.get(at).name(), end).equals(changed.get(at));
+        }
       }
-    }
-    if (!moves) {
-      throw new ProblemsException(
-          List.of(file + ": " + input.key() + " changes nothing; expected an input that does"));
+      if (!moves) {
+        throw source.refusal(input.key() + " changes nothing", "an input that does");
+      }
     }
   }
 

@@ -3,7 +3,6 @@ package hurdline.study;
 import hurdline.plant.Change;
 import hurdline.plant.Delivery;
 import hurdline.plant.Option;
-import hurdline.plant.ProblemsException;
 import hurdline.plant.SeasonEntry;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,7 +74,7 @@ final class YardMores {
           List<String> shifts = new ArrayList<>(campaign.shifts());
           shifts.add(shift.name());
           Change change = value("season." + at + ".shifts", shifts.toString());
-          if (isPossible(new More("", "", List.of(change)))) {
+          if (new More("", "", List.of(change)).isPossible(source, base)) {
             changes.add(change);
           }
         }
@@ -101,19 +100,10 @@ final class YardMores {
   }
 
   private boolean add(More more) {
-    boolean possible = isPossible(more);
+    boolean possible = more.isPossible(source, base);
     if (possible) {
       all.add(more);
     }
     return possible;
-  }
-
-  private boolean isPossible(More more) {
-    try {
-      source.variants().with(Gains.changes(base, more));
-      return true;
-    } catch (ProblemsException inTheWay) {
-      return false;
-    }
   }
 }

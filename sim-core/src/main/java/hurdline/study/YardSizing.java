@@ -4,12 +4,11 @@ import hurdline.answer.GainRow;
 import hurdline.answer.YardAnswer;
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
 
 /**
  * How big the yard of a crop must be.
@@ -39,21 +38,19 @@ public final class YardSizing {
     this.effort = effort;
     this.ask = ask;
     stage = Stage.of(source.variants().with(chosen.asArray()));
-    yard = CropYard.of(stage.plant(), ask, source.file());
+    yard = CropYard.of(stage.plant(), ask, source);
     acreage =
         ask.acres().isPresent()
-            ? Optional.of(new Acreage(ask.acres().getAsDouble(), yard, source.file()))
+            ? Optional.of(new Acreage(ask.acres().getAsDouble(), yard, source))
             : Optional.empty();
     mores = ask.gain() ? new YardMores(source, unlimited(), stage, yard).all() : List.of();
   }
 
   /** The plant as it stands and with a yard without limit, as plants of a grid. */
   public List<Alternative> alternatives() {
-    List<Change> free = new ArrayList<>(chosen.changes());
-    free.add(yard.withoutLimit());
     return List.of(
         new Alternative(chosen.option(), source, chosen.changes()),
-        new Alternative("yard_without_limit", source, free));
+        new Alternative("yard_without_limit", source, unlimited().changes()));
   }
 
   /** How often a calendar is played in all, about. */
@@ -75,7 +72,8 @@ public final class YardSizing {
     plays.expect(plays());
     Stage free = changed(yard.withoutLimit());
     Gathered unlimited = new Gathered();
-    int count = playFirst(free, unlimited, plays);
+    plays.play(free, 0, effort.replications(), Gathered.filling(unlimited));
+    int count = unlimited.figures().count(); // fewer if stop was asked for; all other plants are played as often
     if (count == 0) {
       return Optional.empty();
     }
@@ -85,7 +83,7 @@ public final class YardSizing {
     Optional<Figures> base = plays.whole(stage, count);
     base.ifPresent(figures -> curve.known(yard.holds(), figures));
     OptionalInt byRule = byRule(curve, unlimited.figures());
-    curve.play((int) most(unlimited.figures().series(wanted())));
+    curve.play((int) Arrays.stream(unlimited.figures().series(wanted())).max().orElseThrow());
     acreage.ifPresent(
         of -> {
           base.ifPresent(of::known);
@@ -100,22 +98,9 @@ public final class YardSizing {
                 byRule, land, acreage.map(Acreage::rows).orElse(List.of()), gains, stopped));
   }
 
-  /** Plays until stop is asked for; what is done then is how often all other plants are played. */
-  private int playFirst(Stage free, Gathered unlimited, Plays plays) {
-    int threads = Math.min(effort.threads(), effort.replications());
-    try (Players players =
-        new Players(free, effort.seed(), threads, Gathered.filling(unlimited), one -> null)) {
-      players.playTo(effort.replications(), plays::done, plays::isStopAsked);
-    }
-    return unlimited.figures().count();
-  }
-
   /** The plant without limit, as something that is chosen. */
   private Chosen unlimited() {
-    return new Chosen(
-        chosen.option(),
-        chosen.sets(),
-        Stream.concat(chosen.changes().stream(), Stream.of(yard.withoutLimit())).toList());
+    return chosen.and(List.of(yard.withoutLimit()));
   }
 
   private List<GainRow> gains(Stage free, Figures figures, Plays plays) {
@@ -139,17 +124,7 @@ public final class YardSizing {
     return Measure.YARD_WANTED.of(yard.crop().name());
   }
 
-  private static double most(double[] values) {
-    double most = values[0];
-    for (double value : values) {
-      most = Math.max(most, value);
-    }
-    return most;
-  }
-
   private Stage changed(Change more) {
-    return Stage.of(
-        source.variants()
-            .with(Stream.concat(chosen.changes().stream(), Stream.of(more)).toArray(Change[]::new)));
+    return Stage.of(source.variants().with(chosen.and(List.of(more)).asArray()));
   }
 }
