@@ -13,15 +13,14 @@ import com.google.gson.stream.JsonReader;
 import com.google.gson.stream.JsonToken;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
-import hurdline.answer.CompareAnswer;
 import hurdline.answer.Day;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.LineFlow;
 import hurdline.answer.Outline;
 import hurdline.answer.PaperAnswer;
+import hurdline.answer.Replayed;
 import hurdline.answer.Samples;
-import hurdline.answer.SeasonAnswer;
 import hurdline.answer.Trace;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -130,8 +129,7 @@ final class Json {
     @Override
     public boolean shouldSkipClass(Class<?> type) {
       return type == Samples.class
-          || type == CompareAnswer.Replayed.class
-          || type == SeasonAnswer.Replayed.class
+          || type == Replayed.class
           || type == GridAnswer.All.class;
     }
   }

@@ -15,6 +15,7 @@ import hurdline.answer.MonthRow;
 import hurdline.answer.Note;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
+import hurdline.answer.Replayed;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.Selection;
@@ -83,7 +84,7 @@ public final class SampleCompare {
         List.of(new Note("Differences", "Both met the same chance.")),
         YEAR.cautions(),
         YEAR.warnings(),
-        new CompareAnswer.Replayed(List.of(samples(1), samples(2), samples(NONE))));
+        new Replayed(List.of(samples(1), samples(2), samples(NONE))));
   }
 
   /** {@link #two()} stopped after seven replications and without money. */

@@ -6,6 +6,7 @@ import hurdline.answer.MonthRow;
 import hurdline.answer.Note;
 import hurdline.answer.Outline;
 import hurdline.answer.PlanDifference;
+import hurdline.answer.Replayed;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.SeasonAnswer;
@@ -49,7 +50,7 @@ public final class SampleSeason {
         List.of(new Note("Plans", "Compared are two.")),
         YEAR.cautions(),
         YEAR.warnings(),
-        new SeasonAnswer.Replayed(List.of(samples(1), samples(2))));
+        new Replayed(List.of(samples(1), samples(2))));
   }
 
   private static Plan plan(String name, String says, String movedFrom) {

@@ -3,13 +3,13 @@ package hurdline.sample;
 import hurdline.answer.AcresRow;
 import hurdline.answer.CapacityRow;
 import hurdline.answer.GainRow;
-import hurdline.answer.CompareAnswer;
 import hurdline.answer.GroundPlan;
 import hurdline.answer.Header;
 import hurdline.answer.LevelRow;
 import hurdline.answer.LoadRow;
 import hurdline.answer.Note;
 import hurdline.answer.PeakRow;
+import hurdline.answer.Replayed;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
@@ -57,7 +57,7 @@ public final class SampleYard {
         List.of(new Note("Overflow", "A season overflows when a truck has to wait for room.")),
         YEAR.cautions(),
         YEAR.warnings(),
-        new CompareAnswer.Replayed(List.of(samples(1), samples(2))));
+        new Replayed(List.of(samples(1), samples(2))));
   }
 
   /** {@link #tooSmall()} stopped after seven replications, without money, before the rule's size was found. */

@@ -72,21 +72,6 @@ public record CompareAnswer(
    */
   public record Option(String name, String says, double cost, double lifeYr, double salvage) {}
 
-  /**
-   * The replications of each option.
-   *
-   * @param of the base first, then in the order of {@code options}
-   */
-  public record Replayed(List<Samples> of) {
-    public Replayed {
-      of = List.copyOf(of);
-    }
-
-    public static Replayed none() {
-      return new Replayed(List.of());
-    }
-  }
-
   /** The difference of an option in the measure with this full name, if both have it. */
   public Optional<DifferenceRow> difference(String option, String measure) {
     return differences.stream()

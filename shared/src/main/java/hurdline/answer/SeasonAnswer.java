@@ -171,17 +171,6 @@ public record SeasonAnswer(
     }
   }
 
-  /** The replications of each plan. */
-  public record Replayed(List<Samples> of) {
-    public Replayed {
-      of = List.copyOf(of);
-    }
-
-    public static Replayed none() {
-      return new Replayed(List.of());
-    }
-  }
-
   /** The rows of the summary that tell a plan from another. */
   public List<SummaryRow> figures() {
     return summary.stream().filter(SeasonAnswer::isTold).toList();

@@ -47,7 +47,7 @@ public record YardAnswer(
     List<Note> assumptions,
     List<Note> cautions,
     List<String> warnings,
-    CompareAnswer.Replayed samples)
+    Replayed samples)
     implements Answer {
   public YardAnswer {
     summary = List.copyOf(summary);
@@ -62,7 +62,7 @@ public record YardAnswer(
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);
-    samples = samples == null ? CompareAnswer.Replayed.none() : samples;
+    samples = samples == null ? Replayed.none() : samples;
   }
 
   /** What stands in the column of options for the plant with a yard without limit; no option can be called so. */

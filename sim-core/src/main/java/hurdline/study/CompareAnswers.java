@@ -10,6 +10,7 @@ import hurdline.answer.MillRow;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Note;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.Replayed;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.estimate.PairedDifference;
@@ -90,7 +91,7 @@ final class CompareAnswers {
         assumptions(unasked, besides),
         new PlantCautions(stages.get(0).plant()).notes(),
         source.warnings(),
-        new CompareAnswer.Replayed(samples));
+        new Replayed(samples));
   }
 
   private List<DifferenceRow> differences(Samples ofBase) {

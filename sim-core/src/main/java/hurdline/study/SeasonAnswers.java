@@ -5,6 +5,7 @@ import hurdline.answer.DifferenceRow;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Note;
 import hurdline.answer.PlanDifference;
+import hurdline.answer.Replayed;
 import hurdline.answer.Samples;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.StripRow;
@@ -91,7 +92,7 @@ final class SeasonAnswers {
         notes,
         cautions(),
         source.warnings(),
-        new SeasonAnswer.Replayed(samples));
+        new Replayed(samples));
   }
 
   private List<Figures> ofPlans() {

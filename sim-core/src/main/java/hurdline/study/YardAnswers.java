@@ -1,10 +1,10 @@
 package hurdline.study;
 
 import hurdline.answer.AcresRow;
-import hurdline.answer.CompareAnswer;
 import hurdline.answer.GainRow;
 import hurdline.answer.Note;
 import hurdline.answer.PeakRow;
+import hurdline.answer.Replayed;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.YardAnswer;
@@ -88,7 +88,7 @@ final class YardAnswers {
         assumptions(stopped),
         new PlantCautions(stage.plant()).notes(),
         source.warnings(),
-        new CompareAnswer.Replayed(samples));
+        new Replayed(samples));
   }
 
   private double[] series(Measure measure) {
