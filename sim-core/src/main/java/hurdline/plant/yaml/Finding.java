@@ -23,12 +23,18 @@ record Finding(Spot place, Problem problem, String because) {
 
   /** One finished line. */
   String line(String file) {
-    return where(file) + ": " + problem.said() + "; expected " + problem.expected() + because;
+    return line(file, "; expected ");
   }
 
   /** One finished line for something that may be meant. */
   String caution(String file) {
-    return where(file) + ": " + problem.said() + "; " + problem.expected() + because;
+    return line(file, "; ");
+  }
+
+  /** Keys and names may hold line breaks, wrong as they are. */
+  private String line(String file, String then) {
+    String line = where(file) + ": " + problem.said() + then + problem.expected() + because;
+    return line.replaceAll("\\R", " ");
   }
 
   private String where(String file) {

@@ -70,6 +70,16 @@ class OddFilesTest {
                 + " MB");
   }
 
+  /** Where a brace is left open, the next line may become part of a key. */
+  @Test
+  void aKeyOverTwoLinesIsToldOnOne() throws IOException {
+    assertThat(refused(Files.writeString(folder.resolve("key.yaml"), "season:\n  - {line: a, from\n\nlate, to: b}\n")))
+        .contains(
+            "FILE:2:15 season.0.from late: unknown key \"from late\"; expected a key of a campaign,"
+                + " perhaps \"from\"")
+        .noneMatch(line -> line.contains("\n"));
+  }
+
   @Test
   void aBinaryFile() throws IOException {
     says(
