@@ -7,7 +7,6 @@ import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.StatisticalBarRenderer;
@@ -27,11 +26,7 @@ final class HolderShiftChart {
   HolderShiftChart(CompareAnswer answer, String line, Wording wording) {
     this.line = line;
     this.wording = wording;
-    options =
-        Stream.concat(
-                Stream.of(answer.header().option()),
-                answer.options().stream().map(CompareAnswer.Option::name))
-            .toList();
+    options = answer.plants();
     rows = answer.holders().stream().filter(row -> row.line().equals(line)).toList();
     causes = rows.stream().map(HolderRow::cause).distinct().toList();
   }

@@ -22,7 +22,7 @@ public final class CompareTables {
     List<Table> tables =
         new ArrayList<>(
             List.of(
-                SharedTables.measures(options(), answer.samples().of()),
+                SharedTables.measures(answer.plants(), answer.samples().of()),
                 SharedTables.summary(answer.summary()),
                 differences(),
                 holders(),
@@ -32,13 +32,6 @@ public final class CompareTables {
                 cash()));
     tables.addAll(new FurtherTables(answer.further()).all());
     return tables;
-  }
-
-  private List<String> options() {
-    return Stream.concat(
-            Stream.of(answer.header().option()),
-            answer.options().stream().map(CompareAnswer.Option::name))
-        .toList();
   }
 
   private Table differences() {

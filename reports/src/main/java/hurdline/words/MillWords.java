@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What the mills did with each option: energy per tonne, grades, swaps, and what peaks cost. */
 public final class MillWords {
@@ -28,10 +27,7 @@ public final class MillWords {
 
   /** The base and the options. */
   public List<String> plants() {
-    return Stream.concat(
-            Stream.of(answer.header().option()),
-            answer.options().stream().map(CompareAnswer.Option::name))
-        .toList();
+    return answer.plants();
   }
 
   /** The screens of a mill in a plant. */

@@ -2,6 +2,7 @@ package hurdline.answer;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Which of several options is better than the plant as it stands, by how much, how sure, and whether
@@ -71,6 +72,11 @@ public record CompareAnswer(
    * @param salvage what it is worth at the end of its life
    */
   public record Option(String name, String says, double cost, double lifeYr, double salvage) {}
+
+  /** The base and then the options, by name. */
+  public List<String> plants() {
+    return Stream.concat(Stream.of(header.option()), options.stream().map(Option::name)).toList();
+  }
 
   /** The difference of an option in the measure with this full name, if both have it. */
   public Optional<DifferenceRow> difference(String option, String measure) {
