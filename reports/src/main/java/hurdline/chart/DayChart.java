@@ -188,7 +188,7 @@ final class DayChart {
   private String alternative() {
     List<String> parts = new ArrayList<>();
     for (String machine : machines()) {
-      double down = strips.hours(machine, State.DOWN);
+      double down = day.hours(machine, State.DOWN);
       if (down > 0) {
         parts.add(machine + " is down for " + wording.fixed(down, 1, "h") + " h");
       }

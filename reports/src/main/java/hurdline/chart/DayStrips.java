@@ -152,13 +152,6 @@ final class DayStrips {
     return day.bars().stream().filter(bar -> bar.machine().equals(machine)).toList();
   }
 
-  double hours(String machine, State state) {
-    return of(machine).stream()
-        .filter(bar -> bar.state() == state)
-        .mapToDouble(Day.Bar::lastsH)
-        .sum();
-  }
-
   void machine(Graphics2D g, String machine, double top) {
     g.setPaint(Palette.INK);
     endingAt(g, 12, fitted(g, machine, LEFT - 12), LEFT - 6, top + 13);

@@ -54,17 +54,10 @@ final class DaySection {
     List<List<String>> rows = new ArrayList<>();
     for (String machine : day.machines()) {
       List<String> row = new ArrayList<>(List.of(machine));
-      seen.forEach(state -> row.add(wording.fixed(hours(machine, state), 2, "h")));
+      seen.forEach(state -> row.add(wording.fixed(day.hours(machine, state), 2, "h")));
       rows.add(row);
     }
     return new Figure.Grid(head, rows);
-  }
-
-  private double hours(String machine, State state) {
-    return day.bars().stream()
-        .filter(bar -> bar.machine().equals(machine) && bar.state() == state)
-        .mapToDouble(Day.Bar::lastsH)
-        .sum();
   }
 
   /** In order of time; one that began before the span or outlasts it counts as far as it lies in it. */

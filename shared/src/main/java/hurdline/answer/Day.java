@@ -81,6 +81,14 @@ public record Day(LocalDateTime from, LocalDateTime to, List<Bar> bars, List<Cur
     return bars.stream().map(Bar::machine).distinct().toList();
   }
 
+  /** Hours that a machine is in a state. */
+  public double hours(String machine, State state) {
+    return bars.stream()
+        .filter(bar -> bar.machine().equals(machine) && bar.state() == state)
+        .mapToDouble(Bar::lastsH)
+        .sum();
+  }
+
   public List<Curve> curves(Of of) {
     return curves.stream().filter(curve -> curve.of() == of).toList();
   }
