@@ -29,7 +29,25 @@ public final class ReportPage {
 
   /** The page of an answer; the same answer and wording give the same bytes. */
   public static String html(Answer answer, Wording wording) {
-    return html(answer, wording, sections(answer, wording));
+    if (answer instanceof RunAnswer run) {
+      return html(run, wording, new Figures(run, wording));
+    }
+    if (answer instanceof PaperAnswer paper) {
+      return html(paper, wording, new PaperSections(paper, wording).all());
+    }
+    if (answer instanceof CompareAnswer compare) {
+      return html(compare, wording, new CompareFigures(compare, wording));
+    }
+    if (answer instanceof SeasonAnswer season) {
+      return html(season, wording, new PlanFigures(season, wording));
+    }
+    if (answer instanceof GridAnswer grid) {
+      return html(grid, wording, new GridFigures(grid, wording));
+    }
+    if (answer instanceof YardAnswer yard) {
+      return html(yard, wording, new YardFigures(yard, wording));
+    }
+    throw new AssertionError("no page for " + answer.getClass());
   }
 
   /** The page of a run whose charts are drawn already. */
@@ -75,28 +93,6 @@ public final class ReportPage {
       html.raw("</section>\n");
     }
     return html.raw("</main>\n</body>\n</html>\n").toString();
-  }
-
-  private static List<Section> sections(Answer answer, Wording wording) {
-    if (answer instanceof RunAnswer run) {
-      return new RunSections(run, wording, new Figures(run, wording)).all();
-    }
-    if (answer instanceof PaperAnswer paper) {
-      return new PaperSections(paper, wording).all();
-    }
-    if (answer instanceof CompareAnswer compare) {
-      return new CompareSections(compare, wording, new CompareFigures(compare, wording)).all();
-    }
-    if (answer instanceof SeasonAnswer season) {
-      return new SeasonSections(season, wording, new PlanFigures(season, wording)).all();
-    }
-    if (answer instanceof GridAnswer grid) {
-      return new GridSections(grid, wording, new GridFigures(grid, wording)).all();
-    }
-    if (answer instanceof YardAnswer yard) {
-      return new YardSections(yard, wording, new YardFigures(yard, wording)).all();
-    }
-    throw new AssertionError("no page for " + answer.getClass());
   }
 
   private static void head(Html html, Answer answer, Wording wording) {
