@@ -8,9 +8,7 @@ import hurdline.words.Wording;
 import java.awt.BasicStroke;
 import java.awt.Paint;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.data.category.DefaultCategoryDataset;
@@ -31,9 +29,7 @@ final class MachineCropChart {
     this.answer = answer;
     this.plan = plan;
     this.wording = wording;
-    Set<String> names = new LinkedHashSet<>();
-    plan.outline().lines().forEach(line -> names.addAll(line.machines()));
-    machines = List.copyOf(names);
+    machines = plan.outline().machines();
     crops =
         plan.outline().lines().stream().map(Outline.Line::crop).distinct().toList();
   }

@@ -15,10 +15,8 @@ import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * A year at a glance: the building's calendar, and under it a strip for each machine with a column for
@@ -47,9 +45,7 @@ final class YearStrips {
     this.plan = plan;
     this.wording = wording;
     rows = answer.strips().stream().filter(row -> row.plan().equals(plan.name())).toList();
-    Set<String> names = new LinkedHashSet<>();
-    plan.outline().lines().forEach(line -> names.addAll(line.machines()));
-    machines = List.copyOf(names);
+    machines = plan.outline().machines();
     crops = plan.outline().lines().stream().map(Outline.Line::crop).distinct().toList();
     calendar = new PlanCalendar(answer, plan);
     mostHours = answer.strips().stream().mapToDouble(StripRow::hours).max().orElse(1);

@@ -14,10 +14,8 @@ import hurdline.words.MainMeasures;
 import hurdline.words.SeasonWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** Tables of the season page that have no chart. */
 final class PlanTables {
@@ -164,9 +162,7 @@ final class PlanTables {
     }
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
-      Set<String> machines = new LinkedHashSet<>();
-      plan.outline().lines().forEach(line -> machines.addAll(line.machines()));
-      for (String machine : machines) {
+      for (String machine : plan.outline().machines()) {
         List<String> cells = new ArrayList<>(List.of(plan.name() + ": " + machine));
         for (Kpi kpi : Kpi.values()) {
           cells.add(cell(plan.name(), Measure.MACHINE_KPI.of(machine, kpi.word())));

@@ -51,6 +51,11 @@ public record Outline(List<Crop> crops, List<Line> lines, List<Place> places) {
     }
   }
 
+  /** The machines of all lines, each once. */
+  public List<String> machines() {
+    return lines.stream().flatMap(line -> line.machines().stream()).distinct().toList();
+  }
+
   /** How many of a crop all places that take it can hold together, each counted in full. */
   public double capacityFor(String crop) {
     return places.stream().filter(p -> p.crops().contains(crop)).mapToDouble(Place::holds).sum();
