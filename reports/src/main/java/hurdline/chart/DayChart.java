@@ -5,10 +5,8 @@ import hurdline.answer.Day.Curve;
 import hurdline.measure.State;
 import hurdline.words.Wording;
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -58,9 +56,7 @@ final class DayChart {
     plan();
     int height = (int) Math.ceil(plan.stream().mapToDouble(Strip::height).sum()) + 8;
     SvgCanvas canvas = new SvgCanvas("day", Look.WIDTH, height);
-    Graphics2D g = canvas.graphics();
-    g.setPaint(Color.WHITE);
-    g.fill(new Rectangle2D.Double(0, 0, Look.WIDTH, height));
+    Graphics2D g = canvas.onWhite();
     double top = 0;
     for (Strip strip : plan) {
       if (strip.withGrid()) {

@@ -66,9 +66,7 @@ final class FlowDiagram {
     int height = (int) (layout.rows() * ROW - (ROW - BOX) + 2 * EDGE);
     String name = "flow-" + flow.line();
     SvgCanvas canvas = new SvgCanvas(name, width, height);
-    Graphics2D g = canvas.graphics();
-    g.setPaint(Color.WHITE);
-    g.fill(new Rectangle2D.Double(0, 0, width, height));
+    Graphics2D g = canvas.onWhite();
     g.translate((width - drawn) / 2, EDGE);
     layout.ways().forEach(way -> drawWay(g, way));
     layout.nodes().forEach(spot -> drawNode(g, spot));

@@ -1,5 +1,6 @@
 package hurdline.chart;
 
+import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
@@ -9,6 +10,7 @@ import java.awt.Paint;
 import java.awt.RenderingHints;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.StringWriter;
 import java.util.HashMap;
@@ -61,6 +63,13 @@ final class SvgCanvas {
   }
 
   SVGGraphics2D graphics() {
+    return graphics;
+  }
+
+  /** The graphics, with white behind all that is drawn. */
+  Graphics2D onWhite() {
+    graphics.setPaint(Color.WHITE);
+    graphics.fill(new Rectangle2D.Double(0, 0, width, height));
     return graphics;
   }
 

@@ -61,9 +61,7 @@ final class TileChart {
     TilePlan plan = new TilePlan(answer);
     int height = (int) Math.ceil(plan.bottom() + LEGEND);
     SvgCanvas canvas = new SvgCanvas(name, Look.WIDTH, height);
-    Graphics2D g = canvas.graphics();
-    g.setPaint(Color.WHITE);
-    g.fill(new Rectangle2D.Double(0, 0, Look.WIDTH, height));
+    Graphics2D g = canvas.onWhite();
     for (int cell = 0; cell < rows.size(); cell++) {
       drawTile(g, plan.tile(cell), cell);
     }

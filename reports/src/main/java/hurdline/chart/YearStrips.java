@@ -4,7 +4,6 @@ import hurdline.answer.Outline;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.StripRow;
 import hurdline.words.Wording;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -58,9 +57,7 @@ final class YearStrips {
     double bottom = top + ROW * machines.size();
     int height = (int) Math.ceil(bottom + AXIS);
     SvgCanvas canvas = new SvgCanvas(name, Look.WIDTH, height);
-    Graphics2D g = canvas.graphics();
-    g.setPaint(Color.WHITE);
-    g.fill(new Rectangle2D.Double(0, 0, Look.WIDTH, height));
+    Graphics2D g = canvas.onWhite();
     keys(g);
     months(g, KEYS, bottom);
     calendar.draw(g, KEYS, this::x);
