@@ -17,7 +17,7 @@ public record Swing(String key, String low, String high) {
   private static final String TIMES = "x";
 
   public Swing {
-    if (parts(low).isEmpty() || !parts(low).map(Part::unit).equals(parts(high).map(Part::unit))) {
+    if (!areEnds(low, high)) {
       throw new IllegalArgumentException(
           low + " and " + high + "; expected two numbers in one unit");
     }

@@ -9,10 +9,12 @@ import java.util.regex.Pattern;
 final class Numbers {
   static final int LARGEST = 1_000_000;
 
+  /** A number of a file without its sign, as a pattern. */
+  static final String UNSIGNED =
+      "(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?";
+
   private static final Pattern WHOLE = Pattern.compile("[+-]?(?:0|[1-9][0-9]{0,9})");
-  private static final Pattern NUMBER =
-      Pattern.compile(
-          "[+-]?(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?");
+  private static final Pattern NUMBER = Pattern.compile("[+-]?" + UNSIGNED);
 
   private Numbers() {}
 

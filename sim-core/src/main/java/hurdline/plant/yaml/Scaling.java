@@ -25,12 +25,9 @@ import java.util.regex.Pattern;
  */
 final class Scaling {
   private static final Pattern ASKED = Pattern.compile("x\\s*([-+.0-9].*)");
-  private static final Pattern FACTOR =
-      Pattern.compile("(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?");
+  private static final Pattern FACTOR = Pattern.compile(Numbers.UNSIGNED);
   private static final Pattern NUMBER_AND_UNIT =
-      Pattern.compile(
-          "([-+]?(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?)"
-              + "(\\s*(?:[A-Za-z%].*)?)");
+      Pattern.compile("([-+]?" + Numbers.UNSIGNED + ")(\\s*(?:[A-Za-z%].*)?)");
 
   /** Beyond a double's, so that rounding to one happens once. */
   private static final MathContext DIGITS = new MathContext(22, RoundingMode.HALF_EVEN);
