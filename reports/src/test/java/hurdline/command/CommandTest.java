@@ -13,6 +13,7 @@ import hurdline.study.Effort;
 import hurdline.study.Span;
 import hurdline.table.RecordFile;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -321,5 +322,24 @@ class CommandTest extends Calls {
     assertThat(err.toString())
         .isEqualTo("hurdline: " + written + " is there already and is not written over\n");
     assertThat(written).hasContent("mine");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"small, small.yaml", "shared, sweetgum-bend.yaml", "stalk, stalk.yaml"})
+  void whatNewWritesIsRightAndRunsAtOnce(String shape, String file) {
+    Path folder = dir.resolve("mine");
+    assertThat(call("new", folder.toString(), "--shape", shape)).isZero();
+    String written = folder.resolve(file).toString();
+    Setting played =
+        new Setting(
+            new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies());
+    assertThat(Hurdline.call(played, "check", written)).as("%s", err).isZero();
+    assertThat(err.toString()).as("a first file needs no warning").isEmpty();
+    assertThat(
+            Hurdline.call(
+                played, "run", written, "--replications", "2", "--out", dir.resolve("first").toString()))
+        .as("%s", err)
+        .isZero();
+    assertThat(dir.resolve("first/report.html")).isNotEmptyFile();
   }
 }

@@ -67,7 +67,20 @@ class PagesInBrowserTest {
                 ROOT.resolve("line-configs/seasons/beside_cotton.yaml").toString(),
                 "--replications",
                 "4")),
-        new Shown("check", List.of("check", example)));
+        new Shown("check", List.of("check", example)),
+        new Shown("yard", List.of("yard", example, "--acres", "90%", "--gain", "--replications", "2")),
+        new Shown("line", grid("machines.mill.power=10 hp..30 hp..10 hp")),
+        new Shown("tiles", grid("machines.mill.power=10 hp..30 hp..10 hp", "machines.hurd_bin.holds=x0.8..x1.2..x0.2")));
+  }
+
+  private static List<String> grid(String... varied) {
+    List<String> call =
+        new ArrayList<>(
+            List.of("run", ROOT.resolve("line-configs/small.yaml").toString(), "--replications", "2"));
+    for (String keys : varied) {
+      call.addAll(List.of("--vary", keys));
+    }
+    return call;
   }
 
   @BeforeAll
