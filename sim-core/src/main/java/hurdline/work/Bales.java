@@ -82,6 +82,25 @@ final class Bales {
     return rows;
   }
 
+  /** A bale that another year has left, at time zero; its place is for the caller to fill in. */
+  int add(LeftOver.Bale left) {
+    int bale = add(left.crop());
+    massKg[bale] = left.massKg();
+    moisture[bale] = left.moisture();
+    diameterM[bale] = left.diameterM();
+    weighedInS[bale] = -left.ageS();
+    knownAtS[bale] = 0;
+    System.arraycopy(left.dryShare(), 0, dryShare, bale * components, components);
+    return bale;
+  }
+
+  /** The bale for another year; its mass must be that of the end. */
+  LeftOver.Bale told(int bale, int at, double endS) {
+    double[] shares = Arrays.copyOfRange(dryShare, bale * components, (bale + 1) * components);
+    return new LeftOver.Bale(
+        crop[bale], at, massKg[bale], moisture[bale], diameterM[bale], endS - weighedInS[bale], shares);
+  }
+
   double dryKg(int bale) {
     return massKg[bale] * (1 - moisture[bale]);
   }

@@ -158,6 +158,20 @@ final class Baling {
     return bale;
   }
 
+  /** What is not yet in bales. */
+  double leftKg(int field) {
+    return leftKg[field];
+  }
+
+  /** More crop of the field, from another year, is to be baled with it; tells whether there was nothing to bale before. */
+  boolean add(int field, double moreKg) {
+    boolean first = done(field) && moreKg > 0;
+    unfinished[haulage.field(field).crop()] += first ? 1 : 0;
+    cropKg[field] += moreKg;
+    leftKg[field] += moreKg;
+    return first;
+  }
+
   /** Whether all the field's crop is in bales. */
   boolean done(int field) {
     return !(leftKg[field] > 0);

@@ -333,6 +333,13 @@ final class Feeding {
     }
   }
 
+  /** At the end, once it is told: all tables and feeders are cleared into the yard. */
+  void clear() {
+    for (int l = 0; l < lines; l++) {
+      giveBack(l);
+    }
+  }
+
   private void giveBack(int l) {
     int h = layout.feedHead[l];
     for (int i = tables.count(l) - 1; i >= 0; i--) {

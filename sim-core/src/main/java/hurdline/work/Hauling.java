@@ -10,6 +10,7 @@ import hurdline.line.Haulage;
 import hurdline.line.YardPlan;
 import hurdline.plant.Delivery;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Trucks and loads: field, road, gate, scale, unloading, and back.
@@ -37,11 +38,11 @@ final class Hauling {
   private final int arrivalSlot;
   private final IntakeBooks books;
   private final Bales bales;
-  private final Baling baling;
-  private final HeldAtField fields;
+  final Baling baling;
+  final HeldAtField fields;
   private final LoadStreams streamsOfLoads;
   private final HaulTimes times;
-  private final Carriers carriers;
+  final Carriers carriers;
   private final HaulJobs jobs;
   private final GateQueue gate;
   private final Weighing weighing;
@@ -117,6 +118,22 @@ final class Hauling {
     tellPending();
   }
 
+  /** Crop of another year stands on the field unbaled at time zero. */
+  void standsAt(int field, double unbaledKg) {
+    if (baling.add(field, unbaledKg)) {
+      arrive(BALE, field, baling.nextS(field));
+    }
+  }
+
+  /** A load of another year stands at the gate at time zero. */
+  void standsAtGate(List<LeftOver.Bale> load) {
+    int carrier = carriers.addLoad(load.get(0).crop());
+    carriers.setOut(carrier, turns++, 0);
+    load.forEach(bale -> carriers.cargo.append(carrier, bales.add(bale)));
+    onTheWay[carriers.crop[carrier]] += load.size();
+    arrive(TRUCK_AT_GATE, carrier, 0);
+  }
+
   void trace(Trace wanted) {
     trace = wanted;
   }
@@ -177,9 +194,7 @@ final class Hauling {
     }
     for (int crop = 0; crop < truckBales.length; crop++) {
       if (jobs.receives(crop)) {
-        while (startsTrip(crop, nowS)) {
-          // until trucks, bales or room are short
-        }
+        while (startsTrip(crop, nowS)) {} // until trucks, bales or room are short
         heldTrucks[crop] = yard.turnAway() ? 0 : fields.loads(crop, truckBales[crop], idleTrucks(crop));
       }
       books.room.waiting(crop, heldTrucks[crop] + gate.waiting(crop), nowS);
@@ -351,7 +366,7 @@ final class Hauling {
     }
   }
 
-  private void tellPending() {
+  void tellPending() {
     pending.set(endSlot, ends.peekS());
     pending.set(arrivalSlot, arrivals.peekS());
   }

@@ -28,7 +28,12 @@ final class HeldAtField {
   }
 
   void bale(int field, double nowS) {
-    lying.append(field, baling.make(field, bales, nowS));
+    lies(field, baling.make(field, bales, nowS));
+  }
+
+  /** A bale lies at the field from now on, behind the others. */
+  void lies(int field, int bale) {
+    lying.append(field, bale);
     books.heldAtField(haulage.field(field).crop(), 1);
   }
 

@@ -45,6 +45,7 @@ public final class Replication {
   private final Stacking stacking;
   private final Hauling hauling;
   private final Feeding feeding;
+  private final YearEnd yearEnd;
   private final Rostering rostering;
   private final Watching watching;
   private final Network network;
@@ -96,6 +97,7 @@ public final class Replication {
             intake);
     int[] component = components(yard);
     feeding = new Feeding(present, stacking, hauling, bales, component);
+    yearEnd = new YearEnd(yard, haulage, bales, stacking, hauling, feeding, layout.lines);
     rostering = new Rostering(present, filling, feeding, stacking, stopping, hauling);
     watching = new Watching(present, standing, rostering);
     solving = new Solving(present, watching, filling, milling, orders, stopping);
@@ -126,7 +128,20 @@ public final class Replication {
    * @param trace told what happens; {@code null} for nobody
    */
   public Outcome run(Streams streams, int replication, Trace trace) {
+    return run(streams, replication, null, trace);
+  }
+
+  /**
+   * The same, opened with what another year of the plant has left.
+   *
+   * @param opening {@code null} for the stock on hand that the file has
+   */
+  public Outcome run(Streams streams, int replication, LeftOver opening, Trace trace) {
     reset(streams, replication, trace);
+    if (opening != null) {
+      intake.reset();
+      yearEnd.open(opening);
+    }
     double endS = roster.horizonS();
     while (true) {
       double nextS = Math.max(present.pending.nextS(), present.nowS);
@@ -370,7 +385,12 @@ public final class Replication {
     hauling.finish(endS);
     stacking.finish(endS);
     intake.finish(endS);
-    return tallying.outcome(replication, booking);
+    return tallying.outcome(replication, booking, yearEnd.left());
+  }
+
+  /** What the replication that was run last has left; to be asked once. */
+  public LeftOver leftOver() {
+    return yearEnd.gather(present.nowS);
   }
 
   /** Every load weighed in by the replication that was run last, in turn. */

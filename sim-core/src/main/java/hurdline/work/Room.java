@@ -119,6 +119,11 @@ final class Room {
     return place;
   }
 
+  /** Takes room in this place, in excess of what it holds if it is full. */
+  void take(int place) {
+    taken[place]++;
+  }
+
   void giveBack(int place) {
     taken[place]--;
   }

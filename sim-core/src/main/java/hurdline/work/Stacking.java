@@ -5,6 +5,11 @@ import hurdline.account.Trace;
 import hurdline.chance.Streams;
 import hurdline.line.YardPlan;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * The yard: bales come to lie in its places, waste away there, and are picked for the feed table.
@@ -43,6 +48,15 @@ final class Stacking {
 
   /** An empty yard, then the stock on hand, crops by name, at time zero. The bales' table and the books must be empty. */
   void reset(Streams streams, int replication) {
+    clear();
+    for (int crop = 0; crop < plan.crops(); crop++) {
+      if (plan.onHand(crop) > 0) {
+        stock(crop, streams, replication);
+      }
+    }
+  }
+
+  private void clear() {
     room.reset();
     for (BaleHeap heap : heaps) {
       heap.reset();
@@ -51,11 +65,53 @@ final class Stacking {
     Arrays.fill(pickable, 0);
     Arrays.fill(promised, 0);
     turns = 0;
+  }
+
+  /** An empty yard, then what another year has left as the stock on hand: no place refuses what it held before. */
+  void open(LeftOver left) {
+    clear();
+    for (LeftOver.Bale one : left.inPlaces()) {
+      int bale = stock(one);
+      setPickKeys(bale);
+      heaps[bales.place[bale] * plan.crops() + one.crop()].add(bale);
+    }
+    left.inFront().forEach(one -> pushInFront(one.crop(), stock(one)));
     for (int crop = 0; crop < plan.crops(); crop++) {
-      if (plan.onHand(crop) > 0) {
-        stock(crop, streams, replication);
+      books.room.wanted(crop, room.wanted(crop, 0));
+    }
+  }
+
+  private int stock(LeftOver.Bale one) {
+    int bale = bales.add(one);
+    int place = one.at();
+    if (place == Bales.NONE) {
+      place = room.takeAny(one.crop());
+    } else {
+      room.take(place);
+    }
+    books.onHand.add(one.crop(), one.massKg(), one.moisture(), bales.dryShare, bale * bales.components);
+    weighIn(bale, 0);
+    bales.weighedInS[bale] = -one.ageS();
+    put(bale, place, 0);
+    return bale;
+  }
+
+  /** What lies in the places at the end, in the order in which it came; and in front of it, the first to be picked last. */
+  void gather(List<LeftOver.Bale> inPlaces, List<LeftOver.Bale> front, double endS) {
+    Set<Integer> taken = new HashSet<>();
+    for (int crop = 0; crop < plan.crops(); crop++) {
+      for (int k = 0; k < inFrontCount[crop]; k++) {
+        int bale = inFront[crop][k];
+        front.add(bales.told(bale, bales.place[bale], endS));
+        taken.add(bale);
       }
     }
+    IntStream.range(0, bales.rows())
+        .filter(bale -> bales.crop[bale] != Bales.NONE && bales.place[bale] != Bales.NONE)
+        .filter(bale -> !taken.contains(bale))
+        .boxed()
+        .sorted(Comparator.comparingInt(bale -> bales.turn[bale]))
+        .forEach(bale -> inPlaces.add(bales.told(bale, bales.place[bale], endS)));
   }
 
   void trace(Trace wanted) {
@@ -213,13 +269,17 @@ final class Stacking {
     bales.knownAtS[bale] = nowS;
     books.putBack.add(crop, massKg, bales.moisture[bale], bales.dryShare, bale * bales.components);
     put(bale, room.takeAny(crop), nowS);
+    pushInFront(crop, bale);
+    if (trace != null) {
+      trace.note(nowS, plan.place(bales.place[bale]), "bale put back", 1);
+    }
+  }
+
+  private void pushInFront(int crop, int bale) {
     if (inFrontCount[crop] == inFront[crop].length) {
       inFront[crop] = Arrays.copyOf(inFront[crop], 2 * inFrontCount[crop]);
     }
     inFront[crop][inFrontCount[crop]++] = bale;
-    if (trace != null) {
-      trace.note(nowS, plan.place(bales.place[bale]), "bale put back", 1);
-    }
   }
 
   /** A bale that is used up. */

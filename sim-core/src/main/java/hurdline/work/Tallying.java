@@ -95,7 +95,7 @@ final class Tallying {
     sharing.book(nowS);
   }
 
-  Outcome outcome(int replication, Booking booking) {
+  Outcome outcome(int replication, Booking booking, int balesLeft) {
     double endS = present.nowS;
     watching.states.bookAll(endS);
     watching.holders.bookAll(endS);
@@ -127,7 +127,8 @@ final class Tallying {
         periods.months(),
         levels(),
         ways(),
-        sharing.outcome());
+        sharing.outcome(),
+        balesLeft);
   }
 
   private void intakes(double endS) {

@@ -1,0 +1,150 @@
+package hurdline.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hurdline.chance.Streams;
+import hurdline.line.Haulage;
+import hurdline.line.Layout;
+import hurdline.line.Roster;
+import hurdline.line.YardPlan;
+import hurdline.plant.Plant;
+import hurdline.plant.yaml.PlantFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Years that follow each other, each opening with the crop that the one before left. */
+class LeftOverTest {
+  private static final String PRICED = "\nmoney: {currency: USD, crops: {stalk: 20 USD/t}}\n";
+
+  private record Year(Outcome outcome, LeftOver left) {}
+
+  private static List<Year> years(Plant plant, int count) {
+    Roster roster = Roster.of(plant);
+    YardPlan yard = YardPlan.of(plant);
+    Replication replication = new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster));
+    List<Year> years = new ArrayList<>();
+    LeftOver opening = null;
+    for (int year = 1; year <= count; year++) {
+      Outcome outcome = replication.run(new Streams(7), year, opening, null);
+      opening = replication.leftOver();
+      years.add(new Year(outcome, opening));
+    }
+    return years;
+  }
+
+  private static List<Year> years(int count, String rest) {
+    String text = YardTexts.march(1, rest).replace("{uniform: {low: 8 %, high: 20 %}}", "10 %");
+    return years(PlantFile.of("yard.yaml", text + PRICED).variants().with(), count);
+  }
+
+  private static List<Double> told(List<Year> years, String measure) {
+    return years.stream().map(year -> year.outcome().value(measure)).toList();
+  }
+
+  private static List<Integer> left(List<Year> years) {
+    return years.stream().map(year -> year.outcome().balesLeft()).toList();
+  }
+
+  /**
+   * Loads of ten bales come at 9, 10, 11 and 12; two tonnes an hour, four bales, are fed from six to two. The first year
+   * begins at 9 and feeds 20 bales, all later ones 32, so that 20, 28, 36, 44 are left; at 20 USD/t and 500 kg a bale 40 bales
+   * cost 400 USD, and stock is worth what it gained.
+   */
+  @Test
+  void cropPilesUpByWhatIsNotFed() {
+    List<Year> years =
+        years(
+            4,
+            """
+            yard: {places: {open: {holds: 900 bales}}}
+            deliveries: {stalk: {loads: {every: 1 h, bales: 10, hours: {from: "08:00", to: "12:30"}}}}
+            """);
+    assertThat(left(years)).containsExactly(20, 28, 36, 44);
+    assertThat(told(years, "intake.stalk.fed")).containsExactly(20.0, 32.0, 32.0, 32.0);
+    assertThat(told(years, "intake.stalk.weighed_in")).containsExactly(40.0, 60.0, 68.0, 76.0);
+    assertThat(told(years, "money.crops")).allSatisfy(paid -> assertThat(paid).isCloseTo(400, within(1e-6)));
+    List<Double> stock = told(years, "money.stock");
+    assertThat(stock.get(0)).isCloseTo(200, within(1e-6));
+    assertThat(stock.subList(1, 4)).allSatisfy(gained -> assertThat(gained).isCloseTo(80, within(1e-6)));
+  }
+
+  /** Age goes on: fed oldest first, the second year's first 20 bales came on the afternoon of the day before. */
+  @Test
+  void balesKeepTheirAge() {
+    String rest =
+        """
+        yard: {places: {open: {holds: 900 bales}}}
+        deliveries: {stalk: {loads: {every: 1 h, bales: 10, hours: {from: "08:00", to: "12:30"}}}}
+        """;
+    LeftOver left = years(1, rest).get(0).left();
+    assertThat(left.inPlaces()).extracting(bale -> Math.round(bale.ageS() / 3600)).contains(13L, 12L).hasSize(20 - left.inFront().size());
+    assertThat(years(2, rest).get(1).outcome().value("yard.stalk.age.mean")).isGreaterThan(0.2);
+  }
+
+  /** The yard holds 12 bales: one load is in, the others wait at the gate and are paid only when weighed in. */
+  @Test
+  void whatWaitsAtTheGateStandsThereAgainAndIsNotPaidTwice() {
+    List<Year> years =
+        years(
+            3,
+            """
+            yard: {places: {open: {holds: 12 bales}}}
+            deliveries: {stalk: {loads: {every: 1 h, bales: 10, hours: {from: "08:00", to: "12:30"}}}}
+            """);
+    assertThat(years.get(2).left().atGate()).isNotEmpty();
+    double fed = sum(years, "intake.stalk.fed");
+    assertThat(left(years).get(2)).isCloseTo((int) (3 * 40 - fed), within(1));
+    assertThat(sum(years, "money.crops") - sum(years, "money.stock"))
+        .as("what was fed, at 20 USD/t")
+        .isCloseTo(20 * sum(years, "mass.stalk.fed"), within(1e-6));
+  }
+
+  private static double sum(List<Year> years, String measure) {
+    return told(years, measure).stream().mapToDouble(d -> d).sum();
+  }
+
+  /** 40 bales a year on a field whose baler makes 16 a day, and no truck: all stays, baled and unbaled. */
+  @Test
+  void whatFieldsHoldStaysThere() {
+    List<Year> years =
+        years(
+            3,
+            """
+            yard: {places: {open: {holds: 900 bales}}}
+            deliveries:
+              stalk:
+                hours: {from: "06:00", to: "14:00"}
+                fields: {creek: {area: 10 ha, yield: 2 t/ha, ready: 2027-03-01, baling: 16 bales/d}}
+                trucks: {count: 1, bales: 60, drive: 20 min}
+            """);
+    assertThat(left(years)).containsExactly(40, 80, 120);
+    assertThat(years.get(2).left().atFields()).hasSize(48);
+    assertThat(years.get(2).left().unbaledKg()[0]).isCloseTo(120 * 500 - 48 * 500, within(1e-6));
+  }
+
+  /**
+   * What stock gained over later years is what the last one's bales are worth more than the first's: 145 USD for a short ton of stalk at 12 %, the
+   * cotton costing nothing. A bale lost, doubled or dried between two years would show.
+   */
+  @Test
+  void theExampleLosesNoBaleBetweenYears() {
+    Plant plant = PlantFile.read(Path.of("../line-configs/sweetgum-bend.yaml")).variants().with();
+    List<Year> years = years(plant, 3);
+    int stalk = YardPlan.of(plant).crop(0).equals("stalk") ? 0 : 1;
+    double first = worth(years.get(0).left(), stalk);
+    double last = worth(years.get(2).left(), stalk);
+    assertThat(first).isGreaterThan(1000);
+    assertThat(sum(years.subList(1, 3), "money.stock")).isCloseTo(last - first, within(1e-6 * last));
+  }
+
+  private static double worth(LeftOver left, int crop) {
+    return Stream.concat(left.inPlaces().stream(), left.inFront().stream())
+        .filter(bale -> bale.crop() == crop)
+        .mapToDouble(bale -> bale.massKg() * (1 - bale.moisture()) / 0.88 * 145 / 907.18474)
+        .sum();
+  }
+}
