@@ -220,6 +220,15 @@ final class Bins {
     barred[bin] = startAt[bin] > 0;
   }
 
+  /** The same for all bins that are neither full nor empty. */
+  void sumLots() {
+    for (int b = 0; b < fill.length; b++) {
+      if (fill[b] == Fill.BETWEEN) {
+        sumLots(b);
+      }
+    }
+  }
+
   /** Sets level and mass to the sum of the lots. */
   void sumLots(int bin) {
     double kg = 0;

@@ -45,6 +45,11 @@ final class Blends {
     return true;
   }
 
+  /** Whether what comes to a bin may be another blend for a producer's sake, rates aside. */
+  boolean isStale(int bin) {
+    return stale[bin];
+  }
+
   /**
    * Prepares the blend at the rates last found, or in equal parts where nothing moved.
    *

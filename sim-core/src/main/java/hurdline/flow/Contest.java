@@ -9,31 +9,35 @@ import java.util.Arrays;
  */
 final class Contest {
   private final Layout layout;
-  private final Network network;
+  private final Asked asked;
   private final RateSolver solver;
   private final HeadLoads[] loads;
   private final Limits limits;
   private final Bins bins;
+  private final Involved involved;
   private final int heads;
-  private boolean stale = true;
+  private final boolean[] stale; // [limit] whether its coefficients are to be written anew
   private boolean always;
 
   Contest(
       Layout layout,
-      Network network,
+      Asked asked,
       RateSolver solver,
       HeadLoads[] loads,
       Limits limits,
-      Bins bins) {
+      Bins bins,
+      Involved involved) {
     this.layout = layout;
-    this.network = network;
+    this.asked = asked;
     this.solver = solver;
     this.loads = loads;
     this.limits = limits;
     this.bins = bins;
+    this.involved = involved;
     heads = layout.heads;
+    stale = new boolean[layout.shared.length + 2 * layout.bins];
+    Arrays.fill(stale, true);
     Arrays.fill(solver.room(), 0, layout.shared.length, 1);
-    Arrays.fill(solver.active(), 0, layout.shared.length, true);
   }
 
   void alwaysMayCompete() {
@@ -41,30 +45,69 @@ final class Contest {
   }
 
   /** Loads or limits of a head have changed. */
-  void loadsChanged() {
-    stale = true;
+  void loadsChanged(int head) {
+    for (int at = 0; at < layout.shared.length; at++) {
+      if (layout.nodeOf[head][layout.shared[at]] >= 0) {
+        stale[at] = true;
+      }
+    }
+    for (int b : involved.binsBeside(head)) {
+      stale[layout.shared.length + b] = true;
+      stale[layout.shared.length + layout.bins + b] = true;
+    }
+  }
+
+  /** Writes the reaches of heads of which something was asked anew. */
+  void writeReaches() {
+    double[] reach = solver.reachKgPerS();
+    for (int k = 0; k < asked.heads.count(); k++) {
+      int h = asked.heads.at(k);
+      reach[h] = reachKgPerS(h);
+    }
   }
 
   /**
-   * Writes reaches and, if anything may be contested, the limits for the solver.
+   * Writes the limits of the involved heads for the solver, if any of them may be contested.
    *
    * @return whether heads may compete; if not, each runs at its reach. Most of a year one line runs with its bin
    *     between full and empty
    */
-  boolean write() {
-    double[] reach = solver.reachKgPerS();
-    for (int h = 0; h < heads; h++) {
-      reach[h] = reachKgPerS(h);
-    }
-    if (!always && !mayCompete(reach)) {
+  boolean writeLimits() {
+    if (!always && !mayCompete(solver.reachKgPerS())) {
       return false;
     }
-    writeLimits();
+    for (int at = 0; at < layout.shared.length; at++) {
+      activate(at, anyInvolved(layout.headsOf[layout.shared[at]]));
+    }
+    for (int b = 0; b < layout.bins; b++) {
+      int limit = layout.shared.length + b;
+      activate(limit, involved.bin.has(b) && bins.fill[b] == Bins.Fill.FULL);
+      activate(limit + layout.bins, involved.bin.has(b) && bins.fill[b] == Bins.Fill.EMPTY);
+    }
     return true;
   }
 
+  private boolean anyInvolved(int[] some) {
+    for (int h : some) {
+      if (involved.heads.has(h)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void activate(int limit, boolean active) {
+    solver.active()[limit] = active;
+    if (active && stale[limit]) {
+      stale[limit] = false;
+      coefficients(limit);
+      solver.coefficientsChanged(limit);
+    }
+  }
+
   private boolean mayCompete(double[] reach) {
-    for (int b = 0; b < layout.bins; b++) {
+    for (int k = 0; k < involved.bin.count(); k++) {
+      int b = involved.bin.at(k);
       Bins.Fill fill = bins.fill[b];
       if (fill == Bins.Fill.FULL && anyOf(layout.producers[b], reach)
           || fill == Bins.Fill.EMPTY && anyOf(layout.draws[b], reach)) {
@@ -76,7 +119,7 @@ final class Contest {
       for (int h : layout.headsOf[m]) {
         running += reach[h] > 0 ? 1 : 0;
       }
-      if (running > 1) {
+      if (running > 1 && anyInvolved(layout.headsOf[m])) {
         return true;
       }
     }
@@ -92,33 +135,17 @@ final class Contest {
     return false;
   }
 
-  private void writeLimits() {
-    int limit = layout.shared.length;
-    for (int b = 0; b < layout.bins; b++, limit++) {
-      solver.active()[limit] = bins.fill[b] == Bins.Fill.FULL;
-      solver.active()[limit + layout.bins] = bins.fill[b] == Bins.Fill.EMPTY;
-    }
-    if (stale) {
-      coefficients();
-      solver.coefficientsChanged();
-      stale = false;
-    }
-  }
-
-  private void coefficients() {
-    double[] coefficient = solver.coefficient();
-    int limit = 0;
-    for (int m : layout.shared) {
+  private void coefficients(int limit) {
+    int bin = limit - layout.shared.length;
+    if (bin < 0) {
+      int m = layout.shared[limit];
       for (int h : layout.headsOf[m]) {
-        coefficient[limit * heads + h] = limits.usePerRate[h][layout.nodeOf[h][m]];
+        solver.coefficient()[limit * heads + h] = limits.usePerRate[h][layout.nodeOf[h][m]];
       }
-      limit++;
-    }
-    for (int b = 0; b < layout.bins; b++) {
-      fullCoefficients(b, limit++);
-    }
-    for (int b = 0; b < layout.bins; b++) {
-      emptyCoefficients(b, limit++);
+    } else if (bin < layout.bins) {
+      fullCoefficients(bin, limit);
+    } else {
+      emptyCoefficients(bin - layout.bins, limit);
     }
   }
 
@@ -163,14 +190,14 @@ final class Contest {
   }
 
   private double reachKgPerS(int head) {
-    if (!network.on[head] || hasNothing(head) || alongsideStands(head)) {
+    if (!asked.on[head] || hasNothing(head) || alongsideStands(head)) {
       return 0;
     }
     int[] machine = layout.stretch[head].machine;
     double[] load = loads[head].load;
     for (int node = 0; node < machine.length; node++) {
       int m = machine[node];
-      if (m >= 0 && load[node] > 0 && network.standing[m] >= 0) {
+      if (m >= 0 && load[node] > 0 && asked.standing[m] >= 0) {
         return 0;
       }
     }
@@ -179,13 +206,13 @@ final class Contest {
 
   boolean hasNothing(int head) {
     int bin = layout.headBin[head];
-    return bin < 0 ? network.without[head] >= 0 : bins.barred[bin] && !network.runsEmpty[bin];
+    return bin < 0 ? asked.without[head] >= 0 : bins.barred[bin] && !asked.runsEmpty[bin];
   }
 
   int alongsideCause(int head) {
     if (layout.headBin[head] < 0) {
       for (int m : layout.alongside[layout.headLine[head]]) {
-        if (network.standing[m] >= 0) {
+        if (asked.standing[m] >= 0) {
           return m;
         }
       }

@@ -69,7 +69,7 @@ final class ContestFill {
     for (int at = 0; at < contests; at++) {
       int limit = contest[at];
       double sum = ownRoom[limit];
-      for (int i = lists.giverStart[limit], end = lists.giverStart[limit + 1]; i < end; i++) {
+      for (int i = lists.start(limit), end = lists.giverEnd[limit]; i < end; i++) {
         int head = lists.giver[i];
         sum += lists.give[i] * reach[head] * atPace[head];
       }
@@ -128,7 +128,7 @@ final class ContestFill {
     int limit = contest[at];
     double left = room[at];
     double wanted = 0;
-    for (int i = lists.userStart[limit], end = lists.userStart[limit + 1]; i < end; i++) {
+    for (int i = lists.start(limit), end = lists.userEnd[limit]; i < end; i++) {
       int head = lists.user[i];
       double atReach = lists.use[i] * reach[head];
       double its = pace[head];
@@ -149,7 +149,7 @@ final class ContestFill {
   private long freeze(int at, int now, double to) {
     int limit = contest[at];
     long frozen = 0;
-    for (int i = lists.userStart[limit], end = lists.userStart[limit + 1]; i < end; i++) {
+    for (int i = lists.start(limit), end = lists.userEnd[limit]; i < end; i++) {
       int head = lists.user[i];
       if (rank[head] == now && pace[head] < 0) {
         pace[head] = to;

@@ -195,10 +195,10 @@ final class ContestKnot {
     for (int row = 0; row < unknowns; row++) {
       int limit = holding[row];
       system.addRight(row, ownRoom[limit]);
-      for (int i = lists.userStart[limit]; i < lists.userStart[limit + 1]; i++) {
+      for (int i = lists.start(limit); i < lists.userEnd[limit]; i++) {
         enter(row, lists.user[i], lists.use[i]);
       }
-      for (int i = lists.giverStart[limit]; i < lists.giverStart[limit + 1]; i++) {
+      for (int i = lists.start(limit); i < lists.giverEnd[limit]; i++) {
         int head = lists.giver[i];
         system.addRight(row, strangersPace * (1 - degree) * lists.give[i] * reach[head]);
         enter(row, head, -degree * lists.give[i]);

@@ -30,8 +30,8 @@ public final class HolderTrail {
 
   public final int[] place;
 
-  /** [head] whether either is another than before the last {@link #follow}. */
-  public final boolean[] moved;
+  /** Heads of which either is another than before the last {@link #follow}. */
+  public final Marks moved;
 
   public HolderTrail(Layout layout, Network network) {
     this.layout = layout;
@@ -39,7 +39,7 @@ public final class HolderTrail {
     causes = layout.causes;
     cause = new int[layout.heads];
     place = new int[layout.heads];
-    moved = new boolean[layout.heads];
+    moved = new Marks(layout.heads);
     seen = new boolean[layout.heads];
     firstMachine = new int[layout.heads];
     int limits = layout.shared.length + 2 * layout.bins;
@@ -75,10 +75,13 @@ public final class HolderTrail {
     return least;
   }
 
-  /** Follows all trails for the rates and causes as they now stand. */
+  /** Follows the trails of the heads involved, for the rates and causes as they now stand. */
   public void follow() {
-    for (int h = 0; h < layout.heads; h++) {
-      if (network.on[h]) {
+    moved.clear();
+    Marks involved = network.involved();
+    for (int k = 0; k < involved.count(); k++) {
+      int h = involved.at(k);
+      if (network.asked.on[h]) {
         Arrays.fill(seen, false);
         follow(h);
       } else {
@@ -101,12 +104,12 @@ public final class HolderTrail {
 
   /** Writes the cause if the trail of {@code head} ends at {@code at}; else the head to go on to. */
   private int step(int head, int at) {
-    if (!network.on[at]) {
+    if (!network.asked.on[at]) {
       return end(head, causes.noCrew, firstMachine[at]);
     }
     int bin = layout.headBin[at];
     if (network.hasNothing(at)) {
-      return bin < 0 ? end(head, network.without[at], firstMachine[at]) : above(head, at, bin);
+      return bin < 0 ? end(head, network.asked.without[at], firstMachine[at]) : above(head, at, bin);
     }
     int limit = network.heldBy(at) < 0 ? -1 : nearestLimit(at);
     if (limit < 0) {
@@ -122,14 +125,16 @@ public final class HolderTrail {
   }
 
   private int end(int head, int why, int where) {
-    moved[head] = cause[head] != why || place[head] != where;
-    cause[head] = why;
-    place[head] = where;
+    if (cause[head] != why || place[head] != where) {
+      moved.add(head);
+      cause[head] = why;
+      place[head] = where;
+    }
     return -1;
   }
 
   private int endAt(int head, int machine) {
-    int standing = network.standing[machine];
+    int standing = network.asked.standing[machine];
     return end(head, standing >= 0 ? standing : machine, machine);
   }
 
@@ -145,7 +150,7 @@ public final class HolderTrail {
       int m = stretch.machine[node];
       double load = network.load(at, node);
       if (m >= 0 && load > 0) {
-        double alone = network.standing[m] >= 0 ? 0 : network.limitKgPerS(at, node) / load;
+        double alone = network.asked.standing[m] >= 0 ? 0 : network.limitKgPerS(at, node) / load;
         if (alone <= reach * (1 + TIE)) {
           nearest = m;
           break;
@@ -206,6 +211,6 @@ public final class HolderTrail {
     if (could != 0) {
       return could > 0;
     }
-    return network.on[candidate] && !network.on[other];
+    return network.asked.on[candidate] && !network.asked.on[other];
   }
 }

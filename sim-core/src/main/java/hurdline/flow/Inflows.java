@@ -16,6 +16,7 @@ final class Inflows {
   private final HeadLoads[] loads;
   private final Limits limits;
   private final NetFlows netFlows;
+  private final Involved involved;
   private final double[] rateSeen;
 
   /** [machine] inflow, kg/s, and the share of its limit that is used (0 without a limit). */
@@ -23,23 +24,30 @@ final class Inflows {
 
   final double[] usedShare;
 
-  /** [head] whether its rate or its map is another. */
-  final boolean[] moved;
+  /** Heads whose rate or map is another. */
+  final Marks moved;
 
-  /** [bin] whether its net flow, its state or its lots are others, or a head that fills or draws has moved. */
-  final boolean[] binMoved;
+  /** Bins whose net flow, state or lots are others, or of which a head that fills or draws has moved. */
+  final Marks binMoved;
 
-  Inflows(Layout layout, RateSolver solver, HeadLoads[] loads, Limits limits, NetFlows netFlows) {
+  Inflows(
+      Layout layout,
+      RateSolver solver,
+      HeadLoads[] loads,
+      Limits limits,
+      NetFlows netFlows,
+      Involved involved) {
     this.layout = layout;
     this.solver = solver;
     this.loads = loads;
     this.limits = limits;
     this.netFlows = netFlows;
+    this.involved = involved;
     rateSeen = new double[layout.heads];
     kgPerS = new double[layout.machines];
     usedShare = new double[layout.machines];
-    moved = new boolean[layout.heads];
-    binMoved = new boolean[layout.bins];
+    moved = new Marks(layout.heads);
+    binMoved = new Marks(layout.bins);
   }
 
   void reset() {
@@ -50,45 +58,40 @@ final class Inflows {
   }
 
   void allMoved() {
-    Arrays.fill(moved, true);
-    Arrays.fill(binMoved, true);
+    moved.addAll();
+    binMoved.addAll();
   }
 
   void seen() {
-    Arrays.fill(moved, false);
-    Arrays.fill(binMoved, false);
+    moved.clear();
+    binMoved.clear();
   }
 
   /** The rates are found. */
   void follow() {
     double[] rate = solver.rateKgPerS();
-    for (int h = 0; h < rate.length; h++) {
+    for (int k = 0; k < involved.heads.count(); k++) {
+      int h = involved.heads.at(k);
       if (rate[h] != rateSeen[h]) {
         rateSeen[h] = rate[h];
-        moved[h] = true;
+        moved.add(h);
       }
     }
-    for (int b = 0; b < binMoved.length; b++) {
-      binMoved[b] |= netFlows.takeMoved(b) | anyMoved(layout.producers[b]) | anyMoved(layout.draws[b]);
+    for (int k = 0; k < involved.bin.count(); k++) {
+      int b = involved.bin.at(k);
+      if (netFlows.takeMoved(b)) {
+        binMoved.add(b);
+      }
     }
-    for (int h = 0; h < rate.length; h++) {
-      if (moved[h]) {
-        for (int m : layout.stretch[h].machine) {
-          if (m >= 0) {
-            inflow(m);
-          }
+    for (int k = 0; k < moved.count(); k++) {
+      int h = moved.at(k);
+      binMoved.addEach(involved.binsBeside(h));
+      for (int m : layout.stretch[h].machine) {
+        if (m >= 0) {
+          inflow(m);
         }
       }
     }
-  }
-
-  private boolean anyMoved(int[] heads) {
-    for (int h : heads) {
-      if (moved[h]) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Adds up anew what all heads bring to a machine: taking off what one brought before would leave dust. */

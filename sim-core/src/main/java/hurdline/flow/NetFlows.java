@@ -132,7 +132,7 @@ final class NetFlows {
       double target = bins.barred[bin] ? layout.startAt[bin] : layout.holds[bin];
       return Math.max(0, target - level) / net;
     }
-    if (net < 0 && !bins.barred[bin] && layout.stopAt[bin] > 0 && !network.runsEmpty[bin] && level > layout.stopAt[bin]) {
+    if (net < 0 && !bins.barred[bin] && layout.stopAt[bin] > 0 && !network.asked.runsEmpty[bin] && level > layout.stopAt[bin]) {
       return (level - layout.stopAt[bin]) / -net;
     }
     return Double.POSITIVE_INFINITY;

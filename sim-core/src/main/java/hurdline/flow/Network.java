@@ -32,20 +32,15 @@ public final class Network {
   private final HeadLoads[] loads;
   private final Limits limits;
   private final Bins bins;
+  private final Involved involved;
   private final Contest contest;
   private final Blends blends;
   private final Passage passage;
   private final NetFlows netFlows;
   private final Inflows inflows;
 
-  /** [machine] cause for which it takes nothing, −1 if it is up; written by work. */
-  public final int[] standing;
-
-  /** [head] whether it is in its hours; written by work. */
-  public final boolean[] on;
-
-  /** [head] cause for which a feed has nothing to draw, −1 if it has; written by work. */
-  public final int[] without;
+  /** What work says of machines, heads and bins. */
+  public final Asked asked;
 
   /** [machine] the screen that is in each mill; written by work, which then calls {@link #remap}. */
   public final int[] screen;
@@ -61,12 +56,9 @@ public final class Network {
 
   public final double[] usedShare;
 
-  /** [head] and [bin] marks of what has moved since {@link #seen} was last called. */
-  public final boolean[] moved;
-  public final boolean[] binMoved;
-
-  /** Whether bins let go of their last, start and stop levels ignored, by bin. */
-  public final boolean[] runsEmpty;
+  /** Heads and bins that have moved since {@link #seen} was last called. */
+  public final Marks moved;
+  public final Marks binMoved;
 
   public Network(Layout layout, LotBooks books) {
     this.layout = layout;
@@ -80,18 +72,16 @@ public final class Network {
     }
     limits = new Limits(layout);
     bins = new Bins(layout);
-    standing = new int[layout.machines];
-    on = new boolean[heads];
-    without = new int[heads];
+    asked = new Asked(layout);
     screen = new int[layout.machines];
     restKg = new double[heads];
     drawnKg = new double[heads];
-    runsEmpty = new boolean[layout.bins];
-    contest = new Contest(layout, this, solver, loads, limits, bins);
+    involved = new Involved(layout, asked, bins, solver.reachKgPerS());
+    contest = new Contest(layout, asked, solver, loads, limits, bins, involved);
     blends = new Blends(layout, solver, loads, bins);
     passage = new Passage(layout, loads, bins);
     netFlows = new NetFlows(layout, this, solver, loads, contest, blends, bins);
-    inflows = new Inflows(layout, solver, loads, limits, netFlows);
+    inflows = new Inflows(layout, solver, loads, limits, netFlows, involved);
     inflowKgPerS = inflows.kgPerS;
     usedShare = inflows.usedShare;
     moved = inflows.moved;
@@ -100,13 +90,10 @@ public final class Network {
 
   /** Everything up, off, empty and unloaded, as on the first day. */
   public void reset() {
-    Arrays.fill(standing, -1);
-    Arrays.fill(on, false);
-    Arrays.fill(without, layout.causes.noBales);
+    asked.reset();
     Arrays.fill(screen, 0);
     Arrays.fill(restKg, 0);
     Arrays.fill(drawnKg, 0);
-    Arrays.fill(runsEmpty, false);
     inflows.reset();
     Arrays.fill(solver.rateKgPerS(), 0);
     bins.reset();
@@ -168,29 +155,44 @@ public final class Network {
     inflows.allMoved();
   }
 
+  /** Heads that what was asked since the last solve can change; what it says stands until the next one. */
+  Marks involved() {
+    return involved.heads;
+  }
+
+  /** Finds whom a cause may concern that has changed, though no rate need have. */
+  public void involve() {
+    involved.find();
+  }
+
   /** All that has moved is taken note of. */
   public void seen() {
     inflows.seen();
+    involved.clear();
   }
 
   private void spread(int head) {
-    moved[head] = true;
+    moved.add(head);
+    asked.heads.add(head);
     loads[head].spread(screen);
     limits.set(head, loads[head], screen);
-    contest.loadsChanged();
+    contest.loadsChanged(head);
     blends.loadsChanged(head);
   }
 
-  /** Finds the rates for all that now stands. */
+  /** Finds the rates of all that has been asked anew since they were last found, and of what that involves. */
   public void solve() {
     for (int round = 0; round < MOST_BLEND_ROUNDS; round++) {
       handOnBlends();
-      if (contest.write()) {
-        solver.solve();
+      contest.writeReaches();
+      involved.find();
+      if (contest.writeLimits()) {
+        solver.solve(involved.heads);
       } else {
-        solver.runFree();
+        solver.runFree(involved.heads);
       }
       if (!blendsMoved() && !settle()) {
+        asked.heads.clear();
         return;
       }
     }
@@ -201,6 +203,7 @@ public final class Network {
   private void handOnBlends() {
     for (int b : layout.binOrder) {
       if (bins.fill[b] == Bins.Fill.EMPTY
+          && (involved.bin.has(b) || blends.isStale(b))
           && blends.atRates(b)
           && Blends.differ(bins.prepared(), bins.blend[b]) > SETTLED) {
         bins.arrives(b);
@@ -220,7 +223,10 @@ public final class Network {
   private boolean blendsMoved() {
     boolean moved = false;
     for (int b : layout.binOrder) {
-      if (bins.fill[b] == Bins.Fill.EMPTY && layout.producers[b].length > 1 && blends.atRates(b)) {
+      if (bins.fill[b] == Bins.Fill.EMPTY
+          && involved.bin.has(b)
+          && layout.producers[b].length > 1
+          && blends.atRates(b)) {
         moved |= Blends.differ(bins.prepared(), bins.blend[b]) > SETTLED;
       }
     }
@@ -235,7 +241,7 @@ public final class Network {
   private boolean settle() {
     boolean renamed = false;
     for (int b : layout.binOrder) {
-      if (netFlows.settle(b)) {
+      if (involved.bin.has(b) && netFlows.settle(b)) {
         handOn(b);
         renamed = true;
       }
@@ -269,10 +275,7 @@ public final class Network {
       endLot(h);
     }
     bins.dropFront(bin);
-    for (int h : layout.draws[bin]) {
-      bins.handOn(bin, loads[h]);
-      spread(h);
-    }
+    handOn(bin);
   }
 
   /** Seconds until a bin's level next crosses full, start or stop; infinite if it does not. */
@@ -282,16 +285,13 @@ public final class Network {
 
   /** A level that {@link #untilLevelS} spoke of is reached. */
   public void levelReached(int bin) {
+    asked.ofBin(bin);
     netFlows.levelReached(bin);
   }
 
   /** Sets levels anew from the lots. */
   public void sumLots() {
-    for (int b = 0; b < layout.bins; b++) {
-      if (bins.fill[b] == Bins.Fill.BETWEEN) {
-        bins.sumLots(b);
-      }
-    }
+    bins.sumLots();
   }
 
   boolean hasNothing(int head) {

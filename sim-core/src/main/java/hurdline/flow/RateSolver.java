@@ -54,7 +54,7 @@ final class RateSolver {
   private final ContestLists lists;
   private final ContestFill fill;
   private final ContestKnot knot;
-  private boolean listsAreStale = true;
+  private final Marks all;
   private int knotRounds;
 
   /**
@@ -81,6 +81,8 @@ final class RateSolver {
     int[] rank = Arrays.stream(precedence).map(each -> Arrays.binarySearch(steps, each)).toArray();
     fill = new ContestFill(lists, limits, reachKgPerS, rank, steps.length);
     knot = new ContestKnot(lists, fill, limits, reachKgPerS);
+    all = new Marks(heads);
+    all.addAll();
   }
 
   /** [head] what the head could do alone, at least 0; 0 stands. Written by the caller. */
@@ -106,9 +108,9 @@ final class RateSolver {
     return coefficient;
   }
 
-  /** To be called after any write to {@link #coefficient}; the next solve reads them anew. */
-  void coefficientsChanged() {
-    listsAreStale = true;
+  /** To be called after any write to {@link #coefficient} of that limit. */
+  void coefficientsChanged(int limit) {
+    lists.rebuild(limit, coefficient);
   }
 
   /** [head] the answer; overwritten by the next solve. */
@@ -132,37 +134,42 @@ final class RateSolver {
   }
 
   /**
-   * Sets rates, paces and holders for the inputs as they now stand.
+   * Sets rates, paces and holders of all heads for the inputs as they now stand.
    *
    * @throws RateKnot if heads that depend on themselves find no rates on which their holders agree
    */
   void solve() {
-    if (listsAreStale) {
-      lists.rebuild(coefficient);
-      listsAreStale = false;
-    }
+    solve(all);
+  }
+
+  /** The same for some heads, of which no active limit is used or fed by any other that could run; the others' stand. */
+  void solve(Marks some) {
     knotRounds = 0;
-    startAtReach();
+    startAtReach(some);
     if (listContests()) {
-      contend();
+      contend(some);
     }
-    for (int head = 0; head < heads; head++) {
+    for (int k = 0; k < some.count(); k++) {
+      int head = some.at(k);
       rateKgPerS[head] = pace[head] == 1 ? reachKgPerS[head] : pace[head] * reachKgPerS[head];
     }
   }
 
   /**
-   * The same for inputs of which the caller knows that no limit can be overrun: everybody runs at reach. {@link
-   * #isHolder} is not to be asked after it.
+   * The same for heads of which the caller knows that no limit of theirs can be overrun: each runs at reach. {@link
+   * #isHolder} is not to be asked of them after it.
    */
-  void runFree() {
+  void runFree(Marks some) {
     knotRounds = 0;
-    startAtReach();
-    System.arraycopy(reachKgPerS, 0, rateKgPerS, 0, heads);
+    startAtReach(some);
+    for (int k = 0; k < some.count(); k++) {
+      rateKgPerS[some.at(k)] = reachKgPerS[some.at(k)];
+    }
   }
 
-  private void startAtReach() {
-    for (int head = 0; head < heads; head++) {
+  private void startAtReach(Marks some) {
+    for (int k = 0; k < some.count(); k++) {
+      int head = some.at(k);
       double each = reachKgPerS[head];
       if (!(each >= 0 && each < Double.POSITIVE_INFINITY)) {
         throw new IllegalArgumentException("reach of head " + head + " is " + each + ", expected at least 0 and finite");
@@ -184,25 +191,25 @@ final class RateSolver {
       if (!(own >= 0)) {
         throw new IllegalArgumentException("room of limit " + limit + " is " + own + ", expected at least 0");
       }
-      double used = atReach(lists.userStart, lists.user, lists.use, limit);
+      double used = atReach(lists.userEnd, lists.user, lists.use, limit);
       if (used * (1 - ContestFill.GRAIN) > own) {
         fill.contest[fill.contests++] = limit;
-        double given = atReach(lists.giverStart, lists.giver, lists.give, limit);
+        double given = atReach(lists.giverEnd, lists.giver, lists.give, limit);
         overrun |= used * (1 - ContestFill.GRAIN) > own + given;
       }
     }
     return overrun;
   }
 
-  private double atReach(int[] start, int[] who, double[] each, int limit) {
+  private double atReach(int[] ends, int[] who, double[] each, int limit) {
     double sum = 0;
-    for (int i = start[limit], end = start[limit + 1]; i < end; i++) {
+    for (int i = lists.start(limit), end = ends[limit]; i < end; i++) {
       sum += each[i] * reachKgPerS[who[i]];
     }
     return sum;
   }
 
-  private void contend() {
+  private void contend(Marks some) {
     fill.makeRoom(room, pace);
     int sweeps = fill.contests + 2; // as long as the longest chain can be, and one to see that nothing moves
     boolean moved = true;
@@ -213,8 +220,11 @@ final class RateSolver {
     if (moved) {
       untieKnot();
     }
-    System.arraycopy(fill.pace, 0, pace, 0, heads);
-    System.arraycopy(fill.heldBy, 0, heldBy, 0, heads);
+    for (int k = 0; k < some.count(); k++) {
+      int head = some.at(k);
+      pace[head] = fill.pace[head];
+      heldBy[head] = fill.heldBy[head];
+    }
   }
 
   private void untieKnot() {
@@ -253,7 +263,7 @@ final class RateSolver {
   }
 
   private boolean isFirstAmongUsers(int limit, int head) {
-    for (int i = lists.userStart[limit]; i < lists.userStart[limit + 1]; i++) {
+    for (int i = lists.start(limit); i < lists.userEnd[limit]; i++) {
       int other = lists.user[i];
       int later = fill.rankOf(other) - fill.rankOf(head);
       if (later == 0 && pace[other] > pace[head] * (1 + TIE) + 10 * ContestFill.GRAIN

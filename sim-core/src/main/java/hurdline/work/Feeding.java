@@ -247,7 +247,7 @@ final class Feeding {
     }
     double diameter = bales.diameterM[bale];
     present.network.newLot(h, bales.massKg[bale], diameter == diameter ? diameter : 0);
-    present.network.without[h] = NONE;
+    present.network.asked.lacks(h, NONE);
     present.flowsChanged = true;
     present.causesChanged = true;
     if (!(bales.massKg[bale] > 0)) {
@@ -264,7 +264,7 @@ final class Feeding {
     stacking.free(feeding[l]);
     feeding[l] = NONE;
     usedUp[l]++;
-    present.network.without[h] = layout.causes.noBales;
+    present.network.asked.lacks(h, layout.causes.noBales);
     present.flowsChanged = true;
     present.causesChanged = true;
     takeNext(l);
@@ -286,8 +286,8 @@ final class Feeding {
     int h = layout.feedHead[l];
     if (feeding[l] == NONE) {
       int why = why(l, cropDone);
-      if (present.network.without[h] != why) {
-        present.network.without[h] = why;
+      if (present.network.asked.without(h) != why) {
+        present.network.asked.lacks(h, why);
         present.causesChanged = true;
       }
     }
@@ -352,7 +352,7 @@ final class Feeding {
       stacking.putBackInFront(feeding[l], present.network.restKg[h], present.nowS);
       present.network.restKg[h] = 0;
       feeding[l] = NONE;
-      present.network.without[h] = layout.causes.noBales;
+      present.network.asked.lacks(h, layout.causes.noBales);
       present.flowsChanged = true;
     }
   }

@@ -127,9 +127,8 @@ final class Filling {
 
   /** When each filler's package is full at the present rates. */
   void schedule() {
-    final boolean[] touched = present.touched;
     for (int m : packers) {
-      if (touched[m] && (flows[m] || present.network.inflowKgPerS[m] > 0)) {
+      if (present.touched.has(m) && (flows[m] || present.network.inflowKgPerS[m] > 0)) {
         countUp(m);
         carry(m);
         setInflows(m);

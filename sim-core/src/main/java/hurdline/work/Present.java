@@ -8,11 +8,11 @@ import hurdline.chance.Distribution;
 import hurdline.event.Pending;
 import hurdline.event.Resources;
 import hurdline.flow.HolderTrail;
+import hurdline.flow.Marks;
 import hurdline.flow.Network;
 import hurdline.line.Layout;
 import hurdline.line.Roster;
 import hurdline.plant.Resource;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -55,8 +55,8 @@ final class Present {
   /** Who is on duty, or what bins let go of, may have changed: nothing can be taken as it was. */
   boolean allChanged;
 
-  /** [machine] whether its cause, its flow or what holds its heads may have changed since all was last looked at. */
-  final boolean[] touched;
+  /** Machines whose cause, flow or what holds their heads may have changed since all was last looked at. */
+  final Marks touched;
 
   /** Nothing is left out because it cannot have changed; see {@link Replication#withoutShortCuts}. */
   boolean plain;
@@ -79,7 +79,7 @@ final class Present {
     counters = new Counters(layout);
     afterShift = new AfterShift(layout, roster.months());
     lineHours = new Duty(layout.lines);
-    touched = new boolean[layout.machines];
+    touched = new Marks(layout.machines);
   }
 
   void reset(Streams streams, int replication) {
@@ -89,7 +89,7 @@ final class Present {
     flowsChanged = true;
     causesChanged = true;
     allChanged = true;
-    Arrays.fill(touched, false);
+    touched.clear();
     pending.reset();
     resources.reset();
     counters.reset(layout);

@@ -180,7 +180,7 @@ final class Rostering {
       openLine(l, open);
     }
     for (int h = 0; h < layout.heads; h++) {
-      present.network.on[h] =
+      present.network.asked.on[h] =
           own[h] == null
               ? present.lineHours.is(layout.headLine[h])
               : own[h].hours().in(now) && !othersRun(h);
@@ -229,7 +229,7 @@ final class Rostering {
       boolean duty = false;
       int has = NONE;
       for (int h : layout.headsOf[m]) {
-        if (present.network.on[h]) {
+        if (present.network.asked.on[h]) {
           if (!duty) {
             present.counters.line[m] = layout.headLine[h];
           }
@@ -266,7 +266,7 @@ final class Rostering {
     for (int l = 0; l < layout.lines; l++) {
       boolean works = present.lineHours.is(l);
       for (int h = 0; h < layout.heads && !works; h++) {
-        works = layout.headLine[h] == l && present.network.on[h];
+        works = layout.headLine[h] == l && present.network.asked.on[h];
       }
       if (works) {
         found = found == NONE ? l : layout.lines;
@@ -325,7 +325,7 @@ final class Rostering {
     present.allChanged = true;
     for (int h = 0; h < layout.heads; h++) {
       if (layout.headLine[h] == l && layout.headBin[h] >= 0) {
-        present.network.runsEmpty[layout.headBin[h]] = runsEmpty;
+        present.network.asked.runsEmpty[layout.headBin[h]] = runsEmpty;
       }
     }
   }

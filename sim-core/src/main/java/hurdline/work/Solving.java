@@ -1,9 +1,10 @@
 package hurdline.work;
 
 import hurdline.flow.HolderTrail;
+import hurdline.flow.Marks;
 import hurdline.flow.Network;
 import hurdline.line.Layout;
-import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Solves the rates and draws the conclusions: causes, states, and the instants at which each of them ends.
@@ -22,6 +23,7 @@ final class Solving {
   private final Milling milling;
   private final Orders orders;
   private final Stopping stopping;
+  private final int[][] machinesOf; // [head]
 
   /** How often rates were solved, over all replications. */
   long solves;
@@ -42,6 +44,10 @@ final class Solving {
     layout = present.layout;
     network = present.network;
     trail = present.trail;
+    machinesOf = new int[layout.heads][];
+    for (int h = 0; h < layout.heads; h++) {
+      machinesOf[h] = IntStream.of(layout.stretch[h].machine).filter(m -> m >= 0).distinct().toArray();
+    }
   }
 
   void solve() {
@@ -49,59 +55,74 @@ final class Solving {
     present.flowsChanged = false;
     present.causesChanged = false;
     present.carrying.upToNow();
-    network.solve();
     present.allChanged |= present.plain;
+    if (present.allChanged) {
+      network.asked.all();
+    }
+    network.solve();
     if (present.allChanged) {
       network.allMoved();
     }
-    look();
+    watch();
     scheduleFlows();
     filling.schedule();
     milling.schedule();
     orders.schedule();
     stopping.schedule();
     network.seen();
-    Arrays.fill(present.touched, false);
+    present.touched.clear();
     present.allChanged = false;
   }
 
-  /** From what has changed to causes and states. */
+  /** A cause has changed, though no rate need have. */
   void look() {
+    network.involve();
+    watch();
+  }
+
+  /** From what has changed to causes and states. */
+  private void watch() {
     trail.follow();
     touchMachines();
     watching.look();
   }
 
   private void touchMachines() {
-    final boolean[] touched = present.touched;
-    for (int h = 0; h < layout.heads; h++) {
-      if (network.moved[h] || trail.moved[h]) {
-        for (int m : layout.stretch[h].machine) {
-          if (m >= 0) {
-            touched[m] = true;
-          }
-        }
-      }
+    Marks touched = present.touched;
+    touchMachinesOf(network.moved);
+    touchMachinesOf(trail.moved);
+    if (present.allChanged) {
+      touched.addAll();
     }
-    for (int m = 0; m < touched.length; m++) {
-      touched[m] |= present.allChanged;
-      if (touched[m]) {
-        present.counters.flows(m, network.inflowKgPerS[m], present.nowS);
-      }
+    for (int i = 0; i < touched.count(); i++) {
+      int m = touched.at(i);
+      present.counters.flows(m, network.inflowKgPerS[m], present.nowS);
+    }
+  }
+
+  private void touchMachinesOf(Marks heads) {
+    for (int i = 0; i < heads.count(); i++) {
+      present.touched.addEach(machinesOf[heads.at(i)]);
     }
   }
 
   private void scheduleFlows() {
-    for (int h = 0; h < layout.heads; h++) {
-      int bin = layout.headBin[h];
-      if (network.moved[h] || bin >= 0 && network.binMoved[bin]) {
-        present.pending.set(present.slots.lotEnd + h, present.nowS + network.untilLotEndsS(h));
+    for (int i = 0; i < network.moved.count(); i++) {
+      int h = network.moved.at(i);
+      if (layout.headBin[h] < 0) {
+        scheduleLotEnd(h);
       }
     }
-    for (int b = 0; b < layout.bins; b++) {
-      if (network.binMoved[b]) {
-        present.pending.set(present.slots.level + b, present.nowS + network.untilLevelS(b));
+    for (int i = 0; i < network.binMoved.count(); i++) {
+      int b = network.binMoved.at(i); // every bin beside a head that moved is among them
+      for (int h : layout.draws[b]) {
+        scheduleLotEnd(h);
       }
+      present.pending.set(present.slots.level + b, present.nowS + network.untilLevelS(b));
     }
+  }
+
+  private void scheduleLotEnd(int head) {
+    present.pending.set(present.slots.lotEnd + head, present.nowS + network.untilLotEndsS(head));
   }
 }

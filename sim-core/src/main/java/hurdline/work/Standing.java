@@ -43,7 +43,7 @@ final class Standing {
   private void set(int[] reason, int machine, int cause) {
     if (reason[machine] != cause) {
       reason[machine] = cause;
-      present.touched[machine] = true;
+      present.touched.add(machine);
       tell(machine);
     }
   }
@@ -67,10 +67,10 @@ final class Standing {
         stop[machine] >= 0
             ? stop[machine]
             : change[machine] >= 0 ? change[machine] : noOrder[machine];
-    int[] told = present.network.standing;
-    if (told[machine] != cause) {
-      present.flowsChanged |= told[machine] >= 0 != cause >= 0;
-      told[machine] = cause;
+    int told = present.network.asked.standing(machine);
+    if (told != cause) {
+      present.flowsChanged |= told >= 0 != cause >= 0;
+      present.network.asked.stands(machine, cause);
     }
     present.causesChanged = true;
   }

@@ -1,6 +1,7 @@
 package hurdline.work;
 
 import hurdline.chance.Draws;
+import hurdline.flow.Marks;
 import hurdline.line.Causes;
 import hurdline.line.Layout;
 import hurdline.plant.Stop;
@@ -124,9 +125,12 @@ final class Stopping {
 
   /** When each count comes due at the present rates. */
   void schedule() {
-    for (int k = 0; k < machine.length; k++) {
-      if (phase[k] == Phase.COUNTING && present.touched[machine[k]]) {
-        present.pending.set(present.slots.stopDue + k, dueS(k));
+    Marks touched = present.touched;
+    for (int i = 0; i < touched.count(); i++) {
+      for (int k : stopsOf[touched.at(i)]) {
+        if (phase[k] == Phase.COUNTING) {
+          present.pending.set(present.slots.stopDue + k, dueS(k));
+        }
       }
     }
   }
@@ -231,7 +235,7 @@ final class Stopping {
     present.resources.release(resource[k], present.nowS);
     present.note(name(k), "is up again", Double.NaN);
     phase[k] = Phase.COUNTING;
-    present.touched[m] = true;
+    present.touched.add(m);
     // what flow counts on stood still from the instant it was due, so the old target is the exact base
     target[k] = (byFlow[k] ? target[k] : total(k)) + every[k].next();
     current[m] = -1;

@@ -4,6 +4,7 @@ import hurdline.account.CropBooks;
 import hurdline.account.PowerBooks;
 import hurdline.account.TimeBooks;
 import hurdline.flow.HolderTrail;
+import hurdline.flow.Marks;
 import hurdline.flow.Network;
 import hurdline.line.Layout;
 import hurdline.measure.State;
@@ -83,9 +84,11 @@ final class Watching {
     if (present.allChanged) {
       lookWhoHasIt(now);
     }
-    for (int m = 0; m < machines; m++) {
+    Marks touched = present.touched;
+    for (int i = 0; i < touched.count(); i++) {
+      int m = touched.at(i);
       // off duty nothing changes but by the calendar
-      if (present.touched[m] && (present.counters.duty.is(m) || present.allChanged)) {
+      if (present.counters.duty.is(m) || present.allChanged) {
         states.is(m, state(m).ordinal(), now);
         power.draws(m, watts(m), now);
       }
@@ -157,7 +160,7 @@ final class Watching {
     Network network = present.network;
     HolderTrail trail = present.trail;
     for (int h : layout.headsOf[m]) {
-      if (network.on[h]
+      if (network.asked.on[h]
           && !(network.rateKgPerS(h) > 0)
           && trail.place[h] >= 0
           && layout.leadsTo[h][layout.nodeOf[h][m]][trail.place[h]]) {

@@ -68,7 +68,9 @@ final class ContestNet {
     System.arraycopy(active, 0, solver.active(), 0, limits);
     System.arraycopy(room, 0, solver.room(), 0, limits);
     System.arraycopy(coefficient, 0, solver.coefficient(), 0, coefficient.length);
-    solver.coefficientsChanged();
+    for (int limit = 0; limit < limits; limit++) {
+      solver.coefficientsChanged(limit);
+    }
   }
 
   RateSolver solved() {

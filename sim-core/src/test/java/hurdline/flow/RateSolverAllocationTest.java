@@ -28,7 +28,7 @@ class RateSolverAllocationTest {
   private static void assertAllocatesNothing(ContestNet net) {
     RateSolver solver = net.newSolver();
     long bytes = bytesOf(() -> {
-      solver.coefficientsChanged();
+      solver.coefficientsChanged(0);
       solver.solve();
       solver.isHolder(0, 0);
     });

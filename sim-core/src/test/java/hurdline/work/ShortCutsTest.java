@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What is left out because it cannot have changed, and packages that are counted instead of played, against the twin
@@ -45,6 +46,55 @@ class ShortCutsTest {
   void theShortCutsGiveWhatThePlainWayGives(Path file) {
     Plant plant = PlantFile.read(file).plant();
     assertSame(outcome(plant, true, 1), outcome(plant, false, 1));
+  }
+
+  /** Bins full, empty and shut, returns and splits, by chance. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
+  void theShortCutsGiveThePlainMonthOfAnyLine(long seed) {
+    for (long part = 0; part < 5; part++) {
+      Plant plant = new AnyLine(AnyLine.Kind.RANDOM, 100 * seed + part).plant();
+      assertSame(outcome(plant, true, 1), outcome(plant, false, 1));
+    }
+  }
+
+  /** When the saw stops, the mill takes the room that it leaves in the cyclone, with the bin between full and empty. */
+  @Test
+  void aSharedMachineLetsOneStretchFeelTheOther() {
+    Plant plant =
+        PlantFile.of(
+                "shared.yaml",
+                """
+                hurdline: 1
+                plant: Two stretches on one cyclone
+                calendar: {from: 2027-01-01, to: 2027-01-31, shifts: {round: {from: "00:00", to: "24:00"}}}
+                components: [hurd, fines]
+                crops: {stalk: {bale: {mass: 500 kg}, composition: {hurd: 60 %, fines: 40 %}}}
+                machines:
+                  feeder: {kind: bale-feeder}
+                  saw: {kind: separating-saw, stops: {choke: {every: {exponential: {mean: 2 h}}, counted: running, lasts: 20 min}}}
+                  store: {kind: bin, holds: 60 t}
+                  shaker: {kind: conveyor, stops: {jam: {every: {exponential: {mean: 3 h}}, counted: running, lasts: 40 min}}}
+                  dust_cyclone: {kind: cyclone, collects: 100 %}
+                products: {hurd_pile: {}, dust: {}}
+                lines:
+                  line:
+                    crop: stalk
+                    feed: feeder
+                    steps:
+                      feeder: {rate: 4 t/h, to: saw}
+                      saw: {rate: 4 t/h, outlets: [{to: dust_cyclone, takes: {fines: 50 %}}, {to: store}]}
+                      store: {to: shaker}
+                      shaker: {rate: 5 t/h, outlets: [{to: dust_cyclone, takes: {fines: 60 %}}, {to: hurd_pile}]}
+                      dust_cyclone: {rate: 1 t/h, to: dust}
+                season: [{line: line, from: 2027-01-01, to: 2027-01-31, shifts: [round]}]
+                yard: {on_hand: {stalk: 8000 bales}, places: {barn: {holds: 8000 bales}}}
+                """)
+            .plant();
+    Outcome plain = outcome(plant, true, 1);
+    assertSame(plain, outcome(plant, false, 1));
+    assertThat(plain.values()[column(plain, "machine.shaker.hours.slowed")]).isGreaterThan(100);
+    assertThat(plain.values()[column(plain, "machine.shaker.hours.full_rate")]).isGreaterThan(10);
   }
 
   @Test
