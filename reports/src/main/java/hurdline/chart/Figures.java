@@ -62,7 +62,8 @@ public final class Figures {
   private List<Figure> drawFlows() {
     return answer.flows().stream()
         .filter(flow -> !flow.nodes().isEmpty())
-        .map(flow -> new FlowDiagram(flow, answer::find, wording).figure())
+        .flatMap(flow -> FlowDiagram.of(flow, answer::find, wording).stream())
+        .map(FlowDiagram::figure)
         .toList();
   }
 

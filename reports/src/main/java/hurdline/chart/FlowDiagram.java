@@ -21,15 +21,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** A line drawn from top to bottom with its mean flows; what held it is marked. */
+/** A line, or a part of it, from top to bottom with its mean flows; what held it is marked. */
 final class FlowDiagram {
   private static final double ROW = FlowPipes.ROW;
   private static final double BOX = FlowPipes.BOX;
   private static final double EDGE = 16;
+  private static final int LETTERS = 11;
   private static final double HELD_SHOWN = 0.005;
   private static final Color PIPE = new Color(0xa9c4d4);
 
-  private final LineFlow flow;
+  private final LineFlow line;
+  private final FlowSheets.Sheet sheet;
+  private final String part;
   private final Wording wording;
   private final Function<String, Optional<SummaryRow>> measures;
   private final Map<String, LineFlow.Node> nodes = new HashMap<>();
@@ -37,19 +40,47 @@ final class FlowDiagram {
   private final FlowLayout layout;
   private final FlowPipes pipes;
 
-  /**
-   * @param measures by full name, for the levels of bins
-   */
-  FlowDiagram(
-      LineFlow flow, Function<String, Optional<SummaryRow>> measures, Wording wording) {
-    this.flow = flow;
+  private FlowDiagram(
+      LineFlow line,
+      FlowSheets.Sheet sheet,
+      String part,
+      Function<String, Optional<SummaryRow>> measures,
+      Wording wording) {
+    this.line = line;
+    this.sheet = sheet;
+    this.part = part;
     this.measures = measures;
     this.wording = wording;
-    flow.nodes().forEach(node -> nodes.put(node.name(), node));
-    this.most = flow.edges().stream().mapToDouble(LineFlow.Edge::tPerH).max().orElse(1);
-    FontMetrics metrics = SvgCanvas.metrics(Fonts.of(12));
-    layout = new FlowLayout(flow, widths(metrics));
-    pipes = new FlowPipes(layout, figureWidths(metrics));
+    sheet.flow().nodes().forEach(node -> nodes.put(node.name(), node));
+    this.most = line.edges().stream().mapToDouble(LineFlow.Edge::tPerH).max().orElse(1);
+    Map<String, Double> widths = new HashMap<>();
+    sheet.flow().nodes().forEach(node -> widths.put(node.name(), width(node)));
+    layout = new FlowLayout(sheet.flow(), widths, room(line));
+    pipes = new FlowPipes(layout, figureWidths());
+  }
+
+  /**
+   * A line in as many parts as its letters need room.
+   *
+   * @param measures by full name, for the levels of bins
+   */
+  static List<FlowDiagram> of(
+      LineFlow line, Function<String, Optional<SummaryRow>> measures, Wording wording) {
+    LineFlow nothing = new LineFlow(line.line(), List.of(), List.of());
+    FlowSheets.Sheet none = new FlowSheets.Sheet(nothing, List.of(), Map.of());
+    FlowDiagram measuring = new FlowDiagram(line, none, "", measures, wording);
+    List<FlowSheets.Sheet> sheets = new FlowSheets(line, measuring::width, room(line)).sheets();
+    List<FlowDiagram> parts = new ArrayList<>();
+    for (int at = 0; at < sheets.size(); at++) {
+      String part = sheets.size() == 1 ? "" : ", part " + (at + 1) + " of " + sheets.size();
+      parts.add(new FlowDiagram(line, sheets.get(at), part, measures, wording));
+    }
+    return parts;
+  }
+
+  /** For the boxes; what returns runs beside them. */
+  private static double room(LineFlow line) {
+    return Look.WIDTH - 2 * EDGE - FlowPipes.room(FlowRows.returns(line));
   }
 
   FlowLayout layout() {
@@ -64,37 +95,39 @@ final class FlowDiagram {
     double drawn = layout.width() + pipes.returnRoom();
     int width = (int) Math.max(Look.WIDTH, Math.ceil(drawn + 2 * EDGE));
     int height = (int) (layout.rows() * ROW - (ROW - BOX) + 2 * EDGE);
-    String name = "flow-" + flow.line();
+    String name = "flow-" + line.line() + part.replaceFirst(", part ([0-9]+).*", "-$1");
     SvgCanvas canvas = new SvgCanvas(name, width, height);
     Graphics2D g = canvas.onWhite();
     g.translate((width - drawn) / 2, EDGE);
     layout.ways().forEach(way -> drawWay(g, way));
     layout.nodes().forEach(spot -> drawNode(g, spot));
     layout.ways().forEach(way -> drawFlow(g, way));
-    String title = "Flow through " + flow.line() + ", mean " + wording.unit("t/h");
-    return new Figure(name, title, alternative(), canvas.finish(title, alternative()), table());
+    String title = "Flow through " + line.line() + ", mean " + wording.unit("t/h") + part;
+    return new Figure(
+        name, title, alternative(), canvas.atFullSize().finish(title, alternative()), table());
   }
 
-  private Map<LineFlow.Edge, Double> figureWidths(FontMetrics metrics) {
+  private Map<LineFlow.Edge, Double> figureWidths() {
+    FontMetrics metrics = SvgCanvas.metrics(Fonts.of(LETTERS));
     Map<LineFlow.Edge, Double> widths = new HashMap<>();
-    flow.edges()
-        .forEach(
-            edge -> widths.put(edge, 11.0 / 12 * metrics.stringWidth(rate(edge.tPerH())) + 4));
+    sheet
+        .flow()
+        .edges()
+        .forEach(edge -> widths.put(edge, metrics.stringWidth(rate(edge.tPerH())) + 4.0));
     return widths;
   }
 
-  private Map<String, Double> widths(FontMetrics metrics) {
-    Map<String, Double> widths = new HashMap<>();
-    for (LineFlow.Node node : flow.nodes()) {
-      double text =
-          Math.max(metrics.stringWidth(node.name()), 0.85 * metrics.stringWidth(below(node)));
-      widths.put(node.name(), Math.max(64, Math.ceil(text) + 16));
-    }
-    return widths;
+  private double width(LineFlow.Node node) {
+    double name = SvgCanvas.metrics(Fonts.bold(12)).stringWidth(FlowSheets.shown(node.name()));
+    double text = SvgCanvas.metrics(Fonts.of(LETTERS)).stringWidth(below(node));
+    return Math.max(64, Math.ceil(Math.max(name, text)) + 16);
   }
 
   /** The second line in a node's box. */
   private String below(LineFlow.Node node) {
+    if (isJoint(node)) {
+      return sheet.joints().getOrDefault(node.name(), "from part 00");
+    }
     if (node.heldShare() >= HELD_SHOWN) {
       return "holds "
           + wording.fixed(node.heldShare(), node.heldShare() < 0.1 ? 1 : 0, "share")
@@ -106,6 +139,10 @@ final class FlowDiagram {
       case PRODUCT -> "product";
       case WASTE, AIR -> "leaves";
     };
+  }
+
+  private static boolean isJoint(LineFlow.Node node) {
+    return node.what().equals(FlowSheets.JOINT);
   }
 
   private String level(String bin) {
@@ -147,14 +184,14 @@ final class FlowDiagram {
   private void drawNode(Graphics2D g, FlowLayout.Spot spot) {
     LineFlow.Node node = nodes.get(spot.name);
     boolean holder = node.equals(holder());
-    double round = node.kind() == LineFlow.Kind.MACHINE ? 10 : 0;
+    double round = isJoint(node) ? BOX : node.kind() == LineFlow.Kind.MACHINE ? 10 : 0;
     RoundRectangle2D box =
         new RoundRectangle2D.Double(
             spot.x - spot.width / 2, FlowPipes.top(spot), spot.width, BOX, round, round);
     g.setPaint(
         holder
             ? new Color(0xffe2a8)
-            : node.kind() == LineFlow.Kind.MACHINE ? Color.WHITE : new Color(0xf1f1f1));
+            : node.kind() == LineFlow.Kind.MACHINE || isJoint(node) ? Color.WHITE : new Color(0xf1f1f1));
     g.fill(box);
     g.setPaint(holder ? Palette.VERMILLION : Palette.INK);
     float[] dashes = node.kind() == LineFlow.Kind.BIN ? new float[] {5, 3} : null;
@@ -163,8 +200,9 @@ final class FlowDiagram {
             holder ? 3.5f : 1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
     g.draw(box);
     g.setPaint(Palette.INK);
-    centred(g, holder ? Fonts.bold(12) : Fonts.of(12), node.name(), spot.x, FlowPipes.top(spot) + 16);
-    centred(g, Fonts.of(10), below(node), spot.x, FlowPipes.top(spot) + 30);
+    Font font = holder || isJoint(node) ? Fonts.bold(12) : Fonts.of(12);
+    centred(g, font, FlowSheets.shown(node.name()), spot.x, FlowPipes.top(spot) + 16);
+    centred(g, Fonts.of(LETTERS), below(node), spot.x, FlowPipes.top(spot) + 30);
   }
 
   private void drawFlow(Graphics2D g, FlowLayout.Way way) {
@@ -174,7 +212,7 @@ final class FlowDiagram {
         new RoundRectangle2D.Double(
             box.getX(), box.getY(), box.getWidth(), box.getHeight(), 4, 4));
     g.setPaint(Palette.INK);
-    centred(g, Fonts.of(11), rate(way.edge().tPerH()), box.getCenterX(), box.getY() + 11);
+    centred(g, Fonts.of(LETTERS), rate(way.edge().tPerH()), box.getCenterX(), box.getY() + 11);
   }
 
   /** Two decimals show what a line of a few tonnes an hour does; a trickle gets more. */
@@ -188,7 +226,7 @@ final class FlowDiagram {
   }
 
   private LineFlow.Node holder() {
-    return flow.nodes().stream()
+    return line.nodes().stream()
         .filter(node -> node.heldShare() >= HELD_SHOWN)
         .max(Comparator.comparingDouble(LineFlow.Node::heldShare))
         .orElse(null);
@@ -196,14 +234,17 @@ final class FlowDiagram {
 
   private String alternative() {
     List<String> parts = new ArrayList<>();
-    flow.edges()
+    sheet
+        .edges()
         .forEach(edge -> parts.add(edge.from() + " to " + edge.to() + " " + rate(edge.tPerH())));
     LineFlow.Node holder = holder();
     String held =
         holder == null
             ? ""
             : " " + holder.name() + " " + below(holder) + " of the scheduled hours.";
-    return "The line from top to bottom with mean flows in "
+    return "The line from top to bottom"
+        + part
+        + ", with mean flows in "
         + wording.unit("t/h")
         + " over its scheduled hours: "
         + String.join(", ", parts)
@@ -213,7 +254,7 @@ final class FlowDiagram {
 
   private Figure.Grid table() {
     List<List<String>> rows = new ArrayList<>();
-    flow.edges().forEach(edge -> rows.add(List.of(edge.from(), edge.to(), rate(edge.tPerH()))));
+    sheet.edges().forEach(edge -> rows.add(List.of(edge.from(), edge.to(), rate(edge.tPerH()))));
     return new Figure.Grid(List.of("from", "to", "mean " + wording.unit("t/h")), rows);
   }
 }

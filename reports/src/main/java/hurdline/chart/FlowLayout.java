@@ -3,23 +3,22 @@ package hurdline.chart;
 import hurdline.answer.LineFlow;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
 /**
- * Lays a line out in rows from top to bottom: a node stands one row below the lowest that feeds it,
- * edges over several rows get a way point in each, and rows are ordered and spread so that edges
- * cross little and run straight.
+ * Lays a line out in the rows of {@link FlowRows} from top to bottom: edges over several rows get
+ * a way point in each, and rows are ordered and spread so that edges cross little, run straight and
+ * keep within the drawing.
  *
  * @see "Sugiyama, Tagawa and Toda, Methods for visual understanding of hierarchical system
  *     structures (1981); from memory"
  */
 final class FlowLayout {
   private static final int MOVES = 48;
-  private static final double GAP = 18;
+  static final double GAP = 18;
   private static final double WAY_POINT_WIDTH = 14;
 
   /** A node or a way point; x is its middle. */
@@ -45,21 +44,22 @@ final class FlowLayout {
    */
   record Way(LineFlow.Edge edge, List<Spot> spots, boolean returns) {}
 
-  private final LineFlow flow;
-  private final Map<String, Integer> rowOf = new HashMap<>();
+  private final Map<String, Integer> rowOf;
   private final Map<String, Spot> spots = new LinkedHashMap<>();
   private final List<List<Spot>> rows = new ArrayList<>();
   private final List<Way> ways = new ArrayList<>();
-  private final Set<LineFlow.Edge> returning = new HashSet<>();
+  private final Set<LineFlow.Edge> returning;
+  private final double limit;
 
   /**
    * @param widths by node name, what its box needs
+   * @param limit how wide the drawing may be
    */
-  FlowLayout(LineFlow flow, Map<String, Double> widths) {
-    this.flow = flow;
-    findReturns();
-    flow.nodes().forEach(node -> rowOf.put(node.name(), 0));
-    lower();
+  FlowLayout(LineFlow flow, Map<String, Double> widths, double limit) {
+    FlowRows placed = new FlowRows(flow, widths, limit);
+    this.rowOf = placed.rowOf();
+    this.returning = placed.returning();
+    this.limit = limit;
     for (LineFlow.Node node : flow.nodes()) {
       spots.put(node.name(), spot(node.name(), rowOf.get(node.name()), widths.get(node.name())));
     }
@@ -90,46 +90,6 @@ final class FlowLayout {
 
   private boolean isKnown(LineFlow.Edge edge) {
     return rowOf.containsKey(edge.from()) && rowOf.containsKey(edge.to());
-  }
-
-  /** Edges that lead back to a node on the way to them. */
-  private void findReturns() {
-    Set<String> done = new HashSet<>();
-    for (LineFlow.Node node : flow.nodes()) {
-      walk(node.name(), new HashSet<>(), done);
-    }
-  }
-
-  private void walk(String node, Set<String> above, Set<String> done) {
-    if (!done.add(node)) {
-      return;
-    }
-    above.add(node);
-    for (LineFlow.Edge edge : flow.edges()) {
-      if (edge.from().equals(node)) {
-        if (above.contains(edge.to())) {
-          returning.add(edge);
-        } else {
-          walk(edge.to(), above, done);
-        }
-      }
-    }
-    above.remove(node);
-  }
-
-  /** Puts each node below all that feed it. */
-  private void lower() {
-    for (int pass = 0; pass < flow.nodes().size(); pass++) {
-      for (LineFlow.Edge edge : flow.edges()) {
-        if (leadsDown(edge)) {
-          rowOf.merge(edge.to(), rowOf.get(edge.from()) + 1, Math::max);
-        }
-      }
-    }
-  }
-
-  private boolean leadsDown(LineFlow.Edge edge) {
-    return isKnown(edge) && !returning.contains(edge);
   }
 
   private Spot spot(String name, int row, double width) {
@@ -175,8 +135,31 @@ final class FlowLayout {
         settle(row);
       }
     }
+    rows.forEach(row -> keepWithin(row, widest() / 2));
     double left = nodesAndPoints().mapToDouble(spot -> spot.x - spot.width / 2).min().orElse(0);
     nodesAndPoints().forEach(spot -> spot.x -= left);
+  }
+
+  /** The limit, or more where boxes of long names need it. */
+  private double widest() {
+    return rows.stream()
+        .mapToDouble(row -> row.stream().mapToDouble(spot -> spot.width + GAP).sum() - GAP)
+        .reduce(limit, Math::max);
+  }
+
+  /** Pushes a row's spots together until none reaches further than this from the middle. */
+  private static void keepWithin(List<Spot> row, double reach) {
+    double left = -reach;
+    for (Spot spot : row) {
+      spot.x = Math.max(spot.x, left + spot.width / 2);
+      left = spot.x + spot.width / 2 + GAP;
+    }
+    double right = reach;
+    for (int at = row.size() - 1; at >= 0; at--) {
+      Spot spot = row.get(at);
+      spot.x = Math.min(spot.x, right - spot.width / 2);
+      right = spot.x - spot.width / 2 - GAP;
+    }
   }
 
   private static void settle(List<Spot> row) {

@@ -51,7 +51,11 @@ final class FlowPipes {
 
   /** Room to the right of the boxes for what returns. */
   double returnRoom() {
-    return returning.isEmpty() ? 0 : RETURN_APART * returning.size() + 10;
+    return room(returning.size());
+  }
+
+  static double room(long returns) {
+    return returns == 0 ? 0 : RETURN_APART * returns + 10;
   }
 
   Rectangle2D label(Way way) {

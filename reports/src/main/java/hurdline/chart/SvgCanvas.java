@@ -47,6 +47,7 @@ final class SvgCanvas {
   private final int height;
   private final Document document;
   private final SVGGraphics2D graphics;
+  private boolean full;
 
   SvgCanvas(String name, int width, int height) {
     this.name = name.replaceAll("[^A-Za-z0-9_-]", "_");
@@ -86,14 +87,20 @@ final class SvgCanvas {
     return height;
   }
 
+  /** A page scrolls it sooner than it makes it smaller. */
+  SvgCanvas atFullSize() {
+    full = true;
+    return this;
+  }
+
   /** The finished drawing as one svg element, with its title and text alternative. */
   String finish(String title, String alternative) {
     Element root = graphics.getRoot();
     root.setAttribute("viewBox", "0 0 " + width + " " + height);
     root.setAttribute("role", "img");
-    if (width > Look.WIDTH) {
+    if (full || width > Look.WIDTH) {
       // A page that would shrink it to its own width would make its letters too small.
-      root.setAttribute("style", "min-width:" + LEAST_SCALE * width + "px");
+      root.setAttribute("style", "min-width:" + (full ? 1 : LEAST_SCALE) * width + "px");
     }
     root.setAttribute("aria-labelledby", name + ".title " + name + ".desc");
     // Before the defs, so that a reading device meets them first.

@@ -126,7 +126,11 @@ final class RunSections {
   private void writeFlows(Html html, List<Figure> flows) {
     html.paragraph(
         "Mean flows over the scheduled hours, stops and waits included. The box with the heavy"
-            + " frame held the line for the largest share of them.");
+            + " frame held the line for the largest share of them. What several streams go to stands at the"
+            + " end of each"
+            + (flows.stream().anyMatch(flow -> flow.svg().contains(">to part "))
+                ? "; a pipe that ends at a letter goes on at the same letter in another part."
+                : "."));
     html.figures(flows);
   }
 

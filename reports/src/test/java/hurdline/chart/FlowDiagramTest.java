@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -32,8 +33,12 @@ class FlowDiagramTest {
     return Stream.concat(SampleAnswer.year().flows().stream(), made);
   }
 
-  private static FlowDiagram draw(LineFlow flow) {
-    return new FlowDiagram(flow, FlowDiagramTest::level, US);
+  static Stream<FlowDiagram> parts() {
+    return lines().flatMap(flow -> draw(flow).stream());
+  }
+
+  private static List<FlowDiagram> draw(LineFlow flow) {
+    return FlowDiagram.of(flow, FlowDiagramTest::level, US);
   }
 
   private static Optional<SummaryRow> level(String measure) {
@@ -54,25 +59,22 @@ class FlowDiagramTest {
   }
 
   @ParameterizedTest
-  @MethodSource("lines")
-  void noBoxLiesOnAnother(LineFlow flow) {
-    assertThat(meetings(boxes(draw(flow)))).isZero();
+  @MethodSource("parts")
+  void noBoxLiesOnAnother(FlowDiagram diagram) {
+    assertThat(meetings(boxes(diagram))).isZero();
   }
 
   @ParameterizedTest
-  @MethodSource("lines")
-  void noFigureLiesOnAnotherOrOnABox(LineFlow flow) {
-    FlowDiagram diagram = draw(flow);
+  @MethodSource("parts")
+  void noFigureLiesOnAnotherOrOnABox(FlowDiagram diagram) {
     List<Rectangle2D> all = new ArrayList<>(boxes(diagram));
     all.addAll(labels(diagram));
-    assertThat(all).hasSize(flow.nodes().size() + flow.edges().size());
     assertThat(meetings(all)).isZero();
   }
 
   @ParameterizedTest
-  @MethodSource("lines")
-  void noPipeRunsThroughABox(LineFlow flow) {
-    FlowDiagram diagram = draw(flow);
+  @MethodSource("parts")
+  void noPipeRunsThroughABox(FlowDiagram diagram) {
     for (FlowLayout.Way way : diagram.layout().ways()) {
       for (FlowLayout.Spot spot : diagram.layout().nodes()) {
         if (!way.spots().contains(spot)) {
@@ -100,6 +102,76 @@ class FlowDiagramTest {
     return false;
   }
 
+  /** A page prints a drawing over the 180 mm between its margins. */
+  @ParameterizedTest
+  @MethodSource("parts")
+  void lettersAreLargeEnoughOnAPhoneAndOnPaper(FlowDiagram diagram) {
+    String svg = diagram.figure().svg();
+    double wide = number(svg, "viewBox=\"0 0 ([0-9]+)");
+    double high = number(svg, "viewBox=\"0 0 [0-9]+ ([0-9]+)");
+    double smallest =
+        all(svg, "font-size[:=]\"?([0-9.]+)").stream()
+            .mapToDouble(Double::parseDouble)
+            .min()
+            .orElseThrow();
+    double pointsPerPixel = Math.min(180 / wide, 225 / high) * 72 / 25.4;
+    assertThat(smallest * pointsPerPixel).as("points on paper").isGreaterThan(7);
+    assertThat(smallest * number(svg, "min-width:([0-9.]+)px") / wide).as("pixels").isGreaterThanOrEqualTo(11);
+  }
+
+  private static double number(String text, String pattern) {
+    return Double.parseDouble(all(text, pattern).get(0));
+  }
+
+  private static List<String> all(String text, String pattern) {
+    return Pattern.compile(pattern).matcher(text).results().map(found -> found.group(1)).toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("lines")
+  void everyMachineStandsInOnePartAndEveryFlowIsDrawn(LineFlow flow) {
+    List<FlowDiagram> parts = draw(flow);
+    List<String> drawn =
+        parts.stream()
+            .flatMap(part -> part.layout().nodes().stream())
+            .map(spot -> FlowSheets.shown(spot.name))
+            .toList();
+    List<String> machines =
+        flow.nodes().stream()
+            .filter(node -> node.kind() == LineFlow.Kind.MACHINE || node.kind() == LineFlow.Kind.BIN)
+            .map(LineFlow.Node::name)
+            .toList();
+    assertThat(drawn.stream().filter(machines::contains)).containsExactlyInAnyOrderElementsOf(machines);
+    List<String> ends = new ArrayList<>(drawn);
+    ends.removeAll(machines);
+    assertThat(ends)
+        .containsAll(
+            flow.nodes().stream()
+                .map(LineFlow.Node::name)
+                .filter(name -> !machines.contains(name))
+                .toList());
+    long ways = parts.stream().mapToLong(part -> part.layout().ways().size()).sum();
+    long cut =
+        parts.stream().mapToLong(part -> all(part.figure().svg(), ">(to part [0-9]+)<").size()).sum();
+    assertThat(ways).isEqualTo(flow.edges().size() + cut);
+    List<List<String>> rows = parts.stream().flatMap(part -> part.figure().table().rows().stream()).toList();
+    assertThat(rows).extracting(row -> row.get(0) + " to " + row.get(1))
+        .containsExactlyInAnyOrderElementsOf(
+            flow.edges().stream().map(edge -> edge.from() + " to " + edge.to()).toList());
+  }
+
+  @Test
+  void aPipeThatIsCutGoesOnAtTheSameLetter() {
+    List<String> to = new ArrayList<>();
+    List<String> from = new ArrayList<>();
+    for (FlowDiagram part : draw(SampleFlow.of(40, 1))) {
+      String svg = part.figure().svg();
+      to.addAll(all(svg, ">([A-Z][0-9]*)</text\\s*><text[^>]*>to part"));
+      from.addAll(all(svg, ">([A-Z][0-9]*)</text\\s*><text[^>]*>from part"));
+    }
+    assertThat(to).isNotEmpty().doesNotHaveDuplicates().containsExactlyInAnyOrderElementsOf(from);
+  }
+
   private static int meetings(List<Rectangle2D> boxes) {
     int count = 0;
     for (int one = 0; one < boxes.size(); one++) {
@@ -118,7 +190,7 @@ class FlowDiagramTest {
 
   @Test
   void aBinShowsItsMeanAndPeakAndTheHolderItsShare() {
-    Figure figure = draw(SampleAnswer.year().flows().get(0)).figure();
+    Figure figure = draw(SampleAnswer.year().flows().get(0)).get(0).figure();
     assertThat(figure.svg()).contains("bin: mean 3.5, peak 3.5 ton").contains("holds 62 %");
     assertThat(figure.title()).isEqualTo("Flow through stalk_line, mean ton/h");
   }
