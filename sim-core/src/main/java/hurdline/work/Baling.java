@@ -65,7 +65,9 @@ final class Baling {
 
   private void resetCrop(int crop, Delivery delivery, Streams streams, int replication) {
     String name = yard.crop(crop);
-    weather[crop].draw(delivery.weather(), streams.of(replication, "weather." + name));
+    // past years are drawn once for all crops, which lie under one sky
+    String source = delivery.weather() instanceof Delivery.PastYears ? "weather" : "weather." + name;
+    weather[crop].draw(delivery.weather(), streams.of(replication, source));
     double season = new Draws(delivery.seasonFactor(), streams.of(replication, "season_factor." + name)).next();
     for (int field = haulage.firstField(crop); field < haulage.endField(crop); field++) {
       resetField(field, season, streams, replication);

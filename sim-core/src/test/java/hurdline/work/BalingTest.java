@@ -10,12 +10,16 @@ import hurdline.line.YardPlan;
 import hurdline.plant.Delivery;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class BalingTest {
   private static final LocalDate FIRST = LocalDate.of(2027, 3, 1);
@@ -195,6 +199,30 @@ class BalingTest {
     DryDays common = new DryDays(LocalDate.of(2027, 2, 28), 2);
     common.draw(new Delivery.PastYears(List.of(year(2020, leap)), 0), new Streams(1).of(1, "weather"));
     assertThat(common.baling(0) && common.baling(1)).isTrue();
+  }
+
+  /** One dry and one wet year: over 40 seasons both crops are baled or neither, and either happens; < 1e-11 false alarms. */
+  @Test
+  void cropsOfOnePlantMeetTheSamePastYear(@TempDir Path folder) throws IOException {
+    String one = Files.readString(Path.of("../line-configs/exact/past_rain.yaml"));
+    String crop = "  stalk:\n    bale: {mass: 500 kg}\n    composition: {fiber: 100 %}\n";
+    String from = one.substring(one.indexOf("  stalk:\n    fields:"), one.indexOf("\nmoney:"));
+    String both =
+        one.replace(crop, crop + crop.replace("stalk", "kenaf")).replace(from, from + from.replace("stalk", "kenaf"));
+    StringBuilder rain = new StringBuilder("date,rain_mm\n");
+    LocalDate.of(2019, 1, 1)
+        .datesUntil(LocalDate.of(2021, 1, 1))
+        .forEach(day -> rain.append(day).append(day.getYear() == 2020 ? ",9\n" : ",0\n"));
+    Files.writeString(folder.resolve("past_rain.csv"), rain);
+    Plant plant = PlantFile.read(Files.writeString(folder.resolve("p.yaml"), both)).plant();
+    int dry = 0;
+    for (int replication = 1; replication <= 40; replication++) {
+      Baling baling = baling(plant, replication);
+      boolean first = baling.nextS(0) < Double.POSITIVE_INFINITY;
+      assertThat(baling.nextS(1) < Double.POSITIVE_INFINITY).isEqualTo(first);
+      dry += first ? 1 : 0;
+    }
+    assertThat(dry).isBetween(1, 39);
   }
 
   /** 9,000 seasons: each pair of four within 6 standard errors of 1/4; < 1e-8 false alarms. */

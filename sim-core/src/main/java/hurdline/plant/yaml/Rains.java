@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,13 +67,19 @@ final class Rains {
     try {
       Path file = plantFile.resolveSibling(name);
       byte[] read = FileText.bytes(file);
-      files.put(name, RainFile.of(file.toString(), FileText.text(read)));
+      files.put(name, RainFile.of(file.toString(), FileText.text(withoutMark(read))));
       bytes.put(name, read);
     } catch (UnreadableException e) {
       reasons.put(name, "cannot be used: " + e.finding().problem().said());
     } catch (InvalidPathException e) {
       reasons.put(name, "is no path of a file");
     }
+  }
+
+  /** Spreadsheets put a byte-order mark before a CSV in UTF-8, and their users never see it. */
+  private static byte[] withoutMark(byte[] read) {
+    boolean marked = read.length > 2 && read[0] == (byte) 0xef && read[1] == (byte) 0xbb && read[2] == (byte) 0xbf;
+    return marked ? Arrays.copyOfRange(read, 3, read.length) : read;
   }
 
   Optional<RainFile> file(String name) {

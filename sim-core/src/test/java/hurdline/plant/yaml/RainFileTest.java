@@ -118,6 +118,17 @@ class RainFileTest {
     assertThat(past.dryDays()).isEqualTo(1);
   }
 
+  @Test
+  void theMarkThatSpreadsheetsPutBeforeACsvIsNoPartOfIt() throws IOException {
+    List<String> rows = dry(2019, 2019);
+    rows.set(0, "\uFEFF" + rows.get(0));
+    rain("past_rain.csv", rows);
+    assertThat(past(PlantFile.read(plant("", "")).plant()).years()).hasSize(1);
+    rows.set(0, "\uFEFF" + rows.get(0));
+    rain("past_rain.csv", rows);
+    assertThat(problems(plant("", ""))).as("a second one").hasSize(1);
+  }
+
   /** Options are made after reading, when the files may be gone. */
   @Test
   void anOptionsRainIsKeptAndEveryRainFileIsInTheHash() throws IOException {
