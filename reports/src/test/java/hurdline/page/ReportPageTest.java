@@ -28,6 +28,12 @@ class ReportPageTest {
   private static final Wording US = new Wording(UnitSystem.US, Locale.ROOT);
   private static final String YEAR = ReportPage.html(SampleAnswer.year(), US);
 
+  /** Of machines, a bin, a crop, lines, products, options and plans of the samples. */
+  private static final List<String> NAMES =
+      List.of(
+          "mill", "saw", "feeder", "hurd_bin", "stalk", "stalk_line", "fine_hurd", "bigger_mill", "bigger_mill\\+hand",
+          "two_shifts", "barn", "Bare");
+
   static List<Answer> answers() {
     return List.of(
         SampleAnswer.year(), SampleDay.traced(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
@@ -105,6 +111,29 @@ class ReportPageTest {
   void namesOfThePlantFileCannotBecomeMarkup() {
     String page = ReportPage.html(SampleAnswer.bare(), US);
     assertThat(page).contains("<h1>Bare &amp; &lt;plain&gt;</h1>").doesNotContain("<plain>");
+  }
+
+  /** The format lets no such name in but the plant's and what options say; a record may come from elsewhere. */
+  @ParameterizedTest
+  @MethodSource("answers")
+  void noNameOnAnyKindOfPageBecomesMarkup(Answer answer) throws IOException {
+    StringWriter record = new StringWriter();
+    RecordFile.write(answer, record);
+    String named = record.toString();
+    int changed = 0;
+    for (String name : NAMES) {
+      Matcher plain = Pattern.compile("(?<![\\w-])" + name + "(?![\\w-]|\":)").matcher(named);
+      changed += plain.find() ? 1 : 0;
+      String markup = "<script>" + name + "</script>\\\"><img src=x onerror=a()>\\\" onload=\\\"b()";
+      named = plain.replaceAll(Matcher.quoteReplacement(markup));
+    }
+    assertThat(changed).isGreaterThan(answer == SampleAnswer.bare() ? 0 : 3);
+    String page = ReportPage.html(RecordFile.read(new StringReader(named)), US);
+    assertThat(page.contains("&lt;script&gt;")).isTrue();
+    assertThat(found(page, "<((?i:script|img)[^>]{0,80})")).isEmpty();
+    String tags = page.replaceAll("=\"[^\"]*\"", "=");
+    assertThat(found(tags, "<[a-zA-Z][^<>]*\\s(on[a-z]+=[^>]{0,80})")).isEmpty();
+    assertThat(found(page, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
   }
 
   @Test
