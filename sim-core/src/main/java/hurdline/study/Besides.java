@@ -87,10 +87,10 @@ final class Besides {
     return gains.map(Gains::plants).orElse(0) + tornado.map(Tornado::plants).orElse(0);
   }
 
-  Further play(Rounds.Played played, Plays plays) {
+  Further play(Rounds.Played played, Plays plays, LifeMargins margins) {
     Figures figures = played.figures().get(0);
     Rows rows = new Rows(base.option(), stages.get(0), figures, new Outlines(stages.get(0)));
-    OptionWorth worth = new OptionWorth(plants, stages, played, plays);
+    OptionWorth worth = new OptionWorth(plants, margins.years(), Set.copyOf(margins.following()));
     Selection best =
         selecting.map(all -> all.play(played, rows, plays)).orElse(Selection.none());
     List<GainRow> gained = gains.map(all -> all.play(figures, rows, plays)).orElse(List.of());

@@ -118,9 +118,10 @@ public final class Compare {
     if (played.figures().get(0).count() == 0) {
       return Optional.empty();
     }
-    Further further = besides.play(played, plays);
+    LifeMargins margins = new LifeMargins(stages, options, new LifeYears(stages, played, plays));
+    Further further = besides.play(played, plays, margins);
     return Optional.of(
-        new CompareAnswers(source, base, ask, effort, stages, options, played, months)
+        new CompareAnswers(source, base, ask, effort, stages, options, played, months, margins)
             .answer(further, besides.notes(), plays.isCut()));
   }
 }

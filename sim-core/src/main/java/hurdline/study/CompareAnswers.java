@@ -14,8 +14,10 @@ import hurdline.answer.Replayed;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.estimate.PairedDifference;
+import hurdline.plant.Money;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Makes the answer of a comparison; the base is the first of the plants. */
 final class CompareAnswers {
@@ -27,6 +29,7 @@ final class CompareAnswers {
   private final List<CompareAnswer.Option> options;
   private final List<Figures> figures;
   private final List<PeriodFigures> months;
+  private final LifeMargins margins;
   private final boolean stopped;
 
   CompareAnswers(
@@ -37,7 +40,8 @@ final class CompareAnswers {
       List<Stage> stages,
       List<CompareAnswer.Option> options,
       Rounds.Played played,
-      List<PeriodFigures> months) {
+      List<PeriodFigures> months,
+      LifeMargins margins) {
     this.source = source;
     this.base = base;
     this.ask = ask;
@@ -46,6 +50,7 @@ final class CompareAnswers {
     this.options = options;
     figures = played.figures();
     this.months = months;
+    this.margins = margins;
     stopped = played.stopped();
   }
 
@@ -136,16 +141,11 @@ final class CompareAnswers {
       List<CashRow> cash,
       List<LifeRow> rows,
       List<CompareAnswer.Option> unasked) {
-    for (int at = 0; at < options.size(); at++) {
-      CompareAnswer.Option option = options.get(at);
-      Stage stage = stages.get(0);
-      if (stage.plant().money().isPresent() && stages.get(at + 1).plant().money().isPresent()) {
-        Lives lives =
-            new Lives(
-                option,
-                stage.plant().money().get(),
-                MarginYears.of(figures.get(0), figures.get(at + 1)),
-                ask.withinYr());
+    for (CompareAnswer.Option option : options) {
+      Optional<MarginYears> margin = margins.of(option.name());
+      if (margin.isPresent()) {
+        Money money = stages.get(0).plant().money().orElseThrow();
+        Lives lives = new Lives(option, money, margin.get(), ask.withinYr());
         if (lives.areEnough()) {
           payback.addAll(lives.payback());
           cash.addAll(lives.cash());
@@ -163,7 +163,7 @@ final class CompareAnswers {
     Assumptions usual =
         new Assumptions(source, base, effort, stages.get(0), figures.get(0), goal);
     List<Note> notes = new ArrayList<>(usual.notes(stopped));
-    notes.addAll(new CompareNotes(stages.get(0).plant(), ask, effort, options, unasked).notes());
+    notes.addAll(new CompareNotes(stages.get(0).plant(), ask, effort, options, unasked, margins).notes());
     notes.addAll(besides);
     return notes;
   }

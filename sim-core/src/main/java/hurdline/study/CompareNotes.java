@@ -13,11 +13,19 @@ import java.util.List;
 
 /** What a comparison takes for granted beyond what a run does, in whole sentences. */
 final class CompareNotes {
+  private static final String ALONE =
+      "A life draws as many different years as it is long, the replications in their order from a"
+          + " first one on, each replication being the first of one life. No year leaves crop over that"
+          + " fields or loads bring, so each stands alone and begins with the yard as the file has it. Lives share years, so"
+          + " intervals of rate, payback and chances count only as many lives as can be drawn without"
+          + " a common year.";
+
   private final Plant plant;
   private final CompareAsk ask;
   private final Effort effort;
   private final List<CompareAnswer.Option> options;
   private final List<CompareAnswer.Option> unasked;
+  private final LifeMargins margins;
 
   /** @param unasked options whose lives have more years than there are replications */
   CompareNotes(
@@ -25,12 +33,14 @@ final class CompareNotes {
       CompareAsk ask,
       Effort effort,
       List<CompareAnswer.Option> options,
-      List<CompareAnswer.Option> unasked) {
+      List<CompareAnswer.Option> unasked,
+      LifeMargins margins) {
     this.plant = plant;
     this.ask = ask;
     this.effort = effort;
     this.options = options;
     this.unasked = unasked;
+    this.margins = margins;
   }
 
   List<Note> notes() {
@@ -70,13 +80,17 @@ final class CompareNotes {
             "Years of a life",
             "The calendar of "
                 + days
-                + " days played once stands for one year of a life. A life draws as many different"
-                + " years as it is long, the replications in their order from a first one on, each"
-                + " replication being the first of one life. Each year stands alone: it begins with"
-                + " the yard as the file has it, and crop left over in one year is not there in the"
-                + " next. Lives share years, so intervals of rate, payback and chances count only as"
-                + " many lives as can be drawn without a common year."));
+                + " days played once stands for one year of a life. "
+                + years(margins.following())));
     notes.add(new Note("Money over a life", prices(money)));
+    if (!margins.cut().isEmpty()) {
+      notes.add(
+          new Note(
+              "Not answered",
+              "Stop was asked for before the years that follow each other were played for "
+                  + String.join(", ", margins.cut())
+                  + ", of which it is not said whether it pays."));
+    }
     if (!unasked.isEmpty()) {
       notes.add(
           new Note(
@@ -90,6 +104,28 @@ final class CompareNotes {
                           .toList())
                   + ", of which it is not said whether it pays."));
     }
+  }
+
+  private String years(List<String> following) {
+    if (following.isEmpty()) {
+      return ALONE;
+    }
+    LifeYears years = margins.years();
+    return (following.size() == options.size()
+            ? ""
+            : "For " + String.join(", ", following) + ": ")
+        + "Crop is left over in some year, so the years of a life follow each other: each opens with"
+        + " what the one before left in the same plant, in the yard with its age, at the gate, at"
+        + " the fields and unbaled, tables being cleared to the front of the yard. The stock on hand"
+        + " that the file has is there in the first year only, but that of a crop which neither fields"
+        + " nor loads bring in each, and material in bins is not carried"
+        + " on. A life is a chain of as many replications in a row as it is long, no two with a"
+        + " common year, and all intervals over lives count the chains. Of "
+        + years.inChains()
+        + " years in chains "
+        + years.playedAnew()
+        + " were played anew, the others being as they had been played."
+        + (following.size() == options.size() ? "" : " For the others: " + ALONE);
   }
 
   private String prices(Money money) {

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 /** Every measure of every replication, and nothing else: enough to set plants side by side. */
 final class Figures {
   private final List<double[]> values = new ArrayList<>();
+  private final List<Integer> balesLeft = new ArrayList<>();
   private final Map<String, Integer> columnOf = new HashMap<>();
   private List<Outcome.Column> columns = List.of();
 
@@ -21,6 +22,7 @@ final class Figures {
 
   void add(Outcome outcome) {
     add(outcome.columns(), outcome.values());
+    balesLeft.add(outcome.balesLeft());
   }
 
   void add(List<Outcome.Column> named, double[] one) {
@@ -36,6 +38,21 @@ final class Figures {
   /** Replications taken, all from the first on without a gap. */
   int count() {
     return values.size();
+  }
+
+  /** Bales that a replication left, wherever they were; counts from 0. */
+  int balesLeft(int replication) {
+    return balesLeft.get(replication);
+  }
+
+  /** Whether any replication left some. */
+  boolean leavesCrop() {
+    return balesLeft.stream().anyMatch(left -> left > 0);
+  }
+
+  /** All measures of a replication; counts from 0. */
+  double[] row(int replication) {
+    return values.get(replication);
   }
 
   List<Outcome.Column> columns() {

@@ -56,7 +56,9 @@ final class GridNotes {
               "What an option brings over its life, discounted, less what it costs, against the first"
                   + " plant with the same values; the first plant's own is 0. Margin is before what an"
                   + " option costs. Each replication stands for a life of years like itself, which has"
-                  + " the same mean as lives of different years and a wider spread."));
+                  + " the same mean as lives of different years and a wider spread. Crop left over is not carried"
+                  + " on into the next year, as a comparison without a grid does; where there is much of"
+                  + " it the value here is off."));
     }
     if (cells.stream().anyMatch(cell -> !cell.leftOut().isEmpty())) {
       notes.add(

@@ -4,6 +4,7 @@ import hurdline.answer.CompareAnswer;
 import hurdline.estimate.Summary;
 import hurdline.plant.Money;
 import hurdline.worth.Cash;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /** What an option pays and brings in over a life, once it is known which years it has. */
@@ -31,6 +32,13 @@ final class LifeCash {
     return years;
   }
 
+  /** Lives whose years follow each other. */
+  List<Cash> chains() {
+    return IntStream.range(0, margin.count() / years)
+        .mapToObj(chain -> of(year -> chain * years + year - 1))
+        .toList();
+  }
+
   /** Margins at the end of each year; a life that ends within a year has that part of its last. */
   Cash of(Drawn drawn) {
     double[] at = new double[years + 1];
@@ -46,15 +54,21 @@ final class LifeCash {
   }
 
   /**
-   * The net present value, over lives each of which has one replication for all its years: they are
-   * independent, and their mean is that of lives whose years differ.
+   * The net present value. Where years stand alone over lives each of which has one replication for all its
+   * years: they are independent, and their mean is that of lives whose years differ. Where they follow each
+   * other over the chains, which share no year.
    */
   Summary value() {
     return Summary.of(values());
   }
 
-  /** The same, replication by replication. */
+  /** The same, replication by replication or chain by chain. */
   double[] values() {
+    if (margin.isFollowing()) {
+      return chains().stream()
+          .mapToDouble(life -> life.netPresentValue(money.discountPerYr()))
+          .toArray();
+    }
     return IntStream.range(0, margin.count())
         .mapToDouble(replication -> of(year -> replication).netPresentValue(money.discountPerYr()))
         .toArray();

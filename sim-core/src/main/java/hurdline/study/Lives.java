@@ -21,7 +21,7 @@ import java.util.function.ToDoubleFunction;
 /**
  * Lives of an option, drawn from the replications as years.
  *
- * <p>Life k of n has as its years the replications k, k+1, … in their order, and goes on from the first
+ * <p>Where years follow each other the lives are their chains, which share no year and count as independent. Else life k of n has as its years the replications k, k+1, … in their order, and goes on from the first
  * after the last: the seed that settles the replications settles the lives, no life has a year twice,
  * and over all lives each replication is each year of a life exactly once. Lives share years, so they
  * count as no more than ⌊n/years⌋ independent ones where an interval is taken over them; the average
@@ -47,7 +47,9 @@ final class Lives {
     this.withinYr = withinYr.orElse(Double.POSITIVE_INFINITY);
     life = new LifeCash(option, money, margin);
     years = life.years();
-    if (areEnough()) {
+    if (margin.isFollowing()) {
+      lives.addAll(life.chains());
+    } else if (areEnough()) {
       for (int one = 0; one < margin.count(); one++) {
         int first = one;
         lives.add(life.of(year -> (first + year - 1) % margin.count()));

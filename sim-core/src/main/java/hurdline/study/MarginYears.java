@@ -5,7 +5,7 @@ import hurdline.plant.Money;
 import java.util.function.ToDoubleFunction;
 
 /**
- * What an option adds to the margin, year by year, a replication being a year.
+ * What an option adds to the margin, year by year, a replication being a year, alone or in a chain.
  *
  * <p>Kept by what grows alike, so that prices of later years can be put to the same amounts.
  */
@@ -14,13 +14,21 @@ final class MarginYears {
 
   private final Part[] parts;
   private final int years;
+  private final int chain; // years that follow each other; 0 where each stands alone
 
-  private MarginYears(Part[] parts, int years) {
+  private MarginYears(Part[] parts, int years, int chain) {
     this.parts = parts;
     this.years = years;
+    this.chain = chain;
   }
 
+  /** Years that stand alone. */
   static MarginYears of(Figures base, Figures option) {
+    return following(base, option, 0);
+  }
+
+  /** Years in chains of this many, which follow each other. */
+  static MarginYears following(Figures base, Figures option, int chain) {
     Part[] parts = {
       part(base, option, Money.Growth::products, 1, Measure.MONEY_REVENUE),
       part(base, option, Money.Growth::crops, 1, Measure.MONEY_STOCK),
@@ -37,7 +45,7 @@ final class MarginYears {
           Measure.MONEY_LATE,
           Measure.MONEY_OVERHEAD)
     };
-    return new MarginYears(parts, base.count());
+    return new MarginYears(parts, base.count(), chain);
   }
 
   private static Part part(
@@ -59,6 +67,11 @@ final class MarginYears {
 
   int count() {
     return years;
+  }
+
+  /** Whether years follow each other, each opening with the crop that the one before left. */
+  boolean isFollowing() {
+    return chain > 0;
   }
 
   /**

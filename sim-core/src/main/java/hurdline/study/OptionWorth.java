@@ -1,97 +1,44 @@
 package hurdline.study;
 
+import hurdline.answer.CompareAnswer;
+import hurdline.estimate.Summary;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What options are worth with something changed in base and option alike, on the same chance as the
- * comparison itself. A plant that has been played is not played again: what changes only the terms of
- * an option costs no play.
+ * comparison itself: what changes only the terms of an option costs no play.
  */
 final class OptionWorth {
-  private static final int KEPT = 16;
-
   private final OptionPlants plants;
-  private final int count;
-  private final Plays plays;
-  private final Map<Plant, Figures> compared = new HashMap<>();
-  private final Map<Plant, Figures> lately = new LinkedHashMap<>();
+  private final LifeYears years;
+  private final Set<String> following;
 
-  /** @param played the plants of the comparison */
-  OptionWorth(OptionPlants plants, List<Stage> stages, Rounds.Played played, Plays plays) {
+  /** @param following options whose years follow each other in the comparison itself */
+  OptionWorth(OptionPlants plants, LifeYears years, Set<String> following) {
     this.plants = plants;
-    this.plays = plays;
-    count = played.figures().get(0).count();
-    for (int at = 0; at < stages.size(); at++) {
-      compared.put(withoutOptions(stages.get(at).plant()), played.figures().get(at));
-    }
+    this.years = years;
+    this.following = following;
   }
 
   /**
-   * The mean net present value over the replications.
+   * The net present values of lives, of which the mean is what the option is worth.
    *
-   * @return NaN if stop was asked for before both plants were whole
+   * @return empty if stop was asked for before both plants were whole
    * @throws hurdline.plant.ProblemsException if a changed plant has problems
    */
-  double of(String option, Change... change) {
+  Optional<double[]> values(String option, Change... change) {
     Plant base = plants.base(change);
-    Plant changed = plants.of(option, change);
-    Optional<Figures> before = figures(base);
-    Optional<Figures> after = before.flatMap(whole -> figures(changed));
-    return after
-        .map(
-            figures ->
-                new LifeCash(
-                        OptionPlants.joined(option, base.options()),
-                        base.money().orElseThrow(),
-                        MarginYears.of(before.get(), figures))
-                    .value()
-                    .mean())
-        .orElse(Double.NaN);
+    CompareAnswer.Option terms = OptionPlants.joined(option, base.options());
+    return years
+        .of(base, plants.of(option, change), terms.lifeYr(), following.contains(option))
+        .map(margin -> new LifeCash(terms, base.money().orElseThrow(), margin).values());
   }
 
-  private Optional<Figures> figures(Plant plant) {
-    Plant key = withoutOptions(plant);
-    Figures known = compared.getOrDefault(key, lately.get(key));
-    if (known != null) {
-      return Optional.of(known);
-    }
-    plays.expect(count);
-    Optional<Figures> played = plays.whole(Stage.of(plant), count);
-    played.ifPresent(figures -> keep(key, figures));
-    return played;
-  }
-
-  private void keep(Plant key, Figures figures) {
-    if (lately.size() >= KEPT) {
-      lately.remove(lately.keySet().iterator().next());
-    }
-    lately.put(key, figures);
-  }
-
-  /** Neither options nor plans have a part in what is played. */
-  private static Plant withoutOptions(Plant p) {
-    return new Plant(
-        p.name(),
-        p.calendar(),
-        p.components(),
-        p.crops(),
-        p.machines(),
-        p.products(),
-        p.packages(),
-        p.lines(),
-        p.season(),
-        p.crews(),
-        p.resources(),
-        p.yard(),
-        p.deliveries(),
-        p.money(),
-        List.of(),
-        List.of());
+  /** The mean net present value; NaN if stop was asked for before. */
+  double of(String option, Change... change) {
+    return values(option, change).map(values -> Summary.of(values).mean()).orElse(Double.NaN);
   }
 }

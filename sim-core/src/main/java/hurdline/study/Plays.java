@@ -54,6 +54,14 @@ final class Plays {
     return figures.count() == count ? Optional.of(figures) : Optional.empty();
   }
 
+  /** Chains of years played, on the same chance; expected by this. Empty if stop was asked for before they were whole. */
+  Optional<Figures> chained(Chains chains) {
+    expect(chains.years());
+    Optional<Figures> played = chains.play(effort, this::done, stop);
+    cut |= played.isEmpty();
+    return played;
+  }
+
   /** Plays so many replications of a plant after those that are known, or until stop is asked for; expected already. */
   void play(Stage stage, int after, int count, Consumer<Outcome> taker) {
     int threads = Math.min(effort.threads(), count);

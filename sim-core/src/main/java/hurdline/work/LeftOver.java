@@ -24,6 +24,9 @@ public record LeftOver(
    */
   record Bale(int crop, int at, double massKg, double moisture, double diameterM, double ageS, double[] dryShare) {}
 
+  /** Nothing at all. */
+  public static final LeftOver NONE = new LeftOver(List.of(), List.of(), List.of(), List.of(), new double[0]);
+
   /** Whether the year has left nothing. */
   public boolean isEmpty() {
     boolean empty = inPlaces.isEmpty() && inFront.isEmpty() && atGate.isEmpty() && atFields.isEmpty();

@@ -15,7 +15,7 @@ import java.util.List;
  * @param levels [crop][place, then all places together][day] highest level of the day
  * @param wayKg [head][node][outlet] mass that took that way
  * @param shared how the building and its machines were shared among the crops
- * @param balesLeft bales of all crops left at the end, wherever they are, and those unbaled crop would make
+ * @param balesLeft bales at the end, wherever, of crops that fields or loads bring, and those unbaled crop would make
  */
 public record Outcome(
     int replication,

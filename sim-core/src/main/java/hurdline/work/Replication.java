@@ -97,7 +97,7 @@ public final class Replication {
             intake);
     int[] component = components(yard);
     feeding = new Feeding(present, stacking, hauling, bales, component);
-    yearEnd = new YearEnd(yard, haulage, bales, stacking, hauling, feeding, layout.lines);
+    yearEnd = new YearEnd(yard, haulage, bales, stacking, hauling, feeding, layout.crop);
     rostering = new Rostering(present, filling, feeding, stacking, stopping, hauling);
     watching = new Watching(present, standing, rostering);
     solving = new Solving(present, watching, filling, milling, orders, stopping);
@@ -140,7 +140,7 @@ public final class Replication {
     reset(streams, replication, trace);
     if (opening != null) {
       intake.reset();
-      yearEnd.open(opening);
+      yearEnd.open(opening, streams, replication);
     }
     double endS = roster.horizonS();
     while (true) {

@@ -67,9 +67,17 @@ final class Stacking {
     turns = 0;
   }
 
-  /** An empty yard, then what another year has left as the stock on hand: no place refuses what it held before. */
-  void open(LeftOver left) {
+  /**
+   * An empty yard, then what another year has left as the stock on hand: no place refuses what it held before. Crops that
+   * nothing brings have the stock on hand that they always have.
+   */
+  void open(LeftOver left, boolean[] isBrought, Streams streams, int replication) {
     clear();
+    for (int crop = 0; crop < plan.crops(); crop++) {
+      if (!isBrought[crop] && plan.onHand(crop) > 0) {
+        stock(crop, streams, replication);
+      }
+    }
     for (LeftOver.Bale one : left.inPlaces()) {
       int bale = stock(one);
       setPickKeys(bale);

@@ -1,5 +1,6 @@
 package hurdline.work;
 
+import hurdline.chance.Streams;
 import hurdline.line.Haulage;
 import hurdline.line.YardPlan;
 import java.util.ArrayList;
@@ -10,36 +11,40 @@ import java.util.List;
  *
  * <p>What lies on tables and in feeders goes back to the yard, in front, as when another line takes the feeder. Bales weighed in
  * but not unloaded come to lie in the yard; what is on the way unweighed stands at the gate as the next year begins. Bales at
- * fields stay there, and a field's unbaled crop is baled with the field's next.
+ * fields stay there, and a field's unbaled crop is baled with the field's next. A crop that neither fields nor loads bring is not
+ * carried on: its stock on hand is all it has in a year, and is there anew in each.
  */
 final class YearEnd {
-  private final YardPlan yard;
   private final Haulage haulage;
   private final Bales bales;
   private final Stacking stacking;
   private final Hauling hauling;
   private final Feeding feeding;
-  private final int lines;
+  private final int[] cropOf; // by line
+  private final boolean[] isBrought; // by crop
 
   YearEnd(
-      YardPlan yard, Haulage haulage, Bales bales, Stacking stacking, Hauling hauling, Feeding feeding, int lines) {
-    this.yard = yard;
+      YardPlan yard, Haulage haulage, Bales bales, Stacking stacking, Hauling hauling, Feeding feeding, int[] cropOf) {
     this.haulage = haulage;
     this.bales = bales;
     this.stacking = stacking;
     this.hauling = hauling;
     this.feeding = feeding;
-    this.lines = lines;
+    this.cropOf = cropOf;
+    isBrought = new boolean[yard.crops()];
+    for (int crop = 0; crop < isBrought.length; crop++) {
+      isBrought[crop] = haulage.delivery(crop).isPresent();
+    }
   }
 
-  /** Bales of all crops left, wherever they are, and those that unbaled crop would still make. */
+  /** Bales left of crops that something brings, wherever they are, and those that unbaled crop would still make. */
   int left() {
     int left = 0;
-    for (int crop = 0; crop < yard.crops(); crop++) {
-      left += hauling.leftOver(crop);
+    for (int crop = 0; crop < isBrought.length; crop++) {
+      left += isBrought[crop] ? hauling.leftOver(crop) : 0;
     }
-    for (int l = 0; l < lines; l++) {
-      left += feeding.onTableAndFeeder(l);
+    for (int l = 0; l < cropOf.length; l++) {
+      left += isBrought[cropOf[l]] ? feeding.onTableAndFeeder(l) : 0;
     }
     return left;
   }
@@ -51,6 +56,8 @@ final class YearEnd {
     List<List<LeftOver.Bale>> atGate = new ArrayList<>();
     feeding.clear();
     stacking.gather(inPlaces, inFront, endS);
+    inPlaces.removeIf(bale -> !isBrought[bale.crop()]);
+    inFront.removeIf(bale -> !isBrought[bale.crop()]);
     for (int carrier = 0; carrier < hauling.carriers.rows(); carrier++) {
       List<LeftOver.Bale> cargo = new ArrayList<>();
       int first = hauling.carriers.cargo.first(carrier);
@@ -75,9 +82,9 @@ final class YearEnd {
   }
 
   /** Puts all of it where it was, at time zero; the yard must be empty, fields and gate reset. */
-  void open(LeftOver left) {
+  void open(LeftOver left, Streams streams, int replication) {
     bales.reset();
-    stacking.open(left);
+    stacking.open(left, isBrought, streams, replication);
     left.atFields().forEach(bale -> hauling.fields.lies(bale.at(), bales.add(bale)));
     for (int field = 0; field < left.unbaledKg().length; field++) {
       hauling.standsAt(field, left.unbaledKg()[field]);

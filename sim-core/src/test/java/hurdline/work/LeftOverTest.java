@@ -107,6 +107,15 @@ class LeftOverTest {
     return told(years, measure).stream().mapToDouble(d -> d).sum();
   }
 
+  /** What nothing brings is the file's stock on hand, year for year, however much of it was left. */
+  @Test
+  void aCropThatNothingBringsIsThereAnewEachYear() {
+    List<Year> years = years(3, "yard: {on_hand: {stalk: 60 bales}, places: {open: {holds: 60 bales}}}");
+    assertThat(left(years)).containsExactly(0, 0, 0);
+    assertThat(told(years, "intake.stalk.weighed_in")).containsExactly(60.0, 60.0, 60.0);
+    assertThat(told(years, "intake.stalk.fed")).containsExactly(32.0, 32.0, 32.0);
+  }
+
   /** 40 bales a year on a field whose baler makes 16 a day, and no truck: all stays, baled and unbaled. */
   @Test
   void whatFieldsHoldStaysThere() {

@@ -1,0 +1,133 @@
+package hurdline.study;
+
+import hurdline.plant.Plant;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The years of which lives are made, for a base and an option on the same chance. Where neither leaves crop over each
+ * replication is a year that stands alone; else years follow each other in chains. A plant that has been played is not played
+ * again.
+ */
+final class LifeYears {
+  private static final int KEPT = 16;
+
+  private final int count;
+  private final Plays plays;
+  private final Map<Key, Figures> compared = new HashMap<>();
+  private final Map<Key, Figures> lately = new LinkedHashMap<>();
+  private int inChains;
+  private int playedAnew;
+
+  /** @param years of a chain; {@link #ALONE} for years that stand alone */
+  private record Key(Plant plant, int years) {
+    private static final int ALONE = 0;
+  }
+
+  /** @param played the plants of the comparison */
+  LifeYears(List<Stage> stages, Rounds.Played played, Plays plays) {
+    this.plays = plays;
+    count = played.figures().get(0).count();
+    for (int at = 0; at < stages.size(); at++) {
+      compared.put(key(stages.get(at).plant(), Key.ALONE), played.figures().get(at));
+    }
+  }
+
+  /**
+   * What the option adds to the margin, year by year.
+   *
+   * @param following whether years are to follow each other even where neither plant leaves crop over
+   * @return empty if stop was asked for before both plants were whole
+   */
+  Optional<MarginYears> of(Plant base, Plant option, double lifeYr, boolean following) {
+    int years = (int) Math.ceil(lifeYr);
+    boolean follow = following;
+    if (!follow || count < years) {
+      Optional<Figures> before = figures(base, Key.ALONE);
+      Optional<Figures> after = before.flatMap(whole -> figures(option, Key.ALONE));
+      follow = after.isPresent() && count >= years && (before.get().leavesCrop() || after.get().leavesCrop());
+      if (!follow) {
+        return after.map(whole -> MarginYears.of(before.get(), whole));
+      }
+    }
+    Optional<Figures> before = figures(base, years);
+    return before
+        .flatMap(whole -> figures(option, years))
+        .map(after -> MarginYears.following(before.get(), after, years));
+  }
+
+  /** Years in the chains of the compared plants. */
+  int inChains() {
+    return inChains;
+  }
+
+  /** Those of them that had to be played, the others being replications as they were. */
+  int playedAnew() {
+    return playedAnew;
+  }
+
+  private Optional<Figures> figures(Plant plant, int years) {
+    Key key = key(plant, years);
+    Figures known = known(key);
+    if (known != null) {
+      return Optional.of(known);
+    }
+    boolean isCompared = compared.containsKey(key(plant, Key.ALONE));
+    Optional<Figures> played = years == Key.ALONE ? alone(plant) : chains(plant, years, isCompared);
+    played.ifPresent(figures -> keep(isCompared ? compared : lately, key, figures));
+    return played;
+  }
+
+  private Figures known(Key key) {
+    return compared.getOrDefault(key, lately.get(key));
+  }
+
+  private Optional<Figures> alone(Plant plant) {
+    plays.expect(count);
+    return plays.whole(Stage.of(plant), count);
+  }
+
+  private Optional<Figures> chains(Plant plant, int years, boolean isCompared) {
+    Optional<Figures> alone = Optional.ofNullable(known(key(plant, Key.ALONE)));
+    Chains chains = new Chains(Stage.of(plant), years, count, alone);
+    Optional<Figures> played = plays.chained(chains);
+    if (isCompared) {
+      inChains += chains.years();
+      playedAnew += chains.playedAnew();
+    }
+    return played;
+  }
+
+  private void keep(Map<Key, Figures> where, Key key, Figures figures) {
+    if (where == lately && lately.size() >= KEPT) {
+      lately.remove(lately.keySet().iterator().next());
+    }
+    where.put(key, figures);
+  }
+
+  /** Neither options nor plans have a part in what is played. */
+  private static Key key(Plant p, int years) {
+    Plant without =
+        new Plant(
+            p.name(),
+            p.calendar(),
+            p.components(),
+            p.crops(),
+            p.machines(),
+            p.products(),
+            p.packages(),
+            p.lines(),
+            p.season(),
+            p.crews(),
+            p.resources(),
+            p.yard(),
+            p.deliveries(),
+            p.money(),
+            List.of(),
+            List.of());
+    return new Key(without, years);
+  }
+}

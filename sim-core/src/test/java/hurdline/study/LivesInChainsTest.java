@@ -1,0 +1,147 @@
+package hurdline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.LifeRow;
+import hurdline.answer.Note;
+import hurdline.answer.PaybackRow.Quantity;
+import hurdline.plant.yaml.PlantFile;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+
+/** Lives whose years open with what the year before left. */
+class LivesInChainsTest {
+  /**
+   * A day a year. Four loads of ten half-tonne bales come at 9, 10, 11 and 12; a shift from six to two feeds at the line's
+   * rate. A tonne costs 20 USD and brings 50, so a year's margin is 30 USD for each tonne fed, stock being worth its price.
+   */
+  private static Source day(String rate, String faster, String onHand, String every) {
+    String text =
+        """
+        hurdline: 1
+        plant: A day a year
+        calendar: {from: 2027-03-01, to: 2027-03-01, shifts: {day: {from: "06:00", to: "14:00"}}}
+        components: [fiber]
+        crops: {stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}}
+        machines: {feeder: {kind: bale-feeder}}
+        products: {tow: {price: 50 USD/t}}
+        lines: {stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: %s, to: tow}}}}
+        season: [{line: stalk_line, from: 2027-03-01, to: 2027-03-01, shifts: [day]}]
+        yard: {%splaces: {open: {holds: 900 bales}}}
+        deliveries: {stalk: {loads: {every: %s, bales: 10, hours: {from: "08:00", to: "12:30"}}}}
+        money: {currency: USD, crops: {stalk: 20 USD/t}, discount: 0 %%/yr}
+        options:
+          faster: {cost: 100 USD, life: 3 yr, with: {lines: {stalk_line: {steps: {feeder: {rate: %s}}}}}}
+        """
+            .formatted(rate, onHand, every, faster);
+    PlantFile file = PlantFile.of("day.yaml", text);
+    return new Source(file.variants(), "day.yaml", file.contentHash(), "0", file.warnings());
+  }
+
+  private static CompareAnswer played(Source source, int replications, AtomicInteger plays) {
+    return new Compare(source, Chosen.base(), CompareAsk.of("faster"), Studied.effort(replications, 2))
+        .play((done, of) -> plays.set(done), () -> false)
+        .orElseThrow();
+  }
+
+  private static double value(CompareAnswer answer) {
+    return answer.worth("faster", Quantity.NET_PRESENT_VALUE).orElseThrow().mean();
+  }
+
+  private static String yearsOfALife(CompareAnswer answer) {
+    return answer.assumptions().stream()
+        .filter(note -> note.title().equals("Years of a life"))
+        .map(Note::text)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * At 2 t/h the first year feeds from 9 on 10 t and leaves 20 bales, later ones 16 t; at 5 t/h each year feeds its 20 t and
+   * leaves none. So 30 · (10, 4, 4) are added. Years that stood alone would add 30 · 10 each.
+   */
+  @Test
+  void anOptionGainsWhatTheBaseCouldNotMakeUpInLaterYears() {
+    AtomicInteger plays = new AtomicInteger();
+    CompareAnswer answer = played(day("2 t/h", "5 t/h", "", "1 h"), 7, plays);
+    assertThat(value(answer)).isCloseTo(300 + 120 + 120 - 100, within(1e-6));
+    assertThat(answer.lives()).hasSize(2).allSatisfy(life -> assertThat(life.netPresentValue()).isCloseTo(440, within(1e-6)));
+    assertThat(plays.get()).as("two plants alone, and two chains of three of each").isEqualTo(2 * 7 + 2 * 6);
+    assertThat(yearsOfALife(answer)).contains("Of 12 years in chains 6 were played anew");
+  }
+
+  /**
+   * Twenty bales on hand: at 2 t/h all years feed 16 t, from six on; at 5 t/h the pile is gone in the first year with 30 t
+   * fed, and later ones have their 20 t. The stock of the file is there once only.
+   */
+  @Test
+  void whatLiesThereOnTheFirstDayIsUsedUpOnce() {
+    CompareAnswer answer =
+        played(day("2 t/h", "5 t/h", "on_hand: {stalk: 20 bales}, ", "1 h"), 3, new AtomicInteger());
+    assertThat(value(answer)).isCloseTo(30 * (14 + 4 + 4) - 100, within(1e-6));
+  }
+
+  @Test
+  void theAnswerDoesNotHangOnThreads() {
+    Source source = day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}");
+    List<List<LifeRow>> lives =
+        List.of(1, 3).stream()
+            .map(
+                threads ->
+                    new Compare(source, Chosen.base(), CompareAsk.of("faster"), Studied.effort(20, threads))
+                        .play((done, of) -> {}, () -> false)
+                        .orElseThrow()
+                        .lives())
+            .toList();
+    assertThat(lives.get(0)).hasSize(6).isEqualTo(lives.get(1));
+  }
+
+  /** Where nothing is left over lives are made of the replications as they are, and nothing is played besides. */
+  @Test
+  void whereNothingIsLeftOverYearsStandAlone() {
+    Source source = day("15 t/h", "20 t/h", "", "{uniform: {low: 30 min, high: 50 min}}");
+    AtomicInteger plays = new AtomicInteger();
+    CompareAnswer answer = played(source, 8, plays);
+    assertThat(plays.get()).isEqualTo(16);
+    Effort effort = Studied.effort(8, 1);
+    Plays alone = new Plays(effort, (done, of) -> {}, () -> false);
+    OptionPlants plants = new OptionPlants(source, Chosen.base());
+    Figures base = alone.whole(Stage.of(plants.base()), 8).orElseThrow();
+    Figures faster = alone.whole(Stage.of(plants.of("faster")), 8).orElseThrow();
+    Lives lives =
+        new Lives(
+            answer.options().get(0),
+            plants.base().money().orElseThrow(),
+            MarginYears.of(base, faster),
+            OptionalDouble.empty());
+    assertThat(answer.payback()).isEqualTo(lives.payback());
+    assertThat(answer.lives()).isEqualTo(lives.rows()).hasSize(8);
+    assertThat(yearsOfALife(answer)).contains("No year leaves crop over");
+  }
+
+  @Test
+  void aLifeLongerThanTheReplicationsIsNotAnswered() {
+    CompareAnswer answer = played(day("2 t/h", "5 t/h", "", "1 h"), 2, new AtomicInteger());
+    assertThat(answer.payback()).isEmpty();
+    assertThat(answer.assumptions()).extracting(Note::title).contains("Not answered");
+  }
+
+  /** Asked at what price of stalk the option is worth nothing, the years follow each other there too. */
+  @Test
+  void theBreakEvenIsOfYearsThatFollowEachOther() {
+    CompareAsk ask =
+        new CompareAsk(
+            List.of("faster"), OptionalDouble.empty(), false, Optional.empty(), List.of("money.crops.stalk"), Optional.empty());
+    CompareAnswer answer =
+        new Compare(day("2 t/h", "5 t/h", "", "1 h"), Chosen.base(), ask, Studied.effort(3, 2))
+            .play((done, of) -> {}, () -> false)
+            .orElseThrow();
+    double price = answer.further().breakEven().get(0).value();
+    assertThat((50 - price) * 18 - 100).as("18 t more are fed in three years").isCloseTo(0, within(0.1));
+  }
+}
