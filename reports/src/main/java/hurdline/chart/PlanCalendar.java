@@ -2,17 +2,20 @@ package hurdline.chart;
 
 import hurdline.answer.Outline;
 import hurdline.answer.SeasonAnswer;
+import hurdline.answer.SeasonAnswer.Entry;
 import hurdline.answer.SummaryRow;
-import hurdline.measure.Measure;
+import hurdline.words.SeasonWords;
+import hurdline.words.Wording;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Paint;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Campaigns and changeovers of a plan as bars over the calendar; those at once stand in two rows. */
@@ -22,14 +25,18 @@ final class PlanCalendar {
 
   private final SeasonAnswer answer;
   private final SeasonAnswer.Plan plan;
+  private final Wording wording;
+  private final SeasonWords words;
   private final List<Integer> rowOf = new ArrayList<>();
   private final int rows;
 
-  PlanCalendar(SeasonAnswer answer, SeasonAnswer.Plan plan) {
+  PlanCalendar(SeasonAnswer answer, SeasonAnswer.Plan plan, Wording wording) {
     this.answer = answer;
     this.plan = plan;
+    this.wording = wording;
+    words = new SeasonWords(answer, wording);
     List<LocalDate> busyTo = new ArrayList<>();
-    for (SeasonAnswer.Entry entry : plan.entries()) {
+    for (Entry entry : plan.entries()) {
       int row = 0;
       while (row < busyTo.size() && !busyTo.get(row).isBefore(entry.from())) {
         row++;
@@ -48,27 +55,46 @@ final class PlanCalendar {
     return ROW * rows;
   }
 
-  void draw(Graphics2D g, double top, ToDoubleFunction<LocalDate> x) {
+  void draw(Graphics2D g, double top, MonthScale scale) {
     for (int at = 0; at < plan.entries().size(); at++) {
-      SeasonAnswer.Entry entry = plan.entries().get(at);
+      Entry entry = plan.entries().get(at);
       double y = top + ROW * rowOf.get(at);
-      double left = x.applyAsDouble(entry.from());
-      double right = x.applyAsDouble(entry.to().plusDays(1));
-      Rectangle2D bar = new Rectangle2D.Double(left, y, Math.max(1, right - left), BAR);
-      g.setPaint(entry.isChangeover() ? PlanPaints.changeover() : PlanPaints.of(answer, crop(entry)));
-      g.fill(bar);
-      g.setPaint(Palette.INK);
-      g.setStroke(new BasicStroke(0.7f));
-      g.draw(bar);
-      if (!entry.isChangeover()) {
-        name(g, entry.line(), bar);
-        ends(g, entry, at, y + BAR + 4, x);
+      bar(g, scale.x(entry.from()), scale.x(entry.to().plusDays(1)), y, Color.WHITE);
+      if (entry.isChangeover()) {
+        bar(g, scale.x(entry.from()), scale.x(entry.to().plusDays(1)), y, PlanPaints.changeover());
+      } else {
+        played(g, entry, y, scale);
       }
     }
     g.setStroke(new BasicStroke(1));
   }
 
-  private String crop(SeasonAnswer.Entry entry) {
+  /** What was played of a campaign, to the middle of its ends; under it the band of those. */
+  private void played(Graphics2D g, Entry entry, double y, MonthScale scale) {
+    double left = scale.x(entry.from());
+    Optional<SummaryRow> ended = answer.ended(plan.name(), entry);
+    ended.ifPresent(
+        row -> {
+          double middle = scale.x(answer.date(row.p50()).plusDays(1));
+          bar(g, left, middle, y, PlanPaints.of(answer, crop(entry)));
+        });
+    double right = scale.x(entry.to().plusDays(1));
+    name(g, entry.line(), new Rectangle2D.Double(left, y, right - left, BAR));
+    ended
+        .filter(row -> answer.date(row.p05()).isBefore(entry.to()))
+        .ifPresent(row -> band(g, row, y + BAR + 4, scale));
+  }
+
+  private static void bar(Graphics2D g, double left, double right, double y, Paint paint) {
+    Rectangle2D bar = new Rectangle2D.Double(left, y, Math.max(1, right - left), BAR);
+    g.setPaint(paint);
+    g.fill(bar);
+    g.setPaint(Palette.INK);
+    g.setStroke(new BasicStroke(0.7f));
+    g.draw(bar);
+  }
+
+  private String crop(Entry entry) {
     return plan.outline().lines().stream()
         .filter(line -> line.name().equals(entry.line()))
         .map(Outline.Line::crop)
@@ -88,27 +114,14 @@ final class PlanCalendar {
     }
   }
 
-  /** Under a line's last campaign the band of the dates on which it ended, its middle as a stroke. */
-  private void ends(
-      Graphics2D g, SeasonAnswer.Entry entry, int at, double y, ToDoubleFunction<LocalDate> x) {
-    boolean last =
-        plan.entries().stream().skip(at + 1).noneMatch(e -> e.line().equals(entry.line()));
-    SummaryRow ended =
-        answer.find(plan.name(), Measure.SEASON_ENDED.of(entry.line())).orElse(null);
-    if (last && ended != null && !Double.isNaN(ended.p50())) {
-      double low = x.applyAsDouble(date(ended.p05()));
-      double high = x.applyAsDouble(date(ended.p95()).plusDays(1));
-      double middle = x.applyAsDouble(date(ended.p50()).plusDays(1));
-      g.setPaint(Palette.INK);
-      g.setStroke(new BasicStroke(2));
-      g.draw(new Line2D.Double(low, y, high, y));
-      g.draw(new Line2D.Double(middle, y - 3, middle, y + 3));
-      g.setStroke(new BasicStroke(0.7f));
-    }
-  }
-
-  private LocalDate date(double day) {
-    return answer.header().from().plusDays(Math.round(day) - 1);
+  private void band(Graphics2D g, SummaryRow row, double y, MonthScale scale) {
+    double low = scale.x(answer.date(row.p05()));
+    double high = scale.x(answer.date(row.p95()).plusDays(1));
+    double middle = scale.x(answer.date(row.p50()).plusDays(1));
+    g.setPaint(Palette.INK);
+    g.setStroke(new BasicStroke(2));
+    g.draw(new Line2D.Double(low, y, high, y));
+    g.draw(new Line2D.Double(middle, y - 3, middle, y + 3));
   }
 
   String inWords() {
@@ -116,7 +129,9 @@ final class PlanCalendar {
         .map(
             entry ->
                 (entry.isChangeover() ? "changeover" : entry.line())
-                    + " " + entry.from() + " to " + entry.to())
-        .collect(Collectors.joining(", "));
+                    + " planned "
+                    + wording.span(entry.from(), entry.to())
+                    + answer.ended(plan.name(), entry).map(row -> ", ended " + words.dates(row)).orElse(""))
+        .collect(Collectors.joining("; "));
   }
 }

@@ -12,6 +12,7 @@ public final class PlanFigures {
   private final Wording wording;
   private final Once<List<Figure>> building = new Once<>(this::drawBuilding);
   private final Once<List<Figure>> years = new Once<>(this::drawYears);
+  private final Once<List<Figure>> crops = new Once<>(this::drawCrops);
   private final Once<List<Figure>> machines = new Once<>(this::drawMachines);
   private final Once<List<Figure>> money = new Once<>(this::drawMoney);
   private final Once<List<Figure>> months = new Once<>(this::drawMonths);
@@ -39,6 +40,16 @@ public final class PlanFigures {
     return answer.plans().stream()
         .map(plan -> new YearStrips(answer, plan, wording).figure())
         .toList();
+  }
+
+  /** When each crop was finished, the plans side by side. */
+  public List<Figure> crops() {
+    return crops.get();
+  }
+
+  private List<Figure> drawCrops() {
+    EndsChart ends = new EndsChart(answer, wording);
+    return ends.isEmpty() ? List.of() : List.of(ends.figure());
   }
 
   /** Each machine's hours by crop, plan by plan. */
@@ -79,6 +90,8 @@ public final class PlanFigures {
 
   /** Every chart, in the order of the report. */
   public List<Figure> all() {
-    return Stream.of(building(), years(), machines(), money(), months()).flatMap(List::stream).toList();
+    return Stream.of(building(), years(), crops(), machines(), money(), months())
+        .flatMap(List::stream)
+        .toList();
   }
 }

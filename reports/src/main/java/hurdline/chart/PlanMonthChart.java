@@ -4,6 +4,7 @@ import hurdline.answer.MonthRow;
 import hurdline.answer.SeasonAnswer;
 import hurdline.measure.Measure;
 import hurdline.words.Wording;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.plot.CategoryPlot;
@@ -38,12 +39,16 @@ final class PlanMonthChart {
 
   private CategoryPlot plot() {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
-    rows.forEach(row -> data.addValue(row.mean(), row.option(), row.month()));
+    rows.forEach(row -> data.addValue(row.mean(), row.option(), month(row.month())));
     BarRenderer bars = Look.sideBySide(new BarRenderer(), answer.plans().size());
     bars.setMaximumBarWidth(0.05);
     CategoryPlot plot = Look.months(data, bars, Look.numberAxis(unit, wording));
     plot.getDomainAxis().setCategoryMargin(0.25);
     return plot;
+  }
+
+  private String month(String month) {
+    return wording.month(YearMonth.parse(month));
   }
 
   private List<String> months() {
@@ -56,7 +61,7 @@ final class PlanMonthChart {
       List<String> each = new ArrayList<>();
       rows.stream()
           .filter(row -> row.option().equals(plan.name()))
-          .forEach(row -> each.add(row.month() + " " + wording.fixed(row.mean(), 0, unit)));
+          .forEach(row -> each.add(month(row.month()) + " " + wording.fixed(row.mean(), 0, unit)));
       told.add(plan.name() + " " + String.join(", ", each));
     }
     return title + ", bars of " + unit + " for each plan: " + String.join("; ", told) + ".";
@@ -67,7 +72,7 @@ final class PlanMonthChart {
     answer.plans().forEach(plan -> head.add(plan.name() + " " + unit + " (nine years in ten)"));
     List<List<String>> cells = new ArrayList<>();
     for (String month : months()) {
-      List<String> line = new ArrayList<>(List.of(month));
+      List<String> line = new ArrayList<>(List.of(month(month)));
       rows.stream().filter(row -> row.month().equals(month)).forEach(row -> line.add(cell(row)));
       cells.add(line);
     }

@@ -10,7 +10,6 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -37,6 +36,7 @@ final class YearStrips {
   private final List<String> machines;
   private final List<String> crops;
   private final PlanCalendar calendar;
+  private final MonthScale scale;
   private final double mostHours;
 
   YearStrips(SeasonAnswer answer, SeasonAnswer.Plan plan, Wording wording) {
@@ -46,7 +46,8 @@ final class YearStrips {
     rows = answer.strips().stream().filter(row -> row.plan().equals(plan.name())).toList();
     machines = plan.outline().machines();
     crops = plan.outline().lines().stream().map(Outline.Line::crop).distinct().toList();
-    calendar = new PlanCalendar(answer, plan);
+    calendar = new PlanCalendar(answer, plan, wording);
+    scale = new MonthScale(answer.header().from(), answer.header().to(), LEFT, RIGHT);
     mostHours = answer.strips().stream().mapToDouble(StripRow::hours).max().orElse(1);
   }
 
@@ -59,8 +60,8 @@ final class YearStrips {
     SvgCanvas canvas = new SvgCanvas(name, Look.WIDTH, height);
     Graphics2D g = canvas.onWhite();
     keys(g);
-    months(g, KEYS, bottom);
-    calendar.draw(g, KEYS, this::x);
+    scale.draw(g, KEYS, bottom, wording);
+    calendar.draw(g, KEYS, scale);
     label(g, "building", KEYS + calendar.height() / 2 + 4);
     columns(g, top);
     for (int row = 0; row < machines.size(); row++) {
@@ -70,12 +71,6 @@ final class YearStrips {
       g.draw(new Line2D.Double(LEFT, base, RIGHT, base));
     }
     return new Figure(name, title, alternative(), canvas.finish(title, alternative()), table());
-  }
-
-  private double x(LocalDate date) {
-    double days = ChronoUnit.DAYS.between(answer.header().from(), date);
-    double all = ChronoUnit.DAYS.between(answer.header().from(), answer.header().to()) + 1;
-    return LEFT + Math.max(0, Math.min(1, days / all)) * (RIGHT - LEFT);
   }
 
   /** First date of a week: that of the horizon, then Mondays. */
@@ -92,6 +87,7 @@ final class YearStrips {
       x = key(g, x, PlanPaints.of(answer, crop), crop);
     }
     x = key(g, x, PlanPaints.changeover(), "changeover");
+    x = key(g, x, java.awt.Color.WHITE, "planned, not needed");
     g.setFont(Fonts.of(11));
     g.setPaint(Palette.INK);
     String scale = "full height " + wording.fixed(mostHours, 0, "h") + " h a week at work";
@@ -107,25 +103,6 @@ final class YearStrips {
     g.setFont(Fonts.of(11));
     g.drawString(word, (float) x + 21, 14);
     return x + 21 + g.getFontMetrics().stringWidth(word) + 16;
-  }
-
-  private void months(Graphics2D g, double top, double bottom) {
-    LocalDate from = answer.header().from();
-    LocalDate to = answer.header().to();
-    LocalDate month = from.withDayOfMonth(1);
-    int step = (int) Math.max(1, ChronoUnit.MONTHS.between(from, to) / 12);
-    g.setFont(Fonts.of(10));
-    while (!month.isAfter(to)) {
-      g.setPaint(Palette.GRID);
-      g.draw(new Line2D.Double(x(month), top, x(month), bottom + 3));
-      g.setPaint(Palette.INK);
-      if (RIGHT - x(month) > 30 || month.isBefore(from)) {
-        g.drawString(month.toString().substring(0, 7), (float) x(month) + 1, (float) bottom + 14);
-      }
-      month = month.plusMonths(step);
-    }
-    g.setPaint(Palette.INK);
-    g.draw(new Line2D.Double(LEFT, bottom, RIGHT, bottom));
   }
 
   private static void label(Graphics2D g, String word, double y) {
@@ -155,8 +132,8 @@ final class YearStrips {
       stacked = row.week() == week ? stacked : 0;
       week = row.week();
       double high = BAR * row.hours() / mostHours;
-      double left = x(weekFrom(week));
-      double wide = Math.max(0.5, x(weekFrom(week + 1)) - left - 0.8);
+      double left = scale.x(weekFrom(week));
+      double wide = Math.max(0.5, scale.x(weekFrom(week + 1)) - left - 0.8);
       shapes
           .computeIfAbsent(row.crop(), crop -> new Path2D.Double())
           .append(new Rectangle2D.Double(left, base - stacked - high, wide, high), false);

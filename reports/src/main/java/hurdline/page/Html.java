@@ -116,7 +116,8 @@ final class Html {
   }
 
   private static boolean isNumbers(Figure.Grid grid, int column) {
-    return column > 0 && !grid.rows().isEmpty() && isNumber(grid.rows().get(0).get(column));
+    String first = grid.rows().isEmpty() ? "" : grid.rows().get(0).get(column);
+    return column > 0 && isNumber(first) && !isDate(first);
   }
 
   private void cell(String text) {

@@ -13,6 +13,7 @@ import hurdline.measure.State;
 import hurdline.words.MainMeasures;
 import hurdline.words.SeasonWords;
 import hurdline.words.Wording;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,21 +51,24 @@ final class PlanTables {
     for (SeasonAnswer.Plan plan : answer.plans()) {
       for (SeasonAnswer.Entry entry : plan.entries()) {
         String more =
-            entry.isChangeover() ? entry.hands() + " hands" : String.join(", ", entry.shifts());
+            entry.isChangeover() ? "with " + entry.hands() + " hands" : String.join(", ", entry.shifts());
         String moved =
             entry.movedFrom().isEmpty()
                 ? ""
-                : "; moved from " + entry.movedFrom() + " by the changeover before it";
+                : "; moved from "
+                    + wording.date(LocalDate.parse(entry.movedFrom()))
+                    + " by the changeover before it";
         rows.add(
             List.of(
                 plan.name(),
                 entry.isChangeover() ? "changeover" : entry.line(),
                 wording.date(entry.from()),
                 wording.date(entry.to()),
-                more + moved));
+                more + moved,
+                answer.ended(plan.name(), entry).map(words::dates).orElse("")));
       }
     }
-    return new Figure.Grid(List.of("plan", "what", "from", "to", "shifts or hands"), rows);
+    return new Figure.Grid(List.of("plan", "what", "from", "to", "shifts or hands", "ended"), rows);
   }
 
   boolean hasTasks() {

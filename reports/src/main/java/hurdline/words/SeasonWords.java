@@ -163,7 +163,8 @@ public final class SeasonWords {
         + leftOver(plan, line);
   }
 
-  private String finishedIn(String plan, String measure) {
+  /** {@code finished in 12 of 40 years}. */
+  public String finishedIn(String plan, String measure) {
     int count = answer.header().replications();
     long years = Math.round(answer.mean(plan, measure) * count);
     return "finished in " + years + " of " + count + (count == 1 ? " year" : " years");
@@ -181,14 +182,10 @@ public final class SeasonWords {
     if (Double.isNaN(row.p50())) {
       return "never, no shift was worked";
     }
-    String middle = date(row.p50());
-    String low = date(row.p05());
-    String high = date(row.p95());
+    String middle = wording.date(answer.date(row.p50()));
+    String low = wording.date(answer.date(row.p05()));
+    String high = wording.date(answer.date(row.p95()));
     return low.equals(high) ? middle : middle + " (nine years in ten " + low + " to " + high + ")";
-  }
-
-  private String date(double day) {
-    return wording.date(answer.header().from().plusDays(Math.round(day) - 1));
   }
 
   private String leftOver(String plan, Outline.Line line) {

@@ -16,7 +16,11 @@ class PlanFiguresTest {
       new PlanFigures(ANSWER, new Wording(UnitSystem.METRIC, Locale.ROOT));
 
   private static Figure named(String name) {
-    return FIGURES.all().stream().filter(f -> f.name().equals(name)).findFirst().orElseThrow();
+    return named(name, FIGURES);
+  }
+
+  private static Figure named(String name, PlanFigures figures) {
+    return figures.all().stream().filter(f -> f.name().equals(name)).findFirst().orElseThrow();
   }
 
   @Test
@@ -24,7 +28,7 @@ class PlanFiguresTest {
     assertThat(FIGURES.all())
         .extracting(Figure::name)
         .containsExactly(
-            "building", "year-base", "year-two_shifts", "machines-base", "machines-two_shifts",
+            "building", "year-base", "year-two_shifts", "ends", "machines-base", "machines-two_shifts",
             "margins", "energy", "peak");
   }
 
@@ -35,11 +39,58 @@ class PlanFiguresTest {
         .contains(">building<", ">stalk_line<", ">changeover<", ">full height 130 h a week at work<")
         .contains("url(#year-base.rising");
     assertThat(year.alternative())
-        .contains("changeover 2027-09-27 to 2027-10-01")
+        .contains(
+            "stalk_line planned 2027-01-04 to 2027-09-24, ended 2027-09-24 (nine years in ten 2027-09-14"
+                + " to 2027-10-04); changeover planned 2027-09-27 to 2027-10-01;")
         .contains("stalk from week 1 to week 1, at most 39 h a week on mill")
         .contains("seed_cotton from week 41 to week 41, at most 130 h a week on feeder");
     assertThat(year.table().head()).startsWith("machine, crop", "weeks 1–4 h").hasSize(14);
     assertThat(year.table().rows().get(0).subList(0, 3)).isEqualTo(List.of("feeder, stalk", "38", "0"));
+  }
+
+  /** Ended 30 days sooner than planned, so that the calendar's bar has an empty rest. */
+  @Test
+  void whatWasPlannedAndNotNeededIsNotPainted() {
+    assertThat(named("year-two_shifts").alternative())
+        .contains("stalk_line planned 2027-01-04 to 2027-09-24, ended 2027-08-25 (nine years in ten");
+    assertThat(named("year-two_shifts").svg()).contains(">planned, not needed<");
+  }
+
+  @Test
+  void endsAreToldLineByLineWithTheirBandAndTheYearsThatFinished() {
+    Figure ends = named("ends");
+    assertThat(ends.svg()).contains(">stalk on stalk_line<", ">1 of 40 years<", ">31 of 40 years<");
+    assertThat(ends.alternative())
+        .contains(
+            "stalk_line, two_shifts 2027-08-25 (nine years in ten 2027-08-15 to 2027-09-04), planned to"
+                + " 2027-09-24, finished in 31 of 40 years");
+    assertThat(ends.table().head())
+        .containsExactly(
+            "line, plan", "earliest", "5 %", "middle", "95 %", "latest", "planned", "finished in years");
+    assertThat(ends.table().rows())
+        .containsExactly(
+            List.of(
+                "stalk_line, base", "2027-09-12", "2027-09-14", "2027-09-24", "2027-10-04", "2027-10-06",
+                "2027-09-24", "1 of 40"),
+            List.of(
+                "stalk_line, two_shifts", "2027-08-13", "2027-08-15", "2027-08-25", "2027-09-04", "2027-09-06",
+                "2027-09-24", "31 of 40"));
+  }
+
+  /** A reader of one order of dates must not meet another in a chart or its words. */
+  @Test
+  void datesAreInTheReadersOrderInEveryChart() {
+    PlanFigures figures = new PlanFigures(ANSWER, new Wording(UnitSystem.METRIC, Locale.US));
+    assertThat(figures.all())
+        .hasSize(9)
+        .allSatisfy(
+            figure -> {
+              assertThat(figure.svg()).doesNotContainPattern(">[^<]*\\d{4}-\\d\\d");
+              assertThat(figure.alternative()).doesNotContainPattern("\\d{4}-\\d\\d");
+              assertThat(figure.table().toString()).doesNotContainPattern("\\d{4}-\\d\\d");
+            });
+    assertThat(named("energy", figures).table().rows().get(0).get(0)).isEqualTo("Jan 2027");
+    assertThat(named("ends", figures).alternative()).contains("planned to Sep 24, 2027");
   }
 
   /** The busiest week of all plans is the full height in each of them. */

@@ -61,11 +61,13 @@ public final class SampleSeason {
         "abc",
         OUTLINE,
         List.of(
-            new Entry("stalk_line", date(1, 4), date(9, 24), List.of("day"), 0, "", List.of()),
+            new Entry("stalk_line", date(1, 4), date(9, 24), List.of("day"), 0, "", List.of(),
+                "season.stalk_line.ended"),
             new Entry("", date(9, 27), date(10, 1), List.of(), 6, "",
                 List.of(new SeasonAnswer.Task("lock_out", 2, List.of(), 0, 0.5, true),
-                    new SeasonAnswer.Task("ducts", 2, List.of("lock_out"), 0.5, 4.5, false))),
-            new Entry("cotton_line", date(10, 4), date(12, 16), List.of("gin_day", "gin_night"), 0, movedFrom, List.of())));
+                    new SeasonAnswer.Task("ducts", 2, List.of("lock_out"), 0.5, 4.5, false)), ""),
+            new Entry("cotton_line", date(10, 4), date(12, 16), List.of("gin_day", "gin_night"), 0, movedFrom, List.of(),
+                "season.cotton_line.ended")));
   }
 
   private static LocalDate date(int month, int day) {

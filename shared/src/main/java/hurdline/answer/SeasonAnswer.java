@@ -123,6 +123,8 @@ public record SeasonAnswer(
    * @param hands of a changeover
    * @param movedFrom the date that the file gives, where a changeover before it moved a campaign
    * @param tasks of a changeover, as far as the file tells them
+   * @param ended full name of the measure that tells on which day a campaign ended; empty for a
+   *     changeover, which lasts as planned
    */
   public record Entry(
       String line,
@@ -131,7 +133,8 @@ public record SeasonAnswer(
       List<String> shifts,
       int hands,
       String movedFrom,
-      List<Task> tasks) {
+      List<Task> tasks,
+      String ended) {
     public Entry {
       shifts = List.copyOf(shifts);
       tasks = List.copyOf(tasks);
@@ -180,6 +183,16 @@ public record SeasonAnswer(
     return Measure.find(row.measure())
         .filter(match -> !match.dry() && TOLD.contains(match.measure()))
         .isPresent();
+  }
+
+  /** The date of a day of the horizon, whose first is 1. */
+  public LocalDate date(double day) {
+    return header.from().plusDays(Math.round(day) - 1);
+  }
+
+  /** On which days a campaign ended; empty for a changeover and where no year had a shift of it. */
+  public Optional<SummaryRow> ended(String plan, Entry entry) {
+    return find(plan, entry.ended()).filter(row -> !Double.isNaN(row.p50()));
   }
 
   /** The summary of a plan in the measure with this full name, if it has it. */

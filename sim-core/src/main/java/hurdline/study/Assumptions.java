@@ -1,7 +1,6 @@
 package hurdline.study;
 
 import hurdline.answer.Note;
-import hurdline.plant.Calendar;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -76,13 +75,8 @@ final class Assumptions {
   }
 
   private String horizon() {
-    Calendar calendar = stage.plant().calendar();
-    return "From the first minute of "
-        + calendar.from()
-        + " to the last of "
-        + calendar.to()
-        + ". On the first day machines stand between their stops as the file says, bins and packages"
-        + " are empty and the yard holds what the file has on hand; what is under way on the last day"
+    return "From the first minute of the calendar's first day to the last of its last. On the first"
+        + " day machines stand between their stops as the file says, bins and packages are empty and the yard holds what the file has on hand; what is under way on the last day"
         + " is cut there.";
   }
 

@@ -5,6 +5,7 @@ import hurdline.answer.SeasonAnswer.Task;
 import hurdline.line.CampaignHours;
 import hurdline.line.ChangeoverHours;
 import hurdline.line.Roster;
+import hurdline.measure.Measure;
 import hurdline.plant.SeasonEntry.Campaign;
 import hurdline.plant.SeasonEntry.Changeover;
 import hurdline.plant.TaskPlan;
@@ -31,7 +32,7 @@ final class SeasonEntries {
     Map<Integer, Entry> inOrder = new TreeMap<>();
     for (CampaignHours campaign : roster.campaigns()) {
       if (campaign.beginS() < campaign.untilS()) {
-        inOrder.put(campaign.entry(), entry(campaign));
+        inOrder.put(campaign.entry(), entry(campaign, ended(campaign)));
       }
     }
     for (ChangeoverHours changeover : roster.changeovers()) {
@@ -42,7 +43,18 @@ final class SeasonEntries {
     return new ArrayList<>(inOrder.values());
   }
 
-  private Entry entry(CampaignHours hours) {
+  /** As the books name it: a line's last campaign by the line alone, those before it by their number. */
+  private String ended(CampaignHours campaign) {
+    String line = campaign.line();
+    boolean isLast =
+        roster.campaigns().stream()
+            .noneMatch(each -> each.line().equals(line) && each.ordinal() > campaign.ordinal());
+    return isLast
+        ? Measure.SEASON_ENDED.of(line)
+        : Measure.SEASON_NTH_ENDED.of(line, String.valueOf(campaign.ordinal()));
+  }
+
+  private Entry entry(CampaignHours hours, String ended) {
     Campaign campaign = (Campaign) stage.plant().season().get(hours.entry());
     LocalDate from = roster.date(roster.dayAt(hours.beginS()));
     boolean moved = hours.beginS() > hours.plannedS();
@@ -53,7 +65,8 @@ final class SeasonEntries {
         campaign.shifts(),
         0,
         moved ? campaign.from().toString() : "",
-        List.of());
+        List.of(),
+        ended);
   }
 
   Entry entry(ChangeoverHours hours) {
@@ -65,7 +78,8 @@ final class SeasonEntries {
         List.of(),
         hours.hands(),
         "",
-        tasks((Changeover) stage.plant().season().get(hours.entry())));
+        tasks((Changeover) stage.plant().season().get(hours.entry())),
+        "");
   }
 
   private static List<Task> tasks(Changeover changeover) {

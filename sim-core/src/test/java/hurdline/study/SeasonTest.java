@@ -222,6 +222,22 @@ class SeasonTest {
   }
 
   @Test
+  void everyCampaignEndsWithinItsOwnDates() {
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      for (SeasonAnswer.Entry entry : plan.entries()) {
+        assertThat(answer.ended(plan.name(), entry).isPresent()).isEqualTo(!entry.isChangeover());
+        answer
+            .ended(plan.name(), entry)
+            .ifPresent(
+                row -> {
+                  assertThat(answer.date(row.least())).isBetween(entry.from(), entry.to());
+                  assertThat(answer.date(row.most())).isBetween(entry.from(), entry.to());
+                });
+      }
+    }
+  }
+
+  @Test
   void theAnswerDoesNotHangOnThreads() throws IOException {
     SeasonAnswer other = played(season(source(PLANS), 1));
     assertThat(other.summary()).isEqualTo(answer.summary());

@@ -1,0 +1,228 @@
+package hurdline.chart;
+
+import hurdline.answer.Outline;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.SummaryRow;
+import hurdline.measure.Measure;
+import hurdline.words.SeasonWords;
+import hurdline.words.Wording;
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * When each crop was finished, crop by crop with the plans under each other: a bar for the dates of
+ * nine years in ten, a line from the earliest to the latest, a stroke for the middle, and a mark
+ * where the plan's last campaign was to end.
+ */
+final class EndsChart {
+  private static final double KEYS = 24;
+  private static final double HEAD = 22;
+  private static final double ROW = 22;
+  private static final double BAR = 12;
+  private static final double AXIS = 20;
+  private static final double COUNT = 96;
+  private static final double WIDEST_NAME = 190;
+
+  private final SeasonAnswer answer;
+  private final Wording wording;
+  private final SeasonWords words;
+  private final List<End> ends = new ArrayList<>();
+  private final MonthScale scale;
+
+  /** The end of a line's last campaign under one plan. */
+  private record End(String plan, Outline.Line line, LocalDate planned, SummaryRow row) {}
+
+  EndsChart(SeasonAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+    words = new SeasonWords(answer, wording);
+    for (String line : PlanPaints.lines(answer)) {
+      answer.plans().forEach(plan -> add(plan, line));
+    }
+    scale = ends.isEmpty() ? null : scale();
+  }
+
+  private void add(SeasonAnswer.Plan plan, String name) {
+    String measure = Measure.SEASON_ENDED.of(name);
+    for (SeasonAnswer.Entry entry : plan.entries()) {
+      if (entry.ended().equals(measure)) {
+        Outline.Line line =
+            plan.outline().lines().stream().filter(l -> l.name().equals(name)).findFirst().orElseThrow();
+        answer
+            .ended(plan.name(), entry)
+            .ifPresent(row -> ends.add(new End(plan.name(), line, entry.to(), row)));
+      }
+    }
+  }
+
+  boolean isEmpty() {
+    return ends.isEmpty();
+  }
+
+  /** Whole months, so that the first and the last have their names. */
+  private MonthScale scale() {
+    LocalDate from =
+        ends.stream()
+            .map(end -> date(end.row().least()))
+            .min(Comparator.naturalOrder())
+            .orElseThrow();
+    LocalDate to =
+        ends.stream()
+            .flatMap(end -> Stream.of(end.planned(), date(end.row().most())))
+            .max(Comparator.naturalOrder())
+            .orElseThrow();
+    double names =
+        answer.plans().stream()
+            .mapToDouble(plan -> SvgCanvas.metrics(Fonts.of(12)).stringWidth(plan.name()))
+            .max()
+            .orElse(0);
+    return new MonthScale(
+        from.withDayOfMonth(1),
+        to.withDayOfMonth(to.lengthOfMonth()),
+        Math.min(WIDEST_NAME, names) + 24,
+        Look.WIDTH - COUNT);
+  }
+
+  private LocalDate date(double day) {
+    return answer.date(day);
+  }
+
+  Figure figure() {
+    String title = "When each crop was finished";
+    long lines = ends.stream().map(end -> end.line().name()).distinct().count();
+    double bottom = KEYS + HEAD * lines + ROW * ends.size() + 4;
+    SvgCanvas canvas = new SvgCanvas("ends", Look.WIDTH, (int) Math.ceil(bottom + AXIS));
+    Graphics2D g = canvas.onWhite();
+    scale.draw(g, KEYS, bottom, wording);
+    keys(g);
+    double top = KEYS;
+    String last = "";
+    for (End end : ends) {
+      if (!end.line().name().equals(last)) {
+        g.setFont(Fonts.bold(12));
+        g.drawString(end.line().crop() + " on " + end.line().name(), 4, (float) top + 15);
+        last = end.line().name();
+        top += HEAD;
+      }
+      row(g, end, top);
+      top += ROW;
+    }
+    return new Figure("ends", title, alternative(), canvas.finish(title, alternative()), table());
+  }
+
+  private void row(Graphics2D g, End end, double top) {
+    double middle = top + ROW / 2;
+    g.setFont(Fonts.of(12));
+    g.drawString(end.plan(), 14, (float) middle + 4);
+    g.setFont(Fonts.of(11));
+    g.drawString(years(end) + " years", (float) scale.right() + 16, (float) middle + 4);
+    SummaryRow row = end.row();
+    g.setStroke(new BasicStroke(1));
+    g.draw(
+        new Line2D.Double(
+            scale.x(date(row.least())), middle, scale.x(date(row.most()).plusDays(1)), middle));
+    band(g, end, scale.x(date(row.p05())), scale.x(date(row.p95()).plusDays(1)), middle);
+    double at = (scale.x(date(row.p50())) + scale.x(date(row.p50()).plusDays(1))) / 2;
+    stroke(g, at, middle);
+    planned(g, scale.x(end.planned().plusDays(1)), middle);
+    g.setStroke(new BasicStroke(1));
+  }
+
+  private void band(Graphics2D g, End end, double left, double right, double middle) {
+    Rectangle2D bar = new Rectangle2D.Double(left, middle - BAR / 2, Math.max(1, right - left), BAR);
+    g.setPaint(PlanPaints.of(answer, end.line().crop()));
+    g.fill(bar);
+    g.setPaint(Palette.INK);
+    g.setStroke(new BasicStroke(0.7f));
+    g.draw(bar);
+  }
+
+  private static void stroke(Graphics2D g, double x, double middle) {
+    g.setPaint(Palette.INK);
+    g.setStroke(new BasicStroke(2.5f));
+    g.draw(new Line2D.Double(x, middle - BAR / 2 - 3, x, middle + BAR / 2 + 3));
+  }
+
+  /** A hollow triangle whose point touches the end of the planned last day. */
+  private static void planned(Graphics2D g, double x, double middle) {
+    Path2D mark = new Path2D.Double();
+    mark.moveTo(x, middle);
+    mark.lineTo(x + 7, middle - 5);
+    mark.lineTo(x + 7, middle + 5);
+    mark.closePath();
+    g.setPaint(java.awt.Color.WHITE);
+    g.fill(mark);
+    g.setPaint(Palette.INK);
+    g.setStroke(new BasicStroke(1));
+    g.draw(mark);
+  }
+
+  private void keys(Graphics2D g) {
+    double y = 10;
+    g.setPaint(Palette.INK);
+    stroke(g, 10, y);
+    double x = key(g, 18, "middle");
+    Rectangle2D bar = new Rectangle2D.Double(x, y - BAR / 2, 18, BAR);
+    g.setPaint(Palette.SKY);
+    g.fill(bar);
+    g.setPaint(Palette.INK);
+    g.setStroke(new BasicStroke(0.7f));
+    g.draw(bar);
+    x = key(g, x + 24, "nine years in ten");
+    g.setStroke(new BasicStroke(1));
+    g.draw(new Line2D.Double(x, y, x + 18, y));
+    x = key(g, x + 24, "earliest to latest");
+    planned(g, x, y);
+    x = key(g, x + 13, "planned last day");
+    g.drawString("finished in", (float) scale.right() + 16, 14);
+  }
+
+  private static double key(Graphics2D g, double x, String word) {
+    g.setFont(Fonts.of(11));
+    g.setPaint(Palette.INK);
+    g.drawString(word, (float) x, 14);
+    return x + g.getFontMetrics().stringWidth(word) + 16;
+  }
+
+  /** {@code 38 of 40}. */
+  private String years(End end) {
+    int count = answer.header().replications();
+    double share = answer.mean(end.plan(), Measure.SEASON_LINE_FINISHED.of(end.line().name()));
+    return Math.round(share * count) + " of " + count;
+  }
+
+  private String alternative() {
+    List<String> told = new ArrayList<>();
+    for (End end : ends) {
+      told.add(
+          end.line().name() + ", " + end.plan() + " " + words.dates(end.row())
+              + ", planned to " + wording.date(end.planned()) + ", finished in " + years(end) + " years");
+    }
+    return "Bars of the dates on which each line's last campaign ended, a stroke for the middle and a"
+        + " triangle for the planned last day: " + String.join("; ", told) + ".";
+  }
+
+  private Figure.Grid table() {
+    List<List<String>> rows = new ArrayList<>();
+    for (End end : ends) {
+      SummaryRow row = end.row();
+      List<String> cells = new ArrayList<>(List.of(end.line().name() + ", " + end.plan()));
+      Stream.of(row.least(), row.p05(), row.p50(), row.p95(), row.most())
+          .forEach(day -> cells.add(wording.date(date(day))));
+      cells.add(wording.date(end.planned()));
+      cells.add(years(end));
+      rows.add(cells);
+    }
+    return new Figure.Grid(
+        List.of("line, plan", "earliest", "5 %", "middle", "95 %", "latest", "planned", "finished in years"),
+        rows);
+  }
+}

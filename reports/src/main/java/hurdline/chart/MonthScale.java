@@ -1,0 +1,38 @@
+package hurdline.chart;
+
+import hurdline.words.Wording;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+
+/** Where dates lie between two edges of a drawing; as many months are named as names have room. */
+record MonthScale(LocalDate from, LocalDate to, double left, double right) {
+  private static final double GAP = 4;
+
+  /** Where a date begins; one beyond the scale lies at its edge. */
+  double x(LocalDate date) {
+    double days = ChronoUnit.DAYS.between(from, date);
+    double all = ChronoUnit.DAYS.between(from, to) + 1;
+    return left + Math.max(0, Math.min(1, days / all)) * (right - left);
+  }
+
+  void draw(Graphics2D g, double top, double bottom, Wording wording) {
+    g.setFont(Fonts.of(10));
+    LocalDate month = from.withDayOfMonth(1);
+    double name = g.getFontMetrics().stringWidth(wording.month(YearMonth.from(month))) + GAP;
+    double months = ChronoUnit.DAYS.between(month, to) / 30.4;
+    int step = (int) Math.max(1, Math.ceil(name * months / (right - left) - 0.05));
+    for (; !month.isAfter(to); month = month.plusMonths(step)) {
+      g.setPaint(Palette.GRID);
+      g.draw(new Line2D.Double(x(month), top, x(month), bottom + 3));
+      if (x(month) + name < Look.WIDTH) {
+        g.setPaint(Palette.INK);
+        g.drawString(wording.month(YearMonth.from(month)), (float) x(month) + 1, (float) bottom + 14);
+      }
+    }
+    g.setPaint(Palette.INK);
+    g.draw(new Line2D.Double(left, bottom, right, bottom));
+  }
+}
