@@ -5,9 +5,9 @@ import java.awt.Color;
 import java.awt.Paint;
 
 /**
- * Colours that colour-blind readers tell apart, ordered for contrast between neighbours; every
- * second one carries a pattern for prints in grey. Machine states are not coloured like a traffic
- * light: a starved machine is no fault of it.
+ * Colours that colour-blind readers tell apart, ordered for contrast between neighbours, all but two
+ * with patterns for prints in grey. Machine states are not coloured like a traffic light: a
+ * starved machine is no fault of it.
  *
  * @see "Okabe and Ito, Color universal design (2008), for the eight colours; from memory"
  */
@@ -25,15 +25,19 @@ final class Palette {
   private static final Paint[] SERIES = {
     BLUE,
     new Hatch(ORANGE, INK, Hatch.Kind.RISING),
-    GREEN,
+    new Hatch(GREEN, Color.WHITE, Hatch.Kind.UPRIGHT),
     new Hatch(YELLOW, INK, Hatch.Kind.DOTTED),
-    VERMILLION,
+    new Hatch(VERMILLION, Color.WHITE, Hatch.Kind.LEVEL),
     new Hatch(SKY, INK, Hatch.Kind.FALLING),
     PURPLE,
     new Hatch(Color.WHITE, INK, Hatch.Kind.CROSSED),
   };
 
   private Palette() {}
+
+  static int seriesCount() {
+    return SERIES.length;
+  }
 
   /** The paint of the n-th series of a stack, from 0. */
   static Paint series(int n) {

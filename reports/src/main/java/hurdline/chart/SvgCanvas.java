@@ -1,13 +1,15 @@
 package hurdline.chart;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.Paint;
 import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.Stroke;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
@@ -17,12 +19,10 @@ import java.util.HashMap;
 import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
-import org.apache.batik.svggen.DefaultExtensionHandler;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.apache.batik.svggen.SVGIDGenerator;
-import org.apache.batik.svggen.SVGPaintDescriptor;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -42,6 +42,9 @@ final class SvgCanvas {
 
   private static final double LEAST_SCALE = 0.8;
 
+  /** A hundredth of a unit is less than any screen or printer shows. */
+  private static final int DECIMALS = 2;
+
   private final String name;
   private final int width;
   private final int height;
@@ -56,8 +59,8 @@ final class SvgCanvas {
     this.document = emptyDocument();
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setComment("");
+    context.setPrecision(DECIMALS);
     context.setIDGenerator(new NamedIds(this.name));
-    context.setExtensionHandler(new Hatches(this.name));
     graphics = new EvenLetters(context);
     graphics.setSVGCanvasSize(new Dimension(width, height));
     graphics.setFont(Fonts.of(12));
@@ -139,9 +142,10 @@ final class SvgCanvas {
 
   /**
    * Measures text by the font's own widths, not by those rounded for some screen, which SVG viewers
-   * do not share.
+   * do not share, and draws hatches line by line.
    */
   private static final class EvenLetters extends SVGGraphics2D {
+    private static final Stroke FINE = new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
     private static final Graphics2D MEASURING = measuring();
 
     EvenLetters(SVGGeneratorContext context) {
@@ -168,6 +172,32 @@ final class SvgCanvas {
     }
 
     @Override
+    public void fill(Shape shape) {
+      if (getPaint() instanceof Hatch hatch) {
+        Stroke stroke = getStroke();
+        setPaint(hatch.ground());
+        super.fill(shape);
+        setPaint(hatch.ink());
+        setStroke(FINE);
+        draw(hatch.kind(), shape);
+        setStroke(stroke);
+        setPaint(hatch);
+      } else {
+        super.fill(shape);
+      }
+    }
+
+    private void draw(Hatch.Kind kind, Shape shape) {
+      Rectangle2D box = shape.getBounds2D();
+      Shape clip = getClip();
+      if (!shape.contains(box)) {
+        clip(shape);
+      }
+      draw(HatchLines.of(kind, box));
+      setClip(clip);
+    }
+
+    @Override
     public FontMetrics getFontMetrics(Font font) {
       return MEASURING.getFontMetrics(font);
     }
@@ -189,47 +219,6 @@ final class SvgCanvas {
     @Override
     public String generateID(String prefix) {
       return name + "." + prefix + used.merge(prefix, 1, Integer::sum);
-    }
-  }
-
-  /** Writes each hatch once as a pattern element. */
-  private static final class Hatches extends DefaultExtensionHandler {
-    private final String name;
-    private final Map<String, SVGPaintDescriptor> written = new HashMap<>();
-
-    Hatches(String name) {
-      this.name = name;
-    }
-
-    @Override
-    public SVGPaintDescriptor handlePaint(Paint paint, SVGGeneratorContext context) {
-      if (!(paint instanceof Hatch hatch)) {
-        return super.handlePaint(paint, context);
-      }
-      return written.computeIfAbsent(
-          hatch.key(), key -> descriptor(hatch, context.getDOMFactory()));
-    }
-
-    private SVGPaintDescriptor descriptor(Hatch hatch, Document document) {
-      String id = name + "." + hatch.key();
-      Element pattern = document.createElementNS(SVG, "pattern");
-      pattern.setAttribute("id", id);
-      pattern.setAttribute("patternUnits", "userSpaceOnUse");
-      pattern.setAttribute("width", "8");
-      pattern.setAttribute("height", "8");
-      Element ground = document.createElementNS(SVG, "rect");
-      ground.setAttribute("width", "8");
-      ground.setAttribute("height", "8");
-      ground.setAttribute("stroke", "none");
-      ground.setAttribute("fill", Hatch.hex(hatch.ground()));
-      Element ink = document.createElementNS(SVG, "path");
-      ink.setAttribute("d", hatch.kind().path());
-      ink.setAttribute("stroke", Hatch.hex(hatch.ink()));
-      ink.setAttribute("stroke-width", "1");
-      ink.setAttribute("fill", "none");
-      pattern.appendChild(ground);
-      pattern.appendChild(ink);
-      return new SVGPaintDescriptor("url(#" + id + ")", "1", pattern);
     }
   }
 }

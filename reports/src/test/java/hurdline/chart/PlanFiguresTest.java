@@ -37,7 +37,7 @@ class PlanFiguresTest {
     Figure year = named("year-base");
     assertThat(year.svg())
         .contains(">building<", ">stalk_line<", ">changeover<", ">full height 130 h a week at work<")
-        .contains("url(#year-base.rising");
+        .contains("rgb(230,159,0)");
     assertThat(year.alternative())
         .contains(
             "stalk_line planned 2027-01-04 to 2027-09-24, ended 2027-09-24 (nine years in ten 2027-09-14"

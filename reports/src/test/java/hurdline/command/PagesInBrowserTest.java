@@ -227,7 +227,9 @@ class PagesInBrowserTest {
   void noChartIsCutWhenAPageIsPrinted(Shown page, Paper paper) throws Exception {
     open(page, 1280, false);
     long charts = (long) browser.ask(MARK_CHARTS);
-    Sheets sheets = new Sheets(browser.print(paper, dir));
+    byte[] pdf = browser.print(paper, dir);
+    assertThat(pdf.length).isLessThan(LARGEST_BYTES);
+    Sheets sheets = new Sheets(pdf);
     assertThat(sheets.beyondEdge()).isEmpty();
     for (int chart = 0; chart < charts; chart++) {
       List<Integer> head = sheets.with("[top" + chart + "]");
