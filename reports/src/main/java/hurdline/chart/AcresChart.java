@@ -6,10 +6,13 @@ import hurdline.words.Wording;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.YIntervalSeries;
 
 /** How surely seasons finish, and what is left over, with more or fewer acres. */
@@ -23,7 +26,7 @@ final class AcresChart {
   }
 
   Figure figure() {
-    String title = "Seasons that finish, and what is left over, by acres; dashed: wanted, and the answer";
+    String title = "Seasons that finish, and what is left over, by acres; dashed: wanted, and the answer in its interval";
     NumberAxis acres = Look.numberAxis("acres of " + answer.asked().crop(), wording);
     acres.setAutoRangeIncludesZero(false);
     CombinedDomainXYPlot all = new CombinedDomainXYPlot(acres);
@@ -52,6 +55,12 @@ final class AcresChart {
 
   private XYPlot plot(YIntervalSeries series, NumberAxis axis) {
     XYPlot plot = Look.band(series, null, axis, true);
+    Optional<AcresRow> low = answer.acresAt(answer.land().low95());
+    Optional<AcresRow> high = answer.acresAt(answer.land().high95());
+    if (low.isPresent() && high.isPresent()) {
+      plot.addDomainMarker(
+          new IntervalMarker(low.get().acres(), high.get().acres(), Palette.GRID), Layer.BACKGROUND);
+    }
     answer
         .acresAt(answer.land().times())
         .ifPresent(row -> plot.addDomainMarker(new ValueMarker(row.acres(), Palette.INK, Look.DASHED)));
@@ -61,7 +70,12 @@ final class AcresChart {
   private String alternative() {
     AcresRow first = answer.acres().get(0);
     AcresRow last = answer.acres().get(answer.acres().size() - 1);
-    return "Two lines over acres: " + said(first) + "; " + said(last) + ".";
+    String most =
+        answer
+            .acresAt(answer.land().times())
+            .map(row -> "; marked as the answer, " + said(row))
+            .orElse("");
+    return "Two lines over acres: " + said(first) + "; " + said(last) + most + ".";
   }
 
   private String said(AcresRow row) {

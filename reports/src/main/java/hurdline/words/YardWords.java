@@ -88,20 +88,19 @@ public final class YardWords {
 
   /** {@code 5,400 bales (5,100 to 5,800)}, or what limits there are. */
   public String sized(YardAnswer.Size size) {
-    return count(size.bales()) + " " + unit() + " (" + limits(size) + ")";
+    return count(size.bales()) + " " + unit() + " (" + limits(count(size.low95()), count(size.high95())) + ")";
   }
 
-  private String limits(YardAnswer.Size size) {
-    boolean low = !Double.isNaN(size.low95());
-    boolean high = !Double.isNaN(size.high95());
-    if (low && high) {
-      return count(size.low95()) + " to " + count(size.high95());
+  /** @param low as it is written, empty where there is none */
+  private String limits(String low, String high) {
+    if (!low.isEmpty() && !high.isEmpty()) {
+      return low + " to " + high;
     }
     String none = seasons() == 1 ? " from 1 season" : " from " + seasons() + " seasons";
-    if (low) {
-      return count(size.low95()) + " or more; no upper limit" + none;
+    if (!low.isEmpty()) {
+      return low + " or more; no upper limit" + none;
     }
-    return high ? count(size.high95()) + " or less; no lower limit" + none : "no interval" + none;
+    return high.isEmpty() ? "no interval" + none : high + " or less; no lower limit" + none;
   }
 
   private String area(YardAnswer.Size size) {
@@ -217,25 +216,28 @@ public final class YardWords {
     }
     return Optional.of(
         "up to "
-            + wording.fixed(most.get().acres(), 0, "acre")
+            + acres(most.get())
             + " ("
+            + limits(acresAt(land.low95()), acresAt(land.high95()))
+            + "), "
             + wording.fixed(land.times(), 3, "times")
-            + " times the file's, to within "
+            + " times the file's to within "
             + wording.asGiven(land.tolerance(), "share")
-            + "), with which "
+            + ", with which "
             + goal
-            + "; "
-            + known(land.surely(), "surely up to ", "; ")
-            + known(land.surelyNot(), "surely not with ", " or more; ")
-            + "there "
+            + "; there "
             + count(most.get().leftOver())
             + " "
             + unit()
             + " are left over on the mean");
   }
 
-  private String known(double times, String before, String after) {
-    return answer.acresAt(times).map(row -> before + wording.fixed(row.acres(), 0, "acre") + after).orElse("");
+  private String acresAt(double times) {
+    return answer.acresAt(times).map(this::acres).orElse("");
+  }
+
+  private String acres(AcresRow row) {
+    return wording.fixed(row.acres(), 0, "acre");
   }
 
   private String chance(CapacityRow row) {
@@ -256,7 +258,7 @@ public final class YardWords {
   }
 
   private String count(double bales) {
-    return wording.fixed(bales, 0, unit());
+    return Double.isNaN(bales) ? "" : wording.fixed(bales, 0, unit());
   }
 
   private String unit() {

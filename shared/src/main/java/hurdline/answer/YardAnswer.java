@@ -113,10 +113,10 @@ public record YardAnswer(
    * @param share of seasons that must finish
    * @param times factor on the area of every field; NaN where even the smallest played does not do
    * @param tolerance how far above {@code times} one that still does may lie
-   * @param surely the largest factor played whose chance is surely enough, by its interval; NaN for none
-   * @param surelyNot the smallest factor played whose chance is surely too small; NaN for none
+   * @param low95 lower end of its 95 % interval, a factor played; NaN where there are too few seasons for one
+   * @param high95 its upper end
    */
-  public record Land(double share, double times, double tolerance, double surely, double surelyNot) {
+  public record Land(double share, double times, double tolerance, double low95, double high95) {
     public static Land none() {
       return new Land(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
     }

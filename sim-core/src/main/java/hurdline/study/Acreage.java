@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * How many acres of a crop can be contracted: all its fields larger or smaller by one factor, on the same chance, first at
@@ -34,6 +35,7 @@ final class Acreage {
   private static final int[] BEYOND = {400, 600, 800, 1200, 1600};
   private static final int[] BELOW = {80, 60, 40, 20, 10};
   private static final double ACRE_M2 = 4046.8564224;
+  private static final Edge NONE = new Edge(Double.NaN, Double.NaN);
 
   private final double share;
   private final String line;
@@ -77,7 +79,7 @@ final class Acreage {
 
   /** About how many plants are played. */
   static int plants() {
-    return EVEN.length + 5;
+    return EVEN.length + 15;
   }
 
   /** Who plays the plant with something more changed. */
@@ -89,50 +91,76 @@ final class Acreage {
     played.put(ONCE, asTheFileHasIt);
   }
 
-  /** Finds the answer, or ends early where it is stopped. */
+  /**
+   * Finds the answer, or ends early where it is stopped.
+   *
+   * <p>Each season has a factor up to which it finishes, and what is looked for is a quantile of these; so its interval
+   * lies between two of them, as that of any quantile does, and each is where one season less finishes.
+   *
+   * @see Intervals#quantile95
+   */
   YardAnswer.Land play() {
     for (int steps : EVEN) {
       if (at(steps).isEmpty()) {
-        return land(Double.NaN);
+        return land(NONE, NONE, NONE);
       }
     }
-    int from = does(EVEN[0]) ? EVEN[0] : 0;
-    for (int at = 0; from == 0 && at < BELOW.length; at++) {
+    int count = played.get(EVEN[0]).count();
+    double[] ranks = IntStream.rangeClosed(1, count).asDoubleStream().toArray();
+    Interval limits = Intervals.quantile95(ranks, 1 - share);
+    Edge answer = edge((int) Math.ceil(share * count - 1e-9));
+    return land(answer, edge(count + 1 - limits.low()), edge(count + 1 - limits.high()));
+  }
+
+  /**
+   * Between which two factors so many seasons cease to finish.
+   *
+   * @param does the last that does, or NaN
+   * @param doesNot the first that does not, or NaN
+   */
+  private record Edge(double does, double doesNot) {}
+
+  /** @param seasons that must finish; NaN where so few cannot tell */
+  private Edge edge(double seasons) {
+    for (int at = 0; seasons > 0 && firstThatDoes(seasons).isEmpty() && at < BELOW.length; at++) {
       if (at(BELOW[at]).isEmpty()) {
-        return land(Double.NaN);
+        return NONE;
       }
-      from = does(BELOW[at]) ? BELOW[at] : 0;
     }
-    for (int at = 0; firstThatDoesNot(from).isEmpty() && at < BEYOND.length; at++) {
+    OptionalInt from = firstThatDoes(seasons);
+    if (from.isEmpty()) {
+      return NONE;
+    }
+    for (int at = 0; firstThatDoesNot(from.getAsInt(), seasons).isEmpty() && at < BEYOND.length; at++) {
       if (at(BEYOND[at]).isEmpty()) {
-        return land(Double.NaN);
+        return NONE;
       }
     }
-    return from == 0 ? land(Double.NaN) : halve(from);
+    OptionalInt to = firstThatDoesNot(from.getAsInt(), seasons);
+    return to.isEmpty() ? new Edge(BEYOND[BEYOND.length - 1], Double.NaN) : halve(to.getAsInt(), seasons);
   }
 
-  private YardAnswer.Land halve(int from) {
-    Optional<Integer> first = firstThatDoesNot(from);
-    if (first.isEmpty()) {
-      return land(BEYOND[BEYOND.length - 1]);
-    }
-    int good = played.keySet().stream().filter(steps -> steps < first.get()).mapToInt(i -> i).max().orElse(from);
-    OptionalInt bad = LeastRoom.halve(good, first.get(), steps -> at(steps).map(figures -> !does(steps)));
-    return land(bad.isPresent() ? bad.getAsInt() - 1 : Double.NaN);
+  private Edge halve(int to, double seasons) {
+    int from = played.keySet().stream().filter(steps -> steps < to).mapToInt(i -> i).max().orElseThrow();
+    OptionalInt bad = LeastRoom.halve(from, to, steps -> at(steps).map(figures -> !does(steps, seasons)));
+    return bad.isPresent() ? new Edge(bad.getAsInt() - 1, bad.getAsInt()) : NONE;
   }
 
-  private Optional<Integer> firstThatDoesNot(int from) {
-    return played.keySet().stream().filter(steps -> steps > from && !does(steps)).findFirst();
+  private OptionalInt firstThatDoes(double seasons) {
+    return played.keySet().stream().mapToInt(i -> i).filter(steps -> does(steps, seasons)).findFirst();
   }
 
-  private YardAnswer.Land land(double steps) {
-    List<AcresRow> rows = rows();
+  private OptionalInt firstThatDoesNot(int from, double seasons) {
+    return played.keySet().stream()
+        .mapToInt(i -> i)
+        .filter(steps -> steps > from && !does(steps, seasons))
+        .findFirst();
+  }
+
+  /** The interval is widened by what is not known of its ends. */
+  private YardAnswer.Land land(Edge answer, Edge low, Edge high) {
     return new YardAnswer.Land(
-        share,
-        steps / ONCE,
-        STEP,
-        rows.stream().filter(row -> row.low95() >= share).mapToDouble(AcresRow::times).max().orElse(Double.NaN),
-        rows.stream().filter(row -> row.high95() < share).mapToDouble(AcresRow::times).min().orElse(Double.NaN));
+        share, answer.does() / ONCE, STEP, low.does() / ONCE, high.doesNot() / ONCE);
   }
 
   private Optional<Figures> at(int steps) {
@@ -144,9 +172,8 @@ final class Acreage {
     return Optional.ofNullable(played.get(steps));
   }
 
-  private boolean does(int steps) {
-    Figures figures = played.get(steps);
-    return finished(figures) >= share * figures.count() - 1e-9;
+  private boolean does(int steps, double seasons) {
+    return finished(played.get(steps)) >= seasons;
   }
 
   /** Seasons with nothing left over when the crop's last campaign ends. */
@@ -169,7 +196,7 @@ final class Acreage {
           rows.add(
               new AcresRow(
                   times,
-                  times * acres,
+                  Math.rint(times * acres * 1e6) / 1e6,
                   finished / (double) figures.count(),
                   chance.low(),
                   chance.high(),

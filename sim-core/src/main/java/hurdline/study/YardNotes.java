@@ -48,7 +48,9 @@ final class YardNotes {
                   + " and on the same chance; trucks, balers, crews and shifts stay. A season finishes when"
                   + " nothing is left over, wherever it lay, as the crop's last campaign ends. The answer is"
                   + " found by halves to within half a percent of the file's acres; that more acres finish"
-                  + " less often is taken for granted between the factors played."));
+                  + " less often is taken for granted between the factors played. Each season has acres up"
+                  + " to which it finishes, the answer is a quantile of these, and its interval lies between"
+                  + " two of them by their order, found by halves like the answer."));
     }
     if (ask.gain()) {
       notes.add(

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import hurdline.answer.CapacityRow;
 import hurdline.answer.PeakRow;
+import hurdline.answer.Samples;
 import hurdline.answer.YardAnswer;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -179,6 +181,53 @@ class YardSizingTest {
     assertThat(answer.acresAt(1).orElseThrow().chance()).isZero();
     assertThat(answer.acresAt(1).orElseThrow().acres()).isCloseTo(74.1316, within(1e-4));
     assertThat(answer.acresAt(1).orElseThrow().leftOver()).isBetween(420.0 - 384, 420.0 - 384 + 4);
+  }
+
+  /**
+   * What a season's fields bring is in proportion to their acres and the line works 384 bales, so each season finishes up
+   * to 384 over its bales; the answer and its limits are three of these by their order. Of 40 seasons four may be left
+   * over: the fifth least; the limits are the least and the ninth, for P(B = 0) = 0.015 and P(B ≥ 9) = 0.015 where B is
+   * binomial (40, 0.1).
+   */
+  @Test
+  void theIntervalOfTheAcresLiesBetweenTwoSeasons() {
+    String yaml =
+        trucks()
+            .replace("{exponential: {mean: 40 min}}", "40 min")
+            .replaceAll(", loads: \\{.*\\}\\}\\}", "}}")
+            .replace("holds: 300 bales, loss: 2 %/month", "holds: 2000 bales");
+    YardAnswer answer =
+        played(yaml, Studied.effort(40, 2), new YardAsk(Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+    double[] fed = series(answer, "intake.stalk.fed");
+    double[] left = series(answer, "season.stalk_line.left_over");
+    double[] limits = new double[40];
+    for (int season = 0; season < 40; season++) {
+      limits[season] = 384 / (fed[season] + left[season]);
+    }
+    Arrays.sort(limits);
+    assertThat(answer.land().times()).isCloseTo(limits[4], within(0.02));
+    assertThat(answer.land().low95()).isCloseTo(limits[0], within(0.02));
+    assertThat(answer.land().high95()).isCloseTo(limits[8], within(0.02));
+    assertThat(limits[8] - limits[0]).as("so that the three could be told apart").isGreaterThan(0.05);
+    assertThat(answer.acresAt(answer.land().low95()).orElseThrow().chance()).isEqualTo(1);
+    assertThat(answer.acresAt(answer.land().high95()).orElseThrow().chance()).isLessThan(0.8);
+  }
+
+  private static double[] series(YardAnswer answer, String measure) {
+    Samples samples = answer.samples().of().get(0);
+    int at = samples.measures().stream().map(Samples.Measured::measure).toList().indexOf(measure);
+    return Arrays.stream(samples.values()).mapToDouble(of -> of[at]).toArray();
+  }
+
+  /** With six seasons the least of them may well lie above the acres that nine of ten finish. */
+  @Test
+  void fewSeasonsGiveNoLowerLimitOfTheAcres() {
+    YardAnswer answer =
+        played(
+            trucks(), Studied.effort(6, 2),
+            new YardAsk(Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+    assertThat(answer.land().low95()).isNaN();
+    assertThat(answer.land().high95()).isGreaterThan(answer.land().times());
   }
 
   @Test
