@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import picocli.CommandLine;
 
 /** What is asked of a comparison besides the differences. */
@@ -25,6 +26,15 @@ final class AskFlags {
           "How likely is it that an option has paid back after this time, such as 5yr? Default: in"
               + " its life.")
   private Double withinYr;
+
+  @CommandLine.Option(
+      names = "--lives",
+      paramLabel = "N",
+      description =
+          "How many lives of each option are played, where each year opens with the crop that the one"
+              + " before left. Default: so many that they have half as many years as there are"
+              + " replications.")
+  private Integer lives;
 
   @CommandLine.Option(
       names = "--best",
@@ -68,10 +78,22 @@ final class AskFlags {
     return new CompareAsk(
         among,
         withinYr == null ? OptionalDouble.empty() : OptionalDouble.of(withinYr),
+        lives(),
         gain,
         Optional.ofNullable(tornado).map(SwingReader::of),
         breakEven.stream().map(String::strip).toList(),
         Optional.ofNullable(best).map(AskFlags::zone));
+  }
+
+  private OptionalInt lives() {
+    if (lives == null) {
+      return OptionalInt.empty();
+    }
+    if (!(lives >= CompareAsk.fewestLives())) {
+      throw new CallException(
+          "--lives is " + lives + "; expected a whole number from " + CompareAsk.fewestLives() + " on");
+    }
+    return OptionalInt.of(lives);
   }
 
   private static Zone zone(String text) {

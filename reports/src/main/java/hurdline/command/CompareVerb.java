@@ -76,6 +76,7 @@ final class CompareVerb implements Callable<Integer> {
     CompareAsk ask = asked.ask(choice.among());
     vary.refuse("--gain", ask.gain());
     vary.refuse("--within", ask.withinYr().isPresent());
+    vary.refuse("--lives", ask.lives().isPresent());
     vary.refuse("--best", ask.best().isPresent());
     vary.refuse("--tornado", ask.tornado().isPresent());
     vary.refuse("--break-even", !ask.breakEven().isEmpty());

@@ -12,13 +12,15 @@ import java.util.function.BooleanSupplier;
 /**
  * Lives of a plant whose years follow each other, each opening with the crop that the one before left.
  *
- * <p>Chain k has the chance of the replications that come after k − 1 whole chains, so the same years of two plants are pairs.
+ * <p>Chain k begins with the chance of the replication that comes after k − 1 strides, so the same years of two plants are pairs,
+ * however long the chains of either are.
  * The first year opens as the file says. A year that opens as a replication played alone and leaves nothing, or has none
  * behind it, is that replication and is not played again.
  */
 final class Chains {
   private final Stage stage;
   private final int years;
+  private final int stride;
   private final int chains;
   private final Optional<Figures> alone;
   private final boolean startsEmpty;
@@ -28,14 +30,15 @@ final class Chains {
 
   /**
    * @param years of each chain
-   * @param count replications there are; what does not fill a chain is left out
-   * @param alone those replications, each played alone, if they have been
+   * @param stride replications from the first year of a chain to that of the next; no fewer than its years
+   * @param alone the replications, each played alone, as far as they have been
    */
-  Chains(Stage stage, int years, int count, Optional<Figures> alone) {
+  Chains(Stage stage, int years, int stride, int chains, Optional<Figures> alone) {
     this.stage = stage;
     this.years = years;
+    this.stride = stride;
+    this.chains = chains;
     this.alone = alone;
-    chains = count / years;
     startsEmpty =
         stage.plant().deliveries().stream()
             .allMatch(of -> stage.plant().yard().onHand().getOrDefault(of.crop(), 0) == 0);
@@ -82,13 +85,13 @@ final class Chains {
       if (stop.getAsBoolean()) {
         return false;
       }
-      int at = chain * years + year;
-      if (isKnown(at, year, opening)) {
+      int one = chain * stride + year;
+      if (isKnown(one, year, opening)) {
         opening = LeftOver.NONE;
       } else {
-        Outcome outcome = replication.run(streams, at + 1, opening, null);
+        Outcome outcome = replication.run(streams, one + 1, opening, null);
         columns = outcome.columns();
-        anew[at] = outcome.values();
+        anew[chain * years + year] = outcome.values();
         opening = replication.leftOver();
       }
       synchronized (this) {
@@ -98,9 +101,11 @@ final class Chains {
     return true;
   }
 
-  private boolean isKnown(int at, int year, LeftOver opening) {
+  private boolean isKnown(int one, int year, LeftOver opening) {
     boolean opensAlike = opening == null || startsEmpty && opening.isEmpty();
-    return alone.isPresent() && opensAlike && (year == years - 1 || alone.get().balesLeft(at) == 0);
+    return opensAlike
+        && alone.filter(known -> one < known.count()).isPresent()
+        && (year == years - 1 || alone.get().balesLeft(one) == 0);
   }
 
   private Figures figures() {
@@ -108,7 +113,7 @@ final class Chains {
     for (int at = 0; at < anew.length; at++) {
       if (anew[at] == null) {
         Figures known = alone.orElseThrow();
-        figures.add(known.columns(), known.row(at));
+        figures.add(known.columns(), known.row(at / years * stride + at % years));
       } else {
         figures.add(columns, anew[at]);
       }

@@ -118,7 +118,8 @@ public final class Compare {
     if (played.figures().get(0).count() == 0) {
       return Optional.empty();
     }
-    LifeMargins margins = new LifeMargins(stages, options, new LifeYears(stages, played, plays));
+    LifeCount lives = new LifeCount(played.figures().get(0).count(), options, ask.lives());
+    LifeMargins margins = new LifeMargins(stages, options, new LifeYears(stages, played, lives, plays));
     Further further = besides.play(played, plays, margins);
     return Optional.of(
         new CompareAnswers(source, base, ask, effort, stages, options, played, months, margins)

@@ -3,12 +3,14 @@ package hurdline.study;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * What is asked of a comparison.
  *
  * @param among options such as {@code A} or {@code A+B}; none for each of the file alone
  * @param withinYr the time within which it is asked how likely an option pays back; else its life
+ * @param lives how many lives are played year after year where a year opens with what the one before left
  * @param gain whether it is asked what a tenth more of each thing brings
  * @param tornado inputs on which the worth of an option may hang; an empty list for the usual ones
  * @param breakEven keys for which it is asked at which value an option is worth nothing
@@ -17,6 +19,7 @@ import java.util.OptionalDouble;
 public record CompareAsk(
     List<String> among,
     OptionalDouble withinYr,
+    OptionalInt lives,
     boolean gain,
     Optional<List<Swing>> tornado,
     List<String> breakEven,
@@ -31,11 +34,22 @@ public record CompareAsk(
             throw new IllegalArgumentException("withinYr is " + years + "; expected above 0");
           }
         });
+    lives.ifPresent(
+        count -> {
+          if (!(count >= fewestLives())) {
+            throw new IllegalArgumentException("lives is " + count + "; expected from " + fewestLives() + " on");
+          }
+        });
+  }
+
+  /** The fewest lives that have a spread. */
+  public static int fewestLives() {
+    return 2;
   }
 
   /** Of these options, and nothing besides. */
   public static CompareAsk of(String... options) {
     return new CompareAsk(
-        List.of(options), OptionalDouble.empty(), false, Optional.empty(), List.of(), Optional.empty());
+        List.of(options), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(), List.of(), Optional.empty());
   }
 }

@@ -120,7 +120,12 @@ final class CompareNotes {
         + " that the file has is there in the first year only, but that of a crop which neither fields"
         + " nor loads bring in each, and material in bins is not carried"
         + " on. A life is a chain of as many replications in a row as it is long, no two with a"
-        + " common year, and all intervals over lives count the chains. Of "
+        + " common year, and all intervals over lives count the chains. "
+        + (ask.lives().isPresent()
+            ? "Lives are as many as were asked for. "
+            : "Lives have about half as many years as there are replications, since they take as long"
+                + " to play; more can be asked for. ")
+        + "Of "
         + years.inChains()
         + " years in chains "
         + years.playedAnew()

@@ -50,6 +50,20 @@ final class Figures {
     return balesLeft.stream().anyMatch(left -> left > 0);
   }
 
+  /** Of groups of so many, the first few of each. */
+  Figures firstOf(int group, int few) {
+    if (group == few) {
+      return this;
+    }
+    Figures first = new Figures();
+    for (int at = 0; at < count(); at++) {
+      if (at % group < few) {
+        first.add(columns, values.get(at));
+      }
+    }
+    return first;
+  }
+
   /** All measures of a replication; counts from 0. */
   double[] row(int replication) {
     return values.get(replication);

@@ -16,6 +16,7 @@ final class LifeYears {
   private static final int KEPT = 16;
 
   private final int count;
+  private final LifeCount lives;
   private final Plays plays;
   private final Map<Key, Figures> compared = new HashMap<>();
   private final Map<Key, Figures> lately = new LinkedHashMap<>();
@@ -23,16 +24,17 @@ final class LifeYears {
   private int playedAnew;
 
   /** @param years of a chain; {@link #ALONE} for years that stand alone */
-  private record Key(Plant plant, int years) {
+  private record Key(Plant plant, int years, int stride) {
     private static final int ALONE = 0;
   }
 
   /** @param played the plants of the comparison */
-  LifeYears(List<Stage> stages, Rounds.Played played, Plays plays) {
+  LifeYears(List<Stage> stages, Rounds.Played played, LifeCount lives, Plays plays) {
+    this.lives = lives;
     this.plays = plays;
     count = played.figures().get(0).count();
     for (int at = 0; at < stages.size(); at++) {
-      compared.put(key(stages.get(at).plant(), Key.ALONE), played.figures().get(at));
+      compared.put(alone(stages.get(at).plant()), played.figures().get(at));
     }
   }
 
@@ -46,17 +48,19 @@ final class LifeYears {
     int years = (int) Math.ceil(lifeYr);
     boolean follow = following;
     if (!follow || count < years) {
-      Optional<Figures> before = figures(base, Key.ALONE);
-      Optional<Figures> after = before.flatMap(whole -> figures(option, Key.ALONE));
+      Optional<Figures> before = figures(alone(base));
+      Optional<Figures> after = before.flatMap(whole -> figures(alone(option)));
       follow = after.isPresent() && count >= years && (before.get().leavesCrop() || after.get().leavesCrop());
       if (!follow) {
         return after.map(whole -> MarginYears.of(before.get(), whole));
       }
     }
-    Optional<Figures> before = figures(base, years);
-    return before
-        .flatMap(whole -> figures(option, years))
-        .map(after -> MarginYears.following(before.get(), after, years));
+    int stride = lives.stride(years);
+    return figures(new Key(played(base), stride, stride))
+        .flatMap(
+            before ->
+                figures(new Key(played(option), years, stride))
+                    .map(after -> MarginYears.following(before.firstOf(stride, years), after, years)));
   }
 
   /** Years in the chains of the compared plants. */
@@ -69,14 +73,13 @@ final class LifeYears {
     return playedAnew;
   }
 
-  private Optional<Figures> figures(Plant plant, int years) {
-    Key key = key(plant, years);
+  private Optional<Figures> figures(Key key) {
     Figures known = known(key);
     if (known != null) {
       return Optional.of(known);
     }
-    boolean isCompared = compared.containsKey(key(plant, Key.ALONE));
-    Optional<Figures> played = years == Key.ALONE ? alone(plant) : chains(plant, years, isCompared);
+    boolean isCompared = compared.containsKey(alone(key.plant()));
+    Optional<Figures> played = key.years() == Key.ALONE ? replications(key.plant()) : chains(key, isCompared);
     played.ifPresent(figures -> keep(isCompared ? compared : lately, key, figures));
     return played;
   }
@@ -85,14 +88,15 @@ final class LifeYears {
     return compared.getOrDefault(key, lately.get(key));
   }
 
-  private Optional<Figures> alone(Plant plant) {
+  private Optional<Figures> replications(Plant plant) {
     plays.expect(count);
     return plays.whole(Stage.of(plant), count);
   }
 
-  private Optional<Figures> chains(Plant plant, int years, boolean isCompared) {
-    Optional<Figures> alone = Optional.ofNullable(known(key(plant, Key.ALONE)));
-    Chains chains = new Chains(Stage.of(plant), years, count, alone);
+  private Optional<Figures> chains(Key key, boolean isCompared) {
+    Optional<Figures> alone = Optional.ofNullable(known(alone(key.plant())));
+    Chains chains =
+        new Chains(Stage.of(key.plant()), key.years(), key.stride(), lives.chains(key.stride()), alone);
     Optional<Figures> played = plays.chained(chains);
     if (isCompared) {
       inChains += chains.years();
@@ -108,26 +112,28 @@ final class LifeYears {
     where.put(key, figures);
   }
 
+  private static Key alone(Plant plant) {
+    return new Key(played(plant), Key.ALONE, Key.ALONE);
+  }
+
   /** Neither options nor plans have a part in what is played. */
-  private static Key key(Plant p, int years) {
-    Plant without =
-        new Plant(
-            p.name(),
-            p.calendar(),
-            p.components(),
-            p.crops(),
-            p.machines(),
-            p.products(),
-            p.packages(),
-            p.lines(),
-            p.season(),
-            p.crews(),
-            p.resources(),
-            p.yard(),
-            p.deliveries(),
-            p.money(),
-            List.of(),
-            List.of());
-    return new Key(without, years);
+  private static Plant played(Plant p) {
+    return new Plant(
+        p.name(),
+        p.calendar(),
+        p.components(),
+        p.crops(),
+        p.machines(),
+        p.products(),
+        p.packages(),
+        p.lines(),
+        p.season(),
+        p.crews(),
+        p.resources(),
+        p.yard(),
+        p.deliveries(),
+        p.money(),
+        List.of(),
+        List.of());
   }
 }

@@ -22,6 +22,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -293,7 +294,7 @@ class CompareTest {
   void theChanceOfPaybackIsThatWithinTheTimeAskedFor() throws IOException {
     Source source = small("  overhead: 90000 USD/yr", "  overhead: 90000 USD/yr", LESS_OVERHEAD.replace("30000", "5000"));
     for (double within : new double[] {2, 2.5}) {
-      CompareAsk ask = new CompareAsk(List.of("less_overhead"), OptionalDouble.of(within), false, Optional.empty(), List.of(), Optional.empty());
+      CompareAsk ask = new CompareAsk(List.of("less_overhead"), OptionalDouble.of(within), OptionalInt.empty(), false, Optional.empty(), List.of(), Optional.empty());
       CompareAnswer answer = played(new Compare(source, Chosen.base(), ask, Studied.effort(5, 2)));
       assertThat(answer.worth("less_overhead", Quantity.SIMPLE_PAYBACK).orElseThrow().mean())
           .isBetween(2.01, 2.49);

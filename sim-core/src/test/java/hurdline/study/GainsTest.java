@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class GainsTest {
@@ -19,7 +20,7 @@ class GainsTest {
   private static final String FED = "mass.stalk.fed";
 
   private static CompareAnswer asked(Path file, int replications, int threads, String... among) {
-    CompareAsk ask = new CompareAsk(List.of(among), OptionalDouble.empty(), true, Optional.empty(), List.of(), Optional.empty());
+    CompareAsk ask = new CompareAsk(List.of(among), OptionalDouble.empty(), OptionalInt.empty(), true, Optional.empty(), List.of(), Optional.empty());
     return new Compare(
             Studied.source(file), Chosen.base(), ask, Studied.effort(replications, threads))
         .play((done, of) -> {}, () -> false)
@@ -109,7 +110,7 @@ class GainsTest {
   @Test
   void stoppedInBetweenItHasWhatIsWhole() {
     int[] plays = {0};
-    CompareAsk ask = new CompareAsk(List.of("second_spout"), OptionalDouble.empty(), true, Optional.empty(), List.of(), Optional.empty());
+    CompareAsk ask = new CompareAsk(List.of("second_spout"), OptionalDouble.empty(), OptionalInt.empty(), true, Optional.empty(), List.of(), Optional.empty());
     CompareAnswer answer =
         new Compare(Studied.source(SMALL), Chosen.base(), ask, Studied.effort(3, 1))
             .play((done, of) -> plays[0] = done, () -> plays[0] >= 11)

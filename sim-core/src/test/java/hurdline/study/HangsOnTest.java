@@ -17,6 +17,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** On what the worth of an option hangs, and where it is nothing. */
@@ -37,7 +38,7 @@ class HangsOnTest {
   private static Compare asked(Optional<List<Swing>> tornado, String... keys) throws IOException {
     CompareAsk ask =
         new CompareAsk(
-            List.of("less_overhead"), OptionalDouble.empty(), false, tornado, Arrays.asList(keys), Optional.empty());
+            List.of("less_overhead"), OptionalDouble.empty(), OptionalInt.empty(), false, tornado, Arrays.asList(keys), Optional.empty());
     return new Compare(source(), Chosen.base(), ask, Studied.effort(3, 2));
   }
 

@@ -11,6 +11,7 @@ import hurdline.plant.yaml.PlantFile;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
@@ -37,8 +38,9 @@ class LivesInChainsTest {
         money: {currency: USD, crops: {stalk: 20 USD/t}, discount: 0 %%/yr}
         options:
           faster: {cost: 100 USD, life: 3 yr, with: {lines: {stalk_line: {steps: {feeder: {rate: %s}}}}}}
+          hired: {cost: 100 USD, life: 2 yr, with: {lines: {stalk_line: {steps: {feeder: {rate: %s}}}}}}
         """
-            .formatted(rate, onHand, every, faster);
+            .formatted(rate, onHand, every, faster, faster);
     PlantFile file = PlantFile.of("day.yaml", text);
     return new Source(file.variants(), "day.yaml", file.contentHash(), "0", file.warnings());
   }
@@ -86,6 +88,35 @@ class LivesInChainsTest {
     assertThat(value(answer)).isCloseTo(30 * (14 + 4 + 4) - 100, within(1e-6));
   }
 
+  /** The shorter lives are the first years of the longer ones' chains, so the base has one set of chains. */
+  @Test
+  void optionsOfUnlikeLivesShareTheYearsOfTheBase() {
+    AtomicInteger plays = new AtomicInteger();
+    CompareAnswer answer =
+        new Compare(
+                day("2 t/h", "5 t/h", "", "1 h"), Chosen.base(), CompareAsk.of("faster", "hired"), Studied.effort(9, 2))
+            .play((done, of) -> plays.set(done), () -> false)
+            .orElseThrow();
+    assertThat(value(answer)).isCloseTo(440, within(1e-6));
+    assertThat(answer.worth("hired", Quantity.NET_PRESENT_VALUE).orElseThrow().mean()).isCloseTo(320, within(1e-6));
+    assertThat(plays.get()).as("three plants alone; three chains of 3, 3 and 2 years").isEqualTo(3 * 9 + 3 * (3 + 3 + 2));
+    assertThat(yearsOfALife(answer)).contains("Of 24 years in chains 9 were played anew");
+  }
+
+  @Test
+  void asManyLivesArePlayedAsAreAskedFor() {
+    CompareAsk ask =
+        new CompareAsk(
+            List.of("faster"), OptionalDouble.empty(), OptionalInt.of(5), false, Optional.empty(), List.of(), Optional.empty());
+    CompareAnswer answer =
+        new Compare(day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}"), Chosen.base(), ask, Studied.effort(7, 2))
+            .play((done, of) -> {}, () -> false)
+            .orElseThrow();
+    assertThat(answer.lives()).hasSize(5);
+    assertThat(answer.lives()).extracting(LifeRow::netPresentValue).doesNotHaveDuplicates();
+    assertThat(yearsOfALife(answer)).contains("Lives are as many as were asked for.");
+  }
+
   @Test
   void theAnswerDoesNotHangOnThreads() {
     Source source = day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}");
@@ -98,7 +129,7 @@ class LivesInChainsTest {
                         .orElseThrow()
                         .lives())
             .toList();
-    assertThat(lives.get(0)).hasSize(6).isEqualTo(lives.get(1));
+    assertThat(lives.get(0)).hasSize(3).isEqualTo(lives.get(1));
   }
 
   /** Where nothing is left over lives are made of the replications as they are, and nothing is played besides. */
@@ -136,7 +167,7 @@ class LivesInChainsTest {
   void theBreakEvenIsOfYearsThatFollowEachOther() {
     CompareAsk ask =
         new CompareAsk(
-            List.of("faster"), OptionalDouble.empty(), false, Optional.empty(), List.of("money.crops.stalk"), Optional.empty());
+            List.of("faster"), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(), List.of("money.crops.stalk"), Optional.empty());
     CompareAnswer answer =
         new Compare(day("2 t/h", "5 t/h", "", "1 h"), Chosen.base(), ask, Studied.effort(3, 2))
             .play((done, of) -> {}, () -> false)

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class SelectingTest {
@@ -18,7 +19,7 @@ class SelectingTest {
   private static CompareAnswer asked(Zone zone, int replications, int threads) {
     CompareAsk ask =
         new CompareAsk(
-            List.of(), OptionalDouble.empty(), false, Optional.empty(), List.of(), Optional.of(zone));
+            List.of(), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(), List.of(), Optional.of(zone));
     return new Compare(
             Studied.source(SMALL), Chosen.base(), ask, Studied.effort(replications, threads))
         .play((done, of) -> {}, () -> false)
