@@ -29,7 +29,9 @@ import picocli.CommandLine;
       "  hurdline yard my-plant.yaml",
       "        how big must the yard be, to overflow in at most a season in 20?",
       "  hurdline yard my-plant.yaml --overflow 10%% --replications 100",
-      "        at most one in ten, and closer intervals"
+      "        at most one in ten, and closer intervals",
+      "  hurdline yard my-plant.yaml --until yard.stalk.peak:2%%",
+      "        until the mean peak without limit is known to 2 %%"
     })
 final class YardVerb implements Callable<Integer> {
   private final Setting setting;
@@ -57,9 +59,6 @@ final class YardVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Effort effort = flags.effort();
-    if (effort.until().isPresent()) {
-      throw new CallException("--until is not there for yard; expected --replications N");
-    }
     if (vary.isGiven()) {
       return varied(effort);
     }
@@ -72,6 +71,7 @@ final class YardVerb implements Callable<Integer> {
   }
 
   private int varied(Effort effort) throws IOException {
+    vary.refuseAim(effort);
     vary.refuse("--overflow", yard.isOverflowGiven());
     vary.refuse("--acres", yard.ask().acres().isPresent());
     vary.refuse("--gain", yard.ask().gain());

@@ -143,6 +143,13 @@ final class YardAnswers {
         new ArrayList<>(
             new Assumptions(source, chosen, effort, stage, unlimited.figures(), new Goal(effort))
                 .notes(stopped));
+    if (effort.until().isPresent()) {
+      notes.add(
+          new Note(
+              "Aim",
+              "The aim is for the plant with a yard without limit, and every other plant is played as"
+                  + " often; what is known of their measures may be more or less."));
+    }
     notes.addAll(new YardNotes(yard, ask, unlimited.figures().count()).notes());
     return notes;
   }

@@ -18,7 +18,7 @@ import java.util.function.BooleanSupplier;
  */
 public final class YardSizing {
   /** Plants that are played besides the sizes of the curve: without limit, as it stands, and tries around the answer. */
-  private static final int BESIDES = 4;
+  private static final int BESIDES = 3;
 
   private final Source source;
   private final Chosen chosen;
@@ -55,28 +55,38 @@ public final class YardSizing {
 
   /** How often a calendar is played in all, about. */
   public int plays() {
+    return new Goal(effort).first() * (1 + others());
+  }
+
+  /** How many plants are played besides the one without limit, about. */
+  private int others() {
     int sizes = YardCurve.sizes(0, 1_000).length;
     int acres = acreage.isPresent() ? Acreage.plants() : 0;
-    return effort.replications() * (BESIDES + sizes + acres + mores.size());
+    return BESIDES + sizes + acres + mores.size();
   }
 
   /**
-   * Plays the yards.
+   * Plays the yards: the one without limit as often as was asked for or its aim needs, all others as often as it.
    *
    * @param progress told of all plays together, never two at once
    * @param stop asked now and then whether to finish early
    * @return what the finished replications say; empty if there was no time for any
+   * @throws hurdline.plant.ProblemsException if the aim names no measure of the plant
    */
   public Optional<YardAnswer> play(Run.Progress progress, BooleanSupplier stop) {
     Plays plays = new Plays(effort, progress, stop);
-    plays.expect(plays());
+    int first = new Goal(effort).first();
+    plays.expect(first * others());
     Stage free = changed(yard.withoutLimit());
     Gathered unlimited = new Gathered();
-    plays.play(free, 0, effort.replications(), Gathered.filling(unlimited));
-    int count = unlimited.figures().count(); // fewer if stop was asked for; all other plants are played as often
+    Rounds.Played played =
+        new Rounds(List.of(free), effort)
+            .play(plays, List.of(unlimited.figures()), List.of(Gathered.filling(unlimited)));
+    int count = unlimited.figures().count(); // fewer if stop was asked for
     if (count == 0) {
       return Optional.empty();
     }
+    plays.expect((count - first) * others());
     YardMoney money = new YardMoney(yard);
     YardCurve curve =
         new YardCurve(yard, money, bales -> plays.whole(changed(yard.sized(bales)), count));
@@ -91,7 +101,7 @@ public final class YardSizing {
         });
     YardAnswer.Land land = acreage.map(Acreage::play).orElse(YardAnswer.Land.none());
     List<GainRow> gains = gains(free, unlimited.figures(), plays);
-    boolean stopped = count < effort.replications() || plays.isStopAsked();
+    boolean stopped = played.stopped() || plays.isStopAsked();
     return Optional.of(
         new YardAnswers(source, chosen, effort, ask, stage, free, yard, unlimited, base, curve)
             .answer(

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import hurdline.answer.CapacityRow;
 import hurdline.answer.PeakRow;
 import hurdline.answer.Samples;
+import hurdline.answer.SummaryRow;
 import hurdline.answer.YardAnswer;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
@@ -228,6 +229,27 @@ class YardSizingTest {
             new YardAsk(Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
     assertThat(answer.land().low95()).isNaN();
     assertThat(answer.land().high95()).isGreaterThan(answer.land().times());
+  }
+
+  @Test
+  void anAimIsForTheYardWithoutLimitAndAllSizesArePlayedAsOften() {
+    Aim aim = new Aim("yard.stalk.peak", 0.03, true, "yard.stalk.peak:3%");
+    YardAnswer answer = played(trucks(), new Effort(10, Optional.of(aim), 1, 2, Optional.empty()), 0.2);
+    SummaryRow peak = answer.find(YardAnswer.noLimit(), "yard.stalk.peak").orElseThrow();
+    assertThat((peak.high95() - peak.low95()) / 2).isLessThanOrEqualTo(0.03 * peak.mean());
+    assertThat(answer.header().replications()).isGreaterThan(10).isEqualTo(peak.replications());
+    assertThat(answer.find("base", "yard.stalk.peak").orElseThrow().replications()).isEqualTo(peak.replications());
+    assertThat(answer.header().stopped()).isFalse();
+  }
+
+  @Test
+  void anAimForNoMeasureIsToldWithTheNearestWord() {
+    Aim aim = new Aim("yard.stalk.peek", 0.03, true, "yard.stalk.peek:3%");
+    Effort effort = new Effort(10, Optional.of(aim), 1, 2, Optional.empty());
+    assertThatThrownBy(() -> played(trucks(), effort, 0.2))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageContaining("yard.stalk.peek:3%")
+        .hasMessageContaining("yard.stalk.peak");
   }
 
   @Test
