@@ -22,7 +22,7 @@ final class EffortFlags {
       description =
           "Goes on until the 95 %% interval of a measure is known to plus or minus an aim: 2%% of"
               + " its mean, or 500t. Where plants are compared: until that of each difference is, 2%%"
-              + " being of the base's mean; of a yard, until that of the yard without limit is.")
+              + " being of the base's mean. A yard asks the yard without limit.")
   private Aim until;
 
   @CommandLine.Option(
