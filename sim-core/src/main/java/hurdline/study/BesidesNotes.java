@@ -38,7 +38,8 @@ final class BesidesNotes {
     return new Note(
         "What the worth hangs on",
         "One input at a time is put to either end, in base and option alike, all others as they are,"
-            + " and both plants are played again on the same chance. Inputs that move together in"
+            + " on the same chance; where only prices change the same plays are priced anew, else both"
+            + " plants are played again. Inputs that move together in"
             + " truth are not moved together here. The values are means over the replications.");
   }
 

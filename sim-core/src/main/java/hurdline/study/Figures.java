@@ -50,6 +50,16 @@ final class Figures {
     return balesLeft.stream().anyMatch(left -> left > 0);
   }
 
+  /** Other measures of the same replications, [replication][column]. */
+  Figures with(List<Outcome.Column> others, double[][] rows) {
+    Figures figures = new Figures();
+    for (double[] row : rows) {
+      figures.add(others, row);
+    }
+    figures.balesLeft.addAll(balesLeft);
+    return figures;
+  }
+
   /** Of groups of so many, the first few of each. */
   Figures firstOf(int group, int few) {
     if (group == few) {

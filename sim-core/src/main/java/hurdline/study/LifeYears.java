@@ -6,11 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The years of which lives are made, for a base and an option on the same chance. Where neither leaves crop over each
- * replication is a year that stands alone; else years follow each other in chains. A plant that has been played is not played
- * again.
+ * replication is a year that stands alone; else years follow each other in chains. A plant that has been played, be it at other
+ * prices, is not played again.
  */
 final class LifeYears {
   private static final int KEPT = 16;
@@ -74,9 +75,9 @@ final class LifeYears {
   }
 
   private Optional<Figures> figures(Key key) {
-    Figures known = known(key);
-    if (known != null) {
-      return Optional.of(known);
+    Optional<Figures> known = Optional.ofNullable(known(key)).or(() -> priced(key));
+    if (known.isPresent()) {
+      return known;
     }
     boolean isCompared = compared.containsKey(alone(key.plant()));
     Optional<Figures> played = key.years() == Key.ALONE ? replications(key.plant()) : chains(key, isCompared);
@@ -86,6 +87,14 @@ final class LifeYears {
 
   private Figures known(Key key) {
     return compared.getOrDefault(key, lately.get(key));
+  }
+
+  private Optional<Figures> priced(Key key) {
+    return Stream.of(compared, lately)
+        .flatMap(where -> where.entrySet().stream())
+        .filter(of -> of.getKey().years() == key.years() && of.getKey().stride() == key.stride())
+        .flatMap(of -> OtherPrices.of(of.getValue(), of.getKey().plant(), key.plant()).stream())
+        .findFirst();
   }
 
   private Optional<Figures> replications(Plant plant) {

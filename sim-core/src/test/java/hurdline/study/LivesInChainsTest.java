@@ -165,14 +165,37 @@ class LivesInChainsTest {
   /** Asked at what price of stalk the option is worth nothing, the years follow each other there too. */
   @Test
   void theBreakEvenIsOfYearsThatFollowEachOther() {
-    CompareAsk ask =
-        new CompareAsk(
-            List.of("faster"), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(), List.of("money.crops.stalk"), Optional.empty());
-    CompareAnswer answer =
-        new Compare(day("2 t/h", "5 t/h", "", "1 h"), Chosen.base(), ask, Studied.effort(3, 2))
-            .play((done, of) -> {}, () -> false)
-            .orElseThrow();
+    AtomicInteger plays = new AtomicInteger();
+    CompareAnswer answer = hangsOn(day("2 t/h", "5 t/h", "", "1 h"), "money.crops.stalk", plays);
     double price = answer.further().breakEven().get(0).value();
     assertThat((50 - price) * 18 - 100).as("18 t more are fed in three years").isCloseTo(0, within(0.1));
+    assertThat(plays.get()).as("no more than the comparison itself").isEqualTo(2 * 3 + 2 * 3);
+  }
+
+  private static CompareAnswer hangsOn(Source source, String key, AtomicInteger plays) {
+    CompareAsk ask =
+        new CompareAsk(
+            List.of("faster"),
+            OptionalDouble.empty(),
+            OptionalInt.empty(),
+            false,
+            Optional.of(List.of(Swing.around(key, 0.2))),
+            List.of(key),
+            Optional.empty());
+    return new Compare(source, Chosen.base(), ask, Studied.effort(3, 2))
+        .play((done, of) -> plays.set(done), () -> false)
+        .orElseThrow();
+  }
+
+  /** Whatever is asked about an option's worth begins from the worth that is told of it. */
+  @Test
+  void allThatIsSaidOfAWorthIsOfTheSameLives() {
+    for (String key : List.of("money.crops.stalk", "lines.stalk_line.steps.feeder.rate")) {
+      CompareAnswer answer =
+          hangsOn(day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}"), key, new AtomicInteger());
+      double worth = value(answer);
+      assertThat(answer.further().tornado().get(0).netPresentValue()).isEqualTo(worth);
+      assertThat(answer.further().breakEven().get(0).netPresentValue()).isEqualTo(worth);
+    }
   }
 }

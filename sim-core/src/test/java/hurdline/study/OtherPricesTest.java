@@ -1,0 +1,90 @@
+package hurdline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hurdline.measure.Measure;
+import hurdline.plant.Change;
+import hurdline.plant.Plant;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Plays priced anew, set beside plays at those prices. */
+class OtherPricesTest {
+  private static final int COUNT = 1;
+  private static final Source EXAMPLE = Studied.source(Studied.EXAMPLE);
+
+  private static Plant base;
+  private static Figures atBase;
+
+  @BeforeAll
+  static void play() {
+    base = EXAMPLE.variants().with();
+    atBase = played(base);
+  }
+
+  private static Plant with(String key, String value) {
+    return EXAMPLE.variants().with(new Change.Value(key, value));
+  }
+
+  private static Figures played(Plant plant) {
+    return new Plays(Studied.effort(COUNT, 1), (done, of) -> {}, () -> false).whole(Stage.of(plant), COUNT).orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "products.*.price, x0.8",
+    "products.trash.price, x1.2",
+    "money.crops.stalk, x1.2",
+    "money.electricity.*, x0.8",
+    "money.electricity.demand, x1.2",
+    "money.electricity.energy, 0 USD/kWh",
+    "money.wage, x1.2",
+    "money.overhead, 300000 USD/yr"
+  })
+  void amountsAtOtherPricesAreThoseThatAPlayGives(String key, String value) {
+    Plant dearer = with(key, value);
+    Figures priced = OtherPrices.of(atBase, base, dearer).orElseThrow();
+    Figures played = played(dearer);
+    assertThat(priced.columns()).hasSize(9);
+    double moved = 0;
+    for (int at = 0; at < priced.columns().size(); at++) {
+      String measure = priced.columns().get(at).name();
+      for (int one = 0; one < COUNT; one++) {
+        double is = priced.series(measure)[one];
+        assertThat(is).as(measure).isCloseTo(played.series(measure)[one], within(1e-9 * Math.abs(is) + 1e-6));
+        moved += Math.abs(is - atBase.series(measure)[one]);
+      }
+    }
+    assertThat(moved).as("the price matters").isGreaterThan(100);
+  }
+
+  @Test
+  void whatIsNoPriceOrHadNoneIsPlayed() {
+    for (List<String> change :
+        List.of(
+            List.of("machines.mill.power", "50 hp"),
+            List.of("products.dust.price", "5 USD/ton"),
+            List.of("money.paid_at.stalk", "14 %"))) {
+      assertThat(OtherPrices.of(atBase, base, with(change.get(0), change.get(1)))).as(change.get(0)).isEmpty();
+    }
+    assertThat(OtherPrices.of(atBase, base, with("money.discount", "5 %/yr"))).isPresent();
+  }
+
+  /** A price of an order's own does not move with the product's. */
+  @Test
+  void aProductWithAnOrderAtItsOwnPriceIsPlayed() {
+    Change order = new Change.Value("products.fine_hurd.orders.0.price", "500 USD/ton");
+    Plant ordered = EXAMPLE.variants().with(order);
+    Figures played = played(ordered);
+    Plant dearer = EXAMPLE.variants().with(order, new Change.Value("products.fine_hurd.price", "x1.1"));
+    assertThat(OtherPrices.of(played, ordered, dearer)).isEmpty();
+    Plant other = EXAMPLE.variants().with(order, new Change.Value("products.medium_hurd.price", "x1.1"));
+    Optional<Figures> priced = OtherPrices.of(played, ordered, other);
+    assertThat(priced.orElseThrow().mean(Measure.MONEY_REVENUE.of())).isGreaterThan(played.mean(Measure.MONEY_REVENUE.of()));
+  }
+}
