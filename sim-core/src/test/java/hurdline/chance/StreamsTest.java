@@ -3,6 +3,7 @@ package hurdline.chance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hurdline.outside.Autocorrelation;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
@@ -80,6 +81,17 @@ class StreamsTest {
   void theTestOfIndependenceSeesASourceThatIsUsedTwice() {
     Streams streams = new Streams(SEED);
     assertThat(likelihood(streams.of(1, "a"), streams.of(1, "a"))).isLessThan(1e-9);
+  }
+
+  /** Of independent numbers the autocorrelation has standard deviation 1/√n: beyond 4 of them, one seed in 16,000. */
+  @Test
+  void neighboursInAStreamHangTogetherInNothing() {
+    int n = 100_000;
+    Stream stream = new Streams(SEED).of(1, "a");
+    double[] numbers = IntStream.range(0, n).mapToDouble(i -> stream.next()).toArray();
+    double[] sums = IntStream.range(1, n).mapToDouble(i -> numbers[i] + 0.02 * numbers[i - 1]).toArray();
+    assertThat(Autocorrelation.ofNeighbours(numbers)).isBetween(-4 / Math.sqrt(n), 4 / Math.sqrt(n));
+    assertThat(Autocorrelation.ofNeighbours(sums)).as("a fiftieth of the last in the next").isGreaterThan(4 / Math.sqrt(n));
   }
 
   private static double likelihood(Stream a, Stream b) {

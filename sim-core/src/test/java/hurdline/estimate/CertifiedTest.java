@@ -3,6 +3,7 @@ package hurdline.estimate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hurdline.outside.Autocorrelation;
 import hurdline.outside.Outside;
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -21,6 +22,15 @@ class CertifiedTest {
     assertThat(summary.mean()).isCloseTo(outside.number("mean"), within(1e-14 * Math.abs(outside.number("mean"))));
     double sd = outside.number("sd");
     assertThat(summary.sd()).isCloseTo(sd, within(outside.number("tolerance.relative") * sd));
+  }
+
+  /** The program works out no autocorrelation; tests that ask whether draws and replications hang together use this one. */
+  @ParameterizedTest
+  @ValueSource(strings = {"nist-lew", "nist-mavro", "nist-michelso"})
+  void measuredDataSetsGiveTheirCertifiedAutocorrelation(String name) {
+    Outside outside = Outside.of(name);
+    double certified = outside.number("autocorrelation");
+    assertThat(Autocorrelation.ofNeighbours(outside.numbers("values"))).isCloseTo(certified, within(outside.number("tolerance.relative")));
   }
 
   /**

@@ -68,8 +68,8 @@ class OutsideProofTest {
         at,
         "Two machines and a bin, stops by the calendar",
         "Machines fail whether or not they work: D. Mitra, \"Stochastic theory of a fluid model of producers and consumers coupled "
-            + "by a buffer\", *Advances in Applied Probability* 20(3), 1988, pages 646-676 (model; solved by matrix exponentials "
-            + "in place of his spectral expansion).");
+            + "by a buffer\", *Advances in Applied Probability* 20(3), 1988, pages 646-676 (model; solved by matrix exponentials, "
+            + "with which his spectral expansion in `SpectralBin` agrees to nine digits).");
     for (double holdsT : new double[] {0.001, 0.2, 2, 20}) {
       judge(at, new TwoMachines("calendar", 1, TEN, TEN, holdsT));
       judge(at, new TwoMachines("calendar", 1, TEN, EIGHT, holdsT));
@@ -177,6 +177,28 @@ class OutsideProofTest {
     }
     Row joint = TABLE.add(at, new Row("mass fed and starts jointly (at least)", "%", 95, held.jointPercent(), error));
     assertThat(joint.errorsOff()).as(joint.toString()).isGreaterThan(-3);
+  }
+
+  @Test
+  void linesWithoutBins() {
+    int at = 17;
+    TABLE.section(
+        at,
+        "Lines without bins",
+        "Machines in a row, each down 30 min after 10 h, both exponential, the line at 4 t/h. Counted on work the stops add up, 1 / (1 + n·0.05) of "
+            + "the hours (J. A. Buzacott, *International Journal of Production Research* 5, 1967, pages 183-200, from memory); by the calendar "
+            + "machines fail while another stands, and their shares of hours up multiply, (1 / 1.05)ⁿ.");
+    for (int machines : new int[] {2, 5, 10}) {
+      inARow(at, machines, "worked", "{exponential: {mean: 40 t}}", 1 / (1 + machines * 0.05));
+      inARow(at, machines, "calendar", "{exponential: {mean: 10 h}}", Math.pow(1.05, -machines));
+    }
+  }
+
+  private static void inARow(int at, int machines, String counted, String every, double up) {
+    UnbufferedLine line = new UnbufferedLine(machines, counted, every, "{exponential: {mean: 30 min}}", 365);
+    Repeats repeats = new Repeats(line.plant(), SEED + 1000L * at + TABLE.rows(at), 24);
+    String says = machines + " machines, stops " + (counted.equals("worked") ? "counted on work" : "by the calendar") + ": throughput";
+    judge(at, row(says, "t/h", UnbufferedLine.T_PER_H * up, scaled(repeats.of("mass.stalk.fed"), 1 / repeats.hours)));
   }
 
   private static Row row(String claim, String unit, double reference, double[] each) {

@@ -2,6 +2,7 @@ package hurdline.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.outside.Autocorrelation;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -33,6 +34,8 @@ class OutsideTest {
             .of("machine.m1.stop.fault.count");
     assertThat(errorsOff(starts, 2.4 - 0.25 + Math.exp(-9.6) / 4)).isLessThan(ERRORS);
     assertThat(errorsOff(starts, 2.4)).as("T over the mean").isGreaterThan(ERRORS);
+    double together = Autocorrelation.ofNeighbours(starts); // of independent ones, standard deviation 1/√n
+    assertThat(Math.abs(together)).as("one replication and the next").isLessThan(ERRORS / Math.sqrt(starts.length));
   }
 
   @Test

@@ -23,7 +23,7 @@ import java.util.regex.Pattern;
 final class ProofTable {
   static final ProofTable PAGE = new ProofTable();
 
-  private static final int SECTIONS = 16;
+  private static final int SECTIONS = 17;
   private static final String SIMULATED = "standard errors";
   private static final String WORKED_OUT = "last digits";
   private static final String MEASURED = "percent";

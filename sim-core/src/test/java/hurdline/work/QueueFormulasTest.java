@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
  * W = λ·E[S²] / (2(1 − λ·E[S])): a Poisson stream of rate λ, service times S of any kind, one server, first come first served;
  * several loaders against Erlang's.
  *
- * <p>Judged by the spread over replications (a two-sided t-test at 1e-6, so at most 7e-6 false alarms for this class);
+ * <p>Judged by the spread over replications (a two-sided t-test at 1e-6, so at most 9e-6 false alarms for this class);
  * each replication starts empty, which costs well below 1 % of the mean and is far inside what the test can see.
  *
  * @see "Kleinrock, Queueing Systems, Volume 1: Theory (1975), section 5.6 (from memory)"
@@ -54,6 +54,22 @@ class QueueFormulasTest {
       double apart = QueuePlants.manyServersWait(loaders * everyMin, UNLOAD_MIN, 1);
       assertThat(tellsApart(waits, apart)).as("a queue before each must be seen").isTrue();
     }
+  }
+
+  /**
+   * Loads that are weighed in and out on one scale come to it twice as often, and scale and loader wait each as if alone.
+   *
+   * @see "J. R. Jackson, Networks of waiting lines, Operations Research 5 (1957), pages 518-521 (from memory)"
+   */
+  @Test
+  void scaleAndLoaderOneAfterTheOtherWaitAsIfAlone() {
+    Repeats repeats = new Repeats(QueuePlants.weighedLoads(8, 2.4, 6, 1), 48, REPLICATIONS);
+    double[] scale = repeats.of("resource.scale.wait.mean");
+    assertThat(tellsApart(scale, QueuePlants.oneServerWait(4, 2.4, 2 * 2.4 * 2.4))).isFalse();
+    assertThat(tellsApart(scale, QueuePlants.oneServerWait(8, 2.4, 2 * 2.4 * 2.4))).as("weighed once").isTrue();
+    double[] loader = repeats.of("resource.loader.wait.mean");
+    assertThat(tellsApart(loader, QueuePlants.manyServersWait(8, 6, 1))).isFalse();
+    assertThat(tellsApart(loader, QueuePlants.manyServersWait(8, 6.6, 1))).as("a tenth longer").isTrue();
   }
 
   @Test

@@ -21,6 +21,21 @@ final class QueuePlants {
             .formatted(loaders, everyMin, unload));
   }
 
+  /** A year of loads that are weighed in and out on one scale, with a loader between, all times exponential. */
+  static Plant weighedLoads(double everyMin, double weighMin, double unloadMin, int loaders) {
+    return year(
+        """
+        resources: {scale: {count: 1}, loader: {count: %d}}
+        yard: {places: {barn: {holds: 999999 bales}}}
+        deliveries:
+          stalk:
+            loads: {every: {exponential: {mean: %s min}}, bales: 1}
+            weigh: {lasts: {exponential: {mean: %s min}}, needs: scale}
+            unload: {lasts: {exponential: {mean: %s min}}, needs: loader}
+        """
+            .formatted(loaders, everyMin, weighMin, unloadMin));
+  }
+
   /** A year of trucks on their rounds: drive, scale, loader, scale, drive; exponential at scale and loader. */
   static Plant trucks(int trucks, String drive, double weighMin, double unloadMin) {
     return year(

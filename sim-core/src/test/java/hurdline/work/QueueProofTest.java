@@ -55,10 +55,11 @@ class QueueProofTest {
     int at = 8;
     TABLE.section(
         at,
-        "Loads that wait for a loader",
+        "Loads that wait at the scale and for a loader",
         "Poisson arrivals, first come first served, a year from an empty start. One loader: W = λ·E[S²]/(2(1 − λ·E[S])) (Pollaczek and "
             + "Khinchine; L. Kleinrock, *Queueing Systems*, volume 1, 1975, section 5.6). Several: A. K. Erlang's delay formula (1917; D. "
-            + "Gross and C. M. Harris, *Fundamentals of Queueing Theory*, 1985, section 2.3). All from memory.");
+            + "Gross and C. M. Harris, *Fundamentals of Queueing Theory*, 1985, section 2.3). Scale and loader one after "
+            + "the other wait each as if alone (J. R. Jackson, *Operations Research* 5, 1957, pages 518-521). All from memory.");
     double twice = 2 * UNLOAD_MIN * UNLOAD_MIN;
     oneLoader(at, "exponential", "{exponential: {mean: 6 min}}", twice);
     oneLoader(at, "fixed", "6 min", UNLOAD_MIN * UNLOAD_MIN);
@@ -69,6 +70,21 @@ class QueueProofTest {
       String says = loaders + " loaders, 75 % busy, exponential: ";
       waits(at, says, plant, QueuePlants.manyServersWait(everyMin, UNLOAD_MIN, loaders), 75);
     }
+    for (int loaders : new int[] {1, 2}) {
+      weighed(at, loaders);
+    }
+  }
+
+  /** In and out on one scale, a load every 8 min: it comes to the scale as a stream of twice that rate. */
+  private static void weighed(int at, int loaders) {
+    double unloadMin = 6 * loaders;
+    Plant plant = QueuePlants.weighedLoads(8, 2.4, unloadMin, loaders);
+    Repeats repeats = new Repeats(plant, SEED + 100 * TABLE.rows(at), REPLICATIONS);
+    String says = "weighed in and out, then " + loaders + (loaders == 1 ? " loader" : " loaders") + ": mean wait ";
+    double scaleMin = QueuePlants.oneServerWait(4, 2.4, 2 * 2.4 * 2.4);
+    judge(at, row(says + "at the scale", "min", scaleMin, repeats.of("resource.scale.wait.mean")));
+    double loaderMin = QueuePlants.manyServersWait(8, unloadMin, loaders);
+    judge(at, row(says + "for the loader", "min", loaderMin, repeats.of("resource.loader.wait.mean")));
   }
 
   private static void oneLoader(int at, String shape, String unload, double secondMoment) {

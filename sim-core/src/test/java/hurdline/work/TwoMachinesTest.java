@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Two machines and a bin against the exact solution of {@link FluidBin}, which is itself held to its known limits.
@@ -47,6 +49,17 @@ class TwoMachinesTest {
       assertThat(line.turned().reference()[0]).isCloseTo(line.reference()[0], within(1e-9));
       assertThat(line.turned().reference()[1]).isCloseTo(3 - line.reference()[1], within(1e-9));
     }
+  }
+
+  /** Mitra's way to the same law by eigenvectors, which shares nothing with the matrix exponentials but the model. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.01, 0.2, 1, 3})
+  void stopsByTheCalendarHaveTheSameThroughputByEigenvectors(double holdsT) {
+    TwoMachines faster = line("calendar", 1, QUICK, SLOW, holdsT);
+    assertThat(faster.reference()[0]).isCloseTo(new SpectralBin(faster).throughput(), within(1e-9));
+    TwoMachines slower = line("calendar", 1, SLOW.withRepair(11), QUICK, holdsT);
+    assertThat(slower.reference()[0]).isCloseTo(new SpectralBin(slower).throughput(), within(1e-9));
+    assertThat(slower.reference()[0]).isNotCloseTo(faster.reference()[0], within(1e-3));
   }
 
   @Test
