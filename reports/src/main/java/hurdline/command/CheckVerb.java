@@ -62,7 +62,8 @@ final class CheckVerb implements Callable<Integer> {
     }
     if (!shown.quiet()) {
       new PaperWords(answer, wording)
-          .lines()
+          .lines().stream()
+          .flatMap(line -> Column.broken(line).stream())
           .forEach(shown.json() ? setting.err()::println : setting.out()::println);
     }
     answer.warnings().forEach(warning -> setting.err().println("warning: " + warning));

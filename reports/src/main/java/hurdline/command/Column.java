@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * Lines broken at 80 columns. What goes on under a line stands where its text began: behind the
- * label of an indented line, else two columns in.
+ * label of an indented line, else two columns further in.
  */
 final class Column {
   private static final int WIDTH = 80;
@@ -29,15 +29,26 @@ final class Column {
     return lines;
   }
 
-  /** Behind the last comma or semicolon that has not much room behind it, else at the last blank. */
+  /** Behind the last comma or semicolon that has not much room behind it, else where it hurts least. */
   private static int gap(String text, int indent) {
     for (int at = WIDTH; at > WIDTH - RAGGED; at--) {
       if (text.charAt(at) == ' ' && ",;:".indexOf(text.charAt(at - 1)) >= 0) {
         return at;
       }
     }
+    for (int at = WIDTH; at > Math.max(indent, WIDTH - 2 * RAGGED); at--) {
+      if (text.charAt(at) == ' ' && !isTied(text, at)) {
+        return at;
+      }
+    }
     int at = text.lastIndexOf(' ', WIDTH);
     return at > indent ? at : text.indexOf(' ', WIDTH);
+  }
+
+  /** A number stays with its unit, and what is in brackets together. */
+  private static boolean isTied(String text, int at) {
+    return Character.isDigit(text.charAt(at - 1))
+        || text.lastIndexOf('(', at) > text.lastIndexOf(')', at);
   }
 
   /** Behind two blanks that follow a label, as in {@code "  made      lint"}. */
@@ -48,7 +59,7 @@ final class Column {
     }
     int gap = line.indexOf("  ", label);
     if (gap < 0 || gap > WIDTH / 4) {
-      return 2;
+      return label + 2;
     }
     int text = gap;
     while (text < line.length() && line.charAt(text) == ' ') {

@@ -13,6 +13,9 @@ final class Html {
   private static final Pattern DATE =
       Pattern.compile("\\d{4}-\\d\\d|(\\d{1,2} )?[A-Z][a-z]{2} (\\d{1,2}, )?\\d{4}");
 
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?\\d[^\\sa-zA-Z]*( to [-+]?\\d[^\\sa-zA-Z]*)?( \\S+)?( \\(.*\\))?( \\S+)?");
+
   private final StringBuilder out = new StringBuilder();
 
   /** Escapes text for use between tags and in double-quoted attributes. */
@@ -90,39 +93,45 @@ final class Html {
         "<div class=\"figures\" tabindex=\"0\" role=\"region\" aria-label=\""
             + escape("Figures: " + label)
             + "\"><table>\n<thead><tr>");
-    for (int column = 0; column < grid.head().size(); column++) {
-      head(grid, column);
+    boolean[] numbers = new boolean[grid.head().size()];
+    for (int column = 0; column < numbers.length; column++) {
+      numbers[column] = isNumbers(grid, column);
+      head(grid.head().get(column), numbers[column]);
     }
     raw("</tr></thead>\n<tbody>\n");
     for (List<String> row : grid.rows()) {
       raw(isNumber(row.get(0)) || isDate(row.get(0)) ? "<tr><th scope=\"row\" class=\"d\">" : "<tr><th scope=\"row\">")
           .text(row.get(0))
           .raw("</th>");
-      row.subList(1, row.size()).forEach(this::cell);
+      for (int column = 1; column < row.size(); column++) {
+        raw("<td" + kind(row.get(column), numbers[column]) + ">").text(row.get(column)).raw("</td>");
+      }
       raw("</tr>\n");
     }
     return raw("</tbody></table></div>\n");
   }
 
   /** A column without a name gets no head, since a reading device would announce it. */
-  private void head(Figure.Grid grid, int column) {
-    String name = grid.head().get(column);
-    String numbers = isNumbers(grid, column) ? " class=\"n\"" : "";
+  private void head(String name, boolean numbers) {
     if (name.isEmpty()) {
       raw("<td></td>");
     } else {
-      raw("<th scope=\"col\"" + numbers + ">").text(name).raw("</th>");
+      raw("<th scope=\"col\"" + (numbers ? " class=\"n\"" : "") + ">").text(name).raw("</th>");
     }
   }
 
+  /** Numbers stand to the right, and with them the words that take a number's place. */
   private static boolean isNumbers(Figure.Grid grid, int column) {
-    String first = grid.rows().isEmpty() ? "" : grid.rows().get(0).get(column);
-    return column > 0 && isNumber(first) && !isDate(first);
+    List<String> cells =
+        grid.rows().stream().map(row -> row.get(column)).filter(cell -> !cell.isEmpty()).toList();
+    return column > 0 && 2 * cells.stream().filter(Html::isNumber).count() > cells.size();
   }
 
-  private void cell(String text) {
-    String kind = isDate(text) ? " class=\"d\"" : isNumber(text) ? " class=\"n\"" : "";
-    raw("<td" + kind + ">").text(text).raw("</td>");
+  private static String kind(String cell, boolean amongNumbers) {
+    if (isDate(cell)) {
+      return " class=\"d\"";
+    }
+    return !amongNumbers ? "" : isNumber(cell) ? " class=\"n\"" : " class=\"r\"";
   }
 
   /** In any order; what must not be broken into two lines. */
@@ -130,8 +139,9 @@ final class Html {
     return DATE.matcher(cell).lookingAt();
   }
 
+  /** A number, perhaps with its unit or a second number; not a text that begins with one. */
   private static boolean isNumber(String cell) {
-    return !cell.isEmpty() && (Character.isDigit(cell.charAt(0)) || cell.charAt(0) == '-');
+    return !isDate(cell) && NUMBER.matcher(cell).matches();
   }
 
   @Override

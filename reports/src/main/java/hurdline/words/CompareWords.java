@@ -38,7 +38,7 @@ public final class CompareWords {
       lines.add(option.name() + ": " + differences(option.name()));
       add(lines, "  held  ", held(option.name()));
       add(lines, "  pays  ", worth(option));
-      add(lines, "  hangs on ", more.hangsOn(option.name()));
+      add(lines, "  hangs on  ", more.hangsOn(option.name()));
       add(lines, "  worth nothing ", more.worthNothing(option.name()));
     }
     best().ifPresent(lines::add);

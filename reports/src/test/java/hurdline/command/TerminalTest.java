@@ -11,8 +11,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The answer as a terminal or a script gets it. */
 class TerminalTest {
@@ -101,6 +104,50 @@ class TerminalTest {
     assertThat(lines.get(1)).startsWith(" ".repeat(label.length()) + "l");
     assertThat(Column.broken("short")).containsExactly("short");
     assertThat(Column.broken("x".repeat(100))).containsExactly("x".repeat(100));
+  }
+
+  @Test
+  void aNumberStaysWithItsUnitAndABracketTogether() {
+    String line = "  pays  " + "x".repeat(60) + " after 0.8 yr (0.4 to 1.1) (discounted 0.8 yr (0.4 to 1.2))";
+    assertThat(Column.broken(line)).containsExactly(
+            "  pays  " + "x".repeat(60) + " after", "        0.8 yr (0.4 to 1.1) (discounted 0.8 yr (0.4 to 1.2))");
+    assertThat(Column.broken("y".repeat(69) + " in 22 of 40 % (20.1 to 31.1 %) of hours").get(0)).endsWith("y in 22 of");
+  }
+
+  @Test
+  void whatGoesOnUnderAnIndentedLineStandsFurtherInThanItsName() {
+    assertThat(Column.broken("  stalk_line: " + "lint 4,270 ton, ".repeat(7).strip()).get(1)).startsWith("    lint");
+  }
+
+  static Stream<List<String>> calls() {
+    String small = ROOT.resolve("line-configs/small.yaml").toString();
+    String stalk = ROOT.resolve("line-configs/stalk.yaml").toString();
+    String seasons = ROOT.resolve("line-configs/seasons/beside_cotton.yaml").toString();
+    return Stream.of(
+        List.of("check", ROOT.resolve("line-configs/sweetgum-bend.yaml").toString()),
+        List.of("run", stalk),
+        List.of("compare", small, "--gain"),
+        List.of("compare", stalk, "--tornado"),
+        List.of("season", seasons, "--changeovers"),
+        List.of("yard", stalk, "--gain", "--acres", "90%"),
+        List.of("run", small, "--vary", "machines.mill.power=10 hp..30 hp..10 hp"),
+        List.of("compare", small, "--vary", "machines.mill.power=x0.8..x1.2..x0.2"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("calls")
+  void everyVerbsAnswerFitsEightyColumnsAndTiesNumbersToUnits(List<String> call) {
+    List<String> all = new ArrayList<>(call);
+    if (!call.contains("check")) {
+      all.addAll(List.of("--replications", "3"));
+    }
+    all.addAll(List.of("--locale", "fr-CA", "--out", dir.resolve("answer").toString()));
+    Setting setting = new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies());
+    assertThat(Hurdline.call(setting, all.toArray(String[]::new))).as(err.toString()).isZero();
+    assertThat(out.toString().lines().filter(line -> !line.startsWith("Report: ")))
+        .hasSizeGreaterThan(6)
+        .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80))
+        .noneMatch(line -> line.matches("\\s*(%|ton|ton/h|USD|bales|yr|h|hp|kWh)\\b.*"));
   }
 
   @Test

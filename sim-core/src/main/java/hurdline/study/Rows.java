@@ -10,6 +10,7 @@ import hurdline.estimate.Interval;
 import hurdline.estimate.Summary;
 import hurdline.line.Layout;
 import hurdline.measure.Measure;
+import hurdline.measure.Unit;
 import hurdline.measure.State;
 import hurdline.plant.Line;
 import hurdline.work.Outcome;
@@ -64,7 +65,7 @@ final class Rows {
         column.name(),
         unit(column),
         s.mean(),
-        s.low95(),
+        low95(column.measure().unit(), s),
         s.high95(),
         s.sd(),
         s.p05(),
@@ -73,6 +74,12 @@ final class Rows {
         s.least(),
         s.most(),
         s.count());
+  }
+
+  /** No interval reaches below nothing where there is only more or less of a thing; money may. */
+  private static double low95(Unit unit, Summary s) {
+    boolean mayBeLess = unit == Unit.MONEY || unit == Unit.MONEY_PER_TONNE || s.least() < 0;
+    return mayBeLess ? s.low95() : Math.max(0, s.low95());
   }
 
   Samples samples() {

@@ -11,6 +11,7 @@ import hurdline.estimate.Intervals;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.plant.ProblemsException;
+import java.util.List;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -158,6 +159,19 @@ class RunTest {
     assertThat(row.low95()).isEqualTo(known.low());
     assertThat(row.high95()).isEqualTo(known.high());
     assertThat(row.replications()).isEqualTo(REPLICATIONS);
+  }
+
+  @Test
+  void noIntervalReachesBelowNothingButMoneysMay() {
+    List<SummaryRow> students =
+        base.summary().stream()
+            .filter(row -> row.least() >= 0 && Intervals.mean95(series(row.measure())).low() < 0)
+            .toList();
+    assertThat(students).isNotEmpty();
+    for (SummaryRow row : students) {
+      boolean money = row.unit().startsWith("USD");
+      assertThat(row.low95()).as(row.measure()).isEqualTo(money ? Intervals.mean95(series(row.measure())).low() : 0);
+    }
   }
 
   @Test
