@@ -111,8 +111,8 @@ public final class KeyWords {
     int digits =
         1
             + of.values().stream()
+                .filter(value -> value.number() != 0)
                 .mapToInt(value -> BigDecimal.valueOf(value.number()).stripTrailingZeros().scale())
-                .map(scale -> Math.max(0, scale))
                 .max()
                 .orElse(0);
     String text =

@@ -57,7 +57,9 @@ public final class LeadWords {
                 + (answer.plants().size() > 2 ? "every other" : other(leads.get(0).plant()))
                 + " at "
                 + keys.runs(unsure);
-    return leads.get(0).plant() + " at every value" + sure;
+    boolean all = leads.size() == answer.cells().size();
+    String where = all ? "every value" : keys.runs(leads.stream().map(GridLead::cell).toList());
+    return leads.get(0).plant() + " at " + where + sure;
   }
 
   private String other(String plant) {

@@ -268,7 +268,7 @@ class ReportPageTest {
             "The answer", "How margin and throughput answer", "What these figures assume", "Cautions", "Why these figures can be believed");
     assertThat(line)
         .contains("Base against bigger&lt;mill&gt;, over products.hurd.price from 100 USD/t to 300 USD/t.")
-        .contains("near 216.7 USD/t, told apart between 100 USD/t and 300 USD/t")
+        .contains("near 220 USD/t, told apart between 100 USD/t and 300 USD/t")
         .contains(">from here on bigger&lt;mill&gt;<")
         .contains(">as it stands<")
         .doesNotContain("<mill>");

@@ -19,7 +19,7 @@ class GridWordsTest {
                     + " USD/t to 300 USD/t (3 values), 2027-01-04 to 2027-12-31, 40 replications"
                     + " each, seed 1",
                 "Best by margin: base at 100 USD/t and 200 USD/t, bigger<mill> at 300 USD/t; it changes"
-                    + " from base to bigger<mill> near 216.7 USD/t, told apart between 100 USD/t and"
+                    + " from base to bigger<mill> near 220 USD/t, told apart between 100 USD/t and"
                     + " 300 USD/t",
                 "Margin of base: highest at 300 USD/t, 120,000 USD (116,000 to 124,000); told apart from"
                     + " every other value; the grid ends there, and beyond it may be more",

@@ -62,13 +62,13 @@ final class GridPairs {
     return best;
   }
 
-  /** The best plant of each cell. */
+  /** The best plant of each cell; none where there is but one, the others being left out. */
   List<GridLead> leads() {
     List<GridLead> leads = new ArrayList<>();
     for (int cell = 0; cell < cells; cell++) {
       double[][] here = here(cell);
       int most = most(there(here), here);
-      if (most >= 0) {
+      if (most >= 0 && there(here).length > 1) {
         List<String> alike =
             IntStream.of(there(here))
                 .filter(plant -> plant != most && hasMean(here[plant]))

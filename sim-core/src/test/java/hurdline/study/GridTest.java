@@ -233,6 +233,26 @@ class GridTest {
         .hasMessageContaining("there is no \"mil\" in machines");
   }
 
+  /** A bin that starts its consumer at 4 t must hold as much; where it cannot there is nobody to be better than. */
+  @Test
+  void aPlantWhoseRivalsAreLeftOutLeadsNothing() {
+    Source source = small();
+    Change later = new Change.Value("machines.hurd_bin.start_at", "4 t");
+    GridAnswer answer =
+        played(
+            new Grid(
+                source,
+                Chosen.base(),
+                "option",
+                List.of(
+                    new Alternative("base", source, List.of()),
+                    new Alternative("later", source, List.of(later))),
+                List.of(key("machines.hurd_bin.holds", " t", "3", "6")),
+                Studied.effort(2, 2)));
+    assertThat(answer.cells().get(0).leftOut()).extracting(GridCell.LeftOut::plant).containsExactly("later");
+    assertThat(answer.leads()).isNotEmpty().allMatch(lead -> lead.cell() == 1);
+  }
+
   /** By 9 t more a price p pays 100 USD for one hand more where p is above 100/9. */
   @Test
   void theBestPlantChangesWhereTheHandPaysForItself() throws IOException {
