@@ -1,132 +1,20 @@
 package hurdline.flow;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
-import hurdline.line.Layout;
-import hurdline.plant.yaml.PlantFile;
-import java.util.Arrays;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Who holds a head where several could: plants in which limits tie to the last bit. */
 class HolderTrailTest {
-  private static final double NOW_S = 1e-6;
-
-  /** The flow of a line from one change to the next, with bales without end; work's part is played by the test. */
-  private static final class Flow {
-    final Layout layout;
-    final Network network;
-    final HolderTrail trail;
-
-    Flow(String machines, String steps) {
-      String text =
-          """
-          hurdline: 1
-          plant: Ties
-          calendar:
-            from: 2027-03-01
-            to: 2027-03-02
-            shifts: {round: {from: "00:00", to: "24:00"}}
-          components: [fiber, hurd, fines]
-          crops:
-            stalk: {bale: {mass: 100 t}, composition: {fiber: 40 %%, hurd: 50 %%, fines: 10 %%}}
-          machines:
-          %s
-          products: {tow: {}, chips: {}}
-          lines:
-            line:
-              crop: stalk
-              feed: feeder
-              steps:
-          %s
-          season: [{line: line, from: 2027-03-01, to: 2027-03-02, shifts: [round]}]
-          yard:
-            on_hand: {stalk: 10 bales}
-            places: {barn: {holds: 10 bales}}
-          """
-              .formatted(machines.stripTrailing().indent(2), steps.stripTrailing().indent(6));
-      layout = Layout.of(PlantFile.of("ties.yaml", text).plant());
-      network = new Network(layout, head -> {});
-      trail = new HolderTrail(layout, network);
-      network.reset();
-      Arrays.fill(network.asked.on, true);
-      int feed = layout.feedHead[0];
-      layout.typicalLot(0, network.lotDry(feed), network.lotWater(feed));
-      network.newLot(feed, 1e9, 0.01);
-      network.asked.lacks(feed, -1);
-      look();
-    }
-
-    void look() {
-      network.solve();
-      trail.follow();
-      network.seen();
-    }
-
-    /** On to the next change of a bin, or changes if they fall together. */
-    void next() {
-      double dtS = Double.POSITIVE_INFINITY;
-      for (int b = 0; b < layout.bins; b++) {
-        dtS = Math.min(dtS, Math.min(network.untilLevelS(b), network.untilLotEndsS(layout.draws[b][0])));
-      }
-      assertThat(dtS).as("seconds to the next change").isBetween(NOW_S, 1e6);
-      network.advance(dtS, new boolean[layout.heads]);
-      for (int b = 0; b < layout.bins; b++) {
-        if (network.untilLotEndsS(layout.draws[b][0]) <= NOW_S) {
-          network.lotUsedUp(layout.draws[b][0]);
-        }
-        if (network.untilLevelS(b) <= NOW_S) {
-          network.levelReached(b);
-        }
-      }
-      look();
-    }
-
-    void later(double hours) {
-      network.advance(3600 * hours, new boolean[layout.heads]);
-    }
-
-    void stands(String machine) {
-      int m = layout.naming.machines.index(machine);
-      network.asked.stands(m, m);
-      look();
-    }
-
-    void goesOn(String machine) {
-      network.asked.stands(layout.naming.machines.index(machine), -1);
-      look();
-    }
-
-    int bin(String name) {
-      return layout.naming.bins.index(name);
-    }
-
-    int feed() {
-      return layout.feedHead[0];
-    }
-
-    int drawOf(String bin) {
-      return layout.draws[bin(bin)][0];
-    }
-
-    String holder(int head) {
-      assertThat(trail.place[head]).isEqualTo(trail.cause[head]);
-      return layout.causes.name(trail.cause[head]);
-    }
-
-    int[] moved() {
-      return IntStream.range(0, trail.moved.count()).map(trail.moved::at).sorted().toArray();
-    }
-  }
-
   /** Both presses take just what 4 t/h fed brings them, and their bins are full at once: the one with fewer machines before it holds. */
   @ParameterizedTest
   @CsvSource({"a, z", "z, a"})
   void ofTwoFullBinsTheNearerHolds(String near, String far) {
-    Flow flow =
-        new Flow(
+    PlayedFlow flow =
+        new PlayedFlow(
             """
             feeder: {kind: bale-feeder}
             saw: {kind: separating-saw}
@@ -160,8 +48,8 @@ class HolderTrailTest {
   @ParameterizedTest
   @CsvSource({"1, feeder", "0.5, press"})
   void anEmptyBinIsNearerToItsDrawThanAFullOneBehind(double pileT, String holder) {
-    Flow flow =
-        new Flow(
+    PlayedFlow flow =
+        new PlayedFlow(
             """
             feeder: {kind: bale-feeder}
             box: {kind: bin, holds: 9 t}
@@ -194,8 +82,8 @@ class HolderTrailTest {
   @ParameterizedTest
   @CsvSource({"a, z", "z, a"})
   void ofTwoSharedMachinesTheNearerHolds(String first, String second) {
-    Flow flow =
-        new Flow(
+    PlayedFlow flow =
+        new PlayedFlow(
             """
             feeder: {kind: bale-feeder}
             saw: {kind: separating-saw}
@@ -221,8 +109,8 @@ class HolderTrailTest {
   /** Machines of one rate in a row: the first that sets the pace is named. */
   @Test
   void ofTwoMachinesOfARateTheNearerHolds() {
-    Flow flow =
-        new Flow(
+    PlayedFlow flow =
+        new PlayedFlow(
             """
             feeder: {kind: bale-feeder}
             z: {kind: conveyor}
@@ -242,7 +130,7 @@ class HolderTrailTest {
   @ParameterizedTest
   @CsvSource({"1 t/h, feeder", "1.9 t/h, mill"})
   void aBinWaitsForTheProducerThatMovesMost(String millRate, String holder) {
-    Flow flow = twoProducers(millRate);
+    PlayedFlow flow = twoProducers(millRate);
     assertThat(flow.holder(flow.drawOf("box"))).isEqualTo(holder);
     flow.stands("mill");
     assertThat(flow.holder(flow.drawOf("box"))).isEqualTo("feeder");
@@ -254,7 +142,7 @@ class HolderTrailTest {
 
   @Test
   void whereNothingMovesTheProducerAtWorkIsNamed() {
-    Flow flow = twoProducers("1 t/h");
+    PlayedFlow flow = twoProducers("1 t/h");
     flow.stands("mill");
     flow.stands("feeder");
     flow.network.asked.on[flow.feed()] = false;
@@ -270,8 +158,8 @@ class HolderTrailTest {
     assertThat(flow.trail.place[flow.drawOf("pile")]).isEqualTo(flow.layout.naming.machines.index("mill"));
   }
 
-  private static Flow twoProducers(String millRate) {
-    return new Flow(
+  private static PlayedFlow twoProducers(String millRate) {
+    return new PlayedFlow(
         """
         feeder: {kind: bale-feeder}
         saw: {kind: separating-saw}
@@ -291,16 +179,63 @@ class HolderTrailTest {
             .formatted(millRate));
   }
 
+  /** The feeder's own stop first, then that of a machine alongside, then what lies behind; with no stop the slowest. */
+  @Test
+  void aMachineAlongsideComesAfterTheFeederAndBeforeTheRest() {
+    PlayedFlow flow =
+        new PlayedFlow(
+            "",
+            "alongside: [fans]",
+            """
+            feeder: {kind: bale-feeder}
+            saw: {kind: separating-saw}
+            fans: {kind: fan}
+            """,
+            """
+            feeder: {rate: 4 t/h, to: saw}
+            saw: {rate: 3 t/h, to: tow}
+            """);
+    assertThat(flow.holder(flow.feed())).isEqualTo("saw");
+    flow.stands("saw");
+    assertThat(flow.holder(flow.feed())).isEqualTo("saw");
+    flow.stands("fans");
+    assertThat(flow.holder(flow.feed())).isEqualTo("fans");
+    flow.goesOn("saw");
+    assertThat(flow.holder(flow.feed())).isEqualTo("fans");
+    flow.stands("feeder");
+    assertThat(flow.holder(flow.feed())).isEqualTo("feeder");
+    flow.goesOn("fans");
+    flow.goesOn("feeder");
+    assertThat(flow.tPerH(flow.feed())).isCloseTo(3, within(1e-12));
+  }
+
+  @Test
+  void aMachineAlongsideIsNamedWhereOneWithoutALimitOfItsOwnIsFirst() {
+    PlayedFlow flow =
+        new PlayedFlow(
+            "",
+            "alongside: [fans]",
+            """
+            feeder: {kind: bale-feeder}
+            fans: {kind: fan}
+            """,
+            "feeder: {rate: 4 t/h, to: tow}");
+    flow.stands("fans");
+    assertThat(flow.holder(flow.feed())).isEqualTo("fans");
+    flow.goesOn("fans");
+    assertThat(flow.holder(flow.feed())).isEqualTo("feeder");
+  }
+
   /** What moves is told once: nothing if nothing has changed, and only those whose trail ends elsewhere. */
   @Test
   void headsWhoseTrailEndsElsewhereAreMarked() {
-    Flow flow = twoProducers("1 t/h");
+    PlayedFlow flow = twoProducers("1 t/h");
     flow.network.asked.all();
     flow.look();
-    assertThat(flow.moved()).isEmpty();
+    assertThat(PlayedFlow.marked(flow.trail.moved)).isEmpty();
     flow.stands("press");
-    assertThat(flow.moved()).containsExactly(flow.drawOf("box"));
+    assertThat(PlayedFlow.marked(flow.trail.moved)).containsExactly(flow.drawOf("box"));
     flow.stands("saw");
-    assertThat(flow.moved()).containsExactly(flow.feed());
+    assertThat(PlayedFlow.marked(flow.trail.moved)).containsExactly(flow.feed());
   }
 }

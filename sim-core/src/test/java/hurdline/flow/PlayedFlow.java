@@ -1,0 +1,146 @@
+package hurdline.flow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.line.Layout;
+import hurdline.plant.yaml.PlantFile;
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
+/** The flow of one line from change to change, with bales without end; work's part is played by the test. */
+final class PlayedFlow {
+  private static final double NOW_S = 1e-6;
+
+  final Layout layout;
+  final Network network;
+  final HolderTrail trail;
+
+  /** Heads that the last change concerned, and those whose rate or map it changed. */
+  int[] involved;
+
+  int[] moved;
+
+  PlayedFlow(String machines, String steps) {
+    this("", "", machines, steps);
+  }
+
+  /**
+   * @param ofCrop further keys of the crop, each with a comma before it
+   * @param ofLine further keys of the line, one in a line
+   */
+  PlayedFlow(String ofCrop, String ofLine, String machines, String steps) {
+    String text =
+        """
+        hurdline: 1
+        plant: Ties
+        calendar:
+          from: 2027-03-01
+          to: 2027-03-02
+          shifts: {round: {from: "00:00", to: "24:00"}}
+        components: [fiber, hurd, fines]
+        crops:
+          stalk: {bale: {mass: 100 t}, composition: {fiber: 40 %%, hurd: 50 %%, fines: 10 %%}%s}
+        machines:
+        %s
+        products: {tow: {}, chips: {}}
+        lines:
+          line:
+            crop: stalk
+            feed: feeder
+        %s
+            steps:
+        %s
+        season: [{line: line, from: 2027-03-01, to: 2027-03-02, shifts: [round]}]
+        yard:
+          on_hand: {stalk: 10 bales}
+          places: {barn: {holds: 10 bales}}
+        """
+            .formatted(ofCrop, machines.stripTrailing().indent(2), ofLine.indent(4).stripTrailing(), steps.stripTrailing().indent(6));
+    layout = Layout.of(PlantFile.of("ties.yaml", text).plant());
+    network = new Network(layout, head -> {});
+    trail = new HolderTrail(layout, network);
+    network.reset();
+    Arrays.fill(network.asked.on, true);
+    int feed = layout.feedHead[0];
+    layout.typicalLot(0, network.lotDry(feed), network.lotWater(feed));
+    network.newLot(feed, 1e9, layout.typicalDiameterM(0));
+    network.asked.lacks(feed, -1);
+    look();
+  }
+
+  void look() {
+    network.solve();
+    trail.follow();
+    involved = marked(network.involved());
+    moved = marked(network.moved);
+    network.seen();
+  }
+
+  /** On to the next change of a bin, or changes if they fall together. */
+  void next() {
+    double dtS = Double.POSITIVE_INFINITY;
+    for (int b = 0; b < layout.bins; b++) {
+      dtS = Math.min(dtS, Math.min(network.untilLevelS(b), network.untilLotEndsS(layout.draws[b][0])));
+    }
+    assertThat(dtS).as("seconds to the next change").isBetween(NOW_S, 1e6);
+    network.advance(dtS, new boolean[layout.heads]);
+    for (int b = 0; b < layout.bins; b++) {
+      if (network.untilLotEndsS(layout.draws[b][0]) <= NOW_S) {
+        network.lotUsedUp(layout.draws[b][0]);
+      }
+      if (network.untilLevelS(b) <= NOW_S) {
+        network.levelReached(b);
+      }
+    }
+    look();
+  }
+
+  void later(double hours) {
+    network.advance(3600 * hours, new boolean[layout.heads]);
+  }
+
+  void stands(String machine) {
+    int m = machine(machine);
+    network.asked.stands(m, m);
+    look();
+  }
+
+  void goesOn(String machine) {
+    network.asked.stands(machine(machine), -1);
+    look();
+  }
+
+  int bin(String name) {
+    return layout.naming.bins.index(name);
+  }
+
+  int feed() {
+    return layout.feedHead[0];
+  }
+
+  int drawOf(String bin) {
+    return layout.draws[bin(bin)][0];
+  }
+
+  String holder(int head) {
+    assertThat(trail.place[head]).isEqualTo(trail.cause[head]);
+    return layout.causes.name(trail.cause[head]);
+  }
+
+  double tPerH(int head) {
+    return 3.6 * network.rateKgPerS(head);
+  }
+
+  int machine(String name) {
+    return layout.naming.machines.index(name);
+  }
+
+  /** As-is mass that the feed brings to a machine per kg drawn. */
+  double load(String machine) {
+    return network.load(feed(), layout.nodeOf[feed()][machine(machine)]);
+  }
+
+  static int[] marked(Marks marks) {
+    return IntStream.range(0, marks.count()).map(marks::at).sorted().toArray();
+  }
+}
