@@ -50,7 +50,8 @@ final class YardNotes {
                   + " found by halves to within half a percent of the file's acres; that more acres finish"
                   + " less often is taken for granted between the factors played. Each season has acres up"
                   + " to which it finishes, the answer is a quantile of these, and its interval lies between"
-                  + " two of them by their order, found by halves like the answer."));
+                  + " two of them by their order, found by halves like the answer."
+                  + noLowerLimit(ask.acres().getAsDouble())));
     }
     if (ask.gain()) {
       notes.add(
@@ -80,9 +81,20 @@ final class YardNotes {
             + " or load has to wait for room at all. Such waits are by the clock, nights included.";
   }
 
+  private String noLowerLimit(double share) {
+    int needed = needed(share);
+    return seasons < needed
+        ? " A lower limit exists only from " + needed + " seasons on; with " + seasons + " there is none."
+        : "";
+  }
+
   /** The quantile of a share p has an upper limit from the least n with pⁿ ≤ 0.025. */
+  private static int needed(double share) {
+    return (int) Math.ceil(Math.log(0.025) / Math.log(share) - 1e-9);
+  }
+
   private String tooFew() {
-    int needed = (int) Math.ceil(Math.log(0.025) / Math.log1p(-ask.overflow()) - 1e-9);
+    int needed = needed(1 - ask.overflow());
     return seasons < needed
         ? " For the size that overflows in one season of "
             + Math.round(1 / ask.overflow())

@@ -229,6 +229,8 @@ class YardSizingTest {
             new YardAsk(Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
     assertThat(answer.land().low95()).isNaN();
     assertThat(answer.land().high95()).isGreaterThan(answer.land().times());
+    assertThat(answer.assumptions().toString())
+        .as("0.9 to the 36th power is 0.0225").contains("A lower limit exists only from 36 seasons on; with 6");
   }
 
   @Test
