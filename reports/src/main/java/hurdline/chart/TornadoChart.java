@@ -8,7 +8,7 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
-import org.jfree.data.category.DefaultCategoryDataset;
+import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 /**
  * What an option is worth with one input after another at either end, the widest first; bars begin at
@@ -46,13 +46,13 @@ final class TornadoChart {
   }
 
   private CategoryPlot plot() {
-    DefaultCategoryDataset data = new DefaultCategoryDataset();
+    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
     for (TornadoRow row : drawn()) {
       String label = row.input() + ", " + words.ends(row);
-      data.addValue(row.netPresentValueAtLow(), "at the lower end", label);
-      data.addValue(row.netPresentValueAtHigh(), "at the upper end", label);
+      data.add(row.netPresentValueAtLow(), orZero(row.halfWidthAtLow()), "at the lower end", label);
+      data.add(row.netPresentValueAtHigh(), orZero(row.halfWidthAtHigh()), "at the upper end", label);
     }
-    BarRenderer bars = Look.flat(new BarRenderer());
+    BarRenderer bars = Look.flat(new BarsFrom());
     bars.setBase(worth);
     bars.setIncludeBaseInRange(true);
     bars.setItemMargin(0);
@@ -62,6 +62,10 @@ final class TornadoChart {
     NumberAxis axis = Look.numberAxis("net present value, " + currency, wording);
     axis.setAutoRangeIncludesZero(false);
     return Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, bars));
+  }
+
+  private static double orZero(double halfWidth) {
+    return Double.isNaN(halfWidth) ? 0 : halfWidth;
   }
 
   private String alternative() {
@@ -93,8 +97,8 @@ final class TornadoChart {
           List.of(
               row.input(),
               words.ends(row),
-              words.money(row.netPresentValueAtLow()),
-              words.money(row.netPresentValueAtHigh()),
+              words.atEnd(row.netPresentValueAtLow(), row.halfWidthAtLow()),
+              words.atEnd(row.netPresentValueAtHigh(), row.halfWidthAtHigh()),
               words.money(row.width())));
     }
     return new Figure.Grid(

@@ -92,8 +92,9 @@ final class WorthSections {
 
   private void writeTornado(Html html, List<Figure> tornado) {
     html.paragraph(
-        "One input at a time is put to either end, in base and option alike; the plant is played again"
-            + " on the same chance. Long bars are figures worth knowing better before money is spent.");
+        "One input at a time is put to either end, in base and option alike, on the same chance. Long"
+            + " bars are figures worth knowing better before money is spent. In brackets, and at the end"
+            + " of each bar, the 95 % interval of how far that end moves the worth, life by life.");
     html.figures(tornado);
   }
 
@@ -107,7 +108,7 @@ final class WorthSections {
               row.option() + ": " + row.input(),
               unit,
               wording.plain(row.inFile()),
-              row.found() ? worth.four(row.value()) : "",
+              row.found() ? worth.atZero(row) : "",
               worth.four(row.from()) + " to " + worth.four(row.to()),
               row.found()
                   ? ""
@@ -120,6 +121,7 @@ final class WorthSections {
             rows));
     html.paragraph(
         "There the mean net present value is zero and it makes no difference, on average, whether the"
-            + " option is bought; single lives still win or lose.");
+            + " option is bought; single lives still win or lose. In brackets its 95 % interval: that of"
+            + " the worth there, over how steeply the worth goes with the key.");
   }
 }

@@ -75,7 +75,7 @@ public final class WorthWords {
       return "at "
           + row.input()
           + " "
-          + four(row.value())
+          + atZero(row)
           + " "
           + unit(row.unit())
           + (row.unit().equals("x") ? " what the file says" : " (the file says " + plain(row.inFile()) + ")");
@@ -89,6 +89,23 @@ public final class WorthWords {
         + " "
         + unit(row.unit())
         + (row.netPresentValue() > 0 ? ", it is worth its price throughout" : ", it loses throughout");
+  }
+
+  /** {@code 201.5 (198 to 205)}: where it is worth nothing, with its interval if there is one. */
+  public String atZero(BreakEvenRow row) {
+    return Double.isNaN(row.low95())
+        ? four(row.value())
+        : within(row.value(), row.low95(), row.high95(), "");
+  }
+
+  /** What an option is worth with an input at one end, and how surely that differs from what it is worth as the file says. */
+  public String atEnd(double value, double halfWidth) {
+    return Double.isNaN(halfWidth) ? money(value) : within(value, value - halfWidth, value + halfWidth, currency());
+  }
+
+  private String within(double value, double low, double high, String unit) {
+    String range = wording.interval(value, low, high, unit);
+    return range.isEmpty() ? four(value) : wording.number(value, low, high, unit) + " (" + range + ")";
   }
 
   /** A value known to a thousandth of itself. */

@@ -153,7 +153,7 @@ class FiguresTest {
     Figure time =
         ALL.stream().filter(figure -> figure.name().equals("time")).findFirst().orElseThrow();
     assertThat(time.svg()).contains("full rate").contains("starved").contains("blocked");
-    assertThat(Pattern.compile("(?:fill|stroke)=\"#(?:f0e442|56b4e9|cc79a7|d55e00)\"").matcher(time.svg()).results().map(MatchResult::group).distinct().count()).isEqualTo(4);
+    assertThat(Pattern.compile("fill=\"rgb\\((?:240,228,66|86,180,233|204,121,167|213,94,0)\\)\"").matcher(time.svg()).results().map(MatchResult::group).distinct().count()).isEqualTo(4);
   }
 
   @Test

@@ -76,11 +76,11 @@ public final class SampleCompare {
                     new Selection.Row("bigger_mill+hand", 366_000, 61, false))),
             gains(),
             List.of(
-                new TornadoRow("bigger_mill", "products.fine.price", 0.8, 1.2, "x", 900_000, 1_880_000, 1_390_000),
-                new TornadoRow("bigger_mill", "money.wage", 20, 30.5, "USD/h", 1_400_000, 1_380_000, 1_390_000)),
+                new TornadoRow("bigger_mill", "products.fine.price", 0.8, 1.2, "x", 900_000, 1_880_000, 1_390_000, 41_000, 36_000),
+                new TornadoRow("bigger_mill", "money.wage", 20, 30.5, "USD/h", 1_400_000, 1_380_000, 1_390_000, NONE, NONE)),
             List.of(
-                new BreakEvenRow("bigger_mill", "money.crops.stalk", "USD/ton", 201.53, 42.9, 217.5, true, 145, 1_390_000),
-                new BreakEvenRow("bigger_mill", "products.*.price", "x", NONE, 0.0585, 17.0859375, false, 1, 1_390_000))),
+                new BreakEvenRow("bigger_mill", "money.crops.stalk", "USD/ton", 201.53, 42.9, 217.5, true, 145, 1_390_000, 198.2, 204.9),
+                new BreakEvenRow("bigger_mill", "products.*.price", "x", NONE, 0.0585, 17.0859375, false, 1, 1_390_000, NONE, NONE))),
         List.of(new Note("Differences", "Both met the same chance.")),
         YEAR.cautions(),
         YEAR.warnings(),

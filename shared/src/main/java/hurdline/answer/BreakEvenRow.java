@@ -11,6 +11,8 @@ package hurdline.answer;
  * @param found whether there is one
  * @param inFile what the file says; not in the table
  * @param netPresentValue at what the file says; not in the table
+ * @param low95 limit of the 95 % interval of the value; NaN where there is none; not in the table
+ * @param high95 its other limit
  */
 public record BreakEvenRow(
     String option,
@@ -21,4 +23,6 @@ public record BreakEvenRow(
     double to,
     boolean found,
     double inFile,
-    double netPresentValue) {}
+    double netPresentValue,
+    double low95,
+    double high95) {}

@@ -40,7 +40,7 @@ final class BesidesNotes {
         "One input at a time is put to either end, in base and option alike, all others as they are,"
             + " on the same chance; where only prices change the same plays are priced anew, else both"
             + " plants are played again. Inputs that move together in"
-            + " truth are not moved together here. The values are means over the replications.");
+            + " truth are not moved together here. The values are means over the lives.");
   }
 
   static Note breakEven() {

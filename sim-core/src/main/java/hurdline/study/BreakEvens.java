@@ -2,14 +2,13 @@ package hurdline.study;
 
 import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CompareAnswer;
+import hurdline.estimate.Interval;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.worth.BreakEven;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** At which value of a key an option is worth nothing, all else as it is and on the same chance. */
 final class BreakEvens {
@@ -58,32 +57,18 @@ final class BreakEvens {
     List<BreakEvenRow> rows = new ArrayList<>();
     for (CompareAnswer.Option option : options) {
       for (String key : keys) {
-        BreakEven found = search(option.name(), key, worth);
+        WorthAt at = new WorthAt(option.name(), key, worth);
+        BreakEven found = BreakEven.of(at::mean);
         if (plays.isCut()) {
           return rows;
         }
-        rows.add(row(option.name(), key, found));
+        rows.add(row(option.name(), key, found, at));
       }
     }
     return rows;
   }
 
-  private static BreakEven search(String option, String key, OptionWorth worth) {
-    Map<Double, Double> known = new HashMap<>();
-    return BreakEven.of(
-        factor -> known.computeIfAbsent(factor, x -> worthAt(option, key, x, worth)));
-  }
-
-  /** A value that the file's rules refuse is where the search ends on that side. */
-  private static double worthAt(String option, String key, double factor, OptionWorth worth) {
-    try {
-      return worth.of(option, new Change.Value(key, "x" + Swing.exact(factor)));
-    } catch (ProblemsException refused) {
-      return Double.NaN;
-    }
-  }
-
-  private BreakEvenRow row(String option, String key, BreakEven found) {
+  private BreakEvenRow row(String option, String key, BreakEven found, WorthAt at) {
     Swing.Part inFile =
         source
             .variants()
@@ -91,6 +76,7 @@ final class BreakEvens {
             .flatMap(Swing::parts)
             .orElse(new Swing.Part(1, "x"));
     double number = inFile.number();
+    Interval known = found.factor().isPresent() ? at.around(found.factor().getAsDouble()) : Interval.NONE;
     return new BreakEvenRow(
         option,
         key,
@@ -100,6 +86,8 @@ final class BreakEvens {
         number * found.to(),
         found.factor().isPresent(),
         number,
-        found.at1());
+        found.at1(),
+        Math.min(number * known.low(), number * known.high()),
+        Math.max(number * known.low(), number * known.high()));
   }
 }

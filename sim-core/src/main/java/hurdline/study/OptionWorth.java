@@ -1,7 +1,6 @@
 package hurdline.study;
 
 import hurdline.answer.CompareAnswer;
-import hurdline.estimate.Summary;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import java.util.Optional;
@@ -35,10 +34,5 @@ final class OptionWorth {
     return years
         .of(base, plants.of(option, change), terms.lifeYr(), following.contains(option))
         .map(margin -> new LifeCash(terms, base.money().orElseThrow(), margin).values());
-  }
-
-  /** The mean net present value; NaN if stop was asked for before. */
-  double of(String option, Change... change) {
-    return values(option, change).map(values -> Summary.of(values).mean()).orElse(Double.NaN);
   }
 }

@@ -2,6 +2,8 @@ package hurdline.study;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.TornadoRow;
+import hurdline.estimate.PairedDifference;
+import hurdline.estimate.Summary;
 import hurdline.plant.Change;
 import hurdline.plant.Money;
 import hurdline.plant.Plant;
@@ -12,6 +14,7 @@ import java.util.List;
 /** What the worth of options hangs on: one input after another at either end, all else as it is. */
 final class Tornado {
   private static final double USUAL = 0.2;
+  private static final double[] NONE = {};
 
   private final OptionPlants plants;
   private final List<CompareAnswer.Option> options;
@@ -108,14 +111,26 @@ final class Tornado {
   }
 
   private static TornadoRow row(String option, Swing input, OptionWorth worth) {
+    double[] unchanged = worth.values(option).orElse(NONE);
+    double[] low = worth.values(option, low(input)).orElse(NONE);
+    double[] high = worth.values(option, high(input)).orElse(NONE);
     return new TornadoRow(
         option,
         input.key(),
         input.lowNumber(),
         input.highNumber(),
         input.unit(),
-        worth.of(option, low(input)),
-        worth.of(option, high(input)),
-        worth.of(option));
+        Summary.of(low).mean(),
+        Summary.of(high).mean(),
+        Summary.of(unchanged).mean(),
+        halfWidth(unchanged, low),
+        halfWidth(unchanged, high));
+  }
+
+  /** NaN where an end has other lives, as where its option lives longer. */
+  private static double halfWidth(double[] unchanged, double[] end) {
+    return unchanged.length == end.length
+        ? PairedDifference.of(unchanged, end, 1).at95().halfWidth()
+        : Double.NaN;
   }
 }

@@ -3,10 +3,13 @@ package hurdline.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.LifeRow;
 import hurdline.answer.Note;
+import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
+import hurdline.answer.TornadoRow;
 import hurdline.plant.yaml.PlantFile;
 import java.util.List;
 import java.util.Optional;
@@ -166,13 +169,17 @@ class LivesInChainsTest {
   @Test
   void theBreakEvenIsOfYearsThatFollowEachOther() {
     AtomicInteger plays = new AtomicInteger();
-    CompareAnswer answer = hangsOn(day("2 t/h", "5 t/h", "", "1 h"), "money.crops.stalk", plays);
+    CompareAnswer answer = hangsOn(day("2 t/h", "5 t/h", "", "1 h"), "money.crops.stalk", 3, plays);
     double price = answer.further().breakEven().get(0).value();
     assertThat((50 - price) * 18 - 100).as("18 t more are fed in three years").isCloseTo(0, within(0.1));
     assertThat(plays.get()).as("no more than the comparison itself").isEqualTo(2 * 3 + 2 * 3);
   }
 
-  private static CompareAnswer hangsOn(Source source, String key, AtomicInteger plays) {
+  private static CompareAnswer hangsOn(Source source, String key, int replications) {
+    return hangsOn(source, key, replications, new AtomicInteger());
+  }
+
+  private static CompareAnswer hangsOn(Source source, String key, int replications, AtomicInteger plays) {
     CompareAsk ask =
         new CompareAsk(
             List.of("faster"),
@@ -182,7 +189,7 @@ class LivesInChainsTest {
             Optional.of(List.of(Swing.around(key, 0.2))),
             List.of(key),
             Optional.empty());
-    return new Compare(source, Chosen.base(), ask, Studied.effort(3, 2))
+    return new Compare(source, Chosen.base(), ask, Studied.effort(replications, 2))
         .play((done, of) -> plays.set(done), () -> false)
         .orElseThrow();
   }
@@ -192,10 +199,30 @@ class LivesInChainsTest {
   void allThatIsSaidOfAWorthIsOfTheSameLives() {
     for (String key : List.of("money.crops.stalk", "lines.stalk_line.steps.feeder.rate")) {
       CompareAnswer answer =
-          hangsOn(day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}"), key, new AtomicInteger());
+          hangsOn(day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}"), key, 3);
       double worth = value(answer);
       assertThat(answer.further().tornado().get(0).netPresentValue()).isEqualTo(worth);
       assertThat(answer.further().breakEven().get(0).netPresentValue()).isEqualTo(worth);
     }
+  }
+
+  /**
+   * A life is worth 30 USD for each tonne that it adds, less 100. So at a price a fifth lower it is worth 4/30 of what it brings
+   * in more, and at which cost it is worth nothing is known as well as what it is worth.
+   */
+  @Test
+  void barsAndBreakEvensHaveIntervalsOverLives() {
+    Source source = day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}");
+    CompareAnswer answer = hangsOn(source, "money.crops.stalk", 30);
+    PaybackRow worth = answer.worth("faster", Quantity.NET_PRESENT_VALUE).orElseThrow();
+    double half = (worth.high95() - worth.low95()) / 2;
+    assertThat(half).isGreaterThan(1);
+    TornadoRow bar = answer.further().tornado().get(0);
+    assertThat(bar.netPresentValueAtLow()).isCloseTo(worth.mean() + (worth.mean() + 100) * 4 / 30, within(1e-6));
+    assertThat(bar.halfWidthAtLow()).isCloseTo(half * 4 / 30, within(1e-6));
+    assertThat(bar.halfWidthAtHigh()).isCloseTo(half * 4 / 30, within(1e-6));
+    BreakEvenRow cost = hangsOn(source, "options.faster.cost", 30).further().breakEven().get(0);
+    assertThat(cost.value()).isCloseTo(worth.mean() + 100, within(2e-3 * cost.value()));
+    assertThat((cost.high95() - cost.low95()) / 2).isCloseTo(half, within(1e-3 * half));
   }
 }
