@@ -92,4 +92,32 @@ class PaperFlowTest {
     assertThat(paper.flow.load(saw)).isCloseTo(1, EXACT);
     assertThat(paper.flow.secondsPerKgFed(saw)).isZero();
   }
+
+  /** Nine tenths come to the box on two ways, at 20 % moisture and 15 mm: the press takes 0.75 · 0.75 of its 1 t/h. */
+  @Test void aBinOfTwoProducersHandsOnTheirMoistureAndDiameter() {
+    PlayedFlow plant =
+        new PlayedFlow(
+            ", moisture: 20 %, diameter: 15 mm",
+            "",
+            """
+            feeder: {kind: bale-feeder}
+            saw: {kind: separating-saw}
+            pile: {kind: bin, holds: 5 t}
+            belt: {kind: conveyor}
+            box: {kind: bin, holds: 5 t}
+            press: {kind: press}
+            """,
+            """
+            feeder: {rate: 4 t/h, to: saw}
+            saw: {outlets: [{to: box, takes: {fiber: 100 %}}, {to: pile, takes: {hurd: 100 %}}, {to: chips}]}
+            pile: {to: belt}
+            belt: {rate: 3 t/h, to: box}
+            box: {to: press}
+            press: {rate: 1 t/h, rate_by_diameter: [[10 mm, 1.0], [20 mm, 0.5]], rate_by_moisture: [[10 %, 1.0], [30 %, 0.5]], to: tow}
+            """);
+    Paper paper = new Paper(plant.layout, new PaperFlow(plant.layout));
+    paper.feed("line");
+    paper.gives("belt", 0.5, 3);
+    paper.gives("press", 0.9, 0.75 * 0.75);
+  }
 }

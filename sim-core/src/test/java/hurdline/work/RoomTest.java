@@ -33,6 +33,33 @@ class RoomTest {
     assertThatThrownBy(() -> room.promise(1, 3)).isInstanceOf(IllegalStateException.class);
   }
 
+  /** A bale that comes back: where there is room, else where all is promised but not taken, else in excess of what the first place holds. */
+  @Test
+  void whatComesBackUnpromisedAlwaysFindsAPlace() {
+    YardPlan plan = plan("{cotton: {holds: 9 bales, for: [cotton]}, shed: {holds: 1 bale}, open: {holds: 2 bales}}");
+    int shed = 1;
+    int open = 2;
+    Room room = new Room(plan);
+    assertThat(room.takeAny(1)).isEqualTo(shed);
+    assertThat(room.takeAny(1)).isEqualTo(open);
+    room.promise(1, 1);
+    assertThat(room.unpromised(1)).isZero();
+    assertThat(room.takeAny(1)).as("promised, not taken").isEqualTo(open);
+    assertThat(room.takeAny(1)).as("all full").isEqualTo(shed);
+    assertThat(room.takeAny(1)).isEqualTo(shed);
+    assertThat(room.unpromised(0)).as("what the cotton's own place still takes").isEqualTo(9);
+    room.reset();
+    assertThat(room.unpromised(1)).isEqualTo(3);
+    room.promise(1, 3);
+    assertThat(room.takeAny(1)).as("both promised: the first in order").isEqualTo(shed);
+    room.reset();
+    room.take(open);
+    room.take(open);
+    room.take(open);
+    assertThat(room.unpromised(1)).as("in excess is no room elsewhere").isEqualTo(1);
+    assertThat(room.takeAny(1)).isEqualTo(shed);
+  }
+
   /** Promises are always kept, and no place ever holds more than it may. */
   @Test
   void aPromiseIsKeptWhateverHappensMeanwhile() {
