@@ -101,10 +101,6 @@ final class Bales {
         crop[bale], at, massKg[bale], moisture[bale], diameterM[bale], endS - weighedInS[bale], shares);
   }
 
-  double dryKg(int bale) {
-    return massKg[bale] * (1 - moisture[bale]);
-  }
-
   /**
    * Lets a bale shrink as a whole: m · e^(−rate · time).
    *

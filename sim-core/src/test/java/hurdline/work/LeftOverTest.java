@@ -131,8 +131,52 @@ class LeftOverTest {
                 trucks: {count: 1, bales: 60, drive: 20 min}
             """);
     assertThat(left(years)).containsExactly(40, 80, 120);
+    assertThat(years).allSatisfy(year -> assertThat(year.left().isEmpty()).isFalse());
     assertThat(years.get(2).left().atFields()).hasSize(48);
     assertThat(years.get(2).left().unbaledKg()[0]).isCloseTo(120 * 500 - 48 * 500, within(1e-6));
+  }
+
+  @Test
+  void aYearThatFedEverythingLeavesNothing() {
+    List<Year> years = years(2, "yard: {on_hand: {stalk: 30 bales}, places: {open: {holds: 60 bales}}}");
+    assertThat(left(years)).containsExactly(0, 0);
+    assertThat(years).allSatisfy(year -> assertThat(year.left().isEmpty()).isTrue());
+    assertThat(LeftOver.NONE.isEmpty()).isTrue();
+    LeftOver.Bale bale = new LeftOver.Bale(0, 0, 500, 0.1, Double.NaN, 0, new double[] {1});
+    List<LeftOver.Bale> one = List.of(bale);
+    assertThat(new LeftOver(one, List.of(), List.of(), List.of(), new double[1]).isEmpty()).isFalse();
+    assertThat(new LeftOver(List.of(), one, List.of(), List.of(), new double[1]).isEmpty()).isFalse();
+    assertThat(new LeftOver(List.of(), List.of(), List.of(one), List.of(), new double[1]).isEmpty()).isFalse();
+    assertThat(new LeftOver(List.of(), List.of(), List.of(), one, new double[1]).isEmpty()).isFalse();
+    assertThat(new LeftOver(List.of(), List.of(), List.of(), List.of(), new double[] {0, 1}).isEmpty()).isFalse();
+  }
+
+  /** Each as it was weighed: 30 and 70 % of dry matter, a tenth of it water. */
+  @Test
+  void loadsAreToldAsTheyWereWeighed() {
+    String text =
+        YardTexts.march(
+                1,
+                """
+                yard: {places: {open: {holds: 900 bales}}}
+                deliveries: {stalk: {loads: {every: 1 h, bales: 10, hours: {from: "08:00", to: "12:30"}}}}
+                """)
+            .replace("{uniform: {low: 8 %, high: 20 %}}", "10 %");
+    Plant plant = PlantFile.of("yard.yaml", text).plant();
+    YardPlan yard = YardPlan.of(plant);
+    Roster roster = Roster.of(plant);
+    Replication replication = new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster));
+    replication.run(new Streams(7), 1, null);
+    assertThat(replication.loads()).extracting(WeighedLoad::atS).containsExactly(9 * 3600.0, 10 * 3600.0, 11 * 3600.0, 12 * 3600.0);
+    assertThat(replication.loads())
+        .allSatisfy(
+            load -> {
+              assertThat(load.crop()).isEqualTo("stalk");
+              assertThat(load.field()).isEmpty();
+              assertThat(load.bales()).isEqualTo(10);
+              assertThat(load.kg()).isCloseTo(5_000, within(1e-9));
+              assertThat(load.dryKg()).isCloseTo(4_500, within(1e-9));
+            });
   }
 
   /**
