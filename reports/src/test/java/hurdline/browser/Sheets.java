@@ -12,6 +12,7 @@ import org.apache.pdfbox.text.TextPosition;
 public final class Sheets {
   private final List<String> texts = new ArrayList<>();
   private final List<String> beyondEdge = new ArrayList<>();
+  private double largestPt;
 
   public Sheets(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -45,6 +46,11 @@ public final class Sheets {
     return beyondEdge;
   }
 
+  /** Height of the largest letters, in points; a browser makes all smaller for a table that is too wide. */
+  public double largestPt() {
+    return largestPt;
+  }
+
   private final class Reader extends PDFTextStripper {
     private final float width;
 
@@ -57,6 +63,7 @@ public final class Sheets {
       if (text.getX() + text.getWidth() > width) {
         beyondEdge.add(text.getUnicode());
       }
+      largestPt = Math.max(largestPt, text.getFontSizeInPt());
       super.processTextPosition(text);
     }
   }

@@ -231,6 +231,7 @@ class PagesInBrowserTest {
     assertThat(pdf.length).isLessThan(LARGEST_BYTES);
     Sheets sheets = new Sheets(pdf);
     assertThat(sheets.beyondEdge()).isEmpty();
+    assertThat(sheets.largestPt()).as("the title, of 20.4 pt where no table makes all smaller").isGreaterThan(18);
     for (int chart = 0; chart < charts; chart++) {
       List<Integer> head = sheets.with("[top" + chart + "]");
       assertThat(head).as("sheets with the top of chart %d", chart).hasSize(1);
