@@ -10,6 +10,7 @@ import java.time.temporal.ChronoUnit;
 /** Where dates lie between two edges of a drawing; as many months are named as names have room. */
 record MonthScale(LocalDate from, LocalDate to, double left, double right) {
   private static final double SHORTEST_MONTH_D = 28;
+  private static final double GAP = 3;
 
   /** Where a date begins; one beyond the scale lies at its edge. */
   double x(LocalDate date) {
@@ -21,7 +22,7 @@ record MonthScale(LocalDate from, LocalDate to, double left, double right) {
   void draw(Graphics2D g, double top, double bottom, Wording wording) {
     g.setFont(Fonts.of(10));
     LocalDate month = from.withDayOfMonth(1);
-    double name = g.getFontMetrics().stringWidth(wording.month(YearMonth.from(month))) + 1;
+    double name = g.getFontMetrics().stringWidth(wording.month(YearMonth.from(month))) + GAP;
     double shortest = SHORTEST_MONTH_D * (right - left) / (ChronoUnit.DAYS.between(from, to) + 1);
     int step = (int) Math.ceil(name / shortest);
     for (; !month.isAfter(to); month = month.plusMonths(step)) {

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  */
 final class Html {
   private static final Pattern DATE =
-      Pattern.compile("\\d{4}-\\d\\d|(\\d{1,2} )?[A-Z][a-z]{2} (\\d{1,2}, )?\\d{4}");
+      Pattern.compile("(\\d{4}-\\d\\d(-\\d\\d)?|(\\d{1,2} )?[A-Z][a-z]{2} (\\d{1,2}, )?\\d{4})([ T]\\d\\d:\\d\\d)?");
 
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?\\d[^\\sa-zA-Z]*( to [-+]?\\d[^\\sa-zA-Z]*)?( \\S+)?( \\(.*\\))?( \\S+)?");
@@ -134,9 +134,9 @@ final class Html {
     return !amongNumbers ? "" : isNumber(cell) ? " class=\"n\"" : " class=\"r\"";
   }
 
-  /** In any order; what must not be broken into two lines. */
+  /** In any order, alone or with the time; what must not be broken into two lines. */
   private static boolean isDate(String cell) {
-    return DATE.matcher(cell).lookingAt();
+    return DATE.matcher(cell).matches();
   }
 
   /** A number, perhaps with its unit or a second number; not a text that begins with one. */

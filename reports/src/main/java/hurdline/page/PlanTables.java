@@ -150,9 +150,18 @@ final class PlanTables {
         standing(plan, line, State.BLOCKED),
         cell(plan, Measure.MONEY_LINE_MARGIN.of(line.name())),
         share(plan, Measure.SEASON_LINE_FINISHED.of(line.name())),
-        answer.find(plan, Measure.SEASON_ENDED.of(line.name())).map(words::dates).orElse(""),
+        ended(plan, line.name()),
         cell(plan, Measure.SEASON_LEFT_OVER.of(line.name())),
         cell(plan, Measure.SEASON_NOT_EARNED.of(line.name())));
+  }
+
+  /** The middle; its band is in the chart of the ends and in the table under it. */
+  private String ended(String plan, String line) {
+    return answer
+        .find(plan, Measure.SEASON_ENDED.of(line))
+        .filter(row -> !Double.isNaN(row.p50()))
+        .map(row -> wording.date(answer.date(row.p50())))
+        .orElse("");
   }
 
   private String standing(String plan, Outline.Line line, State state) {
