@@ -59,7 +59,7 @@ final class TornadoChart {
     bars.setDefaultLegendShape(Look.swatch());
     bars.setSeriesPaint(0, new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING));
     bars.setSeriesPaint(1, Palette.BLUE);
-    NumberAxis axis = Look.numberAxis("net present value, " + currency, wording);
+    NumberAxis axis = Look.numberAxis("net present value, " + currency + ", with the 95 % interval of how far an end moves it", wording);
     axis.setAutoRangeIncludesZero(false);
     return Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, bars));
   }

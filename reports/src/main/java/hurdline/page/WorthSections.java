@@ -76,7 +76,7 @@ final class WorthSections {
     double within = answer.further().withinYr();
     return row.quantity() != PaybackRow.Quantity.CHANCE_OF_PAYBACK || Double.isNaN(within)
         ? word
-        : word + " within " + wording.amount(within, "yr");
+        : word + " within " + wording.plain(within) + " yr";
   }
 
   private String orNone(double value, String unit) {

@@ -185,6 +185,9 @@ class ReportPageTest {
         .contains("75 hp mill &lt;in place&gt; of the 25 hp one")
         .contains("none in 2 of 40 lives")
         .contains("never in 3 of 40 lives")
+        .containsPattern("chance of payback within 5.yr")
+        .containsPattern("1,880,000 .1,840,000 to 1,920,000.")
+        .containsPattern("202 .198 to 205.")
         .contains("Fire in the yard");
     assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(11).doesNotHaveDuplicates();
     assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSize(11);
