@@ -222,7 +222,7 @@ final class DayChart {
                 rows.add(
                     List.of(
                         says(curve),
-                        wording.unit(curve.unit()),
+                        curve.of() == Day.Of.GATE ? "loads" : wording.unit(curve.unit()),
                         strips.number(curve.least(), curve),
                         strips.number(curve.mean(), curve),
                         strips.number(curve.most(), curve))));

@@ -6,7 +6,7 @@ import java.time.format.DateTimeParseException;
 import picocli.CommandLine;
 
 /**
- * The span that a trace shows, local times.
+ * The span that a trace shows, local times; one date alone is that day.
  *
  * @param from first instant
  * @param to last instant
@@ -16,7 +16,7 @@ record TraceSpan(LocalDateTime from, LocalDateTime to) {
     String[] ends = text.split("\\.\\.", -1);
     try {
       TraceSpan span = new TraceSpan(instant(ends[0], false), instant(ends[ends.length - 1], true));
-      if (ends.length == 2 && span.from().isBefore(span.to())) {
+      if (ends.length <= 2 && span.from().isBefore(span.to())) {
         return span;
       }
     } catch (DateTimeParseException wrong) {
@@ -25,8 +25,8 @@ record TraceSpan(LocalDateTime from, LocalDateTime to) {
     throw new CallException(
         "--trace \""
             + text
-            + "\" is no span; expected FROM..TO such as 2027-06-07..2027-06-08 or"
-            + " 2027-06-07T06:00..2027-06-07T14:30");
+            + "\" is no span; expected a day such as 2027-06-07, or FROM..TO such as"
+            + " 2027-06-07..2027-06-08 or 2027-06-07T06:00..2027-06-07T14:30");
   }
 
   /** A date alone means its beginning, or at the end of a span its end. */

@@ -16,6 +16,9 @@ final class Html {
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?\\d[^\\sa-zA-Z]*( to [-+]?\\d[^\\sa-zA-Z]*)?( \\S+)?( \\(.*\\))?( \\S+)?");
 
+  /** Letters from which on a text gets room, so that a phone does not show a word a line. */
+  private static final int LONG = 24;
+
   private final StringBuilder out = new StringBuilder();
 
   /** Escapes text for use between tags and in double-quoted attributes. */
@@ -131,7 +134,10 @@ final class Html {
     if (isDate(cell)) {
       return " class=\"d\"";
     }
-    return !amongNumbers ? "" : isNumber(cell) ? " class=\"n\"" : " class=\"r\"";
+    if (!amongNumbers) {
+      return cell.length() > LONG ? " class=\"t\"" : "";
+    }
+    return isNumber(cell) ? " class=\"n\"" : " class=\"r\"";
   }
 
   /** In any order, alone or with the time; what must not be broken into two lines. */

@@ -49,6 +49,14 @@ class DayChartTest {
   }
 
   @Test
+  void itsTableCountsLoadsAtTheGateAsLoads() {
+    assertThat(DAY.table().rows())
+        .filteredOn(row -> row.get(0).endsWith("at the gate"))
+        .isNotEmpty()
+        .allSatisfy(row -> assertThat(row.get(1)).isEqualTo("loads"));
+  }
+
+  @Test
   void itsTableHasLeastMeanAndMost() {
     assertThat(DAY.table().rows())
         .contains(List.of("in hurd_bin", "t", "1.00", "2.91", "4.00"))

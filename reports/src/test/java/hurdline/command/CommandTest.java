@@ -275,7 +275,7 @@ class CommandTest extends Calls {
         "--until mass.stalk.fed:0% | Invalid value for option '--until': --until"
             + " \"mass.stalk.fed:0%\" can never be reached; expected a half-width above 0.",
         "--trace tomorrow | Invalid value for option '--trace': --trace \"tomorrow\" is no span;"
-            + " expected FROM..TO such as",
+            + " expected a day such as",
         "--units imperial | Invalid value for option '--units': \"imperial\" is no system of units;"
             + " expected us or metric.",
         "--replicatoins 3 | Unknown options: '--replicatoins', '3'. Perhaps --replications?"

@@ -23,7 +23,7 @@ class HtmlTest {
   @Test
   void aTextThatBeginsWithANumberStandsToTheLeft() {
     for (String cell : List.of("75 hp mill in place of the 25 hp one", "10 % more power", "51 min longer, from 05:09")) {
-      assertThat(column(cell)).as(cell).contains("<th scope=\"col\">is<", "<td>");
+      assertThat(column(cell)).as(cell).contains("<th scope=\"col\">is<").doesNotContain("class=\"n\"");
     }
   }
 
@@ -35,5 +35,11 @@ class HtmlTest {
   @Test
   void aNumberAmongTextsStandsWithThem() {
     assertThat(column("sweetgum-bend.yaml", "base", "40")).contains("<td>40<");
+  }
+
+  @Test
+  void aLongTextGetsRoomAndAShortOneNone() {
+    assertThat(column("a feeder and a cleaner of its own")).contains("<td class=\"t\">a feeder");
+    assertThat(column("base")).contains("<td>base");
   }
 }
