@@ -181,7 +181,7 @@ final class TileChart {
       g.setPaint(Palette.INK);
       g.setFont(Fonts.of(11));
       g.drawString(
-          wording.amount(least, unit()) + " to " + wording.amount(most, unit()) + ", pale to dark",
+          wording.rough(least, unit()) + " to " + wording.rough(most, unit()) + ", pale to dark",
           (float) (plan.left() + 8 * steps + 8),
           (float) top + 10);
     }

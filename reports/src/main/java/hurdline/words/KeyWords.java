@@ -69,7 +69,11 @@ public final class KeyWords {
         + ".";
   }
 
+  /** A sentence's first word; a name of the file with more than letters keeps them as they are there. */
   static String capital(String text) {
+    if (text.split(" ", 2)[0].contains("_")) {
+      return text;
+    }
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 

@@ -78,14 +78,14 @@ public final class WorthWords {
           + atZero(row)
           + " "
           + unit(row.unit())
-          + (row.unit().equals("x") ? " what the file says" : " (the file says " + plain(row.inFile()) + ")");
+          + (row.unit().equals("x") ? " what the file says" : " (the file says " + plain(row.inFile()) + " " + unit(row.unit()) + ")");
     }
     return "at no "
         + row.input()
         + " from "
-        + four(row.from())
+        + roughly(row.from())
         + " to "
-        + four(row.to())
+        + roughly(row.to())
         + " "
         + unit(row.unit())
         + (row.netPresentValue() > 0 ? ", it is worth its price throughout" : ", it loses throughout");
@@ -106,6 +106,11 @@ public final class WorthWords {
   private String within(double value, double low, double high, String unit) {
     String range = wording.interval(value, low, high, unit);
     return range.isEmpty() ? four(value) : wording.number(value, low, high, unit) + " (" + range + ")";
+  }
+
+  /** An end of what was searched, to a hundredth of itself. */
+  private String roughly(double value) {
+    return wording.number(value, 0.99 * value, 1.01 * value, "");
   }
 
   /** A value known to a thousandth of itself. */

@@ -20,7 +20,7 @@ class CompareWordsTest {
               held  stalk_line 67 % (65 to 69 %) by the rate of feeder, 5.0 % (4.0 to 6.0 %) by the rate of mill
               pays  net present value 1,390,000 USD (1,300,000 to 1,480,000) over 12 yr for 140,000 USD; internal rate none in 2 of 40 lives, pays back after 0.7 yr (0.4 to 1.0) (discounted never in 3 of 40 lives), within 5 yr in 100 % (29 to 100 %) of lives, loses in 5 % (0 to 71 %) of lives
               hangs on  products.fine.price (900,000 to 1,880,000 USD from 0.8 to 1.2 times), then money.wage (1,400,000 to 1,380,000 USD from 20 to 30.5 USD/h)
-              worth nothing at money.crops.stalk 202 (198 to 205) USD/ton (the file says 145); at no products.*.price from 0.05850 to 17.086 times, it is worth its price throughout
+              worth nothing at money.crops.stalk 202 (198 to 205) USD/ton (the file says 145 USD/ton); at no products.*.price from 0.0585 to 17.09 times, it is worth its price throughout
             bigger_mill+hand: stalk fed not told apart at 40 replications (-20 to 20 t), about 1,000 would tell them if it is as seen; margin unchanged
               held  stalk_line 80 % (78 to 82 %) by the rate of feeder
               pays  net present value 10 USD (-5 to 25) over 2.5 yr for 0 USD; nothing to pay back, loses in 40 % (10 to 80 %) of lives

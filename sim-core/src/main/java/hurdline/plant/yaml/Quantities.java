@@ -73,7 +73,9 @@ final class Quantities {
     }
     double count = si.getAsDouble() / unitInSi;
     if (!(Math.abs(count - Math.rint(count)) < 1e-9)) {
-      at.wrong(at.shown() + " is not a whole number", due.phrase());
+      at.wrong(
+          at.shown() + " is not a whole number",
+          due == Dimension.TIME ? "whole days, such as \"5 d\"" : due.phrase());
       return standIn;
     }
     if (!(count >= least && count <= Numbers.LARGEST)) {

@@ -94,8 +94,8 @@ class SeasonAndYardRulesTest {
                 + " on whose working days it falls");
     Edited.with(STALKS, STALKS.replace("5 d", "36 h"))
         .saysOnly(
-            "season.1.changeover: \"36 h\" is not a whole number; expected a time such as \"12"
-                + " min\" or \"8 h\"");
+            "season.1.changeover: \"36 h\" is not a whole number; expected whole days, such as"
+                + " \"5 d\"");
   }
 
   @Test
