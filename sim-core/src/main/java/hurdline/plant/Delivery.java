@@ -7,12 +7,14 @@ import java.time.MonthDay;
 import java.time.Year;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
  * How a crop comes in: from fields by truck, as a stream of loads, or both.
  *
  * @param fields empty where there are only loads
+ * @param balers absent where each field has its own
  * @param hours receiving hours; where there are only loads these are the stream's
  * @param weather always dry where the file names none
  * @param weigh absent where nothing is weighed
@@ -23,6 +25,7 @@ import java.util.Set;
 public record Delivery(
     String crop,
     List<Field> fields,
+    OptionalInt balers,
     Distribution seasonFactor,
     Weather weather,
     DayHours hours,

@@ -6,10 +6,12 @@ import hurdline.line.Haulage;
 import hurdline.line.YardPlan;
 import hurdline.plant.Delivery;
 import java.util.Arrays;
+import java.util.OptionalInt;
 
 /**
- * The balers, one to a field: on each dry day that counts a field's baler makes its bales at even distances over the
- * receiving hours, until the field's crop is in bales.
+ * The balers: on each dry day that counts a field's baler makes its bales at even distances over the receiving hours, until
+ * the field's crop is in bales. Where there are fewer balers than fields a baler goes on to the next field in turn, from the
+ * day after on.
  *
  * <p>Day by day {@code n} bales, the k-th at {@code from + k · length / n}. Where n is no whole number the bales of all
  * its baling days are counted through, so that two days of 2.5 bales make 2 and 3.
@@ -33,6 +35,9 @@ final class Baling {
   private final Integer[] inTurn; // fields of each crop by the day they became ready, then by name
   private final int[] turn;
   private final int[] unfinished; // by crop
+  private final boolean[] begun; // whether a baler has come to the field
+  private final int[] balers; // by crop
+  private final int[] working; // by crop, balers with a field to bale
 
   Baling(YardPlan yard, Haulage haulage) {
     this.yard = yard;
@@ -52,6 +57,13 @@ final class Baling {
     inTurn = new Integer[fields];
     turn = new int[fields];
     unfinished = new int[yard.crops()];
+    begun = new boolean[fields];
+    balers = new int[yard.crops()];
+    working = new int[yard.crops()];
+    for (int crop = 0; crop < yard.crops(); crop++) {
+      int ofCrop = haulage.endField(crop) - haulage.firstField(crop);
+      balers[crop] = haulage.delivery(crop).map(Delivery::balers).orElse(OptionalInt.empty()).orElse(ofCrop);
+    }
   }
 
   void reset(Streams streams, int replication) {
@@ -81,6 +93,23 @@ final class Baling {
     for (int at = from; at < to; at++) {
       turn[at] = inTurn[at];
     }
+    working[crop] = 0;
+    while (working[crop] < balers[crop] && toNextField(crop, -1) >= 0) {
+      working[crop]++;
+    }
+  }
+
+  /** A baler that is free from the end of a day on goes to the next field in turn; tells which, −1 if none waits for one. */
+  private int toNextField(int crop, int afterDay) {
+    for (int at = haulage.firstField(crop); at < haulage.endField(crop); at++) {
+      int field = turn[at];
+      if (!begun[field] && !done(field)) {
+        begun[field] = true;
+        day[field] = Math.max(day[field], afterDay);
+        return field;
+      }
+    }
+    return -1;
   }
 
   private void resetField(int field, double season, Streams streams, int replication) {
@@ -97,6 +126,7 @@ final class Baling {
     made[field] = 0;
     days[field] = 0;
     day[field] = readyDay[field] - 1;
+    begun[field] = false;
     if (yieldKg > 0) {
       unfinished[cropField.crop()]++;
     }
@@ -121,7 +151,7 @@ final class Baling {
   double nextS(int field) {
     Haulage.CropField cropField = haulage.field(field);
     double perDay = cropField.field().balesPerDay();
-    if (done(field) || !(perDay > 0)) {
+    if (done(field) || !begun[field] || !(perDay > 0)) {
       return Double.POSITIVE_INFINITY;
     }
     while (made[field] + 1 > perDay * days[field] + CRUMB) {
@@ -160,18 +190,32 @@ final class Baling {
     return bale;
   }
 
+  /** Where the field's baler makes its next bale: there, or, with all of it in bales, at the next in turn that waits for one. */
+  int goesOnTo(int field) {
+    if (!done(field)) {
+      return field;
+    }
+    int crop = haulage.field(field).crop();
+    int next = toNextField(crop, day[field]);
+    working[crop] -= next < 0 ? 1 : 0;
+    return next < 0 ? field : next;
+  }
+
   /** What is not yet in bales. */
   double leftKg(int field) {
     return leftKg[field];
   }
 
-  /** More crop of the field, from another year, is to be baled with it; tells whether there was nothing to bale before. */
+  /** More crop of the field, from another year, is to be baled with it; tells whether a baler comes to it only for that. */
   boolean add(int field, double moreKg) {
+    int crop = haulage.field(field).crop();
     boolean first = done(field) && moreKg > 0;
-    unfinished[haulage.field(field).crop()] += first ? 1 : 0;
     cropKg[field] += moreKg;
     leftKg[field] += moreKg;
-    return first;
+    unfinished[crop] += first ? 1 : 0;
+    begun[field] |= first && working[crop] < balers[crop];
+    working[crop] += first && begun[field] ? 1 : 0;
+    return first && begun[field];
   }
 
   /** Whether all the field's crop is in bales. */

@@ -144,8 +144,8 @@ final class Hauling {
       int index = what / KINDS;
       switch (what % KINDS) {
         case BALE -> {
-          fields.bale(index, nowS);
-          arrive(BALE, index, baling.nextS(index));
+          int next = fields.bale(index, nowS);
+          arrive(BALE, next, baling.nextS(next));
         }
         case TRUCK_AT_GATE -> atGate(index, nowS);
         case LOAD_AT_GATE -> loadComes(index, nowS);

@@ -27,8 +27,10 @@ final class HeldAtField {
     Arrays.fill(claimed, 0);
   }
 
-  void bale(int field, double nowS) {
+  /** A bale is made; tells at which field its baler makes the next. */
+  int bale(int field, double nowS) {
     lies(field, baling.make(field, bales, nowS));
+    return baling.goesOnTo(field);
   }
 
   /** A bale lies at the field from now on, behind the others. */

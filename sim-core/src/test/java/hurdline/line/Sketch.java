@@ -90,7 +90,7 @@ final class Sketch {
   Sketch loads(int from, int to, String days, double fromH, double toH, double streamFromH, double streamToH) {
     Delivery.DayHours stream = new Delivery.DayHours((int) (streamFromH * H), (int) (streamToH * H), daysOf(days));
     Delivery.DayHours receiving = new Delivery.DayHours((int) (fromH * H), (int) (toH * H), daysOf(days));
-    deliveries.add(new Delivery("stalk", List.of(), new Fixed(1), new Delivery.WetChain(0, 0, 0), receiving,
+    deliveries.add(new Delivery("stalk", List.of(), java.util.OptionalInt.empty(), new Fixed(1), new Delivery.WetChain(0, 0, 0), receiving,
         Optional.empty(), Optional.of(new Delivery.Loads(new Fixed(H), 5, march(from), march(to), stream)),
         Optional.empty(), new Job(new Fixed(0), Optional.empty()), 0, 0));
     return this;

@@ -16,8 +16,13 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -121,6 +126,62 @@ class BalingTest {
     double factor = 0.5 + new Streams(7).of(3, "season_factor.stalk").next();
     assertThat(bench.stream().mapToDouble(kg -> kg).sum()).isCloseTo(30_000 * factor, within(1e-6));
     assertThat(flat.stream().mapToDouble(kg -> kg).sum()).isCloseTo(60_000 * factor, within(1e-6));
+  }
+
+  /** First and last day of March on which each field is baled. */
+  private static List<String> baledOn(Baling baling, String... fields) {
+    Bales bales = new Bales(2);
+    Map<String, int[]> days = new LinkedHashMap<>();
+    for (int field = earliest(baling, fields.length); field >= 0; field = earliest(baling, fields.length)) {
+      double atS = baling.nextS(field);
+      int day = 1 + (int) (atS / 86_400);
+      days.computeIfAbsent(fields[field], none -> new int[] {day, 0})[1] = day;
+      baling.make(field, bales, atS);
+      assertThat(baling.goesOnTo(field) == field || baling.done(field)).isTrue();
+    }
+    return days.entrySet().stream().map(each -> each.getKey() + " " + Arrays.toString(each.getValue())).toList();
+  }
+
+  private static int earliest(Baling baling, int fields) {
+    return IntStream.range(0, fields)
+        .boxed()
+        .filter(field -> baling.nextS(field) < Double.POSITIVE_INFINITY)
+        .min(Comparator.comparing(baling::nextS))
+        .orElse(-1);
+  }
+
+  private static Plant withBalers(String balers) {
+    return plant("2027-03-01", "2027-03-31", "[]",
+        """
+            hours: {from: "08:00", to: "18:00"}
+            %s
+            fields:
+              a: {area: 1 ha, yield: 10 t/ha, ready: 2027-03-03, baling: 5 bales/d}
+              b: {area: 1 ha, yield: 5 t/ha, ready: 2027-03-03, baling: 5 bales/d}
+              c_early: {area: 1 ha, yield: 7.5 t/ha, ready: 2027-03-02, baling: 5 bales/d}
+              d_bare: {area: 1 ha, yield: 0 t/ha, ready: 2027-03-01, baling: 5 bales/d}
+              e_late: {area: 1 ha, yield: 2.5 t/ha, ready: 2027-03-20, baling: 5 bales/d}
+        """.formatted(balers));
+  }
+
+  @Test
+  void aBalerGoesOnToTheNextFieldInTurnTheDayAfter() {
+    String[] fields = {"a", "b", "c_early", "d_bare", "e_late"};
+    assertThat(baledOn(baling(withBalers("balers: 1"), 1), fields))
+        .containsExactly("c_early [2, 4]", "a [5, 8]", "b [9, 10]", "e_late [20, 20]");
+    assertThat(baledOn(baling(withBalers("balers: 2"), 1), fields))
+        .containsExactly("c_early [2, 4]", "a [3, 6]", "b [5, 6]", "e_late [20, 20]");
+    assertThat(baledOn(baling(withBalers(""), 1), fields))
+        .containsExactly("c_early [2, 4]", "a [3, 6]", "b [3, 4]", "e_late [20, 20]")
+        .isEqualTo(baledOn(baling(withBalers("balers: 9"), 1), fields));
+  }
+
+  @Test
+  void whatAnotherYearLeftOnABareFieldWaitsForABalerToo() {
+    Baling baling = baling(withBalers("balers: 1"), 1);
+    assertThat(baling.add(3, 5_000)).as("the one baler is bound for another").isFalse();
+    assertThat(baledOn(baling, "a", "b", "c_early", "d_bare", "e_late"))
+        .containsExactly("c_early [2, 4]", "d_bare [5, 6]", "a [7, 10]", "b [11, 12]", "e_late [20, 20]");
   }
 
   @Test

@@ -17,6 +17,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Reads how crops come in. */
 final class DeliveryBinder {
@@ -47,6 +48,7 @@ final class DeliveryBinder {
     return new Delivery(
         crop,
         f.at("fields").each("field", (name, field) -> field(name, field, usual)),
+        f.has("balers") ? OptionalInt.of(Numbers.whole(f.at("balers"), 1, 1)) : OptionalInt.empty(),
         Amounts.of(f.at("season_factor"), Dimension.SHARE, Range.NOT_BELOW_0, 1),
         WeatherBinder.weather(f.at("weather")),
         hours,
@@ -80,7 +82,7 @@ final class DeliveryBinder {
                 "the " + key + " that bring the bales of the fields in");
       }
     }
-    for (String key : List.of("hours", "trucks", "weather", "season_factor")) {
+    for (String key : List.of("hours", "trucks", "weather", "season_factor", "balers")) {
       if (!f.has("fields") && f.has("loads") && f.has(key)) {
         f.at(key)
             .idle(

@@ -59,7 +59,7 @@ enum Shape {
   STACK("a stack", "long! wide! high! lane!"),
   PICK("a pick", "places!"),
   LIFT("a lift", "lasts needs bales modules"),
-  DELIVERY("a delivery", "fields season_factor weather hours hands trucks loads weigh unload waiting"),
+  DELIVERY("a delivery", "fields balers season_factor weather hours hands trucks loads weigh unload waiting"),
   FIELD(
       "a field",
       "area! yield! ready! ready_sd baling! bale module moisture diameter composition"
