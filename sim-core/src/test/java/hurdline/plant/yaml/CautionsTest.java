@@ -109,7 +109,7 @@ class CautionsTest {
   void aLoadThatNeverFindsRoomIsTold() {
     cautions(
         Edited.with("modules: 4, from", "modules: 900, from"),
-        "p.yaml:164:3 deliveries.seed_cotton: one load is 900 bales and all places for"
+        "p.yaml:165:3 deliveries.seed_cotton: one load is 900 bales and all places for"
             + " \"seed_cotton\" hold 500; such a load never finds room");
   }
 
@@ -141,7 +141,7 @@ class CautionsTest {
         Edited.with(
             "    loads: {every: {exp",
             "    hours: {from: \"01:00\", to: \"02:00\"}\n    loads: {every: {exp"),
-        "p.yaml:165:5 deliveries.seed_cotton.hours: \"hours\" goes with fields, of which there are"
+        "p.yaml:166:5 deliveries.seed_cotton.hours: \"hours\" goes with fields, of which there are"
             + " none; the hours of \"loads\" rule");
   }
 }

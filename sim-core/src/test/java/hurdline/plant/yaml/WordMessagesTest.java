@@ -179,6 +179,6 @@ class WordMessagesTest {
         .containsExactly(
             "p.yaml:3:1 plnt",
             "p.yaml:128:21 resources.scale.count",
-            "p.yaml:168:13 money.currency");
+            "p.yaml:169:13 money.currency");
   }
 }
