@@ -137,11 +137,7 @@ public final class Replication {
    * @param opening {@code null} for the stock on hand that the file has
    */
   public Outcome run(Streams streams, int replication, LeftOver opening, Trace trace) {
-    reset(streams, replication, trace);
-    if (opening != null) {
-      intake.reset();
-      yearEnd.open(opening, streams, replication);
-    }
+    reset(streams, replication, opening, trace);
     double endS = roster.horizonS();
     while (true) {
       double nextS = Math.max(present.pending.nextS(), present.nowS);
@@ -166,7 +162,7 @@ public final class Replication {
     network.withoutShortCuts();
   }
 
-  private void reset(Streams streams, int replication, Trace trace) {
+  private void reset(Streams streams, int replication, LeftOver opening, Trace trace) {
     present.trace = trace;
     present.reset(streams, replication);
     lookForJobs = true;
@@ -180,8 +176,12 @@ public final class Replication {
     bales.reset();
     stacking.trace(trace);
     hauling.trace(trace);
-    stacking.reset(streams, replication);
     hauling.reset(streams, replication);
+    if (opening == null) {
+      stacking.reset(streams, replication);
+    } else {
+      yearEnd.open(opening, streams, replication);
+    }
     feeding.reset();
     rostering.reset();
     watching.reset();
@@ -189,7 +189,7 @@ public final class Replication {
     binBooks.reset();
     present.carrying.reset();
     tallying.reset();
-    for (int m : Milling.mills(layout)) {
+    for (int m : mills) {
       network.remap(layout.headsOf[m]);
     }
   }

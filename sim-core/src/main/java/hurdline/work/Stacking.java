@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -49,8 +50,12 @@ final class Stacking {
   /** An empty yard, then the stock on hand, crops by name, at time zero. The bales' table and the books must be empty. */
   void reset(Streams streams, int replication) {
     clear();
+    stock(crop -> true, streams, replication);
+  }
+
+  private void stock(IntPredicate crops, Streams streams, int replication) {
     for (int crop = 0; crop < plan.crops(); crop++) {
-      if (plan.onHand(crop) > 0) {
+      if (crops.test(crop) && plan.onHand(crop) > 0) {
         stock(crop, streams, replication);
       }
     }
@@ -73,11 +78,7 @@ final class Stacking {
    */
   void open(LeftOver left, boolean[] isBrought, Streams streams, int replication) {
     clear();
-    for (int crop = 0; crop < plan.crops(); crop++) {
-      if (!isBrought[crop] && plan.onHand(crop) > 0) {
-        stock(crop, streams, replication);
-      }
-    }
+    stock(crop -> !isBrought[crop], streams, replication);
     for (LeftOver.Bale one : left.inPlaces()) {
       int bale = stock(one);
       setPickKeys(bale);

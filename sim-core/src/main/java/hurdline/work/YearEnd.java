@@ -81,9 +81,8 @@ final class YearEnd {
     return new LeftOver(inPlaces, inFront, atGate, atFields, unbaledKg);
   }
 
-  /** Puts all of it where it was, at time zero; the yard must be empty, fields and gate reset. */
+  /** Puts all of it where it was, at time zero, in place of the yard's reset; books, fields and gate are reset already. */
   void open(LeftOver left, Streams streams, int replication) {
-    bales.reset();
     stacking.open(left, isBrought, streams, replication);
     left.atFields().forEach(bale -> hauling.fields.lies(bale.at(), bales.add(bale)));
     for (int field = 0; field < left.unbaledKg().length; field++) {
