@@ -16,17 +16,6 @@ import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
  * Money over the calendar: what comes in to the right, what goes out to the left, and what is left.
  */
 final class MoneyChart {
-  private static final List<Measure> IN = List.of(Measure.MONEY_REVENUE, Measure.MONEY_STOCK);
-  private static final List<Measure> OUT =
-      List.of(
-          Measure.MONEY_CROPS,
-          Measure.MONEY_WAGES,
-          Measure.MONEY_ELECTRICITY,
-          Measure.MONEY_PACKAGES,
-          Measure.MONEY_STOPS,
-          Measure.MONEY_LATE,
-          Measure.MONEY_OVERHEAD);
-
   private final RunAnswer answer;
   private final Wording wording;
 
@@ -47,8 +36,8 @@ final class MoneyChart {
 
   private List<Bar> bars() {
     List<Bar> bars = new ArrayList<>();
-    IN.forEach(measure -> add(bars, measure, 1));
-    OUT.forEach(measure -> add(bars, measure, -1));
+    Measure.OF_MARGIN_IN.forEach(measure -> add(bars, measure, 1));
+    Measure.OF_MARGIN_OUT.forEach(measure -> add(bars, measure, -1));
     add(bars, Measure.MONEY_MARGIN, 1);
     return bars;
   }

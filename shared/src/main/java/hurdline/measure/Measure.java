@@ -246,6 +246,13 @@ public enum Measure {
       SHARE,
       "The largest gap in the mass balance over what was taken in; rounding only.");
 
+  /** What makes up the margin: what comes in, and what goes out. */
+  public static final List<Measure> OF_MARGIN_IN = List.of(MONEY_REVENUE, MONEY_STOCK);
+
+  public static final List<Measure> OF_MARGIN_OUT =
+      List.of(
+          MONEY_CROPS, MONEY_WAGES, MONEY_ELECTRICITY, MONEY_PACKAGES, MONEY_STOPS, MONEY_LATE, MONEY_OVERHEAD);
+
   private static final String DRY = "_dry";
 
   private final String pattern;

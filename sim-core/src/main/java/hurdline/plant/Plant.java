@@ -44,4 +44,25 @@ public record Plant(
     options = List.copyOf(options);
     plans = List.copyOf(plans);
   }
+
+  /** The same plant but for these. */
+  public Plant with(List<Product> otherProducts, Optional<Money> otherMoney, List<Option> otherOptions, List<Plan> otherPlans) {
+    return new Plant(
+        name,
+        calendar,
+        components,
+        crops,
+        machines,
+        otherProducts,
+        packages,
+        lines,
+        season,
+        crews,
+        resources,
+        yard,
+        deliveries,
+        otherMoney,
+        otherOptions,
+        otherPlans);
+  }
 }

@@ -127,22 +127,6 @@ final class LifeYears {
 
   /** Neither options nor plans have a part in what is played. */
   private static Plant played(Plant p) {
-    return new Plant(
-        p.name(),
-        p.calendar(),
-        p.components(),
-        p.crops(),
-        p.machines(),
-        p.products(),
-        p.packages(),
-        p.lines(),
-        p.season(),
-        p.crews(),
-        p.resources(),
-        p.yard(),
-        p.deliveries(),
-        p.money(),
-        List.of(),
-        List.of());
+    return p.with(p.products(), p.money(), List.of(), List.of());
   }
 }

@@ -20,16 +20,7 @@ import java.util.stream.Stream;
  */
 final class OtherPrices {
   private static final List<Measure> OF_MARGIN =
-      List.of(
-          Measure.MONEY_REVENUE,
-          Measure.MONEY_STOCK,
-          Measure.MONEY_CROPS,
-          Measure.MONEY_WAGES,
-          Measure.MONEY_ELECTRICITY,
-          Measure.MONEY_PACKAGES,
-          Measure.MONEY_STOPS,
-          Measure.MONEY_LATE,
-          Measure.MONEY_OVERHEAD);
+      Stream.of(Measure.OF_MARGIN_IN, Measure.OF_MARGIN_OUT).flatMap(List::stream).toList();
 
   private final Plant before;
   private final Plant after;
@@ -64,23 +55,7 @@ final class OtherPrices {
         p.products().stream()
             .map(of -> new Product(of.name(), 0, of.packaging(), of.orders(), of.sellsOrdersOnly()))
             .toList();
-    return new Plant(
-        p.name(),
-        p.calendar(),
-        p.components(),
-        p.crops(),
-        p.machines(),
-        products,
-        p.packages(),
-        p.lines(),
-        p.season(),
-        p.crews(),
-        p.resources(),
-        p.yard(),
-        p.deliveries(),
-        p.money().map(OtherPrices::withoutPrices),
-        p.options(),
-        p.plans());
+    return p.with(products, p.money().map(OtherPrices::withoutPrices), p.options(), p.plans());
   }
 
   private static Money withoutPrices(Money m) {
