@@ -138,11 +138,7 @@ final class EndsChart {
 
   private void band(Graphics2D g, End end, double left, double right, double middle) {
     Rectangle2D bar = new Rectangle2D.Double(left, middle - BAR / 2, Math.max(1, right - left), BAR);
-    g.setPaint(PlanPaints.of(answer, end.line().crop()));
-    g.fill(bar);
-    g.setPaint(Palette.INK);
-    g.setStroke(new BasicStroke(0.7f));
-    g.draw(bar);
+    PlanPaints.bar(g, bar, PlanPaints.of(answer, end.line().crop()));
   }
 
   private static void stroke(Graphics2D g, double x, double middle) {
@@ -171,11 +167,7 @@ final class EndsChart {
     stroke(g, 10, y);
     double x = key(g, 18, "middle");
     Rectangle2D bar = new Rectangle2D.Double(x, y - BAR / 2, 18, BAR);
-    g.setPaint(Palette.SKY);
-    g.fill(bar);
-    g.setPaint(Palette.INK);
-    g.setStroke(new BasicStroke(0.7f));
-    g.draw(bar);
+    PlanPaints.bar(g, bar, Palette.SKY);
     x = key(g, x + 24, "nine years in ten");
     g.setStroke(new BasicStroke(1));
     g.draw(new Line2D.Double(x, y, x + 18, y));
@@ -194,9 +186,7 @@ final class EndsChart {
 
   /** {@code 38 of 40}. */
   private String years(End end) {
-    int count = answer.header().replications();
-    double share = answer.mean(end.plan(), Measure.SEASON_LINE_FINISHED.of(end.line().name()));
-    return Math.round(share * count) + " of " + count;
+    return words.outOfAll(end.plan(), Measure.SEASON_LINE_FINISHED.of(end.line().name()));
   }
 
   private String alternative() {

@@ -87,11 +87,7 @@ final class PlanCalendar {
 
   private static void bar(Graphics2D g, double left, double right, double y, Paint paint) {
     Rectangle2D bar = new Rectangle2D.Double(left, y, Math.max(1, right - left), BAR);
-    g.setPaint(paint);
-    g.fill(bar);
-    g.setPaint(Palette.INK);
-    g.setStroke(new BasicStroke(0.7f));
-    g.draw(bar);
+    PlanPaints.bar(g, bar, paint);
   }
 
   private String crop(Entry entry) {

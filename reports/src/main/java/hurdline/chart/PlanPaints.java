@@ -2,11 +2,14 @@ package hurdline.chart;
 
 import hurdline.answer.Outline;
 import hurdline.answer.SeasonAnswer;
+import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.Paint;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 
-/** One paint for each crop in all charts of season plans. */
+/** One paint for each crop in all charts of season plans, and the bars that have it. */
 final class PlanPaints {
   private PlanPaints() {}
 
@@ -32,6 +35,15 @@ final class PlanPaints {
         .map(Outline.Line::name)
         .distinct()
         .toList();
+  }
+
+  /** Filled, with a fine line around. */
+  static void bar(Graphics2D g, Rectangle2D bar, Paint paint) {
+    g.setPaint(paint);
+    g.fill(bar);
+    g.setPaint(Palette.INK);
+    g.setStroke(new BasicStroke(0.7f));
+    g.draw(bar);
   }
 
   static Paint changeover() {

@@ -164,10 +164,14 @@ public final class SeasonWords {
   }
 
   /** {@code finished in 12 of 40 years}. */
-  public String finishedIn(String plan, String measure) {
+  private String finishedIn(String plan, String measure) {
+    return "finished in " + outOfAll(plan, measure) + (answer.header().replications() == 1 ? " year" : " years");
+  }
+
+  /** {@code 12 of 40}, for a measure that is 1 in some years and 0 in the others. */
+  public String outOfAll(String plan, String measure) {
     int count = answer.header().replications();
-    long years = Math.round(answer.mean(plan, measure) * count);
-    return "finished in " + years + " of " + count + (count == 1 ? " year" : " years");
+    return Math.round(answer.mean(plan, measure) * count) + " of " + count;
   }
 
   private String ended(String plan, Outline.Line line) {
