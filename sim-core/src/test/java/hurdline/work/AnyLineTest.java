@@ -4,10 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.chance.Streams;
-import hurdline.line.Haulage;
-import hurdline.line.Layout;
-import hurdline.line.Roster;
-import hurdline.line.YardPlan;
 import hurdline.measure.Measure;
 import hurdline.plant.Plant;
 import java.util.List;
@@ -172,21 +168,15 @@ class AnyLineTest {
   @Property(tries = 15, seed = "20270306", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
   void theRecordIsTheSameOnAnyThreads(@ForAll long seed) {
     Plant plant = new AnyLine(AnyLine.Kind.RANDOM, seed).plant();
-    Replication used = replication(plant);
+    Replication used = Ready.replication(plant);
     List<Map<String, Double>> inTurn = IntStream.rangeClosed(1, 4).mapToObj(r -> values(used, r)).toList();
-    List<Map<String, Double>> atOnce = IntStream.rangeClosed(1, 4).parallel().mapToObj(r -> values(replication(plant), r)).toList();
+    List<Map<String, Double>> atOnce = IntStream.rangeClosed(1, 4).parallel().mapToObj(r -> values(Ready.replication(plant), r)).toList();
     assertThat(atOnce).isEqualTo(inTurn);
     assertThat(inTurn.get(0)).isNotEqualTo(inTurn.get(1));
   }
 
   private static Map<String, Double> play(Plant plant) {
-    return values(replication(plant), 1);
-  }
-
-  private static Replication replication(Plant plant) {
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    return new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster));
+    return values(Ready.replication(plant), 1);
   }
 
   private static Map<String, Double> values(Replication replication, int number) {

@@ -4,10 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.chance.Streams;
-import hurdline.line.Haulage;
-import hurdline.line.Layout;
-import hurdline.line.Roster;
-import hurdline.line.YardPlan;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
 import java.util.Map;
@@ -82,9 +78,7 @@ class CountedPackagesTest {
   }
 
   private static Map<String, Double> values(Plant plant, long seed, boolean plainly) {
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    Replication one = new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster));
+    Replication one = Ready.replication(plant);
     if (plainly) {
       one.withoutShortCuts();
     }

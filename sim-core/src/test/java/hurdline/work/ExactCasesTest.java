@@ -4,10 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import hurdline.chance.Streams;
-import hurdline.line.Haulage;
-import hurdline.line.Layout;
-import hurdline.line.Roster;
-import hurdline.line.YardPlan;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
@@ -54,10 +50,7 @@ class ExactCasesTest {
   @MethodSource("cases")
   void theSameObjectsGiveTheSameAgain(String name) {
     Plant plant = PlantFile.read(CASES.resolve(name.replaceFirst("@.*", "") + ".yaml")).plant();
-    Layout layout = Layout.of(plant);
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    Replication replication = new Replication(layout, roster, yard, Haulage.of(plant, yard, roster));
+    Replication replication = Ready.replication(plant);
     double[] first = replication.run(new Streams(1), 1, null).values().clone();
     assertThat(replication.run(new Streams(1), 1, null).values()).containsExactly(first);
   }
@@ -96,12 +89,7 @@ class ExactCasesTest {
   }
 
   static Map<String, Double> measures(Plant plant, int replication) {
-    Layout layout = Layout.of(plant);
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    Outcome outcome =
-        new Replication(layout, roster, yard, Haulage.of(plant, yard, roster))
-            .run(new Streams(1), replication, null);
+    Outcome outcome = Ready.replication(plant).run(new Streams(1), replication, null);
     Map<String, Double> values = new HashMap<>();
     for (int k = 0; k < outcome.values().length; k++) {
       values.put(outcome.columns().get(k).name(), outcome.values()[k]);

@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.chance.Streams;
-import hurdline.line.Haulage;
-import hurdline.line.Layout;
-import hurdline.line.Roster;
 import hurdline.line.YardPlan;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
@@ -23,9 +20,7 @@ class LeftOverTest {
   private record Year(Outcome outcome, LeftOver left) {}
 
   private static List<Year> years(Plant plant, int count) {
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    Replication replication = new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster));
+    Replication replication = Ready.replication(plant);
     List<Year> years = new ArrayList<>();
     LeftOver opening = null;
     for (int year = 1; year <= count; year++) {
@@ -163,9 +158,7 @@ class LeftOverTest {
                 """)
             .replace("{uniform: {low: 8 %, high: 20 %}}", "10 %");
     Plant plant = PlantFile.of("yard.yaml", text).plant();
-    YardPlan yard = YardPlan.of(plant);
-    Roster roster = Roster.of(plant);
-    Replication replication = new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster));
+    Replication replication = Ready.replication(plant);
     replication.run(new Streams(7), 1, null);
     assertThat(replication.loads()).extracting(WeighedLoad::atS).containsExactly(9 * 3600.0, 10 * 3600.0, 11 * 3600.0, 12 * 3600.0);
     assertThat(replication.loads())

@@ -4,10 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.chance.Streams;
-import hurdline.line.Haulage;
-import hurdline.line.Layout;
-import hurdline.line.Roster;
-import hurdline.line.YardPlan;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
 import java.util.List;
@@ -59,9 +55,7 @@ class NightPressTest {
         """
             .formatted(cotton);
     Plant plant = PlantFile.of("night.yaml", text).plant();
-    YardPlan yard = YardPlan.of(plant);
-    Roster roster = Roster.of(plant);
-    Outcome outcome = new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster)).run(new Streams(1), 1, null);
+    Outcome outcome = Ready.replication(plant).run(new Streams(1), 1, null);
     Map<String, Double> got = new TreeMap<>();
     told(outcome.columns(), outcome.values(), got);
     told(outcome.shared().columns(), outcome.shared().values(), got);

@@ -4,10 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.chance.Streams;
-import hurdline.line.Haulage;
-import hurdline.line.Layout;
-import hurdline.line.Roster;
-import hurdline.line.YardPlan;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.plant.Plant;
@@ -27,9 +23,7 @@ class PeriodsTest {
   @BeforeAll
   static void play() {
     plant = PlantFile.read(Path.of("../line-configs/small.yaml")).plant();
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    year = new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster)).run(new Streams(3), 1, null);
+    year = Ready.replication(plant).run(new Streams(3), 1, null);
   }
 
   private static double sum(double[][] periods, int column) {
@@ -82,9 +76,7 @@ class PeriodsTest {
 
   @Test
   void anotherYearIsToldAsIfItWereTheFirst() {
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    Replication twice = new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster));
+    Replication twice = Ready.replication(plant);
     twice.run(new Streams(3), 2, null);
     Outcome again = twice.run(new Streams(3), 1, null);
     assertThat(again.values()).isEqualTo(year.values());

@@ -4,10 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.management.ThreadMXBean;
 import hurdline.chance.Streams;
-import hurdline.line.Haulage;
-import hurdline.line.Layout;
-import hurdline.line.Roster;
-import hurdline.line.YardPlan;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
@@ -51,10 +47,7 @@ class ReplicationAllocationTest {
   }
 
   private static long warmBytes(Plant plant) {
-    Layout layout = Layout.of(plant);
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    Replication one = new Replication(layout, roster, yard, Haulage.of(plant, yard, roster));
+    Replication one = Ready.replication(plant);
     Streams streams = new Streams(1);
     long least = Long.MAX_VALUE;
     for (int k = 0; k < 4; k++) {

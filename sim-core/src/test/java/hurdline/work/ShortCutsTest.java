@@ -3,10 +3,6 @@ package hurdline.work;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.chance.Streams;
-import hurdline.line.Haulage;
-import hurdline.line.Layout;
-import hurdline.line.Roster;
-import hurdline.line.YardPlan;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
@@ -102,12 +98,12 @@ class ShortCutsTest {
     Plant plant = PlantFile.read(Path.of("../line-configs/sweetgum-bend.yaml")).plant();
     int[] packages = new int[1];
     Outcome traced =
-        replication(plant)
+        Ready.replication(plant)
             .run(
                 new Streams(3),
                 2,
                 (clockS, where, what, amount) -> packages[0] += what.equals("package full") ? 1 : 0);
-    Outcome alone = replication(plant).run(new Streams(3), 2, null);
+    Outcome alone = Ready.replication(plant).run(new Streams(3), 2, null);
     assertSame(traced, alone);
     assertThat(packages[0]).isGreaterThan(30_000);
     for (int k = 0; k < alone.columns().size(); k++) {
@@ -144,14 +140,8 @@ class ShortCutsTest {
     return names.indexOf(name);
   }
 
-  private static Replication replication(Plant plant) {
-    Roster roster = Roster.of(plant);
-    YardPlan yard = YardPlan.of(plant);
-    return new Replication(Layout.of(plant), roster, yard, Haulage.of(plant, yard, roster));
-  }
-
   private static Outcome outcome(Plant plant, boolean plainly, int number) {
-    Replication one = replication(plant);
+    Replication one = Ready.replication(plant);
     if (plainly) {
       one.withoutShortCuts();
     }
