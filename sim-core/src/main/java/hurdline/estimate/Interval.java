@@ -35,6 +35,11 @@ public record Interval(double low, double high) {
     return low <= value && value <= high;
   }
 
+  /** The same without what lies below the least value that can be; a limit that is missing stays so. */
+  public Interval notBelow(double least) {
+    return new Interval(Math.max(least, low), Math.max(least, high));
+  }
+
   /** Whether both limits are there and 0 lies outside them. */
   public boolean excludes0() {
     return low > 0 && high >= low || high < 0 && low <= high;

@@ -50,13 +50,27 @@ final class BreakEvens {
     if (!moves) {
       throw source.refusal(key + " changes nothing", "a key that does");
     }
+    if (options.stream().noneMatch(option -> concerns(option.name(), key))) {
+      throw source.refusal(key + " is of an option that is not compared", "a key of the plant or of a compared option");
+    }
   }
 
-  /** A row for each option and key; if stopped, those that are done. */
+  /** What another option costs says nothing of this one. */
+  private static boolean concerns(String option, String key) {
+    String[] path = key.split("\\.");
+    return !path[0].equals("options")
+        || path[1].equals("*")
+        || List.of(option.split("\\+")).contains(path[1]);
+  }
+
+  /** A row for each option and key that concerns it; if stopped, those that are done. */
   List<BreakEvenRow> rows(OptionWorth worth, Plays plays) {
     List<BreakEvenRow> rows = new ArrayList<>();
     for (CompareAnswer.Option option : options) {
       for (String key : keys) {
+        if (!concerns(option.name(), key)) {
+          continue;
+        }
         WorthAt at = new WorthAt(option.name(), key, worth);
         BreakEven found = BreakEven.of(at::mean);
         if (plays.isCut()) {

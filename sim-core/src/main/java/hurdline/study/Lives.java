@@ -67,7 +67,7 @@ final class Lives {
     return List.of(
         value(rate),
         defined(
-            Quantity.INTERNAL_RATE_OF_RETURN, "share", over(cash -> InternalRate.of(cash).only()), rates()),
+            Quantity.INTERNAL_RATE_OF_RETURN, "share", over(cash -> InternalRate.of(cash).only()), rates(), -1),
         payback(Quantity.SIMPLE_PAYBACK, 0),
         payback(Quantity.DISCOUNTED_PAYBACK, rate),
         chance(Quantity.CHANCE_OF_PAYBACK, this::paysBackInTime),
@@ -96,15 +96,19 @@ final class Lives {
     }
     double[] values = over(cash -> cash.paybackYr(rate));
     long never = Arrays.stream(values).filter(Double::isInfinite).count();
-    return defined(quantity, "yr", values, never == 0 ? "" : "never in " + ofLives(never));
+    return defined(quantity, "yr", values, never == 0 ? "" : "never in " + ofLives(never), 0);
   }
 
-  /** A figure whose mean exists only if every life has one. */
-  private PaybackRow defined(Quantity quantity, String unit, double[] values, String says) {
+  /**
+   * A figure whose mean exists only if every life has one.
+   *
+   * @param least what it cannot be below; the interval ends there
+   */
+  private PaybackRow defined(Quantity quantity, String unit, double[] values, String says, double least) {
     boolean all = Arrays.stream(values).allMatch(Double::isFinite);
     double mean = all ? Summary.of(values).mean() : Double.NaN;
     Interval known =
-        all ? Intervals.mean95(values, margin.count() / years) : Interval.NONE;
+        all ? Intervals.mean95(values, margin.count() / years).notBelow(least) : Interval.NONE;
     return row(quantity, unit, mean, known, values, says);
   }
 

@@ -46,7 +46,7 @@ final class WorthAt {
 
   /**
    * Limits of the factor at which the mean is zero: Student's interval of the mean there over the slope (the delta method), which
-   * is that between the nearest factors on both sides that were asked for.
+   * is that between the nearest factors on both sides that were asked for. No factor is below 0.
    *
    * @param factor where the mean is zero
    */
@@ -60,7 +60,7 @@ final class WorthAt {
     double rise = Summary.of(above.get().getValue()).mean() - Summary.of(below.get().getValue()).mean();
     double slope = rise / (above.get().getKey() - below.get().getKey());
     double half = Math.abs(Summary.of(here).mean95().halfWidth() / slope);
-    return Double.isFinite(half) ? new Interval(factor - half, factor + half) : Interval.NONE;
+    return Double.isFinite(half) ? new Interval(factor - half, factor + half).notBelow(0) : Interval.NONE;
   }
 
   private static Optional<Map.Entry<Double, double[]>> entry(Map.Entry<Double, double[]> of) {

@@ -153,4 +153,11 @@ class IntervalsTest {
     assertThatThrownBy(() -> Intervals.mean95(values, 7))
         .hasMessage("independent is 7; expected 0 to 6");
   }
+
+  @Test
+  void whatCannotBeIsCutOff() {
+    assertThat(new Interval(-2, 3).notBelow(0)).isEqualTo(new Interval(0, 3));
+    assertThat(new Interval(1, 3).notBelow(0)).isEqualTo(new Interval(1, 3));
+    assertThat(Interval.NONE.notBelow(0).isKnown()).isFalse();
+  }
 }

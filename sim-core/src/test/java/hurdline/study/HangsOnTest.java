@@ -2,6 +2,7 @@ package hurdline.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.answer.BreakEvenRow;
@@ -106,6 +107,24 @@ class HangsOnTest {
     assertThat(row.netPresentValue()).isCloseTo(worth(YEARLY, 6_000), within(0.01));
     assertThat(row.from()).isLessThan(2);
     assertThat(row.to()).isGreaterThan(300);
+  }
+
+  @Test
+  void whatAnotherOptionCostsIsNotAskedOfAnOption() throws IOException {
+    CompareAsk ask =
+        new CompareAsk(
+            List.of("less_overhead", "bigger_mill"), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(),
+            List.of("options.less_overhead.cost", "options.*.cost"), Optional.empty());
+    CompareAnswer answer = played(new Compare(source(), Chosen.base(), ask, Studied.effort(3, 2)));
+    assertThat(answer.further().breakEven())
+        .extracting(BreakEvenRow::option, BreakEvenRow::input)
+        .containsExactly(
+            tuple("less_overhead", "options.less_overhead.cost"),
+            tuple("less_overhead", "options.*.cost"),
+            tuple("bigger_mill", "options.*.cost"));
+    assertThatThrownBy(() -> asked(Optional.empty(), "options.bigger_mill.cost"))
+        .hasMessage("small.yaml: options.bigger_mill.cost is of an option that is not compared;"
+            + " expected a key of the plant or of a compared option");
   }
 
   @Test

@@ -225,4 +225,13 @@ class LivesInChainsTest {
     assertThat(cost.value()).isCloseTo(worth.mean() + 100, within(2e-3 * cost.value()));
     assertThat((cost.high95() - cost.low95()) / 2).isCloseTo(half, within(1e-3 * half));
   }
+
+  /** With few lives Student's interval of a time is wide; what of it lies before the purchase is no answer. */
+  @Test
+  void noPaybackLiesBeforeThePurchase() {
+    CompareAnswer answer = played(day("2 t/h", "5 t/h", "", "{exponential: {mean: 1 h}}"), 12, new AtomicInteger());
+    PaybackRow payback = answer.worth("faster", Quantity.SIMPLE_PAYBACK).orElseThrow();
+    assertThat(payback.high95()).as("so wide that half of it would reach below nothing").isGreaterThan(2 * payback.mean());
+    assertThat(payback.low95()).isZero();
+  }
 }
