@@ -16,6 +16,8 @@ final class Html {
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?\\d[^\\sa-zA-Z]*( to [-+]?\\d[^\\sa-zA-Z]*)?( \\S+)?( \\(.*\\))?( \\S+)?");
 
+  private static final Pattern JOINT = Pattern.compile("(?<=[+_])(?=.)");
+
   /** Letters from which on a text gets room, so that a phone does not show a word a line. */
   private static final int LONG = 24;
 
@@ -119,8 +121,13 @@ final class Html {
     if (name.isEmpty()) {
       raw("<td></td>");
     } else {
-      raw("<th scope=\"col\"" + (numbers ? " class=\"n\"" : "") + ">").text(name).raw("</th>");
+      raw("<th scope=\"col\"" + (numbers ? " class=\"n\"" : "") + ">").raw(breaking(name)).raw("</th>");
     }
+  }
+
+  /** Escaped; a long name may go on in the next line where its parts join. */
+  private static String breaking(String name) {
+    return JOINT.matcher(escape(name)).replaceAll("<wbr>");
   }
 
   /** Numbers stand to the right, and with them the words that take a number's place. */

@@ -42,4 +42,12 @@ class HtmlTest {
     assertThat(column("a feeder and a cleaner of its own")).contains("<td class=\"t\">a feeder");
     assertThat(column("base")).contains("<td>base");
   }
+
+  @Test
+  void theHeadOfAColumnMayGoOnWhereItsPartsJoinAndStaysText() {
+    Figure.Grid grid = new Figure.Grid(List.of("what", "big_mill+<b> %", "end_"), List.of(List.of("row", "1", "2")));
+    assertThat(new Html().table("t", grid).toString())
+        .contains(">big_<wbr>mill+<wbr>&lt;b&gt; %<", ">end_<")
+        .doesNotContain("<b>");
+  }
 }

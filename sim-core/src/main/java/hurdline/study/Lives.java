@@ -108,7 +108,7 @@ final class Lives {
     boolean all = Arrays.stream(values).allMatch(Double::isFinite);
     double mean = all ? Summary.of(values).mean() : Double.NaN;
     Interval known =
-        all ? Intervals.mean95(values, margin.count() / years).notBelow(least) : Interval.NONE;
+        all ? Intervals.mean95(values, margin.count() / years).within(least, Double.POSITIVE_INFINITY) : Interval.NONE;
     return row(quantity, unit, mean, known, values, says);
   }
 

@@ -115,7 +115,7 @@ final class Rows {
             .filter(at -> scheduled[at] > 0)
             .mapToDouble(at -> hours[at] / scheduled[at])
             .toArray();
-    Interval known = Intervals.mean95(shares);
+    Interval known = Intervals.mean95(shares).within(0, 1);
     return new HolderRow(
         option,
         line,

@@ -60,7 +60,7 @@ final class WorthAt {
     double rise = Summary.of(above.get().getValue()).mean() - Summary.of(below.get().getValue()).mean();
     double slope = rise / (above.get().getKey() - below.get().getKey());
     double half = Math.abs(Summary.of(here).mean95().halfWidth() / slope);
-    return Double.isFinite(half) ? new Interval(factor - half, factor + half).notBelow(0) : Interval.NONE;
+    return Double.isFinite(half) ? new Interval(factor - half, factor + half).within(0, Double.POSITIVE_INFINITY) : Interval.NONE;
   }
 
   private static Optional<Map.Entry<Double, double[]>> entry(Map.Entry<Double, double[]> of) {

@@ -156,8 +156,8 @@ class IntervalsTest {
 
   @Test
   void whatCannotBeIsCutOff() {
-    assertThat(new Interval(-2, 3).notBelow(0)).isEqualTo(new Interval(0, 3));
-    assertThat(new Interval(1, 3).notBelow(0)).isEqualTo(new Interval(1, 3));
-    assertThat(Interval.NONE.notBelow(0).isKnown()).isFalse();
+    assertThat(new Interval(-2, 3).within(0, 1)).isEqualTo(new Interval(0, 1));
+    assertThat(new Interval(0.2, 0.3).within(0, 1)).isEqualTo(new Interval(0.2, 0.3));
+    assertThat(Interval.NONE.within(0, 1).isKnown()).isFalse();
   }
 }

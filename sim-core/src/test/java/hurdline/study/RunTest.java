@@ -84,6 +84,14 @@ class RunTest {
   }
 
   @Test
+  void noShareOfHoursReachesBelowNothingOrAboveAll() {
+    assertThat(base.holders()).allMatch(row -> row.shareLow95() >= 0 && row.shareHigh95() <= 1);
+    assertThat(base.holders())
+        .as("some are so unsure that half of their interval reaches below nothing")
+        .anyMatch(row -> row.shareHigh95() > 2 * row.share() && row.shareLow95() == 0);
+  }
+
+  @Test
   void theHoldersOfALineAddUpToItsScheduledHoursTheLongestFirst() {
     for (String line : new String[] {"stalk_line", "cotton_line"}) {
       var rows = base.holders().stream().filter(row -> row.line().equals(line)).toList();
