@@ -60,7 +60,7 @@ final class BreakEvens {
     String[] path = key.split("\\.");
     return !path[0].equals("options")
         || path[1].equals("*")
-        || List.of(option.split("\\+")).contains(path[1]);
+        || OptionPlants.parts(option).contains(path[1]);
   }
 
   /** A row for each option and key that concerns it; if stopped, those that are done. */

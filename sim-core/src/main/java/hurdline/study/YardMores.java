@@ -90,7 +90,7 @@ final class YardMores {
   }
 
   private void option(String name) {
-    if (!List.of(base.option().split("\\+")).contains(name)) {
+    if (!OptionPlants.parts(base.option()).contains(name)) {
       add(More.of(name, "the file's option", new Change.Named(name)));
     }
   }
