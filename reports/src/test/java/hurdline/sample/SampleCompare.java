@@ -101,6 +101,19 @@ public final class SampleCompare {
         of.holders(), List.of(), List.of(), List.of(), List.of(), List.of(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
+  /** In its third month the mill of the option ran nearly empty. */
+  public static CompareAnswer idleMill() {
+    CompareAnswer of = two();
+    List<MonthRow> months = new ArrayList<>(of.months());
+    month(months, "bigger_mill", "2027-03", "machine.mill.screen.coarse.mass", "t", 0);
+    month(months, "bigger_mill", "2027-03", "machine.mill.screen.coarse.energy", "kWh", 0);
+    month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.mass", "t", 4);
+    month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.energy", "kWh", 2_500);
+    return new CompareAnswer(
+        of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.holders(), months, of.mills(),
+        of.payback(), of.cash(), of.lives(), of.further(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+  }
+
   private static Samples samples(double value) {
     return new Samples(
         List.of(new Samples.Measured("mass.stalk.fed", "t")), new double[][] {{value}, {3}});
