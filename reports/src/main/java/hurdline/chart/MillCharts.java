@@ -4,9 +4,11 @@ import hurdline.measure.Measure;
 import hurdline.words.MillWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.function.BiFunction;
+import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
@@ -21,44 +23,25 @@ import org.jfree.data.category.DefaultCategoryDataset;
 final class MillCharts {
   private final MillWords words;
   private final Wording wording;
+  private final List<String> plants;
+  private final List<String> months;
 
   MillCharts(MillWords words, Wording wording) {
     this.words = words;
     this.wording = wording;
+    plants = words.plants();
+    months = words.months();
   }
-
-  /** A month's mean of a plant; NaN where there is none. */
-  private interface Monthly extends BiFunction<String, String, Double> {}
 
   Figure perTonne(String mill) {
-    Monthly monthly = (plant, month) -> wording.shown(words.perTonne(plant, mill, month), "kWh/t");
-    double end = TallBars.axisEnd(all(monthly));
+    double[][] values = values((plant, month) -> wording.shown(words.perTonne(plant, mill, month), "kWh/t"));
+    double end = TallBars.axisEnd(Arrays.stream(values).flatMapToDouble(Arrays::stream).toArray());
     return figure(
         "milling-" + mill,
-        "Electricity of " + mill + " for what it mills, by month" + cutBars(monthly, end),
+        "Electricity of " + mill + " for what it mills, by month" + cutBars(values, end),
         wording.unit("kWh/t"),
-        monthly,
+        values,
         end);
-  }
-
-  private double[] all(Monthly monthly) {
-    return words.plants().stream()
-        .flatMap(plant -> words.months().stream().map(month -> monthly.apply(plant, month)))
-        .mapToDouble(Double::doubleValue)
-        .toArray();
-  }
-
-  /** Names bars that go beyond the end of the axis, with their figures. */
-  private String cutBars(Monthly monthly, double end) {
-    String cut =
-        words.plants().stream()
-            .flatMap(
-                plant ->
-                    words.months().stream()
-                        .filter(month -> monthly.apply(plant, month) > end)
-                        .map(month -> plant + " " + month + " " + number(monthly.apply(plant, month))))
-            .collect(Collectors.joining(", "));
-    return cut.isEmpty() ? "" : " (bars cut: " + cut + ")";
   }
 
   Figure peaks() {
@@ -66,51 +49,79 @@ final class MillCharts {
         "peaks",
         "Highest quarter-hour of each month, mean over the replications",
         "kW",
-        (plant, month) -> words.inMonth(plant, month, Measure.ENERGY_PEAK.of()),
+        values((plant, month) -> words.inMonth(plant, month, Measure.ENERGY_PEAK.of())),
         Double.POSITIVE_INFINITY);
   }
 
-  /** @param end of the axis; +∞ to let all bars have their height */
-  private Figure figure(String name, String title, String unit, Monthly monthly, double end) {
-    DefaultCategoryDataset data = new DefaultCategoryDataset();
-    for (String plant : words.plants()) {
-      for (String month : words.months()) {
-        double value = monthly.apply(plant, month);
-        data.addValue(Double.isNaN(value) ? null : value, plant, month);
+  /** [plant][month] what a plant has in a month, as it is shown; NaN where there is none. */
+  private double[][] values(ToDoubleBiFunction<String, String> monthly) {
+    return plants.stream()
+        .map(plant -> months.stream().mapToDouble(month -> monthly.applyAsDouble(plant, month)).toArray())
+        .toArray(double[][]::new);
+  }
+
+  /** Names bars that go beyond the end of the axis, with their figures. */
+  private String cutBars(double[][] values, double end) {
+    List<String> cut = new ArrayList<>();
+    for (int plant = 0; plant < values.length; plant++) {
+      for (int month = 0; month < values[plant].length; month++) {
+        if (values[plant][month] > end) {
+          cut.add(plants.get(plant) + " " + named(month, values[plant]));
+        }
       }
     }
-    BarRenderer bars = Look.sideBySide(new BarRenderer(), words.plants().size());
+    return cut.isEmpty() ? "" : " (bars cut: " + String.join(", ", cut) + ")";
+  }
+
+  /** @param end of the axis; +∞ to let all bars have their height */
+  private Figure figure(String name, String title, String unit, double[][] values, double end) {
+    DefaultCategoryDataset data = new DefaultCategoryDataset();
+    for (int plant = 0; plant < values.length; plant++) {
+      for (int month = 0; month < values[plant].length; month++) {
+        double value = values[plant][month];
+        data.addValue(Double.isNaN(value) ? null : value, plants.get(plant), months.get(month));
+      }
+    }
+    BarRenderer bars = Look.sideBySide(new BarRenderer(), values.length);
     NumberAxis axis = Look.numberAxis(unit, wording);
     if (Double.isFinite(end)) {
       axis.setRange(0, end);
     }
     CategoryPlot plot = Look.months(data, bars, axis);
-    String alternative = alternative(title, unit, monthly);
+    String alternative = alternative(title, unit, values);
     return new Figure(
         name,
         title,
         alternative,
         Look.svg(name, plot, true, 260, title, alternative),
-        table(unit, monthly));
+        table(unit, values));
   }
 
-  private String alternative(String title, String unit, Monthly monthly) {
+  private String alternative(String title, String unit, double[][] values) {
     List<String> parts = new ArrayList<>();
-    for (String plant : words.plants()) {
-      List<String> values = new ArrayList<>();
-      words.months().forEach(month -> values.add(month + " " + number(monthly.apply(plant, month))));
-      parts.add(plant + " " + String.join(", ", values));
+    for (int plant = 0; plant < values.length; plant++) {
+      double[] its = values[plant];
+      parts.add(
+          IntStream.range(0, its.length)
+              .mapToObj(month -> named(month, its))
+              .collect(Collectors.joining(", ", plants.get(plant) + " ", "")));
     }
     return title + ", bars of " + unit + ": " + String.join("; ", parts) + ".";
   }
 
-  private Figure.Grid table(String unit, Monthly monthly) {
+  private String named(int month, double[] values) {
+    return months.get(month) + " " + number(values[month]);
+  }
+
+  private Figure.Grid table(String unit, double[][] values) {
     List<String> head = new ArrayList<>(List.of("month"));
-    words.plants().forEach(plant -> head.add(plant + " " + unit));
+    plants.forEach(plant -> head.add(plant + " " + unit));
     List<List<String>> rows = new ArrayList<>();
-    for (String month : words.months()) {
-      List<String> row = new ArrayList<>(List.of(month));
-      words.plants().forEach(plant -> row.add(number(monthly.apply(plant, month))));
+    for (int month = 0; month < months.size(); month++) {
+      List<String> row = new ArrayList<>(List.of(months.get(month)));
+      for (double[] its : values) {
+        row.add(number(its[month]));
+      }
       rows.add(row);
     }
     return new Figure.Grid(head, rows);
