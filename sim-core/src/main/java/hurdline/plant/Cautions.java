@@ -34,7 +34,7 @@ public final class Cautions {
     Cautions cautions = new Cautions(plant);
     plant.crops().forEach(cautions::moisture);
     plant.lines().forEach(cautions::unreachable);
-    plant.lines().forEach(cautions::stays);
+    new MillCautions(plant, cautions.found).look();
     plant.resources().forEach(cautions::nobody);
     cautions.lostDays();
     new TaskCautions(plant, cautions.names, cautions.found).look();
@@ -124,20 +124,6 @@ public final class Cautions {
           "lines." + line.name() + ".crop",
           "no \"" + line.crop() + "\" lies on hand and none is delivered",
           "the line will have nothing to work");
-    }
-  }
-
-  private void stays(Line line) {
-    for (Step step : line.steps()) {
-      if (step.mix() instanceof Step.Shares mix
-          && mix.shares().size() > 1
-          && !(step.stayS() >= Step.SHORTEST_STAY.toSeconds())) {
-        found.add(
-            "lines." + line.name() + ".steps." + step.machine() + ".stay",
-            "a mix of several screens without a \"stay\" of at least 1 min",
-            "it is played as 1 min, since the mill would swap without end; give a time such as"
-                + " \"stay: 16 h\"");
-      }
     }
   }
 

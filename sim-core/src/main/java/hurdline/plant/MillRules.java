@@ -4,12 +4,18 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Mills: what chooses their screen, and what is made of it. */
 final class MillRules {
+  private static final String STAND_STILL = Step.StandStill.word();
+
   private MillRules() {}
 
   static void check(Plant plant, Names names, Problems found) {
+    plant.machines().stream()
+        .filter(Machine.HammerMill.class::isInstance)
+        .forEach(mill -> screens((Machine.HammerMill) mill, found));
     for (Line line : plant.lines()) {
       for (Step step : line.steps()) {
         names.mill(step.machine()).ifPresent(mill -> mill(line, step, mill, names, found));
@@ -21,14 +27,24 @@ final class MillRules {
     }
   }
 
+  private static void screens(Machine.HammerMill mill, Problems found) {
+    if (mill.screens().stream().anyMatch(screen -> screen.name().equals(STAND_STILL))) {
+      found.add(
+          "machines." + mill.name() + ".screens." + STAND_STILL,
+          "\"" + STAND_STILL + "\" is what \"then\" says of a mill that mills nothing",
+          "another name for the screen");
+    }
+  }
+
   private static void mill(
       Line line, Step step, Machine.HammerMill mill, Names names, Problems found) {
     String path = Names.path(line, step);
     List<String> screens = mill.screens().stream().map(Machine.Screen::name).toList();
     if (step.mix() instanceof Step.Shares shares) {
-      shares(step, shares, screens, path, found);
-    } else if (step.mix() instanceof Step.ByOrders) {
+      shares(step, shares, screens, path + ".mix", found);
+    } else if (step.mix() instanceof Step.ByOrders orders) {
       orders(step, path, names, found);
+      orders.then().ifPresent(then -> then(step, then, screens, path + ".then", found));
     }
     step.makes()
         .forEach(
@@ -39,13 +55,30 @@ final class MillRules {
             });
   }
 
+  /** One screen for all is said by its name alone, several as in a mix. */
+  private static void then(
+      Step step, Step.WithoutOrder then, List<String> screens, String path, Problems found) {
+    if (then instanceof Step.Shares shares && shares.isOneForAll()) {
+      List<String> known = Stream.concat(screens.stream(), Stream.of(STAND_STILL)).toList();
+      String screen = shares.shares().get(0).screen();
+      found.known(
+          path,
+          screen,
+          known,
+          "no screen of \"" + step.machine() + "\"",
+          "a screen, a mix of them or \"" + STAND_STILL + "\"");
+    } else if (then instanceof Step.Shares shares) {
+      shares(step, shares, screens, path, found);
+    }
+  }
+
   private static void shares(
       Step step, Step.Shares mix, List<String> screens, String path, Problems found) {
     Set<String> seen = new HashSet<>();
     double sum = 0;
     for (int i = 0; i < mix.shares().size(); i++) {
       Step.MixShare share = mix.shares().get(i);
-      String at = path + ".mix." + i + ".screen";
+      String at = path + "." + i + ".screen";
       found.known(
           at, share.screen(), screens, "no screen of \"" + step.machine() + "\"", "a screen");
       if (!seen.add(share.screen())) {
@@ -56,7 +89,7 @@ final class MillRules {
     }
     if (!mix.shares().isEmpty() && Math.abs(sum - 1) > CropRules.WHOLE) {
       found.add(
-          path + ".mix", "the shares sum to " + Problems.percent(sum), "shares that sum to 100 %");
+          path, "the shares sum to " + Problems.percent(sum), "shares that sum to 100 %");
     }
   }
 
@@ -75,8 +108,7 @@ final class MillRules {
     } else if (!ordered) {
       found.add(
           path + ".mix",
-          "orders choose the screen, but no product that it makes has one, so the mill would never"
-              + " run",
+          "orders choose the screen, but no product that it makes has one",
           "\"orders\" in a product, or a mix of shares");
     }
   }
@@ -134,14 +166,21 @@ final class MillRules {
             .map(Machine.Screen::name)
             .toList();
     if (mill.mix() instanceof Step.Shares mix) {
-      return mix.shares().stream()
-          .map(Step.MixShare::screen)
-          .filter(screens::contains)
+      return mixed(mix).filter(screens::contains).distinct().toList();
+    }
+    if (mill.mix() instanceof Step.ByOrders orders) {
+      Stream<String> then =
+          orders.then().filter(Step.Shares.class::isInstance).stream()
+              .flatMap(shares -> mixed((Step.Shares) shares));
+      return Stream.concat(
+              mill.makes().keySet().stream(), then.filter(screens::contains))
           .distinct()
           .toList();
     }
-    return mill.mix() instanceof Step.ByOrders
-        ? List.copyOf(mill.makes().keySet())
-        : screens.stream().limit(1).toList();
+    return screens.stream().limit(1).toList();
+  }
+
+  private static Stream<String> mixed(Step.Shares mix) {
+    return mix.shares().stream().map(Step.MixShare::screen);
   }
 }

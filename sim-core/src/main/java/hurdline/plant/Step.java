@@ -77,14 +77,33 @@ public record Step(
   /** No mix given: the mill's first screen always. */
   public record FirstScreen() implements Mix {}
 
-  public record Shares(List<MixShare> shares) implements Mix {
+  public record Shares(List<MixShare> shares) implements Mix, WithoutOrder {
     public Shares {
       shares = List.copyOf(shares);
+    }
+
+    /** Whether all is milled on one screen. */
+    boolean isOneForAll() {
+      return shares.size() == 1 && shares.get(0).share() == 1;
     }
   }
 
   public record MixShare(String screen, double share) {}
 
-  /** The product of the earliest unmet order chooses. */
-  public record ByOrders() implements Mix {}
+  /**
+   * The product of the earliest unmet order chooses.
+   *
+   * @param then what is milled while no order is open; {@link SpareScreen} decides where it is not given
+   */
+  public record ByOrders(Optional<WithoutOrder> then) implements Mix {}
+
+  /** What a mill that works to orders does while none is open. */
+  public sealed interface WithoutOrder {}
+
+  public record StandStill() implements WithoutOrder {
+    /** How the file says it. */
+    public static String word() {
+      return "stand-still";
+    }
+  }
 }

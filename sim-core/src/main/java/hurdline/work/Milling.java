@@ -2,6 +2,7 @@ package hurdline.work;
 
 import hurdline.chance.Draws;
 import hurdline.line.Layout;
+import hurdline.line.ScreenPlan;
 import hurdline.plant.Line;
 import hurdline.plant.Machine;
 import hurdline.plant.Step;
@@ -13,11 +14,11 @@ import java.util.stream.IntStream;
  * Hammer mills: which screen is in, for how long, and the swaps between them.
  *
  * <p>With a mix of shares the next screen is the one furthest behind its share of all milled so far;
- * with orders it is that of the earliest unmet order.
+ * with orders it is that of the earliest unmet order and, while none is open, the one furthest behind
+ * its share of what has been milled without an order.
  */
 final class Milling {
   private static final int NO_SCREEN = -1;
-  private static final double TIE = 1e-9;
 
   private final Present present;
   private final Layout layout;
@@ -25,11 +26,7 @@ final class Milling {
   private final Orders orders;
   private final int[] mills;
   private final int[][] makes;
-  private final double[][][] share; // [line][mill][screen], null where not by shares
-  private final int[][][] turn; // [line][mill][screen] place in the mix, large where it is not in it
-  private final int[][] inMix; // [line][mill] screens in the mix
-  private final boolean[][] byOrders; // [line][mill]
-  private final double[][] stayS; // [line][mill]
+  private final ScreenPlan[][] plan; // [line][mill], null where the line does not use it
   private final Draws[] swap;
   private final int[] resource;
   private final int[] wanted;
@@ -37,6 +34,8 @@ final class Milling {
   private final double[] stayUntilS; // running seconds
   private final double[] beganS;
   private final double[] beganCrewedS;
+  private final boolean[] withoutOrder; // works to orders, and none is open
+  private final double[][] spareKg; // [machine][screen] milled without an order
 
   /** [machine][screen] kg milled and running seconds; [machine] swaps. */
   final double[][] milledKg;
@@ -53,11 +52,7 @@ final class Milling {
     layout = present.layout;
     int n = layout.machines;
     mills = mills(layout);
-    share = new double[layout.lines][n][];
-    turn = new int[layout.lines][n][];
-    inMix = new int[layout.lines][n];
-    byOrders = new boolean[layout.lines][n];
-    stayS = new double[layout.lines][n];
+    plan = new ScreenPlan[layout.lines][n];
     resource = new int[n];
     swap = new Draws[n];
     wanted = new int[n];
@@ -65,6 +60,8 @@ final class Milling {
     stayUntilS = new double[n];
     beganS = new double[n];
     beganCrewedS = new double[n];
+    withoutOrder = new boolean[n];
+    spareKg = new double[n][];
     milledKg = new double[n][];
     runningS = new double[n][];
     swaps = new int[n];
@@ -72,6 +69,7 @@ final class Milling {
       Machine.HammerMill mill = (Machine.HammerMill) layout.machine[m];
       resource[m] = present.resource(mill.swapNeeds());
       present.resources.hoursOf(resource[m], present.gates.machine(m));
+      spareKg[m] = new double[mill.screens().size()];
       milledKg[m] = new double[mill.screens().size()];
       runningS[m] = new double[mill.screens().size()];
       for (Line line : layout.plant.lines()) {
@@ -112,39 +110,7 @@ final class Milling {
   private void plan(int line, int m, Machine.HammerMill mill, Line from) {
     for (Step step : from.steps()) {
       if (step.machine().equals(mill.name())) {
-        stayS[line][m] = Math.max(Step.SHORTEST_STAY.toSeconds(), step.stayS());
-        byOrders[line][m] = step.mix() instanceof Step.ByOrders;
-        if (step.mix() instanceof Step.Shares mix) {
-          plan(line, m, mill, mix);
-        } else if (step.mix() instanceof Step.FirstScreen) {
-          planFirstScreen(line, m, mill.screens().size());
-        }
-      }
-    }
-  }
-
-  private void planFirstScreen(int line, int m, int screens) {
-    share[line][m] = new double[screens];
-    share[line][m][0] = 1;
-    turn[line][m] = new int[screens];
-    Arrays.fill(turn[line][m], Integer.MAX_VALUE);
-    turn[line][m][0] = 0;
-    inMix[line][m] = 1;
-  }
-
-  private void plan(int line, int m, Machine.HammerMill mill, Step.Shares mix) {
-    inMix[line][m] = mix.shares().size();
-    int screens = mill.screens().size();
-    share[line][m] = new double[screens];
-    turn[line][m] = new int[screens];
-    Arrays.fill(turn[line][m], Integer.MAX_VALUE);
-    for (int i = 0; i < mix.shares().size(); i++) {
-      Step.MixShare one = mix.shares().get(i);
-      for (int s = 0; s < screens; s++) {
-        if (mill.screens().get(s).name().equals(one.screen())) {
-          share[line][m][s] = one.share();
-          turn[line][m][s] = i;
-        }
+        plan[line][m] = ScreenPlan.of(layout.plant, mill, step);
       }
     }
   }
@@ -153,14 +119,16 @@ final class Milling {
     Arrays.fill(wanted, NO_SCREEN);
     Arrays.fill(underWay, false);
     Arrays.fill(swaps, 0);
+    Arrays.fill(withoutOrder, false);
     for (int m : mills) {
       Machine.HammerMill mill = (Machine.HammerMill) layout.machine[m];
       swap[m] = present.draws(mill.swapS(), mill.name() + ".swap");
       Arrays.fill(milledKg[m], 0);
       Arrays.fill(runningS[m], 0);
+      Arrays.fill(spareKg[m], 0);
       int line = firstLine(m);
       present.network.screen[m] = Math.max(0, firstScreen(line, m));
-      stayUntilS[m] = stayS[line][m];
+      stayUntilS[m] = stayS(line, m);
       lookForOrders(m, line);
     }
   }
@@ -170,16 +138,23 @@ final class Milling {
   }
 
   private int firstScreen(int line, int m) {
-    if (byOrders[line][m]) {
-      return ordered(m);
+    if (plan[line][m] == null) {
+      return 0;
     }
-    return share[line][m] == null ? 0 : furthestBehind(line, m);
+    int ordered = plan[line][m].byOrders() ? ordered(m) : NO_SCREEN;
+    return ordered == NO_SCREEN ? plan[line][m].furthestBehind(milledKg[m]) : ordered;
+  }
+
+  private double stayS(int line, int m) {
+    return plan[line][m] == null ? Step.SHORTEST_STAY.toSeconds() : plan[line][m].stayS();
   }
 
   void advance(double dtS) {
     for (int m : mills) {
       if (present.network.inflowKgPerS[m] > 0) {
-        milledKg[m][present.network.screen[m]] += present.network.inflowKgPerS[m] * dtS;
+        double kg = present.network.inflowKgPerS[m] * dtS;
+        milledKg[m][present.network.screen[m]] += kg;
+        spareKg[m][present.network.screen[m]] += withoutOrder[m] ? kg : 0;
         runningS[m][present.network.screen[m]] += dtS;
       }
     }
@@ -189,8 +164,9 @@ final class Milling {
     for (int m : mills) {
       int line = present.counters.line[m];
       boolean counts =
-          share[line][m] != null
-              && (inMix[line][m] > 1 || turn[line][m][present.network.screen[m]] > 0)
+          plan[line][m] != null
+              && (withoutOrder[m] || !plan[line][m].byOrders())
+              && plan[line][m].mayLeave(present.network.screen[m])
               && wanted[m] == NO_SCREEN
               && present.network.inflowKgPerS[m] > 0;
       double left = stayUntilS[m] - present.counters.runningS(m, present.nowS);
@@ -204,42 +180,13 @@ final class Milling {
   void stayOver(int m) {
     present.pending.clear(present.slots.stay[m]);
     int line = present.counters.line[m];
-    int next = furthestBehind(line, m);
+    int next = plan[line][m].furthestBehind(withoutOrder[m] ? spareKg[m] : milledKg[m]);
     if (next == present.network.screen[m]) {
-      stayUntilS[m] += stayS[line][m];
+      stayUntilS[m] += stayS(line, m);
       present.flowsChanged = true;
     } else {
       want(m, next);
     }
-  }
-
-  /** Greatest share · all milled − milled on it; ties go to the larger share, then the earlier in the list. */
-  private int furthestBehind(int line, int m) {
-    double all = 0;
-    for (double kg : milledKg[m]) {
-      all += kg;
-    }
-    int best = NO_SCREEN;
-    double bestLag = 0;
-    for (int s = 0; s < milledKg[m].length; s++) {
-      if (turn[line][m][s] < Integer.MAX_VALUE) {
-        double lag = share[line][m][s] * all - milledKg[m][s];
-        if (best == NO_SCREEN
-            || lag > bestLag + TIE * all
-            || lag >= bestLag - TIE * all && comesBefore(line, m, s, best)) {
-          best = s;
-          bestLag = lag;
-        }
-      }
-    }
-    return best;
-  }
-
-  private boolean comesBefore(int line, int m, int screen, int other) {
-    double[] shares = share[line][m];
-    return shares[screen] != shares[other]
-        ? shares[screen] > shares[other]
-        : turn[line][m][screen] < turn[line][m][other];
   }
 
   /** An order is met, or the line changes: a mill that works to orders may want another screen. */
@@ -250,14 +197,20 @@ final class Milling {
   }
 
   private void lookForOrders(int m, int line) {
-    if (byOrders[line][m]) {
-      int next = ordered(m);
-      standing.noOrder(m, next == NO_SCREEN ? layout.causes.noOrder : -1);
-      if (next != NO_SCREEN && !underWay[m]) {
-        want(m, next);
-      }
-    } else {
-      standing.noOrder(m, -1);
+    boolean byOrders = plan[line][m] != null && plan[line][m].byOrders();
+    int ordered = byOrders ? ordered(m) : NO_SCREEN;
+    boolean without = byOrders && ordered == NO_SCREEN;
+    standing.noOrder(m, without && !plan[line][m].hasShares() ? layout.causes.noOrder : -1);
+    if (underWay[m]) {
+      return; // looked for again when the swap ends
+    }
+    boolean begins = without && !withoutOrder[m];
+    withoutOrder[m] = without;
+    if (ordered != NO_SCREEN) {
+      want(m, ordered);
+    } else if (begins && plan[line][m].hasShares()) {
+      stayUntilS[m] = present.counters.runningS(m, present.nowS) + stayS(line, m);
+      want(m, plan[line][m].furthestBehind(spareKg[m]));
     }
   }
 
@@ -330,7 +283,7 @@ final class Milling {
     wanted[m] = NO_SCREEN;
     present.network.remap(layout.headsOf[m]);
     int line = present.counters.line[m];
-    stayUntilS[m] = present.counters.runningS(m, present.nowS) + stayS[line][m];
+    stayUntilS[m] = present.counters.runningS(m, present.nowS) + stayS(line, m);
     present.note(layout.machine[m].name(), "screen swap ends", present.network.screen[m]);
     stand(m);
     lookForOrders(m, line);

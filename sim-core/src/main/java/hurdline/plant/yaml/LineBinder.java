@@ -50,6 +50,9 @@ final class LineBinder {
         };
     Fields f = at.fields(shape);
     oneWayOut(f);
+    if (shape == Shape.MILL_STEP) {
+      followsOrders(f);
+    }
     return new Step(
         machine,
         Quantities.whereGiven(f.at("rate"), Dimension.MASS_RATE, Range.ABOVE_0),
@@ -62,7 +65,7 @@ final class LineBinder {
         Numbers.whole(f.at("precedence"), 0, 1),
         Curves.onRate(f.at("rate_by_moisture"), Dimension.SHARE),
         Curves.onRate(f.at("rate_by_diameter"), Dimension.LENGTH),
-        mix(f.at("mix")),
+        mix(f),
         Quantities.of(f.at("stay"), Dimension.TIME, Range.NOT_BELOW_0, 0),
         makes(f.at("makes")));
   }
@@ -77,6 +80,12 @@ final class LineBinder {
     } else if (given.size() > 1) {
       f.at(given.get(1))
           .wrong("it has " + String.join(" and ", given), "one of to, outlets and packs");
+    }
+  }
+
+  private static void followsOrders(Fields f) {
+    if (f.has("then") && f.at("mix").scalar().isEmpty()) {
+      f.at("then").wrong("it follows no orders", "\"mix: orders\" before it, or no \"then\"");
     }
   }
 
@@ -145,7 +154,8 @@ final class LineBinder {
         : OptionalInt.empty();
   }
 
-  private static Mix mix(At at) {
+  private static Mix mix(Fields f) {
+    At at = f.at("mix");
     if (!at.isGiven()) {
       return new Step.FirstScreen();
     }
@@ -153,13 +163,31 @@ final class LineBinder {
       if (!at.scalar().get().text().equals("orders")) {
         at.wrong(at.shown() + " is no mix", "a list of screens with their shares, or \"orders\"");
       }
-      return new Step.ByOrders();
+      return new Step.ByOrders(then(f.at("then")));
     }
+    return shares(at);
+  }
+
+  private static Step.Shares shares(At at) {
     List<MixShare> shares = at.list("screens with their shares", LineBinder::mixShare);
     if (shares.isEmpty() && !at.isMap()) {
       at.wrong("the mix names no screen", "at least one, such as {screen: medium, share: 100 %}");
     }
     return new Step.Shares(shares);
+  }
+
+  private static Optional<Step.WithoutOrder> then(At at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    if (at.scalar().isEmpty()) {
+      return Optional.of(shares(at));
+    }
+    String word = at.scalar().get().text();
+    return Optional.of(
+        word.equals(Step.StandStill.word())
+            ? new Step.StandStill()
+            : new Step.Shares(List.of(new MixShare(word, 1))));
   }
 
   private static MixShare mixShare(At at) {

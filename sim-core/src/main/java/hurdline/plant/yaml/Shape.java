@@ -42,8 +42,8 @@ enum Shape {
       "rate to outlets packs breaks dries table precedence rate_by_moisture rate_by_diameter"),
   MILL_STEP(
       "a mill's step",
-      "rate to outlets packs breaks dries precedence rate_by_moisture rate_by_diameter mix stay"
-          + " makes"),
+      "rate to outlets packs breaks dries precedence rate_by_moisture rate_by_diameter mix then"
+          + " stay makes"),
   BIN_STEP("a bin's step", "to own_hours precedence"),
   BREAK("a break", "into! share!"),
   OUTLET("an outlet", "to! takes by_moisture by_diameter"),

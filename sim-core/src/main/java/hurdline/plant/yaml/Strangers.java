@@ -25,6 +25,7 @@ final class Strangers {
           "collects", "a cyclone collects",
           "holds", "a bin holds",
           "mix", "a hammer-mill has a mix",
+          "then", "a hammer-mill that works to orders has a \"then\"",
           "stay", "a hammer-mill stays on a screen",
           "makes", "a hammer-mill makes a product of each screen",
           "own_hours", "a bin's step keeps own hours, for all that it feeds");

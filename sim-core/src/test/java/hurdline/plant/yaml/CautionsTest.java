@@ -26,6 +26,17 @@ class CautionsTest {
   }
 
   @Test
+  void aScreenWhoseProductSellsOnOrdersOnlyIsToldWhereNoOrderIsOpen() {
+    cautions(
+        Edited.with(
+            "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]",
+            "mix: orders\n        then: fine"),
+        "p.yaml:104:15 lines.stalk_line.steps.mill.then: it makes \"fine\" without an order, which"
+            + " sells on orders only; what is made beyond the orders earns nothing; name another"
+            + " screen, or \"sells: all\" in the product");
+  }
+
+  @Test
   void wetBalesAreToldWithWhatTheyCanDo() {
     cautions(
         Edited.with(

@@ -19,6 +19,8 @@ class EveryKeyTest {
     collect(TreeReader.read(Edited.plantFile().text(), new Findings()), words);
     // A crop's weather has either chances or a file, so the keys of the file stand elsewhere.
     collect(TreeReader.read(PlantFiles.text("exact/past_rain.yaml"), new Findings()), words);
+    // A mill has shares or works to orders.
+    collect(TreeReader.read(PlantFiles.text("exact/then_mix.yaml"), new Findings()), words);
     List<String> missing = new ArrayList<>();
     for (Shape shape : Shape.values()) {
       shape.keys().stream()

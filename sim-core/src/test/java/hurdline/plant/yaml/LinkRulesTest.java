@@ -1,5 +1,7 @@
 package hurdline.plant.yaml;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import org.junit.jupiter.api.Test;
 
 /** Rules on names that lead somewhere and on what may lead where. */
@@ -224,8 +226,56 @@ class LinkRulesTest {
         .and("makes: {coarse: coarse, fine: fine}", "makes: {coarse: coarse}")
         .saysOnly(
             "lines.stalk_line.steps.mill.mix: orders choose the screen, but no product that it"
-                + " makes has one, so the mill would never run; expected \"orders\" in a product,"
-                + " or a mix of shares");
+                + " makes has one; expected \"orders\" in a product, or a mix of shares");
+  }
+
+  private static Edited byOrders(String then) {
+    return Edited.with(
+            "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]",
+            "mix: orders\n        then: " + then);
+  }
+
+  @Test
+  void whatFollowsOrdersIsAScreenAMixOrNothing() {
+    assertThat(byOrders("coarse").problems()).isEmpty();
+    assertThat(byOrders("stand-still").problems()).isEmpty();
+    assertThat(byOrders("[{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]").problems())
+        .isEmpty();
+    byOrders("coarce")
+        .saysOnly(
+            "lines.stalk_line.steps.mill.then: \"coarce\" is no screen of \"mill\"; expected a"
+                + " screen, a mix of them or \"stand-still\", perhaps \"coarse\"");
+    byOrders("stand still")
+        .saysOnly(
+            "lines.stalk_line.steps.mill.then: \"stand still\" is no screen of \"mill\"; expected a"
+                + " screen, a mix of them or \"stand-still\", perhaps \"stand-still\"");
+    byOrders("[{screen: coarse, share: 60 %}, {screen: fine, share: 30 %}]")
+        .saysOnly(
+            "lines.stalk_line.steps.mill.then: the shares sum to 90 %; expected shares that sum to"
+                + " 100 %");
+    byOrders("[]")
+        .saysOnly(
+            "lines.stalk_line.steps.mill.then: the mix names no screen; expected at least one,"
+                + " such as {screen: medium, share: 100 %}");
+  }
+
+  @Test
+  void nothingFollowsWhereNoOrdersChoose() {
+    Edited.with("        stay: 16 h\n", "        stay: 16 h\n        then: coarse\n")
+        .saysOnlyAt(
+            "then: coarse",
+            "lines.stalk_line.steps.mill.then: it follows no orders; expected \"mix: orders\""
+                + " before it, or no \"then\"");
+  }
+
+  @Test
+  void aScreenThatFollowsOrdersMakesAProductForTheFiller() {
+    byOrders("fine")
+        .and("makes: {coarse: coarse, fine: fine}", "makes: {coarse: coarse}")
+        .and("coarse: {package: bag,", "coarse: {orders: [{mass: 1 t, due: 2027-06-30}], package: bag,")
+        .saysOnly(
+            "lines.stalk_line.steps.mill.makes: the screen \"fine\" makes no product for the filler"
+                + " behind it; expected a product, such as \"fine: fine_hurd\"");
   }
 
   @Test

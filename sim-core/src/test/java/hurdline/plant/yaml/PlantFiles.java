@@ -26,7 +26,7 @@ final class PlantFiles {
           "two_spouts",
           "yard_loss");
   static final List<String> WRONG =
-      List.of("flow", "links", "misspelt", "season", "tasks", "yard");
+      List.of("flow", "links", "misspelt", "orders", "season", "tasks", "yard");
 
   private PlantFiles() {}
 

@@ -57,6 +57,13 @@ class SchemaTest {
               80, "names a product",
               85, "names a shift",
               98, "names a crop"),
+          "orders",
+          Map.of(
+              23, "the same names may be screens elsewhere",
+              36, "the kind of the machine is said elsewhere",
+              40, "goes by the mix beside it",
+              44, "names a screen",
+              49, "sums shares"),
           "season",
           Map.of(
               31, "compares two quantities",
