@@ -65,6 +65,16 @@ public enum Measure {
       SHARE,
       "Water over mass of all that was set on the table from this place."),
   YARD_PLACE_LOST("yard.place.<place>.lost", TONNE, true, "Mass that wasted away in this place."),
+  MASS_DRAWN(
+      "mass.<crop>.drawn",
+      TONNE,
+      "Mass that the crop's fields were drawn to bear: season factor times yields times areas, before any of"
+          + " it is baled."),
+  MASS_DRAWN_OVER_MEAN(
+      "mass.<crop>.drawn_over_mean",
+      SHARE,
+      "The drawn crop over its mean under the file's season factor and yields; 1 in a mean year, no value"
+          + " where that mean is 0."),
   MASS_WEIGHED_IN(
       "mass.<crop>.weighed_in",
       TONNE,
@@ -77,6 +87,12 @@ public enum Measure {
       TONNE,
       true,
       "Mass that wasted away between baling and the scale."),
+  MASS_ON_HAND_AT_END(
+      "mass.<crop>.on_hand_at_end",
+      TONNE,
+      true,
+      "Mass weighed in that was neither fed nor lost: in places, on trucks, on the table and in the feeder on"
+          + " the last day."),
   /** Water only, so it has no dry twin. */
   MASS_DRIED("mass.<crop>.dried", TONNE, "Water that the line's driers sent to the air."),
   LINE_HOURS_SCHEDULED(
@@ -130,6 +146,7 @@ public enum Measure {
   BIN_LEVEL_MEAN(
       "bin.<bin>.level.mean", TONNE, "Mean that lay in the bin, over the whole horizon."),
   BIN_LEVEL_PEAK("bin.<bin>.level.peak", TONNE, "The most that lay in the bin."),
+  BIN_LEVEL_END("bin.<bin>.level.end", TONNE, true, "What lay in the bin at the end of the horizon."),
   BIN_HOURS_FULL("bin.<bin>.hours.full", HOUR, "Hours that the bin was full, nights included."),
   BIN_HOURS_EMPTY("bin.<bin>.hours.empty", HOUR, "Hours that the bin was empty, nights included."),
   PRODUCT_MASS("product.<product>.mass", TONNE, true, "Mass made."),
@@ -240,7 +257,7 @@ public enum Measure {
   SEASON_NOT_EARNED(
       "season.<line>.not_earned",
       MONEY,
-      "What the crop left over would have added at the line's margin per tonne fed."),
+      "What the crop left over would have added at the line's margin per bale or module fed."),
   BALANCE_RESIDUAL(
       "balance.residual",
       SHARE,

@@ -29,6 +29,7 @@ public final class IntakeBooks {
   public final PlaceBooks places;
 
   private final MassLedger[] ledgers;
+  private final double[] drawnKg;
   private final int[] balesWeighedIn;
   private final int[] turnedAway;
   private final int[] heldAtField;
@@ -54,6 +55,7 @@ public final class IntakeBooks {
     trips = new TripBooks(crops, plan.days());
     room = new RoomBooks(crops);
     places = new PlaceBooks(plan.places());
+    drawnKg = new double[crops];
     balesWeighedIn = new int[crops];
     turnedAway = new int[crops];
     heldAtField = new int[crops];
@@ -71,6 +73,7 @@ public final class IntakeBooks {
     room.reset();
     loads.reset();
     places.reset();
+    Arrays.fill(drawnKg, 0);
     Arrays.fill(balesWeighedIn, 0);
     Arrays.fill(turnedAway, 0);
     Arrays.fill(heldAtField, 0);
@@ -83,6 +86,11 @@ public final class IntakeBooks {
   public void finish(double endS) {
     levels.finish(endS);
     room.finish(endS);
+  }
+
+  /** A field of the crop was drawn to bear this much. */
+  public void drawn(int crop, double kg) {
+    drawnKg[crop] += kg;
   }
 
   public void baleWeighedIn(int crop) {
@@ -103,6 +111,11 @@ public final class IntakeBooks {
   public void lifted(int crop, double baleAgeS) {
     lifted[crop]++;
     ageS[crop] += baleAgeS;
+  }
+
+  /** What the crop's fields were drawn to bear this year; what another year left unbaled is not in it. */
+  public double drawnKg(int crop) {
+    return drawnKg[crop];
   }
 
   /** Bales weighed in, those on hand at time zero included. */

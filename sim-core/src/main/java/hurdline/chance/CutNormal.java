@@ -42,7 +42,12 @@ final class CutNormal {
 
   /** Mean of z: (φ(a) − φ(b)) / (Φ(b) − Φ(a)). */
   double mean() {
-    double mean = (StandardNormal.density(low) - StandardNormal.density(high)) / shareInRange;
-    return mirrored ? -mean : mean;
+    return integral() / shareInRange;
+  }
+
+  /** ∫ z·φ(z) dz over the range: φ(a) − φ(b). */
+  double integral() {
+    double integral = StandardNormal.density(low) - StandardNormal.density(high);
+    return mirrored ? -integral : integral;
   }
 }

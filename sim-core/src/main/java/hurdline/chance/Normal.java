@@ -44,6 +44,27 @@ public record Normal(double uncutMean, double uncutSd, double low, double high) 
     return uncutSd == 0 ? uncutMean : uncutMean + uncutSd * cutTo(uncutMean, uncutSd, low, high).mean();
   }
 
+  /**
+   * least·P(X &lt; least) + most·P(X &gt; most) + μ·P(between) + σ·(φ(a) − φ(b)), a and b the bounds in standard units; exact
+   * to rounding. Of the distributions that a plant file can name it is the only one whose draws can lie below 0.
+   */
+  @Override
+  public double meanWithin(double least, double most) {
+    double from = Math.max(low, least);
+    double to = Math.min(high, most);
+    if (uncutSd == 0 || !(from < to)) {
+      return Math.min(Math.max(uncutSd == 0 ? uncutMean : low, least), most);
+    }
+    if (from == low && to == high) {
+      return mean();
+    }
+    CutNormal between = cutTo(uncutMean, uncutSd, from, to);
+    double sum = uncutMean * between.shareInRange() + uncutSd * between.integral();
+    sum += low < from ? from * cutTo(uncutMean, uncutSd, low, from).shareInRange() : 0;
+    sum += to < high ? to * cutTo(uncutMean, uncutSd, to, high).shareInRange() : 0;
+    return sum / cutTo(uncutMean, uncutSd, low, high).shareInRange();
+  }
+
   private static CutNormal cutTo(double mean, double sd, double low, double high) {
     return new CutNormal((low - mean) / sd, (high - mean) / sd);
   }

@@ -24,6 +24,7 @@ public final class Haulage {
   private final List<Optional<Delivery>> deliveries; // by crop
   private final List<CropField> fields;
   private final int[] firstField; // [crop], one more at the end
+  private final double[] meanCropKg;
   private final int[] firstTruck;
   private final List<Needs> load;
   private final List<Needs> weigh;
@@ -42,6 +43,7 @@ public final class Haulage {
     deliveries = new ArrayList<>();
     fields = new ArrayList<>();
     firstField = new int[crops + 1];
+    meanCropKg = new double[crops];
     firstTruck = new int[crops + 1];
     load = new ArrayList<>();
     weigh = new ArrayList<>();
@@ -67,6 +69,7 @@ public final class Haulage {
         .sorted(Comparator.comparing(Delivery.Field::name))
         .forEach(field -> fields.add(new CropField(crop, field, roster.day(field.ready()))));
     firstField[crop + 1] = fields.size();
+    meanCropKg[crop] = delivery.map(Haulage::meanCropKg).orElse(0.0);
     firstTruck[crop + 1] =
         firstTruck[crop] + delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::count).orElse(0);
     load.add(needs(plant, "load", delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::load)));
@@ -79,6 +82,14 @@ public final class Haulage {
             .map(loads -> roster.midnightS(roster.day(loads.to()) + 1))
             .orElse(Double.NEGATIVE_INFINITY);
     delivery.ifPresent(d -> compileDays(roster, crop, d));
+  }
+
+  private static double meanCropKg(Delivery delivery) {
+    double yieldsKg = 0;
+    for (Delivery.Field field : delivery.fields()) {
+      yieldsKg += field.areaM2() * field.yieldKgPerM2().meanWithin(0, Double.POSITIVE_INFINITY);
+    }
+    return delivery.seasonFactor().meanWithin(0, Double.POSITIVE_INFINITY) * yieldsKg;
   }
 
   private void compileDays(Roster roster, int crop, Delivery delivery) {
@@ -125,6 +136,16 @@ public final class Haulage {
 
   public int endField(int crop) {
     return firstField[crop + 1];
+  }
+
+  /**
+   * Mean mass that the crop's fields bear, kg as-is: E[s] · Σ aₖ · E[yₖ], s the season factor, aₖ the areas, yₖ the yields.
+   *
+   * <p>One factor is drawn for all fields of the crop, and each yield apart from it and from the others, so the mean of each
+   * product is that of its means. What is drawn below 0 counts as 0, in the means too.
+   */
+  public double meanCropKg(int crop) {
+    return meanCropKg[crop];
   }
 
   public int trucks() {

@@ -99,13 +99,13 @@ final class Hauling {
   void reset(Streams streams, int replication) {
     carriers.reset();
     gate.reset();
-    fields.reset();
     ends.reset();
     arrivals.reset();
     turns = 0;
     Arrays.fill(onTheWay, 0);
     Arrays.fill(heldTrucks, 0);
     baling.reset(streams, replication);
+    fields.reset();
     streamsOfLoads.reset(streams, replication);
     times.reset(streams, replication);
     for (int crop = 0; crop < yard.crops(); crop++) {

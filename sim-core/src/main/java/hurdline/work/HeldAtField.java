@@ -22,9 +22,13 @@ final class HeldAtField {
     claimed = new int[haulage.fields()];
   }
 
+  /** Time zero, for which the balers have been reset: books what each field was drawn to bear, all of it unbaled. */
   void reset() {
     lying.reset();
     Arrays.fill(claimed, 0);
+    for (int field = 0; field < haulage.fields(); field++) {
+      books.drawn(haulage.field(field).crop(), baling.leftKg(field));
+    }
   }
 
   /** A bale is made; tells at which field its baler makes the next. */

@@ -8,7 +8,6 @@ import hurdline.line.Haulage;
 import hurdline.line.Layout;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
-import hurdline.plant.Crop;
 import hurdline.plant.Machine;
 import hurdline.plant.Product;
 import java.util.ArrayList;
@@ -27,8 +26,6 @@ final class Tallying {
   private final Filling filling;
   private final Milling milling;
   private final Orders orders;
-  private final Stacking stacking;
-  private final Feeding feeding;
   private final Rostering rostering;
   private final Watching watching;
   private final MaterialBooks material;
@@ -39,6 +36,7 @@ final class Tallying {
   private final PeriodTally periods;
   private final Crewing crewing;
   private final Sharing sharing;
+  private final IntakeTally intakes;
   private final Balance balance;
   private final Tally tally = new Tally();
 
@@ -50,7 +48,6 @@ final class Tallying {
       Filling filling,
       Milling milling,
       Orders orders,
-      Stacking stacking,
       Feeding feeding,
       Rostering rostering,
       Watching watching,
@@ -62,8 +59,6 @@ final class Tallying {
     this.filling = filling;
     this.milling = milling;
     this.orders = orders;
-    this.stacking = stacking;
-    this.feeding = feeding;
     this.rostering = rostering;
     this.watching = watching;
     this.material = material;
@@ -77,6 +72,7 @@ final class Tallying {
             present, makers, crewing, stopping, filling, orders, feeding, watching, material, intake);
     sharing = new Sharing(present, feeding, rostering, watching, material, money);
     periods = new PeriodTally(present, watching, material, money);
+    intakes = new IntakeTally(layout, haulage, feeding, material, intake);
     balance = new Balance(present, component, feeding, material, intake);
   }
 
@@ -101,7 +97,7 @@ final class Tallying {
     watching.holders.bookAll(endS);
     watching.power.bookAll(endS);
     tally.start();
-    intakes(endS);
+    intakes.put(tally, endS);
     lines();
     machines(endS, booking);
     bins(endS);
@@ -129,58 +125,6 @@ final class Tallying {
         ways(),
         sharing.outcome(),
         balesLeft);
-  }
-
-  private void intakes(double endS) {
-    for (Crop crop : layout.plant.crops()) {
-      int c = layout.naming.crops.index(crop.name());
-      String name = crop.name();
-      double fed = 0;
-      double fedDry = 0;
-      double dried = 0;
-      int used = 0;
-      int here = intake.levels.inYard(c);
-      for (int l = 0; l < layout.lines; l++) {
-        if (layout.crop[l] == c) {
-          fed += material.fedKg[l];
-          fedDry += material.fedDryKg[l];
-          dried += material.driedKg[l];
-          used += feeding.usedUp[l];
-          here += feeding.onTableAndFeeder(l);
-        }
-      }
-      tally.putCrop(Measure.INTAKE_WEIGHED_IN, name, intake.balesWeighedIn(c), name);
-      tally.putCrop(Measure.INTAKE_FED, name, used, name);
-      tally.putCrop(Measure.INTAKE_ON_HAND_AT_END, name, here, name);
-      tally.putCrop(Measure.INTAKE_TURNED_AWAY, name, intake.turnedAway(c), name);
-      tally.putCrop(Measure.INTAKE_HELD_AT_FIELD_PEAK, name, intake.heldAtFieldPeak(c), name);
-      tally.putCrop(Measure.YARD_PEAK, name, intake.levels.peak(c), name);
-      tally.putCrop(Measure.YARD_MEAN, name, intake.levels.baleSeconds(c) / endS, name);
-      double lifted = intake.lifted(c);
-      tally.put(
-          Measure.YARD_AGE_MEAN, lifted > 0 ? intake.ageS(c) / lifted / DAY_S : Double.NaN, name);
-      tally.put(Measure.YARD_HOURS_FULL, intake.levels.fullS(c) / HOUR_S, name);
-      tally.putCrop(Measure.YARD_WANTED, name, intake.room.wanted(c), name);
-      tally.put(Measure.YARD_REFUSED, intake.room.refused(c), name);
-      mass(Measure.MASS_WEIGHED_IN, intake.weighedIn.kg(c), intake.weighedIn.dryKg(c), name);
-      mass(Measure.MASS_FED, fed, fedDry, name);
-      mass(Measure.MASS_LOST_IN_YARD, intake.lostInYard.kg(c), intake.lostInYard.dryKg(c), name);
-      mass(Measure.MASS_LOST_AT_FIELD, intake.lostAtField.kg(c), intake.lostAtField.dryKg(c), name);
-      tally.put(Measure.MASS_DRIED, dried / TONNE_KG, name);
-    }
-    for (int p = 0; p < layout.plant.yard().places().size(); p++) {
-      String place = layout.plant.yard().places().get(p).name();
-      tally.putCrop(Measure.YARD_PLACE_PEAK, cropOf(p), intake.levels.placePeak(p), place);
-      tally.put(Measure.YARD_PLACE_AGE_MEAN, intake.places.meanAgeS(p) / DAY_S, place);
-      tally.put(Measure.YARD_PLACE_MOISTURE_MEAN, intake.places.moisture(p), place);
-      mass(Measure.YARD_PLACE_LOST, intake.places.lostKg(p), intake.places.lostDryKg(p), place);
-    }
-  }
-
-  /** The crop whose unit counts a place: the only one it is for, else any. */
-  private String cropOf(int place) {
-    List<String> crops = layout.plant.yard().places().get(place).crops();
-    return crops.isEmpty() ? "" : crops.get(0);
   }
 
   private void mass(Measure measure, double kg, double dryKg, String... names) {
@@ -258,6 +202,11 @@ final class Tallying {
       String name = layout.naming.bins.name(b);
       tally.put(Measure.BIN_LEVEL_MEAN, binBooks.kgSeconds(b) / endS / TONNE_KG, name);
       tally.put(Measure.BIN_LEVEL_PEAK, binBooks.peakKg(b) / TONNE_KG, name);
+      double dryKg = 0;
+      for (int c = 0; c < layout.components; c++) {
+        dryKg += present.network.dryKg(b, c);
+      }
+      mass(Measure.BIN_LEVEL_END, dryKg + present.network.waterKg(b), dryKg, name);
       tally.put(Measure.BIN_HOURS_FULL, binBooks.fullS(b) / HOUR_S, name);
       tally.put(Measure.BIN_HOURS_EMPTY, binBooks.emptyS(b) / HOUR_S, name);
     }

@@ -181,6 +181,33 @@ class DistributionTest {
     assertThat(Normal.of(1050, 70).meanWithin(-1e9, 1e9)).isEqualTo(1050);
   }
 
+  @ParameterizedTest
+  @MethodSource("all")
+  void theMeanOfWhatIsHeldAtNothingIsThatOfTheDraws(Distributions.Case one) {
+    DoubleUnaryOperator curve = one.distribution().curve();
+    double mean = overAllShares(u -> Math.max(0, curve.applyAsDouble(u)));
+    assertThat(one.distribution().meanWithin(0, Double.POSITIVE_INFINITY)).isCloseTo(mean, within(1e-4 * mean));
+  }
+
+  /** By hand: μ·Φ(μ/σ) + σ·φ(μ/σ) above 0; Φ(1) = 0.841344746068543, φ(1) = 0.241970724519143; a cut divides by its share. */
+  @Test
+  void theMeanOfANormalHeldWithinBoundsIsExact() {
+    double below = 0.841344746068543;
+    double density = 0.241970724519143;
+    double above0 = 2 * below + 2 * density;
+    assertThat(Normal.of(0, 3).meanWithin(0, Double.POSITIVE_INFINITY)).isCloseTo(3 / Math.sqrt(2 * Math.PI), within(1e-14));
+    assertThat(Normal.of(2, 2).meanWithin(0, Double.POSITIVE_INFINITY)).isCloseTo(above0, within(1e-14));
+    assertThat(new Normal(2, 2, Double.NEGATIVE_INFINITY, 4).meanWithin(0, 9))
+        .isCloseTo((2 * (2 * below - 1)) / below, within(1e-14));
+    assertThat(new Normal(2, 2, 0, 4).meanWithin(0, Double.POSITIVE_INFINITY)).isCloseTo(2, within(1e-14));
+    assertThat(new Normal(2, 2, 0, Double.POSITIVE_INFINITY).meanWithin(-1, 4))
+        .isCloseTo((2 * (2 * below - 1) + 4 * (1 - below)) / below, within(1e-14));
+    assertThat(new Normal(2, 2, 1, 3).meanWithin(4, 5)).isEqualTo(4);
+    assertThat(new Normal(2, 2, 1, 3).meanWithin(-5, 0.5)).isEqualTo(0.5);
+    assertThat(Normal.of(-3, 0).meanWithin(0, 1)).isZero();
+    assertThat(Normal.of(1050, 70).meanWithin(0, Double.POSITIVE_INFINITY)).isEqualTo(1050);
+  }
+
   /** By midpoints, closer towards the ends and with the steps of the observed amounts on borders. */
   private static double overAllShares(DoubleUnaryOperator of) {
     double[] ends = {
