@@ -83,6 +83,14 @@ class HouseTest {
     }
   }
 
+  /** A second grammar would read "2e1 hp" or "0x10" otherwise than the first. */
+  @Test
+  void numbersOfUsersAreReadInOnePlace() {
+    assertThat(having(javaOf("main"), "Double\\.(parseDouble|valueOf)\\(|new Scanner\\(|NumberFormat.*parse\\("))
+        .as("a table of the program's own is the one exception")
+        .singleElement().asString().contains("table/Proof.java");
+  }
+
   private static List<String> javaOf(String kind) {
     return matching(file -> file.endsWith(".java") && file.contains("/src/" + kind));
   }

@@ -4,10 +4,10 @@ import hurdline.measure.Measure;
 import hurdline.measure.Unit;
 import hurdline.plant.Nearest;
 import hurdline.study.Aim;
-import hurdline.words.UnitSystem;
+import hurdline.unit.Amount;
+import hurdline.unit.QuantityException;
 import java.util.Arrays;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Optional;
 import picocli.CommandLine;
 
 /**
@@ -15,8 +15,6 @@ import picocli.CommandLine;
  * measure is to be known.
  */
 final class AimReader implements CommandLine.ITypeConverter<Aim> {
-  private static final Pattern AIM = Pattern.compile("(.+):\\s*([0-9]*\\.?[0-9]+)\\s*(\\S*)");
-
   private final String flag;
 
   AimReader() {
@@ -42,14 +40,12 @@ final class AimReader implements CommandLine.ITypeConverter<Aim> {
   }
 
   private Aim read(String text) {
-    Matcher parts = AIM.matcher(text);
-    if (!parts.matches()) {
-      throw wrong(
-          text,
-          "is no aim",
-          "a measure and a half-width, such as mass.stalk.fed:2% or mass.stalk.fed:500t");
+    int colon = text.lastIndexOf(':');
+    if (colon <= 0) {
+      throw wrong(text, "is no aim", "a measure and a half-width, such as mass.stalk.fed:2% or mass.stalk.fed:500t");
     }
-    String name = parts.group(1);
+    String name = text.substring(0, colon).strip();
+    Amount width = width(text, text.substring(colon + 1));
     Measure measure =
         Measure.find(name)
             .orElseThrow(
@@ -62,26 +58,51 @@ final class AimReader implements CommandLine.ITypeConverter<Aim> {
                             name,
                             Arrays.stream(Measure.values()).map(Measure::pattern).toList())))
             .measure();
-    double number = Double.parseDouble(parts.group(2));
-    if (!(number > 0)) {
+    if (!(width.number().signum() > 0)) {
       throw wrong(text, "can never be reached", "a half-width above 0");
     }
-    if (parts.group(3).equals("%")) {
-      return new Aim(name, number / 100, true, text);
-    }
-    return new Aim(name, number / shownPerOne(text, measure.unit(), parts.group(3)), false, text);
+    boolean relative = width.unit().equals("%");
+    double halfWidth = relative ? width.value() / 100 : inUnitOf(measure.unit(), width, text);
+    return new Aim(name, halfWidth, relative, text);
   }
 
-  /** How many of the given unit make one of the measure's. */
-  private double shownPerOne(String text, Unit due, String given) {
-    boolean free = due == Unit.MONEY || due == Unit.MONEY_PER_TONNE || due == Unit.BALES;
-    if (given.isEmpty() || free || given.equals(due.word())) {
-      return 1;
+  private Amount width(String text, String amount) {
+    try {
+      return Amount.read(amount);
+    } catch (QuantityException e) {
+      throw new CallException(
+          flag
+              + " \""
+              + text
+              + "\": "
+              + e.getMessage()
+              + "; expected a half-width behind the measure, such as mass.stalk.fed:2% or mass.stalk.fed:500t");
     }
-    if (given.equals(UnitSystem.US.shown(due.word()))) {
-      return UnitSystem.US.amount(1, due.word());
+  }
+
+  /** The amount in the unit of its measure. */
+  private double inUnitOf(Unit due, Amount given, String text) {
+    if (given.isBare() || given.unit().equals(due.word())) {
+      return given.value();
     }
-    throw wrong(text, "has another unit than its measure", "% or " + due.word());
+    try {
+      return switch (due) {
+        case COUNT, SHARE -> throw otherUnit(text, due);
+        case BALES -> given.in("bales");
+        case MONEY, MONEY_PER_TONNE -> inMoney(due, given).orElseThrow(() -> otherUnit(text, due));
+        default -> given.in(due.word());
+      };
+    } catch (QuantityException e) {
+      throw otherUnit(text, due);
+    }
+  }
+
+  private static Optional<Double> inMoney(Unit due, Amount given) {
+    return given.currency().map(code -> given.in(due.word(due.word(), code)));
+  }
+
+  private CallException otherUnit(String text, Unit due) {
+    return wrong(text, "has another unit than its measure", "% or " + due.word());
   }
 
   private CallException wrong(String text, String said, String expected) {
@@ -90,10 +111,6 @@ final class AimReader implements CommandLine.ITypeConverter<Aim> {
 
   @Override
   public Aim convert(String text) {
-    try {
-      return of(text);
-    } catch (CallException e) {
-      throw new CommandLine.TypeConversionException(e.getMessage());
-    }
+    return of(text);
   }
 }

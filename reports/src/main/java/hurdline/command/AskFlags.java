@@ -118,10 +118,9 @@ final class AskFlags {
           return years;
         }
       } catch (QuantityException e) {
-        throw new CommandLine.TypeConversionException(
-            e.getMessage() + "; expected a time such as 5yr");
+        throw new CallException(e.getMessage() + "; expected a time such as 5yr");
       }
-      throw new CommandLine.TypeConversionException(
+      throw new CallException(
           "\"" + text + "\" is no time to pay back in; expected a time above 0 such as 5yr");
     }
   }

@@ -9,6 +9,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NotDirectoryException;
 import java.util.List;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -19,7 +20,7 @@ final class Failures {
   /** The call itself cannot be read. */
   static int call(Setting setting, ParameterException wrong) {
     String verb = wrong.getCommandLine().getCommandSpec().qualifiedName();
-    String message = wrong.getMessage().replaceAll("\\s*\\R\\s*", " ");
+    String message = said(wrong).replaceAll("\\s*\\R\\s*", " ");
     List<String> near =
         wrong instanceof UnmatchedArgumentException unmatched
             ? unmatched.getSuggestions()
@@ -36,6 +37,17 @@ final class Failures {
                 + verb
                 + " --help");
     return ExitCode.WRONG_CALL.number();
+  }
+
+  /** Our own words where the value of a flag is wrong, with the flag before them. */
+  private static String said(ParameterException wrong) {
+    if (!(wrong.getCause() instanceof CallException own)) {
+      return wrong.getMessage();
+    }
+    boolean names = own.getMessage().startsWith("--");
+    return wrong.getArgSpec() instanceof OptionSpec flag && !names
+        ? flag.longestName() + " " + own.getMessage()
+        : own.getMessage();
   }
 
   /** Something went wrong while a verb was at work. */

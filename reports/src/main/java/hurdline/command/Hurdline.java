@@ -116,6 +116,9 @@ public final class Hurdline implements Callable<Integer> {
         .setErr(setting.err())
         .setColorScheme(
             CommandLine.Help.defaultColorScheme(new Ink(setting.inColour()).ansi()))
+        .registerConverter(int.class, WholeNumber.small())
+        .registerConverter(Integer.class, WholeNumber.small())
+        .registerConverter(long.class, WholeNumber.large())
         .setUsageHelpWidth(80)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler((wrong, args) -> Failures.call(setting, wrong))

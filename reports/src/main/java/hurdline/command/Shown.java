@@ -69,7 +69,7 @@ final class Shown {
         case "us" -> UnitSystem.US;
         case "metric" -> UnitSystem.METRIC;
         default ->
-            throw new CommandLine.TypeConversionException(
+            throw new CallException(
                 "\"" + text + "\" is no system of units; expected us or metric");
       };
     }

@@ -41,11 +41,7 @@ record TraceSpan(LocalDateTime from, LocalDateTime to) {
   static final class Reader implements CommandLine.ITypeConverter<TraceSpan> {
     @Override
     public TraceSpan convert(String text) {
-      try {
-        return TraceSpan.of(text);
-      } catch (CallException e) {
-        throw new CommandLine.TypeConversionException(e.getMessage());
-      }
+      return TraceSpan.of(text);
     }
   }
 }

@@ -1,12 +1,16 @@
 package hurdline.command;
 
 import hurdline.answer.GridKey;
+import hurdline.unit.Dimension;
+import hurdline.unit.FileUnit;
+import hurdline.unit.Level;
+import hurdline.unit.Quantity;
+import hurdline.unit.QuantityException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads {@code KEY=FROM..TO..STEP}: amounts with a unit or bare, factors such as {@code x0.8}, or dates. */
@@ -14,11 +18,10 @@ final class VaryReader {
   /** More cells than this no picture shows and few have the time for. */
   static final int MOST_CELLS = 400;
 
-  private static final Pattern AMOUNT =
-      Pattern.compile(
-          "(x?)\\s*([-+]?(?:[0-9]{1,12}(?:\\.[0-9]{0,12})?|\\.[0-9]{1,12}))\\s*([A-Za-z%][^.]*)?");
+  /** More than two centuries; a calendar has less. */
+  private static final int MOST_DAYS = 100_000;
+
   private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
-  private static final Pattern DAYS = Pattern.compile("([0-9]{1,5})\\s*(d|wk)");
 
   private final String text;
   private final String key;
@@ -32,14 +35,6 @@ final class VaryReader {
     this.parts = parts;
   }
 
-  /** One number of the three, taken apart. */
-  private record Amount(boolean factor, BigDecimal number, String unit) {
-    String text(BigDecimal value) {
-      BigDecimal plain = value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
-      return (factor ? "x" : "") + plain.toPlainString() + (unit.isEmpty() ? "" : " " + unit);
-    }
-  }
-
   static GridKey of(String text) {
     int equals = text.indexOf('=');
     String key = equals < 0 ? "" : text.substring(0, equals).strip();
@@ -48,7 +43,7 @@ final class VaryReader {
     for (int part = 0; part < parts.length; part++) {
       parts[part] = parts[part].strip();
     }
-    if (key.isEmpty() || parts.length != 3) {
+    if (key.isEmpty() || parts.length != 3 || range.contains("...")) {
       throw wrong(
           text,
           "is no range of values",
@@ -63,21 +58,16 @@ final class VaryReader {
     try {
       LocalDate from = LocalDate.parse(parts[0]);
       LocalDate to = LocalDate.parse(parts[1]);
-      Matcher step = DAYS.matcher(parts[2]);
-      if (!step.matches()) {
-        throw wrong("has no step in whole days or weeks", "one such as 7d or 1wk");
-      }
-      int days = Integer.parseInt(step.group(1)) * (step.group(2).equals("wk") ? 7 : 1);
-      Amount whole = new Amount(false, BigDecimal.ZERO, "d");
+      long days = days(parts[2]);
       int count =
           count(
               BigDecimal.valueOf(to.toEpochDay() - from.toEpochDay()),
               BigDecimal.valueOf(days),
               gone -> from.plusDays(gone.longValue()).toString(),
-              whole);
+              days + " d");
       List<GridKey.Value> values = new ArrayList<>();
       for (int at = 0; at < count; at++) {
-        LocalDate date = from.plusDays((long) at * days);
+        LocalDate date = from.plusDays(at * days);
         values.add(new GridKey.Value(date.toString(), date.toEpochDay()));
       }
       return new GridKey(key, range, GridKey.Scale.DATE, "", values);
@@ -86,11 +76,23 @@ final class VaryReader {
     }
   }
 
+  private long days(String step) {
+    try {
+      double days = FileUnit.DAY.fromSi(Quantity.read(step, Dimension.TIME).si());
+      if (days == Math.rint(days) && Math.abs(days) <= MOST_DAYS) {
+        return (long) days;
+      }
+    } catch (QuantityException e) {
+      // Falls through to the message that covers every way of being wrong.
+    }
+    throw wrong("has no step in whole days or weeks", "one such as 7d or 1wk");
+  }
+
   private GridKey amounts() {
-    Amount from = amount(parts[0]);
-    Amount to = amount(parts[1]);
-    Amount step = amount(parts[2]);
-    if (from.factor() != to.factor() || to.factor() != step.factor()) {
+    Level from = level(parts[0]);
+    Level to = level(parts[1]);
+    Level step = level(parts[2]);
+    if (from.isFactor() != to.isFactor() || to.isFactor() != step.isFactor()) {
       throw wrong("has an x before some of its numbers only", "x before all three or before none");
     }
     if (!from.unit().equals(to.unit()) || !to.unit().equals(step.unit())) {
@@ -100,34 +102,32 @@ final class VaryReader {
         count(
             to.number().subtract(from.number()),
             step.number(),
-            gone -> from.text(from.number().add(gone)),
-            step);
+            gone -> from.with(from.number().add(gone)).text(),
+            step.text());
     List<GridKey.Value> values = new ArrayList<>();
     for (int at = 0; at < count; at++) {
-      BigDecimal value = from.number().add(step.number().multiply(BigDecimal.valueOf(at)));
-      values.add(new GridKey.Value(from.text(value), value.doubleValue()));
+      Level value = from.with(from.number().add(step.number().multiply(BigDecimal.valueOf(at))));
+      values.add(new GridKey.Value(value.text(), value.number().doubleValue()));
     }
     return new GridKey(
         key,
         range,
-        from.factor() ? GridKey.Scale.FACTOR : GridKey.Scale.AMOUNT,
-        from.unit(),
+        from.isFactor() ? GridKey.Scale.FACTOR : GridKey.Scale.AMOUNT,
+        from.amount().unit(),
         values);
   }
 
-  private Amount amount(String part) {
-    Matcher found = AMOUNT.matcher(part);
-    if (!found.matches()) {
-      throw wrong(
-          "has \"" + part + "\" where a number is due",
-          "numbers with a unit (20 hp), bare (3), as factors (x0.8), or dates");
+  private Level level(String part) {
+    try {
+      return Level.read(part);
+    } catch (QuantityException e) {
+      throw new CallException(
+          "--vary \""
+              + text
+              + "\": "
+              + e.getMessage()
+              + "; expected numbers with a unit (20 hp), bare (3), as factors (x0.8), or dates");
     }
-    String unit = found.group(3) == null ? "" : found.group(3).strip();
-    boolean factor = !found.group(1).isEmpty();
-    if (factor && !unit.isEmpty()) {
-      throw wrong("has a unit behind a factor", "a bare factor such as x0.8");
-    }
-    return new Amount(factor, new BigDecimal(found.group(2)), unit);
   }
 
   private interface Reached {
@@ -135,7 +135,7 @@ final class VaryReader {
   }
 
   /** How many values there are from the first to the last. */
-  private int count(BigDecimal way, BigDecimal step, Reached reached, Amount said) {
+  private int count(BigDecimal way, BigDecimal step, Reached reached, String said) {
     if (step.signum() <= 0) {
       throw wrong("has a step that never gets on", "a step above 0");
     }
@@ -153,7 +153,7 @@ final class VaryReader {
       BigDecimal short0 = steps[0].multiply(step);
       throw wrong(
           "does not come out: steps of "
-              + said.text(step)
+              + said
               + " reach "
               + reached.text(short0)
               + " and then "

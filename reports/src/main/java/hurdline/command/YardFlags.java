@@ -1,6 +1,9 @@
 package hurdline.command;
 
 import hurdline.study.YardAsk;
+import hurdline.unit.Dimension;
+import hurdline.unit.Quantity;
+import hurdline.unit.QuantityException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine;
@@ -50,22 +53,19 @@ final class YardFlags {
 
   /** A share between 0 and 100 %, both excluded. */
   private static double share(String flag, String text) {
-    String number = text.strip();
-    if (number.endsWith("%")) {
-      try {
-        double share = Double.parseDouble(number.substring(0, number.length() - 1).strip()) / 100;
-        if (share > 0 && share < 1) {
-          return share;
-        }
-      } catch (NumberFormatException e) {
-        throw wrong(flag, text);
+    try {
+      double share = Quantity.read(text, Dimension.SHARE).si();
+      if (share > 0 && share < 1) {
+        return share;
       }
+    } catch (QuantityException e) {
+      throw wrong(flag, e.getMessage());
     }
-    throw wrong(flag, text);
+    throw wrong(flag, "\"" + text + "\" is no such share");
   }
 
-  private static CallException wrong(String flag, String text) {
+  private static CallException wrong(String flag, String said) {
     return new CallException(
-        flag + " \"" + text + "\" is no such share; expected one above 0 % and below 100 %, such as 5%");
+        flag + " " + said + "; expected a share above 0 % and below 100 %, such as 5%");
   }
 }

@@ -268,15 +268,15 @@ class CommandTest extends Calls {
         "--option a++b | --option \"a++b\" has an empty name; expected names of options such as"
             + " bigger_mill or bigger_mill+second_bag_hand",
         "--locale ? | --locale \"?\" is no language tag; expected one such as de or fr-CA",
-        "--until fed:2% | Invalid value for option '--until': --until \"fed:2%\" names no measure;"
+        "--until fed:2% | --until \"fed:2%\" names no measure;"
             + " expected a measure, one of",
-        "--until mass.stalk.fed:3kWh | Invalid value for option '--until': --until"
+        "--until mass.stalk.fed:3kWh | --until"
             + " \"mass.stalk.fed:3kWh\" has another unit than its measure; expected % or t. See",
-        "--until mass.stalk.fed:0% | Invalid value for option '--until': --until"
+        "--until mass.stalk.fed:0% | --until"
             + " \"mass.stalk.fed:0%\" can never be reached; expected a half-width above 0.",
-        "--trace tomorrow | Invalid value for option '--trace': --trace \"tomorrow\" is no span;"
+        "--trace tomorrow | --trace \"tomorrow\" is no span;"
             + " expected a day such as",
-        "--units imperial | Invalid value for option '--units': \"imperial\" is no system of units;"
+        "--units imperial | --units \"imperial\" is no system of units;"
             + " expected us or metric.",
         "--replicatoins 3 | Unknown options: '--replicatoins', '3'. Perhaps --replications?"
       })

@@ -19,6 +19,8 @@ class VaryReaderTest {
         "resources.loader.count=1..3..1 | AMOUNT | '' | 1, 2, 3",
         "crops.stalk.moisture=.5%..1.0%..0.25% | AMOUNT | % | 0.5 %, 0.75 %, 1 %",
         "p.price=100 USD/t..300 USD/t..100 USD/t | AMOUNT | USD/t | 100 USD/t, 200 USD/t, 300 USD/t",
+        "machines.mill.power=2e1hp..3e1hp..1e1hp | AMOUNT | hp | 20 hp, 30 hp",
+        "season.0.from=2027-02-26..2027-03-12..168 h | DATE | '' | 2027-02-26, 2027-03-05, 2027-03-12",
         "season.0.from=2027-02-26..2027-03-12..1wk | DATE | '' | 2027-02-26, 2027-03-05, 2027-03-12",
         "x=-1..1..1 | AMOUNT | '' | -1, 0, 1",
       })
@@ -47,6 +49,9 @@ class VaryReaderTest {
         "=1..2..1 | is no range of values; expected KEY=FROM..TO..STEP such as"
             + " machines.mill.power=\"20 hp..80 hp..10 hp\" or"
             + " deliveries.stalk.fields.*.area=x0.8..x1.4..x0.1",
+        "a=0...5..1 | is no range of values; expected KEY=FROM..TO..STEP such as"
+            + " machines.mill.power=\"20 hp..80 hp..10 hp\" or"
+            + " deliveries.stalk.fields.*.area=x0.8..x1.4..x0.1",
         "a=2d..10d | is no range of values; expected KEY=FROM..TO..STEP such as"
             + " machines.mill.power=\"20 hp..80 hp..10 hp\" or"
             + " deliveries.stalk.fields.*.area=x0.8..x1.4..x0.1",
@@ -60,9 +65,13 @@ class VaryReaderTest {
         "a=2..10d..1d | has different units; expected one unit in all three, such as 2d..10d..1d",
         "a=x1..2..x1 | has an x before some of its numbers only; expected x before all three or before"
             + " none",
-        "a=x1 d..x2 d..x1 d | has a unit behind a factor; expected a bare factor such as x0.8",
-        "a=low..high..1 | has \"low\" where a number is due; expected numbers with a unit (20 hp), bare"
+        "a=x1 d..x2 d..x1 d | : \"x1 d\" has no plain factor after its x; expected numbers with a unit"
+            + " (20 hp), bare (3), as factors (x0.8), or dates",
+        "a=low..high..1 | : \"low\" is not a number and a unit; expected numbers with a unit (20 hp), bare"
             + " (3), as factors (x0.8), or dates",
+        "a=1,000 hp..2,000 hp..500 hp | : \"1,000 hp\" has a comma in its number; write the digits together,"
+            + " with a point for decimals; expected numbers with a unit (20 hp), bare (3), as factors (x0.8),"
+            + " or dates",
         "a=0..1000..1 | has more than 400 values; expected at most 400 cells in all",
         "a=2027-06-01..2027-07-01..7d | does not come out: steps of 7 d reach 2027-06-29 and then"
             + " 2027-07-06; expected a TO that the steps reach",
@@ -74,6 +83,6 @@ class VaryReaderTest {
   void whatIsNoRangeIsTold(String text, String said) {
     assertThatThrownBy(() -> VaryReader.of(text))
         .isInstanceOf(CallException.class)
-        .hasMessage("--vary \"" + text + "\" " + said);
+        .hasMessage("--vary \"" + text + "\"" + (said.startsWith(":") ? "" : " ") + said);
   }
 }

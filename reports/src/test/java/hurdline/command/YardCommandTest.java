@@ -44,12 +44,12 @@ class YardCommandTest extends Calls {
   @CsvSource(
       delimiter = '|',
       value = {
-        "--overflow 5 | hurdline: --overflow \"5\" is no such share; expected one above 0 % and below 100 %, such as 5%",
-        "--overflow 0% | hurdline: --overflow \"0%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
-        "--overflow NaN% | hurdline: --overflow \"NaN%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
-        "--overflow x% | hurdline: --overflow \"x%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
-        "--acres 100% | hurdline: --acres \"100%\" is no such share; expected one above 0 % and below 100 %, such as 5%",
-        "--until yard.stalk.peak:0% | hurdline: Invalid value for option '--until': --until \"yard.stalk.peak:0%\" can never be reached; expected a half-width above 0. See hurdline yard --help",
+        "--overflow 5 | hurdline: --overflow \"5\" has no unit; expected a share above 0 % and below 100 %, such as 5%",
+        "--overflow 0% | hurdline: --overflow \"0%\" is no such share; expected a share above 0 % and below 100 %, such as 5%",
+        "--overflow NaN% | hurdline: --overflow \"NaN%\" is not a number and a unit; expected a share above 0 % and below 100 %, such as 5%",
+        "--overflow x% | hurdline: --overflow \"x%\" is not a number and a unit; expected a share above 0 % and below 100 %, such as 5%",
+        "--acres 100% | hurdline: --acres \"100%\" is no such share; expected a share above 0 % and below 100 %, such as 5%",
+        "--until yard.stalk.peak:0% | hurdline: --until \"yard.stalk.peak:0%\" can never be reached; expected a half-width above 0. See hurdline yard --help",
         "--until yard.stalk.peak:2% --vary calendar.to=2027-06-01..2027-06-29..7d | hurdline: --until and --vary do not go together; expected one of them at a time",
       })
   void aWrongYardIsOneLine(String args, String message) throws IOException {

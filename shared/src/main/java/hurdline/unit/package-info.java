@@ -6,8 +6,7 @@
  * rounds once where chained converters round at each step. A mass per time and a price are
  * different dimensions here because a file asks for one or the other, not because physics says so.
  *
- * <p>Read {@link hurdline.unit.Quantity} first; {@link hurdline.unit.Dimension} lists what can be
- * asked for. Uses nothing else of the project. Nothing beyond the plant file's edge and the words
- * of the report should need it.
+ * <p>Read {@link hurdline.unit.Amount} first, the one grammar of numbers; {@link
+ * hurdline.unit.Dimension} lists what can be asked for. Uses nothing else of the project.
  */
 package hurdline.unit;

@@ -6,7 +6,10 @@ import hurdline.estimate.Interval;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
+import hurdline.unit.Amount;
+import hurdline.unit.Level;
 import hurdline.worth.BreakEven;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -83,13 +86,14 @@ final class BreakEvens {
   }
 
   private BreakEvenRow row(String option, String key, BreakEven found, WorthAt at) {
-    Swing.Part inFile =
+    Level inFile =
         source
             .variants()
             .said(key, base.asArray())
-            .flatMap(Swing::parts)
-            .orElse(new Swing.Part(1, "x"));
-    double number = inFile.number();
+            .flatMap(Amount::find)
+            .map(said -> new Level(false, said))
+            .orElse(Level.times(BigDecimal.ONE));
+    double number = inFile.number().doubleValue();
     Interval known = found.factor().isPresent() ? at.around(found.factor().getAsDouble()) : Interval.NONE;
     return new BreakEvenRow(
         option,

@@ -1,8 +1,9 @@
 package hurdline.study;
 
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import hurdline.unit.Level;
+import hurdline.unit.QuantityException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 
 /**
  * An input and how far it may lie off.
@@ -12,58 +13,44 @@ import java.util.regex.Pattern;
  * @param high as {@code low}, in the same unit
  */
 public record Swing(String key, String low, String high) {
-  private static final Pattern NUMBER_AND_UNIT =
-      Pattern.compile("(x?)\\s*([-+]?[0-9]*\\.?[0-9]+)\\s*(.*)");
-  private static final String TIMES = "x";
+  /** Digits of a factor that is worked out. */
+  private static final MathContext FACTOR_DIGITS = new MathContext(12);
 
   public Swing {
     if (!areEnds(low, high)) {
-      throw new IllegalArgumentException(
-          low + " and " + high + "; expected two numbers in one unit");
+      throw new IllegalArgumentException(low + " and " + high + "; expected two numbers in one unit");
     }
   }
 
   /** A share less and a share more than the file says. */
   public static Swing around(String key, double share) {
-    return new Swing(key, TIMES + exact(1 - share), TIMES + exact(1 + share));
+    return new Swing(key, times(1 - share), times(1 + share));
   }
 
   /** Whether two such values can be the ends of one input. */
   public static boolean areEnds(String low, String high) {
-    return parts(low).isPresent() && parts(low).map(Part::unit).equals(parts(high).map(Part::unit));
+    try {
+      return Level.read(low).unit().equals(Level.read(high).unit());
+    } catch (QuantityException e) {
+      return false;
+    }
   }
 
   double lowNumber() {
-    return parts(low).orElseThrow().number();
+    return Level.read(low).number().doubleValue();
   }
 
   double highNumber() {
-    return parts(high).orElseThrow().number();
+    return Level.read(high).number().doubleValue();
   }
 
   /** The unit of both numbers; {@code x} where they are factors. */
   String unit() {
-    return parts(low).orElseThrow().unit();
+    return Level.read(low).unit();
   }
 
-  /** A number and a unit. */
-  record Part(double number, String unit) {}
-
-  /** A value taken apart; empty where it is not a number and a unit. */
-  static Optional<Part> parts(String value) {
-    Matcher parts = NUMBER_AND_UNIT.matcher(value.strip());
-    if (!parts.matches()) {
-      return Optional.empty();
-    }
-    String unit = parts.group(1).isEmpty() ? parts.group(3).strip() : TIMES;
-    return Optional.of(new Part(Double.parseDouble(parts.group(2)), unit));
-  }
-
-  /** As a plant file may write it. */
-  static String exact(double number) {
-    return new java.math.BigDecimal(number)
-        .round(new java.math.MathContext(12))
-        .stripTrailingZeros()
-        .toPlainString();
+  /** So many times what the file says, as a flag may write it. */
+  static String times(double factor) {
+    return Level.times(new BigDecimal(factor).round(FACTOR_DIGITS)).text();
   }
 }

@@ -38,7 +38,7 @@ final class WorthAt {
 
   private double[] ask(double factor) {
     try {
-      return worth.values(option, new Change.Value(key, "x" + Swing.exact(factor))).orElse(NONE);
+      return worth.values(option, new Change.Value(key, Swing.times(factor))).orElse(NONE);
     } catch (ProblemsException refused) {
       return NONE;
     }

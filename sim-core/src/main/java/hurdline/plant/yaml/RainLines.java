@@ -1,5 +1,6 @@
 package hurdline.plant.yaml;
 
+import hurdline.unit.Amount;
 import java.time.LocalDate;
 import java.time.Year;
 import java.time.format.DateTimeParseException;
@@ -13,7 +14,6 @@ import java.util.regex.Pattern;
 final class RainLines {
   private static final String HEAD = "date,rain_mm";
   private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
-  private static final Pattern NUMBER = Pattern.compile("[-+]?([0-9]+\\.?[0-9]*|\\.[0-9]+)");
   private static final String DATE_DUE = "a date of the calendar, such as 2019-04-30, before the comma";
   private static final String RAIN_DUE = "millimetres of rain as a bare number from 0 on, such as 3.2, after the comma";
   private static final String WHOLE_YEARS = "whole calendar years, each day from 1 January to 31 December once and in order";
@@ -69,7 +69,7 @@ final class RainLines {
     }
     String date = cells[swapped ? 1 : 0].strip();
     String rain = cells[swapped ? 0 : 1].strip();
-    if (NUMBER.matcher(date).matches() && DATE.matcher(rain).matches()) {
+    if (isNumber(date) && DATE.matcher(rain).matches()) {
       wrong(line, "the columns are swapped", DATE_DUE);
       skip();
       return;
@@ -81,11 +81,11 @@ final class RainLines {
   }
 
   private OptionalDouble rain(String cell) {
-    if (!NUMBER.matcher(cell).matches()) {
+    if (!isNumber(cell)) {
       wrong(line, Shown.quoted(cell) + " is no amount of rain", RAIN_DUE);
       return OptionalDouble.empty();
     }
-    double mm = Double.parseDouble(cell);
+    double mm = Amount.read(cell).value();
     if (mm < 0) {
       wrong(line, "the rain is negative: " + cell, RAIN_DUE);
       return OptionalDouble.empty();
@@ -95,6 +95,10 @@ final class RainLines {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(mm);
+  }
+
+  private static boolean isNumber(String cell) {
+    return Amount.find(cell).filter(Amount::isBare).isPresent();
   }
 
   private boolean isDay(String cell) {

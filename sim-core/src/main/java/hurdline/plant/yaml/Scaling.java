@@ -5,16 +5,14 @@ import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Entry;
 import hurdline.plant.yaml.Tree.Items;
 import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.unit.Amount;
+import hurdline.unit.QuantityException;
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A value such as {@code x0.8}: what the file says, times a factor.
@@ -24,17 +22,6 @@ import java.util.regex.Pattern;
  * x1} leaves every amount as it was to the last bit.
  */
 final class Scaling {
-  private static final Pattern ASKED = Pattern.compile("x\\s*([-+.0-9].*)");
-  private static final Pattern FACTOR = Pattern.compile(Numbers.UNSIGNED);
-  private static final Pattern NUMBER_AND_UNIT =
-      Pattern.compile("([-+]?" + Numbers.UNSIGNED + ")(\\s*(?:[A-Za-z%].*)?)");
-
-  /** Beyond a double's, so that rounding to one happens once. */
-  private static final MathContext DIGITS = new MathContext(22, RoundingMode.HALF_EVEN);
-
-  /** What a file's number may have at most. */
-  private static final int LONGEST = 25;
-
   private final String path;
   private final BigDecimal factor;
 
@@ -49,18 +36,11 @@ final class Scaling {
    * @throws UnreadableException if it begins like a scaling and has no factor
    */
   static Optional<Scaling> of(String path, String value) {
-    Matcher asked = ASKED.matcher(value.strip());
-    if (!asked.matches()) {
-      return Optional.empty();
+    try {
+      return Amount.factor(value).map(factor -> new Scaling(path, factor));
+    } catch (QuantityException e) {
+      throw ValueChange.refuse(path, e.getMessage(), "a bare number, 0 or more, such as x0.8");
     }
-    String factor = asked.group(1);
-    if (!FACTOR.matcher(factor).matches()) {
-      throw ValueChange.refuse(
-          path,
-          Shown.quoted(value.strip()) + " has no plain factor after its x",
-          "a bare number, 0 or more, such as x0.8");
-    }
-    return Optional.of(new Scaling(path, new BigDecimal(factor)));
   }
 
   /**
@@ -127,18 +107,9 @@ final class Scaling {
   }
 
   private Scalar times(Scalar scalar, String here) {
-    Matcher parts = NUMBER_AND_UNIT.matcher(scalar.text().strip());
-    if (!parts.matches()) {
-      throw noNumber(scalar, here);
-    }
-    BigDecimal scaled = new BigDecimal(parts.group(1)).multiply(factor);
-    return new Scalar(shortest(scaled) + parts.group(2), scalar.plain(), Spot.NOWHERE);
-  }
-
-  private static String shortest(BigDecimal number) {
-    BigDecimal rounded = number.round(DIGITS).stripTrailingZeros();
-    String plain = rounded.toPlainString();
-    return plain.length() <= LONGEST ? plain : rounded.toString();
+    Amount amount = Amount.find(scalar.text()).orElseThrow(() -> noNumber(scalar, here));
+    String scaled = amount.with(amount.number().multiply(factor)).text();
+    return new Scalar(scaled, scalar.plain(), Spot.NOWHERE);
   }
 
   private UnreadableException noNumber(Tree at, String here) {
