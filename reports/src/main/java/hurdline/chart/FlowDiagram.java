@@ -159,7 +159,7 @@ final class FlowDiagram {
   }
 
   private void drawWay(Graphics2D g, FlowLayout.Way way) {
-    float thick = (float) (1.5 + 9 * Math.sqrt(Math.max(0, way.edge().tPerH()) / most));
+    float thick = (float) (1.5 + 9 * Math.sqrt(share(way.edge().tPerH())));
     g.setPaint(PIPE);
     g.setStroke(
         way.returns()
@@ -170,6 +170,11 @@ final class FlowDiagram {
     g.setPaint(Palette.INK);
     Point2D end = pipes.end(way);
     arrow(g, end.getX(), end.getY());
+  }
+
+  /** Of the greatest flow, 0 to 1; of a line that stood all the time each flow is 0. */
+  private double share(double tPerH) {
+    return tPerH > 0 && most > 0 ? Math.min(1, tPerH / most) : 0;
   }
 
   private static void arrow(Graphics2D g, double x, double y) {

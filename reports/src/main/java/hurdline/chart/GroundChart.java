@@ -14,6 +14,9 @@ final class GroundChart {
   private static final int EDGE = 24;
   private static final int FOOT = 46;
   private static final int TALLEST = 620;
+  /** More stacks than this are a few pixels each, and drawing them takes longer than the plant. */
+  private static final int MOST_DRAWN = 10_000;
+
   /** In whatever unit the page shows. */
   private static final int[] BARS = {5, 10, 20, 50, 100, 200, 500};
 
@@ -29,7 +32,7 @@ final class GroundChart {
     this.wording = wording;
     double square = Math.sqrt(plan.stacks() * cellWideM() / cellLongM());
     across = Math.max(1, Math.min(plan.stacks(), (int) Math.round(square)));
-    rows = (plan.stacks() + across - 1) / across;
+    rows = (plan.stacks() - 1) / across + 1;
   }
 
   private double cellLongM() {
@@ -49,14 +52,14 @@ final class GroundChart {
   private String draw(String name, String title) {
     double wideM = across * cellLongM();
     double tallM = rows * cellWideM();
-    double scale = Math.min((Look.WIDTH - 2.0 * EDGE) / wideM, (TALLEST - EDGE - FOOT) / tallM);
+    double scale = scale(wideM, tallM);
     int height = (int) Math.ceil(tallM * scale) + EDGE + FOOT;
     SvgCanvas canvas = new SvgCanvas(name, Look.WIDTH, height);
     SVGGraphics2D pen = canvas.graphics();
     pen.setPaint(Palette.GRID);
     pen.fill(new Rectangle2D.Double(EDGE, EDGE, wideM * scale, tallM * scale));
     pen.setStroke(new BasicStroke(1));
-    for (int stack = 0; stack < plan.stacks(); stack++) {
+    for (int stack = 0; isDrawn() && stack < plan.stacks(); stack++) {
       double x = EDGE + (stack % across * cellLongM() + plan.laneM() / 2) * scale;
       double y = EDGE + (stack / across * cellWideM() + plan.laneM() / 2) * scale;
       Rectangle2D box = new Rectangle2D.Double(x, y, plan.longM() * scale, plan.wideM() * scale);
@@ -67,6 +70,17 @@ final class GroundChart {
     }
     bar(pen, scale, EDGE + tallM * scale);
     return canvas.finish(title, alternative());
+  }
+
+  /** Pixels a meter; 0 where there is nothing to scale. */
+  private static double scale(double wideM, double tallM) {
+    double scale = Math.min((Look.WIDTH - 2.0 * EDGE) / wideM, (TALLEST - EDGE - FOOT) / tallM);
+    return Double.isFinite(scale) ? scale : 0;
+  }
+
+  /** Stack by stack; else as one ground. */
+  private boolean isDrawn() {
+    return plan.stacks() <= MOST_DRAWN;
   }
 
   /** Whether the last stack is not whole. */
@@ -95,6 +109,7 @@ final class GroundChart {
     return plan.stacks()
         + (plan.stacks() == 1 ? " stack" : " stacks")
         + " from above, "
+        + (isDrawn() ? "" : "too many to be drawn one by one, ")
         + across
         + " side by side, each "
         + wording.rough(plan.longM(), "m")

@@ -68,8 +68,7 @@ final class Look {
   }
 
   static NumberAxis numberAxis(String label, Wording wording) {
-    NumberAxis axis = new NumberAxis(label);
-    axis.setNumberFormatOverride(wording.axisFormat());
+    NumberAxis axis = new BoundedAxis(label, wording);
     dress(axis);
     return axis;
   }

@@ -24,7 +24,6 @@ import org.jfree.chart.renderer.xy.XYErrorRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.TextAnchor;
-import org.jfree.data.general.DatasetUtils;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 
@@ -33,8 +32,6 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
  * and where the best plant changes.
  */
 final class ResponseChart {
-  private static final double LEAST_SHARE = 0.02; // of the greatest value, so that ticks beside one that stays differ
-
   private final GridAnswer answer;
   private final String measure;
   private final Wording wording;
@@ -83,8 +80,6 @@ final class ResponseChart {
     }
     NumberAxis up = Look.numberAxis(label + ", " + wording.unit(unit()), wording);
     up.setAutoRangeIncludesZero(false);
-    double greatest = DatasetUtils.findMaximumRangeValue(data).doubleValue();
-    up.setAutoRangeMinimumSize(Math.max(LEAST_SHARE * Math.abs(greatest), Double.MIN_NORMAL));
     XYPlot plot = Look.dressed(new XYPlot(data, values(), up, curves));
     markers().forEach(marker -> plot.addDomainMarker(marker, Layer.BACKGROUND));
     return plot;

@@ -172,7 +172,20 @@ final class SvgCanvas {
     }
 
     @Override
-    public void fill(Shape shape) {
+    public void draw(Shape shape) {
+      super.draw(Reach.of(shape));
+    }
+
+    @Override
+    public void drawString(String text, float x, float y) {
+      if (Reach.has(x, y)) {
+        super.drawString(text, x, y);
+      }
+    }
+
+    @Override
+    public void fill(Shape wanted) {
+      Shape shape = Reach.of(wanted);
       if (getPaint() instanceof Hatch hatch) {
         Stroke stroke = getStroke();
         setPaint(hatch.ground());

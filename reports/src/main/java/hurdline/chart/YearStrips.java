@@ -131,7 +131,7 @@ final class YearStrips {
     for (StripRow row : ofMachine(machine)) {
       stacked = row.week() == week ? stacked : 0;
       week = row.week();
-      double high = BAR * row.hours() / mostHours;
+      double high = mostHours > 0 ? BAR * row.hours() / mostHours : 0;
       double left = scale.x(weekFrom(week));
       double wide = Math.max(0.5, scale.x(weekFrom(week + 1)) - left - 0.8);
       shapes

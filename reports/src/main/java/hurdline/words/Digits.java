@@ -16,6 +16,8 @@ import java.util.Locale;
 final class Digits {
   private static final int WITHOUT_INTERVAL = 4;
   private static final int AT_MOST = 5;
+  private static final int AXIS_DECIMALS = 3;
+  private static final double POWERS_FROM = 1e15;
 
   private final DecimalFormatSymbols symbols;
 
@@ -59,8 +61,18 @@ final class Digits {
     return format.format(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
   }
 
-  /** Grouped by thousands, as many decimals as an axis' ticks need. */
-  DecimalFormat axisFormat() {
-    return new DecimalFormat("#,##0.###", symbols);
+  /**
+   * Grouped by thousands, as many decimals as an axis' ticks need; by powers of ten where thousands would fill the
+   * sheet.
+   *
+   * @param length of the axis, above 0
+   */
+  DecimalFormat axisFormat(double length) {
+    if (length >= POWERS_FROM) {
+      return new DecimalFormat("0.###E0", symbols);
+    }
+    DecimalFormat format = new DecimalFormat("#,##0", symbols);
+    format.setMaximumFractionDigits(Math.max(AXIS_DECIMALS, 2 - place(length)));
+    return format;
   }
 }

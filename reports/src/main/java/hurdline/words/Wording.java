@@ -97,6 +97,9 @@ public final class Wording {
 
   /** A number of the plant file, as it stands there. */
   public String plain(double value) {
+    if (!Double.isFinite(value)) {
+      return digits.at(value, 0);
+    }
     int decimals = Math.max(0, new BigDecimal(Double.toString(value)).stripTrailingZeros().scale());
     return digits.at(value, -decimals);
   }
@@ -147,9 +150,9 @@ public final class Wording {
     return date(from) + " to " + date(to);
   }
 
-  /** How the numbers of an axis are written. */
-  public NumberFormat axisFormat() {
-    return digits.axisFormat();
+  /** How the numbers of an axis are written whose ends lie so far apart, in what it shows. */
+  public NumberFormat axisFormat(double length) {
+    return digits.axisFormat(length);
   }
 
   private int lastPlace(double value, double low, double high, String unit) {
