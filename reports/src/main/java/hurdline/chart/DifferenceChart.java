@@ -2,7 +2,9 @@ package hurdline.chart;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
+import hurdline.answer.Header;
 import hurdline.words.MainMeasures;
+import hurdline.words.PairWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +17,7 @@ import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
  * serves all; the table under it has the amounts.
  */
 final class DifferenceChart {
+  private final Header header;
   private final String option;
   private final List<Line> lines = new ArrayList<>();
   private final Wording wording;
@@ -35,6 +38,7 @@ final class DifferenceChart {
   }
 
   DifferenceChart(CompareAnswer answer, String option, Wording wording) {
+    header = answer.header();
     this.option = option;
     this.wording = wording;
     for (MainMeasures main : MainMeasures.of(answer.outline())) {
@@ -95,7 +99,7 @@ final class DifferenceChart {
       DifferenceRow row = line.row();
       rows.add(
           List.of(
-              line.label(),
+              line.label() + PairWords.ofReplications(row, header),
               wording.unit(row.unit()),
               wording.number(row.baseMean(), row.lowJoint(), row.highJoint(), row.unit()),
               wording.number(row.optionMean(), row.lowJoint(), row.highJoint(), row.unit()),

@@ -15,11 +15,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * When each crop was finished, crop by crop with the plans under each other: a bar for the dates of
- * nine years in ten, a line from the earliest to the latest, a stroke for the middle, and a mark
+ * When each line worked its last shift, crop by crop with the plans under each other: a bar for the dates of
+ * nine years in ten, a line from the earliest to the latest, a stroke for the median, and a mark
  * where the plan's last campaign was to end.
  */
 final class EndsChart {
@@ -37,7 +38,7 @@ final class EndsChart {
   private final List<End> ends = new ArrayList<>();
   private final MonthScale scale;
 
-  /** The end of a line's last campaign under one plan. */
+  /** The end of a line's work under one plan; planned is the last day of its last campaign. */
   private record End(String plan, Outline.Line line, LocalDate planned, SummaryRow row) {}
 
   EndsChart(SeasonAnswer answer, Wording wording) {
@@ -51,15 +52,17 @@ final class EndsChart {
   }
 
   private void add(SeasonAnswer.Plan plan, String name) {
-    String measure = Measure.SEASON_ENDED.of(name);
-    for (SeasonAnswer.Entry entry : plan.entries()) {
-      if (entry.ended().equals(measure)) {
-        Outline.Line line =
-            plan.outline().lines().stream().filter(l -> l.name().equals(name)).findFirst().orElseThrow();
-        answer
-            .ended(plan.name(), entry)
-            .ifPresent(row -> ends.add(new End(plan.name(), line, entry.to(), row)));
-      }
+    Optional<LocalDate> planned =
+        plan.entries().stream()
+            .filter(entry -> entry.line().equals(name))
+            .map(SeasonAnswer.Entry::to)
+            .max(Comparator.naturalOrder());
+    Optional<SummaryRow> ended =
+        answer.find(plan.name(), Measure.SEASON_ENDED.of(name)).filter(row -> row.replications() > 0);
+    if (planned.isPresent() && ended.isPresent()) {
+      Outline.Line line =
+          plan.outline().lines().stream().filter(l -> l.name().equals(name)).findFirst().orElseThrow();
+      ends.add(new End(plan.name(), line, planned.get(), ended.get()));
     }
   }
 
@@ -165,7 +168,7 @@ final class EndsChart {
     double y = 10;
     g.setPaint(Palette.INK);
     stroke(g, 10, y);
-    double x = key(g, 18, "middle");
+    double x = key(g, 18, "median");
     Rectangle2D bar = new Rectangle2D.Double(x, y - BAR / 2, 18, BAR);
     PlanPaints.bar(g, bar, Palette.SKY);
     x = key(g, x + 24, "nine years in ten");
@@ -196,7 +199,7 @@ final class EndsChart {
           end.line().name() + ", " + end.plan() + " " + words.dates(end.row())
               + ", planned to " + wording.date(end.planned()) + ", finished in " + years(end) + " years");
     }
-    return "Bars of the dates on which each line's last campaign ended, a stroke for the middle and a"
+    return "Bars of the dates on which each line worked its last shift, a stroke for the median and a"
         + " triangle for the planned last day: " + String.join("; ", told) + ".";
   }
 
@@ -209,10 +212,12 @@ final class EndsChart {
           .forEach(day -> cells.add(wording.date(date(day))));
       cells.add(wording.date(end.planned()));
       cells.add(years(end));
+      cells.add(String.valueOf(row.replications()));
       rows.add(cells);
     }
     return new Figure.Grid(
-        List.of("line, plan", "earliest", "5 %", "middle", "95 %", "latest", "planned", "finished in years"),
+        List.of("line, plan", "earliest", "5 %", "median", "95 %", "latest", "planned", "finished in years",
+            "years with a shift"),
         rows);
   }
 }

@@ -69,11 +69,11 @@ final class PlanCalendar {
     g.setStroke(new BasicStroke(1));
   }
 
-  /** What was played of a campaign, to the middle of its ends; under it the band of those. */
+  /** What was worked of a campaign in half of the years or more, to the median of its ends; under it their band. */
   private void played(Graphics2D g, Entry entry, double y, MonthScale scale) {
     double left = scale.x(entry.from());
     Optional<SummaryRow> ended = answer.ended(plan.name(), entry);
-    ended.ifPresent(
+    ended.filter(row -> 2 * row.replications() >= answer.header().replications()).ifPresent(
         row -> {
           double middle = scale.x(answer.date(row.p50()).plusDays(1));
           bar(g, left, middle, y, PlanPaints.of(answer, crop(entry)));
@@ -127,7 +127,13 @@ final class PlanCalendar {
                 (entry.isChangeover() ? "changeover" : entry.line())
                     + " planned "
                     + wording.span(entry.from(), entry.to())
-                    + answer.ended(plan.name(), entry).map(row -> ", ended " + words.dates(row)).orElse(""))
+                    + ended(entry))
         .collect(Collectors.joining("; "));
+  }
+
+  private String ended(Entry entry) {
+    String ended = words.ended(plan.name(), entry);
+    boolean worked = answer.ended(plan.name(), entry).isPresent();
+    return ended.isEmpty() ? "" : worked ? ", ended " + ended : ", " + ended;
   }
 }

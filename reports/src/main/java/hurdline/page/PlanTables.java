@@ -11,6 +11,7 @@ import hurdline.measure.Kpi;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.words.MainMeasures;
+import hurdline.words.PairWords;
 import hurdline.words.SeasonWords;
 import hurdline.words.Wording;
 import java.time.LocalDate;
@@ -65,7 +66,7 @@ final class PlanTables {
                 wording.date(entry.from()),
                 wording.date(entry.to()),
                 more + moved,
-                answer.ended(plan.name(), entry).map(words::dates).orElse("")));
+                words.ended(plan.name(), entry)));
       }
     }
     return new Figure.Grid(List.of("plan", "what", "from", "to", "shifts or hands", "ended"), rows);
@@ -155,12 +156,12 @@ final class PlanTables {
         cell(plan, Measure.SEASON_NOT_EARNED.of(line.name())));
   }
 
-  /** The middle; its band is in the chart of the ends and in the table under it. */
+  /** The median; its band is in the chart of the ends and in the table under it. */
   private String ended(String plan, String line) {
     return answer
         .find(plan, Measure.SEASON_ENDED.of(line))
-        .filter(row -> !Double.isNaN(row.p50()))
-        .map(row -> wording.date(answer.date(row.p50())))
+        .filter(row -> row.replications() > 0)
+        .map(words::medianDate)
         .orElse("");
   }
 
@@ -249,7 +250,7 @@ final class PlanTables {
   private List<String> difference(String label, PlanDifference pair) {
     DifferenceRow r = pair.row();
     return List.of(
-        label,
+        label + PairWords.ofReplications(r, answer.header()),
         pair.plan() + " less " + pair.against(),
         wording.number(r.difference(), r.lowJoint(), r.highJoint(), r.unit()),
         wording.unit(r.unit()),

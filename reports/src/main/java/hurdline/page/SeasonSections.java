@@ -66,7 +66,8 @@ final class SeasonSections {
     html.table("campaigns and changeovers", tables.entries());
     html.paragraph(
         "From and to are those of the plan; a campaign ends earlier in a year in which its crop runs"
-            + " out. Ended is the last day with a shift, the middle of all years.");
+            + " out. Ended is the day of its last worked shift, the median of the years that had one; where"
+            + " these are not all years, their count stands beside it.");
     if (tables.hasTasks()) {
       html.table("tasks of changeovers", tables.tasks());
       html.paragraph(
@@ -81,9 +82,10 @@ final class SeasonSections {
 
   private void writeYears(Html html) {
     html.paragraph(
-        "Above, the building's calendar as it was played: a campaign is painted to the middle of the days"
-            + " on which it ended, the empty rest was planned and not needed, and the bar under it is where"
-            + " its end lay in nine years of ten, the stroke its middle. Below, each machine's hours at work"
+        "Above, the building's calendar as it was simulated: a campaign is painted to the median of the days"
+            + " on which it ended, the empty rest was planned and not needed (all of it where fewer than half"
+            + " of the years had a shift of it), and the bar under it is where"
+            + " its end lay in nine years of ten, the stroke its median. Below, each machine's hours at work"
             + " in every week, means over the replications, in the paint of the crop; all plans have one"
             + " scale.");
     html.figures(figures.years());
@@ -92,8 +94,8 @@ final class SeasonSections {
   private void writeCrops(Html html) {
     html.figures(figures.crops());
     html.paragraph(
-        "A line's end is the last day with a shift of its last campaign. In a year in which crop was left"
-            + " over, that is no finish; in how many years there was one stands beside it.");
+        "A line's end is the day of its last worked shift, in whichever campaign. In a year in which crop"
+            + " was left over, that is no finish; in how many years there was one stands beside it.");
     html.table("crops", tables.crops());
     html.paragraph(
         "Standing is told at the line's feeder. What the crop left over would have brought is at the"

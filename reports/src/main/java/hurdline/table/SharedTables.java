@@ -5,6 +5,7 @@ import hurdline.answer.MonthRow;
 import hurdline.answer.GainRow;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
+import hurdline.measure.Measure;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -16,7 +17,7 @@ final class SharedTables {
   /** Columns of a difference behind those that say of what. */
   static final String DIFFERENCE =
       "measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,high_joint,"
-          + "told_apart,replications_needed,variance_removed";
+          + "told_apart,replications_needed,variance_removed,replications";
 
   private SharedTables() {}
 
@@ -38,7 +39,8 @@ final class SharedTables {
         r.highJoint(),
         r.toldApart() ? "yes" : "no",
         r.replicationsNeeded(),
-        r.varianceRemoved());
+        r.varianceRemoved(),
+        r.replications());
   }
 
   /** @param samples the replications of each option, in the order of {@code options} */
@@ -68,12 +70,16 @@ final class SharedTables {
   static Table summary(List<SummaryRow> rows) {
     return table(
         "summary.csv",
-        "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications",
+        "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications,definition",
         rows,
         r ->
             row(
                 r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95(), r.sd(), r.p05(),
-                r.p50(), r.p95(), r.least(), r.most(), r.replications()));
+                r.p50(), r.p95(), r.least(), r.most(), r.replications(), definition(r.measure())));
+  }
+
+  private static String definition(String measure) {
+    return Measure.find(measure).map(Measure.Match::definition).orElse("");
   }
 
   static Table months(List<MonthRow> rows) {

@@ -141,7 +141,10 @@ public final class CompareWords {
 
   /** {@code +120 ton (80 to 160)}, or that the two are not told apart. */
   private String told(DifferenceRow row) {
-    int count = answer.header().replications();
+    return told(row, row.replications()) + PairWords.ofReplications(row, answer.header());
+  }
+
+  private String told(DifferenceRow row, int count) {
     if (count < 2) {
       return signed(row) + " in one replication, which tells nothing of chance";
     }

@@ -177,19 +177,36 @@ public final class SeasonWords {
   private String ended(String plan, Outline.Line line) {
     return answer
         .find(plan, Measure.SEASON_ENDED.of(line.name()))
-        .map(row -> ", ended " + dates(row))
+        .map(row -> row.replications() == 0 ? ", no shift was worked" : ", ended " + dates(row))
         .orElse("");
   }
 
-  /** The middle date, and the band that nine years of ten lie in. */
+  /** The median date and the band that nine years of ten lie in, of the years in which a shift was worked. */
   public String dates(SummaryRow row) {
-    if (Double.isNaN(row.p50())) {
-      return "never, no shift was worked";
-    }
     String middle = wording.date(answer.date(row.p50()));
     String low = wording.date(answer.date(row.p05()));
     String high = wording.date(answer.date(row.p95()));
-    return low.equals(high) ? middle : middle + " (nine years in ten " + low + " to " + high + ")";
+    return (low.equals(high) ? middle : middle + " (nine years in ten " + low + " to " + high + ")")
+        + ofYears(row);
+  }
+
+  /** The median date alone. */
+  public String medianDate(SummaryRow row) {
+    return wording.date(answer.date(row.p50())) + ofYears(row);
+  }
+
+  /** {@code  in 1 of 6 years}, where a date rests on fewer years than were simulated. */
+  private String ofYears(SummaryRow row) {
+    int years = answer.header().replications();
+    return row.replications() < years ? " in " + row.replications() + " of " + years + " years" : "";
+  }
+
+  /** When a campaign ended, or that no shift of it was worked in any year; empty for a changeover. */
+  public String ended(String plan, SeasonAnswer.Entry entry) {
+    return answer
+        .find(plan, entry.ended())
+        .map(row -> row.replications() == 0 ? "no shift was worked" : dates(row))
+        .orElse("");
   }
 
   private String leftOver(String plan, Outline.Line line) {
@@ -237,7 +254,8 @@ public final class SeasonWords {
   private static DifferenceRow turned(DifferenceRow r) {
     return new DifferenceRow(
         r.option(), r.measure(), r.unit(), r.optionMean(), r.baseMean(), -r.difference(), -r.high95(),
-        -r.low95(), -r.highJoint(), -r.lowJoint(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved());
+        -r.low95(), -r.highJoint(), -r.lowJoint(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved(),
+        r.replications());
   }
 
   /** {@code +40,000 USD (30,000 to 50,000)}. */
@@ -246,7 +264,8 @@ public final class SeasonWords {
       return "no difference";
     }
     return (row.difference() > 0 ? "+" : "")
-        + wording.withInterval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
+        + wording.withInterval(row.difference(), row.lowJoint(), row.highJoint(), row.unit())
+        + PairWords.ofReplications(row, answer.header());
   }
 
   private String surest() {

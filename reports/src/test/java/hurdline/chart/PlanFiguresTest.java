@@ -66,15 +66,16 @@ class PlanFiguresTest {
                 + " 2027-09-24, finished in 31 of 40 years");
     assertThat(ends.table().head())
         .containsExactly(
-            "line, plan", "earliest", "5 %", "middle", "95 %", "latest", "planned", "finished in years");
+            "line, plan", "earliest", "5 %", "median", "95 %", "latest", "planned", "finished in years",
+            "years with a shift");
     assertThat(ends.table().rows())
         .containsExactly(
             List.of(
                 "stalk_line, base", "2027-09-12", "2027-09-14", "2027-09-24", "2027-10-04", "2027-10-06",
-                "2027-09-24", "1 of 40"),
+                "2027-09-24", "1 of 40", "40"),
             List.of(
                 "stalk_line, two_shifts", "2027-08-13", "2027-08-15", "2027-08-25", "2027-09-04", "2027-09-06",
-                "2027-09-24", "31 of 40"));
+                "2027-09-24", "31 of 40", "40"));
   }
 
   /** A reader of one order of dates must not meet another in a chart or its words. */

@@ -97,8 +97,14 @@ public final class SampleCompare {
             h.seed(), 40, 7, "", true, "", h.from(), h.to());
     return new CompareAnswer(
         header, of.outline(), of.options(), of.summary(),
-        of.differences().stream().filter(row -> !row.unit().equals("USD")).toList(),
+        of.differences().stream().filter(row -> !row.unit().equals("USD")).map(row -> from(row, 7)).toList(),
         of.holders(), List.of(), List.of(), List.of(), List.of(), List.of(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+  }
+
+  private static DifferenceRow from(DifferenceRow r, int replications) {
+    return new DifferenceRow(
+        r.option(), r.measure(), r.unit(), r.baseMean(), r.optionMean(), r.difference(), r.low95(), r.high95(),
+        r.lowJoint(), r.highJoint(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved(), replications);
   }
 
   /** In its third month the mill of the option ran nearly empty. */
@@ -128,7 +134,7 @@ public final class SampleCompare {
       String option, String measure, String unit, double base, double by, double half, boolean apart, double needed) {
     return new DifferenceRow(
         option, measure, unit, base, base + by, by, by - 0.8 * half, by + 0.8 * half, by - half, by + half,
-        apart, needed, half == 0 ? NONE : 0.82);
+        apart, needed, half == 0 ? NONE : 0.82, 40);
   }
 
   private static List<PaybackRow> payback() {

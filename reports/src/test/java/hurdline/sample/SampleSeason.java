@@ -128,7 +128,7 @@ public final class SampleSeason {
         "base",
         new DifferenceRow(
             "two_shifts", measure, unit, base, base + by, by, by - half, by + half, by - half,
-            by + half, apart, apart ? 3 : Double.NaN, half == 0 ? Double.NaN : 0.9));
+            by + half, apart, apart ? 3 : Double.NaN, half == 0 ? Double.NaN : 0.9, 40));
   }
 
   private static List<MonthRow> months() {

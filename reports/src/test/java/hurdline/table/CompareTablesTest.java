@@ -41,9 +41,9 @@ class CompareTablesTest {
     assertThat(linesOf("differences.csv"))
         .startsWith(
             "option,measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,high_joint,"
-                + "told_apart,replications_needed,variance_removed",
-            "bigger_mill,mass.stalk.fed,t,3484,4328,844,780,908,764,924,yes,3,0.82")
-        .endsWith("bigger_mill+hand,money.margin,USD,167000,167000,0,0,0,0,0,no,,");
+                + "told_apart,replications_needed,variance_removed,replications",
+            "bigger_mill,mass.stalk.fed,t,3484,4328,844,780,908,764,924,yes,3,0.82,40")
+        .endsWith("bigger_mill+hand,money.margin,USD,167000,167000,0,0,0,0,0,no,,,40");
   }
 
   @Test

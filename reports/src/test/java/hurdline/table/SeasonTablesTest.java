@@ -30,9 +30,9 @@ class SeasonTablesTest {
     assertThat(linesOf("differences.csv"))
         .startsWith(
             "plan,against,measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,"
-                + "high_joint,told_apart,replications_needed,variance_removed",
-            "two_shifts,base,mass.stalk.fed,t,3400,4000,600,510,690,510,690,yes,3,0.9")
-        .endsWith("two_shifts,base,energy.total,kWh,900000,900000,0,0,0,0,0,no,,");
+                + "high_joint,told_apart,replications_needed,variance_removed,replications",
+            "two_shifts,base,mass.stalk.fed,t,3400,4000,600,510,690,510,690,yes,3,0.9,40")
+        .endsWith("two_shifts,base,energy.total,kWh,900000,900000,0,0,0,0,0,no,,,40");
   }
 
   @Test

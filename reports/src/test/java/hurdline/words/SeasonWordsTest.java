@@ -2,6 +2,9 @@ package hurdline.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.SummaryRow;
 import hurdline.sample.SampleSeason;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -26,5 +29,32 @@ class SeasonWordsTest {
             Most surely finishes all crops: two_shifts (finished in 31 of 40 years, a chance of 68 to 88 %); not told apart from base.
             In brackets: 95 % interval.\
             """);
+  }
+
+  private static SummaryRow ended(double day, int years) {
+    double none = Double.NaN;
+    return new SummaryRow(
+        "base", "season.stalk_line.ended", "d", day, none, none, none, day, day, day, day, day, years);
+  }
+
+  @Test
+  void aDateThatRestsOnFewYearsSaysSo() {
+    SeasonWords words = new SeasonWords(SampleSeason.two(), METRIC);
+    assertThat(words.dates(ended(264, 40))).isEqualTo("2027-09-24");
+    assertThat(words.dates(ended(264, 1))).isEqualTo("2027-09-24 in 1 of 40 years");
+    assertThat(words.medianDate(ended(264, 1))).isEqualTo("2027-09-24 in 1 of 40 years");
+  }
+
+  @Test
+  void aDifferenceThatRestsOnFewPairsSaysSo() {
+    SeasonAnswer answer = SampleSeason.two();
+    DifferenceRow of = answer.differences().get(1).row();
+    DifferenceRow few =
+        new DifferenceRow(
+            of.option(), of.measure(), of.unit(), of.baseMean(), of.optionMean(), of.difference(), of.low95(),
+            of.high95(), of.lowJoint(), of.highJoint(), of.toldApart(), of.replicationsNeeded(),
+            of.varianceRemoved(), 3);
+    assertThat(PairWords.ofReplications(of, answer.header())).isEmpty();
+    assertThat(PairWords.ofReplications(few, answer.header())).isEqualTo(" (from 3 of 40 replications)");
   }
 }

@@ -10,6 +10,7 @@ package hurdline.answer;
  * @param toldApart whether the joint interval leaves 0 out
  * @param replicationsNeeded how many it would take to tell them apart; NaN where none would
  * @param varianceRemoved share of the variance that pairing took away; NaN where nothing varies
+ * @param replications in which both have a value; all other figures of the row rest on these alone
  */
 public record DifferenceRow(
     String option,
@@ -24,4 +25,5 @@ public record DifferenceRow(
     double highJoint,
     boolean toldApart,
     double replicationsNeeded,
-    double varianceRemoved) {}
+    double varianceRemoved,
+    int replications) {}

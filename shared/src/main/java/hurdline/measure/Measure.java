@@ -27,10 +27,12 @@ import java.util.regex.Pattern;
  * MACHINE_MASS.dryOf("mill")}, {@code machine.mill.mass_dry}.
  */
 public enum Measure {
+  INTAKE_ON_HAND_AT_START(
+      "intake.<crop>.on_hand_at_start", BALES, "Stock in the yard at the start, which nobody weighed or paid for."),
   INTAKE_WEIGHED_IN(
       "intake.<crop>.weighed_in",
       BALES,
-      "Came over the scale; stock on hand on the first day counts."),
+      "Came over the scale and was paid for; stock on hand at the start is not in it."),
   INTAKE_FED("intake.<crop>.fed", BALES, "Used up by the feeder."),
   INTAKE_ON_HAND_AT_END(
       "intake.<crop>.on_hand_at_end",
@@ -75,11 +77,13 @@ public enum Measure {
       SHARE,
       "The drawn crop over its mean under the file's season factor and yields; 1 in a mean year, no value"
           + " where that mean is 0."),
+  MASS_ON_HAND_AT_START(
+      "mass.<crop>.on_hand_at_start", TONNE, true, "Mass of the stock in the yard at the start."),
   MASS_WEIGHED_IN(
       "mass.<crop>.weighed_in",
       TONNE,
       true,
-      "Mass that came over the scale; stock on hand on the first day counts."),
+      "Mass that came over the scale and was paid for; stock on hand at the start is not in it."),
   MASS_FED("mass.<crop>.fed", TONNE, true, "Mass that the feeder has drawn, part bales included."),
   MASS_LOST_IN_YARD("mass.<crop>.lost_in_yard", TONNE, true, "Mass that wasted away in the yard."),
   MASS_LOST_AT_FIELD(
@@ -197,7 +201,7 @@ public enum Measure {
   ENERGY_TOTAL("energy.total", KILOWATT_HOUR, "Electricity drawn by all machines."),
   ENERGY_PEAK("energy.peak", KILOWATT, "The highest mean over a clock quarter-hour."),
   MONEY_REVENUE("money.revenue", MONEY, "What products earned."),
-  MONEY_CROPS("money.crops", MONEY, "Paid for crops weighed in."),
+  MONEY_CROPS("money.crops", MONEY, "Paid for crops weighed in; stock on hand at the start is not in it."),
   MONEY_WAGES("money.wages", MONEY, "Paid for shifts, changeovers and receiving."),
   MONEY_ELECTRICITY(
       "money.electricity", MONEY, "Paid for energy and for each month's peak demand."),
@@ -239,7 +243,7 @@ public enum Measure {
   SEASON_ENDED(
       "season.<line>.ended",
       DAY,
-      "Day of the horizon on which the line's last campaign ended; 1 is the first."),
+      "Day of the horizon on which the line's last shift began that was worked, in whichever campaign; 1 is the first."),
   SEASON_LEFT_OVER(
       "season.<line>.left_over",
       BALES,
@@ -247,7 +251,7 @@ public enum Measure {
   SEASON_NTH_ENDED(
       "season.<line>.<n>.ended",
       DAY,
-      "Day of the horizon on which the line's n-th campaign ended."),
+      "Day of the horizon on which the last worked shift of the line's n-th campaign began; empty where it had none."),
   SEASON_NTH_LEFT_OVER(
       "season.<line>.<n>.left_over", BALES, "Bales left when the line's n-th campaign ended."),
   SEASON_FINISHED(
@@ -294,7 +298,12 @@ public enum Measure {
    * A measure's name taken apart: which measure, its names in their order, and whether it is the
    * dry twin.
    */
-  public record Match(Measure measure, List<String> names, boolean dry) {}
+  public record Match(Measure measure, List<String> names, boolean dry) {
+    /** The measure's sentence; of a dry twin, that only dry matter counts. */
+    public String definition() {
+      return dry ? measure.sentence() + " Dry matter alone." : measure.sentence();
+    }
+  }
 
   /** The measure that a full name belongs to. */
   public static Optional<Match> find(String name) {

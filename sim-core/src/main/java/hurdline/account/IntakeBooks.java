@@ -6,12 +6,13 @@ import java.util.Arrays;
 /**
  * What came in by crop: bales and masses weighed in, lost, set on the table and still there; levels of the yard; trips.
  *
- * <p>The yard's side of the balance, for each crop and component: {@code weighedIn + putBack = lostInYard + setOnTable +
- * inPlacesAtEnd + inTrucksAtEnd}. What was bought is what was weighed in but not on hand at time zero.
+ * <p>The yard's side of the balance, for each crop and component: {@code onHand + weighedIn + putBack = lostInYard +
+ * setOnTable + inPlacesAtEnd + inTrucksAtEnd}. What was bought is what was weighed in.
  */
 public final class IntakeBooks {
+  /** Came over the scale. */
   public final MassLedger weighedIn;
-  /** Of {@link #weighedIn}, what lay in the yard at time zero. */
+  /** Lay in the yard at time zero. */
   public final MassLedger onHand;
 
   public final MassLedger lostAtField;
@@ -31,6 +32,7 @@ public final class IntakeBooks {
   private final MassLedger[] ledgers;
   private final double[] drawnKg;
   private final int[] balesWeighedIn;
+  private final int[] balesOnHand;
   private final int[] turnedAway;
   private final int[] heldAtField;
   private final int[] heldAtFieldPeak;
@@ -57,6 +59,7 @@ public final class IntakeBooks {
     places = new PlaceBooks(plan.places());
     drawnKg = new double[crops];
     balesWeighedIn = new int[crops];
+    balesOnHand = new int[crops];
     turnedAway = new int[crops];
     heldAtField = new int[crops];
     heldAtFieldPeak = new int[crops];
@@ -75,6 +78,7 @@ public final class IntakeBooks {
     places.reset();
     Arrays.fill(drawnKg, 0);
     Arrays.fill(balesWeighedIn, 0);
+    Arrays.fill(balesOnHand, 0);
     Arrays.fill(turnedAway, 0);
     Arrays.fill(heldAtField, 0);
     Arrays.fill(heldAtFieldPeak, 0);
@@ -95,6 +99,10 @@ public final class IntakeBooks {
 
   public void baleWeighedIn(int crop) {
     balesWeighedIn[crop]++;
+  }
+
+  public void baleOnHand(int crop) {
+    balesOnHand[crop]++;
   }
 
   public void turnedAway(int crop, int bales) {
@@ -118,9 +126,13 @@ public final class IntakeBooks {
     return drawnKg[crop];
   }
 
-  /** Bales weighed in, those on hand at time zero included. */
   public int balesWeighedIn(int crop) {
     return balesWeighedIn[crop];
+  }
+
+  /** Bales that lay in the yard at time zero. */
+  public int balesOnHand(int crop) {
+    return balesOnHand[crop];
   }
 
   public int turnedAway(int crop) {

@@ -133,7 +133,8 @@ final class CompareAnswers {
         pair.replicationsNeeded().isPresent()
             ? pair.replicationsNeeded().getAsInt()
             : Double.NaN,
-        pair.varianceRemoved());
+        pair.varianceRemoved(),
+        pair.count());
   }
 
   private void money(

@@ -43,13 +43,12 @@ final class SeasonEntries {
     return new ArrayList<>(inOrder.values());
   }
 
-  /** As the books name it: a line's last campaign by the line alone, those before it by their number. */
+  /** As the measures name it: the only campaign of a line by the line alone, several by their number. */
   private String ended(CampaignHours campaign) {
     String line = campaign.line();
-    boolean isLast =
-        roster.campaigns().stream()
-            .noneMatch(each -> each.line().equals(line) && each.ordinal() > campaign.ordinal());
-    return isLast
+    boolean isOnly =
+        roster.campaigns().stream().filter(each -> each.line().equals(line)).count() == 1;
+    return isOnly
         ? Measure.SEASON_ENDED.of(line)
         : Measure.SEASON_NTH_ENDED.of(line, String.valueOf(campaign.ordinal()));
   }

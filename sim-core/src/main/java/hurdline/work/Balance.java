@@ -6,7 +6,7 @@ import hurdline.line.Layout;
 import java.util.Arrays;
 
 /**
- * Holds what came in against where it is now, by component and for water: weighed in = left the line +
+ * Holds what came in against where it is now, by component and for water: on hand + weighed in = left the line +
  * lost in the yard + still in places, trucks, tables, feeders and bins.
  */
 final class Balance {
@@ -66,15 +66,15 @@ final class Balance {
   }
 
   private double judge(double worstKg, String where) {
-    double weighedIn = 0;
+    double takenInKg = 0;
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
-      weighedIn += intake.weighedIn.kg(crop);
+      takenInKg += intake.onHand.kg(crop) + intake.weighedIn.kg(crop);
     }
-    double residual = weighedIn > 0 ? worstKg / weighedIn : worstKg;
+    double residual = takenInKg > 0 ? worstKg / takenInKg : worstKg;
     if (!(residual <= ROUNDING)) {
       throw new BalanceException(
           "the balance of %s is broken in replication %d: %s kg of %s kg taken in"
-              .formatted(where, present.replication(), worstKg, weighedIn));
+              .formatted(where, present.replication(), worstKg, takenInKg));
     }
     return residual;
   }
@@ -84,7 +84,8 @@ final class Balance {
     double gap = material.brokenKg[c] - material.leftComponentKg[c] - stillKg[c];
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
       gap +=
-          intake.weighedIn.componentDryKg(crop, theirs)
+          intake.onHand.componentDryKg(crop, theirs)
+              + intake.weighedIn.componentDryKg(crop, theirs)
               - intake.lostInYard.componentDryKg(crop, theirs)
               - intake.inPlacesAtEnd.componentDryKg(crop, theirs)
               - intake.inTrucksAtEnd.componentDryKg(crop, theirs);
@@ -99,7 +100,8 @@ final class Balance {
     double gap = -material.leftWaterKg - stillWaterKg;
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
       gap +=
-          intake.weighedIn.waterKg(crop)
+          intake.onHand.waterKg(crop)
+              + intake.weighedIn.waterKg(crop)
               - intake.lostInYard.waterKg(crop)
               - intake.inPlacesAtEnd.waterKg(crop)
               - intake.inTrucksAtEnd.waterKg(crop);

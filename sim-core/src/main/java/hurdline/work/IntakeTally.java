@@ -56,6 +56,7 @@ final class IntakeTally {
         here += feeding.onTableAndFeeder(l);
       }
     }
+    tally.putCrop(Measure.INTAKE_ON_HAND_AT_START, name, intake.balesOnHand(c), name);
     tally.putCrop(Measure.INTAKE_WEIGHED_IN, name, intake.balesWeighedIn(c), name);
     tally.putCrop(Measure.INTAKE_FED, name, used, name);
     tally.putCrop(Measure.INTAKE_ON_HAND_AT_END, name, here, name);
@@ -99,6 +100,7 @@ final class IntakeTally {
         hereDryKg += Arrays.stream(componentKg).sum();
       }
     }
+    mass(Measure.MASS_ON_HAND_AT_START, intake.onHand.kg(c), intake.onHand.dryKg(c), name);
     mass(Measure.MASS_WEIGHED_IN, intake.weighedIn.kg(c), intake.weighedIn.dryKg(c), name);
     mass(Measure.MASS_FED, fedKg, fedDryKg, name);
     mass(Measure.MASS_LOST_IN_YARD, intake.lostInYard.kg(c), intake.lostInYard.dryKg(c), name);

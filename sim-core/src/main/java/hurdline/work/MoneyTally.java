@@ -217,8 +217,7 @@ final class MoneyTally {
   private void ofCrop(int crop) {
     String name = layout.naming.crops.name(crop);
     double price = money.cropsPerKg().getOrDefault(name, 0.0);
-    double bought =
-        paidKg(name, intake.weighedIn, crop) - paidKg(name, intake.onHand, crop);
+    double bought = paidKg(name, intake.weighedIn, crop);
     double still = paidKg(name, intake.inPlacesAtEnd, crop) + paidKg(name, intake.inTrucksAtEnd, crop);
     double[] componentKg = new double[layout.components];
     for (int l = 0; l < layout.lines; l++) {

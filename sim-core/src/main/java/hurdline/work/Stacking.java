@@ -1,6 +1,7 @@
 package hurdline.work;
 
 import hurdline.account.IntakeBooks;
+import hurdline.account.MassLedger;
 import hurdline.account.Trace;
 import hurdline.chance.Streams;
 import hurdline.line.YardPlan;
@@ -98,8 +99,7 @@ final class Stacking {
     } else {
       room.take(place);
     }
-    books.onHand.add(one.crop(), one.massKg(), one.moisture(), bales.dryShare, bale * bales.components);
-    weighIn(bale, 0);
+    layOnHand(bale);
     bales.weighedInS[bale] = -one.ageS();
     put(bale, place, 0);
     return bale;
@@ -133,17 +133,25 @@ final class Stacking {
     promiseRoom(crop, plan.onHand(crop));
     for (int k = 0; k < plan.onHand(crop); k++) {
       int bale = draws.make(bales, 0);
-      books.onHand.add(crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
-      weighIn(bale, 0);
+      layOnHand(bale);
       enter(bale, 0);
     }
   }
 
+  private void layOnHand(int bale) {
+    books.baleOnHand(bales.crop[bale]);
+    takeIn(bale, 0, books.onHand);
+  }
+
   /** The bale counts as weighed in, at its mass now; the yard's loss begins. */
   void weighIn(int bale, double nowS) {
-    int crop = bales.crop[bale];
-    books.baleWeighedIn(crop);
-    books.weighedIn.add(crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+    books.baleWeighedIn(bales.crop[bale]);
+    takeIn(bale, nowS, books.weighedIn);
+  }
+
+  private void takeIn(int bale, double nowS, MassLedger ledger) {
+    ledger.add(
+        bales.crop[bale], bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
     bales.weighedInS[bale] = nowS;
     bales.knownAtS[bale] = nowS;
   }

@@ -10,7 +10,6 @@ import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.plant.Machine;
 import hurdline.plant.Product;
-import java.util.ArrayList;
 import java.util.List;
 
 /** From the books of a replication to its measures; checks the balance on the way. */
@@ -26,7 +25,6 @@ final class Tallying {
   private final Filling filling;
   private final Milling milling;
   private final Orders orders;
-  private final Rostering rostering;
   private final Watching watching;
   private final MaterialBooks material;
   private final BinBooks binBooks;
@@ -37,6 +35,7 @@ final class Tallying {
   private final Crewing crewing;
   private final Sharing sharing;
   private final IntakeTally intakes;
+  private final SeasonTally season;
   private final Balance balance;
   private final Tally tally = new Tally();
 
@@ -59,7 +58,6 @@ final class Tallying {
     this.filling = filling;
     this.milling = milling;
     this.orders = orders;
-    this.rostering = rostering;
     this.watching = watching;
     this.material = material;
     this.binBooks = binBooks;
@@ -71,6 +69,7 @@ final class Tallying {
         new MoneyTally(
             present, makers, crewing, stopping, filling, orders, feeding, watching, material, intake);
     sharing = new Sharing(present, feeding, rostering, watching, material, money);
+    season = new SeasonTally(layout, rostering);
     periods = new PeriodTally(present, watching, material, money);
     intakes = new IntakeTally(layout, haulage, feeding, material, intake);
     balance = new Balance(present, component, feeding, material, intake);
@@ -111,7 +110,7 @@ final class Tallying {
     tally.put(Measure.ENERGY_PEAK, periods.peakW() / 1000);
     crews();
     money.put(tally);
-    season();
+    season.put(tally);
     tally.put(Measure.BALANCE_RESIDUAL, balance.residual());
     return new Outcome(
         replication,
@@ -286,31 +285,6 @@ final class Tallying {
         receivingS += crewing.receivingS(c, day);
       }
       tally.put(Measure.CREW_RECEIVING, receivingS / HOUR_S, layout.naming.crops.name(c));
-    }
-  }
-
-  private void season() {
-    for (int l = 0; l < layout.lines; l++) {
-      String line = layout.naming.lines.name(l);
-      List<Integer> campaigns = new ArrayList<>();
-      for (int c = 0; c < rostering.campaigns(); c++) {
-        if (rostering.lineOf(c) == l) {
-          campaigns.add(c);
-        }
-      }
-      String crop = layout.naming.crops.name(layout.crop[l]);
-      for (int n = 0; n < campaigns.size(); n++) {
-        int c = campaigns.get(n);
-        if (n == campaigns.size() - 1) {
-          tally.put(Measure.SEASON_ENDED, rostering.endedDay(c), line);
-          tally.putCrop(Measure.SEASON_LEFT_OVER, crop, rostering.leftOver[c], line);
-        } else {
-          String ordinal = String.valueOf(n + 1);
-          tally.put(Measure.SEASON_NTH_ENDED, rostering.endedDay(c), line, ordinal);
-          tally.putCrop(
-              Measure.SEASON_NTH_LEFT_OVER, crop, rostering.leftOver[c], line, ordinal);
-        }
-      }
     }
   }
 

@@ -70,7 +70,7 @@ class MassBalanceTest {
       for (int replication = 0; replication < 2; replication++) {
         for (boolean dry : new boolean[] {false, true}) {
           Samples only = ofCrop(answer.samples(), crop.name());
-          double inT = sum(only, replication, dry, Measure.MASS_WEIGHED_IN);
+          double inT = sum(only, replication, dry, Measure.MASS_ON_HAND_AT_START, Measure.MASS_WEIGHED_IN);
           double outT =
               sum(only, replication, dry, Measure.MASS_LOST_IN_YARD, Measure.MASS_FED, Measure.MASS_ON_HAND_AT_END);
           assertThat(inT).isPositive();

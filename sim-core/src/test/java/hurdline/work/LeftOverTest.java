@@ -60,7 +60,8 @@ class LeftOverTest {
             """);
     assertThat(left(years)).containsExactly(20, 28, 36, 44);
     assertThat(told(years, "intake.stalk.fed")).containsExactly(20.0, 32.0, 32.0, 32.0);
-    assertThat(told(years, "intake.stalk.weighed_in")).containsExactly(40.0, 60.0, 68.0, 76.0);
+    assertThat(told(years, "intake.stalk.weighed_in")).containsExactly(40.0, 40.0, 40.0, 40.0);
+    assertThat(told(years, "intake.stalk.on_hand_at_start")).containsExactly(0.0, 20.0, 28.0, 36.0);
     assertThat(told(years, "money.crops")).allSatisfy(paid -> assertThat(paid).isCloseTo(400, within(1e-6)));
     List<Double> stock = told(years, "money.stock");
     assertThat(stock.get(0)).isCloseTo(200, within(1e-6));
@@ -107,7 +108,8 @@ class LeftOverTest {
   void aCropThatNothingBringsIsThereAnewEachYear() {
     List<Year> years = years(3, "yard: {on_hand: {stalk: 60 bales}, places: {open: {holds: 60 bales}}}");
     assertThat(left(years)).containsExactly(0, 0, 0);
-    assertThat(told(years, "intake.stalk.weighed_in")).containsExactly(60.0, 60.0, 60.0);
+    assertThat(told(years, "intake.stalk.on_hand_at_start")).containsExactly(60.0, 60.0, 60.0);
+    assertThat(told(years, "intake.stalk.weighed_in")).containsExactly(0.0, 0.0, 0.0);
     assertThat(told(years, "intake.stalk.fed")).containsExactly(32.0, 32.0, 32.0);
   }
 

@@ -120,7 +120,7 @@ class LossAndBalanceTest {
       for (int crop = 0; crop < 2; crop++) {
         assertThat(books.levels.inYard(crop)).isEqualTo(run.stacking.inYard(crop)).isNotNegative();
         for (int component = 0; component < 2; component++) {
-          double in = books.weighedIn.componentDryKg(crop, component) + books.putBack.componentDryKg(crop, component);
+          double in = books.onHand.componentDryKg(crop, component) + books.weighedIn.componentDryKg(crop, component) + books.putBack.componentDryKg(crop, component);
           double out =
               books.lostInYard.componentDryKg(crop, component)
                   + books.setOnTable.componentDryKg(crop, component)
@@ -128,7 +128,7 @@ class LossAndBalanceTest {
                   + books.inTrucksAtEnd.componentDryKg(crop, component);
           assertThat(out).isCloseTo(in, within(1e-9 * in));
         }
-        double waterIn = books.weighedIn.waterKg(crop) + books.putBack.waterKg(crop);
+        double waterIn = books.onHand.waterKg(crop) + books.weighedIn.waterKg(crop) + books.putBack.waterKg(crop);
         double waterOut =
             books.lostInYard.waterKg(crop) + books.setOnTable.waterKg(crop) + books.inPlacesAtEnd.waterKg(crop)
                 + books.inTrucksAtEnd.waterKg(crop);
