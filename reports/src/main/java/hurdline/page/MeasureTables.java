@@ -93,13 +93,17 @@ final class MeasureTables {
   }
 
   Figure.Grid products() {
-    return grid(
-        List.of(
-            "product",
-            "made " + wording.unit("t"),
-            "packages",
-            "revenue " + answer.header().currency()),
-        List.of(Measure.PRODUCT_MASS, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
+    String ton = wording.unit("t");
+    List<String> head = new ArrayList<>(List.of("product", "made " + ton));
+    List<Measure> measures = new ArrayList<>(List.of(Measure.PRODUCT_MASS));
+    if (has(Measure.PRODUCT_TOO_WET)) {
+      head.add("of it too wet " + ton);
+      measures.add(Measure.PRODUCT_TOO_WET);
+    }
+    head.addAll(
+        List.of("sold, at its moisture basis " + ton, "packages", "revenue " + answer.header().currency()));
+    measures.addAll(List.of(Measure.PRODUCT_SOLD, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
+    return grid(head, measures);
   }
 
   boolean hasLineMoney() {

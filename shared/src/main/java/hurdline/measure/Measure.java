@@ -154,6 +154,15 @@ public enum Measure {
   BIN_HOURS_FULL("bin.<bin>.hours.full", HOUR, "Hours that the bin was full, nights included."),
   BIN_HOURS_EMPTY("bin.<bin>.hours.empty", HOUR, "Hours that the bin was empty, nights included."),
   PRODUCT_MASS("product.<product>.mass", TONNE, true, "Mass made."),
+  PRODUCT_SOLD(
+      "product.<product>.sold",
+      TONNE,
+      "Mass made, brought to the moisture at which the product is sold, less what found no buyer: too"
+          + " wet, or more than was ordered of what sells on orders only."),
+  PRODUCT_TOO_WET(
+      "product.<product>.too_wet",
+      TONNE,
+      "Of what was made, the as-is mass that was wetter than the product's at_most."),
   PRODUCT_PACKAGES("product.<product>.packages", COUNT, "Full packages."),
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
   PRODUCT_LATE("product.<product>.late", DAY, "Days that its orders were late, added up."),

@@ -35,6 +35,14 @@ public final class MaterialBooks {
 
   public final double[] productDryKg;
 
+  /** [line * products + product] mass at the product's moisture basis: fit to sell, and too wet. */
+  public final double[] fitKg;
+
+  public final double[] tooWetKg;
+
+  /** [product] as-is mass that is too wet. */
+  public final double[] tooWetAsIsKg;
+
   /** [product] what reached it beside any filler. */
   public final double[] pileKg;
 
@@ -64,6 +72,9 @@ public final class MaterialBooks {
     lineMachineKg = new double[layout.lines * layout.machines];
     productKg = new double[layout.lines * products];
     productDryKg = new double[layout.lines * products];
+    fitKg = new double[layout.lines * products];
+    tooWetKg = new double[layout.lines * products];
+    tooWetAsIsKg = new double[products];
     pileKg = new double[products];
     leftComponentKg = new double[components];
     wayKg = new double[layout.heads][][];
@@ -85,6 +96,9 @@ public final class MaterialBooks {
     Arrays.fill(lineMachineKg, 0);
     Arrays.fill(productKg, 0);
     Arrays.fill(productDryKg, 0);
+    Arrays.fill(fitKg, 0);
+    Arrays.fill(tooWetKg, 0);
+    Arrays.fill(tooWetAsIsKg, 0);
     Arrays.fill(pileKg, 0);
     Arrays.fill(leftComponentKg, 0);
     wasteKg = 0;
@@ -162,6 +176,7 @@ public final class MaterialBooks {
         int at = stretch.line * products + product;
         productKg[at] += dryKg + waterKg;
         productDryKg[at] += dryKg;
+        sell(product, at, dryKg, waterKg);
         if (kind == Stretch.Sink.PILED) {
           pileKg[product] += dryKg + waterKg;
         }
@@ -170,19 +185,37 @@ public final class MaterialBooks {
     }
   }
 
+  private void sell(int product, int at, double dryKg, double waterKg) {
+    double paidKg = layout.selling.paidKg(product, dryKg, waterKg);
+    if (layout.selling.isTooWet(product, dryKg, waterKg)) {
+      tooWetKg[at] += paidKg;
+      tooWetAsIsKg[product] += dryKg + waterKg;
+    } else {
+      fitKg[at] += paidKg;
+    }
+  }
+
   /** Mass of a product over all lines. */
   public double productKg(int product) {
-    double sum = 0;
-    for (int l = 0; l < layout.lines; l++) {
-      sum += productKg[l * products + product];
-    }
-    return sum;
+    return overLines(productKg, product);
   }
 
   public double productDryKg(int product) {
+    return overLines(productDryKg, product);
+  }
+
+  public double fitKg(int product) {
+    return overLines(fitKg, product);
+  }
+
+  public double tooWetKg(int product) {
+    return overLines(tooWetKg, product);
+  }
+
+  private double overLines(double[] kg, int product) {
     double sum = 0;
     for (int l = 0; l < layout.lines; l++) {
-      sum += productDryKg[l * products + product];
+      sum += kg[l * products + product];
     }
     return sum;
   }

@@ -98,10 +98,12 @@ public final class Layout {
   public final Polyline[] grindingByMoisture;
 
   public final Causes causes;
+  public final Selling selling;
 
   private Layout(Plant plant) {
     this.plant = plant;
     naming = new Naming(plant);
+    selling = new Selling(plant, naming);
     machines = naming.machines.count();
     bins = naming.bins.count();
     lines = naming.lines.count();

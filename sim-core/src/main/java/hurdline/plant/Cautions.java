@@ -44,6 +44,7 @@ public final class Cautions {
         .map(Campaign.class::cast)
         .forEach(cautions::crew);
     plant.products().forEach(cautions::orders);
+    new PriceCautions(plant, cautions.found).look();
     plant.deliveries().forEach(cautions::room);
     return cautions.found.all();
   }

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param energyPerJ electricity
  * @param demandPerWMonth for the highest quarter-hour mean of a calendar month
  * @param cropsPerKg price of each crop
- * @param paidAt moisture to which a crop's mass is brought before it is paid
+ * @param paidAt how a crop's mass is brought to the one that is paid; as weighed where absent
  * @param discountPerYr share a year
  * @param overtime absent where all hours are paid alike and none after a shift
  * @param rent absent where one owner runs all lines
@@ -20,7 +20,7 @@ public record Money(
     double demandPerWMonth,
     double wagePerS,
     Map<String, Double> cropsPerKg,
-    Map<String, Double> paidAt,
+    Map<String, Basis> paidAt,
     double overheadPerS,
     double discountPerYr,
     Growth growth,
@@ -29,6 +29,12 @@ public record Money(
   public Money {
     cropsPerKg = InOrder.copy(cropsPerKg);
     paidAt = InOrder.copy(paidAt);
+  }
+
+  /** Mass of a crop that is paid for. */
+  public double paidKg(String crop, double kg, double dryKg) {
+    Basis basis = paidAt.get(crop);
+    return basis == null ? kg : basis.paidKg(kg, dryKg);
   }
 
   /**

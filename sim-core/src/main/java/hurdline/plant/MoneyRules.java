@@ -27,6 +27,7 @@ final class MoneyRules {
                       "no package",
                       "a package"));
     }
+    plant.products().forEach(product -> dock(product, found));
     plant
         .money()
         .flatMap(Money::rent)
@@ -61,5 +62,15 @@ final class MoneyRules {
                               "no crop",
                               "a crop"));
             });
+  }
+
+  /** What costs money to be rid of does not cost less for being wet. */
+  private static void dock(Product product, Problems found) {
+    if (product.moisture().atMost().isPresent() && product.pricePerKg() < 0) {
+      found.add(
+          "products." + product.name() + ".moisture.at_most",
+          "a price below 0 has nothing to dock",
+          "no \"at_most\" for what costs money to be rid of");
+    }
   }
 }

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 /**
  * Something the plant sells or pays to be rid of.
  *
- * @param pricePerKg money per as-is mass; below 0 where it costs money
+ * @param pricePerKg money per mass at its moisture basis; below 0 where it costs money
  * @param packaging name of the package it is sold in
  * @param sellsOrdersOnly whether only ordered mass earns
  */
@@ -17,15 +17,42 @@ public record Product(
     double pricePerKg,
     Optional<String> packaging,
     List<Order> orders,
-    boolean sellsOrdersOnly) {
+    boolean sellsOrdersOnly,
+    Moisture moisture) {
   public Product {
     orders = List.copyOf(orders);
   }
 
+  /** The same product at another price. */
+  public Product at(double otherPricePerKg) {
+    return new Product(name, otherPricePerKg, packaging, orders, sellsOrdersOnly, moisture);
+  }
+
+  /** Whether any of it has a price. */
+  public boolean isPriced() {
+    return pricePerKg != 0
+        || orders.stream().anyMatch(order -> order.pricePerKg().orElse(0) != 0);
+  }
+
   /**
+   * @param massKg at the product's moisture basis
    * @param due the order is due at 24:00 of this date
    * @param latePerDay money for each day begun after it
    * @param pricePerKg in place of the product's own price
    */
   public record Order(double massKg, LocalDate due, double latePerDay, OptionalDouble pricePerKg) {}
+
+  /**
+   * At which moisture it is sold.
+   *
+   * @param basis absent where {@link SellingBasis} finds it
+   * @param atMost what is wetter fills no order and loses part of its price; absent where all moistures sell alike
+   * @param dock that part, a share; at 1 what is wetter is not sold
+   */
+  public record Moisture(Optional<Basis> basis, OptionalDouble atMost, double dock) {
+    /** As nothing is said of it. */
+    public static Moisture notSaid() {
+      return new Moisture(Optional.empty(), OptionalDouble.empty(), 1);
+    }
+  }
 }

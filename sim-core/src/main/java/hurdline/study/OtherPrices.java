@@ -51,10 +51,7 @@ final class OtherPrices {
   }
 
   private static Plant withoutPrices(Plant p) {
-    List<Product> products =
-        p.products().stream()
-            .map(of -> new Product(of.name(), 0, of.packaging(), of.orders(), of.sellsOrdersOnly()))
-            .toList();
+    List<Product> products = p.products().stream().map(of -> of.at(0)).toList();
     return p.with(products, p.money().map(OtherPrices::withoutPrices), p.options(), p.plans());
   }
 

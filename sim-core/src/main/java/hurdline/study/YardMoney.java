@@ -68,7 +68,7 @@ final class YardMoney {
   private double perDryKg() {
     String crop = yard.crop().name();
     Money prices = money.orElseThrow();
-    double paidAt = prices.paidAt().getOrDefault(crop, yard.crop().bale().moisture().mean());
-    return prices.cropsPerKg().getOrDefault(crop, 0.0) / (1 - paidAt);
+    double dryShare = 1 - yard.crop().bale().moisture().mean();
+    return prices.cropsPerKg().getOrDefault(crop, 0.0) * prices.paidKg(crop, 1, dryShare) / dryShare;
   }
 }

@@ -102,11 +102,12 @@ final class MoneyTally {
         .orElse(null);
   }
 
-  /** What masses of all products earn. */
-  double revenue(double[] productKg) {
+  /** What all products earn of which so much is fit to sell and so much too wet, by product. */
+  double revenue(double[] fitKg, double[] tooWetKg) {
     double sum = 0;
     for (Product product : layout.plant.products()) {
-      sum += orders.revenue(product, productKg[layout.naming.products.index(product.name())]);
+      int p = layout.naming.products.index(product.name());
+      sum += orders.revenue(product, fitKg[p]) + Orders.docked(product, tooWetKg[p]);
     }
     return sum;
   }
@@ -196,11 +197,12 @@ final class MoneyTally {
     workOutWages();
   }
 
-  /** Shares a product's money among the lines that made it, by mass. */
+  /** Shares a product's money among the lines that made it: what was sold by mass sold, costs by mass made. */
   private void ofProduct(Product product) {
     int p = layout.naming.products.index(product.name());
+    share(orders.revenue(product, material.fitKg(p)), material.fitKg, p);
+    share(Orders.docked(product, material.tooWetKg(p)), material.tooWetKg, p);
     double made = material.productKg(p);
-    double earned = orders.revenue(product, made);
     double charged = orders.lateCost(p, present.nowS);
     Packaging packaging = packaging(product);
     double offLine = packaging == null ? 0 : packedOffLine(product, p) * packaging.cost();
@@ -208,9 +210,19 @@ final class MoneyTally {
     for (int l = 0; l < layout.lines; l++) {
       double share =
           made > 0 ? material.productKg[l * products + p] / made : l == maker ? 1 : 0;
-      revenue[l] += earned * share;
       late[l] += charged * share;
       packages[l] += offLine * share;
+    }
+  }
+
+  /** Shares what a product earned among the lines by masses of theirs, [line * products + product]. */
+  private void share(double earned, double[] kg, int product) {
+    double all = 0;
+    for (int l = 0; l < layout.lines; l++) {
+      all += kg[l * products + product];
+    }
+    for (int l = 0; l < layout.lines && all > 0; l++) {
+      revenue[l] += earned * kg[l * products + product] / all;
     }
   }
 
@@ -224,7 +236,7 @@ final class MoneyTally {
       if (layout.crop[l] == crop) {
         Arrays.fill(componentKg, 0);
         double kg = feeding.stillHereKg(l, componentKg);
-        still += paidKg(name, kg, sum(componentKg));
+        still += money.paidKg(name, kg, sum(componentKg));
       }
     }
     double gained = still - paidKg(name, intake.onHand, crop);
@@ -242,13 +254,7 @@ final class MoneyTally {
   }
 
   private double paidKg(String crop, MassLedger ledger, int index) {
-    return paidKg(crop, ledger.kg(index), ledger.dryKg(index));
-  }
-
-  /** Mass to be paid: as it is, or its dry matter brought to the moisture at which it is paid. */
-  private double paidKg(String crop, double kg, double dryKg) {
-    Double moisture = money.paidAt().get(crop);
-    return moisture == null ? kg : dryKg / (1 - moisture);
+    return money.paidKg(crop, ledger.kg(index), ledger.dryKg(index));
   }
 
   /** A line's share of what its crop costs: by mass fed; evenly while nothing was fed. */

@@ -9,7 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Orders, met in due-date order from their product as it is made. */
+/** Orders, met in due-date order from what of their product is fit to sell, at its moisture basis, as it is made. */
 final class Orders {
   private static final double DAY_S = 86_400;
 
@@ -112,10 +112,25 @@ final class Orders {
       int sink = maker[product][i + 1];
       double rate = present.network.rateKgPerS(h);
       if (rate > 0 && filling.productOf(layout.stretch[h], sink) == product) {
-        sum += rate * present.network.sinkKg(h, sink);
+        sum += rate * fitKg(product, h, sink);
       }
     }
     return sum;
+  }
+
+  /** Mass at the product's moisture basis per kg that a head draws; none where that is too wet. */
+  private double fitKg(int product, int head, int sink) {
+    double[] perKg = present.network.sinkKg(head);
+    int from = present.network.sinkAt(head, sink);
+    double dryKg = 0;
+    double waterKg = 0;
+    for (int c : present.network.landed(head, sink)) {
+      dryKg += perKg[from + 2 * c];
+      waterKg += perKg[from + 2 * c + 1];
+    }
+    return layout.selling.isTooWet(product, dryKg, waterKg)
+        ? 0
+        : layout.selling.paidKg(product, dryKg, waterKg);
   }
 
   /** The product's next order is met. */
@@ -154,16 +169,30 @@ final class Orders {
     return Math.max(0, Math.ceil((whenS - dueS[product][i] - Present.INSTANT_S) / DAY_S));
   }
 
-  /** What a mass of a product earns: ordered mass at its order's price, the rest at the product's, if it sells. */
-  double revenue(Product product, double massKg) {
+  /** What a product that is fit to sell earns: ordered mass at its order's price, the rest at the product's, if it sells. */
+  double revenue(Product product, double fitKg) {
     int p = layout.naming.products.index(product.name());
     double earned = 0;
-    double left = massKg;
+    double left = fitKg;
     for (Product.Order one : order[p]) {
       double taken = Math.min(left, one.massKg());
       earned += taken * one.pricePerKg().orElse(product.pricePerKg());
       left -= taken;
     }
     return product.sellsOrdersOnly() ? earned : earned + left * product.pricePerKg();
+  }
+
+  /** What a product that is too wet earns: it fills no order. */
+  static double docked(Product product, double tooWetKg) {
+    return product.sellsOrdersOnly() ? 0 : tooWetKg * product.pricePerKg() * (1 - product.moisture().dock());
+  }
+
+  /** Of what was made, at its moisture basis, that which found a buyer. */
+  double soldKg(Product product, double fitKg, double tooWetKg) {
+    if (product.sellsOrdersOnly()) {
+      double ordered = product.orders().stream().mapToDouble(Product.Order::massKg).sum();
+      return Math.min(fitKg, ordered);
+    }
+    return product.moisture().dock() < 1 ? fitKg + tooWetKg : fitKg;
   }
 }

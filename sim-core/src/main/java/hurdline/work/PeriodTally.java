@@ -31,7 +31,8 @@ final class PeriodTally {
   private final List<Outcome.Column> monthColumns = new ArrayList<>();
   private final double[][] weekTotals;
   private final double[][] monthEnergyJ;
-  private final double[][] monthProductKg;
+  private final double[][] monthFitKg;
+  private final double[][] monthTooWetKg;
   private final MonthScreens screens;
   private final int firstScreen;
   private int week;
@@ -57,7 +58,8 @@ final class PeriodTally {
     weekNames();
     weekTotals = new double[weeks.count()][weekColumns.size()];
     monthEnergyJ = new double[months.count()][1];
-    monthProductKg = new double[months.count()][products];
+    monthFitKg = new double[months.count()][products];
+    monthTooWetKg = new double[months.count()][products];
     column(monthColumns, Measure.ENERGY_TOTAL, "");
     column(monthColumns, Measure.ENERGY_PEAK, "");
     if (layout.plant.money().isPresent()) {
@@ -186,8 +188,9 @@ final class PeriodTally {
     if (month < months.count() && nowS == months.toS(month)) {
       watching.power.periodEnds(nowS);
       monthEnergyJ[month][0] = watching.power.totalJ();
-      for (int p = 0; p < monthProductKg[month].length; p++) {
-        monthProductKg[month][p] = material.productKg(p);
+      for (int p = 0; p < monthFitKg[month].length; p++) {
+        monthFitKg[month][p] = material.fitKg(p);
+        monthTooWetKg[month][p] = material.tooWetKg(p);
       }
       screens.book(month, booking);
       month++;
@@ -257,7 +260,7 @@ final class PeriodTally {
       brought[k][0] = (monthEnergyJ[k][0] - (k > 0 ? monthEnergyJ[k - 1][0] : 0)) / KWH_J;
       brought[k][1] = watching.power.peakW(k) / 1000;
       if (firstScreen > 2) {
-        double total = money.revenue(monthProductKg[k]);
+        double total = money.revenue(monthFitKg[k], monthTooWetKg[k]);
         brought[k][2] = wages[k];
         brought[k][3] = total - earned;
         brought[k][4] = money.demand(k);

@@ -216,10 +216,19 @@ final class Tallying {
       int p = layout.naming.products.index(product.name());
       mass(
           Measure.PRODUCT_MASS, material.productKg(p), material.productDryKg(p), product.name());
+      tally.put(
+          Measure.PRODUCT_SOLD,
+          orders.soldKg(product, material.fitKg(p), material.tooWetKg(p)) / TONNE_KG,
+          product.name());
+      if (product.moisture().atMost().isPresent()) {
+        tally.put(Measure.PRODUCT_TOO_WET, material.tooWetAsIsKg[p] / TONNE_KG, product.name());
+      }
       tally.put(Measure.PRODUCT_PACKAGES, money.packages(product), product.name());
       if (layout.plant.money().isPresent()) {
         tally.put(
-            Measure.PRODUCT_REVENUE, orders.revenue(product, material.productKg(p)), product.name());
+            Measure.PRODUCT_REVENUE,
+            orders.revenue(product, material.fitKg(p)) + Orders.docked(product, material.tooWetKg(p)),
+            product.name());
       }
       if (!product.orders().isEmpty()) {
         tally.put(Measure.PRODUCT_LATE, orders.lateDays(p, present.nowS), product.name());

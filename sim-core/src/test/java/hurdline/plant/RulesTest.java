@@ -75,7 +75,7 @@ class RulesTest {
                 plain("last"),
                 bin("bin_a"),
                 bin("bin_b")),
-            List.of(new Product("hurds", 0, Optional.empty(), List.of(), false)),
+            List.of(new Product("hurds", 0, Optional.empty(), List.of(), false, Product.Moisture.notSaid())),
             List.of(),
             List.of(new Line("line", "stalk", "feeder", List.of(), List.of(steps))),
             List.of(new SeasonEntry.Campaign("line", MONDAY, MONDAY, List.of("day"))),

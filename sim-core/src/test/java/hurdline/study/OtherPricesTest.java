@@ -63,6 +63,24 @@ class OtherPricesTest {
     assertThat(moved).as("the price matters").isGreaterThan(100);
   }
 
+  /** Some bales are too wet, and what comes of them loses part of a price that moves. */
+  @Test
+  void dockedPricesMoveWithTheProductsOwn() {
+    Change dearer = new Change.Value("products.medium_hurd.price", "x1.2");
+    Plant docked = EXAMPLE.variants().with(moisture("medium"), moisture("coarse"));
+    Figures before = played(docked);
+    assertThat(before.mean(Measure.PRODUCT_TOO_WET.of("medium_hurd"))).isGreaterThan(50);
+    Plant after = EXAMPLE.variants().with(moisture("medium"), moisture("coarse"), dearer);
+    double priced = OtherPrices.of(before, docked, after).orElseThrow().mean(Measure.MONEY_REVENUE.of());
+    double played = played(after).mean(Measure.MONEY_REVENUE.of());
+    assertThat(priced).isCloseTo(played, within(1e-9 * played)).isGreaterThan(before.mean(Measure.MONEY_REVENUE.of()) + 1000);
+    assertThat(OtherPrices.of(atBase, base, docked)).as("another moisture is no other price").isEmpty();
+  }
+
+  private static Change moisture(String hurd) {
+    return new Change.Value("products." + hurd + "_hurd.moisture", "{basis: 12 %, at_most: 14 %, dock: 40 %}");
+  }
+
   @Test
   void whatIsNoPriceOrHadNoneIsPlayed() {
     for (List<String> change :

@@ -1,5 +1,6 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Basis;
 import hurdline.plant.Money;
 import hurdline.plant.Money.Growth;
 import hurdline.plant.Option;
@@ -86,12 +87,12 @@ final class MoneyBinder {
     return prices;
   }
 
-  private static Map<String, Double> moistures(At at) {
-    Map<String, Double> moistures = new LinkedHashMap<>();
+  private static Map<String, Basis> moistures(At at) {
+    Map<String, Basis> moistures = new LinkedHashMap<>();
     at.named("crop")
         .forEach(
-            (crop, share) ->
-                moistures.put(crop, Quantities.of(share, Dimension.SHARE, Range.PART, 0)));
+            (crop, entry) ->
+                ProductBinder.basis(entry).ifPresent(basis -> moistures.put(crop, basis)));
     return moistures;
   }
 

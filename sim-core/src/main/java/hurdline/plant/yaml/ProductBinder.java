@@ -1,15 +1,20 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Basis;
 import hurdline.plant.Packaging;
 import hurdline.plant.Product;
+import hurdline.plant.Product.Moisture;
 import hurdline.plant.Product.Order;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Reads products, their orders and packages. */
 final class ProductBinder {
+  private static final String AS_IS = "as is";
   private static final Map<String, Boolean> SELLS = Map.of("all", false, "orders", true);
 
   private ProductBinder() {}
@@ -21,7 +26,38 @@ final class ProductBinder {
         Quantities.of(f.at("price"), Dimension.PRICE, Range.ANY, 0),
         Words.optionalName(f.at("package"), "a package"),
         f.at("orders").list("orders", ProductBinder::order),
-        Words.choice(f.at("sells"), SELLS, false));
+        Words.choice(f.at("sells"), SELLS, false),
+        moisture(f.at("moisture")));
+  }
+
+  private static Moisture moisture(At at) {
+    if (!at.isMap()) {
+      return new Moisture(basis(at), OptionalDouble.empty(), 1);
+    }
+    Fields f = at.fields(Shape.PRODUCT_MOISTURE);
+    if (f.has("dock") && !f.has("at_most")) {
+      f.at("dock")
+          .wrong(
+              "a \"dock\" without the moisture above which it is taken off",
+              "\"at_most\" beside it, such as \"at_most: 15 %\"");
+    }
+    return new Moisture(
+        basis(f.at("basis")),
+        Quantities.optional(f.at("at_most"), Dimension.SHARE, Range.PART),
+        Quantities.of(f.at("dock"), Dimension.SHARE, Range.SHARE, 1));
+  }
+
+  /** A moisture, or the words for none; empty where nothing is said. */
+  static Optional<Basis> basis(At at) {
+    if (at.scalar().filter(scalar -> scalar.text().equals(AS_IS)).isPresent()) {
+      return Optional.of(new Basis.AsIs());
+    }
+    if (at.isGiven() && at.scalar().filter(scalar -> scalar.text().matches(".*[0-9].*")).isEmpty()) {
+      at.wrong(at.shown() + " is no moisture to be paid at", "a share such as \"12 %\", or \"as is\"");
+      return Optional.empty();
+    }
+    OptionalDouble share = Quantities.optional(at, Dimension.SHARE, Range.PART);
+    return share.isPresent() ? Optional.of(new Basis.At(share.getAsDouble())) : Optional.empty();
   }
 
   private static Order order(At at) {

@@ -26,7 +26,7 @@ final class PlantFiles {
           "two_spouts",
           "yard_loss");
   static final List<String> WRONG =
-      List.of("flow", "links", "misspelt", "orders", "season", "tasks", "yard");
+      List.of("flow", "links", "misspelt", "moisture", "orders", "season", "tasks", "yard");
 
   private PlantFiles() {}
 

@@ -57,6 +57,8 @@ class SchemaTest {
               80, "names a product",
               85, "names a shift",
               98, "names a crop"),
+          "moisture",
+          Map.of(25, "compares with the product's price"),
           "orders",
           Map.of(
               23, "the same names may be screens elsewhere",

@@ -255,6 +255,13 @@ class SeasonAndYardRulesTest {
     Edited.with("paid_at: {stalk: 12 %}", "paid_at: {stalks: 12 %}")
         .saysOnly(
             "money.paid_at.stalks: \"stalks\" is no crop; expected a crop, perhaps \"stalk\"");
+    Edited.with("at_most: 15 %", "at_most: 100 %")
+        .saysOnly(
+            "products.fiber.moisture.at_most: \"100 %\" is 100 % or more, which leaves nothing; expected a share such as"
+                + " \"12.5 %\", from 0 % to below 100 %");
+    Edited.with("dock: 30 %", "dock: 130 %")
+        .saysOnly(
+            "products.fiber.moisture.dock: \"130 %\" is over 100 %; expected a share such as \"12.5 %\", from 0 % to 100 %");
     Edited.with("coarse: {package: bag,", "coarse: {package: bags,")
         .saysOnly(
             "products.coarse.package: \"bags\" is no package; expected a package, perhaps \"bag\"");

@@ -10,6 +10,7 @@ import hurdline.chance.Lognormal;
 import hurdline.chance.Observed;
 import hurdline.chance.Uniform;
 import hurdline.chance.Weibull;
+import hurdline.plant.Basis;
 import hurdline.plant.Curve;
 import hurdline.plant.Delivery;
 import hurdline.plant.Machine;
@@ -26,6 +27,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** What the plant with every key comes to in SI; factors by NIST SP 811 (2008), appendix B.8. */
@@ -138,6 +140,10 @@ class ValuesTest {
     assertThat(fine.orders().get(0).massKg()).isEqualTo(60 * TON, within(1e-9));
     assertThat(fine.orders().get(0).latePerDay()).isEqualTo(250, within(1e-9));
     assertThat(fine.orders().get(0).pricePerKg().getAsDouble()).isEqualTo(430 / TON, within(1e-15));
+    assertThat(PLANT.products().get(0).moisture())
+        .isEqualTo(new Product.Moisture(Optional.of(new Basis.At(0.107)), OptionalDouble.of(0.15), 0.3));
+    assertThat(fine.moisture()).isEqualTo(Product.Moisture.notSaid());
+    assertThat(PLANT.products().get(3).moisture().basis()).contains(new Basis.AsIs());
     assertThat(PLANT.packages().get(1))
         .isEqualTo(
             new hurdline.plant.Packaging("bale", 500 * LB, new Fixed(0), 0, Optional.empty()));
