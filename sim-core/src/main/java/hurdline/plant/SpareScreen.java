@@ -31,6 +31,16 @@ public final class SpareScreen {
         .map(screen -> new Step.Shares(List.of(new Step.MixShare(screen, 1))));
   }
 
+  /** What every mill of the plant that works to orders makes while none is open, line by line. */
+  public static List<Optional<Step.Shares>> ofAll(Plant plant) {
+    Names names = new Names(plant);
+    return plant.lines().stream()
+        .flatMap(line -> line.steps().stream())
+        .filter(step -> step.mix() instanceof Step.ByOrders)
+        .map(step -> names.mill(step.machine()).flatMap(mill -> of(plant, mill, step)))
+        .toList();
+  }
+
   private static Comparator<String> inFileOrder(Plant plant, Machine.HammerMill mill, Step step) {
     List<String> screens = mill.screens().stream().map(Machine.Screen::name).toList();
     return Comparator.<String>comparingDouble(

@@ -5,6 +5,7 @@ import hurdline.plant.Line;
 import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
+import hurdline.plant.SpareScreen;
 import hurdline.work.Outcome;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,8 +14,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What a plant that has been played would have earned at other prices: no price has a part in how a plant works, and each
- * amount of money grows in step with its price, so nothing need be played again.
+ * What a plant that has been played would have earned at other prices: each amount of money
+ * grows in step with its price, and no price has a part in how a plant works but where a mill without an order makes what
+ * sells best, so nothing need be played again.
  *
  * <p>{@code OtherPricesTest} sets this beside plays.
  */
@@ -38,10 +40,12 @@ final class OtherPrices {
    * @param played figures of a plant
    * @param before that plant
    * @param after one with other prices
-   * @return empty where more than prices differs, or a price was zero, so that its amount is not known
+   * @return empty where more than prices differs, a mill that makes what sells best would make something
+   *     else, or a price was zero, so that its amount is not known
    */
   static Optional<Figures> of(Figures played, Plant before, Plant after) {
-    if (!withoutPrices(before).equals(withoutPrices(after))) {
+    if (!withoutPrices(before).equals(withoutPrices(after))
+        || !SpareScreen.ofAll(before).equals(SpareScreen.ofAll(after))) {
       return Optional.empty();
     }
     OtherPrices prices = new OtherPrices(before, after);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
@@ -91,6 +92,19 @@ class OtherPricesTest {
       assertThat(OtherPrices.of(atBase, base, with(change.get(0), change.get(1)))).as(change.get(0)).isEmpty();
     }
     assertThat(OtherPrices.of(atBase, base, with("money.discount", "5 %/yr"))).isPresent();
+  }
+
+  /** The mill makes coarse hurd while no order is open, as it sells better than broad hurd. */
+  @Test
+  void aPriceThatChangesWhatTheMillMakesIsPlayed() {
+    Source source = Studied.source(Path.of("../line-configs/exact/then_best.yaml"));
+    Plant plant = source.variants().with();
+    Figures before = played(plant);
+    Plant dearer = source.variants().with(new Change.Value("products.coarse_hurd.price", "x1.2"));
+    double priced = OtherPrices.of(before, plant, dearer).orElseThrow().mean(Measure.MONEY_REVENUE.of());
+    assertThat(priced).isCloseTo(played(dearer).mean(Measure.MONEY_REVENUE.of()), within(1e-9 * priced));
+    Plant cheaper = source.variants().with(new Change.Value("products.coarse_hurd.price", "x0.7"));
+    assertThat(OtherPrices.of(before, plant, cheaper)).isEmpty();
   }
 
   /** A price of an order's own does not move with the product's. */
