@@ -6,6 +6,7 @@ import hurdline.answer.Selection;
 import hurdline.chart.CompareFigures;
 import hurdline.chart.Figure;
 import hurdline.words.CompareWords;
+import hurdline.words.DrawnCropWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,6 +64,7 @@ final class CompareSections {
         "In brackets stand 95 % intervals; those of differences hold for all options together."
             + " Where such an interval covers zero, an option and the plant as it stands are not"
             + " told apart.");
+    new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 
   private Figure.Grid options() {

@@ -113,7 +113,7 @@ final class MeasureTables {
   Figure.Grid lineMoney() {
     String currency = answer.header().currency();
     return grid(
-        List.of("line", "margin " + currency, "per fed tonne " + wording.unit(currency + "/t")),
+        List.of("line", "margin " + currency, "per " + wording.units().ton() + " fed " + wording.unit(currency + "/t")),
         List.of(Measure.MONEY_LINE_MARGIN, Measure.MONEY_LINE_MARGIN_PER_TONNE));
   }
 

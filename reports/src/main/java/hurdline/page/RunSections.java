@@ -7,6 +7,7 @@ import hurdline.chart.Figures;
 import hurdline.measure.Cause;
 import hurdline.measure.State;
 import hurdline.words.AgainWords;
+import hurdline.words.DrawnCropWords;
 import hurdline.words.RunWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
@@ -86,6 +87,7 @@ final class RunSections {
                 + answer.header().replications()
                 + " replications; the last columns say how single years differ."
             : "One replication only: no interval can be given, and another year may differ much.");
+    new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 
   private void writeHolders(Html html, List<Figure> holders) {

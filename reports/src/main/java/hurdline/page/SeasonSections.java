@@ -6,6 +6,7 @@ import hurdline.chart.Figure;
 import hurdline.chart.PlanFigures;
 import hurdline.measure.Kpi;
 import hurdline.measure.Use;
+import hurdline.words.DrawnCropWords;
 import hurdline.words.SeasonWords;
 import hurdline.words.Wording;
 import java.util.List;
@@ -58,6 +59,7 @@ final class SeasonSections {
     }
     html.table("plans", tables.plans());
     html.paragraph("In brackets stand 95 % intervals.");
+    new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 
   private void writeBuilding(Html html, List<Figure> building) {

@@ -4,6 +4,7 @@ import hurdline.answer.Header;
 import hurdline.answer.YardAnswer;
 import hurdline.chart.Figure;
 import hurdline.chart.YardFigures;
+import hurdline.words.DrawnCropWords;
 import hurdline.words.Wording;
 import hurdline.words.YardWords;
 import java.util.ArrayList;
@@ -57,6 +58,7 @@ final class YardSections {
     html.paragraph(
         "Without limit the size is what the peak exceeds in few enough seasons. By the full-yard rule"
             + " it is larger by what is promised room while it is still on the road.");
+    new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 
   private Figure.Grid sizes() {

@@ -30,6 +30,7 @@ public final class CompareTables {
                 payback(),
                 lives(),
                 cash()));
+    tables.addAll(SharedTables.adjusted(answer.adjusted()));
     tables.addAll(new FurtherTables(answer.further()).all());
     return tables;
   }

@@ -24,6 +24,7 @@ public final class RunTables {
   public List<Table> all() {
     List<Table> tables =
         new ArrayList<>(List.of(measures(), summary(), weeks(), months(), levels()));
+    tables.addAll(SharedTables.adjusted(answer.adjusted()));
     if (!answer.trace().isEmpty()) {
       tables.add(trace());
     }

@@ -4,6 +4,7 @@ import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
 import hurdline.answer.SeasonAnswer;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The tables of season plans; where other verbs have an option, a plan's name stands. */
@@ -16,14 +17,16 @@ public final class SeasonTables {
 
   public List<Table> all() {
     List<String> names = answer.plans().stream().map(SeasonAnswer.Plan::name).toList();
-    return List.of(
+    List<Table> tables = new ArrayList<>(List.of(
         SharedTables.measures(names, answer.samples().of()),
         SharedTables.summary(answer.summary()),
         plans(),
         differences(),
         SharedTables.months(answer.months()),
         strips(),
-        changeovers());
+        changeovers()));
+    tables.addAll(SharedTables.adjusted(answer.adjusted()));
+    return tables;
   }
 
   private Table plans() {

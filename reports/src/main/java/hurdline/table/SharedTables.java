@@ -1,5 +1,6 @@
 package hurdline.table;
 
+import hurdline.answer.AdjustedRow;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.MonthRow;
 import hurdline.answer.GainRow;
@@ -80,6 +81,20 @@ final class SharedTables {
 
   private static String definition(String measure) {
     return Measure.find(measure).map(Measure.Match::definition).orElse("");
+  }
+
+  /** What the drawn crop explains of headline measures; written only where there is any. */
+  static List<Table> adjusted(List<AdjustedRow> rows) {
+    Table table =
+        table(
+            "adjusted.csv",
+            "option,measure,unit,crop,mean,error,adjusted,adjusted_error,low_95,high_95",
+            rows,
+            r ->
+                row(
+                    r.option(), r.measure(), r.unit(), r.crop(), r.mean(), r.error(), r.adjusted(), r.adjustedError(),
+                    r.low95(), r.high95()));
+    return rows.isEmpty() ? List.of() : List.of(table);
   }
 
   static Table months(List<MonthRow> rows) {

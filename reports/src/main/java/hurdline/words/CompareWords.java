@@ -41,6 +41,7 @@ public final class CompareWords {
       add(lines, "  hangs on  ", more.hangsOn(option.name()));
       add(lines, "  worth nothing ", more.worthNothing(option.name()));
     }
+    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop: " + clause));
     best().ifPresent(lines::add);
     List<String> gains = gains();
     for (int at = 0; at < gains.size(); at++) {

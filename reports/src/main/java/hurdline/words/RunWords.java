@@ -42,6 +42,7 @@ public final class RunWords {
     }
     add(lines, "yard peak   ", yardPeaks());
     add(lines, "money       ", money());
+    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop  " + clause));
     if (answer.header().replications() > 1) {
       lines.add(
           "In brackets: 95 % interval of the mean of "

@@ -39,6 +39,7 @@ public final class SeasonWords {
       }
     }
     answer.avoided().forEach(row -> lines.add(avoided(row)));
+    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop: " + clause));
     lines.addAll(sentences());
     if (answer.header().replications() > 1) {
       lines.add(

@@ -29,6 +29,11 @@ public enum UnitSystem {
     };
   }
 
+  /** The word for the unit of mass of crops and products, as one says it. */
+  public String ton() {
+    return this == METRIC ? "tonne" : "ton";
+  }
+
   /** The amount as shown, from one in the unit of the tables. */
   public double amount(double value, String unit) {
     if (this == METRIC) {

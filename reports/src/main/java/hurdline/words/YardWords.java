@@ -34,6 +34,7 @@ public final class YardWords {
     answer.cheapest().ifPresent(row -> lines.add("cheapest  " + cheapest(row)));
     shorter().ifPresent(told -> lines.add("shorter   " + told));
     acres().ifPresent(told -> lines.add("acres     " + told));
+    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn     " + clause));
     lines.add("The largest stack and the lanes are for the local fire code and the insurer to say.");
     if (seasons() > 1) {
       lines.add("In brackets: 95 % intervals over " + seasons() + " seasons.");

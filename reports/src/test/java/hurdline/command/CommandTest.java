@@ -174,6 +174,7 @@ class CommandTest extends Calls {
         header,
         b.outline(),
         b.summary(),
+        b.adjusted(),
         b.holders(),
         b.machines(),
         b.weeks(),

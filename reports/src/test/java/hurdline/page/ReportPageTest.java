@@ -50,6 +50,25 @@ class ReportPageTest {
     return found;
   }
 
+  @Test
+  void theWordForAMassIsThatOfItsUnit() {
+    assertThat(YEAR).contains("per ton fed USD/ton").doesNotContain("tonne");
+    String metric = ReportPage.html(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.ROOT));
+    assertThat(metric).contains("per tonne fed USD/t<").doesNotContain("/ton");
+  }
+
+  @Test
+  void figuresAdjustedForTheDrawnCropStandBesideTheMeans() {
+    String page = ReportPage.html(SampleAnswer.richYears(), US);
+    assertThat(page)
+        .contains(
+            "The 40 years drawn brought 1.9 % more stalk than the file's mean year (standard error 2.2 %).",
+            "adjusted for the drawn crop",
+            ">2,300</td><td class=\"n\">2,270 to 2,340</td>",
+            "For seed_cotton no mean is known exactly, so nothing is adjusted.");
+    assertThat(YEAR).doesNotContain("adjusted");
+  }
+
   @ParameterizedTest
   @MethodSource("answers")
   void thePageFromTheRecordReadBackIsThePageFromMemory(Answer answer) throws IOException {

@@ -1,5 +1,6 @@
 package hurdline.sample;
 
+import hurdline.answer.AdjustedRow;
 import hurdline.answer.Header;
 import hurdline.answer.HolderRow;
 import hurdline.answer.LevelRow;
@@ -66,6 +67,7 @@ public final class SampleAnswer {
         header(),
         outline(),
         summary,
+        List.of(),
         holders(),
         machines(),
         weeks(),
@@ -81,6 +83,32 @@ public final class SampleAnswer {
         List.of(),
         samples(summary),
         Trace.none());
+  }
+
+  /** {@link #year()} whose years brought more crop than the mean year; what is left over follows it, the margin hardly. */
+  public static RunAnswer richYears() {
+    RunAnswer year = year();
+    List<SummaryRow> summary = new ArrayList<>(year.summary());
+    summary.add(
+        new SummaryRow("base", "mass.stalk.drawn_over_mean", "share", 1.0193, 0.976, 1.063, 0.1364, 0.84, 1, 1.23, 0.83, 1.29, 40));
+    return new RunAnswer(
+        year.header(),
+        year.outline(),
+        summary,
+        List.of(
+            new AdjustedRow("base", "season.stalk_line.left_over", "bales", "stalk", 2420, 65, 2302.8, 18.5, 2265.3, 2340.3),
+            new AdjustedRow("base", "money.margin", "USD", "stalk", 167_000, 1700, 168_000, 1690, 164_600, 171_400)),
+        year.holders(),
+        year.machines(),
+        year.weeks(),
+        year.months(),
+        year.levels(),
+        year.flows(),
+        year.assumptions(),
+        year.cautions(),
+        year.warnings(),
+        year.samples(),
+        year.trace());
   }
 
   /** One line, no money, no yard, one replication: everything that may be missing is. */
@@ -129,6 +157,7 @@ public final class SampleAnswer {
         header,
         outline,
         List.of(fed),
+        List.of(),
         List.of(holder),
         List.of(time),
         List.of(),

@@ -46,6 +46,7 @@ public final class SampleCompare {
             row("bigger_mill", "energy.total", "kWh", 0, 0, 0, false, NONE),
             row("bigger_mill+hand", "mass.stalk.fed", "t", 3_484, 4, 20, false, 1_000),
             row("bigger_mill+hand", "money.margin", "USD", 167_000, 0, 0, false, NONE)),
+        List.of(),
         List.of(
             new HolderRow("base", "stalk_line", "mill", 1_100, 0.57, 0.54, 0.61),
             new HolderRow("base", "stalk_line", "no_bales", 20, 0.01, 0.009, 0.011),
@@ -97,7 +98,7 @@ public final class SampleCompare {
             h.seed(), 40, 7, "", true, "", h.from(), h.to());
     return new CompareAnswer(
         header, of.outline(), of.options(), of.summary(),
-        of.differences().stream().filter(row -> !row.unit().equals("USD")).map(row -> from(row, 7)).toList(),
+        of.differences().stream().filter(row -> !row.unit().equals("USD")).map(row -> from(row, 7)).toList(), of.adjusted(),
         of.holders(), List.of(), List.of(), List.of(), List.of(), List.of(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
@@ -116,7 +117,7 @@ public final class SampleCompare {
     month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.mass", "t", 4);
     month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.energy", "kWh", 2_500);
     return new CompareAnswer(
-        of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.holders(), months, of.mills(),
+        of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.adjusted(), of.holders(), months, of.mills(),
         of.payback(), of.cash(), of.lives(), of.further(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 

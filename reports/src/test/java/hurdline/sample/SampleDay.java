@@ -21,6 +21,7 @@ public final class SampleDay {
         year.header(),
         year.outline(),
         year.summary(),
+        year.adjusted(),
         year.holders(),
         year.machines(),
         year.weeks(),

@@ -35,6 +35,7 @@ public final class SampleSeason {
             plan("base", "the season as the file has it", ""),
             plan("two_shifts", "stalks on <two> shifts", "2027-10-01")),
         summary(),
+        List.of(),
         List.of(
             difference("mass.stalk.fed", "t", 3_400, 600, 90, true),
             difference("money.margin", "USD", 530_000, 40_000, 15_000, true),

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class RecordFileTest {
   static List<Answer> answers() {
-    return List.of(SampleAnswer.year(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
+    return List.of(SampleAnswer.year(), SampleAnswer.richYears(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
         SampleGrid.line(), SampleGrid.tiles(), SampleYard.tooSmall(), SampleYard.stopped());
   }
 
@@ -55,6 +55,7 @@ class RecordFileTest {
         a.header(),
         a.outline(),
         a.summary(),
+        a.adjusted(),
         a.holders(),
         a.machines(),
         a.weeks(),

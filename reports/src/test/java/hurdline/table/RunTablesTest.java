@@ -62,6 +62,15 @@ class RunTablesTest {
   }
 
   @Test
+  void figuresAdjustedForTheDrawnCropHaveATableWhereThereAreAny() throws IOException {
+    assertThat(linesOf(SampleAnswer.richYears(), "adjusted.csv"))
+        .startsWith(
+            "option,measure,unit,crop,mean,error,adjusted,adjusted_error,low_95,high_95",
+            "base,season.stalk_line.left_over,bales,stalk,2420,65,2302.8,18.5,2265.3,2340.3")
+        .hasSize(3);
+  }
+
+  @Test
   void aTraceHasAColumnPerHeadAndBin() throws IOException {
     Trace trace =
         new Trace(
@@ -100,6 +109,7 @@ class RunTablesTest {
         b.header(),
         b.outline(),
         b.summary(),
+        b.adjusted(),
         b.holders(),
         b.machines(),
         b.weeks(),

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
  * @param options those compared with the base, in the order asked for
  * @param summary one row per option and measure, the base first
  * @param differences one row per option and measure that both it and the base have
+ * @param adjusted differences in headline measures, adjusted for the drawn crop of the base; empty where none can be
  * @param holders as of a run, for the base and then each option
  * @param months as of a run, for the base and then each option
  * @param mills what the mills are to do on each screen, the base first
@@ -33,6 +34,7 @@ public record CompareAnswer(
     List<Option> options,
     List<SummaryRow> summary,
     List<DifferenceRow> differences,
+    List<AdjustedRow> adjusted,
     List<HolderRow> holders,
     List<MonthRow> months,
     List<MillRow> mills,
@@ -49,6 +51,7 @@ public record CompareAnswer(
     options = List.copyOf(options);
     summary = List.copyOf(summary);
     differences = List.copyOf(differences);
+    adjusted = adjusted == null ? List.of() : List.copyOf(adjusted);
     holders = List.copyOf(holders);
     months = List.copyOf(months);
     mills = List.copyOf(mills);

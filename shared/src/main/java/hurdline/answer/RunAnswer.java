@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param outline crops, lines and places by name
  * @param summary one row per measure, the order of {@code measures.csv}; dry twins follow their
  *     measure
+ * @param adjusted headline measures adjusted for the drawn crop; empty where none can be
  * @param holders per line, what held its feeder and for how long; rows of one line together, the
  *     longest first; their mean hours add up to the line's scheduled hours
  * @param machines mean hours of each machine in each state, in the order of the lines; they add up
@@ -34,6 +35,7 @@ public record RunAnswer(
     Header header,
     Outline outline,
     List<SummaryRow> summary,
+    List<AdjustedRow> adjusted,
     List<HolderRow> holders,
     List<MachineTime> machines,
     List<WeekRow> weeks,
@@ -48,6 +50,7 @@ public record RunAnswer(
     implements Answer {
   public RunAnswer {
     summary = List.copyOf(summary);
+    adjusted = adjusted == null ? List.of() : List.copyOf(adjusted);
     holders = List.copyOf(holders);
     machines = List.copyOf(machines);
     weeks = List.copyOf(weeks);

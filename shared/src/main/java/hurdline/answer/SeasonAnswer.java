@@ -14,6 +14,7 @@ import java.util.Set;
  * @param outline of the first plan
  * @param plans in the order asked for
  * @param summary one row per plan and measure
+ * @param adjusted headline measures of each plan adjusted for its drawn crop; empty where none can be
  * @param differences one row per pair of plans and measure that both have, but for machines by crop
  * @param months per plan and calendar month, as of a run
  * @param strips what each machine did for each crop, week by week
@@ -30,6 +31,7 @@ public record SeasonAnswer(
     Outline outline,
     List<Plan> plans,
     List<SummaryRow> summary,
+    List<AdjustedRow> adjusted,
     List<PlanDifference> differences,
     List<MonthRow> months,
     List<StripRow> strips,
@@ -80,6 +82,7 @@ public record SeasonAnswer(
   public SeasonAnswer {
     plans = List.copyOf(plans);
     summary = List.copyOf(summary);
+    adjusted = adjusted == null ? List.of() : List.copyOf(adjusted);
     differences = List.copyOf(differences);
     months = List.copyOf(months);
     strips = List.copyOf(strips);

@@ -95,7 +95,7 @@ public enum Measure {
       "mass.<crop>.on_hand_at_end",
       TONNE,
       true,
-      "Mass weighed in that was neither fed nor lost: in places, on trucks, on the table and in the feeder on"
+      "Mass that was neither fed nor lost in the yard: in places, on trucks, on the table and in the feeder on"
           + " the last day."),
   /** Water only, so it has no dry twin. */
   MASS_DRIED("mass.<crop>.dried", TONNE, "Water that the line's driers sent to the air."),

@@ -48,15 +48,11 @@ public record PairedDifference(
    * @param comparisons how many differences are looked at together, at least 1
    */
   public static PairedDifference of(double[] base, double[] option, int comparisons) {
-    if (base.length != option.length) {
-      throw new IllegalArgumentException(
-          "option has " + option.length + " values; expected as many as base, " + base.length);
-    }
-    int[] both = IntStream.range(0, base.length)
-        .filter(i -> !Double.isNaN(base[i]) && !Double.isNaN(option[i])).toArray();
+    double[] all = differences(base, option);
+    int[] both = IntStream.range(0, base.length).filter(i -> !Double.isNaN(all[i])).toArray();
     double[] ofBase = Arrays.stream(both).mapToDouble(i -> base[i]).toArray();
     double[] ofOption = Arrays.stream(both).mapToDouble(i -> option[i]).toArray();
-    double[] differences = Arrays.stream(both).mapToDouble(i -> between(base[i], option[i])).toArray();
+    double[] differences = Arrays.stream(both).mapToDouble(i -> all[i]).toArray();
     double jointLevel = Intervals.jointLevel(LEVEL, comparisons);
     Moments baseAlone = Moments.of(ofBase);
     Moments optionAlone = Moments.of(ofOption);
@@ -70,6 +66,20 @@ public record PairedDifference(
         Intervals.mean(differences, jointLevel),
         needed(Math.abs(paired.mean()), paired.sd(), jointLevel),
         removed(baseAlone.variance() + optionAlone.variance(), paired.variance()));
+  }
+
+  /**
+   * Option less base, pair by pair; NaN where one of the two has no value.
+   *
+   * @param base one value a replication, read only
+   * @param option one value a replication, in the same order, read only
+   */
+  public static double[] differences(double[] base, double[] option) {
+    if (base.length != option.length) {
+      throw new IllegalArgumentException(
+          "option has " + option.length + " values; expected as many as base, " + base.length);
+    }
+    return IntStream.range(0, base.length).mapToDouble(i -> between(base[i], option[i])).toArray();
   }
 
   /** What is only rounding is none: without chance every pair would have the same, and tell two equal plants apart. */

@@ -1,5 +1,6 @@
 package hurdline.study;
 
+import hurdline.answer.AdjustedRow;
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
@@ -86,6 +87,7 @@ final class CompareAnswers {
         options,
         summary,
         differences(samples.get(0)),
+        adjusted(outlines),
         holders,
         byMonth,
         mills,
@@ -112,6 +114,16 @@ final class CompareAnswers {
           rows.add(row(options.get(at).name(), measured, pair));
         }
       }
+    }
+    return rows;
+  }
+
+  private List<AdjustedRow> adjusted(Outlines outlines) {
+    CropAdjustments adjustments = new CropAdjustments(outlines.outline(), figures.get(0));
+    Rows units = new Rows(Chosen.BASE, stages.get(0), figures.get(0), outlines);
+    List<AdjustedRow> rows = new ArrayList<>();
+    for (int at = 0; at < options.size(); at++) {
+      rows.addAll(adjustments.differences(options.get(at).name(), figures.get(at + 1), units, options.size()));
     }
     return rows;
   }

@@ -44,6 +44,11 @@ final class Rows {
     return column.measure().unit().word(cropUnit, outlines.currency());
   }
 
+  /** The file's currency code, empty without money. */
+  String currency() {
+    return outlines.currency();
+  }
+
   /** The unit of a measure of this plant. */
   String unit(String measure) {
     return figures.columns().stream()

@@ -38,6 +38,7 @@ final class RunAnswers {
         outlines.header(source, chosen, effort, figures.count(), stopped),
         outlines.outline(),
         rows.summary(),
+        new CropAdjustments(outlines.outline(), figures).rows(chosen.option(), rows),
         holders,
         rows.machines(),
         year.weeks(),

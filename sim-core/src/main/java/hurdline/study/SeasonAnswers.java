@@ -1,9 +1,11 @@
 package hurdline.study;
 
+import hurdline.answer.AdjustedRow;
 import hurdline.answer.AvoidedRow;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Note;
+import hurdline.answer.Outline;
 import hurdline.answer.PlanDifference;
 import hurdline.answer.Replayed;
 import hurdline.answer.Samples;
@@ -63,10 +65,13 @@ final class SeasonAnswers {
     List<Samples> samples = new ArrayList<>();
     List<MonthRow> months = new ArrayList<>();
     List<StripRow> strips = new ArrayList<>();
+    List<AdjustedRow> adjusted = new ArrayList<>();
     for (int at = 0; at < plans.size(); at++) {
       Rows rows = rows(at);
       rows.summary().stream().map(row -> withChance(row, count)).forEach(summary::add);
       samples.add(rows.samples());
+      Outline outline = new Outlines(plans.get(at).stage()).outline();
+      adjusted.addAll(new CropAdjustments(outline, figures.get(at).figures()).rows(plans.get(at).name(), rows));
       months.addAll(rows.months(figures.get(at).months()));
       strips(at, strips);
     }
@@ -83,6 +88,7 @@ final class SeasonAnswers {
         outlines.outline(),
         plans.stream().map(SeasonAnswers::plan).toList(),
         summary,
+        adjusted,
         differences,
         months,
         strips,
