@@ -262,6 +262,7 @@ public final class SampleAnswer {
     double[] made = {431.2, 246.9, 761.4, 1092.8, 322.5, 210.1};
     for (int at = 0; at < made.length; at++) {
       rows.add(row(Measure.PRODUCT_MASS.of(STALK_PRODUCTS.get(at)), "t", made[at], made[at] / 40));
+      rows.add(row(Measure.PRODUCT_SOLD.of(STALK_PRODUCTS.get(at)), "t", made[at] * 0.99, made[at] / 40));
       rows.add(
           row(
               Measure.PRODUCT_REVENUE.of(STALK_PRODUCTS.get(at)),

@@ -28,7 +28,7 @@ final class PriceCautions {
       found.add(
           "products." + product.name() + ".price",
           "a price without a moisture basis; it is taken at " + said(SellingBasis.usual()),
-          "the moisture at which it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it"
+          "say at which moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it"
               + " is weighed, or money.paid_at of its crop");
     } else if (ofCrops.size() > 1) {
       found.add(
@@ -36,7 +36,7 @@ final class PriceCautions {
           "it is made from crops that are paid at different moistures ("
               + ofCrops.stream().map(PriceCautions::said).collect(Collectors.joining(", "))
               + "); it is taken as sold at the first",
-          "its own, such as \"moisture: 12 %\"");
+          "say its own, such as \"moisture: 12 %\"");
     }
   }
 
@@ -47,7 +47,7 @@ final class PriceCautions {
             found.add(
                 "money.crops." + crop,
                 "a price without a moisture basis; it is paid as weighed, water too",
-                "the moisture at which it is paid, such as \"paid_at: {"
+                "say at which moisture it is paid, such as \"paid_at: {"
                     + crop
                     + ": 12 %}\", or \"as is\" if it is paid as weighed");
           }

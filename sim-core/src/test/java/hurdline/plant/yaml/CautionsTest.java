@@ -128,14 +128,14 @@ class CautionsTest {
   void aPriceWithoutAMoistureBasisIsTold() {
     cautions(
         Edited.with("  paid_at: {stalk: 12 %}\n", ""),
-        "p.yaml:67:33 products.coarse.price: a price without a moisture basis; it is taken at 12 %; the moisture at which"
-            + " it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
+        "p.yaml:67:33 products.coarse.price: a price without a moisture basis; it is taken at 12 %; say at which"
+            + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
             + " money.paid_at of its crop",
-        "p.yaml:68:33 products.fine.price: a price without a moisture basis; it is taken at 12 %; the moisture at which"
-            + " it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
+        "p.yaml:68:33 products.fine.price: a price without a moisture basis; it is taken at 12 %; say at which"
+            + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
             + " money.paid_at of its crop",
-        "p.yaml:174:18 money.crops.stalk: a price without a moisture basis; it is paid as weighed, water too; the"
-            + " moisture at which it is paid, such as \"paid_at: {stalk: 12 %}\", or \"as is\" if it is paid as weighed");
+        "p.yaml:174:18 money.crops.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
+            + " which moisture it is paid, such as \"paid_at: {stalk: 12 %}\", or \"as is\" if it is paid as weighed");
     assertThat(Edited.with("paid_at: {stalk: 12 %}", "paid_at: {stalk: as is}").read().warnings())
         .hasSize(2)
         .allSatisfy(told -> assertThat(told).contains("products."));
@@ -149,7 +149,7 @@ class CautionsTest {
             .and("  dust:   {price: -3 USD/ton, moisture: as is}", "  dust:   {price: -3 USD/ton}")
             .and("{to: waste, takes: {fines: 100 %}}", "{to: dust, takes: {fines: 100 %}}"),
         "p.yaml:69:19 products.dust.price: it is made from crops that are paid at different moistures (12 %, 8 %); it is"
-            + " taken as sold at the first; its own, such as \"moisture: 12 %\"");
+            + " taken as sold at the first; say its own, such as \"moisture: 12 %\"");
   }
 
   @Test
