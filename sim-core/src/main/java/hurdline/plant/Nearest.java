@@ -11,6 +11,9 @@ public final class Nearest {
   private static final int SHOWN = 8;
   private static final int LEAST_BEGINNING = 4;
 
+  /** Of more words than these only the first are looked at, so that a huge file has an end. */
+  private static final int MOST = 300;
+
   private Nearest() {}
 
   /**
@@ -20,6 +23,7 @@ public final class Nearest {
    */
   public static Optional<String> to(String word, Collection<String> known) {
     return known.stream()
+        .limit(MOST)
         .filter(candidate -> distance(word, candidate) <= reach(word, candidate))
         .min(
             Comparator.comparingInt((String candidate) -> distance(word, candidate))
@@ -30,6 +34,7 @@ public final class Nearest {
   private static Optional<String> begun(String word, Collection<String> known) {
     List<String> begun =
         known.stream()
+            .limit(MOST)
             .filter(candidate -> Math.min(word.length(), candidate.length()) >= LEAST_BEGINNING)
             .filter(candidate -> candidate.startsWith(word) || word.startsWith(candidate))
             .toList();

@@ -7,10 +7,19 @@ import java.util.Locale;
 
 /** Gathers what rules find. */
 final class Problems {
+  /** Far more than anybody reads; rules that look at pairs stop there. */
+  private static final int MOST = 5_000;
+
   private final List<Problem> all = new ArrayList<>();
 
   void add(String path, String said, String expected) {
-    all.add(new Problem(path, said, expected));
+    if (!isFull()) {
+      all.add(new Problem(path, said, expected));
+    }
+  }
+
+  boolean isFull() {
+    return all.size() >= MOST;
   }
 
   /** Reports a name that leads nowhere; an empty name has been reported before. */

@@ -120,7 +120,7 @@ final class SeasonRules {
   }
 
   private static void overlaps(List<Placed> campaigns, Names names, Problems found) {
-    for (int i = 0; i < campaigns.size(); i++) {
+    for (int i = 0; i < campaigns.size() && !found.isFull(); i++) {
       for (int j = 0; j < i; j++) {
         Set<String> shared =
             shared(campaigns.get(i).campaign(), campaigns.get(j).campaign(), names);

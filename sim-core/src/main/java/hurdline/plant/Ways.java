@@ -3,6 +3,7 @@ package hurdline.plant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -15,7 +16,7 @@ final class Ways {
   /** A component at a machine or bin, before the machine has done anything to it. */
   record At(String machine, String component) {}
 
-  private final Line line;
+  private final Map<String, Step> steps = new HashMap<>();
   private final Names names;
   private final boolean corrected;
 
@@ -23,14 +24,14 @@ final class Ways {
    * @param corrected whether shares are taken as large as their corrections may make them
    */
   Ways(Line line, Names names, boolean corrected) {
-    this.line = line;
+    line.steps().forEach(step -> steps.putIfAbsent(step.machine(), step));
     this.names = names;
     this.corrected = corrected;
   }
 
   /** Where the component may be next; a name that is no machine is a way out. */
   List<At> next(At at) {
-    Step step = Names.step(line, at.machine()).orElse(null);
+    Step step = steps.get(at.machine());
     if (step == null || step.packs().isPresent()) {
       return List.of(new At("", at.component()));
     }
@@ -100,8 +101,9 @@ final class Ways {
       for (Step.Outlet outlet : open.pop().outlets()) {
         if (names.machines.containsKey(outlet.to())
             && reached.add(outlet.to())
-            && !names.isBin(outlet.to())) {
-          Names.step(line, outlet.to()).ifPresent(open::push);
+            && !names.isBin(outlet.to())
+            && steps.containsKey(outlet.to())) {
+          open.push(steps.get(outlet.to()));
         }
       }
     }
@@ -125,15 +127,41 @@ final class Ways {
   /** Components that go round and round in some of these machines, with those machines. */
   Map<String, Set<String>> trapped(List<String> machines, Set<String> components) {
     Map<String, Set<String>> trapped = new LinkedHashMap<>();
+    List<At> all = new ArrayList<>();
+    machines.forEach(machine -> components.forEach(component -> all.add(new At(machine, component))));
+    Set<At> leaving = leaving(all);
     for (String machine : machines) {
       for (String component : components) {
-        Set<At> round = reachable(next(new At(machine, component)));
-        if (round.stream().noneMatch(this::isOut) && round.contains(new At(machine, component))) {
+        At at = new At(machine, component);
+        if (!leaving.contains(at) && reachable(next(at)).contains(at)) {
           trapped.computeIfAbsent(component, key -> new LinkedHashSet<>()).add(machine);
         }
       }
     }
     return trapped;
+  }
+
+  /** From where material gets out, found backwards from where it is out. */
+  private Set<At> leaving(List<At> from) {
+    Map<At, List<At>> before = new HashMap<>();
+    Set<At> leaving = new HashSet<>();
+    Deque<At> open = new ArrayDeque<>();
+    for (At at : reachable(from)) {
+      for (At next : next(at)) {
+        before.computeIfAbsent(next, key -> new ArrayList<>()).add(at);
+        if (isOut(next) && leaving.add(next)) {
+          open.push(next);
+        }
+      }
+    }
+    while (!open.isEmpty()) {
+      for (At at : before.getOrDefault(open.pop(), List.of())) {
+        if (leaving.add(at)) {
+          open.push(at);
+        }
+      }
+    }
+    return leaving;
   }
 
   /** Out of the stretch: at rest in a bin, a product, a package or the air. */

@@ -1,5 +1,6 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Problem;
 import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Entry;
 import hurdline.plant.yaml.Tree.Items;
@@ -9,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
@@ -17,6 +19,7 @@ import java.util.regex.Pattern;
  * point if it is wrong.
  */
 final class At {
+  private static final int MOST_NAMES = 2_000;
   private static final Pattern NAME = Pattern.compile("[A-Za-z0-9_-]{1,60}");
 
   private final Optional<Tree> tree;
@@ -133,7 +136,14 @@ final class At {
           shown() + " is not a map", "a map from the name of each " + kind + " to what it is like");
       return found;
     }
-    for (String name : entries().orElse(Map.of()).keySet()) {
+    Set<String> names = entries().orElse(Map.of()).keySet();
+    if (names.size() > MOST_NAMES) {
+      throw new UnreadableException(
+          new Finding(
+              place,
+              new Problem(path, "it holds " + names.size() + " entries", "at most " + MOST_NAMES + ", more than any plant has")));
+    }
+    for (String name : names) {
       if (!NAME.matcher(name).matches()) {
         key(name)
             .wrong(

@@ -2,11 +2,12 @@ package hurdline.plant.yaml;
 
 import java.util.Optional;
 
-/** What is shared while one tree is bound: the findings, the rain files and the file's one currency. */
+/** What is shared while one tree is bound: findings, rain files, misspelt keys and the file's one currency. */
 final class Binding {
   private final Findings findings;
   private final Findings cautions;
   private final Rains rains;
+  private final Misspellings misspellings = new Misspellings();
   private String currency;
 
   Binding(Rains rains, Findings findings, Findings cautions) {
@@ -27,6 +28,11 @@ final class Binding {
   /** What is allowed but does nothing where it stands. */
   Findings cautions() {
     return cautions;
+  }
+
+  /** The keys that were read as others. */
+  Misspellings misspellings() {
+    return misspellings;
   }
 
   /** The currency that the file keeps to, once one has been seen. */

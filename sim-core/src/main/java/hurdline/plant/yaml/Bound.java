@@ -7,6 +7,8 @@ import java.util.List;
 
 /** A tree bound and held against all rules. */
 final class Bound {
+  private static final List<String> SECTIONS = List.of("calendar", "crops", "machines", "lines");
+
   private Bound() {}
 
   /** The plant of the tree; of use only if nothing was found to be wrong with it. */
@@ -16,8 +18,14 @@ final class Bound {
 
   /** The same, with what is allowed but does nothing. */
   static Plant plant(Tree tree, Rains rains, Findings findings, Findings cautions) {
-    Plant plant = PlantBinder.plant(tree, rains, findings, cautions);
-    if (findings.isFull()) {
+    return plant(tree, new Binding(rains, findings, cautions));
+  }
+
+  /** The same with all that is met on the way. */
+  static Plant plant(Tree tree, Binding binding) {
+    Findings findings = binding.findings();
+    Plant plant = PlantBinder.plant(tree, binding);
+    if (findings.isFull() || lacksASection(findings)) {
       return plant;
     }
     List<Problem> broken =
@@ -26,6 +34,11 @@ final class Bound {
             .toList();
     broken.forEach(problem -> findings.add(new Finding(Locator.of(tree, problem.path()), problem)));
     return plant;
+  }
+
+  /** Whether what most of a plant refers to is missing whole, so that all else would be told to lead nowhere. */
+  static boolean lacksASection(Findings findings) {
+    return SECTIONS.stream().anyMatch(section -> findings.covers(section, false));
   }
 
   /**

@@ -44,6 +44,10 @@ final class Fields {
   }
 
   private void unknown(Shape shape, String key, Set<String> open) {
+    if (at.binding().findings().isFull()) {
+      at.key(key).wrong("unknown key", "a key of " + shape.phrase()); // only counted any more
+      return;
+    }
     String reason = Strangers.reason(shape, key);
     if (reason != null) {
       at.key(key)
@@ -60,6 +64,7 @@ final class Fields {
         .ifPresent(
             near -> {
               open.remove(near);
+              at.binding().misspellings().add(at.path(), key, near);
               written.put(near, key);
             });
   }

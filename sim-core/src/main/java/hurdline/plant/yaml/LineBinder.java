@@ -1,19 +1,21 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Line;
-import hurdline.plant.Step;
 import hurdline.plant.Step.Break;
 import hurdline.plant.Step.Mix;
 import hurdline.plant.Step.MixShare;
 import hurdline.plant.Step.Outlet;
 import hurdline.plant.Step.OwnHours;
 import hurdline.plant.Step.Packs;
+import hurdline.plant.Step;
 import hurdline.unit.Dimension;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Reads lines and their steps. */
 final class LineBinder {
@@ -40,14 +42,7 @@ final class LineBinder {
   }
 
   private Step step(String machine, At at) {
-    Shape kind = machines.getOrDefault(machine, Shape.MILL);
-    Shape shape =
-        switch (kind) {
-          case BIN -> Shape.BIN_STEP;
-          case FEEDER -> Shape.FEEDER_STEP;
-          case MILL -> Shape.MILL_STEP;
-          default -> Shape.STEP;
-        };
+    Shape shape = machines.containsKey(machine) ? ofKind(machines.get(machine)) : likely(at);
     Fields f = at.fields(shape);
     oneWayOut(f);
     if (shape == Shape.MILL_STEP) {
@@ -68,6 +63,24 @@ final class LineBinder {
         mix(f),
         Quantities.of(f.at("stay"), Dimension.TIME, Range.NOT_BELOW_0, 0),
         makes(f.at("makes")));
+  }
+
+  private static Shape ofKind(Shape machine) {
+    return switch (machine) {
+      case BIN -> Shape.BIN_STEP;
+      case FEEDER -> Shape.FEEDER_STEP;
+      case MILL -> Shape.MILL_STEP;
+      default -> Shape.STEP;
+    };
+  }
+
+  /** Of a machine that is not known, which is told elsewhere: the step that may have all these keys. */
+  private static Shape likely(At at) {
+    Set<String> keys = at.entries().map(Map::keySet).orElse(Set.of());
+    return Stream.of(Shape.MILL_STEP, Shape.FEEDER_STEP, Shape.BIN_STEP)
+        .filter(shape -> shape.keys().containsAll(keys))
+        .findFirst()
+        .orElse(Shape.MILL_STEP);
   }
 
   private static void oneWayOut(Fields f) {

@@ -5,6 +5,7 @@ import hurdline.plant.Problem;
 import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Entry;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The patches of a file's options and plans, by name. */
@@ -43,8 +44,9 @@ final class NamedPatches {
     }
   }
 
-  Iterable<Named> all() {
-    return byName.values();
+  /** In the order of the file. */
+  List<Named> all() {
+    return List.copyOf(byName.values());
   }
 
   /**

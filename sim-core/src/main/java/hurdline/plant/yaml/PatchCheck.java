@@ -7,8 +7,12 @@ import hurdline.plant.Usage;
 import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Entry;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -16,22 +20,42 @@ import java.util.Set;
  * it makes must hold.
  */
 final class PatchCheck {
+  /** Each costs as much as the plant itself. */
+  private static final int MOST = 200;
+
   private static final Set<String> NOT_TO_BE_CHANGED = Set.of("hurdline", "options", "plans");
 
   private final Tree base;
   private final Rains rains;
   private final Findings findings;
+  private final List<NamedPatches.Named> all;
 
-  private PatchCheck(Tree base, Rains rains, Findings findings) {
+  /** By the path of a name that the plant has not, the patches that add it. */
+  private final Map<String, List<NamedPatches.Named>> adding = new HashMap<>();
+
+  private PatchCheck(Tree base, List<NamedPatches.Named> all, Rains rains, Findings findings) {
     this.base = base;
+    this.all = all;
     this.rains = rains;
     this.findings = findings;
   }
 
   static void all(Tree base, Rains rains, Findings findings) {
+    List<NamedPatches.Named> all = new NamedPatches(base).all();
+    if (all.size() > MOST) {
+      findings.add(
+          all.get(MOST).place(),
+          all.get(MOST).path(),
+          "it has " + all.size() + " options and plans",
+          "at most " + MOST + ", each of which is a plant to check");
+      return;
+    }
+    PatchCheck check = new PatchCheck(base, all, rains, findings);
+    for (NamedPatches.Named named : all) {
+      check.added(named).forEach(path -> check.adding.computeIfAbsent(path, key -> new ArrayList<>()).add(named));
+    }
     List<Finding> before = findings.inOrder();
-    PatchCheck check = new PatchCheck(base, rains, findings);
-    new NamedPatches(base).all().forEach(named -> check.one(named, before));
+    all.forEach(named -> check.one(named, before));
   }
 
   private void one(NamedPatches.Named named, List<Finding> before) {
@@ -79,14 +103,17 @@ final class PatchCheck {
    */
   private boolean buildsOnAnother(NamedPatches.Named named) {
     Set<String> own = added(named);
-    for (NamedPatches.Named other : new NamedPatches(base).all()) {
-      if (!other.name().equals(named.name()) && added(other).stream().anyMatch(own::contains)) {
-        Findings alone = new Findings();
-        Bound.plant(Patch.merge(base, other.with()), rains, alone);
-        return own.stream().noneMatch(alone::covers);
-      }
+    Optional<NamedPatches.Named> first =
+        own.stream()
+            .flatMap(path -> adding.get(path).stream())
+            .filter(other -> !other.name().equals(named.name()))
+            .min(Comparator.comparingInt(all::indexOf));
+    if (first.isEmpty()) {
+      return false;
     }
-    return false;
+    Findings alone = new Findings();
+    Bound.plant(Patch.merge(base, first.get().with()), rains, alone);
+    return own.stream().noneMatch(alone::covers);
   }
 
   private Set<String> added(NamedPatches.Named named) {

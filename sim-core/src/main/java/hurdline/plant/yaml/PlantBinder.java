@@ -15,8 +15,8 @@ import java.util.Map;
 final class PlantBinder {
   private PlantBinder() {}
 
-  static Plant plant(Tree tree, Rains rains, Findings findings, Findings cautions) {
-    At at = At.top(tree, new Binding(rains, findings, cautions));
+  static Plant plant(Tree tree, Binding binding) {
+    At at = At.top(tree, binding);
     Fields f = at.fields(Shape.PLANT);
     version(f.at("hurdline"));
     MoneyBinder.keepCurrency(f.at("money"));

@@ -50,8 +50,7 @@ public final class PlantFile {
    */
   public static PlantFile of(String name, String text) {
     try {
-      FileText.refuseContent(text);
-      return bound(name, text, text.getBytes(StandardCharsets.UTF_8), Optional.empty());
+      return bound(name, FileText.text(text), text.getBytes(StandardCharsets.UTF_8), Optional.empty());
     } catch (UnreadableException e) {
       throw new ProblemsException(List.of(e.finding().line(name)));
     }
@@ -61,8 +60,11 @@ public final class PlantFile {
     Findings findings = new Findings();
     Tree tree = TreeReader.read(text, findings);
     Rains rains = file.map(path -> Rains.beside(path, tree)).orElse(Rains.none());
-    Plant plant = Bound.plant(tree, rains, findings);
-    PatchCheck.all(tree, rains, findings);
+    Binding binding = new Binding(rains, findings, new Findings());
+    Plant plant = Bound.plant(tree, binding);
+    if (!Bound.lacksASection(findings)) {
+      PatchCheck.all(binding.misspellings().corrected(tree), rains, findings);
+    }
     List<String> lines = new ArrayList<>(findings.lines(name));
     lines.addAll(rains.problems());
     if (!lines.isEmpty()) {

@@ -4,11 +4,12 @@ import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Entry;
 import hurdline.plant.yaml.Tree.Scalar;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,9 +19,13 @@ import java.util.stream.Stream;
 /**
  * The rain files that a plant file or its options and plans name, read once together with it, so
  * that a changed plant opens no file.
+ *
+ * <p>A plant file may come from anyone, so it opens files of its own folder and below only, wherever
+ * links lead: else it could have any file of its reader quoted in the problems.
  */
 final class Rains {
   private static final Rains NONE = new Rains();
+  private static final int MOST_FILES = 50;
 
   private final Map<String, RainFile> files = new TreeMap<>();
   private final Map<String, byte[]> bytes = new TreeMap<>();
@@ -40,7 +45,8 @@ final class Rains {
         .flatMap(kind -> at(tree, kind).stream())
         .flatMap(Rains::values)
         .forEach(named -> at(named, "with").ifPresent(plants::add));
-    plants.stream()
+    List<String> names =
+        plants.stream()
         .flatMap(plant -> at(plant, "deliveries").stream())
         .flatMap(Rains::values)
         .flatMap(delivery -> at(delivery, "weather").stream())
@@ -49,7 +55,14 @@ final class Rains {
         .filter(file -> !file.isNothing())
         .map(file -> ((Scalar) file).text())
         .distinct()
-        .forEach(name -> rains.read(plantFile, name));
+        .toList();
+    for (int at = 0; at < names.size(); at++) {
+      if (at < MOST_FILES) {
+        rains.read(plantFile, names.get(at));
+      } else {
+        rains.reasons.put(names.get(at), "is one rain file more than the " + MOST_FILES + " that are read");
+      }
+    }
     return rains;
   }
 
@@ -66,8 +79,12 @@ final class Rains {
   private void read(Path plantFile, String name) {
     try {
       Path file = plantFile.resolveSibling(name);
+      if (!isBeside(plantFile, file)) {
+        reasons.put(name, "lies outside the folder of the plant file and is not opened");
+        return;
+      }
       byte[] read = FileText.bytes(file);
-      files.put(name, RainFile.of(file.toString(), FileText.text(withoutMark(read))));
+      files.put(name, RainFile.of(file.toString(), FileText.text(read)));
       bytes.put(name, read);
     } catch (UnreadableException e) {
       reasons.put(name, "cannot be used: " + e.finding().problem().said());
@@ -76,10 +93,16 @@ final class Rains {
     }
   }
 
-  /** Spreadsheets put a byte-order mark before a CSV in UTF-8, and their users never see it. */
-  private static byte[] withoutMark(byte[] read) {
-    boolean marked = read.length > 2 && read[0] == (byte) 0xef && read[1] == (byte) 0xbb && read[2] == (byte) 0xbf;
-    return marked ? Arrays.copyOfRange(read, 3, read.length) : read;
+  /** Whether the file, where all links have been followed, lies in the plant file's folder or below it. */
+  private static boolean isBeside(Path plantFile, Path file) {
+    try {
+      Path folder = plantFile.toAbsolutePath().getParent();
+      return Files.exists(file)
+          ? file.toRealPath().startsWith(folder.toRealPath())
+          : file.toAbsolutePath().normalize().startsWith(folder.normalize());
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   Optional<RainFile> file(String name) {

@@ -28,13 +28,21 @@ final class TreeVariants implements Variants {
   @Override
   public Plant with(Change... changes) {
     Findings findings = new Findings();
-    Plant plant = Bound.plant(changed(changes), rains, findings);
+    Plant plant = bound(changed(changes), findings);
     if (!findings.isEmpty()) {
       String because = because(changes);
       throw new ProblemsException(
           findings.inOrder().stream().map(finding -> finding.because(because).line(file)).toList());
     }
     return plant;
+  }
+
+  private Plant bound(Tree tree, Findings findings) {
+    try {
+      return Bound.plant(tree, rains, findings);
+    } catch (UnreadableException e) {
+      throw new ProblemsException(List.of(e.finding().line(file)));
+    }
   }
 
   @Override

@@ -1,0 +1,53 @@
+package hurdline.plant.yaml;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** One slip in a key is one problem, whatever options and plans build on it. */
+class OneSlipTest {
+  private static final String EXAMPLE = PlantFiles.text(PlantFiles.EXAMPLE);
+
+  static Stream<String> topKeys() {
+    return Shape.PLANT.keys().stream().filter(key -> EXAMPLE.contains("\n" + key + ":"));
+  }
+
+  private static List<String> problems(String text) {
+    return new Edited(text).problems();
+  }
+
+  @ParameterizedTest
+  @MethodSource("topKeys")
+  void aMisspeltTopKeyIsOneProblem(String key) {
+    String slip = key.substring(0, key.length() - 2) + key.charAt(key.length() - 1);
+    List<String> problems = problems(EXAMPLE.replace("\n" + key + ":", "\n" + slip + ":"));
+    assertThat(problems)
+        .singleElement()
+        .asString()
+        .contains("unknown key \"" + slip + "\"")
+        .endsWith("perhaps \"" + key + "\"");
+  }
+
+  @Test
+  void aMisspeltKeyFurtherInThatAnOptionChangesIsOneProblem() {
+    String small = PlantFiles.text("small.yaml");
+    assertThat(problems(small.replace("    power: 15 hp ", "    powr: 15 hp ")))
+        .singleElement()
+        .asString()
+        .contains("machines.mill.powr: unknown key \"powr\"");
+    assertThat(problems(small.replace("bagger: {kind: bag-filler, spouts: 1}", "bagger: {kind: bag-filler, spots: 1}")))
+        .singleElement()
+        .asString()
+        .contains("machines.bagger.spots: unknown key \"spots\"");
+  }
+
+  @Test
+  void theTopKeyThatIsLeftOutIsNotToldAgainOfEachOption() {
+    String text = EXAMPLE.replace("\nmachines:", "\nmachinery_of_the_hall:");
+    assertThat(problems(text)).hasSizeLessThanOrEqualTo(2);
+  }
+}
