@@ -29,7 +29,7 @@ class WallsTest {
 
   static {
     var shared = List.of("unit", "measure", "answer");
-    var simCore = List.of("chance", "estimate", "worth", "event", "plant", "line", "flow", "account", "work", "study");
+    var simCore = List.of("chance", "estimate", "worth", "event", "plant", "line", "flow", "account", "capacity", "work", "study");
 
     room("unit").knows("tech.units", "systems.uom", "si.uom", "javax.measure");
     room("measure").uses("unit");
@@ -44,6 +44,7 @@ class WallsTest {
     room("line").uses("plant", "chance").knows("org.apache.commons.math3");
     room("flow").uses("line");
     room("account").uses("line", "measure");
+    room("capacity").uses("plant", "chance", "line", "flow");
     room("work").uses("plant", "chance", "line", "flow", "event", "account", "measure");
     room("study").uses(simCore).uses(shared);
 

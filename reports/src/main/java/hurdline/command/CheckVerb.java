@@ -4,18 +4,20 @@ import hurdline.answer.PaperAnswer;
 import hurdline.page.ReportPage;
 import hurdline.table.AnswerFolder;
 import hurdline.table.RecordFile;
+import hurdline.words.OrderWords;
 import hurdline.words.PaperWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 
 @CommandLine.Command(
     name = "check",
     customSynopsis = "hurdline check FILE [OPTION]...",
     description =
-        "Says whether the plant file is right and what each line can do on paper, without playing"
-            + " it.",
+        "Says whether the plant file is right, and rated and expected capacity of each line, without"
+            + " simulating it.",
     sortOptions = false,
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%n",
@@ -23,7 +25,7 @@ import picocli.CommandLine;
       "",
       "Examples:",
       "  hurdline check my-plant.yaml",
-      "        all that is wrong with the file at once; else its capacity on paper",
+      "        all that is wrong at once; else rated and expected capacity",
       "  hurdline check my-plant.yaml --option bigger_mill --units metric",
       "        the same with an option of the file, in tonnes",
       "  hurdline check my-plant.yaml --set machines.mill.power=\"50 hp\"",
@@ -66,7 +68,10 @@ final class CheckVerb implements Callable<Integer> {
           .flatMap(line -> Column.broken(line).stream())
           .forEach(shown.json() ? setting.err()::println : setting.out()::println);
     }
-    answer.warnings().forEach(warning -> setting.err().println("warning: " + warning));
+    Stream.concat(
+            answer.warnings().stream(),
+            new OrderWords(answer.capacity(), wording).warnings().stream())
+        .forEach(warning -> setting.err().println("warning: " + warning));
     return ExitCode.DONE.number();
   }
 }

@@ -24,7 +24,7 @@ import picocli.CommandLine.Command;
       "",
       "hurdline VERB --help tells what a verb can do, with examples. A first hour:",
       "  hurdline new my-plant                  a plant file to edit",
-      "  hurdline check my-plant/small.yaml     is it right, what can it do on paper?",
+      "  hurdline check my-plant/small.yaml     is it right, what can its machines do?",
       "  hurdline run my-plant/small.yaml       what will it do?",
       "  hurdline compare my-plant/small.yaml   do its options pay?",
       "",

@@ -26,7 +26,7 @@ import java.util.function.BooleanSupplier;
  */
 interface Studies {
   /**
-   * The plant on paper.
+   * Rated and expected capacity of the plant.
    *
    * @throws hurdline.plant.ProblemsException with every problem
    */

@@ -1,12 +1,17 @@
 package hurdline.page;
 
+import hurdline.answer.Capacity;
 import hurdline.answer.PaperAnswer;
 import hurdline.chart.Figure;
+import hurdline.words.CapacityWords;
+import hurdline.words.OrderWords;
+import hurdline.words.PaperWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
-/** The parts of the page about capacity on paper. */
+/** The parts of the page about rated and expected capacity. */
 final class PaperSections {
   private final PaperAnswer answer;
   private final Wording wording;
@@ -17,54 +22,68 @@ final class PaperSections {
   }
 
   List<Section> all() {
+    List<String> warnings =
+        Stream.concat(
+                answer.warnings().stream(),
+                new OrderWords(answer.capacity(), wording).warnings().stream())
+            .toList();
     return List.of(
-        new Section("capacity", "Capacity on paper", true, this::writeLines),
-        new Section(
-            "warnings",
-            "Warnings",
-            !answer.warnings().isEmpty(),
-            html -> html.list(answer.warnings())),
+        new Section("capacity", "Rated and expected capacity", true, this::writeLines),
+        new Section("warnings", "Warnings", !warnings.isEmpty(), html -> html.list(warnings)),
         Cautions.section(List.of(), List.of()));
   }
 
   private void writeLines(Html html) {
-    html.paragraph(
-        "Each crop at its mean, no stop, no wait and no weather: what a line can do at best. A run"
-            + " says what it will do.");
-    for (PaperAnswer.Line line : answer.lines()) {
-      html.paragraph(
-          line.line()
-              + " on "
-              + line.crop()
-              + " is held by "
-              + line.holder()
-              + " at "
-              + wording.amount(line.capacityTPerH(), "t/h")
-              + " fed, "
-              + wording.amount(line.capacityT(), "t")
-              + " in "
-              + wording.amount(line.scheduledHours(), "h")
-              + " scheduled.");
+    html.paragraph("Each crop at its mean. " + String.join(" ", PaperWords.legend()));
+    for (Capacity.Line line : answer.capacity().lines()) {
+      CapacityWords words = new CapacityWords(line, wording);
+      List<String> said =
+          new ArrayList<>(List.of("rated " + words.rated(), "expected " + words.expected()));
+      words.next().ifPresent(said::add);
+      html.paragraph(line.line() + " on " + line.crop() + ":");
+      html.list(said);
       html.table(line.line(), grid(line));
+    }
+    if (!answer.capacity().orders().isEmpty()) {
+      html.paragraph("Orders:");
+      html.list(new OrderWords(answer.capacity(), wording).all());
     }
   }
 
-  private Figure.Grid grid(PaperAnswer.Line line) {
+  private Figure.Grid grid(Capacity.Line line) {
     String rate = " " + wording.unit("t/h");
     List<List<String>> rows = new ArrayList<>();
-    for (PaperAnswer.Machine machine : line.machines()) {
+    for (Capacity.Machine machine : line.machines()) {
       rows.add(
           List.of(
               machine.machine(),
               machine.kind(),
               wording.fixed(machine.loadTPerT(), 3, ""),
               orNone(machine.limitTPerH(), 2, "t/h"),
-              orNone(machine.fedTPerH(), 2, "t/h"),
+              orNone(machine.ratedTPerH(), 2, "t/h"),
+              orNone(machine.expectedTPerH(), 2, "t/h"),
               orNone(machine.headroom(), 0, "share")));
+    }
+    for (Capacity.Resource resource : line.resources()) {
+      rows.add(
+          List.of(
+              resource.resource(),
+              "resource",
+              "",
+              "",
+              "",
+              orNone(resource.expectedTPerH(), 2, "t/h"),
+              orNone(resource.headroom(), 0, "share")));
     }
     return new Figure.Grid(
         List.of(
-            "machine", "kind", "load per fed", "limit" + rate, "full at fed" + rate, "headroom %"),
+            "machine",
+            "kind",
+            "load per fed",
+            "limit" + rate,
+            "rated" + rate,
+            "expected" + rate,
+            "headroom %"),
         rows);
   }
 

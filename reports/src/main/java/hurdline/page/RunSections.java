@@ -1,5 +1,6 @@
 package hurdline.page;
 
+import hurdline.answer.Capacity;
 import hurdline.answer.HolderRow;
 import hurdline.answer.RunAnswer;
 import hurdline.chart.Figure;
@@ -7,7 +8,9 @@ import hurdline.chart.Figures;
 import hurdline.measure.Cause;
 import hurdline.measure.State;
 import hurdline.words.AgainWords;
+import hurdline.words.CapacityWords;
 import hurdline.words.DrawnCropWords;
+import hurdline.words.OrderWords;
 import hurdline.words.RunWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
@@ -64,7 +67,14 @@ final class RunSections {
         new Section("money", "Money", !money.isEmpty(), html -> writeMoney(html, money)),
         Section.of("energy", "Electricity", figures.energy()),
         Assumptions.section(answer.header(), wording, this::writeAgain, answer.assumptions()),
-        Cautions.section(answer.cautions(), answer.warnings()));
+        Cautions.section(answer.cautions(), warnings()));
+  }
+
+  private List<String> warnings() {
+    return Stream.concat(
+            answer.warnings().stream(),
+            new OrderWords(answer.capacity(), wording).warnings().stream())
+        .toList();
   }
 
   private void writeAnswer(Html html) {
@@ -96,11 +106,41 @@ final class RunSections {
             + " running faster, followed through full and empty bins to its root. The hours add up"
             + " to the scheduled hours.");
     html.figures(holders);
+    writeNext(html);
     html.list(
         Stream.of(Cause.values())
             .filter(this::isCause)
             .map(kind -> word(kind) + ": " + kind.sentence())
             .toList());
+  }
+
+  /** Hours by a machine's own rate read as hours lost, unless what is behind it is told. */
+  private void writeNext(Html html) {
+    List<String> next = new ArrayList<>();
+    for (Capacity.Line line : answer.capacity().lines()) {
+      CapacityWords words = new CapacityWords(line, wording);
+      words
+          .next()
+          .ifPresent(
+              text ->
+                  next.add(
+                      line.line()
+                          + ", expected "
+                          + words.expected()
+                          + "; rated "
+                          + words.rated()
+                          + ". "
+                          + "Without its bottleneck: "
+                          + text
+                          + "."));
+    }
+    if (!next.isEmpty()) {
+      html.paragraph(
+          "Hours limited by a machine's own rate are hours of work at that rate, not hours lost. What"
+              + " would come of it if the bottleneck did not limit, by formula and at most, since"
+              + " queues come on top; compare --gain simulates 10 % more of each machine:");
+      html.list(next);
+    }
   }
 
   private boolean isCause(Cause kind) {

@@ -13,12 +13,12 @@ import com.google.gson.stream.JsonReader;
 import com.google.gson.stream.JsonToken;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
+import hurdline.answer.Capacity;
 import hurdline.answer.Day;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.LineFlow;
 import hurdline.answer.Outline;
-import hurdline.answer.PaperAnswer;
 import hurdline.answer.Replayed;
 import hurdline.answer.Samples;
 import hurdline.answer.Trace;
@@ -96,7 +96,7 @@ final class Json {
    */
   private static final class OneLineEach implements TypeAdapterFactory {
     private static final Set<Class<?>> SPREAD =
-        Set.of(Header.class, Outline.class, LineFlow.class, PaperAnswer.Line.class, Trace.class, Day.class);
+        Set.of(Header.class, Outline.class, LineFlow.class, Capacity.class, Capacity.Line.class, Capacity.Limits.class, Trace.class, Day.class);
 
     @Override
     public <T> TypeAdapter<T> create(Gson gson, TypeToken<T> type) {

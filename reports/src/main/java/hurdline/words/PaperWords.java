@@ -1,13 +1,11 @@
 package hurdline.words;
 
+import hurdline.answer.Capacity;
 import hurdline.answer.PaperAnswer;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * What {@code check} says: per line a table of loads and headroom, the holder and the capacity on
- * paper.
- */
+/** What {@code check} says: per line a table of loads and capacities, what limits it and what would next. */
 public final class PaperWords {
   private final PaperAnswer answer;
   private final Wording wording;
@@ -27,14 +25,26 @@ public final class PaperWords {
             + answer.header().option()
             + ", "
             + wording.span(answer.header().from(), answer.header().to()));
-    for (PaperAnswer.Line line : answer.lines()) {
+    for (Capacity.Line line : answer.capacity().lines()) {
       lines.add("");
       lines.addAll(lineOf(line));
     }
+    new OrderWords(answer.capacity(), wording).all().forEach(text -> lines.add("orders      " + text));
+    lines.add("");
+    lines.addAll(legend());
     return lines;
   }
 
-  private List<String> lineOf(PaperAnswer.Line line) {
+  /** What the two figures are, and what they leave out. */
+  public static List<String> legend() {
+    return List.of(
+        "Rated: nothing stops. Expected: mean stops, package changes, screen changes and lifts, and the"
+            + " hands that they need; in the table each machine alone.",
+        "Queues come on top: waits for a hand that is busy elsewhere, full and empty bins, yard and"
+            + " weather. A run simulates them.");
+  }
+
+  private List<String> lineOf(Capacity.Line line) {
     List<String> lines = new ArrayList<>();
     String rate = wording.unit("t/h");
     lines.add(
@@ -47,51 +57,53 @@ public final class PaperWords {
             + wording.fixed(line.feedRateTPerH(), 2, "t/h")
             + " "
             + rate
+            + "; all in "
+            + rate
             + ":");
     int width = line.machines().stream().mapToInt(m -> m.machine().length()).max().orElse(7);
     width = Math.max(width, "machine".length());
-    lines.add(row(width, "machine", "load per fed", "limit " + rate, "fed " + rate, "headroom"));
-    for (PaperAnswer.Machine machine : line.machines()) {
+    lines.add(row(width, "machine", "load", "limit", "rated", "expected", "headroom"));
+    for (Capacity.Machine machine : line.machines()) {
       lines.add(
           row(
               width,
               machine.machine(),
               wording.fixed(machine.loadTPerT(), 3, ""),
-              orNone(machine.limitTPerH(), 2, "t/h"),
-              orNone(machine.fedTPerH(), 2, "t/h"),
-              headroom(machine)));
+              orNone(machine.limitTPerH()),
+              orNone(machine.ratedTPerH()),
+              orNone(machine.expectedTPerH()),
+              headroom(machine.headroom())));
     }
-    lines.add(
-        "  on paper "
-            + line.holder()
-            + " holds "
-            + line.line()
-            + " at "
-            + wording.fixed(line.capacityTPerH(), 2, "t/h")
-            + " "
-            + rate
-            + " fed: "
-            + wording.amount(line.capacityT(), "t")
-            + " in "
-            + wording.amount(line.scheduledHours(), "h")
-            + " scheduled, were nothing ever to stop");
+    for (Capacity.Resource resource : line.resources()) {
+      lines.add(
+          row(
+              width,
+              resource.resource(),
+              "",
+              "",
+              "",
+              orNone(resource.expectedTPerH()),
+              headroom(resource.headroom())));
+    }
+    CapacityWords words = new CapacityWords(line, wording);
+    lines.add("  rated     " + words.rated());
+    lines.add("  expected  " + words.expected());
+    words.next().ifPresent(next -> lines.add("  next      " + next));
     return lines;
   }
 
-  private String headroom(PaperAnswer.Machine machine) {
-    return Double.isNaN(machine.headroom())
-        ? ""
-        : wording.fixed(machine.headroom(), 0, "share") + " %";
+  private String headroom(double share) {
+    return Double.isNaN(share) ? "" : wording.fixed(share, 0, "share") + " %";
   }
 
-  private String orNone(double value, int decimals, String unit) {
-    return Double.isNaN(value) ? "none" : wording.fixed(value, decimals, unit);
+  private String orNone(double tPerH) {
+    return Double.isNaN(tPerH) ? "none" : wording.fixed(tPerH, 2, "t/h");
   }
 
   private static String row(
-      int width, String machine, String load, String limit, String fed, String headroom) {
+      int width, String name, String load, String limit, String rated, String expected, String room) {
     return String.format(
-            "  %-" + width + "s %12s %12s %12s %9s", machine, load, limit, fed, headroom)
+            "  %-" + width + "s %7s %7s %7s %9s %9s", name, load, limit, rated, expected, room)
         .stripTrailing();
   }
 }

@@ -38,9 +38,13 @@ public final class RunWords {
       lines.add(line.name() + ": " + fed(line));
       add(lines, "  made      ", made(line));
       add(lines, "  held      of scheduled hours ", held(line.name()));
+      add(lines, "  next      ", next(line.name()));
       add(lines, "  left over ", leftOver(line));
     }
     add(lines, "yard peak   ", yardPeaks());
+    new OrderWords(answer.capacity(), wording)
+        .warnings()
+        .forEach(warning -> lines.add("warning     " + warning));
     add(lines, "money       ", money());
     DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop  " + clause));
     if (answer.header().replications() > 1) {
@@ -169,6 +173,15 @@ public final class RunWords {
 
   private String heldBy(HolderRow row) {
     return wording.share(row) + " by " + Cause.inWords(row.cause());
+  }
+
+  private String next(String line) {
+    return answer
+        .capacity()
+        .line(line)
+        .flatMap(capacity -> new CapacityWords(capacity, wording).next())
+        .map(next -> next + "; compare --gain simulates 10 % more")
+        .orElse("");
   }
 
   private String leftOver(Outline.Line line) {

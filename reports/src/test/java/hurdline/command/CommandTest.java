@@ -181,6 +181,7 @@ class CommandTest extends Calls {
         b.months(),
         b.levels(),
         b.flows(),
+        b.capacity(),
         b.assumptions(),
         b.cautions(),
         b.warnings(),
@@ -291,13 +292,16 @@ class CommandTest extends Calls {
   }
 
   @Test
-  void checkTellsThePaperCapacityAndWritesOnlyWhereItIsTold() throws IOException {
+  void checkTellsCapacityAndWritesOnlyWhereItIsTold() throws IOException {
     assertThat(call("check", plant.toString())).isZero();
-    assertThat(out.toString()).contains("on paper mill holds stalk_line at 2.13 ton/h fed");
+    assertThat(out.toString()).contains("  rated     2.13 ton/h by mill: 3,915 ton in 1,840 scheduled hours,\n");
     assertThat(err.toString())
         .isEqualTo(
             "warning: sweetgum-bend.yaml:12:3 resources.loader.count: is 0 and never serves;"
-                + " expected at least 1\n");
+                + " expected at least 1\n"
+                + "warning: orders for coarse_hurd and fine_hurd, 454.7 ton: take 140 % of what the mean"
+                + " crop can make and 70.0 % of what the scheduled hours can; they cannot all be met,"
+                + " some 130 ton will be missing\n");
     assertThat(namesIn(dir)).containsExactly("plant.yaml");
     assertThat(call("check", plant.toString(), "--out", dir.resolve("paper").toString())).isZero();
     assertThat(namesIn(dir.resolve("paper"))).containsExactly("record.json", "report.html");

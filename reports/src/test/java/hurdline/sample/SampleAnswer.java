@@ -1,6 +1,7 @@
 package hurdline.sample;
 
 import hurdline.answer.AdjustedRow;
+import hurdline.answer.Capacity;
 import hurdline.answer.Header;
 import hurdline.answer.HolderRow;
 import hurdline.answer.LevelRow;
@@ -74,6 +75,7 @@ public final class SampleAnswer {
         months(),
         levels(),
         List.of(stalkFlow(), cottonFlow()),
+        new Capacity(List.of(capacity("mill", "mill")), List.of(orders(0.31))),
         assumptions(),
         List.of(
             new Note(
@@ -104,6 +106,7 @@ public final class SampleAnswer {
         year.months(),
         year.levels(),
         year.flows(),
+        year.capacity(),
         year.assumptions(),
         year.cautions(),
         year.warnings(),
@@ -164,6 +167,7 @@ public final class SampleAnswer {
         List.of(),
         List.of(),
         List.of(),
+        Capacity.none(),
         List.of(),
         List.of(),
         List.of(),
@@ -175,27 +179,41 @@ public final class SampleAnswer {
     return new PaperAnswer(
         header(),
         outline(),
-        List.of(
-            new PaperAnswer.Line(
-                "stalk_line",
-                "stalk",
-                "feeder",
-                3.6,
-                1.93,
-                "mill",
-                1840,
-                3551.2,
-                List.of(
-                    new PaperAnswer.Machine("feeder", "bale-feeder", 1, 3.6, 3.6, 0),
-                    new PaperAnswer.Machine(
-                        "stalk_saw", "separating-saw", 0.951, 4.1, 4.311, 0.1975),
-                    new PaperAnswer.Machine("mill", "hammer-mill", 0.6441, 1.2432, 1.93, -0.464),
-                    new PaperAnswer.Machine("dust_cyclone", "cyclone", 0.049, 2, 40.8, 10.3),
-                    new PaperAnswer.Machine(
-                        "stalk_fans", "fan", 0, Double.NaN, Double.NaN, Double.NaN)))),
+        new Capacity(List.of(capacity("hurd_bagger.change", "hurd_bagger")), List.of(orders(1.4))),
         List.of(
             "sweetgum-bend.yaml:12:3 resources.loader.count: is 0 and never serves; expected at"
                 + " least 1"));
+  }
+
+  private static Capacity.Line capacity(String cause, String freed) {
+    return new Capacity.Line(
+        "stalk_line",
+        "stalk",
+        "feeder",
+        3.6,
+        1840,
+        new Capacity.Limits(
+            new Capacity.Limit(1.93, List.of("mill"), ""),
+            new Capacity.Limit(1.71, List.of("mill", "hurd_bagger"), ""),
+            List.of(
+                new Capacity.Next(
+                    cause,
+                    List.of(freed),
+                    new Capacity.Limit(3.6, List.of("feeder"), ""),
+                    new Capacity.Limit(2.4, List.of(), "bag_hand")))),
+        List.of(
+            new Capacity.Machine("feeder", "bale-feeder", 1, 3.6, 3.6, 3.42, -0.05),
+            new Capacity.Machine("stalk_saw", "separating-saw", 0.951, 4.1, 4.311, 3.96, 0.1),
+            new Capacity.Machine("mill", "hammer-mill", 0.6441, 1.2432, 1.93, 1.81, -0.497),
+            new Capacity.Machine("dust_cyclone", "cyclone", 0.049, 2, 40.8, 40.8, 10.3),
+            new Capacity.Machine(
+                "stalk_fans", "fan", 0, Double.NaN, Double.NaN, Double.NaN, Double.NaN)),
+        List.of(new Capacity.Resource("bag_hand", 2.4, -0.333)));
+  }
+
+  private static Capacity.Orders orders(double ofCrop) {
+    return new Capacity.Orders(
+        List.of("coarse_hurd", "fine_hurd"), 412.5, ofCrop / 2, ofCrop, ofCrop > 1 ? "2027-05-14" : "");
   }
 
   public static Header header() {

@@ -28,6 +28,7 @@ public final class SampleDay {
         year.months(),
         year.levels(),
         year.flows(),
+        year.capacity(),
         year.assumptions(),
         year.cautions(),
         year.warnings(),

@@ -62,6 +62,7 @@ class RecordFileTest {
         a.months(),
         a.levels(),
         a.flows(),
+        a.capacity(),
         a.assumptions(),
         a.cautions(),
         a.warnings(),

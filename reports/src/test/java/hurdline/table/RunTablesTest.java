@@ -116,6 +116,7 @@ class RunTablesTest {
         b.months(),
         b.levels(),
         b.flows(),
+        b.capacity(),
         b.assumptions(),
         b.cautions(),
         new ArrayList<>(),

@@ -23,8 +23,8 @@ class DrawnCropWordsTest {
     return DrawnCropWords.of(
         new RunAnswer(
             year.header(), year.outline(), summary, List.of(adjusted), year.holders(), year.machines(), year.weeks(),
-            year.months(), year.levels(), year.flows(), year.assumptions(), year.cautions(), year.warnings(),
-            year.samples(), year.trace()),
+            year.months(), year.levels(), year.flows(), year.capacity(), year.assumptions(), year.cautions(),
+            year.warnings(), year.samples(), year.trace()),
         US);
   }
 

@@ -18,6 +18,7 @@ class RunWordsTest {
             stalk_line: 3,840 ton (3,820 to 3,860) of stalk, 1.874 ton/h over 2,048 scheduled hours
               made      long_fiber_bales 475 ton, short_fiber_bales 272 ton, coarse_hurd 839 ton, medium_hurd 1,205 ton, fine_hurd 355 ton, dust 231.6 ton
               held      of scheduled hours 57 % (54 to 61 %) by the rate of mill, 13.2 % (12.4 to 14.0 %) by want of bales, 8.1 % (7.6 to 8.6 %) by the stop choke of stalk_saw
+              next      if mill did not limit: at most 2.65 ton/h by bag_hand expected (40 % more), 3.97 ton/h by feeder rated (87 % more); compare --gain simulates 10 % more
               left over 2,420 bales (2,290 to 2,550) when its season ends
             cotton_line: 10,050 ton (9,980 to 10,130) of seed_cotton, 8.09 ton/h over 1,242 scheduled hours
               made      trash 1,006 ton, cottonseed 5,540 ton, lint 3,360 ton
@@ -70,20 +71,27 @@ class RunWordsTest {
   }
 
   @Test
-  void thePaperCapacityIsATable() {
+  void ratedAndExpectedCapacityAreATable() {
     assertThat(String.join("\n", new PaperWords(SampleAnswer.paper(), US).lines()))
         .isEqualTo(
             """
             sweetgum-bend.yaml is right: Sweetgum Bend shared gin, base, 2027-01-04 to 2027-12-31
 
-            stalk_line on stalk, fed by feeder at 3.97 ton/h:
-              machine      load per fed  limit ton/h    fed ton/h  headroom
-              feeder              1.000         3.97         3.97       0 %
-              stalk_saw           0.951         4.52         4.75      20 %
-              mill                0.644         1.37         2.13     -46 %
-              dust_cyclone        0.049         2.20        44.97   1,030 %
-              stalk_fans          0.000         none         none
-              on paper mill holds stalk_line at 2.13 ton/h fed: 3,915 ton in 1,840 h scheduled, were nothing ever to stop\
+            stalk_line on stalk, fed by feeder at 3.97 ton/h; all in ton/h:
+              machine         load   limit   rated  expected  headroom
+              feeder         1.000    3.97    3.97      3.77      -5 %
+              stalk_saw      0.951    4.52    4.75      4.37      10 %
+              mill           0.644    1.37    2.13      2.00     -50 %
+              dust_cyclone   0.049    2.20   44.97     44.97   1,030 %
+              stalk_fans     0.000    none    none      none
+              bag_hand                                  2.65     -33 %
+              rated     2.13 ton/h by mill: 3,915 ton in 1,840 scheduled hours, if nothing ever stopped
+              expected  1.88 ton/h by mill and hurd_bagger, which stop together as no bin lies between them: 3,468 ton with mean stops and changes
+              next      if hurd_bagger did not limit: at most 2.65 ton/h by bag_hand expected (40 % more), 3.97 ton/h by feeder rated (87 % more)
+            orders      coarse_hurd and fine_hurd, 454.7 ton: take 140 % of what the mean crop can make and 70.0 % of what the scheduled hours can; they cannot all be met, some 130 ton will be missing
+
+            Rated: nothing stops. Expected: mean stops, package changes, screen changes and lifts, and the hands that they need; in the table each machine alone.
+            Queues come on top: waits for a hand that is busy elsewhere, full and empty bins, yard and weather. A run simulates them.\
             """);
   }
 }

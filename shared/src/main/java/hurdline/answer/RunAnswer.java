@@ -22,6 +22,8 @@ import java.util.Optional;
  *     {@link Measure#MONEY_WAGES} and {@link Measure#MONEY_REVENUE}
  * @param levels the most that lay in the yard on each date
  * @param flows one diagram per line
+ * @param capacity rated and expected capacity, and what would limit each line next if what limited it
+ *     longest did not
  * @param assumptions what the figures take for granted, as titled sentences in the units of the
  *     plant file
  * @param cautions what in this very plant can hurt someone; the page adds its standing cautions
@@ -42,6 +44,7 @@ public record RunAnswer(
     List<MonthRow> months,
     List<LevelRow> levels,
     List<LineFlow> flows,
+    Capacity capacity,
     List<Note> assumptions,
     List<Note> cautions,
     List<String> warnings,
@@ -60,6 +63,7 @@ public record RunAnswer(
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);
+    capacity = capacity == null ? Capacity.none() : capacity; // a record of before has none
     samples = samples == null ? Samples.none() : samples;
     trace = trace == null ? Trace.none() : trace;
   }

@@ -1,5 +1,8 @@
 package hurdline.measure;
 
+import java.util.List;
+import java.util.regex.Pattern;
+
 /**
  * What holds a line: the word that stands for {@code <cause>} in {@code
  * line.<line>.hours.held_by.<cause>}. Machine, stop and resource names hold no dot, so a cause word
@@ -28,6 +31,7 @@ public enum Cause {
   NO_CREW("no_crew");
 
   private static final String RESOURCE_HEAD = "resource.";
+  private static final String TWINS = "+"; // no name holds it
 
   private final String pattern;
 
@@ -67,9 +71,28 @@ public enum Cause {
     };
   }
 
+  /**
+   * The word that stands for machines that are alike and in parallel where a cause word names a machine:
+   * {@code mill_a+mill_b}. In {@code line.<line>.hours.held_by.<cause>} each stands alone.
+   */
+  public static String ofTwins(List<String> machines) {
+    return String.join(TWINS, machines);
+  }
+
+  /** The machines that a cause word names; several are twins, none where it names no machine. */
+  public static List<String> machinesOf(String cause) {
+    String machine = machineOf(cause);
+    return machine.isEmpty() ? List.of() : List.of(machine.split(Pattern.quote(TWINS)));
+  }
+
+  /** The resource that a cause word names, or the empty string. */
+  public static String resourceOf(String cause) {
+    return kindOf(cause) == RESOURCE ? cause.substring(RESOURCE_HEAD.length()) : "";
+  }
+
   /** In words, to follow "the line was held by": {@code the rate of mill}. */
   public static String inWords(String cause) {
-    String machine = machineOf(cause);
+    String machine = machineOf(cause).replace(TWINS, " and ");
     String tail = cause.substring(cause.indexOf('.') + 1);
     return switch (kindOf(cause)) {
       case RATE -> "the rate of " + machine;
@@ -87,7 +110,7 @@ public enum Cause {
 
   /** In a few words, for a chart: {@code mill: own rate}. */
   public static String label(String cause) {
-    String machine = machineOf(cause);
+    String machine = machineOf(cause).replace(TWINS, " and ");
     String tail = cause.substring(cause.indexOf('.') + 1);
     return switch (kindOf(cause)) {
       case RATE -> machine + ": own rate";

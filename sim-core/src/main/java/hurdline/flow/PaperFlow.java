@@ -126,24 +126,47 @@ public final class PaperFlow {
     to[2 * n] += drawn[from] * loads[from].sinkMass[sink] * loads[from].diameterM;
   }
 
+  /** As-is inflow of a machine in the stretch of one head, per kg fed. */
+  public double load(int head, int machine) {
+    int node = layout.nodeOf[head][machine];
+    return node >= 0 && drawn[head] > 0 ? drawn[head] * loads[head].load[node] : 0;
+  }
+
   /** As-is inflow of a machine per kg fed, over all heads of the line. */
   public double load(int machine) {
     double load = 0;
     for (int h : layout.headsOf[machine]) {
-      load += drawn[h] > 0 ? drawn[h] * loads[h].load[layout.nodeOf[h][machine]] : 0;
+      load += load(h, machine);
     }
     return load;
+  }
+
+  /** Seconds that a machine needs per kg fed at its limit for what one head brings, 0 where nothing limits it. */
+  public double secondsPerKgFed(int head, int machine) {
+    double load = load(head, machine);
+    return load > 0 ? load / limits.kgPerS[head][layout.nodeOf[head][machine]] : 0;
   }
 
   /** Seconds that a machine needs per kg fed at its limit, 0 where nothing limits it. */
   public double secondsPerKgFed(int machine) {
     double seconds = 0;
     for (int h : layout.headsOf[machine]) {
-      if (drawn[h] > 0) {
-        int node = layout.nodeOf[h][machine];
-        seconds += drawn[h] * loads[h].load[node] / limits.kgPerS[h][node];
-      }
+      seconds += secondsPerKgFed(h, machine);
     }
     return seconds;
+  }
+
+  /** As-is mass that comes to rest at a sink of a head's stretch, per kg fed. */
+  public double sinkLoad(int head, int sink) {
+    return drawn[head] > 0 ? drawn[head] * loads[head].sinkMass[sink] : 0;
+  }
+
+  /** The dry matter of it. */
+  public double sinkDry(int head, int sink) {
+    double dry = 0;
+    for (int c : loads[head].landed(sink)) {
+      dry += loads[head].kg[loads[head].sinkAt(sink) + 2 * c];
+    }
+    return drawn[head] > 0 ? drawn[head] * dry : 0;
   }
 }

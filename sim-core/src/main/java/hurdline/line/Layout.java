@@ -88,6 +88,9 @@ public final class Layout {
 
   public final Machine[] machine;
 
+  /** [mill][screen] the product that the lines' steps name, −1 where none does; null for all but mills. */
+  public final int[][] makes;
+
   /** [mill][screen] what the motor allows at the reference moisture, kg/s; null for all but mills. */
   public final double[][] motorKgPerS;
 
@@ -112,6 +115,7 @@ public final class Layout {
     for (int m = 0; m < machines; m++) {
       machine[m] = naming.machine(naming.machines.name(m));
     }
+    makes = MillProducts.of(this);
     motorKgPerS = new double[machines][];
     millFines = new double[machines][];
     grindingByMoisture = new Polyline[machines];

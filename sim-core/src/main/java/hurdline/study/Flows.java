@@ -85,7 +85,7 @@ final class Flows {
 
   private double held(String name) {
     return holders.stream()
-        .filter(row -> row.line().equals(line) && Cause.machineOf(row.cause()).equals(name))
+        .filter(row -> row.line().equals(line) && Cause.machinesOf(row.cause()).contains(name))
         .mapToDouble(HolderRow::share)
         .sum();
   }

@@ -9,6 +9,7 @@ import hurdline.estimate.Intervals;
 import hurdline.estimate.Interval;
 import hurdline.estimate.Summary;
 import hurdline.line.Layout;
+import hurdline.measure.Cause;
 import hurdline.measure.Measure;
 import hurdline.measure.Unit;
 import hurdline.measure.State;
@@ -17,7 +18,10 @@ import hurdline.work.Outcome;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /** The rows of an answer's tables that rest on the figures of one plant. */
@@ -95,12 +99,24 @@ final class Rows {
 
   /** Causes with some hours, the longest first. */
   List<HolderRow> holders() {
+    return holders((line, machine) -> List.of(machine));
+  }
+
+  /**
+   * The same, machines that are alike and in parallel as one.
+   *
+   * @param twins of a machine in a line, itself among them
+   */
+  List<HolderRow> holders(BiFunction<String, String, List<String>> twins) {
     List<HolderRow> rows = new ArrayList<>();
     for (Line line : outlines.lines()) {
       double[] scheduled = figures.series(Measure.LINE_HOURS_SCHEDULED.of(line.name()));
+      Map<String, List<String>> together = new LinkedHashMap<>();
       causes().stream()
           .filter(c -> figures.has(Measure.LINE_HOURS_HELD_BY.of(line.name(), c)))
-          .map(c -> holder(line.name(), c, scheduled))
+          .forEach(c -> together.computeIfAbsent(joined(line, c, twins), word -> new ArrayList<>()).add(c));
+      together.entrySet().stream()
+          .map(one -> holder(line.name(), one.getKey(), one.getValue(), scheduled))
           .filter(row -> row.hours() > 0)
           .sorted(Comparator.comparingDouble(HolderRow::hours).reversed())
           .forEach(rows::add);
@@ -108,13 +124,25 @@ final class Rows {
     return rows;
   }
 
+  private static String joined(Line line, String cause, BiFunction<String, String, List<String>> twins) {
+    String machine = Cause.machineOf(cause);
+    return machine.isEmpty()
+        ? cause
+        : Cause.ofTwins(twins.apply(line.name(), machine)) + cause.substring(machine.length());
+  }
+
   private List<String> causes() {
     Layout layout = stage.layout();
     return IntStream.range(0, layout.causes.count()).mapToObj(layout.causes::name).toList();
   }
 
-  private HolderRow holder(String line, String cause, double[] scheduled) {
-    double[] hours = figures.series(Measure.LINE_HOURS_HELD_BY.of(line, cause));
+  private HolderRow holder(
+      String line, String cause, List<String> together, double[] scheduled) {
+    double[] hours = new double[scheduled.length];
+    for (String one : together) {
+      double[] its = figures.series(Measure.LINE_HOURS_HELD_BY.of(line, one));
+      Arrays.setAll(hours, at -> hours[at] + its[at]);
+    }
     double[] shares =
         IntStream.range(0, hours.length)
             .filter(at -> scheduled[at] > 0)

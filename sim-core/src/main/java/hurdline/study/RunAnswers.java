@@ -33,7 +33,8 @@ final class RunAnswers {
     Outlines outlines = new Outlines(stage);
     Rows rows = new Rows(chosen.option(), stage, figures, outlines);
     YearRows year = new YearRows(chosen.option(), stage, gathered, rows);
-    List<HolderRow> holders = rows.holders();
+    Capacities capacities = new Capacities(stage, outlines);
+    List<HolderRow> holders = rows.holders(capacities::twins);
     return new RunAnswer(
         outlines.header(source, chosen, effort, figures.count(), stopped),
         outlines.outline(),
@@ -45,6 +46,7 @@ final class RunAnswers {
         year.months(),
         year.levels(),
         new Flows(stage.layout(), gathered, outlines, holders).flows(),
+        capacities.after(holders),
         new Assumptions(source, chosen, effort, stage, figures, goal).notes(stopped),
         new PlantCautions(stage.plant()).notes(),
         source.warnings(),

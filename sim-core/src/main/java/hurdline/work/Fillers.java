@@ -45,9 +45,9 @@ final class Fillers {
   /** [machine] what a change takes where no change can ever keep the filler waiting; NaN elsewhere. */
   final double[] easyChangeS;
 
-  Fillers(Present present, int[][] makes) {
-    this.makes = makes;
+  Fillers(Present present) {
     layout = present.layout;
+    makes = layout.makes;
     products = layout.naming.products.count();
     packers =
         IntStream.range(0, layout.machines)

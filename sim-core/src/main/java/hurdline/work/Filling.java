@@ -55,11 +55,11 @@ final class Filling {
   /** [line] packages paid. */
   final double[] cost;
 
-  Filling(Present present, Standing standing, int[][] makes) {
+  Filling(Present present, Standing standing) {
     this.present = present;
     this.standing = standing;
     layout = present.layout;
-    fillers = new Fillers(present, makes);
+    fillers = new Fillers(present);
     products = layout.naming.products.count();
     packers = fillers.packers;
     packageKg = fillers.packageKg;

@@ -7,7 +7,6 @@ import hurdline.plant.Line;
 import hurdline.plant.Machine;
 import hurdline.plant.Step;
 import java.util.Arrays;
-import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -44,12 +43,12 @@ final class Milling {
   final int[] swaps;
 
   /** [line] what swaps took beyond their hours. */
-  Milling(Present present, Standing standing, Orders orders, int[][] makes) {
+  Milling(Present present, Standing standing, Orders orders) {
     this.present = present;
     this.standing = standing;
     this.orders = orders;
-    this.makes = makes;
     layout = present.layout;
+    makes = layout.makes;
     int n = layout.machines;
     mills = mills(layout);
     plan = new ScreenPlan[layout.lines][n];
@@ -82,29 +81,6 @@ final class Milling {
     return IntStream.range(0, layout.machines)
         .filter(m -> layout.machine[m] instanceof Machine.HammerMill)
         .toArray();
-  }
-
-  /** [mill][screen] the product that the lines' steps name; −1 where none does. */
-  static int[][] makes(Layout layout) {
-    int[][] makes = new int[layout.machines][];
-    for (int m : mills(layout)) {
-      List<Machine.Screen> screens = ((Machine.HammerMill) layout.machine[m]).screens();
-      makes[m] = new int[screens.size()];
-      Arrays.fill(makes[m], -1);
-      for (Line line : layout.plant.lines()) {
-        for (Step step : line.steps()) {
-          if (step.machine().equals(layout.machine[m].name())) {
-            for (int s = 0; s < screens.size(); s++) {
-              String product = step.makes().get(screens.get(s).name());
-              if (product != null && makes[m][s] < 0) {
-                makes[m][s] = layout.naming.products.index(product);
-              }
-            }
-          }
-        }
-      }
-    }
-    return makes;
   }
 
   private void plan(int line, int m, Machine.HammerMill mill, Line from) {

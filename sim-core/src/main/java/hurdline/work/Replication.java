@@ -67,8 +67,7 @@ public final class Replication {
     slots = present.slots;
     standing = new Standing(layout, present);
     stopping = new Stopping(present, standing);
-    int[][] makes = Milling.makes(layout);
-    filling = new Filling(present, standing, makes);
+    filling = new Filling(present, standing);
     material = new MaterialBooks(layout);
     booking = new Booking(present, filling, material);
     mills = Milling.mills(layout);
@@ -76,7 +75,7 @@ public final class Replication {
     present.network = network;
     present.trail = new HolderTrail(layout, network);
     orders = new Orders(present, filling);
-    milling = new Milling(present, standing, orders, makes);
+    milling = new Milling(present, standing, orders);
     bales = new Bales(yard.components());
     intake = new IntakeBooks(yard);
     this.yard = yard;

@@ -63,7 +63,7 @@ final class Tallying {
     this.binBooks = binBooks;
     this.intake = intake;
     layout = present.layout;
-    makers = new Makers(layout, Milling.makes(layout));
+    makers = new Makers(layout, layout.makes);
     crewing = new Crewing(present, haulage, rostering, intake);
     money =
         new MoneyTally(

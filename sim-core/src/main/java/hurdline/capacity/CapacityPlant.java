@@ -1,0 +1,108 @@
+package hurdline.capacity;
+
+import hurdline.flow.PaperFlow;
+import hurdline.line.BinHours;
+import hurdline.line.CampaignHours;
+import hurdline.line.Haulage;
+import hurdline.line.Hours;
+import hurdline.line.Layout;
+import hurdline.line.Roster;
+import hurdline.plant.Line;
+import hurdline.plant.Packaging;
+import hurdline.plant.Resource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** What the capacities of all lines of a plant have in common. */
+public final class CapacityPlant {
+  final Layout layout;
+  final Roster roster;
+  final Haulage haulage;
+  final PaperFlow flow;
+
+  /** [machine] what its stops take. */
+  final List<List<StopLoad>> stops = new ArrayList<>();
+
+  /** [product] its package, null without one. */
+  final Packaging[] packaging;
+
+  public CapacityPlant(Layout layout, Roster roster, Haulage haulage) {
+    this.layout = layout;
+    this.roster = roster;
+    this.haulage = haulage;
+    flow = new PaperFlow(layout);
+    packaging = packaging(layout);
+    for (int m = 0; m < layout.machines; m++) {
+      stops.add(StopLoad.of(layout.machine[m], new RepairHours(hours(m), roster.horizonS())));
+    }
+  }
+
+  private static Packaging[] packaging(Layout layout) {
+    var byName =
+        layout.plant.packages().stream()
+            .collect(Collectors.toMap(Packaging::name, Function.identity()));
+    Packaging[] packaging = new Packaging[layout.naming.products.count()];
+    layout
+        .plant
+        .products()
+        .forEach(
+            product ->
+                packaging[layout.naming.products.index(product.name())] =
+                    product.packaging().map(byName::get).orElse(null));
+    return packaging;
+  }
+
+  /** The capacity of a line with the screens that its mixes and orders ask for in the long run. */
+  public LineCapacity line(Line line) {
+    return new LineCapacity(this, line, new ScreenChoices(this, line).choices());
+  }
+
+  /** How many of a resource there are; infinite where nothing is needed. */
+  double count(Optional<String> resource) {
+    return resource
+        .map(
+            name ->
+                layout.plant.resources().stream()
+                    .filter(one -> one.name().equals(name))
+                    .mapToDouble(Resource::count)
+                    .sum())
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Hours of the lines and heads that use a machine. */
+  private Hours hours(int machine) {
+    Hours all = Hours.NONE;
+    for (int h : layout.headsOf[machine]) {
+      all = all.union(headHours(h));
+    }
+    for (int l : layout.linesAlongside[machine]) {
+      all = all.union(lineHours(l));
+    }
+    return all;
+  }
+
+  /** Hours of a head: its own, else those of its line. */
+  Hours headHours(int head) {
+    int bin = layout.headBin[head];
+    String line = layout.naming.lines.name(layout.headLine[head]);
+    return bin < 0
+        ? lineHours(layout.headLine[head])
+        : roster
+            .ownHours(line, layout.naming.bins.name(bin))
+            .map(BinHours::hours)
+            .orElseGet(() -> lineHours(layout.headLine[head]));
+  }
+
+  /** Scheduled hours of a line. */
+  Hours lineHours(int line) {
+    String name = layout.naming.lines.name(line);
+    Hours all = Hours.NONE;
+    for (CampaignHours campaign : roster.campaigns()) {
+      all = campaign.line().equals(name) ? all.union(campaign.hours()) : all;
+    }
+    return all;
+  }
+}
