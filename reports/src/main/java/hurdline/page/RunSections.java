@@ -129,8 +129,7 @@ final class RunSections {
                           + words.expected()
                           + "; rated "
                           + words.rated()
-                          + ". "
-                          + "Without its bottleneck: "
+                          + "; "
                           + text
                           + "."));
     }

@@ -26,6 +26,20 @@ class CautionsTest {
   }
 
   @Test
+  void aMixThatFollowsOrdersNeedsAStayToo() {
+    assertThat(
+            Edited.with(
+                    "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]\n        stay: 16 h",
+                    "mix: orders\n        then: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]")
+                .and("sells: orders, orders", "orders")
+                .read()
+                .warnings())
+        .singleElement()
+        .asString()
+        .contains("lines.stalk_line.steps.mill", "it is played as 1 min");
+  }
+
+  @Test
   void aScreenWhoseProductSellsOnOrdersOnlyIsToldWhereNoOrderIsOpen() {
     cautions(
         Edited.with(
