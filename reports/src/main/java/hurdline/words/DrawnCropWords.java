@@ -122,34 +122,48 @@ public final class DrawnCropWords {
   }
 
   private String adjusted(String crop) {
-    String told =
+    Map<String, List<AdjustedRow>> byOption =
         rows().stream()
             .filter(row -> row.crop().equals(crop))
-            .map(row -> label(row) + " " + figure(row))
-            .collect(Collectors.joining(", "));
+            .collect(Collectors.groupingBy(AdjustedRow::option, LinkedHashMap::new, Collectors.toList()));
+    String told =
+        byOption.values().stream().map(rows -> option(rows.get(0)) + figures(rows)).collect(Collectors.joining("; "));
     return told.isEmpty() ? "" : "; adjusted for that: " + told;
+  }
+
+  private String figures(List<AdjustedRow> rows) {
+    return rows.stream()
+        .map(
+            row ->
+                measure(row)
+                    + " "
+                    + sign(row.adjusted())
+                    + wording.withInterval(row.adjusted(), row.low95(), row.high95(), row.unit()))
+        .collect(Collectors.joining(", "));
   }
 
   /** {@code left over of stalk_line}, in a comparison {@code bigger_mill: margin}. */
   public String label(AdjustedRow row) {
-    boolean several = adjusted.stream().map(AdjustedRow::option).distinct().count() > 1;
-    String of = kind == Kind.DIFFERENCES || several ? row.option() + ": " : "";
-    return of
-        + Measure.find(row.measure())
-            .map(
-                match ->
-                    switch (match.measure()) {
-                      case MASS_FED -> match.names().get(0) + " fed";
-                      case SEASON_LEFT_OVER -> "left over of " + match.names().get(0);
-                      case YARD_PEAK -> "yard peak of " + match.names().get(0);
-                      case MONEY_MARGIN -> "margin";
-                      default -> row.measure();
-                    })
-            .orElse(row.measure());
+    return option(row) + measure(row);
   }
 
-  private String figure(AdjustedRow row) {
-    return sign(row.adjusted()) + wording.withInterval(row.adjusted(), row.low95(), row.high95(), row.unit());
+  private String option(AdjustedRow row) {
+    boolean several = adjusted.stream().map(AdjustedRow::option).distinct().count() > 1;
+    return kind == Kind.DIFFERENCES || several ? row.option() + ": " : "";
+  }
+
+  private static String measure(AdjustedRow row) {
+    return Measure.find(row.measure())
+        .map(
+            match ->
+                switch (match.measure()) {
+                  case MASS_FED -> match.names().get(0) + " fed";
+                  case SEASON_LEFT_OVER -> "left over of " + match.names().get(0);
+                  case YARD_PEAK -> "yard peak of " + match.names().get(0);
+                  case MONEY_MARGIN -> "margin";
+                  default -> row.measure();
+                })
+        .orElse(row.measure());
   }
 
   /** The adjusted figure without its unit. */

@@ -3,9 +3,11 @@ package hurdline.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.AdjustedRow;
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleCompare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -39,6 +41,31 @@ class DrawnCropWordsTest {
             "drawn crop  the 40 years drawn brought 1.9 % more stalk than the file's mean year (standard error 2.2 %); adjusted"
                 + " for that: left over of stalk_line 2,300 bales (2,270 to 2,340)");
     assertThat(new RunWords(SampleAnswer.year(), US).lines()).noneMatch(line -> line.startsWith("drawn"));
+  }
+
+  @Test
+  void aComparisonHasAdjustedDifferencesOptionByOption() {
+    CompareAnswer of = SampleCompare.two();
+    List<SummaryRow> summary = new ArrayList<>(of.summary());
+    summary.add(SampleAnswer.richYears().find("mass.stalk.drawn_over_mean").orElseThrow());
+    List<AdjustedRow> adjusted =
+        List.of(
+            new AdjustedRow("a", "mass.stalk.fed", "t", "stalk", 843, 37, 812, 14, 783, 841),
+            new AdjustedRow("a", "money.margin", "USD", "stalk", 210_000, 6000, 205_600, 2300, 200_800, 210_300),
+            new AdjustedRow("b", "money.margin", "USD", "stalk", -9000, 2000, -8000, 600, -9200, -6800));
+    DrawnCropWords words =
+        DrawnCropWords.of(
+            new CompareAnswer(
+                of.header(), of.outline(), of.options(), summary, of.differences(), adjusted, of.holders(), of.months(),
+                of.mills(), of.payback(), of.cash(), of.lives(), of.further(), of.assumptions(), of.cautions(),
+                of.warnings(), of.samples()),
+            US);
+    assertThat(words.clauses())
+        .containsExactly(
+            "the 40 years drawn brought 1.9 % more stalk than the file's mean year (standard error 2.2 %); adjusted for that: "
+                + "a: stalk fed +900 ton (860 to 930), margin +206,000 USD (201,000 to 210,000); "
+                + "b: margin -8,000 USD (-9,200 to -6,800)");
+    assertThat(words.label(adjusted.get(2))).isEqualTo("b: margin");
   }
 
   @Test
