@@ -40,11 +40,14 @@ final class PlanTables {
               plan.name(),
               plan.says().isEmpty() ? plan.file() : plan.says(),
               cell(plan.name(), Measure.MONEY_MARGIN.of()),
+              cell(plan.name(), Measure.MONEY_MARGIN_LESS_FORGONE.of()),
               share(plan.name(), Measure.SEASON_FINISHED.of())));
     }
     String currency = answer.header().currency();
     return new Figure.Grid(
-        List.of("plan", "", "margin " + currency, "years in which all crops were finished, %"), rows);
+        List.of(
+            "plan", "", "margin " + currency, "margin less margin forgone " + currency,
+            "years in which all crops were finished, %"), rows);
   }
 
   Figure.Grid entries() {
@@ -236,7 +239,9 @@ final class PlanTables {
 
   Figure.Grid differences() {
     List<List<String>> rows = new ArrayList<>();
-    for (MainMeasures main : MainMeasures.of(answer.outline())) {
+    List<MainMeasures> measures = new ArrayList<>(MainMeasures.of(answer.outline()));
+    measures.add(new MainMeasures(Measure.MONEY_MARGIN_LESS_FORGONE.of(), "margin less margin forgone"));
+    for (MainMeasures main : measures) {
       for (PlanDifference pair : answer.differences()) {
         if (pair.row().measure().equals(main.measure())) {
           rows.add(difference(main.label(), pair));

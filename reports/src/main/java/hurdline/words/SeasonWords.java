@@ -1,10 +1,8 @@
 package hurdline.words;
 
 import hurdline.answer.AvoidedRow;
-import hurdline.answer.DifferenceRow;
 import hurdline.answer.Header;
 import hurdline.answer.Outline;
-import hurdline.answer.PlanDifference;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.measure.Measure;
@@ -63,12 +61,7 @@ public final class SeasonWords {
 
   /** Which plan earns the most, and which most surely finishes its crops. */
   public List<String> sentences() {
-    List<String> sentences = new ArrayList<>();
-    if (answer.plans().size() > 1) {
-      best().ifPresent(sentences::add);
-      sentences.add(surest());
-    }
-    return sentences;
+    return new VerdictWords(answer, wording, this).sentences();
   }
 
   private String title() {
@@ -165,7 +158,7 @@ public final class SeasonWords {
   }
 
   /** {@code finished in 12 of 40 years}. */
-  private String finishedIn(String plan, String measure) {
+  String finishedIn(String plan, String measure) {
     return "finished in " + outOfAll(plan, measure) + (answer.header().replications() == 1 ? " year" : " years");
   }
 
@@ -220,81 +213,5 @@ public final class SeasonWords {
             .map(text -> ", worth " + text + " at the line's margin")
             .orElse("");
     return "; left over " + wording.withInterval(left.get()) + money;
-  }
-
-  private Optional<String> best() {
-    String best = answer.verdict().margin();
-    if (best.isEmpty()) {
-      return Optional.empty();
-    }
-    List<String> parts = new ArrayList<>();
-    for (SeasonAnswer.Plan plan : answer.plans()) {
-      if (!plan.name().equals(best)) {
-        lead(best, plan.name(), Measure.MONEY_MARGIN.of())
-            .ifPresent(lead -> parts.add(lead + " over " + plan.name()));
-      }
-    }
-    List<String> like = answer.verdict().marginLike();
-    String sure =
-        like.isEmpty()
-            ? ""
-            : "; not told apart from " + String.join(", ", like) + " at "
-                + answer.header().replications() + " replications";
-    return Optional.of("Best margin: " + best + ", " + String.join(", ", parts) + sure + ".");
-  }
-
-  /** How far one plan is ahead of another, whichever way round the two stand in the table. */
-  private Optional<String> lead(String plan, String other, String measure) {
-    Optional<DifferenceRow> straight =
-        answer.difference(plan, other, measure).map(PlanDifference::row);
-    return straight
-        .or(() -> answer.difference(other, plan, measure).map(PlanDifference::row).map(SeasonWords::turned))
-        .map(row -> told(row));
-  }
-
-  private static DifferenceRow turned(DifferenceRow r) {
-    return new DifferenceRow(
-        r.option(), r.measure(), r.unit(), r.optionMean(), r.baseMean(), -r.difference(), -r.high95(),
-        -r.low95(), -r.highJoint(), -r.lowJoint(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved(),
-        r.replications());
-  }
-
-  /** {@code +40,000 USD (30,000 to 50,000)}. */
-  private String told(DifferenceRow row) {
-    if (row.difference() == 0 && !(row.highJoint() > row.lowJoint())) {
-      return "no difference";
-    }
-    return (row.difference() > 0 ? "+" : "")
-        + wording.withInterval(row.difference(), row.lowJoint(), row.highJoint(), row.unit())
-        + PairWords.ofReplications(row, answer.header());
-  }
-
-  private String surest() {
-    SeasonAnswer.Verdict verdict = answer.verdict();
-    String measure = Measure.SEASON_FINISHED.of();
-    boolean never = answer.plans().stream().allMatch(plan -> answer.mean(plan.name(), measure) == 0);
-    if (never) {
-      return "No plan finished all its crops in any year.";
-    }
-    String first = verdict.surest() + " (" + finishedIn(verdict.surest(), measure) + chance(verdict.surest()) + ")";
-    List<String> like = verdict.surestLike();
-    return "Most surely finishes all crops: "
-        + first
-        + (like.isEmpty() ? "" : "; not told apart from " + String.join(", ", like))
-        + ".";
-  }
-
-  private String chance(String plan) {
-    return answer
-        .find(plan, Measure.SEASON_FINISHED.of())
-        .filter(row -> row.high95() > row.low95())
-        .map(
-            row ->
-                ", a chance of "
-                    + wording.fixed(row.low95(), 0, "share")
-                    + " to "
-                    + wording.fixed(row.high95(), 0, "share")
-                    + " %")
-        .orElse("");
   }
 }

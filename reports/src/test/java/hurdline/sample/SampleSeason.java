@@ -47,11 +47,32 @@ public final class SampleSeason {
             new StripRow("base", "mill", 1, "stalk", 39, 60),
             new StripRow("two_shifts", "feeder", 1, "stalk", 76, 180)),
         List.of(new AvoidedRow("base", date(9, 27), date(10, 1), "USD", 31_000, 26_000, 36_000, true)),
-        new Verdict("two_shifts", List.of(), "two_shifts", List.of("base")),
+        new Verdict("two_shifts", List.of(), "two_shifts", "two_shifts", List.of("base")),
         List.of(new Note("Plans", "Compared are two.")),
         YEAR.cautions(),
         YEAR.warnings(),
         new Replayed(List.of(samples(1), samples(2))));
+  }
+
+  /** The same, but the first plan earns more, and less once what it leaves over is taken off. */
+  public static SeasonAnswer leavingCropOver(boolean apart) {
+    SeasonAnswer of = two();
+    return new SeasonAnswer(
+        of.header(),
+        of.outline(),
+        of.plans(),
+        of.summary(),
+        List.of(
+            difference("money.margin", "USD", 530_000, -40_000, 15_000, true),
+            difference("money.margin_less_forgone", "USD", 420_000, 50_000, apart ? 20_000 : 60_000, apart)),
+        of.months(),
+        of.strips(),
+        of.avoided(),
+        new Verdict("base", List.of(), "two_shifts", "two_shifts", List.of("base")),
+        of.assumptions(),
+        of.cautions(),
+        of.warnings(),
+        of.samples());
   }
 
   private static Plan plan(String name, String says, String movedFrom) {

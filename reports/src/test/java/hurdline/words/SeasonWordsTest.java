@@ -31,6 +31,17 @@ class SeasonWordsTest {
             """);
   }
 
+  @Test
+  void thePlanWithTheBestMarginIsNotNamedBestAloneWhereItLeavesOverMoreThanItGains() {
+    assertThat(new SeasonWords(SampleSeason.leavingCropOver(true), METRIC).sentences())
+        .startsWith(
+            "Best margin: base, +40,000 USD (25,000 to 55,000) over two_shifts.",
+            "With the margin forgone on crop left over taken off, the best plan is two_shifts: +50,000 USD (30,000"
+                + " to 70,000) over base, which leaves over 2,000 bales (1,900 to 2,100) of stalk.");
+    assertThat(new SeasonWords(SampleSeason.leavingCropOver(false), METRIC).sentences().get(1))
+        .endsWith(" of stalk; not statistically significant at 40 replications.");
+  }
+
   private static SummaryRow ended(double day, int years) {
     double none = Double.NaN;
     return new SummaryRow(

@@ -65,6 +65,7 @@ public record SeasonAnswer(
           Measure.MONEY_LINE_MARGIN,
           Measure.MONEY_LINE_MARGIN_PER_TONNE,
           Measure.MONEY_MARGIN,
+          Measure.MONEY_MARGIN_LESS_FORGONE,
           Measure.MONEY_OWNER,
           Measure.MONEY_RENT,
           Measure.MONEY_TENANT,
@@ -166,11 +167,17 @@ public record SeasonAnswer(
    *
    * @param margin the plan with the highest mean margin; empty where the plants have no money
    * @param marginLike plans that are not told apart from it, joint over all pairs
+   * @param lessForgone the plan with the highest mean margin less the margin forgone on crop left over; empty where the
+   *     plants have no money, or where that is not known in every replication of the plan with the highest margin
    * @param surest the plan that finished all its crops in the most replications
    * @param surestLike plans that are not told apart from it
    */
   public record Verdict(
-      String margin, List<String> marginLike, String surest, List<String> surestLike) {
+      String margin,
+      List<String> marginLike,
+      String lessForgone,
+      String surest,
+      List<String> surestLike) {
     public Verdict {
       marginLike = List.copyOf(marginLike);
       surestLike = List.copyOf(surestLike);

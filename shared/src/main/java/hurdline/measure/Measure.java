@@ -264,13 +264,18 @@ public enum Measure {
   SEASON_NTH_LEFT_OVER(
       "season.<line>.<n>.left_over", BALES, "Bales left when the line's n-th campaign ended."),
   SEASON_FINISHED(
-      "season.finished", SHARE, "Is 1 where every line that has a campaign left nothing over, else 0."),
+      "season.finished", SHARE, "Is 1 where every line that has a campaign left nothing over and no other crop lies in the yard or at fields, else 0."),
   SEASON_LINE_FINISHED(
       "season.<line>.finished", SHARE, "Is 1 where the line's last campaign left nothing over, else 0."),
   SEASON_NOT_EARNED(
       "season.<line>.not_earned",
       MONEY,
       "What the crop left over would have added at the line's margin per bale or module fed."),
+  MONEY_MARGIN_LESS_FORGONE(
+      "money.margin_less_forgone",
+      MONEY,
+      "Margin less what the bales left over would have added, for each line whose margin is above 0; no value where"
+          + " crop is left over of which nothing was fed."),
   BALANCE_RESIDUAL(
       "balance.residual",
       SHARE,

@@ -26,7 +26,8 @@ final class SeasonNotes {
             "A crop is finished in a year in which nothing of it is left when its line's last"
                 + " campaign ends: no bale in the yard, on the road, at the gate, at a field or still"
                 + " to be baled. The chance is the share of such years, with Clopper and Pearson's"
-                + " interval; which plan is surer goes by the exact sign test on years in which only"
+                + " interval; crop that lies there and that no line of the plan works is not finished"
+                + " either. Which plan is surer goes by the exact sign test on years in which only"
                 + " one of two finished, at a level that holds for all pairs together."));
     notes.add(
         new Note(
@@ -34,7 +35,9 @@ final class SeasonNotes {
             "What the crop left over would have brought is its bales at the line's mean margin per"
                 + " bale fed, before electricity and overhead. It is a guide: a longer season costs"
                 + " shifts that this does not count, and where the margin is below 0 it is a sum"
-                + " spared."));
+                + " spared. The margin itself counts crop left over at its price only. Margin less margin"
+                + " forgone takes off what that crop would have brought, line by line where the line's"
+                + " margin is above 0; the plan with the best margin need not be the best by it."));
     notes.add(
         new Note(
             "Hours",

@@ -5,7 +5,9 @@ import hurdline.answer.SeasonAnswer;
 import hurdline.estimate.SignTest;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /** Says which plan is best, and from which others it cannot be told. */
 final class Verdicts {
@@ -28,6 +30,7 @@ final class Verdicts {
     return new SeasonAnswer.Verdict(
         money ? names.get(margin) : "",
         money ? likeInMargin(margin) : List.of(),
+        money ? lessForgone(margin) : "",
         names.get(surest),
         likeInFinishing(surest));
   }
@@ -39,6 +42,35 @@ final class Verdicts {
       best = figures.get(at).mean(measure) > figures.get(best).mean(measure) ? at : best;
     }
     return best;
+  }
+
+  /**
+   * The plan that is best once the margin forgone on crop left over is taken off; the plan with the best margin itself
+   * where no other is ahead of it by more than rounding.
+   */
+  private String lessForgone(int margin) {
+    String measure = Measure.MONEY_MARGIN_LESS_FORGONE.of();
+    if (!isKnown(margin, measure)) {
+      return "";
+    }
+    int best = margin;
+    for (int at = 0; at < figures.size(); at++) {
+      boolean ahead = isKnown(at, measure) && figures.get(at).mean(measure) > figures.get(best).mean(measure);
+      best = ahead && differs(names.get(at), names.get(margin), measure) ? at : best;
+    }
+    return names.get(best);
+  }
+
+  private boolean isKnown(int plan, String measure) {
+    return Arrays.stream(figures.get(plan).series(measure)).noneMatch(Double::isNaN);
+  }
+
+  /** Differences within rounding are 0 in the pairs. */
+  private boolean differs(String one, String other, String measure) {
+    return differences.stream()
+        .filter(pair -> pair.row().measure().equals(measure))
+        .filter(pair -> Set.of(pair.plan(), pair.against()).equals(Set.of(one, other)))
+        .anyMatch(pair -> pair.row().difference() != 0);
   }
 
   private List<String> likeInMargin(int best) {

@@ -36,6 +36,7 @@ final class MoneyTally {
   private final double[] stock;
   private final double[] margin;
   private final double[] wagesByMonth;
+  private double marginOfAll;
   private double wagesOfNoLine; // receiving and price of crops that no line takes
   private double cropsOfNoLine;
   private double stockOfNoLine;
@@ -135,12 +136,12 @@ final class MoneyTally {
     tally.put(Measure.MONEY_LATE, sum(late));
     tally.put(Measure.MONEY_OVERHEAD, overhead);
     tally.put(Measure.MONEY_STOCK, stockSum);
-    double all = sum(revenue) + stockSum - costs - electricity - overhead;
-    tally.put(Measure.MONEY_MARGIN, all);
+    marginOfAll = sum(revenue) + stockSum - costs - electricity - overhead;
+    tally.put(Measure.MONEY_MARGIN, marginOfAll);
     for (int l = 0; l < layout.lines; l++) {
       putLine(tally, l, stops[l]);
     }
-    money.rent().ifPresent(rent -> putRent(tally, rent, all));
+    money.rent().ifPresent(rent -> putRent(tally, rent, marginOfAll));
   }
 
   private void putRent(Tally tally, Money.Rent rent, double all) {
@@ -165,6 +166,11 @@ final class MoneyTally {
     tally.put(Measure.MONEY_LINE_STOCK, stock[l], line);
     tally.put(Measure.MONEY_LINE_MARGIN, margin[l], line);
     tally.put(Measure.MONEY_LINE_MARGIN_PER_TONNE, fed > 0 ? margin[l] / fed : Double.NaN, line);
+  }
+
+  /** What the plant has earned; to be asked after {@link #put}. */
+  double margin() {
+    return marginOfAll;
   }
 
   /** What a line has earned before electricity and overhead; to be asked after {@link #put}. */

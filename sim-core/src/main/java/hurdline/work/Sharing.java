@@ -1,5 +1,6 @@
 package hurdline.work;
 
+import hurdline.account.IntakeBooks;
 import hurdline.account.MaterialBooks;
 import hurdline.line.Layout;
 import hurdline.line.Periods;
@@ -20,6 +21,7 @@ final class Sharing {
   private final Rostering rostering;
   private final Watching watching;
   private final MaterialBooks material;
+  private final IntakeBooks intake;
   private final MoneyTally money;
   private final Periods weeks;
   private final int crops;
@@ -33,12 +35,14 @@ final class Sharing {
       Rostering rostering,
       Watching watching,
       MaterialBooks material,
+      IntakeBooks intake,
       MoneyTally money) {
     this.present = present;
     this.feeding = feeding;
     this.rostering = rostering;
     this.watching = watching;
     this.material = material;
+    this.intake = intake;
     this.money = money;
     layout = present.layout;
     weeks = present.roster.weeks();
@@ -143,7 +147,9 @@ final class Sharing {
   }
 
   private void finished() {
-    boolean all = true;
+    boolean hasMoney = layout.plant.money().isPresent();
+    boolean all = !liesUnplanned();
+    double forgone = all ? 0 : Double.NaN;
     for (int l = 0; l < layout.lines; l++) {
       int last = lastCampaign(l);
       if (last >= 0) {
@@ -151,12 +157,30 @@ final class Sharing {
         int left = rostering.leftOver[last];
         all &= left == 0;
         tally.put(Measure.SEASON_LINE_FINISHED, left == 0 ? 1 : 0, line);
-        if (layout.plant.money().isPresent()) {
+        if (hasMoney) {
           tally.put(Measure.SEASON_NOT_EARNED, notEarned(l, left), line);
+          forgone += Math.max(0, notEarned(l, left));
         }
       }
     }
     tally.put(Measure.SEASON_FINISHED, all ? 1 : 0);
+    if (hasMoney) {
+      tally.put(Measure.MONEY_MARGIN_LESS_FORGONE, money.margin() - forgone);
+    }
+  }
+
+  /** Whether there is crop at the end that no line with a campaign takes, baled at a field or in the yard. */
+  private boolean liesUnplanned() {
+    for (int c = 0; c < crops; c++) {
+      boolean planned = false;
+      for (int l = 0; l < layout.lines; l++) {
+        planned |= layout.crop[l] == c && lastCampaign(l) >= 0;
+      }
+      if (!planned && intake.levels.inYard(c) + intake.heldAtField(c) > 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private int lastCampaign(int line) {

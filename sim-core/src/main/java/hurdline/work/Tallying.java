@@ -68,7 +68,7 @@ final class Tallying {
     money =
         new MoneyTally(
             present, makers, crewing, stopping, filling, orders, feeding, watching, material, intake);
-    sharing = new Sharing(present, feeding, rostering, watching, material, money);
+    sharing = new Sharing(present, feeding, rostering, watching, material, intake, money);
     season = new SeasonTally(layout, rostering);
     periods = new PeriodTally(present, watching, material, money);
     intakes = new IntakeTally(layout, haulage, feeding, material, intake);
