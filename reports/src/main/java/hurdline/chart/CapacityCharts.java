@@ -149,8 +149,9 @@ final class CapacityCharts {
     NumberAxis axis = Look.numberAxis(currency + " a year", wording);
     axis.setAutoRangeIncludesZero(false);
     XYPlot plot =
-        plot("mean, with its 95 % interval", axis, CapacityRow::moneyPerYear, CapacityRow::moneyLow95,
-            CapacityRow::moneyHigh95);
+        plot(
+            "mean, with its 95 % interval", axis, row -> row.cost().perYear(), row -> row.cost().low95(),
+            row -> row.cost().high95());
     plot.setDomainAxis(sizes());
     CapacityRow cheapest = answer.cheapest().orElseThrow();
     plot.addDomainMarker(marker(cheapest.bales(), "cheapest", false));
@@ -177,23 +178,25 @@ final class CapacityCharts {
     String currency = answer.header().currency();
     List<List<String>> rows = new ArrayList<>();
     for (CapacityRow row : answer.capacity()) {
+      CapacityRow.Cost cost = row.cost();
+      CapacityRow.Cost.Above above = cost.above();
+      boolean cheapest = row.isCheapest();
       rows.add(
           List.of(
               wording.fixed(row.bales(), 0, unit()),
-              wording.number(row.moneyPerYear(), row.moneyLow95(), row.moneyHigh95(), currency),
-              wording.interval(row.moneyPerYear(), row.moneyLow95(), row.moneyHigh95(), currency),
-              row.aboveCheapest() == 0
-                  ? "the cheapest"
-                  : wording.number(row.aboveCheapest(), row.aboveLow(), row.aboveHigh(), currency),
-              row.aboveCheapest() == 0
-                  ? ""
-                  : wording.interval(row.aboveCheapest(), row.aboveLow(), row.aboveHigh(), currency),
-              row.aboveCheapest() == 0 ? "" : row.toldApart() ? "yes" : "no"));
+              wording.roughly(cost.ground(), currency),
+              wording.roughly(cost.waiting(), currency),
+              wording.roughly(cost.marginBelow(), currency),
+              wording.cell(cost.perYear(), cost.low95(), cost.high95(), currency),
+              cheapest ? "the cheapest" : wording.cell(above.money(), above.low(), above.high(), currency),
+              cheapest ? "" : above.toldApart() ? "yes" : "no",
+              wording.roughly(cost.receiving(), currency)));
     }
     return new Figure.Grid(
         List.of(
-            "yard of " + unit(), currency + " a year", "95 % interval", "above the cheapest", "joint 95 % interval",
-            "told apart"),
+            "yard of " + unit(), "ground " + currency, "waiting " + currency, "margin below no limit " + currency,
+            "in total " + currency + " a year (95 % interval)", "above the cheapest (joint 95 % interval)",
+            "significant", "in the margin: wages of receiving " + currency),
         rows);
   }
 

@@ -98,7 +98,7 @@ public final class YardFigures {
     String title =
         all
             ? crop + " in the yard without limit"
-            : crop + " in " + place + (place.equals(answer.asked().lastPlace()) ? " without limit" : "");
+            : crop + " in " + place + (place.equals(answer.asked().place()) ? " without limit" : "");
     String name = all ? "yard-" + crop : "yard-" + crop + "-" + place;
     return new YardChart(answer.header(), name, title, levels, holds, wording).figure();
   }

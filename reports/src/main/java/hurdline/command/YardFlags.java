@@ -25,6 +25,14 @@ final class YardFlags {
   private String crop;
 
   @CommandLine.Option(
+      names = "--place",
+      paramLabel = "NAME",
+      description =
+          "Which place of the yard is made larger or smaller. Default: the last one that takes the crop and"
+              + " whose ground has a price, else the last one that takes it.")
+  private String place;
+
+  @CommandLine.Option(
       names = "--acres",
       paramLabel = "SHARE",
       description =
@@ -42,6 +50,7 @@ final class YardFlags {
   YardAsk ask() {
     return new YardAsk(
         Optional.ofNullable(crop),
+        Optional.ofNullable(place),
         overflow == null ? USUAL : share("--overflow", overflow),
         acres == null ? OptionalDouble.empty() : OptionalDouble.of(share("--acres", acres)),
         gain);

@@ -84,8 +84,9 @@ final class YardSections {
 
   private void writePeaks(Html html, List<Figure> peaks) {
     html.paragraph(
-        "The last place takes whatever comes, so that nothing ever waits: this is what the seasons"
-            + " would bring in at once.");
+        "The place "
+            + answer.asked().place()
+            + " takes whatever comes, so that nothing ever waits: this is what the seasons would bring in at once.");
     html.figures(peaks);
   }
 

@@ -57,7 +57,8 @@ public final class YardTables {
     return table(
         "capacity.csv",
         "bales,area_m2,chance_of_overflow,low_95,high_95,held_at_field_bales,lost_t,truck_waiting_d,"
-            + "money_per_year,money_low_95,money_high_95",
+            + "money_per_year,money_low_95,money_high_95,ground_per_year,waiting_per_year,margin_below_no_limit,"
+            + "receiving_wages",
         answer.capacity(),
         YardTables::capacity);
   }
@@ -72,9 +73,13 @@ public final class YardTables {
         r.heldAtField(),
         r.lostT(),
         r.waitingD(),
-        r.moneyPerYear(),
-        r.moneyLow95(),
-        r.moneyHigh95());
+        r.cost().perYear(),
+        r.cost().low95(),
+        r.cost().high95(),
+        r.cost().ground(),
+        r.cost().waiting(),
+        r.cost().marginBelow(),
+        r.cost().receiving());
   }
 
   private Table cheapest() {
@@ -82,10 +87,11 @@ public final class YardTables {
         "cheapest.csv",
         "bales,money_above_cheapest,low_joint,high_joint,told_apart",
         answer.capacity(),
-        r ->
-            row(
-                r.bales(), r.aboveCheapest(), r.aboveLow(), r.aboveHigh(),
-                r.toldApart() ? "yes" : "no"));
+        r -> cheapest(r.bales(), r.cost().above()));
+  }
+
+  private static Object[] cheapest(double bales, CapacityRow.Cost.Above above) {
+    return row(bales, above.money(), above.low(), above.high(), above.toldApart() ? "yes" : "no");
   }
 
   private Table acres() {

@@ -51,7 +51,7 @@ public final class YardWords {
         .ifPresent(row -> sentences.add("As the file has it, " + now(row) + "."));
     answer
         .cheapest()
-        .ifPresent(row -> sentences.add("Of the sizes played the cheapest is " + cheapest(row) + "."));
+        .ifPresent(row -> sentences.add("Of the sizes simulated the cheapest is " + cheapest(row) + "."));
     shorter().ifPresent(told -> sentences.add("The peak without limit: " + told + "."));
     acres().ifPresent(told -> sentences.add("Acres of " + answer.asked().crop() + ": " + told + "."));
     return sentences;
@@ -66,7 +66,9 @@ public final class YardWords {
         + title.changes()
         + ", yard of "
         + answer.asked().crop()
-        + ", "
+        + " with "
+        + answer.asked().place()
+        + " made larger or smaller, "
         + title.played();
   }
 
@@ -80,6 +82,7 @@ public final class YardWords {
             ? "so that loads are turned away in at most "
             : "so that something waits for room in at most ";
     return sized(size)
+        + inPlace(size)
         + area(size)
         + " "
         + rule
@@ -102,6 +105,14 @@ public final class YardWords {
       return low + " or more; no upper limit" + none;
     }
     return high.isEmpty() ? "no interval" + none : high + " or less; no lower limit" + none;
+  }
+
+  /** {@code , of them 5,200 in open,} where other places hold some too. */
+  private String inPlace(YardAnswer.Size size) {
+    YardAnswer.Asked asked = answer.asked();
+    return asked.others() > 0
+        ? ", of them " + count(size.bales() - asked.others()) + " in " + asked.place() + (Double.isNaN(size.areaM2()) ? "," : "")
+        : "";
   }
 
   private String area(YardAnswer.Size size) {
@@ -158,29 +169,34 @@ public final class YardWords {
   }
 
   private String cheapest(CapacityRow row) {
-    List<CapacityRow> alike = answer.hardlyMatters();
     String currency = answer.header().currency();
-    String range = wording.interval(row.moneyPerYear(), row.moneyLow95(), row.moneyHigh95(), currency);
-    String region =
-        alike.size() < 2
-            ? "; each other size played is told apart from it"
-            : "; from "
-                + count(alike.get(0).bales())
-                + " to "
-                + count(alike.get(alike.size() - 1).bales())
-                + " "
-                + unit()
-                + " the choice hardly matters";
+    CapacityRow.Cost cost = row.cost();
     return count(row.bales())
         + " "
         + unit()
         + " at "
-        + wording.number(row.moneyPerYear(), row.moneyLow95(), row.moneyHigh95(), currency)
-        + " "
-        + currency
-        + " a year"
-        + (range.isEmpty() ? "" : " (" + range + ")")
-        + region;
+        + wording.withInterval(cost.perYear(), cost.low95(), cost.high95(), currency)
+        + " a year: "
+        + (hasPrice() ? "ground" : "ground without a price")
+        + ", waiting, and margin below that without limit"
+        + region();
+  }
+
+  private boolean hasPrice() {
+    return answer.capacity().stream().anyMatch(row -> row.cost().ground() > 0);
+  }
+
+  private String region() {
+    List<CapacityRow> alike = answer.hardlyMatters();
+    return alike.size() < 2
+        ? "; every other size simulated costs significantly more"
+        : "; from "
+            + count(alike.get(0).bales())
+            + " to "
+            + count(alike.get(alike.size() - 1).bales())
+            + " "
+            + unit()
+            + " the choice hardly matters";
   }
 
   private Optional<String> shorter() {

@@ -74,7 +74,7 @@ record Playing(Studies.Study<RunAnswer> engine, BiConsumer<Chosen, Effort> asked
       Path file, Chosen chosen, Effort effort, YardAsk ask) {
     asked.accept(chosen, effort);
     boolean stops = ask.equals(
-            new YardAsk(Optional.of("stopped"), 0.125, OptionalDouble.of(0.9), true));
+            new YardAsk(Optional.of("stopped"), Optional.empty(), 0.125, OptionalDouble.of(0.9), true));
     YardAnswer answer = stops ? SampleYard.stopped() : SampleYard.tooSmall();
     return new Studies.Waiting<>(15, (progress, stop) -> Optional.of(answer));
   }

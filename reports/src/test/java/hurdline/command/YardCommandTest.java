@@ -23,7 +23,7 @@ class YardCommandTest extends Calls {
             "report.html", "summary.csv");
     assertThat(namesIn(answer.resolve("charts"))).hasSize(10).allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString())
-        .startsWith("Sweetgum Bend shared gin, base, yard of stalk, ")
+        .startsWith("Sweetgum Bend shared gin, base, yard of stalk with open made larger or smaller,\n")
         .endsWith("Report: " + answer.resolve("report.html") + "\n");
     assertThat(err.toString()).isEmpty();
   }

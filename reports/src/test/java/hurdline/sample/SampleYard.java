@@ -2,6 +2,7 @@ package hurdline.sample;
 
 import hurdline.answer.AcresRow;
 import hurdline.answer.CapacityRow;
+import hurdline.answer.CapacityRow.Cost;
 import hurdline.answer.GainRow;
 import hurdline.answer.GroundPlan;
 import hurdline.answer.Header;
@@ -30,7 +31,7 @@ public final class SampleYard {
     return new YardAnswer(
         YEAR.header(),
         YEAR.outline(),
-        new YardAnswer.Asked("stalk", "bales", 0.05, 4_200, "open", false),
+        new YardAnswer.Asked("stalk", "bales", 0.05, 4_200, "open", 1_200, false),
         List.of(
             summary("base", "intake.stalk.held_at_field.peak", "bales", 930, 200),
             summary("base", "yard.place.open.lost", "t", 40, 3),
@@ -69,7 +70,7 @@ public final class SampleYard {
             h.plant(), h.file(), h.contentHash(), h.version(), "turning_away", List.of("calendar.to=2027-06-01"),
             h.seed(), 40, 7, "", true, "", h.from(), h.to());
     return new YardAnswer(
-        header, of.outline(), new YardAnswer.Asked("stalk", "bales", 0.125, 4_200, "open", true),
+        header, of.outline(), new YardAnswer.Asked("stalk", "bales", 0.125, 4_200, "open", 1_200, true),
         of.summary(), of.peaks(), new YardAnswer.Size(6_300, NONE, NONE, NONE, 0, 0, 0.41), YardAnswer.Size.none(),
         capacity(false).subList(1, 2), of.levels(), YardAnswer.Land.none(), List.of(), List.of(), List.of(), List.of(), List.of(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
@@ -98,11 +99,16 @@ public final class SampleYard {
       rows.add(
           new CapacityRow(
               sizes[at], 1.75 * sizes[at], chances[at], lows[at], highs[at],
-              1_500 - 250 * at, 138 + 2 * at, 130 - 42 * at, money ? sum : NONE, money ? sum - 2_000 : NONE,
-              money ? sum + 2_000 : NONE, money ? above[at] : NONE, money ? above[at] * 0.7 - 400 * (at > 0 ? 1 : 0) : NONE,
-              money ? above[at] * 1.3 + 400 * (at > 0 ? 1 : 0) : NONE, money && at == 3));
+              1_500 - 250 * at, 138 + 2 * at, 130 - 42 * at, money ? cost(sum, above[at], at == 3) : Cost.none()));
     }
     return rows;
+  }
+
+  private static Cost cost(double sum, double above, boolean apart) {
+    double half = above > 0 ? 400 + 0.3 * above : 0;
+    return new Cost(
+        sum, sum - 2_000, sum + 2_000, sum - 9_000, 1_000, 8_000, 11_000,
+        new Cost.Above(above, above - half, above + half, apart));
   }
 
   private static List<LevelRow> levels() {

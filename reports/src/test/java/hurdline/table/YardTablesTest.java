@@ -30,11 +30,12 @@ class YardTablesTest {
   void capacityHasARowForEachSize() throws IOException {
     assertThat(lines(SampleYard.tooSmall(), "capacity.csv"))
         .containsExactly(
-            "bales,area_m2,chance_of_overflow,low_95,high_95,held_at_field_bales,lost_t,truck_waiting_d,money_per_year,money_low_95,money_high_95",
-            "3500,6125,1,0.91,1,1500,138,130,25000,23000,27000",
-            "4200,7350,0.825,0.67,0.93,1250,140,88,25190,23190,27190",
-            "5000,8750,0.45,0.29,0.62,1000,142,46,25620,23620,27620",
-            "6400,11200,0.05,0.006,0.169,750,144,4,26020,24020,28020");
+            "bales,area_m2,chance_of_overflow,low_95,high_95,held_at_field_bales,lost_t,truck_waiting_d,money_per_year,money_low_95,money_high_95,ground_per_year,waiting_per_year,margin_below_no_limit,"
+                + "receiving_wages",
+            "3500,6125,1,0.91,1,1500,138,130,25000,23000,27000,16000,1000,8000,11000",
+            "4200,7350,0.825,0.67,0.93,1250,140,88,25190,23190,27190,16190,1000,8000,11000",
+            "5000,8750,0.45,0.29,0.62,1000,142,46,25620,23620,27620,16620,1000,8000,11000",
+            "6400,11200,0.05,0.006,0.169,750,144,4,26020,24020,28020,17020,1000,8000,11000");
     assertThat(lines(SampleYard.tooSmall(), "cheapest.csv")).hasSize(5).contains("3500,0,0,0,no").last().asString().endsWith(",yes");
   }
 
@@ -42,7 +43,7 @@ class YardTablesTest {
   void withoutMoneyItsCellsAreEmptyAndNothingIsCheapest() throws IOException {
     assertThat(lines(SampleYard.stopped(), "capacity.csv"))
         .last()
-        .isEqualTo("4200,7350,0.825,0.67,0.93,1250,140,88,,,");
+        .isEqualTo("4200,7350,0.825,0.67,0.93,1250,140,88,,,,,,,");
     assertThat(new YardTables(SampleYard.stopped()).all()).extracting(Table::file).doesNotContain("cheapest.csv");
   }
 

@@ -76,11 +76,18 @@ public record YardAnswer(
    * @param unit {@code bales} or {@code modules}
    * @param overflow share of seasons in which the yard may overflow
    * @param holds what the crop's places hold as the file has it
-   * @param lastPlace the place whose size is changed
+   * @param place whose size is changed
+   * @param others what the crop's other places hold together
    * @param turnsAway whether what finds no room is turned away, and does not wait
    */
   public record Asked(
-      String crop, String unit, double overflow, double holds, String lastPlace, boolean turnsAway) {}
+      String crop,
+      String unit,
+      double overflow,
+      double holds,
+      String place,
+      double others,
+      boolean turnsAway) {}
 
   /**
    * A size of the yard.
@@ -138,24 +145,24 @@ public record YardAnswer(
 
   /** The size that costs least, if money was asked. */
   public Optional<CapacityRow> cheapest() {
-    return capacity.stream().filter(row -> row.aboveCheapest() == 0).findFirst();
+    return capacity.stream().filter(CapacityRow::isCheapest).findFirst();
   }
 
   /** The cheapest size and those around it without a gap that are not told apart from it; none where no money was asked. */
   public List<CapacityRow> hardlyMatters() {
     int at = 0;
-    while (at < capacity.size() && capacity.get(at).aboveCheapest() != 0) {
+    while (at < capacity.size() && !capacity.get(at).isCheapest()) {
       at++;
     }
     if (at == capacity.size()) {
       return List.of();
     }
     int from = at;
-    while (from > 0 && !capacity.get(from - 1).toldApart()) {
+    while (from > 0 && !capacity.get(from - 1).cost().above().toldApart()) {
       from--;
     }
     int to = at + 1;
-    while (to < capacity.size() && !capacity.get(to).toldApart()) {
+    while (to < capacity.size() && !capacity.get(to).cost().above().toldApart()) {
       to++;
     }
     return capacity.subList(from, to);

@@ -1,5 +1,7 @@
 package hurdline.plant;
 
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +27,33 @@ public record Yard(
     lifts = InOrder.copy(lifts);
   }
 
+  /** Bales on hand on the first day for which there is no place, by crop: crops and places are taken in the file's order. */
+  public Map<String, Integer> withoutRoom() {
+    Map<String, Integer> free = new HashMap<>();
+    places.forEach(place -> free.put(place.name(), place.holds()));
+    Map<String, Integer> without = new LinkedHashMap<>();
+    onHand.forEach(
+        (crop, bales) -> {
+          int left = bales;
+          for (Place place : places) {
+            if (place.takes(crop)) {
+              int laid = Math.min(left, free.get(place.name()));
+              free.merge(place.name(), -laid, Integer::sum);
+              left -= laid;
+            }
+          }
+          without.put(crop, left);
+        });
+    return without;
+  }
+
+  /** The same yard with one place larger or smaller. */
+  public Yard with(Place changed, int holds) {
+    List<Place> others =
+        places.stream().map(place -> place.equals(changed) ? place.holding(holds) : place).toList();
+    return new Yard(onHand, others, pick, turnAway, fieldLossPerS, lifts);
+  }
+
   /**
    * @param lossPerS decay rate, 1/s: a share s lost per unit of time T gives −ln(1 − s)/T
    * @param crops that may lie there; empty for all
@@ -42,6 +71,14 @@ public record Yard(
       double lifeYr) {
     public Place {
       crops = List.copyOf(crops);
+    }
+
+    public boolean takes(String crop) {
+      return crops.isEmpty() || crops.contains(crop);
+    }
+
+    private Place holding(int bales) {
+      return new Place(name, bales, lossPerS, crops, stack, costPerM2, lifeYr);
     }
   }
 

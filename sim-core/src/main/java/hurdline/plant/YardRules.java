@@ -1,9 +1,7 @@
 package hurdline.plant;
 
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** The yard and what comes into it. */
@@ -49,7 +47,7 @@ final class YardRules {
     }
     if (place.stack().isPresent()) {
       plant.crops().stream()
-          .filter(crop -> place.crops().isEmpty() || place.crops().contains(crop.name()))
+          .filter(crop -> place.takes(crop.name()))
           .filter(crop -> crop.bale().size().isEmpty())
           .forEach(
               crop ->
@@ -76,19 +74,10 @@ final class YardRules {
     if (yard.places().stream().anyMatch(place -> !crops.containsAll(place.crops()))) {
       return; // what a place is for is not known
     }
-    Map<String, Integer> free = new LinkedHashMap<>();
-    yard.places().forEach(place -> free.put(place.name(), place.holds()));
-    yard.onHand()
+    yard.withoutRoom()
         .forEach(
-            (crop, bales) -> {
-              int left = bales;
-              for (Yard.Place place : yard.places()) {
-                if (place.crops().isEmpty() || place.crops().contains(crop)) {
-                  int laid = Math.min(left, free.get(place.name()));
-                  free.merge(place.name(), -laid, Integer::sum);
-                  left -= laid;
-                }
-              }
+            (crop, left) -> {
+              int bales = yard.onHand().get(crop);
               if (left > 0 && crops.contains(crop)) {
                 found.add(
                     "yard.on_hand." + crop,

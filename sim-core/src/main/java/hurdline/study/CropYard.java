@@ -11,15 +11,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The places that take a crop, of which the last can be made to hold more or less.
+ * The places that take a crop, of which one can be made to hold more or less.
  *
  * @param places in the order in which they are filled
+ * @param grown the one whose size is changed
  */
-record CropYard(Plant plant, Crop crop, List<Yard.Place> places) {
+record CropYard(Plant plant, Crop crop, List<Yard.Place> places, Yard.Place grown) {
   /** No yard of this world holds as many. */
   private static final int NO_LIMIT = 1_000_000;
 
-  /** @throws ProblemsException if the plant has no such crop, or no place takes it */
+  /** @throws ProblemsException if the plant has no such crop, no place takes it, or the place asked for does not */
   static CropYard of(Plant plant, YardAsk ask, Source source) {
     String wanted = ask.crop().orElse(plant.crops().get(0).name());
     List<String> known = plant.crops().stream().map(Crop::name).toList();
@@ -28,24 +29,35 @@ record CropYard(Plant plant, Crop crop, List<Yard.Place> places) {
           "\"" + wanted + "\" is no crop of this file", Nearest.expected("a crop", wanted, known));
     }
     List<Yard.Place> places =
-        plant.yard().places().stream().filter(place -> takes(place, wanted)).toList();
+        plant.yard().places().stream().filter(place -> place.takes(wanted)).toList();
     if (places.isEmpty()) {
       throw source.refusal(
           "no place of the yard takes \"" + wanted + "\"", "one under yard.places");
     }
-    return new CropYard(plant, plant.crops().get(known.indexOf(wanted)), places);
+    Yard.Place grown =
+        ask.place().isPresent()
+            ? named(ask.place().get(), wanted, places, source)
+            : pricedOrLast(places);
+    return new CropYard(plant, plant.crops().get(known.indexOf(wanted)), places, grown);
   }
 
-  private static boolean takes(Yard.Place place, String crop) {
-    return place.crops().isEmpty() || place.crops().contains(crop);
+  private static Yard.Place named(String name, String crop, List<Yard.Place> places, Source source) {
+    List<String> known = places.stream().map(Yard.Place::name).toList();
+    if (!known.contains(name)) {
+      throw source.refusal(
+          "\"" + name + "\" is no place that takes \"" + crop + "\"", Nearest.expected("a place", name, known));
+    }
+    return places.get(known.indexOf(name));
+  }
+
+  /** Ground that costs nothing is no question of money, so the last place with a price goes first. */
+  private static Yard.Place pricedOrLast(List<Yard.Place> places) {
+    Yard.Place last = places.get(places.size() - 1);
+    return places.stream().filter(place -> place.costPerM2() > 0).reduce(last, (before, place) -> place);
   }
 
   String unit() {
     return Outlines.unit(crop);
-  }
-
-  Yard.Place last() {
-    return places.get(places.size() - 1);
   }
 
   /** What all places hold as the file has it. */
@@ -53,25 +65,29 @@ record CropYard(Plant plant, Crop crop, List<Yard.Place> places) {
     return places.stream().mapToInt(Yard.Place::holds).sum();
   }
 
-  /** What the places before the last hold. */
-  int before() {
-    return holds() - last().holds();
+  /** What the places beside the one that grows hold. */
+  int others() {
+    return holds() - grown.holds();
   }
 
-  /** The smallest yard that can be: the last place gone, and whatever is on hand on the first day still fits. */
+  /** The smallest yard that can be: as little of the place that grows as lets all that is on hand on the first day fit. */
   int least() {
-    int onHand =
-        plant.crops().stream()
-            .map(Crop::name)
-            .filter(name -> places.stream().anyMatch(place -> takes(place, name)))
-            .mapToInt(name -> plant.yard().onHand().getOrDefault(name, 0))
-            .sum();
-    return Math.max(before(), onHand);
+    int tooSmall = -1;
+    int fits = grown.holds();
+    while (fits - tooSmall > 1) {
+      int middle = tooSmall + (fits - tooSmall) / 2;
+      if (plant.yard().with(grown, middle).withoutRoom().values().stream().allMatch(left -> left == 0)) {
+        fits = middle;
+      } else {
+        tooSmall = middle;
+      }
+    }
+    return others() + fits;
   }
 
   /** All places of the crop are to hold so many together. */
   Change sized(int bales) {
-    return holding(bales - before());
+    return holding(bales - others());
   }
 
   /** Ground of all places of which the file says how they are stacked; NaN if it says so of none. */
@@ -85,7 +101,7 @@ record CropYard(Plant plant, Crop crop, List<Yard.Place> places) {
 
   /** What a place holds if all hold so many together. */
   int holds(Yard.Place place, int bales) {
-    return place.equals(last()) ? Math.max(0, bales - before()) : place.holds();
+    return place.equals(grown) ? Math.max(0, bales - others()) : place.holds();
   }
 
   /** What the ground of all places costs a year. */
@@ -110,6 +126,6 @@ record CropYard(Plant plant, Crop crop, List<Yard.Place> places) {
   }
 
   private Change holding(int bales) {
-    return new Change.Value("yard.places." + last().name() + ".holds", bales + " bales");
+    return new Change.Value("yard.places." + grown.name() + ".holds", bales + " bales");
   }
 }

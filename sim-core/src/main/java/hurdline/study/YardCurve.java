@@ -102,11 +102,6 @@ final class YardCurve {
   private CapacityRow row(int bales, Figures figures, Optional<double[]> cheapest) {
     int refused = refused(figures);
     Interval chance = Intervals.chance95(refused, figures.count());
-    Summary sums = cheapest.map(x -> Summary.of(money.perYear(bales, figures))).orElse(Summary.of(new double[0]));
-    Optional<PairedDifference> above =
-        cheapest.map(
-            best ->
-                PairedDifference.of(best, money.perYear(bales, figures), Math.max(1, played.size() - 1)));
     return new CapacityRow(
         bales,
         yard.areaM2(bales),
@@ -116,12 +111,13 @@ final class YardCurve {
         figures.mean(Measure.INTAKE_HELD_AT_FIELD_PEAK.of(yard.crop().name())),
         Summary.of(money.lostT(figures)).mean(),
         Summary.of(money.waitingD(figures)).mean(),
-        sums.mean(),
-        sums.low95(),
-        sums.high95(),
-        above.map(PairedDifference::difference).orElse(Double.NaN),
-        above.map(pair -> pair.joint().low()).orElse(Double.NaN),
-        above.map(pair -> pair.joint().high()).orElse(Double.NaN),
-        above.map(PairedDifference::toldApart).orElse(false));
+        cheapest.map(best -> money.cost(bales, figures, above(best, bales, figures))).orElse(CapacityRow.Cost.none()));
+  }
+
+  private CapacityRow.Cost.Above above(double[] cheapest, int bales, Figures figures) {
+    PairedDifference pair =
+        PairedDifference.of(cheapest, money.perYear(bales, figures), Math.max(1, played.size() - 1));
+    return new CapacityRow.Cost.Above(
+        pair.difference(), pair.joint().low(), pair.joint().high(), pair.toldApart());
   }
 }

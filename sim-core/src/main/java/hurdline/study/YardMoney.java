@@ -1,24 +1,32 @@
 package hurdline.study;
 
+import hurdline.answer.CapacityRow.Cost;
+import hurdline.estimate.Summary;
 import hurdline.measure.Measure;
 import hurdline.plant.Delivery;
 import hurdline.plant.Money;
 import java.util.Optional;
 
 /**
- * What a yard costs in a year: what wastes away, what waits, and the ground.
+ * What a yard of a size costs in a year: its ground, what waits for room, and what the plant's margin lies below that of
+ * the same plant with a yard without limit, season by season.
  *
- * <p>Loss is dry matter lost at field and in the yard at the crop's price, per dry mass as it is paid; waits and ground
- * are at the file's prices, the ground spread evenly over its life.
+ * <p>The margin has everything of a yard that differs by size: crop lost in it, wages of receiving on more or fewer days,
+ * bales that come late or not at all. So two sizes differ by their margins, ground and waits, and by nothing else. Waits are
+ * at the file's price, which is not in the margin; ground is spread evenly over its life.
  */
 final class YardMoney {
   private static final double DAY_S = 86_400;
+  private static final double HOUR_S = 3_600;
 
   private final CropYard yard;
   private final Optional<Money> money;
+  private final Figures unlimited;
 
-  YardMoney(CropYard yard) {
+  /** @param unlimited the plant with a yard without limit, in the same seasons as all sizes */
+  YardMoney(CropYard yard, Figures unlimited) {
     this.yard = yard;
+    this.unlimited = unlimited;
     money = yard.plant().money();
   }
 
@@ -45,30 +53,43 @@ final class YardMoney {
 
   /** Money of each season in a yard of so many bales. */
   double[] perYear(int bales, Figures figures) {
-    double perDryT = 1000 * perDryKg();
-    double[] lost = lostT(figures);
-    double perWaitingD = DAY_S * waitingPerS();
+    double[] margin = figures.series(Measure.MONEY_MARGIN.of());
+    double[] most = unlimited.series(Measure.MONEY_MARGIN.of());
     double[] waiting = waitingD(figures);
-    double ground = yard.groundPerYear(bales, money.orElseThrow().discountPerYr());
-    double[] sums = new double[lost.length];
+    double ground = groundPerYear(bales);
+    double[] sums = new double[margin.length];
     for (int at = 0; at < sums.length; at++) {
-      sums[at] = perDryT * lost[at] + perWaitingD * waiting[at] + ground;
+      sums[at] = ground + perWaitingD() * waiting[at] + most[at] - margin[at];
     }
     return sums;
   }
 
-  private double waitingPerS() {
-    return yard.plant().deliveries().stream()
-        .filter(delivery -> delivery.crop().equals(yard.crop().name()))
-        .mapToDouble(Delivery::waitingPerS)
-        .sum();
+  /** The same as means with what they are made of. */
+  Cost cost(int bales, Figures figures, Cost.Above above) {
+    Summary sums = Summary.of(perYear(bales, figures));
+    double ground = groundPerYear(bales);
+    double waiting = perWaitingD() * Summary.of(waitingD(figures)).mean();
+    double receivingH = figures.mean(Measure.CREW_RECEIVING.of(yard.crop().name()));
+    return new Cost(
+        sums.mean(),
+        sums.low95(),
+        sums.high95(),
+        ground,
+        waiting,
+        sums.mean() - ground - waiting,
+        receivingH * HOUR_S * money.orElseThrow().wagePerS(),
+        above);
   }
 
-  /** The crop's price per dry mass: that of a mass at the moisture that is paid for, over its dry share. */
-  private double perDryKg() {
-    String crop = yard.crop().name();
-    Money prices = money.orElseThrow();
-    double dryShare = 1 - yard.crop().bale().moisture().mean();
-    return prices.cropsPerKg().getOrDefault(crop, 0.0) * prices.paidKg(crop, 1, dryShare) / dryShare;
+  private double groundPerYear(int bales) {
+    return yard.groundPerYear(bales, money.orElseThrow().discountPerYr());
+  }
+
+  private double perWaitingD() {
+    return DAY_S
+        * yard.plant().deliveries().stream()
+            .filter(delivery -> delivery.crop().equals(yard.crop().name()))
+            .mapToDouble(Delivery::waitingPerS)
+            .sum();
   }
 }

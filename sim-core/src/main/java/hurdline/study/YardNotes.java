@@ -21,11 +21,11 @@ final class YardNotes {
     notes.add(
         new Note(
             "Sizes of the yard",
-            "Places are filled in the file's order, and the last one that takes "
-                + yard.crop().name()
-                + ", "
-                + yard.last().name()
-                + ", is made larger or smaller; without limit it takes whatever comes. All sizes met"
+            "Places are filled in the file's order, and "
+                + yard.grown().name()
+                + " is made larger or smaller ("
+                + why()
+                + "); without limit it takes whatever comes. All sizes met"
                 + " the same weather, yields, stops and trips."
                 + shared()));
     notes.add(new Note("Overflow", overflow()));
@@ -63,6 +63,17 @@ final class YardNotes {
                   + " it would cost is left out. The intervals of all hold together (Bonferroni)."));
     }
     return notes;
+  }
+
+  private String why() {
+    if (ask.place().isPresent()) {
+      return "as asked";
+    }
+    if (yard.places().size() == 1) {
+      return "the only place that takes " + yard.crop().name();
+    }
+    return (yard.grown().costPerM2() > 0 ? "the last whose ground has a price" : "the last that takes " + yard.crop().name())
+        + "; --place takes another";
   }
 
   private String shared() {
@@ -107,11 +118,15 @@ final class YardNotes {
   }
 
   private String money() {
-    return "The calendar played once stands for one year. A yard's money is the dry matter lost at field"
-        + " and in the yard at the crop's price, what waiting trucks and loads cost where the file says so, and the"
-        + " ground of the places at its price spread evenly over its life. It is not the plant's margin: what the line makes of late or"
-        + " missing bales is told by comparing plants. The cheapest is the one of the sizes played with the"
-        + " least mean; others are set beside it season by season, with intervals that hold for all"
-        + " together (Bonferroni).";
+    return "The calendar simulated once stands for one year. A size costs the ground of the places at its price,"
+        + " spread evenly over its life, what waiting trucks and loads cost where the file says so, and what"
+        + " the plant's margin lies below that of the same seasons with a yard without limit. The margin has"
+        + " in it the crop lost in the yard, the wages of receiving on more or fewer days, and what the line"
+        + " makes of late or missing bales. What is lost at the fields was not paid for. The cheapest is the"
+        + " one of the sizes simulated with the least mean; others are compared with it season by season, with"
+        + " intervals that hold for all together (Bonferroni)."
+        + (yard.places().stream().allMatch(place -> place.costPerM2() == 0)
+            ? " The file gives no price of ground, so a larger yard costs nothing here."
+            : "");
   }
 }

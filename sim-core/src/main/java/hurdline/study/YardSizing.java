@@ -87,7 +87,7 @@ public final class YardSizing {
       return Optional.empty();
     }
     plays.expect((count - first) * others());
-    YardMoney money = new YardMoney(yard);
+    YardMoney money = new YardMoney(yard, unlimited.figures());
     YardCurve curve =
         new YardCurve(yard, money, bales -> plays.whole(changed(yard.sized(bales)), count));
     Optional<Figures> base = plays.whole(stage, count);

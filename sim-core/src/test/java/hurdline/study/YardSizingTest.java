@@ -139,12 +139,12 @@ class YardSizingTest {
     for (int at = 1; at < answer.capacity().size(); at++) {
       assertThat(answer.capacity().get(at).chance()).isLessThanOrEqualTo(answer.capacity().get(at - 1).chance());
     }
-    double least = answer.capacity().stream().mapToDouble(CapacityRow::moneyPerYear).min().orElseThrow();
-    assertThat(answer.cheapest().orElseThrow().moneyPerYear()).isEqualTo(least);
+    double least = answer.capacity().stream().mapToDouble(row -> row.cost().perYear()).min().orElseThrow();
+    assertThat(answer.cheapest().orElseThrow().cost().perYear()).isEqualTo(least);
     CapacityRow last = answer.capacity().get(answer.capacity().size() - 1);
     assertThat(last.waitingD()).isZero();
     assertThat(answer.capacity().get(0).waitingD()).isGreaterThan(5);
-    assertThat(last.moneyPerYear()).as("100 USD/t at 12 %% moisture").isCloseTo(last.lostT() * 100 / 0.88, within(1e-6));
+    assertThat(last.cost().perYear()).as("nothing waits, as in a yard without limit").isCloseTo(0, within(1e-6));
   }
 
   @Test
@@ -175,7 +175,7 @@ class YardSizingTest {
             .replaceAll(", loads: \\{.*\\}\\}\\}", "}}")
             .replace("holds: 300 bales, loss: 2 %/month", "holds: 2000 bales");
     YardAnswer answer =
-        played(yaml, Studied.effort(2, 1), new YardAsk(Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+        played(yaml, Studied.effort(2, 1), new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
     double most = 384.0 / 420;
     assertThat(answer.land().times()).isBetween(most - 0.02, most);
     assertThat(answer.acresAt(answer.land().times()).orElseThrow().chance()).isEqualTo(1);
@@ -198,7 +198,7 @@ class YardSizingTest {
             .replaceAll(", loads: \\{.*\\}\\}\\}", "}}")
             .replace("holds: 300 bales, loss: 2 %/month", "holds: 2000 bales");
     YardAnswer answer =
-        played(yaml, Studied.effort(40, 2), new YardAsk(Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+        played(yaml, Studied.effort(40, 2), new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
     double[] fed = series(answer, "intake.stalk.fed");
     double[] left = series(answer, "season.stalk_line.left_over");
     double[] limits = new double[40];
@@ -226,7 +226,7 @@ class YardSizingTest {
     YardAnswer answer =
         played(
             trucks(), Studied.effort(6, 2),
-            new YardAsk(Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
     assertThat(answer.land().low95()).isNaN();
     assertThat(answer.land().high95()).isGreaterThan(answer.land().times());
     assertThat(answer.assumptions().toString())
@@ -259,7 +259,7 @@ class YardSizingTest {
     YardAnswer answer =
         played(
             trucks().replace("from: 2027-03-08", "from: 2027-03-02"), Studied.effort(6, 2),
-            new YardAsk(Optional.empty(), 0.2, OptionalDouble.empty(), true));
+            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.empty(), true));
     assertThat(answer.gains()).extracting(row -> row.what() + ": " + row.more())
         .startsWith("trucks: one truck more, 3", "trucks: one truck less, 1", "receiving: open to 19:00")
         .contains("feeder: 10 % more rate");
@@ -279,7 +279,7 @@ class YardSizingTest {
     YardAnswer answer = played(yaml, Studied.effort(2, 1), 0.05);
     assertThat(answer.byRule().areaM2()).isEqualTo(2_800);
     assertThat(answer.at(985).orElseThrow().areaM2()).isEqualTo(2_800);
-    assertThat(answer.at(985).orElseThrow().moneyPerYear()).as("nothing is lost").isCloseTo(3_920, within(1e-9));
+    assertThat(answer.at(985).orElseThrow().cost().perYear()).as("nothing is lost").isCloseTo(3_920, within(1e-9));
     assertThat(answer.grounds()).singleElement().satisfies(plan -> {
       assertThat(plan.stacks()).isEqualTo(25);
       assertThat(plan.highM()).isCloseTo(3.5, within(1e-12));
@@ -294,9 +294,9 @@ class YardSizingTest {
     String paid = plain.replace("stalk: {loads", "stalk: {waiting: 10 USD/h, loads");
     double waitingD = played(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().waitingD();
     assertThat(waitingD).isPositive();
-    assertThat(played(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().moneyPerYear())
+    assertThat(played(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().cost().perYear())
         .isCloseTo(waitingD * 240, within(1e-6));
-    assertThat(played(plain, Studied.effort(2, 1), 0.05).at(900).orElseThrow().moneyPerYear()).isZero();
+    assertThat(played(plain, Studied.effort(2, 1), 0.05).at(900).orElseThrow().cost().perYear()).isZero();
   }
 
   @Test
@@ -318,7 +318,7 @@ class YardSizingTest {
     PlantFile file = PlantFile.of("one.yaml", trucks());
     Source source = new Source(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
     assertThatThrownBy(
-            () -> new YardSizing(source, Chosen.base(), Studied.effort(1, 1), new YardAsk(Optional.of("stak"), 0.05, OptionalDouble.empty(), false)))
+            () -> new YardSizing(source, Chosen.base(), Studied.effort(1, 1), new YardAsk(Optional.of("stak"), Optional.empty(), 0.05, OptionalDouble.empty(), false)))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("one.yaml: \"stak\" is no crop of this file; expected a crop, perhaps \"stalk\"");
   }
