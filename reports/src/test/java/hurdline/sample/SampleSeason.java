@@ -62,6 +62,7 @@ public final class SampleSeason {
         of.outline(),
         of.plans(),
         of.summary(),
+        of.adjusted(),
         List.of(
             difference("money.margin", "USD", 530_000, -40_000, 15_000, true),
             difference("money.margin_less_forgone", "USD", 420_000, 50_000, apart ? 20_000 : 60_000, apart)),
