@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 /**
  * How far an option lies from the base in the main measures, as shares of the base so that one axis
@@ -31,9 +30,12 @@ final class DifferenceChart {
       return row.difference() / Math.abs(row.baseMean());
     }
 
-    double half() {
-      double half = (row.highJoint() - row.lowJoint()) / 2 / Math.abs(row.baseMean());
-      return Double.isNaN(half) ? 0 : half;
+    double low() {
+      return row.lowJoint() / Math.abs(row.baseMean());
+    }
+
+    double high() {
+      return row.highJoint() / Math.abs(row.baseMean());
     }
   }
 
@@ -62,9 +64,10 @@ final class DifferenceChart {
   }
 
   private CategoryPlot plot(List<Line> drawn) {
-    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    IntervalData data = new IntervalData();
     drawn.forEach(
-        line -> data.add(100 * line.share(), 100 * line.half(), "difference", line.label()));
+        line ->
+            data.add(100 * line.share(), 100 * line.low(), 100 * line.high(), "difference", line.label()));
     NumberAxis axis =
         Look.numberAxis("% of the base, bar of the joint 95 % interval; pale: not told apart", wording);
     CategoryPlot plot =
@@ -88,8 +91,7 @@ final class DifferenceChart {
   }
 
   private String share(Line line) {
-    String number =
-        wording.number(line.share(), line.share() - line.half(), line.share() + line.half(), "share");
+    String number = wording.number(line.share(), line.low(), line.high(), "share");
     return number + " %" + (line.row().toldApart() ? "" : " (not told apart)");
   }
 

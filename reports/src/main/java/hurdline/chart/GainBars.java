@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.function.Function;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 /** Bars of what one thing after another brings, in the order given, pale where that is not told from none. */
 final class GainBars {
@@ -28,11 +27,14 @@ final class GainBars {
   }
 
   private CategoryPlot plot(String axis) {
-    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    IntervalData data = new IntervalData();
     for (GainRow row : drawn) {
-      double half = wording.shown((row.high95() - row.low95()) / 2, row.unit());
       data.add(
-          wording.shown(row.gain(), row.unit()), Double.isNaN(half) ? 0 : half, "gain", label(row));
+          wording.shown(row.gain(), row.unit()),
+          wording.shown(row.low95(), row.unit()),
+          wording.shown(row.high95(), row.unit()),
+          "gain",
+          label(row));
     }
     NumberAxis amounts =
         Look.numberAxis(

@@ -9,8 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.renderer.category.StatisticalBarRenderer;
-import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 /** What held a line: one bar per cause, the longest on top, with its 95 % interval. */
 final class HolderChart {
@@ -38,12 +36,12 @@ final class HolderChart {
   }
 
   private CategoryPlot plot() {
-    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    IntervalData data = new IntervalData();
     for (HolderRow row : shown()) {
-      double half = (row.shareHigh95() - row.shareLow95()) / 2;
       data.add(
           100 * row.share(),
-          Double.isNaN(half) ? 0 : 100 * half,
+          100 * row.shareLow95(),
+          100 * row.shareHigh95(),
           "share",
           Cause.label(row.cause()) + "  " + share(row) + " %");
     }
@@ -53,12 +51,8 @@ final class HolderChart {
   }
 
   /** The first bar, the holder, stands out by hatching as well as by colour. */
-  private static final class Bars extends StatisticalBarRenderer {
+  private static final class Bars extends IntervalBars {
     private static final long serialVersionUID = 1L;
-
-    Bars() {
-      Look.withIntervals(this);
-    }
 
     @Override
     public Paint getItemPaint(int series, int category) {

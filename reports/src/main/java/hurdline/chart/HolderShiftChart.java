@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.renderer.category.StatisticalBarRenderer;
-import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 /** Where the holder of a line moves: its share of hours by cause, base and options side by side. */
 final class HolderShiftChart {
@@ -60,17 +58,16 @@ final class HolderShiftChart {
   }
 
   private CategoryPlot plot(List<String> drawn) {
-    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    IntervalData data = new IntervalData();
     for (String option : options) {
       for (String cause : drawn) {
         double share = row(option, cause).map(HolderRow::share).orElse(0.0);
-        double half =
-            row(option, cause).map(row -> (row.shareHigh95() - row.shareLow95()) / 2).orElse(0.0);
-        data.add(100 * share, Double.isNaN(half) ? 0 : 100 * half, option, Cause.label(cause));
+        double low = row(option, cause).map(HolderRow::shareLow95).orElse(Double.NaN);
+        double high = row(option, cause).map(HolderRow::shareHigh95).orElse(Double.NaN);
+        data.add(100 * share, 100 * low, 100 * high, option, Cause.label(cause));
       }
     }
-    StatisticalBarRenderer bars =
-        Look.sideBySide(Look.withIntervals(new StatisticalBarRenderer()), options.size());
+    IntervalBars bars = Look.sideBySide(new IntervalBars(), options.size());
     NumberAxis axis = Look.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
     return Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, bars));
   }

@@ -33,7 +33,6 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
-import org.jfree.chart.renderer.category.StatisticalBarRenderer;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.ui.RectangleEdge;
@@ -135,13 +134,6 @@ final class Look {
     bars.setBarPainter(new StandardBarPainter());
     bars.setShadowVisible(false);
     return bars;
-  }
-
-  /** Flat bars with their intervals. */
-  static <B extends StatisticalBarRenderer> B withIntervals(B bars) {
-    bars.setErrorIndicatorPaint(Palette.INK);
-    bars.setErrorIndicatorStroke(new BasicStroke(1.5f));
-    return flat(bars);
   }
 
   /** Flat bars of several series that stand close together, each series in its paint. */

@@ -9,8 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.renderer.category.StatisticalBarRenderer;
-import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 /**
  * Money over the calendar: what comes in to the right, what goes out to the left, and what is left.
@@ -24,7 +22,19 @@ final class MoneyChart {
     this.wording = wording;
   }
 
-  private record Bar(String label, double mean, double half, SummaryRow row) {}
+  private record Bar(String label, int sign, SummaryRow row) {
+    double mean() {
+      return sign * row.mean();
+    }
+
+    double low() {
+      return sign > 0 ? row.low95() : -row.high95();
+    }
+
+    double high() {
+      return sign > 0 ? row.high95() : -row.low95();
+    }
+  }
 
   Figure figure() {
     String title = "Money over the calendar";
@@ -46,20 +56,12 @@ final class MoneyChart {
     answer
         .find(measure.of())
         .ifPresent(
-            row -> {
-              double half = (row.high95() - row.low95()) / 2;
-              bars.add(
-                  new Bar(
-                      measure.of().substring(measure.of().indexOf('.') + 1),
-                      sign * row.mean(),
-                      Double.isNaN(half) ? 0 : half,
-                      row));
-            });
+            row -> bars.add(new Bar(measure.of().substring(measure.of().indexOf('.') + 1), sign, row)));
   }
 
   private CategoryPlot plot(List<Bar> bars) {
-    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
-    bars.forEach(bar -> data.add(bar.mean(), bar.half(), "money", bar.label()));
+    IntervalData data = new IntervalData();
+    bars.forEach(bar -> data.add(bar.mean(), bar.low(), bar.high(), "money", bar.label()));
     NumberAxis axis =
         Look.numberAxis(
             answer.header().currency() + ", costs to the left, bar of the 95 % interval", wording);
@@ -69,15 +71,13 @@ final class MoneyChart {
     return plot;
   }
 
-  private static final class Bars extends StatisticalBarRenderer {
+  private static final class Bars extends IntervalBars {
     private static final long serialVersionUID = 1L;
 
     private final transient List<Bar> bars;
 
     Bars(List<Bar> bars) {
       this.bars = bars;
-      Look.flat(this);
-      setErrorIndicatorPaint(Palette.INK);
     }
 
     @Override

@@ -8,8 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.renderer.category.StatisticalBarRenderer;
-import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 /** What each plan earns in all, and each of its lines before what all share. */
 final class PlanMarginChart {
@@ -35,21 +33,20 @@ final class PlanMarginChart {
   }
 
   private CategoryPlot plot() {
-    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    IntervalData data = new IntervalData();
     for (Part part : parts) {
       for (SeasonAnswer.Plan plan : answer.plans()) {
         Optional<SummaryRow> row = answer.find(plan.name(), part.measure());
         double mean = row.map(SummaryRow::mean).orElse(0.0);
-        double half = row.map(r -> (r.high95() - r.low95()) / 2).orElse(0.0);
         data.add(
             mean,
-            Double.isNaN(half) ? 0 : half,
+            row.map(SummaryRow::low95).orElse(Double.NaN),
+            row.map(SummaryRow::high95).orElse(Double.NaN),
             part.label(),
             plan.name());
       }
     }
-    StatisticalBarRenderer bars =
-        Look.sideBySide(Look.withIntervals(new StatisticalBarRenderer()), parts.size());
+    IntervalBars bars = Look.sideBySide(new IntervalBars(), parts.size());
     for (int series = 0; series < parts.size(); series++) {
       bars.setSeriesPaint(
           series,

@@ -21,6 +21,7 @@ final class TileChart {
   private static final Color PALE = new Color(0xf1f6fa);
   private static final Color DARK = new Color(0x00507f);
   private static final int LEGEND = 44;
+  private static final double EVEN = 0.05; // of half the interval: less off its middle is not seen
 
   private final GridAnswer answer;
   private final String measure;
@@ -146,7 +147,12 @@ final class TileChart {
 
   private String spread(GridRow row) {
     double half = (row.high95() - row.low95()) / 2;
-    return half > 0 ? "±" + wording.number(half, row.low95(), row.high95(), row.unit()) : "";
+    boolean even = Math.abs(row.low95() + half - row.mean()) < EVEN * half;
+    return !(half > 0)
+        ? ""
+        : even
+            ? "±" + wording.number(half, row.low95(), row.high95(), row.unit())
+            : wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
   }
 
   private Optional<GridBest> best() {

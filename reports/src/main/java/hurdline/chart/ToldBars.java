@@ -2,10 +2,9 @@ package hurdline.chart;
 
 import java.awt.Paint;
 import java.util.List;
-import org.jfree.chart.renderer.category.StatisticalBarRenderer;
 
 /** Bars with their intervals; one whose interval covers zero is pale and dotted. */
-final class ToldBars extends StatisticalBarRenderer {
+final class ToldBars extends IntervalBars {
   private static final long serialVersionUID = 1L;
 
   private final transient List<Boolean> told;
@@ -13,7 +12,6 @@ final class ToldBars extends StatisticalBarRenderer {
   /** @param told for each category whether its interval leaves zero out */
   ToldBars(List<Boolean> told) {
     this.told = told;
-    Look.withIntervals(this);
   }
 
   @Override

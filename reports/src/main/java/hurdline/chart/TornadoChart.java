@@ -8,7 +8,6 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
-import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 
 /**
  * What an option is worth with one input after another at either end, the widest first; bars begin at
@@ -46,13 +45,13 @@ final class TornadoChart {
   }
 
   private CategoryPlot plot() {
-    DefaultStatisticalCategoryDataset data = new DefaultStatisticalCategoryDataset();
+    IntervalData data = new IntervalData();
     for (TornadoRow row : drawn()) {
       String label = row.input() + ", " + words.ends(row);
-      data.add(row.netPresentValueAtLow(), orZero(row.halfWidthAtLow()), "at the lower end", label);
-      data.add(row.netPresentValueAtHigh(), orZero(row.halfWidthAtHigh()), "at the upper end", label);
+      add(data, row.netPresentValueAtLow(), row.halfWidthAtLow(), "at the lower end", label);
+      add(data, row.netPresentValueAtHigh(), row.halfWidthAtHigh(), "at the upper end", label);
     }
-    BarRenderer bars = Look.flat(new BarsFrom());
+    BarRenderer bars = new IntervalBars();
     bars.setBase(worth);
     bars.setIncludeBaseInRange(true);
     bars.setItemMargin(0);
@@ -64,8 +63,8 @@ final class TornadoChart {
     return Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, bars));
   }
 
-  private static double orZero(double halfWidth) {
-    return Double.isNaN(halfWidth) ? 0 : halfWidth;
+  private static void add(IntervalData data, double value, double half, String row, String column) {
+    data.add(value, value - half, value + half, row, column);
   }
 
   private String alternative() {

@@ -22,7 +22,8 @@ final class EffortFlags {
       description =
           "Goes on until the 95 %% interval of a measure is known to plus or minus an aim: 2%% of"
               + " its mean, or 500t. Where plants are compared: until that of each difference is, 2%%"
-              + " being of the base's mean. A yard asks the yard without limit.")
+              + " being of the base's mean. A yard asks the yard without limit. At least 40"
+              + " replications, at most 10,000.")
   private Aim until;
 
   @CommandLine.Option(

@@ -15,7 +15,7 @@ final class Played {
                         .err()
                         .println("Stopping; what is done is kept. Ctrl-C again ends at once."));
         Progress progress = Progress.on(setting, !shown.quiet(), plays)) {
-      return study.play(progress::done, stop::isAsked);
+      return study.play(progress, stop::isAsked);
     }
   }
 }

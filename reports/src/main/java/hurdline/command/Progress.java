@@ -1,5 +1,6 @@
 package hurdline.command;
 
+import hurdline.study.Run;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -9,23 +10,29 @@ import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
-/** Replications done and time left, where someone watches; else nothing. */
-final class Progress implements AutoCloseable {
+/** Replications done and time left, where someone watches; what cannot wait for the end is told to all. */
+final class Progress implements Run.Progress, AutoCloseable {
   private static final int REDRAWN_EVERY_MS = 200;
   private static final int WIDTH = 80;
 
+  private final PrintWriter err;
   private final ProgressBar bar;
 
-  private Progress(ProgressBar bar) {
+  private Progress(PrintWriter err, ProgressBar bar) {
+    this.err = err;
     this.bar = bar;
   }
 
   static Progress on(Setting setting, boolean wanted, int replications) {
-    if (!wanted || !setting.onTerminal()) {
-      return new Progress(null);
+    if (!wanted) {
+      return new Progress(new PrintWriter(OutputStream.nullOutputStream()), null);
+    }
+    if (!setting.onTerminal()) {
+      return new Progress(setting.err(), null);
     }
     PrintStream stream = new PrintStream(new ToWriter(setting.err()), true, StandardCharsets.UTF_8);
     return new Progress(
+        setting.err(),
         new ProgressBarBuilder()
             .setTaskName("replications")
             .setInitialMax(replications)
@@ -36,11 +43,18 @@ final class Progress implements AutoCloseable {
   }
 
   /** With an aim more may be played than were asked for at first. */
-  void done(int replications, int of) {
+  @Override
+  public void done(int replications, int of) {
     if (bar != null) {
       bar.maxHint(Math.max(of, replications));
       bar.stepTo(replications);
     }
+  }
+
+  @Override
+  public void says(String sentence) {
+    err.println(sentence);
+    err.flush();
   }
 
   @Override

@@ -46,11 +46,12 @@ public final class CompareTables {
   private Table holders() {
     return table(
         "holders.csv",
-        "option,line,cause,hours,share,share_low_95,share_high_95",
+        "option,line,cause,hours,share,share_low_95,share_high_95,interval",
         answer.holders(),
         r ->
             row(
-                r.option(), r.line(), r.cause(), r.hours(), r.share(), r.shareLow95(), r.shareHigh95()));
+                r.option(), r.line(), r.cause(), r.hours(), r.share(), r.shareLow95(), r.shareHigh95(),
+                r.interval()));
   }
 
   private Table payback() {

@@ -17,7 +17,7 @@ public final class GridTables {
   public List<Table> all() {
     List<String> columns = new ArrayList<>(answer.keys().stream().map(GridKey::path).toList());
     columns.add(answer.called());
-    columns.addAll(List.of("measure", "unit", "mean", "low_95", "high_95", "replications"));
+    columns.addAll(List.of("measure", "unit", "mean", "low_95", "high_95", "replications", "interval"));
     return List.of(new Table("grid.csv", columns, () -> answer.all().rows().stream().map(this::row)));
   }
 
@@ -34,7 +34,8 @@ public final class GridTables {
             row.mean(),
             row.low95(),
             row.high95(),
-            row.replications()));
+            row.replications(),
+            row.interval()));
     return cells.toArray();
   }
 }

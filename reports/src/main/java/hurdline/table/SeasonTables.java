@@ -32,9 +32,9 @@ public final class SeasonTables {
   private Table plans() {
     return table(
         "plans.csv",
-        "plan,measure,unit,mean,low_95,high_95",
+        "plan,measure,unit,mean,low_95,high_95,interval",
         answer.figures(),
-        r -> row(r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95()));
+        r -> row(r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95(), r.interval()));
   }
 
   private Table differences() {
@@ -48,11 +48,11 @@ public final class SeasonTables {
   private Table changeovers() {
     return table(
         "changeovers.csv",
-        "plan,from,to,unit,worth,low_95,high_95,told_apart",
+        "plan,from,to,unit,worth,low_95,high_95,interval,told_apart",
         answer.avoided(),
         r ->
             row(
-                r.plan(), r.from(), r.to(), r.unit(), r.worth(), r.low95(), r.high95(),
+                r.plan(), r.from(), r.to(), r.unit(), r.worth(), r.low95(), r.high95(), r.interval(),
                 r.toldApart() ? "yes" : "no"));
   }
 

@@ -18,7 +18,7 @@ final class SharedTables {
   /** Columns of a difference behind those that say of what. */
   static final String DIFFERENCE =
       "measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,high_joint,"
-          + "told_apart,replications_needed,variance_removed,replications";
+          + "interval,told_apart,replications_needed,variance_removed,replications";
 
   private SharedTables() {}
 
@@ -38,6 +38,7 @@ final class SharedTables {
         r.high95(),
         r.lowJoint(),
         r.highJoint(),
+        r.interval(),
         r.toldApart() ? "yes" : "no",
         r.replicationsNeeded(),
         r.varianceRemoved(),
@@ -71,12 +72,12 @@ final class SharedTables {
   static Table summary(List<SummaryRow> rows) {
     return table(
         "summary.csv",
-        "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications,definition",
+        "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications,interval,definition",
         rows,
         r ->
             row(
                 r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95(), r.sd(), r.p05(),
-                r.p50(), r.p95(), r.least(), r.most(), r.replications(), definition(r.measure())));
+                r.p50(), r.p95(), r.least(), r.most(), r.replications(), r.interval(), definition(r.measure())));
   }
 
   private static String definition(String measure) {
@@ -111,11 +112,11 @@ final class SharedTables {
   static Table gain(List<GainRow> gains) {
     return table(
         "gain.csv",
-        "what,measure,unit,gain,low_95,high_95,told_apart",
+        "what,measure,unit,gain,low_95,high_95,interval,told_apart",
         gains,
         r ->
             row(
-                r.what(), r.measure(), r.unit(), r.gain(), r.low95(), r.high95(),
+                r.what(), r.measure(), r.unit(), r.gain(), r.low95(), r.high95(), r.interval(),
                 r.toldApart() ? "yes" : "no"));
   }
 

@@ -115,7 +115,7 @@ final class VerdictWords {
   private static DifferenceRow turned(DifferenceRow r) {
     return new DifferenceRow(
         r.option(), r.measure(), r.unit(), r.optionMean(), r.baseMean(), -r.difference(), -r.high95(),
-        -r.low95(), -r.highJoint(), -r.lowJoint(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved(),
+        -r.low95(), -r.highJoint(), -r.lowJoint(), r.interval(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved(),
         r.replications());
   }
 

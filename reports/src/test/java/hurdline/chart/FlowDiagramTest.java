@@ -46,7 +46,7 @@ class FlowDiagramTest {
     return measure.startsWith("bin.")
         ? Optional.of(
             new SummaryRow(
-                "base", measure, "t", 3.2, none, none, none, none, none, none, none, none, 1))
+                "base", measure, "t", 3.2, none, none, none, none, none, none, none, none, 1, ""))
         : Optional.empty();
   }
 

@@ -134,11 +134,11 @@ class GridCommandTest {
     assertThat(lines)
         .startsWith(
             "lines.stalk_line.steps.feeder.rate,crews.stalk_line.night,option,measure,unit,mean,"
-                + "low_95,high_95,replications")
-        .contains("1 t/h,1,base,mass.stalk.fed,t,9,9,9,2")
-        .contains("3 t/h,1,base,mass.stalk.fed,t,27,27,27,2")
-        .contains("3 t/h,2,base,money.wages,USD,200,200,200,2")
-        .contains("2 t/h,2,base,mass.stalk.fed,t,18,18,18,2");
+                + "low_95,high_95,replications,interval")
+        .contains("1 t/h,1,base,mass.stalk.fed,t,9,9,9,2,student")
+        .contains("3 t/h,1,base,mass.stalk.fed,t,27,27,27,2,student")
+        .contains("3 t/h,2,base,money.wages,USD,200,200,200,2,student")
+        .contains("2 t/h,2,base,mass.stalk.fed,t,18,18,18,2,student");
     assertThat(err.toString().lines())
         .hasSize(2)
         .first()
@@ -240,8 +240,8 @@ class GridCommandTest {
                 "--replications", "2", "--out", answer.toString()))
         .isZero();
     assertThat(Files.readAllLines(answer.resolve("grid.csv")))
-        .startsWith("products.tow.price,plan,measure,unit,mean,low_95,high_95,replications")
-        .contains("x0.5,more,mass.stalk.fed,t,27,27,27,2", "x2,base,money.wages,USD,300,300,300,2");
+        .startsWith("products.tow.price,plan,measure,unit,mean,low_95,high_95,replications,interval")
+        .contains("x0.5,more,mass.stalk.fed,t,27,27,27,2,student", "x2,base,money.wages,USD,300,300,300,2,student");
     assertThat(said())
         .contains(
             "Best by margin: base at x0.5 and x1, more at x1.5 and x2; it changes from base to"
@@ -259,8 +259,8 @@ class GridCommandTest {
                 answer.toString()))
         .isZero();
     assertThat(Files.readString(answer.resolve("grid.csv")))
-        .contains("8 bales,base,yard.stalk.peak,bales,10,,,1\n")
-        .containsPattern("8 bales,yard_without_limit,yard.stalk.peak,bales,1[1-9],,,1\n");
+        .contains("8 bales,base,yard.stalk.peak,bales,10,,,1,\n")
+        .containsPattern("8 bales,yard_without_limit,yard.stalk.peak,bales,1[1-9],,,1,\n");
   }
 
   @Test

@@ -92,7 +92,8 @@ public final class SampleAnswer {
     RunAnswer year = year();
     List<SummaryRow> summary = new ArrayList<>(year.summary());
     summary.add(
-        new SummaryRow("base", "mass.stalk.drawn_over_mean", "share", 1.0193, 0.976, 1.063, 0.1364, 0.84, 1, 1.23, 0.83, 1.29, 40));
+        new SummaryRow("base", "mass.stalk.drawn_over_mean", "share", 1.0193, 0.976, 1.063, 0.1364, 0.84, 1, 1.23, 0.83, 1.29, 40,
+            "student"));
     return new RunAnswer(
         year.header(),
         year.outline(),
@@ -151,8 +152,9 @@ public final class SampleAnswer {
             88,
             88,
             88,
-            1);
-    HolderRow holder = new HolderRow("base", "only", "feeder", 44, 1, Double.NaN, Double.NaN);
+            1,
+            "");
+    HolderRow holder = new HolderRow("base", "only", "feeder", 44, 1, Double.NaN, Double.NaN, "");
     MachineTime time =
         new MachineTime(
             "feeder", "bale-feeder", List.of(0.0, 0.0, 124.0, 0.0, 0.0, 0.0, 0.0, 0.0, 44.0));
@@ -262,7 +264,8 @@ public final class SampleAnswer {
         mean + 1.64 * sd,
         mean - 2.2 * sd,
         mean + 2.3 * sd,
-        40);
+        40,
+        "student");
   }
 
   private static List<SummaryRow> summary() {
@@ -338,7 +341,8 @@ public final class SampleAnswer {
             Double.NaN,
             Double.NaN,
             Double.NaN,
-            0));
+            0,
+            ""));
     return rows;
   }
 
@@ -379,12 +383,12 @@ public final class SampleAnswer {
               2048 * shares[at],
               shares[at],
               shares[at] * 0.94,
-              shares[at] * 1.06));
+              shares[at] * 1.06, "student"));
     }
-    rows.add(new HolderRow("base", "cotton_line", "feeder", 830.2, 0.668, 0.643, 0.693));
-    rows.add(new HolderRow("base", "cotton_line", "no_bales", 290.1, 0.2335, 0.21, 0.257));
+    rows.add(new HolderRow("base", "cotton_line", "feeder", 830.2, 0.668, 0.643, 0.693, "student"));
+    rows.add(new HolderRow("base", "cotton_line", "no_bales", 290.1, 0.2335, 0.21, 0.257, "student"));
     rows.add(
-        new HolderRow("base", "cotton_line", "lint_cleaner.choke", 122.2, 0.0985, 0.09, 0.107));
+        new HolderRow("base", "cotton_line", "lint_cleaner.choke", 122.2, 0.0985, 0.09, 0.107, "student"));
     return rows;
   }
 

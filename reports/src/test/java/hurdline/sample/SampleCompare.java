@@ -48,11 +48,11 @@ public final class SampleCompare {
             row("bigger_mill+hand", "money.margin", "USD", 167_000, 0, 0, false, NONE)),
         List.of(),
         List.of(
-            new HolderRow("base", "stalk_line", "mill", 1_100, 0.57, 0.54, 0.61),
-            new HolderRow("base", "stalk_line", "no_bales", 20, 0.01, 0.009, 0.011),
-            new HolderRow("bigger_mill", "stalk_line", "feeder", 1_100, 0.67, 0.65, 0.69),
-            new HolderRow("bigger_mill", "stalk_line", "mill", 100, 0.05, 0.04, 0.06),
-            new HolderRow("bigger_mill+hand", "stalk_line", "feeder", 1_200, 0.8, 0.78, 0.82)),
+            new HolderRow("base", "stalk_line", "mill", 1_100, 0.57, 0.54, 0.61, "student"),
+            new HolderRow("base", "stalk_line", "no_bales", 20, 0.01, 0.009, 0.011, "student"),
+            new HolderRow("bigger_mill", "stalk_line", "feeder", 1_100, 0.67, 0.65, 0.69, "student"),
+            new HolderRow("bigger_mill", "stalk_line", "mill", 100, 0.05, 0.04, 0.06, "student"),
+            new HolderRow("bigger_mill+hand", "stalk_line", "feeder", 1_200, 0.8, 0.78, 0.82, "student")),
         months(),
         List.of(
             new MillRow("base", "mill", "coarse", "coarse_hurd", 0.6, 0),
@@ -105,7 +105,7 @@ public final class SampleCompare {
   private static DifferenceRow from(DifferenceRow r, int replications) {
     return new DifferenceRow(
         r.option(), r.measure(), r.unit(), r.baseMean(), r.optionMean(), r.difference(), r.low95(), r.high95(),
-        r.lowJoint(), r.highJoint(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved(), replications);
+        r.lowJoint(), r.highJoint(), r.interval(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved(), replications);
   }
 
   /** In its third month the mill of the option ran nearly empty. */
@@ -128,14 +128,15 @@ public final class SampleCompare {
 
   private static SummaryRow summary(String option, double mean) {
     return new SummaryRow(
-        option, "mass.stalk.fed", "t", mean, mean - 9, mean + 9, 20, mean - 30, mean, mean + 30, mean - 40, mean + 40, 40);
+        option, "mass.stalk.fed", "t", mean, mean - 9, mean + 9, 20, mean - 30, mean, mean + 30, mean - 40, mean + 40, 40,
+        "student");
   }
 
   private static DifferenceRow row(
       String option, String measure, String unit, double base, double by, double half, boolean apart, double needed) {
     return new DifferenceRow(
         option, measure, unit, base, base + by, by, by - 0.8 * half, by + 0.8 * half, by - half, by + half,
-        apart, needed, half == 0 ? NONE : 0.82, 40);
+        "student", apart, needed, half == 0 ? NONE : 0.82, 40);
   }
 
   private static List<PaybackRow> payback() {
@@ -179,7 +180,7 @@ public final class SampleCompare {
 
   private static SummaryRow known(String option, String measure, String unit, double mean) {
     return new SummaryRow(
-        option, measure, unit, mean, 0.98 * mean, 1.02 * mean, mean / 10, mean, mean, mean, mean, mean, 40);
+        option, measure, unit, mean, 0.98 * mean, 1.02 * mean, mean / 10, mean, mean, mean, mean, mean, 40, "student");
   }
 
   private static List<MonthRow> months() {
@@ -222,9 +223,10 @@ public final class SampleCompare {
 
   private static void gain(
       List<GainRow> rows, String what, String more, double fed, double fedHalf, double margin, double marginHalf) {
-    rows.add(new GainRow(what, more, "mass.stalk.fed", "t", fed, fed - fedHalf, fed + fedHalf, fed > fedHalf));
+    rows.add(new GainRow(what, more, "mass.stalk.fed", "t", fed, fed - fedHalf, fed + fedHalf, "student", fed > fedHalf));
     rows.add(
         new GainRow(
-            what, more, "money.margin", "USD", margin, margin - marginHalf, margin + marginHalf, margin > marginHalf));
+            what, more, "money.margin", "USD", margin, margin - marginHalf, margin + marginHalf, "student",
+            margin > marginHalf));
   }
 }

@@ -132,6 +132,6 @@ public final class SampleGrid {
 
   private static GridRow row(
       int cell, String plant, String measure, String unit, double mean, double half) {
-    return new GridRow(cell, plant, measure, unit, mean, mean - half, mean + half, 40);
+    return new GridRow(cell, plant, measure, unit, mean, mean - half, mean + half, 40, "student");
   }
 }

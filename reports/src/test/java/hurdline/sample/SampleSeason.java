@@ -46,7 +46,7 @@ public final class SampleSeason {
             new StripRow("base", "feeder", 41, "seed_cotton", 130, 1_100),
             new StripRow("base", "mill", 1, "stalk", 39, 60),
             new StripRow("two_shifts", "feeder", 1, "stalk", 76, 180)),
-        List.of(new AvoidedRow("base", date(9, 27), date(10, 1), "USD", 31_000, 26_000, 36_000, true)),
+        List.of(new AvoidedRow("base", date(9, 27), date(10, 1), "USD", 31_000, 26_000, 36_000, "student", true)),
         new Verdict("two_shifts", List.of(), "two_shifts", "two_shifts", List.of("base")),
         List.of(new Note("Plans", "Compared are two.")),
         YEAR.cautions(),
@@ -142,7 +142,7 @@ public final class SampleSeason {
     rows.add(
         new SummaryRow(
             plan, measure, unit, mean, mean - half, mean + half, 3 * half, mean - 5 * half, mean,
-            mean + 5 * half, mean - 6 * half, mean + 6 * half, 40));
+            mean + 5 * half, mean - 6 * half, mean + 6 * half, 40, "student"));
   }
 
   private static PlanDifference difference(
@@ -151,7 +151,7 @@ public final class SampleSeason {
         "base",
         new DifferenceRow(
             "two_shifts", measure, unit, base, base + by, by, by - half, by + half, by - half,
-            by + half, apart, apart ? 3 : Double.NaN, half == 0 ? Double.NaN : 0.9, 40));
+            by + half, "student", apart, apart ? 3 : Double.NaN, half == 0 ? Double.NaN : 0.9, 40));
   }
 
   private static List<MonthRow> months() {

@@ -49,9 +49,9 @@ public final class SampleYard {
             new AcresRow(1.08, 982.8, 0.9, 0.76, 0.97, 30),
             new AcresRow(1.2, 1_092, 0.6, 0.43, 0.75, 220)),
         List.of(
-            new GainRow("trucks", "one truck more, 4", "yard.stalk.peak", "bales", 150, 90, 210, true),
-            new GainRow("bigger_mill", "the file's option", "yard.stalk.peak", "bales", -900, -1_000, -800, true),
-            new GainRow("feeder", "10 % more rate", "yard.stalk.peak", "bales", -20, -60, 20, false)),
+            new GainRow("trucks", "one truck more, 4", "yard.stalk.peak", "bales", 150, 90, 210, "student", true),
+            new GainRow("bigger_mill", "the file's option", "yard.stalk.peak", "bales", -900, -1_000, -800, "student", true),
+            new GainRow("feeder", "10 % more rate", "yard.stalk.peak", "bales", -20, -60, 20, "student", false)),
         List.of(new GroundPlan("open", 5_200, 33, 10, 4, 4, 24.4, 4.9, 3.7, 6.1, 11_070)),
         List.of(new Note("The place open", "May so much lie in one block?")),
         List.of(new LoadRow(LocalDate.of(2027, 6, 14), "07:42", "bench", 34, 16.2, 0.125, 14.175)),
@@ -130,6 +130,6 @@ public final class SampleYard {
   private static SummaryRow summary(String option, String measure, String unit, double mean, double half) {
     return new SummaryRow(
         option, measure, unit, mean, mean - half, mean + half, 2 * half, mean - 3 * half, mean, mean + 3 * half,
-        mean - 4 * half, mean + 4 * half, 40);
+        mean - 4 * half, mean + 4 * half, 40, "student");
   }
 }

@@ -41,17 +41,17 @@ class CompareTablesTest {
     assertThat(linesOf("differences.csv"))
         .startsWith(
             "option,measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,high_joint,"
-                + "told_apart,replications_needed,variance_removed,replications",
-            "bigger_mill,mass.stalk.fed,t,3484,4328,844,780,908,764,924,yes,3,0.82,40")
-        .endsWith("bigger_mill+hand,money.margin,USD,167000,167000,0,0,0,0,0,no,,,40");
+                + "interval,told_apart,replications_needed,variance_removed,replications",
+            "bigger_mill,mass.stalk.fed,t,3484,4328,844,780,908,764,924,student,yes,3,0.82,40")
+        .endsWith("bigger_mill+hand,money.margin,USD,167000,167000,0,0,0,0,0,student,no,,,40");
   }
 
   @Test
   void holdersPaybackAndCashHaveTheirColumns() throws IOException {
     assertThat(linesOf("holders.csv"))
         .startsWith(
-            "option,line,cause,hours,share,share_low_95,share_high_95",
-            "base,stalk_line,mill,1100,0.57,0.54,0.61");
+            "option,line,cause,hours,share,share_low_95,share_high_95,interval",
+            "base,stalk_line,mill,1100,0.57,0.54,0.61,student");
     assertThat(linesOf("payback.csv"))
         .startsWith(
             "option,quantity,unit,mean,low_95,high_95,p05,p50,p95",
@@ -67,8 +67,8 @@ class CompareTablesTest {
   void gainsHaveTheirColumns() throws IOException {
     assertThat(linesOf("gain.csv"))
         .startsWith(
-            "what,measure,unit,gain,low_95,high_95,told_apart", "feeder,mass.stalk.fed,t,20,8,32,yes")
-        .contains("hurd_bin,mass.stalk.fed,t,2,-7,11,no");
+            "what,measure,unit,gain,low_95,high_95,interval,told_apart", "feeder,mass.stalk.fed,t,20,8,32,student,yes")
+        .contains("hurd_bin,mass.stalk.fed,t,2,-7,11,student,no");
   }
 
   @Test

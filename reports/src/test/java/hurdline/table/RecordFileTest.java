@@ -79,7 +79,7 @@ class RecordFileTest {
             line ->
                 assertThat(line.strip())
                     .isEqualTo(
-                        "{\"option\":\"base\",\"measure\":\"mass.stalk.fed\",\"unit\":\"t\",\"mean\":88,\"low95\":null,\"high95\":null,\"sd\":null,\"p05\":88,\"p50\":88,\"p95\":88,\"least\":88,\"most\":88,\"replications\":1}"));
+                        "{\"option\":\"base\",\"measure\":\"mass.stalk.fed\",\"unit\":\"t\",\"mean\":88,\"low95\":null,\"high95\":null,\"sd\":null,\"p05\":88,\"p50\":88,\"p95\":88,\"least\":88,\"most\":88,\"replications\":1,\"interval\":\"\"}"));
   }
 
   @ParameterizedTest

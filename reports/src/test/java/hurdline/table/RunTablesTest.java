@@ -42,8 +42,8 @@ class RunTablesTest {
   void theSummaryKeepsAllDigitsAndLeavesTheUndefinedEmpty() throws IOException {
     assertThat(linesOf(SampleAnswer.bare(), "summary.csv"))
         .containsExactly(
-            "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications,definition",
-            "base,mass.stalk.fed,t,88,,,,88,88,88,88,88,1,\"Mass that the feeder has drawn, part bales included.\"");
+            "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications,interval,definition",
+            "base,mass.stalk.fed,t,88,,,,88,88,88,88,88,1,,\"Mass that the feeder has drawn, part bales included.\"");
   }
 
   @Test

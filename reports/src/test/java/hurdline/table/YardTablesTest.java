@@ -52,7 +52,7 @@ class YardTablesTest {
     assertThat(lines(SampleYard.tooSmall(), "acres.csv"))
         .startsWith("times,acres,chance_finished,low_95,high_95,left_over_bales", "1,910,0.95,0.91,0.99,10");
     assertThat(lines(SampleYard.tooSmall(), "gain.csv"))
-        .contains("what,measure,unit,gain,low_95,high_95,told_apart", "trucks,yard.stalk.peak,bales,150,90,210,yes");
+        .contains("what,measure,unit,gain,low_95,high_95,interval,told_apart", "trucks,yard.stalk.peak,bales,150,90,210,student,yes");
     assertThat(new YardTables(SampleYard.stopped()).all()).extracting(Table::file).doesNotContain("acres.csv", "gain.csv");
   }
 

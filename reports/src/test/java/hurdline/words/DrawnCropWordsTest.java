@@ -21,7 +21,8 @@ class DrawnCropWordsTest {
     List<SummaryRow> summary = new ArrayList<>(year.summary());
     summary.add(
         new SummaryRow(
-            "base", "mass.stalk.drawn_over_mean", "share", mean, mean, mean, sd, mean, mean, mean, mean, mean, replications));
+            "base", "mass.stalk.drawn_over_mean", "share", mean, mean, mean, sd, mean, mean, mean, mean, mean, replications,
+            "student"));
     return DrawnCropWords.of(
         new RunAnswer(
             year.header(), year.outline(), summary, List.of(adjusted), year.holders(), year.machines(), year.weeks(),

@@ -14,7 +14,7 @@ class WordingTest {
   private static final Wording METRIC = new Wording(UnitSystem.METRIC, Locale.ROOT);
 
   private static SummaryRow row(String unit, double mean, double low, double high) {
-    return new SummaryRow("base", "m", unit, mean, low, high, 1, 1, 1, 1, 1, 1, 40);
+    return new SummaryRow("base", "m", unit, mean, low, high, 1, 1, 1, 1, 1, 1, 40, "student");
   }
 
   @ParameterizedTest
@@ -72,9 +72,9 @@ class WordingTest {
 
   @Test
   void aShareIsSaidInPercent() {
-    assertThat(US.share(new HolderRow("base", "l", "mill", 1, 0.571, 0.537, 0.605)))
+    assertThat(US.share(new HolderRow("base", "l", "mill", 1, 0.571, 0.537, 0.605, "student")))
         .isEqualTo("57 % (54 to 60 %)");
-    assertThat(US.share(new HolderRow("base", "l", "mill", 1, 0.571, Double.NaN, Double.NaN)))
+    assertThat(US.share(new HolderRow("base", "l", "mill", 1, 0.571, Double.NaN, Double.NaN, "")))
         .isEqualTo("57.10 %");
   }
 }

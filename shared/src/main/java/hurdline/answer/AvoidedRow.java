@@ -10,6 +10,7 @@ import java.time.LocalDate;
  * @param to its last date
  * @param worth mean of the margin without it less the margin with it
  * @param low95 lower end of the interval that holds together with those of all other rows
+ * @param interval which interval it is, as in {@link SummaryRow}
  */
 public record AvoidedRow(
     String plan,
@@ -19,4 +20,5 @@ public record AvoidedRow(
     double worth,
     double low95,
     double high95,
+    String interval,
     boolean toldApart) {}

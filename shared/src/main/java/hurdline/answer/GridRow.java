@@ -5,8 +5,9 @@ package hurdline.answer;
  *
  * @param cell its place in the list of cells, from 0
  * @param plant the option or season plan
- * @param low95 lower end of the 95 % Student-t interval of the mean; NaN for one replication
+ * @param low95 lower end of the 95 % interval of the mean; NaN for one replication
  * @param replications how many gave the measure a value
+ * @param interval which interval it is, as in {@link SummaryRow}
  */
 public record GridRow(
     int cell,
@@ -16,4 +17,5 @@ public record GridRow(
     double mean,
     double low95,
     double high95,
-    int replications) {}
+    int replications,
+    String interval) {}

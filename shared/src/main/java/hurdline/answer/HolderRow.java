@@ -9,6 +9,7 @@ package hurdline.answer;
  * @param share mean share of the line's scheduled hours, 0 to 1
  * @param shareLow95 lower end of the share's 95 % interval
  * @param shareHigh95 its upper end
+ * @param interval which interval it is, as in {@link SummaryRow}
  */
 public record HolderRow(
     String option,
@@ -17,4 +18,5 @@ public record HolderRow(
     double hours,
     double share,
     double shareLow95,
-    double shareHigh95) {}
+    double shareHigh95,
+    String interval) {}

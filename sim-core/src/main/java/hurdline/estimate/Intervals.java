@@ -20,12 +20,10 @@ public final class Intervals {
   }
 
   /**
-   * Student's interval for the mean: m ± t·s/√n, t the quantile 1 − (1 − level)/2 of n − 1 degrees of freedom.
-   *
-   * <p>Exact for normal values, good for the mean of some ten or more of any usual kind. None for fewer than two.
+   * Interval for the mean: Student's, or Hall's where the values are skewed and enough; {@link MeanInterval} says which.
+   * None for fewer than two.
    *
    * @param values read only
-   * @see "Student, The probable error of a mean, Biometrika 6 (1908)"
    */
   public static Interval mean(double[] values, double level) {
     checkLevel(level);
@@ -33,8 +31,41 @@ public final class Intervals {
       return Interval.NONE;
     }
     Moments moments = Moments.of(values);
-    double error = moments.sd() / Math.sqrt(values.length);
-    return Interval.around(moments.mean(), student(values.length - 1, level) * error);
+    return MeanInterval.of(moments, values.length) == MeanInterval.HALL
+        ? hall(moments, values.length, level)
+        : student(moments, values.length, level);
+  }
+
+  /**
+   * Student's: m ± t·s/√n, t the quantile 1 − (1 − level)/2 of n − 1 degrees of freedom. Exact for normal values, good
+   * for the mean of some ten or more of any usual kind.
+   *
+   * @see "Student, The probable error of a mean, Biometrika 6 (1908)"
+   */
+  static Interval student(Moments moments, int count, double level) {
+    double error = moments.sd() / Math.sqrt(count);
+    return Interval.around(moments.mean(), student(count - 1, level) * error);
+  }
+
+  /**
+   * Hall's for the mean of skewed values, with Student's t in place of the normal quantile: with U = (m − μ)/s and the
+   * skewness γ of the sample, g(U) = U + γ·U²/3 + γ²·U³/27 + γ/(6n) is free of skewness to the order 1/n, and from
+   * −t/√n ≤ g(U) ≤ t/√n follows m − s·h(t/√n) ≤ μ ≤ m − s·h(−t/√n), where h(y) = (3/γ)·(∛(1 + γ·(y − γ/(6n))) − 1) undoes g.
+   *
+   * <p>At 95 % it is at most some 2.5 times as wide as Student's.
+   *
+   * @param moments with a skewness that is not 0
+   * @see "Hall, On the removal of skewness by transformation, J. R. Statist. Soc. B 54 (1992) 221-228; from memory"
+   */
+  static Interval hall(Moments moments, int count, double level) {
+    double reach = student(count - 1, level) / Math.sqrt(count);
+    return new Interval(
+        moments.mean() - moments.sd() * untransformed(reach, moments.skewness(), count),
+        moments.mean() - moments.sd() * untransformed(-reach, moments.skewness(), count));
+  }
+
+  private static double untransformed(double y, double skewness, int count) {
+    return 3 / skewness * (Math.cbrt(1 + skewness * (y - skewness / (6 * count))) - 1);
   }
 
   /**

@@ -14,10 +14,12 @@ import java.util.stream.IntStream;
  * @param baseMean mean of the plant compared with
  * @param optionMean mean of the other
  * @param difference option less base, the mean of the pairs
- * @param at95 Student's interval for the difference at 95 %
+ * @param interval which one {@code at95} and {@code joint} are
+ * @param at95 interval for the difference at 95 %
  * @param joint the same at the level that lets all comparisons made together hold at 95 %
- * @param replicationsNeeded how many pairs of this spread it takes until the joint interval's half-width falls below a
- *     difference of this size; none if the difference is 0 or the spread unknown
+ * @param replicationsNeeded how many pairs of this spread it takes until the half-width of Student's joint interval falls
+ *     below a difference of this size; more than there are unless they are told apart, and no more than there are if they
+ *     are, whichever interval said so; none if the difference is 0 or the spread unknown
  * @param varianceRemoved share of the variance of the difference that pairing takes away, compared with plants of
  *     independent chance: 1 − Var(option − base) / (Var(option) + Var(base)); below 0 where pairing harms, NaN where
  *     nothing varies
@@ -27,6 +29,7 @@ public record PairedDifference(
     double baseMean,
     double optionMean,
     double difference,
+    MeanInterval interval,
     Interval at95,
     Interval joint,
     OptionalInt replicationsNeeded,
@@ -57,14 +60,16 @@ public record PairedDifference(
     Moments baseAlone = Moments.of(ofBase);
     Moments optionAlone = Moments.of(ofOption);
     Moments paired = Moments.of(differences);
+    Interval joint = Intervals.mean(differences, jointLevel);
     return new PairedDifference(
         both.length,
         baseAlone.mean(),
         optionAlone.mean(),
         paired.mean(),
+        MeanInterval.of(paired, both.length),
         Intervals.mean(differences, LEVEL),
-        Intervals.mean(differences, jointLevel),
-        needed(Math.abs(paired.mean()), paired.sd(), jointLevel),
+        joint,
+        needed(Math.abs(paired.mean()), paired.sd(), jointLevel, both.length, joint.excludes0()),
         removed(baseAlone.variance() + optionAlone.variance(), paired.variance()));
   }
 
@@ -92,12 +97,17 @@ public record PairedDifference(
     return varianceApart > 0 ? 1 - variancePaired / varianceApart : Double.NaN;
   }
 
-  private static OptionalInt needed(double size, double sd, double level) {
+  private static OptionalInt needed(double size, double sd, double level, int count, boolean toldApart) {
     if (!(size > 0) || Double.isNaN(sd)) {
       return OptionalInt.empty();
     }
+    int needed = needed(size, sd, level);
+    return OptionalInt.of(toldApart ? Math.min(needed, count) : Math.max(needed, count + 1));
+  }
+
+  private static int needed(double size, double sd, double level) {
     if (enough(2, size, sd, level)) {
-      return OptionalInt.of(2);
+      return 2;
     }
     int tooFew = 2;
     int plenty = 4;
@@ -105,7 +115,7 @@ public record PairedDifference(
       tooFew = plenty;
       plenty = Math.min(2 * plenty, MOST_NEEDED);
     }
-    return OptionalInt.of(leastEnough(tooFew, plenty, size, sd, level));
+    return leastEnough(tooFew, plenty, size, sd, level);
   }
 
   private static int leastEnough(int tooFew, int plenty, double size, double sd, double level) {

@@ -8,7 +8,7 @@ import java.util.Arrays;
  *
  * @param count of replications with a value
  * @param mean NaN without any
- * @param low95 lower limit of the mean at 95 %, by Student's t; NaN with fewer than two
+ * @param low95 lower limit of the mean at 95 %; NaN with fewer than two
  * @param high95 upper limit
  * @param sd standard deviation over the replications, divisor count − 1; NaN with fewer than two
  * @param p05 5 % quantile, as {@link Quantiles} has it
@@ -16,6 +16,7 @@ import java.util.Arrays;
  * @param p95 95 % quantile
  * @param least of the values
  * @param most of the values
+ * @param interval which one the limits are of
  */
 public record Summary(
     int count,
@@ -27,7 +28,8 @@ public record Summary(
     double p50,
     double p95,
     double least,
-    double most) {
+    double most,
+    MeanInterval interval) {
 
   /** @param values one a replication, in any order, read only; finite or NaN */
   public static Summary of(double[] values) {
@@ -50,7 +52,8 @@ public record Summary(
         quantiles[2],
         quantiles[3],
         quantiles[0],
-        quantiles[4]);
+        quantiles[4],
+        MeanInterval.of(moments, known.length));
   }
 
   /** Interval of the mean at 95 %. */

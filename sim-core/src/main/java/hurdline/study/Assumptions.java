@@ -96,8 +96,8 @@ final class Assumptions {
     String spread =
         count == 1
             ? "One time tells nothing of how far another may lie from it."
-            : "An interval is where the mean of very many would lie with 95 % confidence (Student's"
-                + " t); quantiles say how single years spread.";
+            : "An interval is where the mean of very many would lie with 95 % confidence;"
+                + " quantiles say how single years spread.";
     String early =
         stopped
             ? " It was stopped before all were done; these are the first ones, whatever they showed."
@@ -122,7 +122,10 @@ final class Assumptions {
           + wanted
           + " allowed. Ending as soon as an aim is reached makes an interval a little too narrow.";
     }
-    String why = stopped ? "" : "; " + goal.most() + " are the most that are played";
+    String why =
+        (stopped ? "" : "; " + goal.most() + " are the most that are simulated")
+            + ". For the aim it takes "
+            + goal.aboutNeeded(figures);
     return "The aim \""
         + aim.said()
         + "\" is not reached: the half-width is "

@@ -84,6 +84,7 @@ final class Avoiding {
         pair.difference(),
         pair.joint().low(),
         pair.joint().high(),
+        pair.interval().word(),
         pair.toldApart());
   }
 }

@@ -89,7 +89,8 @@ final class CellMaker {
         row.mean(),
         row.low95(),
         row.high95(),
-        row.replications());
+        row.replications(),
+        row.interval());
   }
 
   private static GridRow row(CellStage stage, String currency, Summary worth) {
@@ -101,6 +102,7 @@ final class CellMaker {
         worth.mean(),
         worth.low95(),
         worth.high95(),
-        worth.count());
+        worth.count(),
+        worth.interval().word());
   }
 }

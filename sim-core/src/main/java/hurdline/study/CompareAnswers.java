@@ -95,7 +95,7 @@ final class CompareAnswers {
         cash,
         life,
         further,
-        assumptions(unasked, besides),
+        assumptions(summary, unasked, besides),
         new PlantCautions(stages.get(0).plant()).notes(),
         source.warnings(),
         new Replayed(samples));
@@ -141,6 +141,7 @@ final class CompareAnswers {
         pair.at95().high(),
         pair.joint().low(),
         pair.joint().high(),
+        pair.interval().word(),
         pair.toldApart(),
         pair.replicationsNeeded().isPresent()
             ? pair.replicationsNeeded().getAsInt()
@@ -171,11 +172,12 @@ final class CompareAnswers {
   }
 
   private List<Note> assumptions(
-      List<CompareAnswer.Option> unasked, List<Note> besides) {
+      List<SummaryRow> summary, List<CompareAnswer.Option> unasked, List<Note> besides) {
     Goal goal = new Goal(effort, figures.subList(1, figures.size()));
     Assumptions usual =
         new Assumptions(source, base, effort, stages.get(0), figures.get(0), goal);
     List<Note> notes = new ArrayList<>(usual.notes(stopped));
+    IntervalNote.of(summary).ifPresent(notes::add);
     notes.addAll(new CompareNotes(stages.get(0).plant(), ask, effort, options, unasked, margins).notes());
     notes.addAll(besides);
     return notes;

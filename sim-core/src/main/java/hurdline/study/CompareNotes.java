@@ -58,7 +58,7 @@ final class CompareNotes {
                 + options.size()
                 + " options hold together with 95 % confidence (Bonferroni).";
     return "Base and options met the same chance, replication by replication, and differences are"
-        + " taken within each pair (Student's t). "
+        + " taken within each pair (Student's t, or Hall's where 40 or more of them are skewed). "
         + joint
         + " Where the joint interval covers zero the two are not told apart. The measures are not"
         + " taken together: of many looked at, about one in twenty may be told apart by accident."

@@ -42,8 +42,8 @@ final class CropAdjustments {
               String unit = units.unit(measure);
               boolean mayBeLess = unit.equals(units.currency());
               row(option, measure, unit, values, crops, 1)
-                  .filter(row -> mayBeLess || row.adjusted() >= 0)
-                  .map(row -> mayBeLess ? row : notBelowNothing(row))
+                  .filter(row -> mayBeLess || row.adjusted() >= 0 && row.adjusted() <= most(row))
+                  .map(row -> mayBeLess ? row : cut(row))
                   .ifPresent(rows::add);
             });
     return rows;
@@ -101,10 +101,17 @@ final class CropAdjustments {
                     found.interval().low(), found.interval().high()));
   }
 
-  /** As of every interval of what there is only more or less of, the part below nothing is left out. */
-  private static AdjustedRow notBelowNothing(AdjustedRow row) {
+  /** What the places of a crop hold, if it is their peak. */
+  private double most(AdjustedRow row) {
+    double holds = outline.capacityFor(row.crop());
+    boolean peak = row.measure().equals(Measure.YARD_PEAK.of(row.crop())) && row.mean() <= holds;
+    return peak ? holds : Double.POSITIVE_INFINITY;
+  }
+
+  /** As of every interval, the part where the measure cannot lie is left out; see {@link Bounds}. */
+  private AdjustedRow cut(AdjustedRow row) {
     return new AdjustedRow(
         row.option(), row.measure(), row.unit(), row.crop(), row.mean(), row.error(), row.adjusted(), row.adjustedError(),
-        Math.max(0, row.low95()), row.high95());
+        Math.max(0, row.low95()), Math.min(most(row), row.high95()));
   }
 }

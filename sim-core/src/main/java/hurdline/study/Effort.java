@@ -5,7 +5,7 @@ import java.util.Optional;
 /**
  * How much is played, and by which draws.
  *
- * @param replications how many; with {@code until} how many to begin with
+ * @param replications how many; with {@code until} how many to begin with, though never fewer than 40
  * @param until goes on until a measure is known so well
  * @param seed of all chance
  * @param threads replications that are played at once; the answer does not hang on it

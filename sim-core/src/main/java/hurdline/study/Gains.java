@@ -65,6 +65,7 @@ final class Gains {
         pair.difference(),
         pair.joint().low(),
         pair.joint().high(),
+        pair.interval().word(),
         pair.toldApart());
   }
 }

@@ -82,6 +82,6 @@ final class GridNotes {
         + (count == 1
             ? "One time tells nothing of how far another may lie from it."
             : "An interval is where the mean of very many would lie with 95 % confidence (Student's"
-                + " t), each for itself.");
+                + " t, or Hall's where 40 or more values are skewed), each for itself.");
   }
 }

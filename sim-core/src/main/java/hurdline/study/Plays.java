@@ -33,6 +33,11 @@ final class Plays {
     progress.done(done.incrementAndGet(), expected);
   }
 
+  /** Passes on what those who watch should know before the end. */
+  void says(String sentence) {
+    progress.says(sentence);
+  }
+
   /** Whether a plant was left because stop was asked for. */
   boolean isCut() {
     return cut;

@@ -61,6 +61,9 @@ final class Rounds {
         }
         goal.check(figures.get(0));
         if (last == wanted) {
+          if (last == goal.first()) {
+            goal.outOfReach(figures.get(0)).ifPresent(plays::says);
+          }
           wanted = goal.next(figures.get(0));
           plays.expect((wanted - last) * stages.size());
         }

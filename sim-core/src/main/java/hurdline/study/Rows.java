@@ -7,11 +7,11 @@ import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.estimate.Intervals;
 import hurdline.estimate.Interval;
+import hurdline.estimate.MeanInterval;
 import hurdline.estimate.Summary;
 import hurdline.line.Layout;
 import hurdline.measure.Cause;
 import hurdline.measure.Measure;
-import hurdline.measure.Unit;
 import hurdline.measure.State;
 import hurdline.plant.Line;
 import hurdline.work.Outcome;
@@ -30,12 +30,14 @@ final class Rows {
   private final Stage stage;
   private final Figures figures;
   private final Outlines outlines;
+  private final Bounds bounds;
 
   Rows(String option, Stage stage, Figures figures, Outlines outlines) {
     this.option = option;
     this.stage = stage;
     this.figures = figures;
     this.outlines = outlines;
+    bounds = new Bounds(stage.plant(), figures);
   }
 
   String unit(Outcome.Column column) {
@@ -69,26 +71,26 @@ final class Rows {
   private SummaryRow summary(int at) {
     Outcome.Column column = figures.columns().get(at);
     Summary s = Summary.of(figures.series(at));
+    Interval known = bounds.cut(column, s);
     return new SummaryRow(
         option,
         column.name(),
         unit(column),
         s.mean(),
-        low95(column.measure().unit(), s),
-        s.high95(),
+        known.low(),
+        known.high(),
         s.sd(),
         s.p05(),
         s.p50(),
         s.p95(),
         s.least(),
         s.most(),
-        s.count());
+        s.count(),
+        word(s.interval(), s.mean95(), known));
   }
 
-  /** No interval reaches below nothing where there is only more or less of a thing; money may. */
-  private static double low95(Unit unit, Summary s) {
-    boolean mayBeLess = unit == Unit.MONEY || unit == Unit.MONEY_PER_TONNE || s.least() < 0;
-    return mayBeLess ? s.low95() : Math.max(0, s.low95());
+  private static String word(MeanInterval interval, Interval whole, Interval known) {
+    return interval.word() + (known.equals(whole) ? "" : " cut");
   }
 
   Samples samples() {
@@ -148,7 +150,8 @@ final class Rows {
             .filter(at -> scheduled[at] > 0)
             .mapToDouble(at -> hours[at] / scheduled[at])
             .toArray();
-    Interval known = Intervals.mean95(shares).within(0, 1);
+    Interval whole = Intervals.mean95(shares);
+    Interval known = whole.within(0, 1);
     return new HolderRow(
         option,
         line,
@@ -156,7 +159,8 @@ final class Rows {
         Summary.of(hours).mean(),
         Summary.of(shares).mean(),
         known.low(),
-        known.high());
+        known.high(),
+        word(MeanInterval.of(shares), whole, known));
   }
 
   List<MonthRow> months(PeriodFigures months) {

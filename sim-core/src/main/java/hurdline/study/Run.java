@@ -19,6 +19,9 @@ public final class Run {
      * @param of how many there will be, as far as is known
      */
     void done(int done, int of);
+
+    /** Told in a whole sentence what those who wait should know before the end; most need not. */
+    default void says(String sentence) {}
   }
 
   /**
@@ -67,6 +70,9 @@ public final class Run {
         before = figures.count();
         players.playTo(last, () -> progress.done(done.incrementAndGet(), of), stop);
         if (figures.count() == last) {
+          if (last == goal.first()) {
+            goal.outOfReach(figures).ifPresent(progress::says);
+          }
           last = goal.next(figures);
         }
       }

@@ -1,8 +1,11 @@
 package hurdline.study;
 
 import hurdline.answer.HolderRow;
+import hurdline.answer.Note;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.SummaryRow;
 import hurdline.answer.Trace;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Makes the answer of a run from what its replications came to. */
@@ -35,10 +38,14 @@ final class RunAnswers {
     YearRows year = new YearRows(chosen.option(), stage, gathered, rows);
     Capacities capacities = new Capacities(stage, outlines);
     List<HolderRow> holders = rows.holders(capacities::twins);
+    List<SummaryRow> summary = rows.summary();
+    List<Note> notes =
+        new ArrayList<>(new Assumptions(source, chosen, effort, stage, figures, goal).notes(stopped));
+    IntervalNote.of(summary).ifPresent(notes::add);
     return new RunAnswer(
         outlines.header(source, chosen, effort, figures.count(), stopped),
         outlines.outline(),
-        rows.summary(),
+        summary,
         new CropAdjustments(outlines.outline(), figures).rows(chosen.option(), rows),
         holders,
         rows.machines(),
@@ -47,7 +54,7 @@ final class RunAnswers {
         year.levels(),
         new Flows(stage.layout(), gathered, outlines, holders).flows(),
         capacities.after(holders),
-        new Assumptions(source, chosen, effort, stage, figures, goal).notes(stopped),
+        notes,
         new PlantCautions(stage.plant()).notes(),
         source.warnings(),
         rows.samples(),

@@ -81,6 +81,7 @@ final class SeasonAnswers {
         new ArrayList<>(
             new Assumptions(source, chosen, effort, first, figures.get(0).figures(), goal)
                 .notes(stopped));
+    IntervalNote.of(summary).ifPresent(notes::add);
     notes.addAll(new SeasonNotes(plans, avoided).notes());
     List<PlanDifference> differences = differences(samples);
     return new SeasonAnswer(
@@ -148,7 +149,8 @@ final class SeasonAnswers {
     Interval known = Intervals.chance95((int) Math.round(r.mean() * count), count);
     return new SummaryRow(
         r.option(), r.measure(), r.unit(), r.mean(), known.low(), known.high(), r.sd(), r.p05(),
-        r.p50(), r.p95(), r.least(), r.most(), r.replications());
+        r.p50(), r.p95(), r.least(), r.most(), r.replications(),
+        "clopper-pearson");
   }
 
   private void strips(int at, List<StripRow> all) {

@@ -77,7 +77,7 @@ final class SeasonNotes {
                 + pairs
                 + " pairs hold together with 95 % confidence (Bonferroni). ";
     return "All plans met the same chance, replication by replication, and differences are taken"
-        + " within each pair (Student's t). "
+        + " within each pair (Student's t, or Hall's where 40 or more of them are skewed). "
         + joint
         + "Where the joint interval covers zero the two are not told apart. The measures are not taken"
         + " together: of many looked at, about one in twenty may be told apart by accident.";

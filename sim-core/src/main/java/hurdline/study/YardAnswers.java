@@ -86,7 +86,7 @@ final class YardAnswers {
         yard.plans(byRule.orElse(yard.holds())),
         new FireQuestions(yard).notes(),
         FirstLoads.of(stage, yard.crop().name(), effort.seed()),
-        assumptions(stopped),
+        assumptions(summary, stopped),
         new PlantCautions(stage.plant()).notes(),
         source.warnings(),
         new Replayed(samples));
@@ -139,11 +139,12 @@ final class YardAnswers {
         chance.high());
   }
 
-  private List<Note> assumptions(boolean stopped) {
+  private List<Note> assumptions(List<SummaryRow> summary, boolean stopped) {
     List<Note> notes =
         new ArrayList<>(
             new Assumptions(source, chosen, effort, stage, unlimited.figures(), new Goal(effort))
                 .notes(stopped));
+    IntervalNote.of(summary).ifPresent(notes::add);
     if (effort.until().isPresent()) {
       notes.add(
           new Note(

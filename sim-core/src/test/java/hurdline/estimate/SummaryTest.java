@@ -38,13 +38,13 @@ class SummaryTest {
 
   @Test
   void oneReplicationHasAMeanAndNoInterval() {
-    assertThat(Summary.of(new double[] {7})).isEqualTo(new Summary(1, 7, NONE, NONE, NONE, 7, 7, 7, 7, 7));
+    assertThat(Summary.of(new double[] {7})).isEqualTo(new Summary(1, 7, NONE, NONE, NONE, 7, 7, 7, 7, 7, MeanInterval.NONE));
   }
 
   @Test
   void replicationsWithoutAValueAreLeftOut() {
     assertThat(Summary.of(new double[] {NONE, 4, 1, NONE, 3, 2})).isEqualTo(Summary.of(new double[] {4, 1, 3, 2}));
-    assertThat(Summary.of(new double[] {NONE})).isEqualTo(new Summary(0, NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE));
+    assertThat(Summary.of(new double[] {NONE})).isEqualTo(new Summary(0, NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE, MeanInterval.NONE));
   }
 
   @Test

@@ -242,13 +242,12 @@ class CompareTest {
 
   @Test
   void withAnAimItGoesOnUntilTheWidestJointIntervalIsSoNarrow() {
-    CompareAnswer ten = played(compare(Studied.source(SMALL), 10, 2));
-    double widest = widestHalf(ten);
+    double widest = widestHalf(played(compare(Studied.source(SMALL), 40, 2)));
     CompareAnswer answer =
         played(aimed(new Aim(MARGIN, 0.6 * widest, false, "money.margin:x"), 2));
     assertThat(answer.header().stopped()).isFalse();
     assertThat(widestHalf(answer)).isLessThanOrEqualTo(0.6 * widest);
-    assertThat(answer.header().replications()).isGreaterThan(10);
+    assertThat(answer.header().replications()).isGreaterThan(40);
     assertThat(answer.samples().of())
         .allMatch(of -> of.values().length == answer.header().replications());
     assertThat(answer.assumptions())
@@ -269,11 +268,11 @@ class CompareTest {
 
   @Test
   void aRelativeAimIsAShareOfTheBase() {
-    double base = played(compare(Studied.source(SMALL), 10, 2)).differences().stream()
+    double base = played(compare(Studied.source(SMALL), 40, 2)).differences().stream()
         .filter(row -> row.measure().equals("mass.stalk.fed"))
         .findFirst().orElseThrow().baseMean();
     CompareAnswer answer = played(aimed(new Aim("mass.stalk.fed", 0.02, true, "mass.stalk.fed:2%"), 2));
-    assertThat(answer.header().replications()).isEqualTo(10);
+    assertThat(answer.header().replications()).isEqualTo(40);
     assertThat(
             answer.differences().stream()
                 .filter(row -> row.measure().equals("mass.stalk.fed"))

@@ -157,7 +157,8 @@ class GridTest {
                   due.mean(),
                   due.low95(),
                   due.high95(),
-                  due.replications()));
+                  due.replications(),
+                  due.interval()));
     }
     assertThat(answer.cells()).extracting(GridCell::asItStands).containsExactly(false, true, false);
     assertThat(answer.drawn()).contains(MARGIN, FED, "yard.stalk.peak", "season.stalk_line.left_over");
@@ -318,7 +319,8 @@ class GridTest {
     assertThat(answer.row(0, "better", "net_present_value"))
         .contains(
             new GridRow(
-                0, "better", "net_present_value", "USD", due.mean(), due.low95(), due.high95(), 6));
+                0, "better", "net_present_value", "USD", due.mean(), due.low95(), due.high95(), 6,
+                "student"));
     assertThat(answer.row(1, "base", "net_present_value").orElseThrow().mean()).isZero();
     assertThat(answer.row(1, "better", "net_present_value").orElseThrow().mean())
         .isGreaterThan(due.mean());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.answer.HolderRow;
+import hurdline.answer.Note;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.estimate.Intervals;
@@ -12,6 +13,7 @@ import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.plant.ProblemsException;
 import java.util.List;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -171,31 +173,60 @@ class RunTest {
   }
 
   @Test
-  void noIntervalReachesBelowNothingButMoneysMay() {
+  void aLimitBelowNothingIsCutAndSaidToBeUnlessItIsMoney() {
     List<SummaryRow> students =
         base.summary().stream()
             .filter(row -> row.least() >= 0 && Intervals.mean95(series(row.measure())).low() < 0)
             .toList();
     assertThat(students).isNotEmpty();
     for (SummaryRow row : students) {
-      boolean money = row.unit().startsWith("USD");
-      assertThat(row.low95()).as(row.measure()).isEqualTo(money ? Intervals.mean95(series(row.measure())).low() : 0);
+      boolean cut = row.interval().endsWith(" cut");
+      assertThat(row.low95()).as(row.measure()).isEqualTo(cut ? 0 : Intervals.mean95(series(row.measure())).low());
+      assertThat(cut || row.unit().startsWith("USD")).as(row.measure()).isTrue();
     }
+    assertThat(base.assumptions())
+        .filteredOn(note -> note.title().equals("Intervals"))
+        .singleElement()
+        .extracting(Note::text)
+        .asString()
+        .contains("A limit ends where the measure cannot lie: at 0, at what a place or a bin holds");
   }
 
   @Test
   void anAimIsReachedByTheSameReplicationsOnAnyNumberOfThreads() {
     String fed = Measure.MASS_FED.of("stalk");
-    RunAnswer wide = Studied.run(Studied.EXAMPLE, until(fed, 0.5, true, 2));
-    assertThat(wide.header().replications()).isEqualTo(10);
-    double half = (wide.find(fed).orElseThrow().high95() - wide.mean(fed)) * 0.85;
-    RunAnswer one = Studied.run(Studied.EXAMPLE, until(fed, half, false, 1));
-    RunAnswer three = Studied.run(Studied.EXAMPLE, until(fed, half, false, 3));
+    RunAnswer wide = Studied.run(Studied.SMALL, until(fed, 0.5, true, 2));
+    assertThat(wide.header().replications()).isEqualTo(40);
+    double half = wide.find(fed).map(row -> (row.high95() - row.low95()) / 2).orElseThrow() * 0.85;
+    RunAnswer one = Studied.run(Studied.SMALL, until(fed, half, false, 1));
+    RunAnswer three = Studied.run(Studied.SMALL, until(fed, half, false, 3));
     assertThat(one.samples().values()).isDeepEqualTo(three.samples().values());
-    assertThat(one.header().replications()).isGreaterThan(10);
-    assertThat(one.find(fed).orElseThrow().high95() - one.mean(fed)).isLessThanOrEqualTo(half);
+    assertThat(one.header().replications()).isGreaterThan(40);
+    assertThat(one.find(fed).map(row -> (row.high95() - row.low95()) / 2).orElseThrow()).isLessThanOrEqualTo(half);
     assertThat(one.header().stopped()).isFalse();
     assertThat(one.assumptions().toString()).contains("is reached");
+  }
+
+  @Test
+  void anAimOutOfReachIsToldAfterTheFirst40Replications() {
+    List<String> told = new ArrayList<>();
+    AtomicInteger finished = new AtomicInteger();
+    Run.Progress progress =
+        new Run.Progress() {
+          @Override
+          public void done(int done, int of) {
+            finished.set(done);
+          }
+
+          @Override
+          public void says(String sentence) {
+            told.add(finished + " done: " + sentence);
+          }
+        };
+    Run run = new Run(Studied.source(Studied.SMALL), Chosen.base(), until("mass.stalk.fed", 1e-6, true, 2));
+    RunAnswer answer = run.play(progress, () -> finished.get() >= 60).orElseThrow();
+    assertThat(told).singleElement().asString().startsWith("40 done: --until mass.stalk.fed:aim will not be reached");
+    assertThat(answer.assumptions().toString()).contains("is not reached").contains("For the aim it takes ");
   }
 
   @Test

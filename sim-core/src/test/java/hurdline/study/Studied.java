@@ -11,6 +11,7 @@ import java.util.Optional;
 /** Shipped plants asked as a verb would ask them. */
 final class Studied {
   static final Path EXAMPLE = Path.of("../line-configs/sweetgum-bend.yaml");
+  static final Path SMALL = Path.of("../line-configs/small.yaml");
   static final Path STALK = Path.of("../line-configs/stalk.yaml");
 
   private Studied() {}

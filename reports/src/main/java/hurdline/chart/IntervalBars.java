@@ -11,16 +11,34 @@ import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.chart.renderer.category.CategoryItemRendererState;
 import org.jfree.data.Range;
 import org.jfree.data.category.CategoryDataset;
-import org.jfree.data.statistics.StatisticalCategoryDataset;
 
-/** Lying bars from a value other than zero, each with its interval at its end; the library's bars with intervals begin at zero. */
-final class BarsFrom extends BarRenderer {
+/**
+ * Lying bars of {@link IntervalData}, each with its interval; the library's bars with intervals begin at zero and have
+ * limits at even distances only.
+ */
+class IntervalBars extends BarRenderer {
   private static final long serialVersionUID = 1L;
   private static final double CAP = 3;
 
+  IntervalBars() {
+    Look.flat(this);
+  }
+
+  /** So that no interval is cut by the edge of the drawing. */
   @Override
   public Range findRangeBounds(CategoryDataset dataset) {
-    return findRangeBounds(dataset, true);
+    Range range = findRangeBounds(dataset, false);
+    if (dataset instanceof IntervalData data) {
+      for (int row = 0; row < data.getRowCount(); row++) {
+        for (int column = 0; column < data.getColumnCount(); column++) {
+          IntervalData.Limits limits = data.limits(row, column);
+          if (range != null && limits != null && limits.hasWidth()) {
+            range = Range.expandToInclude(Range.expandToInclude(range, limits.low()), limits.high());
+          }
+        }
+      }
+    }
+    return range;
   }
 
   @Override
@@ -36,16 +54,14 @@ final class BarsFrom extends BarRenderer {
       int column,
       int pass) {
     super.drawItem(g2, state, area, plot, categories, amounts, dataset, row, column, pass);
-    StatisticalCategoryDataset data = (StatisticalCategoryDataset) dataset;
-    double half = data.getStdDevValue(row, column).doubleValue();
-    if (half > 0) {
-      double value = data.getMeanValue(row, column).doubleValue();
-      double from = amounts.valueToJava2D(value - half, area, plot.getRangeAxisEdge());
-      double to = amounts.valueToJava2D(value + half, area, plot.getRangeAxisEdge());
+    IntervalData.Limits limits = ((IntervalData) dataset).limits(row, column);
+    if (limits != null && limits.hasWidth()) {
+      double from = amounts.valueToJava2D(limits.low(), area, plot.getRangeAxisEdge());
+      double to = amounts.valueToJava2D(limits.high(), area, plot.getRangeAxisEdge());
       double y =
           calculateBarW0(plot, plot.getOrientation(), area, categories, state, row, column) + state.getBarWidth() / 2;
       g2.setPaint(Palette.INK);
-      g2.setStroke(new BasicStroke(1));
+      g2.setStroke(new BasicStroke(1.5f));
       g2.draw(new Line2D.Double(from, y, to, y));
       g2.draw(new Line2D.Double(from, y - CAP, from, y + CAP));
       g2.draw(new Line2D.Double(to, y - CAP, to, y + CAP));
