@@ -4,6 +4,7 @@ import hurdline.answer.AcresRow;
 import hurdline.answer.CapacityRow;
 import hurdline.answer.GainRow;
 import hurdline.answer.Header;
+import hurdline.answer.PeakRow;
 import hurdline.answer.YardAnswer;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
@@ -123,10 +124,19 @@ public final class YardWords {
     String peak = Measure.YARD_PEAK.of(answer.asked().crop());
     return "peak "
         + answer.find(YardAnswer.noLimit(), peak).map(wording::withInterval).orElse("not defined")
-        + " on the mean, in "
-        + allowed()
-        + " of seasons above "
-        + sized(answer.withoutLimit());
+        + " on the mean"
+        + answer.peaks().stream().filter(row -> row.quantile().equals("p95")).findFirst().map(this::percentile).orElse("");
+  }
+
+  /** As peaks.csv and the chart have it; a size of the yard that few enough seasons exceed is a season's own peak. */
+  private String percentile(PeakRow row) {
+    return ", 95th percentile "
+        + count(row.value())
+        + " "
+        + unit()
+        + " ("
+        + limits(count(row.low95()), count(row.high95()))
+        + ")";
   }
 
   /** The file's own yard. */

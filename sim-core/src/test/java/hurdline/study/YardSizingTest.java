@@ -74,6 +74,19 @@ class YardSizingTest {
     assertThat(answer.byRule().high95()).as("three seasons give no limits").isNaN();
   }
 
+  /** By one definition, wherever it stands: 5 and 19 of 20 of the peaks, and half of them. */
+  @Test
+  void aPercentileOfThePeakIsTheSameInEveryTable() {
+    String yaml = yard("{exponential: {mean: 3 h}}", "2027-03-09", "{row: {holds: 500 bales}}");
+    YardAnswer answer = played(yaml, Studied.effort(12, 2), 0.05);
+    SummaryRow peak = answer.find(YardAnswer.noLimit(), "yard.stalk.peak").orElseThrow();
+    assertThat(answer.peaks())
+        .filteredOn(row -> List.of("p05", "p50", "p95").contains(row.quantile()))
+        .extracting(PeakRow::value)
+        .containsExactly(peak.p05(), peak.p50(), peak.p95());
+    assertThat(peak.p95()).isNotEqualTo(answer.withoutLimit().bales());
+  }
+
   /** With nothing taken away the yard ends with 10 bales times a Poisson number of loads, mean 120 h / 3 h. */
   @Test
   void poissonLoadsNeedWhatTheorySays() {
