@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -93,9 +94,15 @@ public record Amount(BigDecimal number, String unit) {
     return WHOLE.matcher(text).matches() ? OptionalLong.of(Long.parseLong(text)) : OptionalLong.empty();
   }
 
-  /** Whether the text holds a space that looks like one and is none to a program. */
-  public static boolean holdsOddSpace(String text) {
-    return ODD_SPACE.matcher(text).find();
+  /** Where the text holds what looks like a space and is none to a program; empty where it holds none. */
+  public static OptionalInt oddSpace(String text) {
+    Matcher found = ODD_SPACE.matcher(text);
+    return found.find() ? OptionalInt.of(found.start()) : OptionalInt.empty();
+  }
+
+  /** The same with a plain space in place of each odd one. */
+  public static String withPlainSpaces(String text) {
+    return ODD_SPACE.matcher(text).replaceAll(" ");
   }
 
   public boolean isBare() {
@@ -148,7 +155,7 @@ public record Amount(BigDecimal number, String unit) {
   }
 
   static String quoted(String text) {
-    String line = text.replaceAll("[\\s\\u00A0\\u2007\\u202F]+", " ").strip();
+    String line = withPlainSpaces(text).replaceAll("\\s+", " ").strip();
     return "\"" + (line.length() > 60 ? line.substring(0, 57) + "..." : line) + "\"";
   }
 
@@ -158,7 +165,7 @@ public record Amount(BigDecimal number, String unit) {
   }
 
   private static void refuseOddSpace(String text) {
-    if (holdsOddSpace(text)) {
+    if (oddSpace(text).isPresent()) {
       throw new QuantityException(
           quoted(text) + " holds a non-breaking space; type a plain space in its place, or none");
     }

@@ -36,6 +36,7 @@ public final class Cautions {
     plant.lines().forEach(cautions::unreachable);
     new MillCautions(plant, cautions.found).look();
     plant.resources().forEach(cautions::nobody);
+    cautions.idle();
     cautions.lostDays();
     new TaskCautions(plant, cautions.names, cautions.found).look();
     plant.lines().forEach(cautions::supply);
@@ -189,6 +190,18 @@ public final class Cautions {
               + "\" hold "
               + room,
           "such a load never finds room");
+    }
+  }
+
+  private void idle() {
+    for (int i = 0; i < plant.season().size(); i++) {
+      if (plant.season().get(i) instanceof Campaign campaign
+          && campaign.from().datesUntil(campaign.to().plusDays(1)).noneMatch(date -> works(campaign, date))) {
+        found.add(
+            "season." + i,
+            "none of its shifts starts from " + campaign.from() + " to " + campaign.to(),
+            "the line will not work; check dates, days of the week and closed days");
+      }
     }
   }
 

@@ -97,6 +97,9 @@ final class SeasonRules {
   }
 
   private static void shifts(String path, List<String> shifts, Names names, Problems found) {
+    if (names.shifts.isEmpty()) {
+      return; // told once, of the calendar
+    }
     for (int i = 0; i < shifts.size(); i++) {
       found.known(
           path + "." + i,
@@ -188,6 +191,9 @@ final class SeasonRules {
     for (Crew crew : plant.crews()) {
       String path = "crews." + crew.line();
       found.known(path, crew.line(), names.lines.keySet(), "no line", "a line");
+      if (names.shifts.isEmpty()) {
+        continue; // told once, of the calendar
+      }
       found.known(
           path + "." + crew.shift(),
           crew.shift(),

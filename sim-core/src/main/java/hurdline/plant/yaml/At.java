@@ -69,7 +69,7 @@ final class At {
 
   /** Says what is wrong here. */
   void wrong(String said, String expected) {
-    binding.findings().add(place, path, said, expected);
+    binding.findings().add(place, path, said + Shown.oddSpace(tree, said), expected);
   }
 
   /** Says that something here is allowed and does nothing. */

@@ -32,8 +32,14 @@ final class Bound {
         Rules.problems(plant).stream()
             .filter(problem -> !echoes(tree, findings, problem.path()))
             .toList();
-    broken.forEach(problem -> findings.add(new Finding(Locator.of(tree, problem.path()), problem)));
+    broken.forEach(problem -> findings.add(new Finding(Locator.of(tree, problem.path()), named(tree, problem))));
     return plant;
+  }
+
+  /** The problem, with the space named that makes a name another and that nobody can see. */
+  private static Problem named(Tree tree, Problem problem) {
+    String odd = Shown.oddSpace(Locator.value(tree, problem.path()), problem.said());
+    return odd.isEmpty() ? problem : new Problem(problem.path(), problem.said() + odd, problem.expected());
   }
 
   /** Whether what most of a plant refers to is missing whole, so that all else would be told to lead nowhere. */

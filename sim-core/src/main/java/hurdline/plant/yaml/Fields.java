@@ -1,10 +1,14 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Nearest;
+import hurdline.unit.Amount;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The known keys of one map.
@@ -13,8 +17,11 @@ import java.util.Set;
  * slip does not also show as a missing key.
  */
 final class Fields {
+  private static final Pattern RUN_TOGETHER = Pattern.compile("([a-z_]+)[:=\\s]+(\\S.*)");
+
   private final At at;
   private final Map<String, String> written = new HashMap<>();
+  private final Set<String> slips = new HashSet<>();
   private boolean whole = true;
 
   private Fields(At at) {
@@ -44,6 +51,9 @@ final class Fields {
   }
 
   private void unknown(Shape shape, String key, Set<String> open) {
+    if (isSlip(shape, key)) {
+      return;
+    }
     if (at.binding().findings().isFull()) {
       at.key(key).wrong("unknown key", "a key of " + shape.phrase()); // only counted any more
       return;
@@ -69,6 +79,26 @@ final class Fields {
             });
   }
 
+  /** A known key that only a space or a colon keeps from being one. */
+  private boolean isSlip(Shape shape, String key) {
+    Matcher parts = RUN_TOGETHER.matcher(key);
+    boolean bare = at.entries().orElseThrow().get(key).value().isNothing();
+    if (bare && parts.matches() && shape.keys().contains(parts.group(1))) {
+      slips.add(parts.group(1));
+      at.key(key).wrong(
+          "no colon and space between " + Shown.quoted(parts.group(1)) + " and its value in " + Shown.quoted(key),
+          "\"" + parts.group(1) + ": " + parts.group(2) + "\"");
+      return true;
+    }
+    String plain = Amount.withPlainSpaces(key).strip();
+    if (!plain.equals(key) && shape.keys().contains(plain)) {
+      written.put(plain, key);
+      at.key(key).wrong("the key \"" + plain + "\" is written with a non-breaking space", "plain spaces around keys");
+      return true;
+    }
+    return false;
+  }
+
   /** Whether no key that must be there is missing. */
   boolean isWhole() {
     return whole;
@@ -77,8 +107,10 @@ final class Fields {
   private void requireAll(Shape shape) {
     for (String key : shape.required()) {
       if (!at(key).isGiven()) {
-        missing(key);
         whole = false;
+        if (!slips.contains(key)) {
+          missing(key);
+        }
       }
     }
   }

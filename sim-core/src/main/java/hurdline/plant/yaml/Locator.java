@@ -4,6 +4,7 @@ import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Entry;
 import hurdline.plant.yaml.Tree.Items;
 import hurdline.plant.yaml.Tree.Scalar;
+import java.util.Optional;
 
 /** Finds where a path stands in a tree. */
 final class Locator {
@@ -38,6 +39,11 @@ final class Locator {
 
   /** Whether a map or list stands at the path. */
   static boolean holdsMore(Tree tree, String path) {
+    return value(tree, path).filter(at -> !(at instanceof Scalar)).isPresent();
+  }
+
+  /** What stands at the path. */
+  static Optional<Tree> value(Tree tree, String path) {
     Tree at = tree;
     for (String step : path.split("\\.")) {
       if (at instanceof Entries entries && entries.map().containsKey(step)) {
@@ -45,10 +51,10 @@ final class Locator {
       } else if (at instanceof Items items && isPlaceIn(items, step)) {
         at = items.list().get(Integer.parseInt(step));
       } else {
-        return false;
+        return Optional.empty();
       }
     }
-    return !(at instanceof Scalar);
+    return Optional.of(at);
   }
 
   private static boolean isPlaceIn(Items items, String step) {

@@ -49,6 +49,10 @@ final class Numbers {
       at.wrong(at.shown() + " is too small", expected);
       return OptionalDouble.empty();
     }
+    if (!(value <= LARGEST)) {
+      at.wrong(at.shown() + " is too large", expected + ", up to " + LARGEST);
+      return OptionalDouble.empty();
+    }
     return OptionalDouble.of(value);
   }
 

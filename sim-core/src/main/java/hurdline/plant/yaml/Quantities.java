@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.unit.Amount;
 import hurdline.unit.Dimension;
 import hurdline.unit.Quantity;
 import hurdline.unit.QuantityException;
@@ -8,6 +9,9 @@ import java.util.OptionalDouble;
 
 /** Reads plain quantities: a number and a unit. */
 final class Quantities {
+  /** Of any unit; sums and products of such numbers stay numbers. A plant's price in the smallest currency is below it. */
+  private static final double MOST = 1e15;
+
   private Quantities() {}
 
   /** The quantity in SI; the stand-in where none is given or it is wrong. */
@@ -35,6 +39,10 @@ final class Quantities {
   static OptionalDouble read(At at, Scalar scalar, Dimension due, Range range) {
     try {
       Quantity quantity = Quantity.read(scalar.text(), due);
+      if (!(Math.abs(Amount.read(scalar.text()).value()) <= MOST)) {
+        at.wrong(Shown.quoted(scalar.text()) + " is more than any plant has", due.phrase() + range.phrase());
+        return OptionalDouble.empty();
+      }
       String fault = range.fault(quantity.si());
       if (fault != null) {
         at.wrong(Shown.quoted(scalar.text()) + " " + fault, due.phrase() + range.phrase());

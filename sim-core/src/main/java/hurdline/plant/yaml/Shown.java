@@ -3,10 +3,13 @@ package hurdline.plant.yaml;
 import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Items;
 import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.unit.Amount;
+import java.util.Optional;
 
 /** A value as a message shows it. */
 final class Shown {
   private static final int LONGEST = 60;
+  private static final String ODD_SPACE = "non-breaking space";
 
   private Shown() {}
 
@@ -24,6 +27,13 @@ final class Shown {
 
   static String quoted(String text) {
     return "\"" + cut(text) + "\"";
+  }
+
+  /** Names the space that makes a value wrong and that nobody can see in it; empty where there is none. */
+  static String oddSpace(Optional<Tree> tree, String said) {
+    boolean holds =
+        tree.filter(at -> at instanceof Scalar scalar && Amount.oddSpace(scalar.text()).isPresent()).isPresent();
+    return holds && !said.contains(ODD_SPACE) ? ", and holds a " + ODD_SPACE : "";
   }
 
   private static String cut(String text) {

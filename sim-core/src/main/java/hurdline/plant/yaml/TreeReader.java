@@ -40,6 +40,7 @@ final class TreeReader {
   private final Map<String, Tree> anchors = new HashMap<>();
   private final Map<String, Integer> sizes = new HashMap<>();
   private int values;
+  private int lastEnd; // of the last scalar, counted in characters from the top
 
   private TreeReader(String text, Findings findings) {
     LoaderOptions options = new LoaderOptions();
@@ -114,10 +115,11 @@ final class TreeReader {
     if (event instanceof SequenceStartEvent) {
       return items(place, depth, path);
     }
-    if (event instanceof MappingStartEvent) {
-      return entries(place, depth, path);
+    if (event instanceof MappingStartEvent map) {
+      return entries(place, depth, path, map.isFlow());
     }
     ScalarEvent scalar = (ScalarEvent) event;
+    lastEnd = scalar.getEndMark().getIndex();
     return new Scalar(scalar.getValue(), scalar.isPlain(), place);
   }
 
@@ -126,8 +128,8 @@ final class TreeReader {
     if (known == null) {
       throw new UnreadableException(
           place,
-          "\"*" + alias.getAnchor() + "\" repeats something that does not end before it",
-          "an anchor further up");
+          "\"*" + alias.getAnchor() + "\" would repeat what \"&" + alias.getAnchor() + "\" names, and nothing before it has that name",
+          "a name that is given further up, or quotation marks around a text that begins with \"*\"");
     }
     count(place, sizes.get(alias.getAnchor()));
     return known;
@@ -146,18 +148,33 @@ final class TreeReader {
   private Tree items(Spot place, int depth, String path) {
     List<Tree> list = new ArrayList<>();
     while (!parser.checkEvent(Event.ID.SequenceEnd)) {
-      list.add(value(depth + 1, join(path, String.valueOf(list.size()))));
+      int end = lastEnd;
+      boolean touches = !list.isEmpty() && parser.peekEvent().getStartMark().getIndex() == end + 1;
+      Tree item = value(depth + 1, join(path, String.valueOf(list.size())));
+      if (touches && SplitNumber.isRestWithUnit(list.get(list.size() - 1), item)) {
+        list.set(list.size() - 1, SplitNumber.joined(list.get(list.size() - 1), item));
+      } else {
+        list.add(item);
+      }
     }
     parser.getEvent();
     return new Items(list, place);
   }
 
-  private Tree entries(Spot place, int depth, String path) {
+  /** @param inBraces where a comma parts entries */
+  private Tree entries(Spot place, int depth, String path, boolean inBraces) {
     Map<String, Entry> map = new LinkedHashMap<>();
+    String last = null;
     while (!parser.checkEvent(Event.ID.MappingEnd)) {
       Tree key = value(depth + 1, path);
       String inner = key instanceof Scalar word ? join(path, word.text()) : path;
       Tree value = value(depth + 1, inner);
+      if (inBraces && last != null && value.isNothing() && SplitNumber.isRest(map.get(last).value(), key)) {
+        Entry number = map.get(last);
+        map.put(last, new Entry(number.keyPlace(), SplitNumber.joined(number.value(), key)));
+        continue;
+      }
+      last = key instanceof Scalar word ? word.text() : null;
       if (key instanceof Scalar word) {
         putOnce(map, word, value, inner);
       } else {

@@ -14,7 +14,9 @@ final class Wanted {
           Map.entry("lines", "\"lines:\" with a crop, a feed and steps"),
           Map.entry("season", "\"season:\" with at least one campaign"),
           Map.entry("yard", "\"yard:\" with its places"),
-          Map.entry("shifts", "a list of shifts, such as \"shifts: [day]\""),
+          Map.entry(
+              "shifts",
+              "\"shifts: [day]\" in a campaign, and in the calendar \"day: {from: \"06:00\", to: \"14:30\"}\" below it"),
           Map.entry(
               "composition",
               "shares of dry matter, such as \"composition: {hurd: 70 %, fines: 30 %}\""),

@@ -75,8 +75,8 @@ class OddFilesTest {
   void aKeyOverTwoLinesIsToldOnOne() throws IOException {
     assertThat(refused(Files.writeString(folder.resolve("key.yaml"), "season:\n  - {line: a, from\n\nlate, to: b}\n")))
         .contains(
-            "FILE:2:15 season.0.from late: unknown key \"from late\"; expected a key of a campaign,"
-                + " perhaps \"from\"")
+            "FILE:2:15 season.0.from late: no colon and space between \"from\" and its value in \"from late\";"
+                + " expected \"from: late\"")
         .noneMatch(line -> line.contains("\n"));
   }
 
@@ -113,8 +113,7 @@ class OddFilesTest {
   void textThatIsNotYaml() throws IOException {
     says(
         "hurdline: {a: 1\nb: 2\n",
-        "FILE:2:2: it is not YAML from here on (expected ',' or '}', but got :); expected YAML,"
-            + " indented with spaces, brackets and quotes closed");
+        "FILE:1:11: the brace \"{\" that opens here is not closed; expected a \"}\" behind its last entry");
   }
 
   @Test
@@ -161,8 +160,8 @@ class OddFilesTest {
   void anAliasWithinItself() throws IOException {
     says(
         "a: &a [*a]\n",
-        "FILE:1:8: \"*a\" repeats something that does not end before it; expected an anchor further"
-            + " up");
+        "FILE:1:8: \"*a\" would repeat what \"&a\" names, and nothing before it has that name; expected a name"
+            + " that is given further up, or quotation marks around a text that begins with \"*\"");
   }
 
   @Test
