@@ -208,7 +208,7 @@ final class PlanTables {
         List.of(
             "plan: line",
             "shifts worked h",
-            "of it overtime h",
+            "paid as overtime h",
             "sent home, not paid h",
             "changeover after it h",
             "receiving its crop h"),

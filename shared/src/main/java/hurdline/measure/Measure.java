@@ -198,7 +198,8 @@ public enum Measure {
   CREW_OVERTIME(
       "crew.<line>.overtime",
       HOUR,
-      "Of these the hand hours beyond the weekly limit, and those that jobs took after a shift."),
+      "Hand hours paid as overtime: those of the line's shifts beyond the weekly limit, and those after a shift, which"
+          + " crew.<line>.hours leaves out."),
   CREW_SENT_HOME(
       "crew.<line>.sent_home",
       HOUR,
@@ -211,7 +212,7 @@ public enum Measure {
   ENERGY_PEAK("energy.peak", KILOWATT, "The highest mean over a clock quarter-hour."),
   MONEY_REVENUE("money.revenue", MONEY, "What products earned."),
   MONEY_CROPS("money.crops", MONEY, "Paid for crops weighed in; stock on hand at the start is not in it."),
-  MONEY_WAGES("money.wages", MONEY, "Paid for shifts, changeovers and receiving."),
+  MONEY_WAGES("money.wages", MONEY, "Paid for shifts, changeovers and receiving, and for overtime in shifts and after them."),
   MONEY_ELECTRICITY(
       "money.electricity", MONEY, "Paid for energy and for each month's peak demand."),
   MONEY_DEMAND(
@@ -235,7 +236,7 @@ public enum Measure {
   MONEY_LINE_WAGES(
       "money.<line>.wages",
       MONEY,
-      "Paid for this line's shifts, the changeover after it and receiving."),
+      "Paid for this line's shifts, the changeover after it and receiving, and for overtime in shifts and after them."),
   MONEY_LINE_PACKAGES("money.<line>.packages", MONEY, "Paid for this line's packages."),
   MONEY_LINE_STOPS("money.<line>.stops", MONEY, "Paid for stops in this line."),
   MONEY_LINE_LATE("money.<line>.late", MONEY, "Charged for late orders of this line's products."),
