@@ -143,6 +143,38 @@ class WorkedExamplesTest {
     assertThat(InternalRate.of(Cash.yearly(-100, 50, -60)).rates()).isEmpty();
   }
 
+  private static double against(double discount, double... amounts) {
+    Cash cash = Cash.yearly(amounts);
+    return InternalRate.of(cash).against(cash, discount);
+  }
+
+  /** By hand: −1000·(y − 0.2)·(y − 1.8) with y = 1 + i; the rate at −80 % comes of the small loss in the last year. */
+  @Test
+  void aRateBelowMinusHalfIsNone() {
+    near(InternalRate.of(Cash.yearly(-1_000, 2_000, -360)).only(), 0.8, 1e-9);
+    near(against(0.09, -1_000, 2_000, -360), 0.8, 1e-9);
+    assertThat(InternalRate.of(Cash.yearly(-1_000, 400)).rates()).as("−60 %").isEmpty();
+  }
+
+  /** By hand: −1000·(y − 0.7)·(y − 1.5) is above zero from −30 to 50 %. */
+  @Test
+  void ofTwoTheInvestorsIsTheOneUpToWhichItPays() {
+    Cash cash = Cash.yearly(-1_000, 2_200, -1_050);
+    InternalRate rates = InternalRate.of(cash);
+    near(rates.against(cash, 0.09), 0.5, 1e-9);
+    assertThat(rates.othersThan(rates.against(cash, 0.09))).singleElement().satisfies(other -> near(other, -0.3, 1e-9));
+  }
+
+  /** By hand: 10 % and 20 %, between which it pays. */
+  @Test
+  void theInvestorsRateAgreesWithTheSignOfTheValue() {
+    near(against(0.15, -1_000, 2_300, -1_320), 0.2, 1e-9);
+    near(against(0.25, -1_000, 2_300, -1_320), 0.2, 1e-9);
+    near(against(0.20, -1_000, 2_300, -1_320), 0.2, 1e-9);
+    assertThat(against(0.09, -1_000, 2_300, -1_320)).as("at 9 % it loses, and no lower rate would help").isNaN();
+    near(against(0.09, -1_000, 1_050), 0.05, 1e-9);
+  }
+
   /** By hand: (x − 1/1.1)² touches zero at 10 % and crosses it nowhere. */
   @Test
   void aRateThatIsOnlyTouchedIsOne() {
