@@ -47,7 +47,7 @@ final class BesidesNotes {
     return new Note(
         "Break-even",
         "The key is multiplied by the same factor in base and option, all else as it is and on the same"
-            + " chance, until the mean net present value over these replications is zero: first outward"
+            + " chance, until the mean net present value over the service lives is zero: first outward"
             + " from what the file says until the sign changes, then by Brent's method to "
             + BreakEven.tolerance() * 100
             + " % of the value. Of several such values it is the nearest that is seen. Half of the lives"

@@ -44,17 +44,7 @@ final class GridPlan {
         String one = alternatives.get(a).name();
         String other = alternatives.get(b).name();
         if (planted.stream().allMatch(cell -> areOne(cell, one, other))) {
-          throw alternatives
-              .get(a)
-              .source()
-              .refusal(
-                  "\""
-                      + one
-                      + "\" and \""
-                      + other
-                      + "\" are the same plant at every value, for the varied values take the place of"
-                      + " what tells them apart",
-                  "another key, factors such as x0.8, or only one of the two");
+          throw Twins.refusal(alternatives.get(a).source(), one, other, "at every value", "another key, factors such as x0.8, or only one of the two");
         }
       }
     }

@@ -6,7 +6,6 @@ import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /** What an option is worth with one key multiplied by a factor, as far as it has been asked. */
@@ -46,24 +45,31 @@ final class WorthAt {
 
   /**
    * Limits of the factor at which the mean is zero: Student's interval of the mean there over the slope (the delta method), which
-   * is that between the nearest factors on both sides that were asked for. No factor is below 0.
+   * is that between the nearest factors on both sides. Where a side has none that was asked for, as close to an end of what was
+   * searched, one more is asked for. No factor is below 0.
    *
    * @param factor where the mean is zero
    */
   Interval around(double factor) {
-    Optional<Map.Entry<Double, double[]>> below = entry(known.lowerEntry(factor * (1 - APART)));
-    Optional<Map.Entry<Double, double[]>> above = entry(known.higherEntry(factor * (1 + APART)));
     double[] here = values(factor);
-    if (below.isEmpty() || above.isEmpty() || here.length < 2) {
+    if (here.length < 2) {
       return Interval.NONE;
     }
-    double rise = Summary.of(above.get().getValue()).mean() - Summary.of(below.get().getValue()).mean();
-    double slope = rise / (above.get().getKey() - below.get().getKey());
+    Point below = beside(factor, -1);
+    Point above = beside(factor, 1);
+    double slope = (above.mean() - below.mean()) / (above.factor() - below.factor());
     double half = Math.abs(Summary.of(here).mean95().halfWidth() / slope);
     return Double.isFinite(half) ? new Interval(factor - half, factor + half).within(0, Double.POSITIVE_INFINITY) : Interval.NONE;
   }
 
-  private static Optional<Map.Entry<Double, double[]>> entry(Map.Entry<Double, double[]> of) {
-    return Optional.ofNullable(of).filter(one -> one.getValue().length > 0);
+  private record Point(double factor, double mean) {}
+
+  /** The nearest point on one side that tells a slope; the crossing itself where the file's rules refuse that side. */
+  private Point beside(double factor, int side) {
+    double near = factor * (1 + side * APART);
+    Map.Entry<Double, double[]> asked = side < 0 ? known.floorEntry(near) : known.ceilingEntry(near);
+    double at = asked != null && asked.getValue().length > 0 ? asked.getKey() : near;
+    double mean = mean(at);
+    return Double.isNaN(mean) ? new Point(factor, mean(factor)) : new Point(at, mean);
   }
 }
