@@ -10,8 +10,8 @@ import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
 
 /**
- * What an option is worth with one input after another at either end, the widest first; bars begin at
- * what it is worth as the file says.
+ * What an option is worth with one input after another at either end, the widest swing first; both bars of an input begin at
+ * what it is worth as the file says, wherever its ends lie.
  */
 final class TornadoChart {
   private static final int DRAWN = 15;
@@ -98,12 +98,12 @@ final class TornadoChart {
               words.ends(row),
               words.atEnd(row.netPresentValueAtLow(), row.halfWidthAtLow()),
               words.atEnd(row.netPresentValueAtHigh(), row.halfWidthAtHigh()),
-              words.money(row.width())));
+              words.money(row.swing())));
     }
     return new Figure.Grid(
         List.of(
             "input", "from lower to upper end", currency + " at the lower", currency + " at the upper",
-            "apart"),
+            "swing"),
         cells);
   }
 }

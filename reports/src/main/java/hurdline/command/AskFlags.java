@@ -31,9 +31,9 @@ final class AskFlags {
       names = "--lives",
       paramLabel = "N",
       description =
-          "How many lives of each option are played, where each year opens with the crop that the one"
-              + " before left. Default: so many that they have half as many years as there are"
-              + " replications.")
+          "How many service lives of each option are simulated, each calendar of which opens with the crop"
+              + " that the one before left. Default: 30, or more where half as many calendars as there are"
+              + " replications hold more.")
   private Integer lives;
 
   @CommandLine.Option(

@@ -47,7 +47,7 @@ final class EngineStudies implements Studies {
   @Override
   public Waiting<CompareAnswer> compare(Path file, Chosen base, CompareAsk ask, Effort effort) {
     Compare compare = new Compare(source(file, base), base, ask, effort);
-    return new Waiting<>(compare.plays(), compare::play);
+    return new Waiting<>(compare.plays(), compare::play, () -> new LivesCost(compare, effort).lines());
   }
 
   @Override

@@ -7,11 +7,6 @@ import java.util.Locale;
 
 /** What a grid will cost, said before it starts: plays of the calendar, and the time by the first few. */
 final class GridCost {
-  private static final int TRIALS = 12;
-  private static final int LEAST_TRIALS = 3;
-  private static final double TRIALS_S = 2;
-  private static final double NANO = 1e-9;
-
   private final Studies.Gridding grid;
   private final Effort effort;
   private final int kept;
@@ -52,35 +47,10 @@ final class GridCost {
     if (left > 0) {
       err.println(
           "About "
-              + time(left * secondsEach() / threads)
+              + PlayTime.inWords(left * PlayTime.secondsEach(grid::trial) / threads)
               + " on "
               + (threads == 1 ? "1 thread" : threads + " threads")
               + ", by the first plays.");
     }
-  }
-
-  /** The fastest trial counts, for the first ones wait for the program to warm up. */
-  private double secondsEach() {
-    double fastest = Double.POSITIVE_INFINITY;
-    double all = 0;
-    for (int trial = 0; trial < LEAST_TRIALS || (trial < TRIALS && all < TRIALS_S); trial++) {
-      long before = System.nanoTime();
-      grid.trial();
-      double seconds = (System.nanoTime() - before) * NANO;
-      fastest = Math.min(fastest, seconds);
-      all += seconds;
-    }
-    return fastest;
-  }
-
-  /** {@code 40 s}, {@code 3 min}, {@code 2.5 h}. */
-  static String time(double seconds) {
-    if (seconds < 90) {
-      return Math.max(1, Math.round(seconds)) + " s";
-    }
-    if (seconds < 90 * 60) {
-      return Math.round(seconds / 60) + " min";
-    }
-    return String.format(Locale.ROOT, "%.1f h", seconds / 3600);
   }
 }

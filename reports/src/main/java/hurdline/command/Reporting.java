@@ -57,6 +57,9 @@ final class Reporting {
       throws IOException {
     AnswerFolder folder = folder(file, out);
     try (Drawing drawing = Drawing.begin()) {
+      if (!shown.quiet()) {
+        waiting.cost().get().forEach(setting.err()::println);
+      }
       Optional<A> found = Played.inSight(setting, shown, waiting.plays(), waiting.study());
       if (found.isEmpty()) {
         setting.err().println("Stopped before the first replication was done; nothing is written.");

@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
 /**
  * The door to the engine. Each call reads the plant file and applies all changes first, so that
@@ -143,6 +144,12 @@ interface Studies {
    * A study that waits to be played.
    *
    * @param plays how many plays of a calendar there are in all, about
+   * @param cost what it will cost, to be said before it starts, a line each; finding out may take a second or two
    */
-  record Waiting<A extends Answer>(int plays, Study<A> study) {}
+  record Waiting<A extends Answer>(int plays, Study<A> study, Supplier<List<String>> cost) {
+    /** One of which nothing need be said before. */
+    Waiting(int plays, Study<A> study) {
+      this(plays, study, List::of);
+    }
+  }
 }

@@ -49,6 +49,7 @@ final class CompareSections {
   private void writeAnswer(Html html) {
     List<String> sentences = new ArrayList<>(words.sentences());
     words.best().ifPresent(best -> sentences.add("The " + best + "."));
+    sentences.addAll(0, words.warnings());
     html.answer(sentences);
     Header header = answer.header();
     if (header.stopped()) {

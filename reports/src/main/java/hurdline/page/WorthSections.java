@@ -61,13 +61,13 @@ final class WorthSections {
                 "one life in 20 below",
                 "half of the lives below",
                 "one life in 20 above",
-                "where there is none"),
+                "remarks"),
             rows));
     html.paragraph(
-        "A mean is given where every life has the figure. An internal rate is the one rate at which"
-            + " a life is worth nothing; with payments that change their sign often there can be"
-            + " several, and with a loss throughout there is none. The margin is before interest and"
-            + " tax.");
+        "A mean is given where every service life has the figure. The internal rate is the discount rate at which"
+            + " a life is worth nothing, on the side of the given rate where the sign of the net present value says it"
+            + " must be; rates at or below -50 % a year are left out, and with a loss throughout there is none. What is"
+            + " added to the margin is at the file's prices and not discounted. The margin is before interest and tax.");
     html.figures(figures.payback());
   }
 

@@ -77,6 +77,7 @@ public final class CompareTables {
     return Stream.of(
         row(r.option(), r.life(), "net_present_value", currency, r.netPresentValue()),
         row(r.option(), r.life(), "internal_rate_of_return", "share", r.internalRate()),
+        row(r.option(), r.life(), "other_internal_rate", "share", r.otherRate()),
         row(r.option(), r.life(), "simple_payback", "yr", r.simplePayback()),
         row(r.option(), r.life(), "discounted_payback", "yr", r.discountedPayback()));
   }

@@ -48,12 +48,12 @@ final class FurtherTables {
   private Table tornado() {
     return table(
         "tornado.csv",
-        "option,input,low,high,unit,net_present_value_at_low,net_present_value_at_high",
+        "option,input,low,high,unit,net_present_value_at_low,net_present_value_at_high,net_present_value,swing",
         further.tornado(),
         r ->
             row(
                 r.option(), r.input(), r.low(), r.high(), r.unit(), r.netPresentValueAtLow(),
-                r.netPresentValueAtHigh()));
+                r.netPresentValueAtHigh(), r.netPresentValue(), r.swing()));
   }
 
   private Table breakEven() {

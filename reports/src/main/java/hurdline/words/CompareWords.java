@@ -19,6 +19,9 @@ import java.util.stream.Collectors;
 public final class CompareWords {
   private static final int HOLDERS_TOLD = 2;
 
+  /** What pays back within weeks has a rate that says nothing more by its digits. */
+  private static final double HIGHEST_RATE = 10;
+
   private final CompareAnswer answer;
   private final Wording wording;
 
@@ -32,12 +35,14 @@ public final class CompareWords {
     List<String> lines = new ArrayList<>();
     WorthWords more = new WorthWords(answer, wording);
     lines.add(title());
+    lines.addAll(warnings());
     String held = held("base");
     lines.add("base: " + (held.isEmpty() ? "nothing was fed" : "held " + held));
     for (CompareAnswer.Option option : answer.options()) {
       lines.add(option.name() + ": " + differences(option.name()));
       add(lines, "  held  ", held(option.name()));
       add(lines, "  pays  ", worth(option));
+      add(lines, "  adds  ", added(option));
       add(lines, "  hangs on  ", more.hangsOn(option.name()));
       add(lines, "  worth nothing ", more.worthNothing(option.name()));
     }
@@ -56,6 +61,15 @@ public final class CompareWords {
     return lines;
   }
 
+  /** What a reader must know before any worth is read, whole sentences. */
+  public List<String> warnings() {
+    return new LifeWords(answer, wording).warnings();
+  }
+
+  private String added(CompareAnswer.Option option) {
+    return new LifeWords(answer, wording).added(option);
+  }
+
   /** One sentence on what an option changes, and one on what it is worth. */
   public List<String> sentences() {
     List<String> sentences = new ArrayList<>();
@@ -68,7 +82,8 @@ public final class CompareWords {
               + " against the plant as it stands: "
               + differences(option.name())
               + "."
-              + (worth.isEmpty() ? "" : " Over its life: " + worth + "."));
+              + (worth.isEmpty() ? "" : " Over its life: " + worth + ".")
+              + (added(option).isEmpty() ? "" : " It adds " + added(option) + "."));
     }
     return sentences;
   }
@@ -198,7 +213,7 @@ public final class CompareWords {
 
   private String worth(CompareAnswer.Option option) {
     return answer.worth(option.name(), Quantity.NET_PRESENT_VALUE).isEmpty()
-        ? notAsked(option)
+        ? ""
         : "net present value "
             + amount(option, Quantity.NET_PRESENT_VALUE)
             + " over "
@@ -207,17 +222,8 @@ public final class CompareWords {
             + wording.amount(option.cost(), answer.header().currency())
             + "; "
             + paysBack(option)
-            + ", loses in "
-            + amount(option, Quantity.CHANCE_OF_LOSS)
-            + " of lives";
-  }
-
-  private String notAsked(CompareAnswer.Option option) {
-    return answer.header().currency().isEmpty()
-        ? ""
-        : "not said: a life of "
-            + years(option)
-            + " needs as many replications as it has years";
+            + ", net present value negative in "
+            + amount(option, Quantity.CHANCE_OF_LOSS);
   }
 
   private String paysBack(CompareAnswer.Option option) {
@@ -241,8 +247,7 @@ public final class CompareWords {
         : ", within "
             + years(within)
             + " in "
-            + amount(option, Quantity.CHANCE_OF_PAYBACK)
-            + " of lives";
+            + amount(option, Quantity.CHANCE_OF_PAYBACK);
   }
 
   private String amount(CompareAnswer.Option option, Quantity quantity) {
@@ -255,12 +260,10 @@ public final class CompareWords {
       return row.says().isEmpty() ? "not defined" : row.says();
     }
     if (isChance(row)) {
-      return percent(row.mean())
-          + " % ("
-          + percent(row.low95())
-          + " to "
-          + percent(row.high95())
-          + " %)";
+      return new LifeWords(answer, wording).chance(row);
+    }
+    if (row.quantity() == Quantity.INTERNAL_RATE_OF_RETURN && row.mean() > HIGHEST_RATE) {
+      return "above " + wording.fixed(HIGHEST_RATE, 0, "share") + " %";
     }
     if (Double.isNaN(row.low95())) {
       return wording.rough(row.mean(), row.unit());
@@ -271,17 +274,13 @@ public final class CompareWords {
     return number
         + " "
         + wording.unit(row.unit())
-        + (range.isEmpty() ? "" : " (" + range + percent + ")");
+        + (range.isEmpty() ? "" : " (" + range + percent + ")")
+        + (row.says().isEmpty() ? "" : ", " + row.says());
   }
 
   private static boolean isChance(PaybackRow row) {
     return row.quantity() == Quantity.CHANCE_OF_LOSS
         || row.quantity() == Quantity.CHANCE_OF_PAYBACK;
-  }
-
-  /** Chances have wide intervals that end at 0 or 100 %; whole percents lose nothing. */
-  private String percent(double share) {
-    return wording.fixed(share, 0, "share");
   }
 
   /** {@code 12 yr}, or {@code 2.5 yr}. */

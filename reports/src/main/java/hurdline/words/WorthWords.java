@@ -23,7 +23,7 @@ public final class WorthWords {
   public List<TornadoRow> ranked(String option) {
     return answer.further().tornado().stream()
         .filter(row -> row.option().equals(option))
-        .sorted(Comparator.comparingDouble(TornadoRow::width).reversed())
+        .sorted(Comparator.comparingDouble(TornadoRow::swing).reversed())
         .toList();
   }
 
@@ -44,7 +44,7 @@ public final class WorthWords {
   public String hangsOn(String option) {
     return ranked(option).stream()
         .limit(TOLD)
-        .filter(row -> row.width() > 0)
+        .filter(row -> row.swing() > 0)
         .map(
             row ->
                 row.input()

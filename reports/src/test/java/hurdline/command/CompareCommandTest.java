@@ -45,7 +45,7 @@ class CompareCommandTest extends Calls {
         .hasSize(11)
         .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString().lines())
-        .hasSizeBetween(12, 44)
+        .hasSizeBetween(12, 46)
         .first()
         .asString()
         .startsWith("Sweetgum Bend shared gin, base against bigger_mill, bigger_mill+hand,");
@@ -150,10 +150,10 @@ class CompareCommandTest extends Calls {
     Path answer = dir.resolve("answer");
     assertThat(
             call(
-                new EngineStudies(), "compare", example.toString(), "--replications", "12", "--out",
+                new EngineStudies(), "compare", example.toString(), "--replications", "12", "--lives", "3", "--out",
                 answer.toString()))
         .isZero();
-    assertThat(Files.readString(answer.resolve("payback.csv")).lines()).hasSize(13);
+    assertThat(Files.readString(answer.resolve("payback.csv")).lines()).hasSize(1 + 2 * 8);
     assertThat(Files.readString(answer.resolve("record.json"))).contains("\"verb\": \"compare\"");
     assertThat(Files.readString(answer.resolve("report.html"))).contains("Does it pay");
   }

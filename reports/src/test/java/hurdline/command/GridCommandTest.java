@@ -310,6 +310,6 @@ class GridCommandTest {
   @ParameterizedTest
   @CsvSource({"0.2,1 s", "40,40 s", "200,3 min", "9000,2.5 h"})
   void timeIsRoundedAsOneSaysIt(double seconds, String said) {
-    assertThat(GridCost.time(seconds)).isEqualTo(said);
+    assertThat(PlayTime.inWords(seconds)).isEqualTo(said);
   }
 }

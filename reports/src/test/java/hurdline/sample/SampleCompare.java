@@ -10,6 +10,7 @@ import hurdline.answer.GainRow;
 import hurdline.answer.Header;
 import hurdline.answer.HolderRow;
 import hurdline.answer.LifeRow;
+import hurdline.answer.LifeTerms;
 import hurdline.answer.MillRow;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Note;
@@ -67,6 +68,7 @@ public final class SampleCompare {
             new CashRow("bigger_mill+hand", 0, "USD", 0, 0, 0, 0),
             new CashRow("bigger_mill+hand", 2.5, "USD", 10, -20, 10, 30)),
         lives(),
+        new LifeTerms(362, "yearly", List.of(), 0.09, 40, LifeTerms.Carried.STOCK_ON_HAND),
         new Further(
             5,
             new Selection(
@@ -99,7 +101,7 @@ public final class SampleCompare {
     return new CompareAnswer(
         header, of.outline(), of.options(), of.summary(),
         of.differences().stream().filter(row -> !row.unit().equals("USD")).map(row -> from(row, 7)).toList(), of.adjusted(),
-        of.holders(), List.of(), List.of(), List.of(), List.of(), List.of(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        of.holders(), List.of(), List.of(), List.of(), List.of(), List.of(), LifeTerms.none(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
   private static DifferenceRow from(DifferenceRow r, int replications) {
@@ -118,7 +120,24 @@ public final class SampleCompare {
     month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.energy", "kWh", 2_500);
     return new CompareAnswer(
         of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.adjusted(), of.holders(), months, of.mills(),
-        of.payback(), of.cash(), of.lives(), of.further(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        of.payback(), of.cash(), of.lives(), of.terms(), of.further(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+  }
+
+  /** {@link #two()} with other worths, lives and what they rest on. */
+  public static CompareAnswer with(List<PaybackRow> payback, List<LifeRow> lives, LifeTerms terms) {
+    CompareAnswer of = two();
+    return new CompareAnswer(
+        of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.adjusted(), of.holders(), of.months(), of.mills(),
+        payback, List.of(), lives, terms, Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+  }
+
+  /** {@link #two()} with other inputs put to their ends. */
+  public static CompareAnswer with(List<TornadoRow> tornado) {
+    CompareAnswer of = two();
+    Further further = new Further(NONE, Selection.none(), List.of(), tornado, List.of());
+    return new CompareAnswer(
+        of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.adjusted(), of.holders(), of.months(), of.mills(),
+        of.payback(), of.cash(), of.lives(), of.terms(), further, of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
   private static Samples samples(double value) {
@@ -143,14 +162,16 @@ public final class SampleCompare {
     List<PaybackRow> rows = new ArrayList<>();
     String mill = "bigger_mill";
     rows.add(new PaybackRow(mill, Quantity.NET_PRESENT_VALUE, "USD", 1_390_000, 1_300_000, 1_480_000, 1_330_000, 1_385_000, 1_460_000, ""));
-    rows.add(new PaybackRow(mill, Quantity.INTERNAL_RATE_OF_RETURN, "share", NONE, NONE, NONE, NONE, NONE, NONE, "none in 2 of 40 lives"));
+    rows.add(new PaybackRow(mill, Quantity.INTERNAL_RATE_OF_RETURN, "share", NONE, NONE, NONE, NONE, NONE, NONE, "none above -50 % in 2 of 40 service lives"));
     rows.add(new PaybackRow(mill, Quantity.SIMPLE_PAYBACK, "yr", 0.68, 0.36, 1.0, 0.53, 0.64, 0.9, ""));
-    rows.add(new PaybackRow(mill, Quantity.DISCOUNTED_PAYBACK, "yr", NONE, NONE, NONE, 0.57, 0.7, NONE, "never in 3 of 40 lives"));
-    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_PAYBACK, "share", 1, 0.29, 1, NONE, NONE, NONE, ""));
-    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_LOSS, "share", 0.05, 0, 0.71, NONE, NONE, NONE, ""));
+    rows.add(new PaybackRow(mill, Quantity.DISCOUNTED_PAYBACK, "yr", NONE, NONE, NONE, 0.57, 0.7, NONE, "never in 3 of 40 service lives"));
+    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_PAYBACK, "share", 1, 0.91, 1, NONE, NONE, NONE, ""));
+    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_LOSS, "share", 0.05, 0.01, 0.17, NONE, NONE, NONE, ""));
+    rows.add(new PaybackRow(mill, Quantity.ADDED_IN_FIRST_YEAR, "USD", 213_000, 205_000, 221_000, 180_000, 212_000, 240_000, ""));
+    rows.add(new PaybackRow(mill, Quantity.ADDED_IN_EACH_LATER_YEAR, "USD", 190_000, 180_000, 200_000, 170_000, 191_000, 210_000, ""));
     String both = "bigger_mill+hand";
     rows.add(new PaybackRow(both, Quantity.NET_PRESENT_VALUE, "USD", 10, -5, 25, -20, 10, 30, ""));
-    rows.add(new PaybackRow(both, Quantity.CHANCE_OF_LOSS, "share", 0.4, 0.1, 0.8, NONE, NONE, NONE, ""));
+    rows.add(new PaybackRow(both, Quantity.CHANCE_OF_LOSS, "share", 0.5, 0.01, 0.99, NONE, NONE, NONE, ""));
     return rows;
   }
 
@@ -205,10 +226,17 @@ public final class SampleCompare {
   }
 
   private static List<LifeRow> lives() {
-    return List.of(
-        new LifeRow("bigger_mill", 1, 1_330_000, NONE, 0.53, 0.57),
-        new LifeRow("bigger_mill", 2, 1_460_000, 1.5, 0.9, NONE),
-        new LifeRow("bigger_mill+hand", 1, 10, NONE, NONE, NONE));
+    List<LifeRow> rows = new ArrayList<>();
+    for (int life = 1; life <= 40; life++) {
+      boolean loses = life > 38;
+      rows.add(
+          new LifeRow(
+              "bigger_mill", life, loses ? -4_000 : 1_330_000 + 3_000 * life, loses ? NONE : 1.5, life == 1 ? 0.1 : NONE,
+              0.53 + 0.01 * life, life > 37 ? NONE : 0.57 + 0.01 * life));
+    }
+    rows.add(new LifeRow("bigger_mill+hand", 1, 10, NONE, NONE, NONE, NONE));
+    rows.add(new LifeRow("bigger_mill+hand", 2, -5, NONE, NONE, NONE, NONE));
+    return rows;
   }
 
   private static List<GainRow> gains() {

@@ -57,7 +57,8 @@ class CompareTablesTest {
             "option,quantity,unit,mean,low_95,high_95,p05,p50,p95",
             "bigger_mill,net_present_value,USD,1390000,1300000,1480000,1330000,1385000,1460000",
             "bigger_mill,internal_rate_of_return,share,,,,,,")
-        .contains("bigger_mill,chance_of_loss,share,0.05,0,0.71,,,");
+        .contains("bigger_mill,chance_of_loss,share,0.05,0.01,0.17,,,",
+            "bigger_mill,added_in_first_year,USD,213000,205000,221000,180000,212000,240000");
     assertThat(linesOf("cash.csv"))
         .startsWith("option,year,unit,mean,p05,p50,p95", "bigger_mill,0,USD,-140000,-140000,-140000,-140000")
         .endsWith("bigger_mill+hand,2.5,USD,10,-20,10,30");
@@ -75,8 +76,9 @@ class CompareTablesTest {
   void whatTheWorthHangsOnAndWhereItIsNothingHaveTheirColumns() throws IOException {
     assertThat(linesOf("tornado.csv"))
         .startsWith(
-            "option,input,low,high,unit,net_present_value_at_low,net_present_value_at_high",
-            "bigger_mill,products.fine.price,0.8,1.2,x,900000,1880000");
+            "option,input,low,high,unit,net_present_value_at_low,net_present_value_at_high,net_present_value,swing",
+            "bigger_mill,products.fine.price,0.8,1.2,x,900000,1880000,1390000,980000",
+            "bigger_mill,money.wage,20,30.5,USD/h,1400000,1380000,1390000,20000");
     assertThat(linesOf("break_even.csv"))
         .containsExactly(
             "option,input,unit,value,from,to,found",
@@ -86,7 +88,7 @@ class CompareTablesTest {
         .startsWith(
             "option,measure,unit,mean,replications,left", "base,money.margin,USD,167000,40,no");
     assertThat(linesOf("lives.csv"))
-        .startsWith("option,life,quantity,unit,value", "bigger_mill,1,net_present_value,USD,1330000")
-        .contains("bigger_mill,2,discounted_payback,yr,");
+        .startsWith("option,life,quantity,unit,value", "bigger_mill,1,net_present_value,USD,1333000")
+        .contains("bigger_mill,1,other_internal_rate,share,0.1", "bigger_mill,2,other_internal_rate,share,", "bigger_mill,38,discounted_payback,yr,");
   }
 }

@@ -58,7 +58,7 @@ class DrawnCropWordsTest {
         DrawnCropWords.of(
             new CompareAnswer(
                 of.header(), of.outline(), of.options(), summary, of.differences(), adjusted, of.holders(), of.months(),
-                of.mills(), of.payback(), of.cash(), of.lives(), of.further(), of.assumptions(), of.cautions(),
+                of.mills(), of.payback(), of.cash(), of.lives(), of.terms(), of.further(), of.assumptions(), of.cautions(),
                 of.warnings(), of.samples()),
             US);
     assertThat(words.clauses())

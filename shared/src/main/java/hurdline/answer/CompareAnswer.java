@@ -17,10 +17,10 @@ import java.util.stream.Stream;
  * @param holders as of a run, for the base and then each option
  * @param months as of a run, for the base and then each option
  * @param mills what the mills are to do on each screen, the base first
- * @param payback empty where the file has no money, or the replications are fewer than the years of
- *     every life
+ * @param payback empty where the file has no money, or does not say how a calendar shorter than a year repeats
  * @param cash empty as {@code payback} is
  * @param lives each life of each option; empty as {@code payback} is
+ * @param terms how lives are made of calendars
  * @param further what was asked besides
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
@@ -41,6 +41,7 @@ public record CompareAnswer(
     List<PaybackRow> payback,
     List<CashRow> cash,
     List<LifeRow> lives,
+    LifeTerms terms,
     Further further,
     List<Note> assumptions,
     List<Note> cautions,
@@ -61,6 +62,7 @@ public record CompareAnswer(
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);
+    terms = terms == null ? LifeTerms.none() : terms;
     further = further == null ? Further.nothing() : further;
     samples = samples == null ? Replayed.none() : samples;
   }

@@ -7,8 +7,7 @@ package hurdline.answer;
  * @param unit the currency, {@code share} or {@code yr}
  * @param mean over the lives; NaN where it is not defined in every life
  * @param p05 5 % quantile over the lives; NaN where it is not defined
- * @param says in words where it is not defined: how often there is none, or never; else empty. Not in
- *     the table
+ * @param says in words how often there is none, never, or another; else empty. Not in the table
  */
 public record PaybackRow(
     String option,
@@ -29,7 +28,11 @@ public record PaybackRow(
     SIMPLE_PAYBACK,
     DISCOUNTED_PAYBACK,
     CHANCE_OF_PAYBACK,
-    CHANCE_OF_LOSS;
+    CHANCE_OF_LOSS,
+    /** What the option adds to the margin in the first year, at the file's prices. */
+    ADDED_IN_FIRST_YEAR,
+    /** The same in each later year, on average over a life. */
+    ADDED_IN_EACH_LATER_YEAR;
 
     /** As it stands in the table: {@code net_present_value}. */
     public String word() {

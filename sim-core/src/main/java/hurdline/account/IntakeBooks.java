@@ -86,6 +86,12 @@ public final class IntakeBooks {
     Arrays.fill(ageS, 0);
   }
 
+  /** Forgets what was last found to lie in places and on trucks; what else is booked stays. */
+  public void clearStock() {
+    inPlacesAtEnd.reset();
+    inTrucksAtEnd.reset();
+  }
+
   /** Books times up to the end of the horizon. */
   public void finish(double endS) {
     levels.finish(endS);

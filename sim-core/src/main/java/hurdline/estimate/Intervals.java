@@ -68,26 +68,6 @@ public final class Intervals {
     return 3 / skewness * (Math.cbrt(1 + skewness * (y - skewness / (6 * count))) - 1);
   }
 
-  /**
-   * Interval at 95 % for the mean of values that depend on each other and are worth no less than so many independent
-   * ones of their spread: m ± t·s/√k, t of k − 1 degrees of freedom. None for fewer than two.
-   *
-   * @param values read only
-   * @param independent k, 0 to the number of values
-   */
-  public static Interval mean95(double[] values, int independent) {
-    if (!(0 <= independent && independent <= values.length)) {
-      throw new IllegalArgumentException(
-          "independent is " + independent + "; expected 0 to " + values.length);
-    }
-    if (independent < 2) {
-      return Interval.NONE;
-    }
-    Moments moments = Moments.of(values);
-    double error = moments.sd() / Math.sqrt(independent);
-    return Interval.around(moments.mean(), student(independent - 1, USUAL_LEVEL) * error);
-  }
-
   /** {@link #quantile(double[], double, double)} at 95 %. */
   public static Interval quantile95(double[] values, double share) {
     return quantile(values, share, USUAL_LEVEL);

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -31,6 +32,7 @@ public final class Roster {
   private final Map<String, Hours> loads = new HashMap<>();
   private final Periods months;
   private final Periods weeks;
+  private final Periods years;
 
   private Roster(Plant plant) {
     horizon = Horizon.of(plant.calendar());
@@ -46,6 +48,7 @@ public final class Roster {
     }
     months = periods(date -> date.getDayOfMonth() == 1);
     weeks = periods(date -> date.getDayOfWeek() == DayOfWeek.MONDAY);
+    years = periods(Set.copyOf(plant.calendar().years())::contains);
   }
 
   public static Roster of(Plant plant) {
@@ -142,5 +145,10 @@ public final class Roster {
   /** Weeks from Monday to Sunday that the horizon touches. */
   public Periods weeks() {
     return weeks;
+  }
+
+  /** Years counted from the first day of the horizon, the last cut by its end. */
+  public Periods years() {
+    return years;
   }
 }

@@ -2,8 +2,12 @@ package hurdline.plant;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * The horizon and the shifts that may be worked in it.
@@ -11,12 +15,45 @@ import java.util.Set;
  * @param from first day
  * @param to last day, inclusive
  * @param closed dates on which no shift starts
+ * @param repeats absent where the file does not say
  */
-public record Calendar(LocalDate from, LocalDate to, List<Shift> shifts, Set<LocalDate> closed) {
+public record Calendar(
+    LocalDate from, LocalDate to, List<Shift> shifts, Set<LocalDate> closed, Optional<Repeats> repeats) {
+
+  /** How calendars follow each other over the life of something bought. */
+  public enum Repeats {
+    /** Each begins a year after the one before. */
+    YEARLY,
+    /** Each begins as the one before ends. */
+    END_TO_END;
+
+    /** As a plant file has it: {@code end-to-end}. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
 
   public Calendar {
     shifts = List.copyOf(shifts);
     closed = InOrder.copy(closed);
+  }
+
+  /** Days from the first to the last, both counted. */
+  public int days() {
+    return Math.toIntExact(ChronoUnit.DAYS.between(from, to) + 1);
+  }
+
+  /** The first date of each of its years, counted from its own first day; the last may be cut short. */
+  public List<LocalDate> years() {
+    return IntStream.iterate(0, year -> year + 1)
+        .mapToObj(from::plusYears)
+        .takeWhile(first -> !first.isAfter(to))
+        .toList();
+  }
+
+  /** Whether it ends before a year is over. */
+  public boolean isShorterThanAYear() {
+    return to.plusDays(1).isBefore(from.plusYears(1));
   }
 
   /** Whether any of these shifts starts on a date. */

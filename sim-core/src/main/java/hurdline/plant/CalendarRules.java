@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** The horizon, shifts and their rests. */
 final class CalendarRules {
@@ -28,6 +29,12 @@ final class CalendarRules {
           "calendar.to",
           "the calendar is longer than 50 years",
           "a last day within 50 years of " + calendar.from());
+    }
+    if (calendar.repeats().equals(Optional.of(Calendar.Repeats.YEARLY)) && calendar.years().size() > 1) {
+      found.add(
+          "calendar.repeats",
+          "a calendar of " + calendar.days() + " days is longer than a year and cannot begin again every year",
+          "\"end-to-end\", or a calendar of a year or less");
     }
     if (calendar.shifts().isEmpty()) {
       found.add(

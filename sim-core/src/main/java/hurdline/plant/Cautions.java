@@ -47,6 +47,7 @@ public final class Cautions {
     plant.products().forEach(cautions::orders);
     new PriceCautions(plant, cautions.found).look();
     plant.deliveries().forEach(cautions::room);
+    plant.money().ifPresent(cautions::worth);
     return cautions.found.all();
   }
 
@@ -252,5 +253,28 @@ public final class Cautions {
   private boolean works(Campaign campaign, LocalDate date) {
     return plant.calendar()
         .anyStartsOn(date, campaign.shifts().stream().map(names.shifts::get).toList());
+  }
+
+  /** What a life of something bought would rest on and the file does not say. */
+  private void worth(Money money) {
+    if (!plant.options().isEmpty() && plant.calendar().isShorterThanAYear() && plant.calendar().repeats().isEmpty()) {
+      found.add(
+          "calendar",
+          "the calendar of "
+              + plant.calendar().days()
+              + " days is shorter than a year and does not say how it repeats over the life of an option",
+          "write \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\"; without it no net present"
+              + " value is given");
+    }
+    boolean bought =
+        plant.options().stream().anyMatch(option -> option.cost() > 0)
+            || plant.yard().places().stream().anyMatch(place -> place.costPerM2() > 0);
+    if (bought && money.discount().isEmpty()) {
+      found.add(
+          "money",
+          "no discount rate is given, so money of later years counts in full",
+          "write the rate at which you borrow or could invest, such as \"discount: 9 %/yr\", or \"discount: 0 %/yr\" if that is"
+              + " meant");
+    }
   }
 }

@@ -2,6 +2,7 @@ package hurdline.plant;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Prices and rates, money in the file's currency.
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param demandPerWMonth for the highest quarter-hour mean of a calendar month
  * @param cropsPerKg price of each crop
  * @param paidAt how a crop's mass is brought to the one that is paid; as weighed where absent
- * @param discountPerYr share a year
+ * @param discount share a year; absent where the file does not say
  * @param overtime absent where all hours are paid alike and none after a shift
  * @param rent absent where one owner runs all lines
  */
@@ -22,13 +23,18 @@ public record Money(
     Map<String, Double> cropsPerKg,
     Map<String, Basis> paidAt,
     double overheadPerS,
-    double discountPerYr,
+    OptionalDouble discount,
     Growth growth,
     Optional<Overtime> overtime,
     Optional<Rent> rent) {
   public Money {
     cropsPerKg = InOrder.copy(cropsPerKg);
     paidAt = InOrder.copy(paidAt);
+  }
+
+  /** Share a year by which later money counts less; 0 where the file does not say. */
+  public double discountPerYr() {
+    return discount.orElse(0);
   }
 
   /** Mass of a crop that is paid for. */

@@ -8,6 +8,7 @@ import hurdline.answer.Note;
 import hurdline.answer.Selection;
 import hurdline.answer.TornadoRow;
 import hurdline.measure.Measure;
+import hurdline.plant.Calendar;
 import hurdline.plant.ProblemsException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -47,6 +48,7 @@ final class Besides {
     if (stage.plant().money().isEmpty() && (ask.tornado().isPresent() || !ask.breakEven().isEmpty())) {
       throw source.refusal("without money no option is worth anything", "an entry under money");
     }
+    refuseUnrepeated(source);
     mores = ask.gain() ? Optional.of(new Mores(source, base, stage)) : Optional.empty();
     gains = mores.map(all -> new Gains(source, base, all.all(), gained(stage)));
     tornado = ask.tornado().map(inputs -> new Tornado(plants, options, inputs, source));
@@ -55,6 +57,21 @@ final class Besides {
             ? Optional.empty()
             : Optional.of(new BreakEvens(source, base, options, ask.breakEven()));
     selecting = selecting(source, ask, stages, options, effort);
+  }
+
+  private void refuseUnrepeated(Source source) {
+    boolean asked = ask.tornado().isPresent() || !ask.breakEven().isEmpty();
+    for (Stage stage : stages) {
+      Calendar calendar = stage.plant().calendar();
+      if (asked && LifeCalendar.of(calendar).isEmpty()) {
+        throw source.refusal(
+            "the calendar of "
+                + calendar.days()
+                + " days is shorter than a year and does not say how it repeats over an option's life, so no option is worth"
+                + " anything",
+            "\"repeats: yearly\" or \"repeats: end-to-end\" under calendar");
+      }
+    }
   }
 
   private static Optional<Selecting> selecting(
@@ -82,15 +99,20 @@ final class Besides {
     return List.copyOf(measures);
   }
 
-  /** How many plants are played, each as often as the base; searches not counted. */
+  /** How many plants are simulated, each as often as the base. */
   int plants() {
-    return gains.map(Gains::plants).orElse(0) + tornado.map(Tornado::plants).orElse(0);
+    return gains.map(Gains::plants).orElse(0);
+  }
+
+  /** How often the lives of all plants are simulated again; searches not counted. */
+  int livesAgain() {
+    return tornado.map(Tornado::simulatedEnds).orElse(0);
   }
 
   Further play(Rounds.Played played, Plays plays, LifeMargins margins) {
     Figures figures = played.figures().get(0);
     Rows rows = new Rows(base.option(), stages.get(0), figures, new Outlines(stages.get(0)));
-    OptionWorth worth = new OptionWorth(plants, margins.years(), Set.copyOf(margins.following()));
+    OptionWorth worth = new OptionWorth(plants, margins.years());
     Selection best =
         selecting.map(all -> all.play(played, rows, plays)).orElse(Selection.none());
     List<GainRow> gained = gains.map(all -> all.play(figures, rows, plays)).orElse(List.of());

@@ -36,10 +36,10 @@ final class CellMaker {
 
   /**
    * What a plant is worth against the first one, replication by replication: 0 of the first itself, and
-   * for an option each time what a life would be worth all of whose years are that replication, the mean
-   * of which is the mean present value.
+   * for an option each time what a life would be worth all of whose calendars are that replication, the
+   * mean of which is the mean present value.
    *
-   * @return none where it is not asked or there is no money
+   * @return none where it is not asked, there is no money, or a calendar does not say how it repeats
    */
   private Optional<double[]> worth(
       Alternative alternative, Optional<CellStage> first, CellStage stage) {
@@ -53,11 +53,18 @@ final class CellMaker {
     if (base.money().isEmpty() || stage.stage().plant().money().isEmpty()) {
       return Optional.empty();
     }
-    MarginYears margin = MarginYears.of(first.get().figures(), stage.figures());
-    return Optional.of(
-        new LifeCash(
-                OptionPlants.joined(alternative.name(), base.options()), base.money().get(), margin)
-            .values());
+    return alone(first.get())
+        .flatMap(before -> alone(stage).map(after -> new MarginYears(before, after)))
+        .map(
+            margin ->
+                new LifeCash(
+                        OptionPlants.joined(alternative.name(), base.options()), base.money().get(), margin)
+                    .values());
+  }
+
+  private static Optional<MoneyYears> alone(CellStage stage) {
+    return LifeCalendar.of(stage.stage().plant().calendar())
+        .map(calendar -> MoneyYears.alone(calendar, stage.figures().byYear()));
   }
 
   private PlayedCell.Plant plant(CellStage stage, Optional<double[]> worth) {

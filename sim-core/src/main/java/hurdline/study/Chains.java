@@ -10,59 +10,62 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 
 /**
- * Lives of a plant whose years follow each other, each opening with the crop that the one before left.
+ * Lives of a plant whose calendars follow each other, each opening with the crop that the one before left.
  *
- * <p>Chain k begins with the chance of the replication that comes after k − 1 strides, so the same years of two plants are pairs,
- * however long the chains of either are.
- * The first year opens as the file says. A year that opens as a replication played alone and leaves nothing, or has none
- * behind it, is that replication and is not played again.
+ * <p>Chain k begins with the chance of the replication that comes after k − 1 strides, so the same calendars of two plants are
+ * pairs, however long the chains of either are. The first calendar opens as the file says; later ones have no stock on hand of a
+ * crop that something brings but what was left. One that opens as a replication simulated alone and leaves nothing, or has none
+ * behind it, is that replication and is not simulated again.
  */
 final class Chains {
   private final Stage stage;
-  private final int years;
+  private final int calendars;
   private final int stride;
   private final int chains;
   private final Optional<Figures> alone;
   private final boolean startsEmpty;
-  private final double[][] anew; // null where a year is the replication played alone
+  private final double idleS;
+  private final Outcome.Years[] anew; // null where a calendar is the replication simulated alone
   private final AtomicInteger next = new AtomicInteger();
-  private volatile List<Outcome.Column> columns;
 
   /**
-   * @param years of each chain
-   * @param stride replications from the first year of a chain to that of the next; no fewer than its years
-   * @param alone the replications, each played alone, as far as they have been
+   * @param calendars of each chain
+   * @param stride replications from the first calendar of a chain to that of the next; no fewer than its calendars
+   * @param alone the replications, each simulated alone, as far as they have been
    */
-  Chains(Stage stage, int years, int stride, int chains, Optional<Figures> alone) {
+  Chains(Stage stage, int calendars, int stride, int chains, Optional<Figures> alone) {
     this.stage = stage;
-    this.years = years;
+    this.calendars = calendars;
     this.stride = stride;
     this.chains = chains;
     this.alone = alone;
     startsEmpty =
         stage.plant().deliveries().stream()
             .allMatch(of -> stage.plant().yard().onHand().getOrDefault(of.crop(), 0) == 0);
-    anew = new double[chains * years][];
+    idleS = LifeCalendar.of(stage.plant().calendar()).orElseThrow().idleS();
+    anew = new Outcome.Years[chains * calendars];
   }
 
-  /** Years of all chains. */
-  int years() {
+  /** Calendars of all chains. */
+  int calendars() {
     return anew.length;
   }
 
-  /** How many of them had to be played. */
+  /** How many of them had to be simulated. */
   int playedAnew() {
     int played = 0;
-    for (double[] year : anew) {
-      played += year == null ? 0 : 1;
+    for (Outcome.Years one : anew) {
+      played += one == null ? 0 : 1;
     }
     return played;
   }
 
-  /** All years in the order of the chains; empty if stop was asked for before they were whole. */
+  /**
+   * A row for each year of each calendar, in the order of the chains; empty if stop was asked for before they were whole.
+   */
   Optional<Figures> play(Effort effort, Runnable done, BooleanSupplier stop) {
     AtomicInteger whole = new AtomicInteger();
-    try (Workers workers = new Workers(Math.min(effort.threads(), chains), "chains of years")) {
+    try (Workers workers = new Workers(Math.min(effort.threads(), chains), "chains of calendars")) {
       workers.work(
           worker -> {
             Replication replication = stage.replication();
@@ -81,18 +84,17 @@ final class Chains {
   private boolean follow(
       int chain, Replication replication, Streams streams, Runnable done, BooleanSupplier stop) {
     LeftOver opening = null;
-    for (int year = 0; year < years; year++) {
+    for (int calendar = 0; calendar < calendars; calendar++) {
       if (stop.getAsBoolean()) {
         return false;
       }
-      int one = chain * stride + year;
-      if (isKnown(one, year, opening)) {
+      int one = chain * stride + calendar;
+      if (isKnown(one, calendar, opening)) {
         opening = LeftOver.NONE;
       } else {
         Outcome outcome = replication.run(streams, one + 1, opening, null);
-        columns = outcome.columns();
-        anew[chain * years + year] = outcome.values();
-        opening = replication.leftOver();
+        anew[chain * calendars + calendar] = outcome.years();
+        opening = replication.leftOver().later(idleS);
       }
       synchronized (this) {
         done.run();
@@ -101,11 +103,11 @@ final class Chains {
     return true;
   }
 
-  private boolean isKnown(int one, int year, LeftOver opening) {
+  private boolean isKnown(int one, int calendar, LeftOver opening) {
     boolean opensAlike = opening == null || startsEmpty && opening.isEmpty();
     return opensAlike
         && alone.filter(known -> one < known.count()).isPresent()
-        && (year == years - 1 || alone.get().balesLeft(one) == 0);
+        && (calendar == calendars - 1 || alone.get().balesLeft(one) == 0);
   }
 
   private Figures figures() {
@@ -113,9 +115,9 @@ final class Chains {
     for (int at = 0; at < anew.length; at++) {
       if (anew[at] == null) {
         Figures known = alone.orElseThrow();
-        figures.add(known.columns(), known.row(at / years * stride + at % years));
+        figures.add(known.yearColumns(), known.years(at / calendars * stride + at % calendars));
       } else {
-        figures.add(columns, anew[at]);
+        figures.add(anew[at].columns(), anew[at].values());
       }
     }
     return figures;

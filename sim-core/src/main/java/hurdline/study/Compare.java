@@ -2,6 +2,7 @@ package hurdline.study;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.Further;
+import hurdline.chance.Streams;
 import hurdline.plant.Nearest;
 import hurdline.plant.Option;
 import hurdline.plant.Plant;
@@ -21,6 +22,7 @@ public final class Compare {
   private final Chosen base;
   private final CompareAsk ask;
   private final Besides besides;
+  private final LifeCount lives;
   private final Effort effort;
   private final List<CompareAnswer.Option> options = new ArrayList<>();
   private final List<Stage> stages = new ArrayList<>();
@@ -52,6 +54,9 @@ public final class Compare {
       stages.add(Stage.of(changed));
     }
     besides = new Besides(source, base, ask, stages, options, effort);
+    lives =
+        new LifeCount(
+            effort.replications(), stages.stream().map(Stage::plant).toList(), options, ask.lives());
   }
 
   private void refuse(List<String> asked, List<Option> known) {
@@ -94,9 +99,24 @@ public final class Compare {
     return all;
   }
 
-  /** How often a calendar is played in all; with an aim, to begin with. */
+  /** How often a calendar is simulated in all; with an aim, to begin with. */
   public int plays() {
-    return new Goal(effort).first() * (stages.size() + besides.plants());
+    return new Goal(effort).first() * (stages.size() + besides.plants()) + livesPlays();
+  }
+
+  /** How many service lives of each option are simulated. */
+  public int lives() {
+    return lives.lives();
+  }
+
+  /** How many calendars the lives of all plants have, a search for a break-even not counted; 0 where no option is worth anything. */
+  public int livesPlays() {
+    return lives.plays() * (1 + besides.livesAgain());
+  }
+
+  /** Simulates one calendar of the base and forgets it: to see how long one takes. */
+  public void trial() {
+    stages.get(0).replication().run(new Streams(effort.seed()), 1, null);
   }
 
   /**
@@ -118,8 +138,8 @@ public final class Compare {
     if (played.figures().get(0).count() == 0) {
       return Optional.empty();
     }
-    LifeCount lives = new LifeCount(played.figures().get(0).count(), options, ask.lives());
-    LifeMargins margins = new LifeMargins(stages, options, new LifeYears(stages, played, lives, plays));
+    LifeMargins margins =
+        new LifeMargins(stages, options, played, new LifeYears(stages, played, lives, plays));
     Further further = besides.play(played, plays, margins);
     return Optional.of(
         new CompareAnswers(source, base, ask, effort, stages, options, played, months, margins)

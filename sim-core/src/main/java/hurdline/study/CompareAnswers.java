@@ -78,9 +78,8 @@ final class CompareAnswers {
     }
     List<PaybackRow> payback = new ArrayList<>();
     List<CashRow> cash = new ArrayList<>();
-    List<CompareAnswer.Option> unasked = new ArrayList<>();
     List<LifeRow> life = new ArrayList<>();
-    money(payback, cash, life, unasked);
+    money(payback, cash, life);
     return new CompareAnswer(
         outlines.header(source, base, effort, count, stopped || cut),
         outlines.outline(),
@@ -94,8 +93,9 @@ final class CompareAnswers {
         payback,
         cash,
         life,
+        margins.terms(),
         further,
-        assumptions(summary, unasked, besides),
+        assumptions(summary, besides),
         new PlantCautions(stages.get(0).plant()).notes(),
         source.warnings(),
         new Replayed(samples));
@@ -153,32 +153,26 @@ final class CompareAnswers {
   private void money(
       List<PaybackRow> payback,
       List<CashRow> cash,
-      List<LifeRow> rows,
-      List<CompareAnswer.Option> unasked) {
+      List<LifeRow> rows) {
     for (CompareAnswer.Option option : options) {
       Optional<MarginYears> margin = margins.of(option.name());
       if (margin.isPresent()) {
         Money money = stages.get(0).plant().money().orElseThrow();
         Lives lives = new Lives(option, money, margin.get(), ask.withinYr());
-        if (lives.areEnough()) {
-          payback.addAll(lives.payback());
-          cash.addAll(lives.cash());
-          rows.addAll(lives.rows());
-        } else {
-          unasked.add(option);
-        }
+        payback.addAll(lives.payback());
+        cash.addAll(lives.cash());
+        rows.addAll(lives.rows());
       }
     }
   }
 
-  private List<Note> assumptions(
-      List<SummaryRow> summary, List<CompareAnswer.Option> unasked, List<Note> besides) {
+  private List<Note> assumptions(List<SummaryRow> summary, List<Note> besides) {
     Goal goal = new Goal(effort, figures.subList(1, figures.size()));
     Assumptions usual =
         new Assumptions(source, base, effort, stages.get(0), figures.get(0), goal);
     List<Note> notes = new ArrayList<>(usual.notes(stopped));
     IntervalNote.of(summary).ifPresent(notes::add);
-    notes.addAll(new CompareNotes(stages.get(0).plant(), ask, effort, options, unasked, margins).notes());
+    notes.addAll(new CompareNotes(stages.get(0).plant(), ask, effort, options, margins).notes());
     notes.addAll(besides);
     return notes;
   }

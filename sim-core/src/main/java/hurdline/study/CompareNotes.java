@@ -1,45 +1,34 @@
 package hurdline.study;
 
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.LifeTerms;
 import hurdline.answer.Note;
 import hurdline.plant.Calendar;
 import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What a comparison takes for granted beyond what a run does, in whole sentences. */
 final class CompareNotes {
-  private static final String ALONE =
-      "A life draws as many different years as it is long, the replications in their order from a"
-          + " first one on, each replication being the first of one life. No year leaves crop over that"
-          + " fields or loads bring, so each stands alone and begins with the yard as the file has it. Lives share years, so"
-          + " intervals of rate, payback and chances count only as many lives as can be drawn without"
-          + " a common year.";
-
   private final Plant plant;
   private final CompareAsk ask;
   private final Effort effort;
   private final List<CompareAnswer.Option> options;
-  private final List<CompareAnswer.Option> unasked;
   private final LifeMargins margins;
 
-  /** @param unasked options whose lives have more years than there are replications */
   CompareNotes(
       Plant plant,
       CompareAsk ask,
       Effort effort,
       List<CompareAnswer.Option> options,
-      List<CompareAnswer.Option> unasked,
       LifeMargins margins) {
     this.plant = plant;
     this.ask = ask;
     this.effort = effort;
     this.options = options;
-    this.unasked = unasked;
     this.margins = margins;
   }
 
@@ -73,72 +62,65 @@ final class CompareNotes {
   }
 
   private void money(List<Note> notes, Money money) {
-    Calendar calendar = plant.calendar();
-    long days = ChronoUnit.DAYS.between(calendar.from(), calendar.to()) + 1;
-    notes.add(
-        new Note(
-            "Years of a life",
-            "The calendar of "
-                + days
-                + " days played once stands for one year of a life. "
-                + years(margins.following())));
-    notes.add(new Note("Money over a life", prices(money)));
+    LifeTerms terms = margins.terms();
+    if (!terms.unrepeated().isEmpty()) {
+      notes.add(
+          new Note(
+              "Not answered",
+              "A calendar shorter than a year does not say how it repeats over an option's life, so it is not said whether "
+                  + String.join(", ", terms.unrepeated())
+                  + " pays."));
+    }
     if (!margins.cut().isEmpty()) {
       notes.add(
           new Note(
               "Not answered",
-              "Stop was asked for before the years that follow each other were played for "
+              "Stop was asked for before the service lives were simulated for "
                   + String.join(", ", margins.cut())
                   + ", of which it is not said whether it pays."));
     }
-    if (!unasked.isEmpty()) {
-      notes.add(
-          new Note(
-              "Not answered",
-              "A life that repeats no year needs as many replications as it has years. There are"
-                  + " too few for "
-                  + String.join(
-                      ", ",
-                      unasked.stream()
-                          .map(o -> o.name() + " (" + number(Math.ceil(o.lifeYr())) + " years)")
-                          .toList())
-                  + ", of which it is not said whether it pays."));
+    if (terms.lives() > 0) {
+      notes.add(new Note("Years of a life", years(terms)));
+      notes.add(new Note("Money over a life", prices(money)));
     }
   }
 
-  private String years(List<String> following) {
-    if (following.isEmpty()) {
-      return ALONE;
-    }
+  private String years(LifeTerms terms) {
+    Calendar calendar = plant.calendar();
+    String length = calendar.days() + (calendar.days() == 1 ? " day" : " days");
     LifeYears years = margins.years();
-    return (following.size() == options.size()
-            ? ""
-            : "For " + String.join(", ", following) + ": ")
-        + "Crop is left over in some year, so the years of a life follow each other: each opens with"
-        + " what the one before left in the same plant, in the yard with its age, at the gate, at"
-        + " the fields and unbaled, tables being cleared to the front of the yard. The stock on hand"
-        + " that the file has is there in the first year only, but that of a crop which neither fields"
-        + " nor loads bring in each, and material in bins is not carried"
-        + " on. A life is a chain of as many replications in a row as it is long, no two with a"
-        + " common year, and all intervals over lives count the chains. "
+    return "Each option has "
+        + terms.lives()
+        + " service lives, each a chain of simulated calendars of its own with a replication to each. The calendar of "
+        + length
+        + (terms.repeats().equals(Calendar.Repeats.YEARLY.word())
+            ? " begins again every year; what the rest of the year costs is not counted."
+            : calendar.isShorterThanAYear() || calendar.years().size() > 1
+                ? " follows itself end to end, its dates being those of the file each time."
+                : " is a year.")
+        + " Each calendar opens with what the one before left in the same plant of crop that fields or loads bring, in the yard"
+        + " with its age, at the gate, at the fields and unbaled, tables being cleared to the front of the yard; it goes on"
+        + " wasting between two calendars. The stock on hand that the file has of such a crop is there in the first calendar only,"
+        + " that of a crop which nothing brings in each, and material in bins is not carried on. No two lives have a calendar in"
+        + " common, so all intervals over lives count each life once. "
         + (ask.lives().isPresent()
             ? "Lives are as many as were asked for. "
-            : "Lives have about half as many years as there are replications, since they take as long"
-                + " to play; more can be asked for. ")
+            : "Lives are 30, or more where half as many calendars as there are replications hold more. ")
         + "Of "
-        + years.inChains()
-        + " years in chains "
+        + years.inLives()
+        + " calendars in lives "
         + years.playedAnew()
-        + " were played anew, the others being as they had been played."
-        + (following.size() == options.size() ? "" : " For the others: " + ALONE);
+        + " were simulated for them, the others being replications as they were.";
   }
 
   private String prices(Money money) {
     Money.Growth growth = money.growth();
-    return "The option is paid at the beginning; what it adds to the margin comes at the end of each"
-        + " year, what it is still worth at the end of its life. Discounted at "
+    return "The option is paid as the first calendar begins. What it adds to the margin comes at the end of each calendar, or of each"
+        + " year of a calendar that is longer than one; of a calendar that the life cuts short, the part that lies in it. What it is"
+        + " still worth comes at the end of its life. Discounted at "
         + percent(money.discountPerYr())
-        + " a year. From the second year on prices move by "
+        + (money.discount().isEmpty() ? " a year, since the file gives no rate" : " a year")
+        + ". From the second year of the life on prices move by "
         + percent(growth.products())
         + " a year for products, "
         + percent(growth.crops())
@@ -147,7 +129,7 @@ final class CompareNotes {
         + " for wages and "
         + percent(growth.electricity())
         + " for electricity; all other costs stay. Before interest and tax. Payback counts from"
-        + " payment to the first crossing of zero, on a straight line within the year."
+        + " payment to the first crossing of zero, on a straight line within each calendar."
         + (ask.withinYr().isPresent()
             ? " The chance of payback is that of simple payback within "
                 + number(ask.withinYr().getAsDouble())

@@ -12,8 +12,10 @@ import java.util.function.Consumer;
 final class Figures {
   private final List<double[]> values = new ArrayList<>();
   private final List<Integer> balesLeft = new ArrayList<>();
+  private final List<double[][]> years = new ArrayList<>();
   private final Map<String, Integer> columnOf = new HashMap<>();
   private List<Outcome.Column> columns = List.of();
+  private List<Outcome.Column> yearColumns = List.of();
 
   /** Figures that are filled by whoever plays. */
   static Consumer<Outcome> filling(Figures figures) {
@@ -23,6 +25,8 @@ final class Figures {
   void add(Outcome outcome) {
     add(outcome.columns(), outcome.values());
     balesLeft.add(outcome.balesLeft());
+    yearColumns = outcome.years().columns();
+    years.add(outcome.years().values());
   }
 
   void add(List<Outcome.Column> named, double[] one) {
@@ -53,9 +57,7 @@ final class Figures {
   /** Other measures of the same replications, [replication][column]. */
   Figures with(List<Outcome.Column> others, double[][] rows) {
     Figures figures = new Figures();
-    for (double[] row : rows) {
-      figures.add(others, row);
-    }
+    figures.add(others, rows);
     figures.balesLeft.addAll(balesLeft);
     return figures;
   }
@@ -74,9 +76,28 @@ final class Figures {
     return first;
   }
 
-  /** All measures of a replication; counts from 0. */
-  double[] row(int replication) {
-    return values.get(replication);
+  /** What each year of a replication earned and cost; counts from 0. */
+  double[][] years(int replication) {
+    return years.get(replication);
+  }
+
+  /** What the values of a year are. */
+  List<Outcome.Column> yearColumns() {
+    return yearColumns;
+  }
+
+  /** The same by year: a row for each year of each replication. */
+  Figures byYear() {
+    Figures byYear = new Figures();
+    years.forEach(of -> byYear.add(yearColumns, of));
+    return byYear;
+  }
+
+  /** Rows behind each other. */
+  void add(List<Outcome.Column> named, double[][] rows) {
+    for (double[] row : rows) {
+      add(named, row);
+    }
   }
 
   List<Outcome.Column> columns() {

@@ -54,7 +54,11 @@ public final class Grid {
         new GridMeasures(
             new Outlines(first).outline(),
             first.plant().money().isPresent(),
-            this.alternatives.stream().anyMatch(Alternative::bought));
+            isRepeated() && this.alternatives.stream().anyMatch(Alternative::bought));
+  }
+
+  private boolean isRepeated() {
+    return LifeCalendar.of(first.plant().calendar()).isPresent();
   }
 
   /** How many cells there are. */
@@ -159,7 +163,7 @@ public final class Grid {
                 effort,
                 first,
                 plan.cells(),
-                measures.goals().contains(GridMeasures.worth()))
+                first.plant().money().isPresent() && alternatives.stream().anyMatch(Alternative::bought))
             .notes(),
         new PlantCautions(first.plant()).notes(),
         source.warnings());

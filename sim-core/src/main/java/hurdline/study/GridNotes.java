@@ -2,6 +2,7 @@ package hurdline.study;
 
 import hurdline.answer.GridCell;
 import hurdline.answer.Note;
+import hurdline.plant.Calendar;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,7 +17,7 @@ final class GridNotes {
 
   /**
    * @param first of the plants, without the varied values
-   * @param bought whether the worth of options is asked
+   * @param bought whether some of the plants are options of a plant with money
    */
   GridNotes(
       Source source,
@@ -49,16 +50,27 @@ final class GridNotes {
                 + " differences therefore hold for all pairs of values together, and where plants are"
                 + " set side by side for all values and pairs of plants together (Bonferroni), one"
                 + " measure at a time; they are wide rather than narrow."));
-    if (bought) {
+    Calendar calendar = first.plant().calendar();
+    if (bought && LifeCalendar.of(calendar).isPresent()) {
       notes.add(
           new Note(
               "Net present value",
               "What an option brings over its life, discounted, less what it costs, against the first"
                   + " plant with the same values; the first plant's own is 0. Margin is before what an"
-                  + " option costs. Each replication stands for a life of years like itself, which has"
-                  + " the same mean as lives of different years and a wider spread. Crop left over is not carried"
-                  + " on into the next year, as a comparison without a grid does; where there is much of"
-                  + " it the value here is off."));
+                  + " option costs. Each replication stands for a life of calendars like itself, which"
+                  + " has the same mean as lives of different ones and a wider spread. Crop left over is not"
+                  + " carried on into the next calendar, and stock on hand is there in each, unlike in a"
+                  + " comparison without a grid; where there is much of either the value here is off."));
+    }
+    if (bought && LifeCalendar.of(calendar).isEmpty()) {
+      notes.add(
+          new Note(
+              "Net present value",
+              "Not given: the calendar of "
+                  + calendar.days()
+                  + " days is shorter than a year and does not say how it repeats over an option's life. Write"
+                  + " \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\" under"
+                  + " calendar."));
     }
     if (cells.stream().anyMatch(cell -> !cell.leftOut().isEmpty())) {
       notes.add(

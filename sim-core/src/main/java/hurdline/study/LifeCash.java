@@ -1,76 +1,97 @@
 package hurdline.study;
 
 import hurdline.answer.CompareAnswer;
-import hurdline.estimate.Summary;
 import hurdline.plant.Money;
 import hurdline.worth.Cash;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
-/** What an option pays and brings in over a life, once it is known which years it has. */
+/** What an option pays and brings in over its lives, each amount at its date. */
 final class LifeCash {
+  /** Dates so near to each other are one. */
+  private static final double INSTANT_YR = 1e-9;
+
+  /** A week: a pause this short between two calendars is not worth a date of its own. */
+  private static final double PAUSE_YR = 7 / 365.25;
+
+  private static final Money.Growth AT_FILE_PRICES = new Money.Growth(0, 0, 0, 0);
+
   private final CompareAnswer.Option option;
   private final Money money;
   private final MarginYears margin;
-  private final int years;
 
   LifeCash(CompareAnswer.Option option, Money money, MarginYears margin) {
     this.option = option;
     this.money = money;
     this.margin = margin;
-    years = (int) Math.ceil(option.lifeYr());
   }
 
-  /** Which year, from 0, a year of a life is. */
-  interface Drawn {
-    /** @param ofLife from 1 */
-    int year(int ofLife);
+  List<Cash> lives() {
+    return IntStream.range(0, margin.lives()).mapToObj(this::of).toList();
   }
 
-  /** Years of a life, the last perhaps not whole. */
-  int years() {
-    return years;
-  }
-
-  /** Lives whose years follow each other. */
-  List<Cash> chains() {
-    return IntStream.range(0, margin.count() / years)
-        .mapToObj(chain -> of(year -> chain * years + year - 1))
-        .toList();
-  }
-
-  /** Margins at the end of each year; a life that ends within a year has that part of its last. */
-  Cash of(Drawn drawn) {
-    double[] at = new double[years + 1];
-    double[] amounts = new double[years + 1];
-    amounts[0] = -option.cost();
-    for (int year = 1; year <= years; year++) {
-      at[year] = Math.min(year, option.lifeYr());
-      amounts[year] =
-          (at[year] - at[year - 1]) * margin.added(drawn.year(year), year, money.growth());
-    }
-    amounts[years] += option.salvage();
-    return new Cash(at, amounts);
-  }
-
-  /**
-   * The net present value. Where years stand alone over lives each of which has one replication for all its
-   * years: they are independent, and their mean is that of lives whose years differ. Where they follow each
-   * other over the chains, which share no year.
-   */
-  Summary value() {
-    return Summary.of(values());
-  }
-
-  /** The same, replication by replication or chain by chain. */
+  /** The net present value of each life. */
   double[] values() {
-    if (margin.isFollowing()) {
-      return chains().stream()
-          .mapToDouble(life -> life.netPresentValue(money.discountPerYr()))
-          .toArray();
+    return lives().stream().mapToDouble(life -> life.netPresentValue(money.discountPerYr())).toArray();
+  }
+
+  /** A date without payment stands where a calendar begins after a pause, so that running sums stay level in it. */
+  private Cash of(int life) {
+    NavigableMap<Double, Double> cash = new TreeMap<>();
+    pay(cash, 0, -option.cost());
+    put(cash, margin.option(), life, 1);
+    put(cash, margin.base(), life, -1);
+    pay(cash, option.lifeYr(), option.salvage());
+    return new Cash(
+        cash.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
+        cash.values().stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  private void put(NavigableMap<Double, Double> cash, MoneyYears plant, int life, int sign) {
+    double reachedYr = 0;
+    for (LifeCalendar.Share share : plant.shares(option.lifeYr())) {
+      if (share.fromYr() > reachedYr + PAUSE_YR) {
+        pay(cash, share.fromYr(), 0);
+      }
+      reachedYr = share.toYr();
+      pay(cash, share.toYr(), sign * plant.amount(life, share, money.growth()));
     }
-    return IntStream.range(0, margin.count())
-        .mapToDouble(replication -> of(year -> replication).netPresentValue(money.discountPerYr()))
+  }
+
+  private static void pay(NavigableMap<Double, Double> cash, double atYr, double amount) {
+    Double near = cash.ceilingKey(atYr - INSTANT_YR);
+    cash.merge(near != null && near < atYr + INSTANT_YR ? near : atYr, amount, Double::sum);
+  }
+
+  /** What is added to the margin in the first year of each life, at the file's prices. */
+  double[] firstYear() {
+    return added(0, Math.min(1, option.lifeYr()), 1);
+  }
+
+  /** What is added to the margin in each later year, on average over a life, at the file's prices; empty if there is none. */
+  double[] laterYears() {
+    double laterYr = option.lifeYr() - 1;
+    return laterYr > INSTANT_YR ? added(1, option.lifeYr(), laterYr) : new double[0];
+  }
+
+  private double[] added(double fromYr, double toYr, double overYr) {
+    return IntStream.range(0, margin.lives())
+        .mapToDouble(
+            life -> (within(margin.option(), life, fromYr, toYr) - within(margin.base(), life, fromYr, toYr)) / overYr)
         .toArray();
+  }
+
+  /** Earnings of a year of a calendar count evenly over it. */
+  private double within(MoneyYears plant, int life, double fromYr, double toYr) {
+    double sum = 0;
+    for (LifeCalendar.Share share : plant.shares(option.lifeYr())) {
+      double overlapYr = Math.min(toYr, share.toYr()) - Math.max(fromYr, share.fromYr());
+      if (overlapYr > INSTANT_YR) {
+        sum += plant.amount(life, share, AT_FILE_PRICES) * overlapYr / (share.toYr() - share.fromYr());
+      }
+    }
+    return sum;
   }
 }

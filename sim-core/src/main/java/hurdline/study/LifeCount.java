@@ -1,43 +1,68 @@
 package hurdline.study;
 
 import hurdline.answer.CompareAnswer;
+import hurdline.plant.Plant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * How many lives are played year after year, and with which replications each begins.
+ * How many service lives are simulated, and with which replications each begins.
  *
- * <p>Options share the years of the longest life of which the replications hold some, so that the base is played once for all. A
- * life takes about as much time as its years played alone; not to double what a comparison costs, lives take half as many
- * years as there are replications unless it is asked for more, but some lives there are always, as far as the replications go.
+ * <p>Thirty, for in fewer a loss that is never seen may still happen in one of eight; more where half as many calendars as there are
+ * replications hold more. Options share the calendars of the longest life, so that the base is simulated once for all.
  */
 final class LifeCount {
-  private static final int SOME = 3;
+  private static final int USUAL = 30;
 
-  private final int replications;
-  private final OptionalInt asked;
-  private final int longest;
+  private final int lives;
+  private final int stride;
+  private final int ofBase;
+  private final int plays;
 
-  /** @param asked how many lives are to be played; else as many as seem worth their time */
-  LifeCount(int replications, List<CompareAnswer.Option> options, OptionalInt asked) {
-    this.replications = replications;
-    this.asked = asked;
-    longest =
-        options.stream()
-            .mapToInt(option -> (int) Math.ceil(option.lifeYr()))
-            .filter(years -> SOME * years <= replications)
-            .max()
-            .orElse(1);
+  /**
+   * @param replications asked for
+   * @param plants the base first, then the options in their order
+   * @param asked how many lives are to be simulated; else as many as are usual
+   */
+  LifeCount(int replications, List<Plant> plants, List<CompareAnswer.Option> options, OptionalInt asked) {
+    int longest = 1;
+    int longestOfBase = 1;
+    int all = 0;
+    for (int at = 0; at < options.size(); at++) {
+      Optional<LifeCalendar> base = LifeCalendar.of(plants.get(0).calendar());
+      Optional<LifeCalendar> option = LifeCalendar.of(plants.get(at + 1).calendar());
+      boolean priced = plants.get(0).money().isPresent() && plants.get(at + 1).money().isPresent();
+      if (priced && base.isPresent() && option.isPresent()) {
+        double lifeYr = options.get(at).lifeYr();
+        int ofOption = option.get().calendars(lifeYr);
+        longestOfBase = Math.max(longestOfBase, base.get().calendars(lifeYr));
+        longest = Math.max(longest, Math.max(longestOfBase, ofOption));
+        all += ofOption;
+      }
+    }
+    stride = longest;
+    ofBase = longestOfBase;
+    lives = asked.orElse(Math.max(USUAL, replications / 2 / stride));
+    plays = all == 0 ? 0 : lives * (ofBase + all);
   }
 
-  /** Replications from the first year of a life of so many years to that of the next life. */
-  int stride(int years) {
-    return Math.max(years, longest);
+  int lives() {
+    return lives;
   }
 
-  /** Lives with that stride. */
-  int chains(int stride) {
-    int whole = replications / stride;
-    return asked.orElse(Math.min(whole, Math.max(SOME, replications / 2 / stride)));
+  /** Replications from the first calendar of a life of so many to that of the next life. */
+  int stride(int calendars) {
+    return Math.max(calendars, stride);
+  }
+
+  /** Calendars of the base in a life, of which so many are needed. */
+  int ofBase(int calendars) {
+    return Math.max(calendars, ofBase);
+  }
+
+  /** Calendars in the lives of base and options; 0 where nothing is worth anything. */
+  int plays() {
+    return plays;
   }
 }

@@ -1,52 +1,81 @@
 package hurdline.study;
 
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.LifeTerms;
+import hurdline.plant.Calendar;
+import hurdline.plant.Money;
+import hurdline.plant.Plant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What each compared option adds to the margin in the years of its lives, as far as there is money. */
+/** What each compared option adds to the margin in the years of its lives, as far as there is money and calendars repeat. */
 final class LifeMargins {
   private final Map<String, MarginYears> margins = new LinkedHashMap<>();
   private final List<String> cut = new ArrayList<>();
+  private final List<String> unrepeated = new ArrayList<>();
+  private final List<Stage> stages;
+  private final Rounds.Played played;
   private final LifeYears years;
 
-  /** @param stages the base first, then the options in their order; chains of years are played as far as they are needed */
-  LifeMargins(List<Stage> stages, List<CompareAnswer.Option> options, LifeYears years) {
+  /** @param stages the base first, then the options in their order; lives are simulated as far as they are needed */
+  LifeMargins(List<Stage> stages, List<CompareAnswer.Option> options, Rounds.Played played, LifeYears years) {
+    this.stages = stages;
+    this.played = played;
     this.years = years;
+    Plant base = stages.get(0).plant();
     for (int at = 0; at < options.size(); at++) {
-      CompareAnswer.Option option = options.get(at);
-      Stage base = stages.get(0);
-      Stage changed = stages.get(at + 1);
-      if (base.plant().money().isPresent() && changed.plant().money().isPresent()) {
-        years
-            .of(base.plant(), changed.plant(), option.lifeYr(), false)
-            .ifPresentOrElse(margin -> margins.put(option.name(), margin), () -> cut.add(option.name()));
+      String option = options.get(at).name();
+      Plant changed = stages.get(at + 1).plant();
+      if (base.money().isPresent() && changed.money().isPresent()) {
+        if (repeats(base) && repeats(changed)) {
+          years
+              .of(base, changed, options.get(at).lifeYr())
+              .ifPresentOrElse(margin -> margins.put(option, margin), () -> cut.add(option));
+        } else {
+          unrepeated.add(option);
+        }
       }
     }
+  }
+
+  private static boolean repeats(Plant plant) {
+    return LifeCalendar.of(plant.calendar()).isPresent();
   }
 
   LifeYears years() {
     return years;
   }
 
-  /** None where there is no money, or stop was asked for before its years were whole. */
+  /** None where there is no money, or its lives were not whole when stop was asked for. */
   Optional<MarginYears> of(String option) {
     return Optional.ofNullable(margins.get(option));
   }
 
-  /** Options whose years follow each other, each opening with the crop that the one before left. */
-  List<String> following() {
-    return margins.entrySet().stream()
-        .filter(of -> of.getValue().isFollowing())
-        .map(Map.Entry::getKey)
-        .toList();
-  }
-
-  /** Options whose years were not whole when stop was asked for. */
+  /** Options whose lives were not whole when stop was asked for. */
   List<String> cut() {
     return List.copyOf(cut);
+  }
+
+  /** How lives are made of calendars. */
+  LifeTerms terms() {
+    Plant base = stages.get(0).plant();
+    Calendar calendar = base.calendar();
+    return new LifeTerms(
+        calendar.days(),
+        calendar.repeats().map(Calendar.Repeats::word).orElse(""),
+        unrepeated,
+        base.money().map(Money::discount).flatMap(of -> of.stream().boxed().findFirst()).orElse(Double.NaN),
+        margins.isEmpty() ? 0 : years.lives(),
+        carried(base));
+  }
+
+  private LifeTerms.Carried carried(Plant base) {
+    boolean onHand =
+        base.deliveries().stream().anyMatch(of -> base.yard().onHand().getOrDefault(of.crop(), 0) > 0);
+    boolean left = played.figures().stream().anyMatch(Figures::leavesCrop);
+    return onHand ? LifeTerms.Carried.STOCK_ON_HAND : left ? LifeTerms.Carried.CROP_LEFT : LifeTerms.Carried.NOTHING;
   }
 }

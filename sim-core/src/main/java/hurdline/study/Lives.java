@@ -15,63 +15,47 @@ import hurdline.worth.InternalRate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Lives of an option, drawn from the replications as years.
+ * What the service lives of an option come to.
  *
- * <p>Where years follow each other the lives are their chains, which share no year and count as independent. Else life k of n has as its years the replications k, k+1, … in their order, and goes on from the first
- * after the last: the seed that settles the replications settles the lives, no life has a year twice,
- * and over all lives each replication is each year of a life exactly once. Lives share years, so they
- * count as no more than ⌊n/years⌋ independent ones where an interval is taken over them; the average
- * over all is at least as sure as that over so many without a common year. The mean net present value
- * needs no such care: it is the mean over replications of what a life would be worth all of whose years
- * are that one, and these are independent.
+ * <p>Each life has simulated calendars of its own, so lives are independent of each other and any interval over them counts each
+ * once.
  */
 final class Lives {
   private final CompareAnswer.Option option;
   private final Money money;
-  private final MarginYears margin;
   private final double withinYr;
   private final LifeCash life;
-  private final int years;
-  private final List<Cash> lives = new ArrayList<>();
+  private final List<Cash> lives;
 
   /** @param withinYr time within which it is asked how likely it pays back; else its life */
   Lives(
       CompareAnswer.Option option, Money money, MarginYears margin, OptionalDouble withinYr) {
     this.option = option;
     this.money = money;
-    this.margin = margin;
     this.withinYr = withinYr.orElse(Double.POSITIVE_INFINITY);
     life = new LifeCash(option, money, margin);
-    years = life.years();
-    if (margin.isFollowing()) {
-      lives.addAll(life.chains());
-    } else if (areEnough()) {
-      for (int one = 0; one < margin.count(); one++) {
-        int first = one;
-        lives.add(life.of(year -> (first + year - 1) % margin.count()));
-      }
-    }
-  }
-
-  /** Whether a life can be drawn without a year twice. */
-  boolean areEnough() {
-    return margin.count() >= years;
+    lives = life.lives();
   }
 
   List<PaybackRow> payback() {
     double rate = money.discountPerYr();
-    return List.of(
-        value(rate),
-        defined(
-            Quantity.INTERNAL_RATE_OF_RETURN, "share", over(cash -> InternalRate.of(cash).only()), rates(), -1),
-        payback(Quantity.SIMPLE_PAYBACK, 0),
-        payback(Quantity.DISCOUNTED_PAYBACK, rate),
-        chance(Quantity.CHANCE_OF_PAYBACK, this::paysBackInTime),
-        chance(Quantity.CHANCE_OF_LOSS, cash -> cash.netPresentValue(rate) < 0));
+    List<PaybackRow> rows = new ArrayList<>();
+    rows.add(amount(Quantity.NET_PRESENT_VALUE, life.values()));
+    rows.add(defined(Quantity.INTERNAL_RATE_OF_RETURN, "share", over(this::internalRate), rates(), -1));
+    rows.add(payback(Quantity.SIMPLE_PAYBACK, 0));
+    rows.add(payback(Quantity.DISCOUNTED_PAYBACK, rate));
+    rows.add(chance(Quantity.CHANCE_OF_PAYBACK, this::paysBackInTime));
+    rows.add(chance(Quantity.CHANCE_OF_LOSS, cash -> cash.netPresentValue(rate) < 0));
+    rows.add(amount(Quantity.ADDED_IN_FIRST_YEAR, life.firstYear()));
+    if (life.laterYears().length > 0) {
+      rows.add(amount(Quantity.ADDED_IN_EACH_LATER_YEAR, life.laterYears()));
+    }
+    return rows;
   }
 
   private boolean paysBackInTime(Cash cash) {
@@ -83,11 +67,12 @@ final class Lives {
     return lives.stream().mapToDouble(figure).toArray();
   }
 
-  private PaybackRow value(double rate) {
-    double[] values = over(cash -> cash.netPresentValue(rate));
-    Summary mean = life.value();
-    return row(
-        Quantity.NET_PRESENT_VALUE, money.currency(), mean.mean(), mean.mean95(), values, "");
+  private double internalRate(Cash cash) {
+    return InternalRate.of(cash).against(cash, money.discountPerYr());
+  }
+
+  private PaybackRow amount(Quantity quantity, double[] values) {
+    return row(quantity, money.currency(), Summary.of(values).mean(), Intervals.mean95(values), values, "");
   }
 
   private PaybackRow payback(Quantity quantity, double rate) {
@@ -108,25 +93,36 @@ final class Lives {
     boolean all = Arrays.stream(values).allMatch(Double::isFinite);
     double mean = all ? Summary.of(values).mean() : Double.NaN;
     Interval known =
-        all ? Intervals.mean95(values, margin.count() / years).within(least, Double.POSITIVE_INFINITY) : Interval.NONE;
+        all ? Intervals.mean95(values).within(least, Double.POSITIVE_INFINITY) : Interval.NONE;
     return row(quantity, unit, mean, known, values, says);
   }
 
   private String rates() {
-    long none = lives.stream().filter(cash -> InternalRate.of(cash).rates().isEmpty()).count();
-    long several = lives.stream().filter(cash -> InternalRate.of(cash).rates().size() > 1).count();
+    long none = lives.stream().filter(cash -> Double.isNaN(internalRate(cash))).count();
+    long another = lives.stream().filter(cash -> !others(cash).isEmpty()).count();
     List<String> said = new ArrayList<>();
     if (none > 0) {
-      said.add("none in " + ofLives(none));
+      said.add("none above -50 % in " + ofLives(none));
     }
-    if (several > 0) {
-      said.add("several in " + ofLives(several));
+    if (another > 0) {
+      double[] all = lives.stream().flatMap(cash -> others(cash).stream()).mapToDouble(rate -> rate).sorted().toArray();
+      said.add("another " + percents(all[0], all[all.length - 1]) + " in " + ofLives(another));
     }
     return String.join(", ", said);
   }
 
+  private List<Double> others(Cash cash) {
+    return InternalRate.of(cash).othersThan(internalRate(cash));
+  }
+
+  private static String percents(double low, double high) {
+    String from = String.format(Locale.ROOT, "%.0f", 100 * low);
+    String to = String.format(Locale.ROOT, "%.0f", 100 * high);
+    return from.equals(to) ? "of " + from + " %" : "from " + from + " to " + to + " %";
+  }
+
   private String ofLives(long count) {
-    return count + " of " + lives.size() + " lives";
+    return count + " of " + lives.size() + " service lives";
   }
 
   private interface Event {
@@ -143,17 +139,16 @@ final class Lives {
     if (option.cost() == 0 && quantity == Quantity.CHANCE_OF_PAYBACK) {
       return nothingToPayBack(quantity, "share");
     }
-    double share = (double) lives.stream().filter(event::happens).count() / lives.size();
-    int independent = margin.count() / years;
-    double low = Intervals.chance95((int) Math.floor(share * independent), independent).low();
-    double high = Intervals.chance95((int) Math.ceil(share * independent), independent).high();
+    int happened = (int) lives.stream().filter(event::happens).count();
+    double share = (double) happened / lives.size();
+    Interval known = Intervals.chance95(happened, lives.size());
     return new PaybackRow(
         option.name(),
         quantity,
         "share",
         share,
-        low,
-        high,
+        known.low(),
+        known.high(),
         Double.NaN,
         Double.NaN,
         Double.NaN,
@@ -199,7 +194,8 @@ final class Lives {
               option.name(),
               rows.size() + 1,
               cash.netPresentValue(money.discountPerYr()),
-              InternalRate.of(cash).only(),
+              internalRate(cash),
+              others(cash).stream().findFirst().orElse(Double.NaN),
               paidBack(cash, 0),
               paidBack(cash, money.discountPerYr())));
     }
@@ -215,8 +211,8 @@ final class Lives {
     List<double[]> sums =
         lives.stream().map(cash -> cash.runningSums(money.discountPerYr())).toList();
     List<CashRow> rows = new ArrayList<>();
-    for (int year = 0; year <= years; year++) {
-      int at = year;
+    for (int date = 0; date < lives.get(0).atYr().length; date++) {
+      int at = date;
       double[] values = sums.stream().mapToDouble(of -> of[at]).toArray();
       Summary s = Summary.of(values);
       rows.add(

@@ -4,7 +4,6 @@ import hurdline.answer.CompareAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What options are worth with something changed in base and option alike, on the same chance as the
@@ -13,13 +12,10 @@ import java.util.Set;
 final class OptionWorth {
   private final OptionPlants plants;
   private final LifeYears years;
-  private final Set<String> following;
 
-  /** @param following options whose years follow each other in the comparison itself */
-  OptionWorth(OptionPlants plants, LifeYears years, Set<String> following) {
+  OptionWorth(OptionPlants plants, LifeYears years) {
     this.plants = plants;
     this.years = years;
-    this.following = following;
   }
 
   /**
@@ -32,7 +28,7 @@ final class OptionWorth {
     Plant base = plants.base(change);
     CompareAnswer.Option terms = OptionPlants.joined(option, base.options());
     return years
-        .of(base, plants.of(option, change), terms.lifeYr(), following.contains(option))
+        .of(base, plants.of(option, change), terms.lifeYr())
         .map(margin -> new LifeCash(terms, base.money().orElseThrow(), margin).values());
   }
 }

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -44,14 +45,19 @@ final class OtherPrices {
    *     else, or a price was zero, so that its amount is not known
    */
   static Optional<Figures> of(Figures played, Plant before, Plant after) {
-    if (!withoutPrices(before).equals(withoutPrices(after))
-        || !SpareScreen.ofAll(before).equals(SpareScreen.ofAll(after))) {
+    if (!areAlike(before, after)) {
       return Optional.empty();
     }
     OtherPrices prices = new OtherPrices(before, after);
     prices.products();
     prices.money(before.money().orElseThrow(), after.money().orElseThrow());
     return prices.known ? Optional.of(prices.figures(played)) : Optional.empty();
+  }
+
+  /** Whether two plants work alike, since they differ in prices alone and no mill would make something else for them. */
+  static boolean areAlike(Plant before, Plant after) {
+    return withoutPrices(before).equals(withoutPrices(after))
+        && SpareScreen.ofAll(before).equals(SpareScreen.ofAll(after));
   }
 
   private static Plant withoutPrices(Plant p) {
@@ -62,7 +68,7 @@ final class OtherPrices {
   private static Money withoutPrices(Money m) {
     Money.Growth none = new Money.Growth(0, 0, 0, 0);
     return new Money(
-        m.currency(), 0, 0, 0, Map.of(), m.paidAt(), 0, 0, none, m.overtime(), m.rent());
+        m.currency(), 0, 0, 0, Map.of(), m.paidAt(), 0, OptionalDouble.empty(), none, m.overtime(), m.rent());
   }
 
   private void products() {

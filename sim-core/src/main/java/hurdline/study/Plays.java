@@ -59,9 +59,9 @@ final class Plays {
     return figures.count() == count ? Optional.of(figures) : Optional.empty();
   }
 
-  /** Chains of years played, on the same chance; expected by this. Empty if stop was asked for before they were whole. */
+  /** Lives simulated, on the same chance; expected by this. Empty if stop was asked for before they were whole. */
   Optional<Figures> chained(Chains chains) {
-    expect(chains.years());
+    expect(chains.calendars());
     Optional<Figures> played = chains.play(effort, this::done, stop);
     cut |= played.isEmpty();
     return played;

@@ -9,7 +9,9 @@ import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What the worth of options hangs on: one input after another at either end, all else as it is. */
 final class Tornado {
@@ -19,10 +21,12 @@ final class Tornado {
   private final OptionPlants plants;
   private final List<CompareAnswer.Option> options;
   private final List<Swing> inputs;
+  private int simulatedEnds;
 
   /**
    * @param inputs none for the usual ones, each a fifth less and more
-   * @throws ProblemsException if an end makes a plant with problems, or an input changes nothing
+   * @throws ProblemsException if an end makes a plant with problems, an input changes nothing, or makes base and option one plant at
+   *     both ends
    */
   Tornado(
       OptionPlants plants, List<CompareAnswer.Option> options, List<Swing> inputs, Source source) {
@@ -37,14 +41,36 @@ final class Tornado {
     List<Plant> changed = options.stream().map(option -> plants.of(option.name())).toList();
     for (Swing input : inputs) {
       boolean moves = false;
+      Set<Integer> apart = new HashSet<>();
       for (Change end : List.of(low(input), high(input))) {
-        moves |= !plants.base(end).equals(base);
+        Plant baseThere = plants.base(end);
+        moves |= !baseThere.equals(base);
+        simulatedEnds += OtherPrices.areAlike(base, baseThere) ? 0 : 1;
         for (int at = 0; at < options.size(); at++) {
-          moves |= !plants.of(options.get(at).name(), end).equals(changed.get(at));
+          Plant optionThere = plants.of(options.get(at).name(), end);
+          moves |= !optionThere.equals(changed.get(at));
+          if (!optionThere.equals(baseThere)) {
+            apart.add(at);
+          }
         }
       }
       if (!moves) {
         throw source.refusal(input.key() + " changes nothing", "an input that does");
+      }
+      refuseTwins(source, input, apart);
+    }
+  }
+
+  /** @param apart options that are another plant than the base at either end */
+  private void refuseTwins(Source source, Swing input, Set<Integer> apart) {
+    for (int at = 0; at < options.size(); at++) {
+      if (!apart.contains(at)) {
+        throw Twins.refusal(
+            source,
+            Chosen.BASE,
+            options.get(at).name(),
+            "at both ends of " + input.key(),
+            "another key, or a share such as " + input.key() + "=20%");
       }
     }
   }
@@ -89,9 +115,9 @@ final class Tornado {
     }
   }
 
-  /** How many plants are played at most. */
-  int plants() {
-    return 2 * inputs.size() * (1 + options.size());
+  /** Ends of inputs at which the lives of all plants are simulated again, since more than prices differ. */
+  int simulatedEnds() {
+    return simulatedEnds;
   }
 
   /** A row for each input and option; if stopped, of the inputs that are whole. */
@@ -102,7 +128,7 @@ final class Tornado {
       for (CompareAnswer.Option option : options) {
         ofInput.add(row(option.name(), input, worth));
       }
-      if (ofInput.stream().anyMatch(row -> Double.isNaN(row.width()))) {
+      if (ofInput.stream().anyMatch(row -> Double.isNaN(row.swing()))) {
         break;
       }
       rows.addAll(ofInput);

@@ -89,7 +89,7 @@ final class Bales {
     moisture[bale] = left.moisture();
     diameterM[bale] = left.diameterM();
     weighedInS[bale] = -left.ageS();
-    knownAtS[bale] = 0;
+    knownAtS[bale] = -left.knownS();
     System.arraycopy(left.dryShare(), 0, dryShare, bale * components, components);
     return bale;
   }
@@ -98,7 +98,7 @@ final class Bales {
   LeftOver.Bale told(int bale, int at, double endS) {
     double[] shares = Arrays.copyOfRange(dryShare, bale * components, (bale + 1) * components);
     return new LeftOver.Bale(
-        crop[bale], at, massKg[bale], moisture[bale], diameterM[bale], endS - weighedInS[bale], shares);
+        crop[bale], at, massKg[bale], moisture[bale], diameterM[bale], endS - weighedInS[bale], 0, shares);
   }
 
   /**

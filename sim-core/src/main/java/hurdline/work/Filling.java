@@ -323,13 +323,19 @@ final class Filling {
 
   /** Books what is under way at the end of the horizon. */
   void finish() {
-    countUp();
+    book();
     for (int spout = 0; spout < phase.length; spout++) {
       if (phase[spout] == UNDER_WAY) {
         bookAfterShift(spout);
       }
     }
+  }
+
+  /** What packages that are full by now cost. */
+  void book() {
+    countUp();
     for (int l = 0; l < cost.length; l++) {
+      cost[l] = 0;
       for (int p = 0; p < products; p++) {
         int packages = paid[l * products + p];
         cost[l] += packages > 0 ? packages * fillers.packaging[p].cost() : 0;

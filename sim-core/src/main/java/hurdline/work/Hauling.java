@@ -397,4 +397,9 @@ final class Hauling {
   void finish(double endS) {
     weighing.finish(endS);
   }
+
+  /** What is weighed in and not unloaded at this instant. */
+  void bookWeighedIn() {
+    weighing.bookWeighedIn();
+  }
 }

@@ -20,12 +20,32 @@ public record LeftOver(
    * @param at the place where it lies, {@link Bales#NONE} where in none; at fields the field
    * @param diameterM NaN where the crop has none
    * @param ageS since it was weighed in, NaN if it has not been
+   * @param knownS since its mass was what it is here
    * @param dryShare of each component
    */
-  record Bale(int crop, int at, double massKg, double moisture, double diameterM, double ageS, double[] dryShare) {}
+  record Bale(
+      int crop, int at, double massKg, double moisture, double diameterM, double ageS, double knownS, double[] dryShare) {
+    private Bale later(double idleS) {
+      return new Bale(crop, at, massKg, moisture, diameterM, ageS + idleS, knownS + idleS, dryShare);
+    }
+  }
 
   /** Nothing at all. */
   public static final LeftOver NONE = new LeftOver(List.of(), List.of(), List.of(), List.of(), new double[0]);
+
+  /** The same after a time in which nothing was worked: older, and wasting away where it lies, as will be booked once it is touched. */
+  public LeftOver later(double idleS) {
+    return new LeftOver(
+        later(inPlaces, idleS),
+        later(inFront, idleS),
+        atGate.stream().map(load -> later(load, idleS)).toList(),
+        later(atFields, idleS),
+        unbaledKg);
+  }
+
+  private static List<Bale> later(List<Bale> bales, double idleS) {
+    return bales.stream().map(bale -> bale.later(idleS)).toList();
+  }
 
   /** Whether the year has left nothing. */
   public boolean isEmpty() {

@@ -113,6 +113,7 @@ final class MoneyTally {
     return sum;
   }
 
+  /** All that was earned and paid up to now, shifts and changeovers by their start. */
   void put(Tally tally) {
     if (money == null) {
       return;
@@ -142,6 +143,21 @@ final class MoneyTally {
       putLine(tally, l, stops[l]);
     }
     money.rent().ifPresent(rent -> putRent(tally, rent, marginOfAll));
+  }
+
+  /** What each product earned up to now. */
+  void putProducts(Tally tally) {
+    for (Product product : layout.plant.products()) {
+      if (money != null) {
+        tally.put(Measure.PRODUCT_REVENUE, revenue(product), product.name());
+      }
+    }
+  }
+
+  /** What a product earned up to now. */
+  double revenue(Product product) {
+    int p = layout.naming.products.index(product.name());
+    return orders.revenue(product, material.fitKg(p)) + Orders.docked(product, material.tooWetKg(p));
   }
 
   private void putRent(Tally tally, Money.Rent rent, double all) {
@@ -193,6 +209,7 @@ final class MoneyTally {
     Arrays.fill(stock, 0);
     cropsOfNoLine = 0;
     stockOfNoLine = 0;
+    filling.book();
     System.arraycopy(filling.cost, 0, packages, 0, packages.length);
     for (Product product : layout.plant.products()) {
       ofProduct(product);
@@ -295,6 +312,9 @@ final class MoneyTally {
   }
 
   private void pay(int line, double handSeconds, double overtimeHandSeconds, double atS) {
+    if (!(atS < present.nowS)) {
+      return;
+    }
     double more = (overtimePays() - 1) * overtimeHandSeconds;
     double paid = (handSeconds + more) * money.wagePerS();
     wages[line] += paid;

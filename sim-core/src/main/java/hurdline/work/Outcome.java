@@ -14,6 +14,7 @@ import java.util.List;
  * @param months [month][column]
  * @param levels [crop][place, then all places together][day] highest level of the day
  * @param wayKg [head][node][outlet] mass that took that way
+ * @param years what each year of the horizon earned and cost
  * @param shared how the building and its machines were shared among the crops
  * @param balesLeft bales at the end, wherever, of crops that fields or loads bring, and those unbaled crop would make
  */
@@ -27,6 +28,7 @@ public record Outcome(
     double[][] months,
     int[][][] levels,
     double[][][] wayKg,
+    Years years,
     Shared shared,
     int balesLeft) {
 
@@ -37,6 +39,14 @@ public record Outcome(
    * @param strips [week][2 · (machine · crops + crop)] hours at work, and behind them tonnes taken in
    */
   public record Shared(List<Column> columns, double[] values, double[][] strips) {}
+
+  /**
+   * Amounts of money by year, counted from the first day of the horizon, the last cut by its end.
+   *
+   * @param columns what a year's values are; the horizon's own measures where it is a year or less
+   * @param values [year][column]
+   */
+  public record Years(List<Column> columns, double[][] values) {}
 
   /** The value of the measure with this full name, which the plant must have. */
   public double value(String measure) {

@@ -104,8 +104,8 @@ public final class Replication {
     present.carrying = new Carrying(present, milling, orders, binBooks);
     tallying =
         new Tallying(
-            present, haulage, component, stopping, filling, milling, orders, feeding, rostering,
-            watching, material, binBooks, intake);
+            present, haulage, component, stopping, filling, milling, orders, stacking, hauling, feeding,
+            rostering, watching, material, binBooks, intake);
   }
 
   private int[] components(YardPlan yard) {

@@ -101,6 +101,7 @@ final class Stacking {
     }
     layOnHand(bale);
     bales.weighedInS[bale] = -one.ageS();
+    bales.knownAtS[bale] = -one.knownS();
     put(bale, place, 0);
     return bale;
   }
@@ -318,7 +319,7 @@ final class Stacking {
     }
   }
 
-  /** At the end of the horizon: the losses up to now, and what still lies in the places. */
+  /** The losses up to now, and what still lies in the places. */
   void finish(double endS) {
     for (int bale = 0; bale < bales.rows(); bale++) {
       if (bales.crop[bale] != Bales.NONE && bales.place[bale] != Bales.NONE) {

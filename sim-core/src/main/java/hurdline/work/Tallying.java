@@ -32,6 +32,7 @@ final class Tallying {
   private final Makers makers;
   private final MoneyTally money;
   private final PeriodTally periods;
+  private final YearTally years;
   private final Crewing crewing;
   private final Sharing sharing;
   private final IntakeTally intakes;
@@ -47,6 +48,8 @@ final class Tallying {
       Filling filling,
       Milling milling,
       Orders orders,
+      Stacking stacking,
+      Hauling hauling,
       Feeding feeding,
       Rostering rostering,
       Watching watching,
@@ -72,22 +75,27 @@ final class Tallying {
     season = new SeasonTally(layout, rostering);
     periods = new PeriodTally(present, watching, material, money);
     intakes = new IntakeTally(layout, haulage, feeding, material, intake);
+    years = new YearTally(present, watching, stacking, hauling, intake, money);
     balance = new Balance(present, component, feeding, material, intake);
   }
 
   void reset() {
     periods.reset();
+    years.reset();
     sharing.reset();
   }
 
   boolean periodEnds(double nowS) {
-    return periods.endsAt(nowS);
+    return periods.endsAt(nowS) || years.endsAt(nowS);
   }
 
   /** @param booking which has the energy of each screen up to now */
   void bookPeriods(double nowS, Booking booking) {
     periods.book(nowS, booking);
     sharing.book(nowS);
+    if (years.endsAt(nowS)) {
+      years.book(nowS);
+    }
   }
 
   Outcome outcome(int replication, Booking booking, int balesLeft) {
@@ -112,16 +120,19 @@ final class Tallying {
     money.put(tally);
     season.put(tally);
     tally.put(Measure.BALANCE_RESIDUAL, balance.residual());
+    List<Outcome.Column> columns = List.copyOf(tally.columns());
+    double[] values = tally.values();
     return new Outcome(
         replication,
-        List.copyOf(tally.columns()),
-        tally.values(),
+        columns,
+        values,
         periods.weekColumns(),
         periods.weeks(),
         periods.monthColumns(),
         periods.months(),
         levels(),
         ways(),
+        years.outcome(columns, values),
         sharing.outcome(),
         balesLeft);
   }
@@ -225,10 +236,7 @@ final class Tallying {
       }
       tally.put(Measure.PRODUCT_PACKAGES, money.packages(product), product.name());
       if (layout.plant.money().isPresent()) {
-        tally.put(
-            Measure.PRODUCT_REVENUE,
-            orders.revenue(product, material.fitKg(p)) + Orders.docked(product, material.tooWetKg(p)),
-            product.name());
+        tally.put(Measure.PRODUCT_REVENUE, money.revenue(product), product.name());
       }
       if (!product.orders().isEmpty()) {
         tally.put(Measure.PRODUCT_LATE, orders.lateDays(p, present.nowS), product.name());

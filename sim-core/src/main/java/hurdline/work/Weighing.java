@@ -80,6 +80,20 @@ final class Weighing {
     }
   }
 
+  /** What is weighed in and not unloaded at this instant, at the mass that was weighed. */
+  void bookWeighedIn() {
+    for (int carrier = 0; carrier < carriers.rows(); carrier++) {
+      for (int bale = carriers.cargo.first(carrier); carriers.weighedIn[carrier] && bale != Bales.NONE; bale = bales.next[bale]) {
+        bookInTruck(bale);
+      }
+    }
+  }
+
+  private void bookInTruck(int bale) {
+    books.inTrucksAtEnd.add(
+        bales.crop[bale], bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+  }
+
   private void finish(int carrier, int bale, double endS) {
     if (!carriers.weighedIn[carrier]) {
       shrinkOutside(carrier, bale, endS);
@@ -87,7 +101,6 @@ final class Weighing {
     }
     int crop = bales.crop[bale];
     stacking.shrink(bale, stacking.takePlace(crop), endS);
-    books.inTrucksAtEnd.add(
-        crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+    bookInTruck(bale);
   }
 }

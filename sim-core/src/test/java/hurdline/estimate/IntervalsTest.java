@@ -237,18 +237,6 @@ class IntervalsTest {
   }
 
   @Test
-  void valuesThatDependOnEachOtherCountAsFewer() {
-    double[] values = {1, 2, 3, 4, 5, 6};
-    assertThat(Intervals.mean95(values, 6)).isEqualTo(Intervals.mean95(values));
-    // by hand: s = sqrt(3.5), t of 2 degrees of freedom 4.30265
-    assertThat(Intervals.mean95(values, 3).halfWidth())
-        .isCloseTo(4.30265 * Math.sqrt(3.5 / 3), within(1e-5));
-    assertThat(Intervals.mean95(values, 1)).isEqualTo(Interval.NONE);
-    assertThatThrownBy(() -> Intervals.mean95(values, 7))
-        .hasMessage("independent is 7; expected 0 to 6");
-  }
-
-  @Test
   void whatCannotBeIsCutOff() {
     assertThat(new Interval(-2, 3).within(0, 1)).isEqualTo(new Interval(0, 1));
     assertThat(new Interval(0.2, 0.3).within(0, 1)).isEqualTo(new Interval(0.2, 0.3));

@@ -66,7 +66,7 @@ class RulesTest {
     return Rules.problems(
         new Plant(
             "by hand",
-            new Calendar(MONDAY, MONDAY.plusDays(6), List.of(day), Set.of()),
+            new Calendar(MONDAY, MONDAY.plusDays(6), List.of(day), Set.of(), Optional.empty()),
             List.of(new Component("hurd", OptionalDouble.empty())),
             List.of(new Crop("stalk", false, bale)),
             List.of(

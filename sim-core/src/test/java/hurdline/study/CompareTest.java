@@ -42,8 +42,13 @@ class CompareTest {
   }
 
   private static Compare compare(Source source, int replications, int threads, String... among) {
-    return new Compare(
-        source, Chosen.base(), CompareAsk.of(among), Studied.effort(replications, threads));
+    return new Compare(source, Chosen.base(), asked(OptionalDouble.empty(), among), Studied.effort(replications, threads));
+  }
+
+  /** Three lives, which is enough where money can be done by hand. */
+  private static CompareAsk asked(OptionalDouble withinYr, String... among) {
+    return new CompareAsk(
+        List.of(among), withinYr, OptionalInt.of(3), false, Optional.empty(), List.of(), Optional.empty());
   }
 
   private static CompareAnswer played(Compare compare) {
@@ -95,7 +100,7 @@ class CompareTest {
     CompareAnswer three = played(compare(Studied.source(SMALL), 13, 3, "bigger_mill+second_spout"));
     assertThat(three.summary()).isEqualTo(one.summary());
     assertThat(three.differences()).isEqualTo(one.differences());
-    assertThat(three.payback()).isEqualTo(one.payback()).hasSize(6);
+    assertThat(three.payback()).isEqualTo(one.payback()).hasSize(8);
     assertThat(three.cash()).isEqualTo(one.cash());
     CompareAnswer.Option both = one.options().get(0);
     assertThat(both.cost()).isEqualTo(69_000);
@@ -108,32 +113,34 @@ class CompareTest {
     CompareAnswer answer =
         played(
             compare(
-                small("  overhead: 90000 USD/yr", "  overhead: 90000 USD/yr\n  discount: 8 %/yr", LESS_OVERHEAD),
+                small("discount: 9 %/yr", "discount: 8 %/yr", LESS_OVERHEAD),
                 5,
                 2,
                 "less_overhead"));
     long days = 1 + answer.header().from().until(answer.header().to(), java.time.temporal.ChronoUnit.DAYS);
     double yearly = answer.difference("less_overhead", MARGIN).orElseThrow().difference();
     assertThat(yearly).isCloseTo(10_000 * days / 365.0, within(0.002 * yearly));
-    double value = -30_000;
-    for (int year = 1; year <= 4; year++) {
-      value += yearly * Math.pow(1.08, -year);
+    double value = -30_000 + 1_000 * Math.pow(1.08, -4.5);
+    for (int calendar = 0; calendar < 5; calendar++) {
+      value += yearly * Math.pow(1.08, -calendar - days / 365.25);
     }
-    value += (yearly / 2 + 1_000) * Math.pow(1.08, -4.5);
     PaybackRow worth = answer.worth("less_overhead", Quantity.NET_PRESENT_VALUE).orElseThrow();
     assertThat(worth.mean()).isCloseTo(value, within(0.01));
     assertThat(worth.low95()).isCloseTo(value, within(0.01));
     assertThat(worth.p95()).isCloseTo(value, within(0.01));
     assertThat(answer.worth("less_overhead", Quantity.CHANCE_OF_LOSS).orElseThrow().mean())
         .isEqualTo(value < 0 ? 1 : 0);
+    assertThat(answer.worth("less_overhead", Quantity.ADDED_IN_FIRST_YEAR).orElseThrow().mean()).isCloseTo(yearly, within(0.01));
+    assertThat(answer.worth("less_overhead", Quantity.ADDED_IN_EACH_LATER_YEAR).orElseThrow().mean())
+        .as("four calendars in three and a half years")
+        .isCloseTo(yearly * 4 / 3.5, within(0.01));
     PaybackRow payback = answer.worth("less_overhead", Quantity.SIMPLE_PAYBACK).orElseThrow();
-    if (30_000 <= 4 * yearly) {
-      assertThat(payback.mean()).isCloseTo(30_000 / yearly, within(1e-6));
-    } else {
-      assertThat(payback.says()).isEqualTo("never in 5 of 5 lives");
-      assertThat(payback.mean()).isNaN();
-    }
-    assertThat(answer.cash()).extracting(CashRow::year).containsExactly(0.0, 1.0, 2.0, 3.0, 4.0, 4.5);
+    assertThat(payback.says()).as("five times 2,437 USD").isEqualTo("never in 3 of 3 service lives");
+    assertThat(payback.mean()).isNaN();
+    double end = days / 365.25;
+    assertThat(answer.cash())
+        .extracting(CashRow::year)
+        .containsExactly(0.0, end, 1.0, 1 + end, 2.0, 2 + end, 3.0, 3 + end, 4.0, 4 + end, 4.5);
   }
 
   @Test
@@ -142,7 +149,7 @@ class CompareTest {
     CompareAnswer answer =
         played(
             compare(
-                small("  overhead: 90000 USD/yr", "  growth: {wages: 5 %/yr}", option), 3, 1, "less_paid"));
+                small("discount: 9 %/yr", "growth: {wages: 5 %/yr}", option), 3, 1, "less_paid"));
     double yearly = answer.difference("less_paid", MARGIN).orElseThrow().difference();
     assertThat(yearly).isPositive();
     assertThat(answer.worth("less_paid", Quantity.NET_PRESENT_VALUE).orElseThrow().mean())
@@ -151,9 +158,8 @@ class CompareTest {
         .isEqualTo("nothing to pay back");
   }
 
-  /** Taken over lives it is the last of the running sums, taken over replications the value. */
   @Test
-  void livesHaveEachReplicationEquallyOften() {
+  void theLastOfTheRunningSumsIsTheValue() {
     CompareAnswer answer = played(compare(Studied.source(SMALL), 14, 2, "bigger_mill"));
     CashRow last = answer.cash().get(answer.cash().size() - 1);
     PaybackRow worth = answer.worth("bigger_mill", Quantity.NET_PRESENT_VALUE).orElseThrow();
@@ -162,18 +168,28 @@ class CompareTest {
     assertThat(worth.p95()).as("lives differ").isGreaterThan(worth.p05());
   }
 
+  /** 89 days are no year; nobody but the user knows how many of them a life has. */
   @Test
-  void aLifeThatWouldRepeatAYearIsNotAnswered() {
-    CompareAnswer answer = played(compare(Studied.source(SMALL), 11, 2));
-    assertThat(answer.worth("bigger_mill", Quantity.NET_PRESENT_VALUE)).as("12 years").isEmpty();
-    assertThat(answer.worth("second_spout", Quantity.NET_PRESENT_VALUE)).as("10 years").isPresent();
-    assertThat(answer.assumptions())
-        .filteredOn(note -> note.title().equals("Not answered"))
-        .singleElement()
-        .extracting(Note::text)
-        .asString()
-        .contains("bigger_mill (12 years)")
-        .doesNotContain("second_spout");
+  void aCalendarShorterThanAYearMustSayHowItRepeats() throws IOException {
+    String yearly = "  repeats: yearly                    # over the life of an option: every year at this season\n";
+    AtomicInteger plays = new AtomicInteger();
+    Source source = small(yearly, "", "");
+    CompareAnswer answer =
+        compare(source, 2, 2).play((done, of) -> plays.set(done), () -> false).orElseThrow();
+    assertThat(answer.payback()).isEmpty();
+    assertThat(answer.cash()).isEmpty();
+    assertThat(answer.terms().unrepeated()).containsExactly("bigger_mill", "second_spout");
+    assertThat(answer.terms().calendarDays()).isEqualTo(89);
+    assertThat(plays.get()).as("no life is simulated").isEqualTo(2 * 3);
+    assertThat(answer.assumptions()).extracting(Note::title).contains("Not answered").doesNotContain("Money over a life");
+    assertThat(answer.warnings()).anyMatch(line -> line.contains("repeats: end-to-end"));
+    CompareAsk ask =
+        new CompareAsk(
+            List.of(), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(), List.of("money.wage"), Optional.empty());
+    assertThatThrownBy(() -> new Compare(source, Chosen.base(), ask, Studied.effort(1, 1)))
+        .hasMessage(
+            "small.yaml: the calendar of 89 days is shorter than a year and does not say how it repeats over an option's life,"
+                + " so no option is worth anything; expected \"repeats: yearly\" or \"repeats: end-to-end\" under calendar");
   }
 
   @Test
@@ -236,7 +252,7 @@ class CompareTest {
     return new Compare(
         Studied.source(SMALL),
         Chosen.base(),
-        CompareAsk.of(),
+        asked(OptionalDouble.empty()),
         new Effort(10, Optional.of(aim), 1, threads, Optional.empty()));
   }
 
@@ -293,10 +309,10 @@ class CompareTest {
   void theChanceOfPaybackIsThatWithinTheTimeAskedFor() throws IOException {
     Source source = small("  overhead: 90000 USD/yr", "  overhead: 90000 USD/yr", LESS_OVERHEAD.replace("30000", "5000"));
     for (double within : new double[] {2, 2.5}) {
-      CompareAsk ask = new CompareAsk(List.of("less_overhead"), OptionalDouble.of(within), OptionalInt.empty(), false, Optional.empty(), List.of(), Optional.empty());
+      CompareAsk ask = asked(OptionalDouble.of(within), "less_overhead");
       CompareAnswer answer = played(new Compare(source, Chosen.base(), ask, Studied.effort(5, 2)));
       assertThat(answer.worth("less_overhead", Quantity.SIMPLE_PAYBACK).orElseThrow().mean())
-          .isBetween(2.01, 2.49);
+          .as("early in the third season").isBetween(2.001, 2.1);
       assertThat(answer.worth("less_overhead", Quantity.CHANCE_OF_PAYBACK).orElseThrow().mean())
           .isEqualTo(within == 2 ? 0 : 1);
       assertThat(answer.further().withinYr()).isEqualTo(within);

@@ -20,7 +20,7 @@ class GainsTest {
   private static final String FED = "mass.stalk.fed";
 
   private static CompareAnswer asked(Path file, int replications, int threads, String... among) {
-    CompareAsk ask = new CompareAsk(List.of(among), OptionalDouble.empty(), OptionalInt.empty(), true, Optional.empty(), List.of(), Optional.empty());
+    CompareAsk ask = new CompareAsk(List.of(among), OptionalDouble.empty(), OptionalInt.of(2), true, Optional.empty(), List.of(), Optional.empty());
     return new Compare(
             Studied.source(file), Chosen.base(), ask, Studied.effort(replications, threads))
         .play((done, of) -> {}, () -> false)
@@ -109,11 +109,11 @@ class GainsTest {
 
   @Test
   void stoppedInBetweenItHasWhatIsWhole() {
-    int[] plays = {0};
-    CompareAsk ask = new CompareAsk(List.of("second_spout"), OptionalDouble.empty(), OptionalInt.empty(), true, Optional.empty(), List.of(), Optional.empty());
+    int[] plays = {0}; // 2 plants 3 times, 2 lives of 10 calendars of each, then 3 for each thing
+    CompareAsk ask = new CompareAsk(List.of("second_spout"), OptionalDouble.empty(), OptionalInt.of(2), true, Optional.empty(), List.of(), Optional.empty());
     CompareAnswer answer =
         new Compare(Studied.source(SMALL), Chosen.base(), ask, Studied.effort(3, 1))
-            .play((done, of) -> plays[0] = done, () -> plays[0] >= 11)
+            .play((done, of) -> plays[0] = done, () -> plays[0] >= 51)
             .orElseThrow();
     assertThat(answer.header().stopped()).isTrue();
     assertThat(answer.header().replications()).isEqualTo(3);

@@ -29,9 +29,11 @@ class HangsOnTest {
           + "    with: {money: {overhead: 80000 USD/yr}}\n";
   /** 89 days of 10 000 USD a year, at a month of a twelfth of 365.25 days. */
   private static final double YEARLY = 10_000 * 89 / 365.25;
+  /** What 1 USD at the end of each calendar is worth. */
+  private static final double EACH = Math.pow(1.08, -89 / 365.25) + Math.pow(1.08, -1 - 89 / 365.25);
 
   private static Source source() throws IOException {
-    String text = Files.readString(SMALL).replace("  overhead: 90000 USD/yr", "  overhead: 90000 USD/yr\n  discount: 8 %/yr");
+    String text = Files.readString(SMALL).replace("discount: 9 %/yr", "discount: 8 %/yr");
     PlantFile file = PlantFile.of("small.yaml", text + LESS_OVERHEAD);
     return new Source(file.variants(), "small.yaml", file.contentHash(), "0", file.warnings());
   }
@@ -39,7 +41,7 @@ class HangsOnTest {
   private static Compare asked(Optional<List<Swing>> tornado, String... keys) throws IOException {
     CompareAsk ask =
         new CompareAsk(
-            List.of("less_overhead"), OptionalDouble.empty(), OptionalInt.empty(), false, tornado, Arrays.asList(keys), Optional.empty());
+            List.of("less_overhead"), OptionalDouble.empty(), OptionalInt.of(2), false, tornado, Arrays.asList(keys), Optional.empty());
     return new Compare(source(), Chosen.base(), ask, Studied.effort(3, 2));
   }
 
@@ -47,8 +49,9 @@ class HangsOnTest {
     return compare.play((done, of) -> {}, () -> false).orElseThrow();
   }
 
+  /** A calendar of 89 days at the beginning of each of two years. */
   private static double worth(double yearly, double cost) {
-    return -cost + yearly / 1.08 + (yearly + 1_000) / (1.08 * 1.08);
+    return -cost + yearly * EACH + 1_000 / (1.08 * 1.08);
   }
 
   @Test
@@ -87,13 +90,13 @@ class HangsOnTest {
     assertThat(row.value()).isCloseTo(brought, within(2e-3 * brought));
     assertThat(row.unit()).isEqualTo("USD");
     assertThat(row.inFile()).isEqualTo(6_000);
-    assertThat(plays[0]).as("base and option, three times").isEqualTo(6);
+    assertThat(plays[0]).as("base and option three times, and two lives of two calendars of the base, priced anew for the option").isEqualTo(6 + 4);
   }
 
   @Test
   void aKeyThatBothPlantsHaveIsScaledInBoth() throws IOException {
     BreakEvenRow row = played(asked(Optional.empty(), "money.overhead")).further().breakEven().get(0);
-    double factor = (6_000 - 1_000 / (1.08 * 1.08)) / (YEARLY / 1.08 + YEARLY / (1.08 * 1.08));
+    double factor = (6_000 - 1_000 / (1.08 * 1.08)) / (YEARLY * EACH);
     assertThat(row.value()).isCloseTo(90_000 * factor, within(2e-3 * 90_000 * factor));
     assertThat(row.unit()).isEqualTo("USD/yr");
     assertThat(row.from()).isLessThan(row.value());
@@ -113,7 +116,7 @@ class HangsOnTest {
   void whatAnotherOptionCostsIsNotAskedOfAnOption() throws IOException {
     CompareAsk ask =
         new CompareAsk(
-            List.of("less_overhead", "bigger_mill"), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(),
+            List.of("less_overhead", "bigger_mill"), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(),
             List.of("options.less_overhead.cost", "options.*.cost"), Optional.empty());
     CompareAnswer answer = played(new Compare(source(), Chosen.base(), ask, Studied.effort(3, 2)));
     assertThat(answer.further().breakEven())
@@ -147,6 +150,19 @@ class HangsOnTest {
     assertThatThrownBy(
             () -> asked(Optional.of(List.of(new Swing("money.wage", "24 USD/h", "24 USD/h")))))
         .hasMessage("small.yaml: money.wage changes nothing; expected an input that does");
+  }
+
+  /** The option sets the key, so at either end both plants have that value and nothing is left to be worth anything. */
+  @Test
+  void aKeyThatTheOptionSetsIsRefusedWhereBothEndsTakeItsPlace() throws IOException {
+    assertThatThrownBy(
+            () -> asked(Optional.of(List.of(new Swing("money.overhead", "70000 USD/yr", "90000 USD/yr")))))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessage(
+            "small.yaml: \"base\" and \"less_overhead\" are the same plant at both ends of money.overhead, for the varied"
+                + " values take the place of what tells them apart; expected another key, or a share such as"
+                + " money.overhead=20%");
+    asked(Optional.of(List.of(Swing.around("money.overhead", 0.2))));
   }
 
   @Test

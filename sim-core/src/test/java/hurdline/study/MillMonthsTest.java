@@ -21,7 +21,7 @@ class MillMonthsTest {
         new Compare(
                 Studied.source(Studied.EXAMPLE),
                 Chosen.base(),
-                CompareAsk.of("bigger_mill"),
+                Studied.ask("bigger_mill"),
                 Studied.effort(2, 2))
             .play((done, of) -> {}, () -> false)
             .orElseThrow();

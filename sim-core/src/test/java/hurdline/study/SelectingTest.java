@@ -19,7 +19,7 @@ class SelectingTest {
   private static CompareAnswer asked(Zone zone, int replications, int threads) {
     CompareAsk ask =
         new CompareAsk(
-            List.of(), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(), List.of(), Optional.of(zone));
+            List.of(), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(), List.of(), Optional.of(zone));
     return new Compare(
             Studied.source(SMALL), Chosen.base(), ask, Studied.effort(replications, threads))
         .play((done, of) -> {}, () -> false)

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Shipped plants asked as a verb would ask them. */
 final class Studied {
@@ -31,6 +33,12 @@ final class Studied {
   static Chosen set(String path, String value) {
     return new Chosen(
         Chosen.BASE, List.of(path + "=" + value), List.of(new Change.Value(path, value)));
+  }
+
+  /** Of these options, with two lives of each. */
+  static CompareAsk ask(String... among) {
+    return new CompareAsk(
+        List.of(among), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(), List.of(), Optional.empty());
   }
 
   static Effort effort(int replications, int threads) {

@@ -81,6 +81,34 @@ class LeftOverTest {
     assertThat(years(2, rest).get(1).outcome().value("yard.stalk.age.mean")).isGreaterThan(0.2);
   }
 
+  /**
+   * Twenty bales are left, 10 t. In a year in which nothing is worked half of them waste away; the next calendar books that as its own
+   * loss, so that over both what was paid and is not in stock was fed or lost.
+   */
+  @Test
+  void whatIsLeftWastesBetweenTwoCalendars() {
+    String rest =
+        """
+        yard: {places: {open: {holds: 900 bales, loss: 50 %/yr}}}
+        deliveries: {stalk: {loads: {every: 1 h, bales: 10, hours: {from: "08:00", to: "12:30"}}}}
+        """;
+    String text = YardTexts.march(1, rest).replace("{uniform: {low: 8 %, high: 20 %}}", "10 %");
+    Replication replication = Ready.replication(PlantFile.of("yard.yaml", text + PRICED).variants().with());
+    Outcome first = replication.run(new Streams(7), 1, null, null);
+    LeftOver left = replication.leftOver();
+    Outcome second = replication.run(new Streams(7), 2, left.later(365.25 * 86_400), null);
+    assertThat(second.value("mass.stalk.lost_in_yard")).isCloseTo(5, within(0.02));
+    assertThat(second.value("yard.stalk.age.mean")).isBetween(150.0, 200.0);
+    double paid = first.value("money.crops") + second.value("money.crops");
+    double kept = first.value("money.stock") + second.value("money.stock");
+    double gone =
+        List.of(first, second).stream()
+            .mapToDouble(one -> one.value("mass.stalk.fed") + one.value("mass.stalk.lost_in_yard"))
+            .sum();
+    assertThat(paid - kept).isCloseTo(20 * gone, within(1e-6));
+    assertThat(second.value("balance.residual")).isLessThan(1e-9);
+  }
+
   /** The yard holds 12 bales: one load is in, the others wait at the gate and are paid only when weighed in. */
   @Test
   void whatWaitsAtTheGateStandsThereAgainAndIsNotPaidTwice() {
@@ -139,7 +167,7 @@ class LeftOverTest {
     assertThat(left(years)).containsExactly(0, 0);
     assertThat(years).allSatisfy(year -> assertThat(year.left().isEmpty()).isTrue());
     assertThat(LeftOver.NONE.isEmpty()).isTrue();
-    LeftOver.Bale bale = new LeftOver.Bale(0, 0, 500, 0.1, Double.NaN, 0, new double[] {1});
+    LeftOver.Bale bale = new LeftOver.Bale(0, 0, 500, 0.1, Double.NaN, 0, 0, new double[] {1});
     List<LeftOver.Bale> one = List.of(bale);
     assertThat(new LeftOver(one, List.of(), List.of(), List.of(), new double[1]).isEmpty()).isFalse();
     assertThat(new LeftOver(List.of(), one, List.of(), List.of(), new double[1]).isEmpty()).isFalse();

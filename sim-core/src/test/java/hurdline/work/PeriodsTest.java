@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hurdline.chance.Streams;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
+import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
 import java.nio.file.Path;
@@ -82,5 +83,39 @@ class PeriodsTest {
     assertThat(again.values()).isEqualTo(year.values());
     assertThat(again.weeks()).isDeepEqualTo(year.weeks());
     assertThat(again.months()).isDeepEqualTo(year.months());
+  }
+
+  private static Outcome until(String last) {
+    Change[] changes = {
+      new Change.Value("calendar.repeats", "end-to-end"),
+      new Change.Value("calendar.to", last),
+      new Change.Value("season.0.to", last),
+      new Change.Value("yard.places.shed.holds", "30000 bales"),
+      new Change.Value("yard.on_hand.stalk", "9000 bales"),
+      new Change.Value("machines.saw.stops.choke.cost", "7 USD")
+    };
+    Plant longer = PlantFile.read(Path.of("../line-configs/small.yaml")).variants().with(changes);
+    return Ready.replication(longer).run(new Streams(3), 1, null);
+  }
+
+  /** What a year of several earns is what the calendar would earn if it ended there, and all years together the whole. */
+  @Test
+  void eachYearOfSeveralEarnsWhatItWouldAlone() {
+    Outcome all = until("2028-05-12");
+    Outcome first = until("2028-02-29");
+    assertThat(first.years().values()).isDeepEqualTo(new double[][] {first.values()});
+    assertThat(all.years().values()).hasNumberOfRows(2);
+    List<String> names = all.years().columns().stream().map(Outcome.Column::name).toList();
+    assertThat(names).contains("money.revenue", "money.stock", "money.wages", "money.demand", "product.fiber.revenue");
+    int moved = 0;
+    for (int column = 0; column < names.size(); column++) {
+      String name = names.get(column);
+      double whole = all.value(name);
+      assertThat(sum(all.years().values(), column)).as(name).isCloseTo(whole, within(1e-9 * (1 + Math.abs(whole))));
+      double alone = first.value(name);
+      assertThat(all.years().values()[0][column]).as(name + " of the first year").isCloseTo(alone, within(1e-9 * (1 + Math.abs(alone))));
+      moved += Math.abs(whole - alone) > 1 ? 1 : 0;
+    }
+    assertThat(moved).isGreaterThan(8);
   }
 }

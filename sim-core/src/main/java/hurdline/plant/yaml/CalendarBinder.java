@@ -6,7 +6,10 @@ import hurdline.plant.Calendar.Shift;
 import hurdline.unit.Dimension;
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Reads the calendar. */
@@ -20,7 +23,15 @@ final class CalendarBinder {
     LocalDate from = Dates.date(f.at("from")).orElse(SOME_DAY);
     LocalDate to = Dates.date(f.at("to")).orElse(from);
     List<Shift> shifts = f.at("shifts").each("shift", CalendarBinder::shift);
-    return new Calendar(from, to, shifts, closed(f.at("closed")));
+    return new Calendar(from, to, shifts, closed(f.at("closed")), repeats(f.at("repeats")));
+  }
+
+  private static Optional<Calendar.Repeats> repeats(At at) {
+    Map<String, Optional<Calendar.Repeats>> choices = new LinkedHashMap<>();
+    for (Calendar.Repeats one : Calendar.Repeats.values()) {
+      choices.put(one.word(), Optional.of(one));
+    }
+    return Words.choice(at, choices, Optional.empty());
   }
 
   private static Set<LocalDate> closed(At at) {

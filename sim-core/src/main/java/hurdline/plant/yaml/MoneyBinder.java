@@ -42,7 +42,7 @@ final class MoneyBinder {
             prices(f.at("crops")),
             moistures(f.at("paid_at")),
             Quantities.of(f.at("overhead"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
-            perYear(f.at("discount"), Range.NOT_BELOW_0),
+            discount(f.at("discount")),
             growth(f.at("growth")),
             overtime(f.at("overtime")),
             rent(f.at("rent"))));
@@ -112,6 +112,10 @@ final class MoneyBinder {
       return 0;
     }
     return perYear;
+  }
+
+  private static OptionalDouble discount(At at) {
+    return at.isGiven() ? OptionalDouble.of(perYear(at, Range.NOT_BELOW_0)) : OptionalDouble.empty();
   }
 
   private static double perYear(At at, Range range) {

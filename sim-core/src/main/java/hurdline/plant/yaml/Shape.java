@@ -16,7 +16,7 @@ enum Shape {
       "a plant",
       "hurdline! plant! calendar! components crops! machines! products packages lines! season!"
           + " crews resources yard! deliveries money options plans"),
-  CALENDAR("a calendar", "from! to! shifts! closed"),
+  CALENDAR("a calendar", "from! to! shifts! closed repeats"),
   SHIFT("a shift", "days from! to! rests"),
   REST("a rest", "at! lasts!"),
   COMPONENT("a component", "loose"),

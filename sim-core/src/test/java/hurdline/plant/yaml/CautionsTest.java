@@ -197,4 +197,18 @@ class CautionsTest {
         "p.yaml:166:5 deliveries.seed_cotton.hours: \"hours\" goes with fields, of which there are"
             + " none; the hours of \"loads\" rule");
   }
+
+  @Test
+  void whatALifeWouldRestOnIsAskedFor() {
+    cautions(
+        Edited.with("  repeats: yearly\n", ""),
+        "p.yaml:4:1 calendar: the calendar of 362 days is shorter than a year and does not say how it repeats over the life of an"
+            + " option; write \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\"; without it no net"
+            + " present value is given");
+    assertThat(Edited.with("  discount: 9 %/yr\n", "").read().warnings())
+        .singleElement()
+        .asString()
+        .contains("money: no discount rate is given, so money of later years counts in full", "\"discount: 9 %/yr\"");
+    cautions(Edited.with("  discount: 9 %/yr\n", "  discount: 0 %/yr\n"));
+  }
 }

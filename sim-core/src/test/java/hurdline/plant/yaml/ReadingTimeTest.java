@@ -88,7 +88,7 @@ class ReadingTimeTest {
   @Test
   void moreThanAnyPlantHasIsToldInOneLine() {
     assertThat(problems(with("machines:", many(2_001, i -> "  m" + i + ": {kind: press}\n"))))
-        .containsExactly("p.yaml:21:1 machines: it holds 2007 entries; expected at most 2000, more than any plant has");
+        .containsExactly("p.yaml:22:1 machines: it holds 2007 entries; expected at most 2000, more than any plant has");
     assertThat(problems(with("options:", many(199, i -> "  o" + i + ": {with: {money: {wage: " + (30 + i) + " USD/h}}}\n"))))
         .singleElement()
         .asString()

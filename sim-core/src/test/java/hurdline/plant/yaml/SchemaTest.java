@@ -40,6 +40,8 @@ class SchemaTest {
   /** By file and line, what a schema, which looks at one value at a time, cannot know. */
   private static final Map<String, Map<Integer, String>> OVER_SEVERAL_KEYS =
       Map.of(
+          "calendar",
+          Map.of(7, "compares with the calendar's own dates"),
           "flow",
           Map.of(
               58, "the kind of the machine that feeds is said elsewhere",

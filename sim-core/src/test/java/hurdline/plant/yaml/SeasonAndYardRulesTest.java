@@ -141,7 +141,7 @@ class SeasonAndYardRulesTest {
                 .problems())
         .first()
         .isEqualTo(
-            "p.yaml:7:7 calendar.to: 2026-12-31 is before the calendar's first day; expected a date"
+            "p.yaml:6:7 calendar.to: 2026-12-31 is before the calendar's first day; expected a date"
                 + " from 2027-01-04 on");
   }
 

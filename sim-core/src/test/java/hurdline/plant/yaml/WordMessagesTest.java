@@ -88,6 +88,7 @@ class WordMessagesTest {
         "draws: with flo",
         "pick: oldest",
         "when_full: turn off",
+        "repeats: year",
         "sells: order"
       })
   void aWordThatIsNoChoiceIsToldWithTheNearest(String wrong) {
@@ -99,6 +100,7 @@ class WordMessagesTest {
           case "draws" -> "draws: with flow";
           case "pick" -> "pick: {places: [row, shed]}";
           case "when_full" -> "when_full: turn away";
+          case "repeats" -> "repeats: yearly";
           default -> "sells: orders";
         };
     assertThat(Edited.with(right, wrong).problems())

@@ -1,0 +1,38 @@
+package hurdline.command;
+
+import java.util.Locale;
+
+/** How long simulating a calendar takes, by the first few. */
+final class PlayTime {
+  private static final int TRIALS = 12;
+  private static final int LEAST_TRIALS = 3;
+  private static final double TRIALS_S = 2;
+  private static final double NANO = 1e-9;
+
+  private PlayTime() {}
+
+  /** The fastest trial counts, for the first ones wait for the program to warm up. */
+  static double secondsEach(Runnable trialRun) {
+    double fastest = Double.POSITIVE_INFINITY;
+    double all = 0;
+    for (int trial = 0; trial < LEAST_TRIALS || (trial < TRIALS && all < TRIALS_S); trial++) {
+      long before = System.nanoTime();
+      trialRun.run();
+      double seconds = (System.nanoTime() - before) * NANO;
+      fastest = Math.min(fastest, seconds);
+      all += seconds;
+    }
+    return fastest;
+  }
+
+  /** {@code 40 s}, {@code 3 min}, {@code 2.5 h}. */
+  static String inWords(double seconds) {
+    if (seconds < 90) {
+      return Math.max(1, Math.round(seconds)) + " s";
+    }
+    if (seconds < 90 * 60) {
+      return Math.round(seconds / 60) + " min";
+    }
+    return String.format(Locale.ROOT, "%.1f h", seconds / 3600);
+  }
+}
