@@ -213,7 +213,7 @@ public final class CompareWords {
 
   private String worth(CompareAnswer.Option option) {
     return answer.worth(option.name(), Quantity.NET_PRESENT_VALUE).isEmpty()
-        ? ""
+        ? new LifeWords(answer, wording).missing(option)
         : "net present value "
             + amount(option, Quantity.NET_PRESENT_VALUE)
             + " over "

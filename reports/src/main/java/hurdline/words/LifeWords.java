@@ -41,6 +41,13 @@ final class LifeWords {
     return warnings;
   }
 
+  /** Why an option of a plant with money has no worth; empty where {@link #warnings} say so. */
+  String missing(CompareAnswer.Option option) {
+    return answer.header().currency().isEmpty() || answer.terms().unrepeated().contains(option.name())
+        ? ""
+        : "not available: stopped before its service lives were whole";
+  }
+
   private boolean isLongerThanAYear() {
     return answer.options().stream().anyMatch(option -> option.lifeYr() > 1);
   }

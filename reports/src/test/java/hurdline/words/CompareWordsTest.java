@@ -87,7 +87,8 @@ class CompareWordsTest {
   void whatFewLivesCannotSayIsNotSaid() {
     assertThat(String.join("\n", of(terms(0.09), 0, 3, 0, 0.7076).lines()))
         .contains("net present value negative in 0 of 3 service lives (so few say no more than 0 to 71 %)")
-        .doesNotContain("0 % of 3");
+        .doesNotContain("0 % of 3")
+        .contains("bigger_mill+hand: ", "  pays  not available: stopped before its service lives were whole");
     assertThat(String.join("\n", of(terms(0.09), 0, 30, 0, 0.1157).lines()))
         .contains("net present value negative in 0 % of 30 service lives (0 to 12 %)");
   }

@@ -45,7 +45,7 @@ final class Hauling {
   final Carriers carriers;
   private final HaulJobs jobs;
   private final GateQueue gate;
-  private final Weighing weighing;
+  final Weighing weighing;
   private final Timetable ends = new Timetable(16);
   private final Timetable arrivals = new Timetable(32);
   private final int[] onTheWay; // bales by crop, on carriers
@@ -396,10 +396,5 @@ final class Hauling {
   /** At the end of the horizon: losses up to now, and what is weighed in but not unloaded. */
   void finish(double endS) {
     weighing.finish(endS);
-  }
-
-  /** What is weighed in and not unloaded at this instant. */
-  void bookWeighedIn() {
-    weighing.bookWeighedIn();
   }
 }

@@ -49,7 +49,7 @@ final class YearTally {
     watching.power.bookAll(nowS);
     intake.clearStock();
     stacking.finish(nowS);
-    hauling.bookWeighedIn();
+    hauling.weighing.bookWeighedIn();
     totals.add(total());
     intake.clearStock();
   }
