@@ -3,6 +3,8 @@ package hurdline.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.Answer;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.LifeTerms;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
@@ -178,6 +180,15 @@ class ReportPageTest {
     assertThat(ReportPage.html(SampleAnswer.bare(), US))
         .contains("One replication only")
         .doesNotContain("Ranges are 95 %");
+  }
+
+  @Test
+  void whatAWorthLacksStandsFirstInTheAnswer() {
+    LifeTerms terms = new LifeTerms(89, "", List.of("bigger_mill"), Double.NaN, 0, LifeTerms.Carried.NOTHING);
+    CompareAnswer answer = SampleCompare.with(List.of(), List.of(), terms);
+    assertThat(ReportPage.html(answer, US))
+        .contains("<div class=\"answer\">\n<p>No net present value: the calendar of 89 days is shorter than a year")
+        .doesNotContain("Does it pay");
   }
 
   @Test

@@ -330,4 +330,24 @@ class GridTest {
         .isGreaterThan(due.mean());
     assertThat(answer.drawn()).startsWith("net_present_value", MARGIN, FED);
   }
+
+  @Test
+  void withoutAWordOnHowTheCalendarRepeatsThereIsNoWorthAndTheNotesSayWhy() throws IOException {
+    String text =
+        Files.readString(Path.of("../line-configs/small.yaml")).replace("2027-05-28", "2027-03-05").replace("  repeats: yearly", "  #");
+    PlantFile file = PlantFile.of("small.yaml", text);
+    Source source = new Source(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
+    Compare compare = new Compare(source, Chosen.base(), Studied.ask("bigger_mill"), Studied.effort(2, 2));
+    GridAnswer answer =
+        played(
+            new Grid(
+                source, Chosen.base(), "option", compare.alternatives(),
+                List.of(key("products.hurd.price", "x", "1", "2")), Studied.effort(2, 2)));
+    assertThat(answer.drawn()).startsWith(MARGIN, FED);
+    assertThat(answer.row(0, "bigger_mill", "net_present_value")).isEmpty();
+    assertThat(answer.assumptions())
+        .filteredOn(note -> note.title().equals("Net present value"))
+        .singleElement()
+        .satisfies(note -> assertThat(note.text()).contains("Not given: the calendar of 5 days", "repeats: yearly"));
+  }
 }
