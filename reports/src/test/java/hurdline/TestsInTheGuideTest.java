@@ -30,9 +30,11 @@ class TestsInTheGuideTest {
 
   private static Map<String, String> tests() throws IOException {
     Map<String, String> tests = new TreeMap<>();
-    try (Stream<Path> files = Files.walk(ROOT.resolve("sim-core/src/test/java"))) {
-      for (Path file : files.filter(path -> path.toString().endsWith("Test.java")).toList()) {
-        tests.put(file.getFileName().toString().replace(".java", ""), Files.readString(file));
+    for (String module : List.of("sim-core", "reports")) {
+      try (Stream<Path> files = Files.walk(ROOT.resolve(module + "/src/test/java"))) {
+        for (Path file : files.filter(path -> path.toString().endsWith("Test.java")).toList()) {
+          tests.put(file.getFileName().toString().replace(".java", ""), Files.readString(file));
+        }
       }
     }
     return tests;

@@ -120,6 +120,10 @@ final class ProofTable {
         is said above the table. Where the reference was measured, *off* is in percent, and the limit stands above the table.
         A machine is written as rate (hours at work between stops, mean repair).
         "From memory" means that the work was not at hand when its name was written down.
+
+        That the tables of an answer agree with each other needs no reference from outside. `ThreePlantsAuditProofTest`, run with the same
+        script, recomputes every table about three plants from the replications in `measures.csv` and holds record, page and terminal
+        against the tables; it fails at the first figure that does not agree.
         """);
     titles.forEach(
         (number, title) -> {

@@ -1,0 +1,136 @@
+package hurdline.audit;
+
+import hurdline.measure.Measure;
+import java.util.List;
+
+/** Mass: what was fed is what came out, in every way in which the tables count it. */
+final class MassCheck implements Check {
+  static final String BALANCE = "mass fed comes out";
+  static final String YARD = "mass on hand and weighed in is fed, lost or left";
+  static final String DRAWN = "drawn crop over its mean";
+  static final String BALES = "bales on hand and weighed in are fed or left";
+  static final String LOSSES = "losses of places are the yard's";
+  static final String SCREENS = "screens are the mill's mass";
+  static final String RATIOS = "throughput and turnout";
+  static final String RESIDUAL = "residual of the program's own balance";
+
+  @Override
+  public void compare(WrittenAnswer answer, Ledger ledger) {
+    for (String option : answer.options()) {
+      Samples samples = answer.samples(option);
+      PlantFacts plant = answer.plant(option);
+      samples
+          .each()
+          .forEach(
+              replication -> {
+                String where = option + " replication " + (replication + 1) + " ";
+                for (boolean dry : new boolean[] {false, true}) {
+                  balance(samples, replication, where + (dry ? "dry " : ""), dry, ledger);
+                  yard(samples, replication, where + (dry ? "dry " : ""), dry, ledger);
+                }
+                bales(samples, replication, where, ledger);
+                drawn(samples, replication, where, plant, ledger);
+                screens(samples, replication, where, ledger);
+                ratios(samples, replication, where, plant, ledger);
+                ledger.between(RESIDUAL, where, 0, samples.at(replication, Measure.BALANCE_RESIDUAL), 1e-9);
+              });
+    }
+  }
+
+  private static void balance(Samples samples, int replication, String where, boolean dry, Ledger ledger) {
+    double fed = samples.sum(replication, Measure.MASS_FED, dry);
+    double out =
+        samples.sum(replication, Measure.PRODUCT_MASS, dry)
+            + samples.sum(replication, Measure.WASTE_MASS, dry)
+            + samples.sum(replication, Measure.AIR_DUST, dry) / 1000
+            + (dry ? 0 : samples.sum(replication, Measure.MASS_DRIED, false));
+    double bins = samples.sum(replication, Measure.BIN_LEVEL_END, dry);
+    ledger.near(BALANCE, where, fed, out + bins);
+    double lost = samples.sum(replication, Measure.MASS_LOST_IN_YARD, dry);
+    ledger.near(LOSSES, where, lost, samples.sum(replication, Measure.YARD_PLACE_LOST, dry));
+  }
+
+  private static void yard(Samples samples, int replication, String where, boolean dry, Ledger ledger) {
+    for (String crop : samples.names(Measure.MASS_WEIGHED_IN)) {
+      double out = 0;
+      for (Measure measure :
+          new Measure[] {Measure.MASS_FED, Measure.MASS_LOST_IN_YARD, Measure.MASS_ON_HAND_AT_END}) {
+        out += samples.at(replication, dry ? measure.dryOf(crop) : measure.of(crop));
+      }
+      double in = 0;
+      for (Measure measure : new Measure[] {Measure.MASS_ON_HAND_AT_START, Measure.MASS_WEIGHED_IN}) {
+        in += samples.at(replication, dry ? measure.dryOf(crop) : measure.of(crop));
+      }
+      ledger.near(YARD, where + crop, in, out);
+    }
+  }
+
+  /** The mean crop is the same in every replication, and near areas times mean yields, which its ranges may cut. */
+  private static void drawn(Samples samples, int replication, String where, PlantFacts plant, Ledger ledger) {
+    for (String crop : samples.names(Measure.MASS_DRAWN)) {
+      double mean = 0;
+      for (String field : plant.names("deliveries." + crop + ".fields")) {
+        String path = "deliveries." + crop + ".fields." + field;
+        mean += plant.amount(path + ".area") * plant.mean(path + ".yield");
+      }
+      String factor = "deliveries." + crop + ".season_factor";
+      mean *= plant.has(factor) ? plant.mean(factor) : 1;
+      double written =
+          samples.at(replication, Measure.MASS_DRAWN, crop) / samples.at(replication, Measure.MASS_DRAWN_OVER_MEAN, crop);
+      ledger.between(DRAWN, where + crop, 0.998 * mean, written, 1.002 * mean);
+      double first = samples.at(0, Measure.MASS_DRAWN, crop) / samples.at(0, Measure.MASS_DRAWN_OVER_MEAN, crop);
+      ledger.near(DRAWN, where + crop, first, written);
+    }
+  }
+
+  private static void bales(Samples samples, int replication, String where, Ledger ledger) {
+    for (String crop : samples.names(Measure.INTAKE_WEIGHED_IN)) {
+      double in =
+          samples.at(replication, Measure.INTAKE_ON_HAND_AT_START, crop)
+              + samples.at(replication, Measure.INTAKE_WEIGHED_IN, crop);
+      double fed = samples.at(replication, Measure.INTAKE_FED, crop);
+      double left = samples.at(replication, Measure.INTAKE_ON_HAND_AT_END, crop);
+      ledger.near(BALES, where + crop, in, fed + left);
+    }
+  }
+
+  private static void screens(Samples samples, int replication, String where, Ledger ledger) {
+    for (String mill : samples.names(Measure.MACHINE_SCREEN_MASS)) {
+      double mass = samples.at(replication, Measure.MACHINE_MASS, mill);
+      double ofScreens = HoursCheck.ofMachine(samples, replication, Measure.MACHINE_SCREEN_MASS, mill);
+      ledger.near(SCREENS, where + mill, mass, ofScreens);
+      double dry = 0;
+      for (Measure.Match match : samples.matches(Measure.MACHINE_SCREEN_MASS)) {
+        if (match.names().get(0).equals(mill)) {
+          dry += samples.at(replication, Measure.MACHINE_SCREEN_MASS.dryOf(match.names().toArray(String[]::new)));
+        }
+      }
+      ledger.near(SCREENS, where + mill + " dry", samples.at(replication, Measure.MACHINE_MASS.dryOf(mill)), dry);
+    }
+  }
+
+  /** Of lines whose crop no other line takes: the crop's mass is theirs. */
+  private static void ratios(Samples samples, int replication, String where, PlantFacts plant, Ledger ledger) {
+    List<String> crops = plant.names("lines").stream().map(line -> crop(plant, line)).toList();
+    for (String line : plant.names("lines")) {
+      String crop = crop(plant, line);
+      if (crops.indexOf(crop) != crops.lastIndexOf(crop)) {
+        continue;
+      }
+      double fed = samples.at(replication, Measure.MASS_FED, crop);
+      double hours = samples.at(replication, Measure.LINE_HOURS_SCHEDULED, line);
+      ledger.near(RATIOS, where + line, fed / hours, samples.at(replication, Measure.LINE_RATE, line));
+      for (Measure.Match match : samples.matches(Measure.LINE_TURNOUT)) {
+        if (match.names().get(0).equals(line)) {
+          double made = samples.at(replication, Measure.PRODUCT_MASS, match.names().get(1));
+          double turnout = samples.at(replication, Measure.LINE_TURNOUT, line, match.names().get(1));
+          ledger.near(RATIOS, where + line + " " + match.names().get(1), made / fed, turnout);
+        }
+      }
+    }
+  }
+
+  static String crop(PlantFacts plant, String line) {
+    return plant.text("lines." + line + ".crop").orElseThrow();
+  }
+}

@@ -1,0 +1,239 @@
+package hurdline.audit;
+
+import hurdline.measure.Measure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Money of each replication from its masses, hours and counts and from the prices of the plant file. */
+final class MoneyCheck implements Check {
+  static final String REVENUE = "revenue is mass times price";
+  static final String PACKAGES = "packages and their cost";
+  static final String STOPS = "cost of stops";
+  static final String WAGES = "wages are hours times wage";
+  static final String POWER = "electricity and overhead";
+  static final String STOCK = "crops and stock";
+  static final String MARGIN = "margin is income less costs";
+  static final String LINES = "lines add up to the plant";
+  static final String RENT = "rent, tenant and owner";
+
+  private static final List<Measure[]> LINE_PARTS =
+      List.of(
+          new Measure[] {Measure.MONEY_REVENUE, Measure.MONEY_LINE_REVENUE},
+          new Measure[] {Measure.MONEY_CROPS, Measure.MONEY_LINE_CROPS},
+          new Measure[] {Measure.MONEY_WAGES, Measure.MONEY_LINE_WAGES},
+          new Measure[] {Measure.MONEY_PACKAGES, Measure.MONEY_LINE_PACKAGES},
+          new Measure[] {Measure.MONEY_STOPS, Measure.MONEY_LINE_STOPS},
+          new Measure[] {Measure.MONEY_LATE, Measure.MONEY_LINE_LATE},
+          new Measure[] {Measure.MONEY_STOCK, Measure.MONEY_LINE_STOCK});
+
+  @Override
+  public void compare(WrittenAnswer answer, Ledger ledger) {
+    for (String option : answer.options()) {
+      Samples samples = answer.samples(option);
+      PlantFacts plant = answer.plant(option);
+      if (samples.has(Measure.MONEY_MARGIN.of())) {
+        samples.each().forEach(at -> new OfReplication(samples, at, plant, option, ledger).compare());
+      }
+    }
+  }
+
+  /** The money of one replication. */
+  private static final class OfReplication {
+    private final Samples samples;
+    private final int replication;
+    private final PlantFacts plant;
+    private final String where;
+    private final Ledger ledger;
+    private final double turnover; // of which rounding is a share
+
+    OfReplication(Samples samples, int replication, PlantFacts plant, String option, Ledger ledger) {
+      this.samples = samples;
+      this.replication = replication;
+      this.plant = plant;
+      this.ledger = ledger;
+      where = option + " replication " + (replication + 1) + " ";
+      turnover = at(Measure.MONEY_REVENUE) + at(Measure.MONEY_CROPS) + at(Measure.MONEY_OVERHEAD);
+    }
+
+    private double at(Measure measure, String... names) {
+      return samples.at(replication, measure, names);
+    }
+
+    private void near(String what, String of, double expected, double written) {
+      ledger.near(what, where + of, expected, written, 1e-9 * Math.max(turnover, Math.abs(expected)));
+    }
+
+    void compare() {
+      products();
+      stops();
+      wages();
+      power();
+      stock();
+      margin();
+      lines();
+      rent();
+    }
+
+    private void products() {
+      double revenue = 0;
+      double cost = 0;
+      double late = 0;
+      for (String product : samples.names(Measure.PRODUCT_MASS)) {
+        sold(product);
+        revenue += at(Measure.PRODUCT_REVENUE, product);
+        late += late(product);
+        String packaging = plant.text("products." + product + ".package").map(name -> "packages." + name).orElse("");
+        double packages = at(Measure.PRODUCT_PACKAGES, product);
+        double full = plant.has(packaging) ? at(Measure.PRODUCT_MASS, product) / plant.amount(packaging + ".mass") : 0;
+        near(PACKAGES, product, Math.floor(full * (1 + 1e-12)), packages);
+        cost += packages * plant.amount(packaging + ".cost");
+      }
+      near(REVENUE, "late", late, at(Measure.MONEY_LATE));
+      near(REVENUE, "all products", revenue, at(Measure.MONEY_REVENUE));
+      near(PACKAGES, "cost", cost, at(Measure.MONEY_PACKAGES));
+    }
+
+    /** Days late times what a day costs, of products whose orders all cost alike. */
+    private double late(String product) {
+      List<PlantFacts> orders = plant.list("products." + product + ".orders");
+      return orders.isEmpty() ? 0 : at(Measure.PRODUCT_LATE, product) * 24 * orders.get(0).amount("late");
+    }
+
+    /** The dry mass brought to the basis, but for what was too wet; orders that have prices of their own are left out. */
+    private void sold(String product) {
+      String path = "products." + product;
+      double mass = at(Measure.PRODUCT_MASS, product);
+      double fit = Basis.of(Basis.ofProduct(plant, product), mass, samples.at(replication, Measure.PRODUCT_MASS.dryOf(product)));
+      double sold = at(Measure.PRODUCT_SOLD, product);
+      boolean all = plant.text(path + ".sells").filter("orders"::equals).isEmpty();
+      if (all && !plant.has(path + ".moisture.at_most")) {
+        near(REVENUE, product + " sold", fit, sold);
+      } else {
+        ledger.between(REVENUE, where + product + " sold", 0, sold, fit);
+      }
+      boolean onePrice = plant.list(path + ".orders").stream().noneMatch(order -> order.has("price"));
+      if (onePrice && !plant.has(path + ".moisture.dock")) {
+        near(REVENUE, product, sold * plant.amount(path + ".price"), at(Measure.PRODUCT_REVENUE, product));
+      }
+    }
+
+    private void stops() {
+      double cost = 0;
+      for (Measure.Match match : samples.matches(Measure.MACHINE_STOP_COUNT)) {
+        String machine = match.names().get(0);
+        String stop = match.names().get(1);
+        cost +=
+            at(Measure.MACHINE_STOP_COUNT, machine, stop)
+                * plant.amount("machines." + machine + ".stops." + stop + ".cost");
+      }
+      near(STOPS, "", cost, at(Measure.MONEY_STOPS));
+    }
+
+    /** Every hour once; overtime once more, by what it pays above the wage. */
+    private void wages() {
+      double wage = plant.amount("money.wage");
+      double pays = plant.has("money.overtime") ? plant.amount("money.overtime.pays") : 1;
+      double all = 0;
+      for (String crop : samples.names(Measure.CREW_RECEIVING)) {
+        all += at(Measure.CREW_RECEIVING, crop) * wage;
+      }
+      for (String line : samples.names(Measure.CREW_HOURS)) {
+        double hours = at(Measure.CREW_HOURS, line) + at(Measure.CREW_CHANGEOVER, line);
+        double late = plant.has("money.overtime") ? at(Measure.LINE_HOURS_AFTER_SHIFT, line) : 0;
+        double own = (hours + late + (pays - 1) * at(Measure.CREW_OVERTIME, line)) * wage;
+        all += own;
+        String crop = MassCheck.crop(plant, line);
+        if (linesOf(crop).size() == 1) {
+          double receiving = at(Measure.CREW_RECEIVING, crop) * wage;
+          near(WAGES, line, own + receiving, at(Measure.MONEY_LINE_WAGES, line));
+        }
+      }
+      near(WAGES, "", all, at(Measure.MONEY_WAGES));
+    }
+
+    private List<String> linesOf(String crop) {
+      List<String> lines = new ArrayList<>(plant.names("lines"));
+      lines.removeIf(line -> !MassCheck.crop(plant, line).equals(crop));
+      return lines;
+    }
+
+    private void power() {
+      double energy = at(Measure.ENERGY_TOTAL) * plant.amount("money.electricity.energy");
+      near(POWER, "electricity", energy + at(Measure.MONEY_DEMAND), at(Measure.MONEY_ELECTRICITY));
+      near(POWER, "overhead", plant.amount("money.overhead") * plant.horizonH(), at(Measure.MONEY_OVERHEAD));
+    }
+
+    /** What was weighed in is bought, and what stock grew by is kept, each at the crop's price; the rest was used. */
+    private void stock() {
+      for (String line : samples.names(Measure.MONEY_LINE_STOCK)) {
+        String crop = MassCheck.crop(plant, line);
+        if (linesOf(crop).size() == 1) {
+          double bought = at(Measure.MONEY_LINE_CROPS, line);
+          double gained = at(Measure.MONEY_LINE_STOCK, line);
+          near(STOCK, line + " bought", paid(crop, Measure.MASS_WEIGHED_IN), bought);
+          double kept = paid(crop, Measure.MASS_ON_HAND_AT_END) - paid(crop, Measure.MASS_ON_HAND_AT_START);
+          near(STOCK, line + " gained", kept, gained);
+          double used = paid(crop, Measure.MASS_FED) + paid(crop, Measure.MASS_LOST_IN_YARD);
+          near(STOCK, line + " used", used, bought - gained);
+        }
+      }
+    }
+
+    /** What a mass of the crop costs: as it is, or its dry matter brought to the moisture at which it is paid. */
+    private double paid(String crop, Measure mass) {
+      double price = plant.amount("money.crops." + crop);
+      Optional<Double> basis = Basis.ofCrop(plant, crop);
+      return price * Basis.of(basis, at(mass, crop), samples.at(replication, mass.dryOf(crop)));
+    }
+
+    private void margin() {
+      double margin = 0;
+      for (Measure in : Measure.OF_MARGIN_IN) {
+        margin += at(in);
+      }
+      for (Measure out : Measure.OF_MARGIN_OUT) {
+        margin -= at(out);
+      }
+      near(MARGIN, "", margin, at(Measure.MONEY_MARGIN));
+      double lines = 0;
+      for (String line : samples.names(Measure.MONEY_LINE_MARGIN)) {
+        double own =
+            at(Measure.MONEY_LINE_REVENUE, line)
+                + at(Measure.MONEY_LINE_STOCK, line)
+                - at(Measure.MONEY_LINE_CROPS, line)
+                - at(Measure.MONEY_LINE_WAGES, line)
+                - at(Measure.MONEY_LINE_PACKAGES, line)
+                - at(Measure.MONEY_LINE_STOPS, line)
+                - at(Measure.MONEY_LINE_LATE, line);
+        near(MARGIN, line, own, at(Measure.MONEY_LINE_MARGIN, line));
+        lines += own;
+        String crop = MassCheck.crop(plant, line);
+        if (linesOf(crop).size() == 1) {
+          double perTonne = at(Measure.MONEY_LINE_MARGIN_PER_TONNE, line);
+          ledger.near(MARGIN, where + line + " per tonne", own / at(Measure.MASS_FED, crop), perTonne);
+        }
+      }
+      double shared = at(Measure.MONEY_ELECTRICITY) + at(Measure.MONEY_OVERHEAD);
+      near(LINES, "margins", lines - shared, at(Measure.MONEY_MARGIN));
+    }
+
+    private void lines() {
+      for (Measure[] part : LINE_PARTS) {
+        near(LINES, part[0].of(), samples.sum(replication, part[1], false), at(part[0]));
+      }
+    }
+
+    private void rent() {
+      if (plant.has("money.rent")) {
+        String line = plant.text("money.rent.line").orElseThrow();
+        double fed = at(Measure.MASS_FED, MassCheck.crop(plant, line)) * plant.amount("money.rent.fed");
+        double rent = plant.amount("money.rent.fixed") * plant.horizonH() + fed;
+        near(RENT, "rent", rent, at(Measure.MONEY_RENT));
+        double ofLine = at(Measure.MONEY_LINE_MARGIN, line);
+        near(RENT, "tenant", ofLine - rent, at(Measure.MONEY_TENANT));
+        near(RENT, "owner", at(Measure.MONEY_MARGIN) - ofLine + rent, at(Measure.MONEY_OWNER));
+      }
+    }
+  }
+}

@@ -1,0 +1,93 @@
+package hurdline.audit;
+
+import hurdline.measure.Measure;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The words of the page by which its tables and rows are found, spelled here and nowhere else in this package. */
+final class PageNames {
+  static final String ANSWER = "the answer";
+  static final String ADJUSTED = "adjusted for the drawn crop";
+  static final String BOTTLENECKS = "What holds %s";
+  static final String BOTTLENECKS_SIDE_BY_SIDE = "What holds %s, side by side";
+  static final String FLOWS = "Flow through %s, mean ton/h";
+  static final String MACHINE_HOURS = "Where each machine's time goes";
+  static final String STOPS = "stops";
+  static final String RESOURCES = "resources";
+  static final String TRUCKS = "trucks";
+  static final String FED_BY_WEEK = "%s fed by week";
+  static final String PRODUCTS_BY_WEEK = "Products of %s by week";
+  static final String IN_THE_YARD = "%s in the yard";
+  static final String MONEY = "Money over the calendar";
+  static final String PRODUCTS = "products";
+  static final String MARGIN_BY_LINE = "margin by line";
+  static final String ENERGY_BY_MONTH = "Electricity by month";
+  static final String PEAK_BY_MONTH = "Highest quarter-hour of each month";
+  static final String MEAN_PEAK_BY_MONTH = "Highest quarter-hour of each month, mean over the replications";
+  static final String DEMAND_BY_MONTH = "what peak demand costs by month";
+  static final String DIFFERENCES = "%s against the plant as it stands";
+  static final String WORTH = "what each option is worth";
+  static final String PAID_BACK = "When %s has paid back";
+  static final String CASH = "Cash over the life of %s, discounted";
+  static final String SENSITIVITY = "What the worth of %s hangs on";
+  static final String BREAK_EVEN = "where each option is worth nothing";
+  static final String YARD_OVERFLOW = "Chance that a yard of each size overflows";
+  static final String YARD_PEAK = "Peak of the yard without limit";
+  static final String YARD_LOSSES = "What a smaller yard holds back, and what wastes away; dashed: as the file has it";
+  static final String YARD_MONEY = "What a yard of each size costs a year";
+  static final String YARD_WITHOUT_LIMIT = "%s in the yard without limit";
+  static final String PLACES = "bales by place, the plant as the file has it";
+  static final String PLANS = "plans";
+  static final String BUILDING = "What the building is used for";
+  static final String CHANGEOVERS = "avoided changeovers";
+  static final String WEEKS_OF_PLAN = "The year at a glance, plan %s";
+  static final String CROPS = "crops";
+  static final String MACHINES_OF_PLAN = "Each machine's hours by crop, plan %s";
+  static final String RATIOS = "ratios after ISO 22400-2";
+  static final String PLAN_MONEY = "What each plan earns";
+  static final String OWNER = "owner and tenant";
+  static final String CREWS = "hand hours";
+  static final String PLAN_AGAINST_PLAN = "plan against plan";
+  static final String ABOVE = "above ";
+  static final String LESS = " less ";
+
+  private static final Pattern FED_TO = Pattern.compile("fed to \\S+ \\((\\S+)\\)|(\\S+) fed");
+  private static final Pattern RATE = Pattern.compile("rate of (\\S+)");
+  private static final Pattern LEFT_OVER = Pattern.compile("left over of (\\S+)");
+  private static final Pattern PEAK = Pattern.compile("peak in the yard, (\\S+)");
+
+  private PageNames() {}
+
+  /** The measure that a row of main figures is about. */
+  static Optional<String> measure(WrittenAnswer answer, String label) {
+    String row = label.replaceAll(" \\(from .*", ""); // on how many replications it rests
+    Matcher fed = FED_TO.matcher(row);
+    Matcher rate = RATE.matcher(row);
+    Matcher left = LEFT_OVER.matcher(row);
+    Matcher peak = PEAK.matcher(row);
+    if (fed.matches()) {
+      return Optional.of(Measure.MASS_FED.of(fed.group(1) == null ? fed.group(2) : fed.group(1)));
+    } else if (rate.matches()) {
+      return Optional.of(Measure.LINE_RATE.of(rate.group(1)));
+    } else if (left.matches()) {
+      PlantFacts plant = answer.plant("base");
+      return plant.names("lines").stream()
+          .filter(line -> MassCheck.crop(plant, line).equals(left.group(1)))
+          .findFirst()
+          .map(Measure.SEASON_LEFT_OVER::of);
+    } else if (peak.matches()) {
+      return Optional.of(Measure.YARD_PEAK.of(peak.group(1)));
+    }
+    return switch (row) {
+      case "margin" -> Optional.of(Measure.MONEY_MARGIN.of());
+      case "margin less margin forgone" -> Optional.of(Measure.MONEY_MARGIN_LESS_FORGONE.of());
+      case "electricity" -> Optional.of(Measure.ENERGY_TOTAL.of());
+      default ->
+          Optional.of(row)
+              .filter(name -> name.matches("[A-Za-z0-9_-]+"))
+              .map(Measure.PRODUCT_MASS::of)
+              .filter(measure -> answer.samples(answer.options().get(0)).has(measure));
+    };
+  }
+}

@@ -1,0 +1,147 @@
+package hurdline.audit;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.yaml.snakeyaml.DumperOptions;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+import org.yaml.snakeyaml.nodes.Tag;
+import org.yaml.snakeyaml.representer.Representer;
+import org.yaml.snakeyaml.resolver.Resolver;
+
+/**
+ * What a plant file says, read as plain text by paths such as {@code machines.mill.power}: the prices and rates by which
+ * an answer is recomputed. Amounts come in tonnes, hours, kilowatts, square metres and the file's currency.
+ */
+final class PlantFacts {
+  private final Map<?, ?> file;
+
+  private PlantFacts(Map<?, ?> file) {
+    this.file = file;
+  }
+
+  static PlantFacts read(Path path) throws IOException {
+    LoaderOptions options = new LoaderOptions();
+    Yaml yaml =
+        new Yaml(
+            new SafeConstructor(options), new Representer(new DumperOptions()), new DumperOptions(), options, new OnlyText());
+    return new PlantFacts((Map<?, ?>) yaml.load(Files.readString(path)));
+  }
+
+  /** Every value is a text, but for one that is left out. */
+  private static final class OnlyText extends Resolver {
+    @Override
+    protected void addImplicitResolvers() {
+      addImplicitResolver(Tag.NULL, Pattern.compile("^(?:~|null|)$"), "~n\0");
+    }
+  }
+
+  /** The plant with options or with a plan of its file: {@code base}, {@code A} or {@code A+B}. */
+  PlantFacts with(String names) {
+    Map<?, ?> changed = file;
+    for (String name : names.split("\\+")) {
+      for (String kind : List.of("options", "plans")) {
+        if (at(kind + "." + name + ".with").orElse(null) instanceof Map<?, ?> patch) {
+          changed = merged(changed, patch);
+        }
+      }
+    }
+    return new PlantFacts(changed);
+  }
+
+  /** A merge patch (RFC 7396). */
+  private static Map<?, ?> merged(Map<?, ?> base, Map<?, ?> patch) {
+    Map<Object, Object> result = new LinkedHashMap<>(base);
+    patch.forEach(
+        (key, value) -> {
+          if (value == null) {
+            result.remove(key);
+          } else if (value instanceof Map<?, ?> inner) {
+            result.put(key, merged(result.get(key) instanceof Map<?, ?> old ? old : Map.of(), inner));
+          } else {
+            result.put(key, value);
+          }
+        });
+    return result;
+  }
+
+  /** What stands at a path, if anything does. */
+  Optional<Object> at(String path) {
+    Object found = file;
+    for (String key : path.split("\\.")) {
+      if (!(found instanceof Map<?, ?> map) || !map.containsKey(key)) {
+        return Optional.empty();
+      }
+      found = map.get(key);
+    }
+    return Optional.ofNullable(found);
+  }
+
+  boolean has(String path) {
+    return at(path).isPresent();
+  }
+
+  Optional<String> text(String path) {
+    return at(path).filter(String.class::isInstance).map(String.class::cast);
+  }
+
+  /** The keys of a map, none where there is no map. */
+  List<String> names(String path) {
+    List<String> names = new ArrayList<>();
+    if (at(path).orElse(null) instanceof Map<?, ?> map) {
+      map.keySet().forEach(key -> names.add(key.toString()));
+    }
+    return names;
+  }
+
+  /** The maps of a list, each as facts of its own. */
+  List<PlantFacts> list(String path) {
+    List<PlantFacts> entries = new ArrayList<>();
+    if (at(path).orElse(null) instanceof List<?> list) {
+      list.forEach(entry -> entries.add(new PlantFacts((Map<?, ?>) entry)));
+    }
+    return entries;
+  }
+
+  /** The texts of a list. */
+  List<String> texts(String path) {
+    List<String> texts = new ArrayList<>();
+    if (at(path).orElse(null) instanceof List<?> list) {
+      list.forEach(entry -> texts.add(entry.toString()));
+    }
+    return texts;
+  }
+
+  /** An amount in tonnes, hours, kilowatts or square metres; 0 where the file says nothing. */
+  double amount(String path) {
+    return text(path).map(Amount::of).orElse(0.0);
+  }
+
+  /** The mean of an amount that may vary: a quantity, or the mean of the one distribution named. */
+  double mean(String path) {
+    return text(path).map(Amount::of).orElseGet(() -> amount(path + "." + names(path).get(0) + ".mean"));
+  }
+
+  LocalDate date(String path) {
+    return LocalDate.parse(text(path).orElseThrow(() -> new IllegalArgumentException("no date at " + path)));
+  }
+
+  LocalDate firstDay() {
+    return date("calendar.from");
+  }
+
+  /** Hours from the first day's 00:00 to the last day's 24:00. */
+  double horizonH() {
+    return 24.0 * (ChronoUnit.DAYS.between(firstDay(), date("calendar.to")) + 1);
+  }
+}

@@ -1,0 +1,190 @@
+package hurdline.audit;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import hurdline.measure.Measure;
+import hurdline.measure.State;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The page of a run against its tables. */
+final class RunPageCheck implements Check {
+  private static final List<String> BAND = List.of(Columns.MEAN, Columns.P05, Columns.P50, Columns.P95);
+
+  @Override
+  public void compare(WrittenAnswer answer, Ledger ledger) {
+    PageBook page = new PageBook(answer, ledger);
+    String option = answer.options().get(0);
+    main(page, option);
+    page.adjusted();
+    for (String line : answer.plant("base").names("lines")) {
+      bottlenecks(page, option, line);
+      flows(page, line);
+      weeks(page, option, line, MassCheck.crop(answer.plant("base"), line));
+    }
+    hours(page, option);
+    named(page, option, PageNames.STOPS, Measure.MACHINE_STOP_COUNT, Measure.MACHINE_STOP_HOURS);
+    named(page, option, PageNames.RESOURCES, Measure.RESOURCE_BUSY, Measure.RESOURCE_WAIT_MEAN, Measure.RESOURCE_QUEUE_PEAK);
+    named(page, option, PageNames.TRUCKS, Measure.TRUCKS_TRIPS, Measure.TRUCKS_WAIT_MEAN, Measure.TRUCKS_TURNAROUND_MEAN);
+    products(page, option);
+    named(page, option, PageNames.MARGIN_BY_LINE, Measure.MONEY_LINE_MARGIN, Measure.MONEY_LINE_MARGIN_PER_TONNE);
+    money(page, option);
+    months(page, PageNames.ENERGY_BY_MONTH, Measure.ENERGY_TOTAL);
+    months(page, PageNames.PEAK_BY_MONTH, Measure.ENERGY_PEAK);
+    for (String crop : answer.plant("base").names("crops")) {
+      yard(page, crop);
+    }
+  }
+
+  private static void main(PageBook page, String option) {
+    page.lines(PageNames.ANSWER)
+        .forEach(
+            line ->
+                PageNames.measure(page.answer(), line.name())
+                    .ifPresent(
+                        measure -> {
+                          Figure figure = Figure.summary(page.answer(), option, measure);
+                          Statistic values = page.answer().samples(option).statistic(measure);
+                          page.cell(line, 1, figure);
+                          page.limits(line, 3, figure);
+                          page.cell(line, 4, figure.withValue(values.quantile(0.05)));
+                          page.cell(line, 5, figure.withValue(values.quantile(0.95)));
+                        }));
+  }
+
+  private static void bottlenecks(PageBook page, String option, String line) {
+    Samples samples = page.answer().samples(option);
+    page.lines(PageNames.BOTTLENECKS, line)
+        .forEach(
+            row -> {
+              Figure share = BottleneckCheck.share(samples, line, row.cell(1));
+              double hours = samples.statistic(Measure.LINE_HOURS_HELD_BY.of(line, row.cell(1))).mean();
+              double half = share.halfWidth() / share.value() * hours;
+              page.cell(row, 2, new Figure(hours, hours - half, hours + half, "h"));
+              page.cell(row, 3, share);
+              page.limits(row, 4, share);
+            });
+  }
+
+  /** Flows stand in no table, so the record is what the page is held against. */
+  private static void flows(PageBook page, String line) {
+    for (JsonElement each : page.answer().record().getAsJsonArray("flows")) {
+      JsonObject flow = each.getAsJsonObject();
+      if (flow.get("line").getAsString().equals(line)) {
+        page.lines(PageNames.FLOWS, line)
+            .forEach(
+                row -> {
+                  for (JsonElement edge : flow.getAsJsonArray("edges")) {
+                    JsonObject of = edge.getAsJsonObject();
+                    if (of.get("from").getAsString().equals(row.name()) && of.get("to").getAsString().equals(row.cell(1))) {
+                      page.cell(row, 2, Figure.alone(of.get("tPerH").getAsDouble(), "t/h"));
+                    }
+                  }
+                });
+      }
+    }
+  }
+
+  private static void hours(PageBook page, String option) {
+    page.lines(PageNames.MACHINE_HOURS)
+        .forEach(
+            line -> {
+              for (State state : State.values()) {
+                page.cell(
+                    line,
+                    1 + state.ordinal(),
+                    Figure.mean(page.answer(), option, Measure.MACHINE_HOURS, line.name(), state.word()));
+              }
+            });
+  }
+
+  /** A row for each name, a column for each measure. */
+  private static void named(PageBook page, String option, String label, Measure... measures) {
+    page.lines(label)
+        .forEach(
+            line -> {
+              for (int at = 0; at < measures.length; at++) {
+                String measure = measures[at].of(line.name().split(": "));
+                if (page.answer().samples(option).has(measure)) {
+                  page.cell(line, at + 1, Figure.summary(page.answer(), option, measure));
+                } else {
+                  page.text(line, at + 1, "");
+                }
+              }
+            });
+  }
+
+  private static void products(PageBook page, String option) {
+    List<Measure> measures = new ArrayList<>(List.of(Measure.PRODUCT_MASS));
+    if (!page.answer().samples(option).names(Measure.PRODUCT_TOO_WET).isEmpty()) {
+      measures.add(Measure.PRODUCT_TOO_WET);
+    }
+    measures.addAll(List.of(Measure.PRODUCT_SOLD, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
+    named(page, option, PageNames.PRODUCTS, measures.toArray(Measure[]::new));
+  }
+
+  private static void weeks(PageBook page, String option, String line, String crop) {
+    page.lines(PageNames.FED_BY_WEEK, crop).forEach(row -> band(page, row, 2, week(page, row, Measure.MASS_FED.of(crop))));
+    page.lines(PageNames.PRODUCTS_BY_WEEK, line)
+        .forEach(
+            row -> {
+              for (int column = 2; column < row.cells().size(); column++) {
+                String product = row.head(column).split(" ")[0];
+                Table.Row of = week(page, row, Measure.PRODUCT_MASS.of(product));
+                page.cell(row, column, Figure.alone(of.number(Columns.MEAN), of.text(Columns.UNIT)));
+              }
+            });
+  }
+
+  private static Table.Row week(PageBook page, PageBook.Line line, String measure) {
+    return page.answer()
+        .table(Tables.WEEKS)
+        .row(of -> of.is(Columns.WEEK, line.name()) && of.is(Columns.MEASURE, measure));
+  }
+
+  private static void band(PageBook page, PageBook.Line line, int column, Table.Row row) {
+    double spread = row.number(Columns.P95) - row.number(Columns.P05);
+    for (int at = 0; at < BAND.size(); at++) {
+      double value = row.number(BAND.get(at));
+      page.cell(line, column + at, new Figure(value, value - spread / 2, value + spread / 2, row.text(Columns.UNIT)));
+    }
+  }
+
+  private static void money(PageBook page, String option) {
+    page.lines(PageNames.MONEY)
+        .forEach(
+            line -> {
+              Figure figure = Figure.summary(page.answer(), option, "money." + line.name().replace(' ', '_'));
+              page.cell(line, 1, figure);
+              page.limits(line, 2, figure);
+            });
+  }
+
+  private static void months(PageBook page, String label, Measure measure) {
+    page.lines(label)
+        .forEach(
+            line -> {
+              Table.Row month =
+                  page.answer()
+                      .table(Tables.MONTHS)
+                      .row(of -> of.is(Columns.MONTH, line.name()) && of.is(Columns.MEASURE, measure.of()));
+              band(page, line, 1, month);
+            });
+  }
+
+  private static void yard(PageBook page, String crop) {
+    page.lines(PageNames.IN_THE_YARD, crop)
+        .forEach(
+            line -> {
+              Table.Row level =
+                  page.answer()
+                      .table(Tables.YARD_LEVELS)
+                      .row(
+                          of ->
+                              of.is(Columns.DATE, line.name())
+                                  && of.is(Columns.CROP, crop)
+                                  && of.is(Columns.PLACE, Columns.ALL_PLACES));
+              band(page, line, 1, level);
+            });
+  }
+}

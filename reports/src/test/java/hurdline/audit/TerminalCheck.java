@@ -1,0 +1,116 @@
+package hurdline.audit;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What the terminal says against the tables: each figure that it gives with an interval is, rounded, a figure of the tables
+ * with that interval and unit. So its words may change, but no figure may stand there that no table has.
+ */
+final class TerminalCheck implements Check {
+  static final String TERMINAL = "terminal is the tables, rounded";
+
+  private static final String NUMBER = "[-+]?[0-9][0-9,]*(?:\\.[0-9]+)?";
+  private static final Pattern FIGURE =
+      Pattern.compile("(" + NUMBER + ")( [a-zA-Z%/0-9]+)? \\((" + NUMBER + ") to (" + NUMBER + ")( %)?\\)");
+
+  @Override
+  public void compare(WrittenAnswer answer, Ledger ledger) {
+    List<Figure> known = known(answer);
+    Matcher figure = FIGURE.matcher(answer.terminal().replaceAll("\\s+", " "));
+    while (figure.find()) {
+      String unit = figure.group(2) == null ? "" : figure.group(2).strip();
+      Shown value = Shown.all(figure.group(1)).get(0);
+      Shown low = Shown.all(figure.group(3)).get(0);
+      Shown high = Shown.all(figure.group(4)).get(0);
+      boolean found = known.stream().anyMatch(of -> hasUnit(of, unit) && is(of, value, low, high));
+      ledger.same(TERMINAL, figure.group(), true, found);
+    }
+  }
+
+  private static boolean hasUnit(Figure figure, String unit) {
+    String us =
+        switch (figure.unit()) {
+          case "t" -> "ton";
+          case "t/h" -> "ton/h";
+          case "share" -> "%";
+          case "m2" -> "ft2";
+          case "kg" -> "lb";
+          default -> figure.unit();
+        };
+    return unit.isEmpty() || unit.equals(us);
+  }
+
+  private static boolean is(Figure figure, Shown value, Shown low, Shown high) {
+    double half = Shown.inUs(figure.halfWidth(), figure.unit());
+    return value.isRounded(Shown.inUs(figure.value(), figure.unit()), half)
+        && low.isRounded(Shown.inUs(figure.low(), figure.unit()), half)
+        && high.isRounded(Shown.inUs(figure.high(), figure.unit()), half);
+  }
+
+  /** Every figure of the tables that has an interval. */
+  private static List<Figure> known(WrittenAnswer answer) {
+    List<Figure> known = new ArrayList<>();
+    for (Table table : answer.tables()) {
+      for (String[] columns : intervals(table)) {
+        table.rows().forEach(row -> known.add(figure(row, columns)));
+      }
+    }
+    if (answer.has(Tables.DIFFERENCES)) { // a plan over another is the other against it, turned round
+      for (Figure of : List.copyOf(known)) {
+        known.add(new Figure(-of.value(), -of.high(), -of.low(), of.unit()));
+      }
+    }
+    if (answer.has(Tables.BREAK_EVEN)) { // their intervals stand in the record alone
+      for (JsonElement each : answer.record().getAsJsonObject("further").getAsJsonArray("breakEven")) {
+        JsonObject of = each.getAsJsonObject();
+        known.add(new Figure(number(of, "value"), number(of, "low95"), number(of, "high95"), of.get("unit").getAsString()));
+      }
+    }
+    answer.options().forEach(option -> known.addAll(BottleneckCheck.shares(answer.samples(option))));
+    return known;
+  }
+
+  private static double number(JsonObject object, String field) {
+    return object.get(field).isJsonNull() ? Double.NaN : object.get(field).getAsDouble();
+  }
+
+  private static Figure figure(Table.Row row, String[] columns) {
+    return new Figure(
+        row.number(columns[0]), row.number(columns[1]), row.number(columns[2]), unit(row, columns[0]));
+  }
+
+  private static String unit(Table.Row row, String column) {
+    return switch (column) {
+      case Columns.SHARE, Columns.CHANCE -> "share";
+      case Columns.MONEY, Columns.ABOVE -> "USD";
+      default -> row.text(Columns.UNIT);
+    };
+  }
+
+  private static List<String[]> intervals(Table table) {
+    return switch (table.file()) {
+      case Tables.SUMMARY, Tables.PAYBACK -> List.<String[]>of(new String[] {Columns.MEAN, Columns.LOW_95, Columns.HIGH_95});
+      case Tables.ADJUSTED ->
+          List.<String[]>of(new String[] {Columns.ADJUSTED_MEAN, Columns.LOW_95, Columns.HIGH_95});
+      case Tables.DIFFERENCES ->
+          List.of(
+              new String[] {Columns.DIFFERENCE, Columns.LOW_95, Columns.HIGH_95},
+              new String[] {Columns.DIFFERENCE, Columns.LOW_JOINT, Columns.HIGH_JOINT});
+      case Tables.BOTTLENECKS ->
+          List.<String[]>of(new String[] {Columns.SHARE, Columns.SHARE_LOW, Columns.SHARE_HIGH});
+      case Tables.YARD_SIZES ->
+          List.of(
+              new String[] {Columns.CHANCE, Columns.LOW_95, Columns.HIGH_95},
+              new String[] {Columns.MONEY, Columns.MONEY_LOW, Columns.MONEY_HIGH});
+      case Tables.CHEAPEST -> List.<String[]>of(new String[] {Columns.ABOVE, Columns.LOW_JOINT, Columns.HIGH_JOINT});
+      case Tables.GAIN -> List.<String[]>of(new String[] {Columns.EFFECT, Columns.LOW_95, Columns.HIGH_95});
+      case Tables.CHANGEOVERS -> List.<String[]>of(new String[] {Columns.WORTH, Columns.LOW_95, Columns.HIGH_95});
+      default -> List.of();
+    };
+  }
+}
