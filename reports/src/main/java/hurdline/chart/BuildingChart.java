@@ -30,7 +30,7 @@ final class BuildingChart {
       Paint paint = PlanPaints.ofLine(answer, line);
       parts.add(new Part(line + " alone", Measure.BUILDING_ALONE.of(line), paint));
     }
-    add(Use.BESIDE, "two lines at once", Palette.INK);
+    add(Use.CONCURRENT, "two lines at once", Palette.INK);
     add(Use.CHANGEOVER, "changeover", PlanPaints.changeover());
     add(Use.UNCREWED, "uncrewed", Color.LIGHT_GRAY);
     add(Use.UNUSED, "unused", Color.WHITE);

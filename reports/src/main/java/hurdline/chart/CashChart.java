@@ -77,7 +77,7 @@ final class CashChart {
     }
     return new Figure.Grid(
         List.of(
-            "year", "mean " + currency, "one life in 20 below", "half of the lives below",
+            "year", "mean " + currency, "one life in 20 below", "median life",
             "one life in 20 above"),
         cells);
   }

@@ -69,7 +69,7 @@ final class DifferenceChart {
         line ->
             data.add(100 * line.share(), 100 * line.low(), 100 * line.high(), "difference", line.label()));
     NumberAxis axis =
-        Look.numberAxis("% of the base, bar of the joint 95 % interval; pale: not told apart", wording);
+        Look.numberAxis("% of the base, bar of the joint 95 % interval; pale: no significant difference", wording);
     CategoryPlot plot =
         Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, bars(drawn)));
     plot.setRangeZeroBaselineVisible(true);
@@ -92,7 +92,7 @@ final class DifferenceChart {
 
   private String share(Line line) {
     String number = wording.number(line.share(), line.low(), line.high(), "share");
-    return number + " %" + (line.row().toldApart() ? "" : " (not told apart)");
+    return number + " %" + (line.row().toldApart() ? "" : " (no significant difference)");
   }
 
   private Figure.Grid table() {
@@ -119,7 +119,7 @@ final class DifferenceChart {
     return new Figure.Grid(
         List.of(
             "", "unit", "base", option, "difference", "95 % interval", "joint 95 % interval",
-            "told apart", "told apart from n", "variance paired away %"),
+            "significantly different", "significantly different from n", "variance paired away %"),
         rows);
   }
 }

@@ -38,7 +38,7 @@ final class GainBars {
     }
     NumberAxis amounts =
         Look.numberAxis(
-            axis + ", bar of the joint 95 % interval; pale: not told from none", wording);
+            axis + ", bar of the joint 95 % interval; pale: not significant", wording);
     CategoryPlot plot =
         Look.lying(
             new CategoryPlot(
@@ -64,7 +64,7 @@ final class GainBars {
                 label.apply(row)
                     + " "
                     + number(row)
-                    + (row.toldApart() ? "" : " (not told from none)")));
+                    + (row.toldApart() ? "" : " (not significant)")));
     return String.join(", ", parts);
   }
 

@@ -56,8 +56,8 @@ final class GainChart {
     }
     return new Figure.Grid(
         List.of(
-            "", "more", "gain " + unit(), "joint 95 % interval", "told from none",
-            "holds of hours by itself"),
+            "", "more", "gain " + unit(), "joint 95 % interval", "significant",
+            "limits of hours, one at a time"),
         cells);
   }
 }

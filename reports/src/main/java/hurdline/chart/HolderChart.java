@@ -25,10 +25,10 @@ final class HolderChart {
   }
 
   Figure figure() {
-    String title = "What holds " + line;
+    String title = "What limits " + line;
     String svg =
-        Look.svg("held-" + line, plot(), false, 70 + 26 * shown().size(), title, alternative());
-    return new Figure("held-" + line, title, alternative(), svg, table());
+        Look.svg("limited-" + line, plot(), false, 70 + 26 * shown().size(), title, alternative());
+    return new Figure("limited-" + line, title, alternative(), svg, table());
   }
 
   private List<HolderRow> shown() {
@@ -76,7 +76,7 @@ final class HolderChart {
   private String alternative() {
     List<String> parts = new ArrayList<>();
     shown().forEach(row -> parts.add(Cause.label(row.cause()) + " " + wording.share(row)));
-    return "Bars of the share of scheduled hours by what held "
+    return "Bars of the share of scheduled hours by what limited "
         + line
         + ": "
         + String.join(", ", parts)
@@ -90,6 +90,6 @@ final class HolderChart {
       cells.add(List.of(Cause.label(row.cause()), row.cause(), hours(row), share(row), range));
     }
     return new Figure.Grid(
-        List.of("held by", "in the tables", "hours", "%", "95 % interval"), cells);
+        List.of("limited by", "in the tables", "hours", "%", "95 % interval"), cells);
   }
 }

@@ -34,8 +34,8 @@ final class HolderShiftChart {
   }
 
   Figure figure() {
-    String title = "What holds " + line + ", side by side";
-    String name = "holders-" + line;
+    String title = "What limits " + line + ", side by side";
+    String name = "bottlenecks-" + line;
     List<String> drawn = drawn();
     int height = 100 + (14 + 14 * options.size()) * drawn.size();
     String svg = Look.svg(name, plot(drawn), true, height, title, alternative(drawn));
@@ -80,9 +80,9 @@ final class HolderShiftChart {
           cause ->
               row(option, cause)
                   .ifPresent(row -> shares.add(Cause.label(cause) + " " + wording.share(row))));
-      parts.add(option + " " + (shares.isEmpty() ? "held by none of these" : String.join(", ", shares)));
+      parts.add(option + " " + (shares.isEmpty() ? "limited by none of these" : String.join(", ", shares)));
     }
-    return "Bars of the share of scheduled hours by what held "
+    return "Bars of the share of scheduled hours by what limited "
         + line
         + ": "
         + String.join("; ", parts)
@@ -90,7 +90,7 @@ final class HolderShiftChart {
   }
 
   private Figure.Grid table() {
-    List<String> head = new ArrayList<>(List.of("held by"));
+    List<String> head = new ArrayList<>(List.of("limited by"));
     options.forEach(option -> head.add(option + " %"));
     List<List<String>> cells = new ArrayList<>();
     for (String cause : causes) {

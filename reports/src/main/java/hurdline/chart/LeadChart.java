@@ -97,7 +97,7 @@ final class LeadChart {
   private String marks() {
     String frame =
         answer.cells().stream().anyMatch(GridCell::asItStands) ? "; framed: as it stands" : "";
-    return "?: not told apart from another" + frame;
+    return "?: no significant difference from another" + frame;
   }
 
   private String alternative() {
@@ -110,12 +110,12 @@ final class LeadChart {
 
   private String said(GridLead lead) {
     return lead.plant()
-        + (lead.alike().isEmpty() ? "" : ", not told apart from " + String.join(", ", lead.alike()));
+        + (lead.alike().isEmpty() ? "" : ", no significant difference from " + String.join(", ", lead.alike()));
   }
 
   private Figure.Grid table() {
     List<String> head =
-        List.of(keys.name(0), keys.name(1), "best by " + label, "not told apart from");
+        List.of(keys.name(0), keys.name(1), "best by " + label, "no significant difference from");
     List<List<String>> rows = new ArrayList<>();
     for (int cell = 0; cell < answer.cells().size(); cell++) {
       GridLead lead = leads.get(cell);

@@ -105,7 +105,7 @@ final class MachineCropChart {
           List<String> cells = new ArrayList<>(List.of(machine + ", " + crop));
           states.forEach(
               state -> cells.add(wording.fixed(hours(machine, crop, List.of(state)), 0, "h")));
-          String mass = Measure.MACHINE_CROP_MASS.of(machine, crop);
+          String mass = Measure.MACHINE_CROP_MASS_IN.of(machine, crop);
           cells.add(wording.fixed(answer.mean(plan.name(), mass), 0, "t"));
           rows.add(cells);
         }

@@ -40,7 +40,7 @@ final class ShorterPeakChart {
 
   private Figure.Grid table() {
     return new Figure.Grid(
-        List.of("", "changed", "peak, " + unit, "joint 95 % interval", "told from none"),
+        List.of("", "changed", "peak, " + unit, "joint 95 % interval", "significant"),
         rows.stream().map(bars::cells).toList());
   }
 }

@@ -204,7 +204,7 @@ final class TileChart {
             best -> {
               said.add("bold frame: highest");
               if (!best.alike().isEmpty()) {
-                said.add("dashed: not told apart from it");
+                said.add("dashed: no significant difference from it");
               }
             });
     if (answer.cells().stream().anyMatch(GridCell::asItStands)) {
@@ -244,7 +244,7 @@ final class TileChart {
             best ->
                 "highest at "
                     + keys.cell(best.cell())
-                    + ", not told apart from "
+                    + ", no significant difference from "
                     + best.alike().size()
                     + " other cells.")
         .orElse(marks() + ".");

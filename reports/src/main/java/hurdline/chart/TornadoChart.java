@@ -33,7 +33,7 @@ final class TornadoChart {
   }
 
   Figure figure() {
-    String title = "What the worth of " + option + " hangs on";
+    String title = "What the worth of " + option + " is sensitive to";
     String name = "tornado-" + option.replace('+', '-');
     int height = 110 + 34 * drawn().size();
     String svg = Look.svg(name, plot(), true, height, title, alternative());

@@ -108,7 +108,7 @@ final class YardChart {
         + ".";
   }
 
-  /** Month ends only; every date is in levels.csv. */
+  /** Month ends only; every date is in yard_levels.csv. */
   private Figure.Grid table() {
     List<List<String>> rows = new ArrayList<>();
     for (LevelRow row : levels) {

@@ -28,7 +28,7 @@ final class AskFlags {
   private Double withinYr;
 
   @CommandLine.Option(
-      names = "--lives",
+      names = "--service-lives",
       paramLabel = "N",
       description =
           "How many service lives of each option are simulated, each calendar of which opens with the crop"
@@ -41,7 +41,7 @@ final class AskFlags {
       paramLabel = "MEASURE:BAND",
       description =
           "Which of base and options is the best in a measure, if it is better by this band or more,"
-              + " such as money.margin:10000? Plays on until one is left. The greatest is the best;"
+              + " such as money.margin:10000? Runs on until one is left. The greatest is the best;"
               + " MEASURE:BAND:least picks the least.")
   private String best;
 
@@ -58,7 +58,7 @@ final class AskFlags {
       arity = "0..1",
       fallbackValue = "",
       description =
-          "On which inputs does the worth of an option hang? Each is put a share lower and higher, or"
+          "Sensitivity: which inputs move the net present value of an option? Each is put a share lower and higher, or"
               + " to both ends of KEY=LOW..HIGH. Without keys: prices, yields, energy, wages and stops,"
               + " 20 %% each.")
   private String tornado;
@@ -68,7 +68,7 @@ final class AskFlags {
       paramLabel = "KEY",
       split = ",",
       description =
-          "At which value of this key is an option worth nothing, such as money.crops.stalk,"
+          "Break-even: at which value of this key is an option's net present value zero, such as money.crop_prices.stalk,"
               + " deliveries.stalk.fields.*.area or options.bigger_mill.cost? May be given several"
               + " times.")
   private List<String> breakEven = new ArrayList<>();
@@ -91,7 +91,7 @@ final class AskFlags {
     }
     if (!(lives >= CompareAsk.fewestLives())) {
       throw new CallException(
-          "--lives is " + lives + "; expected a whole number from " + CompareAsk.fewestLives() + " on");
+          "--service-lives is " + lives + "; expected a whole number from " + CompareAsk.fewestLives() + " on");
     }
     return OptionalInt.of(lives);
   }

@@ -14,12 +14,12 @@ import picocli.CommandLine;
 
 @CommandLine.Command(
     name = "check",
-    customSynopsis = "hurdline check FILE [OPTION]...",
+    customSynopsis = "hurdline check FILE [FLAG]...",
     description =
         "Says whether the plant file is right, and rated and expected capacity of each line, without"
             + " simulating it.",
     sortOptions = false,
-    optionListHeading = "%nOptions:%n",
+    optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",
     footer = {
       "",

@@ -15,12 +15,12 @@ import picocli.CommandLine;
 
 @CommandLine.Command(
     name = "compare",
-    customSynopsis = "hurdline compare FILE [OPTION]...",
+    customSynopsis = "hurdline compare FILE [FLAG]...",
     description =
-        "Plays the plant with and without its options on the same chance and says what differs, how"
-            + " sure that is, what holds the line then, and whether it pays.",
+        "Simulates the plant with and without its options on the same random draws and says what differs, how"
+            + " sure that is, what limits the line then, and whether it pays.",
     sortOptions = false,
-    optionListHeading = "%nOptions:%n",
+    optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",
     footer = {
       "",
@@ -32,7 +32,7 @@ import picocli.CommandLine;
       "  hurdline compare my-plant.yaml --among bigger_mill,bigger_mill+second_bag_hand",
       "        two of them, the second being both together",
       "  hurdline compare my-plant.yaml --replications 200 --seed 7",
-      "        closer intervals, other chance"
+      "        closer intervals, other random draws"
     })
 final class CompareVerb implements Callable<Integer> {
   private final Setting setting;
@@ -76,7 +76,7 @@ final class CompareVerb implements Callable<Integer> {
     CompareAsk ask = asked.ask(choice.among());
     vary.refuse("--gain", ask.gain());
     vary.refuse("--within", ask.withinYr().isPresent());
-    vary.refuse("--lives", ask.lives().isPresent());
+    vary.refuse("--service-lives", ask.lives().isPresent());
     vary.refuse("--best", ask.best().isPresent());
     vary.refuse("--tornado", ask.tornado().isPresent());
     vary.refuse("--break-even", !ask.breakEven().isEmpty());

@@ -12,7 +12,7 @@ final class EffortFlags {
       names = "--replications",
       paramLabel = "N",
       defaultValue = "40",
-      description = "How many times the calendar is played, for each plant. Default: 40.")
+      description = "How many times the calendar is simulated, for each plant. Default: 40.")
   private int replications;
 
   @CommandLine.Option(
@@ -30,14 +30,14 @@ final class EffortFlags {
       names = "--seed",
       paramLabel = "S",
       defaultValue = "1",
-      description = "Seed of all chance; the same seed gives the same answer. Default: 1.")
+      description = "Seed of all random draws; the same seed gives the same answer. Default: 1.")
   private long seed;
 
   @CommandLine.Option(
       names = "--threads",
       paramLabel = "T",
       description =
-          "How many replications are played at once; the answer does not hang on it. Default: all"
+          "How many replications run at once; the answer does not depend on it. Default: all"
               + " cores.")
   private Integer threads;
 

@@ -33,7 +33,7 @@ final class GridCost {
             + (grid.leftOut().isEmpty() ? "" : ", less " + grid.leftOut().size() + " left out")
             + ": "
             + String.format(Locale.ROOT, "%,d", grid.plays())
-            + " plays of the calendar.");
+            + " simulation runs of the calendar.");
     if (kept > 0) {
       err.println(
           kept
@@ -41,7 +41,7 @@ final class GridCost {
               + grid.cells()
               + " cells are finished in "
               + folder
-              + " and are not played again.");
+              + " and are not simulated again.");
     }
     double left = grid.plays() * (1 - (double) kept / grid.cells());
     if (left > 0) {
@@ -50,7 +50,7 @@ final class GridCost {
               + PlayTime.inWords(left * PlayTime.secondsEach(grid::trial) / threads)
               + " on "
               + (threads == 1 ? "1 thread" : threads + " threads")
-              + ", by the first plays.");
+              + ", by the first runs.");
     }
   }
 }

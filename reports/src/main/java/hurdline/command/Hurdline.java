@@ -12,17 +12,17 @@ import picocli.CommandLine.Command;
 /** The way in: {@code hurdline VERB …}. */
 @Command(
     name = "hurdline",
-    customSynopsis = "hurdline VERB ...",
+    customSynopsis = "hurdline COMMAND ...",
     description =
-        "Plays a bast-fiber separation plant in a shared cotton gin through its calendar: what"
-            + " comes out, what holds the line, what it costs.",
+        "Discrete-event simulation of a bast-fiber separation plant in a shared cotton gin: what"
+            + " comes out, which machine is the bottleneck, what it costs.",
     subcommands = {CheckVerb.class, RunVerb.class, CompareVerb.class, YardVerb.class, SeasonVerb.class, NewVerb.class},
     versionProvider = Version.class,
-    commandListHeading = "%nVerbs:%n",
-    optionListHeading = "%nOptions:%n",
+    commandListHeading = "%nCommands:%n",
+    optionListHeading = "%nFlags:%n",
     footer = {
       "",
-      "hurdline VERB --help tells what a verb can do, with examples. A first hour:",
+      "hurdline COMMAND --help says what a command can do, with examples. A first hour:",
       "  hurdline new my-plant                  a plant file to edit",
       "  hurdline check my-plant/small.yaml     is it right, what can its machines do?",
       "  hurdline run my-plant/small.yaml       what will it do?",

@@ -35,6 +35,6 @@ final class LivesCost {
             + " on "
             + (threads == 1 ? "1 thread" : threads + " threads")
             + "."
-            + (compare.lives() > FEWER ? " Fewer, such as --lives " + FEWER + ", take less and say less." : ""));
+            + (compare.lives() > FEWER ? " Fewer, such as --service-lives " + FEWER + ", take less and say less." : ""));
   }
 }

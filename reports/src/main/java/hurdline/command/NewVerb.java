@@ -9,17 +9,17 @@ import picocli.CommandLine;
 
 @CommandLine.Command(
     name = "new",
-    customSynopsis = "hurdline new DIR [OPTION]...",
+    customSynopsis = "hurdline new DIR [FLAG]...",
     description = "Writes a commented plant file to start from.",
     sortOptions = false,
-    optionListHeading = "%nOptions:%n",
+    optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",
     footer = {
       "",
       "Examples:",
       "  hurdline new my-plant",
       "        writes my-plant/small.yaml, which runs at once",
-      "  hurdline new my-plant --shape shared",
+      "  hurdline new my-plant --template shared",
       "        a gin that works cotton and stalks in turn, with options to compare"
     })
 final class NewVerb implements Callable<Integer> {
@@ -45,7 +45,7 @@ final class NewVerb implements Callable<Integer> {
   private Path folder;
 
   @CommandLine.Option(
-      names = "--shape",
+      names = "--template",
       paramLabel = "small|shared|stalk",
       defaultValue = "small",
       description =

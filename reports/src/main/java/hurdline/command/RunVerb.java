@@ -14,10 +14,10 @@ import picocli.CommandLine;
 
 @CommandLine.Command(
     name = "run",
-    customSynopsis = "hurdline run FILE [OPTION]...",
-    description = "Plays the plant's calendar and says what came out and what held the line.",
+    customSynopsis = "hurdline run FILE [FLAG]...",
+    description = "Simulates the plant's calendar and reports what came out and what limited each line.",
     sortOptions = false,
-    optionListHeading = "%nOptions:%n",
+    optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",
     footer = {
       "",

@@ -42,7 +42,7 @@ final class SeasonChoice {
   @CommandLine.Option(
       names = "--changeovers",
       description =
-          "Plays each plan once more without each of its changeovers and says what that would be"
+          "Simulates each plan once more without each of its changeovers and reports what that would be"
               + " worth.")
   private boolean changeovers;
 

@@ -14,12 +14,12 @@ import picocli.CommandLine;
 
 @CommandLine.Command(
     name = "season",
-    customSynopsis = "hurdline season FILE... [OPTION]...",
+    customSynopsis = "hurdline season FILE... [FLAG]...",
     description =
-        "Plays a plant that cotton and stalks share under several season plans on the same chance and"
+        "Simulates a plant that cotton and stalks share under several season plans on the same random draws and"
             + " says how full the building is, what each plan earns and which finishes its crops.",
     sortOptions = false,
-    optionListHeading = "%nOptions:%n",
+    optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",
     footer = {
       "",

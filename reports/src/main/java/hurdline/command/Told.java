@@ -56,6 +56,6 @@ final class Told {
             + " of "
             + header.replicationsAsked()
             + " replications are done; they are"
-        : "all replications are done, but not all that was asked besides; what is done is";
+        : "all replications are done, but not all further questions; what is done is";
   }
 }

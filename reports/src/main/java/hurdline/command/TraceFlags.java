@@ -32,7 +32,7 @@ final class TraceFlags {
     }
     if (replication != null && (replication < 1 || replication > played)) {
       throw new CallException(
-          "--replication " + replication + " is not played; expected 1 to " + played);
+          "--replication " + replication + " is not simulated; expected 1 to " + played);
     }
     int traced = replication == null ? 1 : replication;
     return Optional.ofNullable(trace).map(span -> new Span(traced, span.from(), span.to()));

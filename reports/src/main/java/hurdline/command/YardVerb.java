@@ -14,12 +14,12 @@ import picocli.CommandLine;
 
 @CommandLine.Command(
     name = "yard",
-    customSynopsis = "hurdline yard FILE [OPTION]...",
+    customSynopsis = "hurdline yard FILE [FLAG]...",
     description =
         "Sizes the bale yard of a crop: how many bales and how much ground, how often each size"
-            + " overflows, and what it holds back, loses and costs.",
+            + " overflows, and what it keeps at the field, loses and costs.",
     sortOptions = false,
-    optionListHeading = "%nOptions:%n",
+    optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",
     footer = {
       "",

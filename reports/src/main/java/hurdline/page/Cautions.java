@@ -40,13 +40,13 @@ final class Cautions {
                 + " local fire code, the insurer and a licensed engineer's design."),
         new Note(
             "Machines",
-            "Every stop, choke, screen swap and cleaning is planned here as time in which the"
+            "Every stop, choke, screen change and cleaning is planned here as time in which the"
                 + " machine is locked out and at rest. No shorter time is to be won by reaching"
                 + " into a machine that runs or can start."),
         new Note(
             "Hours and wages",
             "Shifts, rests and wages are what the plant file says. Whether they are allowed is for"
-                + " local labour law and agreements."),
+                + " local labor law and agreements."),
         new Note(
             "Planning only",
             "Rates, ground areas and money are figures to plan by. They are no design by a licensed"

@@ -32,7 +32,7 @@ final class CompareSections {
     all.add(
         new Section(
             "differences", "What differs", true, html -> html.figures(figures.differences())));
-    all.add(Section.of("holds", "Where the holder moves", figures.holders()));
+    all.add(Section.of("holds", "Where the bottleneck moves", figures.holders()));
     all.add(
         new Section(
             "best", "Which is the best", answer.further().best().isAsked(), this::writeBest));
@@ -58,13 +58,13 @@ final class CompareSections {
               + header.replications()
               + " of "
               + header.replicationsAsked()
-              + " replications are in this answer, and of what was asked besides only what was whole.");
+              + " replications are in this answer, and of the further questions only what was complete.");
     }
     html.table("what is compared", options());
     html.paragraph(
         "In brackets stand 95 % intervals; those of differences hold for all options together."
-            + " Where such an interval covers zero, an option and the plant as it stands are not"
-            + " told apart.");
+            + " Where such an interval covers zero, an option and the plant as it stands are not significantly different"
+            + ".");
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 
@@ -100,15 +100,15 @@ final class CompareSections {
         "which is the best",
         new Figure.Grid(List.of("", "mean " + best.measure(), "replications", ""), rows));
     html.paragraph(
-        "One that is out was played no further; the means of those that were played longer rest on more"
+        "One that is out was simulated no further; the means of those that were simulated longer rest on more"
             + " years than the other figures of this page.");
   }
 
   private void writeGains(Html html, List<Figure> gains) {
     words.gains().forEach(sentence -> html.paragraph(sentence + "."));
     html.paragraph(
-        "Each thing has a tenth more alone, so gains do not add up: once one holder is relieved, the"
-            + " next holds. What the holders of the line suggest stands beside it in the last column;"
+        "Each thing has a tenth more alone, so gains do not add up: once one bottleneck is relieved, the"
+            + " next limits. What the bottlenecks suggest is in the last column;"
             + " stops, changes and want of bales hold too and are not in it.");
     html.figures(gains);
   }

@@ -48,8 +48,8 @@ final class GridSections {
     html.answer(new GridWords(answer, wording).sentences());
     html.paragraph(
         answer.header().replications() > 1
-            ? "In brackets stand 95 % intervals of means. Values are called told apart by intervals of"
-                + " their differences on the same chance, which hold for all pairs together."
+            ? "In brackets stand 95 % intervals of means. Values differ significantly by intervals of"
+                + " their differences on the same random draws, which hold for all pairs together."
             : "One replication only: no interval can be given.");
     List<String> problems = problems();
     if (!problems.isEmpty()) {
@@ -73,8 +73,8 @@ final class GridSections {
       html.paragraph(
           "Where the best "
               + answer.called()
-              + " changes, a dashed line marks where the curves cross; the grey band ends where the"
-              + " two are told apart.");
+              + " changes, a dashed line marks where the curves cross; the gray band ends where the"
+              + " difference becomes significant.");
     }
     html.figures(goals);
   }

@@ -30,7 +30,7 @@ final class MeasureTables {
           rows,
           "fed to " + line.name() + " (" + line.crop() + ")",
           Measure.MASS_FED.of(line.crop()));
-      add(rows, "rate of " + line.name(), Measure.LINE_RATE.of(line.name()));
+      add(rows, "rate of " + line.name(), Measure.LINE_THROUGHPUT.of(line.name()));
       line.products().forEach(product -> add(rows, product, Measure.PRODUCT_MASS.of(product)));
       add(rows, "left over of " + line.crop(), Measure.SEASON_LEFT_OVER.of(line.name()));
     }
@@ -78,7 +78,7 @@ final class MeasureTables {
 
   Figure.Grid resources() {
     return grid(
-        List.of("resource", "busy, % of its hours", "mean wait min", "most waiting"),
+        List.of("resource", "busy, % of its hours", "mean wait min", "longest queue"),
         List.of(Measure.RESOURCE_BUSY, Measure.RESOURCE_WAIT_MEAN, Measure.RESOURCE_QUEUE_PEAK));
   }
 

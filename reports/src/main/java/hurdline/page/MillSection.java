@@ -64,13 +64,13 @@ final class MillSection {
     return List.of(
         plant + ": " + row.screen() + (row.product().isEmpty() ? "" : ", " + row.product()),
         words.told(plant, Measure.MACHINE_SCREEN_HOURS.of(mill, row.screen())),
-        words.told(plant, Measure.MACHINE_SCREEN_MASS.of(mill, row.screen())),
+        words.told(plant, Measure.MACHINE_SCREEN_MASS_IN.of(mill, row.screen())),
         share(words.milled(plant, row)),
         Double.isNaN(row.share()) ? "by orders" : share(row.share()),
         words.shown(words.perTonne(plant, row)),
         row.product().isEmpty() ? "" : words.told(plant, Measure.PRODUCT_MASS.of(row.product())),
         ordered ? wording.roughly(row.orderedT(), "t") : "",
-        ordered ? words.told(plant, Measure.PRODUCT_LATE.of(row.product())) : "");
+        ordered ? words.told(plant, Measure.PRODUCT_LATE_DAYS.of(row.product())) : "");
   }
 
   private String share(double share) {

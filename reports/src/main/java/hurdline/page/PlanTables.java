@@ -118,7 +118,7 @@ final class PlanTables {
             "without the changeover of",
             "worth " + answer.header().currency(),
             "joint 95 % interval",
-            "told apart from 0"),
+            "significant"),
         rows);
   }
 
@@ -141,7 +141,7 @@ final class PlanTables {
             "finished in % of years",
             "ended",
             "left over",
-            "not earned " + answer.header().currency()),
+            "margin forgone " + answer.header().currency()),
         rows);
   }
 
@@ -156,7 +156,7 @@ final class PlanTables {
         share(plan, Measure.SEASON_LINE_FINISHED.of(line.name())),
         ended(plan, line.name()),
         cell(plan, Measure.SEASON_LEFT_OVER.of(line.name())),
-        cell(plan, Measure.SEASON_NOT_EARNED.of(line.name())));
+        cell(plan, Measure.SEASON_MARGIN_FORGONE.of(line.name())));
   }
 
   /** The median; its band is in the chart of the ends and in the table under it. */
@@ -197,7 +197,7 @@ final class PlanTables {
         rows.add(
             List.of(
                 plan.name() + ": " + line.name(),
-                cell(plan.name(), Measure.CREW_HOURS.of(line.name())),
+                cell(plan.name(), Measure.CREW_LABOR_HOURS.of(line.name())),
                 cell(plan.name(), Measure.CREW_OVERTIME.of(line.name())),
                 cell(plan.name(), Measure.CREW_SENT_HOME.of(line.name())),
                 cell(plan.name(), Measure.CREW_CHANGEOVER.of(line.name())),
@@ -249,7 +249,7 @@ final class PlanTables {
       }
     }
     return new Figure.Grid(
-        List.of("", "plan less plan", "difference", "unit", "joint 95 % interval", "told apart"), rows);
+        List.of("", "plan less plan", "difference", "unit", "joint 95 % interval", "significantly different"), rows);
   }
 
   private List<String> difference(String label, PlanDifference pair) {

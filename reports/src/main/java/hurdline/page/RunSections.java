@@ -43,7 +43,7 @@ final class RunSections {
         new Section("answer", "The answer", true, this::writeAnswer),
         new Section(
             "holds",
-            "What holds the line",
+            "What limits the line",
             !holders.isEmpty(),
             html -> writeHolders(html, holders)),
         new Section(
@@ -153,10 +153,10 @@ final class RunSections {
     return switch (kind) {
       case RATE -> "own rate";
       case STOP -> "a stop";
-      case CHANGE -> "package change";
-      case SWAP -> "screen swap";
+      case PACKAGE_CHANGE -> "package change";
+      case SCREEN_CHANGE -> "screen change";
       case RESOURCE -> "wait for a resource";
-      case SET_ON_TABLE -> "lift to the table";
+      case LIFT -> "lift to the table";
       case NO_BALES -> "no bales";
       case CROP_DONE -> "crop done";
       case NO_ORDER -> "no order";
@@ -167,7 +167,7 @@ final class RunSections {
   private void writeFlows(Html html, List<Figure> flows) {
     html.paragraph(
         "Mean flows over the scheduled hours, stops and waits included. The box with the heavy"
-            + " frame held the line for the largest share of them. What several streams go to stands at the"
+            + " frame limited the line for the largest share of them. What several streams go to stands at the"
             + " end of each"
             + (flows.stream().anyMatch(flow -> flow.svg().contains(">to part "))
                 ? "; a pipe that ends at a letter goes on at the same letter in another part."

@@ -113,7 +113,7 @@ final class SeasonSections {
             .toList());
     html.paragraph(
         "Names and ratios are those of ISO 22400-2, from memory: PBT is the machine's hours on duty,"
-            + " APT those at work, AUST those in a package change or screen swap, ADET those in a stop;"
+            + " APT those at work, AUST those in a package change or screen change, ADET those in a stop;"
             + " AUBT is PBT less the hours starved or blocked, AUPT is APT and AUST.");
   }
 
@@ -142,7 +142,7 @@ final class SeasonSections {
     html.table("plan against plan", tables.differences());
     html.paragraph(
         "Each row is a plan less another in the same years; the interval holds for all pairs"
-            + " together. Where it covers zero the two are not told apart. All measures are in"
+            + " together. Where it covers zero the difference is not significant. All measures are in"
             + " differences.csv.");
   }
 }

@@ -32,10 +32,10 @@ final class WorthSections {
         new Section("pays", "Does it pay", !answer.payback().isEmpty(), this::writePayback),
         new Section("cash", "Cash over the years", !cash.isEmpty(), html -> writeCash(html, cash)),
         new Section(
-            "hangs", "What the worth hangs on", !tornado.isEmpty(), html -> writeTornado(html, tornado)),
+            "hangs", "Sensitivity of the net present value", !tornado.isEmpty(), html -> writeTornado(html, tornado)),
         new Section(
             "even",
-            "Where it is worth nothing",
+            "Break-even",
             !answer.further().breakEven().isEmpty(),
             this::writeBreakEven));
   }
@@ -59,13 +59,13 @@ final class WorthSections {
                 "",
                 "mean",
                 "one life in 20 below",
-                "half of the lives below",
+                "median life",
                 "one life in 20 above",
                 "remarks"),
             rows));
     html.paragraph(
         "A mean is given where every service life has the figure. The internal rate is the discount rate at which"
-            + " a life is worth nothing, on the side of the given rate where the sign of the net present value says it"
+            + " a service life has no net present value, on the side of the given rate where the sign of the net present value says it"
             + " must be; rates at or below -50 % a year are left out, and with a loss throughout there is none. What is"
             + " added to the margin is at the file's prices and not discounted. The margin is before interest and tax.");
     html.figures(figures.payback());
@@ -92,7 +92,7 @@ final class WorthSections {
 
   private void writeTornado(Html html, List<Figure> tornado) {
     html.paragraph(
-        "One input at a time is put to either end, in base and option alike, on the same chance. Long"
+        "One input at a time is put to either end, in base and option alike, on the same random draws. Long"
             + " bars are figures worth knowing better before money is spent. In brackets, and at the end"
             + " of each bar, the 95 % interval of how far that end moves the worth, life by life.");
     html.figures(tornado);
@@ -115,9 +115,9 @@ final class WorthSections {
                   : row.netPresentValue() > 0 ? "worth its price throughout" : "loses throughout"));
     }
     html.table(
-        "where each option is worth nothing",
+        "break-even of each option",
         new Figure.Grid(
-            List.of("", "unit", "in the file", "worth nothing at", "looked at", "where there is none"),
+            List.of("", "unit", "in the file", "break-even at", "looked at", "where there is none"),
             rows));
     html.paragraph(
         "There the mean net present value is zero and it makes no difference, on average, whether the"

@@ -38,15 +38,15 @@ public final class CompareTables {
   private Table differences() {
     return table(
         "differences.csv",
-        "option," + SharedTables.DIFFERENCE,
+        "alternative," + SharedTables.DIFFERENCE,
         answer.differences(),
         r -> SharedTables.difference(r, r.option()));
   }
 
   private Table holders() {
     return table(
-        "holders.csv",
-        "option,line,cause,hours,share,share_low_95,share_high_95,interval",
+        "bottlenecks.csv",
+        "alternative,line,cause,hours,share,share_low_95,share_high_95,interval",
         answer.holders(),
         r ->
             row(
@@ -57,7 +57,7 @@ public final class CompareTables {
   private Table payback() {
     return table(
         "payback.csv",
-        "option,quantity,unit,mean,low_95,high_95,p05,p50,p95",
+        "alternative,quantity,unit,mean,low_95,high_95,p05,p50,p95",
         answer.payback(),
         r ->
             row(
@@ -67,8 +67,8 @@ public final class CompareTables {
 
   private Table lives() {
     return table(
-        "lives.csv",
-        "option,life,quantity,unit,value",
+        "service_lives.csv",
+        "alternative,life,quantity,unit,value",
         () -> answer.lives().stream().flatMap(this::life));
   }
 
@@ -85,7 +85,7 @@ public final class CompareTables {
   private Table cash() {
     return table(
         "cash.csv",
-        "option,year,unit,mean,p05,p50,p95",
+        "alternative,year,unit,mean,p05,p50,p95",
         answer.cash(),
         r -> row(r.option(), r.year(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95()));
   }

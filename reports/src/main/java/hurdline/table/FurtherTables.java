@@ -36,8 +36,8 @@ final class FurtherTables {
   private Table best() {
     Selection best = further.best();
     return table(
-        "best.csv",
-        "option,measure,unit,mean,replications,left",
+        "selection.csv",
+        "alternative,measure,unit,mean,replications,left",
         best.rows(),
         r ->
             row(
@@ -48,7 +48,7 @@ final class FurtherTables {
   private Table tornado() {
     return table(
         "tornado.csv",
-        "option,input,low,high,unit,net_present_value_at_low,net_present_value_at_high,net_present_value,swing",
+        "alternative,input,low,high,unit,net_present_value_at_low,net_present_value_at_high,net_present_value,swing",
         further.tornado(),
         r ->
             row(
@@ -59,7 +59,7 @@ final class FurtherTables {
   private Table breakEven() {
     return table(
         "break_even.csv",
-        "option,input,unit,value,from,to,found",
+        "alternative,input,unit,value,from,to,found",
         further.breakEven(),
         r ->
             row(

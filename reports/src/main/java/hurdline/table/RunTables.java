@@ -42,7 +42,7 @@ public final class RunTables {
   private Table weeks() {
     return table(
         "weeks.csv",
-        "option,week,from,measure,unit,mean,p05,p50,p95",
+        "alternative,week,from,measure,unit,mean,p05,p50,p95",
         answer.weeks(),
         r ->
             row(
@@ -56,8 +56,8 @@ public final class RunTables {
 
   private Table levels() {
     return table(
-        "levels.csv",
-        "option,date,crop,place,unit,mean,p05,p50,p95",
+        "yard_levels.csv",
+        "alternative,date,crop,place,unit,mean,p05,p50,p95",
         answer.levels(),
         r ->
             row(

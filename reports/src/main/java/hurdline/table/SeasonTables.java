@@ -32,7 +32,7 @@ public final class SeasonTables {
   private Table plans() {
     return table(
         "plans.csv",
-        "plan,measure,unit,mean,low_95,high_95,interval",
+        "alternative,measure,unit,mean,low_95,high_95,interval",
         answer.figures(),
         r -> row(r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95(), r.interval()));
   }
@@ -40,7 +40,7 @@ public final class SeasonTables {
   private Table differences() {
     return table(
         "differences.csv",
-        "plan,against," + SharedTables.DIFFERENCE,
+        "alternative,against," + SharedTables.DIFFERENCE,
         answer.differences(),
         pair -> SharedTables.difference(pair.row(), pair.plan(), pair.against()));
   }
@@ -48,7 +48,7 @@ public final class SeasonTables {
   private Table changeovers() {
     return table(
         "changeovers.csv",
-        "plan,from,to,unit,worth,low_95,high_95,interval,told_apart",
+        "alternative,from,to,unit,worth,low_95,high_95,interval,significant",
         answer.avoided(),
         r ->
             row(
@@ -58,8 +58,8 @@ public final class SeasonTables {
 
   private Table strips() {
     return table(
-        "strips.csv",
-        "plan,machine,week,crop,hours,worked_t",
+        "machine_weeks.csv",
+        "alternative,machine,week,crop,hours,mass_in_t",
         answer.strips(),
         r -> row(r.plan(), r.machine(), r.week(), r.crop(), r.hours(), r.workedT()));
   }

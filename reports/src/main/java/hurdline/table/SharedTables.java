@@ -17,8 +17,8 @@ import java.util.stream.Stream;
 final class SharedTables {
   /** Columns of a difference behind those that say of what. */
   static final String DIFFERENCE =
-      "measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,high_joint,"
-          + "interval,told_apart,replications_needed,variance_removed,replications";
+      "measure,unit,base_mean,alternative_mean,difference,low_95,high_95,low_joint,high_joint,"
+          + "interval,significant,replications_needed,variance_removed,replications";
 
   private SharedTables() {}
 
@@ -49,7 +49,7 @@ final class SharedTables {
   static Table measures(List<String> options, List<Samples> samples) {
     return table(
         "measures.csv",
-        "option,replication,measure,unit,value",
+        "alternative,replication,measure,unit,value",
         () -> IntStream.range(0, samples.size()).boxed().flatMap(at -> rows(options.get(at), samples.get(at))));
   }
 
@@ -72,7 +72,7 @@ final class SharedTables {
   static Table summary(List<SummaryRow> rows) {
     return table(
         "summary.csv",
-        "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications,interval,definition",
+        "alternative,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,min,max,replications,interval,definition",
         rows,
         r ->
             row(
@@ -89,7 +89,7 @@ final class SharedTables {
     Table table =
         table(
             "adjusted.csv",
-            "option,measure,unit,crop,mean,error,adjusted,adjusted_error,low_95,high_95",
+            "alternative,measure,unit,crop,mean,error,adjusted,adjusted_error,low_95,high_95",
             rows,
             r ->
                 row(
@@ -101,7 +101,7 @@ final class SharedTables {
   static Table months(List<MonthRow> rows) {
     return table(
         "months.csv",
-        "option,month,measure,unit,mean,p05,p50,p95",
+        "alternative,month,measure,unit,mean,p05,p50,p95",
         rows,
         r ->
             row(
@@ -112,7 +112,7 @@ final class SharedTables {
   static Table gain(List<GainRow> gains) {
     return table(
         "gain.csv",
-        "what,measure,unit,gain,low_95,high_95,interval,told_apart",
+        "what,measure,unit,gain,low_95,high_95,interval,significant",
         gains,
         r ->
             row(

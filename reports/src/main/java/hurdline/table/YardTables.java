@@ -55,7 +55,7 @@ public final class YardTables {
 
   private Table capacity() {
     return table(
-        "capacity.csv",
+        "yard_sizes.csv",
         "bales,area_m2,chance_of_overflow,low_95,high_95,held_at_field_bales,lost_t,truck_waiting_d,"
             + "money_per_year,money_low_95,money_high_95,ground_per_year,waiting_per_year,margin_below_no_limit,"
             + "receiving_wages",
@@ -85,7 +85,7 @@ public final class YardTables {
   private Table cheapest() {
     return table(
         "cheapest.csv",
-        "bales,money_above_cheapest,low_joint,high_joint,told_apart",
+        "bales,money_above_cheapest,low_joint,high_joint,significant",
         answer.capacity(),
         r -> cheapest(r.bales(), r.cost().above()));
   }
@@ -97,7 +97,7 @@ public final class YardTables {
   private Table acres() {
     return table(
         "acres.csv",
-        "times,acres,chance_finished,low_95,high_95,left_over_bales",
+        "area_factor,acres,chance_finished,low_95,high_95,left_over_bales",
         answer.acres(),
         r -> row(r.times(), r.acres(), r.chance(), r.low95(), r.high95(), r.leftOver()));
   }
@@ -112,7 +112,7 @@ public final class YardTables {
 
   private Table levels() {
     return table(
-        "levels.csv",
+        "yard_levels.csv",
         "date,crop,place,unit,mean,p05,p50,p95",
         answer.levels(),
         r -> row(r.date(), r.crop(), r.place(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95()));

@@ -68,7 +68,7 @@ public final class CapacityWords {
   private static String freed(Capacity.Next next) {
     return switch (Cause.kindOf(next.cause())) {
       case RESOURCE -> "waits for " + and(next.freed());
-      case SET_ON_TABLE -> "lifts to the table";
+      case LIFT -> "lifts to the table";
       default -> and(next.freed());
     };
   }

@@ -43,8 +43,8 @@ public final class CompareWords {
       add(lines, "  held  ", held(option.name()));
       add(lines, "  pays  ", worth(option));
       add(lines, "  adds  ", added(option));
-      add(lines, "  hangs on  ", more.hangsOn(option.name()));
-      add(lines, "  worth nothing ", more.worthNothing(option.name()));
+      add(lines, "  is sensitive to  ", more.hangsOn(option.name()));
+      add(lines, "  break-even ", more.worthNothing(option.name()));
     }
     DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop: " + clause));
     best().ifPresent(lines::add);
@@ -162,7 +162,7 @@ public final class CompareWords {
 
   private String told(DifferenceRow row, int count) {
     if (count < 2) {
-      return signed(row) + " in one replication, which tells nothing of chance";
+      return signed(row) + " in one replication, which says nothing about the spread";
     }
     if (row.difference() == 0 && row.lowJoint() == row.highJoint()) {
       return "unchanged";
@@ -171,7 +171,7 @@ public final class CompareWords {
       return signed(row);
     }
     String range = wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
-    return "not told apart at "
+    return "no significant difference at "
         + count
         + " replications"
         + (range.isEmpty() ? "" : " (" + range + " " + wording.unit(row.unit()) + ")")
@@ -180,7 +180,7 @@ public final class CompareWords {
 
   private String needed(DifferenceRow row) {
     return row.replicationsNeeded() > 0
-        ? ", about " + wording.amount(row.replicationsNeeded(), "count") + " would tell them if it is as seen"
+        ? ", about " + wording.amount(row.replicationsNeeded(), "count") + " would show one of this size"
         : "";
   }
 

@@ -51,7 +51,7 @@ public final class GainWords {
     List<GainRow> better = ranked.stream().filter(row -> row.toldApart() && row.gain() > 0).toList();
     String label = label(measure);
     if (better.isEmpty()) {
-      return "Of " + label + " nothing brings more that can be told from none";
+      return "Of " + label + " nothing brings more that can be significant";
     }
     long more = better.size() - Math.min(TOLD, better.size());
     return "Of "
@@ -60,7 +60,7 @@ public final class GainWords {
         + better.stream().limit(TOLD).map(this::told).collect(Collectors.joining(", then "))
         + (more > 0 ? ", less from " + others(more, "") : "")
         + (ranked.size() > better.size()
-            ? "; what " + others(ranked.size() - better.size(), "s") + " cannot be told from none"
+            ? "; what " + others(ranked.size() - better.size(), "s") + " cannot be significant"
             : "");
   }
 
@@ -85,8 +85,8 @@ public final class GainWords {
         .map(
             holder ->
                 holder.cause().equals(first.what())
-                    ? "; by hours it is the first holder too"
-                    : "; by hours the first holder is " + Cause.inWords(holder.cause()))
+                    ? "; by hours it is the first bottleneck too"
+                    : "; by hours the first bottleneck is " + Cause.inWords(holder.cause()))
         .orElse("");
   }
 

@@ -140,7 +140,7 @@ public final class GridWords {
 
   private String best(GridBest best, int cells) {
     if (answer.header().replications() > 1 && best.alike().size() == cells - 1) {
-      return "no value is told apart from the highest, at "
+      return "no value differs significantly from the highest, at "
           + keys.cell(best.cell())
           + ", "
           + amount(best.cell(), best.plant(), best.measure())
@@ -162,16 +162,16 @@ public final class GridWords {
 
   private String told(GridBest best, int cells) {
     if (answer.header().replications() < 2) {
-      return "one replication tells nothing of chance";
+      return "one replication says nothing about the spread";
     }
     if (best.alike().isEmpty()) {
-      return "told apart from every other value";
+      return "significantly different from every other value";
     }
     if (answer.keys().size() == 1) {
-      return "not told apart from it: " + keys.runs(best.alike());
+      return "no significant difference from it: " + keys.runs(best.alike());
     }
     if (best.alike().size() <= CELLS_TOLD) {
-      return "not told apart from it: "
+      return "no significant difference from it: "
           + best.alike().stream().map(keys::cell).collect(Collectors.joining("; "));
     }
     long beside =
@@ -180,7 +180,7 @@ public final class GridWords {
         IntStream.range(0, answer.cells().size())
             .filter(cell -> keys.areNeighbours(cell, best.cell()))
             .count();
-    return "not told apart from it: "
+    return "no significant difference from it: "
         + best.alike().size()
         + " of the other "
         + (cells - 1)
@@ -188,7 +188,7 @@ public final class GridWords {
         + beside
         + " of its "
         + all
-        + " neighbours among them";
+        + " neighbors among them";
   }
 
   /** From where to where a measure goes over the cells. */

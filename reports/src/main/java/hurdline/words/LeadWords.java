@@ -27,11 +27,11 @@ public final class LeadWords {
     List<String> plants = leads.stream().map(GridLead::plant).distinct().toList();
     String head = "Best by " + label + ": ";
     if (answer.header().replications() < 2) {
-      return Optional.of(head + counted(plants, leads, false) + "; one replication tells nothing of chance.");
+      return Optional.of(head + counted(plants, leads, false) + "; one replication says nothing about the spread.");
     }
     if (leads.stream().noneMatch(lead -> lead.alike().isEmpty())) {
       return Optional.of(
-          head + "no " + answer.called() + " is told apart as the best at any value.");
+          head + "no " + answer.called() + " is significantly the best at any value.");
     }
     if (answer.keys().size() > 1) {
       return Optional.of(head + counted(plants, leads, true) + ".");
@@ -52,8 +52,8 @@ public final class LeadWords {
         leads.stream().filter(lead -> !lead.alike().isEmpty()).map(GridLead::cell).toList();
     String sure =
         unsure.isEmpty()
-            ? ", told apart from the others everywhere"
-            : ", not told apart from "
+            ? ", significantly better than the others everywhere"
+            : ", no significant difference from "
                 + (answer.plants().size() > 2 ? "every other" : other(leads.get(0).plant()))
                 + " at "
                 + keys.runs(unsure);
@@ -79,7 +79,7 @@ public final class LeadWords {
                   + " of "
                   + leads.size()
                   + " cells"
-                  + (sure ? " (told apart in " + told + ")" : "");
+                  + (sure ? " (significant in " + told + ")" : "");
             })
         .collect(Collectors.joining(", "));
   }
@@ -113,16 +113,16 @@ public final class LeadWords {
     String near = "near " + keys.between(0, change.at());
     if (change.lastBefore() >= 0 && change.firstAfter() >= 0) {
       return near
-          + ", told apart between "
+          + ", significantly between "
           + keys.cell(change.lastBefore())
           + " and "
           + keys.cell(change.firstAfter());
     }
     if (change.lastBefore() >= 0) {
-      return near + ", told apart above " + keys.cell(change.lastBefore()) + ", how far is not told";
+      return near + ", significantly above " + keys.cell(change.lastBefore()) + ", how far is not known";
     }
     if (change.firstAfter() >= 0) {
-      return near + ", told apart below " + keys.cell(change.firstAfter()) + ", how far is not told";
+      return near + ", significantly below " + keys.cell(change.firstAfter()) + ", how far is not known";
     }
     return near;
   }

@@ -36,7 +36,7 @@ final class LifeWords {
     if (!answer.payback().isEmpty() && Double.isNaN(terms.discount()) && isLongerThanAYear()) {
       warnings.add(
           "Warning: the file gives no discount rate, so money of later years counts in full and net present values are too high."
-              + " Write the rate at which you borrow or could invest under money, such as \"discount: 9 %/yr\".");
+              + " Write the rate at which you borrow or could invest under money, such as \"discount_rate: 9 %/yr\".");
     }
     return warnings;
   }

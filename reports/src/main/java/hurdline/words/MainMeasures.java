@@ -17,7 +17,7 @@ public record MainMeasures(String measure, String label) {
     List<MainMeasures> all = new ArrayList<>();
     for (Outline.Line line : outline.lines()) {
       all.add(new MainMeasures(Measure.MASS_FED.of(line.crop()), line.crop() + " fed"));
-      all.add(new MainMeasures(Measure.LINE_RATE.of(line.name()), "rate of " + line.name()));
+      all.add(new MainMeasures(Measure.LINE_THROUGHPUT.of(line.name()), "rate of " + line.name()));
       line.products()
           .forEach(product -> all.add(new MainMeasures(Measure.PRODUCT_MASS.of(product), product)));
       all.add(

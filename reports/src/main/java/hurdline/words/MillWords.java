@@ -74,7 +74,7 @@ public final class MillWords {
 
   /** Mean energy over mean mass on a screen, kWh per t; NaN where nothing was milled on it. */
   public double perTonne(String option, MillRow row) {
-    double mass = mean(option, Measure.MACHINE_SCREEN_MASS.of(row.mill(), row.screen()));
+    double mass = mean(option, Measure.MACHINE_SCREEN_MASS_IN.of(row.mill(), row.screen()));
     double energy = mean(option, Measure.MACHINE_SCREEN_ENERGY.of(row.mill(), row.screen()));
     return mass > 0 ? energy / mass : Double.NaN;
   }
@@ -88,10 +88,10 @@ public final class MillWords {
   public double milled(String option, MillRow row) {
     double all = 0;
     for (MillRow other : rows(row.mill(), option)) {
-      all += mean(option, Measure.MACHINE_SCREEN_MASS.of(other.mill(), other.screen()));
+      all += mean(option, Measure.MACHINE_SCREEN_MASS_IN.of(other.mill(), other.screen()));
     }
     return all > 0
-        ? mean(option, Measure.MACHINE_SCREEN_MASS.of(row.mill(), row.screen())) / all
+        ? mean(option, Measure.MACHINE_SCREEN_MASS_IN.of(row.mill(), row.screen())) / all
         : Double.NaN;
   }
 
@@ -106,8 +106,8 @@ public final class MillWords {
           parts.add(
               unit(perTonne)
                   + " and "
-                  + told(plant, Measure.MACHINE_SWAPS.of(mill))
-                  + " swaps ("
+                  + told(plant, Measure.MACHINE_SCREEN_CHANGES.of(mill))
+                  + " screen changes ("
                   + plant
                   + ")");
         }
@@ -129,7 +129,7 @@ public final class MillWords {
     double mass = 0;
     double energy = 0;
     for (MillRow row : rows(mill, option)) {
-      mass += mean.applyAsDouble(Measure.MACHINE_SCREEN_MASS.of(mill, row.screen()));
+      mass += mean.applyAsDouble(Measure.MACHINE_SCREEN_MASS_IN.of(mill, row.screen()));
       energy += mean.applyAsDouble(Measure.MACHINE_SCREEN_ENERGY.of(mill, row.screen()));
     }
     return mass > 0 ? energy / mass : Double.NaN;

@@ -37,7 +37,7 @@ public final class RunWords {
     for (Outline.Line line : answer.outline().lines()) {
       lines.add(line.name() + ": " + fed(line));
       add(lines, "  made      ", made(line));
-      add(lines, "  held      of scheduled hours ", held(line.name()));
+      add(lines, "  limited   of scheduled hours ", held(line.name()));
       add(lines, "  next      ", next(line.name()));
       add(lines, "  left over ", leftOver(line));
     }
@@ -107,7 +107,7 @@ public final class RunWords {
                 + (ONE_IN - 1)
                 + " of "
                 + ONE_IN
-                + " simulated seasons, each figure by itself, "
+                + " simulated years, one figure at a time, "
                 + String.join("; ", parts)
                 + ".");
   }
@@ -137,7 +137,7 @@ public final class RunWords {
             : "";
     String rate =
         answer
-            .find(Measure.LINE_RATE.of(line.name()))
+            .find(Measure.LINE_THROUGHPUT.of(line.name()))
             .map(row -> ", " + wording.amount(row))
             .orElse("");
     String hours =

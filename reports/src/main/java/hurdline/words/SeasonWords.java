@@ -56,7 +56,7 @@ public final class SeasonWords {
         + " earns "
         + wording.withInterval(row.worth(), row.low95(), row.high95(), row.unit())
         + " more"
-        + (row.toldApart() || !ranges ? "." : ", not told apart from nothing.");
+        + (row.toldApart() || !ranges ? "." : ", no significant difference from zero.");
   }
 
   /** Which plan earns the most, and which most surely finishes its crops. */
@@ -87,9 +87,9 @@ public final class SeasonWords {
     Header header = answer.header();
     long hours = HOURS_A_DAY * (ChronoUnit.DAYS.between(header.from(), header.to()) + 1);
     String beside =
-        use(plan, Use.BESIDE) > 0 ? " (" + hours(use(plan, Use.BESIDE)) + " h by two lines)" : "";
+        use(plan, Use.CONCURRENT) > 0 ? " (" + hours(use(plan, Use.CONCURRENT)) + " h by two lines)" : "";
     return "building worked "
-        + hours(use(plan, Use.WORKED))
+        + hours(use(plan, Use.STAFFED))
         + " of "
         + hours(hours)
         + " h"
@@ -209,7 +209,7 @@ public final class SeasonWords {
       return "";
     }
     String money =
-        told(plan, Measure.SEASON_NOT_EARNED.of(line.name()))
+        told(plan, Measure.SEASON_MARGIN_FORGONE.of(line.name()))
             .map(text -> ", worth " + text + " at the line's margin")
             .orElse("");
     return "; left over " + wording.withInterval(left.get()) + money;

@@ -48,7 +48,7 @@ final class VerdictWords {
     String sure =
         like.isEmpty()
             ? ""
-            : "; not told apart from " + String.join(", ", like) + " at "
+            : "; no significant difference from " + String.join(", ", like) + " at "
                 + answer.header().replications() + " replications";
     return Optional.of("Best margin: " + best + ", " + String.join(", ", parts) + sure + ".");
   }
@@ -140,7 +140,7 @@ final class VerdictWords {
     List<String> like = verdict.surestLike();
     return "Most surely finishes all crops: "
         + first
-        + (like.isEmpty() ? "" : "; not told apart from " + String.join(", ", like))
+        + (like.isEmpty() ? "" : "; no significant difference from " + String.join(", ", like))
         + ".";
   }
 

@@ -175,7 +175,7 @@ public final class YardWords {
             .find(answer.header().option(), Measure.TRUCKS_WAITED_FOR_ROOM.of(answer.asked().crop()))
             .map(wording::withInterval)
             .orElse(wording.rough(row.waitingD(), "d"));
-    return ", trucks and loads wait " + waited + " for room, added up";
+    return ", trucks and loads wait " + waited + " for room, in total";
   }
 
   private String cheapest(CapacityRow row) {
@@ -220,7 +220,7 @@ public final class YardWords {
             .limit(SHORTER_TOLD)
             .map(this::shorter)
             .collect(Collectors.joining(", "));
-    return Optional.of(told.isEmpty() ? "nothing that was tried shortens it so that it can be told" : told);
+    return Optional.of(told.isEmpty() ? "nothing that was tried shortens it significantly" : told);
   }
 
   private String shorter(GainRow row) {

@@ -19,7 +19,7 @@ final class Basis {
   }
 
   static Optional<Double> ofCrop(PlantFacts plant, String crop) {
-    return plant.text("money.paid_at." + crop).filter(text -> !text.equals(AS_IS)).map(Amount::of);
+    return plant.text("money.moisture_basis." + crop).filter(text -> !text.equals(AS_IS)).map(Amount::of);
   }
 
   /** Its own, else that at which the crop of the first line that makes it is paid, else the usual one. */
@@ -34,7 +34,7 @@ final class Basis {
             .filter(line -> plant.at("lines." + line + ".steps").filter(steps -> names(steps, product)).isPresent())
             .findFirst()
             .map(line -> MassCheck.crop(plant, line));
-    boolean isSaid = crop.filter(name -> plant.has("money.paid_at." + name)).isPresent();
+    boolean isSaid = crop.filter(name -> plant.has("money.moisture_basis." + name)).isPresent();
     return isSaid ? ofCrop(plant, crop.get()) : Optional.of(USUAL);
   }
 

@@ -13,7 +13,7 @@ final class BottleneckCheck implements Check {
     for (Table.Row row : rows(answer)) {
       Samples samples = answer.samples(row.text(Columns.OPTION));
       Figure share = share(samples, row.text(Columns.LINE), row.text(Columns.CAUSE));
-      String hours = Measure.LINE_HOURS_HELD_BY.of(row.text(Columns.LINE), row.text(Columns.CAUSE));
+      String hours = Measure.LINE_HOURS_LIMITED_BY.of(row.text(Columns.LINE), row.text(Columns.CAUSE));
       ledger.near(SHARES, row, samples.statistic(hours).mean(), row.number(Columns.HOURS));
       ledger.near(SHARES, row, share.value(), row.number(Columns.SHARE));
       ledger.near(SHARES, row, share.low(), row.number(Columns.SHARE_LOW));
@@ -23,7 +23,7 @@ final class BottleneckCheck implements Check {
 
   /** The mean over replications of a cause's hours over the scheduled hours, no limit below nothing or beyond all. */
   static Figure share(Samples samples, String line, String cause) {
-    double[] hours = samples.all(Measure.LINE_HOURS_HELD_BY, line, cause);
+    double[] hours = samples.all(Measure.LINE_HOURS_LIMITED_BY, line, cause);
     double[] scheduled = samples.all(Measure.LINE_HOURS_SCHEDULED, line);
     Statistic share = Statistic.of(samples.each().mapToDouble(at -> hours[at] / scheduled[at]).toArray());
     Statistic.Limits limits = share.limits();
@@ -32,7 +32,7 @@ final class BottleneckCheck implements Check {
 
   /** Of every cause of every line. */
   static List<Figure> shares(Samples samples) {
-    return samples.matches(Measure.LINE_HOURS_HELD_BY).stream()
+    return samples.matches(Measure.LINE_HOURS_LIMITED_BY).stream()
         .map(match -> share(samples, match.names().get(0), match.names().get(1)))
         .toList();
   }

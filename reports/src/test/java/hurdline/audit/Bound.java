@@ -10,13 +10,13 @@ final class Bound {
   private static final Set<Measure> PAYMENTS =
       Set.of(
           Measure.MONEY_WAGES, Measure.MONEY_ELECTRICITY, Measure.MONEY_DEMAND, Measure.MONEY_PACKAGES, Measure.MONEY_STOPS,
-          Measure.MONEY_LATE, Measure.MONEY_OVERHEAD, Measure.MONEY_RENT, Measure.MONEY_LINE_WAGES,
-          Measure.MONEY_LINE_PACKAGES, Measure.MONEY_LINE_STOPS, Measure.MONEY_LINE_LATE);
+          Measure.MONEY_LATE_PENALTIES, Measure.MONEY_OVERHEAD, Measure.MONEY_RENT, Measure.MONEY_LINE_WAGES,
+          Measure.MONEY_LINE_PACKAGES, Measure.MONEY_LINE_STOPS, Measure.MONEY_LINE_LATE_PENALTIES);
 
   /** Hours of hands may be more than those of the calendar, and a crop more than its mean. */
   private static final Set<Measure> WITHOUT_MOST =
       Set.of(
-          Measure.MASS_DRAWN_OVER_MEAN, Measure.CREW_HOURS, Measure.CREW_OVERTIME, Measure.CREW_SENT_HOME,
+          Measure.MASS_DRAWN_OVER_MEAN, Measure.CREW_LABOR_HOURS, Measure.CREW_OVERTIME, Measure.CREW_SENT_HOME,
           Measure.CREW_CHANGEOVER, Measure.CREW_RECEIVING);
 
   private Bound() {}
@@ -25,7 +25,7 @@ final class Bound {
   static double least(Table.Row row, Statistic values) {
     Measure measure = measure(row);
     boolean money = measure.unit() == Unit.MONEY || measure.unit() == Unit.MONEY_PER_TONNE;
-    boolean forgone = measure == Measure.SEASON_NOT_EARNED && row.is(Columns.LOW_95, "0");
+    boolean forgone = measure == Measure.SEASON_MARGIN_FORGONE && row.is(Columns.LOW_95, "0");
     boolean bounded = !money || PAYMENTS.contains(measure) || forgone;
     return bounded && values.count() > 0 && values.min() >= 0 ? 0 : Double.NEGATIVE_INFINITY;
   }
@@ -61,7 +61,7 @@ final class Bound {
   private static double holds(PlantFacts plant, String crop) {
     double sum = 0;
     for (String place : plant.names("yard.places")) {
-      List<String> crops = plant.texts("yard.places." + place + ".for");
+      List<String> crops = plant.texts("yard.places." + place + ".crops");
       sum += crops.isEmpty() || crops.contains(crop) ? plant.amount("yard.places." + place + ".holds") : 0;
     }
     return sum;

@@ -2,8 +2,8 @@ package hurdline.audit;
 
 /** The columns of the tables, spelled here and nowhere else in this package. */
 final class Columns {
-  static final String OPTION = "option";
-  static final String PLAN = "plan";
+  static final String OPTION = "alternative";
+  static final String PLAN = "alternative";
   static final String AGAINST = "against";
   static final String REPLICATION = "replication";
   static final String MEASURE = "measure";
@@ -16,8 +16,8 @@ final class Columns {
   static final String P05 = "p05";
   static final String P50 = "p50";
   static final String P95 = "p95";
-  static final String MIN = "least";
-  static final String MAX = "most";
+  static final String MIN = "min";
+  static final String MAX = "max";
   static final String DEFINITION = "definition";
   static final String REPLICATIONS = "replications";
   static final String ERROR = "error";
@@ -41,11 +41,11 @@ final class Columns {
   static final String SHARE_LOW = "share_low_95";
   static final String SHARE_HIGH = "share_high_95";
   static final String BASE_MEAN = "base_mean";
-  static final String OPTION_MEAN = "option_mean";
+  static final String OPTION_MEAN = "alternative_mean";
   static final String DIFFERENCE = "difference";
   static final String LOW_JOINT = "low_joint";
   static final String HIGH_JOINT = "high_joint";
-  static final String SIGNIFICANT = "told_apart";
+  static final String SIGNIFICANT = "significant";
   static final String NEEDED = "replications_needed";
   static final String VARIANCE_REMOVED = "variance_removed";
   static final String BALES = "bales";
@@ -66,7 +66,7 @@ final class Columns {
   static final String WEIGHT_T = "weight_t";
   static final String MOISTURE = "moisture";
   static final String DRY_T = "dry_t";
-  static final String WORKED_T = "worked_t";
+  static final String WORKED_T = "mass_in_t";
   static final String WORTH = "worth";
   static final String LIFE = "life";
   static final String QUANTITY = "quantity";

@@ -18,7 +18,7 @@ class CompareAuditTest extends AnswerAuditTest {
         Plants.small(),
         dir.resolve("compare"),
         "--replications", "6",
-        "--lives", "2",
+        "--service-lives", "2",
         "--tornado=products.medium_hurd.price=20%,money.wage=20%",
         "--break-even", "options.bigger_mill.cost");
   }

@@ -66,7 +66,7 @@ final class EnergyCheck implements Check {
       if (match.names().get(0).equals(mill)) {
         String screen = match.names().get(1);
         double ofLaw =
-            perTonne(plant, path, screen) * samples.at(replication, Measure.MACHINE_SCREEN_MASS, mill, screen);
+            perTonne(plant, path, screen) * samples.at(replication, Measure.MACHINE_SCREEN_MASS_IN, mill, screen);
         double ofScreen = samples.at(replication, Measure.MACHINE_SCREEN_ENERGY, mill, screen);
         law += ofLaw;
         drawn += ofScreen;

@@ -94,8 +94,8 @@ final class HoursCheck implements Check {
         ledger.near(CROPS, where + machine + " " + state.word(), all, sum);
       }
     }
-    double mass = samples.at(replication, Measure.MACHINE_MASS, machine);
-    ledger.near(CROPS, where + machine + " mass", mass, ofMachine(samples, replication, Measure.MACHINE_CROP_MASS, machine));
+    double mass = samples.at(replication, Measure.MACHINE_MASS_IN, machine);
+    ledger.near(CROPS, where + machine + " mass", mass, ofMachine(samples, replication, Measure.MACHINE_CROP_MASS_IN, machine));
   }
 
   private static void ratios(
@@ -127,10 +127,10 @@ final class HoursCheck implements Check {
     ShiftCalendar calendar = new ShiftCalendar(plant);
     for (String line : samples.names(Measure.LINE_HOURS_SCHEDULED)) {
       double scheduled = samples.at(replication, Measure.LINE_HOURS_SCHEDULED, line);
-      double caused = ofMachine(samples, replication, Measure.LINE_HOURS_HELD_BY, line);
+      double caused = ofMachine(samples, replication, Measure.LINE_HOURS_LIMITED_BY, line);
       ledger.near(CAUSES, where + line, scheduled, caused);
       double sentHome = samples.at(replication, Measure.CREW_SENT_HOME, line);
-      double hands = samples.at(replication, Measure.CREW_HOURS, line) + sentHome;
+      double hands = samples.at(replication, Measure.CREW_LABOR_HOURS, line) + sentHome;
       if (sentHome == 0 && neverRanOut(samples, replication, line)) {
         ledger.near(CALENDAR, where + line, calendar.scheduledH(line), scheduled);
         ledger.near(CALENDAR, where + line + " hands", calendar.handH(line), hands);
@@ -150,20 +150,20 @@ final class HoursCheck implements Check {
       left &= !match.names().get(0).equals(line)
           || samples.at(replication, Measure.SEASON_NTH_LEFT_OVER.of(match.names().toArray(String[]::new))) > 0;
     }
-    return left && samples.at(replication, Measure.LINE_HOURS_HELD_BY, line, "crop_done") == 0;
+    return left && samples.at(replication, Measure.LINE_HOURS_LIMITED_BY, line, "crop_done") == 0;
   }
 
   private static void building(Samples samples, int replication, String where, double horizonH, Ledger ledger) {
-    if (!samples.has(Measure.BUILDING_HOURS.of(Use.WORKED.word()))) {
+    if (!samples.has(Measure.BUILDING_HOURS.of(Use.STAFFED.word()))) {
       return;
     }
     ToDoubleFunction<Use> hours = use -> samples.at(replication, Measure.BUILDING_HOURS, use.word());
     double all = 0;
     for (Use use : Use.values()) {
-      all += use == Use.BESIDE ? 0 : hours.applyAsDouble(use);
+      all += use == Use.CONCURRENT ? 0 : hours.applyAsDouble(use);
     }
     ledger.near(BUILDING, where, horizonH, all);
     double alone = samples.sum(replication, Measure.BUILDING_ALONE, false);
-    ledger.near(BUILDING, where + " by line", hours.applyAsDouble(Use.WORKED), alone + hours.applyAsDouble(Use.BESIDE));
+    ledger.near(BUILDING, where + " by line", hours.applyAsDouble(Use.STAFFED), alone + hours.applyAsDouble(Use.CONCURRENT));
   }
 }

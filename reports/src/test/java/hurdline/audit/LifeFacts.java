@@ -38,7 +38,7 @@ final class LifeFacts {
   }
 
   double discount() {
-    return plant.amount("money.discount") * Amount.of("1 yr");
+    return plant.amount("money.discount_rate") * Amount.of("1 yr");
   }
 
   /** What a margin of a replication may be off by. */
@@ -100,7 +100,7 @@ final class LifeFacts {
         nothingCarried &= !brought || samples.statistic(Measure.SEASON_LEFT_OVER.of(line)).max() == 0;
       }
     }
-    return nothingCarried && !plant.has("money.growth") && (lives - 1) * stride() + calendars() <= added.length;
+    return nothingCarried && !plant.has("money.escalation") && (lives - 1) * stride() + calendars() <= added.length;
   }
 
   /** Of calendars of a year or less that begin once a year or follow each other as whole years. */
@@ -136,7 +136,7 @@ final class LifeFacts {
 
   /** Where a price of the file lies among the ends of a swing: 1 where they are factors; none where the input is no price. */
   Optional<Double> price(String input, String unit) {
-    boolean isPrice = input.endsWith(".price") || input.startsWith("money.crops.") || input.equals("money.wage");
+    boolean isPrice = input.endsWith(".price") || input.startsWith("money.crop_prices.") || input.equals("money.wage");
     if (!isPrice) {
       return Optional.empty();
     }

@@ -73,7 +73,7 @@ final class MassCheck implements Check {
         String path = "deliveries." + crop + ".fields." + field;
         mean += plant.amount(path + ".area") * plant.mean(path + ".yield");
       }
-      String factor = "deliveries." + crop + ".season_factor";
+      String factor = "deliveries." + crop + ".yield_factor";
       mean *= plant.has(factor) ? plant.mean(factor) : 1;
       double written =
           samples.at(replication, Measure.MASS_DRAWN, crop) / samples.at(replication, Measure.MASS_DRAWN_OVER_MEAN, crop);
@@ -95,17 +95,17 @@ final class MassCheck implements Check {
   }
 
   private static void screens(Samples samples, int replication, String where, Ledger ledger) {
-    for (String mill : samples.names(Measure.MACHINE_SCREEN_MASS)) {
-      double mass = samples.at(replication, Measure.MACHINE_MASS, mill);
-      double ofScreens = HoursCheck.ofMachine(samples, replication, Measure.MACHINE_SCREEN_MASS, mill);
+    for (String mill : samples.names(Measure.MACHINE_SCREEN_MASS_IN)) {
+      double mass = samples.at(replication, Measure.MACHINE_MASS_IN, mill);
+      double ofScreens = HoursCheck.ofMachine(samples, replication, Measure.MACHINE_SCREEN_MASS_IN, mill);
       ledger.near(SCREENS, where + mill, mass, ofScreens);
       double dry = 0;
-      for (Measure.Match match : samples.matches(Measure.MACHINE_SCREEN_MASS)) {
+      for (Measure.Match match : samples.matches(Measure.MACHINE_SCREEN_MASS_IN)) {
         if (match.names().get(0).equals(mill)) {
-          dry += samples.at(replication, Measure.MACHINE_SCREEN_MASS.dryOf(match.names().toArray(String[]::new)));
+          dry += samples.at(replication, Measure.MACHINE_SCREEN_MASS_IN.dryOf(match.names().toArray(String[]::new)));
         }
       }
-      ledger.near(SCREENS, where + mill + " dry", samples.at(replication, Measure.MACHINE_MASS.dryOf(mill)), dry);
+      ledger.near(SCREENS, where + mill + " dry", samples.at(replication, Measure.MACHINE_MASS_IN.dryOf(mill)), dry);
     }
   }
 
@@ -119,7 +119,7 @@ final class MassCheck implements Check {
       }
       double fed = samples.at(replication, Measure.MASS_FED, crop);
       double hours = samples.at(replication, Measure.LINE_HOURS_SCHEDULED, line);
-      ledger.near(RATIOS, where + line, fed / hours, samples.at(replication, Measure.LINE_RATE, line));
+      ledger.near(RATIOS, where + line, fed / hours, samples.at(replication, Measure.LINE_THROUGHPUT, line));
       for (Measure.Match match : samples.matches(Measure.LINE_TURNOUT)) {
         if (match.names().get(0).equals(line)) {
           double made = samples.at(replication, Measure.PRODUCT_MASS, match.names().get(1));

@@ -20,12 +20,12 @@ final class MoneyCheck implements Check {
   private static final List<Measure[]> LINE_PARTS =
       List.of(
           new Measure[] {Measure.MONEY_REVENUE, Measure.MONEY_LINE_REVENUE},
-          new Measure[] {Measure.MONEY_CROPS, Measure.MONEY_LINE_CROPS},
+          new Measure[] {Measure.MONEY_CROP_COST, Measure.MONEY_LINE_CROP_COST},
           new Measure[] {Measure.MONEY_WAGES, Measure.MONEY_LINE_WAGES},
           new Measure[] {Measure.MONEY_PACKAGES, Measure.MONEY_LINE_PACKAGES},
           new Measure[] {Measure.MONEY_STOPS, Measure.MONEY_LINE_STOPS},
-          new Measure[] {Measure.MONEY_LATE, Measure.MONEY_LINE_LATE},
-          new Measure[] {Measure.MONEY_STOCK, Measure.MONEY_LINE_STOCK});
+          new Measure[] {Measure.MONEY_LATE_PENALTIES, Measure.MONEY_LINE_LATE_PENALTIES},
+          new Measure[] {Measure.MONEY_STOCK_CHANGE, Measure.MONEY_LINE_STOCK_CHANGE});
 
   @Override
   public void compare(WrittenAnswer answer, Ledger ledger) {
@@ -53,7 +53,7 @@ final class MoneyCheck implements Check {
       this.plant = plant;
       this.ledger = ledger;
       where = option + " replication " + (replication + 1) + " ";
-      turnover = at(Measure.MONEY_REVENUE) + at(Measure.MONEY_CROPS) + at(Measure.MONEY_OVERHEAD);
+      turnover = at(Measure.MONEY_REVENUE) + at(Measure.MONEY_CROP_COST) + at(Measure.MONEY_OVERHEAD);
     }
 
     private double at(Measure measure, String... names) {
@@ -89,7 +89,7 @@ final class MoneyCheck implements Check {
         near(PACKAGES, product, Math.floor(full * (1 + 1e-12)), packages);
         cost += packages * plant.amount(packaging + ".cost");
       }
-      near(REVENUE, "late", late, at(Measure.MONEY_LATE));
+      near(REVENUE, "late", late, at(Measure.MONEY_LATE_PENALTIES));
       near(REVENUE, "all products", revenue, at(Measure.MONEY_REVENUE));
       near(PACKAGES, "cost", cost, at(Measure.MONEY_PACKAGES));
     }
@@ -97,7 +97,7 @@ final class MoneyCheck implements Check {
     /** Days late times what a day costs, of products whose orders all cost alike. */
     private double late(String product) {
       List<PlantFacts> orders = plant.list("products." + product + ".orders");
-      return orders.isEmpty() ? 0 : at(Measure.PRODUCT_LATE, product) * 24 * orders.get(0).amount("late");
+      return orders.isEmpty() ? 0 : at(Measure.PRODUCT_LATE_DAYS, product) * 24 * orders.get(0).amount("late_penalty");
     }
 
     /** The dry mass brought to the basis, but for what was too wet; orders that have prices of their own are left out. */
@@ -138,8 +138,8 @@ final class MoneyCheck implements Check {
       for (String crop : samples.names(Measure.CREW_RECEIVING)) {
         all += at(Measure.CREW_RECEIVING, crop) * wage;
       }
-      for (String line : samples.names(Measure.CREW_HOURS)) {
-        double hours = at(Measure.CREW_HOURS, line) + at(Measure.CREW_CHANGEOVER, line);
+      for (String line : samples.names(Measure.CREW_LABOR_HOURS)) {
+        double hours = at(Measure.CREW_LABOR_HOURS, line) + at(Measure.CREW_CHANGEOVER, line);
         double late = plant.has("money.overtime") ? at(Measure.LINE_HOURS_AFTER_SHIFT, line) : 0;
         double own = (hours + late + (pays - 1) * at(Measure.CREW_OVERTIME, line)) * wage;
         all += own;
@@ -166,11 +166,11 @@ final class MoneyCheck implements Check {
 
     /** What was weighed in is bought, and what stock grew by is kept, each at the crop's price; the rest was used. */
     private void stock() {
-      for (String line : samples.names(Measure.MONEY_LINE_STOCK)) {
+      for (String line : samples.names(Measure.MONEY_LINE_STOCK_CHANGE)) {
         String crop = MassCheck.crop(plant, line);
         if (linesOf(crop).size() == 1) {
-          double bought = at(Measure.MONEY_LINE_CROPS, line);
-          double gained = at(Measure.MONEY_LINE_STOCK, line);
+          double bought = at(Measure.MONEY_LINE_CROP_COST, line);
+          double gained = at(Measure.MONEY_LINE_STOCK_CHANGE, line);
           near(STOCK, line + " bought", paid(crop, Measure.MASS_WEIGHED_IN), bought);
           double kept = paid(crop, Measure.MASS_ON_HAND_AT_END) - paid(crop, Measure.MASS_ON_HAND_AT_START);
           near(STOCK, line + " gained", kept, gained);
@@ -182,7 +182,7 @@ final class MoneyCheck implements Check {
 
     /** What a mass of the crop costs: as it is, or its dry matter brought to the moisture at which it is paid. */
     private double paid(String crop, Measure mass) {
-      double price = plant.amount("money.crops." + crop);
+      double price = plant.amount("money.crop_prices." + crop);
       Optional<Double> basis = Basis.ofCrop(plant, crop);
       return price * Basis.of(basis, at(mass, crop), samples.at(replication, mass.dryOf(crop)));
     }
@@ -200,12 +200,12 @@ final class MoneyCheck implements Check {
       for (String line : samples.names(Measure.MONEY_LINE_MARGIN)) {
         double own =
             at(Measure.MONEY_LINE_REVENUE, line)
-                + at(Measure.MONEY_LINE_STOCK, line)
-                - at(Measure.MONEY_LINE_CROPS, line)
+                + at(Measure.MONEY_LINE_STOCK_CHANGE, line)
+                - at(Measure.MONEY_LINE_CROP_COST, line)
                 - at(Measure.MONEY_LINE_WAGES, line)
                 - at(Measure.MONEY_LINE_PACKAGES, line)
                 - at(Measure.MONEY_LINE_STOPS, line)
-                - at(Measure.MONEY_LINE_LATE, line);
+                - at(Measure.MONEY_LINE_LATE_PENALTIES, line);
         near(MARGIN, line, own, at(Measure.MONEY_LINE_MARGIN, line));
         lines += own;
         String crop = MassCheck.crop(plant, line);

@@ -9,8 +9,8 @@ import java.util.regex.Pattern;
 final class PageNames {
   static final String ANSWER = "the answer";
   static final String ADJUSTED = "adjusted for the drawn crop";
-  static final String BOTTLENECKS = "What holds %s";
-  static final String BOTTLENECKS_SIDE_BY_SIDE = "What holds %s, side by side";
+  static final String BOTTLENECKS = "What limits %s";
+  static final String BOTTLENECKS_SIDE_BY_SIDE = "What limits %s, side by side";
   static final String FLOWS = "Flow through %s, mean ton/h";
   static final String MACHINE_HOURS = "Where each machine's time goes";
   static final String STOPS = "stops";
@@ -30,8 +30,8 @@ final class PageNames {
   static final String WORTH = "what each option is worth";
   static final String PAID_BACK = "When %s has paid back";
   static final String CASH = "Cash over the life of %s, discounted";
-  static final String SENSITIVITY = "What the worth of %s hangs on";
-  static final String BREAK_EVEN = "where each option is worth nothing";
+  static final String SENSITIVITY = "What the worth of %s is sensitive to";
+  static final String BREAK_EVEN = "break-even of each option";
   static final String YARD_OVERFLOW = "Chance that a yard of each size overflows";
   static final String YARD_PEAK = "Peak of the yard without limit";
   static final String YARD_LOSSES = "What a smaller yard holds back, and what wastes away; dashed: as the file has it";
@@ -69,7 +69,7 @@ final class PageNames {
     if (fed.matches()) {
       return Optional.of(Measure.MASS_FED.of(fed.group(1) == null ? fed.group(2) : fed.group(1)));
     } else if (rate.matches()) {
-      return Optional.of(Measure.LINE_RATE.of(rate.group(1)));
+      return Optional.of(Measure.LINE_THROUGHPUT.of(rate.group(1)));
     } else if (left.matches()) {
       PlantFacts plant = answer.plant("base");
       return plant.names("lines").stream()

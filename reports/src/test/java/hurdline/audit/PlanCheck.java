@@ -49,7 +49,7 @@ final class PlanCheck implements Check {
             String measure = Measure.MACHINE_CROP_HOURS.of(of.machine(), of.crop(), state.word());
             hours += samples.statistic(measure).mean();
           }
-          double mass = samples.statistic(Measure.MACHINE_CROP_MASS.of(of.machine(), of.crop())).mean();
+          double mass = samples.statistic(Measure.MACHINE_CROP_MASS_IN.of(of.machine(), of.crop())).mean();
           ledger.near(WEEKS, of + " hours", hours, sum[0]);
           ledger.near(WEEKS, of + " mass", mass, sum[1]);
         });
@@ -63,11 +63,11 @@ final class PlanCheck implements Check {
       all &= left == 0;
       ledger.near(FINISHED, where + line, left == 0 ? 1 : 0, samples.at(replication, Measure.SEASON_LINE_FINISHED, line));
       ended(samples, replication, line, where, ledger);
-      if (samples.has(Measure.SEASON_NOT_EARNED.of(line))) {
+      if (samples.has(Measure.SEASON_MARGIN_FORGONE.of(line))) {
         double fed = samples.at(replication, Measure.INTAKE_FED, MassCheck.crop(plant, line));
         double margin = samples.at(replication, Measure.MONEY_LINE_MARGIN, line);
         double ofLine = left == 0 ? 0 : margin / fed * left;
-        ledger.near(FORGONE, where + line, ofLine, samples.at(replication, Measure.SEASON_NOT_EARNED, line));
+        ledger.near(FORGONE, where + line, ofLine, samples.at(replication, Measure.SEASON_MARGIN_FORGONE, line));
         forgone += Math.max(0, ofLine);
       }
     }

@@ -58,7 +58,7 @@ final class RunPageCheck implements Check {
         .forEach(
             row -> {
               Figure share = BottleneckCheck.share(samples, line, row.cell(1));
-              double hours = samples.statistic(Measure.LINE_HOURS_HELD_BY.of(line, row.cell(1))).mean();
+              double hours = samples.statistic(Measure.LINE_HOURS_LIMITED_BY.of(line, row.cell(1))).mean();
               double half = share.halfWidth() / share.value() * hours;
               page.cell(row, 2, new Figure(hours, hours - half, hours + half, "h"));
               page.cell(row, 3, share);

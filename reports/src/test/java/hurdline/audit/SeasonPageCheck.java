@@ -80,7 +80,7 @@ final class SeasonPageCheck implements Check {
       page.cell(line, at + 1, Figure.summary(page.answer(), plan, measures[at]));
     }
     page.cell(line, 8, Figure.summary(page.answer(), plan, Measure.SEASON_LEFT_OVER.of(of)));
-    page.cell(line, 9, Figure.summary(page.answer(), plan, Measure.SEASON_NOT_EARNED.of(of)));
+    page.cell(line, 9, Figure.summary(page.answer(), plan, Measure.SEASON_MARGIN_FORGONE.of(of)));
   }
 
   /** Rows such as "feeder, stalk"; heads are states. */
@@ -94,7 +94,7 @@ final class SeasonPageCheck implements Check {
         page.cell(line, column, Figure.mean(page.answer(), plan, Measure.MACHINE_CROP_HOURS, names[0], names[1], hours));
       }
     }
-    Figure mass = Figure.mean(page.answer(), plan, Measure.MACHINE_CROP_MASS, names[0], names[1]);
+    Figure mass = Figure.mean(page.answer(), plan, Measure.MACHINE_CROP_MASS_IN, names[0], names[1]);
     page.cell(line, line.cells().size() - 1, mass);
   }
 
@@ -142,7 +142,7 @@ final class SeasonPageCheck implements Check {
     String plan = line.name().split(": ")[0];
     String of = line.name().split(": ")[1];
     Measure[] measures = {
-      Measure.CREW_HOURS, Measure.CREW_OVERTIME, Measure.CREW_SENT_HOME, Measure.CREW_CHANGEOVER
+      Measure.CREW_LABOR_HOURS, Measure.CREW_OVERTIME, Measure.CREW_SENT_HOME, Measure.CREW_CHANGEOVER
     };
     for (int at = 0; at < measures.length; at++) {
       page.cell(line, at + 1, Figure.summary(page.answer(), plan, measures[at].of(of)));

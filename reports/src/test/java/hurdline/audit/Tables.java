@@ -7,23 +7,23 @@ final class Tables {
   static final String ADJUSTED = "adjusted.csv";
   static final String WEEKS = "weeks.csv";
   static final String MONTHS = "months.csv";
-  static final String YARD_LEVELS = "levels.csv";
+  static final String YARD_LEVELS = "yard_levels.csv";
   static final String DIFFERENCES = "differences.csv";
-  static final String BOTTLENECKS = "holders.csv";
+  static final String BOTTLENECKS = "bottlenecks.csv";
   static final String PAYBACK = "payback.csv";
   static final String CASH = "cash.csv";
-  static final String SERVICE_LIVES = "lives.csv";
+  static final String SERVICE_LIVES = "service_lives.csv";
   static final String TORNADO = "tornado.csv";
   static final String BREAK_EVEN = "break_even.csv";
   static final String GAIN = "gain.csv";
-  static final String SELECTION = "best.csv";
+  static final String SELECTION = "selection.csv";
   static final String PEAKS = "peaks.csv";
-  static final String YARD_SIZES = "capacity.csv";
+  static final String YARD_SIZES = "yard_sizes.csv";
   static final String CHEAPEST = "cheapest.csv";
   static final String LOADS = "loads.csv";
   static final String ACRES = "acres.csv";
   static final String PLANS = "plans.csv";
-  static final String MACHINE_WEEKS = "strips.csv";
+  static final String MACHINE_WEEKS = "machine_weeks.csv";
   static final String CHANGEOVERS = "changeovers.csv";
 
   private Tables() {}

@@ -46,7 +46,7 @@ class ThreePlantsAuditProofTest {
             "compare",
             EXAMPLE,
             "--replications", "24",
-            "--lives", "2",
+            "--service-lives", "2",
             "--among", "bigger_mill,second_bag_hand",
             "--tornado=products.long_fiber_bales.price=20%,money.wage=20USD/h..30USD/h",
             "--break-even", "options.bigger_mill.cost,money.wage");
@@ -73,7 +73,7 @@ class ThreePlantsAuditProofTest {
             "compare",
             STARTER,
             "--replications", "24",
-            "--lives", "2",
+            "--service-lives", "2",
             "--tornado=products.fiber.price=20%,money.wage=20USD/h..30USD/h",
             "--break-even", "options.bigger_mill.cost");
     closes(Audit.ofComparison(), answer, new CompareAuditTest(), 20_000, List.of(MoneyCheck.RENT, MassCheck.DRAWN));

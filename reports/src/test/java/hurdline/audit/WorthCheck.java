@@ -9,7 +9,7 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
- * Service lives: what is said of all of them follows from lives.csv; each life from measures.csv where its calendars are
+ * Service lives: what is said of all of them follows from service_lives.csv; each life from measures.csv where its calendars are
  * replications of the comparison and none of them opens with crop that the one before left.
  */
 final class WorthCheck implements Check {

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
-/** peaks.csv, capacity.csv, cheapest.csv and loads.csv of a yard that is sized, and the size that will do. */
+/** peaks.csv, yard_sizes.csv, cheapest.csv and loads.csv of a yard that is sized, and the size that will do. */
 final class YardSizeCheck implements Check {
   static final String PEAKS = "quantiles of the peak";
   static final String NEEDED = "size that will do";
@@ -81,7 +81,7 @@ final class YardSizeCheck implements Check {
     void compare() {
       peaks();
       needed("withoutLimit", Measure.YARD_PEAK);
-      needed("byRule", Measure.YARD_WANTED);
+      needed("byRule", Measure.YARD_ROOM_NEEDED);
       sizes.rows().forEach(this::size);
       simulated(sizes.row(row -> row.number(Columns.BALES) == holds), answer.samples(file));
       ownRuns.forEach(
@@ -119,7 +119,7 @@ final class YardSizeCheck implements Check {
 
     private void size(Table.Row row) {
       double bales = row.number(Columns.BALES);
-      Statistic wanted = free.statistic(Measure.YARD_WANTED.of(crop));
+      Statistic wanted = free.statistic(Measure.YARD_ROOM_NEEDED.of(crop));
       int seasons = wanted.above(bales);
       ledger.near(OVERFLOW, row, seasons / (double) wanted.count(), row.number(Columns.CHANCE));
       ledger.near(OVERFLOW, row, Statistic.chanceLow(seasons, wanted.count()), row.number(Columns.LOW_95));
@@ -169,7 +169,7 @@ final class YardSizeCheck implements Check {
 
     private List<String> places() {
       return plant.names("yard.places").stream()
-          .filter(place -> takesCrop("yard.places." + place + ".for"))
+          .filter(place -> takesCrop("yard.places." + place + ".crops"))
           .toList();
     }
 
@@ -184,7 +184,7 @@ final class YardSizeCheck implements Check {
     }
 
     private double perWaitingD() {
-      return 24 * plant.amount("deliveries." + crop + ".waiting");
+      return 24 * plant.amount("deliveries." + crop + ".waiting_cost");
     }
 
     private double ground(double bales) {
@@ -204,7 +204,7 @@ final class YardSizeCheck implements Check {
 
     /** What 1 at the end of each year is worth today: (1 − (1 + i)^−n) / i, n where there is no interest. */
     private double annuity(double years) {
-      double rate = plant.amount("money.discount") * Amount.of("1 yr");
+      double rate = plant.amount("money.discount_rate") * Amount.of("1 yr");
       return rate == 0 ? years : (1 - Math.pow(1 + rate, -years)) / rate;
     }
 
@@ -214,7 +214,7 @@ final class YardSizeCheck implements Check {
       double[] lost = lost(samples);
       double[] waiting = samples.all(Measure.TRUCKS_WAITED_FOR_ROOM, crop);
       double[] held = samples.all(Measure.INTAKE_HELD_AT_FIELD_PEAK, crop);
-      double[] refused = samples.all(Measure.YARD_REFUSED, crop);
+      double[] refused = samples.all(Measure.YARD_WITHOUT_ROOM, crop);
       ledger.near(FIGURES, row, Statistic.of(held).mean(), row.number(Columns.HELD_AT_FIELD));
       ledger.near(FIGURES, row, Statistic.of(lost).mean(), row.number(Columns.LOST_T));
       ledger.near(FIGURES, row, Statistic.of(waiting).mean(), row.number(Columns.WAITING_D));
@@ -277,8 +277,8 @@ final class YardSizeCheck implements Check {
       ledger.near(LOADS, "bales", samples.at(0, Measure.INTAKE_WEIGHED_IN, crop), bales);
       String line =
           plant.names("lines").stream().filter(name -> MassCheck.crop(plant, name).equals(crop)).findFirst().orElseThrow();
-      double price = plant.amount("money.crops." + crop);
-      ledger.near(LOADS, "money", samples.at(0, Measure.MONEY_LINE_CROPS, line), paidT * price);
+      double price = plant.amount("money.crop_prices." + crop);
+      ledger.near(LOADS, "money", samples.at(0, Measure.MONEY_LINE_CROP_COST, line), paidT * price);
     }
   }
 }

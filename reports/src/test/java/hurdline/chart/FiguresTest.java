@@ -49,7 +49,7 @@ class FiguresTest {
         .containsExactly(
             "difference-bigger_mill",
             "difference-bigger_mill-hand",
-            "holders-stalk_line",
+            "bottlenecks-stalk_line",
             "gain-mass.stalk.fed",
             "gain-money.margin",
             "milling-mill",
@@ -58,7 +58,7 @@ class FiguresTest {
             "cash-bigger_mill",
             "cash-bigger_mill-hand",
             "tornado-bigger_mill");
-    assertThat(COMPARED.get(1).alternative()).contains("(not told apart)");
+    assertThat(COMPARED.get(1).alternative()).contains("(no significant difference)");
     assertThat(COMPARED.get(0).alternative()).contains("stalk fed 24 %").doesNotContain("not told");
   }
 
@@ -73,8 +73,8 @@ class FiguresTest {
     assertThat(ALL)
         .extracting(Figure::name)
         .containsExactly(
-            "held-stalk_line",
-            "held-cotton_line",
+            "limited-stalk_line",
+            "limited-cotton_line",
             "flow-stalk_line",
             "flow-cotton_line",
             "time",
@@ -145,7 +145,7 @@ class FiguresTest {
   void whatAPlantLacksIsNotDrawn() {
     assertThat(new Figures(SampleAnswer.bare(), new Wording(UnitSystem.METRIC, Locale.ROOT)).all())
         .extracting(Figure::name)
-        .containsExactly("held-only", "time");
+        .containsExactly("limited-only", "time");
   }
 
   @Test

@@ -115,7 +115,7 @@ class FlowDiagramTest {
             .min()
             .orElseThrow();
     double pointsPerPixel = Math.min(180 / wide, 225 / high) * 72 / 25.4;
-    assertThat(smallest * pointsPerPixel).as("points on paper").isGreaterThan(7);
+    assertThat(smallest * pointsPerPixel).as("points rated").isGreaterThan(7);
     assertThat(smallest * number(svg, "min-width:([0-9.]+)px") / wide).as("pixels").isGreaterThanOrEqualTo(11);
   }
 

@@ -35,13 +35,13 @@ class CommandTest extends Calls {
     assertThat(namesIn(answer))
         .containsExactly(
             "charts",
-            "levels.csv",
             "measures.csv",
             "months.csv",
             "record.json",
             "report.html",
             "summary.csv",
-            "weeks.csv");
+            "weeks.csv",
+            "yard_levels.csv");
     assertThat(namesIn(answer.resolve("charts")))
         .hasSize(14)
         .allMatch(name -> name.endsWith(".svg"));
@@ -264,7 +264,7 @@ class CommandTest extends Calls {
         "--replication 2 | --replication says which one --trace shows; expected --trace FROM..TO"
             + " beside it",
         "--replications 3 --trace 2027-01-05..2027-01-06 --replication 4 | --replication 4 is not"
-            + " played; expected 1 to 3",
+            + " simulated; expected 1 to 3",
         "--set power | --set \"power\" is no change; expected KEY=VALUE such as"
             + " machines.mill.power=\"50 hp\"",
         "--option a++b | --option \"a++b\" has an empty name; expected names of options such as"
@@ -311,7 +311,7 @@ class CommandTest extends Calls {
   @CsvSource({"small, small.yaml", "shared, sweetgum-bend.yaml", "stalk, stalk.yaml"})
   void newWritesAPlantFileAndNeverOverOne(String shape, String file) throws IOException {
     Path folder = dir.resolve("mine/plants");
-    assertThat(call("new", folder.toString(), "--shape", shape)).isZero();
+    assertThat(call("new", folder.toString(), "--template", shape)).isZero();
     Path written = folder.resolve(file);
     assertThat(written).content().startsWith("#").contains("hurdline: 1");
     assertThat(PlantFile.read(written).contentHash()).hasSize(64);
@@ -323,7 +323,7 @@ class CommandTest extends Calls {
                 + written
                 + "\n");
     Files.writeString(written, "mine");
-    assertThat(call("new", folder.toString(), "--shape", shape)).isEqualTo(2);
+    assertThat(call("new", folder.toString(), "--template", shape)).isEqualTo(2);
     assertThat(err.toString())
         .isEqualTo("hurdline: " + written + " is there already and is not written over\n");
     assertThat(written).hasContent("mine");
@@ -333,7 +333,7 @@ class CommandTest extends Calls {
   @CsvSource({"small, small.yaml", "shared, sweetgum-bend.yaml", "stalk, stalk.yaml"})
   void whatNewWritesIsRightAndRunsAtOnce(String shape, String file) {
     Path folder = dir.resolve("mine");
-    assertThat(call("new", folder.toString(), "--shape", shape)).isZero();
+    assertThat(call("new", folder.toString(), "--template", shape)).isZero();
     String written = folder.resolve(file).toString();
     Setting played =
         new Setting(

@@ -26,19 +26,19 @@ class CompareCommandTest extends Calls {
     assertThat(call("compare", plant.toString(), "--out", answer.toString())).isZero();
     assertThat(namesIn(answer))
         .containsExactly(
-            "best.csv",
+            "bottlenecks.csv",
             "break_even.csv",
             "cash.csv",
             "charts",
             "differences.csv",
             "gain.csv",
-            "holders.csv",
-            "lives.csv",
             "measures.csv",
             "months.csv",
             "payback.csv",
             "record.json",
             "report.html",
+            "selection.csv",
+            "service_lives.csv",
             "summary.csv",
             "tornado.csv");
     assertThat(namesIn(answer.resolve("charts")))
@@ -150,7 +150,7 @@ class CompareCommandTest extends Calls {
     Path answer = dir.resolve("answer");
     assertThat(
             call(
-                new EngineStudies(), "compare", example.toString(), "--replications", "12", "--lives", "3", "--out",
+                new EngineStudies(), "compare", example.toString(), "--replications", "12", "--service-lives", "3", "--out",
                 answer.toString()))
         .isZero();
     assertThat(Files.readString(answer.resolve("payback.csv")).lines()).hasSize(1 + 2 * 8);

@@ -133,7 +133,7 @@ class GridCommandTest {
     List<String> lines = Files.readAllLines(answer.resolve("grid.csv"));
     assertThat(lines)
         .startsWith(
-            "lines.stalk_line.steps.feeder.rate,crews.stalk_line.night,option,measure,unit,mean,"
+            "lines.stalk_line.steps.feeder.rate,crews.stalk_line.night,alternative,measure,unit,mean,"
                 + "low_95,high_95,replications,interval")
         .contains("1 t/h,1,base,mass.stalk.fed,t,9,9,9,2,student")
         .contains("3 t/h,1,base,mass.stalk.fed,t,27,27,27,2,student")
@@ -142,8 +142,8 @@ class GridCommandTest {
     assertThat(err.toString().lines())
         .hasSize(2)
         .first()
-        .isEqualTo("Grid of 6 cells x 1 plant x 2 replications: 12 plays of the calendar.");
-    assertThat(err.toString()).containsPattern("About \\d+ s on \\d+ threads?, by the first plays\\.\n");
+        .isEqualTo("Grid of 6 cells x 1 plant x 2 replications: 12 simulation runs of the calendar.");
+    assertThat(err.toString()).containsPattern("About \\d+ s on \\d+ threads?, by the first runs\\.\n");
     assertThat(said()).contains("Margin: highest at rate 1 t/h, night 1, -100.0 USD");
     assertThat(
             RecordFile.read(new StringReader(Files.readString(answer.resolve("record.json")))))
@@ -178,7 +178,7 @@ class GridCommandTest {
 
     assertThat(call(with(args, "--threads", "3", "--out", parts.toString()))).isZero();
     assertThat(err.toString())
-        .contains(kept.size() - 1 + " of 4 cells are finished in " + parts + " and are not played");
+        .contains(kept.size() - 1 + " of 4 cells are finished in " + parts + " and are not simulated");
     assertThat(filesIn(parts)).isEqualTo(filesIn(whole));
     assertThat(call(with(args, "--out", parts.toString()))).as("it is whole now").isEqualTo(2);
     assertThat(err.toString()).endsWith("name a new or an empty folder with --out\n");
@@ -216,11 +216,11 @@ class GridCommandTest {
             "left out: cut_night.yaml lines.stalk_line.steps.feeder.rate: \"0 t/h\" is 0, which cannot"
                 + " be; expected a rate such as \"3.6 t/h\", above 0 (with"
                 + " lines.stalk_line.steps.feeder.rate=0 t/h)\n"
-                + "Grid of 3 cells x 1 plant x 1 replication, less 1 left out: 2 plays of the"
+                + "Grid of 3 cells x 1 plant x 1 replication, less 1 left out: 2 simulation runs of the"
                 + " calendar.\n");
     assertThat(said())
         .contains("Left out, since the plant has problems there: 0 t/h\n")
-        .contains("one replication tells nothing of chance");
+        .contains("one replication says nothing about the spread");
     assertThat(Files.readString(answer.resolve("record.json"))).doesNotContain(dir.toString());
   }
 
@@ -240,12 +240,12 @@ class GridCommandTest {
                 "--replications", "2", "--out", answer.toString()))
         .isZero();
     assertThat(Files.readAllLines(answer.resolve("grid.csv")))
-        .startsWith("products.tow.price,plan,measure,unit,mean,low_95,high_95,replications,interval")
+        .startsWith("products.tow.price,alternative,measure,unit,mean,low_95,high_95,replications,interval")
         .contains("x0.5,more,mass.stalk.fed,t,27,27,27,2,student", "x2,base,money.wages,USD,300,300,300,2,student");
     assertThat(said())
         .contains(
             "Best by margin: base at x0.5 and x1, more at x1.5 and x2; it changes from base to"
-                + " more near x1.11, told apart between x1 and x1.5\n");
+                + " more near x1.11, significantly between x1 and x1.5\n");
     assertThat(Files.readString(answer.resolve("report.html"))).contains("Where the best plan changes");
   }
 
@@ -273,7 +273,7 @@ class GridCommandTest {
     assertThat(err.toString())
         .isEqualTo(
             "small.yaml: \"base\" and \"bigger_mill\" are the same plant at every value, for the varied"
-                + " values take the place of what tells them apart; expected another key, factors such"
+                + " values take the place of what makes them different; expected another key, factors such"
                 + " as x0.8, or only one of the two\n");
     assertThat(dir.resolve("answer")).doesNotExist();
   }

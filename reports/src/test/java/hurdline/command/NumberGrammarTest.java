@@ -148,7 +148,7 @@ class NumberGrammarTest extends Calls {
                 "--among=second_spout",
                 "--tornado=machines.mill.power=2e1 hp..3e1 hp",
                 "--replications=2",
-                "--lives=2",
+                "--service-lives=2",
                 "--out=" + answer))
         .as("%s", err)
         .isZero();

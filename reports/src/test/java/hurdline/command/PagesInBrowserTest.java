@@ -59,7 +59,7 @@ class PagesInBrowserTest {
         new Shown("run", List.of("run", example, "--replications", "4", "--trace", "2027-07-06..2027-07-07")),
         new Shown(
             "compare",
-            List.of("compare", example, "--among", "bigger_mill", "--replications", "15", "--lives", "3")),
+            List.of("compare", example, "--among", "bigger_mill", "--replications", "15", "--service-lives", "3")),
         new Shown(
             "season",
             List.of(

@@ -41,7 +41,7 @@ class SeasonCommandTest {
 
   private Path withPlans() throws IOException {
     String plans =
-        "\nplans:\n  dear_wage: {says: as if a hand cost more, with: {money: {wage: 99 USD/h}}}\n";
+        "\nplans:\n  dear_wage: {description: as if a hand cost more, with: {money: {wage: 99 USD/h}}}\n";
     return plant("plant.yaml", "plant:", "plant:", plans);
   }
 
@@ -59,10 +59,18 @@ class SeasonCommandTest {
         .isZero();
     assertThat(namesIn(answer))
         .containsExactly(
-            "changeovers.csv", "charts", "differences.csv", "measures.csv", "months.csv", "plans.csv", "record.json",
-            "report.html", "strips.csv", "summary.csv");
+            "changeovers.csv",
+            "charts",
+            "differences.csv",
+            "machine_weeks.csv",
+            "measures.csv",
+            "months.csv",
+            "plans.csv",
+            "record.json",
+            "report.html",
+            "summary.csv");
     assertThat(Files.readString(answer.resolve("differences.csv")))
-        .startsWith("plan,against,measure,unit,base_mean,option_mean,difference,")
+        .startsWith("alternative,against,measure,unit,base_mean,alternative_mean,difference,")
         .contains("\ndear_wage,base,money.margin,USD,");
     assertThat(out.toString())
         .contains(", season plans base, dear_wage, ")
@@ -140,7 +148,7 @@ class SeasonCommandTest {
     Path longer = Files.writeString(dir.resolve("longer.yaml"), text.replace(to, "  to: 2028-02-29"));
     assertThat(call("season", whole.toString(), longer.toString())).isEqualTo(2);
     assertThat(err.toString())
-        .startsWith("plan \"longer\" plays ")
+        .startsWith("plan \"longer\" covers ")
         .endsWith("; expected one calendar from and to for all plans\n");
   }
 

@@ -112,7 +112,7 @@ class SeasonsPageTest {
     Map<String, double[]> figures = new HashMap<>();
     for (String line : Files.readAllLines(answer.resolve("plans.csv"))) {
       String[] cells = line.split(",", -1);
-      if (!cells[0].equals("plan") && !cells[3].isEmpty()) {
+      if (!cells[0].equals("alternative") && !cells[3].isEmpty()) {
         double[] three = Arrays.stream(cells, 3, 6).mapToDouble(c -> c.isEmpty() ? Double.NaN : Double.parseDouble(c)).toArray();
         figures.put(cells[0] + " " + cells[1], three);
       }
@@ -125,7 +125,7 @@ class SeasonsPageTest {
       case "margin" -> figures.get(plan + " money.margin");
       case "owner" -> figures.get(plan + " money.owner.margin");
       case "tenant" -> figures.get(plan + " money.tenant.margin");
-      case "worked h" -> figures.get(plan + " building.hours.worked");
+      case "worked h" -> figures.get(plan + " building.hours.staffed");
       case "stalk fed t" -> figures.get(plan + " mass.stalk.fed");
       case "left over of stalk, bales" -> figures.get(plan + " season.stalk_line.left_over");
       case "finished of 40" -> new double[] {YEARS * figures.get(plan + " season.finished")[0]};

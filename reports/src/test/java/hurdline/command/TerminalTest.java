@@ -126,8 +126,8 @@ class TerminalTest {
     return Stream.of(
         List.of("check", ROOT.resolve("line-configs/sweetgum-bend.yaml").toString()),
         List.of("run", stalk),
-        List.of("compare", small, "--gain", "--lives", "2"),
-        List.of("compare", stalk, "--tornado", "--lives", "2"),
+        List.of("compare", small, "--gain", "--service-lives", "2"),
+        List.of("compare", stalk, "--tornado", "--service-lives", "2"),
         List.of("season", seasons, "--changeovers"),
         List.of("yard", stalk, "--gain", "--acres", "90%"),
         List.of("run", small, "--vary", "machines.mill.power=10 hp..30 hp..10 hp"),

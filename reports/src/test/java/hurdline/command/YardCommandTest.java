@@ -19,8 +19,18 @@ class YardCommandTest extends Calls {
     assertThat(call("yard", plant.toString(), "--out", answer.toString())).isZero();
     assertThat(namesIn(answer))
         .containsExactly(
-            "acres.csv", "capacity.csv", "charts", "cheapest.csv", "gain.csv", "levels.csv", "loads.csv", "measures.csv", "peaks.csv", "record.json",
-            "report.html", "summary.csv");
+            "acres.csv",
+            "charts",
+            "cheapest.csv",
+            "gain.csv",
+            "loads.csv",
+            "measures.csv",
+            "peaks.csv",
+            "record.json",
+            "report.html",
+            "summary.csv",
+            "yard_levels.csv",
+            "yard_sizes.csv");
     assertThat(namesIn(answer.resolve("charts"))).hasSize(10).allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString())
         .startsWith("Sweetgum Bend shared gin, base, yard of stalk with open made larger or smaller,\n")

@@ -85,7 +85,7 @@ class ReportPageTest {
     assertThat(found(YEAR, "<h2>([^<]*)</h2>"))
         .containsExactly(
             "The answer",
-            "What holds the line",
+            "What limits the line",
             "The line and its flows",
             "Where each machine's time goes",
             "Week by week",
@@ -163,7 +163,7 @@ class ReportPageTest {
         .contains("local fire code")
         .contains("insurer")
         .contains("licensed engineer")
-        .contains("local labour law")
+        .contains("local labor law")
         .contains("locked out")
         .contains("above the usual safe 15 %");
   }
@@ -198,14 +198,14 @@ class ReportPageTest {
         .containsExactly(
             "The answer",
             "What differs",
-            "Where the holder moves",
+            "Where the bottleneck moves",
             "Which is the best",
             "What more of each thing brings",
             "The mill",
             "Does it pay",
             "Cash over the years",
-            "What the worth hangs on",
-            "Where it is worth nothing",
+            "Sensitivity of the net present value",
+            "Break-even",
             "What these figures assume",
             "Cautions",
             "Why these figures can be believed");
@@ -301,7 +301,7 @@ class ReportPageTest {
             "The answer", "How margin and throughput answer", "What these figures assume", "Cautions", "Why these figures can be believed");
     assertThat(line)
         .contains("Base against bigger&lt;mill&gt;, over products.hurd.price from 100 USD/t to 300 USD/t.")
-        .contains("near 220 USD/t, told apart between 100 USD/t and 300 USD/t")
+        .contains("near 220 USD/t, significantly between 100 USD/t and 300 USD/t")
         .contains(">from here on bigger&lt;mill&gt;<")
         .contains(">as it stands<")
         .doesNotContain("<mill>");

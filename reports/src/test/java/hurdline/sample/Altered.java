@@ -53,7 +53,7 @@ public final class Altered {
       constructor.setAccessible(true);
       return (R) constructor.newInstance(values);
     } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(record.getClass() + " cannot be made anew", e);
+      throw new IllegalStateException(record.getClass() + " cannot be made again", e);
     }
   }
 

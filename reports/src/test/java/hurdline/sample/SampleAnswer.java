@@ -278,8 +278,8 @@ public final class SampleAnswer {
     rows.add(row(Measure.MASS_FED.of("seed_cotton"), "t", 9120.3, 210.9));
     rows.add(row(Measure.LINE_HOURS_SCHEDULED.of("stalk_line"), "h", 2048, 0));
     rows.add(row(Measure.LINE_HOURS_SCHEDULED.of("cotton_line"), "h", 1242.5, 11.4));
-    rows.add(row(Measure.LINE_RATE.of("stalk_line"), "t/h", 1.7005, 0.0299));
-    rows.add(row(Measure.LINE_RATE.of("cotton_line"), "t/h", 7.34, 0.12));
+    rows.add(row(Measure.LINE_THROUGHPUT.of("stalk_line"), "t/h", 1.7005, 0.0299));
+    rows.add(row(Measure.LINE_THROUGHPUT.of("cotton_line"), "t/h", 7.34, 0.12));
     double[] made = {431.2, 246.9, 761.4, 1092.8, 322.5, 210.1};
     for (int at = 0; at < made.length; at++) {
       rows.add(row(Measure.PRODUCT_MASS.of(STALK_PRODUCTS.get(at)), "t", made[at], made[at] / 40));
@@ -446,7 +446,7 @@ public final class SampleAnswer {
       rows.add(
           week(
               week,
-              Measure.LINE_HOURS_HELD_BY.of("stalk_line", "mill"),
+              Measure.LINE_HOURS_LIMITED_BY.of("stalk_line", "mill"),
               "h",
               stalk ? 22 * swing : 0));
       rows.add(week(week, Measure.MACHINE_HOURS.of("mill", "down"), "h", stalk ? 2 * swing : 0));

@@ -82,9 +82,9 @@ public final class SampleCompare {
                 new TornadoRow("bigger_mill", "products.fine.price", 0.8, 1.2, "x", 900_000, 1_880_000, 1_390_000, 41_000, 36_000),
                 new TornadoRow("bigger_mill", "money.wage", 20, 30.5, "USD/h", 1_400_000, 1_380_000, 1_390_000, NONE, NONE)),
             List.of(
-                new BreakEvenRow("bigger_mill", "money.crops.stalk", "USD/ton", 201.53, 42.9, 217.5, true, 145, 1_390_000, 198.2, 204.9),
+                new BreakEvenRow("bigger_mill", "money.crop_prices.stalk", "USD/ton", 201.53, 42.9, 217.5, true, 145, 1_390_000, 198.2, 204.9),
                 new BreakEvenRow("bigger_mill", "products.*.price", "x", NONE, 0.0585, 17.0859375, false, 1, 1_390_000, NONE, NONE))),
-        List.of(new Note("Differences", "Both met the same chance.")),
+        List.of(new Note("Differences", "Both met the same random draws (common random numbers).")),
         YEAR.cautions(),
         YEAR.warnings(),
         new Replayed(List.of(samples(1), samples(2), samples(NONE))));
@@ -114,9 +114,9 @@ public final class SampleCompare {
   public static CompareAnswer idleMill() {
     CompareAnswer of = two();
     List<MonthRow> months = new ArrayList<>(of.months());
-    month(months, "bigger_mill", "2027-03", "machine.mill.screen.coarse.mass", "t", 0);
+    month(months, "bigger_mill", "2027-03", "machine.mill.screen.coarse.mass_in", "t", 0);
     month(months, "bigger_mill", "2027-03", "machine.mill.screen.coarse.energy", "kWh", 0);
-    month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.mass", "t", 4);
+    month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.mass_in", "t", 4);
     month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.energy", "kWh", 2_500);
     return new CompareAnswer(
         of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.adjusted(), of.holders(), months, of.mills(),
@@ -188,14 +188,14 @@ public final class SampleCompare {
   private static void mill(
       List<SummaryRow> rows, String option, double coarse, double coarseKwh, double fine, double fineKwh) {
     rows.add(known(option, "machine.mill.screen.coarse.hours", "h", 800));
-    rows.add(known(option, "machine.mill.screen.coarse.mass", "t", coarse));
+    rows.add(known(option, "machine.mill.screen.coarse.mass_in", "t", coarse));
     rows.add(known(option, "machine.mill.screen.coarse.energy", "kWh", coarseKwh));
     rows.add(known(option, "machine.mill.screen.fine.hours", "h", 700));
-    rows.add(known(option, "machine.mill.screen.fine.mass", "t", fine));
+    rows.add(known(option, "machine.mill.screen.fine.mass_in", "t", fine));
     rows.add(known(option, "machine.mill.screen.fine.energy", "kWh", fineKwh));
-    rows.add(known(option, "machine.mill.swaps", "count", 31));
+    rows.add(known(option, "machine.mill.screen_changes", "count", 31));
     rows.add(known(option, "product.fine_hurd.mass", "t", fine));
-    rows.add(known(option, "product.fine_hurd.late", "d", 3));
+    rows.add(known(option, "product.fine_hurd.late_days", "d", 3));
     rows.add(known(option, "money.demand", "USD", 40 * coarse));
   }
 
@@ -211,9 +211,9 @@ public final class SampleCompare {
       for (String month : List.of("2027-01", "2027-02")) {
         month(rows, option, month, "energy.peak", "kW", 210 * more);
         month(rows, option, month, "money.demand", "USD", 3_570 * more);
-        month(rows, option, month, "machine.mill.screen.coarse.mass", "t", month.endsWith("1") ? 70 : 0);
+        month(rows, option, month, "machine.mill.screen.coarse.mass_in", "t", month.endsWith("1") ? 70 : 0);
         month(rows, option, month, "machine.mill.screen.coarse.energy", "kWh", month.endsWith("1") ? 420 * more : 0);
-        month(rows, option, month, "machine.mill.screen.fine.mass", "t", month.endsWith("1") ? 30 : 0);
+        month(rows, option, month, "machine.mill.screen.fine.mass_in", "t", month.endsWith("1") ? 30 : 0);
         month(rows, option, month, "machine.mill.screen.fine.energy", "kWh", month.endsWith("1") ? 690 * more : 0);
       }
     }

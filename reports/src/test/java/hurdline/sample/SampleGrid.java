@@ -18,7 +18,7 @@ public final class SampleGrid {
   private static final String MARGIN = "money.margin";
   private static final String FED = "mass.stalk.fed";
   private static final String LEFT = "season.stalk_line.left_over";
-  private static final List<Note> NOTES = List.of(new Note("Told apart", "Pairs on the same chance."));
+  private static final List<Note> NOTES = List.of(new Note("Significant differences", "Pairs on the same random draws."));
 
   private SampleGrid() {}
 

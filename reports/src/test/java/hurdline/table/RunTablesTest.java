@@ -26,13 +26,13 @@ class RunTablesTest {
   void aRunWritesItsFiveTables() {
     assertThat(new RunTables(YEAR).all())
         .extracting(Table::file)
-        .containsExactly("measures.csv", "summary.csv", "weeks.csv", "months.csv", "levels.csv");
+        .containsExactly("measures.csv", "summary.csv", "weeks.csv", "months.csv", "yard_levels.csv");
   }
 
   @Test
   void measuresHoldEveryReplicationAndCountFromOne() throws IOException {
     List<String> lines = linesOf(YEAR, "measures.csv");
-    assertThat(lines.get(0)).isEqualTo("option,replication,measure,unit,value");
+    assertThat(lines.get(0)).isEqualTo("alternative,replication,measure,unit,value");
     assertThat(lines).hasSize(1 + 40 * YEAR.samples().measures().size());
     assertThat(lines.get(1)).isEqualTo("base,1,intake.stalk.fed,bales,7312.4");
     assertThat(lines.get(lines.size() - 1)).isEqualTo("base,40,trucks.stalk.wait.mean,min,");
@@ -42,22 +42,22 @@ class RunTablesTest {
   void theSummaryKeepsAllDigitsAndLeavesTheUndefinedEmpty() throws IOException {
     assertThat(linesOf(SampleAnswer.bare(), "summary.csv"))
         .containsExactly(
-            "option,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,least,most,replications,interval,definition",
+            "alternative,measure,unit,mean,low_95,high_95,sd,p05,p50,p95,min,max,replications,interval,definition",
             "base,mass.stalk.fed,t,88,,,,88,88,88,88,88,1,,\"Mass that the feeder has drawn, part bales included.\"");
   }
 
   @Test
   void weeksMonthsAndLevelsHaveTheirColumns() throws IOException {
     assertThat(linesOf(YEAR, "weeks.csv").get(0))
-        .isEqualTo("option,week,from,measure,unit,mean,p05,p50,p95");
+        .isEqualTo("alternative,week,from,measure,unit,mean,p05,p50,p95");
     assertThat(linesOf(YEAR, "weeks.csv").get(1)).startsWith("base,1,2027-01-04,mass.stalk.fed,t,");
     assertThat(linesOf(YEAR, "months.csv").get(0))
-        .isEqualTo("option,month,measure,unit,mean,p05,p50,p95");
+        .isEqualTo("alternative,month,measure,unit,mean,p05,p50,p95");
     assertThat(linesOf(YEAR, "months.csv").get(1))
         .isEqualTo("base,2027-01,energy.total,kWh,54600,50778,54600,57876");
-    assertThat(linesOf(YEAR, "levels.csv").get(0))
-        .isEqualTo("option,date,crop,place,unit,mean,p05,p50,p95");
-    assertThat(linesOf(YEAR, "levels.csv").get(3))
+    assertThat(linesOf(YEAR, "yard_levels.csv").get(0))
+        .isEqualTo("alternative,date,crop,place,unit,mean,p05,p50,p95");
+    assertThat(linesOf(YEAR, "yard_levels.csv").get(3))
         .startsWith("base,2027-01-04,stalk,*,bales,3120,");
   }
 
@@ -65,7 +65,7 @@ class RunTablesTest {
   void figuresAdjustedForTheDrawnCropHaveATableWhereThereAreAny() throws IOException {
     assertThat(linesOf(SampleAnswer.richYears(), "adjusted.csv"))
         .startsWith(
-            "option,measure,unit,crop,mean,error,adjusted,adjusted_error,low_95,high_95",
+            "alternative,measure,unit,crop,mean,error,adjusted,adjusted_error,low_95,high_95",
             "base,season.stalk_line.left_over,bales,stalk,2420,65,2302.8,18.5,2265.3,2340.3")
         .hasSize(3);
   }

@@ -20,7 +20,7 @@ class SeasonTablesTest {
   @Test
   void plansHoldWhatTellsThemApart() throws IOException {
     assertThat(linesOf("plans.csv"))
-        .startsWith("plan,measure,unit,mean,low_95,high_95,interval", "base,mass.stalk.fed,t,3400,3380,3420,student")
+        .startsWith("alternative,measure,unit,mean,low_95,high_95,interval", "base,mass.stalk.fed,t,3400,3380,3420,student")
         .contains("two_shifts,money.margin,USD,570000,565000,575000,student")
         .contains("base,machine.feeder.crop.stalk.hours.starved,h,210.4,207.4,213.4,student");
   }
@@ -29,25 +29,25 @@ class SeasonTablesTest {
   void differencesNameBothPlans() throws IOException {
     assertThat(linesOf("differences.csv"))
         .startsWith(
-            "plan,against,measure,unit,base_mean,option_mean,difference,low_95,high_95,low_joint,"
-                + "high_joint,interval,told_apart,replications_needed,variance_removed,replications",
+            "alternative,against,measure,unit,base_mean,alternative_mean,difference,low_95,high_95,low_joint,"
+                + "high_joint,interval,significant,replications_needed,variance_removed,replications",
             "two_shifts,base,mass.stalk.fed,t,3400,4000,600,510,690,510,690,student,yes,3,0.9,40")
         .endsWith("two_shifts,base,energy.total,kWh,900000,900000,0,0,0,0,0,student,no,,,40");
   }
 
   @Test
   void stripsAndMonthsHaveTheirColumns() throws IOException {
-    assertThat(linesOf("strips.csv"))
-        .startsWith("plan,machine,week,crop,hours,worked_t", "base,feeder,1,stalk,38.5,90");
+    assertThat(linesOf("machine_weeks.csv"))
+        .startsWith("alternative,machine,week,crop,hours,mass_in_t", "base,feeder,1,stalk,38.5,90");
     assertThat(linesOf("months.csv"))
-        .startsWith("option,month,measure,unit,mean,p05,p50,p95", "base,2027-01,energy.total,kWh,30000,29000,30000,31000");
+        .startsWith("alternative,month,measure,unit,mean,p05,p50,p95", "base,2027-01,energy.total,kWh,30000,29000,30000,31000");
   }
 
   @Test
   void measuresHoldEveryReplicationUnderThePlansName() throws IOException {
     assertThat(linesOf("measures.csv"))
         .containsExactly(
-            "option,replication,measure,unit,value",
+            "alternative,replication,measure,unit,value",
             "base,1,mass.stalk.fed,t,1",
             "base,2,mass.stalk.fed,t,3",
             "two_shifts,1,mass.stalk.fed,t,2",

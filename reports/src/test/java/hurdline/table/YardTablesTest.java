@@ -28,7 +28,7 @@ class YardTablesTest {
 
   @Test
   void capacityHasARowForEachSize() throws IOException {
-    assertThat(lines(SampleYard.tooSmall(), "capacity.csv"))
+    assertThat(lines(SampleYard.tooSmall(), "yard_sizes.csv"))
         .containsExactly(
             "bales,area_m2,chance_of_overflow,low_95,high_95,held_at_field_bales,lost_t,truck_waiting_d,money_per_year,money_low_95,money_high_95,ground_per_year,waiting_per_year,margin_below_no_limit,"
                 + "receiving_wages",
@@ -41,7 +41,7 @@ class YardTablesTest {
 
   @Test
   void withoutMoneyItsCellsAreEmptyAndNothingIsCheapest() throws IOException {
-    assertThat(lines(SampleYard.stopped(), "capacity.csv"))
+    assertThat(lines(SampleYard.stopped(), "yard_sizes.csv"))
         .last()
         .isEqualTo("4200,7350,0.825,0.67,0.93,1250,140,88,,,,,,,");
     assertThat(new YardTables(SampleYard.stopped()).all()).extracting(Table::file).doesNotContain("cheapest.csv");
@@ -50,9 +50,9 @@ class YardTablesTest {
   @Test
   void acresAndGainsAreThereWhereTheyWereAsked() throws IOException {
     assertThat(lines(SampleYard.tooSmall(), "acres.csv"))
-        .startsWith("times,acres,chance_finished,low_95,high_95,left_over_bales", "1,910,0.95,0.91,0.99,10");
+        .startsWith("area_factor,acres,chance_finished,low_95,high_95,left_over_bales", "1,910,0.95,0.91,0.99,10");
     assertThat(lines(SampleYard.tooSmall(), "gain.csv"))
-        .contains("what,measure,unit,gain,low_95,high_95,interval,told_apart", "trucks,yard.stalk.peak,bales,150,90,210,student,yes");
+        .contains("what,measure,unit,gain,low_95,high_95,interval,significant", "trucks,yard.stalk.peak,bales,150,90,210,student,yes");
     assertThat(new YardTables(SampleYard.stopped()).all()).extracting(Table::file).doesNotContain("acres.csv", "gain.csv");
   }
 
@@ -65,7 +65,7 @@ class YardTablesTest {
 
   @Test
   void levelsAreOfEachPlaceAndOfAll() throws IOException {
-    assertThat(lines(SampleYard.tooSmall(), "levels.csv"))
+    assertThat(lines(SampleYard.tooSmall(), "yard_levels.csv"))
         .startsWith("date,crop,place,unit,mean,p05,p50,p95", "2027-01-04,stalk,shed,bales,140,60,140,230")
         .contains("2027-12-31,stalk,*,bales,3750,3670,3750,3840");
     assertThat(lines(SampleYard.tooSmall(), "measures.csv"))

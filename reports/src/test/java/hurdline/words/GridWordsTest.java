@@ -19,16 +19,16 @@ class GridWordsTest {
                     + " USD/t to 300 USD/t (3 values), 2027-01-04 to 2027-12-31, 40 replications"
                     + " each, seed 1",
                 "Best by margin: base at 100 USD/t and 200 USD/t, bigger<mill> at 300 USD/t; it changes"
-                    + " from base to bigger<mill> near 220 USD/t, told apart between 100 USD/t and"
+                    + " from base to bigger<mill> near 220 USD/t, significantly between 100 USD/t and"
                     + " 300 USD/t",
-                "Margin of base: highest at 300 USD/t, 120,000 USD (116,000 to 124,000); told apart from"
+                "Margin of base: highest at 300 USD/t, 120,000 USD (116,000 to 124,000); significantly different from"
                     + " every other value; the grid ends there, and beyond it may be more",
-                "Margin of bigger<mill>: highest at 300 USD/t, 170,000 USD (166,000 to 174,000); told"
-                    + " apart from every other value; the grid ends there, and beyond it may be more",
-                "Best by stalk fed: bigger<mill> at every value, told apart from the others everywhere",
+                "Margin of bigger<mill>: highest at 300 USD/t, 170,000 USD (166,000 to 174,000); significantly different from"
+                    + " every other value; the grid ends there, and beyond it may be more",
+                "Best by stalk fed: bigger<mill> at every value, significantly better than the others everywhere",
                 "Stalk fed of base: the same at every value, 2,205 ton",
-                "Stalk fed of bigger<mill>: highest at 300 USD/t, 2,650 ton (2,630 to 2,670); not told"
-                    + " apart from it: 200 USD/t",
+                "Stalk fed of bigger<mill>: highest at 300 USD/t, 2,650 ton (2,630 to 2,670); no significant difference from"
+                    + " it: 200 USD/t",
                 "In brackets: 95 % interval of the mean of 40 replications."));
   }
 
@@ -37,8 +37,8 @@ class GridWordsTest {
     assertThat(new GridWords(SampleGrid.tiles(), US).sentences())
         .isEqualTo(
             List.of(
-                "Margin: highest at area x1.2, from 2027-06-01, 136,000 USD (131,000 to 141,000); not"
-                    + " told apart from it: area x0.8, from 2027-06-08; area x1, from 2027-06-01.",
+                "Margin: highest at area x1.2, from 2027-06-01, 136,000 USD (131,000 to 141,000); no significant difference"
+                    + " from it: area x0.8, from 2027-06-08; area x1, from 2027-06-01.",
                 "Left over of stalk: from 0 bales (-20 to 20) at area x0.8, from 2027-06-01 to 200"
                     + " bales (180 to 220) at area x1.2, from 2027-06-01.",
                 "Left out, since the plant has problems there: area x1.2, from 2027-06-08."));

@@ -26,7 +26,7 @@ class SeasonWordsTest {
               cotton_line: 11,700 t (11,640 to 11,760) of seed_cotton fed in 1,423 h, margin 600,000 USD (596,000 to 604,000); finished in 40 of 40 years
             Without the changeover of 2027-09-27, base earns 31,000 USD (26,000 to 36,000) more.
             Best margin: two_shifts, +40,000 USD (25,000 to 55,000) over base.
-            Most surely finishes all crops: two_shifts (finished in 31 of 40 years, a chance of 68 to 88 %); not told apart from base.
+            Most surely finishes all crops: two_shifts (finished in 31 of 40 years, a chance of 68 to 88 %); no significant difference from base.
             In brackets: 95 % interval.\
             """);
   }

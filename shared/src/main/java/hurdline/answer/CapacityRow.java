@@ -1,7 +1,7 @@
 package hurdline.answer;
 
 /**
- * What a yard of one size comes to; a row of {@code capacity.csv}.
+ * What a yard of one size comes to; a row of {@code yard_sizes.csv}.
  *
  * @param bales that all places of the crop hold together, in the crop's unit of count
  * @param areaM2 ground for its stacks and lanes; NaN where the file does not say how it is stacked

@@ -3,7 +3,7 @@ package hurdline.answer;
 import java.time.LocalDate;
 
 /**
- * The most that lay in the yard on a date; a row of {@code levels.csv}.
+ * The most that lay in the yard on a date; a row of {@code yard_levels.csv}.
  *
  * @param place a place's name, or {@code *} for all places together
  * @param unit {@code bales} or {@code modules}

@@ -1,7 +1,7 @@
 package hurdline.answer;
 
 /**
- * What one life of an option comes to; a row a quantity of {@code lives.csv}.
+ * What one life of an option comes to; a row a quantity of {@code service_lives.csv}.
  *
  * @param life counts from 1
  * @param netPresentValue in the file's currency

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param machines mean hours of each machine in each state, in the order of the lines; they add up
  *     to the horizon
  * @param weeks per week, measures that add up: {@link Measure#MASS_FED}, {@link
- *     Measure#PRODUCT_MASS}, {@link Measure#MACHINE_HOURS} and {@link Measure#LINE_HOURS_HELD_BY}
+ *     Measure#PRODUCT_MASS}, {@link Measure#MACHINE_HOURS} and {@link Measure#LINE_HOURS_LIMITED_BY}
  * @param months per calendar month: {@link Measure#ENERGY_TOTAL}, {@link Measure#ENERGY_PEAK},
  *     {@link Measure#MONEY_WAGES} and {@link Measure#MONEY_REVENUE}
  * @param levels the most that lay in the yard on each date

@@ -49,7 +49,7 @@ public record SeasonAnswer(
           Measure.BUILDING_ALONE,
           Measure.BUILDING_HOURS,
           Measure.CREW_CHANGEOVER,
-          Measure.CREW_HOURS,
+          Measure.CREW_LABOR_HOURS,
           Measure.CREW_OVERTIME,
           Measure.CREW_RECEIVING,
           Measure.CREW_SENT_HOME,
@@ -58,7 +58,7 @@ public record SeasonAnswer(
           Measure.INTAKE_FED,
           Measure.LINE_HOURS_SCHEDULED,
           Measure.MACHINE_CROP_HOURS,
-          Measure.MACHINE_CROP_MASS,
+          Measure.MACHINE_CROP_MASS_IN,
           Measure.MACHINE_HOURS,
           Measure.MACHINE_KPI,
           Measure.MASS_FED,
@@ -76,7 +76,7 @@ public record SeasonAnswer(
           Measure.SEASON_FINISHED,
           Measure.SEASON_LEFT_OVER,
           Measure.SEASON_LINE_FINISHED,
-          Measure.SEASON_NOT_EARNED,
+          Measure.SEASON_MARGIN_FORGONE,
           Measure.SEASON_NTH_ENDED,
           Measure.SEASON_NTH_LEFT_OVER);
 

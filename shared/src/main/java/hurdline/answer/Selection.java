@@ -29,7 +29,7 @@ public record Selection(
   }
 
   /**
-   * An alternative; a row of {@code best.csv}.
+   * An alternative; a row of {@code selection.csv}.
    *
    * @param mean over its replications
    * @param replications after which it was out, or all that were taken

@@ -2,7 +2,7 @@ package hurdline.answer;
 
 /**
  * How hard a machine worked for a crop in a week, means over the replications; a row of {@code
- * strips.csv}. Weeks in which it did nothing for the crop have no row.
+ * machine_weeks.csv}. Weeks in which it did nothing for the crop have no row.
  *
  * @param week counts from 1
  * @param hours with flow, or for a machine alongside with its line in its hours

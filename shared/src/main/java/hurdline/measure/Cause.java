@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 
 /**
  * What holds a line: the word that stands for {@code <cause>} in {@code
- * line.<line>.hours.held_by.<cause>}. Machine, stop and resource names hold no dot, so a cause word
+ * line.<line>.hours.limited_by.<cause>}. Machine, stop and resource names hold no dot, so a cause word
  * can be taken apart again.
  */
 public enum Cause {
@@ -13,14 +13,14 @@ public enum Cause {
   RATE("<machine>"),
   /** A stop of a machine: {@code mill.hammers}. */
   STOP("<machine>.<stop>"),
-  /** A package change under way: {@code hurd_bagger.change}. */
-  CHANGE("<machine>.change"),
-  /** A screen swap under way: {@code mill.swap}. */
-  SWAP("<machine>.swap"),
+  /** A package change under way: {@code hurd_bagger.package_change}. */
+  PACKAGE_CHANGE("<machine>.package_change"),
+  /** A screen swap under way: {@code mill.screen_change}. */
+  SCREEN_CHANGE("<machine>.screen_change"),
   /** The queue at a resource: {@code resource.loader}. */
   RESOURCE("resource.<resource>"),
   /** The lift that sets bales on the table, under way. */
-  SET_ON_TABLE("set_on_table"),
+  LIFT("lift"),
   /** No bale of the crop in the yard. */
   NO_BALES("no_bales"),
   /** The crop has run out; bins run empty. */
@@ -59,21 +59,21 @@ public enum Cause {
       return RATE;
     }
     String what = cause.substring(dot + 1);
-    return what.equals("change") ? CHANGE : what.equals("swap") ? SWAP : STOP;
+    return what.equals("package_change") ? PACKAGE_CHANGE : what.equals("screen_change") ? SCREEN_CHANGE : STOP;
   }
 
   /** The machine that a cause word names, or the empty string. */
   public static String machineOf(String cause) {
     return switch (kindOf(cause)) {
       case RATE -> cause;
-      case STOP, CHANGE, SWAP -> cause.substring(0, cause.indexOf('.'));
+      case STOP, PACKAGE_CHANGE, SCREEN_CHANGE -> cause.substring(0, cause.indexOf('.'));
       default -> "";
     };
   }
 
   /**
    * The word that stands for machines that are alike and in parallel where a cause word names a machine:
-   * {@code mill_a+mill_b}. In {@code line.<line>.hours.held_by.<cause>} each stands alone.
+   * {@code mill_a+mill_b}. In {@code line.<line>.hours.limited_by.<cause>} each stands alone.
    */
   public static String ofTwins(List<String> machines) {
     return String.join(TWINS, machines);
@@ -97,14 +97,14 @@ public enum Cause {
     return switch (kindOf(cause)) {
       case RATE -> "the rate of " + machine;
       case STOP -> "the stop " + tail + " of " + machine;
-      case CHANGE -> "the package change at " + machine;
-      case SWAP -> "the screen swap of " + machine;
+      case PACKAGE_CHANGE -> "the package change at " + machine;
+      case SCREEN_CHANGE -> "the screen change of " + machine;
       case RESOURCE -> "the wait for " + tail;
-      case SET_ON_TABLE -> "the lift that sets bales on the table";
+      case LIFT -> "the lift that sets bales on the table";
       case NO_BALES -> "want of bales";
       case CROP_DONE -> "the end of the crop";
       case NO_ORDER -> "want of orders";
-      case NO_CREW -> "a machine off duty";
+      case NO_CREW -> "a machine outside its hours";
     };
   }
 
@@ -115,10 +115,10 @@ public enum Cause {
     return switch (kindOf(cause)) {
       case RATE -> machine + ": own rate";
       case STOP -> machine + ": " + tail;
-      case CHANGE -> machine + ": package change";
-      case SWAP -> machine + ": screen swap";
+      case PACKAGE_CHANGE -> machine + ": package change";
+      case SCREEN_CHANGE -> machine + ": screen change";
       case RESOURCE -> "wait for " + tail;
-      case SET_ON_TABLE -> "lift to the table";
+      case LIFT -> "lift to the table";
       case NO_BALES -> "no bales";
       case CROP_DONE -> "crop done";
       case NO_ORDER -> "no order";
@@ -132,14 +132,14 @@ public enum Cause {
       case RATE -> "The machine ran as fast as it can and everything else waited for it.";
       case STOP ->
           "The machine stood in the stop named after the dot, waiting for its repair included.";
-      case CHANGE -> "A full package was being changed and no other spout or box was ready.";
-      case SWAP -> "The mill's screen was being swapped.";
+      case PACKAGE_CHANGE -> "A full package was being changed and no other spout or box was ready.";
+      case SCREEN_CHANGE -> "The mill's screen was being changed.";
       case RESOURCE -> "A job waited for this resource, which was busy elsewhere.";
-      case SET_ON_TABLE -> "The table was empty while bales were on their way to it.";
+      case LIFT -> "The table was empty while bales were on their way to it.";
       case NO_BALES -> "The yard had no bale of this crop.";
       case CROP_DONE -> "The crop had run out; the crew saw the bins run empty.";
       case NO_ORDER -> "No unmet order asked for a product.";
-      case NO_CREW -> "A machine with hours of its own was off duty while the line was on.";
+      case NO_CREW -> "A machine with hours of its own was outside its hours while the line was staffed.";
     };
   }
 }

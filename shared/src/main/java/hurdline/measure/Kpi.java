@@ -17,7 +17,7 @@ public enum Kpi {
   UTILIZATION("utilization_efficiency", "APT / AUBT: of these, those in which it produced"),
   AVAILABILITY("availability", "APT / PBT: of its hours on duty, those in which it produced"),
   TECHNICAL("technical_efficiency", "APT / (APT + ADET): production against production and stops"),
-  SETUP("setup_ratio", "AUST / AUPT: package changes and screen swaps within processing");
+  SETUP("setup_ratio", "AUST / AUPT: package changes and screen changes within processing");
 
   private final String word;
   private final String sentence;

@@ -23,8 +23,8 @@ import java.util.regex.Pattern;
  * name.
  *
  * <p>A name is a pattern whose places in angle brackets stand for names of the plant file: {@code
- * MACHINE_MASS.of("mill")} is {@code machine.mill.mass}. Measures of mass have a dry twin, {@code
- * MACHINE_MASS.dryOf("mill")}, {@code machine.mill.mass_dry}.
+ * MACHINE_MASS_IN.of("mill")} is {@code machine.mill.mass_in}. Measures of mass have a dry twin, {@code
+ * MACHINE_MASS_IN.dryOf("mill")}, {@code machine.mill.mass_in_dry}.
  */
 public enum Measure {
   INTAKE_ON_HAND_AT_START(
@@ -50,13 +50,13 @@ public enum Measure {
   YARD_AGE_MEAN("yard.<crop>.age.mean", DAY, "The mean age when set on the table."),
   YARD_HOURS_FULL(
       "yard.<crop>.hours.full", HOUR, "Hours in which no place that takes the crop had room."),
-  YARD_WANTED(
-      "yard.<crop>.wanted",
+  YARD_ROOM_NEEDED(
+      "yard.<crop>.room_needed",
       BALES,
       "The most room that was wanted at once: by what lay in the places, was promised to what was"
           + " on its way, and was asked for."),
-  YARD_REFUSED(
-      "yard.<crop>.refused",
+  YARD_WITHOUT_ROOM(
+      "yard.<crop>.without_room",
       COUNT,
       "Trucks and loads that had to wait because the yard had no room for them, or were turned away."),
   YARD_PLACE_PEAK("yard.place.<place>.peak", BALES, "The most that lay in this place at once."),
@@ -103,29 +103,29 @@ public enum Measure {
       "line.<line>.hours.scheduled",
       HOUR,
       "Hours of the line's shifts less their rests, in its campaigns."),
-  LINE_HOURS_HELD_BY(
-      "line.<line>.hours.held_by.<cause>",
+  LINE_HOURS_LIMITED_BY(
+      "line.<line>.hours.limited_by.<cause>",
       HOUR,
-      "Scheduled hours in which this held the line; over all causes they add up to the scheduled"
+      "Scheduled hours in which this limited the line; over all causes they add up to the scheduled"
           + " hours."),
   LINE_HOURS_AFTER_SHIFT(
       "line.<line>.hours.after_shift",
       HOUR,
-      "What lifts, changes and swaps took beyond the line's hours."),
-  LINE_RATE("line.<line>.rate", TONNE_PER_HOUR, "Mass fed per scheduled hour."),
+      "What lifts, package changes and screen changes took beyond the line's hours."),
+  LINE_THROUGHPUT("line.<line>.throughput", TONNE_PER_HOUR, "Mass fed per scheduled hour."),
   LINE_TURNOUT("line.<line>.turnout.<product>", SHARE, "Mass of this product over mass fed."),
   MACHINE_HOURS(
       "machine.<machine>.hours.<state>",
       HOUR,
       "Hours of the horizon that the machine was in this state."),
-  MACHINE_MASS("machine.<machine>.mass", TONNE, true, "Mass that the machine took in."),
+  MACHINE_MASS_IN("machine.<machine>.mass_in", TONNE, true, "Mass that the machine took in."),
   MACHINE_ENERGY("machine.<machine>.energy", KILOWATT_HOUR, "Electricity that the machine drew."),
   MACHINE_CROP_HOURS(
       "machine.<machine>.crop.<crop>.hours.<state>",
       HOUR,
       "Hours that the machine was in this state while this crop had it."),
-  MACHINE_CROP_MASS(
-      "machine.<machine>.crop.<crop>.mass",
+  MACHINE_CROP_MASS_IN(
+      "machine.<machine>.crop.<crop>.mass_in",
       TONNE,
       "Mass that the machine took in for lines of this crop."),
   MACHINE_KPI(
@@ -137,8 +137,8 @@ public enum Measure {
       "Time in which the repair went forward or waited for its resource."),
   MACHINE_SCREEN_HOURS(
       "machine.<machine>.screen.<screen>.hours", HOUR, "Hours that the mill ran on this screen."),
-  MACHINE_SCREEN_MASS(
-      "machine.<machine>.screen.<screen>.mass",
+  MACHINE_SCREEN_MASS_IN(
+      "machine.<machine>.screen.<screen>.mass_in",
       TONNE,
       true,
       "Mass that the mill took in on this screen."),
@@ -146,7 +146,7 @@ public enum Measure {
       "machine.<machine>.screen.<screen>.energy",
       KILOWATT_HOUR,
       "Electricity that the mill drew with this screen in."),
-  MACHINE_SWAPS("machine.<machine>.swaps", COUNT, "Screen swaps of the mill."),
+  MACHINE_SCREEN_CHANGES("machine.<machine>.screen_changes", COUNT, "Screen changes of the mill."),
   BIN_LEVEL_MEAN(
       "bin.<bin>.level.mean", TONNE, "Mean that lay in the bin, over the whole horizon."),
   BIN_LEVEL_PEAK("bin.<bin>.level.peak", TONNE, "The most that lay in the bin."),
@@ -165,11 +165,11 @@ public enum Measure {
       "Of what was made, the as-is mass that was wetter than the product's at_most."),
   PRODUCT_PACKAGES("product.<product>.packages", COUNT, "Full packages."),
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
-  PRODUCT_LATE("product.<product>.late", DAY, "Days that its orders were late, added up."),
+  PRODUCT_LATE_DAYS("product.<product>.late_days", DAY, "Days that its orders were late, in total."),
   RESOURCE_BUSY(
       "resource.<resource>.busy",
       SHARE,
-      "Share of its hours that one of this resource was at work."),
+      "Share of its hours that one of this resource was in use (utilization)."),
   RESOURCE_WAIT_MEAN(
       "resource.<resource>.wait.mean", MINUTE, "Mean wait of a request, waits of zero included."),
   RESOURCE_QUEUE_PEAK(
@@ -186,20 +186,20 @@ public enum Measure {
   TRUCKS_WAITED_FOR_ROOM(
       "trucks.<crop>.waited_for_room",
       DAY,
-      "Days that trucks and loads waited for room in the yard, added up, nights included."),
+      "Days that trucks and loads waited for room in the yard, in total, nights included."),
   AIR_DUST("air.dust", KILOGRAM, true, "What the cyclones let go."),
   WASTE_MASS("waste.mass", TONNE, true, "What left the plant as waste."),
   BUILDING_HOURS(
       "building.hours.<use>", HOUR, "Hours of the horizon that the building was in this use."),
   BUILDING_ALONE(
       "building.hours.alone.<line>", HOUR, "Hours in which this line worked and no other did."),
-  CREW_HOURS(
-      "crew.<line>.hours", HOUR, "Hand hours of the line's shifts that were worked, rests included."),
+  CREW_LABOR_HOURS(
+      "crew.<line>.labor_hours", HOUR, "Hand hours of the line's shifts that were worked, rests included."),
   CREW_OVERTIME(
       "crew.<line>.overtime",
       HOUR,
       "Hand hours paid as overtime: those of the line's shifts beyond the weekly limit, and those after a shift, which"
-          + " crew.<line>.hours leaves out."),
+          + " the line's labor hours leave out."),
   CREW_SENT_HOME(
       "crew.<line>.sent_home",
       HOUR,
@@ -211,7 +211,7 @@ public enum Measure {
   ENERGY_TOTAL("energy.total", KILOWATT_HOUR, "Electricity drawn by all machines."),
   ENERGY_PEAK("energy.peak", KILOWATT, "The highest mean over a clock quarter-hour."),
   MONEY_REVENUE("money.revenue", MONEY, "What products earned."),
-  MONEY_CROPS("money.crops", MONEY, "Paid for crops weighed in; stock on hand at the start is not in it."),
+  MONEY_CROP_COST("money.crop_cost", MONEY, "Paid for crops weighed in; stock on hand at the start is not in it."),
   MONEY_WAGES("money.wages", MONEY, "Paid for shifts, changeovers and receiving, and for overtime in shifts and after them."),
   MONEY_ELECTRICITY(
       "money.electricity", MONEY, "Paid for energy and for each month's peak demand."),
@@ -219,10 +219,10 @@ public enum Measure {
       "money.demand", MONEY, "Of what is paid for electricity, the part for each month's peak demand."),
   MONEY_PACKAGES("money.packages", MONEY, "Paid for packages."),
   MONEY_STOPS("money.stops", MONEY, "Paid for stops: parts and services."),
-  MONEY_LATE("money.late", MONEY, "Charged for orders met late."),
+  MONEY_LATE_PENALTIES("money.late_penalties", MONEY, "Charged for orders met late."),
   MONEY_OVERHEAD("money.overhead", MONEY, "Insurance, upkeep, office and rent."),
-  MONEY_STOCK(
-      "money.stock", MONEY, "Stock at the end less stock on the first day, at the crop's price."),
+  MONEY_STOCK_CHANGE(
+      "money.stock_change", MONEY, "Stock at the end less stock on the first day, at the crop's price."),
   MONEY_MARGIN("money.margin", MONEY, "Revenue and stock less all costs, before interest and tax."),
   MONEY_RENT("money.rent", MONEY, "What the tenant pays the owner."),
   MONEY_OWNER(
@@ -232,16 +232,16 @@ public enum Measure {
       MONEY,
       "The margin of the tenant's line less the rent, which covers power and building."),
   MONEY_LINE_REVENUE("money.<line>.revenue", MONEY, "What this line's products earned."),
-  MONEY_LINE_CROPS("money.<line>.crops", MONEY, "Paid for this line's crop."),
+  MONEY_LINE_CROP_COST("money.<line>.crop_cost", MONEY, "Paid for this line's crop."),
   MONEY_LINE_WAGES(
       "money.<line>.wages",
       MONEY,
       "Paid for this line's shifts, the changeover after it and receiving, and for overtime in shifts and after them."),
   MONEY_LINE_PACKAGES("money.<line>.packages", MONEY, "Paid for this line's packages."),
   MONEY_LINE_STOPS("money.<line>.stops", MONEY, "Paid for stops in this line."),
-  MONEY_LINE_LATE("money.<line>.late", MONEY, "Charged for late orders of this line's products."),
-  MONEY_LINE_STOCK(
-      "money.<line>.stock",
+  MONEY_LINE_LATE_PENALTIES("money.<line>.late_penalties", MONEY, "Charged for late orders of this line's products."),
+  MONEY_LINE_STOCK_CHANGE(
+      "money.<line>.stock_change",
       MONEY,
       "Stock of this line's crop at the end less that on the first day."),
   MONEY_LINE_MARGIN(
@@ -268,8 +268,8 @@ public enum Measure {
       "season.finished", SHARE, "Is 1 where every line that has a campaign left nothing over and no other crop lies in the yard or at fields, else 0."),
   SEASON_LINE_FINISHED(
       "season.<line>.finished", SHARE, "Is 1 where the line's last campaign left nothing over, else 0."),
-  SEASON_NOT_EARNED(
-      "season.<line>.not_earned",
+  SEASON_MARGIN_FORGONE(
+      "season.<line>.margin_forgone",
       MONEY,
       "What the crop left over would have added at the line's margin per bale or module fed."),
   MONEY_MARGIN_LESS_FORGONE(
@@ -283,11 +283,11 @@ public enum Measure {
       "The largest gap in the mass balance over what was taken in; rounding only.");
 
   /** What makes up the margin: what comes in, and what goes out. */
-  public static final List<Measure> OF_MARGIN_IN = List.of(MONEY_REVENUE, MONEY_STOCK);
+  public static final List<Measure> OF_MARGIN_IN = List.of(MONEY_REVENUE, MONEY_STOCK_CHANGE);
 
   public static final List<Measure> OF_MARGIN_OUT =
       List.of(
-          MONEY_CROPS, MONEY_WAGES, MONEY_ELECTRICITY, MONEY_PACKAGES, MONEY_STOPS, MONEY_LATE, MONEY_OVERHEAD);
+          MONEY_CROP_COST, MONEY_WAGES, MONEY_ELECTRICITY, MONEY_PACKAGES, MONEY_STOPS, MONEY_LATE_PENALTIES, MONEY_OVERHEAD);
 
   private static final String DRY = "_dry";
 
@@ -338,7 +338,7 @@ public enum Measure {
     return Optional.empty();
   }
 
-  /** The pattern, {@code machine.<machine>.mass}. */
+  /** The pattern, {@code machine.<machine>.mass_in}. */
   public String pattern() {
     return pattern;
   }

@@ -12,10 +12,10 @@ public enum State {
   CHANGEOVER("changeover", "the building is being changed over to another crop"),
   UNCREWED("uncrewed", "off shift or in a rest"),
   DOWN("down", "in one of its stops: under repair, being cleaned, or waiting for either"),
-  CHANGING("changing", "waits for a package change or a screen swap"),
+  CHANGING("changing", "waits for a package change or a screen change"),
   STARVED("starved", "ready, but nothing comes"),
   BLOCKED("blocked", "ready, but what it makes has nowhere to go"),
-  SLOWED("slowed", "runs below its own rate, because something else holds the line"),
+  SLOWED("slowed", "runs below its own rate, because something else limits the line"),
   FULL_RATE("full_rate", "runs as fast as it can");
 
   private final String word;

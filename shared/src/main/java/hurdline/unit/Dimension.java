@@ -16,7 +16,7 @@ public enum Dimension {
   MONEY("an amount of money such as \"1400 USD\"", Base.MONEY),
   MASS_RATE("a rate such as \"3.6 t/h\"", Base.MASS, Base.TIME),
   BALE_RATE("bales a time such as \"380 bales/d\"", Base.BALES, Base.TIME),
-  DENSITY("a loose density such as \"110 kg/m3\"", Base.MASS, Base.VOLUME),
+  DENSITY("a bulk density such as \"110 kg/m3\"", Base.MASS, Base.VOLUME),
   YIELD("a yield such as \"3.3 ton/acre\"", Base.MASS, Base.AREA),
   ENERGY_PER_MASS("an energy per mass such as \"12 kWh/t\"", Base.ENERGY, Base.MASS),
   SHARE_RATE("a share a time such as \"3 %/month\"", Base.SHARE, Base.TIME),

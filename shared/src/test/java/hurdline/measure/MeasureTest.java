@@ -66,16 +66,16 @@ class MeasureTest {
 
   @Test
   void tooFewOrTooManyNamesAreRefused() {
-    assertThatThrownBy(Measure.MACHINE_MASS::of)
-        .hasMessage("machine.<machine>.mass needs more names than []");
+    assertThatThrownBy(Measure.MACHINE_MASS_IN::of)
+        .hasMessage("machine.<machine>.mass_in needs more names than []");
     assertThatThrownBy(() -> Measure.AIR_DUST.of("mill"))
         .hasMessage("air.dust takes 0 names, not [mill]");
   }
 
   @Test
   void aHolderMayCarryADot() {
-    String name = Measure.LINE_HOURS_HELD_BY.of("stalk_line", Cause.STOP.of("mill", "hammers"));
-    assertThat(name).isEqualTo("line.stalk_line.hours.held_by.mill.hammers");
+    String name = Measure.LINE_HOURS_LIMITED_BY.of("stalk_line", Cause.STOP.of("mill", "hammers"));
+    assertThat(name).isEqualTo("line.stalk_line.hours.limited_by.mill.hammers");
     assertThat(Measure.find(name).orElseThrow().names())
         .containsExactly("stalk_line", "mill.hammers");
   }
@@ -84,11 +84,11 @@ class MeasureTest {
   @CsvSource({
     "stalk_saw, RATE, stalk_saw, the rate of stalk_saw",
     "mill.hammers, STOP, mill, the stop hammers of mill",
-    "mill.swap, SWAP, mill, the screen swap of mill",
-    "hurd_bagger.change, CHANGE, hurd_bagger, the package change at hurd_bagger",
+    "mill.screen_change, SCREEN_CHANGE, mill, the screen change of mill",
+    "hurd_bagger.package_change, PACKAGE_CHANGE, hurd_bagger, the package change at hurd_bagger",
     "resource.loader, RESOURCE, '', the wait for loader",
     "no_bales, NO_BALES, '', want of bales",
-    "set_on_table, SET_ON_TABLE, '', the lift that sets bales on the table"
+    "lift, LIFT, '', the lift that sets bales on the table"
   })
   void aCauseWordIsTakenApart(String cause, Cause kind, String machine, String words) {
     assertThat(Cause.kindOf(cause)).isEqualTo(kind);

@@ -63,7 +63,7 @@ final class OneLine {
         components: [fiber]
         crops: {stalk: {bale: {mass: 100000000 t}, composition: {fiber: 100 %%}}}
         machines:
-          feeder: {kind: bale-feeder, stops: {fault: {every: %s t, counted: worked, lasts: %s s, repair: any time}}}
+          feeder: {kind: bale-feeder, stops: {fault: {every: %s t, counted: mass, lasts: %s s, repair: any-time}}}
           between: {kind: bin, holds: %s t}
           opener: {kind: conveyor}
         products: {tow: {}}

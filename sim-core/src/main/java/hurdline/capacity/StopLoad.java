@@ -39,7 +39,7 @@ record StopLoad(Stop stop, double ofHours, double perRunningS, double sPerKg) {
     double lastsS = Means.of(stop.lastsS());
     return switch (stop.counted()) {
       case RUNNING -> new StopLoad(stop, 0, lostS(stop, lastsS, hours) / every, 0);
-      case WORKED -> new StopLoad(stop, 0, 0, lostS(stop, lastsS, hours) / every);
+      case MASS -> new StopLoad(stop, 0, 0, lostS(stop, lastsS, hours) / every);
       case CREWED -> {
         double lostS = lostS(stop, lastsS, hours);
         yield new StopLoad(stop, lostS / (every + lostS), 0, 0);

@@ -38,7 +38,7 @@ public final class Causes {
     cropDone = add("crop_done");
     noOrder = add("no_order");
     noCrew = add("no_crew");
-    setOnTable = add("set_on_table");
+    setOnTable = add("lift");
     resource = new int[layout.naming.resources.count()];
     for (int r = 0; r < resource.length; r++) {
       resource[r] = add("resource." + layout.naming.resources.name(r));
@@ -48,9 +48,9 @@ public final class Causes {
     for (int m = 0; m < layout.machines; m++) {
       Machine machine = layout.machine[m];
       if (machine instanceof Machine.Packer) {
-        change[m] = add(machine.name() + ".change");
+        change[m] = add(machine.name() + ".package_change");
       } else {
-        change[m] = machine instanceof Machine.HammerMill ? add(machine.name() + ".swap") : -1;
+        change[m] = machine instanceof Machine.HammerMill ? add(machine.name() + ".screen_change") : -1;
       }
       List<Stop> stops = sorted(machine.common().stops());
       stop[m] = stops.stream().mapToInt(s -> add(machine.name() + "." + s.name())).toArray();

@@ -273,7 +273,7 @@ public final class Cautions {
       found.add(
           "money",
           "no discount rate is given, so money of later years counts in full",
-          "write the rate at which you borrow or could invest, such as \"discount: 9 %/yr\", or \"discount: 0 %/yr\" if that is"
+          "write the rate at which you borrow or could invest, such as \"discount_rate: 9 %/yr\", or \"discount_rate: 0 %/yr\" if that is"
               + " meant");
     }
   }

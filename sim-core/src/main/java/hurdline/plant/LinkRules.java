@@ -22,7 +22,7 @@ final class LinkRules {
       String path = "lines." + line.name();
       found.known(path + ".crop", line.crop(), names.crops.keySet(), "no crop", "a crop");
       feed(path + ".feed");
-      alongside(path + ".alongside");
+      alongside(path + ".auxiliaries");
       for (Step step : line.steps()) {
         step(step);
       }
@@ -153,7 +153,7 @@ final class LinkRules {
     private void components(Step step, String path) {
       Set<String> known = names.components.keySet();
       for (Step.Break breaks : step.breaks()) {
-        String at = path + ".breaks." + breaks.component();
+        String at = path + ".breakage." + breaks.component();
         found.known(at, breaks.component(), known, "no component", "a component");
         found.known(at + ".into", breaks.into(), known, "no component", "a component");
         if (breaks.into().equals(breaks.component())) {

@@ -49,10 +49,10 @@ final class MachineRules {
     if (bin.byVolume() && !without.isEmpty()) {
       found.add(
           path + ".holds",
-          "the bin holds a volume, but there is no loose density of " + String.join(", ", without),
+          "the bin holds a volume, but there is no bulk density of " + String.join(", ", without),
           "components as a map with a density each, such as \""
               + without.get(0)
-              + ": {loose: 110 kg/m3}\", or a mass here");
+              + ": {bulk_density: 110 kg/m3}\", or a mass here");
     }
   }
 
@@ -106,8 +106,8 @@ final class MachineRules {
                 + line.name()
                 + "\" to measure that flow by",
             stepWithout
-                ? "a \"rate\" in its step there, or \"draws: while up\""
-                : "\"draws: while up\", for it takes no material");
+                ? "a \"rate\" in its step there, or \"draws: while-up\""
+                : "\"draws: while-up\", for it takes no material");
         return;
       }
     }

@@ -28,10 +28,10 @@ final class MillCautions {
             || then(mix).filter(shares -> shares.shares().size() > 1).isPresent();
     if (several && !(step.stayS() >= Step.SHORTEST_STAY.toSeconds())) {
       found.add(
-          Names.path(line, step) + ".stay",
-          "a mix of several screens without a \"stay\" of at least 1 min",
-          "it is played as 1 min, since the mill would swap without end; give a time such as"
-              + " \"stay: 16 h\"");
+          Names.path(line, step) + ".min_run",
+          "a mix of several screens without a \"min_run\" of at least 1 min",
+          "it counts as 1 min, since the mill would change screens without end; give a time such as"
+              + " \"min_run: 16 h\"");
     }
   }
 

@@ -45,7 +45,7 @@ final class MoneyRules {
                   .forEach(
                       crop ->
                           found.known(
-                              "money.crops." + crop,
+                              "money.crop_prices." + crop,
                               crop,
                               names.crops.keySet(),
                               "no crop",
@@ -56,7 +56,7 @@ final class MoneyRules {
                   .forEach(
                       crop ->
                           found.known(
-                              "money.paid_at." + crop,
+                              "money.moisture_basis." + crop,
                               crop,
                               names.crops.keySet(),
                               "no crop",

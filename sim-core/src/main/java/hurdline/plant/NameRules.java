@@ -8,8 +8,8 @@ import java.util.Set;
 /** Names that are taken, and spaces of names that kinds of things share. */
 final class NameRules {
   private static final Set<String> CAUSES =
-      Set.of("no_crew", "no_bales", "no_order", "crop_done", "set_on_table", "resource");
-  private static final Set<String> CHANGES = Set.of("swap", "change");
+      Set.of("no_crew", "no_bales", "no_order", "crop_done", "lift", "resource");
+  private static final Set<String> CHANGES = Set.of("screen_change", "package_change");
   private static final String BASE = "base";
 
   private NameRules() {}
@@ -22,7 +22,7 @@ final class NameRules {
       if (CAUSES.contains(machine.name())) {
         found.add(
             path,
-            "\"" + machine.name() + "\" is the name of a cause that holds a line",
+            "\"" + machine.name() + "\" is the name of a cause that limits a line",
             "another name for the machine");
       }
       stops(machine, path, found);

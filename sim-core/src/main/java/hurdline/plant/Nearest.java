@@ -3,6 +3,7 @@ package hurdline.plant;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -14,14 +15,45 @@ public final class Nearest {
   /** Of more words than these only the first are looked at, so that a huge file has an end. */
   private static final int MOST = 300;
 
+  /** Words that the format had before its release, with those that took their place. */
+  private static final Map<String, String> FORMER =
+      Map.ofEntries(
+          Map.entry("precedence", "priority"),
+          Map.entry("first", "priority"),
+          Map.entry("stand_down", "send_home"),
+          Map.entry("growth", "escalation"),
+          Map.entry("paid_at", "moisture_basis"),
+          Map.entry("crops", "crop_prices"),
+          Map.entry("discount", "discount_rate"),
+          Map.entry("waiting", "waiting_cost"),
+          Map.entry("late", "late_penalty"),
+          Map.entry("breaks", "breakage"),
+          Map.entry("loose", "bulk_density"),
+          Map.entry("alongside", "auxiliaries"),
+          Map.entry("table", "feed_table"),
+          Map.entry("set_on_table", "lift"),
+          Map.entry("already", "initial_age"),
+          Map.entry("worked", "mass"),
+          Map.entry("stay", "min_run"),
+          Map.entry("swap", "screen_change"),
+          Map.entry("change", "package_change"),
+          Map.entry("composition_spread", "composition_cv"),
+          Map.entry("season_factor", "yield_factor"),
+          Map.entry("says", "description"),
+          Map.entry("wet_from", "wet_threshold"),
+          Map.entry("for", "crops"));
+
   private Nearest() {}
 
   /**
    * The known word that takes the fewest changes of a letter, at most a third of the longer word's
    * length (and 1 in a short word); else the only one that begins as the word does, or it as that.
-   * Case counts as no change.
+   * Case counts as no change. A former word of the format means the one that took its place.
    */
   public static Optional<String> to(String word, Collection<String> known) {
+    if (FORMER.containsKey(word) && known.contains(FORMER.get(word))) {
+      return Optional.of(FORMER.get(word));
+    }
     return known.stream()
         .limit(MOST)
         .filter(candidate -> distance(word, candidate) <= reach(word, candidate))

@@ -29,7 +29,7 @@ final class PriceCautions {
           "products." + product.name() + ".price",
           "a price without a moisture basis; it is taken at " + said(SellingBasis.usual()),
           "say at which moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it"
-              + " is weighed, or money.paid_at of its crop");
+              + " is weighed, or money.moisture_basis of its crop");
     } else if (ofCrops.size() > 1) {
       found.add(
           "products." + product.name() + ".price",
@@ -45,9 +45,9 @@ final class PriceCautions {
         (crop, price) -> {
           if (price != 0 && !money.paidAt().containsKey(crop)) {
             found.add(
-                "money.crops." + crop,
+                "money.crop_prices." + crop,
                 "a price without a moisture basis; it is paid as weighed, water too",
-                "say at which moisture it is paid, such as \"paid_at: {"
+                "say at which moisture it is paid, such as \"moisture_basis: {"
                     + crop
                     + ": 12 %}\", or \"as is\" if it is paid as weighed");
           }

@@ -11,7 +11,7 @@ import java.util.Set;
 /** Resources: who needs them, and in which order they serve. */
 final class ResourceRules {
   static final List<String> JOBS =
-      List.of("set_on_table", "load", "weigh", "unload", "change", "swap");
+      List.of("lift", "load", "weigh", "unload", "package_change", "screen_change");
 
   private ResourceRules() {}
 
@@ -29,7 +29,7 @@ final class ResourceRules {
   private static void first(Resource resource, List<String> kinds, Problems found) {
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < resource.first().size(); i++) {
-      String path = "resources." + resource.name() + ".first." + i;
+      String path = "resources." + resource.name() + ".priority." + i;
       String kind = resource.first().get(i);
       found.known(
           path,
@@ -89,7 +89,7 @@ final class ResourceRules {
         .forEach(
             (crop, lift) -> {
               boolean all = oneForAll || plant.crops().size() == 1;
-              put(needs, "yard.set_on_table" + (all ? "" : "." + crop), lift.job().needs());
+              put(needs, "yard.lift" + (all ? "" : "." + crop), lift.job().needs());
             });
   }
 

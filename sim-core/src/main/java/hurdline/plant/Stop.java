@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * A kind of stop of a machine.
  *
- * @param every amount between two stops: kg where counted on {@code WORKED}, else seconds
+ * @param every amount between two stops: kg where counted on {@code MASS}, else seconds
  * @param lastsS how long the repair takes
  * @param already what was counted before the first day, in the unit of {@code every}
  * @param repairAnyTime whether the repair goes forward outside crewed hours
@@ -26,7 +26,7 @@ public record Stop(
   /** What a stop's amount is counted on. */
   public enum Counted {
     RUNNING,
-    WORKED,
+    MASS,
     CREWED,
     CALENDAR
   }

@@ -17,11 +17,11 @@ final class YardRules {
     yard.lifts()
         .keySet()
         .forEach(
-            crop -> found.known("yard.set_on_table." + crop, crop, crops, "no crop", "a crop"));
+            crop -> found.known("yard.lift." + crop, crop, crops, "no crop", "a crop"));
     for (Yard.Place place : yard.places()) {
       for (int i = 0; i < place.crops().size(); i++) {
         found.known(
-            "yard.places." + place.name() + ".for." + i,
+            "yard.places." + place.name() + ".crops." + i,
             place.crops().get(i),
             crops,
             "no crop",
@@ -42,7 +42,7 @@ final class YardRules {
     if (place.costPerM2() > 0 && place.stack().isEmpty()) {
       found.add(
           path + ".cost",
-          "a price of ground for a place of which it is not said how much ground it takes",
+          "a price of ground for a place of which it is not available how much ground it takes",
           "\"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
     }
     if (place.stack().isPresent()) {

@@ -81,7 +81,7 @@ final class Assumptions {
   }
 
   private String chance() {
-    return "Each source of chance (bales, weather, trips, each kind of stop, each change) has draws of"
+    return "Each source of randomness (bales, weather, trips, each kind of stop, each change) has draws of"
         + " its own from seed "
         + effort.seed()
         + ". The same seed gives the same answer, and the plant with something changed meets the same"
@@ -91,11 +91,11 @@ final class Assumptions {
   private String replications(boolean stopped) {
     int count = figures.count();
     String played =
-        "The calendar was played "
+        "The calendar was simulated "
             + (count == 1 ? "once. " : count + " times, each independent of the others. ");
     String spread =
         count == 1
-            ? "One time tells nothing of how far another may lie from it."
+            ? "One replication says nothing about how far another may lie from it."
             : "An interval is where the mean of very many would lie with 95 % confidence;"
                 + " quantiles say how single years spread.";
     String early =

@@ -29,13 +29,13 @@ final class Bounds {
           Measure.MONEY_DEMAND,
           Measure.MONEY_PACKAGES,
           Measure.MONEY_STOPS,
-          Measure.MONEY_LATE,
+          Measure.MONEY_LATE_PENALTIES,
           Measure.MONEY_OVERHEAD,
           Measure.MONEY_RENT,
           Measure.MONEY_LINE_WAGES,
           Measure.MONEY_LINE_PACKAGES,
           Measure.MONEY_LINE_STOPS,
-          Measure.MONEY_LINE_LATE);
+          Measure.MONEY_LINE_LATE_PENALTIES);
 
   private final Plant plant;
   private final Figures figures;
@@ -64,7 +64,7 @@ final class Bounds {
 
   /** Crop left over would have earned something wherever its line earned something in every replication. */
   private boolean isEarnedSurely(Outcome.Column column) {
-    if (column.measure() != Measure.SEASON_NOT_EARNED) {
+    if (column.measure() != Measure.SEASON_MARGIN_FORGONE) {
       return false;
     }
     String margin = Measure.MONEY_LINE_MARGIN.of(name(column));
@@ -76,7 +76,7 @@ final class Bounds {
       case YARD_PEAK, YARD_MEAN -> holds(name(column));
       case YARD_PLACE_PEAK -> placeHolds(name(column));
       case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_END -> binHoldsT(name(column));
-      case MASS_DRAWN_OVER_MEAN, CREW_HOURS, CREW_OVERTIME, CREW_SENT_HOME, CREW_CHANGEOVER, CREW_RECEIVING ->
+      case MASS_DRAWN_OVER_MEAN, CREW_LABOR_HOURS, CREW_OVERTIME, CREW_SENT_HOME, CREW_CHANGEOVER, CREW_RECEIVING ->
           Double.POSITIVE_INFINITY;
       default -> ofUnit(column.measure().unit());
     };

@@ -99,7 +99,7 @@ final class Capacities {
         String resource = Cause.resourceOf(cause);
         yield List.of(next(capacity, cause, List.of(resource), Freed.resource(resource)));
       }
-      case SET_ON_TABLE -> List.of(next(capacity, cause, List.of(), Freed.ofLifts()));
+      case LIFT -> List.of(next(capacity, cause, List.of(), Freed.ofLifts()));
       default -> List.of();
     };
   }

@@ -46,11 +46,11 @@ final class CompareNotes {
             : "For each measure the joint intervals of the "
                 + options.size()
                 + " options hold together with 95 % confidence (Bonferroni).";
-    return "Base and options met the same chance, replication by replication, and differences are"
+    return "Base and options met the same random draws (common random numbers), replication by replication, and differences are"
         + " taken within each pair (Student's t, or Hall's where 40 or more of them are skewed). "
         + joint
-        + " Where the joint interval covers zero the two are not told apart. The measures are not"
-        + " taken together: of many looked at, about one in twenty may be told apart by accident."
+        + " Where the joint interval covers zero the difference is not significant. The measures are not"
+        + " taken together: of many looked at, about one in twenty may differ significantly by accident."
         + effort.until().map(CompareNotes::aim).orElse("");
   }
 
@@ -67,7 +67,7 @@ final class CompareNotes {
       notes.add(
           new Note(
               "Not answered",
-              "A calendar shorter than a year does not say how it repeats over an option's life, so it is not said whether "
+              "A calendar shorter than a year does not say how it repeats over an option's life, so it is not available whether "
                   + String.join(", ", terms.unrepeated())
                   + " pays."));
     }
@@ -77,7 +77,7 @@ final class CompareNotes {
               "Not answered",
               "Stop was asked for before the service lives were simulated for "
                   + String.join(", ", margins.cut())
-                  + ", of which it is not said whether it pays."));
+                  + ", of which it is not available whether it pays."));
     }
     if (terms.lives() > 0) {
       notes.add(new Note("Years of a life", years(terms)));

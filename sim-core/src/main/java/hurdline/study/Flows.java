@@ -162,7 +162,7 @@ final class Flows {
   }
 
   private double fedKg() {
-    double[] rate = gathered.figures().series(Measure.LINE_RATE.of(line));
+    double[] rate = gathered.figures().series(Measure.LINE_THROUGHPUT.of(line));
     double[] hours = gathered.figures().series(Measure.LINE_HOURS_SCHEDULED.of(line));
     double sum = 0;
     for (int at = 0; at < rate.length; at++) {

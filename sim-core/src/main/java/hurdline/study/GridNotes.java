@@ -41,12 +41,12 @@ final class GridNotes {
     notes.add(
         new Note(
             "Between the values",
-            "Only the values of the grid were played. A line between two of them joins what was played"
+            "Only the values of the grid were simulated. A line between two of them joins what was simulated"
                 + " and is no finding itself; beyond the first and last value nothing is said."));
     notes.add(
         new Note(
-            "Told apart",
-            "The best value is found in the same replications by which it is told apart. Intervals of"
+            "Significant differences",
+            "The best value is found in the same replications by which it is judged. Intervals of"
                 + " differences therefore hold for all pairs of values together, and where plants are"
                 + " set side by side for all values and pairs of plants together (Bonferroni), one"
                 + " measure at a time; they are wide rather than narrow."));
@@ -86,13 +86,13 @@ final class GridNotes {
     int count = effort.replications();
     String played =
         count == 1
-            ? "In each cell the calendar was played once. "
-            : "In each cell the calendar was played "
+            ? "In each cell the calendar was simulated once. "
+            : "In each cell the calendar was simulated "
                 + count
                 + " times, each independent of the others, and with the same draws in all cells. ";
     return played
         + (count == 1
-            ? "One time tells nothing of how far another may lie from it."
+            ? "One replication says nothing about how far another may lie from it."
             : "An interval is where the mean of very many would lie with 95 % confidence (Student's"
                 + " t, or Hall's where 40 or more values are skewed), each for itself.");
   }

@@ -25,8 +25,8 @@ final class MoneyYears {
     parts =
         List.of(
             part(byYear, Money.Growth::products, 1, Measure.MONEY_REVENUE),
-            part(byYear, Money.Growth::crops, 1, Measure.MONEY_STOCK),
-            part(byYear, Money.Growth::crops, -1, Measure.MONEY_CROPS),
+            part(byYear, Money.Growth::crops, 1, Measure.MONEY_STOCK_CHANGE),
+            part(byYear, Money.Growth::crops, -1, Measure.MONEY_CROP_COST),
             part(byYear, Money.Growth::wages, -1, Measure.MONEY_WAGES),
             part(byYear, Money.Growth::electricity, -1, Measure.MONEY_ELECTRICITY),
             part(
@@ -35,7 +35,7 @@ final class MoneyYears {
                 -1,
                 Measure.MONEY_PACKAGES,
                 Measure.MONEY_STOPS,
-                Measure.MONEY_LATE,
+                Measure.MONEY_LATE_PENALTIES,
                 Measure.MONEY_OVERHEAD));
   }
 

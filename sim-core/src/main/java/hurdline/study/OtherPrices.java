@@ -99,8 +99,8 @@ final class OtherPrices {
         before.lines().stream().filter(line -> line.crop().equals(crop)).map(Line::name).toList();
     known &= more == 0 || !lines.isEmpty();
     for (String line : lines) {
-      add(Measure.MONEY_CROPS, Measure.MONEY_LINE_CROPS.of(line), more);
-      add(Measure.MONEY_STOCK, Measure.MONEY_LINE_STOCK.of(line), more);
+      add(Measure.MONEY_CROP_COST, Measure.MONEY_LINE_CROP_COST.of(line), more);
+      add(Measure.MONEY_STOCK_CHANGE, Measure.MONEY_LINE_STOCK_CHANGE.of(line), more);
     }
   }
 

@@ -115,7 +115,7 @@ final class Rows {
       double[] scheduled = figures.series(Measure.LINE_HOURS_SCHEDULED.of(line.name()));
       Map<String, List<String>> together = new LinkedHashMap<>();
       causes().stream()
-          .filter(c -> figures.has(Measure.LINE_HOURS_HELD_BY.of(line.name(), c)))
+          .filter(c -> figures.has(Measure.LINE_HOURS_LIMITED_BY.of(line.name(), c)))
           .forEach(c -> together.computeIfAbsent(joined(line, c, twins), word -> new ArrayList<>()).add(c));
       together.entrySet().stream()
           .map(one -> holder(line.name(), one.getKey(), one.getValue(), scheduled))
@@ -142,7 +142,7 @@ final class Rows {
       String line, String cause, List<String> together, double[] scheduled) {
     double[] hours = new double[scheduled.length];
     for (String one : together) {
-      double[] its = figures.series(Measure.LINE_HOURS_HELD_BY.of(line, one));
+      double[] its = figures.series(Measure.LINE_HOURS_LIMITED_BY.of(line, one));
       Arrays.setAll(hours, at -> hours[at] + its[at]);
     }
     double[] shares =

@@ -110,7 +110,7 @@ public final class Season {
     for (Planned plan : plans) {
       Plant plant = plan.stage().plant();
       unlike(plan, "has money in", money(first), money(plant), "one currency for all plans");
-      unlike(plan, "plays", dates(first), dates(plant), "one calendar from and to for all plans");
+      unlike(plan, "covers", dates(first), dates(plant), "one calendar from and to for all plans");
     }
   }
 

@@ -32,7 +32,7 @@ final class SeasonAnswers {
 
   /** Told for each plan; pairs of them would be the larger part of all rows. */
   private static final Set<Measure> NOT_PAIRED =
-      EnumSet.of(Measure.MACHINE_CROP_HOURS, Measure.MACHINE_CROP_MASS, Measure.MACHINE_KPI);
+      EnumSet.of(Measure.MACHINE_CROP_HOURS, Measure.MACHINE_CROP_MASS_IN, Measure.MACHINE_KPI);
 
   private final List<Source> sources;
   private final Chosen chosen;

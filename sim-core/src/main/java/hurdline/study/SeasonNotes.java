@@ -53,7 +53,7 @@ final class SeasonNotes {
       notes.add(
           new Note(
               "Avoided changeovers",
-              "Each plan was played once more without each of its changeovers, on the same chance, the"
+              "Each plan was simulated once more without each of its changeovers, on the same random draws, the"
                   + " campaign before it running on through its days and all other dates as they are."
                   + " What that is worth is the margin without it less the margin with it; whether a"
                   + " line can be fitted so that it needs none is not asked. Intervals hold for all of"
@@ -76,10 +76,10 @@ final class SeasonNotes {
             : "For each measure the joint intervals of all "
                 + pairs
                 + " pairs hold together with 95 % confidence (Bonferroni). ";
-    return "All plans met the same chance, replication by replication, and differences are taken"
+    return "All plans met the same random draws (common random numbers), replication by replication, and differences are taken"
         + " within each pair (Student's t, or Hall's where 40 or more of them are skewed). "
         + joint
-        + "Where the joint interval covers zero the two are not told apart. The measures are not taken"
-        + " together: of many looked at, about one in twenty may be told apart by accident.";
+        + "Where the joint interval covers zero the difference is not significant. The measures are not taken"
+        + " together: of many looked at, about one in twenty may differ significantly by accident.";
   }
 }

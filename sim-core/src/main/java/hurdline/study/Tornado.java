@@ -104,7 +104,7 @@ final class Tornado {
     money.cropsPerKg().forEach(
         (crop, price) -> {
           if (price != 0) {
-            keys.add("money.crops." + crop);
+            keys.add("money.crop_prices." + crop);
           }
         });
     if (money.energyPerJ() > 0 || money.demandPerWMonth() > 0) {

@@ -15,7 +15,7 @@ final class Twins {
             + other
             + "\" are the same plant "
             + where
-            + ", for the varied values take the place of what tells them apart",
+            + ", for the varied values take the place of what makes them different",
         expected);
   }
 }

@@ -60,7 +60,7 @@ final class Workers implements AutoCloseable {
       return new IllegalStateException(broken.getCause());
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
-      return new IllegalStateException("interrupted while replications were played", interrupted);
+      return new IllegalStateException("interrupted while replications were running", interrupted);
     }
   }
 

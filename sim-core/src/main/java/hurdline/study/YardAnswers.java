@@ -122,7 +122,7 @@ final class YardAnswers {
 
   private YardAnswer.Size byRule(int bales) {
     return size(
-        bales, series(Measure.YARD_WANTED), curve.refused(curve.at(bales).orElseThrow()));
+        bales, series(Measure.YARD_ROOM_NEEDED), curve.refused(curve.at(bales).orElseThrow()));
   }
 
   /** The size is the quantile of what the seasons need, so the quantile's interval is its own. */
@@ -149,7 +149,7 @@ final class YardAnswers {
       notes.add(
           new Note(
               "Aim",
-              "The aim is for the plant with a yard without limit, and every other plant is played as"
+              "The aim is for the plant with a yard without limit, and every other plant is simulated as"
                   + " often; what is known of their measures may be more or less."));
     }
     notes.addAll(new YardNotes(yard, ask, unlimited.figures().count()).notes());

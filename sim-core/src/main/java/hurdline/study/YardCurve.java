@@ -77,7 +77,7 @@ final class YardCurve {
 
   /** Seasons in which something found no room. */
   int refused(Figures figures) {
-    double[] refused = figures.series(Measure.YARD_REFUSED.of(yard.crop().name()));
+    double[] refused = figures.series(Measure.YARD_WITHOUT_ROOM.of(yard.crop().name()));
     return (int) Arrays.stream(refused).filter(count -> count > 0).count();
   }
 

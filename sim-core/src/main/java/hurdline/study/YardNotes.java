@@ -34,7 +34,7 @@ final class YardNotes {
             "Seasons and quantiles",
             "Intervals of quantiles and sizes lie between two of the "
                 + seasons
-                + " seasons played, whatever their distribution (order statistics), those of chances are"
+                + " simulated seasons, whatever their distribution (order statistics), those of chances are"
                 + " Clopper and Pearson's."
                 + tooFew()));
     if (yard.plant().money().isPresent()) {
@@ -45,10 +45,10 @@ final class YardNotes {
           new Note(
               "Acres",
               "All fields of the crop are larger or smaller by one factor, in the yard as the file has it"
-                  + " and on the same chance; trucks, balers, crews and shifts stay. A season finishes when"
+                  + " and on the same random draws; trucks, balers, crews and shifts stay. A season finishes when"
                   + " nothing is left over, wherever it lay, as the crop's last campaign ends. The answer is"
                   + " found by halves to within half a percent of the file's acres; that more acres finish"
-                  + " less often is taken for granted between the factors played. Each season has acres up"
+                  + " less often is taken for granted between the factors simulated. Each season has acres up"
                   + " to which it finishes, the answer is a quantile of these, and its interval lies between"
                   + " two of them by their order, found by halves like the answer."
                   + noLowerLimit(ask.acres().getAsDouble())));
@@ -57,7 +57,7 @@ final class YardNotes {
       notes.add(
           new Note(
               "What shortens the peak",
-              "Each change alone, in the plant with a yard without limit and on the same chance: a truck more"
+              "Each change alone, in the plant with a yard without limit and on the same random draws: a truck more"
                   + " or less, receiving an hour longer, the first other shift of the calendar that fits, the"
                   + " file's options, and a tenth more of what may hold a line (of a resource one more). What"
                   + " it would cost is left out. The intervals of all hold together (Bonferroni)."));

@@ -131,7 +131,7 @@ public final class YardSizing {
   }
 
   private String wanted() {
-    return Measure.YARD_WANTED.of(yard.crop().name());
+    return Measure.YARD_ROOM_NEEDED.of(yard.crop().name());
   }
 
   private Stage changed(Change more) {

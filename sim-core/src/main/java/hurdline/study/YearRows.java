@@ -33,7 +33,7 @@ final class YearRows {
     boolean[] left = new boolean[columns.size()];
     for (int c = 0; c < left.length; c++) {
       left[c] =
-          columns.get(c).measure() == Measure.LINE_HOURS_HELD_BY && byWeek.isNever(c);
+          columns.get(c).measure() == Measure.LINE_HOURS_LIMITED_BY && byWeek.isNever(c);
     }
     List<WeekRow> all = new ArrayList<>();
     for (int week = 0; week < byWeek.count(); week++) {

@@ -88,7 +88,7 @@ final class Feeding {
     if (lift[l] != null) {
       liftBales[l] = Math.min(lift[l].bales(), tables.places(l));
       resource[l] = present.resource(lift[l].job().needs());
-      rank[l] = present.rank(resource[l], "set_on_table");
+      rank[l] = present.rank(resource[l], "lift");
       present.resources.hoursOf(resource[l], present.gates.line(l));
     }
   }

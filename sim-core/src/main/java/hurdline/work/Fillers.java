@@ -91,7 +91,7 @@ final class Fillers {
       packageKg[p] = packaging[p] == null ? Double.POSITIVE_INFINITY : packaging[p].massKg();
       if (packaging[p] != null) {
         resource[p] = present.resource(packaging[p].needs());
-        rank[p] = present.rank(resource[p], "change");
+        rank[p] = present.rank(resource[p], "package_change");
       }
     }
   }

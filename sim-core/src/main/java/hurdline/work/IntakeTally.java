@@ -70,8 +70,8 @@ final class IntakeTally {
     double lifted = intake.lifted(c);
     tally.put(Measure.YARD_AGE_MEAN, lifted > 0 ? intake.ageS(c) / lifted / DAY_S : Double.NaN, name);
     tally.put(Measure.YARD_HOURS_FULL, intake.levels.fullS(c) / HOUR_S, name);
-    tally.putCrop(Measure.YARD_WANTED, name, intake.room.wanted(c), name);
-    tally.put(Measure.YARD_REFUSED, intake.room.refused(c), name);
+    tally.putCrop(Measure.YARD_ROOM_NEEDED, name, intake.room.wanted(c), name);
+    tally.put(Measure.YARD_WITHOUT_ROOM, intake.room.refused(c), name);
   }
 
   /** A crop that no field bears has no drawn crop. */

@@ -218,7 +218,7 @@ final class Milling {
       int job = present.jobs.swap + m;
       boolean wants = wanted[m] != NO_SCREEN && !underWay[m];
       if (wants && !standing.isDown(m) && !present.resources.waits(job)) {
-        int rank = present.rank(resource[m], "swap");
+        int rank = present.rank(resource[m], "screen_change");
         present.resources.ask(
             resource[m], job, rank, (long) m << 32, present.gates.machine(m), present.nowS);
       } else if (wants && standing.isDown(m)) {
@@ -242,7 +242,7 @@ final class Milling {
     beganS[m] = present.nowS;
     beganCrewedS[m] = present.counters.duty.seconds(m, present.nowS);
     present.pending.set(present.slots.swapEnd[m], present.nowS + swap[m].next());
-    present.note(layout.machine[m].name(), "screen swap begins", Double.NaN);
+    present.note(layout.machine[m].name(), "screen change begins", Double.NaN);
     stand(m);
   }
 
@@ -260,7 +260,7 @@ final class Milling {
     present.network.remap(layout.headsOf[m]);
     int line = present.counters.line[m];
     stayUntilS[m] = present.counters.runningS(m, present.nowS) + stayS(line, m);
-    present.note(layout.machine[m].name(), "screen swap ends", present.network.screen[m]);
+    present.note(layout.machine[m].name(), "screen change ends", present.network.screen[m]);
     stand(m);
     lookForOrders(m, line);
   }

@@ -128,15 +128,15 @@ final class MoneyTally {
     double stockSum = sum(stock) + stockOfNoLine;
     double costs = cropSum + wageSum + sum(packages) + sum(stops) + sum(late);
     tally.put(Measure.MONEY_REVENUE, sum(revenue));
-    tally.put(Measure.MONEY_CROPS, cropSum);
+    tally.put(Measure.MONEY_CROP_COST, cropSum);
     tally.put(Measure.MONEY_WAGES, wageSum);
     tally.put(Measure.MONEY_ELECTRICITY, electricity);
     tally.put(Measure.MONEY_DEMAND, demand());
     tally.put(Measure.MONEY_PACKAGES, sum(packages));
     tally.put(Measure.MONEY_STOPS, sum(stops));
-    tally.put(Measure.MONEY_LATE, sum(late));
+    tally.put(Measure.MONEY_LATE_PENALTIES, sum(late));
     tally.put(Measure.MONEY_OVERHEAD, overhead);
-    tally.put(Measure.MONEY_STOCK, stockSum);
+    tally.put(Measure.MONEY_STOCK_CHANGE, stockSum);
     marginOfAll = sum(revenue) + stockSum - costs - electricity - overhead;
     tally.put(Measure.MONEY_MARGIN, marginOfAll);
     for (int l = 0; l < layout.lines; l++) {
@@ -174,12 +174,12 @@ final class MoneyTally {
         revenue[l] + stock[l] - crops[l] - wages[l] - packages[l] - stops - late[l];
     double fed = material.fedKg[l] / TONNE_KG;
     tally.put(Measure.MONEY_LINE_REVENUE, revenue[l], line);
-    tally.put(Measure.MONEY_LINE_CROPS, crops[l], line);
+    tally.put(Measure.MONEY_LINE_CROP_COST, crops[l], line);
     tally.put(Measure.MONEY_LINE_WAGES, wages[l], line);
     tally.put(Measure.MONEY_LINE_PACKAGES, packages[l], line);
     tally.put(Measure.MONEY_LINE_STOPS, stops, line);
-    tally.put(Measure.MONEY_LINE_LATE, late[l], line);
-    tally.put(Measure.MONEY_LINE_STOCK, stock[l], line);
+    tally.put(Measure.MONEY_LINE_LATE_PENALTIES, late[l], line);
+    tally.put(Measure.MONEY_LINE_STOCK_CHANGE, stock[l], line);
     tally.put(Measure.MONEY_LINE_MARGIN, margin[l], line);
     tally.put(Measure.MONEY_LINE_MARGIN_PER_TONNE, fed > 0 ? margin[l] / fed : Double.NaN, line);
   }

@@ -27,7 +27,7 @@ final class MonthScreens {
       Machine.HammerMill mill = (Machine.HammerMill) layout.machine[m];
       for (Machine.Screen screen : mill.screens()) {
         for (Measure measure :
-            List.of(Measure.MACHINE_SCREEN_MASS, Measure.MACHINE_SCREEN_ENERGY)) {
+            List.of(Measure.MACHINE_SCREEN_MASS_IN, Measure.MACHINE_SCREEN_ENERGY)) {
           columns.add(new Outcome.Column(measure.of(mill.name(), screen.name()), measure, ""));
         }
       }

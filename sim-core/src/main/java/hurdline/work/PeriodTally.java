@@ -152,7 +152,7 @@ final class PeriodTally {
       for (int cause = 0; cause < layout.causes.count(); cause++) {
         if (holds[l][cause]) {
           String line = layout.naming.lines.name(l);
-          column(weekColumns, Measure.LINE_HOURS_HELD_BY, line, layout.causes.name(cause));
+          column(weekColumns, Measure.LINE_HOURS_LIMITED_BY, line, layout.causes.name(cause));
         }
       }
     }

@@ -107,7 +107,7 @@ final class Sharing {
         tally.put(Measure.MACHINE_CROP_HOURS, lasted / HOUR_S, machine, crop, state.word());
       }
     }
-    tally.put(Measure.MACHINE_CROP_MASS, tonnes(m, c), machine, crop);
+    tally.put(Measure.MACHINE_CROP_MASS_IN, tonnes(m, c), machine, crop);
   }
 
   private void ratios(int m) {
@@ -134,14 +134,14 @@ final class Sharing {
   }
 
   private void building() {
-    double worked = watching.building.lastedS(0, Use.BESIDE.ordinal());
+    double worked = watching.building.lastedS(0, Use.CONCURRENT.ordinal());
     for (int l = 0; l < layout.lines; l++) {
       double alone = watching.building.lastedS(0, Use.values().length + l);
       tally.put(Measure.BUILDING_ALONE, alone / HOUR_S, layout.naming.lines.name(l));
       worked += alone;
     }
     for (Use use : Use.values()) {
-      double lasted = use == Use.WORKED ? worked : watching.building.lastedS(0, use.ordinal());
+      double lasted = use == Use.STAFFED ? worked : watching.building.lastedS(0, use.ordinal());
       tally.put(Measure.BUILDING_HOURS, lasted / HOUR_S, use.word());
     }
   }
@@ -158,7 +158,7 @@ final class Sharing {
         all &= left == 0;
         tally.put(Measure.SEASON_LINE_FINISHED, left == 0 ? 1 : 0, line);
         if (hasMoney) {
-          tally.put(Measure.SEASON_NOT_EARNED, notEarned(l, left), line);
+          tally.put(Measure.SEASON_MARGIN_FORGONE, notEarned(l, left), line);
           forgone += Math.max(0, notEarned(l, left));
         }
       }

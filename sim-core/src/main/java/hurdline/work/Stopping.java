@@ -71,7 +71,7 @@ final class Stopping {
         machine[k] = m;
         cause[k] = layout.causes.stop[m][i];
         stop[k] = stops.get(i);
-        byFlow[k] = stop[k].counted() == Stop.Counted.WORKED || stop[k].counted() == Stop.Counted.RUNNING;
+        byFlow[k] = stop[k].counted() == Stop.Counted.MASS || stop[k].counted() == Stop.Counted.RUNNING;
         resource[k] = present.resource(stop[k].needs());
         rank[k] = present.rank(resource[k], name(k));
         present.resources.hoursOf(resource[k], gate(k));
@@ -147,7 +147,7 @@ final class Stopping {
           case CALENDAR -> 1;
           case CREWED -> counters.duty.is(m) ? 1 : 0;
           case RUNNING -> present.network.inflowKgPerS[m] > 0 ? 1 : 0;
-          case WORKED -> present.network.inflowKgPerS[m];
+          case MASS -> present.network.inflowKgPerS[m];
         };
     return pace > 0 ? present.nowS + left / pace : Double.POSITIVE_INFINITY;
   }
@@ -158,7 +158,7 @@ final class Stopping {
       case CALENDAR -> present.nowS;
       case CREWED -> present.counters.duty.seconds(m, present.nowS);
       case RUNNING -> present.counters.runningS(m, present.nowS);
-      case WORKED -> present.counters.workedKg(m, present.nowS);
+      case MASS -> present.counters.workedKg(m, present.nowS);
     };
   }
 

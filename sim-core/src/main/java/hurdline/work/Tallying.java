@@ -152,7 +152,7 @@ final class Tallying {
       for (int cause = 0; cause < layout.causes.count(); cause++) {
         if (canHold(l, cause)) {
           tally.put(
-              Measure.LINE_HOURS_HELD_BY,
+              Measure.LINE_HOURS_LIMITED_BY,
               watching.holders.lastedS(l, cause) / HOUR_S,
               line,
               layout.causes.name(cause));
@@ -161,7 +161,7 @@ final class Tallying {
       tally.put(Measure.LINE_HOURS_AFTER_SHIFT, present.afterShift.seconds(l) / HOUR_S, line);
       double fed = material.fedKg[l];
       tally.put(
-          Measure.LINE_RATE,
+          Measure.LINE_THROUGHPUT,
           scheduled > 0 ? fed / TONNE_KG / (scheduled / HOUR_S) : Double.NaN,
           line);
       for (Product product : layout.plant.products()) {
@@ -186,7 +186,7 @@ final class Tallying {
         double lasted = watching.states.lastedS(m, state.ordinal());
         tally.put(Measure.MACHINE_HOURS, lasted / HOUR_S, name, state.word());
       }
-      mass(Measure.MACHINE_MASS, material.machineKg[m], material.machineDryKg[m], name);
+      mass(Measure.MACHINE_MASS_IN, material.machineKg[m], material.machineDryKg[m], name);
       tally.put(Measure.MACHINE_ENERGY, watching.power.joules(m, endS) / KWH_J, name);
       for (int k : stopping.stopsOf(m)) {
         tally.put(Measure.MACHINE_STOP_COUNT, stopping.count[k], name, stopping.nameOf(k));
@@ -199,10 +199,10 @@ final class Tallying {
           tally.put(
               Measure.MACHINE_SCREEN_HOURS, milling.runningS[m][s] / HOUR_S, name, screen);
           mass(
-              Measure.MACHINE_SCREEN_MASS, booking.screenKg[m][s], booking.screenDryKg[m][s], name, screen);
+              Measure.MACHINE_SCREEN_MASS_IN, booking.screenKg[m][s], booking.screenDryKg[m][s], name, screen);
           tally.put(Measure.MACHINE_SCREEN_ENERGY, booking.screenJ[m][s] / KWH_J, name, screen);
         }
-        tally.put(Measure.MACHINE_SWAPS, milling.swaps[m], name);
+        tally.put(Measure.MACHINE_SCREEN_CHANGES, milling.swaps[m], name);
       }
     }
   }
@@ -239,7 +239,7 @@ final class Tallying {
         tally.put(Measure.PRODUCT_REVENUE, money.revenue(product), product.name());
       }
       if (!product.orders().isEmpty()) {
-        tally.put(Measure.PRODUCT_LATE, orders.lateDays(p, present.nowS), product.name());
+        tally.put(Measure.PRODUCT_LATE_DAYS, orders.lateDays(p, present.nowS), product.name());
       }
     }
   }
@@ -291,7 +291,7 @@ final class Tallying {
       for (int month = 0; month < present.roster.months().count(); month++) {
         overS[l] += crewing.afterShiftS(l, month);
       }
-      tally.put(Measure.CREW_HOURS, shiftS[l] / HOUR_S, line);
+      tally.put(Measure.CREW_LABOR_HOURS, shiftS[l] / HOUR_S, line);
       tally.put(Measure.CREW_OVERTIME, overS[l] / HOUR_S, line);
       tally.put(Measure.CREW_SENT_HOME, crewing.sentHomeS(l) / HOUR_S, line);
       tally.put(Measure.CREW_CHANGEOVER, changeoverS[l] / HOUR_S, line);

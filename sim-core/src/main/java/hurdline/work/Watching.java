@@ -111,7 +111,7 @@ final class Watching {
     int working = rostering.lineAtWork();
     Use use = used ? Use.UNCREWED : Use.UNUSED;
     if (working >= layout.lines) {
-      use = Use.BESIDE;
+      use = Use.CONCURRENT;
     } else if (changing) {
       use = Use.CHANGEOVER;
     }

@@ -36,8 +36,8 @@ class YardLevelsTest {
                   season: [{line: ash_line, from: 2027-01-01, to: 2027-01-01, shifts: [day]}, {line: birch_line, from: 2027-01-02, to: 2027-01-02, shifts: [day]}]
                   yard:
                     places:
-                      first: {holds: 3 bales, for: [ash]}
-                      second: {holds: 2 bales, for: [birch]}
+                      first: {holds: 3 bales, crops: [ash]}
+                      second: {holds: 2 bales, crops: [birch]}
                       third: {holds: 5 bales}
                   """)
               .plant());

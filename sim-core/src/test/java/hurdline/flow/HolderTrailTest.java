@@ -185,7 +185,7 @@ class HolderTrailTest {
     PlayedFlow flow =
         new PlayedFlow(
             "",
-            "alongside: [fans]",
+            "auxiliaries: [fans]",
             """
             feeder: {kind: bale-feeder}
             saw: {kind: separating-saw}
@@ -214,7 +214,7 @@ class HolderTrailTest {
     PlayedFlow flow =
         new PlayedFlow(
             "",
-            "alongside: [fans]",
+            "auxiliaries: [fans]",
             """
             feeder: {kind: bale-feeder}
             fans: {kind: fan}

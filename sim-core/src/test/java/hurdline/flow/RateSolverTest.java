@@ -244,7 +244,7 @@ class RateSolverTest {
     assertRates(solver, 60 * draw, draw);
     assertThat(solver.heldBy()).containsExactly(1, 0);
     assertThat(solver.knotRounds()).as("heads that hang on themselves").isPositive();
-    assertThat(ContestNet.reaching(1, 4, 2).limit(0, 3, 1, 1).solved().knotRounds()).as("none hangs on itself").isZero();
+    assertThat(ContestNet.reaching(1, 4, 2).limit(0, 3, 1, 1).solved().knotRounds()).as("none is sensitive to itself").isZero();
   }
 
   @Test void aCircleThroughTwoBinsThatFindsNoRatesIsNamed() {

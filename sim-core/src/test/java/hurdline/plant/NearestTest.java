@@ -20,6 +20,13 @@ class NearestTest {
   }
 
   @Test
+  void aFormerWordOfTheFormatMeansTheOneThatTookItsPlace() {
+    assertThat(Nearest.to("precedence", List.of("rate", "priority"))).contains("priority");
+    assertThat(Nearest.to("stand_down", List.of("line", "send_home"))).contains("send_home");
+    assertThat(Nearest.to("precedence", List.of("rate", "to"))).isEmpty();
+  }
+
+  @Test
   void caseIsNoChange() {
     assertThat(Nearest.to("SAW", List.of("saw"))).contains("saw");
   }

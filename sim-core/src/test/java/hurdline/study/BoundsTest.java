@@ -44,14 +44,14 @@ class BoundsTest {
   @Test
   void massesHoursAndCountsEndAtNothing() {
     assertThat(cut(Measure.MASS_FED, "stalk", 0, 0, 5).low()).isZero();
-    assertThat(cut(Measure.MACHINE_SWAPS, "mill", 0, 0, 5).low()).isZero();
+    assertThat(cut(Measure.MACHINE_SCREEN_CHANGES, "mill", 0, 0, 5).low()).isZero();
     Interval hours = cut(Measure.BIN_HOURS_FULL, "hurd_bin", 0, 8000, 8688);
     assertThat(hours).isEqualTo(new Interval(0, 24 * 362));
   }
 
   @Test
   void aHandCountedTwiceMayWorkMoreHoursThanTheCalendarHas() {
-    assertThat(cut(Measure.CREW_HOURS, "stalk_line", 0, 8000, 8688).high()).isGreaterThan(24 * 362);
+    assertThat(cut(Measure.CREW_LABOR_HOURS, "stalk_line", 0, 8000, 8688).high()).isGreaterThan(24 * 362);
   }
 
   @Test
@@ -78,13 +78,13 @@ class BoundsTest {
     Figures figures = new Figures();
     List<Outcome.Column> columns =
         List.of(
-            new Outcome.Column("season.stalk_line.not_earned", Measure.SEASON_NOT_EARNED, ""),
+            new Outcome.Column("season.stalk_line.margin_forgone", Measure.SEASON_MARGIN_FORGONE, ""),
             new Outcome.Column("money.stalk_line.margin", Measure.MONEY_LINE_MARGIN, ""));
     figures.add(columns, new double[] {0, 9});
     figures.add(columns, new double[] {0, leastMargin});
     figures.add(columns, new double[] {50, 7});
     return new Bounds(STAGE.plant(), figures)
-        .cut(columns.get(0), Summary.of(figures.series("season.stalk_line.not_earned")));
+        .cut(columns.get(0), Summary.of(figures.series("season.stalk_line.margin_forgone")));
   }
 
   @Test

@@ -87,8 +87,8 @@ class CapacitiesTest {
     assertThat(Cause.inWords("saw_1+saw_2.jam")).isEqualTo("the stop jam of saw_1 and saw_2");
     assertThat(answer.holders().stream().mapToDouble(HolderRow::share).sum()).isCloseTo(1, within(1e-9));
     HolderRow jams = answer.holders().get(causes.indexOf("saw_1+saw_2.jam"));
-    double one = answer.mean("line.line.hours.held_by.saw_1.jam");
-    double other = answer.mean("line.line.hours.held_by.saw_2.jam");
+    double one = answer.mean("line.line.hours.limited_by.saw_1.jam");
+    double other = answer.mean("line.line.hours.limited_by.saw_2.jam");
     assertThat(one).isPositive();
     assertThat(jams.hours()).isCloseTo(one + other, within(1e-9));
     assertThat(jams.shareHigh95()).isGreaterThan(jams.share());

@@ -113,7 +113,7 @@ class CompareTest {
     CompareAnswer answer =
         played(
             compare(
-                small("discount: 9 %/yr", "discount: 8 %/yr", LESS_OVERHEAD),
+                small("discount_rate: 9 %/yr", "discount_rate: 8 %/yr", LESS_OVERHEAD),
                 5,
                 2,
                 "less_overhead"));
@@ -149,7 +149,7 @@ class CompareTest {
     CompareAnswer answer =
         played(
             compare(
-                small("discount: 9 %/yr", "growth: {wages: 5 %/yr}", option), 3, 1, "less_paid"));
+                small("discount_rate: 9 %/yr", "escalation: {wages: 5 %/yr}", option), 3, 1, "less_paid"));
     double yearly = answer.difference("less_paid", MARGIN).orElseThrow().difference();
     assertThat(yearly).isPositive();
     assertThat(answer.worth("less_paid", Quantity.NET_PRESENT_VALUE).orElseThrow().mean())
@@ -343,7 +343,7 @@ class CompareTest {
     assertThat(power.highJoint() - power.lowJoint()).isCloseTo(0, within(1e-9));
     assertThat(power.toldApart() && room.toldApart()).isTrue();
     assertThat(answer.difference("more_room", "line.stalk_line.hours.scheduled").orElseThrow().toldApart())
-        .as("what is the same is not told apart")
+        .as("what is the same is not significantly different")
         .isFalse();
   }
 }

@@ -44,13 +44,13 @@ class CropAdjustmentsTest {
           fields:
             bench: {area: 20 ha, yield: {lognormal: {mean: 8 t/ha, sd: 2 t/ha}}, ready: 2027-03-01, ready_sd: 2 d, baling: 400 bales/d}
             flat:  {area: 20 ha, yield: {normal: {mean: 8 t/ha, sd: 2 t/ha}}, ready: 2027-03-01, ready_sd: 2 d, baling: 400 bales/d}
-          season_factor: {normal: {mean: 100 %, sd: 15 %, low: 70 %}}
+          yield_factor: {normal: {mean: 100 %, sd: 15 %, low: 70 %}}
           hours: {from: "06:00", to: "18:00"}
           trucks: {count: 4, bales: 30, drive: 20 min}
-      money: {currency: USD, crops: {stalk: 50 USD/t}}
+      money: {currency: USD, crop_prices: {stalk: 50 USD/t}}
       options:
-        faster: {says: a faster feeder, cost: 1000 USD, with: {lines: {stalk_line: {steps: {feeder: {rate: 2 t/h}}}}}}
-        sooner: {says: longer shifts, cost: 1000 USD, with: {calendar: {shifts: {day: {to: "16:00"}}}}}
+        faster: {description: a faster feeder, cost: 1000 USD, with: {lines: {stalk_line: {steps: {feeder: {rate: 2 t/h}}}}}}
+        sooner: {description: longer shifts, cost: 1000 USD, with: {calendar: {shifts: {day: {to: "16:00"}}}}}
       """;
   private static final String LEFT_OVER = "season.stalk_line.left_over";
   private static final String DRAWN = "mass.stalk.drawn_over_mean";

@@ -36,7 +36,7 @@ class CropLeftOverTest {
         - {line: stalk_line, from: 2027-03-01, to: 2027-03-01, shifts: [day]}
       crews: {stalk_line: {day: 5, late: 10}}
       yard: {on_hand: {stalk: 60 bales}, places: {open: {holds: 100 bales}}}
-      money: {currency: USD, wage: 10 USD/h, crops: {stalk: 50 USD/t}}
+      money: {currency: USD, wage: 10 USD/h, crop_prices: {stalk: 50 USD/t}}
       plans:
         both_days:
           with:

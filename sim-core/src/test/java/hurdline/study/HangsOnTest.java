@@ -33,7 +33,7 @@ class HangsOnTest {
   private static final double EACH = Math.pow(1.08, -89 / 365.25) + Math.pow(1.08, -1 - 89 / 365.25);
 
   private static Source source() throws IOException {
-    String text = Files.readString(SMALL).replace("discount: 9 %/yr", "discount: 8 %/yr");
+    String text = Files.readString(SMALL).replace("discount_rate: 9 %/yr", "discount_rate: 8 %/yr");
     PlantFile file = PlantFile.of("small.yaml", text + LESS_OVERHEAD);
     return new Source(file.variants(), "small.yaml", file.contentHash(), "0", file.warnings());
   }
@@ -62,7 +62,7 @@ class HangsOnTest {
                 Optional.of(
                     List.of(
                         Swing.around("money.overhead", 0.2),
-                        new Swing("money.discount", "0 %/yr", "8 %/yr"),
+                        new Swing("money.discount_rate", "0 %/yr", "8 %/yr"),
                         Swing.around("options.less_overhead.cost", 0.5)))));
     double as = answer.worth("less_overhead", Quantity.NET_PRESENT_VALUE).orElseThrow().mean();
     assertThat(as).isCloseTo(worth(YEARLY, 6_000), within(0.01));
@@ -90,7 +90,7 @@ class HangsOnTest {
     assertThat(row.value()).isCloseTo(brought, within(2e-3 * brought));
     assertThat(row.unit()).isEqualTo("USD");
     assertThat(row.inFile()).isEqualTo(6_000);
-    assertThat(plays[0]).as("base and option three times, and two lives of two calendars of the base, priced anew for the option").isEqualTo(6 + 4);
+    assertThat(plays[0]).as("base and option three times, and two lives of two calendars of the base, priced again for the option").isEqualTo(6 + 4);
   }
 
   @Test
@@ -160,7 +160,7 @@ class HangsOnTest {
         .isInstanceOf(ProblemsException.class)
         .hasMessage(
             "small.yaml: \"base\" and \"less_overhead\" are the same plant at both ends of money.overhead, for the varied"
-                + " values take the place of what tells them apart; expected another key, or a share such as"
+                + " values take the place of what makes them different; expected another key, or a share such as"
                 + " money.overhead=20%");
     asked(Optional.of(List.of(Swing.around("money.overhead", 0.2))));
   }
@@ -178,7 +178,7 @@ class HangsOnTest {
             "products.fine_hurd.price",
             "products.trash.price",
             "products.lint.price",
-            "money.crops.stalk",
+            "money.crop_prices.stalk",
             "money.electricity.*",
             "money.wage",
             "deliveries.stalk.fields.*.yield",

@@ -39,7 +39,7 @@ class LivesInChainsTest {
         season: [{line: stalk_line, from: 2027-03-01, to: 2027-03-01, shifts: [day]}]
         yard: {%splaces: {open: {holds: 900 bales}}}
         deliveries: {stalk: {loads: {every: %s, bales: 10, hours: {from: "08:00", to: "12:30"}}}}
-        money: {currency: USD, crops: {stalk: 20 USD/t}, discount: 0 %%/yr}
+        money: {currency: USD, crop_prices: {stalk: 20 USD/t}, discount_rate: 0 %%/yr}
         options:
           faster: {cost: 100 USD, life: 3 yr, with: {lines: {stalk_line: {steps: {feeder: {rate: %s}}}}}}
           dearer: {cost: 100 USD, life: 3 yr, with: {products: {tow: {price: 60 USD/t}}}}
@@ -202,7 +202,7 @@ class LivesInChainsTest {
   @Test
   void theBreakEvenIsOfYearsThatFollowEachOther() {
     AtomicInteger plays = new AtomicInteger();
-    CompareAnswer answer = hangsOn(day("2 t/h", "5 t/h", "", "1 h"), "money.crops.stalk", 3, 4, Chosen.base(), plays);
+    CompareAnswer answer = hangsOn(day("2 t/h", "5 t/h", "", "1 h"), "money.crop_prices.stalk", 3, 4, Chosen.base(), plays);
     double price = answer.further().breakEven().get(0).value();
     assertThat((50 - price) * 18 - 100).as("18 t more are fed in three years").isCloseTo(0, within(0.1));
     assertThat(plays.get()).as("no more than the comparison itself").isEqualTo(2 * 3 + 2 * 4 * 3);
@@ -231,7 +231,7 @@ class LivesInChainsTest {
   /** Whatever is asked about an option's worth begins from the worth that is told of it. */
   @Test
   void allThatIsSaidOfAWorthIsOfTheSameLives() {
-    for (String key : List.of("money.crops.stalk", "lines.stalk_line.steps.feeder.rate")) {
+    for (String key : List.of("money.crop_prices.stalk", "lines.stalk_line.steps.feeder.rate")) {
       CompareAnswer answer =
           hangsOn(day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}"), key, 3);
       double worth = value(answer);
@@ -247,7 +247,7 @@ class LivesInChainsTest {
   @Test
   void barsAndBreakEvensHaveIntervalsOverLives() {
     Source source = day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}");
-    CompareAnswer answer = hangsOn(source, "money.crops.stalk", 15);
+    CompareAnswer answer = hangsOn(source, "money.crop_prices.stalk", 15);
     PaybackRow worth = answer.worth("faster", Quantity.NET_PRESENT_VALUE).orElseThrow();
     double half = (worth.high95() - worth.low95()) / 2;
     assertThat(half).isGreaterThan(1);

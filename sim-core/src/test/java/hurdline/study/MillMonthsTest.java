@@ -46,7 +46,7 @@ class MillMonthsTest {
   void theMonthsOfEachScreenAddUpToItsYear() {
     for (String option : List.of("base", "bigger_mill")) {
       for (String screen : List.of("coarse", "medium", "fine")) {
-        for (String what : List.of("mass", "energy")) {
+        for (String what : List.of("mass_in", "energy")) {
           String measure = "machine.mill.screen." + screen + "." + what;
           double year = year(option, measure);
           assertThat(year).isPositive();

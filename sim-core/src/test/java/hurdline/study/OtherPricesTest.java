@@ -40,7 +40,7 @@ class OtherPricesTest {
   @CsvSource({
     "products.*.price, x0.8",
     "products.trash.price, x1.2",
-    "money.crops.stalk, x1.2",
+    "money.crop_prices.stalk, x1.2",
     "money.electricity.*, x0.8",
     "money.electricity.demand, x1.2",
     "money.electricity.energy, 0 USD/kWh",
@@ -88,10 +88,10 @@ class OtherPricesTest {
         List.of(
             List.of("machines.mill.power", "50 hp"),
             List.of("products.dust.price", "5 USD/ton"),
-            List.of("money.paid_at.stalk", "14 %"))) {
+            List.of("money.moisture_basis.stalk", "14 %"))) {
       assertThat(OtherPrices.of(atBase, base, with(change.get(0), change.get(1)))).as(change.get(0)).isEmpty();
     }
-    assertThat(OtherPrices.of(atBase, base, with("money.discount", "5 %/yr"))).isPresent();
+    assertThat(OtherPrices.of(atBase, base, with("money.discount_rate", "5 %/yr"))).isPresent();
   }
 
   /** The mill makes coarse hurd while no order is open, as it sells better than broad hurd. */

@@ -131,7 +131,7 @@ class PaperTest {
     var run = Studied.run(small, Studied.effort(3, 1));
     double binIsT = 6 / 0.6762;
     double hours = run.mean(Measure.LINE_HOURS_SCHEDULED.of("stalk_line"));
-    assertThat(run.mean(Measure.LINE_RATE.of("stalk_line")) - binIsT / hours)
+    assertThat(run.mean(Measure.LINE_THROUGHPUT.of("stalk_line")) - binIsT / hours)
         .isCloseTo(0.792457, within(0.005));
   }
 

@@ -67,7 +67,7 @@ class RunTest {
   void holderHoursAddUpToTheScheduledHoursInEveryReplication() {
     for (int replication = 0; replication < REPLICATIONS; replication++) {
       for (String line : new String[] {"stalk_line", "cotton_line"}) {
-        double held = sum(replication, "line." + line + ".hours.held_by.");
+        double held = sum(replication, "line." + line + ".hours.limited_by.");
         double scheduled = value(replication, Measure.LINE_HOURS_SCHEDULED.of(line));
         assertThat(scheduled).isPositive();
         assertThat(held).isCloseTo(scheduled, within(1e-9 * scheduled));
@@ -159,7 +159,7 @@ class RunTest {
               .filter(e -> e.from().equals("feeder"))
               .mapToDouble(e -> e.tPerH())
               .sum();
-      assertThat(fed).isCloseTo(base.mean(Measure.LINE_RATE.of(flow.line())), within(0.05 * fed));
+      assertThat(fed).isCloseTo(base.mean(Measure.LINE_THROUGHPUT.of(flow.line())), within(0.05 * fed));
     }
   }
 

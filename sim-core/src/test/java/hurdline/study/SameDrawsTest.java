@@ -68,7 +68,7 @@ class SameDrawsTest {
             "  gin_fans:      {kind: fan, power: 220 kW}",
             "  gin_fans:      {kind: fan, power: 220 kW}\n"
                 + "  aaa_fan: {kind: fan, power: 1 W, stops: {belt: {every: {exponential: {mean: 3 h}},"
-                + " counted: calendar, repair: any time,"
+                + " counted: calendar, repair: any-time,"
                 + " lasts: {exponential: {mean: 1 h}}}}}");
     assertThat(more).isNotEqualTo(text);
     Played base = play(example());

@@ -31,7 +31,7 @@ class SeasonTest {
 
       plans:
         same_as_ever:
-          says: the season as it is, written out once more, and a dearer kilowatt
+          description: the season as it is, written out once more, and a dearer kilowatt
           with: {money: {electricity: {demand: 17.5 USD/kW/month}}}
         two_shifts:
           with:
@@ -122,7 +122,7 @@ class SeasonTest {
   @Test
   void usesOfTheBuildingAddUpToTheCalendarInEveryReplication() {
     for (int plan = 0; plan < 3; plan++) {
-      double[] worked = series(plan, "building.hours.worked");
+      double[] worked = series(plan, "building.hours.staffed");
       double[] stalk = series(plan, "building.hours.alone.stalk_line");
       double[] cotton = series(plan, "building.hours.alone.cotton_line");
       double[] rest = series(plan, "building.hours.changeover");
@@ -168,7 +168,7 @@ class SeasonTest {
                 .filter(row -> row.plan().equals("base") && row.machine().equals(machine) && row.crop().equals(crop))
                 .toList();
         assertThat(rows.stream().mapToDouble(StripRow::workedT).sum())
-            .isCloseTo(answer.mean("base", Measure.MACHINE_CROP_MASS.of(machine, crop)), within(1e-6));
+            .isCloseTo(answer.mean("base", Measure.MACHINE_CROP_MASS_IN.of(machine, crop)), within(1e-6));
         assertThat(rows.stream().mapToDouble(StripRow::hours).sum())
             .isCloseTo(
                 answer.mean("base", Measure.MACHINE_CROP_HOURS.of(machine, crop, "slowed"))
@@ -176,7 +176,7 @@ class SeasonTest {
                 within(1e-6));
       }
     }
-    assertThat(answer.mean("base", Measure.MACHINE_CROP_MASS.of("feeder", "stalk")))
+    assertThat(answer.mean("base", Measure.MACHINE_CROP_MASS_IN.of("feeder", "stalk")))
         .isCloseTo(answer.mean("base", Measure.MASS_FED.of("stalk")), within(1e-6));
   }
 

@@ -50,9 +50,9 @@ class YardCostTest {
             fields: {bench: {area: 30 ha, yield: {normal: {mean: 7 t/ha, sd: 1 t/ha}}, ready: 2027-03-02, baling: 150 bales/d}}
             hours: {from: "07:00", to: "18:00"}
             hands: 2
-            waiting: 5 USD/h
+            waiting_cost: 5 USD/h
             trucks: {count: 2, bales: 20, drive: {exponential: {mean: 40 min}}}
-        money: {currency: USD, wage: 26 USD/h, crops: {stalk: 100 USD/t}}
+        money: {currency: USD, wage: 26 USD/h, crop_prices: {stalk: 100 USD/t}}
         """
         .formatted(places);
   }
@@ -177,7 +177,7 @@ class YardCostTest {
   @Test
   void thePlaceThatGrowsAlwaysHoldsWhatIsOnHandOnTheFirstDay() {
     String yaml =
-        yard("{shed: {holds: 300 bales, for: [stalk]}, ground: {holds: 200 bales, " + STACKED + ", cost: 14 USD/m2}}")
+        yard("{shed: {holds: 300 bales, crops: [stalk]}, ground: {holds: 200 bales, " + STACKED + ", cost: 14 USD/m2}}")
             .replace("yard: {", "yard: {on_hand: {stalk: 100 bales, seed_cotton: 40 bales}, ");
     YardAnswer answer = sized(yaml, 2);
     assertThat(answer.asked().place()).isEqualTo("ground");

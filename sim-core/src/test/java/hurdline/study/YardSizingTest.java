@@ -39,7 +39,7 @@ class YardSizingTest {
           - {line: stalk_line, from: %s, to: 2027-03-09, shifts: [round]}
         yard: {places: %s}
         deliveries: {stalk: {loads: {every: %s, bales: 10, from: 2027-03-01, to: 2027-03-05}}}
-        money: {currency: USD, crops: {stalk: 100 USD/t}}
+        money: {currency: USD, crop_prices: {stalk: 100 USD/t}}
         """
         .formatted(feeds, places, every);
   }
@@ -133,7 +133,7 @@ class YardSizingTest {
 
   private static List<SummaryRowValue> wanted(YardAnswer answer) {
     var samples = answer.samples().of().get(1);
-    int at = samples.measures().stream().map(m -> m.measure()).toList().indexOf("yard.stalk.wanted");
+    int at = samples.measures().stream().map(m -> m.measure()).toList().indexOf("yard.stalk.room_needed");
     return java.util.Arrays.stream(samples.values()).map(of -> new SummaryRowValue(of[at])).toList();
   }
 
@@ -222,7 +222,7 @@ class YardSizingTest {
     assertThat(answer.land().times()).isCloseTo(limits[4], within(0.02));
     assertThat(answer.land().low95()).isCloseTo(limits[0], within(0.02));
     assertThat(answer.land().high95()).isCloseTo(limits[8], within(0.02));
-    assertThat(limits[8] - limits[0]).as("so that the three could be told apart").isGreaterThan(0.05);
+    assertThat(limits[8] - limits[0]).as("so that the three could be significantly different").isGreaterThan(0.05);
     assertThat(answer.acresAt(answer.land().low95()).orElseThrow().chance()).isEqualTo(1);
     assertThat(answer.acresAt(answer.land().high95()).orElseThrow().chance()).isLessThan(0.8);
   }
@@ -304,7 +304,7 @@ class YardSizingTest {
   @Test
   void waitsCostWhatTheFileSays() {
     String plain = yard("37 min", "2027-03-01", "{row: {holds: 900 bales}}");
-    String paid = plain.replace("stalk: {loads", "stalk: {waiting: 10 USD/h, loads");
+    String paid = plain.replace("stalk: {loads", "stalk: {waiting_cost: 10 USD/h, loads");
     double waitingD = played(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().waitingD();
     assertThat(waitingD).isPositive();
     assertThat(played(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().cost().perYear())

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  * fill, and ways back within a stretch.
  */
 final class AnyLine {
-  private static final String[] COUNTED = {"running", "worked", "crewed", "calendar"};
+  private static final String[] COUNTED = {"running", "mass", "crewed", "calendar"};
 
   private static final String MONTH =
       "shifts: {day: {days: [Mon, Tue, Wed, Thu, Fri], from: \"06:00\", to: \"14:30\", rests: [{at: \"10:00\", lasts: 30 min}]}, "
@@ -64,7 +64,7 @@ final class AnyLine {
   }
 
   private void build() {
-    machines.add("  feeder: {kind: bale-feeder, table: 3 bales" + stops() + "}");
+    machines.add("  feeder: {kind: bale-feeder, feed_table: 3 bales" + stops() + "}");
     int count = 1 + chance.nextInt(9);
     String next = name(1);
     step("feeder", rate() + "to: " + next);
@@ -147,7 +147,7 @@ final class AnyLine {
     List<String> stops = new ArrayList<>();
     for (int s = 0; s <= chance.nextInt(3); s++) {
       String counted = COUNTED[chance.nextInt(4)];
-      boolean onMass = counted.equals("worked");
+      boolean onMass = counted.equals("mass");
       String unit = onMass ? " t" : " h";
       double slower = onMass ? 1 : 1 / pace;
       double mean = slower * number(3, 60);
@@ -156,7 +156,7 @@ final class AnyLine {
       stops.add(
           "s" + s + ": {every: " + every + ", counted: " + counted + ", lasts: " + repair()
               + (chance.nextInt(3) == 0 ? ", needs: mechanic" : "")
-              + (chance.nextInt(3) == 0 ? ", repair: any time" : "") + "}");
+              + (chance.nextInt(3) == 0 ? ", repair: any-time" : "") + "}");
     }
     return ", stops: {" + String.join(", ", stops) + "}";
   }
@@ -247,7 +247,7 @@ final class AnyLine {
             bale: {mass: %s}
             moisture: %s
             composition: {fiber: 40 %%, hurd: 50 %%, fines: 10 %%}
-            composition_spread: %s
+            composition_cv: %s
         machines:
         %s
         products: {tow: {}, chips: {}}
@@ -262,7 +262,7 @@ final class AnyLine {
         yard:
           on_hand: {stalk: %d bales}
           places: {barn: {holds: 9000 bales%s}}
-          set_on_table: %s
+          lift: %s
         """
         .formatted(
             shifts,

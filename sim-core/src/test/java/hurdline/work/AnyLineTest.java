@@ -57,7 +57,7 @@ class AnyLineTest {
   private static void holdersAddUp(Map<String, Double> got) {
     double held =
         got.entrySet().stream()
-            .filter(e -> e.getKey().startsWith("line.line.hours.held_by."))
+            .filter(e -> e.getKey().startsWith("line.line.hours.limited_by."))
             .mapToDouble(Map.Entry::getValue)
             .sum();
     assertThat(held).isCloseTo(got.get("line.line.hours.scheduled"), within(1e-6));
@@ -75,7 +75,7 @@ class AnyLineTest {
     Map<String, Double> got = play(line.plant());
     String holder =
         line.limited().stream()
-            .filter(m -> got.getOrDefault("line.line.hours.held_by." + m, 0.0) > SCHEDULED_H / 2)
+            .filter(m -> got.getOrDefault("line.line.hours.limited_by." + m, 0.0) > SCHEDULED_H / 2)
             .findFirst()
             .orElseThrow();
     double fed = got.get("mass.stalk.fed");
@@ -132,7 +132,7 @@ class AnyLineTest {
     AnyLine line = new AnyLine(AnyLine.Kind.STEADY, seed);
     Map<String, Double> called = new TreeMap<>();
     play(line.plant()).forEach((measure, value) -> called.put(AnyLine.renamed(measure), value));
-    assertThat(called).containsKey("machine.feedera.mass");
+    assertThat(called).containsKey("machine.feedera.mass_in");
     assertThat(play(line.renamed())).isEqualTo(called);
   }
 

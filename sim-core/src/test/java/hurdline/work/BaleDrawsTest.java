@@ -19,7 +19,7 @@ class BaleDrawsTest {
 
   private YardPlan plan(String spread) {
     String text = YardTexts.march(1, "yard: {places: {row: {holds: 10 bales}}}\n");
-    return YardPlan.of(PlantFile.of("test", text.replace("composition_spread: 5 %", "composition_spread: " + spread)).plant());
+    return YardPlan.of(PlantFile.of("test", text.replace("composition_cv: 5 %", "composition_cv: " + spread)).plant());
   }
 
   private BaleDraws draws(YardPlan plan) {

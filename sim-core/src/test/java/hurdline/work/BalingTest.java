@@ -113,7 +113,7 @@ class BalingTest {
         plant("2027-03-01", "2027-03-31", "[]",
             """
                 hours: {from: "08:00", to: "18:00"}
-                season_factor: {uniform: {low: 50 %, high: 150 %}}
+                yield_factor: {uniform: {low: 50 %, high: 150 %}}
                 fields:
                   bench: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-01, baling: 600 bales/d}
                   flat: {area: 2 ha, yield: 30 t/ha, ready: 2027-03-01, baling: 600 bales/d}

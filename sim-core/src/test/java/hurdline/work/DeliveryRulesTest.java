@@ -25,7 +25,7 @@ class DeliveryRulesTest {
   @Test
   void whatFindsNoRoomIsHeldAtTheField() {
     YardRun run =
-        YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 25 bales}}, when_full: hold at field}\n" + FIELD)).run();
+        YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 25 bales}}, when_full: hold-at-field}\n" + FIELD)).run();
     assertThat(run.books.trips.trips(STALK)).isEqualTo(2);
     assertThat(run.books.levels.peak(STALK)).isEqualTo(20);
     assertThat(run.books.turnedAway(STALK)).isZero();
@@ -41,7 +41,7 @@ class DeliveryRulesTest {
   @Test
   void whatFindsNoRoomIsTurnedAwayAndIsNoTrip() {
     YardRun run =
-        YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 25 bales}}, when_full: turn away}\n" + FIELD)).run();
+        YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 25 bales}}, when_full: turn-away}\n" + FIELD)).run();
     assertThat(run.books.trips.trips(STALK)).isEqualTo(2);
     assertThat(run.books.balesWeighedIn(STALK)).isEqualTo(20);
     assertThat(run.books.turnedAway(STALK)).isEqualTo(20);
@@ -53,7 +53,7 @@ class DeliveryRulesTest {
   @Test
   void aLiftMakesRoomAndTheNextTripStartsAtThatInstant() {
     YardRun run =
-        YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 25 bales}}, when_full: hold at field}\n" + FIELD))
+        YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 25 bales}}, when_full: hold-at-field}\n" + FIELD))
             .traced();
     double liftedS = YardRun.D + 9 * YardRun.H;
     run.at(liftedS, nowS -> repeat(5, () -> run.stacking.free(run.lift(STALK, nowS)))).run();
@@ -112,7 +112,7 @@ class DeliveryRulesTest {
                 YardTexts.march(
                     1,
                     """
-                    yard: {places: {barn: {holds: 12 bales}}, when_full: turn away}
+                    yard: {places: {barn: {holds: 12 bales}}, when_full: turn-away}
                     deliveries:
                       stalk:
                         loads: {every: 1 h, bales: 5, hours: {from: "08:00", to: "12:00"}}

@@ -34,7 +34,7 @@ record DrainedYard(int onHand, int loadBales, double loadsPerH, int hours) {
             components: [fiber]
             crops:
               stalk: {bale: {mass: 1 t}, composition: {fiber: 100 %%}}
-            machines: {feeder: {kind: bale-feeder, table: 1 bales}}
+            machines: {feeder: {kind: bale-feeder, feed_table: 1 bales}}
             products: {tow: {}}
             lines:
               stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: 1 t/h, to: tow}}}

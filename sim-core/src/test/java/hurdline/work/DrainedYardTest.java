@@ -20,7 +20,7 @@ class DrainedYardTest {
   void theHighestLevelOfAWindowFollowsItsLaw() {
     DrainedYard yard = new DrainedYard(120, 4, 0.25, 96);
     Repeats repeats = new Repeats(yard.plant(), SEED, 2_000);
-    assertThat(repeats.of("line.stalk_line.hours.held_by.no_bales")).containsOnly(0.0);
+    assertThat(repeats.of("line.stalk_line.hours.limited_by.no_bales")).containsOnly(0.0);
     double[] peak = repeats.of("yard.stalk.peak");
     assertThat(errorsOff(peak, yard.meanPeak())).isLessThan(ERRORS);
     double[] above = Arrays.stream(peak).map(p -> p > 140 ? 1 : 0).toArray();
@@ -36,7 +36,7 @@ class DrainedYardTest {
     DrainedYard yard = new DrainedYard(0, 4, 0.2, 72);
     Repeats repeats = new Repeats(yard.plant(), SEED, 2_000);
     double dry = yard.hoursWithoutBales();
-    assertThat(errorsOff(repeats.of("line.stalk_line.hours.held_by.no_bales"), dry)).isLessThan(ERRORS);
+    assertThat(errorsOff(repeats.of("line.stalk_line.hours.limited_by.no_bales"), dry)).isLessThan(ERRORS);
     assertThat(errorsOff(repeats.of("mass.stalk.fed"), 72 - dry)).isLessThan(ERRORS);
     assertThat(errorsOff(repeats.of("yard.stalk.mean"), yard.meanLevel())).isLessThan(ERRORS);
     assertThat(errorsOff(repeats.of("mass.stalk.fed"), 0.8 * 72)).as("in the long run").isGreaterThan(ERRORS);

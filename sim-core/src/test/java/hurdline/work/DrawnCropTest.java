@@ -53,7 +53,7 @@ class DrawnCropTest {
           stalk:
             hours: {from: "07:00", to: "18:00"}
             trucks: {count: 1, bales: 10, drive: 1 h}
-            season_factor: %s
+            yield_factor: %s
             fields:
         %s
         """;

@@ -46,14 +46,14 @@ class ExpectedCapacityTest {
   private static void agrees(Plant plant, double formulaTPerH, long seed) {
     double expected = expectedTPerH(plant);
     assertThat(expected).as("formula").isCloseTo(formulaTPerH, within(1e-4 * formulaTPerH));
-    double[] fed = Repeats.meanAndError(new Repeats(plant, seed, 10).of("line.line.rate"));
+    double[] fed = Repeats.meanAndError(new Repeats(plant, seed, 10).of("line.line.throughput"));
     assertThat(Math.abs(fed[0] - expected) / fed[1]).as("errors off").isLessThan(ERRORS);
     assertThat(Math.abs(fed[0] - 1.01 * expected) / fed[1]).as("1 % more").isGreaterThan(ERRORS);
   }
 
   /** 4 t/h · E/(E + L). */
   @ParameterizedTest
-  @CsvSource({"running, 10 h, 10", "worked, 40 t, 10", "crewed, 10 h, 10", "calendar, 10 h, 10"})
+  @CsvSource({"running, 10 h, 10", "mass, 40 t, 10", "crewed, 10 h, 10", "calendar, 10 h, 10"})
   void availabilityIsMeanUpOverMeanCycle(String counted, String every, double upH) {
     Plant plant =
         machine(
@@ -68,7 +68,7 @@ class ExpectedCapacityTest {
     Plant plant =
         machine(
             "jam: {every: {exponential: {mean: 10 h}}, counted: running, lasts: 30 min},"
-                + " knives: {every: 40 t, counted: worked, lasts: {exponential: {mean: 15 min}}},"
+                + " knives: {every: 40 t, counted: mass, lasts: {exponential: {mean: 15 min}}},"
                 + " clean: {every: {gamma: {mean: 8 h, sd: 1 h}}, counted: crewed, lasts: 12 min}");
     agrees(plant, 4 * (8 / 8.2) / (1 + 0.05 + 0.025), 22);
   }
@@ -95,7 +95,7 @@ class ExpectedCapacityTest {
     double formula = 4 * (1 - 2 / (40 + clockH) * 168 / 40);
     double expected = expectedTPerH(plant);
     assertThat(expected).isCloseTo(formula, within(1e-3 * formula));
-    double[] fed = Repeats.meanAndError(new Repeats(plant, 23, 10).of("line.line.rate"));
+    double[] fed = Repeats.meanAndError(new Repeats(plant, 23, 10).of("line.line.throughput"));
     assertThat(Math.abs(fed[0] - expected) / fed[1]).isLessThan(ERRORS);
     assertThat(Math.abs(fed[0] - 4 * 40 / 42.0) / fed[1]).as("as if by crewed hours").isGreaterThan(ERRORS);
   }
@@ -146,7 +146,7 @@ class ExpectedCapacityTest {
     assertThat(3.6 * capacity.resourceKgPerS("hand")).isCloseTo(3, within(1e-9));
     assertThat(3.6 * capacity.expectedKgPerS("left")).as("alone").isCloseTo(6, within(1e-9));
     assertThat(capacity.expected(Freed.nothing()).resource()).isEqualTo("hand");
-    double simulated = new Repeats(plant, 26, 1).of("line.line.rate")[0];
+    double simulated = new Repeats(plant, 26, 1).of("line.line.throughput")[0];
     assertThat(simulated).isCloseTo(3, within(3e-3));
     assertThat(3.6 * capacity.expected(Freed.resource("hand")).kgPerS()).isCloseTo(4, within(1e-9));
   }
@@ -184,14 +184,14 @@ class ExpectedCapacityTest {
     String machines =
         """
           feeder: {kind: bale-feeder}
-          mill: {kind: hammer-mill, power: 10 kW, swap: 30 min, grinding: {energy: 1 kWh/t, measured_at: 8 mm, exponent: 1, motor_load: 80 %}, screens: {coarse: {opening: 8 mm}, fine: {opening: 2 mm}}}
+          mill: {kind: hammer-mill, power: 10 kW, screen_change: 30 min, grinding: {energy: 1 kWh/t, measured_at: 8 mm, exponent: 1, motor_load: 80 %}, screens: {coarse: {opening: 8 mm}, fine: {opening: 2 mm}}}
         """;
     String steps =
         "      feeder: {rate: 20 t/h, to: mill}\n"
-            + "      mill: {mix: [{screen: coarse, share: 50 %}, {screen: fine, share: 50 %}], stay: 4 h, to: tow}";
+            + "      mill: {mix: [{screen: coarse, share: 50 %}, {screen: fine, share: 50 %}], min_run: 4 h, to: tow}";
     Plant plant = UnbufferedLine.of(machines, steps, DAYS);
     assertThat(expectedTPerH(plant)).isCloseTo(64 / 21.0, within(2e-3));
-    assertThat(new Repeats(plant, 28, 1).of("line.line.rate")[0]).isCloseTo(64 / 21.0, within(1e-2));
+    assertThat(new Repeats(plant, 28, 1).of("line.line.throughput")[0]).isCloseTo(64 / 21.0, within(1e-2));
   }
 
   /** Bales of 1 t at 4 t/h are fed in 15 min; the carrier brings some at once to a table of some places. */
@@ -203,7 +203,7 @@ class ExpectedCapacityTest {
   void aFeederWaitsForLiftsAsAClockSays(int bales, int places, int liftMin, int carriers) {
     String text =
         UnbufferedLine.text(
-                "  feeder: {kind: bale-feeder, table: %d bales}\n".formatted(places),
+                "  feeder: {kind: bale-feeder, feed_table: %d bales}\n".formatted(places),
                 "      feeder: {rate: 4 t/h, to: tow}",
                 20)
             .replace("mass: 100 t", "mass: 1 t")
@@ -211,11 +211,11 @@ class ExpectedCapacityTest {
             .replace("holds: 600 bales", "holds: 2000 bales")
             .replace(
                 "places: {barn",
-                "set_on_table: {lasts: %d min, needs: loader, bales: %d}\n  places: {barn"
+                "lift: {lasts: %d min, needs: loader, bales: %d}\n  places: {barn"
                     .formatted(liftMin, bales))
         + "resources: {loader: {count: %d}}\n".formatted(carriers);
     Plant plant = PlantFile.of("lifts.yaml", text).plant();
-    double simulated = new Repeats(plant, 29, 1).of("line.line.rate")[0];
+    double simulated = new Repeats(plant, 29, 1).of("line.line.throughput")[0];
     assertThat(expectedTPerH(plant)).isCloseTo(simulated, within(2e-2));
   }
 }

@@ -96,7 +96,7 @@ class FiguresProofTest {
       figure(at, name + ": mean", "", certified.text("mean"), summary.mean(), 2);
       figure(at, name + ": standard deviation", "", certified.text("sd"), summary.sd(), name.equals("lew") ? 2 : 50);
       double together = Autocorrelation.ofNeighbours(certified.numbers("values"));
-      figure(at, name + ": autocorrelation of neighbours", "", certified.text("autocorrelation"), together, name.equals("lew") ? 2 : 50);
+      figure(at, name + ": autocorrelation of neighbors", "", certified.text("autocorrelation"), together, name.equals("lew") ? 2 : 50);
     }
     String[][] offsets = {{"1.2", "0.10000000000000"}, {"1000000.2", "0.100000000"}, {"10000000.2", "0.10000000"}};
     for (int k = 0; k < offsets.length; k++) {

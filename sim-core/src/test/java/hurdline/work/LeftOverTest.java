@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /** Years that follow each other, each opening with the crop that the one before left. */
 class LeftOverTest {
-  private static final String PRICED = "\nmoney: {currency: USD, crops: {stalk: 20 USD/t}}\n";
+  private static final String PRICED = "\nmoney: {currency: USD, crop_prices: {stalk: 20 USD/t}}\n";
 
   private record Year(Outcome outcome, LeftOver left) {}
 
@@ -62,8 +62,8 @@ class LeftOverTest {
     assertThat(told(years, "intake.stalk.fed")).containsExactly(20.0, 32.0, 32.0, 32.0);
     assertThat(told(years, "intake.stalk.weighed_in")).containsExactly(40.0, 40.0, 40.0, 40.0);
     assertThat(told(years, "intake.stalk.on_hand_at_start")).containsExactly(0.0, 20.0, 28.0, 36.0);
-    assertThat(told(years, "money.crops")).allSatisfy(paid -> assertThat(paid).isCloseTo(400, within(1e-6)));
-    List<Double> stock = told(years, "money.stock");
+    assertThat(told(years, "money.crop_cost")).allSatisfy(paid -> assertThat(paid).isCloseTo(400, within(1e-6)));
+    List<Double> stock = told(years, "money.stock_change");
     assertThat(stock.get(0)).isCloseTo(200, within(1e-6));
     assertThat(stock.subList(1, 4)).allSatisfy(gained -> assertThat(gained).isCloseTo(80, within(1e-6)));
   }
@@ -99,8 +99,8 @@ class LeftOverTest {
     Outcome second = replication.run(new Streams(7), 2, left.later(365.25 * 86_400), null);
     assertThat(second.value("mass.stalk.lost_in_yard")).isCloseTo(5, within(0.02));
     assertThat(second.value("yard.stalk.age.mean")).isBetween(150.0, 200.0);
-    double paid = first.value("money.crops") + second.value("money.crops");
-    double kept = first.value("money.stock") + second.value("money.stock");
+    double paid = first.value("money.crop_cost") + second.value("money.crop_cost");
+    double kept = first.value("money.stock_change") + second.value("money.stock_change");
     double gone =
         List.of(first, second).stream()
             .mapToDouble(one -> one.value("mass.stalk.fed") + one.value("mass.stalk.lost_in_yard"))
@@ -122,7 +122,7 @@ class LeftOverTest {
     assertThat(years.get(2).left().atGate()).isNotEmpty();
     double fed = sum(years, "intake.stalk.fed");
     assertThat(left(years).get(2)).isCloseTo((int) (3 * 40 - fed), within(1));
-    assertThat(sum(years, "money.crops") - sum(years, "money.stock"))
+    assertThat(sum(years, "money.crop_cost") - sum(years, "money.stock_change"))
         .as("what was fed, at 20 USD/t")
         .isCloseTo(20 * sum(years, "mass.stalk.fed"), within(1e-6));
   }
@@ -214,7 +214,7 @@ class LeftOverTest {
     double first = worth(years.get(0).left(), stalk);
     double last = worth(years.get(2).left(), stalk);
     assertThat(first).isGreaterThan(1000);
-    assertThat(sum(years.subList(1, 3), "money.stock")).isCloseTo(last - first, within(1e-6 * last));
+    assertThat(sum(years.subList(1, 3), "money.stock_change")).isCloseTo(last - first, within(1e-6 * last));
   }
 
   private static double worth(LeftOver left, int crop) {

@@ -17,7 +17,7 @@ class LiftsTest {
         components: [fiber]
         crops: {stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}, straw: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}}
         machines:
-          one: {kind: bale-feeder, table: 8 bales}
+          one: {kind: bale-feeder, feed_table: 8 bales}
           %s
         products: {tow: {}}
         lines:
@@ -31,13 +31,13 @@ class LiftsTest {
         yard:
           on_hand: {stalk: %d bales, straw: 40 bales}
           places: {barn: {holds: 90 bales}}
-          set_on_table: {%s}
+          lift: {%s}
         """
             .formatted(machines, other, onHand, lifts);
     return new Repeats(PlantFile.of("two.yaml", text).plant(), 1, 1);
   }
 
-  private static final String OWN = "other: {kind: bale-feeder, table: 8 bales}";
+  private static final String OWN = "other: {kind: bale-feeder, feed_table: 8 bales}";
   private static final String SAME_CROP = "{crop: stalk, feed: other, steps: {other: {rate: 2 t/h, to: tow}}}";
   private static final String SAME_FEEDER = "{crop: straw, feed: one, steps: {one: {rate: 2 t/h, to: tow}}}";
   private static final String BY_LOADER = "lasts: 1 h, needs: loader, bales: 2";
@@ -49,8 +49,8 @@ class LiftsTest {
   @Test
   void liftsThatHaveNotBegunAreGivenUpAsTheCampaignEnds() {
     Repeats got = two(OWN, SAME_CROP, 24, BY_LOADER);
-    assertThat(got.of("machine.one.mass")[0]).as("seven lifts, and the eighth on the third day").isCloseTo(8, within(1e-9));
-    assertThat(got.of("machine.other.mass")[0]).isCloseTo(4, within(1e-9));
+    assertThat(got.of("machine.one.mass_in")[0]).as("seven lifts, and the eighth on the third day").isCloseTo(8, within(1e-9));
+    assertThat(got.of("machine.other.mass_in")[0]).isCloseTo(4, within(1e-9));
     assertThat(got.of("intake.stalk.fed")[0]).isEqualTo(24);
     assertThat(got.of("line.first.hours.after_shift")[0]).as("the lift from 13:00").isCloseTo(0.5, within(1e-9));
   }
@@ -64,10 +64,10 @@ class LiftsTest {
     Repeats got = two("", SAME_FEEDER, 40, BY_LOADER);
     assertThat(got.of("intake.stalk.fed")[0]).isEqualTo(28);
     assertThat(got.of("intake.straw.fed")[0]).isEqualTo(14);
-    assertThat(got.of("machine.one.mass")[0]).isCloseTo(21, within(1e-9));
+    assertThat(got.of("machine.one.mass_in")[0]).isCloseTo(21, within(1e-9));
     assertThat(got.of("resource.loader.wait.mean")[0]).isGreaterThan(0);
     assertThat(got.of("balance.residual")[0]).isLessThan(1e-9);
-    assertThat(got.of("line.first.hours.held_by.set_on_table")[0] + got.of("line.second.hours.held_by.set_on_table")[0])
+    assertThat(got.of("line.first.hours.limited_by.lift")[0] + got.of("line.second.hours.limited_by.lift")[0])
         .as("each shift of 7.5 h feeds 3.5 h")
         .isCloseTo(3 * 4, within(1e-9));
   }

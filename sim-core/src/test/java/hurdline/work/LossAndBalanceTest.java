@@ -79,7 +79,7 @@ class LossAndBalanceTest {
       resources: {loader: {count: 1}, scale: {count: 1}}
       yard:
         on_hand: {stalk: 30 bales, cotton: 4 bales}
-        places: {shed: {holds: 40 bales, loss: 2 %%/month, for: [stalk]}, open: {holds: 60 bales, loss: 9 %%/month}}
+        places: {shed: {holds: 40 bales, loss: 2 %%/month, crops: [stalk]}, open: {holds: 60 bales, loss: 9 %%/month}}
         pick: %s
         when_full: %s
         field_loss: 5 %%/month
@@ -100,8 +100,8 @@ class LossAndBalanceTest {
 
   @Test
   void everyComponentOfWhatCameInIsLostSetOnTheTableOrStillThere() {
-    for (String rule : new String[] {"hold at field", "turn away"}) {
-      for (String pick : new String[] {"oldest first", "driest first", "{places: [open]}"}) {
+    for (String rule : new String[] {"hold-at-field", "turn-away"}) {
+      for (String pick : new String[] {"oldest-first", "driest-first", "{places: [open]}"}) {
         balances(rule, pick);
       }
     }
@@ -116,7 +116,7 @@ class LossAndBalanceTest {
     for (int replication = 1; replication <= 3; replication++) {
       IntakeBooks books = run.run(11, replication).books;
       assertThat(books.balesWeighedIn(STALK)).isGreaterThan(100);
-      assertThat(books.turnedAway(STALK) > 0).isEqualTo(rule.equals("turn away"));
+      assertThat(books.turnedAway(STALK) > 0).isEqualTo(rule.equals("turn-away"));
       for (int crop = 0; crop < 2; crop++) {
         assertThat(books.levels.inYard(crop)).isEqualTo(run.stacking.inYard(crop)).isNotNegative();
         for (int component = 0; component < 2; component++) {

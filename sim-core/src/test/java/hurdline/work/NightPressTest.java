@@ -73,10 +73,10 @@ class NightPressTest {
   @Test
   void aDrawInItsOwnHoursStandsBackForAnothersCampaign() {
     Map<String, Double> got = played("2027-03-03, to: 2027-03-03");
-    gives(got, "machine.press.crop.stalk.mass", 15);
+    gives(got, "machine.press.crop.stalk.mass_in", 15);
     gives(got, "machine.press.crop.stalk.hours.full_rate", 10);
     gives(got, "machine.press.crop.stalk.hours.uncrewed", 48 - 10);
-    gives(got, "machine.press.crop.cotton.mass", 7);
+    gives(got, "machine.press.crop.cotton.mass_in", 7);
     gives(got, "machine.press.crop.cotton.hours.full_rate", 7);
     gives(got, "machine.press.crop.cotton.hours.starved", 1);
   }
@@ -87,8 +87,8 @@ class NightPressTest {
     Map<String, Double> got = played("2027-03-03, to: 2027-03-03");
     gives(got, "building.hours.alone.stalk_line", 26);
     gives(got, "building.hours.alone.cotton_line", 8);
-    gives(got, "building.hours.beside", 0);
-    gives(got, "building.hours.worked", 34);
+    gives(got, "building.hours.concurrent", 0);
+    gives(got, "building.hours.staffed", 34);
     gives(got, "building.hours.uncrewed", 3 * 24 - 34);
     gives(got, "building.hours.unused", 7 * 24);
     gives(got, "machine.gin.kpi.allocation_efficiency", 1);

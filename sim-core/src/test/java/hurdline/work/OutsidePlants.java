@@ -37,7 +37,7 @@ final class OutsidePlants {
   /** One machine, 10 t/h, its stop by the calendar. */
   static Plant alone(int days, String every, String lasts) {
     String machine =
-        "  m1: {kind: bale-feeder, stops: {fault: {every: %s, counted: calendar, lasts: %s, repair: any time}}}\n";
+        "  m1: {kind: bale-feeder, stops: {fault: {every: %s, counted: calendar, lasts: %s, repair: any-time}}}\n";
     return plant(days, "", machine.formatted(every, lasts), "      m1: {rate: 10 t/h, to: tow}\n");
   }
 
@@ -49,7 +49,7 @@ final class OutsidePlants {
       all.append("  m").append(m).append(": {kind: ").append(m == 1 ? "bale-feeder" : "conveyor");
       all.append(", stops: {fault: {every: {exponential: {mean: ").append(betweenH);
       all.append(" h}}, counted: calendar, lasts: {exponential: {mean: ").append(repairMin);
-      all.append(" min}}, repair: any time, needs: mechanic}}}\n");
+      all.append(" min}}, repair: any-time, needs: mechanic}}}\n");
       steps.append("      m").append(m).append(": {rate: 10 t/h, to: ");
       steps.append(m == machines ? "tow" : "m" + (m + 1)).append("}\n");
     }
@@ -116,10 +116,10 @@ final class OutsidePlants {
     for (int s = 0; s < studies; s++) {
       Repeats a = one.play(new Streams(seed + s), replications);
       Repeats b = other.play(new Streams(seed + s), replications);
-      double[] mass = a.of("machine.m1.mass");
+      double[] mass = a.of("machine.m1.mass_in");
       double[] starts = a.of("machine.m1.stop.fault.count");
       held[0] += Intervals.mean95(mass).covers(fed) ? 1 : 0;
-      held[1] += PairedDifference.of(mass, b.of("machine.m1.mass"), 1).at95().covers(difference) ? 1 : 0;
+      held[1] += PairedDifference.of(mass, b.of("machine.m1.mass_in"), 1).at95().covers(difference) ? 1 : 0;
       boolean both = Intervals.mean(mass, level).covers(fed) && Intervals.mean(starts, level).covers(fed / 20);
       held[2] += both ? 1 : 0;
     }

@@ -43,9 +43,9 @@ class OutsideProofTest {
             + "*Manufacturing Systems Engineering* (1994), chapter 3 (model from memory); the boundary-value problem is solved by "
             + "matrix exponentials in `FluidBin`. A machine is given by rate, hours at full rate between stops, mean repair.");
     for (double holdsT : new double[] {0.001, 0.2, 0.5, 1, 2, 20}) {
-      judge(at, new TwoMachines("worked", 1, TEN, TEN, holdsT));
-      judge(at, new TwoMachines("worked", 1, TEN, EIGHT, holdsT));
-      judge(at, new TwoMachines("worked", 1, EIGHT, FRAIL, holdsT));
+      judge(at, new TwoMachines("mass", 1, TEN, TEN, holdsT));
+      judge(at, new TwoMachines("mass", 1, TEN, EIGHT, holdsT));
+      judge(at, new TwoMachines("mass", 1, EIGHT, FRAIL, holdsT));
     }
   }
 
@@ -59,9 +59,9 @@ class OutsideProofTest {
             + "more states, solved in the same way (method of stages, A. K. Erlang; from memory). Exponential amounts cannot "
             + "show whether a machine that was slowed or stood keeps what was left of its amount; these do.");
     for (double holdsT : new double[] {0.2, 1, 2}) {
-      judge(at, new TwoMachines("worked", 2, TEN, EIGHT, holdsT));
-      judge(at, new TwoMachines("worked", 3, TEN, TEN.withRepair(12), holdsT));
-      judge(at, new TwoMachines("worked", 4, FAST, EIGHT, holdsT));
+      judge(at, new TwoMachines("mass", 2, TEN, EIGHT, holdsT));
+      judge(at, new TwoMachines("mass", 3, TEN, TEN.withRepair(12), holdsT));
+      judge(at, new TwoMachines("mass", 4, FAST, EIGHT, holdsT));
     }
   }
 
@@ -109,7 +109,7 @@ class OutsideProofTest {
     String says = machines + " machines, " + (mechanics == 1 ? "1 mechanic" : mechanics + " mechanics");
     says += ", fail after " + betweenH + " h, repair " + repairMin + " min: ";
     double h = repeats.hours;
-    judge(at, row(says + "throughput", "t/h", 10 * down[0], scaled(repeats.of("machine.m1.mass"), 1 / h)));
+    judge(at, row(says + "throughput", "t/h", 10 * down[0], scaled(repeats.of("machine.m1.mass_in"), 1 / h)));
     judge(at, row(says + "share of time busy", "%", 100 * busy, scaled(repeats.of("resource.mechanic.busy"), 100)));
     double[] each = new double[96];
     for (int m = 1; m <= machines; m++) {
@@ -134,7 +134,7 @@ class OutsideProofTest {
     double up = OutsidePlants.upHours(24, 8, 4);
     Repeats two = new Repeats(OutsidePlants.alone(1, "{exponential: {mean: 8 h}}", "{exponential: {mean: 4 h}}"), SEED, 40_000);
     judge(at, row("up 8 h, repair 4 h, one day: starts", "stops", up / 8, two.of("machine.m1.stop.fault.count")));
-    judge(at, row("the same: mass fed at 10 t/h", "t", 10 * up, two.of("machine.m1.mass")));
+    judge(at, row("the same: mass fed at 10 t/h", "t", 10 * up, two.of("machine.m1.mass_in")));
     double m = 10;
     Repeats none = new Repeats(OutsidePlants.alone(1, "{gamma: {mean: 10 h, sd: 7.0710678118654755 h}}", "0 h"), SEED, 40_000);
     double starts = 24 / m - 0.25 + Math.exp(-4 * 24 / m) / 4;
@@ -207,7 +207,7 @@ class OutsideProofTest {
             + "the hours (J. A. Buzacott, *International Journal of Production Research* 5, 1967, pages 183-200, from memory); by the calendar "
             + "machines fail while another stands, and their shares of hours up multiply, (1 / 1.05)ⁿ.");
     for (int machines : new int[] {2, 5, 10}) {
-      inARow(at, machines, "worked", "{exponential: {mean: 40 t}}", 1 / (1 + machines * 0.05));
+      inARow(at, machines, "mass", "{exponential: {mean: 40 t}}", 1 / (1 + machines * 0.05));
       inARow(at, machines, "calendar", "{exponential: {mean: 10 h}}", Math.pow(1.05, -machines));
     }
   }
@@ -215,7 +215,7 @@ class OutsideProofTest {
   private static void inARow(int at, int machines, String counted, String every, double up) {
     UnbufferedLine line = new UnbufferedLine(machines, counted, every, "{exponential: {mean: 30 min}}", 365);
     Repeats repeats = new Repeats(line.plant(), SEED + 1000L * at + TABLE.rows(at), 24);
-    String says = machines + " machines, stops " + (counted.equals("worked") ? "counted on work" : "by the calendar") + ": throughput";
+    String says = machines + " machines, stops " + (counted.equals("mass") ? "counted on work" : "by the calendar") + ": throughput";
     judge(at, row(says, "t/h", UnbufferedLine.T_PER_H * up, scaled(repeats.of("mass.stalk.fed"), 1 / repeats.hours)));
   }
 
@@ -231,7 +231,7 @@ class OutsideProofTest {
   private static void judge(int at, TwoMachines line) {
     double[] exact = line.reference();
     Repeats repeats = new Repeats(line.plant(4), SEED + 1000L * at + TABLE.rows(at), 24);
-    double[] mass = Repeats.meanAndError(repeats.of("machine.opener.mass"));
+    double[] mass = Repeats.meanAndError(repeats.of("machine.opener.mass_in"));
     Row row =
         new Row(line.says() + ": throughput", "t/h", exact[0], mass[0] / repeats.hours, mass[1] / repeats.hours);
     assertThat(row.error()).as(row.claim()).isLessThan(0.001 * row.reference());

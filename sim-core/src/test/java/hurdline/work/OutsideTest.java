@@ -18,7 +18,7 @@ class OutsideTest {
   @Test
   void oneMechanicLetsMachinesWaitAsTheFormulaSays() {
     Repeats repeats = new Repeats(OutsidePlants.mechanics(5, 1, 8, 30), SEED, 16);
-    double[] fed = repeats.of("machine.m1.mass");
+    double[] fed = repeats.of("machine.m1.mass_in");
     assertThat(errorsOff(fed, tons(repeats, 5, 1, 480, 30))).isLessThan(ERRORS);
     assertThat(errorsOff(fed, tons(repeats, 5, 2, 480, 30))).as("two mechanics").isGreaterThan(ERRORS);
     assertThat(errorsOff(fed, tons(repeats, 5, 1, 480, 31))).as("repairs of 31 min").isGreaterThan(ERRORS);
@@ -42,7 +42,7 @@ class OutsideTest {
   void hoursUpOfAShortSeasonAreThoseOfANewMachine() {
     double[] fed =
         new Repeats(OutsidePlants.alone(1, "{exponential: {mean: 8 h}}", "{exponential: {mean: 4 h}}"), SEED, 6_000)
-            .of("machine.m1.mass");
+            .of("machine.m1.mass_in");
     assertThat(errorsOff(fed, 10 * OutsidePlants.upHours(24, 8, 4))).isLessThan(ERRORS);
     assertThat(errorsOff(fed, 160)).as("in the long run").isGreaterThan(ERRORS);
   }

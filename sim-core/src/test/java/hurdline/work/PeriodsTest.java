@@ -106,7 +106,7 @@ class PeriodsTest {
     assertThat(first.years().values()).isDeepEqualTo(new double[][] {first.values()});
     assertThat(all.years().values()).hasNumberOfRows(2);
     List<String> names = all.years().columns().stream().map(Outcome.Column::name).toList();
-    assertThat(names).contains("money.revenue", "money.stock", "money.wages", "money.demand", "product.fiber.revenue");
+    assertThat(names).contains("money.revenue", "money.stock_change", "money.wages", "money.demand", "product.fiber.revenue");
     int moved = 0;
     for (int column = 0; column < names.size(); column++) {
       String name = names.get(column);

@@ -19,7 +19,7 @@ class PickingTest {
             """
             yard:
               on_hand: {stalk: 3 bales}
-              places: {shed: {holds: 3 bales}, row: {holds: 9 bales, for: [cotton]}, open: {holds: 4 bales}}
+              places: {shed: {holds: 3 bales}, row: {holds: 9 bales, crops: [cotton]}, open: {holds: 4 bales}}
               pick: %s
             deliveries:
               stalk:
@@ -30,12 +30,12 @@ class PickingTest {
 
   @Test
   void theOldestIsPickedFirst() {
-    assertThat(arrivalsInPickOrder(yard("oldest first"))).containsExactly(0.0, 0.0, 0.0, 9.0, 9.0, 10.0, 10.0);
+    assertThat(arrivalsInPickOrder(yard("oldest-first"))).containsExactly(0.0, 0.0, 0.0, 9.0, 9.0, 10.0, 10.0);
   }
 
   @Test
   void theNewestIsPickedFirst() {
-    assertThat(arrivalsInPickOrder(yard("newest first"))).containsExactly(10.0, 10.0, 9.0, 9.0, 0.0, 0.0, 0.0);
+    assertThat(arrivalsInPickOrder(yard("newest-first"))).containsExactly(10.0, 10.0, 9.0, 9.0, 0.0, 0.0, 0.0);
   }
 
   @Test
@@ -46,7 +46,7 @@ class PickingTest {
 
   @Test
   void theDriestIsPickedFirst() {
-    YardRun run = yard("driest first");
+    YardRun run = yard("driest-first");
     List<Double> moistures = new ArrayList<>();
     run.at(11 * YardRun.H, nowS -> {
       for (int k = 0; k < 7; k++) {
@@ -63,7 +63,7 @@ class PickingTest {
             YardTexts.march(
                 1,
                 """
-                yard: {on_hand: {stalk: 5 bales}, places: {shed: {holds: 2 bales}, open: {holds: 4 bales}}, pick: newest first}
+                yard: {on_hand: {stalk: 5 bales}, places: {shed: {holds: 2 bales}, open: {holds: 4 bales}}, pick: newest-first}
                 """));
     List<Integer> places = new ArrayList<>();
     List<Integer> turns = new ArrayList<>();
@@ -81,7 +81,7 @@ class PickingTest {
 
   @Test
   void aPickedBaleCountsInItsPlaceUntilTheLiftEnds() {
-    YardRun run = yard("oldest first");
+    YardRun run = yard("oldest-first");
     run.at(11 * YardRun.H, nowS -> {
       run.stacking.promise(STALK, 2);
       assertThat(run.stacking.unpromised(STALK)).isEqualTo(5);
@@ -98,7 +98,7 @@ class PickingTest {
 
   @Test
   void whatComesBackFromTheTableIsPickedBeforeAllOthers() {
-    YardRun run = yard("newest first");
+    YardRun run = yard("newest-first");
     run.at(11 * YardRun.H, nowS -> {
       int begun = run.lift(STALK, nowS);
       int waiting = run.lift(STALK, nowS);

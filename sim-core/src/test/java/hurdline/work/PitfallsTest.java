@@ -27,14 +27,14 @@ class PitfallsTest {
         """
           feeder: {kind: bale-feeder}
           saw: {kind: separating-saw}
-          press: {kind: press, stops: {look: {every: 7 t, counted: worked, lasts: 0 min}}}
+          press: {kind: press, stops: {look: {every: 7 t, counted: mass, lasts: 0 min}}}
         """;
     String steps =
         "      feeder: {rate: 4 t/h, to: saw}\n"
             + "      saw: {outlets: [{to: chips, takes: {hurd: 100 %}}, {to: press}]}\n"
             + "      press: {rate: 9 t/h, to: tow}";
     Repeats one = new Repeats(UnbufferedLine.of(machines, steps, 10), 1, 1);
-    assertThat(one.of("machine.press.mass")[0]).isCloseTo(480, within(1e-9));
+    assertThat(one.of("machine.press.mass_in")[0]).isCloseTo(480, within(1e-9));
     assertThat(one.of("machine.press.stop.look.count")[0]).isEqualTo(Math.floor(480 / 7.0)).isNotEqualTo(Math.floor(960 / 7.0));
   }
 
@@ -84,7 +84,7 @@ class PitfallsTest {
   /** What goes on in the second machine while the bin is empty, in every replication to the second. */
   @Test
   void anEmptyBinStarvesOrSlowsItsConsumerAndNothingElseDoes() {
-    Repeats repeats = new Repeats(new TwoMachines("worked", 1, EIGHT, FRAIL, 0.5).plant(1), 6, 3);
+    Repeats repeats = new Repeats(new TwoMachines("mass", 1, EIGHT, FRAIL, 0.5).plant(1), 6, 3);
     double[] empty = repeats.of("bin.between.hours.empty");
     double[] starved = repeats.of("machine.opener.hours.starved");
     double[] slowed = repeats.of("machine.opener.hours.slowed");
@@ -99,9 +99,9 @@ class PitfallsTest {
   @Test
   void hoursDownFollowTheMassOrTheCalendarWhateverTheBinDoes() {
     double perTonne = 0.1 / 10;
-    Repeats work = new Repeats(new TwoMachines("worked", 2, TEN, EIGHT, 0.5).plant(1), 7, 10);
-    assertThat(errorsOff(difference(work, "machine.feeder.mass", perTonne), 0)).isLessThan(ERRORS);
-    assertThat(errorsOff(difference(work, "machine.feeder.mass", 1.02 * perTonne), 0)).as("2 % more").isGreaterThan(ERRORS);
+    Repeats work = new Repeats(new TwoMachines("mass", 2, TEN, EIGHT, 0.5).plant(1), 7, 10);
+    assertThat(errorsOff(difference(work, "machine.feeder.mass_in", perTonne), 0)).isLessThan(ERRORS);
+    assertThat(errorsOff(difference(work, "machine.feeder.mass_in", 1.02 * perTonne), 0)).as("2 % more").isGreaterThan(ERRORS);
     Repeats calendar = new Repeats(new TwoMachines("calendar", 2, TEN, EIGHT, 0.5).plant(1), 7, 10);
     double[] down = calendar.of("machine.feeder.hours.down");
     assertThat(errorsOff(down, calendar.hours * 0.1 / 1.1)).isLessThan(ERRORS);
@@ -119,10 +119,10 @@ class PitfallsTest {
   /** The line mirrored passes as much, and its bin is as full as the other is empty. */
   @Test
   void aLineTurnedEndToEndPassesAsMuch() {
-    TwoMachines line = new TwoMachines("worked", 2, TEN, FRAIL, 1);
+    TwoMachines line = new TwoMachines("mass", 2, TEN, FRAIL, 1);
     Repeats there = new Repeats(line.plant(1), 8, 12);
     Repeats back = new Repeats(line.turned().plant(1), 80, 12);
-    assertThat(errorsApart(there.of("machine.opener.mass"), back.of("machine.opener.mass"))).isLessThan(ERRORS);
+    assertThat(errorsApart(there.of("machine.opener.mass_in"), back.of("machine.opener.mass_in"))).isLessThan(ERRORS);
     double[] mirrored = Arrays.stream(back.of("bin.between.level.mean")).map(level -> 1 - level).toArray();
     assertThat(errorsApart(there.of("bin.between.level.mean"), mirrored)).isLessThan(ERRORS);
     assertThat(errorsApart(there.of("bin.between.level.mean"), back.of("bin.between.level.mean"))).as("not mirrored").isGreaterThan(ERRORS);
@@ -133,8 +133,8 @@ class PitfallsTest {
   void throughputRisesWithTheBinAndNeverBeyondTheLesserMachine() {
     double before = 8 / 1.18 * 0.995;
     for (double holdsT : new double[] {0.001, 0.3, 1, 5}) {
-      Repeats repeats = new Repeats(new TwoMachines("worked", 1, TEN, EIGHT, holdsT).plant(1), 4, 6);
-      double tPerH = Repeats.meanAndError(repeats.of("machine.opener.mass"))[0] / repeats.hours;
+      Repeats repeats = new Repeats(new TwoMachines("mass", 1, TEN, EIGHT, holdsT).plant(1), 4, 6);
+      double tPerH = Repeats.meanAndError(repeats.of("machine.opener.mass_in"))[0] / repeats.hours;
       assertThat(tPerH).isGreaterThan(before).isLessThan(8 / 1.1 * 1.005);
       before = tPerH;
     }
@@ -152,7 +152,7 @@ class PitfallsTest {
           feeder: {kind: bale-feeder}
           saw: {kind: separating-saw}
           between: {kind: bin, holds: 1.62 t}
-          press: {kind: press, stops: {look: {every: 32.4 t, counted: worked, lasts: 30 min, already: 0 t}}}
+          press: {kind: press, stops: {look: {every: 32.4 t, counted: mass, lasts: 30 min, initial_age: 0 t}}}
         """;
     String steps =
         "      feeder: {rate: 3.6 t/h, to: saw}\n"

@@ -38,7 +38,7 @@ class QueueProofTest {
       Repeats repeats = new Repeats(dry.plant(), SEED + loadBales, 10_000);
       String says = "empty start, 0.8 bales/h in loads of " + loadBales + ", 72 h: ";
       double without = dry.hoursWithoutBales();
-      judge(at, row(says + "hours without bales", "h", without, repeats.of("line.stalk_line.hours.held_by.no_bales")));
+      judge(at, row(says + "hours without bales", "h", without, repeats.of("line.stalk_line.hours.limited_by.no_bales")));
       judge(at, row(says + "mass fed", "t", 72 - without, repeats.of("mass.stalk.fed")));
       judge(at, row(says + "mean level", "bales", dry.meanLevel(), repeats.of("yard.stalk.mean")));
       DrainedYard stock = new DrainedYard(120, loadBales, 1.0 / loadBales, 96);

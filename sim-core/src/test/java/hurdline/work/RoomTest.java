@@ -27,7 +27,7 @@ class RoomTest {
 
   @Test
   void moreThanThereIsCannotBePromised() {
-    Room room = new Room(plan("{shed: {holds: 2 bales, for: [cotton]}, open: {holds: 2 bales}}"));
+    Room room = new Room(plan("{shed: {holds: 2 bales, crops: [cotton]}, open: {holds: 2 bales}}"));
     assertThat(room.unpromised(1)).isEqualTo(2);
     assertThat(room.unpromised(0)).isEqualTo(4);
     assertThatThrownBy(() -> room.promise(1, 3)).isInstanceOf(IllegalStateException.class);
@@ -36,7 +36,7 @@ class RoomTest {
   /** A bale that comes back: where there is room, else where all is promised but not taken, else in excess of what the first place holds. */
   @Test
   void whatComesBackUnpromisedAlwaysFindsAPlace() {
-    YardPlan plan = plan("{cotton: {holds: 9 bales, for: [cotton]}, shed: {holds: 1 bale}, open: {holds: 2 bales}}");
+    YardPlan plan = plan("{cotton: {holds: 9 bales, crops: [cotton]}, shed: {holds: 1 bale}, open: {holds: 2 bales}}");
     int shed = 1;
     int open = 2;
     Room room = new Room(plan);
@@ -64,7 +64,7 @@ class RoomTest {
   @Test
   void aPromiseIsKeptWhateverHappensMeanwhile() {
     YardPlan plan =
-        plan("{a: {holds: 7 bales, for: [stalk]}, b: {holds: 5 bales}, c: {holds: 6 bales, for: [cotton]}, d: {holds: 3 bales}}");
+        plan("{a: {holds: 7 bales, crops: [stalk]}, b: {holds: 5 bales}, c: {holds: 6 bales, crops: [cotton]}, d: {holds: 3 bales}}");
     SplittableRandom chance = new SplittableRandom(45);
     Room room = new Room(plan);
     int[][] lying = new int[plan.places()][2];

@@ -23,7 +23,7 @@ class SameChanceTest {
             fields:
               bench: {area: 100 ha, yield: {normal: {mean: 8 t/ha, sd: 1 t/ha}}, ready: 2027-03-10, ready_sd: 5 d, baling: 200 bales/d}
               flat: {area: 120 ha, yield: {normal: {mean: 8 t/ha, sd: 1 t/ha}}, ready: 2027-03-20, ready_sd: 5 d, baling: 200 bales/d}
-            season_factor: {normal: {mean: 100 %%, sd: 12 %%, low: 50 %%}}
+            yield_factor: {normal: {mean: 100 %%, sd: 12 %%, low: 50 %%}}
             weather: {wet_day: 22 %%, wet_after_wet: 45 %%, dry_days: 1}
             hours: {from: "07:00", to: "18:00", days: [Mon, Tue, Wed, Thu, Fri, Sat]}
             trucks: {count: %d, bales: 34, load: {lasts: {triangular: {low: 25 min, mode: 32 min, high: 50 min}}}, drive: {lognormal: {mean: 38 min, sd: 8 min}}}

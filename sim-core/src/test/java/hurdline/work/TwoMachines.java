@@ -46,7 +46,7 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
   }
 
   boolean byWork() {
-    return counted.equals("worked");
+    return counted.equals("mass");
   }
 
   String says() {
@@ -136,9 +136,9 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
         crops:
           stalk: {bale: {mass: 100000000 t}, composition: {fiber: 100 %%}}
         machines:
-          feeder: {kind: bale-feeder, stops: {fault: {every: %s, counted: %s, lasts: {exponential: {mean: %s min}}, repair: any time}}}
+          feeder: {kind: bale-feeder, stops: {fault: {every: %s, counted: %s, lasts: {exponential: {mean: %s min}}, repair: any-time}}}
           between: {kind: bin, holds: %s t}
-          opener: {kind: conveyor, stops: {fault: {every: %s, counted: %s, lasts: {exponential: {mean: %s min}}, repair: any time}}}
+          opener: {kind: conveyor, stops: {fault: {every: %s, counted: %s, lasts: {exponential: {mean: %s min}}, repair: any-time}}}
         products: {tow: {}}
         lines:
           stalk_line:

@@ -27,15 +27,15 @@ class TwoMachinesTest {
   /** Without a bin the slower sets the pace and counts on work run with it: μ / (1 + Σ pᵢ·μ/μᵢ / rᵢ). */
   @Test
   void withHardlyAnyBinTheReferenceIsThatOfTheUnbufferedLine() {
-    assertThat(line("worked", 1, QUICK, QUICK, 1e-7).reference()[0]).isCloseTo(10 / 1.2, within(1e-5));
-    assertThat(line("worked", 1, QUICK, SLOW, 1e-7).reference()[0]).isCloseTo(8 / 1.18, within(1e-5));
-    assertThat(line("worked", 2, SLOW, QUICK, 1e-7).reference()[0]).isCloseTo(8 / 1.18, within(1e-5));
+    assertThat(line("mass", 1, QUICK, QUICK, 1e-7).reference()[0]).isCloseTo(10 / 1.2, within(1e-5));
+    assertThat(line("mass", 1, QUICK, SLOW, 1e-7).reference()[0]).isCloseTo(8 / 1.18, within(1e-5));
+    assertThat(line("mass", 2, SLOW, QUICK, 1e-7).reference()[0]).isCloseTo(8 / 1.18, within(1e-5));
     assertThat(line("calendar", 1, QUICK, SLOW, 1e-7).reference()[0]).isCloseTo(8 / 1.21, within(1e-5));
   }
 
   @Test
   void withAVeryLargeBinTheReferenceIsThatOfTheLesserMachine() {
-    for (String counted : new String[] {"worked", "calendar"}) {
+    for (String counted : new String[] {"mass", "calendar"}) {
       assertThat(line(counted, 1, QUICK, SLOW, 60).reference()[0]).isCloseTo(8 / 1.1, within(1e-6));
       assertThat(line(counted, 2, SLOW, QUICK, 60).reference()[0]).isCloseTo(8 / 1.1, within(1e-6));
       assertThat(line(counted, 1, QUICK, QUICK, 200).reference()[0]).isCloseTo(10 / 1.1, within(8e-3));
@@ -45,7 +45,7 @@ class TwoMachinesTest {
   @Test
   void theReferenceTurnedEndToEndHasTheSameThroughputAndMirroredLevels() {
     for (int stages = 1; stages <= 3; stages++) {
-      TwoMachines line = line("worked", stages, QUICK.withRepair(9), SLOW, 3);
+      TwoMachines line = line("mass", stages, QUICK.withRepair(9), SLOW, 3);
       assertThat(line.turned().reference()[0]).isCloseTo(line.reference()[0], within(1e-9));
       assertThat(line.turned().reference()[1]).isCloseTo(3 - line.reference()[1], within(1e-9));
     }
@@ -64,8 +64,8 @@ class TwoMachinesTest {
 
   @Test
   void stopsCountedOnWorkGiveTheExactThroughput() {
-    agrees(line("worked", 1, QUICK, QUICK, 2));
-    agrees(line("worked", 1, QUICK, SLOW, 0.2));
+    agrees(line("mass", 1, QUICK, QUICK, 2));
+    agrees(line("mass", 1, QUICK, SLOW, 0.2));
   }
 
   @Test
@@ -76,7 +76,7 @@ class TwoMachinesTest {
   /** Only amounts that are not exponential show whether what is left of one is kept. */
   @Test
   void whatIsLeftOfAnAmountOutlivesStanding() {
-    TwoMachines line = line("worked", 3, QUICK, QUICK.withRepair(12), 1);
+    TwoMachines line = line("mass", 3, QUICK, QUICK.withRepair(12), 1);
     double[] got = played(line, 1);
     assertThat(errorsFrom(line.reference()[0], got)).isLessThan(ERRORS);
     assertThat(errorsFrom(line.reference(true)[0], got)).as("a line that forgets").isGreaterThan(ERRORS);
@@ -86,7 +86,7 @@ class TwoMachinesTest {
   /** The first could do twice what the second does, so a full bin slows it most of the time without a stop. */
   @Test
   void whatIsLeftOfAnAmountOutlivesSlowing() {
-    TwoMachines line = line("worked", 4, new TwoMachines.Unit(16, 0.5, 12), SLOW, 1);
+    TwoMachines line = line("mass", 4, new TwoMachines.Unit(16, 0.5, 12), SLOW, 1);
     double[] got = played(line, 1);
     assertThat(errorsFrom(line.reference()[0], got)).isLessThan(ERRORS);
     assertThat(errorsFrom(line.withStages(1).reference()[0], got)).as("exponential").isGreaterThan(ERRORS);
@@ -109,7 +109,7 @@ class TwoMachinesTest {
 
   private static double[] played(TwoMachines line, int years) {
     Repeats repeats = new Repeats(line.plant(years), SEED, 10);
-    double[] mass = Repeats.meanAndError(repeats.of("machine.opener.mass"));
+    double[] mass = Repeats.meanAndError(repeats.of("machine.opener.mass_in"));
     return new double[] {mass[0] / repeats.hours, mass[1] / repeats.hours};
   }
 

@@ -31,8 +31,8 @@ class UnbufferedLineTest {
   void stopsCountedOnWorkAddUp(int machines) {
     double formula = UnbufferedLine.T_PER_H / (1 + machines * REPAIR_H / BETWEEN_H);
     double independent = UnbufferedLine.T_PER_H * Math.pow(BETWEEN_H / (BETWEEN_H + REPAIR_H), machines);
-    for (String counted : new String[] {"worked", "running"}) {
-      String every = counted.equals("worked") ? EVERY_WORKED : EVERY_RUNNING;
+    for (String counted : new String[] {"mass", "running"}) {
+      String every = counted.equals("mass") ? EVERY_WORKED : EVERY_RUNNING;
       double[] got = throughput(new UnbufferedLine(machines, counted, every, LASTS, 365), machines);
       assertThat(errors(formula, got)).as(counted).isLessThan(ERRORS);
       assertThat(errors(formula * 1.01, got)).as("1 % more").isGreaterThan(ERRORS);
@@ -84,13 +84,13 @@ class UnbufferedLineTest {
         """
           feeder: {kind: bale-feeder}
           restless: {kind: conveyor, stops: {jam: {every: {exponential: {mean: 3 min}}, counted: running, lasts: {exponential: {mean: 6 s}}}}}
-          steady: {kind: conveyor, stops: {knives: {every: 700 kg, counted: worked, lasts: 0 min}}}
+          steady: {kind: conveyor, stops: {knives: {every: 700 kg, counted: mass, lasts: 0 min}}}
         """;
     String steps = "      feeder: {rate: 4 t/h, to: restless}\n      restless: {to: steady}\n      steady: {to: tow}";
     Repeats one = new Repeats(UnbufferedLine.of(machines, steps, 365), 5, 1);
     assertThat(one.of("machine.restless.stop.jam.count")[0]).isGreaterThan(100_000);
     assertThat(one.of("machine.steady.stop.knives.count")[0])
-        .isEqualTo(Math.floor(one.of("machine.steady.mass")[0] / 0.7));
+        .isEqualTo(Math.floor(one.of("machine.steady.mass_in")[0] / 0.7));
   }
 
   /** At half its own rate a machine's tonnes come half as fast, its running hours do not. */
@@ -101,7 +101,7 @@ class UnbufferedLineTest {
             """
               feeder: {kind: bale-feeder}
               saw: {kind: separating-saw, stops: {hours: {every: {gamma: {mean: 20 h, sd: 5 h}}, counted: running, lasts: 1 min}}}
-              mill: {kind: conveyor, stops: {tonnes: {every: {gamma: {mean: 80 t, sd: 20 t}}, counted: worked, lasts: 1 min}}}
+              mill: {kind: conveyor, stops: {tonnes: {every: {gamma: {mean: 80 t, sd: 20 t}}, counted: mass, lasts: 1 min}}}
             """,
             "      feeder: {rate: 2 t/h, to: saw}\n      saw: {rate: 4 t/h, to: mill}\n      mill: {rate: 4 t/h, to: tow}",
             365);

@@ -32,7 +32,7 @@ class WaitsForRoomTest {
                 YardTexts.march(
                     1,
                     """
-                    yard: {places: {row: {holds: 10 bales}}, when_full: turn away}
+                    yard: {places: {row: {holds: 10 bales}}, when_full: turn-away}
                     deliveries: {stalk: {loads: {every: 1 h, bales: 4}}}
                     """))
             .run();

@@ -27,7 +27,7 @@ class YardFormulasTest {
               components: [fiber]
               crops:
                 stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}
-              machines: {feeder: {kind: bale-feeder, table: 1 bales}}
+              machines: {feeder: {kind: bale-feeder, feed_table: 1 bales}}
               products: {tow: {}}
               lines:
                 stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: %s t/h, to: tow}}}
@@ -70,7 +70,7 @@ class YardFormulasTest {
       double idleFirstH = w.onHand() == 0 ? w.everyH() : 0;
       assertThat(got.get("intake.stalk.fed")).isEqualTo(w.onHand() + w.loads() * w.loadBales());
       assertThat(got.get("season.stalk_line.ended")).isEqualTo(Math.floor((idleFirstH + w.emptyAfterH()) / 24) + 1);
-      double held = got.get("line.stalk_line.hours.held_by.feeder");
+      double held = got.get("line.stalk_line.hours.limited_by.feeder");
       assertThat(held).isCloseTo(w.emptyAfterH(), within(1e-6));
       if (w.onHand() > 0) {
         assertThat(got.get("yard.stalk.peak")).isEqualTo(w.peak());

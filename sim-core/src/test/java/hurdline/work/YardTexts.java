@@ -24,7 +24,7 @@ final class YardTexts {
             bale: {mass: 500 kg}
             moisture: {uniform: {low: 8 %%, high: 20 %%}}
             composition: {fiber: 30 %%, hurd: 70 %%}
-            composition_spread: 5 %%
+            composition_cv: 5 %%
           cotton:
             bale: {mass: 2000 kg}
             composition: {fiber: 100 %%}

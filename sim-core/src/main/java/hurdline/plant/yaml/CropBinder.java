@@ -40,7 +40,7 @@ final class CropBinder {
   private static Component component(String name, At at) {
     Fields f = at.fields(Shape.COMPONENT);
     return new Component(
-        name, Quantities.whereGiven(f.at("loose"), Dimension.DENSITY, Range.ABOVE_0));
+        name, Quantities.whereGiven(f.at("bulk_density"), Dimension.DENSITY, Range.ABOVE_0));
   }
 
   private static void once(List<Component> found, At item, String name) {
@@ -81,7 +81,7 @@ final class CropBinder {
     Map<String, Double> composition =
         f.has("composition") ? shares(f.at("composition"), "component") : usual.composition();
     double spread =
-        Quantities.of(f.at("composition_spread"), Dimension.SHARE, Range.SHARE, usual.spread());
+        Quantities.of(f.at("composition_cv"), Dimension.SHARE, Range.SHARE, usual.spread());
     return new Bale(massKg, moisture, diameter, composition, spread, size(unit).or(usual::size));
   }
 

@@ -49,7 +49,7 @@ final class DeliveryBinder {
         crop,
         f.at("fields").each("field", (name, field) -> field(name, field, usual)),
         f.has("balers") ? OptionalInt.of(Numbers.whole(f.at("balers"), 1, 1)) : OptionalInt.empty(),
-        Amounts.of(f.at("season_factor"), Dimension.SHARE, Range.NOT_BELOW_0, 1),
+        Amounts.of(f.at("yield_factor"), Dimension.SHARE, Range.NOT_BELOW_0, 1),
         WeatherBinder.weather(f.at("weather")),
         hours,
         trucks(f.at("trucks"), isModules(crop)),
@@ -57,7 +57,7 @@ final class DeliveryBinder {
         StopBinder.job(f.at("weigh")),
         StopBinder.job(f.at("unload")).orElseGet(YardBinder::atOnce),
         Numbers.whole(f.at("hands"), 0, 0),
-        Quantities.of(f.at("waiting"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0));
+        Quantities.of(f.at("waiting_cost"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0));
   }
 
   /** Whether it is counted in modules; so too where the crop is not known. */
@@ -82,7 +82,7 @@ final class DeliveryBinder {
                 "the " + key + " that bring the bales of the fields in");
       }
     }
-    for (String key : List.of("hours", "trucks", "weather", "season_factor", "balers")) {
+    for (String key : List.of("hours", "trucks", "weather", "yield_factor", "balers")) {
       if (!f.has("fields") && f.has("loads") && f.has(key)) {
         f.at(key)
             .idle(

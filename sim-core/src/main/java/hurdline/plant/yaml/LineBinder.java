@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 
 /** Reads lines and their steps. */
 final class LineBinder {
-  private static final String FROM = "from ";
+  private static final String FROM = "from-";
   private static final String AIM = "a machine, a bin, a product or \"waste\"";
 
   private final Map<String, Shape> machines;
@@ -37,7 +37,7 @@ final class LineBinder {
         name,
         Words.name(f.at("crop"), "a crop"),
         Words.name(f.at("feed"), "a bale-feeder"),
-        Words.names(f.at("alongside"), "a machine"),
+        Words.names(f.at("auxiliaries"), "a machine"),
         f.at("steps").each("machine", this::step));
   }
 
@@ -53,15 +53,15 @@ final class LineBinder {
         Quantities.whereGiven(f.at("rate"), Dimension.MASS_RATE, Range.ABOVE_0),
         outlets(f),
         packs(f.at("packs")),
-        f.at("breaks").each("component", LineBinder::breaking),
+        f.at("breakage").each("component", LineBinder::breaking),
         Quantities.of(f.at("dries"), Dimension.SHARE, Range.SHARE, 0),
         ownHours(f.at("own_hours")),
-        table(f.at("table")),
-        Numbers.whole(f.at("precedence"), 0, 1),
+        table(f.at("feed_table")),
+        Numbers.whole(f.at("priority"), 0, 1),
         Curves.onRate(f.at("rate_by_moisture"), Dimension.SHARE),
         Curves.onRate(f.at("rate_by_diameter"), Dimension.LENGTH),
         mix(f),
-        Quantities.of(f.at("stay"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+        Quantities.of(f.at("min_run"), Dimension.TIME, Range.NOT_BELOW_0, 0),
         makes(f.at("makes")));
   }
 

@@ -22,9 +22,9 @@ final class MachineBinder {
           Shape.BIN, "holds",
           Shape.PRESS, "boxes",
           Shape.FILLER, "spouts",
-          Shape.FEEDER, "table",
+          Shape.FEEDER, "feed_table",
           Shape.CYCLONE, "collects");
-  private static final Map<String, Boolean> DRAWS = Map.of("while up", false, "with flow", true);
+  private static final Map<String, Boolean> DRAWS = Map.of("while-up", false, "with-flow", true);
 
   private MachineBinder() {}
 
@@ -81,7 +81,7 @@ final class MachineBinder {
     return switch (shape) {
       case FEEDER ->
           new Machine.BaleFeeder(
-              name, common(f), Quantities.whole(f.at("table"), Dimension.BALES, 1, 1, 2));
+              name, common(f), Quantities.whole(f.at("feed_table"), Dimension.BALES, 1, 1, 2));
       case CYCLONE ->
           new Machine.Cyclone(
               name, common(f), Quantities.of(f.at("collects"), Dimension.SHARE, Range.SHARE, 1));
@@ -153,7 +153,7 @@ final class MachineBinder {
         common,
         grinding(f.at("grinding")),
         screens,
-        Amounts.of(f.at("swap"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+        Amounts.of(f.at("screen_change"), Dimension.TIME, Range.NOT_BELOW_0, 0),
         Words.optionalName(f.at("needs"), "a resource"));
   }
 

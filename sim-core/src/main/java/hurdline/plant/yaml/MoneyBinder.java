@@ -39,11 +39,11 @@ final class MoneyBinder {
             Quantities.of(electricity.at("demand"), Dimension.DEMAND_PRICE, Range.NOT_BELOW_0, 0)
                 * FileUnit.MONTH.inSi(),
             Quantities.of(f.at("wage"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
-            prices(f.at("crops")),
-            moistures(f.at("paid_at")),
+            prices(f.at("crop_prices")),
+            moistures(f.at("moisture_basis")),
             Quantities.of(f.at("overhead"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
-            discount(f.at("discount")),
-            growth(f.at("growth")),
+            discount(f.at("discount_rate")),
+            growth(f.at("escalation")),
             overtime(f.at("overtime")),
             rent(f.at("rent"))));
   }
@@ -97,7 +97,7 @@ final class MoneyBinder {
   }
 
   private static Growth growth(At at) {
-    Fields f = at.fields(Shape.GROWTH);
+    Fields f = at.fields(Shape.ESCALATION);
     return new Growth(
         growth(f, "products"), growth(f, "crops"), growth(f, "wages"), growth(f, "electricity"));
   }
@@ -128,7 +128,7 @@ final class MoneyBinder {
     OptionalDouble lifeS = Quantities.optional(f.at("life"), Dimension.TIME, Range.ABOVE_0);
     return new Option(
         name,
-        Words.text(f.at("says")),
+        Words.text(f.at("description")),
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0),
         lifeS.isPresent() ? lifeS.getAsDouble() / FileUnit.YEAR.inSi() : 10,
         Quantities.of(f.at("salvage"), Dimension.MONEY, Range.ANY, 0));
@@ -137,7 +137,7 @@ final class MoneyBinder {
   static Plan plan(String name, At at) {
     Fields f = at.fields(Shape.PLAN);
     patch(f);
-    return new Plan(name, Words.text(f.at("says")));
+    return new Plan(name, Words.text(f.at("description")));
   }
 
   private static void patch(Fields f) {

@@ -26,8 +26,8 @@ final class NameMaps {
           "machines.*.screens",
           "deliveries.*.fields",
           "season.*.tasks",
-          "money.crops",
-          "money.paid_at");
+          "money.crop_prices",
+          "money.moisture_basis");
 
   private NameMaps() {}
 

@@ -65,7 +65,7 @@ final class ProductBinder {
     return new Order(
         Quantities.of(f.at("mass"), Dimension.MASS, Range.ABOVE_0, 1),
         Dates.date(f.at("due")).orElse(LocalDate.EPOCH),
-        Quantities.of(f.at("late"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0)
+        Quantities.of(f.at("late_penalty"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0)
             * FileUnit.DAY.inSi(),
         Quantities.optional(f.at("price"), Dimension.PRICE, Range.ANY));
   }

@@ -41,14 +41,14 @@ final class SeasonBinder {
         Dates.date(f.at("from")).orElse(LocalDate.MIN),
         Dates.date(f.at("to")).orElse(LocalDate.MIN),
         shifts,
-        standDown(f.at("stand_down")));
+        standDown(f.at("send_home")));
   }
 
   private static Optional<StandDown> standDown(At at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
-    Fields f = at.fields(Shape.STAND_DOWN);
+    Fields f = at.fields(Shape.SEND_HOME);
     int below = Quantities.whole(f.at("below"), Dimension.BALES, 1, 1, 1);
     int backAt = Quantities.whole(f.at("back_at"), Dimension.BALES, 1, 1, below);
     if (backAt < below) {
@@ -93,6 +93,6 @@ final class SeasonBinder {
   static Resource resource(String name, At at) {
     Fields f = at.fields(Shape.RESOURCE);
     return new Resource(
-        name, Numbers.whole(f.at("count"), 0, 1), Words.names(f.at("first"), "a kind of job"));
+        name, Numbers.whole(f.at("count"), 0, 1), Words.names(f.at("priority"), "a kind of job"));
   }
 }

@@ -13,7 +13,7 @@ import java.util.Optional;
 /** Reads a machine's stops, and jobs. */
 final class StopBinder {
   private static final Map<String, Counted> COUNTS = counts();
-  private static final Map<String, Boolean> REPAIRS = Map.of("in hours", false, "any time", true);
+  private static final Map<String, Boolean> REPAIRS = Map.of("in-hours", false, "any-time", true);
 
   private StopBinder() {}
 
@@ -32,7 +32,7 @@ final class StopBinder {
     Dimension due = due(f, counted);
     Distribution every = Amounts.of(f.at("every"), due, Range.NOT_BELOW_0, 1);
     Distribution lasts = Amounts.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 1);
-    double already = Quantities.of(f.at("already"), due, Range.NOT_BELOW_0, 0);
+    double already = Quantities.of(f.at("initial_age"), due, Range.NOT_BELOW_0, 0);
     if (at.binding().findings().count() == before && isZero(every) && isZero(lasts)) {
       f.at("every")
           .wrong(
@@ -56,7 +56,7 @@ final class StopBinder {
    */
   private static Dimension due(Fields f, Counted counted) {
     if (counted != null) {
-      return counted == Counted.WORKED ? Dimension.MASS : Dimension.TIME;
+      return counted == Counted.MASS ? Dimension.MASS : Dimension.TIME;
     }
     String text = f.at("every").scalar().map(Tree.Scalar::text).orElse("");
     return text.matches(".*[0-9]\\s*(t|kg|lb|ton)") ? Dimension.MASS : Dimension.TIME;

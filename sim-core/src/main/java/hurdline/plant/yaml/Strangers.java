@@ -19,14 +19,14 @@ final class Strangers {
       EnumSet.of(Shape.STEP, Shape.FEEDER_STEP, Shape.MILL_STEP, Shape.BIN_STEP);
   private static final Map<String, String> OWNERS =
       Map.of(
-          "table", "a bale-feeder has a table",
+          "feed_table", "a bale-feeder has a table",
           "spouts", "a bag-filler has spouts",
           "boxes", "a press has boxes",
           "collects", "a cyclone collects",
           "holds", "a bin holds",
           "mix", "a hammer-mill has a mix",
           "then", "a hammer-mill that works to orders has a \"then\"",
-          "stay", "a hammer-mill stays on a screen",
+          "min_run", "a hammer-mill stays on a screen",
           "makes", "a hammer-mill makes a product of each screen",
           "own_hours", "a bin's step keeps own hours, for all that it feeds");
 

@@ -35,7 +35,7 @@ final class Wanted {
           Map.entry("motor_load", "a share, such as \"motor_load: 80 %\""),
           Map.entry("opening", "a length, such as \"opening: 6 mm\""),
           Map.entry("every", "an amount, such as \"every: 9 h\""),
-          Map.entry("counted", "\"counted: running\", worked, crewed or calendar"),
+          Map.entry("counted", "\"counted: running\", mass, crewed or calendar"),
           Map.entry("lasts", "a time, such as \"lasts: 20 min\""),
           Map.entry("due", "a date, such as \"due: 2027-06-30\""),
           Map.entry("crop", "the name of a crop, such as \"crop: stalk\""),
@@ -63,7 +63,7 @@ final class Wanted {
           Map.entry("baling", "what its baler makes, such as \"baling: 380 bales/d\""),
           Map.entry("drive", "the time one way, such as \"drive: 38 min\""),
           Map.entry("wet_day", "the share of wet days, such as \"wet_day: 22 %\", or a \"file\" of past rain"),
-          Map.entry("wet_from", "the rain of a wet day, such as \"wet_from: 2 mm\""),
+          Map.entry("wet_threshold", "the rain of a wet day, such as \"wet_threshold: 2 mm\""),
           Map.entry("currency", "a currency code, such as \"currency: USD\""),
           Map.entry(
               "with", "a patch on this file, such as \"with: {machines: {mill: {power: 75 hp}}}\""),

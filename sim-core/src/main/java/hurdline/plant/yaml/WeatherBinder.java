@@ -17,7 +17,7 @@ final class WeatherBinder {
     int dryDays = Numbers.whole(f.at("dry_days"), 0, 0);
     double wetDay = Quantities.of(f.at("wet_day"), Dimension.SHARE, Range.SHARE, 0);
     double afterWet = Quantities.of(f.at("wet_after_wet"), Dimension.SHARE, Range.SHARE, wetDay);
-    double wetFromM = Quantities.of(f.at("wet_from"), Dimension.LENGTH, Range.ABOVE_0, 1);
+    double wetFromM = Quantities.of(f.at("wet_threshold"), Dimension.LENGTH, Range.ABOVE_0, 1);
     if (at.isMap()) {
       oneOfBoth(f);
     }
@@ -36,16 +36,16 @@ final class WeatherBinder {
           f.at(key)
               .wrong(
                   "\"" + key + "\" beside a rain file, which alone says which days are wet",
-                  "\"file\" with \"wet_from\", or \"wet_day\" with \"wet_after_wet\"");
+                  "\"file\" with \"wet_threshold\", or \"wet_day\" with \"wet_after_wet\"");
         }
       }
-      if (!f.has("wet_from")) {
-        f.missing("wet_from");
+      if (!f.has("wet_threshold")) {
+        f.missing("wet_threshold");
       }
-    } else if (f.has("wet_from")) {
-      f.at("wet_from")
+    } else if (f.has("wet_threshold")) {
+      f.at("wet_threshold")
           .wrong(
-              "\"wet_from\" without a rain file", "a \"file\" of past rain, such as rain.csv");
+              "\"wet_threshold\" without a rain file", "a \"file\" of past rain, such as rain.csv");
     } else if (!f.has("wet_day")) {
       f.missing("wet_day");
     }

@@ -21,7 +21,7 @@ final class YardBinder {
   private static final double USUAL_LIFE_YR = 10;
   private static final Map<String, Pick> PICKS = picks();
   private static final Map<String, Boolean> FULL =
-      Map.of("hold at field", false, "turn away", true);
+      Map.of("hold-at-field", false, "turn-away", true);
 
   private final List<Crop> crops;
 
@@ -31,9 +31,9 @@ final class YardBinder {
 
   private static Map<String, Pick> picks() {
     Map<String, Pick> picks = new LinkedHashMap<>();
-    picks.put("oldest first", new Yard.OldestFirst());
-    picks.put("newest first", new Yard.NewestFirst());
-    picks.put("driest first", new Yard.DriestFirst());
+    picks.put("oldest-first", new Yard.OldestFirst());
+    picks.put("newest-first", new Yard.NewestFirst());
+    picks.put("driest-first", new Yard.DriestFirst());
     return picks;
   }
 
@@ -55,7 +55,7 @@ final class YardBinder {
         pick(f.at("pick")),
         Words.choice(f.at("when_full"), FULL, false),
         decay(f.at("field_loss")),
-        lifts(f.at("set_on_table")));
+        lifts(f.at("lift")));
   }
 
   private static Place place(String name, At at) {
@@ -65,7 +65,7 @@ final class YardBinder {
         name,
         holds,
         decay(f.at("loss")),
-        Words.names(f.at("for"), "a crop"),
+        Words.names(f.at("crops"), "a crop"),
         stack(f.at("stack")),
         Quantities.of(f.at("cost"), Dimension.AREA_PRICE, Range.NOT_BELOW_0, 0),
         Quantities.of(f.at("life"), Dimension.TIME, Range.ABOVE_0, USUAL_LIFE_YR * FileUnit.YEAR.inSi())

@@ -19,24 +19,24 @@ class CautionsTest {
 
   @Test
   void aMixWithoutAStayIsToldHowItIsPlayed() {
-    assertThat(Edited.with("        stay: 16 h\n", "").read().warnings())
+    assertThat(Edited.with("        min_run: 16 h\n", "").read().warnings())
         .singleElement()
         .asString()
-        .contains("lines.stalk_line.steps.mill", "it is played as 1 min");
+        .contains("lines.stalk_line.steps.mill", "it counts as 1 min");
   }
 
   @Test
   void aMixThatFollowsOrdersNeedsAStayToo() {
     assertThat(
             Edited.with(
-                    "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]\n        stay: 16 h",
+                    "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]\n        min_run: 16 h",
                     "mix: orders\n        then: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]")
                 .and("sells: orders, orders", "orders")
                 .read()
                 .warnings())
         .singleElement()
         .asString()
-        .contains("lines.stalk_line.steps.mill", "it is played as 1 min");
+        .contains("lines.stalk_line.steps.mill", "it counts as 1 min");
   }
 
   @Test
@@ -141,16 +141,16 @@ class CautionsTest {
   @Test
   void aPriceWithoutAMoistureBasisIsTold() {
     cautions(
-        Edited.with("  paid_at: {stalk: 12 %}\n", ""),
+        Edited.with("  moisture_basis: {stalk: 12 %}\n", ""),
         "p.yaml:67:33 products.coarse.price: a price without a moisture basis; it is taken at 12 %; say at which"
             + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
-            + " money.paid_at of its crop",
+            + " money.moisture_basis of its crop",
         "p.yaml:68:33 products.fine.price: a price without a moisture basis; it is taken at 12 %; say at which"
             + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
-            + " money.paid_at of its crop",
-        "p.yaml:174:18 money.crops.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
-            + " which moisture it is paid, such as \"paid_at: {stalk: 12 %}\", or \"as is\" if it is paid as weighed");
-    assertThat(Edited.with("paid_at: {stalk: 12 %}", "paid_at: {stalk: as is}").read().warnings())
+            + " money.moisture_basis of its crop",
+        "p.yaml:174:24 money.crop_prices.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
+            + " which moisture it is paid, such as \"moisture_basis: {stalk: 12 %}\", or \"as is\" if it is paid as weighed");
+    assertThat(Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: as is}").read().warnings())
         .hasSize(2)
         .allSatisfy(told -> assertThat(told).contains("products."));
     cautions(Edited.with("  lint:   {}", "  lint:   {price: 0.12 USD/lb, moisture: as is}"));
@@ -159,7 +159,7 @@ class CautionsTest {
   @Test
   void aProductOfCropsThatArePaidAtDifferentMoisturesIsTold() {
     cautions(
-        Edited.with("paid_at: {stalk: 12 %}", "paid_at: {stalk: 12 %, seed_cotton: 8 %}")
+        Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: 12 %, seed_cotton: 8 %}")
             .and("  dust:   {price: -3 USD/ton, moisture: as is}", "  dust:   {price: -3 USD/ton}")
             .and("{to: waste, takes: {fines: 100 %}}", "{to: dust, takes: {fines: 100 %}}"),
         "p.yaml:69:19 products.dust.price: it is made from crops that are paid at different moistures (12 %, 8 %); it is"
@@ -205,10 +205,10 @@ class CautionsTest {
         "p.yaml:4:1 calendar: the calendar of 362 days is shorter than a year and does not say how it repeats over the life of an"
             + " option; write \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\"; without it no net"
             + " present value is given");
-    assertThat(Edited.with("  discount: 9 %/yr\n", "").read().warnings())
+    assertThat(Edited.with("  discount_rate: 9 %/yr\n", "").read().warnings())
         .singleElement()
         .asString()
-        .contains("money: no discount rate is given, so money of later years counts in full", "\"discount: 9 %/yr\"");
-    cautions(Edited.with("  discount: 9 %/yr\n", "  discount: 0 %/yr\n"));
+        .contains("money: no discount rate is given, so money of later years counts in full", "\"discount_rate: 9 %/yr\"");
+    cautions(Edited.with("  discount_rate: 9 %/yr\n", "  discount_rate: 0 %/yr\n"));
   }
 }

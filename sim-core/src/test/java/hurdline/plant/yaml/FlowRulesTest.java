@@ -156,10 +156,10 @@ class FlowRulesTest {
 
   @Test
   void aBinOfAVolumeKnowsHowLooseEverythingLies() {
-    Edited.with("lint:        {loose: 60 kg/m3}", "lint:        {}")
+    Edited.with("lint:        {bulk_density: 60 kg/m3}", "lint:        {}")
         .saysOnly(
-            "machines.surge_bin.holds: the bin holds a volume, but there is no loose density of"
-                + " lint; expected components as a map with a density each, such as \"lint: {loose:"
+            "machines.surge_bin.holds: the bin holds a volume, but there is no bulk density of"
+                + " lint; expected components as a map with a density each, such as \"lint: {bulk_density:"
                 + " 110 kg/m3}\", or a mass here");
   }
 
@@ -167,17 +167,17 @@ class FlowRulesTest {
   void whatDrawsWithItsFlowHasALimit() {
     Edited.with(
             "  gin:      {kind: gin-stand, power: 160 kW}",
-            "  gin:      {kind: gin-stand, power: 160 kW, draws: with flow}")
+            "  gin:      {kind: gin-stand, power: 160 kW, draws: with-flow}")
         .and("gin: {rate: 8 t/h, outlets", "gin: {outlets")
         .saysOnly(
             "machines.gin.draws: it draws with its flow, but has no rate in line \"cotton_line\" to"
-                + " measure that flow by; expected a \"rate\" in its step there, or \"draws: while"
-                + " up\"");
+                + " measure that flow by; expected a \"rate\" in its step there, or \"draws: while-up"
+                + "\"");
   }
 
   @Test
   void aScreenThatMakesFinesNeedsThem() {
-    Edited.with("  hurd:        {loose: 110 kg/m3}", "  shive:        {loose: 110 kg/m3}")
+    Edited.with("  hurd:        {bulk_density: 110 kg/m3}", "  shive:        {bulk_density: 110 kg/m3}")
         .and("hurd: 60 %, fines: 10 %}", "shive: 60 %, fines: 10 %}")
         .and("{hurd: 90 %, short_fiber", "{shive: 90 %, short_fiber")
         .and("by_moisture: {hurd: [[12", "by_moisture: {shive: [[12")

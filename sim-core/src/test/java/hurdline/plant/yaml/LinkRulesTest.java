@@ -42,7 +42,7 @@ class LinkRulesTest {
 
   @Test
   void theFeedHasARate() {
-    Edited.with("{rate: 3.6 t/h, to: saw, table", "{to: saw, table")
+    Edited.with("{rate: 3.6 t/h, to: saw, feed_table", "{to: saw, feed_table")
         .saysOnly(
             "lines.stalk_line.steps.feeder: the feed has no \"rate\"; expected a rate such as"
                 + " \"rate: 3.6 t/h\"");
@@ -50,7 +50,7 @@ class LinkRulesTest {
 
   @Test
   void theFeedHasAStep() {
-    Edited.with("      feeder: {rate: 9 t/h, table: 2 modules, to: gin}\n", "")
+    Edited.with("      feeder: {rate: 9 t/h, feed_table: 2 modules, to: gin}\n", "")
         .saysOnly(
             "lines.cotton_line.feed: the feed \"feeder\" has no step in this line; expected a step"
                 + " \"feeder: {rate: 3.6 t/h, to: ...}\"");
@@ -71,22 +71,22 @@ class LinkRulesTest {
 
   @Test
   void whatRunsAlongsideTakesNoMaterial() {
-    Edited.with("alongside: [fans]", "alongside: [fan]")
+    Edited.with("auxiliaries: [fans]", "auxiliaries: [fan]")
         .saysOnly(
-            "lines.stalk_line.alongside.0: \"fan\" is no machine; expected a machine, perhaps"
+            "lines.stalk_line.auxiliaries.0: \"fan\" is no machine; expected a machine, perhaps"
                 + " \"fans\"");
-    Edited.with("alongside: [fans]", "alongside: [surge_bin]")
+    Edited.with("auxiliaries: [fans]", "auxiliaries: [surge_bin]")
         .saysOnly(
-            "lines.stalk_line.alongside.0: \"surge_bin\" is a bin and runs with nothing; expected a"
+            "lines.stalk_line.auxiliaries.0: \"surge_bin\" is a bin and runs with nothing; expected a"
                 + " machine that takes no material, such as a fan");
-    Edited.with("alongside: [fans]", "alongside: [press]")
+    Edited.with("auxiliaries: [fans]", "auxiliaries: [press]")
         .saysOnlyAt(
-            "alongside: [press]",
-            "lines.stalk_line.alongside.0: \"press\" has a step in this line too; expected a"
+            "auxiliaries: [press]",
+            "lines.stalk_line.auxiliaries.0: \"press\" has a step in this line too; expected a"
                 + " machine that takes no material of this line");
-    Edited.with("alongside: [fans]", "alongside: [fans, fans]")
+    Edited.with("auxiliaries: [fans]", "auxiliaries: [fans, fans]")
         .saysOnly(
-            "lines.stalk_line.alongside.1: \"fans\" stands here twice; expected each machine once");
+            "lines.stalk_line.auxiliaries.1: \"fans\" stands here twice; expected each machine once");
   }
 
   @Test
@@ -95,7 +95,7 @@ class LinkRulesTest {
         .saysOnly(
             "lines.stalk_line.steps.cyclone: it leads nowhere: it has none of to, outlets and"
                 + " packs; expected one of them, such as \"to: waste\" or \"packs: tow\"");
-    Edited.with("packs: from mill", "packs: from mill, to: waste")
+    Edited.with("packs: from-mill", "packs: from-mill, to: waste")
         .saysOnly(
             "lines.stalk_line.steps.bagger.packs: it has to and packs; expected one of to, outlets"
                 + " and packs");
@@ -121,11 +121,11 @@ class LinkRulesTest {
   void componentsAreKnownWhereverTheyAreNamed() {
     Edited.with("{into: short_fiber, share: 8 %}", "{into: shrt_fiber, share: 8 %}")
         .saysOnly(
-            "lines.stalk_line.steps.saw.breaks.long_fiber.into: \"shrt_fiber\" is no component;"
+            "lines.stalk_line.steps.saw.breakage.long_fiber.into: \"shrt_fiber\" is no component;"
                 + " expected a component, perhaps \"short_fiber\"");
     Edited.with("{into: short_fiber, share: 8 %}", "{into: long_fiber, share: 8 %}")
         .saysOnly(
-            "lines.stalk_line.steps.saw.breaks.long_fiber.into: \"long_fiber\" would break into"
+            "lines.stalk_line.steps.saw.breakage.long_fiber.into: \"long_fiber\" would break into"
                 + " itself; expected another component");
     Edited.with("takes: {fines: 45 %}", "takes: {finess: 45 %}")
         .saysOnly(
@@ -177,11 +177,11 @@ class LinkRulesTest {
 
   @Test
   void aFillerBehindAMillNamesAMillOfItsLine() {
-    Edited.with("packs: from mill", "packs: from saw")
+    Edited.with("packs: from-mill", "packs: from-saw")
         .saysOnly(
             "lines.stalk_line.steps.bagger.packs: \"saw\" is no hammer-mill; expected \"from\" and"
                 + " the name of a hammer-mill, one of mill");
-    Edited.with("packs: from mill", "packs: from mil")
+    Edited.with("packs: from-mill", "packs: from-mil")
         .saysOnly(
             "lines.stalk_line.steps.bagger.packs: \"mil\" is no machine; expected \"from\" and the"
                 + " name of a hammer-mill, perhaps \"mill\"");
@@ -261,7 +261,7 @@ class LinkRulesTest {
 
   @Test
   void nothingFollowsWhereNoOrdersChoose() {
-    Edited.with("        stay: 16 h\n", "        stay: 16 h\n        then: coarse\n")
+    Edited.with("        min_run: 16 h\n", "        min_run: 16 h\n        then: coarse\n")
         .saysOnlyAt(
             "then: coarse",
             "lines.stalk_line.steps.mill.then: it follows no orders; expected \"mix: orders\""
@@ -284,11 +284,11 @@ class LinkRulesTest {
             "  fans:     {kind: fan, power: 60 kW}",
             "  no_crew:     {kind: fan}\n  fans:     {kind: fan, power: 60 kW}")
         .saysOnly(
-            "machines.no_crew: \"no_crew\" is the name of a cause that holds a line; expected"
+            "machines.no_crew: \"no_crew\" is the name of a cause that limits a line; expected"
                 + " another name for the machine");
-    Edited.with("hammers: {every", "swap: {every")
+    Edited.with("hammers: {every", "screen_change: {every")
         .saysOnly(
-            "machines.mill.stops.swap: \"swap\" is a kind of job of its own; expected another name"
+            "machines.mill.stops.screen_change: \"screen_change\" is a kind of job of its own; expected another name"
                 + " for the stop");
     Edited.with("  lint:   {}", "  gin: {}\n  lint:   {}")
         .saysOnly(
@@ -317,7 +317,7 @@ class LinkRulesTest {
         .saysOnly(
             "packages.bag.needs: \"bag_hands\" is no resource; expected a resource, perhaps"
                 + " \"bag_hand\"");
-    Edited.with("swap: 40 min\n    needs: mechanic", "swap: 40 min\n    needs: mechanics")
+    Edited.with("screen_change: 40 min\n    needs: mechanic", "screen_change: 40 min\n    needs: mechanics")
         .saysOnly(
             "machines.mill.needs: \"mechanics\" is no resource; expected a resource, perhaps"
                 + " \"mechanic\"");
@@ -328,18 +328,18 @@ class LinkRulesTest {
     Edited.with(
             "stalk:       {lasts: 3 min, needs: loader", "stalk:       {lasts: 3 min, needs: loder")
         .saysOnly(
-            "yard.set_on_table.stalk.needs: \"loder\" is no resource; expected a resource, perhaps"
+            "yard.lift.stalk.needs: \"loder\" is no resource; expected a resource, perhaps"
                 + " \"loader\"");
   }
 
   @Test
   void aResourceServesKindsOfJobThatAreKnown() {
-    Edited.with("swap, saw.choke]", "swap, saw.chok]")
+    Edited.with("screen_change, saw.choke]", "screen_change, saw.chok]")
         .saysOnly(
-            "resources.loader.first.6: \"saw.chok\" is no kind of job; expected a kind of job, or a"
+            "resources.loader.priority.6: \"saw.chok\" is no kind of job; expected a kind of job, or a"
                 + " machine and its stop such as saw.choke, perhaps \"saw.choke\"");
-    Edited.with("swap, saw.choke]", "swap, swap]")
+    Edited.with("screen_change, saw.choke]", "screen_change, screen_change]")
         .saysOnly(
-            "resources.loader.first.6: \"swap\" stands here twice; expected each kind of job once");
+            "resources.loader.priority.6: \"screen_change\" stands here twice; expected each kind of job once");
   }
 }

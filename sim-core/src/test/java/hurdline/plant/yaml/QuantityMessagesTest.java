@@ -71,9 +71,9 @@ class QuantityMessagesTest {
         .saysOnly(
             "resources.bag_hand.count: \"2.5\" is not a bare whole number; expected a bare whole"
                 + " number, 0 or more");
-    Edited.with("table: 6 bales", "table: 6.5 bales")
+    Edited.with("feed_table: 6 bales", "feed_table: 6.5 bales")
         .saysOnly(
-            "machines.feeder.table: \"6.5 bales\" is not a whole number; expected a number of bales"
+            "machines.feeder.feed_table: \"6.5 bales\" is not a whole number; expected a number of bales"
                 + " such as \"6 bales\"");
   }
 
@@ -195,8 +195,8 @@ class QuantityMessagesTest {
   @Test
   void aStopIsCountedInItsOwnKindOfAmount() {
     Edited.with(
-            "{every: 400 t, counted: worked, lasts: 5 h}",
-            "{every: 400 h, counted: worked, lasts: 5 h}")
+            "{every: 400 t, counted: mass, lasts: 5 h}",
+            "{every: 400 h, counted: mass, lasts: 5 h}")
         .saysOnly(
             "machines.mill.stops.hammers.every: \"400 h\" has the wrong unit; expected a mass such"
                 + " as \"1050 lb\" or \"9 t\", 0 or more");
@@ -211,8 +211,8 @@ class QuantityMessagesTest {
   @Test
   void aStopWithoutIntervalAndLengthIsRefused() {
     Edited.with(
-            "{every: 400 t, counted: worked, lasts: 5 h}",
-            "{every: 0 t, counted: worked, lasts: 0 h}")
+            "{every: 400 t, counted: mass, lasts: 5 h}",
+            "{every: 0 t, counted: mass, lasts: 0 h}")
         .saysOnly(
             "machines.mill.stops.hammers.every: \"every\" and \"lasts\" are both 0, so it would"
                 + " stop without end; expected an amount above 0 for one of them");

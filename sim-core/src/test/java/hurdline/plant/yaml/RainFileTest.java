@@ -111,7 +111,7 @@ class RainFileTest {
     rows.set(rows.indexOf("2019-03-02,0"), "2019-03-02,2.53");
     rows.set(rows.indexOf("2020-02-29,0"), "2020-02-29,40");
     rain("past_rain.csv", rows);
-    PastYears past = past(PlantFile.read(plant("wet_from: 2 mm", "wet_from: 0.1 in")).plant());
+    PastYears past = past(PlantFile.read(plant("wet_threshold: 2 mm", "wet_threshold: 0.1 in")).plant());
     assertThat(past.years()).hasSize(2);
     assertThat(past.years().get(0).wet()).containsExactly(MonthDay.of(3, 1));
     assertThat(past.years().get(1).wet()).containsExactly(MonthDay.of(2, 29));

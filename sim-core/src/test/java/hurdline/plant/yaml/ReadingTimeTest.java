@@ -55,7 +55,7 @@ class ReadingTimeTest {
         Arguments.of("campaigns", with("season:", "  - {line: stalk_line, from: 2027-03-01, to: 2027-05-28, shifts: [day]}\n".repeat(MANY))),
         Arguments.of("options", with("options:", many(195, i -> "  o" + i + ": {with: {products: {p" + i + ": {price: 1 USD/t}}}}\n"))),
         Arguments.of("options on one name", with("options:", many(195, i -> "  o" + i + ": {with: {products: {p: {price: " + i + " USD/t}}}}\n"))),
-        Arguments.of("jobs", with("resources:", many(MANY, i -> "  r" + i + ": {count: 1, first: [x" + i + "]}\n"))),
+        Arguments.of("jobs", with("resources:", many(MANY, i -> "  r" + i + ": {count: 1, priority: [x" + i + "]}\n"))),
         Arguments.of("steps", steps()));
   }
 

@@ -47,7 +47,7 @@ class SchemaTest {
               58, "the kind of the machine that feeds is said elsewhere",
               68, "names a component",
               70, "whether a bin is drawn from is said by other steps",
-              72, "which outlet is without takes is said by its neighbours"),
+              72, "which outlet is without takes is said by its neighbors"),
           "links",
           Map.of(
               46, "names a package",
@@ -174,7 +174,7 @@ class SchemaTest {
       strings = {
         "power: 45 kW=power: 45",
         "power: 45 kW=power: 45 kg",
-        "table: 6 bales=table: 6",
+        "feed_table: 6 bales=table: 6",
         "bag_hand: {count: 2}=bag_hand: {count: 2 bales}",
         "kind: hammer-mill=kind: hamer-mill",
         "counted: running=counted: runing",
@@ -184,7 +184,7 @@ class SchemaTest {
         "boxes: 2=boxes: 2, spouts: 2",
         "currency: USD=currency: usd",
         "closed: [2027-05-31, 2027-07-05]=closed: [31.5.2027]",
-        "packs: from mill=packs: from mill, to: waste",
+        "packs: from-mill=packs: from-mill, to: waste",
         "holds: 60 m3,=holds: 60 m3, power: 3 kW,",
         "{exponential: {mean: 32 min}}={exponental: {mean: 32 min}}"
       })

@@ -30,7 +30,7 @@ class SeasonAndYardRulesTest {
     Edited.with("stack: {long: 10, wide: 4, high: 4, lane: 20 ft}, ", "")
         .saysOnlyAt(
             "cost: 14 USD/m2",
-            "yard.places.shed.cost: a price of ground for a place of which it is not said how much ground it takes;"
+            "yard.places.shed.cost: a price of ground for a place of which it is not available how much ground it takes;"
                 + " expected \"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
   }
   private static final String STALKS =
@@ -178,9 +178,9 @@ class SeasonAndYardRulesTest {
 
   @Test
   void cropsAndPlacesOfTheYardAreKnown() {
-    Edited.with("for: [stalk]", "for: [stak]")
+    Edited.with("crops: [stalk]", "crops: [stak]")
         .saysOnly(
-            "yard.places.shed.for.0: \"stak\" is no crop; expected a crop, perhaps \"stalk\"");
+            "yard.places.shed.crops.0: \"stak\" is no crop; expected a crop, perhaps \"stalk\"");
     Edited.with("pick: {places: [row, shed]}", "pick: {places: [rows, shed]}")
         .saysOnly(
             "yard.pick.places.0: \"rows\" is no place of the yard; expected a place, perhaps"
@@ -189,7 +189,7 @@ class SeasonAndYardRulesTest {
             "    seed_cotton: {lasts: 6 min, modules: 1}",
             "    seed_coton: {lasts: 6 min, modules: 1}")
         .saysOnly(
-            "yard.set_on_table.seed_coton: \"seed_coton\" is no crop; expected a crop, perhaps"
+            "yard.lift.seed_coton: \"seed_coton\" is no crop; expected a crop, perhaps"
                 + " \"seed_cotton\"");
   }
 
@@ -250,11 +250,11 @@ class SeasonAndYardRulesTest {
 
   @Test
   void cropsThatArePaidAreKnown() {
-    Edited.with("crops: {stalk: 145 USD/ton}", "crops: {stalks: 145 USD/ton}")
-        .saysOnly("money.crops.stalks: \"stalks\" is no crop; expected a crop, perhaps \"stalk\"");
-    Edited.with("paid_at: {stalk: 12 %}", "paid_at: {stalks: 12 %}")
+    Edited.with("crop_prices: {stalk: 145 USD/ton}", "crop_prices: {stalks: 145 USD/ton}")
+        .saysOnly("money.crop_prices.stalks: \"stalks\" is no crop; expected a crop, perhaps \"stalk\"");
+    Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalks: 12 %}")
         .saysOnly(
-            "money.paid_at.stalks: \"stalks\" is no crop; expected a crop, perhaps \"stalk\"");
+            "money.moisture_basis.stalks: \"stalks\" is no crop; expected a crop, perhaps \"stalk\"");
     Edited.with("at_most: 15 %", "at_most: 100 %")
         .saysOnly(
             "products.fiber.moisture.at_most: \"100 %\" is 100 % or more, which leaves nothing; expected a share such as"
@@ -291,8 +291,8 @@ class SeasonAndYardRulesTest {
             "deliveries.stalk.fields.bench.bale.mass: such a bale weighs next to nothing; expected"
                 + " a mean mass such as \"1050 lb\", 1 kg or more");
     Edited.with(
-            "{every: 400 t, counted: worked, lasts: 5 h}",
-            "{every: 0 t, counted: worked, lasts: 0.0000001 s}")
+            "{every: 400 t, counted: mass, lasts: 5 h}",
+            "{every: 0 t, counted: mass, lasts: 0.0000001 s}")
         .saysOnly(
             "machines.mill.stops.hammers.every: \"every\" and \"lasts\" are both 0, so it would"
                 + " stop without end; expected an amount above 0 for one of them");

@@ -104,7 +104,7 @@ class ValuesTest {
             new Stop(
                 "saws",
                 new Fixed(320_000),
-                Stop.Counted.WORKED,
+                Stop.Counted.MASS,
                 Observed.of(7200, 10_800, 18_000),
                 0,
                 false,

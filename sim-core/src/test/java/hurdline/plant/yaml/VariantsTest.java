@@ -104,7 +104,7 @@ class VariantsTest {
         Edited.with(
                 "  no_mechanic:\n",
                 "  same_mill:\n"
-                    + "    with: {machines: {mill: {power: 75 hp, swap: 1 h}}}\n"
+                    + "    with: {machines: {mill: {power: 75 hp, screen_change: 1 h}}}\n"
                     + "  no_mechanic:\n")
             .read()
             .variants();
@@ -197,7 +197,7 @@ class VariantsTest {
 
   @Test
   void aKeyThatHasADefaultMayBeSetWhereTheFileHasNone() {
-    assertThat(VARIANTS.with(set("machines.fans.draws", "while up"))).isEqualTo(VARIANTS.with());
+    assertThat(VARIANTS.with(set("machines.fans.draws", "while-up"))).isEqualTo(VARIANTS.with());
     assertThat(
             VARIANTS.with(
                 set("machines.gin.stops.choke", "{every: 3 h, counted: running, lasts: 5 min}")))

@@ -15,10 +15,10 @@ class WordMessagesTest {
 
   @Test
   void anUnknownKeyIsToldWithTheNearestAndItsOwnPlace() {
-    assertThat(Edited.with("composition_spread: 5 %", "composition_spred: 5 %").problems())
+    assertThat(Edited.with("composition_cv: 5 %", "composition_spred: 5 %").problems())
         .containsExactly(
             "p.yaml:27:5 crops.stalk.composition_spred: unknown key \"composition_spred\"; expected"
-                + " a key of a crop, perhaps \"composition_spread\"");
+                + " a key of a crop, perhaps \"composition_cv\"");
   }
 
   @Test
@@ -60,16 +60,16 @@ class WordMessagesTest {
         .saysOnly(
             "machines.press.spouts: unknown key \"spouts\": a bag-filler has spouts, a press does"
                 + " not; expected one of kind, power, draws, stops, boxes");
-    Edited.with("rate: 2 t/h, packs: fiber", "rate: 2 t/h, packs: fiber, stay: 3 h")
+    Edited.with("rate: 2 t/h, packs: fiber", "rate: 2 t/h, packs: fiber, min_run: 3 h")
         .saysOnly(
-            "lines.stalk_line.steps.press.stay: unknown key \"stay\": a hammer-mill stays on a"
-                + " screen, a step does not; expected one of rate, to, outlets, packs, breaks,"
-                + " dries, precedence, rate_by_moisture, rate_by_diameter");
+            "lines.stalk_line.steps.press.min_run: unknown key \"min_run\": a hammer-mill stays on a"
+                + " screen, a step does not; expected one of rate, to, outlets, packs, breakage,"
+                + " dries, priority, rate_by_moisture, rate_by_diameter");
     Edited.with("surge_bin: {to: mill,", "surge_bin: {rate: 2 t/h, to: mill,")
         .saysOnly(
             "lines.stalk_line.steps.surge_bin.rate: unknown key \"rate\": a bin only hands on; put"
                 + " it in the step of the machine that it leads to; expected one of to, own_hours,"
-                + " precedence");
+                + " priority");
   }
 
   @Test
@@ -96,10 +96,10 @@ class WordMessagesTest {
     String right =
         switch (key) {
           case "counted" -> "counted: running";
-          case "repair" -> "repair: any time";
-          case "draws" -> "draws: with flow";
+          case "repair" -> "repair: any-time";
+          case "draws" -> "draws: with-flow";
           case "pick" -> "pick: {places: [row, shed]}";
-          case "when_full" -> "when_full: turn away";
+          case "when_full" -> "when_full: turn-away";
           case "repeats" -> "repeats: yearly";
           default -> "sells: orders";
         };
@@ -166,8 +166,8 @@ class WordMessagesTest {
 
   @Test
   void aMapWhereAListIsDueIsTold() {
-    Edited.with("alongside: [fans]", "alongside: fans")
-        .saysOnly("lines.stalk_line.alongside: \"fans\" is not a list; expected a list of names");
+    Edited.with("auxiliaries: [fans]", "auxiliaries: fans")
+        .saysOnly("lines.stalk_line.auxiliaries: \"fans\" is not a list; expected a list of names");
   }
 
   @Test
