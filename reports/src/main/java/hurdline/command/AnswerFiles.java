@@ -8,12 +8,14 @@ import hurdline.table.Table;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Writes the files of an answer; the record last, so that a folder with a record is whole. */
 final class AnswerFiles {
   private final AnswerFolder folder;
   private final Drawing drawing;
+  private final List<String> whole = new ArrayList<>();
 
   AnswerFiles(AnswerFolder folder, Drawing drawing) {
     this.folder = folder;
@@ -29,14 +31,23 @@ final class AnswerFiles {
     Drawing.Part<List<Figure>> drawn = drawing.of(parts.charts());
     Drawing.Part<String> composed = drawing.of(parts.page());
     for (Table table : parts.tables()) {
-      folder.write(table.file(), table::write);
+      write(table.file(), table::write);
     }
     StringWriter record = new StringWriter();
     RecordFile.write(answer, record);
     for (Figure figure : drawn.get()) {
-      folder.write("charts/" + figure.name() + ".svg", out -> out.write(figure.file()));
+      write("charts/" + figure.name() + ".svg", out -> out.write(figure.file()));
     }
-    folder.write("report.html", out -> out.write(composed.get()));
-    folder.write("record.json", out -> out.write(record.toString()));
+    write("report.html", out -> out.write(composed.get()));
+    write("record.json", out -> out.write(record.toString()));
+  }
+
+  private void write(String name, AnswerFolder.Content content) throws IOException {
+    try {
+      folder.write(name, content);
+      whole.add(name);
+    } catch (IOException fault) {
+      throw new WritingFault(folder.path(), whole, name, fault);
+    }
   }
 }

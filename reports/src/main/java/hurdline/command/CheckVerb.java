@@ -8,6 +8,7 @@ import hurdline.words.OrderWords;
 import hurdline.words.PaperWords;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -54,11 +55,7 @@ final class CheckVerb implements Callable<Integer> {
   public Integer call() throws IOException {
     var wording = shown.wording();
     PaperAnswer answer = setting.studies().onPaper(plant.file(), plant.chosen());
-    if (out != null) {
-      AnswerFolder folder = AnswerFolder.named(out);
-      folder.write("report.html", writer -> writer.write(ReportPage.html(answer, wording)));
-      folder.write("record.json", writer -> RecordFile.write(answer, writer));
-    }
+    Optional<AnswerFolder> folder = out == null ? Optional.empty() : Optional.of(AnswerFolder.named(out));
     if (shown.json()) {
       RecordFile.write(answer, setting.out());
     }
@@ -72,6 +69,10 @@ final class CheckVerb implements Callable<Integer> {
             answer.warnings().stream(),
             new OrderWords(answer.capacity(), wording).warnings().stream())
         .forEach(warning -> setting.err().println("warning: " + warning));
+    if (folder.isPresent()) {
+      folder.get().write("report.html", writer -> writer.write(ReportPage.html(answer, wording)));
+      folder.get().write("record.json", writer -> RecordFile.write(answer, writer));
+    }
     return ExitCode.DONE.number();
   }
 }

@@ -63,6 +63,10 @@ final class Failures {
     if (fault instanceof UncheckedIOException wrapped) {
       return of(setting, wrapped.getCause());
     }
+    if (fault instanceof WritingFault half) {
+      setting.err().println("hurdline: " + half.getMessage());
+      return ExitCode.WRONG_CALL.number();
+    }
     if (fault instanceof IOException file) {
       setting.err().println("hurdline: " + file(file));
       return ExitCode.WRONG_CALL.number();

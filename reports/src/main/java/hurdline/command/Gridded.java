@@ -57,6 +57,17 @@ final class Gridded {
       reporting.report(found.get(), Gridded::parts, new AnswerFiles(folder, drawing));
       cells.clear();
       return ExitCode.DONE.number();
+    } catch (UncheckedIOException full) {
+      throw new CallException(
+          "writing failed ("
+              + full.getCause().getMessage()
+              + "): "
+              + cells.count()
+              + " of "
+              + grid.cells()
+              + " cells are kept; make room, and the same call with --out "
+              + folder.path()
+              + " goes on from there");
     } finally {
       folder.giveBack();
     }

@@ -1,5 +1,7 @@
 package hurdline.command;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
@@ -27,11 +29,14 @@ import picocli.CommandLine.Command;
       "  hurdline check my-plant/small.yaml     is it right, what can its machines do?",
       "  hurdline run my-plant/small.yaml       what will it do?",
       "  hurdline compare my-plant/small.yaml   do its options pay?",
+      "hurdline FILE does what hurdline check FILE does.",
       "",
       "Exit codes: 0 done, 1 a fault in the program, 2 the file or the call is wrong, 130 stopped"
           + " by the user."
     })
 public final class Hurdline implements Callable<Integer> {
+  private static final String CHECK = "check";
+
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
@@ -67,8 +72,9 @@ public final class Hurdline implements Callable<Integer> {
   }
 
   public static void main(String[] args) {
+    Printed printed = new Printed(new FileOutputStream(FileDescriptor.out));
     PrintWriter out =
-        new PrintWriter(new java.io.OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
+        new PrintWriter(new java.io.OutputStreamWriter(printed, StandardCharsets.UTF_8), true);
     PrintWriter err =
         new PrintWriter(new java.io.OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
     Setting setting =
@@ -81,6 +87,10 @@ public final class Hurdline implements Callable<Integer> {
             Terminal.showsColours());
     int code = call(setting, args);
     out.flush();
+    if (printed.fault().isPresent()) {
+      err.println("hurdline: printing failed: " + printed.fault().get() + "; print to a terminal or a file with room");
+      code = code == ExitCode.DONE.number() ? ExitCode.WRONG_CALL.number() : code;
+    }
     err.flush();
     System.exit(code);
   }
@@ -91,8 +101,31 @@ public final class Hurdline implements Callable<Integer> {
       dressed(setting, ofAllVerbs(setting)).usage(setting.err());
       return ExitCode.WRONG_CALL.number();
     }
-    CommandLine line = ofVerb(setting, args[0]).orElseGet(() -> ofAllVerbs(setting));
-    return dressed(setting, line).execute(args);
+    Optional<CommandLine> verb = ofVerb(setting, args[0]);
+    if (verb.isPresent() || args[0].startsWith("-")) {
+      return dressed(setting, verb.orElseGet(() -> ofAllVerbs(setting))).execute(args);
+    }
+    return FirstWord.isFile(args[0])
+        ? checked(setting, args)
+        : FirstWord.refuse(setting, args[0], verbs().map(Hurdline::name).toList());
+  }
+
+  /** Checks a file that no command stands before. */
+  private static int checked(Setting setting, String... args) {
+    String[] check = Stream.concat(Stream.of(CHECK), Stream.of(args)).toArray(String[]::new);
+    int code = dressed(setting, ofVerb(setting, CHECK).orElseThrow()).execute(check);
+    if (code == ExitCode.DONE.number()) {
+      FirstWord.tellCommands(setting, args);
+    }
+    return code;
+  }
+
+  private static Stream<Class<?>> verbs() {
+    return Stream.of(Hurdline.class.getAnnotation(Command.class).subcommands());
+  }
+
+  private static String name(Class<?> verb) {
+    return verb.getAnnotation(Command.class).name();
   }
 
   private static CommandLine ofAllVerbs(Setting setting) {
@@ -102,8 +135,8 @@ public final class Hurdline implements Callable<Integer> {
   /** Only the verb that is called for: reading the flags of all of them takes a while. */
   private static Optional<CommandLine> ofVerb(Setting setting, String name) {
     Verbs verbs = new Verbs(setting);
-    return Stream.of(Hurdline.class.getAnnotation(Command.class).subcommands())
-        .filter(verb -> verb.getAnnotation(Command.class).name().equals(name))
+    return verbs()
+        .filter(verb -> name(verb).equals(name))
         .findAny()
         .map(
             verb ->

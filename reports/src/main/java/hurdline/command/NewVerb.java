@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 
 @CommandLine.Command(
@@ -48,6 +50,7 @@ final class NewVerb implements Callable<Integer> {
       names = "--template",
       paramLabel = "small|shared|stalk",
       defaultValue = "small",
+      converter = Shapes.class,
       description =
           "small: one short line with a mill. shared: stalks and seed cotton in turn through one"
               + " gin building. stalk: a year of stalks with fields, trucks and two shifts."
@@ -70,12 +73,35 @@ final class NewVerb implements Callable<Integer> {
         throw new IllegalStateException(
             "the plant file " + shape.file + " is not packed with the program");
       }
-      Files.copy(in, target);
+      copy(in, target);
     }
     setting
         .out()
         .println(
             "Wrote " + target + ". Edit it with any text editor, then: hurdline check " + target);
     return ExitCode.DONE.number();
+  }
+
+  /** Leaves no half of a file behind, over which the next call would not write. */
+  private static void copy(InputStream in, Path target) throws IOException {
+    Files.createFile(target);
+    try {
+      Files.copy(in, target, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException fault) {
+      Files.deleteIfExists(target);
+      throw fault;
+    }
+  }
+
+  /** A template as it is spelled in a call. */
+  private static final class Shapes implements CommandLine.ITypeConverter<Shape> {
+    @Override
+    public Shape convert(String text) {
+      return Stream.of(Shape.values())
+          .filter(shape -> shape.name().equalsIgnoreCase(text))
+          .findFirst()
+          .orElseThrow(
+              () -> new CallException("\"" + text + "\" is no template; expected small, shared or stalk"));
+    }
   }
 }

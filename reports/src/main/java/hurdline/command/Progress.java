@@ -5,30 +5,42 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import me.tongfei.progressbar.ConsoleProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
-/** Replications done and time left, where someone watches; what cannot wait for the end is told to all. */
+/**
+ * Replications done and time left: a bar where someone watches, else a line every half minute; what cannot wait for the end is told
+ * to all.
+ */
 final class Progress implements Run.Progress, AutoCloseable {
   private static final int REDRAWN_EVERY_MS = 200;
   private static final int WIDTH = 80;
+  private static final Duration HALF_A_MINUTE = Duration.ofSeconds(30);
 
   private final PrintWriter err;
   private final ProgressBar bar;
+  private final ProgressLines lines;
 
-  private Progress(PrintWriter err, ProgressBar bar) {
+  private Progress(PrintWriter err, ProgressBar bar, ProgressLines lines) {
     this.err = err;
     this.bar = bar;
+    this.lines = lines;
   }
 
   static Progress on(Setting setting, boolean wanted, int replications) {
+    return on(setting, wanted, replications, HALF_A_MINUTE);
+  }
+
+  /** @param every how often a line is told where nobody watches */
+  static Progress on(Setting setting, boolean wanted, int replications, Duration every) {
     if (!wanted) {
-      return new Progress(new PrintWriter(OutputStream.nullOutputStream()), null);
+      return new Progress(new PrintWriter(OutputStream.nullOutputStream()), null, null);
     }
     if (!setting.onTerminal()) {
-      return new Progress(setting.err(), null);
+      return new Progress(setting.err(), null, new ProgressLines(setting.err(), every, replications));
     }
     PrintStream stream = new PrintStream(new ToWriter(setting.err()), true, StandardCharsets.UTF_8);
     return new Progress(
@@ -39,7 +51,8 @@ final class Progress implements Run.Progress, AutoCloseable {
             .setStyle(ProgressBarStyle.ASCII)
             .setUpdateIntervalMillis(REDRAWN_EVERY_MS)
             .setConsumer(new ConsoleProgressBarConsumer(stream, WIDTH))
-            .build());
+            .build(),
+        null);
   }
 
   /** With an aim more may be played than were asked for at first. */
@@ -48,6 +61,9 @@ final class Progress implements Run.Progress, AutoCloseable {
     if (bar != null) {
       bar.maxHint(Math.max(of, replications));
       bar.stepTo(replications);
+    }
+    if (lines != null) {
+      lines.done(replications, of);
     }
   }
 
@@ -61,6 +77,9 @@ final class Progress implements Run.Progress, AutoCloseable {
   public void close() {
     if (bar != null) {
       bar.close();
+    }
+    if (lines != null) {
+      lines.close();
     }
   }
 

@@ -72,10 +72,16 @@ final class Reporting {
     }
   }
 
-  /** Writes the files of an answer and tells it on the terminal. */
+  /** Writes the files of an answer and tells it on the terminal, which it does too where they cannot be written. */
   <A extends Answer> void report(A answer, Shape<A> shape, AnswerFiles files) throws IOException {
     Parts parts = shape.of(answer, wording);
-    files.write(answer, parts);
-    new Told(setting, shown).tell(answer, parts.lines().get(), files.folder());
+    Told told = new Told(setting, shown);
+    try {
+      files.write(answer, parts);
+    } catch (IOException | RuntimeException fault) {
+      told.tell(answer, parts.lines().get());
+      throw fault;
+    }
+    told.tell(answer, parts.lines().get(), files.folder());
   }
 }

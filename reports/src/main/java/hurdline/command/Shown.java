@@ -2,8 +2,11 @@ package hurdline.command;
 
 import hurdline.words.UnitSystem;
 import hurdline.words.Wording;
+import java.text.NumberFormat;
 import java.util.IllformedLocaleException;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 
 /** How an answer is shown. */
@@ -55,11 +58,48 @@ final class Shown {
 
   private Locale wanted() {
     try {
-      return new Locale.Builder().setLanguageTag(locale).build();
+      Locale wanted = new Locale.Builder().setLanguageTag(locale).build();
+      if (!isLanguage(wanted.getLanguage())) {
+        throw unknown("is no language that is known here");
+      }
+      if (!wanted.getCountry().isEmpty() && !isCountry(wanted.getCountry())) {
+        throw unknown("names no country that is known here");
+      }
+      return wanted;
     } catch (IllformedLocaleException e) {
-      throw new CallException(
-          "--locale \"" + locale + "\" is no language tag; expected one such as de or fr-CA");
+      throw unknown("is no language tag");
     }
+  }
+
+  private static boolean isLanguage(String code) {
+    return known().anyMatch(known -> known.getLanguage().equals(code));
+  }
+
+  /** Digits are a part of the world, as in es-419. */
+  private static boolean isCountry(String code) {
+    return known().anyMatch(known -> known.getCountry().equals(code))
+        || Set.of(Locale.getISOCountries()).contains(code);
+  }
+
+  private static Stream<Locale> known() {
+    return Stream.of(NumberFormat.getAvailableLocales());
+  }
+
+  private CallException unknown(String said) {
+    String meant =
+        known()
+            .filter(known -> isMeant(known, locale))
+            .findFirst()
+            .map(known -> "perhaps \"" + known.toLanguageTag() + "\"")
+            .orElse("one such as en-US, de or fr-CA");
+    return new CallException("--locale \"" + locale + "\" " + said + "; expected " + meant);
+  }
+
+  /** As other programs spell it, de_DE.UTF-8, or the English name of a language. */
+  private static boolean isMeant(Locale known, String said) {
+    return !known.toString().isEmpty()
+        && (known.toString().equalsIgnoreCase(said.replaceFirst("\\..*", ""))
+            || known.getDisplayName(Locale.ENGLISH).equalsIgnoreCase(said));
   }
 
   private static final class Units implements CommandLine.ITypeConverter<UnitSystem> {

@@ -18,9 +18,28 @@ final class Told {
     this.shown = shown;
   }
 
-  /** @param lines the answer in words */
+  /**
+   * Tells an answer and where its files are.
+   *
+   * @param lines the answer in words
+   */
   void tell(Answer answer, List<String> lines, Path folder) throws IOException {
-    PrintWriter words = shown.json() ? setting.err() : setting.out();
+    tell(answer, lines);
+    if (!shown.quiet()) {
+      words().println("Report: " + folder.resolve("report.html"));
+    }
+    Header header = answer.header();
+    if (header.stopped()) {
+      setting.err().println("Stopped: " + done(header) + " saved in " + folder + ".");
+    }
+  }
+
+  private PrintWriter words() {
+    return shown.json() ? setting.err() : setting.out();
+  }
+
+  /** Tells an answer that has no files. */
+  void tell(Answer answer, List<String> lines) throws IOException {
     Ink errInk = new Ink(setting.inColour() && setting.onTerminal());
     answer
         .warnings()
@@ -29,12 +48,7 @@ final class Told {
       RecordFile.write(answer, setting.out());
     }
     if (!shown.quiet()) {
-      tell(words, lines);
-      words.println("Report: " + folder.resolve("report.html"));
-    }
-    Header header = answer.header();
-    if (header.stopped()) {
-      setting.err().println("Stopped: " + done(header) + " saved in " + folder + ".");
+      tell(words(), lines);
     }
   }
 

@@ -88,15 +88,20 @@ public final class AnswerFolder {
     return path;
   }
 
-  /** Writes a file, in a folder within if the name has a slash. */
+  /** Writes a file, in a folder within if the name has a slash; none of it is left where that fails. */
   public void write(String name, Content content) throws IOException {
     Path target = path.resolve(name);
     Files.createDirectories(target.getParent());
     Path part = target.resolveSibling(target.getFileName() + ".part");
-    try (Writer out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
-      content.writeTo(out);
+    try {
+      try (Writer out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
+        content.writeTo(out);
+      }
+      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException | RuntimeException fault) {
+      Files.deleteIfExists(part);
+      throw fault;
     }
-    Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
   }
 
   /** Takes the folder away again if nothing was written into it and it was made for this answer. */

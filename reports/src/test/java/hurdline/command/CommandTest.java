@@ -269,7 +269,12 @@ class CommandTest extends Calls {
             + " machines.mill.power=\"50 hp\"",
         "--option a++b | --option \"a++b\" has an empty name; expected names of options such as"
             + " bigger_mill or bigger_mill+second_bag_hand",
-        "--locale ? | --locale \"?\" is no language tag; expected one such as de or fr-CA",
+        "--locale ? | --locale \"?\" is no language tag; expected one such as en-US, de or fr-CA",
+        "--locale xx | --locale \"xx\" is no language that is known here; expected one such as en-US, de or fr-CA",
+        "--locale en-XX | --locale \"en-XX\" names no country that is known here; expected one such as en-US, de or"
+            + " fr-CA",
+        "--locale de_DE.UTF-8 | --locale \"de_DE.UTF-8\" is no language tag; expected perhaps \"de-DE\"",
+        "--locale german | --locale \"german\" is no language that is known here; expected perhaps \"de\"",
         "--until fed:2% | --until \"fed:2%\" names no measure;"
             + " expected a measure, one of",
         "--until mass.stalk.fed:3kWh | --until"
@@ -289,6 +294,34 @@ class CommandTest extends Calls {
     assertThat(err.toString()).startsWith("hurdline: " + message);
     assertThat(err.toString().lines()).hasSize(1);
     assertThat(namesIn(dir)).containsExactly("plant.yaml");
+  }
+
+  @Test
+  void everyLocaleOfThisJavaIsKnown() {
+    for (String tag : List.of("en-US", "de", "fr-CA", "es-419", "pt-BR", "zh-Hans-CN", "en-DE")) {
+      assertThat(call("check", plant.toString(), "--locale", tag)).as(tag).isZero();
+    }
+  }
+
+  @Test
+  void aShapeThatThereIsNotIsTold() {
+    assertThat(call("new", dir.resolve("mine").toString(), "--template", "large")).isEqualTo(2);
+    assertThat(err.toString())
+        .isEqualTo(
+            "hurdline: --template \"large\" is no template; expected small, shared or stalk. See hurdline new"
+                + " --help\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2027-02-01..2027-02-28", "2027-05-29", "2026-03-02..2026-03-03", "2028-03-02"})
+  void aTraceOutsideTheCalendarIsRefused(String span) throws IOException {
+    Path small = Path.of(System.getProperty("hurdline.root")).resolve("line-configs/small.yaml");
+    Files.copy(small, dir.resolve("small.yaml"));
+    assertThat(call(new EngineStudies(), "run", dir.resolve("small.yaml").toString(), "--trace", span)).isEqualTo(2);
+    assertThat(err.toString())
+        .startsWith("small.yaml: the trace from ")
+        .endsWith(" lies outside the calendar; expected dates from 2027-03-01 to 2027-05-28\n");
+    assertThat(namesIn(dir)).containsExactly("plant.yaml", "small.yaml");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package hurdline.study;
 
 import hurdline.answer.RunAnswer;
+import hurdline.plant.Calendar;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
@@ -25,13 +26,26 @@ public final class Run {
   }
 
   /**
-   * @throws hurdline.plant.ProblemsException if the changed plant has problems
+   * @throws hurdline.plant.ProblemsException if the changed plant has problems, or what is to be shown event by event lies outside its
+   *     calendar
    */
   public Run(Source source, Chosen chosen, Effort effort) {
     this.source = source;
     this.chosen = chosen;
     this.effort = effort;
     stage = Stage.of(source.variants().with(chosen.asArray()));
+    effort.trace().ifPresent(this::refuseOutside);
+  }
+
+  /** Where nothing happens there is nothing to show. */
+  private void refuseOutside(Span span) {
+    Calendar calendar = stage.plant().calendar();
+    boolean before = !span.to().isAfter(calendar.from().atStartOfDay());
+    if (before || !span.from().isBefore(calendar.to().plusDays(1).atStartOfDay())) {
+      throw source.refusal(
+          "the trace from " + span.from() + " to " + span.to() + " lies outside the calendar",
+          "dates from " + calendar.from() + " to " + calendar.to());
+    }
   }
 
   /**

@@ -28,6 +28,7 @@ final class TraceBook implements Trace {
 
   private record Noted(LocalDateTime at, String where, String what, double amount) {}
 
+  /** @param span that has something of the calendar in it */
   TraceBook(Stage stage, Span span) {
     layout = stage.layout();
     this.span = span;
@@ -36,10 +37,7 @@ final class TraceBook implements Trace {
     Outline outline = new Outlines(stage).outline();
     List<String> heads = IntStream.range(0, layout.heads).mapToObj(this::head).toList();
     Span within = new Span(span.replication(), later(span.from(), start), earlier(span.to(), end));
-    day =
-        within.from().isBefore(within.to())
-            ? new DayBook(layout, outline, heads, crops(stage, outline), start, within)
-            : null;
+    day = new DayBook(layout, outline, heads, crops(stage, outline), start, within);
   }
 
   /** In the order in which the yard numbers them. */
@@ -65,9 +63,7 @@ final class TraceBook implements Trace {
   @Override
   public void note(double clockS, String where, String what, double amount) {
     told = true;
-    if (day != null) {
-      day.note(where, what);
-    }
+    day.note(where, what);
     LocalDateTime at = start.plusNanos(Math.round(clockS * 1e3) * 1_000_000);
     if (!at.isBefore(span.from()) && !at.isAfter(span.to())) {
       now.add(new Noted(at, where, what, amount));
@@ -76,16 +72,12 @@ final class TraceBook implements Trace {
 
   @Override
   public void standing(double clockS, int[] state, int[] inYard) {
-    if (day != null) {
-      day.standing(clockS, state, inYard);
-    }
+    day.standing(clockS, state, inYard);
   }
 
   @Override
   public void flows(double clockS, double[] rateKgPerS, double[] levelKg) {
-    if (day != null) {
-      day.flows(clockS, rateKgPerS, levelKg);
-    }
+    day.flows(clockS, rateKgPerS, levelKg);
     if (now.isEmpty()) {
       return;
     }
@@ -109,7 +101,7 @@ final class TraceBook implements Trace {
         IntStream.range(0, layout.heads).mapToObj(this::head).toList(),
         IntStream.range(0, layout.bins).mapToObj(layout.naming.bins::name).toList(),
         rows,
-        day == null ? null : day.day());
+        day.day());
   }
 
   /** A head by the feeder or bin it draws from, with its line where several lines draw from that. */
