@@ -49,11 +49,12 @@ class WallsTest {
     room("study").uses(simCore).uses(shared);
 
     room("words").uses(shared);
+    room("words.notes").uses(shared).uses("words");
     room("table").uses(shared).knows("org.apache.commons.csv", "com.google.gson", "java.nio.file", "java.io.File");
     room("chart").uses(shared).uses("words")
         .knows("org.jfree", "org.apache.batik", "org.w3c.dom", "javax.xml.parsers", "java.awt", "java.nio.file", "java.io.File");
-    room("page").uses(shared).uses("words", "table", "chart");
-    room("command").uses(shared).uses(simCore).uses("plant.yaml", "words", "table", "chart", "page")
+    room("page").uses(shared).uses("words", "words.notes", "table", "chart");
+    room("command").uses(shared).uses(simCore).uses("plant.yaml", "words", "words.notes", "table", "chart", "page")
         .knows("picocli", "me.tongfei.progressbar", "sun.misc", "java.nio.file", "java.io.File"); // sun.misc: Ctrl-C
   }
 

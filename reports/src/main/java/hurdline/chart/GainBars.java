@@ -1,6 +1,7 @@
 package hurdline.chart;
 
 import hurdline.answer.GainRow;
+import hurdline.words.IncreaseWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,8 +52,8 @@ final class GainBars {
   }
 
   /** {@code truck: one more}. */
-  static String label(GainRow row) {
-    return row.what() + ": " + row.more();
+  String label(GainRow row) {
+    return row.what() + ": " + IncreaseWords.of(row.more(), wording);
   }
 
   /** The bars in words. */
@@ -77,7 +78,7 @@ final class GainBars {
   List<String> cells(GainRow row) {
     return List.of(
         row.what(),
-        row.more(),
+        IncreaseWords.of(row.more(), wording),
         number(row),
         wording.interval(row.gain(), row.low95(), row.high95(), row.unit()),
         row.toldApart() ? "yes" : "no");

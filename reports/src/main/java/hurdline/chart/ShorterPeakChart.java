@@ -33,7 +33,7 @@ final class ShorterPeakChart {
     return "Bars of the difference in the peak, "
         + unit
         + ": "
-        + bars.said(GainBars::label)
+        + bars.said(bars::label)
         + (bars.leavesOut() ? "; the others change nothing" : "")
         + ".";
   }

@@ -14,7 +14,7 @@ final class Played {
                     setting
                         .err()
                         .println("Stopping; what is done is kept. Ctrl-C again ends at once."));
-        Progress progress = Progress.on(setting, !shown.quiet(), plays)) {
+        Progress progress = Progress.on(setting, shown.wording(), !shown.quiet(), plays)) {
       return study.play(progress, stop::isAsked);
     }
   }

@@ -1,6 +1,9 @@
 package hurdline.command;
 
+import hurdline.answer.RunFact;
 import hurdline.study.Run;
+import hurdline.words.Wording;
+import hurdline.words.notes.Notes;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -23,24 +26,26 @@ final class Progress implements Run.Progress, AutoCloseable {
   private final PrintWriter err;
   private final ProgressBar bar;
   private final ProgressLines lines;
+  private final Wording wording;
 
-  private Progress(PrintWriter err, ProgressBar bar, ProgressLines lines) {
+  private Progress(PrintWriter err, ProgressBar bar, ProgressLines lines, Wording wording) {
     this.err = err;
     this.bar = bar;
     this.lines = lines;
+    this.wording = wording;
   }
 
-  static Progress on(Setting setting, boolean wanted, int replications) {
-    return on(setting, wanted, replications, HALF_A_MINUTE);
+  static Progress on(Setting setting, Wording wording, boolean wanted, int replications) {
+    return on(setting, wording, wanted, replications, HALF_A_MINUTE);
   }
 
   /** @param every how often a line is told where nobody watches */
-  static Progress on(Setting setting, boolean wanted, int replications, Duration every) {
+  static Progress on(Setting setting, Wording wording, boolean wanted, int replications, Duration every) {
     if (!wanted) {
-      return new Progress(new PrintWriter(OutputStream.nullOutputStream()), null, null);
+      return new Progress(new PrintWriter(OutputStream.nullOutputStream()), null, null, wording);
     }
     if (!setting.onTerminal()) {
-      return new Progress(setting.err(), null, new ProgressLines(setting.err(), every, replications));
+      return new Progress(setting.err(), null, new ProgressLines(setting.err(), every, replications), wording);
     }
     PrintStream stream = new PrintStream(new ToWriter(setting.err()), true, StandardCharsets.UTF_8);
     return new Progress(
@@ -52,7 +57,8 @@ final class Progress implements Run.Progress, AutoCloseable {
             .setUpdateIntervalMillis(REDRAWN_EVERY_MS)
             .setConsumer(new ConsoleProgressBarConsumer(stream, WIDTH))
             .build(),
-        null);
+        null,
+        wording);
   }
 
   /** With an aim more may be played than were asked for at first. */
@@ -68,8 +74,8 @@ final class Progress implements Run.Progress, AutoCloseable {
   }
 
   @Override
-  public void says(String sentence) {
-    err.println(sentence);
+  public void says(RunFact.AimOutOfReach fact) {
+    err.println(Notes.early(fact, wording));
     err.flush();
   }
 

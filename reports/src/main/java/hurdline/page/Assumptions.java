@@ -1,8 +1,9 @@
 package hurdline.page;
 
+import hurdline.answer.Fact;
 import hurdline.answer.Header;
-import hurdline.answer.Note;
 import hurdline.words.Wording;
+import hurdline.words.notes.Notes;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -10,19 +11,19 @@ import java.util.function.Consumer;
 final class Assumptions {
   private Assumptions() {}
 
-  static Section section(Header header, Wording wording, List<Note> notes) {
-    return section(header, wording, html -> {}, notes);
+  static Section section(Header header, Wording wording, List<Fact> facts) {
+    return section(header, wording, html -> {}, facts);
   }
 
   /** @param between what stands between settings and notes */
-  static Section section(Header header, Wording wording, Consumer<Html> between, List<Note> notes) {
+  static Section section(Header header, Wording wording, Consumer<Html> between, List<Fact> facts) {
     String tables = "Tables beside this page are in metric units, a t being 1000 kg, with all digits.";
-    return section(header, wording, between, notes, tables);
+    return section(header, wording, between, facts, tables);
   }
 
   /** @param tables a sentence on what lies beside the page */
   static Section section(
-      Header header, Wording wording, Consumer<Html> between, List<Note> notes, String tables) {
+      Header header, Wording wording, Consumer<Html> between, List<Fact> facts, String tables) {
     return new Section(
         "assumes",
         "What these figures assume",
@@ -30,7 +31,7 @@ final class Assumptions {
         html -> {
           html.table("settings", Settings.grid(header, wording));
           between.accept(html);
-          html.notes(notes).paragraph(tables);
+          html.notes(new Notes(header, wording).of(facts)).paragraph(tables);
         });
   }
 }

@@ -1,6 +1,10 @@
 package hurdline.page;
 
-import hurdline.answer.Note;
+import hurdline.answer.Answer;
+import hurdline.answer.Fact;
+import hurdline.words.Wording;
+import hurdline.words.notes.Note;
+import hurdline.words.notes.Notes;
 import java.util.List;
 
 /** What can hurt someone and no figure of a report speaks about; it stands on every page. */
@@ -11,10 +15,15 @@ final class Cautions {
    * The last part of a report: what this very plant adds to that, and what its file is warned of.
    *
    * @param own of the plant
-   * @param warnings what {@code check} warns of, whole lines
    */
-  static Section section(List<Note> own, List<String> warnings) {
-    return new Section("cautions", "Cautions", true, html -> write(html, own, warnings));
+  static Section section(Answer answer, Wording wording, List<Fact> own) {
+    return section(answer, wording, own, answer.warnings());
+  }
+
+  /** @param warnings what {@code check} warns of and what else is odd, whole lines */
+  static Section section(Answer answer, Wording wording, List<Fact> own, List<String> warnings) {
+    List<Note> notes = new Notes(answer.header(), wording).of(own);
+    return new Section("cautions", "Cautions", true, html -> write(html, notes, warnings));
   }
 
   private static void write(Html html, List<Note> own, List<String> warnings) {

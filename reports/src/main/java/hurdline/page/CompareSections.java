@@ -42,7 +42,7 @@ final class CompareSections {
     all.add(new MillSection(answer, wording, figures).section());
     all.addAll(new WorthSections(answer, wording, figures).all());
     all.add(Assumptions.section(answer.header(), wording, answer.assumptions()));
-    all.add(Cautions.section(answer.cautions(), answer.warnings()));
+    all.add(Cautions.section(answer, wording, answer.cautions()));
     return all;
   }
 

@@ -41,7 +41,7 @@ final class GridSections {
             answer.assumptions(),
             "The table beside this page, grid.csv, has every measure in every cell, in metric units, a t"
                 + " being 1000 kg, with all digits."),
-        Cautions.section(answer.cautions(), answer.warnings()));
+        Cautions.section(answer, wording, answer.cautions()));
   }
 
   private void writeAnswer(Html html) {

@@ -1,6 +1,6 @@
 package hurdline.page;
 
-import hurdline.answer.Note;
+import hurdline.words.notes.Note;
 import hurdline.chart.Figure;
 import java.util.List;
 import java.util.regex.Pattern;

@@ -30,7 +30,7 @@ final class PaperSections {
     return List.of(
         new Section("capacity", "Rated and expected capacity", true, this::writeLines),
         new Section("warnings", "Warnings", !warnings.isEmpty(), html -> html.list(warnings)),
-        Cautions.section(List.of(), List.of()));
+        Cautions.section(answer, wording, List.of(), List.of()));
   }
 
   private void writeLines(Html html) {

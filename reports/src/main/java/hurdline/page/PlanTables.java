@@ -38,7 +38,7 @@ final class PlanTables {
       rows.add(
           List.of(
               plan.name(),
-              plan.says().isEmpty() ? plan.file() : plan.says(),
+              described(plan),
               cell(plan.name(), Measure.MONEY_MARGIN.of()),
               cell(plan.name(), Measure.MONEY_MARGIN_LESS_FORGONE.of()),
               share(plan.name(), Measure.SEASON_FINISHED.of())));
@@ -48,6 +48,11 @@ final class PlanTables {
         List.of(
             "plan", "", "margin " + currency, "margin less margin forgone " + currency,
             "years in which all crops were finished, %"), rows);
+  }
+
+  private static String described(SeasonAnswer.Plan plan) {
+    boolean asItStands = plan.name().equals("base") && !plan.file().startsWith("base.");
+    return asItStands ? "the season as the file has it" : plan.says().isEmpty() ? plan.file() : plan.says();
   }
 
   Figure.Grid entries() {

@@ -67,7 +67,7 @@ final class RunSections {
         new Section("money", "Money", !money.isEmpty(), html -> writeMoney(html, money)),
         Section.of("energy", "Electricity", figures.energy()),
         Assumptions.section(answer.header(), wording, this::writeAgain, answer.assumptions()),
-        Cautions.section(answer.cautions(), warnings()));
+        Cautions.section(answer, wording, answer.cautions(), warnings()));
   }
 
   private List<String> warnings() {

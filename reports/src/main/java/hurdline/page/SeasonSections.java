@@ -43,7 +43,7 @@ final class SeasonSections {
         new Section(
             "differences", "Plan against plan", answer.plans().size() > 1, this::writeDifferences),
         Assumptions.section(answer.header(), wording, answer.assumptions()),
-        Cautions.section(answer.cautions(), answer.warnings()));
+        Cautions.section(answer, wording, answer.cautions()));
   }
 
   private void writeAnswer(Html html) {

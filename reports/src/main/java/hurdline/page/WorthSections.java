@@ -6,6 +6,7 @@ import hurdline.answer.PaybackRow;
 import hurdline.chart.CompareFigures;
 import hurdline.chart.Figure;
 import hurdline.words.CompareWords;
+import hurdline.words.GapWords;
 import hurdline.words.Wording;
 import hurdline.words.WorthWords;
 import java.util.ArrayList;
@@ -50,7 +51,7 @@ final class WorthSections {
               orNone(row.p05(), row.unit()),
               orNone(row.p50(), row.unit()),
               orNone(row.p95(), row.unit()),
-              row.says()));
+              GapWords.of(row, wording)));
     }
     html.table(
         "what each option is worth",

@@ -6,6 +6,7 @@ import hurdline.chart.Figure;
 import hurdline.chart.YardFigures;
 import hurdline.words.DrawnCropWords;
 import hurdline.words.Wording;
+import hurdline.words.notes.Notes;
 import hurdline.words.YardWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +38,7 @@ final class YardSections {
         new Section(
             "levels", "Through the year", true, this::writeLevels),
         Assumptions.section(answer.header(), wording, answer.assumptions()),
-        Cautions.section(answer.cautions(), answer.warnings()));
+        Cautions.section(answer, wording, answer.cautions()));
   }
 
   private void writeAnswer(Html html) {
@@ -104,7 +105,7 @@ final class YardSections {
     }
     html.element("h3", "Questions for the fire official");
     html.paragraph("Model fire codes let only so much stand in one block. Before anything is built, ask:");
-    html.notes(answer.questions());
+    html.notes(new Notes(answer.header(), wording).of(answer.questions()));
   }
 
   private void writeLevels(Html html) {

@@ -45,6 +45,7 @@ final class Json {
         .registerTypeAdapter(LocalDate.class, new IsoText<>(LocalDate::parse))
         .registerTypeAdapter(LocalDateTime.class, new IsoText<>(LocalDateTime::parse))
         .registerTypeAdapterFactory(new OneLineEach())
+        .registerTypeAdapterFactory(new FactByKind())
         .setExclusionStrategies(new WithoutReplications())
         .create();
   }

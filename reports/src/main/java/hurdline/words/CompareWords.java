@@ -256,8 +256,9 @@ public final class CompareWords {
 
   /** The mean with its interval, or in words why there is none. */
   public String amount(PaybackRow row) {
+    String gaps = GapWords.of(row, wording);
     if (Double.isNaN(row.mean())) {
-      return row.says().isEmpty() ? "not defined" : row.says();
+      return gaps.isEmpty() ? "not defined" : gaps;
     }
     if (isChance(row)) {
       return new LifeWords(answer, wording).chance(row);
@@ -275,7 +276,7 @@ public final class CompareWords {
         + " "
         + wording.unit(row.unit())
         + (range.isEmpty() ? "" : " (" + range + percent + ")")
-        + (row.says().isEmpty() ? "" : ", " + row.says());
+        + (gaps.isEmpty() ? "" : ", " + gaps);
   }
 
   private static boolean isChance(PaybackRow row) {

@@ -72,7 +72,7 @@ public final class GainWords {
   private String told(GainRow row) {
     return row.what()
         + " ("
-        + row.more()
+        + IncreaseWords.of(row.more(), wording)
         + ") +"
         + wording.withInterval(row.gain(), row.low95(), row.high95(), row.unit());
   }

@@ -24,6 +24,7 @@ public enum UnitSystem {
       case "t/h" -> "ton/h";
       case "kg" -> "lb";
       case "m2" -> "ft2";
+      case "m3" -> "ft3";
       case "m" -> "ft";
       default -> unit.endsWith("/t") ? unit + "on" : unit;
     };
@@ -43,6 +44,7 @@ public enum UnitSystem {
       case "t", "t/h" -> value / T_PER_TON;
       case "kg" -> value / KG_PER_LB;
       case "m2" -> value / (M_PER_FT * M_PER_FT);
+      case "m3" -> value / (M_PER_FT * M_PER_FT * M_PER_FT);
       case "m" -> value / M_PER_FT;
       default -> unit.endsWith("/t") ? value * T_PER_TON : value;
     };

@@ -11,6 +11,7 @@ import java.util.Locale;
 /** Amounts as people read them: unit system, locale, and the digits that they deserve. */
 public final class Wording {
   private static final double ROUNDING = 1e-12;
+  private static final double BEYOND_COUNTING = 1e9;
 
   private final UnitSystem units;
   private final Digits digits;
@@ -102,6 +103,20 @@ public final class Wording {
     }
     int decimals = Math.max(0, new BigDecimal(Double.toString(value)).stripTrailingZeros().scale());
     return digits.at(value, -decimals);
+  }
+
+  /** A whole number, grouped by thousands. */
+  public String count(double count) {
+    return digits.at(count, 0);
+  }
+
+  /** {@code about 1,600,000}: two digits are what an estimate of a number of replications deserves. */
+  public String aboutAsMany(double needed) {
+    if (!(needed < BEYOND_COUNTING)) {
+      return "more than " + count(BEYOND_COUNTING);
+    }
+    double place = Math.pow(10, Math.max(0, Math.floor(Math.log10(needed)) - 1));
+    return "about " + count(Math.ceil(needed / place) * place);
   }
 
   /** A number to a given count of decimals, for columns that line up. */

@@ -226,7 +226,7 @@ public final class YardWords {
   private String shorter(GainRow row) {
     return row.what()
         + " ("
-        + row.more()
+        + IncreaseWords.of(row.more(), wording)
         + ") "
         + wording.withInterval(row.gain(), row.low95(), row.high95(), row.unit());
   }

@@ -2,13 +2,17 @@ package hurdline.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.words.UnitSystem;
+import hurdline.words.Wording;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.Duration;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** How far long work has come, where standard error goes into a file. */
 class ProgressTest {
+  private static final Wording METRIC = new Wording(UnitSystem.METRIC, Locale.ROOT);
   private static final Duration SOON = Duration.ofMillis(40);
 
   private final StringWriter err = new StringWriter();
@@ -27,7 +31,7 @@ class ProgressTest {
 
   @Test
   void aLineIsToldNowAndThenThoughNothingIsDone() throws InterruptedException {
-    try (Progress progress = Progress.on(redirected(), true, 40, SOON)) {
+    try (Progress progress = Progress.on(redirected(), METRIC, true, 40, SOON)) {
       assertThat(waited().lines().toList())
           .hasSizeGreaterThanOrEqualTo(3)
           .allSatisfy(line -> assertThat(line).matches("After \\d+ s: 0 of 40 replications are done\\."));
@@ -36,7 +40,7 @@ class ProgressTest {
 
   @Test
   void itSaysHowMuchThereIsToGo() throws InterruptedException {
-    try (Progress progress = Progress.on(redirected(), true, 40, SOON)) {
+    try (Progress progress = Progress.on(redirected(), METRIC, true, 40, SOON)) {
       progress.done(30, 60);
       assertThat(waited()).containsPattern("After \\d+ s: 30 of 60 replications are done, about \\d+ s to go\\.");
     }
@@ -44,8 +48,8 @@ class ProgressTest {
 
   @Test
   void whatIsShortOrQuietSaysNothing() throws InterruptedException {
-    try (Progress quiet = Progress.on(redirected(), false, 40, SOON);
-        Progress usual = Progress.on(redirected(), true, 40)) {
+    try (Progress quiet = Progress.on(redirected(), METRIC, false, 40, SOON);
+        Progress usual = Progress.on(redirected(), METRIC, true, 40)) {
       quiet.done(1, 40);
       usual.done(1, 40);
       Thread.sleep(10 * SOON.toMillis());
@@ -55,7 +59,7 @@ class ProgressTest {
 
   @Test
   void whenTheWorkIsDoneNothingMoreIsSaid() throws InterruptedException {
-    try (Progress progress = Progress.on(redirected(), true, 40, SOON)) {
+    try (Progress progress = Progress.on(redirected(), METRIC, true, 40, SOON)) {
       waited();
     }
     Thread.sleep(5 * SOON.toMillis());

@@ -165,7 +165,7 @@ class ReportPageTest {
         .contains("licensed engineer")
         .contains("local labor law")
         .contains("locked out")
-        .contains("above the usual safe 15 %");
+        .contains("wetter than the usual limit for storing", "One bale in ten");
   }
 
   @Test

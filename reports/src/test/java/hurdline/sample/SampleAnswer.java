@@ -11,7 +11,6 @@ import hurdline.answer.LineFlow.Kind;
 import hurdline.answer.LineFlow.Node;
 import hurdline.answer.MachineTime;
 import hurdline.answer.MonthRow;
-import hurdline.answer.Note;
 import hurdline.answer.Outline;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
@@ -76,12 +75,8 @@ public final class SampleAnswer {
         levels(),
         List.of(stalkFlow(), cottonFlow()),
         new Capacity(List.of(capacity("mill", "mill")), List.of(orders(0.31))),
-        assumptions(),
-        List.of(
-            new Note(
-                "Moisture",
-                "The crop stalk is baled at up to 25 % moisture, above the usual safe 15 %: bales"
-                    + " may heat and burn.")),
+        SampleFacts.ofRuns(),
+        SampleFacts.cautions(),
         List.of(),
         samples(summary),
         Trace.none());
@@ -580,14 +575,5 @@ public final class SampleAnswer {
 
   private static Node node(String name, Kind kind, String what, double held) {
     return new Node(name, kind, what, held);
-  }
-
-  private static List<Note> assumptions() {
-    return List.of(
-        new Note("Wage", "Every hand costs 26 USD/h, rests included."),
-        new Note(
-            "Electricity",
-            "Energy costs 0.11 USD/kWh; each month's highest quarter-hour costs 17 USD/kW."),
-        new Note("Weather", "A day is wet with a chance of 22 %, after a wet one of 45 %."));
   }
 }

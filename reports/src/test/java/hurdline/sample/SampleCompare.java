@@ -13,8 +13,10 @@ import hurdline.answer.LifeRow;
 import hurdline.answer.LifeTerms;
 import hurdline.answer.MillRow;
 import hurdline.answer.MonthRow;
-import hurdline.answer.Note;
+import hurdline.answer.Increase;
+import hurdline.answer.Increase.Kind;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Gaps;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.Replayed;
 import hurdline.answer.RunAnswer;
@@ -24,6 +26,7 @@ import hurdline.answer.SummaryRow;
 import hurdline.answer.TornadoRow;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Invented answers of a comparison, for tests of what is made of them. No figure in here is a result. */
 public final class SampleCompare {
@@ -84,7 +87,7 @@ public final class SampleCompare {
             List.of(
                 new BreakEvenRow("bigger_mill", "money.crop_prices.stalk", "USD/ton", 201.53, 42.9, 217.5, true, 145, 1_390_000, 198.2, 204.9),
                 new BreakEvenRow("bigger_mill", "products.*.price", "x", NONE, 0.0585, 17.0859375, false, 1, 1_390_000, NONE, NONE))),
-        List.of(new Note("Differences", "Both met the same random draws (common random numbers).")),
+        Stream.concat(SampleFacts.ofComparisons().stream(), SampleFacts.ofFollowUps().stream()).toList(),
         YEAR.cautions(),
         YEAR.warnings(),
         new Replayed(List.of(samples(1), samples(2), samples(NONE))));
@@ -161,17 +164,17 @@ public final class SampleCompare {
   private static List<PaybackRow> payback() {
     List<PaybackRow> rows = new ArrayList<>();
     String mill = "bigger_mill";
-    rows.add(new PaybackRow(mill, Quantity.NET_PRESENT_VALUE, "USD", 1_390_000, 1_300_000, 1_480_000, 1_330_000, 1_385_000, 1_460_000, ""));
-    rows.add(new PaybackRow(mill, Quantity.INTERNAL_RATE_OF_RETURN, "share", NONE, NONE, NONE, NONE, NONE, NONE, "none above -50 % in 2 of 40 service lives"));
-    rows.add(new PaybackRow(mill, Quantity.SIMPLE_PAYBACK, "yr", 0.68, 0.36, 1.0, 0.53, 0.64, 0.9, ""));
-    rows.add(new PaybackRow(mill, Quantity.DISCOUNTED_PAYBACK, "yr", NONE, NONE, NONE, 0.57, 0.7, NONE, "never in 3 of 40 service lives"));
-    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_PAYBACK, "share", 1, 0.91, 1, NONE, NONE, NONE, ""));
-    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_LOSS, "share", 0.05, 0.01, 0.17, NONE, NONE, NONE, ""));
-    rows.add(new PaybackRow(mill, Quantity.ADDED_IN_FIRST_YEAR, "USD", 213_000, 205_000, 221_000, 180_000, 212_000, 240_000, ""));
-    rows.add(new PaybackRow(mill, Quantity.ADDED_IN_EACH_LATER_YEAR, "USD", 190_000, 180_000, 200_000, 170_000, 191_000, 210_000, ""));
+    rows.add(new PaybackRow(mill, Quantity.NET_PRESENT_VALUE, "USD", 1_390_000, 1_300_000, 1_480_000, 1_330_000, 1_385_000, 1_460_000, Gaps.none(40)));
+    rows.add(new PaybackRow(mill, Quantity.INTERNAL_RATE_OF_RETURN, "share", NONE, NONE, NONE, NONE, NONE, NONE, new Gaps(40, 2, 0, NONE, NONE)));
+    rows.add(new PaybackRow(mill, Quantity.SIMPLE_PAYBACK, "yr", 0.68, 0.36, 1.0, 0.53, 0.64, 0.9, Gaps.none(40)));
+    rows.add(new PaybackRow(mill, Quantity.DISCOUNTED_PAYBACK, "yr", NONE, NONE, NONE, 0.57, 0.7, NONE, new Gaps(40, 3, 0, NONE, NONE)));
+    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_PAYBACK, "share", 1, 0.91, 1, NONE, NONE, NONE, Gaps.none(40)));
+    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_LOSS, "share", 0.05, 0.01, 0.17, NONE, NONE, NONE, Gaps.none(40)));
+    rows.add(new PaybackRow(mill, Quantity.ADDED_IN_FIRST_YEAR, "USD", 213_000, 205_000, 221_000, 180_000, 212_000, 240_000, Gaps.none(40)));
+    rows.add(new PaybackRow(mill, Quantity.ADDED_IN_EACH_LATER_YEAR, "USD", 190_000, 180_000, 200_000, 170_000, 191_000, 210_000, Gaps.none(40)));
     String both = "bigger_mill+hand";
-    rows.add(new PaybackRow(both, Quantity.NET_PRESENT_VALUE, "USD", 10, -5, 25, -20, 10, 30, ""));
-    rows.add(new PaybackRow(both, Quantity.CHANCE_OF_LOSS, "share", 0.5, 0.01, 0.99, NONE, NONE, NONE, ""));
+    rows.add(new PaybackRow(both, Quantity.NET_PRESENT_VALUE, "USD", 10, -5, 25, -20, 10, 30, Gaps.none(2)));
+    rows.add(new PaybackRow(both, Quantity.CHANCE_OF_LOSS, "share", 0.5, 0.01, 0.99, NONE, NONE, NONE, Gaps.none(2)));
     return rows;
   }
 
@@ -241,16 +244,16 @@ public final class SampleCompare {
 
   private static List<GainRow> gains() {
     List<GainRow> rows = new ArrayList<>();
-    gain(rows, "feeder", "10 % more rate", 20, 12, 9_000, 8_000);
-    gain(rows, "mill", "10 % more power", 190, 14, 52_000, 6_000);
-    gain(rows, "hurd_bin", "10 % more room", 2, 9, -300, 700);
-    gain(rows, "resource.bag_hand", "1 more than 1", 64, 13, 21_000, 5_000);
-    gain(rows, "shift.day", "51 min longer, from 05:09", 150, 30, -2_000, 9_000);
+    gain(rows, "feeder", Increase.tenth(Kind.RATE), 20, 12, 9_000, 8_000);
+    gain(rows, "mill", Increase.tenth(Kind.POWER), 190, 14, 52_000, 6_000);
+    gain(rows, "hurd_bin", Increase.tenth(Kind.ROOM), 2, 9, -300, 700);
+    gain(rows, "resource.bag_hand", new Increase(Kind.COUNT, 1, 1), 64, 13, 21_000, 5_000);
+    gain(rows, "shift.day", new Increase(Kind.LONGER_FROM, 3_060, 18_540), 150, 30, -2_000, 9_000);
     return rows;
   }
 
   private static void gain(
-      List<GainRow> rows, String what, String more, double fed, double fedHalf, double margin, double marginHalf) {
+      List<GainRow> rows, String what, Increase more, double fed, double fedHalf, double margin, double marginHalf) {
     rows.add(new GainRow(what, more, "mass.stalk.fed", "t", fed, fed - fedHalf, fed + fedHalf, "student", fed > fedHalf));
     rows.add(
         new GainRow(

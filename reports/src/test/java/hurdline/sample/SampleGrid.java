@@ -7,7 +7,7 @@ import hurdline.answer.GridChange;
 import hurdline.answer.GridKey;
 import hurdline.answer.GridLead;
 import hurdline.answer.GridRow;
-import hurdline.answer.Note;
+import hurdline.answer.Fact;
 import hurdline.answer.RunAnswer;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +18,7 @@ public final class SampleGrid {
   private static final String MARGIN = "money.margin";
   private static final String FED = "mass.stalk.fed";
   private static final String LEFT = "season.stalk_line.left_over";
-  private static final List<Note> NOTES = List.of(new Note("Significant differences", "Pairs on the same random draws."));
+  private static final List<Fact> NOTES = SampleFacts.ofGrids();
 
   private SampleGrid() {}
 

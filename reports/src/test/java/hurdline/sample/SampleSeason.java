@@ -3,7 +3,6 @@ package hurdline.sample;
 import hurdline.answer.AvoidedRow;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.MonthRow;
-import hurdline.answer.Note;
 import hurdline.answer.Outline;
 import hurdline.answer.PlanDifference;
 import hurdline.answer.Replayed;
@@ -48,7 +47,7 @@ public final class SampleSeason {
             new StripRow("two_shifts", "feeder", 1, "stalk", 76, 180)),
         List.of(new AvoidedRow("base", date(9, 27), date(10, 1), "USD", 31_000, 26_000, 36_000, "student", true)),
         new Verdict("two_shifts", List.of(), "two_shifts", "two_shifts", List.of("base")),
-        List.of(new Note("Plans", "Compared are two.")),
+        SampleFacts.ofSeasons(),
         YEAR.cautions(),
         YEAR.warnings(),
         new Replayed(List.of(samples(1), samples(2))));

@@ -8,7 +8,8 @@ import hurdline.answer.GroundPlan;
 import hurdline.answer.Header;
 import hurdline.answer.LevelRow;
 import hurdline.answer.LoadRow;
-import hurdline.answer.Note;
+import hurdline.answer.Increase;
+import hurdline.answer.Increase.Kind;
 import hurdline.answer.PeakRow;
 import hurdline.answer.Replayed;
 import hurdline.answer.RunAnswer;
@@ -49,13 +50,13 @@ public final class SampleYard {
             new AcresRow(1.08, 982.8, 0.9, 0.76, 0.97, 30),
             new AcresRow(1.2, 1_092, 0.6, 0.43, 0.75, 220)),
         List.of(
-            new GainRow("trucks", "one truck more, 4", "yard.stalk.peak", "bales", 150, 90, 210, "student", true),
-            new GainRow("bigger_mill", "the file's option", "yard.stalk.peak", "bales", -900, -1_000, -800, "student", true),
-            new GainRow("feeder", "10 % more rate", "yard.stalk.peak", "bales", -20, -60, 20, "student", false)),
+            new GainRow("trucks", new Increase(Kind.TRUCKS, 1, 4), "yard.stalk.peak", "bales", 150, 90, 210, "student", true),
+            new GainRow("bigger_mill", Increase.of(Kind.OPTION), "yard.stalk.peak", "bales", -900, -1_000, -800, "student", true),
+            new GainRow("feeder", Increase.tenth(Kind.RATE), "yard.stalk.peak", "bales", -20, -60, 20, "student", false)),
         List.of(new GroundPlan("open", 5_200, 33, 10, 4, 4, 24.4, 4.9, 3.7, 6.1, 11_070)),
-        List.of(new Note("The place open", "May so much lie in one block?")),
+        SampleFacts.stored(),
         List.of(new LoadRow(LocalDate.of(2027, 6, 14), "07:42", "bench", 34, 16.2, 0.125, 14.175)),
-        List.of(new Note("Overflow", "A season overflows when a truck has to wait for room.")),
+        SampleFacts.ofYards(),
         YEAR.cautions(),
         YEAR.warnings(),
         new Replayed(List.of(samples(1), samples(2))));

@@ -75,7 +75,7 @@ class CompareWordsTest {
   private static PaybackRow chance(Quantity quantity, double mean, double low, double high) {
     String unit = quantity == Quantity.CHANCE_OF_LOSS ? "share" : "USD";
     double none = Double.NaN;
-    return new PaybackRow("bigger_mill", quantity, unit, mean, low, high, none, none, none, "");
+    return new PaybackRow("bigger_mill", quantity, unit, mean, low, high, none, none, none, PaybackRow.Gaps.none(40));
   }
 
   private static LifeTerms terms(double discount, String... unrepeated) {

@@ -43,8 +43,8 @@ public record CompareAnswer(
     List<LifeRow> lives,
     LifeTerms terms,
     Further further,
-    List<Note> assumptions,
-    List<Note> cautions,
+    List<Fact> assumptions,
+    List<Fact> cautions,
     List<String> warnings,
     Replayed samples)
     implements Answer {

@@ -5,7 +5,7 @@ package hurdline.answer;
  * chance; a row of {@code gain.csv}.
  *
  * @param what a machine or bin by its name, {@code resource.<r>} or {@code shift.<s>}
- * @param more what there is more of, a few words such as {@code 10 % more power}; not in the table
+ * @param more what there is more of; not in the table
  * @param gain with more less without, mean of the pairs
  * @param low95 lower end of the interval that holds together with those of all other things in this
  *     measure with 95 % confidence
@@ -15,7 +15,7 @@ package hurdline.answer;
  */
 public record GainRow(
     String what,
-    String more,
+    Increase more,
     String measure,
     String unit,
     double gain,

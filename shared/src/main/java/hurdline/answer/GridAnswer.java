@@ -36,8 +36,8 @@ public record GridAnswer(
     List<GridBest> best,
     List<GridLead> leads,
     List<GridChange> changes,
-    List<Note> assumptions,
-    List<Note> cautions,
+    List<Fact> assumptions,
+    List<Fact> cautions,
     List<String> warnings,
     All all)
     implements Answer {

@@ -7,7 +7,7 @@ package hurdline.answer;
  * @param unit the currency, {@code share} or {@code yr}
  * @param mean over the lives; NaN where it is not defined in every life
  * @param p05 5 % quantile over the lives; NaN where it is not defined
- * @param says in words how often there is none, never, or another; else empty. Not in the table
+ * @param gaps how often there is none, or another one; not in the table
  */
 public record PaybackRow(
     String option,
@@ -19,7 +19,28 @@ public record PaybackRow(
     double p05,
     double p50,
     double p95,
-    String says) {
+    Gaps gaps) {
+
+  /**
+   * Lives without the figure, or with another one beside it.
+   *
+   * @param lives all that were simulated; 0 where there is nothing to pay back
+   * @param without in how many there is none: it is never paid back, or no internal rate lies above -50 %
+   * @param withOther in how many there is another internal rate
+   * @param otherLow the lowest of these; NaN where there is none
+   * @param otherHigh the highest
+   */
+  public record Gaps(int lives, int without, int withOther, double otherLow, double otherHigh) {
+    /** Of a figure that each of so many lives has. */
+    public static Gaps none(int lives) {
+      return new Gaps(lives, 0, 0, Double.NaN, Double.NaN);
+    }
+
+    /** Of an option that costs nothing. */
+    public static Gaps nothingToPayBack() {
+      return none(0);
+    }
+  }
 
   /** What is told of a life. */
   public enum Quantity {

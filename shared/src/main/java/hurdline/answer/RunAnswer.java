@@ -24,8 +24,7 @@ import java.util.Optional;
  * @param flows one diagram per line
  * @param capacity rated and expected capacity, and what would limit each line next if what limited it
  *     longest did not
- * @param assumptions what the figures take for granted, as titled sentences in the units of the
- *     plant file
+ * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone; the page adds its standing cautions
  * @param warnings what {@code check} warns of, whole lines
  * @param samples every measure of every replication; {@link Samples#none()} after reading {@code
@@ -45,8 +44,8 @@ public record RunAnswer(
     List<LevelRow> levels,
     List<LineFlow> flows,
     Capacity capacity,
-    List<Note> assumptions,
-    List<Note> cautions,
+    List<Fact> assumptions,
+    List<Fact> cautions,
     List<String> warnings,
     Samples samples,
     Trace trace)

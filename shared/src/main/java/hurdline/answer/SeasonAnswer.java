@@ -37,8 +37,8 @@ public record SeasonAnswer(
     List<StripRow> strips,
     List<AvoidedRow> avoided,
     Verdict verdict,
-    List<Note> assumptions,
-    List<Note> cautions,
+    List<Fact> assumptions,
+    List<Fact> cautions,
     List<String> warnings,
     Replayed samples)
     implements Answer {

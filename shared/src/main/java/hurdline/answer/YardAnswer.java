@@ -42,10 +42,10 @@ public record YardAnswer(
     List<AcresRow> acres,
     List<GainRow> gains,
     List<GroundPlan> grounds,
-    List<Note> questions,
+    List<Fact> questions,
     List<LoadRow> loads,
-    List<Note> assumptions,
-    List<Note> cautions,
+    List<Fact> assumptions,
+    List<Fact> cautions,
     List<String> warnings,
     Replayed samples)
     implements Answer {

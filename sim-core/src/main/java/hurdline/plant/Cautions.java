@@ -14,12 +14,6 @@ import java.util.stream.Collectors;
 
 /** What may well be meant but is worth a look before anybody plans with it. */
 public final class Cautions {
-  /** Ontario and Alberta extension advice on fiber crops: bale below 15 %. */
-  private static final double SAFE_BALE = 0.15;
-
-  /** Cotton Incorporated after Curley et al. (1987): lint yellows sharply in modules above 14 %. */
-  private static final double SAFE_MODULE = 0.14;
-
   private final Plant plant;
   private final Names names;
   private final Problems found = new Problems();
@@ -52,7 +46,7 @@ public final class Cautions {
   }
 
   private void moisture(Crop crop) {
-    double safe = crop.modules() ? SAFE_MODULE : SAFE_BALE;
+    SafeMoisture safe = SafeMoisture.of(crop);
     tooWet("crops." + crop.name() + ".moisture", crop.bale().moisture(), safe);
     for (Delivery delivery : plant.deliveries()) {
       if (delivery.crop().equals(crop.name())) {
@@ -68,12 +62,12 @@ public final class Cautions {
     }
   }
 
-  private void tooWet(String path, Distribution moisture, double safe) {
-    if (moisture.at(0.9) > safe) {
+  private void tooWet(String path, Distribution moisture, SafeMoisture safe) {
+    if (safe.isExceeded(moisture)) {
       found.add(
           path,
           "one bale in ten or more is wetter than "
-              + Problems.percent(safe)
+              + Problems.percent(safe.share())
               + ", the usual limit for storing",
           "wet bales heat, rot and can set themselves on fire; check the moisture before stacking"
               + " and keep to local fire codes");

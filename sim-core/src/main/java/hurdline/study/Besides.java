@@ -2,14 +2,16 @@ package hurdline.study;
 
 import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.Fact;
+import hurdline.answer.FollowUpFact;
 import hurdline.answer.Further;
 import hurdline.answer.GainRow;
-import hurdline.answer.Note;
 import hurdline.answer.Selection;
 import hurdline.answer.TornadoRow;
 import hurdline.measure.Measure;
 import hurdline.plant.Calendar;
 import hurdline.plant.ProblemsException;
+import hurdline.worth.BreakEven;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -121,12 +123,12 @@ final class Besides {
     return new Further(ask.withinYr().orElse(Double.NaN), best, gained, swung, even);
   }
 
-  List<Note> notes() {
-    List<Note> notes = new ArrayList<>();
-    selecting.ifPresent(all -> notes.add(BesidesNotes.best()));
-    mores.ifPresent(all -> notes.add(BesidesNotes.gains(all.left())));
-    tornado.ifPresent(all -> notes.add(BesidesNotes.tornado()));
-    breakEvens.ifPresent(all -> notes.add(BesidesNotes.breakEven()));
-    return notes;
+  List<Fact> facts() {
+    List<Fact> facts = new ArrayList<>();
+    selecting.ifPresent(all -> facts.add(new FollowUpFact.SelectionOfTheBest()));
+    mores.ifPresent(all -> facts.add(new FollowUpFact.TenthMore(all.left())));
+    tornado.ifPresent(all -> facts.add(new FollowUpFact.Sensitivity()));
+    breakEvens.ifPresent(all -> facts.add(new FollowUpFact.BreakEvenSearch(BreakEven.tolerance())));
+    return facts;
   }
 }

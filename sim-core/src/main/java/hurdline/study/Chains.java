@@ -65,7 +65,7 @@ final class Chains {
    */
   Optional<Figures> play(Effort effort, Runnable done, BooleanSupplier stop) {
     AtomicInteger whole = new AtomicInteger();
-    try (Workers workers = new Workers(Math.min(effort.threads(), chains), "chains of calendars")) {
+    try (Workers workers = new Workers(Math.min(effort.threads(), chains), "life-chains")) {
       workers.work(
           worker -> {
             Replication replication = stage.replication();

@@ -143,6 +143,6 @@ public final class Compare {
     Further further = besides.play(played, plays, margins);
     return Optional.of(
         new CompareAnswers(source, base, ask, effort, stages, options, played, months, margins)
-            .answer(further, besides.notes(), plays.isCut()));
+            .answer(further, besides.facts(), plays.isCut()));
   }
 }

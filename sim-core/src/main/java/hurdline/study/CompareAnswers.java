@@ -9,7 +9,7 @@ import hurdline.answer.HolderRow;
 import hurdline.answer.LifeRow;
 import hurdline.answer.MillRow;
 import hurdline.answer.MonthRow;
-import hurdline.answer.Note;
+import hurdline.answer.Fact;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.Replayed;
 import hurdline.answer.Samples;
@@ -59,7 +59,7 @@ final class CompareAnswers {
    * @param besides what the further answers take for granted
    * @param cut whether some of them are missing because the user asked for an end
    */
-  CompareAnswer answer(Further further, List<Note> besides, boolean cut) {
+  CompareAnswer answer(Further further, List<Fact> besides, boolean cut) {
     Outlines outlines = new Outlines(stages.get(0));
     int count = figures.get(0).count();
     List<SummaryRow> summary = new ArrayList<>();
@@ -96,7 +96,7 @@ final class CompareAnswers {
         margins.terms(),
         further,
         assumptions(summary, besides),
-        new PlantCautions(stages.get(0).plant()).notes(),
+        new SafetyFacts(stages.get(0).plant()).facts(),
         source.warnings(),
         new Replayed(samples));
   }
@@ -166,14 +166,13 @@ final class CompareAnswers {
     }
   }
 
-  private List<Note> assumptions(List<SummaryRow> summary, List<Note> besides) {
+  private List<Fact> assumptions(List<SummaryRow> summary, List<Fact> besides) {
     Goal goal = new Goal(effort, figures.subList(1, figures.size()));
-    Assumptions usual =
-        new Assumptions(source, base, effort, stages.get(0), figures.get(0), goal);
-    List<Note> notes = new ArrayList<>(usual.notes(stopped));
-    IntervalNote.of(summary).ifPresent(notes::add);
-    notes.addAll(new CompareNotes(stages.get(0).plant(), ask, effort, options, margins).notes());
-    notes.addAll(besides);
-    return notes;
+    Rows rows = new Rows(Chosen.BASE, stages.get(0), figures.get(0), new Outlines(stages.get(0)));
+    List<Fact> facts = new ArrayList<>(new RunFacts(rows, effort, figures.get(0), goal).facts(stopped));
+    IntervalFacts.of(summary).ifPresent(facts::add);
+    facts.addAll(new CompareFacts(stages.get(0).plant(), ask, effort, options.size(), margins).facts());
+    facts.addAll(besides);
+    return facts;
   }
 }

@@ -59,7 +59,7 @@ final class Gains {
         PairedDifference.of(without.series(measure), with.series(measure), plants());
     return new GainRow(
         more.what(),
-        more.says(),
+        more.increase(),
         measure,
         unit,
         pair.difference(),

@@ -1,5 +1,6 @@
 package hurdline.study;
 
+import hurdline.answer.RunFact;
 import hurdline.estimate.PairedDifference;
 import hurdline.estimate.Summary;
 import hurdline.plant.Nearest;
@@ -7,7 +8,6 @@ import hurdline.plant.ProblemsException;
 import hurdline.work.Outcome;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -28,7 +28,6 @@ final class Goal {
 
   private static final int SMALLEST_BATCH = 10;
   private static final int MOST = 10_000;
-  private static final long BEYOND_COUNTING = 1_000_000_000;
 
   private final Effort effort;
   private final List<Figures> others;
@@ -86,38 +85,16 @@ final class Goal {
    *
    * @return empty where it is within reach, or there is none
    */
-  Optional<String> outOfReach(Figures figures) {
+  Optional<RunFact.AimOutOfReach> outOfReach(Figures figures) {
     if (effort.until().isEmpty() || isReached(figures) || isHopeless(figures) || needed(figures) <= most()) {
       return Optional.empty();
     }
     return Optional.of(
-        "--until "
-            + effort.until().orElseThrow().said()
-            + " will not be reached: by the spread of the first "
-            + figures.count()
-            + " replications it takes "
-            + aboutNeeded(figures)
-            + "; "
-            + count(most())
-            + " are simulated at most. Ctrl-C ends sooner and keeps what is done.");
-  }
-
-  /** {@code about 1,600,000}: two digits are what such an estimate deserves. */
-  String aboutNeeded(Figures figures) {
-    double needed = needed(figures);
-    if (!(needed < BEYOND_COUNTING)) {
-      return "more than " + count(BEYOND_COUNTING);
-    }
-    double place = Math.pow(10, Math.max(0, Math.floor(Math.log10(needed)) - 1));
-    return "about " + count(Math.round(Math.ceil(needed / place) * place));
-  }
-
-  private static String count(long count) {
-    return String.format(Locale.ROOT, "%,d", count);
+        new RunFact.AimOutOfReach(effort.until().orElseThrow().said(), figures.count(), needed(figures), most()));
   }
 
   /** How many replications in all should do. */
-  private double needed(Figures figures) {
+  double needed(Figures figures) {
     double ratio = halfWidth(figures) / aimed(figures);
     return Math.ceil(figures.count() * ratio * ratio);
   }

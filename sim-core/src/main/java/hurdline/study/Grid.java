@@ -157,15 +157,12 @@ public final class Grid {
         plan.cells(),
         measures,
         cells,
-        new GridNotes(
-                source,
-                chosen,
-                effort,
-                first,
-                plan.cells(),
-                first.plant().money().isPresent() && alternatives.stream().anyMatch(Alternative::bought))
-            .notes(),
-        new PlantCautions(first.plant()).notes(),
+        GridFacts.facts(
+            effort.replications(),
+            first.plant().calendar(),
+            plan.cells(),
+            first.plant().money().isPresent() && alternatives.stream().anyMatch(Alternative::bought)),
+        new SafetyFacts(first.plant()).facts(),
         source.warnings());
   }
 }

@@ -8,7 +8,7 @@ import hurdline.answer.GridKey;
 import hurdline.answer.GridLead;
 import hurdline.answer.GridRow;
 import hurdline.answer.Header;
-import hurdline.answer.Note;
+import hurdline.answer.Fact;
 import hurdline.answer.Outline;
 import hurdline.answer.PlayedCell;
 import java.util.ArrayList;
@@ -26,8 +26,8 @@ record GridAnswers(
     List<GridCell> cells,
     GridMeasures measures,
     List<PlayedCell> played,
-    List<Note> assumptions,
-    List<Note> cautions,
+    List<Fact> assumptions,
+    List<Fact> cautions,
     List<String> warnings) {
 
   GridAnswer answer() {

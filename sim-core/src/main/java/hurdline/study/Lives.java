@@ -4,6 +4,7 @@ import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.LifeRow;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Gaps;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.estimate.Interval;
 import hurdline.estimate.Intervals;
@@ -15,7 +16,6 @@ import hurdline.worth.InternalRate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
@@ -72,7 +72,7 @@ final class Lives {
   }
 
   private PaybackRow amount(Quantity quantity, double[] values) {
-    return row(quantity, money.currency(), Summary.of(values).mean(), Intervals.mean95(values), values, "");
+    return row(quantity, money.currency(), Summary.of(values).mean(), Intervals.mean95(values), values, Gaps.none(lives.size()));
   }
 
   private PaybackRow payback(Quantity quantity, double rate) {
@@ -81,7 +81,7 @@ final class Lives {
     }
     double[] values = over(cash -> cash.paybackYr(rate));
     long never = Arrays.stream(values).filter(Double::isInfinite).count();
-    return defined(quantity, "yr", values, never == 0 ? "" : "never in " + ofLives(never), 0);
+    return defined(quantity, "yr", values, gaps(never, new double[0], 0), 0);
   }
 
   /**
@@ -89,40 +89,34 @@ final class Lives {
    *
    * @param least what it cannot be below; the interval ends there
    */
-  private PaybackRow defined(Quantity quantity, String unit, double[] values, String says, double least) {
+  private PaybackRow defined(Quantity quantity, String unit, double[] values, Gaps gaps, double least) {
     boolean all = Arrays.stream(values).allMatch(Double::isFinite);
     double mean = all ? Summary.of(values).mean() : Double.NaN;
     Interval known =
         all ? Intervals.mean95(values).within(least, Double.POSITIVE_INFINITY) : Interval.NONE;
-    return row(quantity, unit, mean, known, values, says);
+    return row(quantity, unit, mean, known, values, gaps);
   }
 
-  private String rates() {
+  private Gaps rates() {
     long none = lives.stream().filter(cash -> Double.isNaN(internalRate(cash))).count();
     long another = lives.stream().filter(cash -> !others(cash).isEmpty()).count();
-    List<String> said = new ArrayList<>();
-    if (none > 0) {
-      said.add("none above -50 % in " + ofLives(none));
-    }
-    if (another > 0) {
-      double[] all = lives.stream().flatMap(cash -> others(cash).stream()).mapToDouble(rate -> rate).sorted().toArray();
-      said.add("another " + percents(all[0], all[all.length - 1]) + " in " + ofLives(another));
-    }
-    return String.join(", ", said);
+    double[] all = lives.stream().flatMap(cash -> others(cash).stream()).mapToDouble(rate -> rate).sorted().toArray();
+    return gaps(none, all, another);
+  }
+
+  /** @param others internal rates of so many lives, rising */
+  private Gaps gaps(long without, double[] others, long withOther) {
+    boolean any = others.length > 0;
+    return new Gaps(
+        lives.size(),
+        (int) without,
+        (int) withOther,
+        any ? others[0] : Double.NaN,
+        any ? others[others.length - 1] : Double.NaN);
   }
 
   private List<Double> others(Cash cash) {
     return InternalRate.of(cash).othersThan(internalRate(cash));
-  }
-
-  private static String percents(double low, double high) {
-    String from = String.format(Locale.ROOT, "%.0f", 100 * low);
-    String to = String.format(Locale.ROOT, "%.0f", 100 * high);
-    return from.equals(to) ? "of " + from + " %" : "from " + from + " to " + to + " %";
-  }
-
-  private String ofLives(long count) {
-    return count + " of " + lives.size() + " service lives";
   }
 
   private interface Event {
@@ -132,7 +126,7 @@ final class Lives {
   private PaybackRow nothingToPayBack(Quantity quantity, String unit) {
     double none = Double.NaN;
     return new PaybackRow(
-        option.name(), quantity, unit, none, none, none, none, none, none, "nothing to pay back");
+        option.name(), quantity, unit, none, none, none, none, none, none, Gaps.nothingToPayBack());
   }
 
   private PaybackRow chance(Quantity quantity, Event event) {
@@ -152,11 +146,11 @@ final class Lives {
         Double.NaN,
         Double.NaN,
         Double.NaN,
-        "");
+        Gaps.none(lives.size()));
   }
 
   private PaybackRow row(
-      Quantity quantity, String unit, double mean, Interval known, double[] values, String says) {
+      Quantity quantity, String unit, double mean, Interval known, double[] values, Gaps gaps) {
     return new PaybackRow(
         option.name(),
         quantity,
@@ -167,7 +161,7 @@ final class Lives {
         quantile(values, 0.05),
         quantile(values, 0.5),
         quantile(values, 0.95),
-        says);
+        gaps);
   }
 
   /** NaN where a life without the figure, or that never comes to it, would have a say in it. */

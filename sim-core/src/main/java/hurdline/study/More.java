@@ -1,5 +1,6 @@
 package hurdline.study;
 
+import hurdline.answer.Increase;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
@@ -9,16 +10,16 @@ import java.util.List;
  * A plant with more of one thing.
  *
  * @param what a machine or bin by its name, {@code resource.<r>} or {@code shift.<s>}
- * @param says what there is more of, a few words
+ * @param increase what there is more of
  * @param changes that make it so
  */
-record More(String what, String says, List<Change> changes) {
+record More(String what, Increase increase, List<Change> changes) {
   More {
     changes = List.copyOf(changes);
   }
 
-  static More of(String what, String says, Change... changes) {
-    return new More(what, says, List.of(changes));
+  static More of(String what, Increase increase, Change... changes) {
+    return new More(what, increase, List.of(changes));
   }
 
   /** @throws ProblemsException if there cannot be more of it */

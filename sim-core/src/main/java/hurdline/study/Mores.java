@@ -1,6 +1,10 @@
 package hurdline.study;
 
 import hurdline.plant.Calendar.Shift;
+import hurdline.answer.FollowUpFact.NotIncreased;
+import hurdline.answer.FollowUpFact.NotIncreased.Why;
+import hurdline.answer.Increase;
+import hurdline.answer.Increase.Kind;
 import hurdline.plant.Change;
 import hurdline.plant.Line;
 import hurdline.plant.Machine;
@@ -29,7 +33,7 @@ final class Mores {
   private final Chosen base;
   private final Stage stage;
   private final List<More> all = new ArrayList<>();
-  private final List<String> left = new ArrayList<>();
+  private final List<NotIncreased> left = new ArrayList<>();
 
   Mores(Source source, Chosen base, Stage stage) {
     this.source = source;
@@ -58,8 +62,8 @@ final class Mores {
     return all;
   }
 
-  /** What there cannot be more of, each with the reason. */
-  List<String> left() {
+  /** What there cannot be more of. */
+  List<NotIncreased> left() {
     return left;
   }
 
@@ -80,18 +84,18 @@ final class Mores {
   private void machine(Machine machine, List<Line> lines) {
     String path = "machines." + machine.name();
     if (machine instanceof Machine.Bin) {
-      all.add(More.of(machine.name(), "10 % more room", tenth(path + ".holds")));
+      all.add(More.of(machine.name(), Increase.tenth(Kind.ROOM), tenth(path + ".holds")));
       return;
     }
     List<Change> rates = rates(machine.name(), lines);
     if (machine instanceof Machine.HammerMill) {
       List<Change> changes = new ArrayList<>(List.of(tenth(path + ".power")));
       changes.addAll(rates);
-      all.add(new More(machine.name(), "10 % more power", changes));
+      all.add(new More(machine.name(), Increase.tenth(Kind.POWER), changes));
     } else if (rates.isEmpty()) {
-      left.add(machine.name() + " has no rate");
+      left.add(new NotIncreased(Why.MACHINE_WITHOUT_RATE, machine.name()));
     } else {
-      all.add(new More(machine.name(), "10 % more rate", rates));
+      all.add(new More(machine.name(), Increase.tenth(Kind.RATE), rates));
     }
   }
 
@@ -114,7 +118,7 @@ final class Mores {
     String path = "resources." + resource.name() + ".count";
     return More.of(
         "resource." + resource.name(),
-        more + " more than " + resource.count(),
+        new Increase(Kind.COUNT, more, resource.count()),
         new Change.Value(path, Integer.toString(resource.count() + more)));
   }
 
@@ -124,18 +128,18 @@ final class Mores {
     String path = "calendar.shifts." + shift.name();
     Optional<More> possible =
         Stream.of(
-                longer(shift, more + " min longer, to ", path + ".to", shift.toS() / 60 + more),
-                longer(shift, more + " min longer, from ", path + ".from", shift.fromS() / 60 - more))
+                longer(shift, Kind.LONGER_TO, more, path + ".to", shift.toS() / 60 + more),
+                longer(shift, Kind.LONGER_FROM, more, path + ".from", shift.fromS() / 60 - more))
             .filter(longer -> longer.isPossible(source, base))
             .findFirst();
     possible.ifPresentOrElse(
-        all::add, () -> left.add("shift " + shift.name() + " has no room to be longer"));
+        all::add, () -> left.add(new NotIncreased(Why.SHIFT_WITHOUT_ROOM, shift.name())));
   }
 
-  private static More longer(Shift shift, String says, String path, int minute) {
+  private static More longer(Shift shift, Kind kind, int moreMin, String path, int minute) {
     int ofDay = Math.floorMod(minute, DAY_MIN);
     String clock = String.format(Locale.ROOT, "%02d:%02d", ofDay / 60, ofDay % 60);
     return More.of(
-        "shift." + shift.name(), says + clock, new Change.Value(path, '"' + clock + '"'));
+        "shift." + shift.name(), new Increase(kind, 60 * moreMin, 60 * ofDay), new Change.Value(path, '"' + clock + '"'));
   }
 }

@@ -1,5 +1,6 @@
 package hurdline.study;
 
+import hurdline.answer.RunFact;
 import hurdline.work.Outcome;
 import java.util.Map;
 import java.util.Optional;
@@ -34,8 +35,8 @@ final class Plays {
   }
 
   /** Passes on what those who watch should know before the end. */
-  void says(String sentence) {
-    progress.says(sentence);
+  void says(RunFact.AimOutOfReach fact) {
+    progress.says(fact);
   }
 
   /** Whether a plant was left because stop was asked for. */

@@ -1,6 +1,7 @@
 package hurdline.study;
 
 import hurdline.answer.RunAnswer;
+import hurdline.answer.RunFact;
 import hurdline.plant.Calendar;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -21,8 +22,8 @@ public final class Run {
      */
     void done(int done, int of);
 
-    /** Told in a whole sentence what those who wait should know before the end; most need not. */
-    default void says(String sentence) {}
+    /** Told what those who wait should know before the end; most need not. */
+    default void says(RunFact.AimOutOfReach fact) {}
   }
 
   /**

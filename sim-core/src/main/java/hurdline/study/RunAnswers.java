@@ -1,7 +1,7 @@
 package hurdline.study;
 
 import hurdline.answer.HolderRow;
-import hurdline.answer.Note;
+import hurdline.answer.Fact;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Trace;
@@ -39,9 +39,8 @@ final class RunAnswers {
     Capacities capacities = new Capacities(stage, outlines);
     List<HolderRow> holders = rows.holders(capacities::twins);
     List<SummaryRow> summary = rows.summary();
-    List<Note> notes =
-        new ArrayList<>(new Assumptions(source, chosen, effort, stage, figures, goal).notes(stopped));
-    IntervalNote.of(summary).ifPresent(notes::add);
+    List<Fact> facts = new ArrayList<>(new RunFacts(rows, effort, figures, goal).facts(stopped));
+    IntervalFacts.of(summary).ifPresent(facts::add);
     return new RunAnswer(
         outlines.header(source, chosen, effort, figures.count(), stopped),
         outlines.outline(),
@@ -54,8 +53,8 @@ final class RunAnswers {
         year.levels(),
         new Flows(stage.layout(), gathered, outlines, holders).flows(),
         capacities.after(holders),
-        notes,
-        new PlantCautions(stage.plant()).notes(),
+        facts,
+        new SafetyFacts(stage.plant()).facts(),
         source.warnings(),
         rows.samples(),
         trace == null ? Trace.none() : trace.trace());

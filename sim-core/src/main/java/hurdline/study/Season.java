@@ -68,7 +68,7 @@ public final class Season {
   }
 
   private void ofOneFile(Source source, List<String> asked, Warnings warnings) {
-    Map<String, String> says = new LinkedHashMap<>(Map.of(Chosen.BASE, "the season as the file has it"));
+    Map<String, String> says = new LinkedHashMap<>(Map.of(Chosen.BASE, ""));
     List<Plan> known = source.variants().with().plans();
     known.forEach(plan -> says.put(plan.name(), plan.says()));
     if (known.isEmpty() && asked.isEmpty()) {

@@ -4,7 +4,7 @@ import hurdline.answer.AdjustedRow;
 import hurdline.answer.AvoidedRow;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.MonthRow;
-import hurdline.answer.Note;
+import hurdline.answer.Fact;
 import hurdline.answer.Outline;
 import hurdline.answer.PlanDifference;
 import hurdline.answer.Replayed;
@@ -77,12 +77,10 @@ final class SeasonAnswers {
     }
     Source source = source();
     Goal goal = new Goal(effort, ofPlans().subList(1, plans.size()));
-    List<Note> notes =
-        new ArrayList<>(
-            new Assumptions(source, chosen, effort, first, figures.get(0).figures(), goal)
-                .notes(stopped));
-    IntervalNote.of(summary).ifPresent(notes::add);
-    notes.addAll(new SeasonNotes(plans, avoided).notes());
+    List<Fact> facts =
+        new ArrayList<>(new RunFacts(rows(0), effort, figures.get(0).figures(), goal).facts(stopped));
+    IntervalFacts.of(summary).ifPresent(facts::add);
+    facts.addAll(SeasonFacts.facts(plans.size(), !avoided.isEmpty()));
     List<PlanDifference> differences = differences(samples);
     return new SeasonAnswer(
         outlines.header(source, chosen, effort, count, stopped),
@@ -96,7 +94,7 @@ final class SeasonAnswers {
         avoided,
         new Verdicts(plans.stream().map(Season.Planned::name).toList(), ofPlans(), differences)
             .verdict(),
-        notes,
+        facts,
         cautions(),
         source.warnings(),
         new Replayed(samples));
@@ -124,9 +122,9 @@ final class SeasonAnswers {
         List.copyOf(warnings));
   }
 
-  private List<Note> cautions() {
-    Set<Note> all = new LinkedHashSet<>();
-    plans.forEach(plan -> all.addAll(new PlantCautions(plan.stage().plant()).notes()));
+  private List<Fact> cautions() {
+    Set<Fact> all = new LinkedHashSet<>();
+    plans.forEach(plan -> all.addAll(new SafetyFacts(plan.stage().plant()).facts()));
     return List.copyOf(all);
   }
 

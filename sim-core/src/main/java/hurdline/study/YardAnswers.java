@@ -2,12 +2,13 @@ package hurdline.study;
 
 import hurdline.answer.AcresRow;
 import hurdline.answer.GainRow;
-import hurdline.answer.Note;
+import hurdline.answer.Fact;
 import hurdline.answer.PeakRow;
 import hurdline.answer.Replayed;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.YardAnswer;
+import hurdline.answer.YardFact;
 import hurdline.estimate.Interval;
 import hurdline.estimate.Intervals;
 import hurdline.estimate.Quantiles;
@@ -84,10 +85,10 @@ final class YardAnswers {
         acres,
         gains,
         yard.plans(byRule.orElse(yard.holds())),
-        new FireQuestions(yard).notes(),
+        new StoredFacts(yard).facts(),
         FirstLoads.of(stage, yard.crop().name(), effort.seed()),
-        assumptions(summary, stopped),
-        new PlantCautions(stage.plant()).notes(),
+        assumptions(rows, summary, stopped),
+        new SafetyFacts(stage.plant()).facts(),
         source.warnings(),
         new Replayed(samples));
   }
@@ -139,20 +140,14 @@ final class YardAnswers {
         chance.high());
   }
 
-  private List<Note> assumptions(List<SummaryRow> summary, boolean stopped) {
-    List<Note> notes =
-        new ArrayList<>(
-            new Assumptions(source, chosen, effort, stage, unlimited.figures(), new Goal(effort))
-                .notes(stopped));
-    IntervalNote.of(summary).ifPresent(notes::add);
+  private List<Fact> assumptions(Rows rows, List<SummaryRow> summary, boolean stopped) {
+    Figures figures = unlimited.figures();
+    List<Fact> facts = new ArrayList<>(new RunFacts(rows, effort, figures, new Goal(effort)).facts(stopped));
+    IntervalFacts.of(summary).ifPresent(facts::add);
     if (effort.until().isPresent()) {
-      notes.add(
-          new Note(
-              "Aim",
-              "The aim is for the plant with a yard without limit, and every other plant is simulated as"
-                  + " often; what is known of their measures may be more or less."));
+      facts.add(new YardFact.AimWithoutLimit());
     }
-    notes.addAll(new YardNotes(yard, ask, unlimited.figures().count()).notes());
-    return notes;
+    facts.addAll(new YardFacts(yard, ask, figures.count()).facts());
+    return facts;
   }
 }

@@ -1,5 +1,7 @@
 package hurdline.study;
 
+import hurdline.answer.Increase;
+import hurdline.answer.Increase.Kind;
 import hurdline.plant.Change;
 import hurdline.plant.Delivery;
 import hurdline.plant.Option;
@@ -46,20 +48,20 @@ final class YardMores {
         .filter(trucks -> !delivery.fields().isEmpty())
         .ifPresent(
             trucks -> {
-              truck(path, trucks.count() + 1, "one truck more, ");
+              truck(path, trucks.count() + 1, 1);
               if (trucks.count() > 1) {
-                truck(path, trucks.count() - 1, "one truck less, ");
+                truck(path, trucks.count() - 1, -1);
               }
               int to = Math.min(DAY_S, delivery.hours().toS() + HOUR_S);
               if (to > delivery.hours().toS()) {
                 String clock = String.format(Locale.ROOT, "%02d:%02d", to / HOUR_S, to % HOUR_S / 60);
-                add(More.of("receiving", "open to " + clock, value(path + ".hours.to", '"' + clock + '"')));
+                add(More.of("receiving", new Increase(Kind.OPEN_TO, HOUR_S, to), value(path + ".hours.to", '"' + clock + '"')));
               }
             });
   }
 
-  private void truck(String path, int count, String says) {
-    add(More.of("trucks", says + count, value(path + ".trucks.count", Integer.toString(count))));
+  private void truck(String path, int count, int more) {
+    add(More.of("trucks", new Increase(Kind.TRUCKS, more, count), value(path + ".trucks.count", Integer.toString(count))));
   }
 
   /** In every campaign of the crop also the first shift of the calendar that does not run into those it has. */
@@ -74,12 +76,12 @@ final class YardMores {
           List<String> shifts = new ArrayList<>(campaign.shifts());
           shifts.add(shift.name());
           Change change = value("season." + at + ".shifts", shifts.toString());
-          if (new More("", "", List.of(change)).isPossible(source, base)) {
+          if (new More("", Increase.of(Kind.WHOLE_SEASON), List.of(change)).isPossible(source, base)) {
             changes.add(change);
           }
         }
       }
-      if (!changes.isEmpty() && add(new More("shift " + shift.name(), "worked in the whole season", changes))) {
+      if (!changes.isEmpty() && add(new More("shift " + shift.name(), Increase.of(Kind.WHOLE_SEASON), changes))) {
         return;
       }
     }
@@ -91,7 +93,7 @@ final class YardMores {
 
   private void option(String name) {
     if (!OptionPlants.parts(base.option()).contains(name)) {
-      add(More.of(name, "the file's option", new Change.Named(name)));
+      add(More.of(name, Increase.of(Kind.OPTION), new Change.Named(name)));
     }
   }
 

@@ -6,9 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.CompareFact;
 import hurdline.answer.DifferenceRow;
-import hurdline.answer.Note;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.RunFact;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
@@ -135,7 +136,7 @@ class CompareTest {
         .as("four calendars in three and a half years")
         .isCloseTo(yearly * 4 / 3.5, within(0.01));
     PaybackRow payback = answer.worth("less_overhead", Quantity.SIMPLE_PAYBACK).orElseThrow();
-    assertThat(payback.says()).as("five times 2,437 USD").isEqualTo("never in 3 of 3 service lives");
+    assertThat(payback.gaps()).as("five times 2,437 USD").isEqualTo(new PaybackRow.Gaps(3, 3, 0, Double.NaN, Double.NaN));
     assertThat(payback.mean()).isNaN();
     double end = days / 365.25;
     assertThat(answer.cash())
@@ -154,8 +155,8 @@ class CompareTest {
     assertThat(yearly).isPositive();
     assertThat(answer.worth("less_paid", Quantity.NET_PRESENT_VALUE).orElseThrow().mean())
         .isCloseTo(yearly * 2.05, within(1e-6 * yearly));
-    assertThat(answer.worth("less_paid", Quantity.SIMPLE_PAYBACK).orElseThrow().says())
-        .isEqualTo("nothing to pay back");
+    assertThat(answer.worth("less_paid", Quantity.SIMPLE_PAYBACK).orElseThrow().gaps())
+        .isEqualTo(PaybackRow.Gaps.nothingToPayBack());
   }
 
   @Test
@@ -181,7 +182,9 @@ class CompareTest {
     assertThat(answer.terms().unrepeated()).containsExactly("bigger_mill", "second_spout");
     assertThat(answer.terms().calendarDays()).isEqualTo(89);
     assertThat(plays.get()).as("no life is simulated").isEqualTo(2 * 3);
-    assertThat(answer.assumptions()).extracting(Note::title).contains("Not answered").doesNotContain("Money over a life");
+    assertThat(answer.assumptions())
+        .contains(new CompareFact.CalendarNotRepeated(List.of("bigger_mill", "second_spout")))
+        .noneMatch(CompareFact.MoneyOverLife.class::isInstance);
     assertThat(answer.warnings()).anyMatch(line -> line.contains("repeats: end-to-end"));
     CompareAsk ask =
         new CompareAsk(
@@ -267,9 +270,8 @@ class CompareTest {
     assertThat(answer.samples().of())
         .allMatch(of -> of.values().length == answer.header().replications());
     assertThat(answer.assumptions())
-        .extracting(Note::text)
-        .anyMatch(text -> text.contains("The aim \"money.margin:x\" is reached"))
-        .anyMatch(text -> text.contains("is for the widest of the joint intervals"));
+        .anyMatch(fact -> fact instanceof RunFact.Aim aim && aim.outcome() == RunFact.Aim.Outcome.REACHED)
+        .contains(new CompareFact.AimOfDifferences("money.margin:x", false));
     CompareAnswer one = played(aimed(new Aim(MARGIN, 0.6 * widest, false, "money.margin:x"), 1));
     assertThat(one.differences()).isEqualTo(answer.differences());
   }

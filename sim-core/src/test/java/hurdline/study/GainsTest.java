@@ -6,7 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.GainRow;
-import hurdline.answer.Note;
+import hurdline.answer.FollowUpFact;
+import hurdline.answer.FollowUpFact.NotIncreased;
+import hurdline.answer.FollowUpFact.NotIncreased.Why;
+import hurdline.answer.Increase;
+import hurdline.answer.Increase.Kind;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +51,7 @@ class GainsTest {
         .isCloseTo(3 * fullAt + 2.2 * (39.95 - fullAt) - before, within(1e-6));
     assertThat(gain(answer, "hurd_bin", FED).gain()).isCloseTo(0.5 / 0.6, within(1e-6));
     assertThat(gain(answer, "shift.day", FED).gain()).as("48 min on 5 days").isCloseTo(8, within(1e-6));
-    assertThat(gain(answer, "shift.day", FED).more()).isEqualTo("48 min longer, to 14:48");
+    assertThat(gain(answer, "shift.day", FED).more()).isEqualTo(new Increase(Kind.LONGER_TO, 48 * 60, 14 * 3_600 + 48 * 60));
     for (String what : List.of("feeder", "saw", "bagger", "resource.loader")) {
       assertThat(gain(answer, what, FED).gain()).as(what).isZero();
       assertThat(gain(answer, what, FED).toldApart()).as(what).isFalse();
@@ -55,7 +59,7 @@ class GainsTest {
     assertThat(answer.further().gains()).as("7 things, fed and margin").hasSize(14);
     assertThat(gain(answer, "mill", FED).toldApart()).isTrue();
     assertThat(gain(answer, "mill", FED).unit()).isEqualTo("t");
-    assertThat(gain(answer, "resource.loader", FED).more()).isEqualTo("1 more than 1");
+    assertThat(gain(answer, "resource.loader", FED).more()).isEqualTo(new Increase(Kind.COUNT, 1, 1));
   }
 
   /** The same change as an option: the pairs must be the same ones, and so must the mean. */
@@ -68,8 +72,7 @@ class GainsTest {
     assertThat(gain(answer, "mill", FED).gain()).isCloseTo(with - any.baseMean(), within(1e-9 * with));
     assertThat(gain(answer, "mill", FED).low95()).isLessThan(gain(answer, "mill", FED).gain());
     assertThat(answer.assumptions())
-        .extracting(Note::title)
-        .contains("A tenth more");
+        .contains(new FollowUpFact.TenthMore(List.of()));
   }
 
   @Test
@@ -85,18 +88,18 @@ class GainsTest {
     Mores mores =
         new Mores(example, Chosen.base(), Stage.of(example.variants().with()));
     assertThat(mores.all())
-        .extracting(more -> more.what() + " " + more.says())
+        .extracting(more -> more.what() + " " + more.increase())
         .contains(
-            "shift.day 51 min longer, from 05:09",
-            "shift.swing 51 min longer, to 23:51",
-            "mill 10 % more power",
-            "feeder 10 % more rate",
-            "hurd_bin 10 % more room",
-            "resource.bag_hand 1 more than 1")
+            "shift.day " + new Increase(Kind.LONGER_FROM, 51 * 60, 5 * 3_600 + 9 * 60),
+            "shift.swing " + new Increase(Kind.LONGER_TO, 51 * 60, 23 * 3_600 + 51 * 60),
+            "mill " + Increase.tenth(Kind.POWER),
+            "feeder " + Increase.tenth(Kind.RATE),
+            "hurd_bin " + Increase.tenth(Kind.ROOM),
+            "resource.bag_hand " + new Increase(Kind.COUNT, 1, 1))
         .hasSize(19);
     assertThat(mores.left())
         .containsExactly(
-            "shift gin_day has no room to be longer", "shift gin_night has no room to be longer");
+            new NotIncreased(Why.SHIFT_WITHOUT_ROOM, "gin_day"), new NotIncreased(Why.SHIFT_WITHOUT_ROOM, "gin_night"));
   }
 
   /** A file without options can still be asked what to improve. */

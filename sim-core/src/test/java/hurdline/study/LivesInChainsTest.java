@@ -7,7 +7,7 @@ import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.LifeRow;
 import hurdline.answer.LifeTerms;
-import hurdline.answer.Note;
+import hurdline.answer.CompareFact;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.TornadoRow;
@@ -70,10 +70,10 @@ class LivesInChainsTest {
     return answer.worth("faster", Quantity.NET_PRESENT_VALUE).orElseThrow().mean();
   }
 
-  private static String yearsOfALife(CompareAnswer answer) {
+  private static CompareFact.YearsOfLife yearsOfALife(CompareAnswer answer) {
     return answer.assumptions().stream()
-        .filter(note -> note.title().equals("Years of a life"))
-        .map(Note::text)
+        .filter(CompareFact.YearsOfLife.class::isInstance)
+        .map(CompareFact.YearsOfLife.class::cast)
         .findFirst()
         .orElseThrow();
   }
@@ -89,7 +89,7 @@ class LivesInChainsTest {
     assertThat(value(answer)).isCloseTo(300 + 120 + 120 - 100, within(1e-6));
     assertThat(answer.lives()).hasSize(2).allSatisfy(life -> assertThat(life.netPresentValue()).isCloseTo(440, within(1e-6)));
     assertThat(plays.get()).as("two plants alone, and two chains of three of each").isEqualTo(2 * 7 + 2 * 6);
-    assertThat(yearsOfALife(answer)).contains("Of 12 calendars in lives 6 were simulated for them");
+    assertThat(yearsOfALife(answer)).extracting("calendars", "simulated").containsExactly(12, 6);
   }
 
   /**
@@ -111,7 +111,7 @@ class LivesInChainsTest {
     assertThat(value(answer)).isCloseTo(440, within(1e-6));
     assertThat(answer.worth("hired", Quantity.NET_PRESENT_VALUE).orElseThrow().mean()).isCloseTo(320, within(1e-6));
     assertThat(plays.get()).as("three plants alone; three chains of 3, 3 and 2 years").isEqualTo(3 * 9 + 3 * (3 + 3 + 2));
-    assertThat(yearsOfALife(answer)).contains("Of 24 calendars in lives 9 were simulated for them");
+    assertThat(yearsOfALife(answer)).extracting("calendars", "simulated").containsExactly(24, 9);
   }
 
   @Test
@@ -120,7 +120,7 @@ class LivesInChainsTest {
     CompareAnswer answer = played(source, 7, 5, new AtomicInteger(), "faster");
     assertThat(answer.lives()).hasSize(5);
     assertThat(answer.lives()).extracting(LifeRow::netPresentValue).doesNotHaveDuplicates();
-    assertThat(yearsOfALife(answer)).contains("Lives are as many as were asked for.");
+    assertThat(yearsOfALife(answer).asked()).isTrue();
   }
 
   /** Thirty, however few replications there are; the number of calendars is known before anything is simulated. */
@@ -159,7 +159,7 @@ class LivesInChainsTest {
   void whereNothingIsLeftOverLivesAreMadeOfTheReplications() {
     Source source = day("15 t/h", "20 t/h", "", "{uniform: {low: 30 min, high: 50 min}}");
     CompareAnswer answer = played(source, 8, new AtomicInteger());
-    assertThat(yearsOfALife(answer)).contains("Of 12 calendars in lives 0 were simulated for them");
+    assertThat(yearsOfALife(answer)).extracting("calendars", "simulated").containsExactly(12, 0);
     assertThat(answer.terms().carried()).isEqualTo(LifeTerms.Carried.NOTHING);
     Plays alone = new Plays(Studied.effort(8, 1), (done, of) -> {}, () -> false);
     OptionPlants plants = new OptionPlants(source, Chosen.base());

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.answer.HolderRow;
-import hurdline.answer.Note;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.RunFact;
 import hurdline.answer.SummaryRow;
 import hurdline.estimate.Intervals;
 import hurdline.measure.Measure;
@@ -185,11 +185,9 @@ class RunTest {
       assertThat(cut || row.unit().startsWith("USD")).as(row.measure()).isTrue();
     }
     assertThat(base.assumptions())
-        .filteredOn(note -> note.title().equals("Intervals"))
+        .filteredOn(RunFact.Intervals.class::isInstance)
         .singleElement()
-        .extracting(Note::text)
-        .asString()
-        .contains("A limit ends where the measure cannot lie: at 0, at what a place or a bin holds");
+        .satisfies(fact -> assertThat(((RunFact.Intervals) fact).cut().count()).isGreaterThan(0));
   }
 
   @Test
@@ -204,7 +202,7 @@ class RunTest {
     assertThat(one.header().replications()).isGreaterThan(40);
     assertThat(one.find(fed).map(row -> (row.high95() - row.low95()) / 2).orElseThrow()).isLessThanOrEqualTo(half);
     assertThat(one.header().stopped()).isFalse();
-    assertThat(one.assumptions().toString()).contains("is reached");
+    assertThat(aim(one).outcome()).isEqualTo(RunFact.Aim.Outcome.REACHED);
   }
 
   @Test
@@ -219,14 +217,24 @@ class RunTest {
           }
 
           @Override
-          public void says(String sentence) {
-            told.add(finished + " done: " + sentence);
+          public void says(RunFact.AimOutOfReach fact) {
+            told.add(finished + " done: " + fact.said() + " takes over 10,000: " + (fact.needed() > fact.most()));
           }
         };
     Run run = new Run(Studied.source(Studied.SMALL), Chosen.base(), until("mass.stalk.fed", 1e-6, true, 2));
     RunAnswer answer = run.play(progress, () -> finished.get() >= 60).orElseThrow();
-    assertThat(told).singleElement().asString().startsWith("40 done: --until mass.stalk.fed:aim will not be reached");
-    assertThat(answer.assumptions().toString()).contains("is not reached").contains("For the aim it takes ");
+    assertThat(told).singleElement().asString().startsWith("40 done: mass.stalk.fed:aim takes over 10,000: true");
+    assertThat(aim(answer).outcome()).isEqualTo(RunFact.Aim.Outcome.NOT_REACHED);
+    assertThat(aim(answer).unit()).isEqualTo("t");
+    assertThat(aim(answer).needed()).isGreaterThan(10_000);
+  }
+
+  private static RunFact.Aim aim(RunAnswer answer) {
+    return answer.assumptions().stream()
+        .filter(RunFact.Aim.class::isInstance)
+        .map(RunFact.Aim.class::cast)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -1,4 +1,4 @@
-package hurdline.answer;
+package hurdline.words.notes;
 
 /**
  * A titled sentence of a report.

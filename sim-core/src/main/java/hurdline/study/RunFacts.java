@@ -1,0 +1,53 @@
+package hurdline.study;
+
+import hurdline.answer.Fact;
+import hurdline.answer.RunFact;
+import hurdline.answer.RunFact.Aim.Outcome;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What the figures of every study take for granted. */
+final class RunFacts {
+  private final Rows rows;
+  private final Effort effort;
+  private final Figures figures;
+  private final Goal goal;
+
+  /** @param rows of the same figures */
+  RunFacts(Rows rows, Effort effort, Figures figures, Goal goal) {
+    this.rows = rows;
+    this.effort = effort;
+    this.figures = figures;
+    this.goal = goal;
+  }
+
+  /** @param stopped whether replications are missing because the user asked for an end */
+  List<Fact> facts(boolean stopped) {
+    Stream<Fact> aim = effort.until().map(of -> aim(of, stopped)).stream();
+    return around(Stream.concat(Stream.of(new RunFact.Replications(figures.count(), stopped)), aim));
+  }
+
+  /** @param replications how often the calendar was simulated, and what that tells */
+  static List<Fact> around(Stream<Fact> replications) {
+    return Stream.of(
+            Stream.of(new RunFact.Inputs(), new RunFact.Horizon(), new RunFact.RandomDraws()),
+            replications,
+            Stream.of(new RunFact.EvenFlow(), new RunFact.NotModeled()))
+        .<Fact>flatMap(part -> part)
+        .toList();
+  }
+
+  private Fact aim(Aim aim, boolean stopped) {
+    boolean none = goal.isHopeless(figures);
+    boolean reached = !none && goal.isReached(figures);
+    return new RunFact.Aim(
+        aim.said(),
+        none ? Outcome.NO_VALUE : reached ? Outcome.REACHED : Outcome.NOT_REACHED,
+        none ? Double.NaN : goal.halfWidth(figures),
+        none ? Double.NaN : goal.aimed(figures),
+        rows.unit(aim.measure()),
+        none ? Double.NaN : goal.needed(figures),
+        goal.most(),
+        stopped);
+  }
+}
