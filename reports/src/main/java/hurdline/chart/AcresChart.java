@@ -26,8 +26,8 @@ final class AcresChart {
   }
 
   Figure figure() {
-    String title = "Seasons that finish, and what is left over, by acres; dashed: wanted, and the answer in its interval";
-    NumberAxis acres = Look.numberAxis("acres of " + answer.asked().crop(), wording);
+    String title = "Seasons that finish, and what is left over, by area of the fields; dashed: wanted, and the answer in its interval";
+    NumberAxis acres = Look.numberAxis(wording.unit("acre") + " of " + answer.asked().crop(), wording);
     acres.setAutoRangeIncludesZero(false);
     CombinedDomainXYPlot all = new CombinedDomainXYPlot(acres);
     all.setGap(14);
@@ -41,7 +41,7 @@ final class AcresChart {
     NumberAxis axis = Look.numberAxis("% of seasons finish", wording);
     axis.setRange(0, 100);
     YIntervalSeries series = new YIntervalSeries("chance");
-    answer.acres().forEach(r -> series.add(r.acres(), 100 * r.chance(), 100 * r.low95(), 100 * r.high95()));
+    answer.acres().forEach(r -> series.add(acres(r), 100 * r.chance(), 100 * r.low95(), 100 * r.high95()));
     XYPlot plot = plot(series, axis);
     plot.addRangeMarker(new ValueMarker(100 * answer.land().share(), Palette.VERMILLION, Look.DASHED));
     return plot;
@@ -49,7 +49,7 @@ final class AcresChart {
 
   private XYPlot leftOver() {
     YIntervalSeries series = new YIntervalSeries("left over");
-    answer.acres().forEach(r -> series.add(r.acres(), r.leftOver(), r.leftOver(), r.leftOver()));
+    answer.acres().forEach(r -> series.add(acres(r), r.leftOver(), r.leftOver(), r.leftOver()));
     return plot(series, Look.numberAxis("mean " + answer.asked().unit() + " left over", wording));
   }
 
@@ -59,12 +59,16 @@ final class AcresChart {
     Optional<AcresRow> high = answer.acresAt(answer.land().high95());
     if (low.isPresent() && high.isPresent()) {
       plot.addDomainMarker(
-          new IntervalMarker(low.get().acres(), high.get().acres(), Palette.GRID), Layer.BACKGROUND);
+          new IntervalMarker(acres(low.get()), acres(high.get()), Palette.GRID), Layer.BACKGROUND);
     }
     answer
         .acresAt(answer.land().times())
-        .ifPresent(row -> plot.addDomainMarker(new ValueMarker(row.acres(), Palette.INK, Look.DASHED)));
+        .ifPresent(row -> plot.addDomainMarker(new ValueMarker(acres(row), Palette.INK, Look.DASHED)));
     return plot;
+  }
+
+  private double acres(AcresRow row) {
+    return wording.shown(row.acres(), "acre");
   }
 
   private String alternative() {
@@ -75,13 +79,15 @@ final class AcresChart {
             .acresAt(answer.land().times())
             .map(row -> "; marked as the answer, " + said(row))
             .orElse("");
-    return "Two lines over acres: " + said(first) + "; " + said(last) + most + ".";
+    return "Two lines over the area of the fields: " + said(first) + "; " + said(last) + most + ".";
   }
 
   private String said(AcresRow row) {
     return "with "
         + wording.fixed(row.acres(), 0, "acre")
-        + " acres "
+        + " "
+        + wording.unit("acre")
+        + " "
         + wording.fixed(row.chance(), 0, "share")
         + " % of seasons finish and "
         + wording.fixed(row.leftOver(), 0, answer.asked().unit())
@@ -102,7 +108,7 @@ final class AcresChart {
               wording.fixed(row.leftOver(), 0, answer.asked().unit())));
     }
     return new Figure.Grid(
-        List.of("acres", "times the file's", "finish in % of seasons", "95 % interval", "left over, mean " + answer.asked().unit()),
+        List.of(wording.unit("acre"), "times the file's", "finish in % of seasons", "95 % interval", "left over, mean " + answer.asked().unit()),
         rows);
   }
 }

@@ -26,15 +26,15 @@ final class LeadChart {
   LeadChart(GridAnswer answer, String measure, Wording wording) {
     this.answer = answer;
     this.measure = measure;
-    keys = new KeyWords(answer);
+    keys = new KeyWords(answer, wording);
     label = new GridWords(answer, wording).label(measure);
-    new LeadWords(answer).of(measure).forEach(lead -> leads.put(lead.cell(), lead));
+    new LeadWords(answer, wording).of(measure).forEach(lead -> leads.put(lead.cell(), lead));
   }
 
   Figure figure() {
     String title = "Which " + answer.called() + " is best by " + label;
     String name = "best-" + measure;
-    TilePlan plan = new TilePlan(answer);
+    TilePlan plan = new TilePlan(answer, keys);
     int height = (int) Math.ceil(plan.bottom() + 20 + 22 * answer.plants().size());
     SvgCanvas canvas = new SvgCanvas(name, Look.WIDTH, height);
     Graphics2D g = canvas.onWhite();
@@ -121,8 +121,8 @@ final class LeadChart {
       GridLead lead = leads.get(cell);
       rows.add(
           List.of(
-              answer.value(cell, 0).text(),
-              answer.value(cell, 1).text(),
+              keys.value(cell, 0),
+              keys.value(cell, 1),
               lead == null ? "left out" : lead.plant(),
               lead == null ? "" : String.join(", ", lead.alike())));
     }

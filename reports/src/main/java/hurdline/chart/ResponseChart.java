@@ -43,7 +43,7 @@ final class ResponseChart {
     this.answer = answer;
     this.measure = measure;
     this.wording = wording;
-    keys = new KeyWords(answer);
+    keys = new KeyWords(answer, wording);
     key = answer.keys().get(0);
     label = new GridWords(answer, wording).label(measure);
   }
@@ -185,7 +185,7 @@ final class ResponseChart {
       text.append(plant).append(": ").append(String.join(", ", points)).append("; ");
     }
     text.append("in ").append(wording.unit(unit())).append('.');
-    LeadWords leads = new LeadWords(answer);
+    LeadWords leads = new LeadWords(answer, wording);
     changes()
         .forEach(
             change ->

@@ -38,7 +38,7 @@ final class TileChart {
     this.measure = measure;
     this.plant = plant;
     this.wording = wording;
-    keys = new KeyWords(answer);
+    keys = new KeyWords(answer, wording);
     label =
         new GridWords(answer, wording).label(measure)
             + (answer.plants().size() > 1 ? " of " + plant : "");
@@ -59,7 +59,7 @@ final class TileChart {
   Figure figure() {
     String title = label + " over " + keys.name(0) + " and " + keys.name(1);
     String name = "tiles-" + measure + (answer.plants().size() > 1 ? "-" + plant.replace('+', '-') : "");
-    TilePlan plan = new TilePlan(answer);
+    TilePlan plan = new TilePlan(answer, keys);
     int height = (int) Math.ceil(plan.bottom() + LEGEND);
     SvgCanvas canvas = new SvgCanvas(name, Look.WIDTH, height);
     Graphics2D g = canvas.onWhite();
@@ -261,13 +261,13 @@ final class TileChart {
     head.add(label + ", " + wording.unit(unit()));
     int columns = answer.keys().get(0).values().size();
     for (int column = 0; column < columns; column++) {
-      head.add(keys.name(0) + " " + answer.keys().get(0).values().get(column).text());
+      head.add(keys.name(0) + " " + keys.values(0).get(column));
     }
     List<List<String>> lines = new ArrayList<>();
     int many = answer.keys().get(1).values().size();
     for (int row = 0; row < many; row++) {
       List<String> line = new ArrayList<>();
-      line.add(keys.name(1) + "\u00a0" + answer.keys().get(1).values().get(row).text());
+      line.add(keys.name(1) + "\u00a0" + keys.values(1).get(row));
       for (int column = 0; column < columns; column++) {
         line.add(text(rows.get(column * many + row)));
       }

@@ -26,9 +26,9 @@ final class TilePlan {
   private final double tileWidth;
   private final double tileHeight;
 
-  TilePlan(GridAnswer answer) {
+  TilePlan(GridAnswer answer, KeyWords keys) {
     this.answer = answer;
-    keys = new KeyWords(answer);
+    this.keys = keys;
     columns = answer.keys().get(0).values().size();
     rows = answer.keys().get(1).values().size();
     FontMetrics metrics = SvgCanvas.metrics(Fonts.of(12));

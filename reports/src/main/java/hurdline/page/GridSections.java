@@ -58,7 +58,7 @@ final class GridSections {
   }
 
   private List<String> problems() {
-    KeyWords keys = new KeyWords(answer);
+    KeyWords keys = new KeyWords(answer, wording);
     List<String> lines = new ArrayList<>();
     for (int cell = 0; cell < answer.cells().size(); cell++) {
       for (GridCell.LeftOut out : answer.cells().get(cell).leftOut()) {
@@ -81,9 +81,10 @@ final class GridSections {
 
   private Figure.Grid keys() {
     List<List<String>> rows = new ArrayList<>();
-    for (GridKey key : answer.keys()) {
-      rows.add(
-          List.of(key.path(), key.said(), String.join(", ", key.values().stream().map(GridKey.Value::text).toList())));
+    KeyWords words = new KeyWords(answer, wording);
+    for (int key = 0; key < answer.keys().size(); key++) {
+      GridKey of = answer.keys().get(key);
+      rows.add(List.of(of.path(), of.said(), String.join(", ", words.values(key))));
     }
     return new Figure.Grid(List.of("key", "asked for", "values"), rows);
   }

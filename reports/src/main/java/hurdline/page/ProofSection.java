@@ -4,6 +4,8 @@ import hurdline.chart.Figure;
 import hurdline.table.Proof;
 import hurdline.table.Proof.Claim;
 import hurdline.table.Proof.OffIn;
+import hurdline.words.Wording;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,28 +13,30 @@ import java.util.List;
 /** The appendix that says why the figures can be believed, and what that does not say. */
 final class ProofSection {
   private final Proof proof;
+  private final Wording wording;
 
-  private ProofSection(Proof proof) {
+  private ProofSection(Proof proof, Wording wording) {
     this.proof = proof;
+    this.wording = wording;
   }
 
-  static Section section() {
+  static Section section(Wording wording) {
     return new Section(
         "proof",
         "Why these figures can be believed",
         true,
-        html -> new ProofSection(Proof.packed()).write(html));
+        html -> new ProofSection(Proof.packed(), wording).write(html));
   }
 
   private void write(Html html) {
     html.paragraph(
         "Before it is handed out the program is held against "
-            + proof.claims().size()
+            + wording.count(proof.claims().size())
             + " answers that are known without it: published formulas, certified data, printed tables and plants solved by"
             + " hand. The table is of version "
             + proof.version()
             + ", written on "
-            + proof.date()
+            + wording.date(LocalDate.parse(proof.date()))
             + ".");
     html.table("what was held against what", summary());
     html.paragraph(simulated());
@@ -40,6 +44,7 @@ final class ProofSection {
         "This shows that the sums are right. It does not show that a plant file is: rates, stops, yields and prices are"
             + " as good as what was measured or asked.");
     html.raw("<details>\n<summary>Every claim, its source, and what the program gives</summary>\n");
+    html.paragraph("Claims are in the units of their sources.");
     proof.byTitle().forEach((title, claims) -> writeClaims(html, title, claims));
     html.raw("</details>\n");
   }
@@ -54,8 +59,8 @@ final class ProofSection {
               rows.add(
                   List.of(
                       title,
-                      Integer.toString(claims.size()),
-                      number(Math.abs(worst.off())),
+                      wording.count(claims.size()),
+                      wording.plain(Math.abs(worst.off())),
                       worst.offIn().words()));
             });
     return new Figure.Grid(List.of("what", "claims", "largest difference", "in"), rows);
@@ -73,7 +78,7 @@ final class ProofSection {
   private String simulated() {
     List<Claim> drawn = proof.claims().stream().filter(c -> c.offIn() == OffIn.STANDARD_ERRORS).toList();
     long beyond2 = drawn.stream().filter(claim -> Math.abs(claim.off()) > 2).count();
-    return drawn.size()
+    return wording.count(drawn.size())
         + " of the answers are means over simulated years, whose chance is known: a program that is right differs by more"
         + " than 2 standard errors about once in 20. It does so "
         + beyond2
@@ -89,18 +94,12 @@ final class ProofSection {
           List.of(
               claim.claim(),
               claim.unit(),
-              claim.reference(),
-              claim.got(),
-              claim.standardError(),
-              number(claim.off()) + " " + claim.offIn().words()));
+              wording.marks(claim.reference()),
+              wording.marks(claim.got()),
+              wording.marks(claim.standardError()),
+              wording.plain(claim.off()) + " " + claim.offIn().words()));
     }
     html.table(
         title, new Figure.Grid(List.of("claim", "unit", "reference", "got", "standard error", "off by"), rows));
-  }
-
-  /** No more digits than were written. */
-  private static String number(double off) {
-    String text = Double.toString(off == 0 ? 0 : off);
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 }

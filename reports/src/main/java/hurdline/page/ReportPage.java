@@ -77,7 +77,7 @@ public final class ReportPage {
 
   private static String html(Answer answer, Wording wording, List<Section> all) {
     List<Section> sections =
-        Stream.concat(all.stream(), Stream.of(ProofSection.section())).filter(Section::isWanted).toList();
+        Stream.concat(all.stream(), Stream.of(ProofSection.section(wording))).filter(Section::isWanted).toList();
     Html html = new Html();
     head(html, answer, wording);
     html.raw("<nav aria-label=\"Contents\"><ul>\n");
@@ -137,7 +137,7 @@ public final class ReportPage {
   private static String subtitle(Answer answer, Wording wording) {
     Header header = answer.header();
     if (answer instanceof GridAnswer grid) {
-      return new KeyWords(grid).subtitle(wording);
+      return new KeyWords(grid, wording).subtitle();
     }
     String option =
         header.option().equals("base") ? "The plant as it stands" : "With " + header.option();

@@ -33,7 +33,7 @@ final class YardSections {
         Section.of("effects", "What each size holds back and loses", figures.effects()),
         Section.of("money", "What each size costs", figures.money()),
         Section.of("gain", "What shortens the peak", figures.gains()),
-        Section.of("acres", "How many acres can be contracted", figures.acres()),
+        Section.of("acres", "How much land can be contracted", figures.acres()),
         new Section("ground", "The ground", true, this::writeGround),
         new Section(
             "levels", "Through the year", true, this::writeLevels),

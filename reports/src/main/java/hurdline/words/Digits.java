@@ -61,6 +61,11 @@ final class Digits {
     return format.format(rounded.signum() == 0 ? BigDecimal.ZERO : rounded);
   }
 
+  /** A decimal point as the locale has it. */
+  String marks(String number) {
+    return number.replace('.', symbols.getDecimalSeparator());
+  }
+
   /**
    * Grouped by thousands, as many decimals as an axis' ticks need; by powers of ten where thousands would fill the
    * sheet.

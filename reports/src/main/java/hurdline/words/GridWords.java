@@ -28,8 +28,8 @@ public final class GridWords {
   public GridWords(GridAnswer answer, Wording wording) {
     this.answer = answer;
     this.wording = wording;
-    keys = new KeyWords(answer);
-    leads = new LeadWords(answer);
+    keys = new KeyWords(answer, wording);
+    leads = new LeadWords(answer, wording);
   }
 
   /** What the terminal shows: a title, then a line for each thing that is asked for first. */

@@ -13,12 +13,14 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** The keys, values and cells of a grid in words; values as the plant file would have them. */
+/** The keys, values and cells of a grid in words: values in the units in which they were asked for, with the reader's marks. */
 public final class KeyWords {
   private final GridAnswer answer;
+  private final Wording wording;
 
-  public KeyWords(GridAnswer answer) {
+  public KeyWords(GridAnswer answer, Wording wording) {
     this.answer = answer;
+    this.wording = wording;
   }
 
   /** What stands at an axis: the path, and how its values are to be read. */
@@ -33,12 +35,25 @@ public final class KeyWords {
 
   /** {@code machines.mill.power from 20 hp to 80 hp}. */
   public String range(int key) {
-    List<GridKey.Value> values = answer.keys().get(key).values();
-    return answer.keys().get(key).path()
-        + " from "
-        + values.get(0).text()
-        + " to "
-        + values.get(values.size() - 1).text();
+    List<String> values = values(key);
+    return answer.keys().get(key).path() + " from " + values.get(0) + " to " + values.get(values.size() - 1);
+  }
+
+  /** The values of a key as people read them. */
+  public List<String> values(int key) {
+    GridKey of = answer.keys().get(key);
+    return of.values().stream()
+        .map(
+            value ->
+                of.scale() == GridKey.Scale.DATE
+                    ? wording.date(LocalDate.parse(value.text()))
+                    : wording.marks(value.text()))
+        .toList();
+  }
+
+  /** A cell's value of a key. */
+  public String value(int cell, int key) {
+    return values(key).get(answer.cells().get(cell).at().get(key));
   }
 
   /** The keys with their first and last values. */
@@ -55,7 +70,7 @@ public final class KeyWords {
   }
 
   /** What a page says under the plant's name. */
-  public String subtitle(Wording wording) {
+  public String subtitle() {
     Header header = answer.header();
     boolean bare = answer.plants().equals(List.of("base"));
     String changes =
@@ -80,7 +95,7 @@ public final class KeyWords {
   /** The value as a tick of an axis that names the unit already. */
   public String tick(int key, int value) {
     GridKey of = answer.keys().get(key);
-    String text = of.values().get(value).text();
+    String text = values(key).get(value);
     return of.scale() == GridKey.Scale.AMOUNT && !of.unit().isEmpty()
         ? text.substring(0, text.length() - of.unit().length()).strip()
         : text;
@@ -89,10 +104,10 @@ public final class KeyWords {
   /** The values of a cell: {@code 20 hp}, or with two keys {@code power 20 hp, count 2}. */
   public String cell(int cell) {
     if (answer.keys().size() == 1) {
-      return answer.value(cell, 0).text();
+      return value(cell, 0);
     }
     return IntStream.range(0, answer.keys().size())
-        .mapToObj(key -> name(key) + " " + answer.value(cell, key).text())
+        .mapToObj(key -> name(key) + " " + value(cell, key))
         .collect(Collectors.joining(", "));
   }
 
@@ -110,7 +125,7 @@ public final class KeyWords {
   public String between(int key, double number) {
     GridKey of = answer.keys().get(key);
     if (of.scale() == GridKey.Scale.DATE) {
-      return LocalDate.ofEpochDay(Math.round(number)).toString();
+      return wording.date(LocalDate.ofEpochDay(Math.round(number)));
     }
     int digits =
         1
@@ -120,7 +135,8 @@ public final class KeyWords {
                 .max()
                 .orElse(0);
     String text =
-        new BigDecimal(number).setScale(digits, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
+        wording.marks(
+            new BigDecimal(number).setScale(digits, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString());
     if (of.scale() == GridKey.Scale.FACTOR) {
       return "x" + text;
     }

@@ -13,9 +13,9 @@ public final class LeadWords {
   private final GridAnswer answer;
   private final KeyWords keys;
 
-  public LeadWords(GridAnswer answer) {
+  public LeadWords(GridAnswer answer, Wording wording) {
     this.answer = answer;
-    keys = new KeyWords(answer);
+    keys = new KeyWords(answer, wording);
   }
 
   /** A sentence on a goal; none with one plant. */

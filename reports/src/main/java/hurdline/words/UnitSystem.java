@@ -3,7 +3,7 @@ package hurdline.words;
 /**
  * The units that people read. Tables keep tonnes and kilograms always.
  *
- * @see "NIST Handbook 44, appendix C: 1 lb = 0.45359237 kg, 1 short ton = 2000 lb, 1 ft = 0.3048 m, all exact; from
+ * @see "NIST Handbook 44, appendix C: 1 lb = 0.45359237 kg, 1 short ton = 2000 lb, 1 ft = 0.3048 m, 1 acre = 66 ft by 660 ft, all exact; from
  *     memory"
  */
 public enum UnitSystem {
@@ -12,12 +12,13 @@ public enum UnitSystem {
 
   private static final double KG_PER_LB = 0.45359237;
   private static final double M_PER_FT = 0.3048;
+  private static final double HA_PER_ACRE = 66 * 660 * M_PER_FT * M_PER_FT / 10_000;
   private static final double T_PER_TON = 2000 * KG_PER_LB / 1000;
 
   /** The unit in which an amount of this unit is shown. */
   public String shown(String unit) {
     if (this == METRIC) {
-      return unit;
+      return unit.equals("acre") ? "ha" : unit;
     }
     return switch (unit) {
       case "t" -> "ton";
@@ -26,6 +27,7 @@ public enum UnitSystem {
       case "m2" -> "ft2";
       case "m3" -> "ft3";
       case "m" -> "ft";
+      case "acre" -> "acres";
       default -> unit.endsWith("/t") ? unit + "on" : unit;
     };
   }
@@ -38,7 +40,7 @@ public enum UnitSystem {
   /** The amount as shown, from one in the unit of the tables. */
   public double amount(double value, String unit) {
     if (this == METRIC) {
-      return value;
+      return unit.equals("acre") ? value * HA_PER_ACRE : value;
     }
     return switch (unit) {
       case "t", "t/h" -> value / T_PER_TON;

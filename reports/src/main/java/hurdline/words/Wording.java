@@ -105,6 +105,11 @@ public final class Wording {
     return digits.at(value, -decimals);
   }
 
+  /** A number that is written already, with a point and without groups, in the reader's marks. */
+  public String marks(String number) {
+    return digits.marks(number);
+  }
+
   /** A whole number, grouped by thousands. */
   public String count(double count) {
     return digits.at(count, 0);

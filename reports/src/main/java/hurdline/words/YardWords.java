@@ -34,7 +34,7 @@ public final class YardWords {
     answer.at(answer.asked().holds()).ifPresent(row -> lines.add("now       " + now(row)));
     answer.cheapest().ifPresent(row -> lines.add("cheapest  " + cheapest(row)));
     shorter().ifPresent(told -> lines.add("shorter   " + told));
-    acres().ifPresent(told -> lines.add("acres     " + told));
+    acres().ifPresent(told -> lines.add("land      " + told));
     DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn     " + clause));
     lines.add("The largest stack and the lanes are for the local fire code and the insurer to say.");
     if (seasons() > 1) {
@@ -54,7 +54,7 @@ public final class YardWords {
         .cheapest()
         .ifPresent(row -> sentences.add("Of the sizes simulated the cheapest is " + cheapest(row) + "."));
     shorter().ifPresent(told -> sentences.add("The peak without limit: " + told + "."));
-    acres().ifPresent(told -> sentences.add("Acres of " + answer.asked().crop() + ": " + told + "."));
+    acres().ifPresent(told -> sentences.add("Land for " + answer.asked().crop() + ": " + told + "."));
     return sentences;
   }
 
@@ -244,6 +244,8 @@ public final class YardWords {
     return Optional.of(
         "up to "
             + acres(most.get())
+            + " "
+            + wording.unit("acre")
             + " ("
             + limits(acresAt(land.low95()), acresAt(land.high95()))
             + "), "

@@ -234,7 +234,7 @@ class ReportPageTest {
             "What each size holds back and loses",
             "What each size costs",
             "What shortens the peak",
-            "How many acres can be contracted",
+            "How much land can be contracted",
             "The ground",
             "Through the year",
             "What these figures assume",

@@ -20,7 +20,7 @@ class YardWordsTest {
             now       a yard of 4,200 bales overflows in 82 % (67 to 93 %) of seasons; at most 900 bales (700 to 1,100) lie at the fields, 140 t of dry matter are lost, trucks and loads wait 66 d (47 to 85) for room, in total
             cheapest  3,500 bales at 25,000 USD (23,000 to 27,000) a year: ground, waiting, and margin below that without limit; from 3,500 to 5,000 bales the choice hardly matters
             shorter   bigger_mill (the file's option) -900 bales (-1,000 to -800)
-            acres     up to 983 (910 to 1,092), 1.080 times the file's to within 0.5 %, with which 90 % of seasons finish; there 30 bales are left over on the mean
+            land      up to 398 ha (368 to 442), 1.080 times the file's to within 0.5 %, with which 90 % of seasons finish; there 30 bales are left over on the mean
             The largest stack and the lanes are for the local fire code and the insurer to say.
             In brackets: 95 % intervals over 40 seasons.\
             """);
@@ -49,7 +49,7 @@ class YardWordsTest {
             As the file has it, a yard of 4,200 bales overflows in 82 % (67 to 93 %) of seasons; at most 900 bales (700 to 1,100) lie at the fields, 154 ton of dry matter are lost, trucks and loads wait 66 d (47 to 85) for room, in total.
             Of the sizes simulated the cheapest is 3,500 bales at 25,000 USD (23,000 to 27,000) a year: ground, waiting, and margin below that without limit; from 3,500 to 5,000 bales the choice hardly matters.
             The peak without limit: bigger_mill (the file's option) -900 bales (-1,000 to -800).
-            Acres of stalk: up to 983 (910 to 1,092), 1.080 times the file's to within 0.5 %, with which 90 % of seasons finish; there 30 bales are left over on the mean.\
+            Land for stalk: up to 983 acres (910 to 1,092), 1.080 times the file's to within 0.5 %, with which 90 % of seasons finish; there 30 bales are left over on the mean.\
             """);
   }
 }

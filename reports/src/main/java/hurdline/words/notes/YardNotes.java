@@ -22,7 +22,7 @@ final class YardNotes {
         .tell(YardFact.Overflow.class, "Overflow", YardNotes::overflow)
         .tell(YardFact.SeasonQuantiles.class, "Seasons and quantiles", this::quantiles)
         .tell(YardFact.MoneyOfTheYard.class, "Money of a yard", YardNotes::money)
-        .tell(YardFact.Acres.class, "Acres", this::acres)
+        .tell(YardFact.Acres.class, "Area of the fields", this::acres)
         .tell(
             YardFact.PeakReductions.class,
             "What shortens the peak",
@@ -83,8 +83,8 @@ final class YardNotes {
     return "All fields of the crop are larger or smaller by one factor, in the yard as the file has it"
         + " and on the same random draws; trucks, balers, crews and shifts stay. A season finishes when"
         + " nothing is left over, wherever it lay, as the crop's last campaign ends. The answer is"
-        + " found by halves to within half a percent of the file's acres; that more acres finish"
-        + " less often is taken for granted between the factors simulated. Each season has acres up"
+        + " found by halves to within half a percent of the file's area; that a larger area finishes"
+        + " less often is taken for granted between the factors simulated. Each season has an area up"
         + " to which it finishes, the answer is a quantile of these, and its interval lies between"
         + " two of them by their order, found by halves like the answer."
         + (fact.seasons() < fact.needed()
