@@ -2,7 +2,7 @@ package hurdline.chart;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.HolderRow;
-import hurdline.measure.Cause;
+import hurdline.answer.Titles;
 import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +18,7 @@ final class HolderShiftChart {
   private final String line;
   private final List<String> options;
   private final List<HolderRow> rows;
+  private final Titles titles;
   private final List<String> causes;
   private final Wording wording;
 
@@ -25,6 +26,7 @@ final class HolderShiftChart {
     this.line = line;
     this.wording = wording;
     options = answer.plants();
+    titles = answer.outline().titles();
     rows = answer.holders().stream().filter(row -> row.line().equals(line)).toList();
     causes = rows.stream().map(HolderRow::cause).distinct().toList();
   }
@@ -64,7 +66,7 @@ final class HolderShiftChart {
         double share = row(option, cause).map(HolderRow::share).orElse(0.0);
         double low = row(option, cause).map(HolderRow::shareLow95).orElse(Double.NaN);
         double high = row(option, cause).map(HolderRow::shareHigh95).orElse(Double.NaN);
-        data.add(100 * share, 100 * low, 100 * high, option, Cause.label(cause));
+        data.add(100 * share, 100 * low, 100 * high, option, titles.causeLabel(cause));
       }
     }
     IntervalBars bars = Look.sideBySide(new IntervalBars(), options.size());
@@ -79,7 +81,7 @@ final class HolderShiftChart {
       drawn.forEach(
           cause ->
               row(option, cause)
-                  .ifPresent(row -> shares.add(Cause.label(cause) + " " + wording.share(row))));
+                  .ifPresent(row -> shares.add(titles.causeLabel(cause) + " " + wording.share(row))));
       parts.add(option + " " + (shares.isEmpty() ? "limited by none of these" : String.join(", ", shares)));
     }
     return "Bars of the share of scheduled hours by what limited "
@@ -94,7 +96,7 @@ final class HolderShiftChart {
     options.forEach(option -> head.add(option + " %"));
     List<List<String>> cells = new ArrayList<>();
     for (String cause : causes) {
-      List<String> cell = new ArrayList<>(List.of(Cause.label(cause)));
+      List<String> cell = new ArrayList<>(List.of(titles.causeLabel(cause)));
       options.forEach(option -> cell.add(row(option, cause).map(this::cell).orElse("0")));
       cells.add(cell);
     }

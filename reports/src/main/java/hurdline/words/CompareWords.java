@@ -8,7 +8,6 @@ import hurdline.answer.Outline;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.Selection;
-import hurdline.measure.Cause;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
@@ -208,7 +207,7 @@ public final class CompareWords {
   }
 
   private String cause(HolderRow row) {
-    return wording.share(row) + " by " + Cause.inWords(row.cause());
+    return wording.share(row) + " by " + answer.outline().titles().cause(row.cause());
   }
 
   private String worth(CompareAnswer.Option option) {

@@ -3,7 +3,7 @@ package hurdline.words;
 import hurdline.answer.GainRow;
 import hurdline.answer.HolderRow;
 import hurdline.answer.Outline;
-import hurdline.measure.Cause;
+import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import java.util.Comparator;
 import java.util.List;
@@ -17,6 +17,7 @@ public final class GainWords {
   private final List<GainRow> gains;
   private final List<HolderRow> holders;
   private final List<Outline.Line> lines;
+  private final Titles titles;
   private final Wording wording;
 
   /** @param holders of the plant as it stands */
@@ -25,6 +26,7 @@ public final class GainWords {
     this.gains = gains;
     this.holders = holders;
     lines = outline.lines();
+    titles = outline.titles();
     this.wording = wording;
   }
 
@@ -86,7 +88,7 @@ public final class GainWords {
             holder ->
                 holder.cause().equals(first.what())
                     ? "; by hours it is the first bottleneck too"
-                    : "; by hours the first bottleneck is " + Cause.inWords(holder.cause()))
+                    : "; by hours the first bottleneck is " + titles.cause(holder.cause()))
         .orElse("");
   }
 

@@ -5,7 +5,6 @@ import hurdline.answer.HolderRow;
 import hurdline.answer.Outline;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
-import hurdline.measure.Cause;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
@@ -172,7 +171,7 @@ public final class RunWords {
   }
 
   private String heldBy(HolderRow row) {
-    return wording.share(row) + " by " + Cause.inWords(row.cause());
+    return wording.share(row) + " by " + answer.outline().titles().cause(row.cause());
   }
 
   private String next(String line) {

@@ -2,7 +2,6 @@ package hurdline.audit;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import hurdline.measure.Cause;
 import hurdline.measure.Measure;
 import java.util.List;
 import java.util.Optional;
@@ -65,7 +64,7 @@ final class ComparePageCheck implements Check {
                     table
                         .rows(Columns.OPTION, plant)
                         .filter(each -> each.is(Columns.LINE, line))
-                        .filter(each -> Cause.label(each.text(Columns.CAUSE)).equals(row.name()))
+                        .filter(each -> page.answer().titles().causeLabel(each.text(Columns.CAUSE)).equals(row.name()))
                         .findFirst();
                 page.cell(row, at + 1, of.map(ComparePageCheck::share).orElse(Figure.alone(0, "share")));
               }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import hurdline.answer.Titles;
 import hurdline.command.CommandCall;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -89,6 +90,14 @@ final class WrittenAnswer {
   /** The content of record.json under its envelope. */
   JsonObject record() {
     return record.getAsJsonObject("answer");
+  }
+
+  /** What the page shows in place of names. */
+  Titles titles() {
+    Map<String, String> given = new LinkedHashMap<>();
+    JsonObject titles = record().getAsJsonObject("outline").getAsJsonObject("titles").getAsJsonObject("given");
+    titles.entrySet().forEach(entry -> given.put(entry.getKey(), entry.getValue().getAsString()));
+    return new Titles(given);
   }
 
   List<PageTable> page() {

@@ -16,6 +16,7 @@ import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.Titles;
 import hurdline.answer.Trace;
 import hurdline.answer.WeekRow;
 import hurdline.measure.Measure;
@@ -132,7 +133,8 @@ public final class SampleAnswer {
         new Outline(
             List.of(new Outline.Crop("stalk", "bales")),
             List.of(new Outline.Line("only", "stalk", "feeder", List.of("feeder"), List.of())),
-            List.of());
+            List.of(),
+            Titles.none());
     SummaryRow fed =
         new SummaryRow(
             "base",
@@ -241,7 +243,8 @@ public final class SampleAnswer {
         List.of(
             new Outline.Place("shed", List.of("stalk"), 1200, "bales"),
             new Outline.Place("open", List.of("stalk"), 3000, "bales"),
-            new Outline.Place("module_row", List.of("seed_cotton"), 500, "modules")));
+            new Outline.Place("module_row", List.of("seed_cotton"), 500, "modules")),
+        Titles.none());
   }
 
   private static SummaryRow row(String measure, String unit, double mean, double sd) {

@@ -17,12 +17,12 @@ class RunWordsTest {
             Sweetgum Bend shared gin, base, 2027-01-04 to 2027-12-31, 40 replications, seed 1
             stalk_line: 3,840 ton (3,820 to 3,860) of stalk, 1.874 ton/h over 2,048 scheduled hours
               made      long_fiber_bales 475 ton, short_fiber_bales 272 ton, coarse_hurd 839 ton, medium_hurd 1,205 ton, fine_hurd 355 ton, dust 231.6 ton
-              limited   of scheduled hours 57 % (54 to 61 %) by the rate of mill, 13.2 % (12.4 to 14.0 %) by want of bales, 8.1 % (7.6 to 8.6 %) by the stop choke of stalk_saw
+              limited   of scheduled hours 57 % (54 to 61 %) by the rate of the mill, 13.2 % (12.4 to 14.0 %) by want of bales, 8.1 % (7.6 to 8.6 %) by the stop choke of the stalk saw
               next      if mill did not limit: at most 2.65 ton/h by bag_hand expected (40 % more), 3.97 ton/h by feeder rated (87 % more); compare --gain simulates 10 % more
               left over 2,420 bales (2,290 to 2,550) when its season ends
             cotton_line: 10,050 ton (9,980 to 10,130) of seed_cotton, 8.09 ton/h over 1,242 scheduled hours
               made      trash 1,006 ton, cottonseed 5,540 ton, lint 3,360 ton
-              limited   of scheduled hours 67 % (64 to 69 %) by the rate of feeder, 23 % (21 to 26 %) by want of bales, 9.8 % (9.0 to 10.7 %) by the stop choke of lint_cleaner
+              limited   of scheduled hours 67 % (64 to 69 %) by the rate of the feeder, 23 % (21 to 26 %) by want of bales, 9.8 % (9.0 to 10.7 %) by the stop choke of the lint cleaner
               left over 0 modules when its season ends
             yard peak   stalk 4,188 bales (4,177 to 4,199) of 4,200 bales, seed_cotton 143 modules (136 to 150) of 500 modules
             money       revenue 2,011,000 USD, margin 167,000 USD (164,000 to 171,000)
@@ -37,7 +37,7 @@ class RunWordsTest {
             """
             Bare & <plain>, base with machines.mill.power=50 hp, 2027-01-04 to 2027-01-10, 1 replication, seed 7
             only: 97.00 ton of stalk
-              limited   of scheduled hours 100.0 % by the rate of feeder\
+              limited   of scheduled hours 100.0 % by the rate of the feeder\
             """);
   }
 
@@ -47,7 +47,7 @@ class RunWordsTest {
         .isEqualTo(
             """
             From 2027-01-04 to 2027-12-31 stalk_line is fed 3,840 ton (3,820 to 3,860) of stalk, 1.874 ton/h over 2,048 scheduled hours, and 2,420 bales (2,290 to 2,550) are left over; cotton_line is fed 10,050 ton (9,980 to 10,130) of seed_cotton, 8.09 ton/h over 1,242 scheduled hours; the margin is 167,000 USD (164,000 to 171,000).
-            Of its scheduled hours stalk_line is held 57 % (54 to 61 %) by the rate of mill, 13.2 % (12.4 to 14.0 %) by want of bales, 8.1 % (7.6 to 8.6 %) by the stop choke of stalk_saw; cotton_line is held 67 % (64 to 69 %) by the rate of feeder, 23 % (21 to 26 %) by want of bales, 9.8 % (9.0 to 10.7 %) by the stop choke of lint_cleaner.\
+            Of its scheduled hours stalk_line is held 57 % (54 to 61 %) by the rate of the mill, 13.2 % (12.4 to 14.0 %) by want of bales, 8.1 % (7.6 to 8.6 %) by the stop choke of the stalk saw; cotton_line is held 67 % (64 to 69 %) by the rate of the feeder, 23 % (21 to 26 %) by want of bales, 9.8 % (9.0 to 10.7 %) by the stop choke of the lint cleaner.\
             """);
   }
 

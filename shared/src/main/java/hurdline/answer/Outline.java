@@ -8,8 +8,9 @@ import java.util.List;
  * @param crops the crops
  * @param lines the lines that some campaign uses
  * @param places the yard's places
+ * @param titles what people read in place of the names
  */
-public record Outline(List<Crop> crops, List<Line> lines, List<Place> places) {
+public record Outline(List<Crop> crops, List<Line> lines, List<Place> places, Titles titles) {
   public Outline {
     crops = List.copyOf(crops);
     lines = List.copyOf(lines);

@@ -2,6 +2,7 @@ package hurdline.measure;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What holds a line: the word that stands for {@code <cause>} in {@code
@@ -90,16 +91,29 @@ public enum Cause {
     return kindOf(cause) == RESOURCE ? cause.substring(RESOURCE_HEAD.length()) : "";
   }
 
-  /** In words, to follow "the line was held by": {@code the rate of mill}. */
-  public static String inWords(String cause) {
-    String machine = machineOf(cause).replace(TWINS, " and ");
+  /** How what a cause names is read. */
+  public interface Reader {
+    String machine(String name);
+
+    String stop(String name);
+
+    String resource(String name);
+  }
+
+  private static String machines(String cause, Reader reader) {
+    return machinesOf(cause).stream().map(reader::machine).collect(Collectors.joining(" and "));
+  }
+
+  /** In words, to follow "limited by": {@code the rate of the mill}. */
+  public static String inWords(String cause, Reader reader) {
+    String machine = machines(cause, reader);
     String tail = cause.substring(cause.indexOf('.') + 1);
     return switch (kindOf(cause)) {
       case RATE -> "the rate of " + machine;
-      case STOP -> "the stop " + tail + " of " + machine;
+      case STOP -> "the stop " + reader.stop(tail) + " of " + machine;
       case PACKAGE_CHANGE -> "the package change at " + machine;
       case SCREEN_CHANGE -> "the screen change of " + machine;
-      case RESOURCE -> "the wait for " + tail;
+      case RESOURCE -> "the wait for " + reader.resource(tail);
       case LIFT -> "the lift that sets bales on the table";
       case NO_BALES -> "want of bales";
       case CROP_DONE -> "the end of the crop";
@@ -109,15 +123,15 @@ public enum Cause {
   }
 
   /** In a few words, for a chart: {@code mill: own rate}. */
-  public static String label(String cause) {
-    String machine = machineOf(cause).replace(TWINS, " and ");
+  public static String label(String cause, Reader reader) {
+    String machine = machines(cause, reader);
     String tail = cause.substring(cause.indexOf('.') + 1);
     return switch (kindOf(cause)) {
       case RATE -> machine + ": own rate";
-      case STOP -> machine + ": " + tail;
+      case STOP -> machine + ": " + reader.stop(tail);
       case PACKAGE_CHANGE -> machine + ": package change";
       case SCREEN_CHANGE -> machine + ": screen change";
-      case RESOURCE -> "wait for " + tail;
+      case RESOURCE -> "wait for " + reader.resource(tail);
       case LIFT -> "lift to the table";
       case NO_BALES -> "no bales";
       case CROP_DONE -> "crop done";

@@ -3,6 +3,7 @@ package hurdline.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hurdline.answer.Titles;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -82,18 +83,18 @@ class MeasureTest {
 
   @ParameterizedTest
   @CsvSource({
-    "stalk_saw, RATE, stalk_saw, the rate of stalk_saw",
-    "mill.hammers, STOP, mill, the stop hammers of mill",
-    "mill.screen_change, SCREEN_CHANGE, mill, the screen change of mill",
-    "hurd_bagger.package_change, PACKAGE_CHANGE, hurd_bagger, the package change at hurd_bagger",
-    "resource.loader, RESOURCE, '', the wait for loader",
+    "stalk_saw, RATE, stalk_saw, the rate of the stalk saw",
+    "mill.hammers, STOP, mill, the stop hammers of the mill",
+    "mill.screen_change, SCREEN_CHANGE, mill, the screen change of the mill",
+    "hurd_bagger.package_change, PACKAGE_CHANGE, hurd_bagger, the package change at the hurd bagger",
+    "resource.loader, RESOURCE, '', the wait for the loader",
     "no_bales, NO_BALES, '', want of bales",
     "lift, LIFT, '', the lift that sets bales on the table"
   })
   void aCauseWordIsTakenApart(String cause, Cause kind, String machine, String words) {
     assertThat(Cause.kindOf(cause)).isEqualTo(kind);
     assertThat(Cause.machineOf(cause)).isEqualTo(machine);
-    assertThat(Cause.inWords(cause)).isEqualTo(words);
+    assertThat(Titles.none().cause(cause)).isEqualTo(words);
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param name the plant's own name
  * @param components what the line tells apart
  * @param money absent where the file asks no money questions
+ * @param titles those that the file gives; what has none reads as its name
  */
 public record Plant(
     String name,
@@ -28,7 +29,8 @@ public record Plant(
     List<Delivery> deliveries,
     Optional<Money> money,
     List<Option> options,
-    List<Plan> plans) {
+    List<Plan> plans,
+    List<Title> titles) {
 
   public Plant {
     components = List.copyOf(components);
@@ -43,6 +45,7 @@ public record Plant(
     deliveries = List.copyOf(deliveries);
     options = List.copyOf(options);
     plans = List.copyOf(plans);
+    titles = List.copyOf(titles);
   }
 
   /** The same plant but for these. */
@@ -63,6 +66,7 @@ public record Plant(
         deliveries,
         otherMoney,
         otherOptions,
-        otherPlans);
+        otherPlans,
+        titles);
   }
 }

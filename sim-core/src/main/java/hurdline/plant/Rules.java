@@ -16,6 +16,7 @@ public final class Rules {
     Problems found = new Problems();
     Names names = new Names(plant);
     NameRules.check(plant, found);
+    TitleRules.check(plant, names, found);
     CalendarRules.check(plant, found);
     CropRules.check(plant, names, found);
     MachineRules.check(plant, names, found);

@@ -2,6 +2,7 @@ package hurdline.study;
 
 import hurdline.answer.Header;
 import hurdline.answer.Outline;
+import hurdline.answer.Titles;
 import hurdline.line.CampaignHours;
 import hurdline.line.Layout;
 import hurdline.line.Stretch;
@@ -13,9 +14,11 @@ import hurdline.plant.Plant;
 import hurdline.plant.Step;
 import hurdline.plant.Yard;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -35,7 +38,8 @@ final class Outlines {
     return new Outline(
         plant.crops().stream().map(crop -> new Outline.Crop(crop.name(), unit(crop))).toList(),
         lines().stream().map(this::line).toList(),
-        plant.yard().places().stream().map(this::place).toList());
+        plant.yard().places().stream().map(this::place).toList(),
+        titles(plant));
   }
 
   Header header(Source source, Chosen chosen, Effort effort, int replications, boolean stopped) {
@@ -73,6 +77,12 @@ final class Outlines {
         currency(),
         plant.calendar().from(),
         plant.calendar().to());
+  }
+
+  static Titles titles(Plant plant) {
+    Map<String, String> given = new LinkedHashMap<>();
+    plant.titles().forEach(title -> given.put(Titles.key(title.kind().word(), title.name()), title.text()));
+    return new Titles(given);
   }
 
   String currency() {

@@ -100,7 +100,7 @@ final class Sketch {
     Calendar calendar = new Calendar(march(firstDate), march(lastDate), shifts, closed, Optional.empty());
     Yard yard = new Yard(Map.of(), List.of(), new Yard.OldestFirst(), false, 0, Map.of());
     return Roster.of(new Plant("sketch", calendar, List.of(), List.of(), List.of(), List.of(), List.of(), lines,
-        season, List.of(), List.of(), yard, deliveries, Optional.empty(), List.of(), List.of()));
+        season, List.of(), List.of(), yard, deliveries, Optional.empty(), List.of(), List.of(), List.of()));
   }
 
   private static Set<DayOfWeek> daysOf(String names) {

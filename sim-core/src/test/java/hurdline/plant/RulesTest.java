@@ -85,6 +85,7 @@ class RulesTest {
             List.of(),
             Optional.empty(),
             List.of(),
+            List.of(),
             List.of()));
   }
 

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import hurdline.answer.Capacity;
 import hurdline.answer.HolderRow;
 import hurdline.answer.RunAnswer;
-import hurdline.measure.Cause;
 import hurdline.plant.yaml.PlantFile;
 import java.nio.file.Path;
 import java.util.List;
@@ -84,7 +83,8 @@ class CapacitiesTest {
     RunAnswer answer = run(TWO_SAWS, 4);
     List<String> causes = answer.holders().stream().map(HolderRow::cause).toList();
     assertThat(causes).contains("saw_1+saw_2", "saw_1+saw_2.jam").doesNotContain("saw_1", "saw_2.jam");
-    assertThat(Cause.inWords("saw_1+saw_2.jam")).isEqualTo("the stop jam of saw_1 and saw_2");
+    assertThat(answer.outline().titles().cause("saw_1+saw_2.jam"))
+        .isEqualTo("the stop jam of the saw 1 and the saw 2");
     assertThat(answer.holders().stream().mapToDouble(HolderRow::share).sum()).isCloseTo(1, within(1e-9));
     HolderRow jams = answer.holders().get(causes.indexOf("saw_1+saw_2.jam"));
     double one = answer.mean("line.line.hours.limited_by.saw_1.jam");

@@ -40,7 +40,8 @@ final class PlantBinder {
         f.at("deliveries").each("crop", deliveries::delivery),
         MoneyBinder.money(f.at("money")),
         f.at("options").each("option", MoneyBinder::option),
-        f.at("plans").each("plan", MoneyBinder::plan));
+        f.at("plans").each("plan", MoneyBinder::plan),
+        TitleBinder.titles(at));
   }
 
   private static void version(At at) {

@@ -73,6 +73,11 @@ class SchemaTest {
               31, "compares two quantities",
               32, "compares the dates of two campaigns",
               35, "the shifts of the days before it are said elsewhere"),
+          "titles",
+          Map.of(
+              26, "compares with the titles of the other machines",
+              44, "compares with the names of the other machines",
+              122, "compares with the names of the other options"),
           "tasks",
           Map.of(
               35, "compares with the changeover's hands",

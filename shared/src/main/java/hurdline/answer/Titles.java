@@ -1,0 +1,149 @@
+package hurdline.answer;
+
+import hurdline.measure.Cause;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * What people read in place of the names of a plant file: the title that the file gives, else the
+ * name with its underscores as spaces.
+ *
+ * <p>The methods of one kind give a title as it stands in headings, tables and charts ({@code Hammer
+ * mill}); {@link #inText} makes of it what stands within a sentence ({@code hammer mill}).
+ *
+ * @param given titles by {@link #key}, in the plant file's order
+ */
+public record Titles(Map<String, String> given) {
+  private static final String BASE = "base";
+  private static final Pattern TOGETHER = Pattern.compile("\\+");
+
+  public Titles {
+    given = Collections.unmodifiableMap(new LinkedHashMap<>(given));
+  }
+
+  /** Every name is read as it is. */
+  public static Titles none() {
+    return new Titles(Map.of());
+  }
+
+  /** What {@code given} has a title under; names hold no dot. */
+  public static String key(String kind, String name) {
+    return kind + "." + name;
+  }
+
+  /** A name without a title; this is the one place that says how it reads. */
+  public static String ofName(String name) {
+    return name.replace('_', ' ');
+  }
+
+  /**
+   * The title within a sentence: its first letter small, unless a further capital or a digit in the
+   * first two words shows that it is a name or an abbreviation ({@code North Bench}, {@code HVAC fan}).
+   */
+  public static String inText(String title) {
+    String[] words = title.split(" ", 3);
+    String head = words.length > 1 ? words[0] + words[1] : words[0];
+    boolean plain = head.codePoints().skip(1).noneMatch(c -> Character.isUpperCase(c) || Character.isDigit(c));
+    return plain && head.length() > 1 ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1) : title;
+  }
+
+  public String crop(String name) {
+    return of("crop", name);
+  }
+
+  public String machine(String name) {
+    return of("machine", name);
+  }
+
+  /** {@code the hammer mill}. */
+  public String machineInText(String name) {
+    return "the " + inText(machine(name));
+  }
+
+  public String product(String name) {
+    return of("product", name);
+  }
+
+  public String line(String name) {
+    return of("line", name);
+  }
+
+  /** {@code the stalk line}. */
+  public String lineInText(String name) {
+    return "the " + inText(line(name));
+  }
+
+  public String resource(String name) {
+    return of("resource", name);
+  }
+
+  public String place(String name) {
+    return of("place", name);
+  }
+
+  /** An option, several together ({@code a+b}), or the plant as it stands, which is {@code base}. */
+  public String option(String name) {
+    return alternative("option", name, "the plant as it stands");
+  }
+
+  /** A season plan; the season as the file has it is {@code base}. */
+  public String plan(String name) {
+    return alternative("plan", name, "the season as it stands");
+  }
+
+  private String alternative(String kind, String name, String base) {
+    if (name.equals(BASE)) {
+      return base;
+    }
+    return Arrays.stream(TOGETHER.split(name)).map(each -> of(kind, each)).collect(Collectors.joining(" + "));
+  }
+
+  /** What limits a line, to follow "limited by": {@code the rate of the hammer mill}. */
+  public String cause(String cause) {
+    return Cause.inWords(cause, new InText());
+  }
+
+  /** The same in a few words, for a chart: {@code Hammer mill: own rate}. */
+  public String causeLabel(String cause) {
+    return Cause.label(cause, new Label());
+  }
+
+  private String of(String kind, String name) {
+    String title = given.get(key(kind, name));
+    return title == null ? ofName(name) : title;
+  }
+
+  private class Label implements Cause.Reader {
+    @Override
+    public String machine(String name) {
+      return Titles.this.machine(name);
+    }
+
+    @Override
+    public String stop(String name) {
+      return ofName(name);
+    }
+
+    @Override
+    public String resource(String name) {
+      return inText(Titles.this.resource(name));
+    }
+  }
+
+  private final class InText extends Label {
+    @Override
+    public String machine(String name) {
+      return machineInText(name);
+    }
+
+    @Override
+    public String resource(String name) {
+      return "the " + super.resource(name);
+    }
+  }
+}
