@@ -35,11 +35,20 @@ final class AnswerFiles {
     }
     StringWriter record = new StringWriter();
     RecordFile.write(answer, record);
+    write(drawn, composed);
+    write("record.json", out -> out.write(record.toString()));
+  }
+
+  /** Charts and page alone. */
+  void writePage(Reporting.Parts parts) throws IOException {
+    write(drawing.of(parts.charts()), drawing.of(parts.page()));
+  }
+
+  private void write(Drawing.Part<List<Figure>> drawn, Drawing.Part<String> composed) throws IOException {
     for (Figure figure : drawn.get()) {
       write("charts/" + figure.name() + ".svg", out -> out.write(figure.file()));
     }
     write("report.html", out -> out.write(composed.get()));
-    write("record.json", out -> out.write(record.toString()));
   }
 
   private void write(String name, AnswerFolder.Content content) throws IOException {

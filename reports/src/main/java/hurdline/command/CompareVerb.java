@@ -87,7 +87,7 @@ final class CompareVerb implements Callable<Integer> {
             setting.studies().grid(choice.file(), choice.base(), ask, vary.keys(), effort));
   }
 
-  private static Reporting.Parts parts(CompareAnswer answer, Wording wording) {
+  static Reporting.Parts parts(CompareAnswer answer, Wording wording) {
     CompareFigures figures = new CompareFigures(answer, wording);
     return new Reporting.Parts(
         new CompareTables(answer).all(),

@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.plant.ProblemsException;
+import hurdline.table.RecordFault;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
@@ -65,6 +66,10 @@ final class Failures {
     }
     if (fault instanceof WritingFault half) {
       setting.err().println("hurdline: " + half.getMessage());
+      return ExitCode.WRONG_CALL.number();
+    }
+    if (fault instanceof RecordFault record) {
+      setting.err().println(record.getMessage());
       return ExitCode.WRONG_CALL.number();
     }
     if (fault instanceof IOException file) {

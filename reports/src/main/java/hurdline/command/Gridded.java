@@ -125,7 +125,7 @@ final class Gridded {
     return ExitCode.STOPPED.number();
   }
 
-  private static Reporting.Parts parts(GridAnswer answer, Wording wording) {
+  static Reporting.Parts parts(GridAnswer answer, Wording wording) {
     GridFigures figures = new GridFigures(answer, wording);
     return new Reporting.Parts(
         new GridTables(answer).all(),

@@ -18,7 +18,7 @@ import picocli.CommandLine.Command;
     description =
         "Discrete-event simulation of a bast-fiber separation plant in a shared cotton gin: what"
             + " comes out, which machine is the bottleneck, what it costs.",
-    subcommands = {CheckVerb.class, RunVerb.class, CompareVerb.class, YardVerb.class, SeasonVerb.class, NewVerb.class},
+    subcommands = {CheckVerb.class, RunVerb.class, CompareVerb.class, YardVerb.class, SeasonVerb.class, PageVerb.class, NewVerb.class},
     versionProvider = Version.class,
     commandListHeading = "%nCommands:%n",
     optionListHeading = "%nFlags:%n",

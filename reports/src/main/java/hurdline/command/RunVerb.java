@@ -80,7 +80,7 @@ final class RunVerb implements Callable<Integer> {
         RunVerb::parts);
   }
 
-  private static Reporting.Parts parts(RunAnswer answer, Wording wording) {
+  static Reporting.Parts parts(RunAnswer answer, Wording wording) {
     Figures figures = new Figures(answer, wording);
     return new Reporting.Parts(
         new RunTables(answer).all(),

@@ -82,7 +82,7 @@ final class SeasonVerb implements Callable<Integer> {
                 .grid(choice.files(), choice.plans(), choice.chosen(), vary.keys(), effort));
   }
 
-  private static Reporting.Parts parts(SeasonAnswer answer, Wording wording) {
+  static Reporting.Parts parts(SeasonAnswer answer, Wording wording) {
     PlanFigures figures = new PlanFigures(answer, wording);
     return new Reporting.Parts(
         new SeasonTables(answer).all(),

@@ -27,6 +27,9 @@ final class Verbs implements CommandLine.IFactory {
     if (type == YardVerb.class) {
       return type.cast(new YardVerb(setting));
     }
+    if (type == PageVerb.class) {
+      return type.cast(new PageVerb(setting));
+    }
     if (type == NewVerb.class) {
       return type.cast(new NewVerb(setting));
     }

@@ -84,7 +84,7 @@ final class YardVerb implements Callable<Integer> {
                 .grid(choice.file(), choice.chosen(), yard.ask(), vary.keys(), effort));
   }
 
-  private static Reporting.Parts parts(YardAnswer answer, Wording wording) {
+  static Reporting.Parts parts(YardAnswer answer, Wording wording) {
     YardFigures figures = new YardFigures(answer, wording);
     return new Reporting.Parts(
         new YardTables(answer).all(),

@@ -69,12 +69,19 @@ public final class AnswerFolder {
    * sweetgum-bend-answer-2026-11-25-153012}.
    */
   public static AnswerFolder beside(Path plantFile, LocalDateTime now) throws IOException {
+    return beside(plantFile, "answer", now);
+  }
+
+  /**
+   * Claims a new dated folder beside any file.
+   *
+   * @param what stands behind the file's name
+   */
+  public static AnswerFolder beside(Path file, String what, LocalDateTime now) throws IOException {
     String base =
-        plantFile.getFileName().toString().replaceFirst("\\.ya?ml$", "")
-            + "-answer-"
-            + now.format(STAMP);
+        file.getFileName().toString().replaceFirst("\\.(ya?ml|json)$", "") + "-" + what + "-" + now.format(STAMP);
     for (int attempt = 1; attempt <= NAMES_TRIED; attempt++) {
-      Path folder = plantFile.resolveSibling(attempt == 1 ? base : base + "-" + attempt);
+      Path folder = file.resolveSibling(attempt == 1 ? base : base + "-" + attempt);
       try {
         return new AnswerFolder(Files.createDirectory(folder), true);
       } catch (FileAlreadyExistsException taken) {

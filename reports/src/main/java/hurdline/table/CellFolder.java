@@ -1,7 +1,9 @@
 package hurdline.table;
 
 import com.google.gson.Gson;
+import com.google.gson.JsonElement;
 import com.google.gson.JsonParseException;
+import com.google.gson.JsonParser;
 import hurdline.answer.PlayedCell;
 import java.io.IOException;
 import java.io.Reader;
@@ -56,8 +58,11 @@ public final class CellFolder {
   /** A cell that was finished before; none where its file is not whole, which is then made anew. */
   public Optional<PlayedCell> read(int cell) throws IOException {
     try (Reader in = Files.newBufferedReader(file(cell), StandardCharsets.UTF_8)) {
-      PlayedCell played = GSON.fromJson(in, PlayedCell.class);
-      return Optional.ofNullable(played).filter(found -> found.cell() == cell);
+      JsonElement read = JsonParser.parseReader(in);
+      if (RecordShape.problem(read, PlayedCell.class, "cell").isPresent()) {
+        return Optional.empty();
+      }
+      return Optional.of(GSON.fromJson(read, PlayedCell.class)).filter(found -> found.cell() == cell);
     } catch (NoSuchFileException missing) {
       return Optional.empty();
     } catch (JsonParseException | NullPointerException damaged) {

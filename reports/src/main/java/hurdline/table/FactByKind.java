@@ -12,7 +12,6 @@ import com.google.gson.stream.JsonReader;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Fact;
 import java.io.IOException;
-import java.util.stream.Collectors;
 
 /** A fact on one line, beginning with the word of its kind: {@code {"fact":"overflow","turned_away":false}}. */
 final class FactByKind implements TypeAdapterFactory {
@@ -39,7 +38,7 @@ final class FactByKind implements TypeAdapterFactory {
       named.addProperty(KIND, Fact.word(fact.getClass()));
       JsonParser.parseString(usual(fact.getClass()).toJson(fact)).getAsJsonObject().entrySet()
           .forEach(part -> named.add(part.getKey(), part.getValue()));
-      out.jsonValue(gson.toJson(named).lines().map(String::strip).collect(Collectors.joining()));
+      out.jsonValue(named.toString());
     }
 
     @Override

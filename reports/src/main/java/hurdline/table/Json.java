@@ -5,6 +5,7 @@ import com.google.gson.FieldAttributes;
 import com.google.gson.FormattingStyle;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
+import com.google.gson.JsonParseException;
 import com.google.gson.TypeAdapter;
 import com.google.gson.TypeAdapterFactory;
 import com.google.gson.internal.LazilyParsedNumber;
@@ -25,8 +26,10 @@ import hurdline.answer.Trace;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * How records become JSON and come back: rows on one line each, {@code null} for what is not
@@ -44,10 +47,47 @@ final class Json {
         .registerTypeAdapter(Double.class, new NumberOrNull())
         .registerTypeAdapter(LocalDate.class, new IsoText<>(LocalDate::parse))
         .registerTypeAdapter(LocalDateTime.class, new IsoText<>(LocalDateTime::parse))
+        .setFieldNamingStrategy(new CsvNames())
+        .registerTypeAdapterFactory(new WordOfEnum())
         .registerTypeAdapterFactory(new OneLineEach())
         .registerTypeAdapterFactory(new FactByKind())
         .setExclusionStrategies(new WithoutReplications())
         .create();
+  }
+
+  /** Whether a part of a record is not in the JSON. */
+  static boolean isLeftOut(Class<?> record, String part, Class<?> type) {
+    return type == Samples.class
+        || type == Replayed.class
+        || type == GridAnswer.All.class
+        || record == Trace.class && part.equals("rows");
+  }
+
+  /** A choice in small letters, as tables have it. */
+  private static final class WordOfEnum implements TypeAdapterFactory {
+    @Override
+    public <T> TypeAdapter<T> create(Gson gson, TypeToken<T> type) {
+      Class<? super T> raw = type.getRawType();
+      if (!raw.isEnum()) {
+        return null;
+      }
+      return new TypeAdapter<>() {
+        @Override
+        public void write(JsonWriter out, T value) throws IOException {
+          out.value(((Enum<?>) value).name().toLowerCase(Locale.ROOT));
+        }
+
+        @Override
+        @SuppressWarnings("unchecked")
+        public T read(JsonReader in) throws IOException {
+          String word = in.nextString();
+          return Stream.of((T[]) raw.getEnumConstants())
+              .filter(value -> ((Enum<?>) value).name().equalsIgnoreCase(word))
+              .findFirst()
+              .orElseThrow(() -> new JsonParseException("\"" + word + "\" is not known"));
+        }
+      };
+    }
   }
 
   /** A double by its exact text; JSON knows no NaN. */
@@ -124,14 +164,12 @@ final class Json {
   private static final class WithoutReplications implements ExclusionStrategy {
     @Override
     public boolean shouldSkipField(FieldAttributes field) {
-      return field.getDeclaringClass() == Trace.class && field.getName().equals("rows");
+      return isLeftOut(field.getDeclaringClass(), field.getName(), field.getDeclaredClass());
     }
 
     @Override
     public boolean shouldSkipClass(Class<?> type) {
-      return type == Samples.class
-          || type == Replayed.class
-          || type == GridAnswer.All.class;
+      return false;
     }
   }
 }

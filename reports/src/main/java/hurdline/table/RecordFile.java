@@ -1,6 +1,7 @@
 package hurdline.table;
 
 import com.google.gson.Gson;
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
@@ -15,11 +16,17 @@ import hurdline.answer.YardAnswer;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
+import java.time.DateTimeException;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** An answer as JSON, both ways: {@code record.json}, and what {@code --json} prints. */
 public final class RecordFile {
-  private static final int FORMAT = 1;
+  private static final int FORMAT = 2;
+  private static final String EXPECTED = "the record.json that run, compare, season, yard or check writes";
+  private static final Pattern PLACE = Pattern.compile("line (\\d+) column (\\d+)");
   private static final Gson GSON = Json.gson();
 
   /** Each kind of answer with the verb that its record names. */
@@ -60,19 +67,52 @@ public final class RecordFile {
   /**
    * Reads an answer back.
    *
-   * @throws IOException if it cannot be read or is no such record
+   * @param file its name, for messages
+   * @throws RecordFault if it is no such record or not a whole one
    */
-  public static Answer read(Reader in) throws IOException {
-    try {
-      JsonObject envelope = JsonParser.parseReader(in).getAsJsonObject();
-      if (envelope.get("record").getAsInt() != FORMAT) {
-        throw new IOException(
-            "record format " + envelope.get("record") + " is not known; expected " + FORMAT);
-      }
-      return GSON.fromJson(envelope.get("answer"), type(envelope.get("verb").getAsString()));
-    } catch (JsonParseException | IllegalStateException | NullPointerException e) {
-      throw new IOException("this is no record of hurdline: " + e.getMessage(), e);
+  public static Answer read(String file, Reader in) throws IOException {
+    JsonObject envelope = envelope(file, in);
+    refuseOtherFormats(file, envelope);
+    Class<? extends Answer> type = type(file, envelope);
+    if (!envelope.has("answer")) {
+      throw fault(file, "answer is missing", "a whole record");
     }
+    Optional<String> problem = RecordShape.problem(envelope.get("answer"), type, "answer");
+    if (problem.isPresent()) {
+      throw fault(file, problem.get(), "a record as it was written, not edited");
+    }
+    try {
+      return GSON.fromJson(envelope.get("answer"), type);
+    } catch (JsonParseException | DateTimeException | IllegalArgumentException e) {
+      throw fault(file, e.getMessage(), "a record as it was written, not edited");
+    }
+  }
+
+  private static JsonObject envelope(String file, Reader in) throws IOException {
+    try {
+      JsonElement read = JsonParser.parseReader(in);
+      if (read.isJsonObject() && read.getAsJsonObject().has("record")) {
+        return read.getAsJsonObject();
+      }
+    } catch (JsonParseException | NumberFormatException e) {
+      Matcher place = PLACE.matcher(String.valueOf(e.getMessage()));
+      String where = place.find() ? ":" + place.group(1) + ":" + place.group(2) : "";
+      throw fault(file + where, "it is no JSON or ends too soon", EXPECTED);
+    }
+    throw fault(file, "it is no record of an answer", EXPECTED);
+  }
+
+  private static void refuseOtherFormats(String file, JsonObject envelope) throws RecordFault {
+    String format = envelope.get("record").toString();
+    if (!format.equals(Integer.toString(FORMAT))) {
+      throw new RecordFault(
+          file + ": record is of format " + format + "; expected " + FORMAT
+              + ". Ask the plant file again, or use the version of hurdline that wrote it");
+    }
+  }
+
+  private static RecordFault fault(String file, String said, String expected) {
+    return new RecordFault(file + ": " + said + "; expected " + expected);
   }
 
   private static String verb(Answer answer) {
@@ -83,14 +123,13 @@ public final class RecordFile {
         .verb;
   }
 
-  private static Class<? extends Answer> type(String verb) throws IOException {
-    return Stream.of(Kind.values())
-        .filter(kind -> kind.verb.equals(verb))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IOException(
-                    "verb " + verb + " is not known; expected run, check, compare, season, yard or grid"))
-        .type;
+  private static Class<? extends Answer> type(String file, JsonObject envelope) throws RecordFault {
+    String verb = envelope.has("verb") ? envelope.get("verb").toString() : "";
+    for (Kind kind : Kind.values()) {
+      if (verb.equals('"' + kind.verb + '"')) {
+        return kind.type;
+      }
+    }
+    throw fault(file, "verb " + verb + " is not known", "run, check, compare, season, yard or grid");
   }
 }

@@ -181,8 +181,8 @@ final class ComparePageCheck implements Check {
                       .table(Tables.TORNADO)
                       .row(of -> of.is(Columns.OPTION, option) && of.is(Columns.INPUT, line.name()));
               JsonObject more = record.get(row.at()).getAsJsonObject();
-              end(page, line, 2, row.number(Columns.NPV_AT_LOW), more.get("halfWidthAtLow").getAsDouble());
-              end(page, line, 3, row.number(Columns.NPV_AT_HIGH), more.get("halfWidthAtHigh").getAsDouble());
+              end(page, line, 2, row.number(Columns.NPV_AT_LOW), more.get("half_width_at_low").getAsDouble());
+              end(page, line, 3, row.number(Columns.NPV_AT_HIGH), more.get("half_width_at_high").getAsDouble());
             });
   }
 
@@ -195,7 +195,7 @@ final class ComparePageCheck implements Check {
   }
 
   private static void breakEven(PageBook page) {
-    JsonArray record = page.answer().record().getAsJsonObject("further").getAsJsonArray("breakEven");
+    JsonArray record = page.answer().record().getAsJsonObject("further").getAsJsonArray("break_even");
     page.lines(PageNames.BREAK_EVEN)
         .forEach(
             line -> {
@@ -207,7 +207,7 @@ final class ComparePageCheck implements Check {
               if (row.is(Columns.FOUND, "yes")) {
                 JsonObject more = record.get(row.at()).getAsJsonObject();
                 page.cell(
-                    line, 3, new Figure(row.number(Columns.VALUE), number(more, "low95"), number(more, "high95"), ""));
+                    line, 3, new Figure(row.number(Columns.VALUE), number(more, "low_95"), number(more, "high_95"), ""));
               } else {
                 page.cell(line, 3, Figure.alone(Double.NaN, ""));
               }

@@ -101,7 +101,7 @@ final class PlanCheck implements Check {
     JsonObject verdict = answer.record().getAsJsonObject("verdict");
     ledger.same(VERDICT, "margin", best(answer, Measure.MONEY_MARGIN), verdict.get("margin").getAsString());
     String less = best(answer, Measure.MONEY_MARGIN_LESS_FORGONE);
-    ledger.same(VERDICT, "margin less that forgone", less, verdict.get("lessForgone").getAsString());
+    ledger.same(VERDICT, "margin less that forgone", less, verdict.get("less_forgone").getAsString());
   }
 
   /** The plan with the highest mean; of those that differ by rounding the first. */

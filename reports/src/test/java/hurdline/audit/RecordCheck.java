@@ -5,7 +5,6 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -20,69 +19,27 @@ final class RecordCheck implements Check {
           Map.entry(Tables.ADJUSTED, "adjusted"),
           Map.entry(Tables.WEEKS, "weeks"),
           Map.entry(Tables.MONTHS, "months"),
-          Map.entry(Tables.YARD_LEVELS, "levels"),
+          Map.entry(Tables.YARD_LEVELS, "yard_levels"),
           Map.entry(Tables.DIFFERENCES, "differences"),
-          Map.entry(Tables.BOTTLENECKS, "holders"),
+          Map.entry(Tables.BOTTLENECKS, "bottlenecks"),
           Map.entry(Tables.PAYBACK, "payback"),
           Map.entry(Tables.CASH, "cash"),
           Map.entry(Tables.TORNADO, "further.tornado"),
-          Map.entry(Tables.BREAK_EVEN, "further.breakEven"),
+          Map.entry(Tables.BREAK_EVEN, "further.break_even"),
           Map.entry(Tables.SELECTION, "further.best.rows"),
           Map.entry(Tables.PEAKS, "peaks"),
-          Map.entry(Tables.YARD_SIZES, "capacity"),
-          Map.entry(Tables.CHEAPEST, "capacity"),
+          Map.entry(Tables.YARD_SIZES, "yard_sizes"),
+          Map.entry(Tables.CHEAPEST, "yard_sizes"),
           Map.entry(Tables.LOADS, "loads"),
           Map.entry(Tables.ACRES, "acres"),
-          Map.entry(Tables.MACHINE_WEEKS, "strips"),
-          Map.entry(Tables.CHANGEOVERS, "avoided"));
-
-  /** Columns that the record calls otherwise, both without marks and in small letters; a dot leads into an inner object. */
-  private static final Map<String, String> CALLED =
-      Map.ofEntries(
-          Map.entry("chanceofoverflow", "chance"),
-          Map.entry("heldatfieldbales", "heldatfield"),
-          Map.entry("truckwaitingd", "waitingd"),
-          Map.entry("moneyperyear", "cost.peryear"),
-          Map.entry("moneylow95", "cost.low95"),
-          Map.entry("moneyhigh95", "cost.high95"),
-          Map.entry("groundperyear", "cost.ground"),
-          Map.entry("waitingperyear", "cost.waiting"),
-          Map.entry("marginbelownolimit", "cost.marginbelow"),
-          Map.entry("receivingwages", "cost.receiving"),
-          Map.entry("chancefinished", "chance"),
-          Map.entry("leftoverbales", "leftover"));
-
-  /** Columns whose field in the record still has an older name; of several the one that a row has. */
-  private static final Map<String, List<String>> CALLED_IN_RECORD =
-      Map.of(
-          "alternative", List.of("option", "plan", "plant"),
-          "alternativemean", List.of("optionmean"),
-          "min", List.of("least"),
-          "max", List.of("most"),
-          "significant", List.of("toldapart"),
-          "massint", List.of("workedt"),
-          "areafactor", List.of("times"));
-
-  private static final Map<String, String> CALLED_IN_CHEAPEST =
-      Map.of(
-          "moneyabovecheapest", "cost.above.money",
-          "lowjoint", "cost.above.low",
-          "highjoint", "cost.above.high",
-          "significant", "cost.above.toldapart");
-
-  private static final Map<String, String> QUANTITIES =
-      Map.of(
-          "net_present_value", "netPresentValue",
-          "internal_rate_of_return", "internalRate",
-          "other_internal_rate", "otherRate",
-          "simple_payback", "simplePayback",
-          "discounted_payback", "discountedPayback");
+          Map.entry(Tables.MACHINE_WEEKS, "machine_weeks"),
+          Map.entry(Tables.CHANGEOVERS, "changeovers"));
 
   /** What follows from other columns of its row. */
   private static final Set<String> IN_TABLES_ALONE = Set.of(Columns.DEFINITION, Columns.SWING);
 
-  /** The inner object of a pair of plans, whose fields are columns like any other. */
-  private static final String PAIR = "row";
+  /** Inner objects whose fields are columns like any other: of a pair of plans, and of what a size of the yard costs. */
+  private static final Set<String> INNER = Set.of("row", "cost", "above");
 
   private static final Map<String, String> WORDS = Map.of("true", "yes", "false", "no");
 
@@ -90,7 +47,7 @@ final class RecordCheck implements Check {
   public void compare(WrittenAnswer answer, Ledger ledger) {
     for (Table table : answer.tables()) {
       if (table.file().equals(Tables.SERVICE_LIVES)) {
-        lives(table, answer.record().getAsJsonArray("lives"), ledger);
+        lives(table, answer.record().getAsJsonArray("service_lives"), ledger);
       } else if (table.file().equals(Tables.GAIN)) {
         rows(table, list(answer.record(), answer.record().has("further") ? "further.gains" : "gains"), ledger);
       } else if (LISTS.containsKey(table.file())) {
@@ -126,42 +83,25 @@ final class RecordCheck implements Check {
           ledger.same(RECORD, new Cell(row, column), false, row.text(column).isEmpty());
           continue;
         }
-        String written = fields.get(called(table, column, fields));
+        String written = fields.get(column);
         ledger.same(RECORD, new Cell(row, column), String.valueOf(written), row.text(column));
       }
     }
   }
 
-  /** Fields by their names without marks; true is yes, and nothing an empty cell. */
+  /** Fields by their names, which are those of the columns; true is yes, and nothing an empty cell. */
   private static void flatten(String path, JsonObject object, Map<String, String> fields) {
     for (Map.Entry<String, JsonElement> field : object.entrySet()) {
       JsonElement value = field.getValue();
-      String name = path + plain(field.getKey());
+      String name = path + field.getKey();
       if (value.isJsonObject()) {
-        flatten(field.getKey().equals(PAIR) ? "" : name + ".", value.getAsJsonObject(), fields);
+        flatten(INNER.contains(field.getKey()) ? "" : name + ".", value.getAsJsonObject(), fields);
       } else if (value.isJsonNull()) {
         fields.put(name, "");
       } else if (value.isJsonPrimitive()) {
-        String text = value.getAsString();
-        boolean word = field.getKey().equals(Columns.QUANTITY);
-        fields.put(name, WORDS.getOrDefault(text, word ? text.toLowerCase(Locale.ROOT) : text));
+        fields.put(name, WORDS.getOrDefault(value.getAsString(), value.getAsString()));
       }
     }
-  }
-
-  private static String called(Table table, String column, Map<String, String> fields) {
-    String name = plain(column);
-    if (table.file().equals(Tables.CHEAPEST) && CALLED_IN_CHEAPEST.containsKey(name)) {
-      return CALLED_IN_CHEAPEST.get(name);
-    }
-    return CALLED_IN_RECORD.getOrDefault(name, List.of()).stream()
-        .filter(fields::containsKey)
-        .findFirst()
-        .orElseGet(() -> CALLED.getOrDefault(name, name));
-  }
-
-  private static String plain(String name) {
-    return name.replace("_", "").toLowerCase(Locale.ROOT);
   }
 
   /** A life is one object in the record and a row for each of its quantities in the table. */
@@ -171,8 +111,8 @@ final class RecordCheck implements Check {
     for (int at = 0; at < table.cells().size(); at++) {
       JsonObject life = list.get(at / each).getAsJsonObject();
       Table.Row row = new Table.Row(table, at);
-      JsonElement figure = life.get(QUANTITIES.get(row.text(Columns.QUANTITY)));
-      ledger.same(RECORD, row, life.get("option").getAsString(), row.text(Columns.OPTION));
+      JsonElement figure = life.get(row.text(Columns.QUANTITY));
+      ledger.same(RECORD, row, life.get(Columns.OPTION).getAsString(), row.text(Columns.OPTION));
       ledger.same(RECORD, row, life.get(Columns.LIFE).getAsString(), row.text(Columns.LIFE));
       ledger.same(RECORD, row, figure.isJsonNull() ? "" : figure.getAsString(), row.text(Columns.VALUE));
     }

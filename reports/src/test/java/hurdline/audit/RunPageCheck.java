@@ -77,7 +77,7 @@ final class RunPageCheck implements Check {
                   for (JsonElement edge : flow.getAsJsonArray("edges")) {
                     JsonObject of = edge.getAsJsonObject();
                     if (of.get("from").getAsString().equals(row.name()) && of.get("to").getAsString().equals(row.cell(1))) {
-                      page.cell(row, 2, Figure.alone(of.get("tPerH").getAsDouble(), "t/h"));
+                      page.cell(row, 2, Figure.alone(of.get("t_per_h").getAsDouble(), "t/h"));
                     }
                   }
                 });

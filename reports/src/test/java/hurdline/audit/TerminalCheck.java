@@ -66,9 +66,9 @@ final class TerminalCheck implements Check {
       }
     }
     if (answer.has(Tables.BREAK_EVEN)) { // their intervals stand in the record alone
-      for (JsonElement each : answer.record().getAsJsonObject("further").getAsJsonArray("breakEven")) {
+      for (JsonElement each : answer.record().getAsJsonObject("further").getAsJsonArray("break_even")) {
         JsonObject of = each.getAsJsonObject();
-        known.add(new Figure(number(of, "value"), number(of, "low95"), number(of, "high95"), of.get("unit").getAsString()));
+        known.add(new Figure(number(of, "value"), number(of, "low_95"), number(of, "high_95"), of.get("unit").getAsString()));
       }
     }
     answer.options().forEach(option -> known.addAll(BottleneckCheck.shares(answer.samples(option))));

@@ -80,8 +80,8 @@ final class YardSizeCheck implements Check {
 
     void compare() {
       peaks();
-      needed("withoutLimit", Measure.YARD_PEAK);
-      needed("byRule", Measure.YARD_ROOM_NEEDED);
+      needed("without_limit", Measure.YARD_PEAK);
+      needed("by_rule", Measure.YARD_ROOM_NEEDED);
       sizes.rows().forEach(this::size);
       simulated(sizes.row(row -> row.number(Columns.BALES) == holds), answer.samples(file));
       ownRuns.forEach(
@@ -107,10 +107,10 @@ final class YardSizeCheck implements Check {
       int allowed = (int) Math.floor(overflow * needs.count() + 1e-9);
       double bales = number(found.get("bales"));
       ledger.near(NEEDED, size, needs.ranked(needs.count() - allowed), bales);
-      ledger.near(NEEDED, size + " low", needs.quantileLow(1 - overflow), number(found.get("low95")));
-      ledger.near(NEEDED, size + " high", needs.quantileHigh(1 - overflow), number(found.get("high95")));
+      ledger.near(NEEDED, size + " low", needs.quantileLow(1 - overflow), number(found.get("low_95")));
+      ledger.near(NEEDED, size + " high", needs.quantileHigh(1 - overflow), number(found.get("high_95")));
       ledger.near(NEEDED, size + " chance", needs.above(bales) / (double) needs.count(), number(found.get("chance")));
-      ledger.near(AREA, size, area(bales), number(found.get("areaM2")));
+      ledger.near(AREA, size, area(bales), number(found.get("area_m2")));
     }
 
     private double number(JsonElement element) {

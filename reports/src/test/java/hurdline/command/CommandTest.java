@@ -81,7 +81,7 @@ class CommandTest extends Calls {
   @Test
   void jsonStandsAloneOnStandardOutput() throws IOException {
     assertThat(call("run", plant.toString(), "--json")).isZero();
-    assertThat(RecordFile.read(new StringReader(out.toString()))).isInstanceOf(RunAnswer.class);
+    assertThat(RecordFile.read("record.json", new StringReader(out.toString()))).isInstanceOf(RunAnswer.class);
     assertThat(err.toString()).startsWith("Sweetgum Bend shared gin");
   }
 

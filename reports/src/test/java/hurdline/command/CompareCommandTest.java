@@ -56,7 +56,7 @@ class CompareCommandTest extends Calls {
   @Test
   void aComparisonAsJsonStandsAlone() throws IOException {
     assertThat(call("compare", plant.toString(), "--json", "--quiet")).isZero();
-    assertThat(RecordFile.read(new StringReader(out.toString()))).isInstanceOf(CompareAnswer.class);
+    assertThat(RecordFile.read("record.json", new StringReader(out.toString()))).isInstanceOf(CompareAnswer.class);
     assertThat(err.toString()).isEmpty();
   }
 

@@ -146,7 +146,7 @@ class GridCommandTest {
     assertThat(err.toString()).containsPattern("About \\d+ s on \\d+ threads?, by the first runs\\.\n");
     assertThat(said()).contains("Margin: highest at rate 1 t/h, night 1, -100.0 USD");
     assertThat(
-            RecordFile.read(new StringReader(Files.readString(answer.resolve("record.json")))))
+            RecordFile.read("record.json", new StringReader(Files.readString(answer.resolve("record.json")))))
         .isInstanceOf(GridAnswer.class);
   }
 

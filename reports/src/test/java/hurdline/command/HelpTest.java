@@ -22,7 +22,7 @@ class HelpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"hurdline", "check", "run", "compare", "yard", "season", "new"})
+  @ValueSource(strings = {"hurdline", "check", "run", "compare", "yard", "season", "page", "new"})
   void aHelpPageReadsAsItWasWritten(String name) throws IOException {
     StringWriter out = new StringWriter();
     String[] args =

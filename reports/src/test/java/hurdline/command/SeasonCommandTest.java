@@ -85,7 +85,7 @@ class SeasonCommandTest {
     Path other = plant("other.yml", "plant:", "plant:", "");
     assertThat(call("season", one.toString(), other.toString(), "--replications", "2", "--json", "--quiet"))
         .isZero();
-    SeasonAnswer answer = (SeasonAnswer) RecordFile.read(new StringReader(out.toString()));
+    SeasonAnswer answer = (SeasonAnswer) RecordFile.read("record.json", new StringReader(out.toString()));
     assertThat(answer.plans()).extracting(SeasonAnswer.Plan::name).containsExactly("one", "other");
     assertThat(answer.header().file()).isEqualTo("one.yaml, other.yml");
     assertThat(answer.differences())

@@ -7,6 +7,15 @@ import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.GridKey;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.YardAnswer;
+import hurdline.chart.CompareFigures;
+import hurdline.chart.Figure;
+import hurdline.chart.Figures;
+import hurdline.chart.GridFigures;
+import hurdline.chart.PlanFigures;
+import hurdline.chart.YardFigures;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
@@ -20,6 +29,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -49,9 +59,28 @@ class ReadersUnitsTest {
   }
 
   private static String text(Answer answer, UnitSystem units, Locale locale) {
-    String html = ReportPage.html(answer, new Wording(units, locale));
+    Wording wording = new Wording(units, locale);
+    String drawn = figures(answer, wording).stream().map(Figure::file).collect(Collectors.joining("\n"));
+    String html = ReportPage.html(answer, wording) + drawn;
     String text = TAG.matcher(CASES.matcher(STYLE.matcher(html).replaceAll("")).replaceAll("")).replaceAll("\n");
     return AS_TYPED.matcher(text).replaceAll("").replace("&#39;", "'").replace("&quot;", "\"").replace("&amp;", "&");
+  }
+
+  /** As single files, which keep their text as text. */
+  private static List<Figure> figures(Answer answer, Wording wording) {
+    if (answer instanceof RunAnswer run) {
+      return new Figures(run, wording).all();
+    }
+    if (answer instanceof CompareAnswer compare) {
+      return new CompareFigures(compare, wording).all();
+    }
+    if (answer instanceof SeasonAnswer season) {
+      return new PlanFigures(season, wording).all();
+    }
+    if (answer instanceof YardAnswer yard) {
+      return new YardFigures(yard, wording).all();
+    }
+    return answer instanceof GridAnswer grid ? new GridFigures(grid, wording).all() : List.of();
   }
 
   /** The same page in both: a number that is the same in German as in English has marks that one of both misreads. */

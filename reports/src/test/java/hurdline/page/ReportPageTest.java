@@ -76,7 +76,7 @@ class ReportPageTest {
   void thePageFromTheRecordReadBackIsThePageFromMemory(Answer answer) throws IOException {
     StringWriter record = new StringWriter();
     RecordFile.write(answer, record);
-    Answer back = RecordFile.read(new StringReader(record.toString()));
+    Answer back = RecordFile.read("record.json", new StringReader(record.toString()));
     assertThat(ReportPage.html(back, US)).isEqualTo(ReportPage.html(answer, US));
   }
 
@@ -149,7 +149,7 @@ class ReportPageTest {
       named = plain.replaceAll(Matcher.quoteReplacement(markup));
     }
     assertThat(changed).isGreaterThan(answer == SampleAnswer.bare() ? 0 : 3);
-    String page = ReportPage.html(RecordFile.read(new StringReader(named)), US);
+    String page = ReportPage.html(RecordFile.read("record.json", new StringReader(named)), US);
     assertThat(page.contains("&lt;script&gt;")).isTrue();
     assertThat(found(page, "<((?i:script|img)[^>]{0,80})")).isEmpty();
     String tags = page.replaceAll("=\"[^\"]*\"", "=");

@@ -1,0 +1,103 @@
+package hurdline.table;
+
+import com.google.gson.FieldNamingStrategy;
+import hurdline.answer.AcresRow;
+import hurdline.answer.AvoidedRow;
+import hurdline.answer.CapacityRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.GridAnswer;
+import hurdline.answer.GridBest;
+import hurdline.answer.GridCell;
+import hurdline.answer.GridLead;
+import hurdline.answer.GridRow;
+import hurdline.answer.LifeRow;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.Selection;
+import hurdline.answer.StripRow;
+import hurdline.answer.SummaryRow;
+import hurdline.answer.YardAnswer;
+import java.lang.reflect.Field;
+import java.util.HashMap;
+import java.util.Map;
+
+/** What the parts of an answer are called in {@code record.json}: as the columns and files of the tables are. */
+final class CsvNames implements FieldNamingStrategy {
+  private static final Map<String, String> CALLED = new HashMap<>();
+
+  static {
+    for (Class<?> row : new Class<?>[] {AvoidedRow.class, StripRow.class}) {
+      called(row, "plan", "alternative");
+    }
+    for (Class<?> row : new Class<?>[] {GridRow.class, GridBest.class, GridLead.class, GridCell.LeftOut.class}) {
+      called(row, "plant", "alternative");
+    }
+    called(GridAnswer.class, "plants", "alternatives");
+    called(DifferenceRow.class, "optionMean", "alternative_mean");
+    called(Selection.class, "option", "alternative");
+    called(Selection.Row.class, "option", "alternative");
+    called(SummaryRow.class, "least", "min");
+    called(SummaryRow.class, "most", "max");
+    called(StripRow.class, "workedT", "mass_in_t");
+    called(LifeRow.class, "internalRate", "internal_rate_of_return");
+    called(LifeRow.class, "otherRate", "other_internal_rate");
+    called(AcresRow.class, "times", "area_factor");
+    called(AcresRow.class, "chance", "chance_finished");
+    called(AcresRow.class, "leftOver", "left_over_bales");
+    called(CapacityRow.class, "chance", "chance_of_overflow");
+    called(CapacityRow.class, "heldAtField", "held_at_field_bales");
+    called(CapacityRow.class, "waitingD", "truck_waiting_d");
+    called(CapacityRow.Cost.class, "perYear", "money_per_year");
+    called(CapacityRow.Cost.class, "low95", "money_low_95");
+    called(CapacityRow.Cost.class, "high95", "money_high_95");
+    called(CapacityRow.Cost.class, "ground", "ground_per_year");
+    called(CapacityRow.Cost.class, "waiting", "waiting_per_year");
+    called(CapacityRow.Cost.class, "marginBelow", "margin_below_no_limit");
+    called(CapacityRow.Cost.class, "receiving", "receiving_wages");
+    called(CapacityRow.Cost.Above.class, "money", "money_above_cheapest");
+    called(CapacityRow.Cost.Above.class, "low", "low_joint");
+    called(CapacityRow.Cost.Above.class, "high", "high_joint");
+    called(CompareAnswer.Option.class, "says", "description");
+    called(SeasonAnswer.Plan.class, "says", "description");
+    for (Class<?> answer : new Class<?>[] {RunAnswer.class, CompareAnswer.class}) {
+      called(answer, "holders", "bottlenecks");
+    }
+    called(RunAnswer.class, "levels", "yard_levels");
+    called(YardAnswer.class, "levels", "yard_levels");
+    called(CompareAnswer.class, "lives", "service_lives");
+    called(SeasonAnswer.class, "strips", "machine_weeks");
+    called(SeasonAnswer.class, "avoided", "changeovers");
+    called(YardAnswer.class, "capacity", "yard_sizes");
+  }
+
+  private static void called(Class<?> record, String part, String name) {
+    CALLED.put(key(record, part), name);
+  }
+
+  private static String key(Class<?> record, String part) {
+    return record.getName() + "." + part;
+  }
+
+  @Override
+  public String translateName(Field field) {
+    return name(field.getDeclaringClass(), field.getName());
+  }
+
+  static String name(Class<?> record, String part) {
+    String own = CALLED.get(key(record, part));
+    if (own != null) {
+      return own;
+    }
+    if (part.equals("option") && record.getSimpleName().endsWith("Row")) {
+      return "alternative";
+    }
+    return part.equals("toldApart") ? "significant" : withBars(part);
+  }
+
+  /** {@code share_low_95} of {@code shareLow95}, but {@code area_m2} and {@code p05}. */
+  private static String withBars(String part) {
+    return part.replaceAll("(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])|(?<=[a-z]{2})(?=[0-9])", "_")
+        .toLowerCase(java.util.Locale.ROOT);
+  }
+}
