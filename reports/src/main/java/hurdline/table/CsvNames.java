@@ -11,19 +11,33 @@ import hurdline.answer.GridBest;
 import hurdline.answer.GridCell;
 import hurdline.answer.GridLead;
 import hurdline.answer.GridRow;
+import hurdline.answer.HolderRow;
+import hurdline.answer.LevelRow;
 import hurdline.answer.LifeRow;
-import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.Selection;
 import hurdline.answer.StripRow;
 import hurdline.answer.SummaryRow;
-import hurdline.answer.YardAnswer;
 import java.lang.reflect.Field;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** What the parts of an answer are called in {@code record.json}: as the columns and files of the tables are. */
 final class CsvNames implements FieldNamingStrategy {
+  /** Lists are called like the files of their rows. */
+  private static final Map<Class<?>, String> FILES =
+      Map.of(
+          HolderRow.class, "bottlenecks",
+          LevelRow.class, "yard_levels",
+          LifeRow.class, "service_lives",
+          StripRow.class, "machine_weeks",
+          AvoidedRow.class, "changeovers",
+          CapacityRow.class, "yard_sizes");
+
   private static final Map<String, String> CALLED = new HashMap<>();
 
   static {
@@ -60,15 +74,6 @@ final class CsvNames implements FieldNamingStrategy {
     called(CapacityRow.Cost.Above.class, "high", "high_joint");
     called(CompareAnswer.Option.class, "says", "description");
     called(SeasonAnswer.Plan.class, "says", "description");
-    for (Class<?> answer : new Class<?>[] {RunAnswer.class, CompareAnswer.class}) {
-      called(answer, "holders", "bottlenecks");
-    }
-    called(RunAnswer.class, "levels", "yard_levels");
-    called(YardAnswer.class, "levels", "yard_levels");
-    called(CompareAnswer.class, "lives", "service_lives");
-    called(SeasonAnswer.class, "strips", "machine_weeks");
-    called(SeasonAnswer.class, "avoided", "changeovers");
-    called(YardAnswer.class, "capacity", "yard_sizes");
   }
 
   private static void called(Class<?> record, String part, String name) {
@@ -86,8 +91,9 @@ final class CsvNames implements FieldNamingStrategy {
 
   static String name(Class<?> record, String part) {
     String own = CALLED.get(key(record, part));
-    if (own != null) {
-      return own;
+    String file = FILES.get(rows(record, part));
+    if (own != null || file != null) {
+      return own == null ? file : own;
     }
     if (part.equals("option") && record.getSimpleName().endsWith("Row")) {
       return "alternative";
@@ -95,9 +101,21 @@ final class CsvNames implements FieldNamingStrategy {
     return part.equals("toldApart") ? "significant" : withBars(part);
   }
 
+  /** Of what a list is; the part's own type where it is none. */
+  private static Class<?> rows(Class<?> record, String part) {
+    return Stream.of(record.isRecord() ? record.getRecordComponents() : new RecordComponent[0])
+        .filter(component -> component.getName().equals(part))
+        .map(RecordComponent::getGenericType)
+        .map(type -> type instanceof ParameterizedType list ? list.getActualTypeArguments()[0] : type)
+        .filter(Class.class::isInstance)
+        .findFirst()
+        .<Class<?>>map(type -> (Class<?>) type)
+        .orElse(Object.class);
+  }
+
   /** {@code share_low_95} of {@code shareLow95}, but {@code area_m2} and {@code p05}. */
   private static String withBars(String part) {
     return part.replaceAll("(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])|(?<=[a-z]{2})(?=[0-9])", "_")
-        .toLowerCase(java.util.Locale.ROOT);
+        .toLowerCase(Locale.ROOT);
   }
 }

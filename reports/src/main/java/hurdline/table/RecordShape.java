@@ -8,6 +8,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -18,10 +19,8 @@ final class RecordShape {
 
   /** The first thing that is not as it should be, with its place; empty if all is there. */
   static Optional<String> problem(JsonElement found, Type type, String path) {
-    if (type instanceof ParameterizedType list) {
-      return found.isJsonArray()
-          ? inList(found, list.getActualTypeArguments()[0], path)
-          : Optional.of(path + " is no list");
+    if (type instanceof ParameterizedType many) {
+      return many.getRawType() == Map.class ? inMap(found, many, path) : inList(found, many, path);
     }
     Class<?> expected = (Class<?>) type;
     if (expected == Fact.class) {
@@ -36,7 +35,19 @@ final class RecordShape {
     return isPlain(found, expected) ? Optional.empty() : Optional.of(path + " is no " + word(expected));
   }
 
-  private static Optional<String> inList(JsonElement found, Type of, String path) {
+  private static Optional<String> inMap(JsonElement found, ParameterizedType map, String path) {
+    return found.isJsonObject()
+        ? found.getAsJsonObject().entrySet().stream()
+            .flatMap(of -> problem(of.getValue(), map.getActualTypeArguments()[1], path + "." + of.getKey()).stream())
+            .findFirst()
+        : Optional.of(path + " is no object");
+  }
+
+  private static Optional<String> inList(JsonElement found, ParameterizedType list, String path) {
+    if (!found.isJsonArray()) {
+      return Optional.of(path + " is no list");
+    }
+    Type of = list.getActualTypeArguments()[0];
     return IntStream.range(0, found.getAsJsonArray().size())
         .mapToObj(at -> problem(found.getAsJsonArray().get(at), of, path + "[" + at + "]"))
         .flatMap(Optional::stream)
