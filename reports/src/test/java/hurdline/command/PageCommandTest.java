@@ -137,4 +137,18 @@ class PageCommandTest {
     assertThat(call.code()).isEqualTo(2);
     return call.err();
   }
+
+  /** The limit stands in the file's warning; the caution says what to do and names none of its own. */
+  @Test
+  void aReportHasOneLimitOfSafeMoisture() throws IOException {
+    Path out = dir.resolve("wet");
+    int code =
+        call(
+            List.of("run", SMALL.toString(), "--replications", "1", "--quiet"), "--set",
+            "crops.stalk.moisture={normal: {mean: 17 %, sd: 1 %}}", "--out", out.toString());
+    assertThat(code).isZero();
+    String page = Files.readString(out.resolve("report.html"));
+    String cautions = page.substring(page.indexOf("<section id=\"cautions\">"), page.indexOf("<section id=\"proof\">"));
+    assertThat(cautions).contains("<dt>Wet bales</dt>").containsOnlyOnce("wetter than 15 %").doesNotContain("18 %");
+  }
 }
