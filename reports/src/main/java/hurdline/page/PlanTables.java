@@ -245,7 +245,7 @@ final class PlanTables {
   Figure.Grid differences() {
     List<List<String>> rows = new ArrayList<>();
     List<MainMeasures> measures = new ArrayList<>(MainMeasures.of(answer.outline()));
-    measures.add(new MainMeasures(Measure.MONEY_MARGIN_LESS_FORGONE.of(), "margin less margin forgone"));
+    measures.add(MainMeasures.lessForgone());
     for (MainMeasures main : measures) {
       for (PlanDifference pair : answer.differences()) {
         if (pair.row().measure().equals(main.measure())) {

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The answer of a grid for the terminal, and in sentences for the report. */
 public final class GridWords {
@@ -112,7 +113,7 @@ public final class GridWords {
 
   /** What a drawn measure is called. */
   public String label(String measure) {
-    return MainMeasures.of(answer.outline()).stream()
+    return Stream.concat(MainMeasures.of(answer.outline()).stream(), Stream.of(MainMeasures.lessForgone()))
         .filter(main -> main.measure().equals(measure))
         .map(MainMeasures::label)
         .findFirst()

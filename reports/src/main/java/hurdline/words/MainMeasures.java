@@ -35,4 +35,9 @@ public record MainMeasures(String measure, String label) {
     all.add(new MainMeasures(Measure.MONEY_MARGIN.of(), "margin"));
     return all.stream().distinct().toList();
   }
+
+  /** The margin of a plan less what the crop left over would have added. */
+  public static MainMeasures lessForgone() {
+    return new MainMeasures(Measure.MONEY_MARGIN_LESS_FORGONE.of(), "margin less margin forgone");
+  }
 }

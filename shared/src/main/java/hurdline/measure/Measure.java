@@ -265,7 +265,7 @@ public enum Measure {
   SEASON_NTH_LEFT_OVER(
       "season.<line>.<n>.left_over", BALES, "Bales left when the line's n-th campaign ended."),
   SEASON_FINISHED(
-      "season.finished", SHARE, "Is 1 where every line that has a campaign left nothing over and no other crop lies in the yard or at fields, else 0."),
+      "season.finished", SHARE, "Is 1 where nothing is left of any crop when the last campaign of its lines ends, and of one without campaigns at the end; else 0."),
   SEASON_LINE_FINISHED(
       "season.<line>.finished", SHARE, "Is 1 where the line's last campaign left nothing over, else 0."),
   SEASON_MARGIN_FORGONE(
@@ -275,8 +275,8 @@ public enum Measure {
   MONEY_MARGIN_LESS_FORGONE(
       "money.margin_less_forgone",
       MONEY,
-      "Margin less what the bales left over would have added, for each line whose margin is above 0; no value where"
-          + " crop is left over of which nothing was fed."),
+      "Margin less what the bales left over would have added at their crop's margin per bale fed, where that is above 0;"
+          + " no value where crop is left of which nothing was fed."),
   BALANCE_RESIDUAL(
       "balance.residual",
       SHARE,

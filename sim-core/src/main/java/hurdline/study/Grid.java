@@ -54,7 +54,8 @@ public final class Grid {
         new GridMeasures(
             new Outlines(first).outline(),
             first.plant().money().isPresent(),
-            isRepeated() && this.alternatives.stream().anyMatch(Alternative::bought));
+            isRepeated() && this.alternatives.stream().anyMatch(Alternative::bought),
+            called.equals("plan"));
   }
 
   private boolean isRepeated() {

@@ -3,6 +3,7 @@ package hurdline.study;
 import hurdline.answer.Outline;
 import hurdline.answer.PaybackRow;
 import hurdline.measure.Measure;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -11,15 +12,18 @@ final class GridMeasures {
   private final Outline outline;
   private final boolean money;
   private final boolean bought;
+  private final boolean plans;
 
   /**
    * @param money whether the plant counts money
    * @param bought whether some of the plants are options that are bought
+   * @param plans whether the plants are season plans, which may leave crop over
    */
-  GridMeasures(Outline outline, boolean money, boolean bought) {
+  GridMeasures(Outline outline, boolean money, boolean bought, boolean plans) {
     this.outline = outline;
     this.money = money;
     this.bought = bought;
+    this.plans = plans;
   }
 
   /** What an option is worth against the first plant, whose own is 0. */
@@ -27,17 +31,21 @@ final class GridMeasures {
     return PaybackRow.Quantity.NET_PRESENT_VALUE.word();
   }
 
-  /** Those to be had most of: what options are worth, margin, and what each line feeds. */
+  /** Those to be had most of: what options are worth, margin, with plans also less that forgone, what each line feeds. */
   List<String> goals() {
-    Stream<String> margin =
-        !money
-            ? Stream.empty()
-            : bought
-                ? Stream.of(worth(), Measure.MONEY_MARGIN.of())
-                : Stream.of(Measure.MONEY_MARGIN.of());
+    List<String> margin = new ArrayList<>();
+    if (money && bought) {
+      margin.add(worth());
+    }
+    if (money) {
+      margin.add(Measure.MONEY_MARGIN.of());
+    }
+    if (money && plans) {
+      margin.add(Measure.MONEY_MARGIN_LESS_FORGONE.of());
+    }
     Stream<String> fed =
         outline.lines().stream().map(line -> Measure.MASS_FED.of(line.crop())).distinct();
-    return Stream.concat(margin, fed).toList();
+    return Stream.concat(margin.stream(), fed).toList();
   }
 
   /** The goals, then what is left over of each line and the most that lies in the yard. */

@@ -6,6 +6,7 @@ import hurdline.measure.Measure;
 import hurdline.plant.Delivery;
 import hurdline.plant.Money;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What a yard of a size costs in a year: its ground, what waits for room, and what the plant's margin lies below that of
@@ -18,6 +19,7 @@ import java.util.Optional;
 final class YardMoney {
   private static final double DAY_S = 86_400;
   private static final double HOUR_S = 3_600;
+  private static final double ROUNDING = 1e-9;
 
   private final CropYard yard;
   private final Optional<Money> money;
@@ -53,15 +55,26 @@ final class YardMoney {
 
   /** Money of each season in a yard of so many bales. */
   double[] perYear(int bales, Figures figures) {
-    double[] margin = figures.series(Measure.MONEY_MARGIN.of());
-    double[] most = unlimited.series(Measure.MONEY_MARGIN.of());
     double[] waiting = waitingD(figures);
+    double[] below = belowNoLimit(figures);
     double ground = groundPerYear(bales);
-    double[] sums = new double[margin.length];
+    double[] sums = new double[below.length];
     for (int at = 0; at < sums.length; at++) {
-      sums[at] = ground + perWaitingD() * waiting[at] + most[at] - margin[at];
+      sums[at] = ground + perWaitingD() * waiting[at] + below[at];
     }
     return sums;
+  }
+
+  private double[] belowNoLimit(Figures figures) {
+    double[] margin = figures.series(Measure.MONEY_MARGIN.of());
+    double[] most = unlimited.series(Measure.MONEY_MARGIN.of());
+    return IntStream.range(0, margin.length).mapToDouble(at -> below(most[at], margin[at])).toArray();
+  }
+
+  /** Two sums over the same events in another order differ by rounding, and that is no money. */
+  private static double below(double most, double margin) {
+    double below = most - margin;
+    return Math.abs(below) <= ROUNDING * Math.max(Math.abs(most), Math.abs(margin)) ? 0 : below;
   }
 
   /** The same as means with what they are made of. */
@@ -76,7 +89,7 @@ final class YardMoney {
         sums.high95(),
         ground,
         waiting,
-        sums.mean() - ground - waiting,
+        Summary.of(belowNoLimit(figures)).mean(),
         receivingH * HOUR_S * money.orElseThrow().wagePerS(),
         above);
   }

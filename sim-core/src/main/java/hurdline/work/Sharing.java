@@ -1,6 +1,5 @@
 package hurdline.work;
 
-import hurdline.account.IntakeBooks;
 import hurdline.account.MaterialBooks;
 import hurdline.line.Layout;
 import hurdline.line.Periods;
@@ -17,33 +16,20 @@ final class Sharing {
 
   private final Present present;
   private final Layout layout;
-  private final Feeding feeding;
-  private final Rostering rostering;
   private final Watching watching;
   private final MaterialBooks material;
-  private final IntakeBooks intake;
-  private final MoneyTally money;
+  private final CropLeft left;
   private final Periods weeks;
   private final int crops;
   private final double[][] totals; // [week] as in Outcome.Shared.strips, from the first day on
   private final Tally tally = new Tally();
   private int week;
 
-  Sharing(
-      Present present,
-      Feeding feeding,
-      Rostering rostering,
-      Watching watching,
-      MaterialBooks material,
-      IntakeBooks intake,
-      MoneyTally money) {
+  Sharing(Present present, Watching watching, MaterialBooks material, CropLeft left) {
     this.present = present;
-    this.feeding = feeding;
-    this.rostering = rostering;
     this.watching = watching;
     this.material = material;
-    this.intake = intake;
-    this.money = money;
+    this.left = left;
     layout = present.layout;
     weeks = present.roster.weeks();
     crops = layout.naming.crops.count();
@@ -147,54 +133,16 @@ final class Sharing {
   }
 
   private void finished() {
-    boolean hasMoney = layout.plant.money().isPresent();
-    boolean all = !liesUnplanned();
-    double forgone = all ? 0 : Double.NaN;
     for (int l = 0; l < layout.lines; l++) {
-      int last = lastCampaign(l);
-      if (last >= 0) {
+      if (left.hasCampaign(l)) {
         String line = layout.naming.lines.name(l);
-        int left = rostering.leftOver[last];
-        all &= left == 0;
-        tally.put(Measure.SEASON_LINE_FINISHED, left == 0 ? 1 : 0, line);
-        if (hasMoney) {
-          tally.put(Measure.SEASON_MARGIN_FORGONE, notEarned(l, left), line);
-          forgone += Math.max(0, notEarned(l, left));
+        tally.put(Measure.SEASON_LINE_FINISHED, left.leftOfLine(l) == 0 ? 1 : 0, line);
+        if (layout.plant.money().isPresent()) {
+          tally.put(Measure.SEASON_MARGIN_FORGONE, left.marginForgone(l), line);
         }
       }
     }
-    tally.put(Measure.SEASON_FINISHED, all ? 1 : 0);
-    if (hasMoney) {
-      tally.put(Measure.MONEY_MARGIN_LESS_FORGONE, money.margin() - forgone);
-    }
-  }
-
-  /** Whether there is crop at the end that no line with a campaign takes, baled at a field or in the yard. */
-  private boolean liesUnplanned() {
-    for (int c = 0; c < crops; c++) {
-      boolean planned = false;
-      for (int l = 0; l < layout.lines; l++) {
-        planned |= layout.crop[l] == c && lastCampaign(l) >= 0;
-      }
-      if (!planned && intake.levels.inYard(c) + intake.heldAtField(c) > 0) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private int lastCampaign(int line) {
-    int last = -1;
-    for (int c = 0; c < rostering.campaigns(); c++) {
-      last = rostering.lineOf(c) == line ? c : last;
-    }
-    return last;
-  }
-
-  /** Bales left over bring what those fed have brought, bale for bale. */
-  private double notEarned(int line, int left) {
-    int used = feeding.usedUp[line];
-    return used > 0 ? left * money.margin(line) / used : left == 0 ? 0 : Double.NaN;
+    tally.put(Measure.SEASON_FINISHED, left.isAllFinished() ? 1 : 0);
   }
 
   private double[][] strips() {

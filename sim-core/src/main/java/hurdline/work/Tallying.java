@@ -34,6 +34,7 @@ final class Tallying {
   private final PeriodTally periods;
   private final YearTally years;
   private final Crewing crewing;
+  private final CropLeft left;
   private final Sharing sharing;
   private final IntakeTally intakes;
   private final SeasonTally season;
@@ -71,7 +72,8 @@ final class Tallying {
     money =
         new MoneyTally(
             present, makers, crewing, stopping, filling, orders, feeding, watching, material, intake);
-    sharing = new Sharing(present, feeding, rostering, watching, material, intake, money);
+    left = new CropLeft(layout, rostering, feeding, intake, money);
+    sharing = new Sharing(present, watching, material, left);
     season = new SeasonTally(layout, rostering);
     periods = new PeriodTally(present, watching, material, money);
     intakes = new IntakeTally(layout, haulage, feeding, material, intake);
@@ -119,6 +121,9 @@ final class Tallying {
     crews();
     money.put(tally);
     season.put(tally);
+    if (layout.plant.money().isPresent()) {
+      tally.put(Measure.MONEY_MARGIN_LESS_FORGONE, money.margin() - left.forgone());
+    }
     tally.put(Measure.BALANCE_RESIDUAL, balance.residual());
     List<Outcome.Column> columns = List.copyOf(tally.columns());
     double[] values = tally.values();

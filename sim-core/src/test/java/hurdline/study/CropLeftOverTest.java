@@ -92,4 +92,20 @@ class CropLeftOverTest {
     assertThat(answer.find("base", Measure.MONEY_MARGIN_LESS_FORGONE.of()).orElseThrow().replications()).isZero();
     assertThat(answer.verdict().lessForgone()).isEmpty();
   }
+
+  /** What the first line leaves over the second works off on the next day: the crop is finished, and nothing is forgone. */
+  @Test
+  void aCropThatSeveralLinesWorkIsFinishedByTheLastOfThem() {
+    String text =
+        PLANT
+            .replace("cotton_line: {crop: seed_cotton, feed: gin_feeder,", "cotton_line: {crop: stalk, feed: feeder,")
+            .replace("gin_feeder: {rate: 2 t/h, to: lint}", "feeder: {rate: 2 t/h, to: tow}")
+            .replace("{line: stalk_line, from: 2027-03-02, to: 2027-03-02", "{line: cotton_line, from: 2027-03-02, to: 2027-03-02");
+    SeasonAnswer answer = simulated(text);
+    assertThat(answer.mean("both_days", Measure.SEASON_LEFT_OVER.of("stalk_line"))).isEqualTo(28);
+    assertThat(answer.mean("both_days", Measure.SEASON_LEFT_OVER.of("cotton_line"))).isZero();
+    assertThat(answer.mean("both_days", Measure.SEASON_FINISHED.of())).isEqualTo(1);
+    assertThat(answer.mean("both_days", Measure.MONEY_MARGIN_LESS_FORGONE.of()))
+        .isEqualTo(answer.mean("both_days", Measure.MONEY_MARGIN.of()));
+  }
 }

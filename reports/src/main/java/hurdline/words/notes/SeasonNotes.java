@@ -24,7 +24,7 @@ final class SeasonNotes {
                 + " bale fed, before electricity and overhead. It is a guide: a longer season costs"
                 + " shifts that this does not count, and where the margin is below 0 it is a sum"
                 + " spared. The margin itself counts crop left over at its price only. Margin less margin"
-                + " forgone takes off what that crop would have brought, line by line where the line's"
+                + " forgone takes off what that crop would have brought, crop by crop where the crop's"
                 + " margin is above 0; the plan with the best margin need not be the best by it.")
         .tell(
             SeasonFact.HoursOfTheBuilding.class,
