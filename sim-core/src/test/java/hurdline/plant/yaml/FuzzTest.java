@@ -14,6 +14,7 @@ class FuzzTest {
   private static final String SPICES =
       "{}[]:,-#&*!|>'\"%@` \n\t0123456789.eE+abcxyz~?\\\u00e9\u2028";
 
+  /** Over eight seeds 111 to 117 of 120 are refused: nearly all, but what falls into a comment or a name is read. */
   @Test
   void textChangedAnywhereIsReadOrRefusedInWords() {
     Random random = new Random(4714);
