@@ -77,7 +77,7 @@ class SeasonAndYardRulesTest {
                 .problems())
         .singleElement()
         .asString()
-        .startsWith("p.yaml:118:5 season.1: the campaign overlaps that of season.0, and both use ");
+        .startsWith("p.yaml:122:5 season.1: the campaign overlaps that of season.0, and both use ");
   }
 
   @Test
