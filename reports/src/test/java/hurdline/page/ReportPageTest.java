@@ -268,6 +268,7 @@ class ReportPageTest {
   @Test
   void aSeasonTellsOfTheBuildingTheCropsTheMachinesAndPlanAgainstPlan() {
     String page = ReportPage.html(SampleSeason.two(), US);
+    assertThat(page).contains("the season as the file has it");
     assertThat(found(page, "<h2>([^<]*)</h2>"))
         .containsExactly(
             "The answer",

@@ -31,7 +31,7 @@ public final class SampleSeason {
         YEAR.header(),
         OUTLINE,
         List.of(
-            plan("base", "the season as the file has it", ""),
+            plan("base", "", ""),
             plan("two_shifts", "stalks on <two> shifts", "2027-10-01")),
         summary(),
         List.of(),
