@@ -45,7 +45,7 @@ class CautionsTest {
         Edited.with(
             "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]",
             "mix: orders\n        then: fine"),
-        "p.yaml:104:15 lines.stalk_line.steps.mill.then: it makes \"fine\" without an order, which"
+        "p.yaml:108:15 lines.stalk_line.steps.mill.then: it makes \"fine\" without an order, which"
             + " sells on orders only; what is made beyond the orders earns nothing; name another"
             + " screen, or \"sells: all\" in the product");
   }
@@ -56,12 +56,12 @@ class CautionsTest {
         Edited.with(
             "mean: 12 %, sd: 1 %, low: 7 %, high: 15 %",
             "mean: 16 %, sd: 1 %, low: 7 %, high: 20 %"),
-        "p.yaml:24:5 crops.stalk.moisture: one bale in ten or more is wetter than 15 %, the usual"
+        "p.yaml:25:5 crops.stalk.moisture: one bale in ten or more is wetter than 15 %, the usual"
             + " limit for storing; wet bales heat, rot and can set themselves on fire; check the"
             + " moisture before stacking and keep to local fire codes");
     cautions(
         Edited.with("moisture: 9 %", "moisture: 14.5 %"),
-        "p.yaml:30:15 crops.seed_cotton.moisture: one bale in ten or more is wetter than 14 %, the"
+        "p.yaml:31:15 crops.seed_cotton.moisture: one bale in ten or more is wetter than 14 %, the"
             + " usual limit for storing; wet bales heat, rot and can set themselves on fire; check"
             + " the moisture before stacking and keep to local fire codes");
   }
@@ -70,7 +70,7 @@ class CautionsTest {
   void anOutletThatNothingReachesIsTold() {
     cautions(
         Edited.with("{to: waste, takes: {fines: 100 %}}", "{to: waste, takes: {hurd: 100 %}}"),
-        "p.yaml:113:41 lines.cotton_line.steps.gin.outlets.0.to: nothing can reach \"waste\" by"
+        "p.yaml:117:41 lines.cotton_line.steps.gin.outlets.0.to: nothing can reach \"waste\" by"
             + " this outlet; check the shares of the outlets before it");
   }
 
@@ -80,7 +80,7 @@ class CautionsTest {
         Edited.with(
             "          - {to: cyclone, takes: {fines: 45 %}}",
             "          - {to: waste, takes: {fines: 45 %}}"),
-        "p.yaml:97:7 lines.stalk_line.steps.cyclone: nothing reaches \"cyclone\" in this line;"
+        "p.yaml:101:7 lines.stalk_line.steps.cyclone: nothing reaches \"cyclone\" in this line;"
             + " leave its step out, or lead something to it");
   }
 
@@ -88,7 +88,7 @@ class CautionsTest {
   void aResourceOfNobodyIsTold() {
     cautions(
         Edited.with("bag_hand: {count: 2}", "bag_hand: {count: 0}"),
-        "p.yaml:127:21 resources.bag_hand.count: a count of 0 never serves; whatever needs"
+        "p.yaml:131:21 resources.bag_hand.count: a count of 0 never serves; whatever needs"
             + " \"bag_hand\" waits for good");
   }
 
@@ -98,7 +98,7 @@ class CautionsTest {
         Edited.with(
             "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-10-04",
             "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-06-15"),
-        "p.yaml:118:31 season.2.from: the changeover before it lasts to the end of 2027-06-18 and"
+        "p.yaml:122:31 season.2.from: the changeover before it lasts to the end of 2027-06-18 and"
             + " costs it 4 working days; begin it later, or the changeover sooner, if that is not"
             + " meant");
   }
@@ -110,7 +110,7 @@ class CautionsTest {
             "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-10-04",
             "{changeover: 1 d, hands: 6, tasks: {clear: {lasts: 9 h}, trial: {lasts: 8 h, after: [clear]}}}\n"
                 + "  - {line: cotton_line, from: 2027-10-04"),
-        "p.yaml:117:18 season.1.changeover: its tasks take 17.0 h with its hands, 3 days of shift \"day\""
+        "p.yaml:121:18 season.1.changeover: its tasks take 17.0 h with its hands, 3 days of shift \"day\""
             + " with 8.0 h each, and only 1 is given; more days or hands, or tasks that may go on side by side");
   }
 
@@ -118,7 +118,7 @@ class CautionsTest {
   void aShiftWithoutHandsIsTold() {
     cautions(
         Edited.with("cotton_line: {day: 8, night: 7}", "cotton_line: {day: 8}"),
-        "p.yaml:120:1 crews: line \"cotton_line\" works shift \"night\" without a paid hand; name"
+        "p.yaml:124:1 crews: line \"cotton_line\" works shift \"night\" without a paid hand; name"
             + " its hands under crews.cotton_line; nobody should run machines alone or unattended");
   }
 
@@ -126,7 +126,7 @@ class CautionsTest {
   void aProductThatNeverSellsIsTold() {
     cautions(
         Edited.with("coarse: {package: bag,", "coarse: {sells: orders, package: bag,"),
-        "p.yaml:67:19 products.coarse.sells: it sells on orders only and has none; it will earn"
+        "p.yaml:70:19 products.coarse.sells: it sells on orders only and has none; it will earn"
             + " nothing");
   }
 
@@ -134,7 +134,7 @@ class CautionsTest {
   void aLoadThatNeverFindsRoomIsTold() {
     cautions(
         Edited.with("modules: 4, from", "modules: 900, from"),
-        "p.yaml:165:3 deliveries.seed_cotton: one load is 900 bales and all places for"
+        "p.yaml:169:3 deliveries.seed_cotton: one load is 900 bales and all places for"
             + " \"seed_cotton\" hold 500; such a load never finds room");
   }
 
@@ -142,13 +142,13 @@ class CautionsTest {
   void aPriceWithoutAMoistureBasisIsTold() {
     cautions(
         Edited.with("  moisture_basis: {stalk: 12 %}\n", ""),
-        "p.yaml:67:33 products.coarse.price: a price without a moisture basis; it is taken at 12 %; say at which"
+        "p.yaml:70:33 products.coarse.price: a price without a moisture basis; it is taken at 12 %; say at which"
             + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
             + " money.moisture_basis of its crop",
-        "p.yaml:68:33 products.fine.price: a price without a moisture basis; it is taken at 12 %; say at which"
+        "p.yaml:71:33 products.fine.price: a price without a moisture basis; it is taken at 12 %; say at which"
             + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
             + " money.moisture_basis of its crop",
-        "p.yaml:174:24 money.crop_prices.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
+        "p.yaml:178:24 money.crop_prices.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
             + " which moisture it is paid, such as \"moisture_basis: {stalk: 12 %}\", or \"as is\" if it is paid as weighed");
     assertThat(Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: as is}").read().warnings())
         .hasSize(2)
@@ -162,7 +162,7 @@ class CautionsTest {
         Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: 12 %, seed_cotton: 8 %}")
             .and("  dust:   {price: -3 USD/ton, moisture: as is}", "  dust:   {price: -3 USD/ton}")
             .and("{to: waste, takes: {fines: 100 %}}", "{to: dust, takes: {fines: 100 %}}"),
-        "p.yaml:69:19 products.dust.price: it is made from crops that are paid at different moistures (12 %, 8 %); it is"
+        "p.yaml:72:19 products.dust.price: it is made from crops that are paid at different moistures (12 %, 8 %); it is"
             + " taken as sold at the first; say its own, such as \"moisture: 12 %\"");
   }
 
@@ -176,7 +176,7 @@ class CautionsTest {
                 "  wood: {bale: {mass: 1 t}, composition: {hurd: 100 %}}\n"
                     + "  seed_cotton:\n"
                     + "    module:"),
-        "p.yaml:79:11 lines.stalk_line.crop: no \"stalk\" lies on hand and none is delivered; the"
+        "p.yaml:83:11 lines.stalk_line.crop: no \"stalk\" lies on hand and none is delivered; the"
             + " line will have nothing to work");
   }
 
@@ -194,7 +194,7 @@ class CautionsTest {
         Edited.with(
             "    loads: {every: {exp",
             "    hours: {from: \"01:00\", to: \"02:00\"}\n    loads: {every: {exp"),
-        "p.yaml:166:5 deliveries.seed_cotton.hours: \"hours\" goes with fields, of which there are"
+        "p.yaml:170:5 deliveries.seed_cotton.hours: \"hours\" goes with fields, of which there are"
             + " none; the hours of \"loads\" rule");
   }
 
