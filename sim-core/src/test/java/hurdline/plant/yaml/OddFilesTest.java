@@ -180,7 +180,7 @@ class OddFilesTest {
                 + " expected plain keys and values without tags");
     Edited.with("cost: 13 USD", "cost: 13 USD, cost: 14 USD")
         .saysOnly(
-            "packages.bag.cost: the key \"cost\" stands here a second time, first in line 73;"
+            "packages.bag.cost: the key \"cost\" stands here a second time, first in line 76;"
                 + " expected each key once in its map");
     Edited.with("  lint:   {}", "  lint:   {}\n  ? [a]\n  : {}")
         .saysOnly("products: a key is a list or a map; expected a plain word as a key");

@@ -147,7 +147,7 @@ class ScalingTest {
             + " expected a path to a quantity, a bare number or a distribution",
         "calendar.shifts.*.from | x2 | \"calendar.shifts.day.from\" says \"06:00\", which is no"
             + " number to scale; expected a path to a quantity, a bare number or a distribution",
-        "machines.mill | x2 | \"machines.mill\" is a map with kind, power, draws, stops and"
+        "machines.mill | x2 | \"machines.mill\" is a map with title, kind, power, draws and"
             + " no amount; expected a path to a quantity, a bare number or a distribution; further"
             + " names, places or * lead into it",
         "machines.mill.pwer | x2 | the file does not say \"machines.mill.pwer\", so there is nothing"

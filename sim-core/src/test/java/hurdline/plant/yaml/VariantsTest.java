@@ -77,7 +77,7 @@ class VariantsTest {
   void optionsThatChangeTheSameToSomethingElseConflict() {
     assertThat(refused(VARIANTS, option("bigger_mill"), option("smaller_mill")))
         .containsExactly(
-            "p.yaml:188:37 machines.mill.power: option \"bigger_mill\" and option \"smaller_mill\""
+            "p.yaml:193:37 machines.mill.power: option \"bigger_mill\" and option \"smaller_mill\""
                 + " both change it, each to something else; expected options that agree on what"
                 + " they both change, or only one of them");
   }
@@ -249,7 +249,7 @@ class VariantsTest {
   void aRuleThatAChangeBreaksIsToldAtItsPlaceInTheFile() {
     assertThat(refused(VARIANTS, set("calendar.to", "2027-11-30")))
         .containsExactly(
-            "p.yaml:118:47 season.2.to: a campaign outside the calendar: 2027-12-16; expected a"
+            "p.yaml:122:47 season.2.to: a campaign outside the calendar: 2027-12-16; expected a"
                 + " date from 2027-01-04 to 2027-11-30 (with calendar.to=2027-11-30)");
   }
 
@@ -269,7 +269,7 @@ class VariantsTest {
     assertThat(variants.with(option("rerouted+two_boxes")).machines()).hasSize(10);
     assertThat(refused(variants, option("two_boxes")))
         .containsExactly(
-            "p.yaml:192:23 machines.press_2.kind: the key \"kind\" is missing; expected a kind,"
+            "p.yaml:197:23 machines.press_2.kind: the key \"kind\" is missing; expected a kind,"
                 + " such as \"kind: separating-saw\" (with two_boxes)");
   }
 }

@@ -17,7 +17,7 @@ class WordMessagesTest {
   void anUnknownKeyIsToldWithTheNearestAndItsOwnPlace() {
     assertThat(Edited.with("composition_cv: 5 %", "composition_spred: 5 %").problems())
         .containsExactly(
-            "p.yaml:27:5 crops.stalk.composition_spred: unknown key \"composition_spred\"; expected"
+            "p.yaml:28:5 crops.stalk.composition_spred: unknown key \"composition_spred\"; expected"
                 + " a key of a crop, perhaps \"composition_cv\"");
   }
 
@@ -51,7 +51,7 @@ class WordMessagesTest {
     Edited.with("holds: 60 m3,", "holds: 60 m3, power: 3 kW,")
         .saysOnly(
             "machines.surge_bin.power: unknown key \"power\": a bin draws no power, does not stop"
-                + " and has no parts that move; expected one of kind, holds, start_at, stop_at");
+                + " and has no parts that move; expected one of title, kind, holds, start_at, stop_at");
   }
 
   @Test
@@ -59,7 +59,7 @@ class WordMessagesTest {
     Edited.with("boxes: 2", "boxes: 2, spouts: 2")
         .saysOnly(
             "machines.press.spouts: unknown key \"spouts\": a bag-filler has spouts, a press does"
-                + " not; expected one of kind, power, draws, stops, boxes");
+                + " not; expected one of title, kind, power, draws, stops, boxes");
     Edited.with("rate: 2 t/h, packs: fiber", "rate: 2 t/h, packs: fiber, min_run: 3 h")
         .saysOnly(
             "lines.stalk_line.steps.press.min_run: unknown key \"min_run\": a hammer-mill stays on a"
@@ -180,7 +180,7 @@ class WordMessagesTest {
         .extracting(line -> line.substring(0, line.indexOf(": ")))
         .containsExactly(
             "p.yaml:3:1 plnt",
-            "p.yaml:128:21 resources.scale.count",
-            "p.yaml:169:13 money.currency");
+            "p.yaml:132:21 resources.scale.count",
+            "p.yaml:173:13 money.currency");
   }
 }
