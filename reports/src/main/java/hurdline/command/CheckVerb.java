@@ -62,7 +62,7 @@ final class CheckVerb implements Callable<Integer> {
     if (!shown.quiet()) {
       new PaperWords(answer, wording)
           .lines().stream()
-          .flatMap(line -> Column.broken(line).stream())
+          .flatMap(line -> Column.broken(line, setting.columns()).stream())
           .forEach(shown.json() ? setting.err()::println : setting.out()::println);
     }
     Stream.concat(

@@ -84,7 +84,8 @@ public final class Hurdline implements Callable<Integer> {
             Terminal.isThere(),
             new EngineStudies(),
             Terminal.locale(),
-            Terminal.showsColours());
+            Terminal.showsColours(),
+            Terminal.columns());
     int code = call(setting, args);
     out.flush();
     if (printed.fault().isPresent()) {

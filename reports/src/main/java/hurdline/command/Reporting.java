@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 
 /** Plays a study for a verb and reports what it found: files, words on the terminal, exit code. */
@@ -25,12 +26,16 @@ final class Reporting {
     wording = shown.wording();
   }
 
-  /** What an answer is made into besides its record; the tables at once, the rest when it is asked for. */
+  /**
+   * What an answer is made into besides its record; the tables at once, the rest when it is asked for.
+   *
+   * @param lines the answer in words for a terminal of so many columns
+   */
   record Parts(
       List<Table> tables,
       Supplier<List<Figure>> charts,
       Supplier<String> page,
-      Supplier<List<String>> lines) {}
+      IntFunction<List<String>> lines) {}
 
   /** How an answer of one kind is made into its parts. */
   interface Shape<A extends Answer> {
@@ -79,9 +84,9 @@ final class Reporting {
     try {
       files.write(answer, parts);
     } catch (IOException | RuntimeException fault) {
-      told.tell(answer, parts.lines().get());
+      told.tell(answer, parts.lines().apply(setting.columns()));
       throw fault;
     }
-    told.tell(answer, parts.lines().get(), files.folder());
+    told.tell(answer, parts.lines().apply(setting.columns()), files.folder());
   }
 }

@@ -86,6 +86,6 @@ final class RunVerb implements Callable<Integer> {
         new RunTables(answer).all(),
         figures::all,
         () -> ReportPage.html(answer, wording, figures),
-        () -> new RunWords(answer, wording).lines());
+        width -> new RunWords(answer, wording).lines(width));
   }
 }

@@ -12,6 +12,7 @@ import java.util.Locale;
  * @param studies answers questions about plants
  * @param locale whose order dates and whose marks numbers have where the call names none
  * @param inColour whether {@code out} is a terminal that shows colours
+ * @param columns that a line may have on {@code out}
  */
 record Setting(
     PrintWriter out,
@@ -19,9 +20,10 @@ record Setting(
     boolean onTerminal,
     Studies studies,
     Locale locale,
-    boolean inColour) {
-  /** Dates as in the tables, no colours. */
+    boolean inColour,
+    int columns) {
+  /** Dates as in the tables, no colours, as many columns as where nobody watches. */
   Setting(PrintWriter out, PrintWriter err, boolean onTerminal, Studies studies) {
-    this(out, err, onTerminal, studies, Locale.ROOT, false);
+    this(out, err, onTerminal, studies, Locale.ROOT, false, Terminal.usualColumns());
   }
 }

@@ -52,11 +52,11 @@ final class Told {
     }
   }
 
-  /** In 80 columns; the first line is the title. */
+  /** The first line is the title. */
   private void tell(PrintWriter words, List<String> lines) {
     Ink ink = new Ink(setting.inColour() && !shown.json());
     for (int at = 0; at < lines.size(); at++) {
-      List<String> broken = Column.broken(lines.get(at));
+      List<String> broken = Column.broken(lines.get(at), setting.columns());
       for (int part = 0; part < broken.size(); part++) {
         String line = broken.get(part);
         words.println(at == 0 ? ink.bold(line) : part == 0 ? ink.head(line) : line);

@@ -2,6 +2,7 @@ package hurdline.page;
 
 import hurdline.words.notes.Note;
 import hurdline.chart.Figure;
+import hurdline.words.MainTable;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -94,8 +95,19 @@ final class Html {
 
   /** A table in a box that scrolls on a screen and opens up on paper. */
   Html table(String label, Figure.Grid grid) {
+    return table("figures", label, grid);
+  }
+
+  /** The main figures of an answer, all of whose rows a screen shows at once; only a narrow one scrolls them sideways. */
+  Html wholeTable(String label, MainTable main) {
+    return main.isEmpty() ? this : table("figures whole", label, new Figure.Grid(main.head(), main.grid()));
+  }
+
+  private Html table(String kind, String label, Figure.Grid grid) {
     raw(
-        "<div class=\"figures\" tabindex=\"0\" role=\"region\" aria-label=\""
+        "<div class=\""
+            + kind
+            + "\" tabindex=\"0\" role=\"region\" aria-label=\""
             + escape("Figures: " + label)
             + "\"><table>\n<thead><tr>");
     boolean[] numbers = new boolean[grid.head().size()];

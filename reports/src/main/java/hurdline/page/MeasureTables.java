@@ -1,6 +1,5 @@
 package hurdline.page;
 
-import hurdline.answer.Outline;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.chart.Figure;
@@ -20,46 +19,6 @@ final class MeasureTables {
   MeasureTables(RunAnswer answer, Wording wording) {
     this.answer = answer;
     this.wording = wording;
-  }
-
-  /** Fed, made, left over, yard peak, margin. */
-  Figure.Grid main() {
-    List<List<String>> rows = new ArrayList<>();
-    for (Outline.Line line : answer.outline().lines()) {
-      add(
-          rows,
-          "fed to " + line.name() + " (" + line.crop() + ")",
-          Measure.MASS_FED.of(line.crop()));
-      add(rows, "rate of " + line.name(), Measure.LINE_THROUGHPUT.of(line.name()));
-      line.products().forEach(product -> add(rows, product, Measure.PRODUCT_MASS.of(product)));
-      add(rows, "left over of " + line.crop(), Measure.SEASON_LEFT_OVER.of(line.name()));
-    }
-    answer
-        .outline()
-        .crops()
-        .forEach(
-            crop ->
-                add(rows, "peak in the yard, " + crop.name(), Measure.YARD_PEAK.of(crop.name())));
-    add(rows, "margin", Measure.MONEY_MARGIN.of());
-    return new Figure.Grid(
-        List.of(
-            "", "mean", "unit", "95 % interval", "one year in 20 below", "one year in 20 above"),
-        rows);
-  }
-
-  private void add(List<List<String>> rows, String label, String measure) {
-    answer
-        .find(measure)
-        .ifPresent(
-            row ->
-                rows.add(
-                    List.of(
-                        label,
-                        wording.number(row.mean(), row.low95(), row.high95(), row.unit()),
-                        wording.unit(row.unit()),
-                        wording.interval(row.mean(), row.low95(), row.high95(), row.unit()),
-                        wording.number(row.p05(), row.low95(), row.high95(), row.unit()),
-                        wording.number(row.p95(), row.low95(), row.high95(), row.unit()))));
   }
 
   boolean hasStops() {

@@ -10,8 +10,10 @@ import hurdline.measure.State;
 import hurdline.words.AgainWords;
 import hurdline.words.CapacityWords;
 import hurdline.words.DrawnCropWords;
+import hurdline.words.MainTable;
 import hurdline.words.OrderWords;
-import hurdline.words.RunWords;
+import hurdline.words.RunHeadline;
+import hurdline.words.RunTable;
 import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,10 +80,7 @@ final class RunSections {
   }
 
   private void writeAnswer(Html html) {
-    RunWords words = new RunWords(answer, wording);
-    List<String> sentences = new ArrayList<>(words.twoSentences());
-    words.mostSeasons().ifPresent(sentences::add);
-    html.answer(sentences);
+    html.answer(new RunHeadline(answer, wording).sentences());
     if (answer.header().stopped()) {
       html.paragraph(
           "The run was stopped: "
@@ -90,13 +89,9 @@ final class RunSections {
               + answer.header().replicationsAsked()
               + " replications are in this answer.");
     }
-    html.table("the answer", tables.main());
-    html.paragraph(
-        answer.header().replications() > 1
-            ? "Ranges are 95 % intervals of the mean over "
-                + answer.header().replications()
-                + " replications; the last columns say how single years differ."
-            : "One replication only: no interval can be given, and another year may differ much.");
+    MainTable main = RunTable.of(answer, wording);
+    html.wholeTable("the answer", main);
+    html.paragraph(main.legend(answer.header().replications()));
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 

@@ -129,6 +129,16 @@ public final class Wording {
     return digits.at(shown(value, unit), -decimals);
   }
 
+  /** A number to a decimal place of the shown unit: 3 for thousands, −1 for tenths. */
+  String rounded(double value, int lastPlace, String unit) {
+    return digits.at(shown(value, unit), lastPlace);
+  }
+
+  /** Whether nothing of it is left when it is so rounded. */
+  boolean isZero(double value, int lastPlace, String unit) {
+    return Math.abs(shown(value, unit)) < 0.5 * Math.pow(10, lastPlace);
+  }
+
   /** {@code 2,520 to 2,600}, or empty where there is no interval or none that shows. */
   public String interval(double value, double low, double high, String unit) {
     if (!(high - low > ROUNDING * Math.abs(value))) {

@@ -1,6 +1,8 @@
 package hurdline.audit;
 
 import hurdline.measure.Measure;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -52,22 +54,49 @@ final class PageNames {
   static final String ABOVE = "above ";
   static final String LESS = " less ";
 
-  private static final Pattern FED_TO = Pattern.compile("fed to \\S+ \\((\\S+)\\)|(\\S+) fed");
+  private static final Pattern FED = Pattern.compile("(\\S+) fed");
   private static final Pattern RATE = Pattern.compile("rate of (\\S+)");
   private static final Pattern LEFT_OVER = Pattern.compile("left over of (\\S+)");
   private static final Pattern PEAK = Pattern.compile("peak in the yard, (\\S+)");
 
   private PageNames() {}
 
+  /** The measure that a row such as "Stalk line: left over" of a run's main figures is about; none of words and of shares of hours. */
+  static Optional<String> ofRun(WrittenAnswer answer, String label) {
+    String group = label.replaceAll(": .*", "");
+    String row = label.replaceAll("^.*: ", "");
+    PlantFacts plant = answer.plant("base");
+    Optional<String> line = named(plant.names("lines"), group.toLowerCase(Locale.ROOT));
+    if (row.startsWith("peak of ")) {
+      return named(plant.names("crops"), row.substring("peak of ".length()).replaceAll(", room .*", "")).map(Measure.YARD_PEAK::of);
+    }
+    if (line.isEmpty()) {
+      return row.equals("margin") ? Optional.of(Measure.MONEY_MARGIN.of()) : Optional.empty();
+    }
+    return switch (row) {
+      case "scheduled" -> line.map(Measure.LINE_HOURS_SCHEDULED::of);
+      case "throughput" -> line.map(Measure.LINE_THROUGHPUT::of);
+      case "left over" -> line.map(Measure.SEASON_LEFT_OVER::of);
+      default ->
+          row.endsWith(" fed")
+              ? line.map(of -> Measure.MASS_FED.of(MassCheck.crop(plant, of)))
+              : named(plant.names("products"), row).map(Measure.PRODUCT_MASS::of);
+    };
+  }
+
+  private static Optional<String> named(List<String> names, String spoken) {
+    return names.stream().filter(name -> name.replace('_', ' ').equals(spoken)).findFirst();
+  }
+
   /** The measure that a row of main figures is about. */
   static Optional<String> measure(WrittenAnswer answer, String label) {
     String row = label.replaceAll(" \\(from .*", ""); // on how many replications it rests
-    Matcher fed = FED_TO.matcher(row);
+    Matcher fed = FED.matcher(row);
     Matcher rate = RATE.matcher(row);
     Matcher left = LEFT_OVER.matcher(row);
     Matcher peak = PEAK.matcher(row);
     if (fed.matches()) {
-      return Optional.of(Measure.MASS_FED.of(fed.group(1) == null ? fed.group(2) : fed.group(1)));
+      return Optional.of(Measure.MASS_FED.of(fed.group(1)));
     } else if (rate.matches()) {
       return Optional.of(Measure.LINE_THROUGHPUT.of(rate.group(1)));
     } else if (left.matches()) {

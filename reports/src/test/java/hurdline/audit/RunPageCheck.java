@@ -40,7 +40,7 @@ final class RunPageCheck implements Check {
     page.lines(PageNames.ANSWER)
         .forEach(
             line ->
-                PageNames.measure(page.answer(), line.name())
+                PageNames.ofRun(page.answer(), line.name())
                     .ifPresent(
                         measure -> {
                           Figure figure = Figure.summary(page.answer(), option, measure);

@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What the terminal says against the tables: each figure that it gives with an interval is, rounded, a figure of the tables
+ * What the terminal says against the tables: each figure that it gives with an interval, in a bracket or in a column, is, rounded, a figure of the tables
  * with that interval and unit. So its words may change, but no figure may stand there that no table has.
  */
 final class TerminalCheck implements Check {
@@ -17,6 +17,12 @@ final class TerminalCheck implements Check {
   private static final String NUMBER = "[-+]?[0-9][0-9,]*(?:\\.[0-9]+)?";
   private static final Pattern FIGURE =
       Pattern.compile("(" + NUMBER + ")( [a-zA-Z%/0-9]+)? \\((" + NUMBER + ") to (" + NUMBER + ")( %)?\\)");
+
+  /** A row of main figures; its percentiles, where it has any, stand in the last two columns. */
+  private static final Pattern ROW =
+      Pattern.compile(
+          "(" + NUMBER + ")((?: [a-zA-Z%/0-9]+)?)  +(" + NUMBER + ") to (" + NUMBER + ")(?:  +(" + NUMBER + ")  +(" + NUMBER + "))?$",
+          Pattern.MULTILINE);
 
   @Override
   public void compare(WrittenAnswer answer, Ledger ledger) {
@@ -30,6 +36,35 @@ final class TerminalCheck implements Check {
       boolean found = known.stream().anyMatch(of -> hasUnit(of, unit) && is(of, value, low, high));
       ledger.same(TERMINAL, figure.group(), true, found);
     }
+    Matcher row = ROW.matcher(answer.terminal());
+    while (row.find()) {
+      ledger.same(TERMINAL, row.group(), true, isFigure(known, row) && (row.group(5) == null || hasPercentiles(answer, row)));
+    }
+  }
+
+  private static boolean isFigure(List<Figure> known, Matcher row) {
+    Shown value = Shown.all(row.group(1)).get(0);
+    Shown low = Shown.all(row.group(3)).get(0);
+    Shown high = Shown.all(row.group(4)).get(0);
+    return known.stream().anyMatch(of -> hasUnit(of, row.group(2).strip()) && is(of, value, low, high));
+  }
+
+  private static boolean hasPercentiles(WrittenAnswer answer, Matcher row) {
+    Shown value = Shown.all(row.group(1)).get(0);
+    Shown p05 = Shown.all(row.group(5)).get(0);
+    Shown p95 = Shown.all(row.group(6)).get(0);
+    return answer.tables().stream()
+        .filter(table -> table.file().equals(Tables.SUMMARY) || table.file().equals(Tables.PAYBACK))
+        .flatMap(Table::rows)
+        .anyMatch(
+            of -> {
+              Figure mean = Figure.of(of, Columns.MEAN, Columns.LOW_95, Columns.HIGH_95);
+              double half = Shown.inUs(mean.halfWidth(), mean.unit());
+              return hasUnit(mean, row.group(2).strip())
+                  && value.isRounded(Shown.inUs(mean.value(), mean.unit()), half)
+                  && p05.isRounded(Shown.inUs(of.number(Columns.P05), mean.unit()), half)
+                  && p95.isRounded(Shown.inUs(of.number(Columns.P95), mean.unit()), half);
+            });
   }
 
   private static boolean hasUnit(Figure figure, String unit) {

@@ -46,7 +46,7 @@ class CommandTest extends Calls {
         .hasSize(14)
         .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString().lines())
-        .hasSizeBetween(13, 26)
+        .hasSizeBetween(40, 60)
         .first()
         .isEqualTo("Sweetgum Bend shared gin, base, 2027-01-04 to 2027-12-31, 40 replications,");
     assertThat(out.toString()).endsWith("Report: " + answer.resolve("report.html") + "\n");

@@ -38,7 +38,8 @@ class TerminalTest {
             inColour,
             new EngineStudies(),
             locale,
-            inColour);
+            inColour,
+            80);
     assertThat(Hurdline.call(setting, all.toArray(String[]::new))).as(err.toString()).isZero();
   }
 
@@ -99,24 +100,24 @@ class TerminalTest {
   @Test
   void aLongLineGoesOnUnderItsText() {
     String label = "  made      ";
-    List<String> lines = Column.broken(label + "lint 4,270 ton, ".repeat(7).strip());
+    List<String> lines = Column.broken(label + "lint 4,270 ton, ".repeat(7).strip(), 80);
     assertThat(lines).hasSize(2);
     assertThat(lines.get(1)).startsWith(" ".repeat(label.length()) + "l");
-    assertThat(Column.broken("short")).containsExactly("short");
-    assertThat(Column.broken("x".repeat(100))).containsExactly("x".repeat(100));
+    assertThat(Column.broken("short", 80)).containsExactly("short");
+    assertThat(Column.broken("x".repeat(100), 80)).containsExactly("x".repeat(100));
   }
 
   @Test
   void aNumberStaysWithItsUnitAndABracketTogether() {
     String line = "  pays  " + "x".repeat(60) + " after 0.8 yr (0.4 to 1.1) (discounted 0.8 yr (0.4 to 1.2))";
-    assertThat(Column.broken(line)).containsExactly(
+    assertThat(Column.broken(line, 80)).containsExactly(
             "  pays  " + "x".repeat(60) + " after", "        0.8 yr (0.4 to 1.1) (discounted 0.8 yr (0.4 to 1.2))");
-    assertThat(Column.broken("y".repeat(69) + " in 22 of 40 % (20.1 to 31.1 %) of hours").get(0)).endsWith("y in 22 of");
+    assertThat(Column.broken("y".repeat(69) + " in 22 of 40 % (20.1 to 31.1 %) of hours", 80).get(0)).endsWith("y in 22 of");
   }
 
   @Test
   void whatGoesOnUnderAnIndentedLineStandsFurtherInThanItsName() {
-    assertThat(Column.broken("  stalk_line: " + "lint 4,270 ton, ".repeat(7).strip()).get(1)).startsWith("    lint");
+    assertThat(Column.broken("  stalk_line: " + "lint 4,270 ton, ".repeat(7).strip(), 80).get(1)).startsWith("    lint");
   }
 
   static Stream<List<String>> calls() {

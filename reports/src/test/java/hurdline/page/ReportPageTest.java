@@ -172,14 +172,14 @@ class ReportPageTest {
   void metricPagesSpeakOfTonnes() {
     String metric =
         ReportPage.html(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.ROOT));
-    assertThat(metric).contains("3,483 t (3,463 to 3,502) of stalk").doesNotContain(" ton ");
+    assertThat(metric).contains(">3,483</td><td>t</td><td class=\"n\">3,463 to 3,502<").doesNotContain(" ton ");
   }
 
   @Test
   void oneReplicationClaimsNoInterval() {
     assertThat(ReportPage.html(SampleAnswer.bare(), US))
-        .contains("One replication only")
-        .doesNotContain("Ranges are 95 %");
+        .contains("One simulated year: no interval can be given.", "This is one simulated year, and another may differ much.")
+        .doesNotContain("give or take", ">5th percentile<");
   }
 
   @Test

@@ -83,6 +83,23 @@ public final class SampleAnswer {
         Trace.none());
   }
 
+  /** {@link #year()} whose stalk line these limit. */
+  public static RunAnswer limitedBy(List<HolderRow> holders) {
+    return of(year().summary(), holders);
+  }
+
+  /** {@link #year()} with other figures. */
+  public static RunAnswer with(List<SummaryRow> summary) {
+    return of(summary, year().holders());
+  }
+
+  private static RunAnswer of(List<SummaryRow> summary, List<HolderRow> holders) {
+    RunAnswer year = year();
+    return new RunAnswer(
+        year.header(), year.outline(), summary, year.adjusted(), holders, year.machines(), year.weeks(), year.months(), year.levels(),
+        year.flows(), year.capacity(), year.assumptions(), year.cautions(), year.warnings(), year.samples(), year.trace());
+  }
+
   /** {@link #year()} whose years brought more crop than the mean year; what is left over follows it, the margin hardly. */
   public static RunAnswer richYears() {
     RunAnswer year = year();
