@@ -1,6 +1,7 @@
 package hurdline.chart;
 
 import hurdline.answer.AcresRow;
+import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
 import hurdline.words.Wording;
 import java.awt.Color;
@@ -27,7 +28,7 @@ final class AcresChart {
 
   Figure figure() {
     String title = "Seasons that finish, and what is left over, by area of the fields; dashed: wanted, and the answer in its interval";
-    NumberAxis acres = Look.numberAxis(wording.unit("acre") + " of " + answer.asked().crop(), wording);
+    NumberAxis acres = Look.numberAxis(wording.unit("acre") + " of " + Titles.inText(wording.titles().crop(answer.asked().crop())), wording);
     acres.setAutoRangeIncludesZero(false);
     CombinedDomainXYPlot all = new CombinedDomainXYPlot(acres);
     all.setGap(14);

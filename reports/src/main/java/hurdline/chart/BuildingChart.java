@@ -28,7 +28,7 @@ final class BuildingChart {
     this.wording = wording;
     for (String line : PlanPaints.lines(answer)) {
       Paint paint = PlanPaints.ofLine(answer, line);
-      parts.add(new Part(line + " alone", Measure.BUILDING_ALONE.of(line), paint));
+      parts.add(new Part(wording.titles().line(line) + " alone", Measure.BUILDING_ALONE.of(line), paint));
     }
     add(Use.CONCURRENT, "two lines at once", Palette.INK);
     add(Use.CHANGEOVER, "changeover", PlanPaints.changeover());
@@ -60,7 +60,7 @@ final class BuildingChart {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     for (Part part : parts) {
       for (SeasonAnswer.Plan plan : answer.plans()) {
-        data.addValue(hours(plan.name(), part), part.label(), plan.name());
+        data.addValue(hours(plan.name(), part), part.label(), wording.titles().plan(plan.name()));
       }
     }
     StackedBarRenderer bars = Look.flat(new StackedBarRenderer());
@@ -83,7 +83,7 @@ final class BuildingChart {
       parts.forEach(
           part ->
               told.add(part.label() + " " + wording.fixed(hours(plan.name(), part), 0, "h") + " h"));
-      plans.add(plan.name() + ": " + String.join(", ", told));
+      plans.add(wording.titles().plan(plan.name()) + ": " + String.join(", ", told));
     }
     return "Stacked bars of the hours of the building by use: " + String.join("; ", plans) + ".";
   }
@@ -93,7 +93,7 @@ final class BuildingChart {
     parts.forEach(part -> head.add(part.label() + " h"));
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
-      List<String> cells = new ArrayList<>(List.of(plan.name()));
+      List<String> cells = new ArrayList<>(List.of(wording.titles().plan(plan.name())));
       parts.forEach(part -> cells.add(wording.fixed(hours(plan.name(), part), 0, "h")));
       rows.add(cells);
     }

@@ -24,7 +24,7 @@ final class CashChart {
   }
 
   Figure figure() {
-    String title = "Cash over the life of " + option + ", discounted";
+    String title = "Cash over the life of " + wording.titles().option(option) + ", discounted";
     String name = "cash-" + option.replace('+', '-');
     String svg = Look.svg(name, plot(), true, 300, title, alternative());
     return new Figure(name, title, alternative(), svg, table());
@@ -45,7 +45,7 @@ final class CashChart {
   private String alternative() {
     CashRow last = rows.get(rows.size() - 1);
     return "The discounted running sum of "
-        + option
+        + wording.titles().option(option)
         + " begins at "
         + wording.amount(rows.get(0).mean(), currency)
         + " and ends after "

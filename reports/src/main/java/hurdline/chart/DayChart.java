@@ -2,6 +2,7 @@ package hurdline.chart;
 
 import hurdline.answer.Day;
 import hurdline.answer.Day.Curve;
+import hurdline.answer.Titles;
 import hurdline.measure.State;
 import hurdline.words.Wording;
 import java.awt.BasicStroke;
@@ -186,7 +187,7 @@ final class DayChart {
     for (String machine : machines()) {
       double down = day.hours(machine, State.DOWN);
       if (down > 0) {
-        parts.add(machine + " is down for " + wording.fixed(down, 1, "h") + " h");
+        parts.add(wording.titles().machine(machine) + " is down for " + wording.fixed(down, 1, "h") + " h");
       }
     }
     String stops = parts.isEmpty() ? "no machine is down" : String.join(", ", parts);
@@ -195,7 +196,7 @@ final class DayChart {
             .map(
                 curve ->
                     "; of "
-                        + curve.name()
+                        + Titles.inText(wording.titles().crop(curve.name()))
                         + " the yard holds "
                         + wording.fixed(curve.values()[0], 0, curve.unit())
                         + " "
@@ -229,12 +230,13 @@ final class DayChart {
     return new Figure.Grid(List.of("what", "unit", "least", "mean", "most"), rows);
   }
 
-  private static String says(Curve curve) {
+  private String says(Curve curve) {
+    String name = strips.name(curve);
     return switch (curve.of()) {
-      case RATE -> "rate of " + curve.name();
-      case BIN -> "in " + curve.name();
-      case GATE -> "loads of " + curve.name() + " at the gate";
-      case YARD -> curve.name() + " in the yard";
+      case RATE -> "rate of " + name;
+      case BIN -> "in " + name;
+      case GATE -> "loads of " + name + " at the gate";
+      case YARD -> name + " in the yard";
     };
   }
 }

@@ -2,6 +2,7 @@ package hurdline.chart;
 
 import hurdline.answer.Day;
 import hurdline.answer.Day.Curve;
+import hurdline.answer.Titles;
 import hurdline.measure.State;
 import hurdline.words.Wording;
 import java.awt.BasicStroke;
@@ -85,7 +86,7 @@ final class DayStrips {
     g.setPaint(Palette.INK);
     boolean withUnit = curve.of() == Day.Of.YARD;
     double middle = (upper + lower) / 2;
-    endingAt(g, 12, fitted(g, curve.name(), LEFT - 52), LEFT - 46, middle + (withUnit ? 0 : 4));
+    endingAt(g, 12, fitted(g, name(curve), LEFT - 52), LEFT - 46, middle + (withUnit ? 0 : 4));
     endingAt(g, 9, withUnit ? curve.unit() : "", LEFT - 46, middle + 11);
     endingAt(g, 9, number(high, curve), LEFT - 4, upper + 6);
     endingAt(g, 9, number(low, curve), LEFT - 4, lower);
@@ -148,13 +149,31 @@ final class DayStrips {
     return BAR + BAR_GAP + (of(machine).stream().anyMatch(bar -> !bar.stop().isEmpty()) ? NAMES : 0);
   }
 
+  /** What a curve is of. */
+  String name(Curve curve) {
+    return switch (curve.of()) {
+      case RATE, BIN -> rate(curve.name());
+      case GATE, YARD -> wording.titles().crop(curve.name());
+    };
+  }
+
+  /** A machine that several lines begin with has its line behind a dot. */
+  private String rate(String name) {
+    int dot = name.indexOf('.');
+    return dot < 0
+        ? wording.titles().machine(name)
+        : wording.titles().machine(name.substring(0, dot))
+            + " on "
+            + wording.titles().lineInText(name.substring(dot + 1));
+  }
+
   private List<Day.Bar> of(String machine) {
     return day.bars().stream().filter(bar -> bar.machine().equals(machine)).toList();
   }
 
   void machine(Graphics2D g, String machine, double top) {
     g.setPaint(Palette.INK);
-    endingAt(g, 12, fitted(g, machine, LEFT - 12), LEFT - 6, top + 13);
+    endingAt(g, 12, fitted(g, wording.titles().machine(machine), LEFT - 12), LEFT - 6, top + 13);
     for (Day.Bar bar : joined(of(machine))) {
       if (bar.state() != State.UNUSED) {
         double left = x(bar.fromH());
@@ -192,10 +211,10 @@ final class DayStrips {
     g.setPaint(Palette.INK);
     double free = LEFT;
     for (Day.Bar bar : of(machine)) {
-      double wide = g.getFontMetrics(font).stringWidth(bar.stop());
+      double wide = g.getFontMetrics(font).stringWidth(Titles.ofName(bar.stop()));
       double left = Math.min(x(bar.fromH()), Look.WIDTH - wide - 2);
       if (!bar.stop().isEmpty() && left >= free) {
-        g.drawString(bar.stop(), (float) left, (float) y);
+        g.drawString(Titles.ofName(bar.stop()), (float) left, (float) y);
         free = left + wide + 5;
       }
     }

@@ -43,7 +43,7 @@ final class DifferenceChart {
     header = answer.header();
     this.option = option;
     this.wording = wording;
-    for (MainMeasures main : MainMeasures.of(answer.outline())) {
+    for (MainMeasures main : MainMeasures.of(answer.outline(), wording)) {
       answer
           .difference(option, main.measure())
           .ifPresent(row -> lines.add(new Line(main.label(), row)));
@@ -55,7 +55,7 @@ final class DifferenceChart {
   }
 
   Figure figure() {
-    String title = option + " against the plant as it stands";
+    String title = wording.titles().option(option) + " against the plant as it stands";
     String name = "difference-" + option.replace('+', '-');
     List<Line> drawn = lines.stream().filter(Line::isDrawn).toList();
     String svg =
@@ -69,7 +69,7 @@ final class DifferenceChart {
         line ->
             data.add(100 * line.share(), 100 * line.low(), 100 * line.high(), "difference", line.label()));
     NumberAxis axis =
-        Look.numberAxis("% of the base, bar of the joint 95 % interval; pale: no significant difference", wording);
+        Look.numberAxis("% of the plant as it stands, bar of the joint 95 % interval; pale: no significant difference", wording);
     CategoryPlot plot =
         Look.lying(new CategoryPlot(data, Look.categoryAxis(), axis, bars(drawn)));
     plot.setRangeZeroBaselineVisible(true);
@@ -84,8 +84,8 @@ final class DifferenceChart {
     List<String> parts = new ArrayList<>();
     drawn.forEach(line -> parts.add(line.label() + " " + share(line)));
     return "Bars of the difference of "
-        + option
-        + " from the base in % of the base: "
+        + wording.titles().option(option)
+        + " from the plant as it stands, in % of it: "
         + String.join(", ", parts)
         + ".";
   }
@@ -118,7 +118,7 @@ final class DifferenceChart {
     }
     return new Figure.Grid(
         List.of(
-            "", "unit", "base", option, "difference", "95 % interval", "joint 95 % interval",
+            "", "unit", wording.titles().option("base"), wording.titles().option(option), "difference", "95 % interval", "joint 95 % interval",
             "significantly different", "significantly different from n", "variance paired away %"),
         rows);
   }

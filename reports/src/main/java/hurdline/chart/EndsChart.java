@@ -84,7 +84,7 @@ final class EndsChart {
             .orElseThrow();
     double names =
         answer.plans().stream()
-            .mapToDouble(plan -> SvgCanvas.metrics(Fonts.of(12)).stringWidth(plan.name()))
+            .mapToDouble(plan -> SvgCanvas.metrics(Fonts.of(12)).stringWidth(wording.titles().plan(plan.name())))
             .max()
             .orElse(0);
     return new MonthScale(
@@ -111,7 +111,7 @@ final class EndsChart {
     for (End end : ends) {
       if (!end.line().name().equals(last)) {
         g.setFont(Fonts.bold(12));
-        g.drawString(end.line().crop() + " on " + end.line().name(), 4, (float) top + 15);
+        g.drawString(wording.titles().crop(end.line().crop()) + " on " + wording.titles().lineInText(end.line().name()), 4, (float) top + 15);
         last = end.line().name();
         top += HEAD;
       }
@@ -124,7 +124,7 @@ final class EndsChart {
   private void row(Graphics2D g, End end, double top) {
     double middle = top + ROW / 2;
     g.setFont(Fonts.of(12));
-    g.drawString(end.plan(), 14, (float) middle + 4);
+    g.drawString(wording.titles().plan(end.plan()), 14, (float) middle + 4);
     g.setFont(Fonts.of(11));
     g.drawString(years(end) + " years", (float) scale.right() + 16, (float) middle + 4);
     SummaryRow row = end.row();
@@ -196,18 +196,22 @@ final class EndsChart {
     List<String> told = new ArrayList<>();
     for (End end : ends) {
       told.add(
-          end.line().name() + ", " + end.plan() + " " + words.dates(end.row())
+          name(end) + " " + words.dates(end.row())
               + ", planned to " + wording.date(end.planned()) + ", finished in " + years(end) + " years");
     }
     return "Bars of the dates on which each line worked its last shift, a stroke for the median and a"
         + " triangle for the planned last day: " + String.join("; ", told) + ".";
   }
 
+  private String name(End end) {
+    return wording.titles().line(end.line().name()) + ", " + wording.titles().plan(end.plan());
+  }
+
   private Figure.Grid table() {
     List<List<String>> rows = new ArrayList<>();
     for (End end : ends) {
       SummaryRow row = end.row();
-      List<String> cells = new ArrayList<>(List.of(end.line().name() + ", " + end.plan()));
+      List<String> cells = new ArrayList<>(List.of(name(end)));
       Stream.of(row.least(), row.p05(), row.p50(), row.p95(), row.most())
           .forEach(day -> cells.add(wording.date(date(day))));
       cells.add(wording.date(end.planned()));

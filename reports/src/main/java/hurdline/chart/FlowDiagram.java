@@ -2,6 +2,7 @@ package hurdline.chart;
 
 import hurdline.answer.LineFlow;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import hurdline.words.Wording;
 import java.awt.BasicStroke;
@@ -102,7 +103,7 @@ final class FlowDiagram {
     layout.ways().forEach(way -> drawWay(g, way));
     layout.nodes().forEach(spot -> drawNode(g, spot));
     layout.ways().forEach(way -> drawFlow(g, way));
-    String title = "Flow through " + line.line() + ", mean " + wording.unit("t/h") + part;
+    String title = "Flow through " + wording.titles().lineInText(line.line()) + ", mean " + wording.unit("t/h") + part;
     return new Figure(
         name, title, alternative(), canvas.atFullSize().finish(title, alternative()), table());
   }
@@ -118,9 +119,28 @@ final class FlowDiagram {
   }
 
   private double width(LineFlow.Node node) {
-    double name = SvgCanvas.metrics(Fonts.bold(12)).stringWidth(FlowSheets.shown(node.name()));
+    BoxTitle title = new BoxTitle(title(node));
     double text = SvgCanvas.metrics(Fonts.of(LETTERS)).stringWidth(below(node));
-    return Math.max(64, Math.ceil(Math.max(name, text)) + 16);
+    return Math.max(64, Math.ceil(Math.max(title.width(), text)) + 16);
+  }
+
+  /** What is read in place of the name of what the line itself or a part of it has. */
+  private String title(String name) {
+    String own = FlowSheets.shown(name);
+    return line.nodes().stream()
+        .filter(node -> node.name().equals(own))
+        .findFirst()
+        .map(this::title)
+        .orElse(own);
+  }
+
+  private String title(LineFlow.Node node) {
+    String name = FlowSheets.shown(node.name());
+    return switch (node.kind()) {
+      case MACHINE, BIN -> wording.titles().machine(name);
+      case PRODUCT -> wording.titles().product(name);
+      case WASTE, AIR -> name;
+    };
   }
 
   /** The second line in a node's box. */
@@ -205,9 +225,8 @@ final class FlowDiagram {
             holder ? 3.5f : 1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
     g.draw(box);
     g.setPaint(Palette.INK);
-    Font font = holder || isJoint(node) ? Fonts.bold(12) : Fonts.of(12);
-    centred(g, font, FlowSheets.shown(node.name()), spot.x, FlowPipes.top(spot) + 16);
-    centred(g, Fonts.of(LETTERS), below(node), spot.x, FlowPipes.top(spot) + 30);
+    new BoxTitle(title(node)).draw(g, holder || isJoint(node), spot.x, FlowPipes.top(spot));
+    centred(g, Fonts.of(LETTERS), below(node), spot.x, FlowPipes.top(spot) + BoxTitle.BELOW);
   }
 
   private void drawFlow(Graphics2D g, FlowLayout.Way way) {
@@ -225,7 +244,7 @@ final class FlowDiagram {
     return wording.fixed(tPerH, tPerH > 0 && tPerH < 0.01 ? 4 : 2, "t/h");
   }
 
-  private static void centred(Graphics2D g, Font font, String text, double x, double y) {
+  static void centred(Graphics2D g, Font font, String text, double x, double y) {
     g.setFont(font);
     g.drawString(text, (float) (x - g.getFontMetrics(font).stringWidth(text) / 2.0), (float) y);
   }
@@ -241,12 +260,12 @@ final class FlowDiagram {
     List<String> parts = new ArrayList<>();
     sheet
         .edges()
-        .forEach(edge -> parts.add(edge.from() + " to " + edge.to() + " " + rate(edge.tPerH())));
+        .forEach(edge -> parts.add(title(edge.from()) + " to " + title(edge.to()) + " " + rate(edge.tPerH())));
     LineFlow.Node holder = holder();
     String held =
         holder == null
             ? ""
-            : " " + holder.name() + " " + below(holder) + " of the scheduled hours.";
+            : " " + Titles.capital(wording.titles().machineInText(holder.name())) + " " + below(holder) + " of the scheduled hours.";
     return "The line from top to bottom"
         + part
         + ", with mean flows in "
@@ -259,7 +278,7 @@ final class FlowDiagram {
 
   private Figure.Grid table() {
     List<List<String>> rows = new ArrayList<>();
-    sheet.edges().forEach(edge -> rows.add(List.of(edge.from(), edge.to(), rate(edge.tPerH()))));
+    sheet.edges().forEach(edge -> rows.add(List.of(title(edge.from()), title(edge.to()), rate(edge.tPerH()))));
     return new Figure.Grid(List.of("from", "to", "mean " + wording.unit("t/h")), rows);
   }
 }

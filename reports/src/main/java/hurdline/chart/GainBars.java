@@ -53,7 +53,11 @@ final class GainBars {
 
   /** {@code truck: one more}. */
   String label(GainRow row) {
-    return row.what() + ": " + IncreaseWords.of(row.more(), wording);
+    return what(row) + ": " + IncreaseWords.of(row.more(), wording);
+  }
+
+  String what(GainRow row) {
+    return IncreaseWords.what(row, wording);
   }
 
   /** The bars in words. */
@@ -77,7 +81,7 @@ final class GainBars {
   /** A row of the table. */
   List<String> cells(GainRow row) {
     return List.of(
-        row.what(),
+        what(row),
         IncreaseWords.of(row.more(), wording),
         number(row),
         wording.interval(row.gain(), row.low95(), row.high95(), row.unit()),

@@ -23,7 +23,7 @@ final class GainChart {
   }
 
   Figure figure() {
-    String title = "What a tenth more of each thing brings: " + GainWords.label(measure);
+    String title = "What a tenth more of each thing brings: " + words.label(measure);
     String name = "gain-" + measure;
     return new Figure(
         name, title, alternative(), bars.svg(name, unit(), 70, title, alternative()), table());
@@ -35,11 +35,11 @@ final class GainChart {
 
   private String alternative() {
     return "Bars of the gain in "
-        + GainWords.label(measure)
+        + words.label(measure)
         + ", "
         + unit()
         + ", from a tenth more of each: "
-        + bars.said(GainRow::what)
+        + bars.said(bars::what)
         + (bars.leavesOut() ? "; the others bring none" : "")
         + ".";
   }
@@ -50,7 +50,7 @@ final class GainChart {
       List<String> line = new ArrayList<>(bars.cells(row));
       line.add(
           words.held(row.what(), measure)
-              .map(held -> held.line() + " " + wording.share(held))
+              .map(held -> wording.titles().line(held.line()) + " " + wording.share(held))
               .orElse(""));
       cells.add(line);
     }

@@ -44,7 +44,7 @@ final class GroundChart {
   }
 
   Figure figure() {
-    String title = "Ground plan of " + plan.place();
+    String title = "Ground plan of " + wording.titles().placeInText(plan.place());
     String name = "ground-" + plan.place();
     return new Figure(name, title, alternative(), draw(name, title), table());
   }
@@ -128,7 +128,7 @@ final class GroundChart {
 
   private Figure.Grid table() {
     return new Figure.Grid(
-        List.of("ground of " + plan.place(), ""),
+        List.of("ground of " + wording.titles().placeInText(plan.place()), ""),
         List.of(
             List.of("holds", wording.fixed(plan.bales(), 0, unit) + " " + unit),
             List.of(

@@ -2,7 +2,6 @@ package hurdline.chart;
 
 import hurdline.answer.HolderRow;
 import hurdline.answer.RunAnswer;
-import hurdline.answer.Titles;
 import hurdline.words.Wording;
 import java.awt.Paint;
 import java.util.ArrayList;
@@ -16,18 +15,16 @@ final class HolderChart {
 
   private final String line;
   private final List<HolderRow> rows;
-  private final Titles titles;
   private final Wording wording;
 
   HolderChart(RunAnswer answer, String line, Wording wording) {
     this.line = line;
-    titles = answer.outline().titles();
     this.rows = answer.holders().stream().filter(row -> row.line().equals(line)).toList();
     this.wording = wording;
   }
 
   Figure figure() {
-    String title = "What limits " + line;
+    String title = "What limits " + wording.titles().lineInText(line);
     String svg =
         Look.svg("limited-" + line, plot(), false, 70 + 26 * shown().size(), title, alternative());
     return new Figure("limited-" + line, title, alternative(), svg, table());
@@ -45,7 +42,7 @@ final class HolderChart {
           100 * row.shareLow95(),
           100 * row.shareHigh95(),
           "share",
-          titles.causeLabel(row.cause()) + "  " + share(row) + " %");
+          wording.titles().causeLabel(row.cause()) + "  " + share(row) + " %");
     }
     NumberAxis axis = Look.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
     CategoryPlot plot = new CategoryPlot(data, Look.categoryAxis(), axis, new Bars());
@@ -77,9 +74,9 @@ final class HolderChart {
 
   private String alternative() {
     List<String> parts = new ArrayList<>();
-    shown().forEach(row -> parts.add(titles.causeLabel(row.cause()) + " " + wording.share(row)));
+    shown().forEach(row -> parts.add(wording.titles().causeLabel(row.cause()) + " " + wording.share(row)));
     return "Bars of the share of scheduled hours by what limited "
-        + line
+        + wording.titles().lineInText(line)
         + ": "
         + String.join(", ", parts)
         + ".";
@@ -89,7 +86,7 @@ final class HolderChart {
     List<List<String>> cells = new ArrayList<>();
     for (HolderRow row : rows) {
       String range = wording.interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
-      cells.add(List.of(titles.causeLabel(row.cause()), row.cause(), hours(row), share(row), range));
+      cells.add(List.of(wording.titles().causeLabel(row.cause()), row.cause(), hours(row), share(row), range));
     }
     return new Figure.Grid(
         List.of("limited by", "in the tables", "hours", "%", "95 % interval"), cells);

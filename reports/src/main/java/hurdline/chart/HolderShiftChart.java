@@ -2,7 +2,6 @@ package hurdline.chart;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.HolderRow;
-import hurdline.answer.Titles;
 import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +17,6 @@ final class HolderShiftChart {
   private final String line;
   private final List<String> options;
   private final List<HolderRow> rows;
-  private final Titles titles;
   private final List<String> causes;
   private final Wording wording;
 
@@ -26,7 +24,6 @@ final class HolderShiftChart {
     this.line = line;
     this.wording = wording;
     options = answer.plants();
-    titles = answer.outline().titles();
     rows = answer.holders().stream().filter(row -> row.line().equals(line)).toList();
     causes = rows.stream().map(HolderRow::cause).distinct().toList();
   }
@@ -36,7 +33,7 @@ final class HolderShiftChart {
   }
 
   Figure figure() {
-    String title = "What limits " + line + ", side by side";
+    String title = "What limits " + wording.titles().lineInText(line) + ", side by side";
     String name = "bottlenecks-" + line;
     List<String> drawn = drawn();
     int height = 100 + (14 + 14 * options.size()) * drawn.size();
@@ -66,7 +63,7 @@ final class HolderShiftChart {
         double share = row(option, cause).map(HolderRow::share).orElse(0.0);
         double low = row(option, cause).map(HolderRow::shareLow95).orElse(Double.NaN);
         double high = row(option, cause).map(HolderRow::shareHigh95).orElse(Double.NaN);
-        data.add(100 * share, 100 * low, 100 * high, option, titles.causeLabel(cause));
+        data.add(100 * share, 100 * low, 100 * high, wording.titles().option(option), wording.titles().causeLabel(cause));
       }
     }
     IntervalBars bars = Look.sideBySide(new IntervalBars(), options.size());
@@ -81,11 +78,11 @@ final class HolderShiftChart {
       drawn.forEach(
           cause ->
               row(option, cause)
-                  .ifPresent(row -> shares.add(titles.causeLabel(cause) + " " + wording.share(row))));
-      parts.add(option + " " + (shares.isEmpty() ? "limited by none of these" : String.join(", ", shares)));
+                  .ifPresent(row -> shares.add(wording.titles().causeLabel(cause) + " " + wording.share(row))));
+      parts.add(wording.titles().option(option) + " " + (shares.isEmpty() ? "limited by none of these" : String.join(", ", shares)));
     }
     return "Bars of the share of scheduled hours by what limited "
-        + line
+        + wording.titles().lineInText(line)
         + ": "
         + String.join("; ", parts)
         + ".";
@@ -93,10 +90,10 @@ final class HolderShiftChart {
 
   private Figure.Grid table() {
     List<String> head = new ArrayList<>(List.of("limited by"));
-    options.forEach(option -> head.add(option + " %"));
+    options.forEach(option -> head.add(wording.titles().option(option) + " %"));
     List<List<String>> cells = new ArrayList<>();
     for (String cause : causes) {
-      List<String> cell = new ArrayList<>(List.of(titles.causeLabel(cause)));
+      List<String> cell = new ArrayList<>(List.of(wording.titles().causeLabel(cause)));
       options.forEach(option -> cell.add(row(option, cause).map(this::cell).orElse("0")));
       cells.add(cell);
     }

@@ -88,7 +88,7 @@ final class LeadChart {
       drawLetter(g, box, letter(plant));
       g.setFont(Fonts.of(12));
       g.drawString(
-          answer.plants().get(plant), (float) (plan.left() + 52), (float) (top + 22 * plant + 14));
+          keys.plant(answer.plants().get(plant)), (float) (plan.left() + 52), (float) (top + 22 * plant + 14));
     }
     g.setFont(Fonts.of(11));
     g.drawString(marks(), (float) plan.left(), (float) (top + 22 * answer.plants().size() + 12));
@@ -109,8 +109,8 @@ final class LeadChart {
   }
 
   private String said(GridLead lead) {
-    return lead.plant()
-        + (lead.alike().isEmpty() ? "" : ", no significant difference from " + String.join(", ", lead.alike()));
+    return keys.plant(lead.plant())
+        + (lead.alike().isEmpty() ? "" : ", no significant difference from " + keys.plants(lead.alike()));
   }
 
   private Figure.Grid table() {
@@ -123,8 +123,8 @@ final class LeadChart {
           List.of(
               keys.value(cell, 0),
               keys.value(cell, 1),
-              lead == null ? "left out" : lead.plant(),
-              lead == null ? "" : String.join(", ", lead.alike())));
+              lead == null ? "left out" : keys.plant(lead.plant()),
+              lead == null ? "" : keys.plants(lead.alike())));
     }
     return new Figure.Grid(head, rows);
   }

@@ -35,7 +35,7 @@ final class MachineCropChart {
   }
 
   Figure figure() {
-    String title = "Each machine's hours by crop, plan " + plan.name();
+    String title = "Each machine's hours by crop, " + wording.titles().plan(plan.name());
     String name = "machines-" + plan.name();
     String svg = Look.svg(name, plot(), true, 110 + 24 * machines.size(), title, alternative());
     return new Figure(name, title, alternative(), svg, table());
@@ -58,12 +58,12 @@ final class MachineCropChart {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     List<Paint> paints = new ArrayList<>();
     for (String crop : crops) {
-      machines.forEach(m -> data.addValue(hours(m, crop, AT_WORK), "at work on " + crop, m));
+      machines.forEach(m -> data.addValue(hours(m, crop, AT_WORK), "at work on " + wording.titles().crop(crop), wording.titles().machine(m)));
       paints.add(PlanPaints.of(answer, crop));
     }
-    machines.forEach(m -> data.addValue(ofAll(m, STANDING), "starved or blocked", m));
+    machines.forEach(m -> data.addValue(ofAll(m, STANDING), "starved or blocked", wording.titles().machine(m)));
     paints.add(Palette.state(State.STARVED));
-    machines.forEach(m -> data.addValue(ofAll(m, STOPPED), "down or changing", m));
+    machines.forEach(m -> data.addValue(ofAll(m, STOPPED), "down or changing", wording.titles().machine(m)));
     paints.add(Palette.state(State.DOWN));
     StackedBarRenderer bars = Look.flat(new StackedBarRenderer());
     bars.setDrawBarOutline(true);
@@ -84,8 +84,8 @@ final class MachineCropChart {
       List<String> of = new ArrayList<>();
       crops.forEach(
           crop ->
-              of.add(wording.fixed(hours(machine, crop, AT_WORK), 0, "h") + " h on " + crop));
-      parts.add(machine + " " + String.join(" and ", of));
+              of.add(wording.fixed(hours(machine, crop, AT_WORK), 0, "h") + " h on " + wording.titles().crop(crop)));
+      parts.add(wording.titles().machine(machine) + " " + String.join(" and ", of));
     }
     return "Stacked bars of the hours of each machine at work: " + String.join(", ", parts) + ".";
   }
@@ -102,7 +102,7 @@ final class MachineCropChart {
     for (String machine : machines) {
       for (String crop : crops) {
         if (states.stream().anyMatch(state -> hours(machine, crop, List.of(state)) > 0)) {
-          List<String> cells = new ArrayList<>(List.of(machine + ", " + crop));
+          List<String> cells = new ArrayList<>(List.of(wording.titles().machine(machine) + ", " + wording.titles().crop(crop)));
           states.forEach(
               state -> cells.add(wording.fixed(hours(machine, crop, List.of(state)), 0, "h")));
           String mass = Measure.MACHINE_CROP_MASS_IN.of(machine, crop);

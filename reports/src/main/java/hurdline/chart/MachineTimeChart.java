@@ -41,7 +41,7 @@ final class MachineTimeChart {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     for (State state : STACKED) {
       for (MachineTime machine : answer.machines()) {
-        data.addValue(machine.hours(state), word(state), machine.machine());
+        data.addValue(machine.hours(state), word(state), wording.titles().machine(machine.machine()));
       }
     }
     StackedBarRenderer bars = Look.flat(new StackedBarRenderer());
@@ -66,7 +66,7 @@ final class MachineTimeChart {
       double onDuty = STACKED.stream().mapToDouble(machine::hours).sum();
       if (onDuty > 0) {
         parts.add(
-            machine.machine()
+            wording.titles().machine(machine.machine())
                 + " runs at full rate for "
                 + wording.fixed(machine.hours(State.FULL_RATE) / onDuty, 0, "share")
                 + " % of its hours on duty");
@@ -82,7 +82,7 @@ final class MachineTimeChart {
     }
     List<List<String>> rows = new ArrayList<>();
     for (MachineTime machine : answer.machines()) {
-      List<String> cells = new ArrayList<>(List.of(machine.machine()));
+      List<String> cells = new ArrayList<>(List.of(wording.titles().machine(machine.machine())));
       for (State state : State.values()) {
         cells.add(wording.fixed(machine.hours(state), 0, "h"));
       }

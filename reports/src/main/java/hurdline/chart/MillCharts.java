@@ -38,7 +38,7 @@ final class MillCharts {
     double end = TallBars.axisEnd(Arrays.stream(values).flatMapToDouble(Arrays::stream).toArray());
     return figure(
         "milling-" + mill,
-        "Electricity of " + mill + " for what it mills, by month" + cutBars(values, end),
+        "Electricity of " + wording.titles().machineInText(mill) + " for what it mills, by month" + cutBars(values, end),
         wording.unit("kWh/t"),
         values,
         end);
@@ -66,7 +66,7 @@ final class MillCharts {
     for (int plant = 0; plant < values.length; plant++) {
       for (int month = 0; month < values[plant].length; month++) {
         if (values[plant][month] > end) {
-          cut.add(plants.get(plant) + " " + named(month, values[plant]));
+          cut.add(plant(plant) + " " + named(month, values[plant]));
         }
       }
     }
@@ -79,7 +79,7 @@ final class MillCharts {
     for (int plant = 0; plant < values.length; plant++) {
       for (int month = 0; month < values[plant].length; month++) {
         double value = values[plant][month];
-        data.addValue(Double.isNaN(value) ? null : value, plants.get(plant), months.get(month));
+        data.addValue(Double.isNaN(value) ? null : value, plant(plant), months.get(month));
       }
     }
     BarRenderer bars = Look.sideBySide(new BarRenderer(), values.length);
@@ -104,9 +104,13 @@ final class MillCharts {
       parts.add(
           IntStream.range(0, its.length)
               .mapToObj(month -> named(month, its))
-              .collect(Collectors.joining(", ", plants.get(plant) + " ", "")));
+              .collect(Collectors.joining(", ", plant(plant) + " ", "")));
     }
     return title + ", bars of " + unit + ": " + String.join("; ", parts) + ".";
+  }
+
+  private String plant(int plant) {
+    return wording.titles().option(plants.get(plant));
   }
 
   private String named(int month, double[] values) {
@@ -115,7 +119,7 @@ final class MillCharts {
 
   private Figure.Grid table(String unit, double[][] values) {
     List<String> head = new ArrayList<>(List.of("month"));
-    plants.forEach(plant -> head.add(plant + " " + unit));
+    plants.forEach(plant -> head.add(wording.titles().option(plant) + " " + unit));
     List<List<String>> rows = new ArrayList<>();
     for (int month = 0; month < months.size(); month++) {
       List<String> row = new ArrayList<>(List.of(months.get(month)));

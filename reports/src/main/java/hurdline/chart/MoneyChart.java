@@ -2,6 +2,7 @@ package hurdline.chart;
 
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import hurdline.words.Wording;
 import java.awt.Paint;
@@ -56,7 +57,7 @@ final class MoneyChart {
     answer
         .find(measure.of())
         .ifPresent(
-            row -> bars.add(new Bar(measure.of().substring(measure.of().indexOf('.') + 1), sign, row)));
+            row -> bars.add(new Bar(Titles.ofName(measure.of().substring(measure.of().indexOf('.') + 1)), sign, row)));
   }
 
   private CategoryPlot plot(List<Bar> bars) {

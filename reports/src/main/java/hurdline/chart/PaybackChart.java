@@ -34,7 +34,7 @@ final class PaybackChart {
   }
 
   Figure figure() {
-    String title = "When " + option.name() + " has paid back";
+    String title = "When " + wording.titles().option(option.name()) + " has paid back";
     String name = "payback-" + option.name().replace('+', '-');
     String svg = Look.svg(name, plot(), true, 300, title, alternative());
     return new Figure(name, title, alternative(), svg, table());
@@ -88,7 +88,7 @@ final class PaybackChart {
 
   private String alternative() {
     return "Steps of the share of lives in which "
-        + option.name()
+        + wording.titles().option(option.name())
         + " has paid back by a time: "
         + said("simple", LifeRow::simplePayback)
         + "; "

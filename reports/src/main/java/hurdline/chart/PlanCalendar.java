@@ -79,7 +79,7 @@ final class PlanCalendar {
           bar(g, left, middle, y, PlanPaints.of(answer, crop(entry)));
         });
     double right = scale.x(entry.to().plusDays(1));
-    name(g, entry.line(), new Rectangle2D.Double(left, y, right - left, BAR));
+    name(g, wording.titles().line(entry.line()), new Rectangle2D.Double(left, y, right - left, BAR));
     ended
         .filter(row -> answer.date(row.p05()).isBefore(entry.to()))
         .ifPresent(row -> band(g, row, y + BAR + 4, scale));
@@ -124,7 +124,7 @@ final class PlanCalendar {
     return plan.entries().stream()
         .map(
             entry ->
-                (entry.isChangeover() ? "changeover" : entry.line())
+                (entry.isChangeover() ? "changeover" : wording.titles().line(entry.line()))
                     + " planned "
                     + wording.span(entry.from(), entry.to())
                     + ended(entry))

@@ -4,6 +4,7 @@ import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.measure.Measure;
 import hurdline.words.Wording;
+import java.awt.Paint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,14 +16,20 @@ final class PlanMarginChart {
   private final Wording wording;
   private final List<Part> parts = new ArrayList<>();
 
-  private record Part(String label, String measure) {}
+  private record Part(String label, String measure, Paint paint) {}
 
   PlanMarginChart(SeasonAnswer answer, Wording wording) {
     this.answer = answer;
     this.wording = wording;
-    parts.add(new Part("margin of the plant", Measure.MONEY_MARGIN.of()));
+    parts.add(new Part("margin of the plant", Measure.MONEY_MARGIN.of(), Palette.GREEN));
     PlanPaints.lines(answer)
-        .forEach(line -> parts.add(new Part(line, Measure.MONEY_LINE_MARGIN.of(line))));
+        .forEach(
+            line ->
+                parts.add(
+                    new Part(
+                        wording.titles().line(line),
+                        Measure.MONEY_LINE_MARGIN.of(line),
+                        PlanPaints.ofLine(answer, line))));
   }
 
   Figure figure() {
@@ -43,14 +50,12 @@ final class PlanMarginChart {
             row.map(SummaryRow::low95).orElse(Double.NaN),
             row.map(SummaryRow::high95).orElse(Double.NaN),
             part.label(),
-            plan.name());
+            wording.titles().plan(plan.name()));
       }
     }
     IntervalBars bars = Look.sideBySide(new IntervalBars(), parts.size());
     for (int series = 0; series < parts.size(); series++) {
-      bars.setSeriesPaint(
-          series,
-          series == 0 ? Palette.GREEN : PlanPaints.ofLine(answer, parts.get(series).label()));
+      bars.setSeriesPaint(series, parts.get(series).paint());
     }
     String axis = answer.header().currency() + ", bar of the 95 % interval";
     CategoryPlot plot =
@@ -68,7 +73,7 @@ final class PlanMarginChart {
             plan ->
                 answer
                     .find(plan.name(), Measure.MONEY_MARGIN.of())
-                    .ifPresent(row -> told.add(plan.name() + " " + wording.withInterval(row))));
+                    .ifPresent(row -> told.add(wording.titles().plan(plan.name()) + " " + wording.withInterval(row))));
     return "Bars of the margin of each plan: " + String.join(", ", told) + ".";
   }
 
@@ -77,7 +82,7 @@ final class PlanMarginChart {
     parts.forEach(part -> head.add(part.label() + " " + answer.header().currency()));
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
-      List<String> cells = new ArrayList<>(List.of(plan.name()));
+      List<String> cells = new ArrayList<>(List.of(wording.titles().plan(plan.name())));
       parts.forEach(
           part -> cells.add(answer.find(plan.name(), part.measure()).map(this::cell).orElse("")));
       rows.add(cells);

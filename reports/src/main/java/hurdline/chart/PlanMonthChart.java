@@ -39,7 +39,7 @@ final class PlanMonthChart {
 
   private CategoryPlot plot() {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
-    rows.forEach(row -> data.addValue(row.mean(), row.option(), month(row.month())));
+    rows.forEach(row -> data.addValue(row.mean(), wording.titles().plan(row.option()), month(row.month())));
     BarRenderer bars = Look.sideBySide(new BarRenderer(), answer.plans().size());
     bars.setMaximumBarWidth(0.05);
     CategoryPlot plot = Look.months(data, bars, Look.numberAxis(unit, wording));
@@ -62,14 +62,14 @@ final class PlanMonthChart {
       rows.stream()
           .filter(row -> row.option().equals(plan.name()))
           .forEach(row -> each.add(month(row.month()) + " " + wording.fixed(row.mean(), 0, unit)));
-      told.add(plan.name() + " " + String.join(", ", each));
+      told.add(wording.titles().plan(plan.name()) + " " + String.join(", ", each));
     }
     return title + ", bars of " + unit + " for each plan: " + String.join("; ", told) + ".";
   }
 
   private Figure.Grid table() {
     List<String> head = new ArrayList<>(List.of("month"));
-    answer.plans().forEach(plan -> head.add(plan.name() + " " + unit + " (nine years in ten)"));
+    answer.plans().forEach(plan -> head.add(wording.titles().plan(plan.name()) + " " + unit + " (nine years in ten)"));
     List<List<String>> cells = new ArrayList<>();
     for (String month : months()) {
       List<String> line = new ArrayList<>(List.of(month(month)));

@@ -99,7 +99,7 @@ final class ResponseChart {
   }
 
   private YIntervalSeries series(String plant) {
-    YIntervalSeries series = new YIntervalSeries(plant);
+    YIntervalSeries series = new YIntervalSeries(keys.plant(plant));
     for (int cell = 0; cell < answer.cells().size(); cell++) {
       int at = cell;
       answer
@@ -130,7 +130,7 @@ final class ResponseChart {
       double low = change.lastBefore() < 0 ? -0.5 : change.lastBefore();
       double high = change.firstAfter() < 0 ? key.values().size() - 0.5 : change.firstAfter();
       markers.add(new IntervalMarker(low, high, Palette.GRID));
-      markers.add(line(place(change.at()), Palette.INK, 6, "from here on " + change.after()));
+      markers.add(line(place(change.at()), Palette.INK, 6, "from here on " + keys.plant(change.after())));
     }
     asItStands().ifPresent(cell -> markers.add(line(cell, Color.GRAY, 2, "as it stands")));
     return markers;
@@ -182,7 +182,7 @@ final class ResponseChart {
       for (int cell = 0; cell < answer.cells().size(); cell++) {
         points.add(keys.cell(cell) + " " + mean(cell, plant));
       }
-      text.append(plant).append(": ").append(String.join(", ", points)).append("; ");
+      text.append(keys.plant(plant)).append(": ").append(String.join(", ", points)).append("; ");
     }
     text.append("in ").append(wording.unit(unit())).append('.');
     LeadWords leads = new LeadWords(answer, wording);
@@ -190,9 +190,9 @@ final class ResponseChart {
         .forEach(
             change ->
                 text.append(" From ")
-                    .append(change.before())
+                    .append(keys.plant(change.before()))
                     .append(" to ")
-                    .append(change.after())
+                    .append(keys.plant(change.after()))
                     .append(' ')
                     .append(leads.where(change))
                     .append('.'));
@@ -209,7 +209,7 @@ final class ResponseChart {
   private Figure.Grid table() {
     List<String> head = new ArrayList<>(List.of(key.path()));
     for (String plant : answer.plants()) {
-      String of = answer.plants().size() > 1 ? plant + ", " : "";
+      String of = answer.plants().size() > 1 ? keys.plant(plant) + ", " : "";
       head.add(of + "mean " + wording.unit(unit()));
       head.add(of + "95 % interval");
     }

@@ -41,7 +41,7 @@ final class TileChart {
     keys = new KeyWords(answer, wording);
     label =
         new GridWords(answer, wording).label(measure)
-            + (answer.plants().size() > 1 ? " of " + plant : "");
+            + (answer.plants().size() > 1 ? " of " + keys.plant(plant) : "");
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (int cell = 0; cell < answer.cells().size(); cell++) {

@@ -33,7 +33,7 @@ final class TornadoChart {
   }
 
   Figure figure() {
-    String title = "What the worth of " + option + " is sensitive to";
+    String title = "What the worth of " + wording.titles().option(option) + " is sensitive to";
     String name = "tornado-" + option.replace('+', '-');
     int height = 110 + 34 * drawn().size();
     String svg = Look.svg(name, plot(), true, height, title, alternative());
@@ -79,7 +79,7 @@ final class TornadoChart {
                         + " to "
                         + words.money(row.netPresentValueAtHigh())));
     return "Bars of the net present value of "
-        + option
+        + wording.titles().option(option)
         + ", "
         + currency
         + ", with one input at its lower and its upper end, from "

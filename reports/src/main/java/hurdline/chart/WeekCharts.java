@@ -2,6 +2,7 @@ package hurdline.chart;
 
 import hurdline.answer.Outline;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.Titles;
 import hurdline.answer.WeekRow;
 import hurdline.measure.Measure;
 import hurdline.words.Wording;
@@ -11,6 +12,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.Map;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.StackedXYBarRenderer;
@@ -37,7 +39,7 @@ final class WeekCharts {
   /** Mass fed by week, with the 5 to 95 % span over the replications. */
   Figure fed(Outline.Crop crop) {
     List<WeekRow> weeks = of(Measure.MASS_FED.of(crop.name()));
-    String title = crop.name() + " fed by week";
+    String title = wording.titles().crop(crop.name()) + " fed by week";
     TimeTableXYDataset means =
         new TimeTableXYDataset(java.util.TimeZone.getTimeZone("UTC"), java.util.Locale.ROOT);
     YIntervalSeries spans = new YIntervalSeries("span");
@@ -68,7 +70,7 @@ final class WeekCharts {
         "Bars of "
             + wording.unit("t")
             + " of "
-            + crop.name()
+            + Titles.inText(wording.titles().crop(crop.name()))
             + " fed in each week with their 5 to 95 % span; "
             + most(weeks)
             + ".";
@@ -89,18 +91,18 @@ final class WeekCharts {
           .filter(week -> week.mean() > 0)
           .forEach(
               week ->
-                  data.add(period(week.from()), wording.shown(week.mean(), "t"), product, false));
+                  data.add(period(week.from()), wording.shown(week.mean(), "t"), wording.titles().product(product), false));
     }
     XYBarRenderer bars = bars(new StackedXYBarRenderer());
     for (int series = 0; series < made.size(); series++) {
       bars.setSeriesPaint(series, Palette.series(series));
     }
-    String title = "Products of " + line.name() + " by week";
+    String title = "Products of " + wording.titles().lineInText(line.name()) + " by week";
     String alternative =
         "Stacked bars of mean "
             + wording.unit("t")
             + " made in each week: "
-            + String.join(", ", made)
+            + made.stream().map(wording.titles()::product).collect(Collectors.joining(", "))
             + ".";
     String svg =
         Look.svg(
@@ -180,7 +182,7 @@ final class WeekCharts {
     Map<Integer, List<String>> rows = new LinkedHashMap<>();
     List<String> head = new ArrayList<>(List.of("week", "from"));
     for (String product : products) {
-      head.add(product + " " + wording.unit("t"));
+      head.add(wording.titles().product(product) + " " + wording.unit("t"));
       for (WeekRow week : of(Measure.PRODUCT_MASS.of(product))) {
         rows.computeIfAbsent(
                 week.week(),

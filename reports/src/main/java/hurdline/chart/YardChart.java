@@ -45,7 +45,7 @@ final class YardChart {
     return new YardChart(
         answer.header(),
         "yard-" + crop.name(),
-        crop.name() + " in the yard",
+        wording.titles().crop(crop.name()) + " in the yard",
         answer.levels().stream()
             .filter(row -> row.crop().equals(crop.name()) && row.isWholeYard())
             .toList(),

@@ -97,8 +97,11 @@ public final class YardFigures {
                 .sum();
     String title =
         all
-            ? crop + " in the yard without limit"
-            : crop + " in " + place + (place.equals(answer.asked().place()) ? " without limit" : "");
+            ? wording.titles().crop(crop) + " in the yard without limit"
+            : wording.titles().crop(crop)
+                + " in "
+                + wording.titles().placeInText(place)
+                + (place.equals(answer.asked().place()) ? " without limit" : "");
     String name = all ? "yard-" + crop : "yard-" + crop + "-" + place;
     return new YardChart(answer.header(), name, title, levels, holds, wording).figure();
   }

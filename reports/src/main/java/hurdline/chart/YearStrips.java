@@ -52,7 +52,7 @@ final class YearStrips {
   }
 
   Figure figure() {
-    String title = "The year at a glance, plan " + plan.name();
+    String title = "The year at a glance, " + wording.titles().plan(plan.name());
     String name = "year-" + plan.name();
     double top = KEYS + calendar.height() + 8;
     double bottom = top + ROW * machines.size();
@@ -66,7 +66,7 @@ final class YearStrips {
     columns(g, top);
     for (int row = 0; row < machines.size(); row++) {
       double base = top + ROW * (row + 1);
-      label(g, machines.get(row), base - 5);
+      label(g, wording.titles().machine(machines.get(row)), base - 5);
       g.setPaint(Palette.GRID);
       g.draw(new Line2D.Double(LEFT, base, RIGHT, base));
     }
@@ -84,7 +84,7 @@ final class YearStrips {
   private void keys(Graphics2D g) {
     double x = LEFT;
     for (String crop : crops) {
-      x = key(g, x, PlanPaints.of(answer, crop), crop);
+      x = key(g, x, PlanPaints.of(answer, crop), wording.titles().crop(crop));
     }
     x = key(g, x, PlanPaints.changeover(), "changeover");
     x = key(g, x, java.awt.Color.WHITE, "planned, not needed");
@@ -158,8 +158,8 @@ final class YearStrips {
         int first = of.stream().mapToInt(StripRow::week).min().orElseThrow();
         int last = of.stream().mapToInt(StripRow::week).max().orElseThrow();
         told.add(
-            crop + " from week " + first + " to week " + last + ", at most "
-                + wording.fixed(most.hours(), 0, "h") + " h a week on " + most.machine());
+            wording.titles().crop(crop) + " from week " + first + " to week " + last + ", at most "
+                + wording.fixed(most.hours(), 0, "h") + " h a week on " + wording.titles().machineInText(most.machine()));
       }
     }
     return "The building's calendar, " + calendar.inWords() + "; under it strips of "
@@ -181,7 +181,7 @@ final class YearStrips {
         List<StripRow> of =
             ofMachine(machine).stream().filter(row -> row.crop().equals(crop)).toList();
         if (!of.isEmpty()) {
-          cells.add(line(machine + ", " + crop, of, weeks));
+          cells.add(line(wording.titles().machine(machine) + ", " + wording.titles().crop(crop), of, weeks));
         }
       }
     }

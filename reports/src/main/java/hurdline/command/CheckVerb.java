@@ -6,6 +6,7 @@ import hurdline.table.AnswerFolder;
 import hurdline.table.RecordFile;
 import hurdline.words.OrderWords;
 import hurdline.words.PaperWords;
+import hurdline.words.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -53,8 +54,9 @@ final class CheckVerb implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    var wording = shown.wording();
+    Wording plain = shown.wording();
     PaperAnswer answer = setting.studies().onPaper(plant.file(), plant.chosen());
+    Wording wording = plain.reading(answer);
     Optional<AnswerFolder> folder = out == null ? Optional.empty() : Optional.of(AnswerFolder.named(out));
     if (shown.json()) {
       RecordFile.write(answer, setting.out());

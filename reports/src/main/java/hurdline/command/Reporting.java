@@ -79,7 +79,7 @@ final class Reporting {
 
   /** Writes the files of an answer and tells it on the terminal, which it does too where they cannot be written. */
   <A extends Answer> void report(A answer, Shape<A> shape, AnswerFiles files) throws IOException {
-    Parts parts = shape.of(answer, wording);
+    Parts parts = shape.of(answer, wording.reading(answer));
     Told told = new Told(setting, shown);
     try {
       files.write(answer, parts);

@@ -74,7 +74,7 @@ final class CompareSections {
     for (CompareAnswer.Option option : answer.options()) {
       rows.add(
           List.of(
-              option.name(),
+              wording.titles().option(option.name()),
               option.says(),
               wording.fixed(option.cost(), 0, currency),
               words.years(option),
@@ -91,7 +91,7 @@ final class CompareSections {
     for (Selection.Row row : best.rows()) {
       rows.add(
           List.of(
-              row.option(),
+              wording.titles().option(row.option()),
               wording.rough(row.mean(), best.unit()),
               wording.amount(row.replications(), "count"),
               row.option().equals(best.option()) && best.decided() ? "picked" : row.left() ? "left" : "out"));

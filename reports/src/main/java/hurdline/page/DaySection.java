@@ -1,6 +1,7 @@
 package hurdline.page;
 
 import hurdline.answer.Day;
+import hurdline.answer.Titles;
 import hurdline.answer.Trace;
 import hurdline.chart.Figure;
 import hurdline.measure.State;
@@ -53,7 +54,7 @@ final class DaySection {
     seen.forEach(state -> head.add(state.word().replace('_', ' ') + " h"));
     List<List<String>> rows = new ArrayList<>();
     for (String machine : day.machines()) {
-      List<String> row = new ArrayList<>(List.of(machine));
+      List<String> row = new ArrayList<>(List.of(wording.titles().machine(machine)));
       seen.forEach(state -> row.add(wording.fixed(day.hours(machine, state), 2, "h")));
       rows.add(row);
     }
@@ -70,8 +71,8 @@ final class DaySection {
             bar ->
                 List.of(
                     clock(bar.fromH()),
-                    bar.machine(),
-                    bar.stop().replace("+", " and "),
+                    wording.titles().machine(bar.machine()),
+                    Titles.ofName(bar.stop()).replace("+", " and "),
                     wording.fixed(60 * bar.lastsH(), 1, "min")))
         .toList();
   }

@@ -6,6 +6,7 @@ import hurdline.words.DrawnCropWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What a report says of the crop that the drawn years brought; nothing where they brought what the file's mean year brings. */
 final class DrawnCropPart {
@@ -52,7 +53,7 @@ final class DrawnCropPart {
     String none =
         others.isEmpty()
             ? ""
-            : " For " + String.join(", ", others) + " no mean is known exactly, so nothing is adjusted.";
+            : " For " + others.stream().map(wording.titles()::crop).collect(Collectors.joining(", ")) + " no mean is known exactly, so nothing is adjusted.";
     return "An adjusted figure is the mean corrected for how far the drawn crop lies off its own mean, which follows exactly from the"
         + " season factor, yields and areas of the file (one control variate; standard error HC3). It does not replace the mean, which"
         + " is that of measures.csv. Where the measure does not follow the crop along a straight line, as where a yard fills, its interval"

@@ -2,6 +2,7 @@ package hurdline.page;
 
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.Titles;
 import hurdline.chart.Figure;
 import hurdline.measure.Measure;
 import hurdline.words.Wording;
@@ -86,6 +87,20 @@ final class MeasureTables {
         .orElse(false);
   }
 
+  /** What a measure is of. */
+  private String read(Measure.Match match) {
+    String name = match.names().get(0);
+    Titles titles = wording.titles();
+    return switch (match.measure()) {
+      case MACHINE_STOP_COUNT, MACHINE_STOP_HOURS ->
+          titles.machine(name) + ": " + Titles.ofName(match.names().get(1));
+      case RESOURCE_BUSY, RESOURCE_WAIT_MEAN, RESOURCE_QUEUE_PEAK -> titles.resource(name);
+      case TRUCKS_TRIPS, TRUCKS_WAIT_MEAN, TRUCKS_TURNAROUND_MEAN -> titles.crop(name);
+      case MONEY_LINE_MARGIN, MONEY_LINE_MARGIN_PER_TONNE -> titles.line(name);
+      default -> titles.product(name);
+    };
+  }
+
   /** One row per name, one column per measure, each with its interval. */
   private Figure.Grid grid(List<String> head, List<Measure> measures) {
     Map<String, String[]> rows = new LinkedHashMap<>();
@@ -94,8 +109,7 @@ final class MeasureTables {
       Measure.Match match = Measure.find(row.measure()).orElse(null);
       if (match != null && wanted.contains(match.measure()) && !match.dry()) {
         String[] cells =
-            rows.computeIfAbsent(
-                String.join(": ", match.names()), name -> new String[measures.size()]);
+            rows.computeIfAbsent(read(match), name -> new String[measures.size()]);
         cells[measures.indexOf(match.measure())] =
             wording.cell(row.mean(), row.low95(), row.high95(), row.unit());
       }

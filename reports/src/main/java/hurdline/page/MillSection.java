@@ -2,6 +2,7 @@ package hurdline.page;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.MillRow;
+import hurdline.answer.Titles;
 import hurdline.chart.CompareFigures;
 import hurdline.chart.Figure;
 import hurdline.measure.Measure;
@@ -31,7 +32,7 @@ final class MillSection {
   private void write(Html html) {
     words.sentences().forEach(sentence -> html.paragraph(sentence + "."));
     for (String mill : words.mills()) {
-      html.table("grades of " + mill, grades(mill));
+      html.table("grades of " + wording.titles().machineInText(mill), grades(mill));
     }
     html.paragraph(
         "What was milled stands beside the share that the mix asks for and what has been ordered: a"
@@ -62,7 +63,10 @@ final class MillSection {
     String mill = row.mill();
     boolean ordered = row.orderedT() > 0;
     return List.of(
-        plant + ": " + row.screen() + (row.product().isEmpty() ? "" : ", " + row.product()),
+        wording.titles().option(plant)
+            + ": "
+            + Titles.ofName(row.screen())
+            + (row.product().isEmpty() ? "" : ", " + wording.titles().product(row.product())),
         words.told(plant, Measure.MACHINE_SCREEN_HOURS.of(mill, row.screen())),
         words.told(plant, Measure.MACHINE_SCREEN_MASS_IN.of(mill, row.screen())),
         share(words.milled(plant, row)),
@@ -79,7 +83,7 @@ final class MillSection {
 
   private Figure.Grid demand() {
     List<String> head = new ArrayList<>(List.of("month"));
-    words.plants().forEach(plant -> head.add(plant + " " + currency));
+    words.plants().forEach(plant -> head.add(wording.titles().option(plant) + " " + currency));
     List<List<String>> rows = new ArrayList<>();
     for (String month : words.months()) {
       List<String> row = new ArrayList<>(List.of(month));

@@ -2,6 +2,7 @@ package hurdline.page;
 
 import hurdline.answer.Capacity;
 import hurdline.answer.PaperAnswer;
+import hurdline.answer.Titles;
 import hurdline.chart.Figure;
 import hurdline.words.CapacityWords;
 import hurdline.words.OrderWords;
@@ -40,9 +41,10 @@ final class PaperSections {
       List<String> said =
           new ArrayList<>(List.of("rated " + words.rated(), "expected " + words.expected()));
       words.next().ifPresent(said::add);
-      html.paragraph(line.line() + " on " + line.crop() + ":");
+      html.paragraph(
+          wording.titles().line(line.line()) + " on " + Titles.inText(wording.titles().crop(line.crop())) + ":");
       html.list(said);
-      html.table(line.line(), grid(line));
+      html.table(wording.titles().line(line.line()), grid(line));
     }
     if (!answer.capacity().orders().isEmpty()) {
       html.paragraph("Orders:");
@@ -56,7 +58,7 @@ final class PaperSections {
     for (Capacity.Machine machine : line.machines()) {
       rows.add(
           List.of(
-              machine.machine(),
+              wording.titles().machine(machine.machine()),
               machine.kind(),
               wording.fixed(machine.loadTPerT(), 3, ""),
               orNone(machine.limitTPerH(), 2, "t/h"),
@@ -67,7 +69,7 @@ final class PaperSections {
     for (Capacity.Resource resource : line.resources()) {
       rows.add(
           List.of(
-              resource.resource(),
+              wording.titles().resource(resource.resource()),
               "resource",
               "",
               "",

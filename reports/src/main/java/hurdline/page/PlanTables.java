@@ -6,6 +6,7 @@ import hurdline.answer.Outline;
 import hurdline.answer.PlanDifference;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.Titles;
 import hurdline.chart.Figure;
 import hurdline.measure.Kpi;
 import hurdline.measure.Measure;
@@ -37,7 +38,7 @@ final class PlanTables {
     for (SeasonAnswer.Plan plan : answer.plans()) {
       rows.add(
           List.of(
-              plan.name(),
+              wording.titles().plan(plan.name()),
               described(plan),
               cell(plan.name(), Measure.MONEY_MARGIN.of()),
               cell(plan.name(), Measure.MONEY_MARGIN_LESS_FORGONE.of()),
@@ -60,7 +61,7 @@ final class PlanTables {
     for (SeasonAnswer.Plan plan : answer.plans()) {
       for (SeasonAnswer.Entry entry : plan.entries()) {
         String more =
-            entry.isChangeover() ? "with " + entry.hands() + " hands" : String.join(", ", entry.shifts());
+            entry.isChangeover() ? "with " + entry.hands() + " hands" : Titles.ofName(String.join(", ", entry.shifts()));
         String moved =
             entry.movedFrom().isEmpty()
                 ? ""
@@ -69,8 +70,8 @@ final class PlanTables {
                     + " by the changeover before it";
         rows.add(
             List.of(
-                plan.name(),
-                entry.isChangeover() ? "changeover" : entry.line(),
+                wording.titles().plan(plan.name()),
+                entry.isChangeover() ? "changeover" : wording.titles().line(entry.line()),
                 wording.date(entry.from()),
                 wording.date(entry.to()),
                 more + moved,
@@ -94,11 +95,11 @@ final class PlanTables {
         for (SeasonAnswer.Task task : entry.tasks()) {
           rows.add(
               List.of(
-                  plan.name() + ", " + wording.date(entry.from()) + ": " + task.name(),
+                  wording.titles().plan(plan.name()) + ", " + wording.date(entry.from()) + ": " + Titles.ofName(task.name()),
                   String.valueOf(task.hands()),
                   wording.fixed(task.beginH(), 1, "h"),
                   wording.fixed(task.endH(), 1, "h"),
-                  String.join(", ", task.after()),
+                  Titles.ofName(String.join(", ", task.after())),
                   task.isCritical() ? "critical" : ""));
         }
       }
@@ -113,7 +114,7 @@ final class PlanTables {
     for (AvoidedRow row : answer.avoided()) {
       rows.add(
           List.of(
-              row.plan() + ", " + wording.date(row.from()) + " to " + wording.date(row.to()),
+              wording.titles().plan(row.plan()) + ", " + wording.date(row.from()) + " to " + wording.date(row.to()),
               wording.number(row.worth(), row.low95(), row.high95(), row.unit()),
               wording.interval(row.worth(), row.low95(), row.high95(), row.unit()),
               row.toldApart() ? "yes" : "no"));
@@ -152,7 +153,7 @@ final class PlanTables {
 
   private List<String> crop(String plan, Outline.Line line) {
     return List.of(
-        plan + ": " + line.name(),
+        wording.titles().plan(plan) + ": " + wording.titles().line(line.name()),
         cell(plan, Measure.MASS_FED.of(line.crop())),
         cell(plan, Measure.LINE_HOURS_SCHEDULED.of(line.name())),
         standing(plan, line, State.STARVED),
@@ -185,7 +186,7 @@ final class PlanTables {
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
       for (String machine : plan.outline().machines()) {
-        List<String> cells = new ArrayList<>(List.of(plan.name() + ": " + machine));
+        List<String> cells = new ArrayList<>(List.of(wording.titles().plan(plan.name()) + ": " + wording.titles().machine(machine)));
         for (Kpi kpi : Kpi.values()) {
           cells.add(cell(plan.name(), Measure.MACHINE_KPI.of(machine, kpi.word())));
         }
@@ -201,7 +202,7 @@ final class PlanTables {
       for (Outline.Line line : plan.outline().lines()) {
         rows.add(
             List.of(
-                plan.name() + ": " + line.name(),
+                wording.titles().plan(plan.name()) + ": " + wording.titles().line(line.name()),
                 cell(plan.name(), Measure.CREW_LABOR_HOURS.of(line.name())),
                 cell(plan.name(), Measure.CREW_OVERTIME.of(line.name())),
                 cell(plan.name(), Measure.CREW_SENT_HOME.of(line.name())),
@@ -231,7 +232,7 @@ final class PlanTables {
     for (SeasonAnswer.Plan plan : answer.plans()) {
       rows.add(
           List.of(
-              plan.name(),
+              wording.titles().plan(plan.name()),
               cell(plan.name(), Measure.MONEY_OWNER.of()),
               cell(plan.name(), Measure.MONEY_TENANT.of()),
               cell(plan.name(), Measure.MONEY_RENT.of())));
@@ -244,7 +245,7 @@ final class PlanTables {
 
   Figure.Grid differences() {
     List<List<String>> rows = new ArrayList<>();
-    List<MainMeasures> measures = new ArrayList<>(MainMeasures.of(answer.outline()));
+    List<MainMeasures> measures = new ArrayList<>(MainMeasures.of(answer.outline(), wording));
     measures.add(MainMeasures.lessForgone());
     for (MainMeasures main : measures) {
       for (PlanDifference pair : answer.differences()) {
@@ -261,7 +262,7 @@ final class PlanTables {
     DifferenceRow r = pair.row();
     return List.of(
         label + PairWords.ofReplications(r, answer.header()),
-        pair.plan() + " less " + pair.against(),
+        wording.titles().plan(pair.plan()) + " less " + wording.titles().plan(pair.against()),
         wording.number(r.difference(), r.lowJoint(), r.highJoint(), r.unit()),
         wording.unit(r.unit()),
         wording.interval(r.difference(), r.lowJoint(), r.highJoint(), r.unit()),

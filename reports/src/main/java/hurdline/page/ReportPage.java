@@ -7,6 +7,7 @@ import hurdline.answer.Header;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
+import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
 import hurdline.chart.CompareFigures;
 import hurdline.chart.Figures;
@@ -28,7 +29,8 @@ public final class ReportPage {
   private ReportPage() {}
 
   /** The page of an answer; the same answer and wording give the same bytes. */
-  public static String html(Answer answer, Wording wording) {
+  public static String html(Answer answer, Wording plain) {
+    Wording wording = plain.reading(answer);
     if (answer instanceof RunAnswer run) {
       return html(run, wording, new Figures(run, wording));
     }
@@ -102,36 +104,38 @@ public final class ReportPage {
     html.raw(
         "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src"
             + " 'unsafe-inline'\">\n");
-    html.element("title", header.plant() + ": " + asked(answer));
+    html.element("title", header.plant() + ": " + asked(answer, wording));
     html.raw("<style>\n" + styles() + "</style>\n</head>\n<body>\n<header>\n");
     html.element("h1", header.plant());
     html.paragraph(subtitle(answer, wording));
     html.raw("</header>\n");
   }
 
-  private static String asked(Answer answer) {
+  private static String asked(Answer answer, Wording wording) {
     if (answer instanceof SeasonAnswer season) {
-      return "season plans " + plans(season);
+      return "season plans " + plans(season, wording);
     }
     if (answer instanceof GridAnswer grid) {
-      return String.join(" against ", grid.plants()) + " over a grid";
+      return new KeyWords(grid, wording).subjects() + " over a grid";
     }
     if (answer instanceof YardAnswer yard) {
-      return answer.header().option() + ", yard of " + yard.asked().crop();
+      return wording.titles().option(answer.header().option()) + ", yard of " + wording.titles().crop(yard.asked().crop());
     }
     return answer instanceof CompareAnswer compare
-        ? compare.options().isEmpty() ? "base" : "base against " + options(compare)
-        : answer.header().option();
+        ? compare.options().isEmpty()
+            ? wording.titles().option("base")
+            : wording.titles().option("base") + " against " + options(compare, wording)
+        : wording.titles().option(answer.header().option());
   }
 
-  private static String options(CompareAnswer answer) {
+  private static String options(CompareAnswer answer, Wording wording) {
     return answer.options().stream()
-        .map(CompareAnswer.Option::name)
+        .map(option -> wording.titles().option(option.name()))
         .collect(Collectors.joining(", "));
   }
 
-  private static String plans(SeasonAnswer answer) {
-    return answer.plans().stream().map(SeasonAnswer.Plan::name).collect(Collectors.joining(", "));
+  private static String plans(SeasonAnswer answer, Wording wording) {
+    return answer.plans().stream().map(plan -> wording.titles().plan(plan.name())).collect(Collectors.joining(", "));
   }
 
   private static String subtitle(Answer answer, Wording wording) {
@@ -140,14 +144,14 @@ public final class ReportPage {
       return new KeyWords(grid, wording).subtitle();
     }
     String option =
-        header.option().equals("base") ? "The plant as it stands" : "With " + header.option();
+        header.option().equals("base") ? "The plant as it stands" : "With " + wording.titles().option(header.option());
     String what =
         option
             + (answer instanceof CompareAnswer compare && !compare.options().isEmpty()
-                ? " against " + options(compare)
+                ? " against " + options(compare, wording)
                 : "")
-            + (answer instanceof SeasonAnswer season ? ", season plans " + plans(season) : "")
-            + (answer instanceof YardAnswer yard ? ": the yard of " + yard.asked().crop() : "");
+            + (answer instanceof SeasonAnswer season ? ", season plans " + plans(season, wording) : "")
+            + (answer instanceof YardAnswer yard ? ": the yard of " + Titles.inText(wording.titles().crop(yard.asked().crop())) : "");
     String changes =
         header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
     return what + changes + ". " + wording.span(header.from(), header.to()) + ".";

@@ -119,7 +119,7 @@ final class RunSections {
           .ifPresent(
               text ->
                   next.add(
-                      line.line()
+                      wording.titles().line(line.line())
                           + ", expected "
                           + words.expected()
                           + "; rated "

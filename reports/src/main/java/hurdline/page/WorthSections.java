@@ -46,7 +46,7 @@ final class WorthSections {
     for (PaybackRow row : answer.payback()) {
       rows.add(
           List.of(
-              row.option() + ": " + quantity(row),
+              wording.titles().option(row.option()) + ": " + quantity(row),
               words.amount(row),
               orNone(row.p05(), row.unit()),
               orNone(row.p50(), row.unit()),
@@ -106,7 +106,7 @@ final class WorthSections {
       String unit = row.unit().equals("x") ? "times what the file says" : row.unit();
       rows.add(
           List.of(
-              row.option() + ": " + row.input(),
+              wording.titles().option(row.option()) + ": " + row.input(),
               unit,
               wording.plain(row.inFile()),
               row.found() ? worth.atZero(row) : "",

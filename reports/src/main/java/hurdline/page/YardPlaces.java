@@ -25,7 +25,7 @@ final class YardPlaces {
       if (place.crops().contains(answer.asked().crop()) && has(place)) {
         rows.add(
             List.of(
-                place.name(),
+                wording.titles().place(place.name()),
                 cell(Measure.YARD_PLACE_PEAK, place),
                 cell(Measure.YARD_PLACE_AGE_MEAN, place),
                 cell(Measure.YARD_PLACE_MOISTURE_MEAN, place),

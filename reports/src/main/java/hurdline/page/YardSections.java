@@ -1,6 +1,7 @@
 package hurdline.page;
 
 import hurdline.answer.Header;
+import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
 import hurdline.chart.Figure;
 import hurdline.chart.YardFigures;
@@ -85,8 +86,7 @@ final class YardSections {
 
   private void writePeaks(Html html, List<Figure> peaks) {
     html.paragraph(
-        "The place "
-            + answer.asked().place()
+        Titles.capital(wording.titles().placeInText(answer.asked().place()))
             + " takes whatever comes, so that nothing ever waits: this is what the seasons would bring in at once.");
     html.figures(peaks);
   }

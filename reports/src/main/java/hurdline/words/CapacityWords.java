@@ -1,6 +1,7 @@
 package hurdline.words;
 
 import hurdline.answer.Capacity;
+import hurdline.answer.Titles;
 import hurdline.measure.Cause;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,7 @@ public final class CapacityWords {
     this.wording = wording;
   }
 
-  /** {@code 2.13 ton/h by mill: 3,915 ton in 1,840 scheduled hours, if nothing ever stopped}. */
+  /** {@code 2.13 ton/h by the mill: 3,915 ton in 1,840 scheduled hours, if nothing ever stopped}. */
   public String rated() {
     Capacity.Limit rated = line.limits().rated();
     return limit(rated)
@@ -49,7 +50,7 @@ public final class CapacityWords {
   }
 
   /**
-   * {@code if mill did not limit: at most 3.01 ton/h by hurd_bagger expected (69 % more), ...}; empty
+   * {@code if the mill did not limit: at most 3.01 ton/h by the hurd bagger expected (69 % more), ...}; empty
    * where the bottleneck has no capacity that could be raised.
    */
   public Optional<String> next() {
@@ -65,11 +66,11 @@ public final class CapacityWords {
                     + change(line.limits().rated(), next.rated(), "rated"));
   }
 
-  private static String freed(Capacity.Next next) {
+  private String freed(Capacity.Next next) {
     return switch (Cause.kindOf(next.cause())) {
-      case RESOURCE -> "waits for " + and(next.freed());
+      case RESOURCE -> "waits for " + and(next.freed().stream().map(this::resource).toList());
       case LIFT -> "lifts to the table";
-      default -> and(next.freed());
+      default -> machines(next.freed());
     };
   }
 
@@ -83,10 +84,18 @@ public final class CapacityWords {
   }
 
   private String limit(Capacity.Limit limit) {
-    String by = limit.resource().isEmpty() ? and(limit.machines()) : limit.resource();
+    String by = limit.resource().isEmpty() ? machines(limit.machines()) : resource(limit.resource());
     return Double.isNaN(limit.fedTPerH())
         ? "without a limit"
         : wording.fixed(limit.fedTPerH(), 2, "t/h") + " " + wording.unit("t/h") + " by " + by;
+  }
+
+  private String machines(List<String> names) {
+    return and(names.stream().map(wording.titles()::machineInText).toList());
+  }
+
+  private String resource(String name) {
+    return "the " + Titles.inText(wording.titles().resource(name));
   }
 
   /** {@code a, b and c}. */

@@ -36,9 +36,9 @@ public final class CompareWords {
     lines.add(title());
     lines.addAll(warnings());
     String held = held("base");
-    lines.add("base: " + (held.isEmpty() ? "nothing was fed" : "held " + held));
+    lines.add(wording.titles().option("base") + ": " + (held.isEmpty() ? "nothing was fed" : "held " + held));
     for (CompareAnswer.Option option : answer.options()) {
-      lines.add(option.name() + ": " + differences(option.name()));
+      lines.add(wording.titles().option(option.name()) + ": " + differences(option.name()));
       add(lines, "  held  ", held(option.name()));
       add(lines, "  pays  ", worth(option));
       add(lines, "  adds  ", added(option));
@@ -76,7 +76,7 @@ public final class CompareWords {
       String says = option.says().isEmpty() ? "" : " (" + option.says() + ")";
       String worth = worth(option);
       sentences.add(
-          option.name()
+          wording.titles().option(option.name())
               + says
               + " against the plant as it stands: "
               + differences(option.name())
@@ -99,7 +99,7 @@ public final class CompareWords {
     String band = wording.amount(best.zone(), best.unit());
     if (!best.decided()) {
       List<String> left =
-          best.rows().stream().filter(Selection.Row::left).map(Selection.Row::option).toList();
+          best.rows().stream().filter(Selection.Row::left).map(row -> wording.titles().option(row.option())).toList();
       return "best: not decided after "
           + taken
           + " replications which has "
@@ -108,7 +108,7 @@ public final class CompareWords {
           + String.join(", ", left);
     }
     return "best: "
-        + best.option()
+        + wording.titles().option(best.option())
         + " has "
         + what
         + ", after "
@@ -131,11 +131,12 @@ public final class CompareWords {
     Header header = answer.header();
     TitleWords title = new TitleWords(header, wording);
     return header.plant()
-        + ", base"
+        + ", "
+        + wording.titles().option("base")
         + title.changes()
         + (answer.options().isEmpty() ? "" : " against ")
         + answer.options().stream()
-            .map(CompareAnswer.Option::name)
+            .map(option -> wording.titles().option(option.name()))
             .collect(Collectors.joining(", "))
         + ", "
         + title.played();
@@ -144,7 +145,7 @@ public final class CompareWords {
   private String differences(String option) {
     List<String> parts = new ArrayList<>();
     for (Outline.Line line : answer.outline().lines()) {
-      told(option, Measure.MASS_FED.of(line.crop()), line.crop() + " fed").ifPresent(parts::add);
+      told(option, Measure.MASS_FED.of(line.crop()), wording.titles().crop(line.crop()) + " fed").ifPresent(parts::add);
     }
     told(option, Measure.MONEY_MARGIN.of(), "margin").ifPresent(parts::add);
     return parts.stream().distinct().collect(Collectors.joining("; "));
@@ -203,11 +204,11 @@ public final class CompareWords {
             .limit(HOLDERS_TOLD)
             .map(this::cause)
             .collect(Collectors.joining(", "));
-    return causes.isEmpty() ? "" : line + " " + causes;
+    return causes.isEmpty() ? "" : wording.titles().lineInText(line) + " " + causes;
   }
 
   private String cause(HolderRow row) {
-    return wording.share(row) + " by " + answer.outline().titles().cause(row.cause());
+    return wording.share(row) + " by " + wording.titles().cause(row.cause());
   }
 
   private String worth(CompareAnswer.Option option) {

@@ -6,6 +6,7 @@ import hurdline.answer.Outline;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
 import hurdline.measure.Measure;
 import java.util.LinkedHashMap;
@@ -115,7 +116,7 @@ public final class DrawnCropWords {
         + " years drawn brought "
         + wording.fixed(Math.abs(row.mean() - 1), 1, "share")
         + (row.mean() > 1 ? " % more " : " % less ")
-        + crop
+        + Titles.inText(wording.titles().crop(crop))
         + " than the file's mean year (standard error "
         + wording.fixed(error(row), 1, "share")
         + " %)";
@@ -149,17 +150,17 @@ public final class DrawnCropWords {
 
   private String option(AdjustedRow row) {
     boolean several = adjusted.stream().map(AdjustedRow::option).distinct().count() > 1;
-    return kind == Kind.DIFFERENCES || several ? row.option() + ": " : "";
+    return kind == Kind.DIFFERENCES || several ? wording.titles().option(row.option()) + ": " : "";
   }
 
-  private static String measure(AdjustedRow row) {
+  private String measure(AdjustedRow row) {
     return Measure.find(row.measure())
         .map(
             match ->
                 switch (match.measure()) {
-                  case MASS_FED -> match.names().get(0) + " fed";
-                  case SEASON_LEFT_OVER -> "left over of " + match.names().get(0);
-                  case YARD_PEAK -> "yard peak of " + match.names().get(0);
+                  case MASS_FED -> wording.titles().crop(match.names().get(0)) + " fed";
+                  case SEASON_LEFT_OVER -> "left over of " + wording.titles().lineInText(match.names().get(0));
+                  case YARD_PEAK -> "yard peak of " + Titles.inText(wording.titles().crop(match.names().get(0)));
                   case MONEY_MARGIN -> "margin";
                   default -> row.measure();
                 })

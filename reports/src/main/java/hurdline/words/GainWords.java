@@ -3,7 +3,6 @@ package hurdline.words;
 import hurdline.answer.GainRow;
 import hurdline.answer.HolderRow;
 import hurdline.answer.Outline;
-import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import java.util.Comparator;
 import java.util.List;
@@ -17,7 +16,6 @@ public final class GainWords {
   private final List<GainRow> gains;
   private final List<HolderRow> holders;
   private final List<Outline.Line> lines;
-  private final Titles titles;
   private final Wording wording;
 
   /** @param holders of the plant as it stands */
@@ -26,7 +24,6 @@ public final class GainWords {
     this.gains = gains;
     this.holders = holders;
     lines = outline.lines();
-    titles = outline.titles();
     this.wording = wording;
   }
 
@@ -72,7 +69,7 @@ public final class GainWords {
   }
 
   private String told(GainRow row) {
-    return row.what()
+    return IncreaseWords.what(row, wording)
         + " ("
         + IncreaseWords.of(row.more(), wording)
         + ") +"
@@ -88,7 +85,7 @@ public final class GainWords {
             holder ->
                 holder.cause().equals(first.what())
                     ? "; by hours it is the first bottleneck too"
-                    : "; by hours the first bottleneck is " + titles.cause(holder.cause()))
+                    : "; by hours the first bottleneck is " + wording.titles().cause(holder.cause()))
         .orElse("");
   }
 
@@ -119,12 +116,12 @@ public final class GainWords {
   }
 
   /** {@code stalk fed}, or {@code margin}. */
-  public static String label(String measure) {
+  public String label(String measure) {
     return Measure.find(measure)
         .map(
             match ->
                 switch (match.measure()) {
-                  case MASS_FED -> match.names().get(0) + " fed";
+                  case MASS_FED -> wording.titles().crop(match.names().get(0)) + " fed";
                   case MONEY_MARGIN -> "margin";
                   default -> measure;
                 })

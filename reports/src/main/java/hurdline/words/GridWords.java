@@ -5,6 +5,7 @@ import hurdline.answer.GridBest;
 import hurdline.answer.GridCell;
 import hurdline.answer.GridRow;
 import hurdline.answer.Header;
+import hurdline.answer.Titles;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
@@ -89,7 +90,7 @@ public final class GridWords {
         (text, same) ->
             sentences.add(
                 KeyWords.capital(label(measure))
-                    + (answer.plants().size() > 1 ? " of " + String.join(" and ", same) : "")
+                    + (answer.plants().size() > 1 ? " of " + same.stream().map(keys::plant).collect(Collectors.joining(" and ")) : "")
                     + ": "
                     + text));
     return sentences;
@@ -113,11 +114,11 @@ public final class GridWords {
 
   /** What a drawn measure is called. */
   public String label(String measure) {
-    return Stream.concat(MainMeasures.of(answer.outline()).stream(), Stream.of(MainMeasures.lessForgone()))
+    return Stream.concat(MainMeasures.of(answer.outline(), wording).stream(), Stream.of(MainMeasures.lessForgone()))
         .filter(main -> main.measure().equals(measure))
         .map(MainMeasures::label)
         .findFirst()
-        .orElse(measure.replace('_', ' '));
+        .orElse(Titles.ofName(measure));
   }
 
   private Optional<String> best(String goal, String plant) {

@@ -1,10 +1,18 @@
 package hurdline.words;
 
+import hurdline.answer.GainRow;
 import hurdline.answer.Increase;
 
 /** What there is more of, in a few words. */
 public final class IncreaseWords {
   private IncreaseWords() {}
+
+  /** What there is more of: {@code Hammer mill}. */
+  public static String what(GainRow row, Wording wording) {
+    return row.more().kind() == Increase.Kind.OPTION
+        ? wording.titles().option(row.what())
+        : wording.titles().thing(row.what());
+  }
 
   /** {@code 10 % more power}, or {@code 48 min longer, to 14:48}. */
   public static String of(Increase more, Wording wording) {

@@ -63,10 +63,24 @@ public final class KeyWords {
         .collect(Collectors.joining(" and "));
   }
 
-  /** {@code base}, or {@code base against A, B}. */
+  /** A plant of the grid: an option, or a season plan. */
+  public String plant(String name) {
+    return answer.called().equals("plan") ? wording.titles().plan(name) : wording.titles().option(name);
+  }
+
+  public String plants(List<String> names) {
+    return names.stream().map(this::plant).collect(Collectors.joining(", "));
+  }
+
+  /** {@code the plant as it stands}, or {@code the plant as it stands against A, B}. */
   String plants() {
     List<String> others = answer.plants().subList(1, answer.plants().size());
-    return answer.plants().get(0) + (others.isEmpty() ? "" : " against " + String.join(", ", others));
+    return plant(answer.plants().get(0)) + (others.isEmpty() ? "" : " against " + plants(others));
+  }
+
+  /** The plants in the head of a page. */
+  public String subjects() {
+    return answer.plants().stream().map(this::plant).collect(Collectors.joining(" against "));
   }
 
   /** What a page says under the plant's name. */

@@ -54,12 +54,12 @@ public final class LeadWords {
         unsure.isEmpty()
             ? ", significantly better than the others everywhere"
             : ", no significant difference from "
-                + (answer.plants().size() > 2 ? "every other" : other(leads.get(0).plant()))
+                + (answer.plants().size() > 2 ? "every other" : keys.plant(other(leads.get(0).plant())))
                 + " at "
                 + keys.runs(unsure);
     boolean all = leads.size() == answer.cells().size();
     String where = all ? "every value" : keys.runs(leads.stream().map(GridLead::cell).toList());
-    return leads.get(0).plant() + " at " + where + sure;
+    return keys.plant(leads.get(0).plant()) + " at " + where + sure;
   }
 
   private String other(String plant) {
@@ -73,7 +73,7 @@ public final class LeadWords {
               List<GridLead> its =
                   leads.stream().filter(lead -> lead.plant().equals(plant)).toList();
               long told = its.stream().filter(lead -> lead.alike().isEmpty()).count();
-              return plant
+              return keys.plant(plant)
                   + " in "
                   + its.size()
                   + " of "
@@ -95,7 +95,7 @@ public final class LeadWords {
         end++;
         cells.add(leads.get(end).cell());
       }
-      parts.add(leads.get(at).plant() + " at " + keys.runs(cells));
+      parts.add(keys.plant(leads.get(at).plant()) + " at " + keys.runs(cells));
       at = end + 1;
     }
     return String.join(", ", parts);
@@ -104,7 +104,7 @@ public final class LeadWords {
   private String changes(String goal) {
     return answer.changes().stream()
         .filter(change -> change.measure().equals(goal))
-        .map(change -> "; it changes from " + change.before() + " to " + change.after() + " " + where(change))
+        .map(change -> "; it changes from " + keys.plant(change.before()) + " to " + keys.plant(change.after()) + " " + where(change))
         .collect(Collectors.joining());
   }
 

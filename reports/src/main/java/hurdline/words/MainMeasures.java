@@ -1,6 +1,7 @@
 package hurdline.words;
 
 import hurdline.answer.Outline;
+import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,16 +14,17 @@ import java.util.List;
  */
 public record MainMeasures(String measure, String label) {
   /** Fed, rate, made and left over by line, then yard, energy and margin. */
-  public static List<MainMeasures> of(Outline outline) {
+  public static List<MainMeasures> of(Outline outline, Wording wording) {
+    Titles titles = wording.titles();
     List<MainMeasures> all = new ArrayList<>();
     for (Outline.Line line : outline.lines()) {
-      all.add(new MainMeasures(Measure.MASS_FED.of(line.crop()), line.crop() + " fed"));
-      all.add(new MainMeasures(Measure.LINE_THROUGHPUT.of(line.name()), "rate of " + line.name()));
+      all.add(new MainMeasures(Measure.MASS_FED.of(line.crop()), titles.crop(line.crop()) + " fed"));
+      all.add(new MainMeasures(Measure.LINE_THROUGHPUT.of(line.name()), "rate of " + titles.lineInText(line.name())));
       line.products()
-          .forEach(product -> all.add(new MainMeasures(Measure.PRODUCT_MASS.of(product), product)));
+          .forEach(product -> all.add(new MainMeasures(Measure.PRODUCT_MASS.of(product), titles.product(product))));
       all.add(
           new MainMeasures(
-              Measure.SEASON_LEFT_OVER.of(line.name()), "left over of " + line.crop()));
+              Measure.SEASON_LEFT_OVER.of(line.name()), "left over of " + Titles.inText(titles.crop(line.crop()))));
     }
     outline
         .crops()
@@ -30,7 +32,7 @@ public record MainMeasures(String measure, String label) {
             crop ->
                 all.add(
                     new MainMeasures(
-                        Measure.YARD_PEAK.of(crop.name()), "peak in the yard, " + crop.name())));
+                        Measure.YARD_PEAK.of(crop.name()), "peak in the yard, " + Titles.inText(titles.crop(crop.name())))));
     all.add(new MainMeasures(Measure.ENERGY_TOTAL.of(), "electricity"));
     all.add(new MainMeasures(Measure.MONEY_MARGIN.of(), "margin"));
     return all.stream().distinct().toList();

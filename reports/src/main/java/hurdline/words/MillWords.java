@@ -108,16 +108,16 @@ public final class MillWords {
                   + " and "
                   + told(plant, Measure.MACHINE_SCREEN_CHANGES.of(mill))
                   + " screen changes ("
-                  + plant
+                  + wording.titles().option(plant)
                   + ")");
         }
       }
-      all.add(mill + " takes " + String.join(", ", parts));
+      all.add(wording.titles().machine(mill) + " takes " + String.join(", ", parts));
     }
     String charges =
         plants().stream()
             .filter(plant -> mean(plant, Measure.MONEY_DEMAND.of()) > 0)
-            .map(plant -> told(plant, Measure.MONEY_DEMAND.of()) + " " + answer.header().currency() + " (" + plant + ")")
+            .map(plant -> told(plant, Measure.MONEY_DEMAND.of()) + " " + answer.header().currency() + " (" + wording.titles().option(plant) + ")")
             .collect(Collectors.joining(", "));
     if (!mills().isEmpty() && !charges.isEmpty()) {
       all.add("Peak demand costs " + charges);

@@ -2,6 +2,7 @@ package hurdline.words;
 
 import hurdline.answer.Capacity;
 import hurdline.answer.PaperAnswer;
+import hurdline.answer.Titles;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,7 +23,7 @@ public final class PaperWords {
             + " is right: "
             + answer.header().plant()
             + ", "
-            + answer.header().option()
+            + wording.titles().option(answer.header().option())
             + ", "
             + wording.span(answer.header().from(), answer.header().to()));
     for (Capacity.Line line : answer.capacity().lines()) {
@@ -48,11 +49,11 @@ public final class PaperWords {
     List<String> lines = new ArrayList<>();
     String rate = wording.unit("t/h");
     lines.add(
-        line.line()
+        wording.titles().line(line.line())
             + " on "
-            + line.crop()
+            + Titles.inText(wording.titles().crop(line.crop()))
             + ", fed by "
-            + line.feed()
+            + wording.titles().machineInText(line.feed())
             + " at "
             + wording.fixed(line.feedRateTPerH(), 2, "t/h")
             + " "
@@ -60,14 +61,14 @@ public final class PaperWords {
             + "; all in "
             + rate
             + ":");
-    int width = line.machines().stream().mapToInt(m -> m.machine().length()).max().orElse(7);
+    int width = line.machines().stream().mapToInt(m -> wording.titles().machine(m.machine()).length()).max().orElse(7);
     width = Math.max(width, "machine".length());
     lines.add(row(width, "machine", "load", "limit", "rated", "expected", "headroom"));
     for (Capacity.Machine machine : line.machines()) {
       lines.add(
           row(
               width,
-              machine.machine(),
+              wording.titles().machine(machine.machine()),
               wording.fixed(machine.loadTPerT(), 3, ""),
               orNone(machine.limitTPerH()),
               orNone(machine.ratedTPerH()),
@@ -78,7 +79,7 @@ public final class PaperWords {
       lines.add(
           row(
               width,
-              resource.resource(),
+              wording.titles().resource(resource.resource()),
               "",
               "",
               "",

@@ -45,7 +45,7 @@ public final class RunWords {
   String title() {
     Header header = answer.header();
     TitleWords title = new TitleWords(header, wording);
-    return header.plant() + ", " + header.option() + title.changes() + ", " + title.played();
+    return header.plant() + ", " + wording.titles().option(header.option()) + title.changes() + ", " + title.played();
   }
 
   private Optional<String> next(String line) {

@@ -5,6 +5,7 @@ import hurdline.answer.Header;
 import hurdline.answer.Outline;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.measure.Use;
@@ -31,9 +32,9 @@ public final class SeasonWords {
     List<String> lines = new ArrayList<>();
     lines.add(title());
     for (SeasonAnswer.Plan plan : answer.plans()) {
-      lines.add(plan.name() + ": " + building(plan.name()) + margin(plan.name()));
+      lines.add(wording.titles().plan(plan.name()) + ": " + building(plan.name()) + margin(plan.name()));
       for (Outline.Line line : plan.outline().lines()) {
-        lines.add("  " + line.name() + ": " + line(plan, line));
+        lines.add("  " + wording.titles().line(line.name()) + ": " + line(plan, line));
       }
     }
     answer.avoided().forEach(row -> lines.add(avoided(row)));
@@ -52,7 +53,7 @@ public final class SeasonWords {
     return "Without the changeover of "
         + wording.date(row.from())
         + ", "
-        + row.plan()
+        + wording.titles().plan(row.plan())
         + " earns "
         + wording.withInterval(row.worth(), row.low95(), row.high95(), row.unit())
         + " more"
@@ -66,7 +67,7 @@ public final class SeasonWords {
 
   private String title() {
     Header header = answer.header();
-    String option = header.option().equals("base") ? "" : " with " + header.option();
+    String option = header.option().equals("base") ? "" : " with " + wording.titles().option(header.option());
     TitleWords title = new TitleWords(header, wording);
     return header.plant()
         + ", season "
@@ -80,7 +81,7 @@ public final class SeasonWords {
 
   /** The plans by name, as they were asked for. */
   public String names() {
-    return answer.plans().stream().map(SeasonAnswer.Plan::name).collect(Collectors.joining(", "));
+    return answer.plans().stream().map(plan -> wording.titles().plan(plan.name())).collect(Collectors.joining(", "));
   }
 
   private String building(String plan) {
@@ -126,7 +127,7 @@ public final class SeasonWords {
     String fed = told(name, Measure.MASS_FED.of(line.crop())).orElse("nothing");
     return fed
         + " of "
-        + line.crop()
+        + Titles.inText(wording.titles().crop(line.crop()))
         + " fed in "
         + hours(answer.mean(name, Measure.LINE_HOURS_SCHEDULED.of(line.name())))
         + " h"

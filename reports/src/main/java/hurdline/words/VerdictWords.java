@@ -3,6 +3,7 @@ package hurdline.words;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.PlanDifference;
 import hurdline.answer.SeasonAnswer;
+import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,16 +42,16 @@ final class VerdictWords {
     for (SeasonAnswer.Plan plan : answer.plans()) {
       if (!plan.name().equals(best)) {
         lead(best, plan.name(), Measure.MONEY_MARGIN.of())
-            .ifPresent(lead -> parts.add(lead + " over " + plan.name()));
+            .ifPresent(lead -> parts.add(lead + " over " + read(plan.name())));
       }
     }
     List<String> like = answer.verdict().marginLike();
     String sure =
         like.isEmpty()
             ? ""
-            : "; no significant difference from " + String.join(", ", like) + " at "
+            : "; no significant difference from " + read(like) + " at "
                 + answer.header().replications() + " replications";
-    return Optional.of("Best margin: " + best + ", " + String.join(", ", parts) + sure + ".");
+    return Optional.of("Best margin: " + read(best) + ", " + String.join(", ", parts) + sure + ".");
   }
 
   /** Which plan is best once the margin forgone on crop left over is taken off, where it is another one or not known. */
@@ -62,18 +63,18 @@ final class VerdictWords {
     }
     if (other.isEmpty()) {
       return Optional.of(
-          best + " leaves over crop of which nothing was fed in some year; what that would have earned is not known.");
+          Titles.capital(read(best)) + " leaves over crop of which nothing was fed in some year; what that would have earned is not known.");
     }
     String measure = Measure.MONEY_MARGIN_LESS_FORGONE.of();
     return lead(other, best, measure)
         .map(
             lead ->
                 "With the margin forgone on crop left over taken off, the best plan is "
-                    + other
+                    + read(other)
                     + ": "
                     + lead
                     + " over "
-                    + best
+                    + read(best)
                     + ", which leaves over "
                     + leftOver(best)
                     + (isSignificant(other, best, measure)
@@ -89,7 +90,7 @@ final class VerdictWords {
             line ->
                 answer.find(plan, Measure.SEASON_LEFT_OVER.of(line.name()))
                     .filter(row -> row.mean() > 0)
-                    .map(row -> wording.withInterval(row) + " of " + line.crop())
+                    .map(row -> wording.withInterval(row) + " of " + Titles.inText(wording.titles().crop(line.crop())))
                     .stream())
         .distinct()
         .collect(Collectors.joining(" and "));
@@ -136,12 +137,20 @@ final class VerdictWords {
     if (never) {
       return "No plan finished all its crops in any year.";
     }
-    String first = verdict.surest() + " (" + words.finishedIn(verdict.surest(), measure) + chance(verdict.surest()) + ")";
+    String first = read(verdict.surest()) + " (" + words.finishedIn(verdict.surest(), measure) + chance(verdict.surest()) + ")";
     List<String> like = verdict.surestLike();
     return "Most surely finishes all crops: "
         + first
-        + (like.isEmpty() ? "" : "; no significant difference from " + String.join(", ", like))
+        + (like.isEmpty() ? "" : "; no significant difference from " + read(like))
         + ".";
+  }
+
+  private String read(String plan) {
+    return wording.titles().plan(plan);
+  }
+
+  private String read(List<String> plans) {
+    return plans.stream().map(this::read).collect(Collectors.joining(", "));
   }
 
   private String chance(String plan) {

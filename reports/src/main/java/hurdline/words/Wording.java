@@ -1,7 +1,9 @@
 package hurdline.words;
 
+import hurdline.answer.Answer;
 import hurdline.answer.HolderRow;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.Titles;
 import java.math.BigDecimal;
 import java.text.NumberFormat;
 import java.time.LocalDate;
@@ -16,11 +18,27 @@ public final class Wording {
   private final UnitSystem units;
   private final Digits digits;
   private final Dates dates;
+  private final Titles titles;
 
   public Wording(UnitSystem units, Locale locale) {
+    this(units, new Digits(locale), new Dates(locale), Titles.none());
+  }
+
+  private Wording(UnitSystem units, Digits digits, Dates dates, Titles titles) {
     this.units = units;
-    this.digits = new Digits(locale);
-    this.dates = new Dates(locale);
+    this.digits = digits;
+    this.dates = dates;
+    this.titles = titles;
+  }
+
+  /** The same for an answer, whose plant gives things titles. */
+  public Wording reading(Answer answer) {
+    return new Wording(units, digits, dates, answer.outline().titles());
+  }
+
+  /** What is read in place of names; of an answer where {@link #reading} was asked for it. */
+  public Titles titles() {
+    return titles;
   }
 
   public UnitSystem units() {

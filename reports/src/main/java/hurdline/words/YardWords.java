@@ -5,6 +5,7 @@ import hurdline.answer.CapacityRow;
 import hurdline.answer.GainRow;
 import hurdline.answer.Header;
 import hurdline.answer.PeakRow;
+import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
@@ -46,7 +47,7 @@ public final class YardWords {
   /** What it takes, and what the yard as it stands does. */
   public List<String> sentences() {
     List<String> sentences = new ArrayList<>();
-    sentences.add("The yard of " + answer.asked().crop() + " needs " + needs() + ".");
+    sentences.add("The yard of " + crop() + " needs " + needs() + ".");
     answer
         .at(answer.asked().holds())
         .ifPresent(row -> sentences.add("As the file has it, " + now(row) + "."));
@@ -54,7 +55,7 @@ public final class YardWords {
         .cheapest()
         .ifPresent(row -> sentences.add("Of the sizes simulated the cheapest is " + cheapest(row) + "."));
     shorter().ifPresent(told -> sentences.add("The peak without limit: " + told + "."));
-    acres().ifPresent(told -> sentences.add("Land for " + answer.asked().crop() + ": " + told + "."));
+    acres().ifPresent(told -> sentences.add("Land for " + crop() + ": " + told + "."));
     return sentences;
   }
 
@@ -63,12 +64,12 @@ public final class YardWords {
     TitleWords title = new TitleWords(header, wording);
     return header.plant()
         + ", "
-        + header.option()
+        + wording.titles().option(header.option())
         + title.changes()
         + ", yard of "
-        + answer.asked().crop()
+        + crop()
         + " with "
-        + answer.asked().place()
+        + wording.titles().placeInText(answer.asked().place())
         + " made larger or smaller, "
         + title.played();
   }
@@ -112,7 +113,7 @@ public final class YardWords {
   private String inPlace(YardAnswer.Size size) {
     YardAnswer.Asked asked = answer.asked();
     return asked.others() > 0
-        ? ", of them " + count(size.bales() - asked.others()) + " in " + asked.place() + (Double.isNaN(size.areaM2()) ? "," : "")
+        ? ", of them " + count(size.bales() - asked.others()) + " in " + wording.titles().placeInText(asked.place()) + (Double.isNaN(size.areaM2()) ? "," : "")
         : "";
   }
 
@@ -224,7 +225,7 @@ public final class YardWords {
   }
 
   private String shorter(GainRow row) {
-    return row.what()
+    return IncreaseWords.what(row, wording)
         + " ("
         + IncreaseWords.of(row.more(), wording)
         + ") "
@@ -288,6 +289,10 @@ public final class YardWords {
 
   private String count(double bales) {
     return Double.isNaN(bales) ? "" : wording.fixed(bales, 0, unit());
+  }
+
+  private String crop() {
+    return Titles.inText(wording.titles().crop(answer.asked().crop()));
   }
 
   private String unit() {

@@ -30,8 +30,8 @@ class DayChartTest {
   @Test
   void stopsAreNamedAndMachinesThatNobodyUsesLeftOut() {
     assertThat(texts())
-        .contains("feeder", "mill", "cleaning", "choke+hammers", "hurd_bin", "down", "starved")
-        .doesNotContain("gin_stands", "seed_cotton", "unused", "blocked");
+        .contains("feeder", "mill", "cleaning", "choke+hammers", "hurd bin", "down", "starved")
+        .doesNotContain("gin stands", "seed cotton", "unused", "blocked");
   }
 
   @Test
@@ -59,7 +59,7 @@ class DayChartTest {
   @Test
   void itsTableHasLeastMeanAndMost() {
     assertThat(DAY.table().rows())
-        .contains(List.of("in hurd_bin", "t", "1.00", "2.91", "4.00"))
+        .contains(List.of("in hurd bin", "t", "1.00", "2.91", "4.00"))
         .contains(List.of("rate of feeder", "t/h", "0.00", "1.78", "3.00"))
         .contains(List.of("stalk in the yard", "bales", "812", "830", "848"));
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.LineFlow;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.Titles;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleFlow;
 import hurdline.words.UnitSystem;
@@ -157,7 +158,7 @@ class FlowDiagramTest {
     List<List<String>> rows = parts.stream().flatMap(part -> part.figure().table().rows().stream()).toList();
     assertThat(rows).extracting(row -> row.get(0) + " to " + row.get(1))
         .containsExactlyInAnyOrderElementsOf(
-            flow.edges().stream().map(edge -> edge.from() + " to " + edge.to()).toList());
+            flow.edges().stream().map(edge -> Titles.ofName(edge.from() + " to " + edge.to())).toList());
   }
 
   @Test
@@ -192,6 +193,6 @@ class FlowDiagramTest {
   void aBinShowsItsMeanAndPeakAndTheHolderItsShare() {
     Figure figure = draw(SampleAnswer.year().flows().get(0)).get(0).figure();
     assertThat(figure.svg()).contains("bin: mean 3.5, peak 3.5 ton").contains("holds 62 %");
-    assertThat(figure.title()).isEqualTo("Flow through stalk_line, mean ton/h");
+    assertThat(figure.title()).isEqualTo("Flow through the stalk line, mean ton/h");
   }
 }

@@ -36,14 +36,14 @@ class PlanFiguresTest {
   void aYearShowsTheCalendarAndAColumnForEachWeekOfWork() {
     Figure year = named("year-base");
     assertThat(year.svg())
-        .contains(">building<", ">stalk_line<", ">changeover<", ">full height 130 h a week at work<")
+        .contains(">building<", ">stalk line<", ">changeover<", ">full height 130 h a week at work<")
         .contains("rgb(230,159,0)");
     assertThat(year.alternative())
         .contains(
-            "stalk_line planned 2027-01-04 to 2027-09-24, ended 2027-09-24 (nine years in ten 2027-09-14"
+            "stalk line planned 2027-01-04 to 2027-09-24, ended 2027-09-24 (nine years in ten 2027-09-14"
                 + " to 2027-10-04); changeover planned 2027-09-27 to 2027-10-01;")
-        .contains("stalk from week 1 to week 1, at most 39 h a week on mill")
-        .contains("seed_cotton from week 41 to week 41, at most 130 h a week on feeder");
+        .contains("stalk from week 1 to week 1, at most 39 h a week on the mill")
+        .contains("seed cotton from week 41 to week 41, at most 130 h a week on the feeder");
     assertThat(year.table().head()).startsWith("machine, crop", "weeks 1–4 h").hasSize(14);
     assertThat(year.table().rows().get(0).subList(0, 3)).isEqualTo(List.of("feeder, stalk", "38", "0"));
   }
@@ -52,17 +52,17 @@ class PlanFiguresTest {
   @Test
   void whatWasPlannedAndNotNeededIsNotPainted() {
     assertThat(named("year-two_shifts").alternative())
-        .contains("stalk_line planned 2027-01-04 to 2027-09-24, ended 2027-08-25 (nine years in ten");
+        .contains("stalk line planned 2027-01-04 to 2027-09-24, ended 2027-08-25 (nine years in ten");
     assertThat(named("year-two_shifts").svg()).contains(">planned, not needed<");
   }
 
   @Test
   void endsAreToldLineByLineWithTheirBandAndTheYearsThatFinished() {
     Figure ends = named("ends");
-    assertThat(ends.svg()).contains(">stalk on stalk_line<", ">1 of 40 years<", ">31 of 40 years<");
+    assertThat(ends.svg()).contains(">stalk on the stalk line<", ">1 of 40 years<", ">31 of 40 years<");
     assertThat(ends.alternative())
         .contains(
-            "stalk_line, two_shifts 2027-08-25 (nine years in ten 2027-08-15 to 2027-09-04), planned to"
+            "stalk line, two shifts 2027-08-25 (nine years in ten 2027-08-15 to 2027-09-04), planned to"
                 + " 2027-09-24, finished in 31 of 40 years");
     assertThat(ends.table().head())
         .containsExactly(
@@ -71,10 +71,10 @@ class PlanFiguresTest {
     assertThat(ends.table().rows())
         .containsExactly(
             List.of(
-                "stalk_line, base", "2027-09-12", "2027-09-14", "2027-09-24", "2027-10-04", "2027-10-06",
+                "stalk line, the season as it stands", "2027-09-12", "2027-09-14", "2027-09-24", "2027-10-04", "2027-10-06",
                 "2027-09-24", "1 of 40", "40"),
             List.of(
-                "stalk_line, two_shifts", "2027-08-13", "2027-08-15", "2027-08-25", "2027-09-04", "2027-09-06",
+                "stalk line, two shifts", "2027-08-13", "2027-08-15", "2027-08-25", "2027-09-04", "2027-09-06",
                 "2027-09-24", "31 of 40", "40"));
   }
 
@@ -105,8 +105,8 @@ class PlanFiguresTest {
     Figure.Grid table = named("building").table();
     assertThat(table.head())
         .containsExactly(
-            "plan", "stalk_line alone h", "cotton_line alone h", "changeover h", "uncrewed h", "unused h");
-    assertThat(table.rows().get(0)).containsExactly("base", "2,080", "1,423", "240", "4,825", "120");
+            "plan", "stalk line alone h", "cotton line alone h", "changeover h", "uncrewed h", "unused h");
+    assertThat(table.rows().get(0)).containsExactly("the season as it stands", "2,080", "1,423", "240", "4,825", "120");
   }
 
   @Test

@@ -32,7 +32,7 @@ class TallBarsTest {
     Figure cut = milling(SampleCompare.idleMill());
     Figure whole = milling(SampleCompare.two());
     assertThat(cut.title())
-        .isEqualTo("Electricity of mill for what it mills, by month (bars cut: bigger_mill 2027-03 625)");
+        .isEqualTo("Electricity of the mill for what it mills, by month (bars cut: bigger mill 2027-03 625)");
     assertThat(cut.table().rows()).hasSize(3);
     assertThat(cut.table().rows().get(2)).contains("625");
     assertThat(whole.title()).doesNotContain("cut");

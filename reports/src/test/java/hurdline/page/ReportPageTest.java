@@ -67,7 +67,7 @@ class ReportPageTest {
             "The 40 years drawn brought 1.9 % more stalk than the file's mean year (standard error 2.2 %).",
             "adjusted for the drawn crop",
             ">2,300</td><td class=\"n\">2,270 to 2,340</td>",
-            "For seed_cotton no mean is known exactly, so nothing is adjusted.");
+            "For seed cotton no mean is known exactly, so nothing is adjusted.");
     assertThat(YEAR).doesNotContain("adjusted");
   }
 
@@ -211,7 +211,7 @@ class ReportPageTest {
             "Why these figures can be believed");
     assertThat(found(page, "<h1>([^<]*)</h1>")).containsExactly("Sweetgum Bend shared gin");
     assertThat(page)
-        .contains("The plant as it stands against bigger_mill, bigger_mill+hand.")
+        .contains("The plant as it stands against bigger mill, bigger mill + hand.")
         .contains("75 hp mill &lt;in place&gt; of the 25 hp one")
         .contains("none above -50 % in 2 of 40 service lives")
         .contains("never in 3 of 40 service lives")
@@ -283,11 +283,11 @@ class ReportPageTest {
             "What these figures assume",
             "Cautions", "Why these figures can be believed");
     assertThat(page)
-        .contains("season plans base, two_shifts. 2027-01-04 to 2027-12-31.")
+        .contains("season plans the season as it stands, two shifts. 2027-01-04 to 2027-12-31.")
         .contains("stalks on &lt;two&gt; shifts")
         .contains("moved from 2027-10-01 by the changeover before it")
-        .contains("two_shifts less base")
-        .contains("base, 2027-09-27: lock_out")
+        .contains("two shifts less the season as it stands")
+        .contains("the season as it stands, 2027-09-27: lock out")
         .contains("31,000")
         .contains("ISO 22400-2");
     assertThat(found(page, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
@@ -301,7 +301,7 @@ class ReportPageTest {
         .containsExactly(
             "The answer", "How margin and throughput answer", "What these figures assume", "Cautions", "Why these figures can be believed");
     assertThat(line)
-        .contains("Base against bigger&lt;mill&gt;, over products.hurd.price from 100 USD/t to 300 USD/t.")
+        .contains("The plant as it stands against bigger&lt;mill&gt;, over products.hurd.price from 100 USD/t to 300 USD/t.")
         .contains("near 220 USD/t, significantly between 100 USD/t and 300 USD/t")
         .contains(">from here on bigger&lt;mill&gt;<")
         .contains(">as it stands<")

@@ -15,18 +15,18 @@ class GridWordsTest {
     assertThat(new GridWords(SampleGrid.line(), US).lines())
         .isEqualTo(
             List.of(
-                "Sweetgum Bend shared gin, base against bigger<mill>, products.hurd.price from 100"
+                "Sweetgum Bend shared gin, the plant as it stands against bigger<mill>, products.hurd.price from 100"
                     + " USD/t to 300 USD/t (3 values), 2027-01-04 to 2027-12-31, 40 replications"
                     + " each, seed 1",
-                "Best by margin: base at 100 USD/t and 200 USD/t, bigger<mill> at 300 USD/t; it changes"
-                    + " from base to bigger<mill> near 220 USD/t, significantly between 100 USD/t and"
+                "Best by margin: the plant as it stands at 100 USD/t and 200 USD/t, bigger<mill> at 300 USD/t; it changes"
+                    + " from the plant as it stands to bigger<mill> near 220 USD/t, significantly between 100 USD/t and"
                     + " 300 USD/t",
-                "Margin of base: highest at 300 USD/t, 120,000 USD (116,000 to 124,000); significantly different from"
+                "Margin of the plant as it stands: highest at 300 USD/t, 120,000 USD (116,000 to 124,000); significantly different from"
                     + " every other value; the grid ends there, and beyond it may be more",
                 "Margin of bigger<mill>: highest at 300 USD/t, 170,000 USD (166,000 to 174,000); significantly different from"
                     + " every other value; the grid ends there, and beyond it may be more",
                 "Best by stalk fed: bigger<mill> at every value, significantly better than the others everywhere",
-                "Stalk fed of base: the same at every value, 2,205 ton",
+                "Stalk fed of the plant as it stands: the same at every value, 2,205 ton",
                 "Stalk fed of bigger<mill>: highest at 300 USD/t, 2,650 ton (2,630 to 2,670); no significant difference from"
                     + " it: 200 USD/t",
                 "In brackets: 95 % interval of the mean of 40 replications."));

@@ -25,7 +25,7 @@ class MillWordsTest {
   void aSentenceAMillAndOneOnPeaks() {
     assertThat(WORDS.sentences())
         .containsExactly(
-            "mill takes 10.2 kWh/t and 31 screen changes (base), 10.4 kWh/t and 31 screen changes (bigger_mill)",
-            "Peak demand costs 36,000 USD (base), 48,000 USD (bigger_mill)");
+            "mill takes 10.2 kWh/t and 31 screen changes (the plant as it stands), 10.4 kWh/t and 31 screen changes (bigger mill)",
+            "Peak demand costs 36,000 USD (the plant as it stands), 48,000 USD (bigger mill)");
   }
 }

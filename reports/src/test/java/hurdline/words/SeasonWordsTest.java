@@ -17,16 +17,16 @@ class SeasonWordsTest {
     assertThat(String.join("\n", new SeasonWords(SampleSeason.two(), METRIC).lines()))
         .isEqualTo(
             """
-            Sweetgum Bend shared gin, season plans base, two_shifts, 2027-01-04 to 2027-12-31, 40 replications, seed 1
-            base: building worked 3,503 of 8,688 h, changeover 240 h, uncrewed 4,825 h, unused 120 h; margin 530,000 USD (525,000 to 535,000)
-              stalk_line: 3,400 t (3,380 to 3,420) of stalk fed in 2,080 h (starved 210 h, blocked 33 h), margin 200,000 USD (196,000 to 204,000); finished in 1 of 40 years, ended 2027-09-24 (nine years in ten 2027-09-14 to 2027-10-04); left over 2,000 bales (1,900 to 2,100), worth 110,000 USD (101,000 to 119,000) at the line's margin
-              cotton_line: 11,700 t (11,640 to 11,760) of seed_cotton fed in 1,423 h, margin 600,000 USD (596,000 to 604,000); finished in 40 of 40 years
-            two_shifts: building worked 4,403 of 8,688 h, changeover 240 h, uncrewed 3,925 h, unused 120 h; margin 570,000 USD (565,000 to 575,000)
-              stalk_line: 4,000 t (3,980 to 4,020) of stalk fed in 2,980 h (starved 210 h, blocked 33 h), margin 240,000 USD (236,000 to 244,000); finished in 31 of 40 years, ended 2027-08-25 (nine years in ten 2027-08-15 to 2027-09-04); left over 100 bales (0 to 200), worth 20,000 USD (11,000 to 29,000) at the line's margin
-              cotton_line: 11,700 t (11,640 to 11,760) of seed_cotton fed in 1,423 h, margin 600,000 USD (596,000 to 604,000); finished in 40 of 40 years
-            Without the changeover of 2027-09-27, base earns 31,000 USD (26,000 to 36,000) more.
-            Best margin: two_shifts, +40,000 USD (25,000 to 55,000) over base.
-            Most surely finishes all crops: two_shifts (finished in 31 of 40 years, a chance of 68 to 88 %); no significant difference from base.
+            Sweetgum Bend shared gin, season plans the season as it stands, two shifts, 2027-01-04 to 2027-12-31, 40 replications, seed 1
+            the season as it stands: building worked 3,503 of 8,688 h, changeover 240 h, uncrewed 4,825 h, unused 120 h; margin 530,000 USD (525,000 to 535,000)
+              stalk line: 3,400 t (3,380 to 3,420) of stalk fed in 2,080 h (starved 210 h, blocked 33 h), margin 200,000 USD (196,000 to 204,000); finished in 1 of 40 years, ended 2027-09-24 (nine years in ten 2027-09-14 to 2027-10-04); left over 2,000 bales (1,900 to 2,100), worth 110,000 USD (101,000 to 119,000) at the line's margin
+              cotton line: 11,700 t (11,640 to 11,760) of seed cotton fed in 1,423 h, margin 600,000 USD (596,000 to 604,000); finished in 40 of 40 years
+            two shifts: building worked 4,403 of 8,688 h, changeover 240 h, uncrewed 3,925 h, unused 120 h; margin 570,000 USD (565,000 to 575,000)
+              stalk line: 4,000 t (3,980 to 4,020) of stalk fed in 2,980 h (starved 210 h, blocked 33 h), margin 240,000 USD (236,000 to 244,000); finished in 31 of 40 years, ended 2027-08-25 (nine years in ten 2027-08-15 to 2027-09-04); left over 100 bales (0 to 200), worth 20,000 USD (11,000 to 29,000) at the line's margin
+              cotton line: 11,700 t (11,640 to 11,760) of seed cotton fed in 1,423 h, margin 600,000 USD (596,000 to 604,000); finished in 40 of 40 years
+            Without the changeover of 2027-09-27, the season as it stands earns 31,000 USD (26,000 to 36,000) more.
+            Best margin: two shifts, +40,000 USD (25,000 to 55,000) over the season as it stands.
+            Most surely finishes all crops: two shifts (finished in 31 of 40 years, a chance of 68 to 88 %); no significant difference from the season as it stands.
             In brackets: 95 % interval.\
             """);
   }
@@ -35,9 +35,9 @@ class SeasonWordsTest {
   void thePlanWithTheBestMarginIsNotNamedBestAloneWhereItLeavesOverMoreThanItGains() {
     assertThat(new SeasonWords(SampleSeason.leavingCropOver(true), METRIC).sentences())
         .startsWith(
-            "Best margin: base, +40,000 USD (25,000 to 55,000) over two_shifts.",
-            "With the margin forgone on crop left over taken off, the best plan is two_shifts: +50,000 USD (30,000"
-                + " to 70,000) over base, which leaves over 2,000 bales (1,900 to 2,100) of stalk.");
+            "Best margin: the season as it stands, +40,000 USD (25,000 to 55,000) over two shifts.",
+            "With the margin forgone on crop left over taken off, the best plan is two shifts: +50,000 USD (30,000"
+                + " to 70,000) over the season as it stands, which leaves over 2,000 bales (1,900 to 2,100) of stalk.");
     assertThat(new SeasonWords(SampleSeason.leavingCropOver(false), METRIC).sentences().get(1))
         .endsWith(" of stalk; not statistically significant at 40 replications.");
   }

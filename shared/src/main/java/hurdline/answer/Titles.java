@@ -52,6 +52,11 @@ public record Titles(Map<String, String> given) {
     return plain && head.length() > 1 ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1) : title;
   }
 
+  /** A sentence's first word. */
+  public static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
   public String crop(String name) {
     return of("crop", name);
   }
@@ -82,8 +87,23 @@ public record Titles(Map<String, String> given) {
     return of("resource", name);
   }
 
+  /** {@code the open yard}. */
+  public String placeInText(String name) {
+    return "the " + inText(place(name));
+  }
+
   public String place(String name) {
     return of("place", name);
+  }
+
+  /** What an analysis makes more of: {@code mill}, {@code resource.loader}, {@code shift.day}. */
+  public String thing(String what) {
+    int dot = what.indexOf('.');
+    if (dot < 0) {
+      return machine(what);
+    }
+    String name = what.substring(dot + 1);
+    return what.startsWith("resource.") ? resource(name) : what.substring(0, dot) + " " + ofName(name);
   }
 
   /** An option, several together ({@code a+b}), or the plant as it stands, which is {@code base}. */

@@ -4,6 +4,7 @@ import hurdline.answer.CompareFact;
 import hurdline.answer.CompareFact.PairedDifferences.Between;
 import hurdline.words.Wording;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What a comparison takes for granted, in whole sentences. */
 final class CompareNotes {
@@ -33,8 +34,8 @@ final class CompareNotes {
         .tell(CompareFact.MoneyOverLife.class, "Money over a life", this::money);
   }
 
-  private static String pays(List<String> options) {
-    return String.join(", ", options) + (options.size() == 1 ? " pays" : " pay");
+  private String pays(List<String> options) {
+    return options.stream().map(wording.titles()::option).collect(Collectors.joining(", ")) + (options.size() == 1 ? " pays" : " pay");
   }
 
   private String differences(CompareFact.PairedDifferences fact) {

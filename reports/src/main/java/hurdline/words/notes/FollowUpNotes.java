@@ -2,6 +2,7 @@ package hurdline.words.notes;
 
 import hurdline.answer.FollowUpFact;
 import hurdline.answer.FollowUpFact.NotIncreased;
+import hurdline.answer.Titles;
 import hurdline.words.Wording;
 import java.util.stream.Collectors;
 
@@ -25,7 +26,7 @@ final class FollowUpNotes {
                 + " those within the band of the best is likely picked, and that is not promised. The"
                 + " promise takes a year's value as normal and the years as independent of each other. All"
                 + " other figures rest on the replications that all plants share.")
-        .tell(FollowUpFact.TenthMore.class, "A tenth more", FollowUpNotes::tenthMore)
+        .tell(FollowUpFact.TenthMore.class, "A tenth more", this::tenthMore)
         .tell(
             FollowUpFact.Sensitivity.class,
             "Sensitivity of the net present value",
@@ -36,7 +37,7 @@ final class FollowUpNotes {
         .tell(FollowUpFact.BreakEvenSearch.class, "Break-even", this::breakEven);
   }
 
-  private static String tenthMore(FollowUpFact.TenthMore fact) {
+  private String tenthMore(FollowUpFact.TenthMore fact) {
     return "Each thing alone is given a tenth more, in the plant as it stands and on the same random draws: the"
         + " rate of a machine in all its lines, the power of a mill, the room of a bin, the length"
         + " of a shift (at its end, or where another shift is in the way before its beginning). Of"
@@ -46,13 +47,13 @@ final class FollowUpNotes {
         + " together with 95 % confidence (Bonferroni)."
         + (fact.left().isEmpty()
             ? ""
-            : fact.left().stream().map(FollowUpNotes::left).collect(Collectors.joining(", ", " Not asked: ", ".")));
+            : fact.left().stream().map(this::left).collect(Collectors.joining(", ", " Not asked: ", ".")));
   }
 
-  private static String left(NotIncreased left) {
+  private String left(NotIncreased left) {
     return switch (left.why()) {
-      case MACHINE_WITHOUT_RATE -> left.name() + " has no rate";
-      case SHIFT_WITHOUT_ROOM -> "shift " + left.name() + " has no room to be longer";
+      case MACHINE_WITHOUT_RATE -> wording.titles().machineInText(left.name()) + " has no rate";
+      case SHIFT_WITHOUT_ROOM -> "shift " + Titles.ofName(left.name()) + " has no room to be longer";
     };
   }
 

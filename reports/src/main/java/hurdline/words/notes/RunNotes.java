@@ -48,7 +48,7 @@ final class RunNotes {
 
   private String inputs() {
     String hash = header.contentHash();
-    String option = header.option().equals("base") ? "the plant as it stands" : "with " + header.option();
+    String option = header.option().equals("base") ? wording.titles().option("base") : "with " + wording.titles().option(header.option());
     String changes = header.changes().isEmpty() ? "" : ", changed by " + String.join(" and ", header.changes());
     return "Every rate, time, mass and price is what "
         + header.file()

@@ -1,8 +1,10 @@
 package hurdline.words.notes;
 
 import hurdline.answer.SafetyFact;
+import hurdline.answer.Titles;
 import hurdline.words.Wording;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** What in this very plant can hurt someone, and what to ask the fire official, in whole sentences. */
@@ -15,19 +17,19 @@ final class SafetyNotes {
 
   void addTo(Sentences sentences) {
     sentences
-        .tell(SafetyFact.WetBales.class, "Wet bales", SafetyNotes::wetBales)
+        .tell(SafetyFact.WetBales.class, "Wet bales", this::wetBales)
         .tell(SafetyFact.ShortStops.class, "Short stops", this::shortStops)
-        .tell(SafetyFact.LockedOutWork.class, "Locked-out work", SafetyNotes::lockedOut)
-        .tell(SafetyFact.SparksAndDust.class, "Sparks and dust", SafetyNotes::dust)
+        .tell(SafetyFact.LockedOutWork.class, "Locked-out work", this::lockedOut)
+        .tell(SafetyFact.SparksAndDust.class, "Sparks and dust", this::dust)
         .tell(SafetyFact.LongShifts.class, "Long and night shifts", this::longShifts)
-        .tell(SafetyFact.StoredInPlace.class, fact -> new Note("The place " + fact.place(), place(fact)))
-        .tell(SafetyFact.StoredInBin.class, fact -> new Note("The bin " + fact.bin(), bin(fact)));
+        .tell(SafetyFact.StoredInPlace.class, fact -> new Note(Titles.capital(wording.titles().placeInText(fact.place())), place(fact)))
+        .tell(SafetyFact.StoredInBin.class, fact -> new Note(Titles.capital(wording.titles().machineInText(fact.bin())), bin(fact)));
   }
 
   /** Without the limit, which the file's warning gives beside it. */
-  private static String wetBales(SafetyFact.WetBales fact) {
+  private String wetBales(SafetyFact.WetBales fact) {
     return "One bale in ten or more is wetter than the usual limit for storing, which the file's warning names: "
-        + names(fact.crops())
+        + names(fact.crops(), wording.titles()::crop)
         + ". Wet bales heat, rot and can set themselves on fire days or weeks later: measure before stacking, keep wet ones"
         + " apart, watch their temperature. The local fire code and the insurer decide.";
   }
@@ -36,16 +38,16 @@ final class SafetyNotes {
     return "These stops are planned to last less than "
         + wording.plain(fact.belowS() / 60)
         + " minutes on average: "
-        + names(fact.stops())
+        + names(fact.stops(), wording.titles()::causeLabel)
         + ". Bringing a machine to rest, locking it out, clearing it and trying the start take"
         + " their time; if less than that was measured, look at how the work is done before the"
         + " figure is used.";
   }
 
-  private static String lockedOut(SafetyFact.LockedOutWork fact) {
+  private String lockedOut(SafetyFact.LockedOutWork fact) {
     String which =
         fact.machines().stream()
-            .map(of -> of.machine() + " (" + names(of.stops()) + ")")
+            .map(of -> wording.titles().machineInText(of.machine()) + " (" + names(of.stops(), Titles::ofName) + ")")
             .collect(Collectors.joining(", "));
     return "Clearing, changing and cleaning at "
         + which
@@ -53,9 +55,9 @@ final class SafetyNotes {
         + " before it starts. A choke is never cleared on a machine that can start.";
   }
 
-  private static String dust(SafetyFact.SparksAndDust fact) {
+  private String dust(SafetyFact.SparksAndDust fact) {
     return "Milling makes sparks where a stone or a bolt comes through, and fine dust gathers: "
-        + names(fact.machines())
+        + names(fact.machines(), wording.titles()::machine)
         + ". Magnets, spark detection, explosion relief and housekeeping follow the local fire"
         + " code, the insurer and a licensed engineer's design; this plan sizes none of them.";
   }
@@ -64,14 +66,14 @@ final class SafetyNotes {
     return "More than "
         + wording.plain(fact.aboveS() / 3600)
         + " hours or past midnight: "
-        + names(fact.shifts())
+        + names(fact.shifts(), Titles::ofName)
         + ". Whether such shifts, their rests and their pay are allowed is for local labor law"
         + " and agreements; tired people get hurt at machines more often.";
   }
 
   private String place(SafetyFact.StoredInPlace fact) {
     return "As the file has it "
-        + fact.place()
+        + wording.titles().placeInText(fact.place())
         + " holds "
         + wording.count(fact.holds())
         + " "
@@ -100,7 +102,7 @@ final class SafetyNotes {
         + " explosion relief, spark detection and distances does it take?";
   }
 
-  private static String names(List<String> names) {
-    return String.join(", ", names);
+  private static String names(List<String> names, UnaryOperator<String> read) {
+    return names.stream().map(read).collect(Collectors.joining(", "));
   }
 }

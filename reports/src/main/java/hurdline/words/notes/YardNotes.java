@@ -1,5 +1,6 @@
 package hurdline.words.notes;
 
+import hurdline.answer.Titles;
 import hurdline.answer.YardFact;
 import hurdline.words.Wording;
 
@@ -18,7 +19,7 @@ final class YardNotes {
             "Aim of the yard",
             "The aim is for the plant with a yard without limit, and every other plant is simulated as"
                 + " often; what is known of their measures may be more or less.")
-        .tell(YardFact.SizesOfTheYard.class, "Sizes of the yard", YardNotes::sizes)
+        .tell(YardFact.SizesOfTheYard.class, "Sizes of the yard", this::sizes)
         .tell(YardFact.Overflow.class, "Overflow", YardNotes::overflow)
         .tell(YardFact.SeasonQuantiles.class, "Seasons and quantiles", this::quantiles)
         .tell(YardFact.MoneyOfTheYard.class, "Money of a yard", YardNotes::money)
@@ -32,15 +33,15 @@ final class YardNotes {
                 + " it would cost is left out. The intervals of all hold together (Bonferroni).");
   }
 
-  private static String sizes(YardFact.SizesOfTheYard fact) {
+  private String sizes(YardFact.SizesOfTheYard fact) {
     String why =
         switch (fact.why()) {
           case ASKED -> "as asked";
-          case ONLY_PLACE -> "the only place that takes " + fact.crop();
+          case ONLY_PLACE -> "the only place that takes " + Titles.inText(wording.titles().crop(fact.crop()));
           case LAST_WITH_PRICE -> "the last whose ground has a price; --place takes another";
-          case LAST -> "the last that takes " + fact.crop() + "; --place takes another";
+          case LAST -> "the last that takes " + Titles.inText(wording.titles().crop(fact.crop())) + "; --place takes another";
         };
-    return "Places are filled in the file's order, and " + fact.place() + " is made larger or smaller (" + why
+    return "Places are filled in the file's order, and " + wording.titles().placeInText(fact.place()) + " is made larger or smaller (" + why
         + "); without limit it takes whatever comes. All sizes met the same weather, yields, stops and trips."
         + (fact.shared() ? " Other crops may lie in some of these places too, and count." : "");
   }
