@@ -2,8 +2,10 @@ package hurdline.audit;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import hurdline.measure.Cause;
 import hurdline.measure.Measure;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The page of a comparison against its tables. */
@@ -29,7 +31,7 @@ final class ComparePageCheck implements Check {
   }
 
   private static void differences(PageBook page, String option) {
-    page.lines(PageNames.DIFFERENCES, option)
+    page.lines(PageNames.DIFFERENCES, page.answer().names().shown("options", option))
         .forEach(
             line ->
                 PageNames.measure(page.answer(), line.name())
@@ -54,7 +56,7 @@ final class ComparePageCheck implements Check {
   /** A row for each cause by its label, a column for each plant; a plant in which it holds nothing shows 0. */
   private static void bottlenecks(PageBook page, String line) {
     Table table = page.answer().table(Tables.BOTTLENECKS);
-    page.lines(PageNames.BOTTLENECKS_SIDE_BY_SIDE, line)
+    page.lines(PageNames.BOTTLENECKS_SIDE_BY_SIDE, page.answer().names().shown("lines", line))
         .forEach(
             row -> {
               List<String> plants = page.answer().options();
@@ -64,11 +66,34 @@ final class ComparePageCheck implements Check {
                     table
                         .rows(Columns.OPTION, plant)
                         .filter(each -> each.is(Columns.LINE, line))
-                        .filter(each -> page.answer().titles().causeLabel(each.text(Columns.CAUSE)).equals(row.name()))
+                        .filter(each -> label(page, each.text(Columns.CAUSE)).equals(row.name()))
                         .findFirst();
                 page.cell(row, at + 1, of.map(ComparePageCheck::share).orElse(Figure.alone(0, "share")));
               }
             });
+  }
+
+  private static String label(PageBook page, String cause) {
+    TitledNames names = page.answer().names();
+    return Cause.label(
+        cause,
+        new Cause.Reader() {
+          @Override
+          public String machine(String name) {
+            return names.shown("machines", name);
+          }
+
+          @Override
+          public String stop(String name) {
+            return name.replace('_', ' ');
+          }
+
+          @Override
+          public String resource(String name) {
+            String shown = names.shown("resources", name);
+            return shown.substring(0, 1).toLowerCase(Locale.ROOT) + shown.substring(1);
+          }
+        });
   }
 
   private static Figure share(Table.Row row) {
@@ -107,7 +132,7 @@ final class ComparePageCheck implements Check {
                       .table(Tables.PAYBACK)
                       .row(
                           of ->
-                              of.is(Columns.OPTION, name[0])
+                              of.is(Columns.OPTION, page.answer().names().named("options", name[0]))
                                   && of.is(Columns.QUANTITY, name[1].replace(' ', '_')));
               Figure mean = Figure.of(row, Columns.MEAN, Columns.LOW_95, Columns.HIGH_95);
               if (mean.unit().equals("share") && Shown.all(line.cell(1)).size() == 4) {
@@ -133,7 +158,7 @@ final class ComparePageCheck implements Check {
 
   /** Rows such as "25 % of lives by": the least time by which so many of the lives, or more, have paid back. */
   private static void paidBack(PageBook page, String option) {
-    page.lines(PageNames.PAID_BACK, option)
+    page.lines(PageNames.PAID_BACK, page.answer().names().shown("options", option))
         .forEach(
             line -> {
               double share = Shown.all(line.name()).get(0).value() / 100;
@@ -156,7 +181,7 @@ final class ComparePageCheck implements Check {
   /** A row for each date, in the order of the table; dates that are no whole years are rounded. */
   private static void cash(PageBook page, String option) {
     List<Table.Row> rows = page.answer().table(Tables.CASH).rows(Columns.OPTION, option).toList();
-    List<PageBook.Line> lines = page.lines(PageNames.CASH, option).toList();
+    List<PageBook.Line> lines = page.lines(PageNames.CASH, page.answer().names().shown("options", option)).toList();
     String[] columns = {Columns.MEAN, Columns.P05, Columns.P50, Columns.P95};
     for (int date = 0; date < lines.size(); date++) {
       Table.Row row = rows.get(date);
@@ -173,7 +198,7 @@ final class ComparePageCheck implements Check {
   /** The ends of a row carry intervals that stand in the record alone. */
   private static void sensitivity(PageBook page, String option) {
     JsonArray record = page.answer().record().getAsJsonObject("further").getAsJsonArray("tornado");
-    page.lines(PageNames.SENSITIVITY, option)
+    page.lines(PageNames.SENSITIVITY, page.answer().names().shown("options", option))
         .forEach(
             line -> {
               Table.Row row =
@@ -203,7 +228,7 @@ final class ComparePageCheck implements Check {
               Table.Row row =
                   page.answer()
                       .table(Tables.BREAK_EVEN)
-                      .row(of -> of.is(Columns.OPTION, name[0]) && of.is(Columns.INPUT, name[1]));
+                      .row(of -> of.is(Columns.OPTION, page.answer().names().named("options", name[0])) && of.is(Columns.INPUT, name[1]));
               if (row.is(Columns.FOUND, "yes")) {
                 JsonObject more = record.get(row.at()).getAsJsonObject();
                 page.cell(

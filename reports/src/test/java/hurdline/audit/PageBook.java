@@ -44,7 +44,7 @@ final class PageBook {
   /** Rows of the table with this label, none where the page has no such table. */
   Stream<Line> lines(String label, Object... names) {
     String wanted = String.format(Locale.ROOT, label, names);
-    Optional<PageTable> table = answer.page().stream().filter(of -> of.label().equals(wanted)).findFirst();
+    Optional<PageTable> table = answer.page().stream().filter(of -> of.label().equalsIgnoreCase(wanted)).findFirst();
     return table.stream().flatMap(of -> of.rows().stream().map(cells -> new Line(of, cells)));
   }
 

@@ -2,7 +2,6 @@ package hurdline.audit;
 
 import hurdline.measure.Measure;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -11,15 +10,15 @@ import java.util.regex.Pattern;
 final class PageNames {
   static final String ANSWER = "the answer";
   static final String ADJUSTED = "adjusted for the drawn crop";
-  static final String BOTTLENECKS = "What limits %s";
-  static final String BOTTLENECKS_SIDE_BY_SIDE = "What limits %s, side by side";
-  static final String FLOWS = "Flow through %s, mean ton/h";
+  static final String BOTTLENECKS = "What limits the %s";
+  static final String BOTTLENECKS_SIDE_BY_SIDE = "What limits the %s, side by side";
+  static final String FLOWS = "Flow through the %s, mean ton/h";
   static final String MACHINE_HOURS = "Where each machine's time goes";
   static final String STOPS = "stops";
   static final String RESOURCES = "resources";
   static final String TRUCKS = "trucks";
   static final String FED_BY_WEEK = "%s fed by week";
-  static final String PRODUCTS_BY_WEEK = "Products of %s by week";
+  static final String PRODUCTS_BY_WEEK = "Products of the %s by week";
   static final String IN_THE_YARD = "%s in the yard";
   static final String MONEY = "Money over the calendar";
   static final String PRODUCTS = "products";
@@ -43,9 +42,9 @@ final class PageNames {
   static final String PLANS = "plans";
   static final String BUILDING = "What the building is used for";
   static final String CHANGEOVERS = "avoided changeovers";
-  static final String WEEKS_OF_PLAN = "The year at a glance, plan %s";
+  static final String WEEKS_OF_PLAN = "The year at a glance, %s";
   static final String CROPS = "crops";
-  static final String MACHINES_OF_PLAN = "Each machine's hours by crop, plan %s";
+  static final String MACHINES_OF_PLAN = "Each machine's hours by crop, %s";
   static final String RATIOS = "ratios after ISO 22400-2";
   static final String PLAN_MONEY = "What each plan earns";
   static final String OWNER = "owner and tenant";
@@ -54,10 +53,10 @@ final class PageNames {
   static final String ABOVE = "above ";
   static final String LESS = " less ";
 
-  private static final Pattern FED = Pattern.compile("(\\S+) fed");
-  private static final Pattern RATE = Pattern.compile("rate of (\\S+)");
-  private static final Pattern LEFT_OVER = Pattern.compile("left over of (\\S+)");
-  private static final Pattern PEAK = Pattern.compile("peak in the yard, (\\S+)");
+  private static final Pattern FED = Pattern.compile("(.+) fed");
+  private static final Pattern RATE = Pattern.compile("rate of (.+)");
+  private static final Pattern LEFT_OVER = Pattern.compile("left over of (.+)");
+  private static final Pattern PEAK = Pattern.compile("peak in the yard, (.+)");
 
   private PageNames() {}
 
@@ -66,9 +65,9 @@ final class PageNames {
     String group = label.replaceAll(": .*", "");
     String row = label.replaceAll("^.*: ", "");
     PlantFacts plant = answer.plant("base");
-    Optional<String> line = named(plant.names("lines"), group.toLowerCase(Locale.ROOT));
+    Optional<String> line = named(answer, "lines", group);
     if (row.startsWith("peak of ")) {
-      return named(plant.names("crops"), row.substring("peak of ".length()).replaceAll(", room .*", "")).map(Measure.YARD_PEAK::of);
+      return named(answer, "crops", row.substring("peak of ".length()).replaceAll(", room .*", "")).map(Measure.YARD_PEAK::of);
     }
     if (line.isEmpty()) {
       return row.equals("margin") ? Optional.of(Measure.MONEY_MARGIN.of()) : Optional.empty();
@@ -80,12 +79,17 @@ final class PageNames {
       default ->
           row.endsWith(" fed")
               ? line.map(of -> Measure.MASS_FED.of(MassCheck.crop(plant, of)))
-              : named(plant.names("products"), row).map(Measure.PRODUCT_MASS::of);
+              : named(answer, "products", row).map(Measure.PRODUCT_MASS::of);
     };
   }
 
-  private static Optional<String> named(List<String> names, String spoken) {
-    return names.stream().filter(name -> name.replace('_', ' ').equals(spoken)).findFirst();
+  private static Optional<String> named(WrittenAnswer answer, String section, String shown) {
+    String name = answer.names().named(section, shown);
+    return answer.plant("base").names(section).contains(name) ? Optional.of(name) : Optional.empty();
+  }
+
+  private static String crop(WrittenAnswer answer, String shown) {
+    return answer.names().named("crops", shown);
   }
 
   /** The measure that a row of main figures is about. */
@@ -96,24 +100,24 @@ final class PageNames {
     Matcher left = LEFT_OVER.matcher(row);
     Matcher peak = PEAK.matcher(row);
     if (fed.matches()) {
-      return Optional.of(Measure.MASS_FED.of(fed.group(1)));
+      return Optional.of(Measure.MASS_FED.of(crop(answer, fed.group(1))));
     } else if (rate.matches()) {
-      return Optional.of(Measure.LINE_THROUGHPUT.of(rate.group(1)));
+      return Optional.of(Measure.LINE_THROUGHPUT.of(answer.names().named("lines", rate.group(1))));
     } else if (left.matches()) {
       PlantFacts plant = answer.plant("base");
       return plant.names("lines").stream()
-          .filter(line -> MassCheck.crop(plant, line).equals(left.group(1)))
+          .filter(line -> MassCheck.crop(plant, line).equals(crop(answer, left.group(1))))
           .findFirst()
           .map(Measure.SEASON_LEFT_OVER::of);
     } else if (peak.matches()) {
-      return Optional.of(Measure.YARD_PEAK.of(peak.group(1)));
+      return Optional.of(Measure.YARD_PEAK.of(crop(answer, peak.group(1))));
     }
     return switch (row) {
       case "margin" -> Optional.of(Measure.MONEY_MARGIN.of());
       case "margin less margin forgone" -> Optional.of(Measure.MONEY_MARGIN_LESS_FORGONE.of());
       case "electricity" -> Optional.of(Measure.ENERGY_TOTAL.of());
       default ->
-          Optional.of(row)
+          Optional.of(answer.names().named("products", row))
               .filter(name -> name.matches("[A-Za-z0-9_-]+"))
               .map(Measure.PRODUCT_MASS::of)
               .filter(measure -> answer.samples(answer.options().get(0)).has(measure));

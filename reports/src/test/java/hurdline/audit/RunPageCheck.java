@@ -23,11 +23,11 @@ final class RunPageCheck implements Check {
       weeks(page, option, line, MassCheck.crop(answer.plant("base"), line));
     }
     hours(page, option);
-    named(page, option, PageNames.STOPS, Measure.MACHINE_STOP_COUNT, Measure.MACHINE_STOP_HOURS);
-    named(page, option, PageNames.RESOURCES, Measure.RESOURCE_BUSY, Measure.RESOURCE_WAIT_MEAN, Measure.RESOURCE_QUEUE_PEAK);
-    named(page, option, PageNames.TRUCKS, Measure.TRUCKS_TRIPS, Measure.TRUCKS_WAIT_MEAN, Measure.TRUCKS_TURNAROUND_MEAN);
+    named(page, option, PageNames.STOPS, "machines", Measure.MACHINE_STOP_COUNT, Measure.MACHINE_STOP_HOURS);
+    named(page, option, PageNames.RESOURCES, "resources", Measure.RESOURCE_BUSY, Measure.RESOURCE_WAIT_MEAN, Measure.RESOURCE_QUEUE_PEAK);
+    named(page, option, PageNames.TRUCKS, "crops", Measure.TRUCKS_TRIPS, Measure.TRUCKS_WAIT_MEAN, Measure.TRUCKS_TURNAROUND_MEAN);
     products(page, option);
-    named(page, option, PageNames.MARGIN_BY_LINE, Measure.MONEY_LINE_MARGIN, Measure.MONEY_LINE_MARGIN_PER_TONNE);
+    named(page, option, PageNames.MARGIN_BY_LINE, "lines", Measure.MONEY_LINE_MARGIN, Measure.MONEY_LINE_MARGIN_PER_TONNE);
     money(page, option);
     months(page, PageNames.ENERGY_BY_MONTH, Measure.ENERGY_TOTAL);
     months(page, PageNames.PEAK_BY_MONTH, Measure.ENERGY_PEAK);
@@ -54,7 +54,7 @@ final class RunPageCheck implements Check {
 
   private static void bottlenecks(PageBook page, String option, String line) {
     Samples samples = page.answer().samples(option);
-    page.lines(PageNames.BOTTLENECKS, line)
+    page.lines(PageNames.BOTTLENECKS, page.answer().names().shown("lines", line))
         .forEach(
             row -> {
               Figure share = BottleneckCheck.share(samples, line, row.cell(1));
@@ -71,18 +71,25 @@ final class RunPageCheck implements Check {
     for (JsonElement each : page.answer().record().getAsJsonArray("flows")) {
       JsonObject flow = each.getAsJsonObject();
       if (flow.get("line").getAsString().equals(line)) {
-        page.lines(PageNames.FLOWS, line)
+        page.lines(PageNames.FLOWS, page.answer().names().shown("lines", line))
             .forEach(
                 row -> {
                   for (JsonElement edge : flow.getAsJsonArray("edges")) {
                     JsonObject of = edge.getAsJsonObject();
-                    if (of.get("from").getAsString().equals(row.name()) && of.get("to").getAsString().equals(row.cell(1))) {
+                    if (node(page, of.get("from").getAsString()).equals(row.name())
+                        && node(page, of.get("to").getAsString()).equals(row.cell(1))) {
                       page.cell(row, 2, Figure.alone(of.get("t_per_h").getAsDouble(), "t/h"));
                     }
                   }
                 });
       }
     }
+  }
+
+  /** What stands for a machine, a bin or a product, none of which has the name of another. */
+  private static String node(PageBook page, String name) {
+    boolean product = page.answer().plant("base").has("products." + name);
+    return page.answer().names().shown(product ? "products" : "machines", name);
   }
 
   private static void hours(PageBook page, String option) {
@@ -93,18 +100,23 @@ final class RunPageCheck implements Check {
                 page.cell(
                     line,
                     1 + state.ordinal(),
-                    Figure.mean(page.answer(), option, Measure.MACHINE_HOURS, line.name(), state.word()));
+                    Figure.mean(page.answer(), option, Measure.MACHINE_HOURS, page.answer().names().named("machines", line.name()), state.word()));
               }
             });
   }
 
   /** A row for each name, a column for each measure. */
-  private static void named(PageBook page, String option, String label, Measure... measures) {
+  private static void named(PageBook page, String option, String label, String section, Measure... measures) {
     page.lines(label)
         .forEach(
             line -> {
               for (int at = 0; at < measures.length; at++) {
-                String measure = measures[at].of(line.name().split(": "));
+                String[] names = line.name().split(": ");
+                names[0] = page.answer().names().named(section, names[0]);
+                if (names.length > 1) {
+                  names[1] = names[1].replace(' ', '_');
+                }
+                String measure = measures[at].of(names);
                 if (page.answer().samples(option).has(measure)) {
                   page.cell(line, at + 1, Figure.summary(page.answer(), option, measure));
                 } else {
@@ -120,16 +132,16 @@ final class RunPageCheck implements Check {
       measures.add(Measure.PRODUCT_TOO_WET);
     }
     measures.addAll(List.of(Measure.PRODUCT_SOLD, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
-    named(page, option, PageNames.PRODUCTS, measures.toArray(Measure[]::new));
+    named(page, option, PageNames.PRODUCTS, "products", measures.toArray(Measure[]::new));
   }
 
   private static void weeks(PageBook page, String option, String line, String crop) {
-    page.lines(PageNames.FED_BY_WEEK, crop).forEach(row -> band(page, row, 2, week(page, row, Measure.MASS_FED.of(crop))));
-    page.lines(PageNames.PRODUCTS_BY_WEEK, line)
+    page.lines(PageNames.FED_BY_WEEK, page.answer().names().shown("crops", crop)).forEach(row -> band(page, row, 2, week(page, row, Measure.MASS_FED.of(crop))));
+    page.lines(PageNames.PRODUCTS_BY_WEEK, page.answer().names().shown("lines", line))
         .forEach(
             row -> {
               for (int column = 2; column < row.cells().size(); column++) {
-                String product = row.head(column).split(" ")[0];
+                String product = page.answer().names().named("products", row.head(column).replaceFirst(" \\S+$", ""));
                 Table.Row of = week(page, row, Measure.PRODUCT_MASS.of(product));
                 page.cell(row, column, Figure.alone(of.number(Columns.MEAN), of.text(Columns.UNIT)));
               }
@@ -173,7 +185,7 @@ final class RunPageCheck implements Check {
   }
 
   private static void yard(PageBook page, String crop) {
-    page.lines(PageNames.IN_THE_YARD, crop)
+    page.lines(PageNames.IN_THE_YARD, page.answer().names().shown("crops", crop))
         .forEach(
             line -> {
               Table.Row level =

@@ -23,14 +23,14 @@ final class SeasonPageCheck implements Check {
     page.lines(PageNames.RATIOS).forEach(line -> ratios(page, line));
     page.lines(PageNames.PLAN_MONEY).forEach(line -> money(page, line));
     page.lines(PageNames.OWNER)
-        .forEach(line -> summary(page, line, 1, line.name(), Measure.MONEY_OWNER, Measure.MONEY_TENANT, Measure.MONEY_RENT));
+        .forEach(line -> summary(page, line, 1, plan(page, line.name()), Measure.MONEY_OWNER, Measure.MONEY_TENANT, Measure.MONEY_RENT));
     page.lines(PageNames.CREWS).forEach(line -> crew(page, line));
     page.lines(PageNames.PLAN_AGAINST_PLAN).forEach(line -> difference(page, line));
     changeovers(page);
     page.adjusted();
     for (String plan : answer.options()) {
-      page.lines(PageNames.MACHINES_OF_PLAN, plan).forEach(line -> machine(page, plan, line));
-      page.lines(PageNames.WEEKS_OF_PLAN, plan).forEach(line -> weeks(page, plan, line));
+      page.lines(PageNames.MACHINES_OF_PLAN, answer.names().shown("plans", plan)).forEach(line -> machine(page, plan, line));
+      page.lines(PageNames.WEEKS_OF_PLAN, answer.names().shown("plans", plan)).forEach(line -> weeks(page, plan, line));
     }
     months(page, PageNames.ENERGY_BY_MONTH, Measure.ENERGY_TOTAL);
     months(page, PageNames.PEAK_BY_MONTH, Measure.ENERGY_PEAK);
@@ -43,7 +43,11 @@ final class SeasonPageCheck implements Check {
   }
 
   private static void plan(PageBook page, PageBook.Line line) {
-    summary(page, line, 2, line.name(), Measure.MONEY_MARGIN, Measure.MONEY_MARGIN_LESS_FORGONE, Measure.SEASON_FINISHED);
+    summary(page, line, 2, plan(page, line.name()), Measure.MONEY_MARGIN, Measure.MONEY_MARGIN_LESS_FORGONE, Measure.SEASON_FINISHED);
+  }
+
+  private static String plan(PageBook page, String shown) {
+    return page.answer().names().named("plans", shown);
   }
 
   /** A column whose head names a line is of the hours in which it alone worked. */
@@ -51,20 +55,20 @@ final class SeasonPageCheck implements Check {
     for (int column = 1; column < line.cells().size(); column++) {
       String head = line.head(column);
       Optional<String> alone =
-          page.answer().plant("base").names("lines").stream().filter(name -> head.startsWith(name + " ")).findFirst();
+          page.answer().plant("base").names("lines").stream().filter(name -> head.startsWith(page.answer().names().shown("lines", name) + " ")).findFirst();
       Optional<Use> use = Arrays.stream(Use.values()).filter(of -> head.startsWith(of.word())).findFirst();
       if (alone.isPresent()) {
-        page.cell(line, column, Figure.mean(page.answer(), line.name(), Measure.BUILDING_ALONE, alone.get()));
+        page.cell(line, column, Figure.mean(page.answer(), plan(page, line.name()), Measure.BUILDING_ALONE, alone.get()));
       } else if (use.isPresent()) {
-        page.cell(line, column, Figure.mean(page.answer(), line.name(), Measure.BUILDING_HOURS, use.get().word()));
+        page.cell(line, column, Figure.mean(page.answer(), plan(page, line.name()), Measure.BUILDING_HOURS, use.get().word()));
       }
     }
   }
 
   /** Rows such as "base: stalk_line". */
   private static void crop(PageBook page, PageBook.Line line) {
-    String plan = line.name().split(": ")[0];
-    String of = line.name().split(": ")[1];
+    String plan = plan(page, line.name().split(": ")[0]);
+    String of = page.answer().names().named("lines", line.name().split(": ")[1]);
     PlantFacts plant = page.answer().plant(plan);
     String feed = plant.text("lines." + of + ".feed").orElseThrow();
     String crop = MassCheck.crop(plant, of);
@@ -86,6 +90,8 @@ final class SeasonPageCheck implements Check {
   /** Rows such as "feeder, stalk"; heads are states. */
   private static void machine(PageBook page, String plan, PageBook.Line line) {
     String[] names = line.name().split(", ");
+    names[0] = page.answer().names(plan).named("machines", names[0]);
+    names[1] = page.answer().names(plan).named("crops", names[1]);
     for (int column = 1; column < line.cells().size() - 1; column++) {
       String word = line.head(column).replaceAll(" h$", "").replace(' ', '_');
       Optional<State> state = Arrays.stream(State.values()).filter(of -> of.word().equals(word)).findFirst();
@@ -101,6 +107,8 @@ final class SeasonPageCheck implements Check {
   /** Columns such as "weeks 5–8 h". */
   private static void weeks(PageBook page, String plan, PageBook.Line line) {
     String[] names = line.name().split(", ");
+    names[0] = page.answer().names(plan).named("machines", names[0]);
+    names[1] = page.answer().names(plan).named("crops", names[1]);
     List<Table.Row> rows =
         page.answer()
             .table(Tables.MACHINE_WEEKS)
@@ -124,6 +132,8 @@ final class SeasonPageCheck implements Check {
 
   private static void ratios(PageBook page, PageBook.Line line) {
     String[] names = line.name().split(": ");
+    names[0] = plan(page, names[0]);
+    names[1] = page.answer().names(names[0]).named("machines", names[1]);
     for (Kpi kpi : Kpi.values()) {
       String measure = Measure.MACHINE_KPI.of(names[1], kpi.word());
       page.cell(line, 1 + kpi.ordinal(), Figure.summary(page.answer(), names[0], measure));
@@ -131,16 +141,16 @@ final class SeasonPageCheck implements Check {
   }
 
   private static void money(PageBook page, PageBook.Line line) {
-    page.cell(line, 1, Figure.summary(page.answer(), line.name(), Measure.MONEY_MARGIN.of()));
+    page.cell(line, 1, Figure.summary(page.answer(), plan(page, line.name()), Measure.MONEY_MARGIN.of()));
     for (int column = 2; column < line.cells().size(); column++) {
-      String of = line.head(column).split(" ")[0];
-      page.cell(line, column, Figure.summary(page.answer(), line.name(), Measure.MONEY_LINE_MARGIN.of(of)));
+      String of = page.answer().names().named("lines", line.head(column).replaceFirst(" \\S+$", ""));
+      page.cell(line, column, Figure.summary(page.answer(), plan(page, line.name()), Measure.MONEY_LINE_MARGIN.of(of)));
     }
   }
 
   private static void crew(PageBook page, PageBook.Line line) {
-    String plan = line.name().split(": ")[0];
-    String of = line.name().split(": ")[1];
+    String plan = plan(page, line.name().split(": ")[0]);
+    String of = page.answer().names().named("lines", line.name().split(": ")[1]);
     Measure[] measures = {
       Measure.CREW_LABOR_HOURS, Measure.CREW_OVERTIME, Measure.CREW_SENT_HOME, Measure.CREW_CHANGEOVER
     };
@@ -161,8 +171,8 @@ final class SeasonPageCheck implements Check {
                       .table(Tables.DIFFERENCES)
                       .row(
                           of ->
-                              of.is(Columns.PLAN, pair[0])
-                                  && of.is(Columns.AGAINST, pair[1])
+                              of.is(Columns.PLAN, plan(page, pair[0]))
+                                  && of.is(Columns.AGAINST, plan(page, pair[1]))
                                   && of.is(Columns.MEASURE, measure));
               Figure joint = Figure.of(row, Columns.DIFFERENCE, Columns.LOW_JOINT, Columns.HIGH_JOINT);
               page.cell(line, 2, joint);

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import hurdline.answer.Titles;
 import hurdline.command.CommandCall;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -93,11 +92,13 @@ final class WrittenAnswer {
   }
 
   /** What the page shows in place of names. */
-  Titles titles() {
-    Map<String, String> given = new LinkedHashMap<>();
-    JsonObject titles = record().getAsJsonObject("outline").getAsJsonObject("titles").getAsJsonObject("given");
-    titles.entrySet().forEach(entry -> given.put(entry.getKey(), entry.getValue().getAsString()));
-    return new Titles(given);
+  TitledNames names() {
+    return new TitledNames(plant);
+  }
+
+  /** The same with an option or under a plan, which may have more. */
+  TitledNames names(String option) {
+    return new TitledNames(plant(option));
   }
 
   List<PageTable> page() {

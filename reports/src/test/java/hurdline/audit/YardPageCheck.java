@@ -13,7 +13,7 @@ final class YardPageCheck implements Check {
     page.lines(PageNames.YARD_PEAK).forEach(line -> peak(page, line));
     page.lines(PageNames.PLACES).forEach(line -> place(page, line));
     String crop = answer.record().getAsJsonObject("asked").get("crop").getAsString();
-    page.lines(PageNames.YARD_WITHOUT_LIMIT, crop).forEach(line -> level(page, line, crop));
+    page.lines(PageNames.YARD_WITHOUT_LIMIT, answer.names().shown("crops", crop)).forEach(line -> level(page, line, crop));
   }
 
   /** The row of the size that a line of the page begins with. */
@@ -72,7 +72,7 @@ final class YardPageCheck implements Check {
     };
     String option = page.answer().options().get(0);
     for (int at = 0; at < measures.length; at++) {
-      page.cell(line, at + 1, Figure.summary(page.answer(), option, measures[at].of(line.name())));
+      page.cell(line, at + 1, Figure.summary(page.answer(), option, measures[at].of(page.answer().names().named("yard.places", line.name()))));
     }
   }
 

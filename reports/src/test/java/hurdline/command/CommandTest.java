@@ -48,7 +48,7 @@ class CommandTest extends Calls {
     assertThat(out.toString().lines())
         .hasSizeBetween(40, 60)
         .first()
-        .isEqualTo("Sweetgum Bend shared gin, base, 2027-01-04 to 2027-12-31, 40 replications,");
+        .isEqualTo("Sweetgum Bend shared gin, the plant as it stands, 2027-01-04 to 2027-12-31,");
     assertThat(out.toString()).endsWith("Report: " + answer.resolve("report.html") + "\n");
     assertThat(err.toString()).isEmpty();
   }
@@ -327,12 +327,12 @@ class CommandTest extends Calls {
   @Test
   void checkTellsCapacityAndWritesOnlyWhereItIsTold() throws IOException {
     assertThat(call("check", plant.toString())).isZero();
-    assertThat(out.toString()).contains("  rated     2.13 ton/h by mill: 3,915 ton in 1,840 scheduled hours,\n");
+    assertThat(out.toString()).contains("  rated     2.13 ton/h by the mill: 3,915 ton in 1,840 scheduled hours,\n");
     assertThat(err.toString())
         .isEqualTo(
             "warning: sweetgum-bend.yaml:12:3 resources.loader.count: is 0 and never serves;"
                 + " expected at least 1\n"
-                + "warning: orders for coarse_hurd and fine_hurd, 454.7 ton: take 140 % of what the mean"
+                + "warning: orders for coarse hurd and fine hurd, 454.7 ton: take 140 % of what the mean"
                 + " crop can make and 70.0 % of what the scheduled hours can; they cannot all be met,"
                 + " some 130 ton will be missing\n");
     assertThat(namesIn(dir)).containsExactly("plant.yaml");

@@ -48,7 +48,7 @@ class CompareCommandTest extends Calls {
         .hasSizeBetween(12, 46)
         .first()
         .asString()
-        .startsWith("Sweetgum Bend shared gin, base against bigger_mill, bigger_mill+hand,");
+        .startsWith("Sweetgum Bend shared gin, the plant as it stands against bigger mill,");
     assertThat(out.toString()).endsWith("Report: " + answer.resolve("report.html") + "\n");
     assertThat(err.toString()).isEmpty();
   }

@@ -244,7 +244,7 @@ class GridCommandTest {
         .contains("x0.5,more,mass.stalk.fed,t,27,27,27,2,student", "x2,base,money.wages,USD,300,300,300,2,student");
     assertThat(said())
         .contains(
-            "Best by margin: base at x0.5 and x1, more at x1.5 and x2; it changes from base to"
+            "Best by margin: the season as it stands at x0.5 and x1, more at x1.5 and x2; it changes from the season as it stands to"
                 + " more near x1.11, significantly between x1 and x1.5\n");
     assertThat(Files.readString(answer.resolve("report.html"))).contains("Where the best plan changes");
   }

@@ -73,8 +73,8 @@ class SeasonCommandTest {
         .startsWith("alternative,against,measure,unit,base_mean,alternative_mean,difference,")
         .contains("\ndear_wage,base,money.margin,USD,");
     assertThat(out.toString())
-        .contains(", season plans base, dear_wage, ")
-        .contains("\nBest margin: base, +")
+        .contains(", season plans the season as it stands, dear wage,")
+        .contains("\nBest margin: the season as it stands, +")
         .endsWith("Report: " + answer.resolve("report.html") + "\n");
     assertThat(err.toString()).isEmpty();
   }
@@ -126,7 +126,7 @@ class SeasonCommandTest {
             "alone.yaml: the file has no plans to compare; expected an entry under plans, several"
                 + " files, or --plans base for the season as it stands\n");
     assertThat(call("season", alone.toString(), "--plans", "base", "--replications", "2")).isZero();
-    assertThat(out.toString()).contains(", season plan base, ").doesNotContain("Best margin");
+    assertThat(out.toString()).contains(", season plan the season as it stands,").doesNotContain("Best margin");
   }
 
   @Test

@@ -33,7 +33,7 @@ class YardCommandTest extends Calls {
             "yard_sizes.csv");
     assertThat(namesIn(answer.resolve("charts"))).hasSize(10).allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString())
-        .startsWith("Sweetgum Bend shared gin, base, yard of stalk with open made larger or smaller,\n")
+        .startsWith("Sweetgum Bend shared gin, the plant as it stands, yard of stalk with the open\n")
         .endsWith("Report: " + answer.resolve("report.html") + "\n");
     assertThat(err.toString()).isEmpty();
   }
