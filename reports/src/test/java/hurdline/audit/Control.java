@@ -74,7 +74,7 @@ final class Control {
     return answer -> {
       List<PageTable> page = new ArrayList<>(answer.page());
       for (int at = 0; at < page.size(); at++) {
-        if (page.get(at).label().equals(label)) {
+        if (page.get(at).label().equalsIgnoreCase(label)) {
           PageTable table = page.get(at);
           Shown shown = Shown.all(table.rows().get(0).get(column)).get(0);
           page.set(at, table.with(0, column, String.valueOf(shown.value() + 1.01 * shown.step())));

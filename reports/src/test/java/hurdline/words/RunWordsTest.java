@@ -14,7 +14,7 @@ class RunWordsTest {
     assertThat(String.join("\n", new RunWords(SampleAnswer.year(), US).lines(80)))
         .isEqualTo(
             """
-            Sweetgum Bend shared gin, base, 2027-01-04 to 2027-12-31, 40 replications, seed 1
+            Sweetgum Bend shared gin, the plant as it stands, 2027-01-04 to 2027-12-31, 40 replications, seed 1
             The mill is the bottleneck: it limits the stalk line in 57 of 100 scheduled hours.
             The feeder is the bottleneck: it limits the cotton line in 67 of 100 scheduled hours.
             About 2,420 of 9,730 bales of stalk are left when the season ends.
@@ -60,7 +60,7 @@ class RunWordsTest {
               revenue                2,011,000 USD
               margin                   167,000 USD      164,000 to 171,000  149,000  186,000
 
-            next        stalk line: if mill did not limit: at most 2.65 ton/h by bag_hand expected (40 % more), 3.97 ton/h by feeder rated (87 % more); compare --gain simulates 10 % more
+            next        stalk line: if the mill did not limit: at most 2.65 ton/h by the bag hand expected (40 % more), 3.97 ton/h by the feeder rated (87 % more); compare --gain simulates 10 % more
             Limits are in % of scheduled hours. Intervals are those of the mean of 40 simulated years; one year in 20 lies below the 5th percentile, one above the 95th.\
             """);
   }
@@ -70,7 +70,7 @@ class RunWordsTest {
     assertThat(String.join("\n", new RunWords(SampleAnswer.bare(), US).lines(80)))
         .isEqualTo(
             """
-            Bare & <plain>, base with machines.mill.power=50 hp, 2027-01-04 to 2027-01-10, 1 replication, seed 7
+            Bare & <plain>, the plant as it stands with machines.mill.power=50 hp, 2027-01-04 to 2027-01-10, 1 replication, seed 7
             The feeder is the bottleneck: it limits the only in all scheduled hours.
             About 97 tons of stalk are fed.
             This is one simulated year, and another may differ much.
@@ -97,20 +97,20 @@ class RunWordsTest {
     assertThat(String.join("\n", new PaperWords(SampleAnswer.paper(), US).lines()))
         .isEqualTo(
             """
-            sweetgum-bend.yaml is right: Sweetgum Bend shared gin, base, 2027-01-04 to 2027-12-31
+            sweetgum-bend.yaml is right: Sweetgum Bend shared gin, the plant as it stands, 2027-01-04 to 2027-12-31
 
-            stalk_line on stalk, fed by feeder at 3.97 ton/h; all in ton/h:
+            stalk line on stalk, fed by the feeder at 3.97 ton/h; all in ton/h:
               machine         load   limit   rated  expected  headroom
               feeder         1.000    3.97    3.97      3.77      -5 %
-              stalk_saw      0.951    4.52    4.75      4.37      10 %
+              stalk saw      0.951    4.52    4.75      4.37      10 %
               mill           0.644    1.37    2.13      2.00     -50 %
-              dust_cyclone   0.049    2.20   44.97     44.97   1,030 %
-              stalk_fans     0.000    none    none      none
-              bag_hand                                  2.65     -33 %
-              rated     2.13 ton/h by mill: 3,915 ton in 1,840 scheduled hours, if nothing ever stopped
-              expected  1.88 ton/h by mill and hurd_bagger, which stop together as no bin lies between them: 3,468 ton with mean stops and changes
-              next      if hurd_bagger did not limit: at most 2.65 ton/h by bag_hand expected (40 % more), 3.97 ton/h by feeder rated (87 % more)
-            orders      coarse_hurd and fine_hurd, 454.7 ton: take 140 % of what the mean crop can make and 70.0 % of what the scheduled hours can; they cannot all be met, some 130 ton will be missing
+              dust cyclone   0.049    2.20   44.97     44.97   1,030 %
+              stalk fans     0.000    none    none      none
+              bag hand                                  2.65     -33 %
+              rated     2.13 ton/h by the mill: 3,915 ton in 1,840 scheduled hours, if nothing ever stopped
+              expected  1.88 ton/h by the mill and the hurd bagger, which stop together as no bin lies between them: 3,468 ton with mean stops and changes
+              next      if the hurd bagger did not limit: at most 2.65 ton/h by the bag hand expected (40 % more), 3.97 ton/h by the feeder rated (87 % more)
+            orders      coarse hurd and fine hurd, 454.7 ton: take 140 % of what the mean crop can make and 70.0 % of what the scheduled hours can; they cannot all be met, some 130 ton will be missing
 
             Rated: nothing stops. Expected: mean stops, package changes, screen changes and lifts, and the hands that they need; in the table each machine alone.
             Queues come on top: waits for a hand that is busy elsewhere, full and empty bins, yard and weather. A run simulates them.\

@@ -34,7 +34,7 @@ class OneSlipTest {
 
   @Test
   void aMisspeltKeyFurtherInThatAnOptionChangesIsOneProblem() {
-    String small = PlantFiles.text("small.yaml");
+    String small = PlantFiles.withoutTitles("small.yaml");
     assertThat(problems(small.replace("    power: 15 hp ", "    powr: 15 hp ")))
         .singleElement()
         .asString()

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** However large or odd a plant file is, reading it comes to an end soon. */
 class ReadingTimeTest {
-  private static final String SMALL = PlantFiles.text("small.yaml");
+  private static final String SMALL = PlantFiles.withoutTitles("small.yaml");
 
   /** Of processor time, so that other work beside the test does not count; most take a tenth of it. */
   private static final double MOST_S = 10;

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Slips of the fingers in a plant file are told at their place, in words that need no knowledge of YAML. */
 class YamlSlipsTest {
-  private static final String SMALL = PlantFiles.text("small.yaml");
+  private static final String SMALL = PlantFiles.withoutTitles("small.yaml");
 
   private static List<String> problems(String old, String now) {
     String from = unescaped(old);
