@@ -93,6 +93,6 @@ final class CompareVerb implements Callable<Integer> {
         new CompareTables(answer).all(),
         figures::all,
         () -> ReportPage.html(answer, wording, figures),
-        width -> new CompareWords(answer, wording).lines());
+        width -> new CompareWords(answer, wording).lines(width));
   }
 }

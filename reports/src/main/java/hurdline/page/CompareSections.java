@@ -5,7 +5,11 @@ import hurdline.answer.Header;
 import hurdline.answer.Selection;
 import hurdline.chart.CompareFigures;
 import hurdline.chart.Figure;
+import hurdline.answer.Titles;
+import hurdline.words.CompareHeadline;
+import hurdline.words.CompareTable;
 import hurdline.words.CompareWords;
+import hurdline.words.MainTable;
 import hurdline.words.DrawnCropWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
@@ -47,10 +51,8 @@ final class CompareSections {
   }
 
   private void writeAnswer(Html html) {
-    List<String> sentences = new ArrayList<>(words.sentences());
-    words.best().ifPresent(best -> sentences.add("The " + best + "."));
-    sentences.addAll(0, words.warnings());
-    html.answer(sentences);
+    html.answer(new CompareHeadline(answer, wording).sentences());
+    words.warnings().forEach(html::paragraph);
     Header header = answer.header();
     if (header.stopped()) {
       html.paragraph(
@@ -60,11 +62,16 @@ final class CompareSections {
               + header.replicationsAsked()
               + " replications are in this answer, and of the further questions only what was complete.");
     }
+    MainTable main = CompareTable.of(answer, wording);
+    html.wholeTable("the answer", main);
+    html.paragraph(words.legend(main));
+    for (CompareAnswer.Option option : answer.options()) {
+      words
+          .open(option.name())
+          .ifPresent(open -> html.paragraph("Not significant with " + Titles.inText(answer.outline().titles().option(option.name())) + ": " + open + "."));
+    }
+    words.best().ifPresent(best -> html.paragraph("The " + best + "."));
     html.table("what is compared", options());
-    html.paragraph(
-        "In brackets stand 95 % intervals; those of differences hold for all options together."
-            + " Where such an interval covers zero, an option and the plant as it stands are not significantly different"
-            + ".");
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 

@@ -3,21 +3,18 @@ package hurdline.words;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Header;
-import hurdline.answer.HolderRow;
-import hurdline.answer.Outline;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.Selection;
+import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** The answer of a comparison for the terminal, and in a sentence per option for the report. */
+/** The answer of a comparison for the terminal, and its figures in words for the report. */
 public final class CompareWords {
-  private static final int HOLDERS_TOLD = 2;
-
   /** What pays back within weeks has a rate that says nothing more by its digits. */
   private static final double HIGHEST_RATE = 10;
 
@@ -29,62 +26,76 @@ public final class CompareWords {
     this.wording = wording;
   }
 
-  /** What the terminal shows: the base in a line, then three lines an option. */
-  public List<String> lines() {
+  /**
+   * What the terminal shows: what one would say of it, the main figures as a table, and what else was asked.
+   *
+   * @param width columns that a line of the table may have
+   */
+  public List<String> lines(int width) {
+    MainTable table = CompareTable.of(answer, wording);
     List<String> lines = new ArrayList<>();
-    WorthWords more = new WorthWords(answer, wording);
     lines.add(title());
+    lines.addAll(new CompareHeadline(answer, wording).sentences());
     lines.addAll(warnings());
-    String held = held("base");
-    lines.add(wording.titles().option("base") + ": " + (held.isEmpty() ? "nothing was fed" : "held " + held));
+    lines.add("");
+    lines.addAll(table.lines(width));
+    lines.add("");
+    WorthWords more = new WorthWords(answer, wording);
     for (CompareAnswer.Option option : answer.options()) {
-      lines.add(wording.titles().option(option.name()) + ": " + differences(option.name()));
-      add(lines, "  held  ", held(option.name()));
-      add(lines, "  pays  ", worth(option));
-      add(lines, "  adds  ", added(option));
-      add(lines, "  is sensitive to  ", more.hangsOn(option.name()));
-      add(lines, "  break-even ", more.worthNothing(option.name()));
+      String name = Titles.inText(wording.titles().option(option.name()));
+      add(lines, "not significant  ", open(option.name()).map(said -> name + ": " + said).orElse(""));
+      add(lines, "sensitive to     ", more.hangsOn(option.name()).isEmpty() ? "" : name + ": " + more.hangsOn(option.name()));
+      add(lines, "break-even       ", more.worthNothing(option.name()).isEmpty() ? "" : name + ": " + more.worthNothing(option.name()));
     }
-    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop: " + clause));
+    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop       " + clause));
     best().ifPresent(lines::add);
     List<String> gains = gains();
     for (int at = 0; at < gains.size(); at++) {
-      lines.add((at == 0 ? "a tenth more: " : "  ") + gains.get(at));
+      lines.add((at == 0 ? "10 % more        " : "                 ") + gains.get(at));
     }
-    if (answer.header().replications() > 1) {
-      lines.add(
-          "In brackets: 95 % interval"
-              + (answer.options().size() > 1 ? " that holds for all options together" : "")
-              + "; shares of scheduled hours and money with their own.");
-    }
+    lines.add(legend(table));
     return lines;
+  }
+
+  /** What the figures of the table are. */
+  public String legend(MainTable table) {
+    int lives = answer.terms().lives();
+    return "Against the plant as it stands, on "
+        + answer.header().replications()
+        + (answer.header().replications() == 1 ? " replication" : " replications")
+        + " of the same random draws"
+        + (answer.options().size() > 1 && table.hasIntervals() ? "; intervals of differences hold for all options together" : "")
+        + (lives > 0 ? "; worth and payback over " + lives + (lives == 1 ? " service life" : " service lives") : "")
+        + ". Limits are in % of scheduled hours.";
+  }
+
+  /** Differences that are not significant, each with the replications that would show one of its size; empty where all are. */
+  public Optional<String> open(String option) {
+    List<String> parts = new ArrayList<>();
+    for (MainMeasures main : MainMeasures.of(answer.outline(), wording)) {
+      answer
+          .difference(option, main.measure())
+          .filter(row -> isTold(row) && !row.toldApart() && row.replications() > 1 && row.highJoint() > row.lowJoint())
+          .ifPresent(row -> parts.add(main.label() + needed(row) + PairWords.ofReplications(row, answer.header())));
+    }
+    return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts));
+  }
+
+  private static boolean isTold(DifferenceRow row) {
+    return Measure.find(row.measure())
+        .filter(match -> !match.dry() && (match.measure() == Measure.MASS_FED || match.measure() == Measure.MONEY_MARGIN))
+        .isPresent();
+  }
+
+  private String needed(DifferenceRow row) {
+    return row.replicationsNeeded() > 0
+        ? ", about " + wording.amount(row.replicationsNeeded(), "count") + " replications would show a difference of this size"
+        : "";
   }
 
   /** What a reader must know before any worth is read, whole sentences. */
   public List<String> warnings() {
     return new LifeWords(answer, wording).warnings();
-  }
-
-  private String added(CompareAnswer.Option option) {
-    return new LifeWords(answer, wording).added(option);
-  }
-
-  /** One sentence on what an option changes, and one on what it is worth. */
-  public List<String> sentences() {
-    List<String> sentences = new ArrayList<>();
-    for (CompareAnswer.Option option : answer.options()) {
-      String says = option.says().isEmpty() ? "" : " (" + option.says() + ")";
-      String worth = worth(option);
-      sentences.add(
-          wording.titles().option(option.name())
-              + says
-              + " against the plant as it stands: "
-              + differences(option.name())
-              + "."
-              + (worth.isEmpty() ? "" : " Over its life: " + worth + ".")
-              + (added(option).isEmpty() ? "" : " It adds " + added(option) + "."));
-    }
-    return sentences;
   }
 
   /** Which is the best, and what that is worth; empty where it was not asked. */
@@ -142,118 +153,6 @@ public final class CompareWords {
         + title.played();
   }
 
-  private String differences(String option) {
-    List<String> parts = new ArrayList<>();
-    for (Outline.Line line : answer.outline().lines()) {
-      told(option, Measure.MASS_FED.of(line.crop()), wording.titles().crop(line.crop()) + " fed").ifPresent(parts::add);
-    }
-    told(option, Measure.MONEY_MARGIN.of(), "margin").ifPresent(parts::add);
-    return parts.stream().distinct().collect(Collectors.joining("; "));
-  }
-
-  private Optional<String> told(String option, String measure, String label) {
-    return answer.difference(option, measure).map(row -> label + " " + told(row));
-  }
-
-  /** {@code +120 ton (80 to 160)}, or that the two are not told apart. */
-  private String told(DifferenceRow row) {
-    return told(row, row.replications()) + PairWords.ofReplications(row, answer.header());
-  }
-
-  private String told(DifferenceRow row, int count) {
-    if (count < 2) {
-      return signed(row) + " in one replication, which says nothing about the spread";
-    }
-    if (row.difference() == 0 && row.lowJoint() == row.highJoint()) {
-      return "unchanged";
-    }
-    if (row.toldApart()) {
-      return signed(row);
-    }
-    String range = wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
-    return "no significant difference at "
-        + count
-        + " replications"
-        + (range.isEmpty() ? "" : " (" + range + " " + wording.unit(row.unit()) + ")")
-        + needed(row);
-  }
-
-  private String needed(DifferenceRow row) {
-    return row.replicationsNeeded() > 0
-        ? ", about " + wording.amount(row.replicationsNeeded(), "count") + " would show one of this size"
-        : "";
-  }
-
-  private String signed(DifferenceRow row) {
-    return (row.difference() > 0 ? "+" : "")
-        + wording.withInterval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
-  }
-
-  private String held(String option) {
-    return answer.outline().lines().stream()
-        .map(line -> held(option, line.name()))
-        .filter(text -> !text.isEmpty())
-        .collect(Collectors.joining("; "));
-  }
-
-  private String held(String option, String line) {
-    String causes =
-        answer.holders().stream()
-            .filter(row -> row.option().equals(option) && row.line().equals(line))
-            .filter(row -> row.share() >= 0.005)
-            .limit(HOLDERS_TOLD)
-            .map(this::cause)
-            .collect(Collectors.joining(", "));
-    return causes.isEmpty() ? "" : wording.titles().lineInText(line) + " " + causes;
-  }
-
-  private String cause(HolderRow row) {
-    return wording.share(row) + " by " + wording.titles().cause(row.cause());
-  }
-
-  private String worth(CompareAnswer.Option option) {
-    return answer.worth(option.name(), Quantity.NET_PRESENT_VALUE).isEmpty()
-        ? new LifeWords(answer, wording).missing(option)
-        : "net present value "
-            + amount(option, Quantity.NET_PRESENT_VALUE)
-            + " over "
-            + years(option)
-            + " for "
-            + wording.amount(option.cost(), answer.header().currency())
-            + "; "
-            + paysBack(option)
-            + ", net present value negative in "
-            + amount(option, Quantity.CHANCE_OF_LOSS);
-  }
-
-  private String paysBack(CompareAnswer.Option option) {
-    if (option.cost() == 0) {
-      return "nothing to pay back";
-    }
-    return "internal rate "
-        + amount(option, Quantity.INTERNAL_RATE_OF_RETURN)
-        + ", pays back after "
-        + amount(option, Quantity.SIMPLE_PAYBACK)
-        + " (discounted "
-        + amount(option, Quantity.DISCOUNTED_PAYBACK)
-        + ")"
-        + inTime(option);
-  }
-
-  private String inTime(CompareAnswer.Option option) {
-    double within = answer.further().withinYr();
-    return Double.isNaN(within)
-        ? ""
-        : ", within "
-            + years(within)
-            + " in "
-            + amount(option, Quantity.CHANCE_OF_PAYBACK);
-  }
-
-  private String amount(CompareAnswer.Option option, Quantity quantity) {
-    return answer.worth(option.name(), quantity).map(this::amount).orElse("not defined");
-  }
-
   /** The mean with its interval, or in words why there is none. */
   public String amount(PaybackRow row) {
     String gaps = GapWords.of(row, wording);
@@ -277,6 +176,12 @@ public final class CompareWords {
         + wording.unit(row.unit())
         + (range.isEmpty() ? "" : " (" + range + percent + ")")
         + (gaps.isEmpty() ? "" : ", " + gaps);
+  }
+
+  /** In words what is no number: how often it is never paid back, or that a rate is beyond measure; else empty. */
+  Optional<String> inWords(PaybackRow row) {
+    boolean beyond = row.quantity() == Quantity.INTERNAL_RATE_OF_RETURN && row.mean() > HIGHEST_RATE;
+    return Double.isNaN(row.mean()) || beyond ? Optional.of(amount(row)) : Optional.empty();
   }
 
   private static boolean isChance(PaybackRow row) {

@@ -82,6 +82,17 @@ final class LimitWords {
     return limits.isEmpty() ? "" : limits.get(0).what();
   }
 
+  /** Of what limits the line longest; 0 where nothing does. */
+  double share() {
+    return limits.isEmpty() ? 0 : limits.get(0).told();
+  }
+
+  /** {@code The mill still limits the stalk line, in 52 of 100 scheduled hours}; only where something limits it. */
+  String still() {
+    Limit first = limits.get(0);
+    return SpokenNames.upper(first.what()) + " still " + (first.isPlural() ? "limit " : "limits ") + line + ", " + hours(first);
+  }
+
   /** Shares of the same hours trade off, so their spreads add: intervals that touch leave it open which limits longer. */
   private boolean isClose(Limit first, Limit second) {
     return Double.isNaN(first.low()) || Double.isNaN(second.high())

@@ -19,27 +19,41 @@ public final class MainTable {
   }
 
   /**
-   * A figure. What is not known is NaN and leaves its cell empty.
+   * A row.
    *
    * @param group what it belongs to, or empty
    * @param label what it is
    * @param text stands for the mean where that is not to be written as a number; else empty
+   * @param isDifference whether a plus shows that there is more
    */
-  public record Row(
-      String group, String label, String unit, double mean, double low95, double high95, double p05, double p95, String text) {
+  public record Row(String group, String label, String unit, Figures figures, String text, boolean isDifference) {
     static Row of(String group, String label, SummaryRow row) {
-      return new Row(group, label, row.unit(), row.mean(), row.low95(), row.high95(), row.p05(), row.p95(), "");
+      return of(group, label, row.unit(), new Figures(row.mean(), row.low95(), row.high95(), row.p05(), row.p95()));
     }
 
-    /** Without percentiles. */
-    static Row of(String group, String label, String unit, double mean, double low95, double high95) {
-      return new Row(group, label, unit, mean, low95, high95, Double.NaN, Double.NaN, "");
+    static Row of(String group, String label, String unit, Figures figures) {
+      return new Row(group, label, unit, figures, "", false);
+    }
+
+    static Row difference(String group, String label, String unit, Figures figures) {
+      return new Row(group, label, unit, figures, "", true);
     }
 
     /** Words in place of figures, or a figure that is written already and has neither interval nor percentiles. */
     static Row text(String group, String label, String text, String unit) {
-      double none = Double.NaN;
-      return new Row(group, label, unit, none, none, none, none, none, text);
+      return new Row(group, label, unit, Figures.none(), text, false);
+    }
+  }
+
+  /** What is not known is NaN and leaves its cell empty. */
+  public record Figures(double mean, double low95, double high95, double p05, double p95) {
+    static Figures none() {
+      return of(Double.NaN, Double.NaN, Double.NaN);
+    }
+
+    /** Without percentiles. */
+    static Figures of(double mean, double low95, double high95) {
+      return new Figures(mean, low95, high95, Double.NaN, Double.NaN);
     }
   }
 
@@ -94,11 +108,11 @@ public final class MainTable {
   }
 
   boolean hasIntervals() {
-    return rows.stream().anyMatch(row -> !Double.isNaN(row.low95()) || !Double.isNaN(row.high95()));
+    return rows.stream().anyMatch(row -> !Double.isNaN(row.figures().low95()) || !Double.isNaN(row.figures().high95()));
   }
 
   boolean hasPercentiles() {
-    return hasIntervals() && rows.stream().anyMatch(row -> !Double.isNaN(row.p05()));
+    return hasIntervals() && rows.stream().anyMatch(row -> !Double.isNaN(row.figures().p05()));
   }
 
   List<Cells> cells() {
@@ -109,17 +123,29 @@ public final class MainTable {
     if (!row.text().isEmpty()) {
       return new Cells(row.group(), row.label(), row.text(), row.unit().equals("count") ? "" : wording.unit(row.unit()), "", "", "");
     }
+    Figures of = row.figures();
     return new Cells(
         row.group(),
         row.label(),
-        wording.number(row.mean(), row.low95(), row.high95(), row.unit()),
-        row.unit().equals("count") || Double.isNaN(row.mean()) ? "" : wording.unit(row.unit()),
-        wording.interval(row.mean(), row.low95(), row.high95(), row.unit()),
-        percentile(row, row.p05()),
-        percentile(row, row.p95()));
+        (row.isDifference() && of.mean() > 0 ? "+" : "") + wording.number(of.mean(), of.low95(), of.high95(), row.unit()),
+        row.unit().equals("count") || Double.isNaN(of.mean()) ? "" : wording.unit(row.unit()),
+        interval(row),
+        percentile(row, of.p05()),
+        percentile(row, of.p95()));
+  }
+
+  /** Both limits, or the one that there is. */
+  private String interval(Row row) {
+    Figures of = row.figures();
+    if (Double.isNaN(of.low95()) != Double.isNaN(of.high95())) {
+      boolean low = !Double.isNaN(of.low95());
+      String limit = wording.number(low ? of.low95() : of.high95(), of.low95(), of.high95(), row.unit());
+      return limit + (low ? " or more" : " or less");
+    }
+    return wording.interval(of.mean(), of.low95(), of.high95(), row.unit());
   }
 
   private String percentile(Row row, double value) {
-    return Double.isNaN(value) ? "" : wording.number(value, row.low95(), row.high95(), row.unit());
+    return Double.isNaN(value) ? "" : wording.number(value, row.figures().low95(), row.figures().high95(), row.unit());
   }
 }

@@ -52,7 +52,7 @@ public final class RunTable {
 
   private MainTable.Row limit(String group, HolderRow row) {
     return MainTable.Row.of(
-        group, MainTable.LIMITED + LimitWords.by(row.cause(), titles), "share", row.share(), row.shareLow95(), row.shareHigh95());
+        group, MainTable.LIMITED + LimitWords.by(row.cause(), titles), "share", MainTable.Figures.of(row.share(), row.shareLow95(), row.shareHigh95()));
   }
 
   private void yard(Wording wording) {

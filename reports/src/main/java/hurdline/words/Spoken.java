@@ -16,6 +16,9 @@ final class Spoken {
   /** Up to which multiple of what was simulated a number of replications is worth to be named. */
   private static final double MANY = 1_000;
 
+  private static final double MONTHS_A_YEAR = 12;
+  private static final double WEEKS_A_YEAR = 365.25 / 7;
+
   private final Wording wording;
 
   Spoken(Wording wording) {
@@ -41,6 +44,17 @@ final class Spoken {
   String about(double count) {
     String number = wording.rounded(count, Math.max(0, place(count) - ROUGH_DIGITS + 1), "count");
     return count < 10 ? number : "about " + number;
+  }
+
+  /** A time given in years, in the unit that one would say it in: weeks up to a quarter, months below two years. */
+  String aboutYears(double years, double low, double high) {
+    if (years >= 2) {
+      return about(years, low, high, "yr");
+    }
+    double each = years < 0.25 ? WEEKS_A_YEAR : MONTHS_A_YEAR;
+    String word = years < 0.25 ? " week" : " month";
+    double count = Math.max(1, Math.rint(each * years));
+    return "about " + wording.rounded(count, 0, "count") + word + (count == 1 ? "" : "s");
   }
 
   /** The number alone. */
@@ -107,7 +121,7 @@ final class Spoken {
     int last = finest;
     if (half > 0) {
       int first = place(half);
-      last = Math.max(finest, half < 2 * Math.pow(10, first) ? first - 1 : first);
+      last = Math.max(finest, half < (2 - 1e-9) * Math.pow(10, first) ? first - 1 : first);
     }
     boolean whole = unit.equals("bales") || unit.equals("modules") || unit.equals("count") || Math.abs(shown) >= WHOLE_FROM;
     return whole ? Math.max(0, last) : last;

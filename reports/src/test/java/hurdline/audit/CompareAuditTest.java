@@ -72,6 +72,6 @@ class CompareAuditTest extends AnswerAuditTest {
         arguments(RecordCheck.RECORD, Control.inTable(Tables.TORNADO, Columns.NPV_AT_LOW)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.WORTH, 1)),
         arguments(PageBook.PAGE, Control.onPage(String.format(PageNames.DIFFERENCES, "Bigger mill"), 4)),
-        arguments(TerminalCheck.TERMINAL, Control.onTerminal("\\d+( USD \\()", "7777$1")));
+        arguments(TerminalCheck.TERMINAL, Control.onTerminal("\\d+( USD  +\\d)", "7777$1")));
   }
 }

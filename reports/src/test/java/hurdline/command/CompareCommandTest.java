@@ -45,7 +45,7 @@ class CompareCommandTest extends Calls {
         .hasSize(11)
         .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString().lines())
-        .hasSizeBetween(12, 46)
+        .hasSizeBetween(50, 80)
         .first()
         .asString()
         .startsWith("Sweetgum Bend shared gin, the plant as it stands against bigger mill,");

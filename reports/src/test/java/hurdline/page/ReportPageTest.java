@@ -187,7 +187,9 @@ class ReportPageTest {
     LifeTerms terms = new LifeTerms(89, "", List.of("bigger_mill"), Double.NaN, 0, LifeTerms.Carried.NOTHING);
     CompareAnswer answer = SampleCompare.with(List.of(), List.of(), terms);
     assertThat(ReportPage.html(answer, US))
-        .contains("<div class=\"answer\">\n<p>No net present value: the calendar of 89 days is shorter than a year")
+        .contains(
+            "<p>Whether it pays cannot be said, since the file does not say how its calendar repeats.</p>\n</div>\n"
+                + "<p>No net present value: the calendar of 89 days is shorter than a year")
         .doesNotContain("Does it pay");
   }
 

@@ -14,7 +14,7 @@ class MainTableTest {
   private static final MainTable YEAR = RunTable.of(SampleAnswer.year(), US);
 
   private static MainTable.Row row(String label, String unit, double mean, double half) {
-    return new MainTable.Row("", label, unit, mean, mean - half, mean + half, mean - 3 * half, mean + 3 * half, "");
+    return MainTable.Row.of("", label, unit, new MainTable.Figures(mean, mean - half, mean + half, mean - 3 * half, mean + 3 * half));
   }
 
   @ParameterizedTest

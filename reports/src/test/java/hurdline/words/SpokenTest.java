@@ -47,4 +47,12 @@ class SpokenTest {
     assertThat(spoken.wouldDecide(Spoken.needed(40, 0, 5), 40, "replications", "which"))
         .isEqualTo("no number of replications within reach would show which");
   }
+
+  @Test
+  void aShortTimeIsSaidInMonthsOrWeeks() {
+    assertThat(spoken.aboutYears(0.04, 0.039, 0.041)).isEqualTo("about 2 weeks");
+    assertThat(spoken.aboutYears(0.826, 0.51, 1.14)).isEqualTo("about 10 months");
+    assertThat(spoken.aboutYears(0.001, 0.001, 0.001)).isEqualTo("about 1 week");
+    assertThat(spoken.aboutYears(3.24, 3.04, 3.44)).isEqualTo("about 3.2 years");
+  }
 }
