@@ -90,6 +90,6 @@ final class YardVerb implements Callable<Integer> {
         new YardTables(answer).all(),
         figures::all,
         () -> ReportPage.html(answer, wording, figures),
-        width -> new YardWords(answer, wording).lines());
+        width -> new YardWords(answer, wording).lines(width));
   }
 }

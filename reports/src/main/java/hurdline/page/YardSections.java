@@ -8,6 +8,8 @@ import hurdline.chart.YardFigures;
 import hurdline.words.DrawnCropWords;
 import hurdline.words.Wording;
 import hurdline.words.notes.Notes;
+import hurdline.words.YardHeadline;
+import hurdline.words.YardTable;
 import hurdline.words.YardWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +45,7 @@ final class YardSections {
   }
 
   private void writeAnswer(Html html) {
-    html.answer(words.sentences());
+    html.answer(new YardHeadline(answer, wording).sentences());
     Header header = answer.header();
     if (header.stopped()) {
       html.paragraph(
@@ -56,6 +58,9 @@ final class YardSections {
               + (answer.capacity().size() == 1 ? " size" : " sizes")
               + " of the yard are in this answer.");
     }
+    html.wholeTable("the answer", YardTable.of(answer, wording));
+    html.paragraph(words.legend());
+    words.sentences().forEach(html::paragraph);
     html.table("sizes", sizes());
     html.paragraph(
         "Without limit the size is what the peak exceeds in few enough seasons. By the full-yard rule"

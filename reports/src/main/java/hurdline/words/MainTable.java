@@ -13,7 +13,15 @@ public final class MainTable {
   private final List<Row> rows;
   private final Wording wording;
 
+  private final String value;
+
   public MainTable(List<Row> rows, Wording wording) {
+    this(rows, "mean", wording);
+  }
+
+  /** @param value what the first figures are called */
+  MainTable(List<Row> rows, String value, Wording wording) {
+    this.value = value;
     this.rows = List.copyOf(rows);
     this.wording = wording;
   }
@@ -24,24 +32,30 @@ public final class MainTable {
    * @param group what it belongs to, or empty
    * @param label what it is
    * @param text stands for the mean where that is not to be written as a number; else empty
+   * @param range stands for the interval then
    * @param isDifference whether a plus shows that there is more
    */
-  public record Row(String group, String label, String unit, Figures figures, String text, boolean isDifference) {
+  public record Row(String group, String label, String unit, Figures figures, String text, String range, boolean isDifference) {
     static Row of(String group, String label, SummaryRow row) {
       return of(group, label, row.unit(), new Figures(row.mean(), row.low95(), row.high95(), row.p05(), row.p95()));
     }
 
     static Row of(String group, String label, String unit, Figures figures) {
-      return new Row(group, label, unit, figures, "", false);
+      return new Row(group, label, unit, figures, "", "", false);
     }
 
     static Row difference(String group, String label, String unit, Figures figures) {
-      return new Row(group, label, unit, figures, "", true);
+      return new Row(group, label, unit, figures, "", "", true);
     }
 
     /** Words in place of figures, or a figure that is written already and has neither interval nor percentiles. */
     static Row text(String group, String label, String text, String unit) {
-      return new Row(group, label, unit, Figures.none(), text, false);
+      return new Row(group, label, unit, Figures.none(), text, "", false);
+    }
+
+    /** A figure and its interval that are written already. */
+    static Row written(String group, String label, String figure, String unit, String range) {
+      return new Row(group, label, unit, Figures.none(), figure, range, false);
     }
   }
 
@@ -66,7 +80,7 @@ public final class MainTable {
 
   /** The names of the columns; those of which no row has anything are left out. */
   public List<String> head() {
-    List<String> head = new ArrayList<>(List.of("", hasIntervals() ? "mean" : "simulated", "unit"));
+    List<String> head = new ArrayList<>(List.of("", hasIntervals() ? value : "simulated", "unit"));
     if (hasIntervals()) {
       head.add("95 % interval");
     }
@@ -92,7 +106,7 @@ public final class MainTable {
 
   /** For a terminal of so many columns. */
   public List<String> lines(int width) {
-    return new TableText(cells(), hasIntervals(), hasPercentiles()).lines(width);
+    return new TableText(cells(), hasIntervals() ? value : "", hasPercentiles()).lines(width);
   }
 
   /** What the columns are, one sentence. */
@@ -108,11 +122,11 @@ public final class MainTable {
   }
 
   boolean hasIntervals() {
-    return rows.stream().anyMatch(row -> !Double.isNaN(row.figures().low95()) || !Double.isNaN(row.figures().high95()));
+    return rows.stream().anyMatch(row -> !row.range().isEmpty() || !Double.isNaN(row.figures().low95()) || !Double.isNaN(row.figures().high95()));
   }
 
   boolean hasPercentiles() {
-    return hasIntervals() && rows.stream().anyMatch(row -> !Double.isNaN(row.figures().p05()));
+    return hasIntervals() && rows.stream().anyMatch(row -> row.figures().p05() < row.figures().p95());
   }
 
   List<Cells> cells() {
@@ -121,7 +135,7 @@ public final class MainTable {
 
   private Cells cells(Row row) {
     if (!row.text().isEmpty()) {
-      return new Cells(row.group(), row.label(), row.text(), row.unit().equals("count") ? "" : wording.unit(row.unit()), "", "", "");
+      return new Cells(row.group(), row.label(), row.text(), row.unit().equals("count") ? "" : wording.unit(row.unit()), row.range(), "", "");
     }
     Figures of = row.figures();
     return new Cells(
@@ -129,20 +143,9 @@ public final class MainTable {
         row.label(),
         (row.isDifference() && of.mean() > 0 ? "+" : "") + wording.number(of.mean(), of.low95(), of.high95(), row.unit()),
         row.unit().equals("count") || Double.isNaN(of.mean()) ? "" : wording.unit(row.unit()),
-        interval(row),
+        wording.interval(of.mean(), of.low95(), of.high95(), row.unit()),
         percentile(row, of.p05()),
         percentile(row, of.p95()));
-  }
-
-  /** Both limits, or the one that there is. */
-  private String interval(Row row) {
-    Figures of = row.figures();
-    if (Double.isNaN(of.low95()) != Double.isNaN(of.high95())) {
-      boolean low = !Double.isNaN(of.low95());
-      String limit = wording.number(low ? of.low95() : of.high95(), of.low95(), of.high95(), row.unit());
-      return limit + (low ? " or more" : " or less");
-    }
-    return wording.interval(of.mean(), of.low95(), of.high95(), row.unit());
   }
 
   private String percentile(Row row, double value) {

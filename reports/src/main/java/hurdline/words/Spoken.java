@@ -40,6 +40,11 @@ final class Spoken {
     return isExact(value, low, high, unit) ? amount(value, low, high, unit) : "about " + amount(value, low, high, unit);
   }
 
+  /** {@code about 2.6 acres}: two digits, for what has no interval of its own. */
+  String rough(double value, String unit) {
+    return "about " + withUnit(wording.rounded(value, place(wording.shown(value, unit)) - ROUGH_DIGITS + 1, unit), unit);
+  }
+
   /** A number of what needs no unit: {@code about 120}. */
   String about(double count) {
     String number = wording.rounded(count, Math.max(0, place(count) - ROUGH_DIGITS + 1), "count");
@@ -117,6 +122,9 @@ final class Spoken {
   private int lastPlace(double value, double low, double high, String unit) {
     double shown = wording.shown(value, unit);
     double half = Math.abs(wording.shown(high, unit) - wording.shown(low, unit)) / 2;
+    if (shown == 0 && !(half > 0)) {
+      return 0;
+    }
     int finest = place(Math.max(Math.abs(shown), half > 0 ? half : 0)) - DIGITS + 1;
     int last = finest;
     if (half > 0) {

@@ -18,6 +18,7 @@ final class TableText {
   private static final String HIGH = "95th";
 
   private final List<MainTable.Cells> rows;
+  private final String value;
   private final boolean intervals;
   private final boolean percentiles;
   private final int mean;
@@ -26,11 +27,13 @@ final class TableText {
   private final int p05;
   private final int p95;
 
-  TableText(List<MainTable.Cells> rows, boolean intervals, boolean percentiles) {
+  /** @param value what the first figures are called; empty where they have no intervals, and then no head */
+  TableText(List<MainTable.Cells> rows, String value, boolean percentiles) {
     this.rows = rows;
-    this.intervals = intervals;
+    this.value = value;
+    this.intervals = !value.isEmpty();
     this.percentiles = percentiles;
-    mean = widest(rows, row -> isLong(row) ? "" : row.mean(), intervals ? "mean" : "");
+    mean = widest(rows, row -> isLong(row) ? "" : row.mean(), value);
     unit = widest(rows, MainTable.Cells::unit, "");
     interval = intervals ? widest(rows, MainTable.Cells::interval, INTERVAL) : 0;
     p05 = percentiles ? widest(rows, MainTable.Cells::p05, LOW) : 0;
@@ -79,7 +82,7 @@ final class TableText {
   }
 
   private List<String> head(int label, boolean folded) {
-    String first = pad("", label) + gap() + right("mean", mean) + " " + pad("", unit) + gap() + right(INTERVAL, interval);
+    String first = pad("", label) + gap() + right(value, mean) + " " + pad("", unit) + gap() + right(INTERVAL, interval);
     if (folded) {
       return List.of(first, pad("", label) + gap() + right(LOW + " and " + HIGH + " percentile", mean + 1 + unit + GAP + interval));
     }

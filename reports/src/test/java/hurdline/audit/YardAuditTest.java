@@ -54,6 +54,6 @@ class YardAuditTest extends AnswerAuditTest {
         arguments(YardSizeCheck.LOADS, Control.inTable(Tables.LOADS, Columns.DRY_T)),
         arguments(RecordCheck.RECORD, Control.inTable(Tables.YARD_SIZES, Columns.MONEY_LOW)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.YARD_MONEY, 1)),
-        arguments(TerminalCheck.TERMINAL, Control.onTerminal("\\d+( % \\()", "77$1")));
+        arguments(TerminalCheck.TERMINAL, Control.onTerminal("\\d+( %  +\\d)", "77$1")));
   }
 }

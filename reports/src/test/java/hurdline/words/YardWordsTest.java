@@ -11,45 +11,94 @@ class YardWordsTest {
 
   @Test
   void theTerminalTellsWhatIsNeededAndWhatTheYardDoesNow() {
-    assertThat(String.join("\n", new YardWords(SampleYard.tooSmall(), METRIC).lines()))
+    assertThat(String.join("\n", new YardWords(SampleYard.tooSmall(), METRIC).lines(80)))
         .isEqualTo(
             """
             Sweetgum Bend shared gin, the plant as it stands, yard of stalk with the open made larger or smaller, 2027-01-04 to 2027-12-31, 40 replications, seed 1
-            needs     6,400 bales (5,800 or more; no upper limit from 40 seasons), of them 5,200 in the open, 11,200 m2 of ground, so that something waits for room in at most 5 % of seasons
-            no limit  peak 4,900 bales (4,600 to 5,200) on the mean, 95th percentile 6,275 bales (6,125 or more; no upper limit from 40 seasons)
-            now       a yard of 4,200 bales overflows in 82 % (67 to 93 %) of seasons; at most 900 bales (700 to 1,100) lie at the fields, 140 t of dry matter are lost, trucks and loads wait 66 d (47 to 85) for room, in total
-            cheapest  3,500 bales at 25,000 USD (23,000 to 27,000) a year: ground, waiting, and margin below that without limit; from 3,500 to 5,000 bales the choice hardly matters
+            The yard needs room for about 6,400 bales of stalk, on about 1.1 ha of ground, if loads are to wait for room in at most 5 % of seasons.
+            40 simulated seasons give no upper limit, only that it takes 5,800 bales or more; 72 would give one.
+            As it stands it holds 4,200 bales and overflows in 83 of 100 seasons.
+            The cheapest size simulated, 3,500 bales, costs 25,000 USD a year, give or take 2,000; from 3,500 to 5,000 bales the choice hardly matters.
+            Up to 400 ha can be contracted, give or take 40, with which 90 % of seasons finish the crop.
+
+                                       figure           95 % interval   percentiles
+                                                                         5th   95th
+            Needed
+              room                      6,400 bales     5,800 or more
+              of it in open             5,200 bales
+              ground                   11,200 m2
+              overflows in seasons          5 %               1 to 17
+            Without limit
+              peak, mean                4,900 bales    4,600 to 5,200  4,200  5,600
+              peak, 95th percentile     6,275 bales     6,125 or more
+            As it stands
+              room                      4,200 bales
+              overflows in seasons         82 %              67 to 93
+              most at the fields          900 bales      700 to 1,100    300  1,500
+              dry matter lost             140 t
+              wait for room, in total      66 d              47 to 85      9    123
+            Cheapest size
+              room                      3,500 bales
+              costs a year             25,000 USD    23,000 to 27,000
+              hardly dearer from        3,500 bales
+              hardly dearer up to       5,000 bales
+            Land
+              to contract at most         398 ha           368 to 442
+              times the file's fields   1.080
+              left over then               30 bales
+
+            costs     ground, waiting, and margin below that without limit
             shorter   bigger mill (the file's option) -900 bales (-1,000 to -800)
-            land      up to 398 ha (368 to 442), 1.080 times the file's to within 0.5 %, with which 90 % of seasons finish; there 30 bales are left over on the mean
+            land      found to within 0.5 % of the factor on all fields
             The largest stack and the lanes are for the local fire code and the insurer to say.
-            In brackets: 95 % intervals over 40 seasons.\
+            Intervals rest on 40 simulated seasons.\
             """);
   }
 
   @Test
   void stoppedAndWithoutMoneyItSaysNoMore() {
-    assertThat(String.join("\n", new YardWords(SampleYard.stopped(), METRIC).lines()))
+    assertThat(String.join("\n", new YardWords(SampleYard.stopped(), METRIC).lines(80)))
         .isEqualTo(
             """
             Sweetgum Bend shared gin, turning away with calendar.to=2027-06-01, yard of stalk with the open made larger or smaller, 2027-01-04 to 2027-12-31, 7 replications (stopped; 40 were asked for), seed 1
-            needs     a size that was not found before the end was asked for
-            no limit  peak 4,900 bales (4,600 to 5,200) on the mean, 95th percentile 6,275 bales (6,125 or more; no upper limit from 7 seasons)
-            now       a yard of 4,200 bales overflows in 82 % (67 to 93 %) of seasons; 140 t of dry matter are lost, trucks and loads wait 88.0 d for room, in total
+            How large the yard of stalk must be was not found before the end was asked for.
+            As it stands it holds 4,200 bales and overflows in 83 of 100 seasons.
+
+                                       figure         95 % interval   percentiles
+                                                                       5th   95th
+            Needed
+              room                     not found
+            Without limit
+              peak, mean                4,900 bales  4,600 to 5,200  4,200  5,600
+              peak, 95th percentile     6,275 bales   6,125 or more
+            As it stands
+              room                      4,200 bales
+              overflows in seasons         82 %            67 to 93
+              dry matter lost             140 t
+              wait for room, in total    88.0 d
+
             The largest stack and the lanes are for the local fire code and the insurer to say.
-            In brackets: 95 % intervals over 7 seasons.\
+            Intervals rest on 7 simulated seasons.\
             """);
   }
 
   @Test
   void theReportSaysItInSentences() {
-    assertThat(String.join("\n", new YardWords(SampleYard.tooSmall(), new Wording(UnitSystem.US, Locale.ROOT)).sentences()))
-        .isEqualTo(
-            """
-            The yard of stalk needs 6,400 bales (5,800 or more; no upper limit from 40 seasons), of them 5,200 in the open, 121,000 ft2 of ground, so that something waits for room in at most 5 % of seasons.
-            As the file has it, a yard of 4,200 bales overflows in 82 % (67 to 93 %) of seasons; at most 900 bales (700 to 1,100) lie at the fields, 154 ton of dry matter are lost, trucks and loads wait 66 d (47 to 85) for room, in total.
-            Of the sizes simulated the cheapest is 3,500 bales at 25,000 USD (23,000 to 27,000) a year: ground, waiting, and margin below that without limit; from 3,500 to 5,000 bales the choice hardly matters.
-            The peak without limit: bigger mill (the file's option) -900 bales (-1,000 to -800).
-            Land for stalk: up to 983 acres (910 to 1,092), 1.080 times the file's to within 0.5 %, with which 90 % of seasons finish; there 30 bales are left over on the mean.\
-            """);
+    assertThat(new YardHeadline(SampleYard.tooSmall(), new Wording(UnitSystem.US, Locale.ROOT)).sentences())
+        .containsExactly(
+            "The yard needs room for about 6,400 bales of stalk, on about 2.8 acres of ground, if loads are to wait for room in at"
+                + " most 5 % of seasons.",
+            "40 simulated seasons give no upper limit, only that it takes 5,800 bales or more; 72 would give one.",
+            "As it stands it holds 4,200 bales and overflows in 83 of 100 seasons.",
+            "The cheapest size simulated, 3,500 bales, costs 25,000 USD a year, give or take 2,000; from 3,500 to 5,000 bales the"
+                + " choice hardly matters.",
+            "Up to 980 acres can be contracted, give or take 110, with which 90 % of seasons finish the crop.");
+  }
+
+  @Test
+  void inMetricUnitsTheGroundIsInHectares() {
+    assertThat(new YardHeadline(SampleYard.tooSmall(), METRIC).sentences().get(0)).contains(" on about 1.1 ha of ground");
+    assertThat(new YardHeadline(SampleYard.stopped(), METRIC).sentences())
+        .startsWith("How large the yard of stalk must be was not found before the end was asked for.");
   }
 }
