@@ -88,6 +88,6 @@ final class SeasonVerb implements Callable<Integer> {
         new SeasonTables(answer).all(),
         figures::all,
         () -> ReportPage.html(answer, wording, figures),
-        width -> new SeasonWords(answer, wording).lines());
+        width -> new SeasonWords(answer, wording).lines(width));
   }
 }

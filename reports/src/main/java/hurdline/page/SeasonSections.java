@@ -7,6 +7,9 @@ import hurdline.chart.PlanFigures;
 import hurdline.measure.Kpi;
 import hurdline.measure.Use;
 import hurdline.words.DrawnCropWords;
+import hurdline.words.MainTable;
+import hurdline.words.SeasonHeadline;
+import hurdline.words.SeasonTable;
 import hurdline.words.SeasonWords;
 import hurdline.words.Wording;
 import java.util.List;
@@ -47,7 +50,7 @@ final class SeasonSections {
   }
 
   private void writeAnswer(Html html) {
-    html.answer(words.sentences());
+    html.answer(new SeasonHeadline(answer, wording).sentences());
     Header header = answer.header();
     if (header.stopped()) {
       html.paragraph(
@@ -57,8 +60,11 @@ final class SeasonSections {
               + header.replicationsAsked()
               + " replications are in this answer.");
     }
+    MainTable main = SeasonTable.of(answer, wording);
+    html.wholeTable("the answer", main);
+    html.paragraph(words.legend(main));
+    html.list(words.sentences());
     html.table("plans", tables.plans());
-    html.paragraph("In brackets stand 95 % intervals.");
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 

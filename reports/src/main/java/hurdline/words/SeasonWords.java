@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** How season plans compare, for the terminal and for the head of the report. */
+/** How season plans compare, for the terminal, and their figures in words for the report. */
 public final class SeasonWords {
   private static final int HOURS_A_DAY = 24;
 
@@ -27,25 +27,36 @@ public final class SeasonWords {
     this.wording = wording;
   }
 
-  /** What the terminal shows: a plan in a line and one more for each of its lines, then which is best. */
-  public List<String> lines() {
+  /**
+   * What the terminal shows: what one would say of it, the main figures as a table, then the building and which plan leads by how much.
+   *
+   * @param width columns that a line of the table may have
+   */
+  public List<String> lines(int width) {
+    MainTable table = SeasonTable.of(answer, wording);
     List<String> lines = new ArrayList<>();
     lines.add(title());
+    lines.addAll(new SeasonHeadline(answer, wording).sentences());
+    lines.add("");
+    lines.addAll(table.lines(width));
+    lines.add("");
     for (SeasonAnswer.Plan plan : answer.plans()) {
-      lines.add(wording.titles().plan(plan.name()) + ": " + building(plan.name()) + margin(plan.name()));
-      for (Outline.Line line : plan.outline().lines()) {
-        lines.add("  " + wording.titles().line(line.name()) + ": " + line(plan, line));
-      }
+      lines.add(Titles.capital(wording.titles().plan(plan.name())) + ": " + building(plan.name()));
+      plan.outline().lines().forEach(line -> lines.add("  " + wording.titles().line(line.name()) + ": " + hours(plan, line)));
     }
     answer.avoided().forEach(row -> lines.add(avoided(row)));
     DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop: " + clause));
     lines.addAll(sentences());
-    if (answer.header().replications() > 1) {
-      lines.add(
-          "In brackets: 95 % interval"
-              + (answer.plans().size() > 2 ? "; those of differences hold for all pairs together." : "."));
-    }
+    lines.add(legend(table));
     return lines;
+  }
+
+  /** What the figures of the table are. */
+  public String legend(MainTable table) {
+    return table.legend(answer.header().replications())
+        + (answer.plans().size() > 2 && answer.header().replications() > 1
+            ? " Intervals of differences hold for all pairs of plans together."
+            : "");
   }
 
   private String avoided(AvoidedRow row) {
@@ -112,29 +123,8 @@ public final class SeasonWords {
     return wording.fixed(hours, 0, "h");
   }
 
-  private String margin(String plan) {
-    return told(plan, Measure.MONEY_MARGIN.of()).map(text -> "; margin " + text).orElse("")
-        + told(plan, Measure.MONEY_OWNER.of()).map(text -> ", the owner's " + text).orElse("")
-        + told(plan, Measure.MONEY_TENANT.of()).map(text -> ", the tenant's " + text).orElse("");
-  }
-
-  private Optional<String> told(String plan, String measure) {
-    return answer.find(plan, measure).map(wording::withInterval);
-  }
-
-  private String line(SeasonAnswer.Plan plan, Outline.Line line) {
-    String name = plan.name();
-    String fed = told(name, Measure.MASS_FED.of(line.crop())).orElse("nothing");
-    return fed
-        + " of "
-        + Titles.inText(wording.titles().crop(line.crop()))
-        + " fed in "
-        + hours(answer.mean(name, Measure.LINE_HOURS_SCHEDULED.of(line.name())))
-        + " h"
-        + standing(name, line)
-        + told(name, Measure.MONEY_LINE_MARGIN.of(line.name())).map(t -> ", margin " + t).orElse("")
-        + "; "
-        + finished(name, line);
+  private String hours(SeasonAnswer.Plan plan, Outline.Line line) {
+    return hours(answer.mean(plan.name(), Measure.LINE_HOURS_SCHEDULED.of(line.name()))) + " h scheduled" + standing(plan.name(), line);
   }
 
   private String standing(String plan, Outline.Line line) {
@@ -143,19 +133,12 @@ public final class SeasonWords {
       return "";
     }
     double blocked = standing(plan, line, State.BLOCKED);
-    return " (starved " + hours(starved) + " h, blocked " + hours(blocked) + " h)";
+    return ", starved " + hours(starved) + " h, blocked " + hours(blocked) + " h";
   }
 
   private double standing(String plan, Outline.Line line, State state) {
     String measure = Measure.MACHINE_CROP_HOURS.of(line.feed(), line.crop(), state.word());
     return answer.mean(plan, measure);
-  }
-
-  /** {@code finished in 12 of 40 years, ended 2027-09-24 (…); left over 300 bales}. */
-  public String finished(String plan, Outline.Line line) {
-    return finishedIn(plan, Measure.SEASON_LINE_FINISHED.of(line.name()))
-        + ended(plan, line)
-        + leftOver(plan, line);
   }
 
   /** {@code finished in 12 of 40 years}. */
@@ -169,11 +152,9 @@ public final class SeasonWords {
     return Math.round(answer.mean(plan, measure) * count) + " of " + count;
   }
 
-  private String ended(String plan, Outline.Line line) {
-    return answer
-        .find(plan, Measure.SEASON_ENDED.of(line.name()))
-        .map(row -> row.replications() == 0 ? ", no shift was worked" : ", ended " + dates(row))
-        .orElse("");
+  /** When a line ended, as a cell has it: the median date and the band of nine years in ten. */
+  String ended(SummaryRow row) {
+    return row.replications() == 0 ? "no shift was worked" : dates(row).replace(" (", ", ").replace(")", "");
   }
 
   /** The median date and the band that nine years of ten lie in, of the years in which a shift was worked. */
@@ -202,17 +183,5 @@ public final class SeasonWords {
         .find(plan, entry.ended())
         .map(row -> row.replications() == 0 ? "no shift was worked" : dates(row))
         .orElse("");
-  }
-
-  private String leftOver(String plan, Outline.Line line) {
-    Optional<SummaryRow> left = answer.find(plan, Measure.SEASON_LEFT_OVER.of(line.name()));
-    if (left.isEmpty() || left.get().most() == 0) {
-      return "";
-    }
-    String money =
-        told(plan, Measure.SEASON_MARGIN_FORGONE.of(line.name()))
-            .map(text -> ", worth " + text + " at the line's margin")
-            .orElse("");
-    return "; left over " + wording.withInterval(left.get()) + money;
   }
 }

@@ -113,7 +113,7 @@ final class VerdictWords {
         .map(row -> told(row));
   }
 
-  private static DifferenceRow turned(DifferenceRow r) {
+  static DifferenceRow turned(DifferenceRow r) {
     return new DifferenceRow(
         r.option(), r.measure(), r.unit(), r.optionMean(), r.baseMean(), -r.difference(), -r.high95(),
         -r.low95(), -r.highJoint(), -r.lowJoint(), r.interval(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved(),

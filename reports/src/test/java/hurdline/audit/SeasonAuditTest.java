@@ -73,6 +73,6 @@ class SeasonAuditTest extends AnswerAuditTest {
         arguments(ChangeoverCheck.WORTH, Control.inTable(Tables.CHANGEOVERS, Columns.WORTH)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.CREWS, 1)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.PLAN_AGAINST_PLAN, 2)),
-        arguments(TerminalCheck.TERMINAL, Control.onTerminal("\\d+( ton \\()", "7777$1")));
+        arguments(TerminalCheck.TERMINAL, Control.onTerminal("\\d+( ton  +\\d)", "7777$1")));
   }
 }
