@@ -6,9 +6,6 @@ import java.util.List;
 
 /** A title over a box of the flow drawing: on one line, or a long one in smaller letters on two. */
 final class BoxTitle {
-  /** The line under the title, below the top of the box. */
-  static final double BELOW = 31;
-
   private static final double LONG = 130;
   private static final int SIZE = 12;
   private static final int SMALL = 10;
@@ -41,6 +38,11 @@ final class BoxTitle {
 
   double width() {
     return widest(lines, lines.size() == 1 ? SIZE : SMALL);
+  }
+
+  /** Where what stands under the title goes, below the top of the box. */
+  double below() {
+    return lines.size() == 1 ? 30 : 33;
   }
 
   void draw(Graphics2D g, boolean bold, double x, double top) {

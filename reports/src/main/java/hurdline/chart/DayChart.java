@@ -233,7 +233,7 @@ final class DayChart {
   private String says(Curve curve) {
     String name = strips.name(curve);
     return switch (curve.of()) {
-      case RATE -> "rate of " + name;
+      case RATE -> "rate of " + name + (strips.line(curve).isEmpty() ? "" : ", " + strips.line(curve));
       case BIN -> "in " + name;
       case GATE -> "loads of " + name + " at the gate";
       case YARD -> name + " in the yard";

@@ -84,10 +84,10 @@ final class DayStrips {
     g.setStroke(new BasicStroke(1.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
     g.draw(line);
     g.setPaint(Palette.INK);
-    boolean withUnit = curve.of() == Day.Of.YARD;
+    String small = curve.of() == Day.Of.YARD ? curve.unit() : line(curve);
     double middle = (upper + lower) / 2;
-    endingAt(g, 12, fitted(g, name(curve), LEFT - 52), LEFT - 46, middle + (withUnit ? 0 : 4));
-    endingAt(g, 9, withUnit ? curve.unit() : "", LEFT - 46, middle + 11);
+    endingAt(g, 12, Fonts.fitted(name(curve), 12, LEFT - 52), LEFT - 46, middle + (small.isEmpty() ? 4 : 0));
+    endingAt(g, 9, Fonts.fitted(small, 9, LEFT - 52), LEFT - 46, middle + 11);
     endingAt(g, 9, number(high, curve), LEFT - 4, upper + 6);
     endingAt(g, 9, number(low, curve), LEFT - 4, lower);
   }
@@ -111,14 +111,6 @@ final class DayStrips {
     boolean counted = curve.of() == Day.Of.YARD || curve.of() == Day.Of.GATE;
     boolean whole = counted && value == Math.rint(value);
     return wording.fixed(value, whole ? 0 : counted ? 1 : 2, curve.unit());
-  }
-
-  private static String fitted(Graphics2D g, String name, double room) {
-    String text = name;
-    while (text.length() > 4 && g.getFontMetrics(Fonts.of(12)).stringWidth(text) > room) {
-      text = text.substring(0, text.length() - 2).stripTrailing() + "…";
-    }
-    return text;
   }
 
   void legend(Graphics2D g, double top) {
@@ -152,19 +144,15 @@ final class DayStrips {
   /** What a curve is of. */
   String name(Curve curve) {
     return switch (curve.of()) {
-      case RATE, BIN -> rate(curve.name());
+      case RATE, BIN -> wording.titles().machine(curve.name().split("\\.")[0]);
       case GATE, YARD -> wording.titles().crop(curve.name());
     };
   }
 
-  /** A machine that several lines begin with has its line behind a dot. */
-  private String rate(String name) {
-    int dot = name.indexOf('.');
-    return dot < 0
-        ? wording.titles().machine(name)
-        : wording.titles().machine(name.substring(0, dot))
-            + " on "
-            + wording.titles().lineInText(name.substring(dot + 1));
+  /** The line of a rate whose machine several lines begin with, which stands behind a dot; empty for all others. */
+  String line(Curve curve) {
+    int dot = curve.name().indexOf('.');
+    return dot < 0 ? "" : wording.titles().line(curve.name().substring(dot + 1));
   }
 
   private List<Day.Bar> of(String machine) {
@@ -173,7 +161,7 @@ final class DayStrips {
 
   void machine(Graphics2D g, String machine, double top) {
     g.setPaint(Palette.INK);
-    endingAt(g, 12, fitted(g, wording.titles().machine(machine), LEFT - 12), LEFT - 6, top + 13);
+    endingAt(g, 12, Fonts.fitted(wording.titles().machine(machine), 12, LEFT - 12), LEFT - 6, top + 13);
     for (Day.Bar bar : joined(of(machine))) {
       if (bar.state() != State.UNUSED) {
         double left = x(bar.fromH());

@@ -124,7 +124,7 @@ final class EndsChart {
   private void row(Graphics2D g, End end, double top) {
     double middle = top + ROW / 2;
     g.setFont(Fonts.of(12));
-    g.drawString(wording.titles().plan(end.plan()), 14, (float) middle + 4);
+    g.drawString(Fonts.fitted(wording.titles().plan(end.plan()), 12, WIDEST_NAME), 14, (float) middle + 4);
     g.setFont(Fonts.of(11));
     g.drawString(years(end) + " years", (float) scale.right() + 16, (float) middle + 4);
     SummaryRow row = end.row();

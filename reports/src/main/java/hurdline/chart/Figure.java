@@ -21,6 +21,7 @@ public record Figure(String name, String title, String alternative, String svg, 
    * Figures as text, worded already.
    *
    * @param head column heads with their units; the first column names the row
+   * @param rows cells; one between backticks is a word of the plant file or of the tables
    */
   public record Grid(List<String> head, List<List<String>> rows) {
     public Grid {

@@ -225,8 +225,9 @@ final class FlowDiagram {
             holder ? 3.5f : 1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
     g.draw(box);
     g.setPaint(Palette.INK);
-    new BoxTitle(title(node)).draw(g, holder || isJoint(node), spot.x, FlowPipes.top(spot));
-    centred(g, Fonts.of(LETTERS), below(node), spot.x, FlowPipes.top(spot) + BoxTitle.BELOW);
+    BoxTitle title = new BoxTitle(title(node));
+    title.draw(g, holder || isJoint(node), spot.x, FlowPipes.top(spot));
+    centred(g, Fonts.of(LETTERS), below(node), spot.x, FlowPipes.top(spot) + title.below());
   }
 
   private void drawFlow(Graphics2D g, FlowLayout.Way way) {

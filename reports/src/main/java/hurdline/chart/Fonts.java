@@ -29,6 +29,15 @@ final class Fonts {
     return READY ? new Font(FAMILY, Font.PLAIN, size) : null;
   }
 
+  /** A text cut so that it has room; what it is in full stands in a table. */
+  static String fitted(String text, int size, double room) {
+    String cut = text;
+    while (cut.length() > 4 && SvgCanvas.metrics(of(size)).stringWidth(cut) > room) {
+      cut = cut.substring(0, cut.length() - 2).stripTrailing() + "…";
+    }
+    return cut;
+  }
+
   static Font bold(int size) {
     return of(size).deriveFont(Font.BOLD);
   }

@@ -86,7 +86,7 @@ final class HolderChart {
     List<List<String>> cells = new ArrayList<>();
     for (HolderRow row : rows) {
       String range = wording.interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
-      cells.add(List.of(wording.titles().causeLabel(row.cause()), row.cause(), hours(row), share(row), range));
+      cells.add(List.of(wording.titles().causeLabel(row.cause()), "`" + row.cause() + "`", hours(row), share(row), range));
     }
     return new Figure.Grid(
         List.of("limited by", "in the tables", "hours", "%", "95 % interval"), cells);

@@ -94,7 +94,7 @@ final class TornadoChart {
     for (TornadoRow row : rows) {
       cells.add(
           List.of(
-              row.input(),
+              "`" + row.input() + "`",
               words.ends(row),
               words.atEnd(row.netPresentValueAtLow(), row.halfWidthAtLow()),
               words.atEnd(row.netPresentValueAtHigh(), row.halfWidthAtHigh()),

@@ -66,7 +66,7 @@ final class YearStrips {
     columns(g, top);
     for (int row = 0; row < machines.size(); row++) {
       double base = top + ROW * (row + 1);
-      label(g, wording.titles().machine(machines.get(row)), base - 5);
+      label(g, Fonts.fitted(wording.titles().machine(machines.get(row)), 11, LEFT - 10), base - 5);
       g.setPaint(Palette.GRID);
       g.draw(new Line2D.Double(LEFT, base, RIGHT, base));
     }

@@ -84,7 +84,7 @@ final class GridSections {
     KeyWords words = new KeyWords(answer, wording);
     for (int key = 0; key < answer.keys().size(); key++) {
       GridKey of = answer.keys().get(key);
-      rows.add(List.of(of.path(), of.said(), String.join(", ", words.values(key))));
+      rows.add(List.of("`" + of.path() + "`", "`" + of.said() + "`", String.join(", ", words.values(key))));
     }
     return new Figure.Grid(List.of("key", "asked for", "values"), rows);
   }

@@ -68,7 +68,7 @@ final class Html {
   Html notes(List<Note> notes) {
     if (!notes.isEmpty()) {
       raw("<dl>\n");
-      notes.forEach(note -> element("dt", note.title()).element("dd", note.text()));
+      notes.forEach(note -> element("dt", note.title()).raw("<dd>").marked(note.text()).raw("</dd>\n"));
       raw("</dl>\n");
     }
     return this;
@@ -118,14 +118,30 @@ final class Html {
     raw("</tr></thead>\n<tbody>\n");
     for (List<String> row : grid.rows()) {
       raw(isNumber(row.get(0)) || isDate(row.get(0)) ? "<tr><th scope=\"row\" class=\"d\">" : "<tr><th scope=\"row\">")
-          .text(row.get(0))
+          .marked(row.get(0))
           .raw("</th>");
       for (int column = 1; column < row.size(); column++) {
-        raw("<td" + kind(row.get(column), numbers[column]) + ">").text(row.get(column)).raw("</td>");
+        raw("<td" + kind(row.get(column), numbers[column]) + ">").marked(row.get(column)).raw("</td>");
       }
       raw("</tr>\n");
     }
     return raw("</tbody></table></div>\n");
+  }
+
+  /** A text in which words of the plant file or of the tables stand between backticks, which are set as such. */
+  private Html marked(String text) {
+    String[] parts = text.split("`", -1);
+    if (parts.length % 2 == 0) { // a backtick of a title
+      return text(text);
+    }
+    for (int at = 0; at < parts.length; at++) {
+      if (at % 2 == 1) {
+        raw("<code>").text(parts[at]).raw("</code>");
+      } else {
+        text(parts[at]);
+      }
+    }
+    return this;
   }
 
   /** A column without a name gets no head, since a reading device would announce it. */

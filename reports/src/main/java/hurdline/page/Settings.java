@@ -13,9 +13,9 @@ final class Settings {
 
   static Figure.Grid grid(Header header, Wording wording) {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("plant file", header.file()));
+    rows.add(List.of("plant file", "`" + header.file() + "`"));
     rows.add(List.of("its content hash", header.contentHash()));
-    rows.add(List.of("options", header.option()));
+    rows.add(List.of("options", wording.titles().option(header.option())));
     rows.add(
         List.of(
             "changes", header.changes().isEmpty() ? "none" : String.join(", ", header.changes())));

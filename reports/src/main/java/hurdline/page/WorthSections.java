@@ -93,7 +93,7 @@ final class WorthSections {
 
   private void writeTornado(Html html, List<Figure> tornado) {
     html.paragraph(
-        "One input at a time is put to either end, in base and option alike, on the same random draws. Long"
+        "One input at a time is put to either end, with and without the option alike, on the same random draws. Long"
             + " bars are figures worth knowing better before money is spent. In brackets, and at the end"
             + " of each bar, the 95 % interval of how far that end moves the worth, life by life.");
     html.figures(tornado);
@@ -106,7 +106,7 @@ final class WorthSections {
       String unit = row.unit().equals("x") ? "times what the file says" : row.unit();
       rows.add(
           List.of(
-              wording.titles().option(row.option()) + ": " + row.input(),
+              wording.titles().option(row.option()) + ": `" + row.input() + "`",
               unit,
               wording.plain(row.inFile()),
               row.found() ? worth.atZero(row) : "",

@@ -3,6 +3,7 @@ package hurdline.words;
 import hurdline.answer.GainRow;
 import hurdline.answer.HolderRow;
 import hurdline.answer.Outline;
+import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import java.util.Comparator;
 import java.util.List;
@@ -121,7 +122,7 @@ public final class GainWords {
         .map(
             match ->
                 switch (match.measure()) {
-                  case MASS_FED -> wording.titles().crop(match.names().get(0)) + " fed";
+                  case MASS_FED -> Titles.inText(wording.titles().crop(match.names().get(0))) + " fed";
                   case MONEY_MARGIN -> "margin";
                   default -> measure;
                 })

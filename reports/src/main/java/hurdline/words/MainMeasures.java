@@ -18,10 +18,10 @@ public record MainMeasures(String measure, String label) {
     Titles titles = wording.titles();
     List<MainMeasures> all = new ArrayList<>();
     for (Outline.Line line : outline.lines()) {
-      all.add(new MainMeasures(Measure.MASS_FED.of(line.crop()), titles.crop(line.crop()) + " fed"));
+      all.add(new MainMeasures(Measure.MASS_FED.of(line.crop()), Titles.inText(titles.crop(line.crop())) + " fed"));
       all.add(new MainMeasures(Measure.LINE_THROUGHPUT.of(line.name()), "rate of " + titles.lineInText(line.name())));
       line.products()
-          .forEach(product -> all.add(new MainMeasures(Measure.PRODUCT_MASS.of(product), titles.product(product))));
+          .forEach(product -> all.add(new MainMeasures(Measure.PRODUCT_MASS.of(product), Titles.inText(titles.product(product)))));
       all.add(
           new MainMeasures(
               Measure.SEASON_LEFT_OVER.of(line.name()), "left over of " + Titles.inText(titles.crop(line.crop()))));

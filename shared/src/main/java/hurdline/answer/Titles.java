@@ -31,6 +31,13 @@ public record Titles(Map<String, String> given) {
     return new Titles(Map.of());
   }
 
+  /** With those of another plant for what has none here. */
+  public Titles and(Titles others) {
+    Map<String, String> all = new LinkedHashMap<>(given);
+    others.given.forEach(all::putIfAbsent);
+    return new Titles(all);
+  }
+
   /** What {@code given} has a title under; names hold no dot. */
   public static String key(String kind, String name) {
     return kind + "." + name;

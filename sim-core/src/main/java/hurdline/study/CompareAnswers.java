@@ -82,7 +82,7 @@ final class CompareAnswers {
     money(payback, cash, life);
     return new CompareAnswer(
         outlines.header(source, base, effort, count, stopped || cut),
-        outlines.outline(),
+        outlines.outline(stages),
         options,
         summary,
         differences(samples.get(0)),

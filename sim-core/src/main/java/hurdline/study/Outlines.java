@@ -42,6 +42,16 @@ final class Outlines {
         titles(plant));
   }
 
+  /** The same with titles of what other plants have in addition. */
+  Outline outline(List<Stage> others) {
+    Outline own = outline();
+    Titles all = own.titles();
+    for (Stage other : others) {
+      all = all.and(titles(other.plant()));
+    }
+    return new Outline(own.crops(), own.lines(), own.places(), all);
+  }
+
   Header header(Source source, Chosen chosen, Effort effort, int replications, boolean stopped) {
     return new Header(
         plant.name(),

@@ -84,7 +84,7 @@ final class SeasonAnswers {
     List<PlanDifference> differences = differences(samples);
     return new SeasonAnswer(
         outlines.header(source, chosen, effort, count, stopped),
-        outlines.outline(),
+        outlines.outline(plans.stream().map(Season.Planned::stage).toList()),
         plans.stream().map(SeasonAnswers::plan).toList(),
         summary,
         adjusted,

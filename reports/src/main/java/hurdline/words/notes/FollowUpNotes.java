@@ -30,7 +30,7 @@ final class FollowUpNotes {
         .tell(
             FollowUpFact.Sensitivity.class,
             "Sensitivity of the net present value",
-            "One input at a time is put to either end, in base and option alike, all others as they are,"
+            "One input at a time is put to either end, with and without the option alike, all others as they are,"
                 + " on the same random draws; where only prices change the same runs are priced again, else both"
                 + " plants are simulated again. Inputs that move together in"
                 + " truth are not moved together here. The values are means over the lives.")
@@ -58,7 +58,7 @@ final class FollowUpNotes {
   }
 
   private String breakEven(FollowUpFact.BreakEvenSearch fact) {
-    return "The key is multiplied by the same factor in base and option, all else as it is and on the same random draws,"
+    return "The key is multiplied by the same factor with and without the option, all else as it is and on the same random draws,"
         + " until the mean net present value over the service lives is zero: first outward"
         + " from what the file says until the sign changes, then by Brent's method to "
         + wording.asGiven(fact.tolerance(), "share")

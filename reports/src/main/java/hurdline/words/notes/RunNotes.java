@@ -3,6 +3,7 @@ package hurdline.words.notes;
 import hurdline.answer.Header;
 import hurdline.answer.RunFact;
 import hurdline.words.Wording;
+import java.util.stream.Collectors;
 
 /** What the figures of every study take for granted, in whole sentences. */
 final class RunNotes {
@@ -51,7 +52,7 @@ final class RunNotes {
     String option = header.option().equals("base") ? wording.titles().option("base") : "with " + wording.titles().option(header.option());
     String changes = header.changes().isEmpty() ? "" : ", changed by " + String.join(" and ", header.changes());
     return "Every rate, time, mass and price is what "
-        + header.file()
+        + "`" + header.file() + "`"
         + " says (content "
         + hash.substring(0, Math.min(HASH_SHOWN, hash.length()))
         + "), "
@@ -128,7 +129,7 @@ final class RunNotes {
 
   /** {@code 12 measures, such as a, b, c}, or all where they are few. */
   private String named(RunFact.Group measures) {
-    String names = String.join(", ", measures.first());
+    String names = measures.first().stream().map(name -> "`" + name + "`").collect(Collectors.joining(", "));
     return measures.count() == measures.first().size()
         ? names
         : wording.count(measures.count()) + " measures, such as " + names;
