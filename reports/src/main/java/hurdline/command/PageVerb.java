@@ -68,7 +68,7 @@ final class PageVerb implements Callable<Integer> {
     AnswerFolder folder =
         out == null ? AnswerFolder.beside(record, "page", LocalDateTime.now()) : AnswerFolder.named(out);
     try (Drawing drawing = Drawing.begin()) {
-      new AnswerFiles(folder, drawing).writePage(parts(answer, wording));
+      new AnswerFiles(folder, drawing).writePage(parts(answer, wording.reading(answer)));
     } finally {
       folder.giveBack();
     }
