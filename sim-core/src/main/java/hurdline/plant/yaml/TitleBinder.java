@@ -30,20 +30,26 @@ final class TitleBinder {
       return;
     }
     String text = at.scalar().map(Tree.Scalar::text).orElse("");
-    if (!isTitle(text)) {
-      at.wrong(
-          at.shown() + " is no title",
-          "one line of 1 to " + MOST + " characters without space around it, such as \"Hammer mill\"");
-      return;
+    String wrong = at.scalar().isEmpty() ? at.shown() + " is no text" : wrong(text);
+    if (wrong.isEmpty()) {
+      titles.add(new Title(kind, name, text));
+    } else {
+      at.wrong(wrong, "one line of 1 to " + MOST + " characters, such as \"Hammer mill\"");
     }
-    titles.add(new Title(kind, name, text));
   }
 
-  private static boolean isTitle(String text) {
-    boolean oneLine = text.codePoints().noneMatch(c -> Character.isISOControl(c) || c == 0x2028 || c == 0x2029);
-    return oneLine
-        && !text.isBlank()
-        && text.equals(text.strip())
-        && text.codePointCount(0, text.length()) <= MOST;
+  /** What keeps a text from being a title; empty where nothing does. */
+  private static String wrong(String text) {
+    int length = text.codePointCount(0, text.length());
+    if (text.isBlank()) {
+      return "the title is empty";
+    }
+    if (text.codePoints().anyMatch(c -> Character.isISOControl(c) || c == 0x2028 || c == 0x2029)) {
+      return "the title has more than one line, or a character that cannot be seen";
+    }
+    if (!text.equals(text.strip())) {
+      return "the title begins or ends with a space";
+    }
+    return length > MOST ? "the title has " + length + " characters" : "";
   }
 }
