@@ -63,7 +63,7 @@ final class CheckVerb implements Callable<Integer> {
     }
     if (!shown.quiet()) {
       new PaperWords(answer, wording)
-          .lines().stream()
+          .lines(setting.columns()).stream()
           .flatMap(line -> Column.broken(line, setting.columns()).stream())
           .forEach(shown.json() ? setting.err()::println : setting.out()::println);
     }

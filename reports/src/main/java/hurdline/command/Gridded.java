@@ -131,7 +131,7 @@ final class Gridded {
         new GridTables(answer).all(),
         figures::all,
         () -> ReportPage.html(answer, wording, figures),
-        width -> new GridWords(answer, wording).lines());
+        width -> new GridWords(answer, wording).lines(width));
   }
 
   /** Cells in their folder. */

@@ -104,6 +104,6 @@ final class PageVerb implements Callable<Integer> {
     }
     PaperAnswer paper = (PaperAnswer) answer;
     return new Reporting.Parts(
-        List.of(), List::of, () -> ReportPage.html(paper, wording), width -> new PaperWords(paper, wording).lines());
+        List.of(), List::of, () -> ReportPage.html(paper, wording), width -> new PaperWords(paper, wording).lines(width));
   }
 }

@@ -5,6 +5,8 @@ import hurdline.answer.GridCell;
 import hurdline.answer.GridKey;
 import hurdline.chart.Figure;
 import hurdline.chart.GridFigures;
+import hurdline.words.GridHeadline;
+import hurdline.words.GridTable;
 import hurdline.words.GridWords;
 import hurdline.words.KeyWords;
 import hurdline.words.Wording;
@@ -45,12 +47,16 @@ final class GridSections {
   }
 
   private void writeAnswer(Html html) {
-    html.answer(new GridWords(answer, wording).sentences());
+    GridWords words = new GridWords(answer, wording);
+    html.answer(new GridHeadline(answer, wording).sentences());
+    html.wholeTable("the answer", GridTable.of(answer, wording));
     html.paragraph(
-        answer.header().replications() > 1
-            ? "In brackets stand 95 % intervals of means. Values differ significantly by intervals of"
-                + " their differences on the same random draws, which hold for all pairs together."
-            : "One replication only: no interval can be given.");
+        words.legend()
+            + (answer.header().replications() > 1
+                ? " Values differ significantly by intervals of their differences on the same random draws, which hold for all pairs"
+                    + " together."
+                : ""));
+    html.list(words.sentences());
     List<String> problems = problems();
     if (!problems.isEmpty()) {
       html.paragraph("Problems of the plants that are left out:").list(problems);

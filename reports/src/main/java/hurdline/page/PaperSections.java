@@ -6,6 +6,7 @@ import hurdline.answer.Titles;
 import hurdline.chart.Figure;
 import hurdline.words.CapacityWords;
 import hurdline.words.OrderWords;
+import hurdline.words.PaperHeadline;
 import hurdline.words.PaperWords;
 import hurdline.words.Wording;
 import java.util.ArrayList;
@@ -35,6 +36,7 @@ final class PaperSections {
   }
 
   private void writeLines(Html html) {
+    html.answer(new PaperHeadline(answer, wording).sentences());
     html.paragraph("Each crop at its mean. " + String.join(" ", PaperWords.legend()));
     for (Capacity.Line line : answer.capacity().lines()) {
       CapacityWords words = new CapacityWords(line, wording);

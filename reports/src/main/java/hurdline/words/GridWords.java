@@ -34,23 +34,31 @@ public final class GridWords {
     leads = new LeadWords(answer, wording);
   }
 
-  /** What the terminal shows: a title, then a line for each thing that is asked for first. */
-  public List<String> lines() {
+  /**
+   * What the terminal shows: what one would say of it, the main figures as a table, and where the best lies goal by goal.
+   *
+   * @param width columns that a line of the table may have
+   */
+  public List<String> lines(int width) {
     List<String> lines = new ArrayList<>();
     lines.add(title());
+    lines.addAll(new GridHeadline(answer, wording).sentences());
+    lines.add("");
+    lines.addAll(GridTable.of(answer, wording).lines(width));
+    lines.add("");
     List<String> told = new ArrayList<>(goals());
-    if (answer.plants().size() == 1) {
-      told.addAll(others());
-    }
     leftOut().ifPresent(told::add);
     told.forEach(sentence -> lines.add(sentence.substring(0, sentence.length() - 1)));
-    if (answer.header().replications() > 1) {
-      lines.add(
-          "In brackets: 95 % interval of the mean of "
-              + answer.header().replications()
-              + " replications.");
-    }
+    lines.add(legend());
     return lines;
+  }
+
+  /** What the figures of the table are. */
+  public String legend() {
+    int replications = answer.header().replications();
+    return replications == 1
+        ? "One simulated year at each value: no interval can be given."
+        : "Intervals are those of the mean of " + wording.count(replications) + " simulated years at each value.";
   }
 
   /** On the best plant, on the best of each goal and plant, and on the other measures. */
@@ -129,7 +137,7 @@ public final class GridWords {
   }
 
   /** Whether a measure is the same in all cells but for rounding. */
-  private boolean isLevel(String measure, String plant) {
+  boolean isLevel(String measure, String plant) {
     DoubleSummaryStatistics means =
         rows(measure, plant).stream().mapToDouble(GridRow::mean).summaryStatistics();
     double furthest = Math.max(Math.abs(means.getMax()), Math.abs(means.getMin()));

@@ -79,7 +79,7 @@ public final class LeadWords {
                   + " of "
                   + leads.size()
                   + " cells"
-                  + (sure ? " (significant in " + told + ")" : "");
+                  + (sure ? ", significant in " + told + " of them" : "");
             })
         .collect(Collectors.joining(", "));
   }

@@ -204,7 +204,7 @@ final class LimitWords {
       case SCREEN_CHANGE -> "screen change of " + machine;
       case RESOURCE -> "wait for " + Titles.inText(titles.resource(tail));
       case LIFT -> "lift to the table";
-      case NO_BALES -> "lack of bales";
+      case NO_BALES -> "lack of crop";
       case CROP_DONE -> "end of the crop";
       case NO_ORDER -> "lack of orders";
       case NO_CREW -> "lack of crew";

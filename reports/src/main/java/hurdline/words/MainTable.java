@@ -138,10 +138,12 @@ public final class MainTable {
       return new Cells(row.group(), row.label(), row.text(), row.unit().equals("count") ? "" : wording.unit(row.unit()), row.range(), "", "");
     }
     Figures of = row.figures();
+    String mean = wording.number(of.mean(), of.low95(), of.high95(), row.unit());
+    boolean isMore = row.isDifference() && of.mean() > 0 && mean.codePoints().anyMatch(digit -> digit >= '1' && digit <= '9');
     return new Cells(
         row.group(),
         row.label(),
-        (row.isDifference() && of.mean() > 0 ? "+" : "") + wording.number(of.mean(), of.low95(), of.high95(), row.unit()),
+        (isMore ? "+" : "") + mean,
         row.unit().equals("count") || Double.isNaN(of.mean()) ? "" : wording.unit(row.unit()),
         wording.interval(of.mean(), of.low95(), of.high95(), row.unit()),
         percentile(row, of.p05()),

@@ -8,6 +8,9 @@ import java.util.List;
 
 /** What {@code check} says: per line a table of loads and capacities, what limits it and what would next. */
 public final class PaperWords {
+  /** Columns of a row beside the name. */
+  private static final int FIGURES = 2 + 3 * 8 + 2 * 10;
+
   private final PaperAnswer answer;
   private final Wording wording;
 
@@ -16,7 +19,8 @@ public final class PaperWords {
     this.wording = wording;
   }
 
-  public List<String> lines() {
+  /** @param width columns that a line of the tables may have */
+  public List<String> lines(int width) {
     List<String> lines = new ArrayList<>();
     lines.add(
         answer.header().file()
@@ -26,9 +30,10 @@ public final class PaperWords {
             + wording.titles().option(answer.header().option())
             + ", "
             + wording.span(answer.header().from(), answer.header().to()));
+    lines.addAll(new PaperHeadline(answer, wording).sentences());
     for (Capacity.Line line : answer.capacity().lines()) {
       lines.add("");
-      lines.addAll(lineOf(line));
+      lines.addAll(lineOf(line, width));
     }
     new OrderWords(answer.capacity(), wording).all().forEach(text -> lines.add("orders      " + text));
     lines.add("");
@@ -45,7 +50,7 @@ public final class PaperWords {
             + " weather. A run simulates them.");
   }
 
-  private List<String> lineOf(Capacity.Line line) {
+  private List<String> lineOf(Capacity.Line line, int columns) {
     List<String> lines = new ArrayList<>();
     String rate = wording.unit("t/h");
     lines.add(
@@ -62,10 +67,10 @@ public final class PaperWords {
             + rate
             + ":");
     int width = line.machines().stream().mapToInt(m -> wording.titles().machine(m.machine()).length()).max().orElse(7);
-    width = Math.max(width, "machine".length());
-    lines.add(row(width, "machine", "load", "limit", "rated", "expected", "headroom"));
+    width = Math.min(Math.max(width, "machine".length()), columns - FIGURES);
+    lines.addAll(row(width, "machine", "load", "limit", "rated", "expected", "headroom"));
     for (Capacity.Machine machine : line.machines()) {
-      lines.add(
+      lines.addAll(
           row(
               width,
               wording.titles().machine(machine.machine()),
@@ -76,7 +81,7 @@ public final class PaperWords {
               headroom(machine.headroom())));
     }
     for (Capacity.Resource resource : line.resources()) {
-      lines.add(
+      lines.addAll(
           row(
               width,
               wording.titles().resource(resource.resource()),
@@ -101,10 +106,14 @@ public final class PaperWords {
     return Double.isNaN(tPerH) ? "none" : wording.fixed(tPerH, 2, "t/h");
   }
 
-  private static String row(
+  /** A name that is too long goes on in the next line. */
+  private static List<String> row(
       int width, String name, String load, String limit, String rated, String expected, String room) {
-    return String.format(
-            "  %-" + width + "s %7s %7s %7s %9s %9s", name, load, limit, rated, expected, room)
-        .stripTrailing();
+    List<String> names = TableText.wrapped(name, width);
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        String.format("  %-" + width + "s %7s %7s %7s %9s %9s", names.get(0), load, limit, rated, expected, room).stripTrailing());
+    names.subList(1, names.size()).forEach(rest -> lines.add("  " + rest));
+    return lines;
   }
 }

@@ -126,7 +126,7 @@ final class TableText {
   }
 
   /** Broken at blanks; a word that is too long by itself is cut where the room ends. */
-  private static List<String> wrapped(String text, int room) {
+  static List<String> wrapped(String text, int room) {
     List<String> lines = new ArrayList<>();
     String rest = text;
     while (rest.length() > room) {

@@ -156,6 +156,27 @@ class PagesInBrowserTest {
         .isEmpty();
   }
 
+  /** All rows of an answer's main figures are seen at once: the yard peaks and the margin stand last. */
+  @ParameterizedTest
+  @MethodSource("pages")
+  void theMainFiguresNeedNoScrolling(Shown page) {
+    open(page, 1280, false);
+    @SuppressWarnings("unchecked")
+    List<Map<String, Object>> tables = (List<Map<String, Object>>) browser.ask(MAIN_FIGURES);
+    assertThat(tables).hasSize(page.name().equals("check") ? 0 : 1);
+    assertThat(tables)
+        .allSatisfy(
+            table -> {
+              assertThat((long) table.get("rows")).isGreaterThan(5);
+              assertThat(table.get("cut")).as("%s", table).isEqualTo(false);
+            });
+  }
+
+  private static final String MAIN_FIGURES =
+      "return [...document.querySelectorAll('#answer .figures.whole')].map(box => ({"
+          + " rows: box.querySelectorAll('tbody tr').length,"
+          + " cut: box.scrollHeight > box.clientHeight + 1 || box.scrollWidth > box.clientWidth + 1 }));";
+
   private static final String OUTSIDE =
       "const seen = document.documentElement.clientWidth + 0.5;"
           + "return [...document.body.querySelectorAll('*')]"

@@ -11,10 +11,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The answer as a terminal or a script gets it. */
@@ -52,6 +54,15 @@ class TerminalTest {
     assertThat(lines.subList(0, lines.size() - 1))
         .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
     assertThat(lines).anyMatch(line -> line.startsWith("            "));
+  }
+
+  @Test
+  void aLineIsAsWideAsTheTerminalButFromSixtyToAHundredColumns() {
+    assertThat(Terminal.columns("24 132\n")).isEqualTo(132);
+    assertThat(Terminal.columns("72")).isEqualTo(72);
+    assertThat(Terminal.columns("stty: no terminal")).isZero();
+    assertThat(List.of(Terminal.within(20), Terminal.within(72), Terminal.within(132), Terminal.within(0)))
+        .containsExactly(60, 72, 100, 80);
   }
 
   @Test
@@ -135,19 +146,27 @@ class TerminalTest {
         List.of("compare", small, "--vary", "machines.mill.power=x0.8..x1.2..x0.2"));
   }
 
+  /** Each call with a width, all widths in turn. */
+  static Stream<Arguments> callsByWidth() {
+    List<List<String>> calls = calls().toList();
+    return IntStream.range(0, calls.size()).mapToObj(at -> Arguments.of(calls.get(at), List.of(60, 80, 100).get(at % 3)));
+  }
+
   @ParameterizedTest
-  @MethodSource("calls")
-  void everyVerbsAnswerFitsEightyColumnsAndTiesNumbersToUnits(List<String> call) {
+  @MethodSource("callsByWidth")
+  void everyVerbsAnswerFitsTheTerminalAndTiesNumbersToUnits(List<String> call, int width) {
     List<String> all = new ArrayList<>(call);
     if (!call.contains("check")) {
       all.addAll(List.of("--replications", "3"));
     }
     all.addAll(List.of("--locale", "fr-CA", "--out", dir.resolve("answer").toString()));
-    Setting setting = new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies());
+    Setting setting =
+        new Setting(
+            new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies(), Locale.ROOT, false, width);
     assertThat(Hurdline.call(setting, all.toArray(String[]::new))).as(err.toString()).isZero();
     assertThat(out.toString().lines().filter(line -> !line.startsWith("Report: ")))
         .hasSizeGreaterThan(6)
-        .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80))
+        .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(width))
         .noneMatch(line -> line.matches("\\s*(%|ton|ton/h|USD|bales|yr|h|hp|kWh)\\b.*"));
   }
 

@@ -33,7 +33,7 @@ class CompareWordsTest {
               limited by mill
               stalk line              1.00 %              0.90 to 1.10
               limited by lack
-              of bales
+              of crop
             Bigger mill
               stalk fed               +840 t                760 to 920
               margin              +213,000 USD      199,000 to 227,000
@@ -55,7 +55,7 @@ class CompareWordsTest {
               in each later        190,000 USD      180,000 to 200,000    170,000    210,000
               year
             Bigger mill + hand
-              stalk fed                 +0 t                 -20 to 20
+              stalk fed                  0 t                 -20 to 20
               margin                     0 USD
               stalk line                80 %                  78 to 82
               limited by feeder
@@ -82,17 +82,17 @@ class CompareWordsTest {
             With it the feeder limits the stalk line, in 67 of 100 scheduled hours.
             Whether it pays cannot be said, since the file gives no prices.
 
-                                                   mean    95 % interval
+                                                  mean    95 % interval
             The plant as it stands
-              stalk line limited by mill             57 %       54 to 61
-              stalk line limited by lack of bales  1.00 %   0.90 to 1.10
+              stalk line limited by mill            57 %       54 to 61
+              stalk line limited by lack of crop  1.00 %   0.90 to 1.10
             Bigger mill
-              stalk fed                            +840 t     760 to 920
-              stalk line limited by feeder           67 %       65 to 69
-              stalk line limited by mill            5.0 %     4.0 to 6.0
+              stalk fed                           +840 t     760 to 920
+              stalk line limited by feeder          67 %       65 to 69
+              stalk line limited by mill           5.0 %     4.0 to 6.0
             Bigger mill + hand
-              stalk fed                              +0 t      -20 to 20
-              stalk line limited by feeder           80 %       78 to 82
+              stalk fed                              0 t      -20 to 20
+              stalk line limited by feeder          80 %       78 to 82
 
             not significant  bigger mill + hand: stalk fed, about 1,000 replications would show a difference of this size
             Against the plant as it stands, on 7 replications of the same random draws; intervals of differences hold for all options together. Limits are in % of scheduled hours.\
