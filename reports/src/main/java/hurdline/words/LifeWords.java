@@ -3,12 +3,10 @@ package hurdline.words;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.LifeTerms;
 import hurdline.answer.PaybackRow;
-import hurdline.answer.PaybackRow.Quantity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
-/** What the service lives of options rest on, what they add, and how often something happens in them. */
+/** What the service lives of options rest on, and how often something happens in them. */
 final class LifeWords {
   /** In fewer, a chance that is never seen may still be one in eight. */
   private static final int ENOUGH = 30;
@@ -50,30 +48,6 @@ final class LifeWords {
 
   private boolean isLongerThanAYear() {
     return answer.options().stream().anyMatch(option -> option.lifeYr() > 1);
-  }
-
-  /** What an option adds to the margin, first year and later years apart; empty where that is not known. */
-  String added(CompareAnswer.Option option) {
-    Optional<PaybackRow> first = answer.worth(option.name(), Quantity.ADDED_IN_FIRST_YEAR);
-    Optional<PaybackRow> later = answer.worth(option.name(), Quantity.ADDED_IN_EACH_LATER_YEAR);
-    if (first.isEmpty()) {
-      return "";
-    }
-    return amount(first.get())
-        + " to the margin in the first year"
-        + later.map(row -> ", " + amount(row) + " in each later one" + reason()).orElse("");
-  }
-
-  private String reason() {
-    return switch (answer.terms().carried()) {
-      case STOCK_ON_HAND -> " (the stock on hand is used once)";
-      case CROP_LEFT -> " (crop left over is carried into later years)";
-      case NOTHING -> "";
-    };
-  }
-
-  private String amount(PaybackRow row) {
-    return wording.withInterval(row.mean(), row.low95(), row.high95(), row.unit());
   }
 
   /** {@code 7 % of 30 service lives (1 to 22 %)}; of few lives the count, and what so few can say. */

@@ -2,8 +2,8 @@
  * Numbers and sentences as people read them.
  *
  * <p>Read {@link hurdline.words.Wording} first: it holds the unit system and the locale, and writes
- * each number with no more digits than its interval supports. {@link hurdline.words.RunWords} and
- * {@link hurdline.words.PaperWords} tell an answer in a few lines; charts and the page use the same
+ * each number with no more digits than its interval supports. {@link hurdline.words.RunHeadline}
+ * and its likes say an answer in a few sentences, {@link hurdline.words.MainTable} has its main figures; charts and the page use the same
  * wording, so that a figure reads alike everywhere.
  *
  * <p>Values come in as the tables hold them (t, h, kWh, shares from 0 to 1) and go out as text. No

@@ -33,7 +33,7 @@ class FullDiskTest extends Calls {
   void theAnswerIsToldAndWhatIsThereIsNamed() throws IOException {
     Path answer = dir.resolve("answer");
     assertThat(call(fillingUp(answer, "weeks.csv"), "run", plant.toString(), "--out", answer.toString())).isEqualTo(2);
-    assertThat(out.toString()).startsWith("Sweetgum Bend shared gin, base").contains("margin").doesNotContain("Report: ");
+    assertThat(out.toString()).startsWith("Sweetgum Bend shared gin, the plant as it stands").contains("margin").doesNotContain("Report: ");
     assertThat(err.toString())
         .isEqualTo(
             "hurdline: writing failed (No space left on device): "

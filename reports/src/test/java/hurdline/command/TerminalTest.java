@@ -168,6 +168,16 @@ class TerminalTest {
         .hasSizeGreaterThan(6)
         .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(width))
         .noneMatch(line -> line.matches("\\s*(%|ton|ton/h|USD|bales|yr|h|hp|kWh)\\b.*"));
+    assertThat(said(out.toString()))
+        .hasSizeBetween(2, 5)
+        .allSatisfy(sentence -> assertThat(sentence).matches("[A-Z0-9].*").doesNotContainPattern("[()\\[\\]_]"));
+  }
+
+  /** The sentences between the title, which ends with the seed or with a date, and the first empty line. */
+  private static List<String> said(String answer) {
+    String head = answer.substring(0, answer.indexOf("\n\n")).replaceAll("\\s+", " ");
+    String title = head.contains(", seed 1 ") ? ", seed 1 " : "2027-12-31 ";
+    return List.of(head.substring(head.indexOf(title) + title.length()).split("(?<=\\.) (?=[A-Z0-9])"));
   }
 
   @Test
