@@ -3,12 +3,7 @@ package hurdline.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.Answer;
-import hurdline.answer.CompareAnswer;
-import hurdline.answer.GridAnswer;
 import hurdline.answer.GroundPlan;
-import hurdline.answer.RunAnswer;
-import hurdline.answer.SeasonAnswer;
-import hurdline.answer.YardAnswer;
 import hurdline.sample.Altered;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
@@ -111,19 +106,7 @@ class OddValuesTest {
   }
 
   private static List<Figure> draw(Record answer) {
-    Wording wording = new Wording(UnitSystem.US, Locale.ROOT);
-    if (answer instanceof RunAnswer run) {
-      return new Figures(run, wording).all();
-    }
-    if (answer instanceof CompareAnswer compare) {
-      return new CompareFigures(compare, wording).all();
-    }
-    if (answer instanceof SeasonAnswer season) {
-      return new PlanFigures(season, wording).all();
-    }
-    return answer instanceof YardAnswer yard
-        ? new YardFigures(yard, wording).all()
-        : new GridFigures((GridAnswer) answer, wording).all();
+    return AnswerFigures.of((Answer) answer, new Wording(UnitSystem.US, Locale.ROOT));
   }
 
   /** Numbers of the drawing that are none or lie far off. */

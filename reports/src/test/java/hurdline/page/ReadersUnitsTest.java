@@ -7,15 +7,8 @@ import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.GridKey;
-import hurdline.answer.RunAnswer;
-import hurdline.answer.SeasonAnswer;
-import hurdline.answer.YardAnswer;
-import hurdline.chart.CompareFigures;
+import hurdline.chart.AnswerFigures;
 import hurdline.chart.Figure;
-import hurdline.chart.Figures;
-import hurdline.chart.GridFigures;
-import hurdline.chart.PlanFigures;
-import hurdline.chart.YardFigures;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
@@ -60,27 +53,11 @@ class ReadersUnitsTest {
 
   private static String text(Answer answer, UnitSystem units, Locale locale) {
     Wording wording = new Wording(units, locale);
-    String drawn = figures(answer, wording).stream().map(Figure::file).collect(Collectors.joining("\n"));
+    // As single files, which keep their text as text.
+    String drawn = AnswerFigures.of(answer, wording).stream().map(Figure::file).collect(Collectors.joining("\n"));
     String html = ReportPage.html(answer, wording) + drawn;
     String text = TAG.matcher(CASES.matcher(STYLE.matcher(html).replaceAll("")).replaceAll("")).replaceAll("\n");
     return AS_TYPED.matcher(text).replaceAll("").replace("&#39;", "'").replace("&quot;", "\"").replace("&amp;", "&");
-  }
-
-  /** As single files, which keep their text as text. */
-  private static List<Figure> figures(Answer answer, Wording wording) {
-    if (answer instanceof RunAnswer run) {
-      return new Figures(run, wording).all();
-    }
-    if (answer instanceof CompareAnswer compare) {
-      return new CompareFigures(compare, wording).all();
-    }
-    if (answer instanceof SeasonAnswer season) {
-      return new PlanFigures(season, wording).all();
-    }
-    if (answer instanceof YardAnswer yard) {
-      return new YardFigures(yard, wording).all();
-    }
-    return answer instanceof GridAnswer grid ? new GridFigures(grid, wording).all() : List.of();
   }
 
   /** The same page in both: a number that is the same in German as in English has marks that one of both misreads. */
