@@ -28,19 +28,20 @@ class WallsTest {
   private static final Map<String, Room> HOUSE = new LinkedHashMap<>();
 
   static {
-    var shared = List.of("unit", "measure", "answer");
+    var shared = List.of("unit", "measure", "problem", "answer");
     var simCore = List.of("chance", "estimate", "worth", "event", "plant", "line", "flow", "account", "capacity", "work", "study");
 
     room("unit").knows("tech.units", "systems.uom", "si.uom", "javax.measure");
     room("measure").uses("unit");
-    room("answer").uses("measure", "unit");
+    room("problem");
+    room("answer").uses("measure", "unit", "problem");
 
     room("chance").knows("org.apache.commons.rng", "org.apache.commons.statistics");
     room("estimate").knows("org.apache.commons.math3", "org.apache.commons.statistics");
     room("worth").knows("org.apache.commons.math3");
     room("event");
-    room("plant").uses("chance");
-    room("plant.yaml").uses("plant", "chance", "unit").knows("org.yaml.snakeyaml", "java.nio.file", "java.io.File");
+    room("plant").uses("chance", "problem");
+    room("plant.yaml").uses("plant", "chance", "unit", "problem").knows("org.yaml.snakeyaml", "java.nio.file", "java.io.File");
     room("line").uses("plant", "chance").knows("org.apache.commons.math3");
     room("flow").uses("line");
     room("account").uses("line", "measure");
@@ -90,7 +91,7 @@ class WallsTest {
   @Test
   void aBreachIsSeen() {
     assertThat(breaches(new Room("work"))).as("work without leave to use line").isNotEmpty();
-    assertThat(breaches(new Room("plant.yaml").uses("plant", "chance", "unit")))
+    assertThat(breaches(new Room("plant.yaml").uses("plant", "chance", "unit", "problem")))
         .anyMatch(breach -> breach.contains("snakeyaml"))
         .anyMatch(breach -> breach.contains("java.nio.file"));
   }

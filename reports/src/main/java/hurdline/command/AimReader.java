@@ -54,9 +54,10 @@ final class AimReader implements CommandLine.ITypeConverter<Aim> {
                         text,
                         "names no measure",
                         Nearest.expected(
-                            "a measure",
-                            name,
-                            Arrays.stream(Measure.values()).map(Measure::pattern).toList())))
+                                "a measure",
+                                name,
+                                Arrays.stream(Measure.values()).map(Measure::pattern).toList())
+                            .text()))
             .measure();
     if (!(width.number().signum() > 0)) {
       throw wrong(text, "can never be reached", "a half-width above 0");

@@ -2,6 +2,8 @@ package hurdline.command;
 
 import hurdline.answer.PaperAnswer;
 import hurdline.page.ReportPage;
+import hurdline.plant.ProblemsException;
+import hurdline.problem.LocatedProblem;
 import hurdline.table.AnswerFolder;
 import hurdline.table.RecordFile;
 import hurdline.words.OrderWords;
@@ -55,7 +57,7 @@ final class CheckVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Wording plain = shown.wording();
-    PaperAnswer answer = setting.studies().onPaper(plant.file(), plant.chosen());
+    PaperAnswer answer = checked();
     Wording wording = plain.reading(answer);
     Optional<AnswerFolder> folder = out == null ? Optional.empty() : Optional.of(AnswerFolder.named(out));
     if (shown.json()) {
@@ -68,7 +70,7 @@ final class CheckVerb implements Callable<Integer> {
           .forEach(shown.json() ? setting.err()::println : setting.out()::println);
     }
     Stream.concat(
-            answer.warnings().stream(),
+            answer.warnings().stream().map(LocatedProblem::text),
             new OrderWords(answer.capacity(), wording).warnings().stream())
         .forEach(warning -> setting.err().println("warning: " + warning));
     if (folder.isPresent()) {
@@ -76,5 +78,17 @@ final class CheckVerb implements Callable<Integer> {
       folder.get().write("record.json", writer -> RecordFile.write(answer, writer));
     }
     return ExitCode.DONE.number();
+  }
+
+  /** The answer about a plant without problems; else they are printed as JSON where that is asked for. */
+  private PaperAnswer checked() throws IOException {
+    try {
+      return setting.studies().onPaper(plant.file(), plant.chosen());
+    } catch (ProblemsException wrong) {
+      if (shown.json()) {
+        RecordFile.write(wrong.problems(), setting.out());
+      }
+      throw wrong;
+    }
   }
 }

@@ -9,6 +9,7 @@ import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.problem.LocatedProblem;
 import hurdline.study.Alternative;
 import hurdline.study.CellStore;
 import hurdline.study.Chosen;
@@ -159,19 +160,15 @@ final class EngineStudies implements Studies {
     return source(path, file, warnings(file, base, chosen.changes()));
   }
 
-  private static Source source(Path path, PlantFile file, List<String> warnings) {
+  private static Source source(Path path, PlantFile file, List<LocatedProblem> warnings) {
     String base = path.getFileName().toString();
     return new Source(file.variants(), base, file.contentHash(), Version.text(), warnings);
   }
 
-  private static List<String> warnings(PlantFile file, String base, List<Change> changes) {
+  /** Warnings go into the record, which must not depend on the folder that the file lies in. */
+  private static List<LocatedProblem> warnings(PlantFile file, String base, List<Change> changes) {
     return file.warnings(changes.toArray(Change[]::new)).stream()
-        .map(line -> withoutFolder(line, file.name(), base))
+        .map(warning -> warning.inFile(base))
         .toList();
-  }
-
-  /** Warnings go into the record, which must not hang on the folder that the file lies in. */
-  private static String withoutFolder(String line, String name, String base) {
-    return line.startsWith(name) ? base + line.substring(name.length()) : line;
   }
 }

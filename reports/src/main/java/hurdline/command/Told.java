@@ -43,7 +43,7 @@ final class Told {
     Ink errInk = new Ink(setting.inColour() && setting.onTerminal());
     answer
         .warnings()
-        .forEach(warning -> setting.err().println(errInk.warning("warning: ") + warning));
+        .forEach(warning -> setting.err().println(errInk.warning("warning: ") + warning.text()));
     if (shown.json()) {
       RecordFile.write(answer, setting.out());
     }

@@ -2,6 +2,7 @@ package hurdline.page;
 
 import hurdline.answer.Answer;
 import hurdline.answer.Fact;
+import hurdline.problem.LocatedProblem;
 import hurdline.words.Wording;
 import hurdline.words.notes.Note;
 import hurdline.words.notes.Notes;
@@ -17,7 +18,7 @@ final class Cautions {
    * @param own of the plant
    */
   static Section section(Answer answer, Wording wording, List<Fact> own) {
-    return section(answer, wording, own, answer.warnings());
+    return section(answer, wording, own, answer.warnings().stream().map(LocatedProblem::text).toList());
   }
 
   /** @param warnings what {@code check} warns of and what else is odd, whole lines */

@@ -68,7 +68,7 @@ final class GridSections {
     List<String> lines = new ArrayList<>();
     for (int cell = 0; cell < answer.cells().size(); cell++) {
       for (GridCell.LeftOut out : answer.cells().get(cell).leftOut()) {
-        lines.add(keys.cell(cell) + ", " + keys.plant(out.plant()) + ": " + out.problem());
+        lines.add(keys.cell(cell) + ", " + keys.plant(out.plant()) + ": " + out.problem().text());
       }
     }
     return lines;

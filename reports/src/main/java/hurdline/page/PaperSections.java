@@ -4,6 +4,7 @@ import hurdline.answer.Capacity;
 import hurdline.answer.PaperAnswer;
 import hurdline.answer.Titles;
 import hurdline.chart.Figure;
+import hurdline.problem.LocatedProblem;
 import hurdline.words.CapacityWords;
 import hurdline.words.OrderWords;
 import hurdline.words.PaperHeadline;
@@ -26,7 +27,7 @@ final class PaperSections {
   List<Section> all() {
     List<String> warnings =
         Stream.concat(
-                answer.warnings().stream(),
+                answer.warnings().stream().map(LocatedProblem::text),
                 new OrderWords(answer.capacity(), wording).warnings().stream())
             .toList();
     return List.of(

@@ -7,6 +7,7 @@ import hurdline.chart.Figure;
 import hurdline.chart.Figures;
 import hurdline.measure.Cause;
 import hurdline.measure.State;
+import hurdline.problem.LocatedProblem;
 import hurdline.words.AgainWords;
 import hurdline.words.CapacityWords;
 import hurdline.words.DrawnCropWords;
@@ -74,7 +75,7 @@ final class RunSections {
 
   private List<String> warnings() {
     return Stream.concat(
-            answer.warnings().stream(),
+            answer.warnings().stream().map(LocatedProblem::text),
             new OrderWords(answer.capacity(), wording).warnings().stream())
         .toList();
   }

@@ -13,10 +13,12 @@ import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
+import hurdline.problem.LocatedProblem;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
 import java.time.DateTimeException;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,7 +26,7 @@ import java.util.stream.Stream;
 
 /** An answer as JSON, both ways: {@code record.json}, and what {@code --json} prints. */
 public final class RecordFile {
-  private static final int FORMAT = 2;
+  private static final int FORMAT = 3;
   private static final String EXPECTED = "the record.json that run, compare, season, yard or check writes";
   private static final Pattern PLACE = Pattern.compile("line (\\d+) column (\\d+)");
   private static final Gson GSON = Json.gson();
@@ -57,11 +59,34 @@ public final class RecordFile {
     json.beginObject();
     json.name("record").value(FORMAT);
     json.name("verb").value(verb(answer));
+    if (answer instanceof PaperAnswer) {
+      writeProblems(List.of(), json);
+    }
     json.name("answer");
     GSON.toJson(answer, answer.getClass(), json);
     json.endObject();
     out.write('\n');
     out.flush();
+  }
+
+  /** Writes what {@code check} finds wrong with a plant, of which there is then no answer. */
+  public static void write(List<LocatedProblem> problems, Writer out) throws IOException {
+    JsonWriter json = GSON.newJsonWriter(out);
+    json.beginObject();
+    json.name("record").value(FORMAT);
+    json.name("verb").value(Kind.CHECK.verb);
+    writeProblems(problems, json);
+    json.endObject();
+    out.write('\n');
+    out.flush();
+  }
+
+  private static void writeProblems(List<LocatedProblem> problems, JsonWriter json) throws IOException {
+    json.name("problems").beginArray();
+    for (LocatedProblem problem : problems) {
+      GSON.toJson(problem, LocatedProblem.class, json);
+    }
+    json.endArray();
   }
 
   /**

@@ -1,11 +1,13 @@
 package hurdline.command;
 
+import static hurdline.problem.LocatedProblem.Severity.PROBLEM;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.RunAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.problem.LocatedProblem;
 import hurdline.sample.SampleAnswer;
 import hurdline.study.Aim;
 import hurdline.study.Chosen;
@@ -93,8 +95,8 @@ class CommandTest extends Calls {
             (chosen, effort) -> {
               throw new ProblemsException(
                   List.of(
-                      "plant.yaml:1:1 plant: is missing; expected a name",
-                      "plant.yaml:2:3 crops.stak: is wrong; expected \"stalk\""));
+                      new LocatedProblem(PROBLEM, "plant.yaml", 1, 1, "plant", "is missing", "a name", "", ""),
+                      new LocatedProblem(PROBLEM, "plant.yaml", 2, 3, "crops.stak", "is wrong", "\"stalk\"", "stalk", "")));
             });
     assertThat(call(wrong, "run", plant.toString())).isEqualTo(2);
     assertThat(err.toString())

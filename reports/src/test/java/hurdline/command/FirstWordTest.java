@@ -3,6 +3,7 @@ package hurdline.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.plant.ProblemsException;
+import hurdline.problem.LocatedProblem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,7 +41,7 @@ class FirstWordTest extends Calls {
         new Playing(
             null,
             (chosen, effort) -> {
-              throw new ProblemsException(List.of("plant.yaml:1:1 plant: is missing; expected a name"));
+              throw new ProblemsException(List.of(new LocatedProblem(LocatedProblem.Severity.PROBLEM, "plant.yaml", 1, 1, "plant", "is missing", "a name", "", "")));
             });
     assertThat(call(wrong, plant.toString())).isEqualTo(2);
     assertThat(err.toString()).isEqualTo("plant.yaml:1:1 plant: is missing; expected a name\n");

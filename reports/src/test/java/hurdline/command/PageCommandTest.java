@@ -119,10 +119,10 @@ class PageCommandTest {
     Path out = dir.resolve("out");
     Files.writeString(record, whole.substring(0, whole.length() / 2));
     assertThat(told(record, out)).matches("\\S+record\\.json:\\d+:\\d+: it is no JSON or ends too soon; expected .*\\R");
-    Files.writeString(record, whole.replace("\"record\": 2", "\"record\": 1"));
+    Files.writeString(record, whole.replace("\"record\": 3", "\"record\": 1"));
     assertThat(told(record, out))
         .isEqualTo(
-            record + ": record is of format 1; expected 2. Ask the plant file again, or use the version of hurdline that wrote"
+            record + ": record is of format 1; expected 3. Ask the plant file again, or use the version of hurdline that wrote"
                 + " it\n");
     Files.write(record, new byte[] {(byte) 0xff, (byte) 0xfe, 0x10});
     assertThat(told(record, out)).startsWith(record + ": it is no JSON");

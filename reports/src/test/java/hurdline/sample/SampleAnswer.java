@@ -21,6 +21,8 @@ import hurdline.answer.Trace;
 import hurdline.answer.WeekRow;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
+import hurdline.problem.LocatedProblem.Severity;
+import hurdline.problem.LocatedProblem;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -197,8 +199,8 @@ public final class SampleAnswer {
         outline(),
         new Capacity(List.of(capacity("hurd_bagger.change", "hurd_bagger")), List.of(orders(1.4))),
         List.of(
-            "sweetgum-bend.yaml:12:3 resources.loader.count: is 0 and never serves; expected at"
-                + " least 1"));
+            new LocatedProblem(
+                Severity.WARNING, "sweetgum-bend.yaml", 12, 3, "resources.loader.count", "is 0 and never serves", "expected at least 1", "", "")));
   }
 
   private static Capacity.Line capacity(String cause, String freed) {

@@ -9,6 +9,7 @@ import hurdline.answer.GridLead;
 import hurdline.answer.GridRow;
 import hurdline.answer.Fact;
 import hurdline.answer.RunAnswer;
+import hurdline.problem.LocatedProblem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -113,7 +114,9 @@ public final class SampleGrid {
             new GridCell(
                 List.of(2, 1),
                 false,
-                List.of(new GridCell.LeftOut("base", "plant.yaml season.0.from: it is <late>")))),
+                List.of(new GridCell.LeftOut(
+                        "base",
+                        new LocatedProblem(LocatedProblem.Severity.PROBLEM, "plant.yaml", 3, 5, "season.0.from", "it is <late>", "an earlier date", "", ""))))),
         List.of(MARGIN, LEFT),
         1,
         rows,

@@ -124,12 +124,12 @@ class RecordFileTest {
         "[] | r.json: it is no record of an answer; expected the record.json that run",
         "{} | r.json: it is no record of an answer; expected the record.json that run",
         "nonsense | r.json",
-        "{\"record\": 1, \"verb\": \"run\", \"answer\": {}} | r.json: record is of format 1; expected 2. Ask the plant file again",
-        "{\"record\": 3, \"verb\": \"run\", \"answer\": {}} | r.json: record is of format 3; expected 2.",
-        "{\"record\": 2, \"verb\": \"bake\", \"answer\": {}} | r.json: verb \"bake\" is not known; expected run, check, compare",
-        "{\"record\": 2, \"verb\": \"run\"} | r.json: answer is missing",
-        "{\"record\": 2, \"verb\": \"run\", \"answer\": {}} | r.json: answer.header is missing; expected a record as it was written",
-        "{\"record\": 2, \"verb\": \"run\", \"answer\": 7} | r.json: answer is no object",
+        "{\"record\": 1, \"verb\": \"run\", \"answer\": {}} | r.json: record is of format 1; expected 3. Ask the plant file again",
+        "{\"record\": 4, \"verb\": \"run\", \"answer\": {}} | r.json: record is of format 4; expected 3.",
+        "{\"record\": 3, \"verb\": \"bake\", \"answer\": {}} | r.json: verb \"bake\" is not known; expected run, check, compare",
+        "{\"record\": 3, \"verb\": \"run\"} | r.json: answer is missing",
+        "{\"record\": 3, \"verb\": \"run\", \"answer\": {}} | r.json: answer.header is missing; expected a record as it was written",
+        "{\"record\": 3, \"verb\": \"run\", \"answer\": 7} | r.json: answer is no object",
       })
   void whatIsNoRecordIsRefused(String text, String message) {
     assertThat(broken(text)).startsWith(message.strip());

@@ -1,5 +1,6 @@
 package hurdline.answer;
 
+import hurdline.problem.LocatedProblem;
 import java.util.List;
 
 /**
@@ -18,6 +19,6 @@ public sealed interface Answer
   /** What the plant is made of. */
   Outline outline();
 
-  /** What {@code check} warns of, whole lines. */
-  List<String> warnings();
+  /** What {@code check} warns of. */
+  List<LocatedProblem> warnings();
 }

@@ -1,5 +1,6 @@
 package hurdline.answer;
 
+import hurdline.problem.LocatedProblem;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,7 +25,7 @@ import java.util.stream.Stream;
  * @param further what was asked besides
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
- * @param warnings what {@code check} warns of, whole lines
+ * @param warnings what {@code check} warns of
  * @param samples every measure of every replication, the base first; {@link Replayed#none()} after
  *     reading {@code record.json}
  */
@@ -45,7 +46,7 @@ public record CompareAnswer(
     Further further,
     List<Fact> assumptions,
     List<Fact> cautions,
-    List<String> warnings,
+    List<LocatedProblem> warnings,
     Replayed samples)
     implements Answer {
   public CompareAnswer {

@@ -1,5 +1,6 @@
 package hurdline.answer;
 
+import hurdline.problem.LocatedProblem;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,7 +21,7 @@ import java.util.Optional;
  * @param changes for each goal, where there is more than one plant and one key
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
- * @param warnings what {@code check} warns of, whole lines
+ * @param warnings what {@code check} warns of
  * @param all every measure; {@link All#none()} after reading {@code record.json}
  */
 public record GridAnswer(
@@ -38,7 +39,7 @@ public record GridAnswer(
     List<GridChange> changes,
     List<Fact> assumptions,
     List<Fact> cautions,
-    List<String> warnings,
+    List<LocatedProblem> warnings,
     All all)
     implements Answer {
   public GridAnswer {

@@ -1,5 +1,6 @@
 package hurdline.answer;
 
+import hurdline.problem.LocatedProblem;
 import java.util.List;
 
 /**
@@ -19,7 +20,7 @@ public record GridCell(List<Integer> at, boolean asItStands, List<LeftOut> leftO
    * A plant that is missing in a cell.
    *
    * @param plant its name
-   * @param problem the first of its problems, a whole line
+   * @param problem the first of its problems
    */
-  public record LeftOut(String plant, String problem) {}
+  public record LeftOut(String plant, LocatedProblem problem) {}
 }

@@ -1,15 +1,16 @@
 package hurdline.answer;
 
+import hurdline.problem.LocatedProblem;
 import java.util.List;
 
 /**
  * What {@code check} says of a plant that is right: what its lines can do on average, by formula.
  *
  * @param header plant and settings; 0 replications
- * @param warnings what is allowed but looks wrong, whole lines
+ * @param warnings what is allowed but looks wrong
  */
 public record PaperAnswer(
-    Header header, Outline outline, Capacity capacity, List<String> warnings) implements Answer {
+    Header header, Outline outline, Capacity capacity, List<LocatedProblem> warnings) implements Answer {
   public PaperAnswer {
     warnings = List.copyOf(warnings);
   }

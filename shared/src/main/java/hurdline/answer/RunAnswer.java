@@ -1,6 +1,7 @@
 package hurdline.answer;
 
 import hurdline.measure.Measure;
+import hurdline.problem.LocatedProblem;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,7 +27,7 @@ import java.util.Optional;
  *     longest did not
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone; the page adds its standing cautions
- * @param warnings what {@code check} warns of, whole lines
+ * @param warnings what {@code check} warns of
  * @param samples every measure of every replication; {@link Samples#none()} after reading {@code
  *     record.json}
  * @param trace the events and rates of {@code --trace}, else {@link Trace#none()}; its rows are not
@@ -46,7 +47,7 @@ public record RunAnswer(
     Capacity capacity,
     List<Fact> assumptions,
     List<Fact> cautions,
-    List<String> warnings,
+    List<LocatedProblem> warnings,
     Samples samples,
     Trace trace)
     implements Answer {

@@ -1,6 +1,7 @@
 package hurdline.answer;
 
 import hurdline.measure.Measure;
+import hurdline.problem.LocatedProblem;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,7 @@ import java.util.Set;
  * @param verdict which plan is best
  * @param assumptions what the figures take for granted
  * @param cautions what in these plants can hurt someone
- * @param warnings what {@code check} warns of, whole lines
+ * @param warnings what {@code check} warns of
  * @param samples every measure of every replication, in the order of {@code plans}; {@link
  *     Replayed#none()} after reading {@code record.json}
  */
@@ -39,7 +40,7 @@ public record SeasonAnswer(
     Verdict verdict,
     List<Fact> assumptions,
     List<Fact> cautions,
-    List<String> warnings,
+    List<LocatedProblem> warnings,
     Replayed samples)
     implements Answer {
 

@@ -1,5 +1,6 @@
 package hurdline.answer;
 
+import hurdline.problem.LocatedProblem;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,7 +26,7 @@ import java.util.Optional;
  * @param loads of the first season, in the plant as the file has it
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
- * @param warnings what {@code check} warns of, whole lines
+ * @param warnings what {@code check} warns of
  * @param samples every measure of every replication, in the order of {@code summary}
  */
 public record YardAnswer(
@@ -46,7 +47,7 @@ public record YardAnswer(
     List<LoadRow> loads,
     List<Fact> assumptions,
     List<Fact> cautions,
-    List<String> warnings,
+    List<LocatedProblem> warnings,
     Replayed samples)
     implements Answer {
   public YardAnswer {

@@ -186,7 +186,7 @@ final class LinkRules {
               path + "." + name,
               "\"" + Problems.cut(name) + "\" has no share in this outlet's \"takes\" to correct",
               taken.isEmpty()
-                  ? "an outlet with \"takes\""
+                  ? Expected.of("an outlet with \"takes\"")
                   : Nearest.expected("a component that it takes", name, taken));
         }
       }

@@ -74,13 +74,13 @@ public final class Nearest {
   }
 
   /** What to write in place of an unknown word: the nearest one, or what there is. */
-  public static String expected(String kind, String word, Collection<String> known) {
+  public static Expected expected(String kind, String word, Collection<String> known) {
     if (known.isEmpty()) {
-      return kind + ", of which there is none";
+      return Expected.of(kind + ", of which there is none");
     }
     return to(word, known)
-        .map(near -> kind + ", perhaps \"" + near + "\"")
-        .orElseGet(() -> kind + ", one of " + some(known));
+        .map(near -> new Expected(kind + ", perhaps \"" + near + "\"", near))
+        .orElseGet(() -> Expected.of(kind + ", one of " + some(known)));
   }
 
   /** The first of the words, for a message. */

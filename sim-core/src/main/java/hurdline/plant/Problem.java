@@ -7,4 +7,13 @@ package hurdline.plant;
  * @param said what is wrong
  * @param expected what was expected, and what to do
  */
-public record Problem(String path, String said, String expected) {}
+public record Problem(String path, String said, Expected expected) {
+  public Problem(String path, String said, String expected) {
+    this(path, said, Expected.of(expected));
+  }
+
+  /** The same with something added to what is wrong. */
+  public Problem adding(String more) {
+    return new Problem(path, said + more, expected);
+  }
+}

@@ -13,6 +13,10 @@ final class Problems {
   private final List<Problem> all = new ArrayList<>();
 
   void add(String path, String said, String expected) {
+    add(path, said, Expected.of(expected));
+  }
+
+  void add(String path, String said, Expected expected) {
     if (!isFull()) {
       all.add(new Problem(path, said, expected));
     }

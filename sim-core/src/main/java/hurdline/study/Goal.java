@@ -3,8 +3,10 @@ package hurdline.study;
 import hurdline.answer.RunFact;
 import hurdline.estimate.PairedDifference;
 import hurdline.estimate.Summary;
+import hurdline.plant.Expected;
 import hurdline.plant.Nearest;
 import hurdline.plant.ProblemsException;
+import hurdline.problem.LocatedProblem;
 import hurdline.work.Outcome;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -61,12 +63,10 @@ final class Goal {
         .ifPresent(
             aim -> {
               List<String> known = figures.columns().stream().map(Outcome.Column::name).toList();
+              Expected expected = Nearest.expected("a measure", aim.measure(), known);
+              String found = "\"" + aim.said() + "\" asks for a measure that this plant does not have";
               throw new ProblemsException(
-                  List.of(
-                      "\""
-                          + aim.said()
-                          + "\" asks for a measure that this plant does not have; expected "
-                          + Nearest.expected("a measure", aim.measure(), known)));
+                  List.of(LocatedProblem.of("", found, expected.text(), expected.nearest())));
             });
   }
 

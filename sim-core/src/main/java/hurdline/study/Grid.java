@@ -81,7 +81,7 @@ public final class Grid {
   public List<String> leftOut() {
     return plan.cells().stream()
         .flatMap(cell -> cell.leftOut().stream())
-        .map(GridCell.LeftOut::problem)
+        .map(leftOut -> leftOut.problem().text())
         .toList();
   }
 

@@ -11,6 +11,7 @@ import hurdline.answer.Header;
 import hurdline.answer.Fact;
 import hurdline.answer.Outline;
 import hurdline.answer.PlayedCell;
+import hurdline.problem.LocatedProblem;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -28,7 +29,7 @@ record GridAnswers(
     List<PlayedCell> played,
     List<Fact> assumptions,
     List<Fact> cautions,
-    List<String> warnings) {
+    List<LocatedProblem> warnings) {
 
   GridAnswer answer() {
     List<GridRow> all = new ArrayList<>();

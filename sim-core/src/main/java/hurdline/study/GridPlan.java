@@ -5,6 +5,7 @@ import hurdline.answer.GridKey;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
+import hurdline.problem.LocatedProblem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -101,9 +102,10 @@ final class GridPlan {
   }
 
   /** The first problem, without the folder that the file lies in. */
-  private static String told(Alternative alternative, ProblemsException wrong) {
-    String line = wrong.lines().get(0);
-    return line.substring(Math.max(0, line.indexOf(alternative.source().file())));
+  private static LocatedProblem told(Alternative alternative, ProblemsException wrong) {
+    LocatedProblem first = wrong.problems().get(0);
+    String base = alternative.source().file();
+    return first.file().endsWith(base) ? first.inFile(base) : first;
   }
 
   private List<Change> changes(List<Integer> at) {

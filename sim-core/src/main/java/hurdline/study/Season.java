@@ -8,6 +8,7 @@ import hurdline.plant.Nearest;
 import hurdline.plant.Plan;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
+import hurdline.problem.LocatedProblem;
 import hurdline.work.Outcome;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -26,9 +27,9 @@ public final class Season {
   private final List<Planned> plans = new ArrayList<>();
   private final Avoiding avoiding;
 
-  /** Asks a file for what it warns of in a changed plant, whole lines. */
+  /** Asks a file for what it warns of in a changed plant. */
   public interface Warnings {
-    List<String> of(Source source, List<Change> changes);
+    List<LocatedProblem> of(Source source, List<Change> changes);
   }
 
   /**
@@ -43,7 +44,7 @@ public final class Season {
       Source source,
       List<Change> changes,
       Stage stage,
-      List<String> warnings) {}
+      List<LocatedProblem> warnings) {}
 
   /**
    * @param sources one file with plans of its own, or several of which each is a plan
@@ -132,7 +133,7 @@ public final class Season {
   }
 
   private static ProblemsException wrong(String said, String expected) {
-    return new ProblemsException(List.of(said + "; expected " + expected));
+    return new ProblemsException(List.of(LocatedProblem.of("", said, expected, "")));
   }
 
   /** The plans as plants of a grid. */

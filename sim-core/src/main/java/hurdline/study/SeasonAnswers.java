@@ -17,6 +17,7 @@ import hurdline.estimate.Intervals;
 import hurdline.estimate.PairedDifference;
 import hurdline.line.Layout;
 import hurdline.measure.Measure;
+import hurdline.problem.LocatedProblem;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
@@ -111,7 +112,7 @@ final class SeasonAnswers {
 
   /** What is said of where the answer came from: all files, and what they warn of once. */
   private Source source() {
-    Set<String> warnings = new LinkedHashSet<>();
+    Set<LocatedProblem> warnings = new LinkedHashSet<>();
     plans.forEach(plan -> warnings.addAll(plan.warnings()));
     Source one = sources.get(0);
     return new Source(

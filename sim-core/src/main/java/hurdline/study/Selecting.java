@@ -2,8 +2,10 @@ package hurdline.study;
 
 import hurdline.answer.Selection;
 import hurdline.estimate.SelectionOfBest;
+import hurdline.plant.Expected;
 import hurdline.plant.Nearest;
 import hurdline.plant.ProblemsException;
+import hurdline.problem.LocatedProblem;
 import hurdline.work.Outcome;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -71,14 +73,14 @@ final class Selecting {
             Nearest.expected("a measure", zone.measure(), known));
       }
       if (Arrays.stream(of.series(zone.measure())).anyMatch(Double::isNaN)) {
-        throw wrong("asks for a measure without a value in some years", "one that every year has");
+        throw wrong("asks for a measure without a value in some years", Expected.of("one that every year has"));
       }
     }
   }
 
-  private ProblemsException wrong(String said, String expected) {
-    return new ProblemsException(
-        List.of("\"" + zone.said() + "\" " + said + "; expected " + expected));
+  private ProblemsException wrong(String said, Expected expected) {
+    String found = "\"" + zone.said() + "\" " + said;
+    return new ProblemsException(List.of(LocatedProblem.of("", found, expected.text(), expected.nearest())));
   }
 
   private double[] signed(double[] values, int count) {

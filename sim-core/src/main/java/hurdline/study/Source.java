@@ -1,7 +1,9 @@
 package hurdline.study;
 
+import hurdline.plant.Expected;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
+import hurdline.problem.LocatedProblem;
 import java.util.List;
 
 /**
@@ -11,21 +13,25 @@ import java.util.List;
  * @param file base name of the plant file with its ending and without any folder
  * @param contentHash hash of the plant file's content
  * @param version the program's version
- * @param warnings what is allowed but looks wrong in the changed plant, whole lines
+ * @param warnings what is allowed but looks wrong in the changed plant, with places
  */
 public record Source(
-    Variants variants, String file, String contentHash, String version, List<String> warnings) {
+    Variants variants, String file, String contentHash, String version, List<LocatedProblem> warnings) {
   public Source {
     warnings = List.copyOf(warnings);
   }
 
   /** What is asked of the file cannot be. */
   ProblemsException refusal(String said, String expected) {
-    return new ProblemsException(List.of(file + ": " + said + "; expected " + expected));
+    return refusal(said, Expected.of(expected));
+  }
+
+  ProblemsException refusal(String said, Expected expected) {
+    return new ProblemsException(List.of(LocatedProblem.of(file, said, expected.text(), expected.nearest())));
   }
 
   /** The same with other warnings. */
-  Source warning(List<String> of) {
+  Source warning(List<LocatedProblem> of) {
     return new Source(variants, file, contentHash, version, of);
   }
 }

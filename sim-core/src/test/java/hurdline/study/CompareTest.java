@@ -185,7 +185,7 @@ class CompareTest {
     assertThat(answer.assumptions())
         .contains(new CompareFact.CalendarNotRepeated(List.of("bigger_mill", "second_spout")))
         .noneMatch(CompareFact.MoneyOverLife.class::isInstance);
-    assertThat(answer.warnings()).anyMatch(line -> line.contains("repeats: end-to-end"));
+    assertThat(answer.warnings()).anyMatch(warning -> warning.text().contains("repeats: end-to-end"));
     CompareAsk ask =
         new CompareAsk(
             List.of(), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(), List.of("money.wage"), Optional.empty());

@@ -13,6 +13,7 @@ import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.problem.LocatedProblem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.Arrays;
@@ -61,7 +62,7 @@ class SeasonTest {
         sources,
         new SeasonAsk(List.of(plans), false),
         Chosen.base(),
-        (source, changes) -> changes.stream().map(Change::toString).toList(),
+        (source, changes) -> changes.stream().map(change -> LocatedProblem.of("", change.toString(), "nothing", "")).toList(),
         Studied.effort(replications, threads));
   }
 
@@ -80,7 +81,7 @@ class SeasonTest {
     assertThat(answer.plans())
         .extracting(SeasonAnswer.Plan::name)
         .containsExactly("base", "same_as_ever", "two_shifts");
-    assertThat(answer.warnings()).containsExactlyInAnyOrder(
+    assertThat(answer.warnings()).extracting(LocatedProblem::found).containsExactlyInAnyOrder(
         "Named[name=same_as_ever]", "Named[name=two_shifts]");
   }
 

@@ -1,5 +1,6 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Expected;
 import hurdline.plant.Problem;
 import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Entry;
@@ -69,6 +70,10 @@ final class At {
 
   /** Says what is wrong here. */
   void wrong(String said, String expected) {
+    wrong(said, Expected.of(expected));
+  }
+
+  void wrong(String said, Expected expected) {
     binding.findings().add(place, path, said + Shown.oddSpace(tree, said), expected);
   }
 

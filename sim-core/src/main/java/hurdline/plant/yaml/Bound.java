@@ -39,7 +39,7 @@ final class Bound {
   /** The problem, with the space named that makes a name another and that nobody can see. */
   private static Problem named(Tree tree, Problem problem) {
     String odd = Shown.oddSpace(Locator.value(tree, problem.path()), problem.said());
-    return odd.isEmpty() ? problem : new Problem(problem.path(), problem.said() + odd, problem.expected());
+    return odd.isEmpty() ? problem : problem.adding(odd);
   }
 
   /** Whether what most of a plant refers to is missing whole, so that all else would be told to lead nowhere. */

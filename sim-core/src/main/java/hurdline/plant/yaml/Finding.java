@@ -1,12 +1,14 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Problem;
+import hurdline.problem.LocatedProblem.Severity;
+import hurdline.problem.LocatedProblem;
 import java.util.Comparator;
 
 /**
  * A problem with its place.
  *
- * @param because the change that brought it about, such as " (with option bigger_mill)"; empty for
+ * @param because the change that brought it about, such as {@code option bigger_mill}; empty for
  *     the file as it stands
  */
 record Finding(Spot place, Problem problem, String because) {
@@ -21,25 +23,27 @@ record Finding(Spot place, Problem problem, String because) {
     this(place, problem, "");
   }
 
-  /** One finished line. */
-  String line(String file) {
-    return line(file, "; expected ");
+  /** A problem of that file. */
+  LocatedProblem problemOf(String file) {
+    return located(Severity.PROBLEM, file);
   }
 
-  /** One finished line for something that may be meant. */
-  String caution(String file) {
-    return line(file, "; ");
+  /** Something that may be meant. */
+  LocatedProblem warningOf(String file) {
+    return located(Severity.WARNING, file);
   }
 
-  /** Keys and names may hold line breaks, wrong as they are. */
-  private String line(String file, String then) {
-    String line = where(file) + ": " + problem.said() + then + problem.expected() + because;
-    return line.replaceAll("\\R", " ");
-  }
-
-  private String where(String file) {
-    String spot = place.isNowhere() ? file : file + ":" + place.line() + ":" + place.column();
-    return problem.path().isEmpty() ? spot : spot + " " + problem.path();
+  private LocatedProblem located(Severity severity, String file) {
+    return new LocatedProblem(
+        severity,
+        file,
+        place.line(),
+        place.column(),
+        problem.path(),
+        problem.said(),
+        problem.expected().text(),
+        problem.expected().nearest(),
+        because);
   }
 
   Finding because(String reason) {

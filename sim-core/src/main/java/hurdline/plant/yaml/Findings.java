@@ -1,6 +1,8 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Expected;
 import hurdline.plant.Problem;
+import hurdline.problem.LocatedProblem;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +16,10 @@ final class Findings {
   private int untold;
 
   void add(Spot place, String path, String said, String expected) {
+    add(place, path, said, Expected.of(expected));
+  }
+
+  void add(Spot place, String path, String said, Expected expected) {
     add(new Finding(place, new Problem(path, said, expected)));
   }
 
@@ -56,13 +62,13 @@ final class Findings {
     return all.stream().sorted(Finding.IN_ORDER).toList();
   }
 
-  /** One finished line each, and one on how many more there are. */
-  List<String> lines(String file) {
-    List<String> lines =
-        new ArrayList<>(inOrder().stream().map(finding -> finding.line(file)).toList());
+  /** All of them, and one on how many more there are. */
+  List<LocatedProblem> problemsOf(String file) {
+    List<LocatedProblem> problems =
+        new ArrayList<>(inOrder().stream().map(finding -> finding.problemOf(file)).toList());
     if (untold > 0) {
-      lines.add(file + ": " + untold + " more problems are not shown; expected a plant file");
+      problems.add(LocatedProblem.of(file, untold + " more problems are not shown", "a plant file", ""));
     }
-    return lines;
+    return problems;
   }
 }

@@ -16,7 +16,7 @@ final class NamedPatches {
    */
   record Named(String kind, String name, Spot place, Tree with) {
     String because() {
-      return " (with " + kind + " " + name + ")";
+      return kind + " " + name;
     }
 
     String path() {

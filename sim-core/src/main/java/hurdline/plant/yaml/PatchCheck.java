@@ -1,5 +1,6 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Expected;
 import hurdline.plant.Nearest;
 import hurdline.plant.Plant;
 import hurdline.plant.Problem;
@@ -173,8 +174,11 @@ final class PatchCheck {
     return path.equals(outer) || path.startsWith(outer + ".");
   }
 
-  private void add(
-      Spot place, NamedPatches.Named named, String path, String said, String expected) {
+  private void add(Spot place, NamedPatches.Named named, String path, String said, String expected) {
+    add(place, named, path, said, Expected.of(expected));
+  }
+
+  private void add(Spot place, NamedPatches.Named named, String path, String said, Expected expected) {
     findings.add(new Finding(place, new Problem(path, said, expected), named.because()));
   }
 }

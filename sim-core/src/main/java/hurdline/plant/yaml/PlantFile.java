@@ -5,6 +5,7 @@ import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
+import hurdline.problem.LocatedProblem;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,7 +31,7 @@ public final class PlantFile {
   /**
    * Reads a plant file and the rain files that it or its options name.
    *
-   * @throws ProblemsException with every problem of the files, each on a line
+   * @throws ProblemsException with every problem of the files
    */
   public static PlantFile read(Path file) {
     String name = file.toString();
@@ -38,7 +39,7 @@ public final class PlantFile {
       byte[] bytes = FileText.bytes(file);
       return bound(name, FileText.text(bytes), bytes, Optional.of(file));
     } catch (UnreadableException e) {
-      throw new ProblemsException(List.of(e.finding().line(name)));
+      throw new ProblemsException(List.of(e.finding().problemOf(name)));
     }
   }
 
@@ -46,13 +47,13 @@ public final class PlantFile {
    * Reads a plant from text, which has no rain files beside it.
    *
    * @param name shown in messages in place of a file
-   * @throws ProblemsException with every problem of the text, each on a line
+   * @throws ProblemsException with every problem of the text
    */
   public static PlantFile of(String name, String text) {
     try {
       return bound(name, FileText.text(text), text.getBytes(StandardCharsets.UTF_8), Optional.empty());
     } catch (UnreadableException e) {
-      throw new ProblemsException(List.of(e.finding().line(name)));
+      throw new ProblemsException(List.of(e.finding().problemOf(name)));
     }
   }
 
@@ -65,10 +66,10 @@ public final class PlantFile {
     if (!Bound.lacksASection(findings)) {
       PatchCheck.all(binding.misspellings().corrected(tree), rains, findings);
     }
-    List<String> lines = new ArrayList<>(findings.lines(name));
-    lines.addAll(rains.problems());
-    if (!lines.isEmpty()) {
-      throw new ProblemsException(lines);
+    List<LocatedProblem> problems = new ArrayList<>(findings.problemsOf(name));
+    problems.addAll(rains.problems());
+    if (!problems.isEmpty()) {
+      throw new ProblemsException(problems);
     }
     return new PlantFile(name, rains.hash(bytes), tree, rains, plant);
   }
@@ -83,17 +84,16 @@ public final class PlantFile {
   }
 
   /**
-   * What may well be meant and is worth a look, each on a line; of the changed plant where changes
-   * are given.
+   * What may well be meant and is worth a look; of the changed plant where changes are given.
    */
-  public List<String> warnings(Change... changes) {
+  public List<LocatedProblem> warnings(Change... changes) {
     Tree changed = variants.changed(changes);
     Findings cautions = new Findings();
     Plant looked = Bound.plant(changed, rains, new Findings(), cautions);
     Cautions.of(looked)
         .forEach(
             problem -> cautions.add(new Finding(Locator.of(changed, problem.path()), problem)));
-    return cautions.inOrder().stream().map(finding -> finding.caution(name)).toList();
+    return cautions.inOrder().stream().map(finding -> finding.warningOf(name)).toList();
   }
 
   /** SHA-256 in hex of the file's bytes and, where it names rain files, of theirs. */

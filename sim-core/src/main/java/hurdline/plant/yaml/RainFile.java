@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Delivery.PastYear;
+import hurdline.problem.LocatedProblem;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -12,11 +13,11 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Past daily rain, as read: whole calendar years, or a finished line for each thing wrong.
+ * Past daily rain, as read: whole calendar years, or each thing that is wrong with it.
  *
  * @param mmByDay in millimetres
  */
-record RainFile(NavigableMap<LocalDate, Double> mmByDay, List<String> problems) {
+record RainFile(NavigableMap<LocalDate, Double> mmByDay, List<LocatedProblem> problems) {
   static final String WANTED = "a CSV of past years' daily rain that begins with \"date,rain_mm\"";
   /** Of a metre: what the change of units may lose, far below what any gauge shows. */
   private static final double ROUNDING_M = 1e-9;

@@ -1,5 +1,6 @@
 package hurdline.plant.yaml;
 
+import hurdline.problem.LocatedProblem;
 import hurdline.unit.Amount;
 import java.time.LocalDate;
 import java.time.Year;
@@ -22,7 +23,7 @@ final class RainLines {
   private static final int MOST_TOLD = 50;
 
   private final String name;
-  private final List<String> problems = new ArrayList<>();
+  private final List<LocatedProblem> problems = new ArrayList<>();
   private final TreeMap<LocalDate, Double> mmByDay = new TreeMap<>();
   private boolean swapped;
   private int line;
@@ -183,18 +184,18 @@ final class RainLines {
   }
 
   private void wrong(int at, String said, String expected) {
-    problems.add(name + ":" + at + ": " + said + "; expected " + expected);
+    problems.add(LocatedProblem.at(name, at, said, expected, ""));
   }
 
-  private List<String> told() {
+  private List<LocatedProblem> told() {
     if (problems.size() <= MOST_TOLD) {
       return List.copyOf(problems);
     }
-    List<String> told = new ArrayList<>(problems.subList(0, MOST_TOLD));
+    List<LocatedProblem> told = new ArrayList<>(problems.subList(0, MOST_TOLD));
     int more = problems.size() - MOST_TOLD;
     told.add(
-        name + ": " + more + (more == 1 ? " more problem is" : " more problems are") + " not shown; expected "
-            + RainFile.WANTED);
+        LocatedProblem.of(
+            name, more + (more == 1 ? " more problem is" : " more problems are") + " not shown", RainFile.WANTED, ""));
     return told;
   }
 }

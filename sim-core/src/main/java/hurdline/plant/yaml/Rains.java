@@ -3,6 +3,7 @@ package hurdline.plant.yaml;
 import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Entry;
 import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.problem.LocatedProblem;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -114,8 +115,8 @@ final class Rains {
     return reasons.getOrDefault(name, "was not read together with the plant file");
   }
 
-  /** One finished line for each problem inside the files. */
-  List<String> problems() {
+  /** Each problem inside the files. */
+  List<LocatedProblem> problems() {
     return files.values().stream().flatMap(file -> file.problems().stream()).toList();
   }
 

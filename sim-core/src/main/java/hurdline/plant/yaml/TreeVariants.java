@@ -5,6 +5,7 @@ import hurdline.plant.Plant;
 import hurdline.plant.Problem;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
+import hurdline.problem.LocatedProblem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +33,7 @@ final class TreeVariants implements Variants {
     if (!findings.isEmpty()) {
       String because = because(changes);
       throw new ProblemsException(
-          findings.inOrder().stream().map(finding -> finding.because(because).line(file)).toList());
+          findings.inOrder().stream().map(finding -> finding.because(because).problemOf(file)).toList());
     }
     return plant;
   }
@@ -41,7 +42,7 @@ final class TreeVariants implements Variants {
     try {
       return Bound.plant(tree, rains, findings);
     } catch (UnreadableException e) {
-      throw new ProblemsException(List.of(e.finding().line(file)));
+      throw new ProblemsException(List.of(e.finding().problemOf(file)));
     }
   }
 
@@ -75,7 +76,7 @@ final class TreeVariants implements Variants {
       }
       return tree;
     } catch (UnreadableException e) {
-      throw new ProblemsException(List.of(e.finding().line(file)));
+      throw new ProblemsException(List.of(e.finding().problemOf(file)));
     }
   }
 
@@ -100,18 +101,18 @@ final class TreeVariants implements Variants {
   private void refuseConflicts(Change... changes) {
     List<NamedPatches.Named> named =
         Stream.of(changes).flatMap(TreeVariants::names).distinct().map(patches::get).toList();
-    List<String> lines = new ArrayList<>();
+    List<LocatedProblem> problems = new ArrayList<>();
     for (int i = 0; i < named.size(); i++) {
       for (int j = 0; j < i; j++) {
-        lines.addAll(conflicts(named.get(j), named.get(i)));
+        problems.addAll(conflicts(named.get(j), named.get(i)));
       }
     }
-    if (!lines.isEmpty()) {
-      throw new ProblemsException(lines);
+    if (!problems.isEmpty()) {
+      throw new ProblemsException(problems);
     }
   }
 
-  private List<String> conflicts(NamedPatches.Named a, NamedPatches.Named b) {
+  private List<LocatedProblem> conflicts(NamedPatches.Named a, NamedPatches.Named b) {
     return Patch.conflicts(a.with(), b.with()).stream()
         .map(
             path ->
@@ -128,19 +129,17 @@ final class TreeVariants implements Variants {
                                 + b.name()
                                 + "\" both change it, each to something else",
                             "options that agree on what they both change, or only one of them"))
-                    .line(file))
+                    .problemOf(file))
         .toList();
   }
 
   private static String because(Change... changes) {
-    String all =
-        Stream.of(changes)
+    return Stream.of(changes)
             .map(
                 change ->
                     change instanceof Change.Named named
                         ? named.name()
                         : ((Change.Value) change).path() + "=" + ((Change.Value) change).value())
             .collect(Collectors.joining(", "));
-    return all.isEmpty() ? "" : " (with " + all + ")";
   }
 }

@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Change;
+import hurdline.plant.Expected;
 import hurdline.plant.Nearest;
 import hurdline.plant.Problem;
 import hurdline.plant.yaml.Tree.Entries;
@@ -186,6 +187,10 @@ final class ValueChange {
   }
 
   static UnreadableException refuse(String path, String said, String expected) {
+    return refuse(path, said, Expected.of(expected));
+  }
+
+  static UnreadableException refuse(String path, String said, Expected expected) {
     return new UnreadableException(new Finding(Spot.NOWHERE, new Problem(path, said, expected)));
   }
 }

@@ -1,5 +1,6 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Expected;
 import hurdline.plant.Nearest;
 import hurdline.plant.yaml.Tree.Scalar;
 import java.util.List;
@@ -43,9 +44,9 @@ final class Words {
     if (word != null && choices.containsKey(word)) {
       return choices.get(word);
     }
-    String expected =
+    Expected expected =
         word == null
-            ? "one of " + String.join(", ", choices.keySet())
+            ? Expected.of("one of " + String.join(", ", choices.keySet()))
             : Nearest.expected("a known word", word, choices.keySet());
     at.wrong(at.shown() + " is not known here", expected);
     return standIn;

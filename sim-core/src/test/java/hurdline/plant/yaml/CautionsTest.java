@@ -1,15 +1,17 @@
 package hurdline.plant.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import hurdline.plant.Change;
+import hurdline.problem.LocatedProblem;
 import org.junit.jupiter.api.Test;
 
 /** What is worth a look though it may be meant. */
 class CautionsTest {
 
   private static void cautions(Edited file, String... lines) {
-    assertThat(file.read().warnings()).containsExactly(lines);
+    assertThat(file.read().warnings()).extracting(LocatedProblem::text).containsExactly(lines);
   }
 
   @Test
@@ -21,7 +23,7 @@ class CautionsTest {
   void aMixWithoutAStayIsToldHowItIsPlayed() {
     assertThat(Edited.with("        min_run: 16 h\n", "").read().warnings())
         .singleElement()
-        .asString()
+        .extracting(LocatedProblem::text, STRING)
         .contains("lines.stalk_line.steps.mill", "it counts as 1 min");
   }
 
@@ -35,7 +37,7 @@ class CautionsTest {
                 .read()
                 .warnings())
         .singleElement()
-        .asString()
+        .extracting(LocatedProblem::text, STRING)
         .contains("lines.stalk_line.steps.mill", "it counts as 1 min");
   }
 
@@ -152,7 +154,7 @@ class CautionsTest {
             + " which moisture it is paid, such as \"moisture_basis: {stalk: 12 %}\", or \"as is\" if it is paid as weighed");
     assertThat(Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: as is}").read().warnings())
         .hasSize(2)
-        .allSatisfy(told -> assertThat(told).contains("products."));
+        .allSatisfy(told -> assertThat(told.path()).startsWith("products."));
     cautions(Edited.with("  lint:   {}", "  lint:   {price: 0.12 USD/lb, moisture: as is}"));
   }
 
@@ -183,6 +185,7 @@ class CautionsTest {
   @Test
   void aChangedPlantHasCautionsOfItsOwn() {
     assertThat(Edited.plantFile().read().warnings(new Change.Value("resources.scale.count", "0")))
+        .extracting(LocatedProblem::text)
         .containsExactly(
             "p.yaml resources.scale.count: a count of 0 never serves; whatever needs \"scale\""
                 + " waits for good");
@@ -207,7 +210,7 @@ class CautionsTest {
             + " present value is given");
     assertThat(Edited.with("  discount_rate: 9 %/yr\n", "").read().warnings())
         .singleElement()
-        .asString()
+        .extracting(LocatedProblem::text, STRING)
         .contains("money: no discount rate is given, so money of later years counts in full", "\"discount_rate: 9 %/yr\"");
     cautions(Edited.with("  discount_rate: 9 %/yr\n", "  discount_rate: 0 %/yr\n"));
   }

@@ -35,7 +35,7 @@ class FormatReferenceTest {
             TreeReader.read(snippets().get(0), findings), TreeReader.read(snippet, findings));
     Bound.plant(tree, Rains.none(), findings);
     PatchCheck.all(tree, Rains.none(), findings);
-    assertThat(findings.inOrder().stream().map(finding -> finding.line("FORMAT.md"))).isEmpty();
+    assertThat(findings.inOrder().stream().map(finding -> finding.problemOf("FORMAT.md").text())).isEmpty();
   }
 
   @Test

@@ -2,6 +2,7 @@ package hurdline.plant.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.problem.LocatedProblem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -118,7 +119,7 @@ class YamlSlipsTest {
   @Test
   void aCampaignInWhichNoShiftStartsIsWarnedOf() {
     String weekend = SMALL.replace("from: 2027-03-01, to: 2027-05-28", "from: 2027-03-06, to: 2027-03-07");
-    assertThat(new Edited(weekend).read().warnings())
+    assertThat(new Edited(weekend).read().warnings()).extracting(LocatedProblem::text)
         .contains(
             "p.yaml:66:5 season.0: none of its shifts starts from 2027-03-06 to 2027-03-07; the line will not work; check dates, days of"
                 + " the week and closed days");
