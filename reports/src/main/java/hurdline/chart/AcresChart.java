@@ -94,7 +94,7 @@ final class AcresChart {
         + wording.fixed(row.leftOver(), 0, answer.asked().unit())
         + " "
         + answer.asked().unit()
-        + " are left over on the mean";
+        + " are left over on average";
   }
 
   private Figure.Grid table() {

@@ -31,7 +31,7 @@ final class CashChart {
   }
 
   private XYPlot plot() {
-    YIntervalSeries sums = new YIntervalSeries("mean, and where 9 of 10 lives lie");
+    YIntervalSeries sums = new YIntervalSeries("mean, and 5th to 95th percentile of service lives");
     rows.forEach(row -> sums.add(row.year(), row.mean(), row.p05(), row.p95()));
     NumberAxis years = Look.numberAxis("years since it was paid", wording);
     years.setRange(0, rows.get(rows.size() - 1).year());
@@ -53,7 +53,7 @@ final class CashChart {
         + " years"
         + " at "
         + wording.amount(last.mean(), currency)
-        + ", in 9 of 10 lives between "
+        + ", 5th to 95th percentile "
         + wording.amount(last.p05(), currency)
         + " and "
         + wording.amount(last.p95(), currency)

@@ -171,7 +171,7 @@ final class EndsChart {
     double x = key(g, 18, "median");
     Rectangle2D bar = new Rectangle2D.Double(x, y - BAR / 2, 18, BAR);
     PlanPaints.bar(g, bar, Palette.SKY);
-    x = key(g, x + 24, "nine years in ten");
+    x = key(g, x + 24, "5th to 95th percentile");
     g.setStroke(new BasicStroke(1));
     g.draw(new Line2D.Double(x, y, x + 18, y));
     x = key(g, x + 24, "earliest to latest");

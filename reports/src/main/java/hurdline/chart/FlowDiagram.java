@@ -149,9 +149,9 @@ final class FlowDiagram {
       return sheet.joints().getOrDefault(node.name(), "from part 00");
     }
     if (node.heldShare() >= HELD_SHOWN) {
-      return "holds "
+      return "limits "
           + wording.fixed(node.heldShare(), node.heldShare() < 0.1 ? 1 : 0, "share")
-          + " %";
+          + " % of hours";
     }
     return switch (node.kind()) {
       case MACHINE -> node.what();

@@ -23,7 +23,7 @@ final class GainChart {
   }
 
   Figure figure() {
-    String title = "What a tenth more of each thing brings: " + words.label(measure);
+    String title = "Effect of 10 % more of each thing: " + words.label(measure);
     String name = "gain-" + measure;
     return new Figure(
         name, title, alternative(), bars.svg(name, unit(), 70, title, alternative()), table());
@@ -34,11 +34,11 @@ final class GainChart {
   }
 
   private String alternative() {
-    return "Bars of the gain in "
+    return "Bars of the effect on "
         + words.label(measure)
         + ", "
         + unit()
-        + ", from a tenth more of each: "
+        + ", of 10 % more of each: "
         + bars.said(bars::what)
         + (bars.leavesOut() ? "; the others bring none" : "")
         + ".";
@@ -56,7 +56,7 @@ final class GainChart {
     }
     return new Figure.Grid(
         List.of(
-            "", "more", "gain " + unit(), "joint 95 % interval", "significant",
+            "", "more", "effect " + unit(), "joint 95 % interval", "significant",
             "limits of hours, one at a time"),
         cells);
   }

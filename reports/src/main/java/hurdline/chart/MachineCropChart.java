@@ -58,12 +58,12 @@ final class MachineCropChart {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     List<Paint> paints = new ArrayList<>();
     for (String crop : crops) {
-      machines.forEach(m -> data.addValue(hours(m, crop, AT_WORK), "at work on " + wording.titles().crop(crop), wording.titles().machine(m)));
+      machines.forEach(m -> data.addValue(hours(m, crop, AT_WORK), "producing from " + wording.titles().crop(crop), wording.titles().machine(m)));
       paints.add(PlanPaints.of(answer, crop));
     }
     machines.forEach(m -> data.addValue(ofAll(m, STANDING), "starved or blocked", wording.titles().machine(m)));
     paints.add(Palette.state(State.STARVED));
-    machines.forEach(m -> data.addValue(ofAll(m, STOPPED), "down or changing", wording.titles().machine(m)));
+    machines.forEach(m -> data.addValue(ofAll(m, STOPPED), "down, or in a package or screen change", wording.titles().machine(m)));
     paints.add(Palette.state(State.DOWN));
     StackedBarRenderer bars = Look.flat(new StackedBarRenderer());
     bars.setDrawBarOutline(true);
@@ -87,7 +87,7 @@ final class MachineCropChart {
               of.add(wording.fixed(hours(machine, crop, AT_WORK), 0, "h") + " h on " + wording.titles().crop(crop)));
       parts.add(wording.titles().machine(machine) + " " + String.join(" and ", of));
     }
-    return "Stacked bars of the hours of each machine at work: " + String.join(", ", parts) + ".";
+    return "Stacked bars of the producing hours of each machine: " + String.join(", ", parts) + ".";
   }
 
   private Figure.Grid table() {

@@ -29,7 +29,7 @@ final class PeakChart {
   }
 
   private XYPlot plot() {
-    YIntervalSeries peaks = new YIntervalSeries("at most this in so many seasons");
+    YIntervalSeries peaks = new YIntervalSeries("at most this in that share of seasons");
     YIntervalSeries known = new YIntervalSeries("95 % interval, where the seasons are enough for one");
     for (PeakRow row : answer.peaks()) {
       peaks.add(percent(row), row.value(), row.value(), row.value());
@@ -62,7 +62,7 @@ final class PeakChart {
   private String alternative() {
     PeakRow first = answer.peaks().get(0);
     PeakRow last = answer.peaks().get(answer.peaks().size() - 1);
-    return "A rising line of the peak that so many seasons do not exceed: from "
+    return "A rising line of the peak that a share of seasons does not exceed: from "
         + wording.fixed(first.value(), 0, first.unit())
         + " "
         + first.unit()

@@ -69,7 +69,7 @@ final class PlanMonthChart {
 
   private Figure.Grid table() {
     List<String> head = new ArrayList<>(List.of("month"));
-    answer.plans().forEach(plan -> head.add(wording.titles().plan(plan.name()) + " " + unit + " (nine years in ten)"));
+    answer.plans().forEach(plan -> head.add(wording.titles().plan(plan.name()) + " " + unit + " (5th to 95th percentile)"));
     List<List<String>> cells = new ArrayList<>();
     for (String month : months()) {
       List<String> line = new ArrayList<>(List.of(month(month)));

@@ -90,7 +90,7 @@ final class YardChart {
     String peak =
         most == null
             ? "nothing is recorded"
-            : "on the mean the most at "
+            : "on average the most at "
                 + wording.date(most.date())
                 + ", "
                 + count(most.mean())

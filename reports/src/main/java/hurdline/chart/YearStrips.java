@@ -90,7 +90,7 @@ final class YearStrips {
     x = key(g, x, java.awt.Color.WHITE, "planned, not needed");
     g.setFont(Fonts.of(11));
     g.setPaint(Palette.INK);
-    String scale = "full height " + wording.fixed(mostHours, 0, "h") + " h a week at work";
+    String scale = "full height " + wording.fixed(mostHours, 0, "h") + " producing hours a week";
     g.drawString(scale, (float) x, 14);
   }
 
@@ -163,7 +163,7 @@ final class YearStrips {
       }
     }
     return "The building's calendar, " + calendar.inWords() + "; under it strips of "
-        + machines.size() + " machines with the hours at work of each week: "
+        + machines.size() + " machines with the producing hours of each week: "
         + String.join("; ", told) + ".";
   }
 

@@ -33,7 +33,7 @@ import picocli.CommandLine;
       "  hurdline check my-plant.yaml --option bigger_mill --units metric",
       "        the same with an option of the file, in tonnes",
       "  hurdline check my-plant.yaml --set machines.mill.power=\"50 hp\"",
-      "        what would hold the line with another motor?"
+      "        what would limit the line with another motor?"
     })
 final class CheckVerb implements Callable<Integer> {
   private final Setting setting;

@@ -36,13 +36,13 @@ final class CompareSections {
     all.add(
         new Section(
             "differences", "What differs", true, html -> html.figures(figures.differences())));
-    all.add(Section.of("holds", "Where the bottleneck moves", figures.holders()));
+    all.add(Section.of("bottleneck", "Where the bottleneck moves", figures.holders()));
     all.add(
         new Section(
             "best", "Which is the best", answer.further().best().isAsked(), this::writeBest));
     all.add(
         new Section(
-            "gain", "What more of each thing brings", !gains.isEmpty(), html -> writeGains(html, gains)));
+            "gain", "Effect of 10 % more of each thing", !gains.isEmpty(), html -> writeGains(html, gains)));
     all.add(new MillSection(answer, wording, figures).section());
     all.addAll(new WorthSections(answer, wording, figures).all());
     all.add(Assumptions.section(answer.header(), wording, answer.assumptions()));
@@ -89,7 +89,7 @@ final class CompareSections {
     }
     String of = currency.isEmpty() ? "" : " " + currency;
     return new Figure.Grid(
-        List.of("option", "", "cost" + of, "life", "worth at its end" + of), rows);
+        List.of("option", "", "cost" + of, "life", "salvage value" + of), rows);
   }
 
   private void writeBest(Html html) {
@@ -114,9 +114,9 @@ final class CompareSections {
   private void writeGains(Html html, List<Figure> gains) {
     words.gains().forEach(sentence -> html.paragraph(sentence + "."));
     html.paragraph(
-        "Each thing has a tenth more alone, so gains do not add up: once one bottleneck is relieved, the"
+        "Each thing has 10 % more alone, so effects do not add up: once one bottleneck is relieved, the"
             + " next limits. What the bottlenecks suggest is in the last column;"
-            + " stops, changes and want of bales hold too and are not in it.");
+            + " stops, changes and want of bales limit too and are not in it.");
     html.figures(gains);
   }
 }

@@ -28,7 +28,7 @@ final class MeasureTables {
 
   Figure.Grid stops() {
     return grid(
-        List.of("stop", "times", "hours"),
+        List.of("stop", "count", "hours"),
         List.of(Measure.MACHINE_STOP_COUNT, Measure.MACHINE_STOP_HOURS));
   }
 
@@ -38,7 +38,7 @@ final class MeasureTables {
 
   Figure.Grid resources() {
     return grid(
-        List.of("resource", "busy, % of its hours", "mean wait min", "longest queue"),
+        List.of("resource", "utilization, % of its hours", "mean wait min", "longest queue"),
         List.of(Measure.RESOURCE_BUSY, Measure.RESOURCE_WAIT_MEAN, Measure.RESOURCE_QUEUE_PEAK));
   }
 

@@ -30,7 +30,7 @@ final class ProofSection {
 
   private void write(Html html) {
     html.paragraph(
-        "Before it is handed out the program is held against "
+        "Before each release the program is verified against "
             + wording.count(proof.claims().size())
             + " answers that are known without it: published formulas, certified data, printed tables and plants solved by"
             + " hand. The table is of version "
@@ -38,13 +38,13 @@ final class ProofSection {
             + ", written on "
             + wording.date(LocalDate.parse(proof.date()))
             + ".");
-    html.table("what was held against what", summary());
+    html.table("what was verified", summary());
     html.paragraph(simulated());
     html.paragraph(
         "This shows that the sums are right. It does not show that a plant file is: rates, stops, yields and prices are"
             + " as good as what was measured or asked.");
-    html.raw("<details>\n<summary>Every claim, its source, and what the program gives</summary>\n");
-    html.paragraph("Claims are in the units of their sources.");
+    html.raw("<details>\n<summary>Every case, its source, and what the program gives</summary>\n");
+    html.paragraph("Cases are in the units of their sources.");
     proof.byTitle().forEach((title, claims) -> writeClaims(html, title, claims));
     html.raw("</details>\n");
   }
@@ -63,7 +63,7 @@ final class ProofSection {
                       wording.plain(Math.abs(worst.off())),
                       worst.offIn().words()));
             });
-    return new Figure.Grid(List.of("what", "claims", "largest difference", "in"), rows);
+    return new Figure.Grid(List.of("what", "cases", "largest deviation", "in"), rows);
   }
 
   /** Of the kind that the first claim is of. */
@@ -79,7 +79,7 @@ final class ProofSection {
     List<Claim> drawn = proof.claims().stream().filter(c -> c.offIn() == OffIn.STANDARD_ERRORS).toList();
     long beyond2 = drawn.stream().filter(claim -> Math.abs(claim.off()) > 2).count();
     return wording.count(drawn.size())
-        + " of the answers are means over simulated years, whose chance is known: a program that is right differs by more"
+        + " of the answers are means over simulated years, whose standard error is known: a program that is right deviates by more"
         + " than 2 standard errors about once in 20. It does so "
         + beyond2
         + (beyond2 == 1 ? " time" : " times")
@@ -100,6 +100,6 @@ final class ProofSection {
               wording.plain(claim.off()) + " " + claim.offIn().words()));
     }
     html.table(
-        title, new Figure.Grid(List.of("claim", "unit", "reference", "got", "standard error", "off by"), rows));
+        title, new Figure.Grid(List.of("case", "unit", "reference", "program", "standard error", "deviation"), rows));
   }
 }

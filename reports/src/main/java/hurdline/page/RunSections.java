@@ -45,7 +45,7 @@ final class RunSections {
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
         new Section(
-            "holds",
+            "bottleneck",
             "What limits the line",
             !holders.isEmpty(),
             html -> writeHolders(html, holders)),

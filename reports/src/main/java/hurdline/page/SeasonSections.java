@@ -74,8 +74,8 @@ final class SeasonSections {
     html.table("campaigns and changeovers", tables.entries());
     html.paragraph(
         "From and to are those of the plan; a campaign ends earlier in a year in which its crop runs"
-            + " out. Ended is the day of its last worked shift, the median of the years that had one; where"
-            + " these are not all years, their count stands beside it.");
+            + " out. Ended is the day of its last worked shift, the median of the years that had one, with the"
+            + " 5th and 95th percentile; where these are not all years, their count is given.");
     if (tables.hasTasks()) {
       html.table("tasks of changeovers", tables.tasks());
       html.paragraph(
@@ -93,7 +93,7 @@ final class SeasonSections {
         "Above, the building's calendar as it was simulated: a campaign is painted to the median of the days"
             + " on which it ended, the empty rest was planned and not needed (all of it where fewer than half"
             + " of the years had a shift of it), and the bar under it is where"
-            + " its end lay in nine years of ten, the stroke its median. Below, each machine's hours at work"
+            + " its end lay between the 5th and the 95th percentile, the stroke its median. Below, the hours in which each machine produced"
             + " in every week, means over the replications, in the paint of the crop; all plans have one"
             + " scale.");
     html.figures(figures.years());
@@ -103,10 +103,10 @@ final class SeasonSections {
     html.figures(figures.crops());
     html.paragraph(
         "A line's end is the day of its last worked shift, in whichever campaign. In a year in which crop"
-            + " was left over, that is no finish; in how many years there was one stands beside it.");
+            + " was left over, that is no finish; in how many years there was one is given.");
     html.table("crops", tables.crops());
     html.paragraph(
-        "Standing is told at the line's feeder. What the crop left over would have brought is at the"
+        "Hours standing are those of the line's feeder. What the crop left over would have brought is at the"
             + " line's margin per bale fed, before electricity and overhead.");
   }
 
@@ -119,7 +119,7 @@ final class SeasonSections {
             .toList());
     html.paragraph(
         "Names and ratios are those of ISO 22400-2, from memory: PBT is the machine's hours on duty,"
-            + " APT those at work, AUST those in a package change or screen change, ADET those in a stop;"
+            + " APT those producing, AUST those in a package change or screen change, ADET those in a stop;"
             + " AUBT is PBT less the hours starved or blocked, AUPT is APT and AUST.");
   }
 

@@ -33,7 +33,7 @@ final class WorthSections {
         new Section("pays", "Does it pay", !answer.payback().isEmpty(), this::writePayback),
         new Section("cash", "Cash over the years", !cash.isEmpty(), html -> writeCash(html, cash)),
         new Section(
-            "hangs", "Sensitivity of the net present value", !tornado.isEmpty(), html -> writeTornado(html, tornado)),
+            "sensitivity", "Sensitivity of the net present value", !tornado.isEmpty(), html -> writeTornado(html, tornado)),
         new Section(
             "even",
             "Break-even",
@@ -59,9 +59,9 @@ final class WorthSections {
             List.of(
                 "",
                 "mean",
-                "one life in 20 below",
-                "median life",
-                "one life in 20 above",
+                "5th percentile",
+                "median",
+                "95th percentile",
                 "remarks"),
             rows));
     html.paragraph(

@@ -100,7 +100,7 @@ public final class SeasonWords {
     long hours = HOURS_A_DAY * (ChronoUnit.DAYS.between(header.from(), header.to()) + 1);
     String beside =
         use(plan, Use.CONCURRENT) > 0 ? " (" + hours(use(plan, Use.CONCURRENT)) + " h by two lines)" : "";
-    return "building worked "
+    return "building staffed "
         + hours(use(plan, Use.STAFFED))
         + " of "
         + hours(hours)
@@ -162,7 +162,7 @@ public final class SeasonWords {
     String middle = wording.date(answer.date(row.p50()));
     String low = wording.date(answer.date(row.p05()));
     String high = wording.date(answer.date(row.p95()));
-    return (low.equals(high) ? middle : middle + " (nine years in ten " + low + " to " + high + ")")
+    return (low.equals(high) ? middle : middle + " (5th to 95th percentile " + low + " to " + high + ")")
         + ofYears(row);
   }
 

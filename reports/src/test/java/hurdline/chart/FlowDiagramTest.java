@@ -192,7 +192,7 @@ class FlowDiagramTest {
   @Test
   void aBinShowsItsMeanAndPeakAndTheHolderItsShare() {
     Figure figure = draw(SampleAnswer.year().flows().get(0)).get(0).figure();
-    assertThat(figure.svg()).contains("bin: mean 3.5, peak 3.5 ton").contains("holds 62 %");
+    assertThat(figure.svg()).contains("bin: mean 3.5, peak 3.5 ton").contains("limits 62 % of hours");
     assertThat(figure.title()).isEqualTo("Flow through the stalk line, mean ton/h");
   }
 }

@@ -36,11 +36,11 @@ class PlanFiguresTest {
   void aYearShowsTheCalendarAndAColumnForEachWeekOfWork() {
     Figure year = named("year-base");
     assertThat(year.svg())
-        .contains(">building<", ">stalk line<", ">changeover<", ">full height 130 h a week at work<")
+        .contains(">building<", ">stalk line<", ">changeover<", ">full height 130 producing hours a week<")
         .contains("rgb(230,159,0)");
     assertThat(year.alternative())
         .contains(
-            "stalk line planned 2027-01-04 to 2027-09-24, ended 2027-09-24 (nine years in ten 2027-09-14"
+            "stalk line planned 2027-01-04 to 2027-09-24, ended 2027-09-24 (5th to 95th percentile 2027-09-14"
                 + " to 2027-10-04); changeover planned 2027-09-27 to 2027-10-01;")
         .contains("stalk from week 1 to week 1, at most 39 h a week on the mill")
         .contains("seed cotton from week 41 to week 41, at most 130 h a week on the feeder");
@@ -52,7 +52,7 @@ class PlanFiguresTest {
   @Test
   void whatWasPlannedAndNotNeededIsNotPainted() {
     assertThat(named("year-two_shifts").alternative())
-        .contains("stalk line planned 2027-01-04 to 2027-09-24, ended 2027-08-25 (nine years in ten");
+        .contains("stalk line planned 2027-01-04 to 2027-09-24, ended 2027-08-25 (5th to 95th percentile");
     assertThat(named("year-two_shifts").svg()).contains(">planned, not needed<");
   }
 
@@ -62,7 +62,7 @@ class PlanFiguresTest {
     assertThat(ends.svg()).contains(">stalk on the stalk line<", ">1 of 40 years<", ">31 of 40 years<");
     assertThat(ends.alternative())
         .contains(
-            "stalk line, two shifts 2027-08-25 (nine years in ten 2027-08-15 to 2027-09-04), planned to"
+            "stalk line, two shifts 2027-08-25 (5th to 95th percentile 2027-08-15 to 2027-09-04), planned to"
                 + " 2027-09-24, finished in 31 of 40 years");
     assertThat(ends.table().head())
         .containsExactly(
@@ -97,7 +97,7 @@ class PlanFiguresTest {
   /** The busiest week of all plans is the full height in each of them. */
   @Test
   void allPlansHaveOneScale() {
-    assertThat(named("year-two_shifts").svg()).contains(">full height 130 h a week at work<");
+    assertThat(named("year-two_shifts").svg()).contains(">full height 130 producing hours a week<");
   }
 
   @Test

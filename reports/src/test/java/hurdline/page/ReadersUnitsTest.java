@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ReadersUnitsTest {
   private static final Pattern STYLE = Pattern.compile("<style.*?</style>", Pattern.DOTALL);
   /** The published cases are quoted as their sources have them. */
-  private static final Pattern CASES = Pattern.compile("<summary>Every claim.*?</details>", Pattern.DOTALL);
+  private static final Pattern CASES = Pattern.compile("<summary>Every case.*?</details>", Pattern.DOTALL);
 
   /** What is no amount, names things outside the answer, or is quoted from the call. */
   private static final Pattern AS_TYPED =

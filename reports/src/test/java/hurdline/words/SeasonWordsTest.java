@@ -29,7 +29,8 @@ class SeasonWordsTest {
               stalk fed               3,400 t          3,380 to 3,420    3,300    3,500
               stalk line margin     200,000 USD    196,000 to 204,000  180,000  220,000
               stalk line finished         2 %                -8 to 12
-              stalk line ended      2027-09-24, nine years in ten 2027-09-14 to 2027-10-04
+              stalk line ended      2027-09-24, 5th to 95th percentile 2027-09-14 to
+                                    2027-10-04
               stalk left over         2,000 bales      1,900 to 2,100    1,500    2,500
               margin forgone on it  110,000 USD    101,000 to 119,000   65,000  155,000
               seed cotton fed        11,700 t        11,640 to 11,760   11,400   12,000
@@ -41,17 +42,18 @@ class SeasonWordsTest {
               stalk fed               4,000 t          3,980 to 4,020    3,900    4,100
               stalk line margin     240,000 USD    236,000 to 244,000  220,000  260,000
               stalk line finished        78 %                68 to 88
-              stalk line ended      2027-08-25, nine years in ten 2027-08-15 to 2027-09-04
+              stalk line ended      2027-08-25, 5th to 95th percentile 2027-08-15 to
+                                    2027-09-04
               stalk left over           100 bales            0 to 200     -400      600
               margin forgone on it   20,000 USD      11,000 to 29,000  -25,000   65,000
               seed cotton fed        11,700 t        11,640 to 11,760   11,400   12,000
               cotton line margin    600,000 USD    596,000 to 604,000  580,000  620,000
               cotton line finished      100 %
 
-            The season as it stands: building worked 3,503 of 8,688 h, changeover 240 h, uncrewed 4,825 h, unused 120 h
+            The season as it stands: building staffed 3,503 of 8,688 h, changeover 240 h, uncrewed 4,825 h, unused 120 h
               stalk line: 2,080 h scheduled, starved 210 h, blocked 33 h
               cotton line: 1,423 h scheduled
-            Two shifts: building worked 4,403 of 8,688 h, changeover 240 h, uncrewed 3,925 h, unused 120 h
+            Two shifts: building staffed 4,403 of 8,688 h, changeover 240 h, uncrewed 3,925 h, unused 120 h
               stalk line: 2,980 h scheduled, starved 210 h, blocked 33 h
               cotton line: 1,423 h scheduled
             Without the changeover of 2027-09-27, the season as it stands earns 31,000 USD (26,000 to 36,000) more.

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.yaml.snakeyaml.Yaml;
 
-/** Plants without chance whose figures follow by hand: each {@code NAME.md} says how. */
+/** Plants without randomness whose figures follow by hand: each {@code NAME.md} says how. */
 class ExactCasesTest {
   private static final Path CASES = Path.of("../line-configs/exact");
 

@@ -219,7 +219,7 @@ class FiguresProofTest {
     int at = 16;
     TABLE.section(
         at,
-        "Plants without chance, solved by hand",
+        "Plants without randomness, solved by hand",
         "Each plant in `line-configs/exact` has a page that solves it by hand or by fractions: bins that fill and drain, blends, splits, loops, stops, "
             + "shifts, packages, screens, trucks, loads, loss in the yard. A figure counts as met within 1e-9 or what its page says.");
     int figures = 0;

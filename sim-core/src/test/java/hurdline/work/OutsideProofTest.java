@@ -147,7 +147,7 @@ class OutsideProofTest {
     TABLE.section(
         at,
         "A yard that only fills",
-        "Loads of 2 bales as a Poisson stream, one an hour on the mean for three days, nothing taken out: the peak is twice a "
+        "Loads of 2 bales as a Poisson stream, one an hour on average for three days, nothing taken out: the peak is twice a "
             + "Poisson count of mean 72, so its mean is 144 and its variance 288 (Poisson law, any book on probability).");
     double[] peak = new Repeats(OutsidePlants.filling(), SEED, 20_000).of("yard.stalk.peak");
     double[] squares = new double[peak.length];
@@ -176,7 +176,7 @@ class OutsideProofTest {
     for (Row row :
         new Row[] {
           new Row("mean mass fed", "%", 95, held.meanPercent(), error),
-          new Row("paired difference, repairs 20 % longer, same chance", "%", 95, held.differencePercent(), error)
+          new Row("paired difference, repairs 20 % longer, same random draws", "%", 95, held.differencePercent(), error)
         }) {
       TABLE.add(at, row);
       assertThat(Math.abs(row.errorsOff())).as(row.toString()).isLessThan(3);

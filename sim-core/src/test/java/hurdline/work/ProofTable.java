@@ -107,23 +107,23 @@ final class ProofTable {
   }
 
   private String page(Path root) {
-    StringBuilder page = new StringBuilder("# Proof against the outside\n\n");
+    StringBuilder page = new StringBuilder("# Verification against known answers\n\n");
     page.append("Written by `scripts/proof` on ").append(LocalDate.now());
     page.append(", hurdline ").append(version(root)).append("; do not edit by hand.\n\n");
     page.append(
         """
-        Each line is a claim whose answer is known without this program. *Reference* is printed in, or computed from the
-        formula of, the work named above its table. Where a plant is simulated, *got* is the mean over replications and *off* the
-        difference in standard errors of that mean; seeds are fixed, and where all is right about one line in 150 is off by more
+        Each line is a case whose answer is known without this program. *Reference* is printed in, or computed from the
+        formula of, the work named above its table. Where a plant is simulated, *simulated* is the mean over replications and *deviation* the
+        difference in standard errors of that mean; seeds are fixed, and where all is right about one line in 150 deviates by more
         than 3. The run fails beyond 3.5 (beyond 3 in table 10), or where a standard error of throughput in tables 1 to 3 is above
-        0.1 %. Where nothing is drawn, *off* is in units of the last digit of the reference, and the run fails beyond 0.5, or what
-        is said above the table. Where the reference was measured, *off* is in percent, and the limit stands above the table.
-        A machine is written as rate (hours at work between stops, mean repair).
+        0.1 %. Where nothing is drawn, *deviation* is in units of the last digit of the reference, and the run fails beyond 0.5, or what
+        is said above the table. Where the reference was measured, *deviation* is in percent, and the limit stands above the table.
+        A machine is written as rate (running hours between stops, mean time to repair).
         "From memory" means that the work was not at hand when its name was written down.
 
         That the tables of an answer agree with each other needs no reference from outside. `ThreePlantsAuditProofTest`, run with the same
-        script, recomputes every table about three plants from the replications in `measures.csv` and holds record, page and terminal
-        against the tables; it fails at the first figure that does not agree.
+        script, recomputes every table about three plants from the replications in `measures.csv` and compares record, page and terminal
+        with the tables; it fails at the first figure that does not agree.
         """);
     titles.forEach(
         (number, title) -> {
@@ -137,8 +137,8 @@ final class ProofTable {
 
   private void table(StringBuilder page, int number, Class<?> kind) {
     boolean simulated = kind == Row.class;
-    page.append(simulated ? "| claim | unit | reference | got | standard error | off |\n|---|---|---:|---:|---:|---:|\n"
-        : "| claim | unit | reference | got | off |\n|---|---|---:|---:|---:|\n");
+    page.append(simulated ? "| case | unit | reference | simulated | standard error | deviation |\n|---|---|---:|---:|---:|---:|\n"
+        : "| case | unit | reference | computed | deviation |\n|---|---|---:|---:|---:|\n");
     sections.get(number).stream()
         .filter(kind::isInstance)
         .forEach(line -> page.append("| ").append(String.join(" | ", cells(line))).append(" |\n"));

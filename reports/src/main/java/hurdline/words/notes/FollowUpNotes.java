@@ -26,7 +26,7 @@ final class FollowUpNotes {
                 + " those within the band of the best is likely picked, and that is not promised. The"
                 + " promise takes a year's value as normal and the years as independent of each other. All"
                 + " other figures rest on the replications that all plants share.")
-        .tell(FollowUpFact.TenthMore.class, "A tenth more", this::tenthMore)
+        .tell(FollowUpFact.TenthMore.class, "Effect of 10 % more", this::tenthMore)
         .tell(
             FollowUpFact.Sensitivity.class,
             "Sensitivity of the net present value",
@@ -38,10 +38,10 @@ final class FollowUpNotes {
   }
 
   private String tenthMore(FollowUpFact.TenthMore fact) {
-    return "Each thing alone is given a tenth more, in the plant as it stands and on the same random draws: the"
+    return "Each thing alone is given 10 % more, in the plant as it stands and on the same random draws: the"
         + " rate of a machine in all its lines, the power of a mill, the room of a bin, the length"
         + " of a shift (at its end, or where another shift is in the way before its beginning). Of"
-        + " a resource there is one more, or a tenth where that is more than one, and whoever works"
+        + " a resource there is one more, or 10 % where that is more than one, and whoever works"
         + " it costs nothing here, since crews stay as they are; longer shifts are paid. What a"
         + " purchase would cost is left out. For each measure the intervals of all things hold"
         + " together with 95 % confidence (Bonferroni)."
@@ -62,7 +62,7 @@ final class FollowUpNotes {
         + " until the mean net present value over the service lives is zero: first outward"
         + " from what the file says until the sign changes, then by Brent's method to "
         + wording.asGiven(fact.tolerance(), "share")
-        + " of the value. Of several such values it is the nearest that is seen. Half of the service lives"
-        + " or so would be worth less than nothing there.";
+        + " of the value. Of several such values it is the nearest that is seen. In about half of the service lives"
+        + " the net present value is negative there.";
   }
 }

@@ -27,7 +27,7 @@ final class RunNotes {
             "From the first minute of the calendar's first day to the last of its last. On the first"
                 + " day machines stand between their stops as the file says, bins and packages are empty and the yard holds"
                 + " what the file has on hand; what is under way on the last day is cut there.")
-        .tell(RunFact.RandomDraws.class, "Chance", fact -> draws())
+        .tell(RunFact.RandomDraws.class, "Random draws", fact -> draws())
         .tell(RunFact.Replications.class, "Replications", this::replications)
         .tell(RunFact.Aim.class, "Aim", this::aim)
         .tell(RunFact.AimOutOfReach.class, "Aim", fact -> outOfReach(fact, wording))

@@ -29,7 +29,7 @@ final class SeasonNotes {
         .tell(
             SeasonFact.HoursOfTheBuilding.class,
             "Hours",
-            "The building is worked while at least one line is in its hours; else it is changed over,"
+            "The building is staffed while at least one line is in its hours; else it is changed over,"
                 + " uncrewed or unused, and these four add up to the calendar. Each machine is in one"
                 + " of nine states, which add up to the calendar too. Ratios are named and taken after"
                 + " ISO 22400-2 (from memory): on duty is its planned busy time, slowed and full rate"

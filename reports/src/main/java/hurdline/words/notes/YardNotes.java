@@ -29,7 +29,7 @@ final class YardNotes {
             "What shortens the peak",
             "Each change alone, in the plant with a yard without limit and on the same random draws: a truck more"
                 + " or less, receiving an hour longer, the first other shift of the calendar that fits, the"
-                + " file's options, and a tenth more of what may hold a line (of a resource one more). What"
+                + " file's options, and 10 % more of what may limit a line (of a resource one more). What"
                 + " it would cost is left out. The intervals of all hold together (Bonferroni).");
   }
 
