@@ -50,6 +50,15 @@ class HouseTest {
     assertThat(having(javaOf("test"), "@Dis" + "abled")).isEmpty();
   }
 
+  /** One class starts threads, so one place decides how many there are and how they end; Ctrl-C comes on a thread of Java's own. */
+  @Test
+  void onlyTheReplicationRunnerStartsThreads() {
+    String starts = "new Thread\\b|extends Thread\\b|ofVirtual|ofPlatform|\\bExecutors?\\b|ExecutorService|ThreadPoolExecutor|CompletableFuture|ForkJoin"
+        + "|\\bparallel\\(\\)|parallelStream|\\bTimer\\b|sun\\.misc\\.Signal\\b";
+    assertThat(having(javaOf("main"), starts)).extracting(found -> found.replaceAll(".*/(\\w+)\\.java: .*", "$1"))
+        .containsExactlyInAnyOrder("ReplicationRunner", "StopRequest");
+  }
+
   @Test
   void nothingIsSignedOrDated() {
     assertThat(having(javaOf(""), "@au" + "thor\\b|@si" + "nce\\b")).isEmpty();

@@ -1,28 +1,30 @@
 package hurdline.command;
 
 import hurdline.chart.Figures;
+import hurdline.study.ReplicationRunner;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 
 /**
- * A thread that draws beside the other work: it gets font and libraries ready while the plant is
- * played, and draws while the tables are written. What comes out does not hang on it.
+ * Draws beside the other work: gets font and libraries ready while the plant is
+ * simulated, and draws while the tables are written. What comes out does not depend on it.
  */
 final class Drawing implements AutoCloseable {
   private static final int LONGEST_S = 60;
+  private static final String THREAD = "drawing";
 
-  private final ExecutorService hand =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "drawing");
-            thread.setDaemon(true);
-            return thread;
+  private final Future<?> ready =
+      ReplicationRunner.inBackground(
+          THREAD,
+          () -> {
+            Figures.getReady();
+            return null;
           });
-  private final Future<?> ready = hand.submit(Figures::getReady);
+  private Future<?> last = ready;
 
   private Drawing() {}
 
@@ -57,20 +59,33 @@ final class Drawing implements AutoCloseable {
 
   /** Parts are made one after the other, in the order in which they are asked for. */
   <T> Part<T> of(Supplier<T> maker) {
-    return new Part<>(
-        hand.submit(
+    Future<?> before = last;
+    Future<T> part =
+        ReplicationRunner.inBackground(
+            THREAD,
             () -> {
+              settle(before);
               ready.get(); // if there is no font to draw with, that is what went wrong
               return maker.get();
-            }));
+            });
+    last = part;
+    return new Part<>(part);
   }
 
-  /** Ends the thread, so that no file of the font's is left behind half made. */
+  /** Waits until it has ended, well or not. */
+  private static void settle(Future<?> part) throws InterruptedException {
+    try {
+      part.get(LONGEST_S, TimeUnit.SECONDS);
+    } catch (ExecutionException | CancellationException | TimeoutException e) {
+      // Whoever asked for that part is told what went wrong with it.
+    }
+  }
+
+  /** Waits for the last part, so that no file of the font's is left behind half made. */
   @Override
   public void close() {
-    hand.shutdown();
     try {
-      hand.awaitTermination(LONGEST_S, TimeUnit.SECONDS);
+      settle(last);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

@@ -1,24 +1,17 @@
 package hurdline.command;
 
+import hurdline.study.ReplicationRunner;
 import java.io.PrintWriter;
 import java.time.Duration;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 
 /** A line now and then on how far the work has come, where standard error goes into a file. */
 final class ProgressLines implements AutoCloseable {
   private static final double NANO = 1e-9;
+  private static final long MILLI_NS = 1_000_000;
 
   private final PrintWriter err;
   private final long begunNs = System.nanoTime();
-  private final ScheduledExecutorService clock =
-      Executors.newSingleThreadScheduledExecutor(
-          work -> {
-            Thread thread = new Thread(work, "progress");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private boolean closed;
   private int done;
   private int of;
 
@@ -26,7 +19,12 @@ final class ProgressLines implements AutoCloseable {
   ProgressLines(PrintWriter err, Duration every, int of) {
     this.err = err;
     this.of = of;
-    clock.scheduleAtFixedRate(this::tell, every.toNanos(), every.toNanos(), TimeUnit.NANOSECONDS);
+    ReplicationRunner.inBackground(
+        "progress",
+        () -> {
+          tellEvery(every.toNanos());
+          return null;
+        });
   }
 
   synchronized void done(int replications, int ofAll) {
@@ -34,14 +32,26 @@ final class ProgressLines implements AutoCloseable {
     of = Math.max(ofAll, replications);
   }
 
-  private synchronized void tell() {
+  private synchronized void tellEvery(long everyNs) throws InterruptedException {
+    for (long due = begunNs + everyNs; !closed; due += everyNs) {
+      for (long left = due - System.nanoTime(); left > 0 && !closed; left = due - System.nanoTime()) {
+        wait(1 + left / MILLI_NS);
+      }
+      if (!closed) {
+        tell();
+      }
+    }
+  }
+
+  private void tell() {
     double goneS = (System.nanoTime() - begunNs) * NANO;
     String left = done == 0 ? "" : ", about " + PlayTime.inWords(goneS * (of - done) / done) + " to go";
     err.println("After " + PlayTime.inWords(goneS) + ": " + done + " of " + of + " replications are done" + left + ".");
   }
 
   @Override
-  public void close() {
-    clock.shutdownNow();
+  public synchronized void close() {
+    closed = true;
+    notifyAll();
   }
 }

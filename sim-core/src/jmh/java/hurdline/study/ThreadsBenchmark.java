@@ -34,7 +34,8 @@ public class ThreadsBenchmark {
   @Param({"1", "2"})
   int threads;
 
-  private Players players;
+  private ReplicationRunner runner;
+  private Stage stage;
   private int last;
   private double sum;
 
@@ -42,26 +43,30 @@ public class ThreadsBenchmark {
   public void begin() throws IOException {
     try (InputStream file = ThreadsBenchmark.class.getResourceAsStream("/line-configs/sweetgum-bend.yaml")) {
       String text = new String(file.readAllBytes(), StandardCharsets.UTF_8);
-      Stage stage = Stage.of(PlantFile.of("sweetgum-bend.yaml", text).plant());
-      players = new Players(stage, 1, threads, outcome -> sum += outcome.values()[0], replication -> null);
+      stage = Stage.of(PlantFile.of("sweetgum-bend.yaml", text).plant());
+      runner = new ReplicationRunner(1, threads);
     }
   }
 
   @TearDown
   public void end() {
-    players.close();
+    runner.close();
   }
 
   @Benchmark
   public double play() {
+    ReplicationRange range = new ReplicationRange(last + 1, last + 1 + REPLICATIONS);
     last += REPLICATIONS;
-    players.playTo(last, () -> {}, () -> false);
-    return sum;
+    return sum(range);
   }
 
   @Benchmark
   public double floor() {
-    players.playTo(last, () -> {}, () -> false);
+    return sum(new ReplicationRange(1, 1));
+  }
+
+  private double sum(ReplicationRange range) {
+    runner.run(stage, range, outcome -> sum += outcome.values()[0], () -> {}, () -> false);
     return sum;
   }
 }

@@ -8,7 +8,7 @@ final class CellStage {
   private final int cell;
   private final GridPlan.Planted planted;
   private Figures figures = new Figures();
-  private Consumer<Outcome> filling = Figures.filling(figures);
+  private Consumer<Outcome> filling = new InTurn(1, figures::add);
   private Stage stage;
 
   CellStage(int cell, GridPlan.Planted planted) {

@@ -65,9 +65,9 @@ final class Chains {
    */
   Optional<Figures> play(Effort effort, Runnable done, BooleanSupplier stop) {
     AtomicInteger whole = new AtomicInteger();
-    try (Workers workers = new Workers(Math.min(effort.threads(), chains), "life-chains")) {
-      workers.work(
-          worker -> {
+    try (ReplicationRunner runner = new ReplicationRunner(effort.seed(), Math.min(effort.threads(), chains))) {
+      runner.share(
+          thread -> {
             Replication replication = stage.replication();
             Streams streams = new Streams(effort.seed());
             for (int chain = next.getAndIncrement(); chain < chains; chain = next.getAndIncrement()) {

@@ -132,7 +132,7 @@ public final class Compare {
     List<PeriodFigures> months = stages.stream().map(stage -> new PeriodFigures()).toList();
     List<Consumer<Outcome>> takers = new ArrayList<>();
     for (int at = 0; at < stages.size(); at++) {
-      takers.add(new InTurn(both(figures.get(at), months.get(at))));
+      takers.add(both(figures.get(at), months.get(at)));
     }
     Rounds.Played played = new Rounds(stages, effort).play(plays, figures, takers);
     if (played.figures().get(0).count() == 0) {

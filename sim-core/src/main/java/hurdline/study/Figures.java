@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 
 /** Every measure of every replication, and nothing else: enough to set plants side by side. */
 final class Figures {
@@ -16,11 +15,6 @@ final class Figures {
   private final Map<String, Integer> columnOf = new HashMap<>();
   private List<Outcome.Column> columns = List.of();
   private List<Outcome.Column> yearColumns = List.of();
-
-  /** Figures that are filled by whoever plays. */
-  static Consumer<Outcome> filling(Figures figures) {
-    return new InTurn(figures::add);
-  }
 
   void add(Outcome outcome) {
     add(outcome.columns(), outcome.values());
@@ -37,6 +31,13 @@ final class Figures {
       }
     }
     values.add(one);
+  }
+
+  /** Puts the replications that follow behind these; neither may be empty. */
+  void append(Figures next) {
+    values.addAll(next.values);
+    balesLeft.addAll(next.balesLeft);
+    years.addAll(next.years);
   }
 
   /** Replications taken, all from the first on without a gap. */

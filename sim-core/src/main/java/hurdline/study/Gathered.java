@@ -1,23 +1,32 @@
 package hurdline.study;
 
 import hurdline.work.Outcome;
-import java.util.function.Consumer;
 
-/** What the replications came to: their figures, and what went on through the year. */
+/** What a range of replications came to: their figures, and what went on through the year. */
 final class Gathered {
+  private final int from;
   private final Figures figures = new Figures();
-  private final PeriodFigures weeks = new PeriodFigures();
-  private final PeriodFigures months = new PeriodFigures();
+  private final PeriodFigures weeks;
+  private final PeriodFigures months;
   private Cells levels;
+  private Cells waysKg;
   private int places;
-  private double[][][] wayKg;
+  private int[][] firstWay;
 
-  /** Filled by whoever plays. */
-  static Consumer<Outcome> filling(Gathered gathered) {
-    return new InTurn(gathered::add);
+  /** All replications from the first on. */
+  Gathered() {
+    this(1);
   }
 
-  private void add(Outcome outcome) {
+  /** @param from number of the first replication that comes */
+  Gathered(int from) {
+    this.from = from;
+    weeks = new PeriodFigures(from);
+    months = new PeriodFigures(from);
+  }
+
+  /** Takes replications in their order. */
+  void add(Outcome outcome) {
     if (levels == null) {
       shape(outcome);
     }
@@ -33,10 +42,12 @@ final class Gathered {
         }
       }
     }
-    for (int h = 0; h < wayKg.length; h++) {
-      for (int node = 0; node < wayKg[h].length; node++) {
-        for (int o = 0; o < wayKg[h][node].length; o++) {
-          wayKg[h][node][o] += outcome.wayKg()[h][node][o];
+    waysKg.next();
+    int way = 0;
+    for (double[][] ofHead : outcome.wayKg()) {
+      for (double[] ofNode : ofHead) {
+        for (double kg : ofNode) {
+          waysKg.put(way++, kg);
         }
       }
     }
@@ -45,14 +56,26 @@ final class Gathered {
   private void shape(Outcome first) {
     places = first.levels()[0].length;
     int days = first.levels()[0][0].length;
-    levels = new Cells(first.levels().length * places * days);
-    wayKg = new double[first.wayKg().length][][];
-    for (int h = 0; h < wayKg.length; h++) {
-      wayKg[h] = new double[first.wayKg()[h].length][];
-      for (int node = 0; node < wayKg[h].length; node++) {
-        wayKg[h][node] = new double[first.wayKg()[h][node].length];
+    levels = new Cells(first.levels().length * places * days, from);
+    int ways = 0;
+    firstWay = new int[first.wayKg().length][];
+    for (int h = 0; h < firstWay.length; h++) {
+      firstWay[h] = new int[first.wayKg()[h].length];
+      for (int node = 0; node < firstWay[h].length; node++) {
+        firstWay[h][node] = ways;
+        ways += first.wayKg()[h][node].length;
       }
     }
+    waysKg = new Cells(ways, from);
+  }
+
+  /** Puts what the range that follows came to behind this; neither may be empty. */
+  void append(Gathered next) {
+    figures.append(next.figures);
+    weeks.append(next.weeks);
+    months.append(next.months);
+    levels.append(next.levels);
+    waysKg.append(next.waysKg);
   }
 
   Figures figures() {
@@ -74,6 +97,6 @@ final class Gathered {
 
   /** Mean mass that took a way in a replication, kg. */
   double wayKg(int head, int node, int outlet) {
-    return wayKg[head][node][outlet] / figures.count();
+    return waysKg.sum(firstWay[head][node] + outlet) / figures.count();
   }
 }

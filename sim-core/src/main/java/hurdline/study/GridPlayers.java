@@ -60,8 +60,8 @@ final class GridPlayers {
 
   /** Plays until all is done or stop is asked for. */
   void play() {
-    try (Workers workers = new Workers(effort.threads(), "cells")) {
-      workers.work(worker -> work());
+    try (ReplicationRunner runner = new ReplicationRunner(effort.seed(), effort.threads())) {
+      runner.share(thread -> work());
     }
   }
 

@@ -11,20 +11,22 @@ import java.util.function.Consumer;
 final class InTurn implements Consumer<Outcome> {
   private final Consumer<Outcome> next;
   private final TreeMap<Integer, Outcome> early = new TreeMap<>();
-  private int handedOn;
+  private int due;
 
-  InTurn(Consumer<Outcome> next) {
+  /** @param first replication that comes */
+  InTurn(int first, Consumer<Outcome> next) {
     this.next = next;
+    due = first;
   }
 
   /** Takes an outcome; kept waiting until all before it have come. */
   @Override
   public synchronized void accept(Outcome outcome) {
     early.put(outcome.replication(), outcome);
-    Outcome due;
-    while ((due = early.remove(handedOn + 1)) != null) {
-      handedOn++;
-      next.accept(due);
+    Outcome one;
+    while ((one = early.remove(due)) != null) {
+      due++;
+      next.accept(one);
     }
   }
 }

@@ -5,16 +5,26 @@ import java.util.List;
 
 /** What went on week by week or month by month, over the replications. */
 final class PeriodFigures {
+  private final int from;
   private List<Outcome.Column> columns = List.of();
   private Cells cells;
   private int count;
+
+  PeriodFigures() {
+    this(1);
+  }
+
+  /** @param from number of the first replication that comes */
+  PeriodFigures(int from) {
+    this.from = from;
+  }
 
   /** @param periods of one replication, [period][column] */
   void add(List<Outcome.Column> named, double[][] periods) {
     if (cells == null) {
       columns = named;
       count = periods.length;
-      cells = new Cells(count * columns.size());
+      cells = new Cells(count * columns.size(), from);
     }
     cells.next();
     int cell = 0;
@@ -23,6 +33,11 @@ final class PeriodFigures {
         cells.put(cell++, value);
       }
     }
+  }
+
+  /** Puts those of the range that follows behind these; neither may be empty. */
+  void append(PeriodFigures next) {
+    cells.append(next.cells);
   }
 
   List<Outcome.Column> columns() {

@@ -2,12 +2,11 @@ package hurdline.study;
 
 import hurdline.answer.RunFact;
 import hurdline.work.Outcome;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.stream.DoubleStream;
 
 /** Counts the plays of a study over all plants, for those who watch, and plays further plants whole. */
 final class Plays {
@@ -55,7 +54,7 @@ final class Plays {
    */
   Optional<Figures> whole(Stage stage, int count) {
     Figures figures = new Figures();
-    play(stage, 0, count, Figures.filling(figures));
+    play(stage, 0, count, figures::add);
     cut |= figures.count() < count;
     return figures.count() == count ? Optional.of(figures) : Optional.empty();
   }
@@ -71,9 +70,8 @@ final class Plays {
   /** Plays so many replications of a plant after those that are known, or until stop is asked for; expected already. */
   void play(Stage stage, int after, int count, Consumer<Outcome> taker) {
     int threads = Math.min(effort.threads(), count);
-    try (Players players = new Players(stage, effort.seed(), threads, taker, one -> null)) {
-      players.skipTo(after);
-      players.playTo(after + count, this::done, stop);
+    try (ReplicationRunner runner = new ReplicationRunner(effort.seed(), threads)) {
+      runner.run(stage, new ReplicationRange(1 + after, 1 + after + count), taker, this::done, stop);
     }
   }
 
@@ -85,13 +83,10 @@ final class Plays {
    */
   double[] further(Stage stage, int after, int count, String measure) {
     expect(count);
-    Map<Integer, Double> found = new TreeMap<>();
-    play(
-        stage,
-        after,
-        count,
-        outcome -> found.put(outcome.replication(), outcome.value(measure)));
-    cut |= found.size() < count;
-    return found.values().stream().mapToDouble(Double::doubleValue).toArray();
+    DoubleStream.Builder found = DoubleStream.builder();
+    play(stage, after, count, outcome -> found.add(outcome.value(measure)));
+    double[] values = found.build().toArray();
+    cut |= values.length < count;
+    return values;
   }
 }

@@ -1,7 +1,6 @@
 package hurdline.study;
 
 import hurdline.work.Outcome;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -35,30 +34,27 @@ final class Rounds {
    */
   Played play(Plays plays) {
     List<Figures> figures = stages.stream().map(stage -> new Figures()).toList();
-    return play(plays, figures, figures.stream().map(Figures::filling).toList());
+    return play(plays, figures, figures.stream().<Consumer<Outcome>>map(of -> of::add).toList());
   }
 
   /** @param takers told of each plant's outcomes; they fill the figures, among others */
   Played play(Plays plays, List<Figures> figures, List<Consumer<Outcome>> takers) {
-    List<Players> players = new ArrayList<>();
     int threads =
         effort.until().isPresent()
             ? effort.threads()
             : Math.min(effort.threads(), effort.replications());
-    try {
-      for (int at = 0; at < stages.size(); at++) {
-        players.add(
-            new Players(stages.get(at), effort.seed(), threads, takers.get(at), one -> null));
-      }
+    try (ReplicationRunner runner = new ReplicationRunner(effort.seed(), threads)) {
       Goal goal = new Goal(effort, figures.subList(1, figures.size()));
       int wanted = goal.first();
       plays.expect(wanted * stages.size());
       int last = 0;
       while (last < wanted && !plays.isStopAsked()) {
-        last = Math.min(wanted, last + PER_THREAD * threads);
-        for (Players one : players) {
-          one.playTo(last, plays::done, () -> false);
+        int upTo = Math.min(wanted, last + PER_THREAD * threads);
+        ReplicationRange round = new ReplicationRange(1 + last, 1 + upTo);
+        for (int at = 0; at < stages.size(); at++) {
+          runner.run(stages.get(at), round, takers.get(at), plays::done, () -> false);
         }
+        last = upTo;
         goal.check(figures.get(0));
         if (last == wanted) {
           if (last == goal.first()) {
@@ -69,8 +65,6 @@ final class Rounds {
         }
       }
       return new Played(List.copyOf(figures), last < wanted);
-    } finally {
-      players.forEach(Players::close);
     }
   }
 }

@@ -50,7 +50,7 @@ public final class Run {
   }
 
   /**
-   * Plays the replications.
+   * Simulates the replications.
    *
    * @param progress told from whichever thread has finished one, never two at once
    * @param stop asked between replications whether to finish early
@@ -58,23 +58,15 @@ public final class Run {
    * @throws hurdline.plant.ProblemsException if the aim names no measure of this plant
    */
   public Optional<RunAnswer> play(Progress progress, BooleanSupplier stop) {
-    Gathered gathered = new Gathered();
-    Figures figures = gathered.figures();
-    TraceBook trace =
-        effort.trace().map(span -> new TraceBook(stage, span)).orElse(null);
+    RangeResults results = new RangeResults(asked(), 1);
+    Figures figures = results.gathered().figures();
     Goal goal = new Goal(effort);
     int last = goal.first();
     AtomicInteger done = new AtomicInteger();
-    try (Players players =
-        new Players(
-            stage,
-            effort.seed(),
-            Math.min(effort.threads(), goal.most()),
-            Gathered.filling(gathered),
-            one -> trace != null && trace.isOf(one) ? trace : null)) {
+    try (ReplicationRunner runner = runner(goal.most())) {
       if (effort.until().isPresent()) {
         int of = last;
-        players.playTo(1, () -> progress.done(done.incrementAndGet(), of), stop);
+        simulate(runner, results, 1, () -> progress.done(done.incrementAndGet(), of), stop);
         if (figures.count() > 0) {
           goal.check(figures);
         }
@@ -83,7 +75,7 @@ public final class Run {
       while (figures.count() < last && figures.count() != before) {
         int of = last;
         before = figures.count();
-        players.playTo(last, () -> progress.done(done.incrementAndGet(), of), stop);
+        simulate(runner, results, last, () -> progress.done(done.incrementAndGet(), of), stop);
         if (figures.count() == last) {
           if (last == goal.first()) {
             goal.outOfReach(figures).ifPresent(progress::says);
@@ -92,11 +84,61 @@ public final class Run {
         }
       }
     }
-    if (figures.count() == 0) {
-      return Optional.empty();
+    return figures.count() == 0 ? Optional.empty() : Optional.of(answer(results, goal, figures.count() < last));
+  }
+
+  /**
+   * Simulates a range of the replications, whatever number of them is asked for. Results of ranges that follow each other can be put
+   * together, and {@link #answer} says what they come to.
+   *
+   * @param progress told of replications of this range, never two at once
+   * @param stop asked between replications whether to finish early
+   * @return what is done, none or the beginning of the range if it was stopped
+   * @throws IllegalArgumentException if replications are to go on until something is known, which no range can tell by itself
+   */
+  public RangeResults simulate(ReplicationRange range, Progress progress, BooleanSupplier stop) {
+    if (effort.until().isPresent()) {
+      throw new IllegalArgumentException("ranges are simulated without an aim; expected a number of replications alone");
     }
-    boolean stopped = figures.count() < last;
-    return Optional.of(
-        new RunAnswers(source, chosen, effort, stage, gathered, goal).answer(stopped, trace));
+    RangeResults results = new RangeResults(asked(), range.from());
+    AtomicInteger done = new AtomicInteger();
+    try (ReplicationRunner runner = runner(Math.max(1, range.count()))) {
+      simulate(runner, results, range.to() - 1, () -> progress.done(done.incrementAndGet(), range.count()), stop);
+    }
+    return results;
+  }
+
+  /**
+   * What replications from the first on say; it counts as stopped where there are fewer than the effort asks for.
+   *
+   * @throws IllegalArgumentException if they are of another study, do not begin with the first, or are none
+   */
+  public RunAnswer answer(RangeResults results) {
+    if (!results.isOf(asked()) || results.range().from() != 1 || results.range().count() == 0) {
+      throw new IllegalArgumentException("expected results of this study from replication 1 on");
+    }
+    return answer(results, new Goal(effort), results.range().count() < effort.replications());
+  }
+
+  private RunAnswer answer(RangeResults results, Goal goal, boolean stopped) {
+    return new RunAnswers(source, chosen, effort, stage, results.gathered(), goal).answer(stopped, results.trace());
+  }
+
+  private ReplicationRunner runner(int most) {
+    return new ReplicationRunner(effort.seed(), Math.min(effort.threads(), most));
+  }
+
+  /** Goes on up to replication {@code last}, or until stop is asked for. */
+  private void simulate(ReplicationRunner runner, RangeResults results, int last, Runnable done, BooleanSupplier stop) {
+    ReplicationRange range = new ReplicationRange(results.range().to(), 1 + last);
+    Optional<TraceBook> trace = effort.trace().filter(span -> range.has(span.replication())).map(span -> new TraceBook(stage, span));
+    runner.run(
+        stage, range, one -> trace.filter(of -> of.isOf(one)).orElse(null), results.gathered()::add, done, stop);
+    trace.ifPresent(of -> results.traced(of.trace()));
+  }
+
+  /** All that a replication's outcome rests on. */
+  private String asked() {
+    return String.join("\n", source.version(), source.contentHash(), chosen.changes().toString(), Long.toString(effort.seed()));
   }
 }

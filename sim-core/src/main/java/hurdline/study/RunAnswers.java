@@ -29,9 +29,8 @@ final class RunAnswers {
 
   /**
    * @param stopped whether replications are missing because the user asked for an end
-   * @param trace null where none was asked for
    */
-  RunAnswer answer(boolean stopped, TraceBook trace) {
+  RunAnswer answer(boolean stopped, Trace trace) {
     Figures figures = gathered.figures();
     Outlines outlines = new Outlines(stage);
     Rows rows = new Rows(chosen.option(), stage, figures, outlines);
@@ -57,6 +56,6 @@ final class RunAnswers {
         new SafetyFacts(stage.plant()).facts(),
         source.warnings(),
         rows.samples(),
-        trace == null ? Trace.none() : trace.trace());
+        trace);
   }
 }

@@ -157,7 +157,7 @@ public final class Season {
    */
   public Optional<SeasonAnswer> play(Run.Progress progress, BooleanSupplier stop) {
     List<SeasonFigures> figures = plans.stream().map(plan -> new SeasonFigures()).toList();
-    List<Consumer<Outcome>> takers = figures.stream().map(SeasonFigures::filling).toList();
+    List<Consumer<Outcome>> takers = figures.stream().<Consumer<Outcome>>map(plan -> plan::add).toList();
     Plays plays = new Plays(effort, progress, stop);
     Rounds.Played played =
         new Rounds(plans.stream().map(Planned::stage).toList(), effort)

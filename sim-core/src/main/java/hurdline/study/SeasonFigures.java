@@ -4,7 +4,6 @@ import hurdline.work.Outcome;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Consumer;
 
 /** What one season plan came to: its figures, those of sharing the building, months and strips. */
 final class SeasonFigures {
@@ -13,12 +12,8 @@ final class SeasonFigures {
   private List<Outcome.Column> columns = List.of();
   private double[][] stripSums;
 
-  /** Filled by whoever plays. */
-  static Consumer<Outcome> filling(SeasonFigures season) {
-    return new InTurn(season::add);
-  }
-
-  private void add(Outcome outcome) {
+  /** Takes replications in their order. */
+  void add(Outcome outcome) {
     Outcome.Shared shared = outcome.shared();
     if (stripSums == null) {
       columns = new ArrayList<>(outcome.columns());

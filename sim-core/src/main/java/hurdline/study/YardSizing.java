@@ -81,7 +81,7 @@ public final class YardSizing {
     Gathered unlimited = new Gathered();
     Rounds.Played played =
         new Rounds(List.of(free), effort)
-            .play(plays, List.of(unlimited.figures()), List.of(Gathered.filling(unlimited)));
+            .play(plays, List.of(unlimited.figures()), List.of(unlimited::add));
     int count = unlimited.figures().count(); // fewer if stop was asked for
     if (count == 0) {
       return Optional.empty();

@@ -12,7 +12,7 @@ class CellsTest {
 
   /** Replication k of n: one cell stands at 3, one counts, one stands at 5 and is 7 from replication 60 on. */
   private static Cells played(int n, int most) {
-    Cells cells = new Cells(3, most);
+    Cells cells = new Cells(3, 1, most);
     for (int k = 1; k <= n; k++) {
       cells.next();
       cells.put(NEVER_MOVES, 3);
@@ -42,5 +42,33 @@ class CellsTest {
     Cells.Spread late = played(100, 50).figures(MOVES_LATE);
     assertThat(late.mean()).isEqualTo((59 * 5 + 41 * 7) / 100.0, within(1e-12));
     assertThat(late.p95()).isEqualTo(5);
+  }
+
+  /** The whole against two ranges that meet before, at, and after the last replication whose values are kept. */
+  @Test
+  void rangesPutBehindEachOtherAreTheWhole() {
+    Cells whole = uneven(1, 120);
+    for (int split = 2; split <= 120; split++) {
+      Cells ranges = uneven(1, split - 1);
+      ranges.append(uneven(split, 120));
+      for (int cell = 0; cell < 4; cell++) {
+        assertThat(ranges.figures(cell)).as("cell %d, second range from %d", cell, split).isEqualTo(whole.figures(cell));
+        assertThat(ranges.sum(cell)).isEqualTo(whole.sum(cell));
+        assertThat(ranges.isZero(cell)).isEqualTo(whole.isZero(cell));
+      }
+    }
+  }
+
+  /** Values of which plain sums depend on how they are grouped. */
+  private static Cells uneven(int from, int last) {
+    Cells cells = new Cells(4, from, 50);
+    for (int k = from; k <= last; k++) {
+      cells.next();
+      cells.put(0, 0);
+      cells.put(1, 0.1);
+      cells.put(2, Math.exp(Math.sin(k)));
+      cells.put(3, k < 80 ? 0 : 0.3);
+    }
+    return cells;
   }
 }

@@ -35,6 +35,13 @@ final class Studied {
         Chosen.BASE, List.of(path + "=" + value), List.of(new Change.Value(path, value)));
   }
 
+  /** The small plant's first days alone: a replication of it takes a fraction of a millisecond a day. */
+  static Chosen smallUntil(String lastDay) {
+    List<Change> changes =
+        List.of(new Change.Value("calendar.to", lastDay), new Change.Value("season.0.to", lastDay));
+    return new Chosen(Chosen.BASE, List.of(), changes);
+  }
+
   /** Of these options, with two lives of each. */
   static CompareAsk ask(String... among) {
     return new CompareAsk(
