@@ -21,10 +21,10 @@ class TestsInTheGuideTest {
   private static final String PITFALLS = "## Pitfalls, and the tests that see them";
 
   private static List<String> rows(String head) throws IOException {
-    String guide = Files.readString(ROOT.resolve("DEVELOPERS.md"));
+    String guide = Files.readString(ROOT.resolve("sim-core/TESTING.md"));
     assertThat(guide).contains(head);
     String part = guide.substring(guide.indexOf(head) + head.length());
-    part = part.substring(0, part.indexOf("\n## "));
+    part = part.split("\n## ", 2)[0];
     return part.lines().filter(line -> line.startsWith("| ")).skip(1).toList();
   }
 
