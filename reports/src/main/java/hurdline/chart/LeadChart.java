@@ -88,7 +88,7 @@ final class LeadChart {
       drawLetter(g, box, letter(plant));
       g.setFont(Fonts.of(12));
       g.drawString(
-          keys.plant(answer.plants().get(plant)), (float) (plan.left() + 52), (float) (top + 22 * plant + 14));
+          keys.plantTitle(answer.plants().get(plant)), (float) (plan.left() + 52), (float) (top + 22 * plant + 14));
     }
     g.setFont(Fonts.of(11));
     g.drawString(marks(), (float) plan.left(), (float) (top + 22 * answer.plants().size() + 12));
@@ -123,7 +123,7 @@ final class LeadChart {
           List.of(
               keys.value(cell, 0),
               keys.value(cell, 1),
-              lead == null ? "left out" : keys.plant(lead.plant()),
+              lead == null ? "left out" : keys.plantTitle(lead.plant()),
               lead == null ? "" : keys.plants(lead.alike())));
     }
     return new Figure.Grid(head, rows);

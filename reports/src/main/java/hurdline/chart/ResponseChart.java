@@ -49,7 +49,7 @@ final class ResponseChart {
   }
 
   Figure figure() {
-    String title = label + " over " + key.path();
+    String title = label + " over " + keys.read(0);
     String name = "response-" + measure;
     String svg =
         Look.svg(name, plot(), answer.plants().size() > 1, 320, title, alternative());
@@ -99,7 +99,7 @@ final class ResponseChart {
   }
 
   private YIntervalSeries series(String plant) {
-    YIntervalSeries series = new YIntervalSeries(keys.plant(plant));
+    YIntervalSeries series = new YIntervalSeries(keys.plantTitle(plant));
     for (int cell = 0; cell < answer.cells().size(); cell++) {
       int at = cell;
       answer
@@ -176,7 +176,7 @@ final class ResponseChart {
 
   private String alternative() {
     StringBuilder text =
-        new StringBuilder("Curves of ").append(label).append(" over ").append(key.path()).append(": ");
+        new StringBuilder("Curves of ").append(label).append(" over ").append(keys.read(0)).append(": ");
     for (String plant : answer.plants()) {
       List<String> points = new ArrayList<>();
       for (int cell = 0; cell < answer.cells().size(); cell++) {
@@ -207,9 +207,9 @@ final class ResponseChart {
   }
 
   private Figure.Grid table() {
-    List<String> head = new ArrayList<>(List.of(key.path()));
+    List<String> head = new ArrayList<>(List.of(keys.read(0)));
     for (String plant : answer.plants()) {
-      String of = answer.plants().size() > 1 ? keys.plant(plant) + ", " : "";
+      String of = answer.plants().size() > 1 ? keys.plantTitle(plant) + ", " : "";
       head.add(of + "mean " + wording.unit(unit()));
       head.add(of + "95 % interval");
     }

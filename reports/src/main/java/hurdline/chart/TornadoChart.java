@@ -47,7 +47,7 @@ final class TornadoChart {
   private CategoryPlot plot() {
     IntervalData data = new IntervalData();
     for (TornadoRow row : drawn()) {
-      String label = row.input() + ", " + words.ends(row);
+      String label = words.input(row.input()) + ", " + words.ends(row);
       add(data, row.netPresentValueAtLow(), row.halfWidthAtLow(), "at the lower end", label);
       add(data, row.netPresentValueAtHigh(), row.halfWidthAtHigh(), "at the upper end", label);
     }
@@ -73,7 +73,7 @@ final class TornadoChart {
         .forEach(
             row ->
                 parts.add(
-                    row.input()
+                    words.input(row.input())
                         + " "
                         + words.money(row.netPresentValueAtLow())
                         + " to "
@@ -94,6 +94,7 @@ final class TornadoChart {
     for (TornadoRow row : rows) {
       cells.add(
           List.of(
+              words.input(row.input()),
               "`" + row.input() + "`",
               words.ends(row),
               words.atEnd(row.netPresentValueAtLow(), row.halfWidthAtLow()),
@@ -102,7 +103,7 @@ final class TornadoChart {
     }
     return new Figure.Grid(
         List.of(
-            "input", "from lower to upper end", currency + " at the lower", currency + " at the upper",
+            "input", "key", "from lower to upper end", currency + " at the lower", currency + " at the upper",
             "swing"),
         cells);
   }

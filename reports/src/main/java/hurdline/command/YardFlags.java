@@ -44,7 +44,7 @@ final class YardFlags {
       names = "--gain",
       description =
           "Also says what shortens the peak: a truck more or less, longer receiving hours, another"
-              + " shift, the file's options, 10 % more of each machine.")
+              + " shift, the file's options, 10 %% more of each machine.")
   private boolean gain;
 
   YardAsk ask() {

@@ -9,6 +9,7 @@ import hurdline.answer.Titles;
 import hurdline.words.CompareHeadline;
 import hurdline.words.CompareTable;
 import hurdline.words.CompareWords;
+import hurdline.words.MainMeasures;
 import hurdline.words.MainTable;
 import hurdline.words.DrawnCropWords;
 import hurdline.words.Wording;
@@ -105,7 +106,7 @@ final class CompareSections {
     }
     html.table(
         "which is the best",
-        new Figure.Grid(List.of("", "mean " + best.measure(), "replications", ""), rows));
+        new Figure.Grid(List.of("", "mean " + MainMeasures.label(best.measure(), answer.outline(), wording), "replications", ""), rows));
     html.paragraph(
         "One that is out was simulated no further; the means of those that were simulated longer rest on more"
             + " years than the other figures of this page.");

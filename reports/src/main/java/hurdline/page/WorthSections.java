@@ -106,7 +106,8 @@ final class WorthSections {
       String unit = row.unit().equals("x") ? "times what the file says" : row.unit();
       rows.add(
           List.of(
-              wording.titles().option(row.option()) + ": `" + row.input() + "`",
+              wording.titles().option(row.option()) + ": " + worth.input(row.input()),
+              "`" + row.input() + "`",
               unit,
               wording.plain(row.inFile()),
               row.found() ? worth.atZero(row) : "",
@@ -118,7 +119,7 @@ final class WorthSections {
     html.table(
         "break-even of each option",
         new Figure.Grid(
-            List.of("", "unit", "in the file", "break-even at", "looked at", "where there is none"),
+            List.of("", "key", "unit", "in the file", "break-even at", "looked at", "where there is none"),
             rows));
     html.paragraph(
         "There the mean net present value is zero and it makes no difference, on average, whether the"

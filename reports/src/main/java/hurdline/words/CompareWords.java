@@ -105,7 +105,7 @@ public final class CompareWords {
   }
 
   private String best(Selection best) {
-    String what = "the " + (best.least() ? "least " : "greatest ") + best.measure();
+    String what = "the " + (best.least() ? "least " : "greatest ") + MainMeasures.label(best.measure(), answer.outline(), wording);
     int taken = best.rows().stream().mapToInt(Selection.Row::replications).max().orElseThrow();
     String band = wording.amount(best.zone(), best.unit());
     if (!best.decided()) {

@@ -5,7 +5,6 @@ import hurdline.answer.GridBest;
 import hurdline.answer.GridCell;
 import hurdline.answer.GridRow;
 import hurdline.answer.Header;
-import hurdline.answer.Titles;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
@@ -16,7 +15,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** The answer of a grid for the terminal, and in sentences for the report. */
 public final class GridWords {
@@ -122,11 +120,7 @@ public final class GridWords {
 
   /** What a drawn measure is called. */
   public String label(String measure) {
-    return Stream.concat(MainMeasures.of(answer.outline(), wording).stream(), Stream.of(MainMeasures.lessForgone()))
-        .filter(main -> main.measure().equals(measure))
-        .map(MainMeasures::label)
-        .findFirst()
-        .orElse(Titles.ofName(measure));
+    return MainMeasures.label(measure, answer.outline(), wording);
   }
 
   private Optional<String> best(String goal, String plant) {

@@ -4,6 +4,7 @@ import hurdline.answer.GridAnswer;
 import hurdline.answer.GridCell;
 import hurdline.answer.GridKey;
 import hurdline.answer.Header;
+import hurdline.answer.Titles;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -23,20 +24,25 @@ public final class KeyWords {
     this.wording = wording;
   }
 
-  /** What stands at an axis: the path, and how its values are to be read. */
+  /** What stands at an axis: what is varied, and how its values are to be read. */
   public String axis(int key) {
     GridKey of = answer.keys().get(key);
     return switch (of.scale()) {
-      case AMOUNT -> of.path() + (of.unit().isEmpty() ? "" : ", " + of.unit());
-      case FACTOR -> of.path() + ", times what the file says";
-      case DATE -> of.path() + ", date";
+      case AMOUNT -> read(key) + (of.unit().isEmpty() ? "" : ", " + of.unit());
+      case FACTOR -> read(key) + ", times what the file says";
+      case DATE -> read(key) + ", date";
     };
   }
 
-  /** {@code machines.mill.power from 20 hp to 80 hp}. */
+  /** {@code power of the hammer mill}. */
+  public String read(int key) {
+    return KeyNames.of(answer.keys().get(key).path(), wording.titles());
+  }
+
+  /** {@code power of the hammer mill from 20 hp to 80 hp}. */
   public String range(int key) {
     List<String> values = values(key);
-    return answer.keys().get(key).path() + " from " + values.get(0) + " to " + values.get(values.size() - 1);
+    return read(key) + " from " + values.get(0) + " to " + values.get(values.size() - 1);
   }
 
   /** The values of a key as people read them. */
@@ -63,8 +69,13 @@ public final class KeyWords {
         .collect(Collectors.joining(" and "));
   }
 
-  /** A plant of the grid: an option, or a season plan. */
+  /** A plant of the grid within a sentence: an option, or a season plan. */
   public String plant(String name) {
+    return Titles.inText(plantTitle(name));
+  }
+
+  /** The same by itself, in a legend or a table. */
+  public String plantTitle(String name) {
     return answer.called().equals("plan") ? wording.titles().plan(name) : wording.titles().option(name);
   }
 
@@ -125,14 +136,14 @@ public final class KeyWords {
         .collect(Collectors.joining(", "));
   }
 
-  /** The last word of a path, or all of it where both would be the same. */
+  /** The last word of a path, or what it is of where both would be the same. */
   public String name(int key) {
     List<String> last =
         answer.keys().stream()
             .map(of -> of.path().substring(of.path().lastIndexOf('.') + 1))
             .toList();
     boolean clear = last.stream().distinct().count() == last.size() && !last.get(key).equals("*");
-    return clear ? last.get(key) : answer.keys().get(key).path();
+    return clear ? Titles.ofName(last.get(key)) : read(key);
   }
 
   /** A value between those of a key, to one digit more than they have. */

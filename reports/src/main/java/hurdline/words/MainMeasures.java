@@ -5,6 +5,7 @@ import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The measures that one asks for first, each with a few words for the head of a row.
@@ -36,6 +37,15 @@ public record MainMeasures(String measure, String label) {
     all.add(new MainMeasures(Measure.ENERGY_TOTAL.of(), "electricity"));
     all.add(new MainMeasures(Measure.MONEY_MARGIN.of(), "margin"));
     return all.stream().distinct().toList();
+  }
+
+  /** What a measure is called; its own name where it is none of those that one asks for first. */
+  public static String label(String measure, Outline outline, Wording wording) {
+    return Stream.concat(of(outline, wording).stream(), Stream.of(lessForgone()))
+        .filter(main -> main.measure().equals(measure))
+        .map(MainMeasures::label)
+        .findFirst()
+        .orElse(Titles.ofName(measure));
   }
 
   /** The margin of a plan less what the crop left over would have added. */

@@ -32,6 +32,11 @@ public final class WorthWords {
     return plain(row.low()) + " to " + plain(row.high()) + " " + unit(row.unit());
   }
 
+  /** An input as people read it: {@code price of fine hurd}. */
+  public String input(String path) {
+    return KeyNames.of(path, wording.titles());
+  }
+
   private static String unit(String unit) {
     return unit.equals("x") ? "times" : unit;
   }
@@ -47,7 +52,7 @@ public final class WorthWords {
         .filter(row -> row.swing() > 0)
         .map(
             row ->
-                row.input()
+                input(row.input())
                     + " ("
                     + money(row.netPresentValueAtLow())
                     + " to "
@@ -73,7 +78,7 @@ public final class WorthWords {
   private String told(BreakEvenRow row) {
     if (row.found()) {
       return "at "
-          + row.input()
+          + input(row.input())
           + " "
           + atZero(row)
           + " "
@@ -81,7 +86,7 @@ public final class WorthWords {
           + (row.unit().equals("x") ? " what the file says" : " (the file says " + plain(row.inFile()) + " " + unit(row.unit()) + ")");
     }
     return "at no "
-        + row.input()
+        + input(row.input())
         + " from "
         + roughly(row.from())
         + " to "

@@ -26,7 +26,7 @@ class TornadoChartTest {
             new TornadoRow("bigger_mill", "yield", 0.8, 1.2, "x", 360, 406, 300, none, none));
     Wording wording = new Wording(UnitSystem.METRIC, Locale.ROOT);
     Figure figure = new CompareFigures(SampleCompare.with(rows), wording).tornado().get(0);
-    assertThat(figure.table().rows()).extracting(row -> row.get(0)).containsExactly("`yield`", "`price`");
+    assertThat(figure.table().rows()).extracting(row -> row.get(1)).containsExactly("`yield`", "`price`");
     List<double[]> bars = BAR.matcher(figure.svg()).results().map(TornadoChartTest::fromTo).toList();
     assertThat(bars).hasSize(4);
     double worth = bars.get(0)[0];

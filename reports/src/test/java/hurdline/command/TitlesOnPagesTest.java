@@ -126,8 +126,8 @@ class TitlesOnPagesTest {
     assertThat(
             said(
                 "compare", "--replications", "3", "--service-lives", "2", "--gain", "--among", "bigger_mill,bigger_mill+second_spout",
-                "--tornado", "money.wage=20USD/h..30USD/h"))
-        .contains("30 hp grinder + Twin sacker", "the plant as it stands", "Kessler KX grinder: own rate");
+                "--tornado", "machines.saw.power=20%"))
+        .contains("power of the ripper", "30 hp grinder + Twin sacker", "the plant as it stands", "Kessler KX grinder: own rate");
   }
 
   @Test
@@ -137,9 +137,16 @@ class TitlesOnPagesTest {
   }
 
   @Test
+  void aYardReadsThemToo() throws IOException {
+    assertThat(said("yard", "--replications", "3", "--gain"))
+        .contains("North Barn", "kenaf straw", "Kessler KX grinder")
+        .doesNotContain("Hammer mill", "Bale shed");
+  }
+
+  @Test
   void aGridReadsThemToo() throws IOException {
     assertThat(said("compare", "--replications", "3", "--vary", "machines.saw.power=40hp..60hp..10hp"))
-        .contains("30 hp grinder", "Twin sacker");
+        .contains("power of the ripper, hp", "power of the ripper from 40 hp to 60 hp", "30 hp grinder", "Twin sacker");
   }
 
   @Test

@@ -62,10 +62,10 @@ class CompareWordsTest {
               net present value         10 USD                -5 to 25        -20         30
               lives with a loss         50 %                  0 to 100
 
-            sensitive to     bigger mill: products.fine.price (900,000 to 1,880,000 USD from 0.8 to 1.2 times), then money.wage (1,400,000 to 1,380,000 USD from 20 to 30.5 USD/h)
-            break-even       bigger mill: at money.crop_prices.stalk 202 (198 to 205) USD/ton (the file says 145 USD/ton); at no products.*.price from 0.0585 to 17.09 times, it is worth its price throughout
+            sensitive to     bigger mill: price of fine (900,000 to 1,880,000 USD from 0.8 to 1.2 times), then wage (1,400,000 to 1,380,000 USD from 20 to 30.5 USD/h)
+            break-even       bigger mill: at crop price of stalk 202 (198 to 205) USD/ton (the file says 145 USD/ton); at no price of all products from 0.0585 to 17.09 times, it is worth its price throughout
             not significant  bigger mill + hand: stalk fed, about 1,000 replications would show a difference of this size
-            best: bigger mill has the greatest money.margin, after 61 replications; if one is better than each other by 10,000 USD or more, the one picked is it with a chance of at least 95 % (Kim and Nelson's procedure)
+            best: bigger mill has the greatest margin, after 61 replications; if one is better than each other by 10,000 USD or more, the one picked is it with a chance of at least 95 % (Kim and Nelson's procedure)
             10 % more        Of stalk fed most comes from mill (10 % more power) +190 t (176 to 204), then shift day (51 min longer, from 05:09) +150 t (120 to 180), then bag hand (1 more than 1) +64 t (51 to 77), less from one other; what one other brings cannot be significant; by hours it is the first bottleneck too
                              Of margin most comes from mill (10 % more power) +52,000 USD (46,000 to 58,000), then bag hand (1 more than 1) +21,000 USD (16,000 to 26,000), then feeder (10 % more rate) +9,000 USD (1,000 to 17,000); what 2 others bring cannot be significant; by hours it is the first bottleneck too
             Against the plant as it stands, on 40 replications of the same random draws; intervals of differences hold for all options together; worth and payback over 40 service lives. Limits are in % of scheduled hours.\

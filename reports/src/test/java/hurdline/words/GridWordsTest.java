@@ -15,7 +15,7 @@ class GridWordsTest {
     assertThat(String.join("\n", new GridWords(SampleGrid.line(), US).lines(80)))
         .isEqualTo(
             """
-            Sweetgum Bend shared gin, the plant as it stands against bigger<mill>, products.hurd.price from 100 USD/t to 300 USD/t (3 values), 2027-01-04 to 2027-12-31, 40 replications each, seed 1
+            Sweetgum Bend shared gin, the plant as it stands against bigger<mill>, price of hurd from 100 USD/t to 300 USD/t (3 values), 2027-01-04 to 2027-12-31, 40 replications each, seed 1
             Best by margin: the plant as it stands at 100 USD/t and 200 USD/t, bigger<mill> at 300 USD/t; it changes from the plant as it stands to bigger<mill> near 220 USD/t, significantly between 100 USD/t and 300 USD/t.
             The margin is highest at 300 USD/t with bigger<mill>: 170,000 USD, give or take 4,000, significantly more than at every other value.
             The grid ends there, and beyond it may be more.
