@@ -3,9 +3,9 @@ package hurdline.flow;
 import java.util.Arrays;
 
 /**
- * A small dense linear system, solved by Gauss's elimination with row exchange in arrays made once.
+ * A small dense linear system, solved by Gauss's elimination in arrays made once.
  *
- * <p>The paces of a knot rarely have more than a handful of unknowns, so nothing sparser pays. Rows are brought to the
+ * <p>The paces of a knot rarely have more than a handful of unknowns, so nothing sparser pays. {@link #solve} exchanges rows, which are brought to the
  * same size first: one limit may count in shares of a machine, another in kg/s. Hot path, see {@link RateSolver}.
  */
 final class ContestSystem {
@@ -36,6 +36,16 @@ final class ContestSystem {
 
   double answer(int unknown) {
     return right[unknown];
+  }
+
+  /** Solves without row exchange a system that needs none, such as a non-singular M-matrix; its rows stay in their scale. */
+  void solveInOrder() {
+    for (int column = 0; column < unknowns; column++) {
+      for (int row = column + 1; row < unknowns; row++) {
+        subtract(column, row);
+      }
+    }
+    substituteBack();
   }
 
   /** False if the system leaves an unknown open; then there is no answer. */

@@ -1,7 +1,6 @@
 package hurdline.flow;
 
 import hurdline.line.Stretch;
-import java.util.Arrays;
 
 /**
  * Inflows of all nodes of a stretch with returns: the linear system (I − F)·x = e, one unknown for each
@@ -18,8 +17,7 @@ final class Returns {
   private final double[][] millFines;
   private final int hurd;
   private final int fines;
-  private final double[] matrix;
-  private final double[] x;
+  private final ContestSystem system;
 
   /**
    * @param share [node][outlet][component]; read at each call
@@ -34,8 +32,7 @@ final class Returns {
     this.hurd = hurd;
     this.fines = fines;
     unknowns = stretch.nodes * components;
-    matrix = new double[unknowns * unknowns];
-    x = new double[unknowns];
+    system = new ContestSystem(unknowns);
   }
 
   /**
@@ -49,21 +46,21 @@ final class Returns {
   }
 
   private void inflows(int[] screen, double[] kg, int water) {
+    system.clear(unknowns);
     for (int i = 0; i < unknowns; i++) {
-      x[i] = kg[2 * i + water];
+      system.addRight(i, kg[2 * i + water]);
     }
     fill(screen, water == 1);
-    eliminate();
+    system.solveInOrder();
     for (int i = 0; i < unknowns; i++) {
-      kg[2 * i + water] = x[i];
+      kg[2 * i + water] = system.answer(i);
     }
   }
 
   private void fill(int[] screen, boolean isWater) {
-    Arrays.fill(matrix, 0);
     for (int node = 0; node < stretch.nodes; node++) {
       for (int c = 0; c < components; c++) {
-        matrix[(node * components + c) * unknowns + node * components + c] += 1;
+        system.add(node * components + c, node * components + c, 1);
         double kept = 1;
         int[] from = stretch.breaksFrom[node];
         for (int k = 0; k < from.length; k++) {
@@ -88,31 +85,8 @@ final class Returns {
     int[] targets = stretch.outletTo[node];
     for (int o = 0; o < targets.length; o++) {
       if (targets[o] >= 0) {
-        matrix[(targets[o] * components + as) * unknowns + node * components + from] -=
-            through * share[node][o][as];
+        system.add(targets[o] * components + as, node * components + from, -through * share[node][o][as]);
       }
-    }
-  }
-
-  private void eliminate() {
-    int n = unknowns;
-    for (int p = 0; p < n; p++) {
-      for (int i = p + 1; i < n; i++) {
-        double factor = matrix[i * n + p] / matrix[p * n + p];
-        if (factor != 0) {
-          for (int j = p + 1; j < n; j++) {
-            matrix[i * n + j] -= factor * matrix[p * n + j];
-          }
-          x[i] -= factor * x[p];
-        }
-      }
-    }
-    for (int i = n - 1; i >= 0; i--) {
-      double sum = x[i];
-      for (int j = i + 1; j < n; j++) {
-        sum -= matrix[i * n + j] * x[j];
-      }
-      x[i] = sum / matrix[i * n + i];
     }
   }
 }

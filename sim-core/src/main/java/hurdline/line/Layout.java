@@ -122,7 +122,7 @@ public final class Layout {
     for (int m = 0; m < machines; m++) {
       if (machine[m] instanceof Machine.HammerMill mill) {
         List<Machine.Screen> screens = mill.screens();
-        motorKgPerS[m] = screens.stream().mapToDouble(s -> MillRate.kgPerS(mill, s)).toArray();
+        motorKgPerS[m] = screens.stream().mapToDouble(mill::kgPerS).toArray();
         millFines[m] = screens.stream().mapToDouble(Machine.Screen::fines).toArray();
         grindingByMoisture[m] = new Polyline(mill.grinding().byMoisture());
       }

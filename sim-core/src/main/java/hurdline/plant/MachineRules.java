@@ -69,16 +69,10 @@ final class MachineRules {
     }
   }
 
-  /**
-   * e = energy · (measured_at / opening)^exponent must leave the motor a rate, and a rate that can
-   * be.
-   */
+  /** The energy law must leave the motor a rate, and a rate that can be. */
   private static void grinds(Machine.HammerMill mill, String path, Problems found) {
-    Machine.Grinding law = mill.grinding();
     for (Machine.Screen screen : mill.screens()) {
-      double jPerKg =
-          law.energyJPerKg() * Math.pow(law.measuredAtM() / screen.openingM(), law.exponent());
-      double kgPerS = mill.common().powerW() * law.motorLoad() / jPerKg;
+      double kgPerS = mill.kgPerS(screen);
       if (mill.common().powerW() > 0 && !(kgPerS > 1e-6 && kgPerS < 1e6)) {
         found.add(
             path + ".screens." + screen.name() + ".opening",

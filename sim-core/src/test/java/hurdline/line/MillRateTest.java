@@ -41,7 +41,7 @@ class MillRateTest {
             Math.exp(fit.predict(0)) * J_PER_KG, 0.001, -fit.getSlope(), 0.8, 0, Curve.NONE);
     for (int i = 0; i < openingMm.length; i++) {
       Machine.Screen screen = new Machine.Screen("s", openingMm[i] / 1000, 0);
-      double said = MillRate.energyJPerKg(law, screen) / J_PER_KG;
+      double said = law.energyJPerKg(screen) / J_PER_KG;
       assertThat(Math.abs(said / kwhPerT[i] - 1)).isLessThan(worst);
     }
   }
@@ -51,8 +51,8 @@ class MillRateTest {
   void theMotorSetsTheRateAndTheScreenTheEnergy() {
     Machine.HammerMill mill = mill();
     double tPerH = 3.6;
-    assertThat(MillRate.kgPerS(mill, mill.screens().get(0)) * tPerH).isCloseTo(1.2, within(1e-12));
-    assertThat(MillRate.kgPerS(mill, mill.screens().get(1)) * tPerH).isCloseTo(0.6, within(1e-12));
+    assertThat(mill.kgPerS(mill.screens().get(0)) * tPerH).isCloseTo(1.2, within(1e-12));
+    assertThat(mill.kgPerS(mill.screens().get(1)) * tPerH).isCloseTo(0.6, within(1e-12));
   }
 
   private static Machine.HammerMill mill() {

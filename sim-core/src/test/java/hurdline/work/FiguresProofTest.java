@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.chance.Gamma;
 import hurdline.estimate.Intervals;
 import hurdline.estimate.Summary;
-import hurdline.line.MillRate;
 import hurdline.outside.Autocorrelation;
 import hurdline.outside.Outside;
 import hurdline.plant.Curve;
@@ -172,12 +171,12 @@ class FiguresProofTest {
       String[] printed = measured.text(what).split("\\s+");
       String says = what.replaceFirst("\\.", " at ").replace('-', ' ') + " % moisture, n = " + String.format(Locale.ROOT, "%.2f", law.exponent()) + ", ";
       for (int i = 0; i < openingMm.length; i++) {
-        double got = MillRate.energyJPerKg(law, new Machine.Screen("s", openingMm[i] / 1000, 0)) / J_PER_KG;
+        double got = law.energyJPerKg(new Machine.Screen("s", openingMm[i] / 1000, 0)) / J_PER_KG;
         Measured line = TABLE.add(at, new Measured(says + openingMm[i] + " mm", "kWh/t", printed[i], got));
         assertThat(Math.abs(line.off())).as(line.toString()).isLessThan(40);
       }
     }
-    double tPerH = MillRate.kgPerS(mill(new Machine.Grinding(12.5 * J_PER_KG, 0.006, 0.5, 0.75, 0, Curve.NONE)), new Machine.Screen("s", 0.0015, 0)) * 3.6;
+    double tPerH = mill(new Machine.Grinding(12.5 * J_PER_KG, 0.006, 0.5, 0.75, 0, Curve.NONE)).kgPerS(new Machine.Screen("s", 0.0015, 0)) * 3.6;
     figure(at, "20 kW at 75 % load, 12.5 kWh/t at 6 mm, n = 0.5 (by hand): rate at 1.5 mm", "t/h", "0.600000000", tPerH, ROUNDED);
   }
 
