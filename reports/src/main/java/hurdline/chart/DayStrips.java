@@ -199,10 +199,11 @@ final class DayStrips {
     g.setPaint(Palette.INK);
     double free = LEFT;
     for (Day.Bar bar : of(machine)) {
-      double wide = g.getFontMetrics(font).stringWidth(Titles.ofName(bar.stop()));
+      String said = wording.titles().stops(machine, bar.stop());
+      double wide = g.getFontMetrics(font).stringWidth(said);
       double left = Math.min(x(bar.fromH()), Look.WIDTH - wide - 2);
       if (!bar.stop().isEmpty() && left >= free) {
-        g.drawString(Titles.ofName(bar.stop()), (float) left, (float) y);
+        g.drawString(said, (float) left, (float) y);
         free = left + wide + 5;
       }
     }

@@ -72,7 +72,7 @@ final class DaySection {
                 List.of(
                     clock(bar.fromH()),
                     wording.titles().machine(bar.machine()),
-                    Titles.ofName(bar.stop()).replace("+", " and "),
+                    wording.titles().stops(bar.machine(), bar.stop()),
                     wording.fixed(60 * bar.lastsH(), 1, "min")))
         .toList();
   }

@@ -93,7 +93,7 @@ final class MeasureTables {
     Titles titles = wording.titles();
     return switch (match.measure()) {
       case MACHINE_STOP_COUNT, MACHINE_STOP_HOURS ->
-          titles.machine(name) + ": " + Titles.ofName(match.names().get(1));
+          titles.machine(name) + ": " + Titles.inText(titles.stop(name, match.names().get(1)));
       case RESOURCE_BUSY, RESOURCE_WAIT_MEAN, RESOURCE_QUEUE_PEAK -> titles.resource(name);
       case TRUCKS_TRIPS, TRUCKS_WAIT_MEAN, TRUCKS_TURNAROUND_MEAN -> titles.crop(name);
       case MONEY_LINE_MARGIN, MONEY_LINE_MARGIN_PER_TONNE -> titles.line(name);

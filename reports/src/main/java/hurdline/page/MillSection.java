@@ -65,7 +65,7 @@ final class MillSection {
     return List.of(
         wording.titles().option(plant)
             + ": "
-            + Titles.ofName(row.screen())
+            + Titles.inText(wording.titles().screen(row.mill(), row.screen()))
             + (row.product().isEmpty() ? "" : ", " + wording.titles().product(row.product())),
         words.told(plant, Measure.MACHINE_SCREEN_HOURS.of(mill, row.screen())),
         words.told(plant, Measure.MACHINE_SCREEN_MASS_IN.of(mill, row.screen())),

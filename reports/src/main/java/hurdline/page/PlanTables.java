@@ -19,6 +19,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Tables of the season page that have no chart. */
 final class PlanTables {
@@ -61,7 +62,7 @@ final class PlanTables {
     for (SeasonAnswer.Plan plan : answer.plans()) {
       for (SeasonAnswer.Entry entry : plan.entries()) {
         String more =
-            entry.isChangeover() ? "with " + entry.hands() + " hands" : Titles.ofName(String.join(", ", entry.shifts()));
+            entry.isChangeover() ? "with " + entry.hands() + " hands" : entry.shifts().stream().map(wording.titles()::shift).collect(Collectors.joining(", "));
         String moved =
             entry.movedFrom().isEmpty()
                 ? ""
@@ -95,11 +96,11 @@ final class PlanTables {
         for (SeasonAnswer.Task task : entry.tasks()) {
           rows.add(
               List.of(
-                  wording.titles().plan(plan.name()) + ", " + wording.date(entry.from()) + ": " + Titles.ofName(task.name()),
+                  wording.titles().plan(plan.name()) + ", " + wording.date(entry.from()) + ": " + Titles.inText(wording.titles().task(task.name())),
                   String.valueOf(task.hands()),
                   wording.fixed(task.beginH(), 1, "h"),
                   wording.fixed(task.endH(), 1, "h"),
-                  Titles.ofName(String.join(", ", task.after())),
+                  task.after().stream().map(wording.titles()::task).map(Titles::inText).collect(Collectors.joining(", ")),
                   task.isCritical() ? "critical" : ""));
         }
       }

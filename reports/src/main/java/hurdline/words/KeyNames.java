@@ -24,6 +24,9 @@ public final class KeyNames {
   private final List<String> words = new ArrayList<>();
   private final List<String> things = new ArrayList<>();
 
+  /** The name before, whose the next one is. */
+  private String outer = "";
+
   private KeyNames(Titles titles) {
     this.titles = titles;
   }
@@ -69,6 +72,7 @@ public final class KeyNames {
       default -> {}
     }
     things.add(name.equals(ALL) ? "all " + plural(section) : thing(section, name));
+    outer = name;
     return 1;
   }
 
@@ -91,7 +95,12 @@ public final class KeyNames {
       case "crops", "deliveries", "crop_prices", "on_hand" -> Titles.inText(titles.crop(name));
       case "options" -> "option " + Titles.inText(titles.option(name));
       case "plans" -> "plan " + Titles.inText(titles.plan(name));
-      case "composition" -> Titles.ofName(name);
+      case "composition", "components" -> Titles.inText(titles.component(name));
+      case "shifts" -> titles.thing("shift." + name);
+      case "stops" -> "stop " + Titles.inText(titles.stop(outer, name));
+      case "screens" -> "screen " + Titles.inText(titles.screen(outer, name));
+      case "fields" -> "field " + Titles.inText(titles.field(outer, name));
+      case "tasks" -> "task " + Titles.inText(titles.task(name));
       default -> section.substring(0, section.length() - 1) + " " + Titles.ofName(name);
     };
   }

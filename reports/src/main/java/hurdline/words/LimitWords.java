@@ -199,7 +199,7 @@ final class LimitWords {
     String tail = cause.substring(cause.indexOf('.') + 1);
     return switch (Cause.kindOf(cause)) {
       case RATE -> machine;
-      case STOP -> Titles.ofName(tail) + " of " + machine;
+      case STOP -> Titles.inText(titles.stop(Cause.machineOf(cause), tail)) + " of " + machine;
       case PACKAGE_CHANGE -> "package change at " + machine;
       case SCREEN_CHANGE -> "screen change of " + machine;
       case RESOURCE -> "wait for " + Titles.inText(titles.resource(tail));

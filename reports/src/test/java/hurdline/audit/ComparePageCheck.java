@@ -84,8 +84,9 @@ final class ComparePageCheck implements Check {
           }
 
           @Override
-          public String stop(String name) {
-            return name.replace('_', ' ');
+          public String stop(String machine, String name) {
+            String shown = names.shown("machines." + machine.split("\\+")[0] + ".stops", name);
+            return shown.substring(0, 1).toLowerCase(Locale.ROOT) + shown.substring(1);
           }
 
           @Override

@@ -30,7 +30,7 @@ class DayChartTest {
   @Test
   void stopsAreNamedAndMachinesThatNobodyUsesLeftOut() {
     assertThat(texts())
-        .contains("feeder", "mill", "cleaning", "choke+hammers", "hurd bin", "down", "starved")
+        .contains("feeder", "mill", "cleaning", "choke and hammers", "hurd bin", "down", "starved")
         .doesNotContain("gin stands", "seed cotton", "unused", "blocked");
   }
 

@@ -40,6 +40,11 @@ class TitlesOnPagesTest {
     {"  second_spout:\n    title: Second spout", "Twin sacker"}
   };
 
+  /** The same of what belongs to a machine or to the calendar. */
+  private static final String[][] PARTS = {
+    {"    day: {", "Long daylight"}, {"choke: {", "Wrapped rotor"}
+  };
+
   private static final String PLANS =
       """
       plans:
@@ -64,6 +69,10 @@ class TitlesOnPagesTest {
     for (String[] title : TITLES) {
       assertThat(text).contains(title[0]);
       text = text.replaceFirst(Pattern.quote(title[0]) + "(?=[,\\s])", Matcher.quoteReplacement(title[0].replaceFirst("title: .*", "title: " + title[1])));
+    }
+    for (String[] part : PARTS) {
+      assertThat(text).contains(part[0]);
+      text = text.replace(part[0], part[0] + "title: " + part[1] + ", ");
     }
     return Files.writeString(folder.resolve("plant.yaml"), text + PLANS);
   }
@@ -112,7 +121,7 @@ class TitlesOnPagesTest {
     assertThat(said("run", "--replications", "3", "--locale", "en-US", "--units", "us"))
         .contains(
             "Straw table", "Ripper", "Bast press", "Core silo", "Kessler KX grinder", "Sacker", "Ribbon", "Core",
-            "Decortication", "Grab", "The Kessler KX grinder is the bottleneck", "What limits the decortication", "Kenaf straw")
+            "Decortication", "Grab", "Ripper: wrapped rotor", "The Kessler KX grinder is the bottleneck", "What limits the decortication", "Kenaf straw")
         .doesNotContain("Hammer mill", "Separating saw", "separating saw");
   }
 
@@ -127,13 +136,13 @@ class TitlesOnPagesTest {
             said(
                 "compare", "--replications", "3", "--service-lives", "2", "--gain", "--among", "bigger_mill,bigger_mill+second_spout",
                 "--tornado", "machines.saw.power=20%"))
-        .contains("power of the ripper", "30 hp grinder + Twin sacker", "the plant as it stands", "Kessler KX grinder: own rate");
+        .contains("power of the ripper", "30 hp grinder + Twin sacker", "long daylight", "the plant as it stands", "Kessler KX grinder: own rate");
   }
 
   @Test
   void plansAreReadByTheirTitlesAndWhatAPlanAddsByItsOwn() throws IOException {
     assertThat(said("season", "--replications", "3"))
-        .contains("Ten-hour day", "spare mill", "the season as it stands", "Roof fan");
+        .contains("Ten-hour day", "Long daylight", "spare mill", "the season as it stands", "Roof fan");
   }
 
   @Test

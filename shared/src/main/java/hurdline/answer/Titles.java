@@ -103,6 +103,36 @@ public record Titles(Map<String, String> given) {
     return of("place", name);
   }
 
+  /** A stop of a machine, or of machines that are named together, which then is the first one's. */
+  public String stop(String machine, String name) {
+    return part("stop", machine.split("\\+")[0], name);
+  }
+
+  /** Several stops at once, {@code choke+belt}: {@code choke and belt}. */
+  public String stops(String machine, String names) {
+    return Arrays.stream(TOGETHER.split(names)).map(name -> inText(stop(machine, name))).collect(Collectors.joining(" and "));
+  }
+
+  public String screen(String mill, String name) {
+    return part("screen", mill, name);
+  }
+
+  public String field(String crop, String name) {
+    return part("field", crop, name);
+  }
+
+  public String shift(String name) {
+    return of("shift", name);
+  }
+
+  public String task(String name) {
+    return of("task", name);
+  }
+
+  public String component(String name) {
+    return of("component", name);
+  }
+
   /** What an analysis makes more of: {@code mill}, {@code resource.loader}, {@code shift.day}. */
   public String thing(String what) {
     int dot = what.indexOf('.');
@@ -110,7 +140,11 @@ public record Titles(Map<String, String> given) {
       return machine(what);
     }
     String name = what.substring(dot + 1);
-    return what.startsWith("resource.") ? resource(name) : what.substring(0, dot) + " " + ofName(name);
+    return switch (what.substring(0, dot)) {
+      case "resource" -> resource(name);
+      case "shift" -> given.containsKey(key("shift", name)) ? inText(shift(name)) : "shift " + ofName(name);
+      default -> what.substring(0, dot) + " " + ofName(name);
+    };
   }
 
   /** An option, several together ({@code a+b}), or the plant as it stands, which is {@code base}. */
@@ -145,6 +179,12 @@ public record Titles(Map<String, String> given) {
     return title == null ? ofName(name) : title;
   }
 
+  /** What belongs to a machine or a crop. */
+  private String part(String kind, String owner, String name) {
+    String title = given.get(key(kind, owner + "." + name));
+    return title == null ? ofName(name) : title;
+  }
+
   private class Label implements Cause.Reader {
     @Override
     public String machine(String name) {
@@ -152,8 +192,8 @@ public record Titles(Map<String, String> given) {
     }
 
     @Override
-    public String stop(String name) {
-      return ofName(name);
+    public String stop(String machine, String name) {
+      return inText(Titles.this.stop(machine, name));
     }
 
     @Override

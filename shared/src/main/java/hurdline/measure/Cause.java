@@ -95,7 +95,8 @@ public enum Cause {
   public interface Reader {
     String machine(String name);
 
-    String stop(String name);
+    /** A stop of a machine as a cause word names it. */
+    String stop(String machine, String name);
 
     String resource(String name);
   }
@@ -110,7 +111,7 @@ public enum Cause {
     String tail = cause.substring(cause.indexOf('.') + 1);
     return switch (kindOf(cause)) {
       case RATE -> "the rate of " + machine;
-      case STOP -> "the stop " + reader.stop(tail) + " of " + machine;
+      case STOP -> "the stop " + reader.stop(machineOf(cause), tail) + " of " + machine;
       case PACKAGE_CHANGE -> "the package change at " + machine;
       case SCREEN_CHANGE -> "the screen change of " + machine;
       case RESOURCE -> "the wait for " + reader.resource(tail);
@@ -128,7 +129,7 @@ public enum Cause {
     String tail = cause.substring(cause.indexOf('.') + 1);
     return switch (kindOf(cause)) {
       case RATE -> machine + ": own rate";
-      case STOP -> machine + ": " + reader.stop(tail);
+      case STOP -> machine + ": " + reader.stop(machineOf(cause), tail);
       case PACKAGE_CHANGE -> machine + ": package change";
       case SCREEN_CHANGE -> machine + ": screen change";
       case RESOURCE -> "wait for " + reader.resource(tail);

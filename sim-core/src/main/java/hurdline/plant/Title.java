@@ -3,18 +3,25 @@ package hurdline.plant;
 /**
  * What people read in place of a name.
  *
- * @param name of the thing, unique within its kind
+ * @param name of the thing, unique within its kind: {@code mill}, and {@code mill.hammers} of what is a machine's or a crop's
+ * @param path where the plant file has it
  */
-public record Title(Kind kind, String name, String text) {
+public record Title(Kind kind, String name, String text, String path) {
 
   /** What may have a title. */
   public enum Kind {
+    SHIFT("calendar.shifts", "shift"),
+    COMPONENT("components", "component"),
     CROP("crops", "crop"),
     MACHINE("machines", "machine"),
+    STOP("machines.*.stops", "stop"),
+    SCREEN("machines.*.screens", "screen"),
     PRODUCT("products", "product"),
     LINE("lines", "line"),
     RESOURCE("resources", "resource"),
     PLACE("yard.places", "place"),
+    FIELD("deliveries.*.fields", "field"),
+    TASK("season.*.tasks", "task"),
     OPTION("options", "option"),
     PLAN("plans", "plan");
 
@@ -26,7 +33,7 @@ public record Title(Kind kind, String name, String text) {
       this.word = word;
     }
 
-    /** Path of the map in the plant file that has them by name. */
+    /** Path of the map in the plant file that has them by name; a star is each name of a map or place of a list. */
     public String section() {
       return section;
     }
@@ -36,8 +43,8 @@ public record Title(Kind kind, String name, String text) {
     }
   }
 
-  /** Where the plant file has it. */
-  public String path() {
-    return kind.section + "." + name + ".title";
+  /** The machine or crop whose it is, with its dot; empty where it is the plant's own. */
+  String owner() {
+    return name.substring(0, name.lastIndexOf('.') + 1);
   }
 }

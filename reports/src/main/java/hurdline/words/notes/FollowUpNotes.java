@@ -53,7 +53,7 @@ final class FollowUpNotes {
   private String left(NotIncreased left) {
     return switch (left.why()) {
       case MACHINE_WITHOUT_RATE -> wording.titles().machineInText(left.name()) + " has no rate";
-      case SHIFT_WITHOUT_ROOM -> "shift " + Titles.ofName(left.name()) + " has no room to be longer";
+      case SHIFT_WITHOUT_ROOM -> wording.titles().thing("shift." + left.name()) + " has no room to be longer";
     };
   }
 

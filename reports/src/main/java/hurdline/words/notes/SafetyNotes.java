@@ -66,7 +66,7 @@ final class SafetyNotes {
     return "More than "
         + wording.plain(fact.aboveS() / 3600)
         + " hours or past midnight: "
-        + names(fact.shifts(), Titles::ofName)
+        + names(fact.shifts(), wording.titles()::shift)
         + ". Whether such shifts, their rests and their pay are allowed is for local labor law"
         + " and agreements; tired people get hurt at machines more often.";
   }

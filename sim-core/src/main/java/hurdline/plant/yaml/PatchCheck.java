@@ -4,6 +4,7 @@ import hurdline.plant.Expected;
 import hurdline.plant.Nearest;
 import hurdline.plant.Plant;
 import hurdline.plant.Problem;
+import hurdline.plant.Title;
 import hurdline.plant.Usage;
 import hurdline.plant.yaml.Tree.Entries;
 import hurdline.plant.yaml.Tree.Entry;
@@ -93,10 +94,32 @@ final class PatchCheck {
     List<Finding> fresh =
         changed.inOrder().stream().filter(f -> before.stream().noneMatch(f::echoes)).toList();
     List<String> strangers = strangers(named, plant, fresh);
+    renamed(named, plant);
     fresh.stream()
         .filter(
             finding -> strangers.stream().noneMatch(path -> within(finding.problem().path(), path)))
         .forEach(finding -> findings.add(finding.because(named.because())));
+  }
+
+  /** What is in both plants reads alike in both, since a comparison shows one title for one thing. */
+  private void renamed(NamedPatches.Named named, Plant plant) {
+    for (Title title : plant.titles()) {
+      String path = title.path().substring(0, title.path().lastIndexOf('.'));
+      String before = path.substring(path.lastIndexOf('.') + 1).replace('_', ' ');
+      Optional<Tree> thing = Tree.find(base, path);
+      if (thing.isPresent()) {
+        String read = Tree.find(base, title.path()).map(old -> old instanceof Tree.Scalar text ? text.text() : "").orElse(before);
+        Optional<Tree> said = Tree.find(named.with(), title.path());
+        if (said.isPresent() && !read.equals(title.text())) {
+          add(
+              said.get().place(),
+              named,
+              title.path(),
+              title.kind().word() + " \"" + title.name() + "\" reads \"" + title.text() + "\" here and \"" + read + "\" in the plant as it stands",
+              "titles for what the " + named.kind() + " adds only; a comparison shows one title for one thing");
+        }
+      }
+    }
   }
 
   /**

@@ -17,9 +17,9 @@ enum Shape {
       "hurdline! plant! calendar! components crops! machines! products packages lines! season!"
           + " crews resources yard! deliveries money options plans"),
   CALENDAR("a calendar", "from! to! shifts! closed repeats"),
-  SHIFT("a shift", "days from! to! rests"),
+  SHIFT("a shift", "title days from! to! rests"),
   REST("a rest", "at! lasts!"),
-  COMPONENT("a component", "bulk_density"),
+  COMPONENT("a component", "title bulk_density"),
   CROP("a crop", "title bale module moisture diameter composition! composition_cv"),
   BALE("a bale", "mass! long wide high"),
   FEEDER("a bale-feeder", "title kind! power draws stops feed_table"),
@@ -30,8 +30,8 @@ enum Shape {
   BIN("a bin", "title kind! holds! start_at stop_at"),
   MILL("a hammer-mill", "title kind! power! draws stops grinding! screens! screen_change needs"),
   GRINDING("the grinding", "energy! measured_at! exponent! motor_load! no_load by_moisture"),
-  SCREEN("a screen", "opening! fines"),
-  STOP("a stop", "every! counted! lasts! initial_age repair needs cost"),
+  SCREEN("a screen", "title opening! fines"),
+  STOP("a stop", "title every! counted! lasts! initial_age repair needs cost"),
   PRODUCT("a product", "title price package orders sells moisture"),
   PRODUCT_MOISTURE("a product's moisture", "basis at_most dock"),
   ORDER("an order", "mass! due! late_penalty price"),
@@ -53,7 +53,7 @@ enum Shape {
   CAMPAIGN("a campaign", "line! from! to! shifts! send_home"),
   SEND_HOME("a send-home rule", "below! back_at"),
   CHANGEOVER("a changeover", "changeover! hands tasks"),
-  TASK("a task", "lasts! hands after"),
+  TASK("a task", "title lasts! hands after"),
   RESOURCE("a resource", "title count! priority"),
   YARD("a yard", "on_hand places! pick when_full field_loss lift"),
   YARD_PLACE("a place", "title holds! loss crops stack cost life"),
@@ -63,7 +63,7 @@ enum Shape {
   DELIVERY("a delivery", "fields balers yield_factor weather hours hands trucks loads weigh unload waiting_cost"),
   FIELD(
       "a field",
-      "area! yield! ready! ready_sd baling! bale module moisture diameter composition"
+      "title area! yield! ready! ready_sd baling! bale module moisture diameter composition"
           + " composition_cv"),
   HOURS("hours", "from! to! days"),
   TRUCKS("trucks", "count! bales modules load drive!"),

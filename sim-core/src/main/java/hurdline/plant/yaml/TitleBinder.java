@@ -4,6 +4,7 @@ import hurdline.plant.Title;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Reads the titles of all that may have one. */
 final class TitleBinder {
@@ -14,15 +15,31 @@ final class TitleBinder {
   static List<Title> titles(At top) {
     List<Title> titles = new ArrayList<>();
     for (Title.Kind kind : Title.Kind.values()) {
-      At section = top;
-      for (String key : kind.section().split("\\.")) {
-        section = section.child(key);
-      }
-      for (String name : section.entries().orElse(Map.of()).keySet()) {
-        add(kind, name, section.child(name).child("title"), titles);
-      }
+      sections(kind, List.of(kind.section().split("\\.")), "", top, titles);
     }
     return titles;
+  }
+
+  /** Goes down to every map that has things of a kind by name; {@code owner} is whose they are, with a dot. */
+  private static void sections(Title.Kind kind, List<String> keys, String owner, At at, List<Title> titles) {
+    if (keys.isEmpty()) {
+      for (String name : names(at)) {
+        add(kind, owner + name, at.child(name).child("title"), titles);
+      }
+      return;
+    }
+    List<String> inner = keys.subList(1, keys.size());
+    if (!keys.get(0).equals("*")) {
+      sections(kind, inner, owner, at.child(keys.get(0)), titles);
+    } else if (at.isMap()) {
+      names(at).forEach(name -> sections(kind, inner, name + ".", at.child(name), titles));
+    } else if (at.tree().filter(Tree.Items.class::isInstance).isPresent()) {
+      at.items("entries").forEach(item -> sections(kind, inner, owner, item, titles));
+    }
+  }
+
+  private static Set<String> names(At at) {
+    return at.entries().orElse(Map.of()).keySet();
   }
 
   private static void add(Title.Kind kind, String name, At at, List<Title> titles) {
@@ -32,7 +49,7 @@ final class TitleBinder {
     String text = at.scalar().map(Tree.Scalar::text).orElse("");
     String wrong = at.scalar().isEmpty() ? at.shown() + " is no text" : wrong(text);
     if (wrong.isEmpty()) {
-      titles.add(new Title(kind, name, text));
+      titles.add(new Title(kind, name, text, at.path()));
     } else {
       at.wrong(wrong, "one line of 1 to " + MOST + " characters, such as \"Hammer mill\"");
     }

@@ -39,6 +39,23 @@ sealed interface Tree {
     }
   }
 
+  /** What stands at a path such as {@code season.2.tasks}. */
+  static Optional<Tree> find(Tree tree, String path) {
+    Optional<Tree> at = Optional.of(tree);
+    for (String key : path.split("\\.")) {
+      at = at.flatMap(within -> within.inner(key));
+    }
+    return at;
+  }
+
+  private Optional<Tree> inner(String key) {
+    if (this instanceof Items items) {
+      boolean there = key.matches("\\d{1,6}") && Integer.parseInt(key) < items.list().size();
+      return there ? Optional.of(items.list().get(Integer.parseInt(key))) : Optional.empty();
+    }
+    return this instanceof Entries entries ? entries.at(key) : Optional.empty();
+  }
+
   /** Whether nothing stands here. */
   default boolean isNothing() {
     return this instanceof Scalar scalar && scalar.isNull();

@@ -75,9 +75,15 @@ class SchemaTest {
               35, "the shifts of the days before it are said elsewhere"),
           "titles",
           Map.of(
+              8, "compares with the names of the other shifts",
               26, "compares with the titles of the other machines",
+              31, "compares with the names of the machine's other stops",
+              41, "compares with the names of the mill's other screens",
               44, "compares with the names of the other machines",
-              122, "compares with the names of the other options"),
+              89, "compares with the titles of the other tasks",
+              91, "compares with the title of a task of another changeover",
+              122, "compares with the title in the plant as it stands",
+              124, "compares with the names of the other options"),
           "tasks",
           Map.of(
               35, "compares with the changeover's hands",
