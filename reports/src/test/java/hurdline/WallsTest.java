@@ -55,7 +55,8 @@ class WallsTest {
     room("chart").uses(shared).uses("words")
         .knows("org.jfree", "org.apache.batik", "org.w3c.dom", "javax.xml.parsers", "java.awt", "java.nio.file", "java.io.File");
     room("page").uses(shared).uses("words", "words.notes", "table", "chart");
-    room("command").uses(shared).uses(simCore).uses("plant.yaml", "words", "words.notes", "table", "chart", "page")
+    room("service").uses(shared).uses("plant", "plant.yaml", "study").knows("java.nio.file");
+    room("command").uses(shared).uses("plant", "study", "service", "words", "words.notes", "table", "chart", "page")
         .knows("picocli", "me.tongfei.progressbar", "sun.misc", "java.nio.file", "java.io.File"); // sun.misc: Ctrl-C
   }
 

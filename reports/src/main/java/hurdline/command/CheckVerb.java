@@ -83,7 +83,7 @@ final class CheckVerb implements Callable<Integer> {
   /** The answer about a plant without problems; else they are printed as JSON where that is asked for. */
   private PaperAnswer checked() throws IOException {
     try {
-      return setting.studies().onPaper(plant.file(), plant.chosen());
+      return setting.studies().onPaper(plant.plant(), plant.chosen());
     } catch (ProblemsException wrong) {
       if (shown.json()) {
         RecordFile.write(wrong.problems(), setting.out());

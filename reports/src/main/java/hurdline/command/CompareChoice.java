@@ -1,5 +1,6 @@
 package hurdline.command;
 
+import hurdline.service.PlantText;
 import hurdline.study.Chosen;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,6 +31,10 @@ final class CompareChoice {
 
   Path file() {
     return file;
+  }
+
+  PlantText plant() {
+    return PlantText.of(file);
   }
 
   /** What is changed in base and options alike. */

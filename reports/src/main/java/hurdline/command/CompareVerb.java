@@ -67,7 +67,7 @@ final class CompareVerb implements Callable<Integer> {
     return reporting.play(
         choice.file(),
         out,
-        setting.studies().compare(choice.file(), choice.base(), asked.ask(choice.among()), effort),
+        setting.studies().compare(choice.plant(), choice.base(), asked.ask(choice.among()), effort),
         CompareVerb::parts);
   }
 
@@ -84,7 +84,7 @@ final class CompareVerb implements Callable<Integer> {
         .play(
             choice.file(),
             out,
-            setting.studies().grid(choice.file(), choice.base(), ask, vary.keys(), effort));
+            setting.studies().grid(choice.plant(), choice.base(), ask, vary.keys(), effort));
   }
 
   static Reporting.Parts parts(CompareAnswer answer, Wording wording) {

@@ -1,19 +1,20 @@
 package hurdline.command;
 
 import hurdline.study.Effort;
+import hurdline.study.Grid;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
 
 /** What a grid will cost, said before it starts: plays of the calendar, and the time by the first few. */
 final class GridCost {
-  private final Studies.Gridding grid;
+  private final Grid grid;
   private final Effort effort;
   private final int kept;
   private final Path folder;
 
   /** @param kept cells that are finished already */
-  GridCost(Studies.Gridding grid, Effort effort, int kept, Path folder) {
+  GridCost(Grid grid, Effort effort, int kept, Path folder) {
     this.grid = grid;
     this.effort = effort;
     this.kept = kept;

@@ -4,8 +4,10 @@ import hurdline.answer.GridAnswer;
 import hurdline.answer.PlayedCell;
 import hurdline.chart.GridFigures;
 import hurdline.page.ReportPage;
+import hurdline.service.PreparedGrid;
 import hurdline.study.CellStore;
 import hurdline.study.Effort;
+import hurdline.study.Grid;
 import hurdline.table.AnswerFolder;
 import hurdline.table.CellFolder;
 import hurdline.table.GridTables;
@@ -36,7 +38,8 @@ final class Gridded {
    * @param file the plant file, beside which the answer lies by default
    * @param out the folder that was asked for; null for a dated one beside the file
    */
-  int play(Path file, Path out, Studies.Gridding grid) throws IOException {
+  int play(Path file, Path out, PreparedGrid prepared) throws IOException {
+    Grid grid = prepared.grid();
     Reporting reporting = new Reporting(setting, shown);
     AnswerFolder folder = claimed(file, out, grid);
     CellFolder cells = new CellFolder(folder);
@@ -50,7 +53,7 @@ final class Gridded {
               setting,
               shown,
               grid.plays(),
-              (progress, stop) -> grid.play(new OnDisk(cells), progress, stop));
+              (progress, stop) -> prepared.simulate(new OnDisk(cells), progress, stop));
       if (found.isEmpty()) {
         return stopped(grid, folder, cells);
       }
@@ -73,7 +76,7 @@ final class Gridded {
     }
   }
 
-  private AnswerFolder claimed(Path file, Path out, Studies.Gridding grid) throws IOException {
+  private AnswerFolder claimed(Path file, Path out, Grid grid) throws IOException {
     if (out != null && CellFolder.isBegunIn(out)) {
       refuseOthers(out, CellFolder.settingsIn(out), grid.settings());
       return AnswerFolder.begun(out);
@@ -104,7 +107,7 @@ final class Gridded {
     return lines.isEmpty() ? "nothing more" : String.join(", ", lines);
   }
 
-  private int stopped(Studies.Gridding grid, AnswerFolder folder, CellFolder cells)
+  private int stopped(Grid grid, AnswerFolder folder, CellFolder cells)
       throws IOException {
     int done = cells.count();
     if (done == 0) {

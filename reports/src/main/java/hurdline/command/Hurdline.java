@@ -1,5 +1,6 @@
 package hurdline.command;
 
+import hurdline.service.EngineStudies;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;

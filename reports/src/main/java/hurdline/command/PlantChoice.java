@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.plant.Change;
+import hurdline.service.PlantText;
 import hurdline.study.Chosen;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,6 +30,10 @@ final class PlantChoice {
 
   Path file() {
     return file;
+  }
+
+  PlantText plant() {
+    return PlantText.of(file);
   }
 
   /** What is changed in the plant. */

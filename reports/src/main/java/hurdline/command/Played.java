@@ -1,5 +1,6 @@
 package hurdline.command;
 
+import hurdline.service.PreparedStudy.Simulation;
 import java.util.Optional;
 
 /** Plays a study with its progress shown, until it is done or the user asks it to stop. */
@@ -7,7 +8,7 @@ final class Played {
   private Played() {}
 
   /** @param plays how many there are in all */
-  static <A> Optional<A> inSight(Setting setting, Shown shown, int plays, Studies.Study<A> study) {
+  static <A> Optional<A> inSight(Setting setting, Shown shown, int plays, Simulation<A> study) {
     try (StopRequest stop =
             new StopRequest(
                 () ->
@@ -15,7 +16,7 @@ final class Played {
                         .err()
                         .println("Stopping; what is done is kept. Ctrl-C again ends at once."));
         Progress progress = Progress.on(setting, shown.wording(), !shown.quiet(), plays)) {
-      return study.play(progress, stop::isAsked);
+      return study.simulate(progress, stop::isAsked);
     }
   }
 }

@@ -2,6 +2,7 @@ package hurdline.command;
 
 import hurdline.answer.Answer;
 import hurdline.chart.Figure;
+import hurdline.service.PreparedStudy;
 import hurdline.table.AnswerFolder;
 import hurdline.table.Table;
 import hurdline.words.Wording;
@@ -58,14 +59,14 @@ final class Reporting {
    * @param file the plant file, beside which the answer lies by default
    * @param out the folder that was asked for; null for a dated one beside the file
    */
-  <A extends Answer> int play(Path file, Path out, Studies.Waiting<A> waiting, Shape<A> shape)
+  <A extends Answer> int play(Path file, Path out, PreparedStudy<A> study, Shape<A> shape)
       throws IOException {
     AnswerFolder folder = folder(file, out);
     try (Drawing drawing = Drawing.begin()) {
       if (!shown.quiet()) {
-        waiting.cost().get().forEach(setting.err()::println);
+        study.lives().ifPresent(lives -> setting.err().println(LivesCost.line(lives)));
       }
-      Optional<A> found = Played.inSight(setting, shown, waiting.plays(), waiting.study());
+      Optional<A> found = Played.inSight(setting, shown, study.calendars(), study.how());
       if (found.isEmpty()) {
         setting.err().println("Stopped before the first replication was done; nothing is written.");
         return ExitCode.STOPPED.number();

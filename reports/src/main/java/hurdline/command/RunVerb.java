@@ -70,13 +70,13 @@ final class RunVerb implements Callable<Integer> {
           .play(
               plant.file(),
               out,
-              setting.studies().grid(plant.file(), plant.chosen(), vary.keys(), effort));
+              setting.studies().grid(plant.plant(), plant.chosen(), vary.keys(), effort));
     }
     Reporting reporting = new Reporting(setting, shown);
     return reporting.play(
         plant.file(),
         out,
-        setting.studies().run(plant.file(), plant.chosen(), effort),
+        setting.studies().run(plant.plant(), plant.chosen(), effort),
         RunVerb::parts);
   }
 

@@ -1,5 +1,6 @@
 package hurdline.command;
 
+import hurdline.service.PlantText;
 import hurdline.study.Chosen;
 import hurdline.study.SeasonAsk;
 import java.nio.file.Path;
@@ -48,6 +49,10 @@ final class SeasonChoice {
 
   List<Path> files() {
     return files;
+  }
+
+  List<PlantText> plants() {
+    return files.stream().map(PlantText::of).toList();
   }
 
   /** What is changed under every plan alike. */

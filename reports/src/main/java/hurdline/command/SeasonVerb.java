@@ -67,7 +67,7 @@ final class SeasonVerb implements Callable<Integer> {
     return reporting.play(
         choice.files().get(0),
         out,
-        setting.studies().season(choice.files(), choice.ask(), choice.chosen(), effort),
+        setting.studies().season(choice.plants(), choice.ask(), choice.chosen(), effort),
         SeasonVerb::parts);
   }
 
@@ -79,7 +79,7 @@ final class SeasonVerb implements Callable<Integer> {
             out,
             setting
                 .studies()
-                .grid(choice.files(), choice.plans(), choice.chosen(), vary.keys(), effort));
+                .grid(choice.plants(), choice.plans(), choice.chosen(), vary.keys(), effort));
   }
 
   static Reporting.Parts parts(SeasonAnswer answer, Wording wording) {

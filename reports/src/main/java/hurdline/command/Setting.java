@@ -1,5 +1,6 @@
 package hurdline.command;
 
+import hurdline.service.Studies;
 import java.io.PrintWriter;
 import java.util.Locale;
 

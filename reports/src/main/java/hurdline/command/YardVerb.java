@@ -66,7 +66,7 @@ final class YardVerb implements Callable<Integer> {
     return reporting.play(
         choice.file(),
         out,
-        setting.studies().yard(choice.file(), choice.chosen(), effort, yard.ask()),
+        setting.studies().yard(choice.plant(), choice.chosen(), effort, yard.ask()),
         YardVerb::parts);
   }
 
@@ -81,7 +81,7 @@ final class YardVerb implements Callable<Integer> {
             out,
             setting
                 .studies()
-                .grid(choice.file(), choice.chosen(), yard.ask(), vary.keys(), effort));
+                .grid(choice.plant(), choice.chosen(), yard.ask(), vary.keys(), effort));
   }
 
   static Reporting.Parts parts(YardAnswer answer, Wording wording) {

@@ -2,6 +2,8 @@ package hurdline.command;
 
 import hurdline.answer.RunAnswer;
 import hurdline.sample.SampleAnswer;
+import hurdline.service.PreparedStudy;
+import hurdline.service.Studies;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -31,7 +33,7 @@ abstract class Calls {
         new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
   }
 
-  int call(Studies.Study<RunAnswer> engine, String... args) {
+  int call(PreparedStudy.Simulation<RunAnswer> engine, String... args) {
     return call(studies(engine), args);
   }
 
@@ -40,7 +42,7 @@ abstract class Calls {
   }
 
   /** An engine that takes any plant and effort and plays as it is told. */
-  static Studies studies(Studies.Study<RunAnswer> engine) {
+  static Studies studies(PreparedStudy.Simulation<RunAnswer> engine) {
     return new Playing(engine, (chosen, effort) -> {});
   }
 

@@ -1,5 +1,6 @@
 package hurdline.command;
 
+import hurdline.service.EngineStudies;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 

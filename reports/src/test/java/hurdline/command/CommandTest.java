@@ -9,6 +9,9 @@ import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.problem.LocatedProblem;
 import hurdline.sample.SampleAnswer;
+import hurdline.service.EngineStudies;
+import hurdline.service.PreparedStudy;
+import hurdline.service.Studies;
 import hurdline.study.Aim;
 import hurdline.study.Chosen;
 import hurdline.study.Effort;
@@ -108,7 +111,7 @@ class CommandTest extends Calls {
 
   @Test
   void aFaultIsOneLineWithoutATraceAndLeavesNoFolder() throws IOException {
-    Studies.Study<RunAnswer> broken =
+    PreparedStudy.Simulation<RunAnswer> broken =
         (done, stop) -> {
           throw new IllegalStateException("balance of hurd is off\nby 3 kg");
         };
@@ -124,7 +127,7 @@ class CommandTest extends Calls {
 
   @Test
   void ctrlCKeepsWhatIsDoneAndSaysSo() throws IOException, InterruptedException {
-    Studies.Study<RunAnswer> interrupted =
+    PreparedStudy.Simulation<RunAnswer> interrupted =
         (done, stop) -> {
           Signal.raise(new Signal("INT"));
           for (int waited = 0; waited < 500 && !stop.getAsBoolean(); waited++) {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.plant.Change;
+import hurdline.service.EngineStudies;
+import hurdline.service.Studies;
 import hurdline.study.Chosen;
 import hurdline.study.Effort;
 import hurdline.table.RecordFile;

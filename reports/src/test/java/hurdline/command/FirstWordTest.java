@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.plant.ProblemsException;
 import hurdline.problem.LocatedProblem;
+import hurdline.service.EngineStudies;
+import hurdline.service.Studies;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

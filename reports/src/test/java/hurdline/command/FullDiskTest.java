@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.RunAnswer;
 import hurdline.sample.SampleAnswer;
+import hurdline.service.PreparedStudy;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -18,7 +19,7 @@ class FullDiskTest extends Calls {
   private static final Path FULL = Path.of("/dev/full");
 
   /** An engine while which the disk fills up: from then on that file of the answer cannot be written. */
-  private Studies.Study<RunAnswer> fillingUp(Path answer, String file) {
+  private PreparedStudy.Simulation<RunAnswer> fillingUp(Path answer, String file) {
     return (done, stop) -> {
       try {
         Files.createSymbolicLink(answer.resolve(file + ".part"), FULL);

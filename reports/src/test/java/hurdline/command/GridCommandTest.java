@@ -3,8 +3,9 @@ package hurdline.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.GridAnswer;
-import hurdline.study.CellStore;
-import hurdline.study.Run;
+import hurdline.service.EngineStudies;
+import hurdline.service.PreparedGrid;
+import hurdline.service.Studies;
 import hurdline.table.RecordFile;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -16,10 +17,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,46 +54,17 @@ class GridCommandTest {
             new Class<?>[] {Studies.class},
             (proxy, method, args) -> {
               Object made = method.invoke(engine, args);
-              return made instanceof Studies.Gridding grid ? new Stopping(grid, plays) : made;
+              return made instanceof PreparedGrid grid ? stopping(grid, plays) : made;
             });
   }
 
-  private record Stopping(Studies.Gridding grid, int after) implements Studies.Gridding {
-    @Override
-    public int cells() {
-      return grid.cells();
-    }
-
-    @Override
-    public int plants() {
-      return grid.plants();
-    }
-
-    @Override
-    public int plays() {
-      return grid.plays();
-    }
-
-    @Override
-    public List<String> leftOut() {
-      return grid.leftOut();
-    }
-
-    @Override
-    public List<String> settings() {
-      return grid.settings();
-    }
-
-    @Override
-    public void trial() {
-      grid.trial();
-    }
-
-    @Override
-    public Optional<GridAnswer> play(CellStore store, Run.Progress progress, BooleanSupplier stop) {
-      AtomicInteger done = new AtomicInteger();
-      return grid.play(store, (plays, of) -> done.incrementAndGet(), () -> done.get() >= after);
-    }
+  private static PreparedGrid stopping(PreparedGrid grid, int after) {
+    return new PreparedGrid(
+        grid.grid(),
+        (store, progress, stop) -> {
+          AtomicInteger done = new AtomicInteger();
+          return grid.simulate(store, (calendars, of) -> done.incrementAndGet(), () -> done.get() >= after);
+        });
   }
 
   /** What was told, each line whole again. */

@@ -2,6 +2,7 @@ package hurdline.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.service.Studies;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;

@@ -10,6 +10,7 @@ import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.service.EngineStudies;
 import hurdline.unit.FileUnit;
 import hurdline.unit.Level;
 import java.io.IOException;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.abort;
 import hurdline.browser.Browser;
 import hurdline.browser.Paper;
 import hurdline.browser.Sheets;
+import hurdline.service.EngineStudies;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -3,6 +3,7 @@ package hurdline.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.SeasonAnswer;
+import hurdline.service.EngineStudies;
 import hurdline.table.RecordFile;
 import java.io.IOException;
 import java.io.PrintWriter;

@@ -3,6 +3,7 @@ package hurdline.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hurdline.service.EngineStudies;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

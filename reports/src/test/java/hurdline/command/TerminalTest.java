@@ -3,6 +3,7 @@ package hurdline.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonParser;
+import hurdline.service.EngineStudies;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;

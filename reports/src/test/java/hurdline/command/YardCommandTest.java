@@ -2,6 +2,7 @@ package hurdline.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.service.EngineStudies;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

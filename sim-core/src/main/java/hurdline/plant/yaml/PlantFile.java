@@ -10,7 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.function.Function;
 
 /** A plant file that has been read and found without problems. */
 public final class PlantFile {
@@ -37,30 +38,41 @@ public final class PlantFile {
     String name = file.toString();
     try {
       byte[] bytes = FileText.bytes(file);
-      return bound(name, FileText.text(bytes), bytes, Optional.of(file));
+      return bound(name, FileText.text(bytes), bytes, tree -> Rains.beside(file, tree));
     } catch (UnreadableException e) {
       throw new ProblemsException(List.of(e.finding().problemOf(name)));
     }
   }
 
   /**
-   * Reads a plant from text, which has no rain files beside it.
+   * Reads a plant from text, which has no rain files with it.
    *
    * @param name shown in messages in place of a file
    * @throws ProblemsException with every problem of the text
    */
   public static PlantFile of(String name, String text) {
+    return of(name, text, Map.of());
+  }
+
+  /**
+   * Reads a plant from text.
+   *
+   * @param name shown in messages in place of a file
+   * @param rain the text of each rain file by the name that the plant calls it
+   * @throws ProblemsException with every problem of the texts
+   */
+  public static PlantFile of(String name, String text, Map<String, String> rain) {
     try {
-      return bound(name, FileText.text(text), text.getBytes(StandardCharsets.UTF_8), Optional.empty());
+      return bound(name, FileText.text(text), text.getBytes(StandardCharsets.UTF_8), tree -> Rains.among(rain, tree));
     } catch (UnreadableException e) {
       throw new ProblemsException(List.of(e.finding().problemOf(name)));
     }
   }
 
-  private static PlantFile bound(String name, String text, byte[] bytes, Optional<Path> file) {
+  private static PlantFile bound(String name, String text, byte[] bytes, Function<Tree, Rains> beside) {
     Findings findings = new Findings();
     Tree tree = TreeReader.read(text, findings);
-    Rains rains = file.map(path -> Rains.beside(path, tree)).orElse(Rains.none());
+    Rains rains = beside.apply(tree);
     Binding binding = new Binding(rains, findings, new Findings());
     Plant plant = Bound.plant(tree, binding);
     if (!Bound.lacksASection(findings)) {
@@ -85,8 +97,13 @@ public final class PlantFile {
 
   /**
    * What may well be meant and is worth a look; of the changed plant where changes are given.
+   *
+   * @throws ProblemsException if the changed plant has problems, of which warnings would only be echoes
    */
   public List<LocatedProblem> warnings(Change... changes) {
+    if (changes.length > 0) {
+      variants.with(changes);
+    }
     Tree changed = variants.changed(changes);
     Findings cautions = new Findings();
     Plant looked = Bound.plant(changed, rains, new Findings(), cautions);

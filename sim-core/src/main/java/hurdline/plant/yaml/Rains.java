@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -41,6 +42,24 @@ final class Rains {
   /** All rain files named in the tree. */
   static Rains beside(Path plantFile, Tree tree) {
     Rains rains = new Rains();
+    rains.readAll(tree, name -> rains.read(plantFile, name));
+    return rains;
+  }
+
+  /** All rain files named in the tree, of these texts by name. */
+  static Rains among(Map<String, String> texts, Tree tree) {
+    Rains rains = new Rains();
+    rains.readAll(
+        tree,
+        name -> {
+          if (texts.containsKey(name)) {
+            rains.take(name, name, texts.get(name).getBytes(StandardCharsets.UTF_8));
+          }
+        });
+    return rains;
+  }
+
+  private void readAll(Tree tree, Consumer<String> reader) {
     List<Tree> plants = new ArrayList<>(List.of(tree));
     Stream.of("options", "plans")
         .flatMap(kind -> at(tree, kind).stream())
@@ -59,12 +78,21 @@ final class Rains {
         .toList();
     for (int at = 0; at < names.size(); at++) {
       if (at < MOST_FILES) {
-        rains.read(plantFile, names.get(at));
+        read(names.get(at), reader);
       } else {
-        rains.reasons.put(names.get(at), "is one rain file more than the " + MOST_FILES + " that are read");
+        reasons.put(names.get(at), "is one rain file more than the " + MOST_FILES + " that are read");
       }
     }
-    return rains;
+  }
+
+  private void read(String name, Consumer<String> reader) {
+    try {
+      reader.accept(name);
+    } catch (UnreadableException e) {
+      reasons.put(name, "cannot be used: " + e.finding().problem().said());
+    } catch (InvalidPathException e) {
+      reasons.put(name, "is no path of a file");
+    }
   }
 
   private static Optional<Tree> at(Tree tree, String key) {
@@ -78,20 +106,18 @@ final class Rains {
   }
 
   private void read(Path plantFile, String name) {
-    try {
-      Path file = plantFile.resolveSibling(name);
-      if (!isBeside(plantFile, file)) {
-        reasons.put(name, "lies outside the folder of the plant file and is not opened");
-        return;
-      }
-      byte[] read = FileText.bytes(file);
-      files.put(name, RainFile.of(file.toString(), FileText.text(read)));
-      bytes.put(name, read);
-    } catch (UnreadableException e) {
-      reasons.put(name, "cannot be used: " + e.finding().problem().said());
-    } catch (InvalidPathException e) {
-      reasons.put(name, "is no path of a file");
+    Path file = plantFile.resolveSibling(name);
+    if (isBeside(plantFile, file)) {
+      take(name, file.toString(), FileText.bytes(file));
+    } else {
+      reasons.put(name, "lies outside the folder of the plant file and is not opened");
     }
+  }
+
+  /** @param shown name of the file in messages */
+  private void take(String name, String shown, byte[] read) {
+    files.put(name, RainFile.of(shown, FileText.text(read)));
+    bytes.put(name, read);
   }
 
   /** Whether the file, where all links have been followed, lies in the plant file's folder or below it. */

@@ -1,9 +1,11 @@
 package hurdline.plant.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import hurdline.plant.Change;
+import hurdline.plant.ProblemsException;
 import hurdline.problem.LocatedProblem;
 import org.junit.jupiter.api.Test;
 
@@ -213,5 +215,14 @@ class CautionsTest {
         .extracting(LocatedProblem::text, STRING)
         .contains("money: no discount rate is given, so money of later years counts in full", "\"discount_rate: 9 %/yr\"");
     cautions(Edited.with("  discount_rate: 9 %/yr\n", "  discount_rate: 0 %/yr\n"));
+  }
+
+  /** Their makers rest on a plant without problems, so a change that cannot be is refused first. */
+  @Test
+  void aChangeThatCannotBeIsRefusedBeforeItIsLookedAt() {
+    Change[] noDate = {new Change.Value("calendar.to", "2028-13-01"), new Change.Value("season.0.to", "2028-13-01")};
+    assertThatThrownBy(() -> Edited.plantFile().read().warnings(noDate))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageContaining("is a date that does not exist");
   }
 }

@@ -1,0 +1,84 @@
+package hurdline.service;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.GridKey;
+import hurdline.answer.PaperAnswer;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.YardAnswer;
+import hurdline.problem.LocatedProblem;
+import hurdline.study.Chosen;
+import hurdline.study.CompareAsk;
+import hurdline.study.Effort;
+import hurdline.study.Run;
+import hurdline.study.SeasonAsk;
+import hurdline.study.YardAsk;
+import java.util.List;
+
+/**
+ * All questions that can be asked about plants. Each call reads the plant and applies all changes first, so that
+ * what is wrong shows before any work begins: all but {@link #problems} throw {@link hurdline.plant.ProblemsException} then, with
+ * every problem.
+ */
+public interface Studies {
+  /** Every problem of the plant with its place; if it has none, what is worth a look. */
+  List<LocatedProblem> problems(PlantText plant, Chosen chosen);
+
+  /** Rated and expected capacity of the plant, by formula. */
+  PaperAnswer onPaper(PlantText plant, Chosen chosen);
+
+  /** A run of one plant. */
+  PreparedStudy<RunAnswer> run(PlantText plant, Chosen chosen, Effort effort);
+
+  /** A run of one plant whose ranges of replications are simulated apart and put together; see {@link hurdline.study.RangeResults}. */
+  Run inRanges(PlantText plant, Chosen chosen, Effort effort);
+
+  /**
+   * A comparison of a plant and its options.
+   *
+   * @param base what is changed in base and options alike
+   * @param ask which options, and what else
+   */
+  PreparedStudy<CompareAnswer> compare(PlantText plant, Chosen base, CompareAsk ask, Effort effort);
+
+  /**
+   * A comparison of season plans.
+   *
+   * @param plants one with plans of its own, or several of which each is a plan
+   * @param chosen what is changed under every plan alike
+   */
+  PreparedStudy<SeasonAnswer> season(List<PlantText> plants, SeasonAsk ask, Chosen chosen, Effort effort);
+
+  /** The sizing of a yard. */
+  PreparedStudy<YardAnswer> yard(PlantText plant, Chosen chosen, Effort effort, YardAsk ask);
+
+  /**
+   * A grid over one plant; refused only if no cell can be simulated.
+   *
+   * @param keys one or two
+   */
+  PreparedGrid grid(PlantText plant, Chosen chosen, List<GridKey> keys, Effort effort);
+
+  /**
+   * A grid over the plant and its options.
+   *
+   * @param base what is changed in base and options alike
+   * @param ask which options
+   */
+  PreparedGrid grid(PlantText plant, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort);
+
+  /**
+   * A grid over season plans.
+   *
+   * @param plants one with plans of its own, or several of which each is a plan
+   * @param plans of the one; none for its season as it stands and all its plans
+   */
+  PreparedGrid grid(List<PlantText> plants, List<String> plans, Chosen chosen, List<GridKey> keys, Effort effort);
+
+  /**
+   * A grid over the plant as it stands and with a yard without limit.
+   *
+   * @param ask whose yard
+   */
+  PreparedGrid grid(PlantText plant, Chosen chosen, YardAsk ask, List<GridKey> keys, Effort effort);
+}
