@@ -25,6 +25,12 @@ final class PlayTime {
     return fastest;
   }
 
+  /** {@code 40 s}, {@code 2 min 30 s}: time gone, so that lines half a minute apart differ. */
+  static String gone(double seconds) {
+    long all = Math.round(seconds);
+    return all < 60 ? all + " s" : all / 60 + " min" + (all % 60 == 0 ? "" : " " + all % 60 + " s");
+  }
+
   /** {@code 40 s}, {@code 3 min}, {@code 2.5 h}. */
   static String inWords(double seconds) {
     if (seconds < 90) {

@@ -46,7 +46,7 @@ final class ProgressLines implements AutoCloseable {
   private void tell() {
     double goneS = (System.nanoTime() - begunNs) * NANO;
     String left = done == 0 ? "" : ", about " + PlayTime.inWords(goneS * (of - done) / done) + " to go";
-    err.println("After " + PlayTime.inWords(goneS) + ": " + done + " of " + of + " replications are done" + left + ".");
+    err.println("After " + PlayTime.gone(goneS) + ": " + done + " of " + of + " replications are done" + left + ".");
   }
 
   @Override
