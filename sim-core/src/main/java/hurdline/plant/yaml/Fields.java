@@ -20,24 +20,26 @@ final class Fields {
   private static final Pattern RUN_TOGETHER = Pattern.compile("([a-z_]+)[:=\\s]+(\\S.*)");
 
   private final At at;
+  private final Shape shape;
   private final Map<String, String> written = new HashMap<>();
   private final Set<String> slips = new HashSet<>();
   private boolean whole = true;
 
-  private Fields(At at) {
+  private Fields(At at, Shape shape) {
     this.at = at;
+    this.shape = shape;
   }
 
   static Fields of(At at, Shape shape) {
-    Fields fields = new Fields(at);
+    Fields fields = new Fields(at, shape);
     if (at.isMap()) {
-      fields.match(shape);
-      fields.requireAll(shape);
+      fields.match();
+      fields.requireAll();
     }
     return fields;
   }
 
-  private void match(Shape shape) {
+  private void match() {
     Set<String> given = at.entries().orElseThrow().keySet();
     Set<String> open = new LinkedHashSet<>(shape.keys());
     open.removeAll(given);
@@ -45,13 +47,13 @@ final class Fields {
       if (shape.keys().contains(key)) {
         written.put(key, key);
       } else {
-        unknown(shape, key, open);
+        unknown(key, open);
       }
     }
   }
 
-  private void unknown(Shape shape, String key, Set<String> open) {
-    if (isSlip(shape, key)) {
+  private void unknown(String key, Set<String> open) {
+    if (isSlip(key)) {
       return;
     }
     if (at.binding().findings().isFull()) {
@@ -80,7 +82,7 @@ final class Fields {
   }
 
   /** A known key that only a space or a colon keeps from being one. */
-  private boolean isSlip(Shape shape, String key) {
+  private boolean isSlip(String key) {
     Matcher parts = RUN_TOGETHER.matcher(key);
     boolean bare = at.entries().orElseThrow().get(key).value().isNothing();
     if (bare && parts.matches() && shape.keys().contains(parts.group(1))) {
@@ -104,7 +106,7 @@ final class Fields {
     return whole;
   }
 
-  private void requireAll(Shape shape) {
+  private void requireAll() {
     for (String key : shape.required()) {
       if (!at(key).isGiven()) {
         whole = false;
@@ -119,7 +121,7 @@ final class Fields {
   void missing(String key) {
     boolean stands = written.containsKey(key);
     at.key(stands ? written.get(key) : key, key)
-        .wrong("the key \"" + key + (stands ? "\" has no value" : "\" is missing"), Wanted.of(key));
+        .wrong("the key \"" + key + (stands ? "\" has no value" : "\" is missing"), shape.key(key).wanted());
   }
 
   At at(String key) {
