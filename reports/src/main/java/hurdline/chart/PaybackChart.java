@@ -125,10 +125,14 @@ final class PaybackChart {
     return new Figure.Grid(List.of("", "simple, years", "discounted, years"), rows);
   }
 
-  /** The first time by which so many have paid back. */
+  /** The quantile of {@code payback.csv}: a straight line between neighbors; a life that never pays back comes after all others. */
   private String time(double share, ToDoubleFunction<LifeRow> time) {
     double[] paid = rising(time);
-    int needed = (int) Math.ceil(share * lives.size());
-    return needed <= paid.length ? wording.fixed(paid[needed - 1], 2, "yr") : "not in its life";
+    double place = share * (lives.size() - 1);
+    int below = (int) Math.floor(place);
+    int above = (int) Math.ceil(place);
+    return above < paid.length
+        ? wording.fixed(paid[below] + (place - below) * (paid[above] - paid[below]), 2, "yr")
+        : "not in its life";
   }
 }

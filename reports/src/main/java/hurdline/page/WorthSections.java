@@ -7,6 +7,7 @@ import hurdline.chart.CompareFigures;
 import hurdline.chart.Figure;
 import hurdline.words.CompareWords;
 import hurdline.words.GapWords;
+import hurdline.words.RateWords;
 import hurdline.words.Wording;
 import hurdline.words.WorthWords;
 import java.util.ArrayList;
@@ -48,9 +49,9 @@ final class WorthSections {
           List.of(
               wording.titles().option(row.option()) + ": " + quantity(row),
               words.amount(row),
-              orNone(row.p05(), row.unit()),
-              orNone(row.p50(), row.unit()),
-              orNone(row.p95(), row.unit()),
+              RateWords.percentile(row, row.p05(), wording),
+              RateWords.percentile(row, row.p50(), wording),
+              RateWords.percentile(row, row.p95(), wording),
               GapWords.of(row, wording)));
     }
     html.table(
@@ -78,10 +79,6 @@ final class WorthSections {
     return row.quantity() != PaybackRow.Quantity.CHANCE_OF_PAYBACK || Double.isNaN(within)
         ? word
         : word + " within " + wording.plain(within) + " yr";
-  }
-
-  private String orNone(double value, String unit) {
-    return Double.isNaN(value) ? "" : wording.rough(value, unit);
   }
 
   private void writeCash(Html html, List<Figure> cash) {

@@ -15,8 +15,6 @@ import java.util.stream.Collectors;
 
 /** The answer of a comparison for the terminal, and its figures in words for the report. */
 public final class CompareWords {
-  /** What pays back within weeks has a rate that says nothing more by its digits. */
-  private static final double HIGHEST_RATE = 10;
 
   private final CompareAnswer answer;
   private final Wording wording;
@@ -162,8 +160,8 @@ public final class CompareWords {
     if (isChance(row)) {
       return new LifeWords(answer, wording).chance(row);
     }
-    if (row.quantity() == Quantity.INTERNAL_RATE_OF_RETURN && row.mean() > HIGHEST_RATE) {
-      return "above " + wording.fixed(HIGHEST_RATE, 0, "share") + " %";
+    if (RateWords.isBeyond(row, row.mean())) {
+      return RateWords.beyond(wording);
     }
     if (Double.isNaN(row.low95())) {
       return wording.rough(row.mean(), row.unit());
@@ -178,10 +176,19 @@ public final class CompareWords {
         + (gaps.isEmpty() ? "" : ", " + gaps);
   }
 
+  /** Percentiles of a row of which some are beyond measure; nothing where the mean says it already. */
+  private String beyondAt(PaybackRow row) {
+    return RateWords.isBeyond(row, row.mean())
+        ? ""
+        : ", 5th to 95th percentile " + RateWords.percentile(row, row.p05(), wording) + " to " + RateWords.percentile(row, row.p95(), wording);
+  }
+
   /** In words what is no number: how often it is never paid back, or that a rate is beyond measure; else empty. */
   Optional<String> inWords(PaybackRow row) {
-    boolean beyond = row.quantity() == Quantity.INTERNAL_RATE_OF_RETURN && row.mean() > HIGHEST_RATE;
-    return Double.isNaN(row.mean()) || beyond ? Optional.of(amount(row)) : Optional.empty();
+    if (!Double.isNaN(row.mean()) && RateWords.isBeyond(row)) {
+      return Optional.of(amount(row) + beyondAt(row));
+    }
+    return Double.isNaN(row.mean()) ? Optional.of(amount(row)) : Optional.empty();
   }
 
   private static boolean isChance(PaybackRow row) {

@@ -21,8 +21,8 @@ public final class GapWords {
       said.add(none + ofLives(gaps.without(), gaps, wording));
     }
     if (gaps.withOther() > 0) {
-      String low = wording.fixed(gaps.otherLow(), 0, "share");
-      String high = wording.fixed(gaps.otherHigh(), 0, "share");
+      String low = RateWords.percent(gaps.otherLow(), wording);
+      String high = RateWords.percent(gaps.otherHigh(), wording);
       String rates = low.equals(high) ? "of " + low : "from " + low + " to " + high;
       said.add("another " + rates + " % in " + ofLives(gaps.withOther(), gaps, wording));
     }

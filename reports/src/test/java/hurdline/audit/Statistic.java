@@ -99,7 +99,8 @@ final class Statistic {
     double skewness = Math.abs(skewness());
     double bound = rising.length < 40 ? 2 : 1;
     boolean open = sd() <= rounding || Math.abs(skewness - bound) < 1e-6;
-    return limits().kind().equals(word) || open && List.of("student", "skewed", "hall").contains(word);
+    boolean isNothing = sd() <= rounding && Math.abs(mean()) <= Math.max(rounding, 1e-9);
+    return limits().kind().equals(word) || isNothing && word.equals("equal") || open && List.of("student", "skewed", "hall").contains(word);
   }
 
   /** At 95 %. */

@@ -156,4 +156,17 @@ class NumberGrammarTest extends Calls {
     assertThat(Files.readAllLines(answer.resolve("tornado.csv")).get(1))
         .startsWith("second_spout,machines.mill.power,20,30,hp,");
   }
+
+  @Test
+  void anAimInMoneyIsInThePlantsCurrency() throws IOException {
+    for (String verb : List.of("run", "compare", "yard", "season")) {
+      err.getBuffer().setLength(0);
+      assertThat(call(new EngineStudies(), verb, SMALL.toString(), "--until=money.margin:500 EUR", "--out=" + dir.resolve(verb))).isEqualTo(2);
+      assertThat(err.toString())
+          .contains("the aim \"money.margin:500 EUR\" is in EUR, and the plant's money is in USD; expected an amount in USD");
+    }
+    err.getBuffer().setLength(0);
+    assertThat(call(new EngineStudies(), "compare", SMALL.toString(), "--best=money.margin:500 EUR:least", "--out=" + dir.resolve("best"))).isEqualTo(2);
+    assertThat(err.toString()).contains("the band \"money.margin:500 EUR:least\" is in EUR, and the plant's money is in USD");
+  }
 }

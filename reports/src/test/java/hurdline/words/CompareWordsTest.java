@@ -2,6 +2,7 @@ package hurdline.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.LifeRow;
 import hurdline.answer.LifeTerms;
 import hurdline.answer.PaybackRow;
@@ -133,6 +134,20 @@ class CompareWordsTest {
     PaybackRow rate = chance(Quantity.INTERNAL_RATE_OF_RETURN, 1_563, 1_551, 1_575);
     CompareWords words = new CompareWords(SampleCompare.two(), METRIC);
     assertThat(words.amount(rate)).isEqualTo("above 1,000 %");
+  }
+
+  /** One rule for the mean, its percentiles and other rates, on the terminal and on the page. */
+  @Test
+  void percentilesBeyondAllMeasureAreSaidToBeHighToo() {
+    PaybackRow.Gaps gaps = new PaybackRow.Gaps(40, 0, 2, 0.3, 1_200);
+    PaybackRow rate =
+        new PaybackRow("bigger_mill", Quantity.INTERNAL_RATE_OF_RETURN, "share", 6, 5, 7, 0.5, 4, 1_560, gaps);
+    PaybackRow worth = chance(Quantity.NET_PRESENT_VALUE, 5_000, 4_000, 6_000);
+    CompareAnswer answer = SampleCompare.with(List.of(worth, rate), List.of(), terms(0.09));
+    assertThat(String.join(" ", new CompareWords(answer, METRIC).lines(100)).replaceAll("\\s+", " "))
+        .contains("600 % (500 to 700 %), another from 30 to above 1,000 % in 2 of 40 service lives, 5th to 95th percentile 50.0 % to above 1,000 %")
+        .doesNotContain("156,000");
+    assertThat(hurdline.page.ReportPage.html(answer, METRIC)).contains("<td>above 1,000 %</td>").doesNotContain("156,000");
   }
 
   @Test

@@ -90,4 +90,12 @@ class DrawnCropWordsTest {
     assertThat(words(Double.NaN, Double.NaN, 0).clauses()).isEmpty();
     assertThat(words(1.0004, 0.0001, 40).clauses()).as("does not show with one decimal").isEmpty();
   }
+
+  /** A crop that is used up in every year has nothing left over, adjusted or not. */
+  @Test
+  void whatNeverVariesHasNoAdjustedFigure() {
+    AdjustedRow none = new AdjustedRow("base", "season.stalk_line.left_over", "bales", "stalk", 0, 0, 0, 0, 0, 0);
+    assertThat(words(1.02, 0.01, 40, leftOver(1850, 20)).rows()).hasSize(1);
+    assertThat(words(1.02, 0.01, 40, none).rows()).isEmpty();
+  }
 }

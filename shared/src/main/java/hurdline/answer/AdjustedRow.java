@@ -27,9 +27,9 @@ public record AdjustedRow(
   /** What must be gone of a standard error before a second figure is worth a reader's time. */
   private static final double MUCH = 0.25;
 
-  /** Whether the drawn crop explains much of what the measure varies by. */
+  /** Whether the measure varies, and the drawn crop explains much of that. */
   public boolean helps() {
-    return adjustedError <= (1 - MUCH) * error;
+    return error > 0 && adjustedError <= (1 - MUCH) * error;
   }
 
   /** Whether the plain mean lies off the adjusted one by more than the standard error of the latter. */

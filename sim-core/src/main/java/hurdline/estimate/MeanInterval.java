@@ -12,7 +12,9 @@ public enum MeanInterval {
   /** Hall's: lies further out on the side of the long tail. */
   HALL("hall"),
   /** Student's, of values too skewed for it and too few for Hall's: holds less often than its level says. */
-  SKEWED("skewed");
+  SKEWED("skewed"),
+  /** A point: no pair of a difference differs by more than rounding. */
+  EQUAL("equal");
 
   /** From so many values on Hall's interval is stable; below, its width may be many times Student's. */
   static final int FEWEST_FOR_HALL = 40;

@@ -37,7 +37,10 @@ public record PairedDifference(
   private static final double LEVEL = 0.95;
   /** More replications than this nobody makes; a difference that needs more counts as needing so many. */
   private static final int MOST_NEEDED = 1_000_000_000;
-  /** Share of a value below which two that should be equal may differ after some hundred thousand events. */
+  /**
+   * Share of a value, or of its unit where that is more, below which two that should be equal may differ after some hundred
+   * thousand events: what is left of sums that come to nothing has no size of its own.
+   */
   private static final double ROUNDING = 1e-9;
 
   /** Nothing is called a difference whose interval covers 0: the joint one decides. */
@@ -66,7 +69,7 @@ public record PairedDifference(
         baseAlone.mean(),
         optionAlone.mean(),
         paired.mean(),
-        MeanInterval.of(paired, both.length),
+        interval(paired, differences),
         Intervals.mean(differences, LEVEL),
         joint,
         needed(Math.abs(paired.mean()), paired.sd(), jointLevel, both.length, joint.excludes0()),
@@ -87,10 +90,15 @@ public record PairedDifference(
     return IntStream.range(0, base.length).mapToDouble(i -> between(base[i], option[i])).toArray();
   }
 
+  private static MeanInterval interval(Moments paired, double[] differences) {
+    boolean isNone = differences.length > 1 && Arrays.stream(differences).allMatch(difference -> difference == 0);
+    return isNone ? MeanInterval.EQUAL : MeanInterval.of(paired, differences.length);
+  }
+
   /** What is only rounding is none: without chance every pair would have the same, and tell two equal plants apart. */
   private static double between(double base, double option) {
     double difference = option - base;
-    return Math.abs(difference) <= ROUNDING * Math.max(Math.abs(base), Math.abs(option)) ? 0 : difference;
+    return Math.abs(difference) <= ROUNDING * Math.max(1, Math.max(Math.abs(base), Math.abs(option))) ? 0 : difference;
   }
 
   private static double removed(double varianceApart, double variancePaired) {

@@ -87,7 +87,9 @@ final class SeasonRules {
 
   private static void inside(
       String path, LocalDate date, String kind, Calendar calendar, Problems found) {
-    if (!date.equals(LocalDate.MIN)
+    boolean isHorizon = !calendar.to().isBefore(calendar.from()); // else said of the calendar
+    if (isHorizon
+        && !date.equals(LocalDate.MIN)
         && (date.isBefore(calendar.from()) || date.isAfter(calendar.to()))) {
       found.add(
           path,

@@ -44,6 +44,9 @@ public final class Compare {
             ? plant.options().stream().map(Option::name).toList()
             : ask.among();
     refuse(asked, plant.options());
+    AimCurrency currency = new AimCurrency(source, base);
+    currency.check(effort);
+    ask.best().ifPresent(currency::check);
     stages.add(Stage.of(plant));
     for (String option : asked) {
       Plant changed = plants.of(option);

@@ -36,6 +36,7 @@ public final class Run {
     this.effort = effort;
     stage = Stage.of(source.variants().with(chosen.asArray()));
     effort.trace().ifPresent(this::refuseOutside);
+    new AimCurrency(source, chosen).check(effort);
   }
 
   /** Where nothing happens there is nothing to show. */

@@ -65,6 +65,7 @@ public final class Season {
       sources.forEach(source -> add(nameOf(source), "", source, chosen.changes(), warnings));
     }
     refuseUnlike();
+    new AimCurrency(sources.get(0), chosen).check(effort);
     avoiding = new Avoiding(ask.changeovers() ? plans : List.of());
   }
 

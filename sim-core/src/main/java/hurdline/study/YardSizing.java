@@ -38,6 +38,7 @@ public final class YardSizing {
     this.effort = effort;
     this.ask = ask;
     stage = Stage.of(source.variants().with(chosen.asArray()));
+    new AimCurrency(source, chosen).check(effort);
     yard = CropYard.of(stage.plant(), ask, source);
     acreage =
         ask.acres().isPresent()

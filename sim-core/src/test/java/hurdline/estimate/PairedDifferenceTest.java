@@ -103,4 +103,18 @@ class PairedDifferenceTest {
     assertThat(PairedDifference.of(base, same, 1).difference()).isZero();
     assertThat(PairedDifference.of(base, other, 1).toldApart()).isTrue();
   }
+
+  /** What is left of sums that come to nothing has no size of its own; one such pair would be skewed beyond measure. */
+  @Test
+  void pairsThatDifferByRoundingAloneHaveAWordOfTheirOwn() {
+    double[] base = new double[12];
+    double[] option = new double[12];
+    option[5] = 3e-13;
+    PairedDifference same = PairedDifference.of(base, option, 1);
+    assertThat(same.difference()).isZero();
+    assertThat(same.interval()).isEqualTo(MeanInterval.EQUAL);
+    assertThat(same.toldApart()).isFalse();
+    option[5] = 0.5;
+    assertThat(PairedDifference.of(base, option, 1).interval()).isEqualTo(MeanInterval.SKEWED);
+  }
 }

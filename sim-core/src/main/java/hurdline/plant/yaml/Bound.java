@@ -4,10 +4,14 @@ import hurdline.plant.Plant;
 import hurdline.plant.Problem;
 import hurdline.plant.Rules;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** A tree bound and held against all rules. */
 final class Bound {
   private static final List<String> SECTIONS = List.of("calendar", "crops", "machines", "lines");
+
+  /** What is held against the calendar's first and last day, of which one cannot be read. */
+  private static final Pattern OF_THE_HORIZON = Pattern.compile("calendar\\.(from|to|repeats)|season\\.\\d+\\.(from|to)");
 
   private Bound() {}
 
@@ -28,9 +32,11 @@ final class Bound {
     if (findings.isFull() || lacksASection(findings)) {
       return plant;
     }
+    boolean hasNoHorizon = findings.covers("calendar.from") || findings.covers("calendar.to");
     List<Problem> broken =
         Rules.problems(plant).stream()
             .filter(problem -> !echoes(tree, findings, problem.path()))
+            .filter(problem -> !hasNoHorizon || !OF_THE_HORIZON.matcher(problem.path()).matches())
             .toList();
     broken.forEach(problem -> findings.add(new Finding(Locator.of(tree, problem.path()), named(tree, problem))));
     return plant;

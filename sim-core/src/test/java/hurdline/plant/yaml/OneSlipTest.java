@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** One slip in a key is one problem, whatever options and plans build on it. */
@@ -43,6 +44,21 @@ class OneSlipTest {
         .singleElement()
         .asString()
         .contains("machines.bagger.spots: unknown key \"spots\"");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "from: 2027-03-01,from: 2027-02-30,calendar.from",
+    "from: 2027-03-01,from: 2028-03-01,calendar.to",
+    "to: 2027-05-28,to: 2027-05-38,calendar.to",
+    "to: 2027-05-28,to: 2027-02-27,calendar.to",
+    "to: 2027-05-28,to: May,calendar.to"
+  })
+  void aWrongDateOfTheCalendarIsOneProblem(String right, String slip, String path) {
+    String small = PlantFiles.text("small.yaml");
+    String edited = small.replace("\n  " + right, "\n  " + slip);
+    assertThat(edited).isNotEqualTo(small);
+    assertThat(problems(edited)).singleElement().asString().contains(" " + path + ": ");
   }
 
   @Test
