@@ -1,5 +1,6 @@
 package hurdline.plant.yaml;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -76,11 +77,15 @@ enum Shape {
 
   private final KeyTable.Section section = KeyTable.section(name());
   private final Map<String, Key> keys = new LinkedHashMap<>();
-  private final List<String> required;
+  private final List<String> required = new ArrayList<>();
 
   Shape() {
-    section.keys().forEach(key -> keys.put(key.name(), key));
-    required = section.keys().stream().filter(Key::isRequired).map(Key::name).toList();
+    for (Key key : section.keys()) {
+      keys.put(key.name(), key);
+      if (key.isRequired()) {
+        required.add(key.name());
+      }
+    }
   }
 
   String phrase() {

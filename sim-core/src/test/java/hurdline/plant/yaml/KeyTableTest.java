@@ -35,6 +35,7 @@ class KeyTableTest {
     List<Key> keys = KeyTable.section(shape.name()).keys();
     assertThat(keys).extracting(Key::name).doesNotHaveDuplicates();
     for (Key key : keys) {
+      assertThat(key.row().chars().filter(c -> c == '|')).as("bars of \"%s\"", key.row()).hasSize(4);
       assertThat(key.meaning()).as(key.name()).matches("[A-Z`].*\\.");
       assertThat(key.fallback().isEmpty()).as("a key has a default or must be there: %s", key.name()).isEqualTo(key.isRequired());
     }
