@@ -3,8 +3,11 @@ package hurdline.table;
 import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
+import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.HolderRow;
 import hurdline.answer.LifeRow;
+import hurdline.answer.PaybackRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -46,23 +49,17 @@ public final class CompareTables {
   private Table holders() {
     return table(
         "bottlenecks.csv",
+        HolderRow.class,
         "alternative,line,cause,hours,share,share_low_95,share_high_95,interval",
-        answer.holders(),
-        r ->
-            row(
-                r.option(), r.line(), r.cause(), r.hours(), r.share(), r.shareLow95(), r.shareHigh95(),
-                r.interval()));
+        answer.holders());
   }
 
   private Table payback() {
     return table(
         "payback.csv",
+        PaybackRow.class,
         "alternative,quantity,unit,mean,low_95,high_95,p05,p50,p95",
-        answer.payback(),
-        r ->
-            row(
-                r.option(), r.quantity().word(), r.unit(), r.mean(), r.low95(), r.high95(), r.p05(),
-                r.p50(), r.p95()));
+        answer.payback());
   }
 
   private Table lives() {
@@ -83,10 +80,6 @@ public final class CompareTables {
   }
 
   private Table cash() {
-    return table(
-        "cash.csv",
-        "alternative,year,unit,mean,p05,p50,p95",
-        answer.cash(),
-        r -> row(r.option(), r.year(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95()));
+    return table("cash.csv", CashRow.class, "alternative,year,unit,mean,p05,p50,p95", answer.cash());
   }
 }

@@ -3,6 +3,7 @@ package hurdline.table;
 import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
+import hurdline.answer.BreakEvenRow;
 import hurdline.answer.Further;
 import hurdline.answer.Selection;
 import java.util.ArrayList;
@@ -59,10 +60,8 @@ final class FurtherTables {
   private Table breakEven() {
     return table(
         "break_even.csv",
+        BreakEvenRow.class,
         "alternative,input,unit,value,from,to,found",
-        further.breakEven(),
-        r ->
-            row(
-                r.option(), r.input(), r.unit(), r.value(), r.from(), r.to(), r.found() ? "yes" : "no"));
+        further.breakEven());
   }
 }

@@ -1,10 +1,11 @@
 package hurdline.table;
 
-import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
+import hurdline.answer.LevelRow;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Trace;
+import hurdline.answer.WeekRow;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -40,14 +41,7 @@ public final class RunTables {
   }
 
   private Table weeks() {
-    return table(
-        "weeks.csv",
-        "alternative,week,from,measure,unit,mean,p05,p50,p95",
-        answer.weeks(),
-        r ->
-            row(
-                r.option(), r.week(), r.from(), r.measure(), r.unit(), r.mean(), r.p05(), r.p50(),
-                r.p95()));
+    return table("weeks.csv", WeekRow.class, "alternative,week,from,measure,unit,mean,p05,p50,p95", answer.weeks());
   }
 
   private Table months() {
@@ -57,12 +51,9 @@ public final class RunTables {
   private Table levels() {
     return table(
         "yard_levels.csv",
+        LevelRow.class,
         "alternative,date,crop,place,unit,mean,p05,p50,p95",
-        answer.levels(),
-        r ->
-            row(
-                r.option(), r.date(), r.crop(), r.place(), r.unit(), r.mean(), r.p05(), r.p50(),
-                r.p95()));
+        answer.levels());
   }
 
   private Table trace() {

@@ -1,9 +1,11 @@
 package hurdline.table;
 
-import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
+import hurdline.answer.AvoidedRow;
 import hurdline.answer.SeasonAnswer;
+import hurdline.answer.StripRow;
+import hurdline.answer.SummaryRow;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,9 +34,9 @@ public final class SeasonTables {
   private Table plans() {
     return table(
         "plans.csv",
+        SummaryRow.class,
         "alternative,measure,unit,mean,low_95,high_95,interval",
-        answer.figures(),
-        r -> row(r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95(), r.interval()));
+        answer.figures());
   }
 
   private Table differences() {
@@ -48,19 +50,16 @@ public final class SeasonTables {
   private Table changeovers() {
     return table(
         "changeovers.csv",
+        AvoidedRow.class,
         "alternative,from,to,unit,worth,low_95,high_95,interval,significant",
-        answer.avoided(),
-        r ->
-            row(
-                r.plan(), r.from(), r.to(), r.unit(), r.worth(), r.low95(), r.high95(), r.interval(),
-                r.toldApart() ? "yes" : "no"));
+        answer.avoided());
   }
 
   private Table strips() {
     return table(
         "machine_weeks.csv",
+        StripRow.class,
         "alternative,machine,week,crop,hours,mass_in_t",
-        answer.strips(),
-        r -> row(r.plan(), r.machine(), r.week(), r.crop(), r.hours(), r.workedT()));
+        answer.strips());
   }
 }

@@ -89,35 +89,25 @@ final class SharedTables {
     Table table =
         table(
             "adjusted.csv",
+            AdjustedRow.class,
             "alternative,measure,unit,crop,mean,error,adjusted,adjusted_error,low_95,high_95",
-            rows,
-            r ->
-                row(
-                    r.option(), r.measure(), r.unit(), r.crop(), r.mean(), r.error(), r.adjusted(), r.adjustedError(),
-                    r.low95(), r.high95()));
+            rows);
     return rows.isEmpty() ? List.of() : List.of(table);
   }
 
   static Table months(List<MonthRow> rows) {
-    return table(
-        "months.csv",
-        "alternative,month,measure,unit,mean,p05,p50,p95",
-        rows,
-        r ->
-            row(
-                r.option(), r.month(), r.measure(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95()));
+    return table("months.csv", MonthRow.class, "alternative,month,measure,unit,mean,p05,p50,p95", rows);
   }
 
   /** What more of each thing brings. */
   static Table gain(List<GainRow> gains) {
-    return table(
-        "gain.csv",
-        "what,measure,unit,gain,low_95,high_95,interval,significant",
-        gains,
-        r ->
-            row(
-                r.what(), r.measure(), r.unit(), r.gain(), r.low95(), r.high95(), r.interval(),
-                r.toldApart() ? "yes" : "no"));
+    return table("gain.csv", GainRow.class, "what,measure,unit,gain,low_95,high_95,interval,significant", gains);
+  }
+
+  /** Columns are named like the parts of the rows in {@code record.json}. */
+  static <R extends Record> Table table(String file, Class<R> row, String columns, List<R> rows) {
+    Columns cells = new Columns(row, columns);
+    return new Table(file, cells.names(), () -> rows.stream().map(cells::cells));
   }
 
   /** @param cells of a row, in the order of the columns */

@@ -35,7 +35,10 @@ public record Table(String file, List<String> columns, Supplier<Stream<Object[]>
     printer.flush();
   }
 
-  private static void print(CSVPrinter printer, Object[] cells) {
+  private void print(CSVPrinter printer, Object[] cells) {
+    if (cells.length != columns.size()) {
+      throw new IllegalStateException(file + " has " + columns.size() + " columns and a row of " + cells.length + " cells");
+    }
     try {
       for (Object cell : cells) {
         printer.print(cell instanceof Double number ? Exact.text(number) : cell);

@@ -1,9 +1,12 @@
 package hurdline.table;
 
-import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
+import hurdline.answer.AcresRow;
 import hurdline.answer.CapacityRow;
+import hurdline.answer.LevelRow;
+import hurdline.answer.LoadRow;
+import hurdline.answer.PeakRow;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.YardAnswer;
 import java.util.ArrayList;
@@ -46,75 +49,40 @@ public final class YardTables {
   }
 
   private Table peaks() {
-    return table(
-        "peaks.csv",
-        "crop,quantile,unit,value,low_95,high_95",
-        answer.peaks(),
-        r -> row(r.crop(), r.quantile(), r.unit(), r.value(), r.low95(), r.high95()));
+    return table("peaks.csv", PeakRow.class, "crop,quantile,unit,value,low_95,high_95", answer.peaks());
   }
 
   private Table capacity() {
     return table(
         "yard_sizes.csv",
+        CapacityRow.class,
         "bales,area_m2,chance_of_overflow,low_95,high_95,held_at_field_bales,lost_t,truck_waiting_d,"
             + "money_per_year,money_low_95,money_high_95,ground_per_year,waiting_per_year,margin_below_no_limit,"
             + "receiving_wages",
-        answer.capacity(),
-        YardTables::capacity);
-  }
-
-  private static Object[] capacity(CapacityRow r) {
-    return row(
-        r.bales(),
-        r.areaM2(),
-        r.chance(),
-        r.low95(),
-        r.high95(),
-        r.heldAtField(),
-        r.lostT(),
-        r.waitingD(),
-        r.cost().perYear(),
-        r.cost().low95(),
-        r.cost().high95(),
-        r.cost().ground(),
-        r.cost().waiting(),
-        r.cost().marginBelow(),
-        r.cost().receiving());
+        answer.capacity());
   }
 
   private Table cheapest() {
     return table(
         "cheapest.csv",
+        CapacityRow.class,
         "bales,money_above_cheapest,low_joint,high_joint,significant",
-        answer.capacity(),
-        r -> cheapest(r.bales(), r.cost().above()));
-  }
-
-  private static Object[] cheapest(double bales, CapacityRow.Cost.Above above) {
-    return row(bales, above.money(), above.low(), above.high(), above.toldApart() ? "yes" : "no");
+        answer.capacity());
   }
 
   private Table acres() {
     return table(
         "acres.csv",
+        AcresRow.class,
         "area_factor,acres,chance_finished,low_95,high_95,left_over_bales",
-        answer.acres(),
-        r -> row(r.times(), r.acres(), r.chance(), r.low95(), r.high95(), r.leftOver()));
+        answer.acres());
   }
 
   private Table loads() {
-    return table(
-        "loads.csv",
-        "date,clock,field,bales,weight_t,moisture,dry_t",
-        answer.loads(),
-        r -> row(r.date(), r.clock(), r.field(), r.bales(), r.weightT(), r.moisture(), r.dryT()));
+    return table("loads.csv", LoadRow.class, "date,clock,field,bales,weight_t,moisture,dry_t", answer.loads());
   }
 
   private Table levels() {
-    return table(
-        "yard_levels.csv",
-        "date,crop,place,unit,mean,p05,p50,p95",
-        answer.levels(),
-        r -> row(r.date(), r.crop(), r.place(), r.unit(), r.mean(), r.p05(), r.p50(), r.p95()));
+    return table("yard_levels.csv", LevelRow.class, "date,crop,place,unit,mean,p05,p50,p95", answer.levels());
   }
 }
