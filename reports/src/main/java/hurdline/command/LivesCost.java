@@ -1,27 +1,61 @@
 package hurdline.command;
 
 import hurdline.service.PreparedStudy.ServiceLivesWork;
+import hurdline.study.BreakEvenWork;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
-/** What the service lives of a comparison will cost, said before it starts. */
+/** What the service lives of a comparison will cost, and searches that simulate them again, said before it starts. */
 final class LivesCost {
   private static final int FEWER = 10;
 
   private LivesCost() {}
 
   /** Takes a second or two to find out. */
-  static String line(ServiceLivesWork work) {
-    int threads = work.threads();
-    double seconds = work.calendars() * PlayTime.secondsEach(work.trial()) / threads;
+  static List<String> lines(ServiceLivesWork work) {
+    double secondsEach = PlayTime.secondsEach(work.trial()) / work.threads();
+    List<String> lines = new ArrayList<>();
+    lines.add(lives(work, secondsEach));
+    if (work.breakEven().searches() > 0) {
+      lines.add(searches(work, secondsEach));
+    }
+    return lines;
+  }
+
+  private static String lives(ServiceLivesWork work, double secondsEach) {
     return "Service lives: "
         + work.lives()
         + " of each option and of the base, at most "
-        + String.format(Locale.ROOT, "%,d", work.calendars())
-        + " simulated calendars in addition to the replications, about "
-        + PlayTime.inWords(seconds)
-        + " on "
-        + (threads == 1 ? "1 thread" : threads + " threads")
+        + calendars(work.calendars())
+        + " in addition to the replications, about "
+        + PlayTime.inWords(work.calendars() * secondsEach)
+        + onThreads(work)
         + "."
         + (work.lives() > FEWER ? " Fewer, such as --service-lives " + FEWER + ", take less and say less." : "");
+  }
+
+  private static String searches(ServiceLivesWork work, double secondsEach) {
+    BreakEvenWork of = work.breakEven();
+    return "Break-even: "
+        + (of.searches() == 1 ? "1 search simulates" : of.searches() + " searches simulate")
+        + " the lives again at each of some "
+        + of.tries()
+        + " values, seldom more than "
+        + of.mostTries()
+        + ": about "
+        + calendars(of.calendars())
+        + ", "
+        + PlayTime.inWords(of.calendars() * secondsEach)
+        + onThreads(work)
+        + ". A key that is a price takes no time.";
+  }
+
+  private static String calendars(int count) {
+    return String.format(Locale.ROOT, "%,d", count) + " simulated calendars";
+  }
+
+  private static String onThreads(ServiceLivesWork work) {
+    return " on " + (work.threads() == 1 ? "1 thread" : work.threads() + " threads");
   }
 }

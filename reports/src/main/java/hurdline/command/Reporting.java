@@ -64,7 +64,7 @@ final class Reporting {
     AnswerFolder folder = folder(file, out);
     try (Drawing drawing = Drawing.begin()) {
       if (!shown.quiet()) {
-        study.lives().ifPresent(lives -> setting.err().println(LivesCost.line(lives)));
+        study.lives().ifPresent(lives -> LivesCost.lines(lives).forEach(setting.err()::println));
       }
       Optional<A> found = Played.inSight(setting, shown, study.calendars(), study.how());
       if (found.isEmpty()) {

@@ -71,7 +71,8 @@ public final class EngineStudies implements Studies {
     Optional<ServiceLivesWork> lives =
         calendars == 0
             ? Optional.empty()
-            : Optional.of(new ServiceLivesWork(compare.lives(), calendars, effort.threads(), compare::trial));
+            : Optional.of(new ServiceLivesWork(
+                    compare.lives(), calendars, compare.breakEvenWork(), effort.threads(), compare::trial));
     return new PreparedStudy<>(compare.plays(), compare::play, lives);
   }
 

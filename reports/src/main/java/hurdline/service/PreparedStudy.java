@@ -1,6 +1,7 @@
 package hurdline.service;
 
 import hurdline.answer.Answer;
+import hurdline.study.BreakEvenWork;
 import hurdline.study.Run;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -41,7 +42,8 @@ public record PreparedStudy<A extends Answer>(int calendars, Simulation<A> how, 
    *
    * @param lives of each option and of the base
    * @param calendars in all of them, at most
+   * @param breakEven searches that simulate lives again
    * @param trial simulates one calendar and forgets it: to see how long one takes
    */
-  public record ServiceLivesWork(int lives, int calendars, int threads, Runnable trial) {}
+  public record ServiceLivesWork(int lives, int calendars, BreakEvenWork breakEven, int threads, Runnable trial) {}
 }

@@ -145,7 +145,7 @@ public final class CompareWords {
         + title.changes()
         + (answer.options().isEmpty() ? "" : " against ")
         + answer.options().stream()
-            .map(option -> wording.titles().option(option.name()))
+            .map(option -> Titles.inText(wording.titles().option(option.name())))
             .collect(Collectors.joining(", "))
         + ", "
         + title.played();

@@ -8,6 +8,7 @@ import hurdline.answer.RunAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.problem.LocatedProblem;
+import hurdline.study.BreakEvenWork;
 import hurdline.study.Chosen;
 import hurdline.study.CompareAsk;
 import hurdline.study.Effort;
@@ -123,5 +124,25 @@ class StudiesTest {
           assertThat(work.calendars()).isBetween(3, compare.calendars());
         });
     assertThat(studies.run(PlantText.of(SMALL), Chosen.base(), effort(2)).lives()).isEmpty();
+  }
+
+  /** A price costs no simulation; the power of a motor simulates base and option at each value. */
+  @Test
+  void searchesForABreakEvenThatSimulateAreSaidBeforeTheyStart() {
+    assertThat(breakEven("products.hurd.price").searches()).isZero();
+    assertThat(breakEven("products.hurd.price").calendars()).isZero();
+    BreakEvenWork power = breakEven("machines.saw.power", "products.hurd.price");
+    assertThat(power.searches()).isEqualTo(1);
+    int lives = 3;
+    int calendarsOfALife = 12; // the option lives 12 years
+    assertThat(power.calendarsEach()).isEqualTo(lives * 2 * calendarsOfALife);
+    assertThat(power.calendars()).isEqualTo(12 * power.calendarsEach());
+  }
+
+  private BreakEvenWork breakEven(String... keys) {
+    CompareAsk ask =
+        new CompareAsk(
+            List.of("bigger_mill"), OptionalDouble.empty(), OptionalInt.of(3), false, Optional.empty(), List.of(keys), Optional.empty());
+    return studies.compare(PlantText.of(SMALL), Chosen.base(), ask, effort(2)).lives().orElseThrow().breakEven();
   }
 }

@@ -111,6 +111,11 @@ final class Besides {
     return tornado.map(Tornado::simulatedEnds).orElse(0);
   }
 
+  /** By option, the searches for a break-even that simulate lives at each value they try. */
+  List<Integer> simulatedSearches() {
+    return breakEvens.map(BreakEvens::simulatedSearches).orElse(List.of());
+  }
+
   Further play(Rounds.Played played, Plays plays, LifeMargins margins) {
     Figures figures = played.figures().get(0);
     Rows rows = new Rows(base.option(), stages.get(0), figures, new Outlines(stages.get(0)));

@@ -66,6 +66,28 @@ final class BreakEvens {
         || OptionPlants.parts(option).contains(path[1]);
   }
 
+  /** By option, the searches that simulate lives at each value they try, since more than prices differ there. */
+  List<Integer> simulatedSearches() {
+    List<Integer> all = new ArrayList<>();
+    for (int at = 0; at < options.size(); at++) {
+      String option = options.get(at).name();
+      for (String key : keys) {
+        if (concerns(option, key) && TRIED.stream().anyMatch(factor -> isSimulated(option, new Change.Value(key, factor)))) {
+          all.add(at);
+        }
+      }
+    }
+    return all;
+  }
+
+  private boolean isSimulated(String option, Change.Value change) {
+    try {
+      return !OtherPrices.areAlike(plants.base(), plants.base(change)) || !OtherPrices.areAlike(plants.of(option), plants.of(option, change));
+    } catch (ProblemsException refused) {
+      return false;
+    }
+  }
+
   /** A row for each option and key that concerns it; if stopped, those that are done. */
   List<BreakEvenRow> rows(OptionWorth worth, Plays plays) {
     List<BreakEvenRow> rows = new ArrayList<>();

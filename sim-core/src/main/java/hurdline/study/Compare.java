@@ -6,6 +6,7 @@ import hurdline.chance.Streams;
 import hurdline.plant.Nearest;
 import hurdline.plant.Option;
 import hurdline.plant.Plant;
+import hurdline.worth.BreakEven;
 import hurdline.plant.ProblemsException;
 import hurdline.work.Outcome;
 import java.util.ArrayList;
@@ -115,6 +116,13 @@ public final class Compare {
   /** How many calendars the lives of all plants have, a search for a break-even not counted; 0 where no option is worth anything. */
   public int livesPlays() {
     return lives.plays() * (1 + besides.livesAgain());
+  }
+
+  /** What searches for a break-even cost on top; nothing where no key but prices is asked for. */
+  public BreakEvenWork breakEvenWork() {
+    List<Integer> searches = besides.simulatedSearches();
+    int each = searches.stream().mapToInt(lives::plays).sum();
+    return new BreakEvenWork(searches.size(), each, BreakEven.usualTries(), BreakEven.mostTries());
   }
 
   /** Simulates one calendar of the base and forgets it: to see how long one takes. */

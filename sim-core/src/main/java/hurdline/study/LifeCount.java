@@ -19,6 +19,7 @@ final class LifeCount {
   private final int stride;
   private final int ofBase;
   private final int plays;
+  private final int[] calendarsOfOption;
 
   /**
    * @param replications asked for
@@ -29,6 +30,7 @@ final class LifeCount {
     int longest = 1;
     int longestOfBase = 1;
     int all = 0;
+    calendarsOfOption = new int[options.size()];
     for (int at = 0; at < options.size(); at++) {
       Optional<LifeCalendar> base = LifeCalendar.of(plants.get(0).calendar());
       Optional<LifeCalendar> option = LifeCalendar.of(plants.get(at + 1).calendar());
@@ -38,6 +40,7 @@ final class LifeCount {
         int ofOption = option.get().calendars(lifeYr);
         longestOfBase = Math.max(longestOfBase, base.get().calendars(lifeYr));
         longest = Math.max(longest, Math.max(longestOfBase, ofOption));
+        calendarsOfOption[at] = ofOption;
         all += ofOption;
       }
     }
@@ -59,6 +62,11 @@ final class LifeCount {
   /** Calendars of the base in a life, of which so many are needed. */
   int ofBase(int calendars) {
     return Math.max(calendars, ofBase);
+  }
+
+  /** Calendars in the lives of the base and of one option, by its place; 0 where it is worth nothing. */
+  int plays(int option) {
+    return calendarsOfOption[option] == 0 ? 0 : lives * (ofBase + calendarsOfOption[option]);
   }
 
   /** Calendars in the lives of base and options; 0 where nothing is worth anything. */

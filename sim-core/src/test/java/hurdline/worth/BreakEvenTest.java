@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class BreakEvenTest {
@@ -51,5 +52,28 @@ class BreakEvenTest {
     assertThat(asked).filteredOn(x -> x > 2).hasSize(1);
     assertThat(BreakEven.of(x -> Double.NaN).factor()).isEmpty();
     assertThat(BreakEven.of(x -> x - 1).factor()).hasValue(1);
+  }
+
+  /** What is said before a search: straight, bent and jumping values that cross at each of 180 factors. */
+  @Test
+  void aSearchTriesAboutAsManyValuesAsIsSaid() {
+    int tries = 0;
+    int searches = 0;
+    for (double crossing = 0.07; crossing < 14; crossing *= 1.03) {
+      double at = crossing;
+      for (DoubleUnaryOperator value : List.<DoubleUnaryOperator>of(x -> x - at, x -> Math.log(x / at), x -> x < at ? -1 : 1)) {
+        List<Double> asked = new ArrayList<>();
+        BreakEven.of(
+            x -> {
+              asked.add(x);
+              return value.applyAsDouble(x);
+            });
+        int tried = (int) asked.stream().distinct().count();
+        assertThat(tried).isLessThanOrEqualTo(BreakEven.mostTries());
+        tries += tried;
+        searches++;
+      }
+    }
+    assertThat((double) tries / searches).isCloseTo(BreakEven.usualTries(), within(1.0));
   }
 }
