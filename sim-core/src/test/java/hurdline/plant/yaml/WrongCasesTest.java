@@ -3,11 +3,13 @@ package hurdline.plant.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.plant.ProblemsException;
+import hurdline.problem.LocatedProblem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -50,10 +52,31 @@ class WrongCasesTest {
         starts.stream().anyMatch(line::startsWith) && words.stream().allMatch(line::contains);
   }
 
-  static List<String> problems(String name) {
+  /** What the text calls "perhaps" is there as data too, and nothing else is. */
+  @ParameterizedTest
+  @MethodSource("wrong")
+  void theNearestWordIsDataToo(String name) {
+    for (LocatedProblem problem : located(name)) {
+      Matcher perhaps = Pattern.compile("perhaps \"([^\"]*)\"$").matcher(problem.expected());
+      assertThat(problem.nearest()).as(problem.text()).isEqualTo(perhaps.find() ? perhaps.group(1) : "");
+      assertThat(problem.severity()).isEqualTo(LocatedProblem.Severity.PROBLEM);
+    }
+  }
+
+  @Test
+  void someOfThemHaveANearestWord() {
+    assertThat(wrong().stream().flatMap(name -> located(name).stream()).filter(problem -> !problem.nearest().isEmpty()))
+        .hasSizeGreaterThan(10);
+  }
+
+  private static List<LocatedProblem> located(String name) {
     return Assertions.assertThrows(
             ProblemsException.class,
             () -> PlantFile.of("wrong.yaml", PlantFiles.text("wrong/" + name + ".yaml")))
-        .lines();
+        .problems();
+  }
+
+  static List<String> problems(String name) {
+    return located(name).stream().map(LocatedProblem::text).toList();
   }
 }
