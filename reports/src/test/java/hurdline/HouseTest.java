@@ -45,6 +45,13 @@ class HouseTest {
     assertThat(odd).as("words in package-info, 40 to 120 wanted, 0 where there is none").isEmpty();
   }
 
+  /** A factor that stands twice can be mended once. */
+  @Test
+  void factorsOfUnitsStandInOneFile() {
+    String factors = "(?<![0-9])(0\\.45359|0\\.3048|907\\.18|4046\\.8|745\\.69|0\\.0254|0\\.0283168|0\\.0929)";
+    assertThat(having(javaOf("main"), factors)).isNotEmpty().allMatch(found -> found.contains("/FileUnit.java: "));
+  }
+
   @Test
   void noTestIsSwitchedOff() {
     assertThat(having(javaOf("test"), "@Dis" + "abled")).isEmpty();

@@ -1,19 +1,14 @@
 package hurdline.words;
 
-/**
- * The units that people read. Tables keep tonnes and kilograms always.
- *
- * @see "NIST Handbook 44, appendix C: 1 lb = 0.45359237 kg, 1 short ton = 2000 lb, 1 ft = 0.3048 m, 1 acre = 66 ft by 660 ft, all exact; from
- *     memory"
- */
+import hurdline.unit.FileUnit;
+
+/** The units that people read. Tables keep tonnes and kilograms always. */
 public enum UnitSystem {
   US,
   METRIC;
 
-  private static final double KG_PER_LB = 0.45359237;
-  private static final double M_PER_FT = 0.3048;
-  private static final double HA_PER_ACRE = 66 * 660 * M_PER_FT * M_PER_FT / 10_000;
-  private static final double T_PER_TON = 2000 * KG_PER_LB / 1000;
+  private static final double HA_PER_ACRE = FileUnit.ACRE.inSi() / FileUnit.HECTARE.inSi();
+  private static final double T_PER_TON = FileUnit.TON.inSi() / FileUnit.TONNE.inSi();
 
   /** The unit in which an amount of this unit is shown. */
   public String shown(String unit) {
@@ -44,10 +39,10 @@ public enum UnitSystem {
     }
     return switch (unit) {
       case "t", "t/h" -> value / T_PER_TON;
-      case "kg" -> value / KG_PER_LB;
-      case "m2" -> value / (M_PER_FT * M_PER_FT);
-      case "m3" -> value / (M_PER_FT * M_PER_FT * M_PER_FT);
-      case "m" -> value / M_PER_FT;
+      case "kg" -> FileUnit.POUND.fromSi(value);
+      case "m2" -> FileUnit.SQUARE_FOOT.fromSi(value);
+      case "m3" -> FileUnit.CUBIC_FOOT.fromSi(value);
+      case "m" -> FileUnit.FOOT.fromSi(value);
       default -> unit.endsWith("/t") ? value * T_PER_TON : value;
     };
   }

@@ -3,14 +3,13 @@ package hurdline.words;
 import hurdline.answer.AcresRow;
 import hurdline.answer.CapacityRow;
 import hurdline.answer.YardAnswer;
+import hurdline.unit.FileUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** How large a yard must be, how sure that is, and what the yard as it stands does: sentences that one could say aloud. */
 public final class YardHeadline {
-  /** 66 ft by 660 ft of 0.3048 m, all exact; NIST Handbook 44, from memory. */
-  private static final double M2_PER_ACRE = 66 * 660 * 0.3048 * 0.3048;
 
   /** An upper limit of a quantile begins where the greatest of all values lies above it with this doubt left. */
   private static final double HALF_OF_THE_DOUBT = 0.025;
@@ -52,7 +51,7 @@ public final class YardHeadline {
         + " of "
         + crop()
         + (isBounded ? spoken.giveOrTake(size.bales(), size.low95(), size.high95(), unit()) : "")
-        + (Double.isNaN(size.areaM2()) ? "" : ", on " + spoken.rough(size.areaM2() / M2_PER_ACRE, "acre") + " of ground")
+        + (Double.isNaN(size.areaM2()) ? "" : ", on " + spoken.rough(size.areaM2() / FileUnit.ACRE.inSi(), "acre") + " of ground")
         + (answer.asked().turnsAway() ? ", if loads are to be turned away in at most " : ", if loads are to wait for room in at most ")
         + allowed()
         + " of seasons";

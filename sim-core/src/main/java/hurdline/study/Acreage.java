@@ -10,6 +10,7 @@ import hurdline.plant.Delivery;
 import hurdline.plant.Line;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.SeasonEntry;
+import hurdline.unit.FileUnit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -34,7 +35,6 @@ final class Acreage {
   private static final int[] EVEN = {100, 120, 140, 160, 180, 200, 220, 240, 260, 280, 300};
   private static final int[] BEYOND = {400, 600, 800, 1200, 1600};
   private static final int[] BELOW = {80, 60, 40, 20, 10};
-  private static final double ACRE_M2 = 4046.8564224;
   private static final Edge NONE = new Edge(Double.NaN, Double.NaN);
 
   private final double share;
@@ -186,7 +186,7 @@ final class Acreage {
   }
 
   List<AcresRow> rows() {
-    double acres = fields.stream().mapToDouble(Delivery.Field::areaM2).sum() / ACRE_M2;
+    double acres = fields.stream().mapToDouble(Delivery.Field::areaM2).sum() / FileUnit.ACRE.inSi();
     List<AcresRow> rows = new ArrayList<>();
     played.forEach(
         (steps, figures) -> {
