@@ -43,9 +43,9 @@ final class SpokenNames {
         : CapacityWords.and(Stream.of(name.split("\\+")).map(each -> "the " + Titles.inText(titles.option(each))).toList());
   }
 
-  /** {@code the plan two shifts}, {@code the season as it stands}. */
+  /** {@code the plan "Two shifts"}, {@code the season as it stands}. */
   String plan(String name) {
-    return name.equals("base") ? titles.plan(name) : "the plan " + Titles.inText(titles.plan(name));
+    return name.equals("base") ? titles.plan(name) : "the plan \"" + titles.plan(name) + "\"";
   }
 
   /** With a large first letter, as a sentence or a row begins. */

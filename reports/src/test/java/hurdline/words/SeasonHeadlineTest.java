@@ -21,9 +21,9 @@ class SeasonHeadlineTest {
   void thePlanThatEarnsTheMostAndTheOneThatMostSurelyFinishes() {
     assertThat(said(SampleSeason.two()))
         .containsExactly(
-            "The plan two shifts earns the most: 40,000 USD more than the season as it stands, give or take 15,000; it leaves about"
+            "The plan \"two shifts\" earns the most: 40,000 USD more than the season as it stands, give or take 15,000; it leaves about"
                 + " 100 bales of stalk.",
-            "The plan two shifts most surely finishes all crops: in 31 of 40 simulated years, not significantly more often than the"
+            "The plan \"two shifts\" most surely finishes all crops: in 31 of 40 simulated years, not significantly more often than the"
                 + " season as it stands.");
   }
 
@@ -31,12 +31,12 @@ class SeasonHeadlineTest {
   void aPlanThatLeavesMoreThanItGainsIsNotNamedBestWithoutSayingSo() {
     assertThat(said(SampleSeason.leavingCropOver(true)))
         .startsWith(
-            "The season as it stands earns the most: 40,000 USD more than the plan two shifts, give or take 15,000; it leaves about"
+            "The season as it stands earns the most: 40,000 USD more than the plan \"two shifts\", give or take 15,000; it leaves about"
                 + " 2,000 bales of stalk.",
-            "With what that crop would have earned taken off, the plan two shifts is ahead by 50,000 USD, give or take 20,000.");
+            "With what that crop would have earned taken off, the plan \"two shifts\" is ahead by 50,000 USD, give or take 20,000.");
     assertThat(said(SampleSeason.leavingCropOver(false)).get(1))
         .isEqualTo(
-            "With what that crop would have earned taken off, the plan two shifts is ahead by 50,000 USD, give or take 60,000; that"
+            "With what that crop would have earned taken off, the plan \"two shifts\" is ahead by 50,000 USD, give or take 60,000; that"
                 + " is not statistically significant.");
   }
 
@@ -55,7 +55,7 @@ class SeasonHeadlineTest {
             of.strips(), of.avoided(), verdict, of.assumptions(), of.cautions(), of.warnings(), of.samples());
     assertThat(said(answer).get(0))
         .isEqualTo(
-            "Which plan earns the most is not decided between the plan two shifts and the season as it stands; about 250"
-                + " replications would show which; the plan two shifts leaves about 100 bales of stalk.");
+            "Which plan earns the most is not decided between the plan \"two shifts\" and the season as it stands; about 250"
+                + " replications would show which; the plan \"two shifts\" leaves about 100 bales of stalk.");
   }
 }

@@ -18,8 +18,8 @@ class SeasonWordsTest {
         .isEqualTo(
             """
             Sweetgum Bend shared gin, season plans the season as it stands, two shifts, 2027-01-04 to 2027-12-31, 40 replications, seed 1
-            The plan two shifts earns the most: 40,000 USD more than the season as it stands, give or take 15,000; it leaves about 100 bales of stalk.
-            The plan two shifts most surely finishes all crops: in 31 of 40 simulated years, not significantly more often than the season as it stands.
+            The plan "two shifts" earns the most: 40,000 USD more than the season as it stands, give or take 15,000; it leaves about 100 bales of stalk.
+            The plan "two shifts" most surely finishes all crops: in 31 of 40 simulated years, not significantly more often than the season as it stands.
 
                                        mean             95 % interval       percentiles
                                                                            5th     95th
