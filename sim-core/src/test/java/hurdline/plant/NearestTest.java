@@ -35,8 +35,10 @@ class NearestTest {
   void aWordTooFarFromAllHasNone() {
     assertThat(Nearest.to("fan", List.of("separating-saw", "press"))).isEmpty();
     assertThat(Nearest.expected("a machine", "fan", List.of("saw_1", "press")))
-        .isEqualTo("a machine, one of saw_1, press");
+        .isEqualTo(Expected.of("a machine, one of saw_1, press"));
     assertThat(Nearest.expected("a machine", "fan", List.of()))
-        .isEqualTo("a machine, of which there is none");
+        .isEqualTo(Expected.of("a machine, of which there is none"));
+    assertThat(Nearest.expected("a machine", "sow_1", List.of("saw_1", "press")))
+        .isEqualTo(new Expected("a machine, perhaps \"saw_1\"", "saw_1"));
   }
 }

@@ -112,7 +112,7 @@ class CautionsTest {
     cautions(
         Edited.with(
             "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-10-04",
-            "{changeover: 1 d, hands: 6, tasks: {clear: {lasts: 9 h}, trial: {lasts: 8 h, after: [clear]}}}\n"
+            "{changeover: 1 d, hands: 6, tasks: {clear: {title: Clear the floor, lasts: 9 h}, trial: {lasts: 8 h, after: [clear]}}}\n"
                 + "  - {line: cotton_line, from: 2027-10-04"),
         "p.yaml:121:18 season.1.changeover: its tasks take 17.0 h with its hands, 3 days of shift \"day\""
             + " with 8.0 h each, and only 1 is given; more days or hands, or tasks that may go on side by side");
@@ -138,7 +138,7 @@ class CautionsTest {
   void aLoadThatNeverFindsRoomIsTold() {
     cautions(
         Edited.with("modules: 4, from", "modules: 900, from"),
-        "p.yaml:169:3 deliveries.seed_cotton: one load is 900 bales and all places for"
+        "p.yaml:170:3 deliveries.seed_cotton: one load is 900 bales and all places for"
             + " \"seed_cotton\" hold 500; such a load never finds room");
   }
 
@@ -199,7 +199,7 @@ class CautionsTest {
         Edited.with(
             "    loads: {every: {exp",
             "    hours: {from: \"01:00\", to: \"02:00\"}\n    loads: {every: {exp"),
-        "p.yaml:170:5 deliveries.seed_cotton.hours: \"hours\" goes with fields, of which there are"
+        "p.yaml:171:5 deliveries.seed_cotton.hours: \"hours\" goes with fields, of which there are"
             + " none; the hours of \"loads\" rule");
   }
 

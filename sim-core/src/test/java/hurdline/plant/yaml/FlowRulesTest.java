@@ -177,12 +177,12 @@ class FlowRulesTest {
 
   @Test
   void aScreenThatMakesFinesNeedsThem() {
-    Edited.with("  hurd:        {bulk_density: 110 kg/m3}", "  shive:        {bulk_density: 110 kg/m3}")
+    Edited.with("  hurd:        {title: Hurd core, bulk", "  shive:       {title: Hurd core, bulk")
         .and("hurd: 60 %, fines: 10 %}", "shive: 60 %, fines: 10 %}")
         .and("{hurd: 90 %, short_fiber", "{shive: 90 %, short_fiber")
         .and("by_moisture: {hurd: [[12", "by_moisture: {shive: [[12")
         .and("hurd: 75 %", "shive: 75 %")
-        .and("screens: {coarse: {opening: 20 mm, fines: 2 %}", "screens: {coarse: {opening: 20 mm}")
+        .and("opening: 20 mm, fines: 2 %}", "opening: 20 mm}")
         .saysOnly(
             "machines.mill.screens.fine.fines: a screen makes hurd into fines, but there is no"
                 + " component \"hurd\"; expected both among the components, or no \"fines\" here");
