@@ -4,7 +4,7 @@ package hurdline.audit;
 final class DifferenceCheck implements Check {
   static final String DIFFERENCES = "paired differences";
 
-  /** Share of the values below which two of a pair count as equal; what the tables call no difference. */
+  /** Share of the values, or of their unit where that is more, below which two of a pair count as equal; what the tables call no difference. */
   private static final double EQUAL = 1e-9;
 
   private static final int MOST = 1_000_000_000;
@@ -39,7 +39,7 @@ final class DifferenceCheck implements Check {
       if (Double.isNaN(differences[at])) {
         option[at] = Double.NaN;
         base[at] = Double.NaN;
-      } else if (Math.abs(differences[at]) <= EQUAL * larger) {
+      } else if (Math.abs(differences[at]) <= EQUAL * Math.max(1, larger)) {
         differences[at] = 0;
       }
       largest = Math.max(largest, Double.isNaN(larger) ? 0 : larger);
