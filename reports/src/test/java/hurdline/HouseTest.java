@@ -30,7 +30,7 @@ class HouseTest {
 
   @Test
   void noMainFileIsLongerThanTheHouseAllows() {
-    assertThat(javaOf("main")).filteredOn(file -> text(file).lines().count() > LONGEST_FILE).isEmpty();
+    assertThat(javaOf("main")).filteredOn(file -> text(file).lines().filter(line -> !line.startsWith("import ")).count() > LONGEST_FILE).isEmpty();
   }
 
   @Test

@@ -3,7 +3,7 @@ package hurdline.command;
 import hurdline.measure.Measure;
 import hurdline.measure.Unit;
 import hurdline.plant.Nearest;
-import hurdline.study.Aim;
+import hurdline.study.replicate.Precision;
 import hurdline.unit.Amount;
 import hurdline.unit.QuantityException;
 import java.util.Arrays;
@@ -14,7 +14,7 @@ import picocli.CommandLine;
  * Reads an aim such as {@code mass.stalk.fed:2%} or {@code mass.stalk.fed:500ton}: how well a
  * measure is to be known.
  */
-final class AimReader implements CommandLine.ITypeConverter<Aim> {
+final class AimReader implements CommandLine.ITypeConverter<Precision> {
   private final String flag;
 
   AimReader() {
@@ -26,7 +26,7 @@ final class AimReader implements CommandLine.ITypeConverter<Aim> {
   }
 
   /** An aim of {@code --until}. */
-  static Aim of(String text) {
+  static Precision of(String text) {
     return of(text, "--until");
   }
 
@@ -35,11 +35,11 @@ final class AimReader implements CommandLine.ITypeConverter<Aim> {
    *
    * @param flag that gave it, for messages
    */
-  static Aim of(String text, String flag) {
+  static Precision of(String text, String flag) {
     return new AimReader(flag).read(text);
   }
 
-  private Aim read(String text) {
+  private Precision read(String text) {
     int colon = text.lastIndexOf(':');
     if (colon <= 0) {
       throw wrong(text, "is no aim", "a measure and a half-width, such as mass.stalk.fed:2% or mass.stalk.fed:500t");
@@ -64,7 +64,7 @@ final class AimReader implements CommandLine.ITypeConverter<Aim> {
     }
     boolean relative = width.unit().equals("%");
     double halfWidth = relative ? width.value() / 100 : inUnitOf(measure.unit(), width, text);
-    return new Aim(name, halfWidth, relative, text);
+    return new Precision(name, halfWidth, relative, text);
   }
 
   private Amount width(String text, String amount) {
@@ -111,7 +111,7 @@ final class AimReader implements CommandLine.ITypeConverter<Aim> {
   }
 
   @Override
-  public Aim convert(String text) {
+  public Precision convert(String text) {
     return of(text);
   }
 }

@@ -1,7 +1,7 @@
 package hurdline.command;
 
 import hurdline.answer.Answer;
-import hurdline.chart.Figure;
+import hurdline.chart.kit.Chart;
 import hurdline.table.AnswerFolder;
 import hurdline.table.RecordFile;
 import hurdline.table.Table;
@@ -14,10 +14,10 @@ import java.util.List;
 /** Writes the files of an answer; the record last, so that a folder with a record is whole. */
 final class AnswerFiles {
   private final AnswerFolder folder;
-  private final Drawing drawing;
+  private final ChartThread drawing;
   private final List<String> whole = new ArrayList<>();
 
-  AnswerFiles(AnswerFolder folder, Drawing drawing) {
+  AnswerFiles(AnswerFolder folder, ChartThread drawing) {
     this.folder = folder;
     this.drawing = drawing;
   }
@@ -27,9 +27,9 @@ final class AnswerFiles {
   }
 
   /** Charts and page are made beside the tables and the record. */
-  void write(Answer answer, Reporting.Parts parts) throws IOException {
-    Drawing.Part<List<Figure>> drawn = drawing.of(parts.charts());
-    Drawing.Part<String> composed = drawing.of(parts.page());
+  void write(Answer answer, AnswerWriter.Parts parts) throws IOException {
+    ChartThread.Part<List<Chart>> drawn = drawing.of(parts.charts());
+    ChartThread.Part<String> composed = drawing.of(parts.page());
     for (Table table : parts.tables()) {
       write(table.file(), table::write);
     }
@@ -40,12 +40,12 @@ final class AnswerFiles {
   }
 
   /** Charts and page alone. */
-  void writePage(Reporting.Parts parts) throws IOException {
+  void writePage(AnswerWriter.Parts parts) throws IOException {
     write(drawing.of(parts.charts()), drawing.of(parts.page()));
   }
 
-  private void write(Drawing.Part<List<Figure>> drawn, Drawing.Part<String> composed) throws IOException {
-    for (Figure figure : drawn.get()) {
+  private void write(ChartThread.Part<List<Chart>> drawn, ChartThread.Part<String> composed) throws IOException {
+    for (Chart figure : drawn.get()) {
       write("charts/" + figure.name() + ".svg", out -> out.write(figure.file()));
     }
     write("report.html", out -> out.write(composed.get()));

@@ -1,8 +1,8 @@
 package hurdline.command;
 
-import hurdline.study.Aim;
-import hurdline.study.CompareAsk;
-import hurdline.study.Zone;
+import hurdline.study.compare.CompareAsk;
+import hurdline.study.replicate.IndifferenceZone;
+import hurdline.study.replicate.Precision;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import hurdline.unit.Quantity;
@@ -96,9 +96,9 @@ final class AskFlags {
     return OptionalInt.of(lives);
   }
 
-  private static Zone zone(String text) {
+  private static IndifferenceZone zone(String text) {
     boolean least = text.endsWith(LEAST);
-    Aim aim =
+    Precision aim =
         AimReader.of(least ? text.substring(0, text.length() - LEAST.length()) : text, "--best");
     if (aim.relative()) {
       throw new CallException(
@@ -106,7 +106,7 @@ final class AskFlags {
               + text
               + "\" has a share for its band; expected an amount, settled before anything is known");
     }
-    return new Zone(aim.measure(), aim.halfWidth(), least, text);
+    return new IndifferenceZone(aim.measure(), aim.halfWidth(), least, text);
   }
 
   private static final class Years implements CommandLine.ITypeConverter<Double> {

@@ -1,14 +1,14 @@
 package hurdline.command;
 
-import hurdline.answer.PaperAnswer;
+import hurdline.answer.CheckAnswer;
 import hurdline.page.ReportPage;
 import hurdline.plant.ProblemsException;
 import hurdline.problem.LocatedProblem;
 import hurdline.table.AnswerFolder;
 import hurdline.table.RecordFile;
-import hurdline.words.OrderWords;
-import hurdline.words.PaperWords;
-import hurdline.words.Wording;
+import hurdline.text.CheckWords;
+import hurdline.text.OrderWords;
+import hurdline.text.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -36,10 +36,10 @@ import picocli.CommandLine;
       "        what would limit the line with another motor?"
     })
 final class CheckVerb implements Callable<Integer> {
-  private final Setting setting;
+  private final CommandContext setting;
 
   @CommandLine.Mixin private PlantChoice plant;
-  @CommandLine.Mixin private Shown shown;
+  @CommandLine.Mixin private OutputFlags shown;
 
   @CommandLine.Option(
       names = "--out",
@@ -50,23 +50,23 @@ final class CheckVerb implements Callable<Integer> {
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
-  CheckVerb(Setting setting) {
+  CheckVerb(CommandContext setting) {
     this.setting = setting;
   }
 
   @Override
   public Integer call() throws IOException {
     Wording plain = shown.wording();
-    PaperAnswer answer = checked();
+    CheckAnswer answer = checked();
     Wording wording = plain.reading(answer);
     Optional<AnswerFolder> folder = out == null ? Optional.empty() : Optional.of(AnswerFolder.named(out));
     if (shown.json()) {
       RecordFile.write(answer, setting.out());
     }
     if (!shown.quiet()) {
-      new PaperWords(answer, wording)
+      new CheckWords(answer, wording)
           .lines(setting.columns()).stream()
-          .flatMap(line -> Column.broken(line, setting.columns()).stream())
+          .flatMap(line -> LineWrapper.broken(line, setting.columns()).stream())
           .forEach(shown.json() ? setting.err()::println : setting.out()::println);
     }
     Stream.concat(
@@ -81,7 +81,7 @@ final class CheckVerb implements Callable<Integer> {
   }
 
   /** The answer about a plant without problems; else they are printed as JSON where that is asked for. */
-  private PaperAnswer checked() throws IOException {
+  private CheckAnswer checked() throws IOException {
     try {
       return setting.studies().onPaper(plant.plant(), plant.chosen());
     } catch (ProblemsException wrong) {

@@ -1,7 +1,7 @@
 package hurdline.command;
 
 import hurdline.service.PlantText;
-import hurdline.study.Chosen;
+import hurdline.study.PlantChanges;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -38,9 +38,9 @@ final class CompareChoice {
   }
 
   /** What is changed in base and options alike. */
-  Chosen base() {
-    return new Chosen(
-        Chosen.base().option(), sets, sets.stream().map(PlantChoice::value).toList());
+  PlantChanges base() {
+    return new PlantChanges(
+        PlantChanges.base().option(), sets, sets.stream().map(PlantChoice::value).toList());
   }
 
   /** The options that were named; none for each of the file. */

@@ -1,13 +1,13 @@
 package hurdline.command;
 
 import hurdline.answer.CompareAnswer;
-import hurdline.chart.CompareFigures;
+import hurdline.chart.compare.CompareCharts;
 import hurdline.page.ReportPage;
-import hurdline.study.CompareAsk;
-import hurdline.study.Effort;
+import hurdline.study.compare.CompareAsk;
+import hurdline.study.replicate.RunSettings;
 import hurdline.table.CompareTables;
-import hurdline.words.CompareWords;
-import hurdline.words.Wording;
+import hurdline.text.CompareWords;
+import hurdline.text.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -35,13 +35,13 @@ import picocli.CommandLine;
       "        closer intervals, other random draws"
     })
 final class CompareVerb implements Callable<Integer> {
-  private final Setting setting;
+  private final CommandContext setting;
 
   @CommandLine.Mixin private CompareChoice choice;
   @CommandLine.Mixin private AskFlags asked;
   @CommandLine.Mixin private EffortFlags flags;
   @CommandLine.Mixin private VaryFlags vary;
-  @CommandLine.Mixin private Shown shown;
+  @CommandLine.Mixin private OutputFlags shown;
 
   @CommandLine.Option(
       names = "--out",
@@ -53,17 +53,17 @@ final class CompareVerb implements Callable<Integer> {
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
-  CompareVerb(Setting setting) {
+  CompareVerb(CommandContext setting) {
     this.setting = setting;
   }
 
   @Override
   public Integer call() throws IOException {
-    Effort effort = flags.effort();
+    RunSettings effort = flags.effort();
     if (vary.isGiven()) {
       return varied(effort);
     }
-    Reporting reporting = new Reporting(setting, shown);
+    AnswerWriter reporting = new AnswerWriter(setting, shown);
     return reporting.play(
         choice.file(),
         out,
@@ -71,7 +71,7 @@ final class CompareVerb implements Callable<Integer> {
         CompareVerb::parts);
   }
 
-  private int varied(Effort effort) throws IOException {
+  private int varied(RunSettings effort) throws IOException {
     vary.refuseAim(effort);
     CompareAsk ask = asked.ask(choice.among());
     vary.refuse("--gain", ask.gain());
@@ -80,16 +80,16 @@ final class CompareVerb implements Callable<Integer> {
     vary.refuse("--best", ask.best().isPresent());
     vary.refuse("--tornado", ask.tornado().isPresent());
     vary.refuse("--break-even", !ask.breakEven().isEmpty());
-    return new Gridded(setting, shown, effort)
+    return new GridCommand(setting, shown, effort)
         .play(
             choice.file(),
             out,
             setting.studies().grid(choice.plant(), choice.base(), ask, vary.keys(), effort));
   }
 
-  static Reporting.Parts parts(CompareAnswer answer, Wording wording) {
-    CompareFigures figures = new CompareFigures(answer, wording);
-    return new Reporting.Parts(
+  static AnswerWriter.Parts parts(CompareAnswer answer, Wording wording) {
+    CompareCharts figures = new CompareCharts(answer, wording);
+    return new AnswerWriter.Parts(
         new CompareTables(answer).all(),
         figures::all,
         () -> ReportPage.html(answer, wording, figures),

@@ -1,8 +1,8 @@
 package hurdline.command;
 
-import hurdline.study.Aim;
-import hurdline.study.Effort;
-import hurdline.study.Span;
+import hurdline.study.replicate.Precision;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.replicate.TraceWindow;
 import java.util.Optional;
 import picocli.CommandLine;
 
@@ -24,7 +24,7 @@ final class EffortFlags {
               + " its mean, or 500t. Where plants are compared: until that of each difference is, 2%%"
               + " being of the base's mean. A yard asks the yard without limit. At least 40"
               + " replications, at most 10,000.")
-  private Aim until;
+  private Precision until;
 
   @CommandLine.Option(
       names = "--seed",
@@ -46,18 +46,18 @@ final class EffortFlags {
    *
    * @throws CallException for a number that is too small
    */
-  Effort effort(Optional<Span> trace) {
+  RunSettings effort(Optional<TraceWindow> trace) {
     atLeastOne("--replications", replications);
     if (threads != null) {
       atLeastOne("--threads", threads);
     }
     int cores = Runtime.getRuntime().availableProcessors();
-    return new Effort(
+    return new RunSettings(
         replications, Optional.ofNullable(until), seed, threads == null ? cores : threads, trace);
   }
 
   /** The effort where nothing is shown event by event. */
-  Effort effort() {
+  RunSettings effort() {
     return effort(Optional.empty());
   }
 

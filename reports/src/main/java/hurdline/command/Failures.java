@@ -19,7 +19,7 @@ final class Failures {
   private Failures() {}
 
   /** The call itself cannot be read. */
-  static int call(Setting setting, ParameterException wrong) {
+  static int call(CommandContext setting, ParameterException wrong) {
     String verb = wrong.getCommandLine().getCommandSpec().qualifiedName();
     String message = said(wrong).replaceAll("\\s*\\R\\s*", " ");
     List<String> near =
@@ -52,7 +52,7 @@ final class Failures {
   }
 
   /** Something went wrong while a verb was at work. */
-  static int of(Setting setting, Throwable fault) {
+  static int of(CommandContext setting, Throwable fault) {
     if (fault instanceof ProblemsException problems) {
       problems.lines().forEach(setting.err()::println);
       return ExitCode.WRONG_CALL.number();

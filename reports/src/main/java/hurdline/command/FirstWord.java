@@ -34,7 +34,7 @@ final class FirstWord {
   }
 
   /** Says what else may be asked of a file that was checked, since nothing was asked. */
-  static void tellCommands(Setting setting, String... args) {
+  static void tellCommands(CommandContext setting, String... args) {
     if (Arrays.asList(args).contains("--quiet")) {
       return;
     }
@@ -44,7 +44,7 @@ final class FirstWord {
   }
 
   /** Refuses a word that is no command; the exit code. */
-  static int refuse(Setting setting, String word, List<String> commands) {
+  static int refuse(CommandContext setting, String word, List<String> commands) {
     String near = Nearest.to(word, commands).map(command -> "perhaps " + command + "? ").orElse("");
     setting
         .err()

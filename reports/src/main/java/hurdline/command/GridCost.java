@@ -1,7 +1,7 @@
 package hurdline.command;
 
-import hurdline.study.Effort;
-import hurdline.study.Grid;
+import hurdline.study.grid.Grid;
+import hurdline.study.replicate.RunSettings;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -9,12 +9,12 @@ import java.util.Locale;
 /** What a grid will cost, said before it starts: plays of the calendar, and the time by the first few. */
 final class GridCost {
   private final Grid grid;
-  private final Effort effort;
+  private final RunSettings effort;
   private final int kept;
   private final Path folder;
 
   /** @param kept cells that are finished already */
-  GridCost(Grid grid, Effort effort, int kept, Path folder) {
+  GridCost(Grid grid, RunSettings effort, int kept, Path folder) {
     this.grid = grid;
     this.effort = effort;
     this.kept = kept;

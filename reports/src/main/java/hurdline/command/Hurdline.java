@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.AutoComplete;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine;
 
 /** The way in: {@code hurdline VERB …}. */
 @Command(
@@ -54,9 +54,9 @@ public final class Hurdline implements Callable<Integer> {
               + " source <(scripts/hurdline --completion)")
   private boolean completion;
 
-  private final Setting setting;
+  private final CommandContext setting;
 
-  private Hurdline(Setting setting) {
+  private Hurdline(CommandContext setting) {
     this.setting = setting;
   }
 
@@ -78,8 +78,8 @@ public final class Hurdline implements Callable<Integer> {
         new PrintWriter(new java.io.OutputStreamWriter(printed, StandardCharsets.UTF_8), true);
     PrintWriter err =
         new PrintWriter(new java.io.OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
-    Setting setting =
-        new Setting(
+    CommandContext setting =
+        new CommandContext(
             out,
             err,
             Terminal.isThere(),
@@ -98,7 +98,7 @@ public final class Hurdline implements Callable<Integer> {
   }
 
   /** One call with its arguments; the exit code. */
-  static int call(Setting setting, String... args) {
+  static int call(CommandContext setting, String... args) {
     if (args.length == 0) {
       dressed(setting, ofAllVerbs(setting)).usage(setting.err());
       return ExitCode.WRONG_CALL.number();
@@ -113,7 +113,7 @@ public final class Hurdline implements Callable<Integer> {
   }
 
   /** Checks a file that no command stands before. */
-  private static int checked(Setting setting, String... args) {
+  private static int checked(CommandContext setting, String... args) {
     String[] check = Stream.concat(Stream.of(CHECK), Stream.of(args)).toArray(String[]::new);
     int code = dressed(setting, ofVerb(setting, CHECK).orElseThrow()).execute(check);
     if (code == ExitCode.DONE.number()) {
@@ -130,13 +130,13 @@ public final class Hurdline implements Callable<Integer> {
     return verb.getAnnotation(Command.class).name();
   }
 
-  private static CommandLine ofAllVerbs(Setting setting) {
-    return new CommandLine(new Hurdline(setting), new Verbs(setting));
+  private static CommandLine ofAllVerbs(CommandContext setting) {
+    return new CommandLine(new Hurdline(setting), new CommandTexts(setting));
   }
 
   /** Only the verb that is called for: reading the flags of all of them takes a while. */
-  private static Optional<CommandLine> ofVerb(Setting setting, String name) {
-    Verbs verbs = new Verbs(setting);
+  private static Optional<CommandLine> ofVerb(CommandContext setting, String name) {
+    CommandTexts verbs = new CommandTexts(setting);
     return verbs()
         .filter(verb -> name(verb).equals(name))
         .findAny()
@@ -146,11 +146,11 @@ public final class Hurdline implements Callable<Integer> {
                     .addSubcommand(verb));
   }
 
-  private static CommandLine dressed(Setting setting, CommandLine line) {
+  private static CommandLine dressed(CommandContext setting, CommandLine line) {
     return line.setOut(setting.out())
         .setErr(setting.err())
         .setColorScheme(
-            CommandLine.Help.defaultColorScheme(new Ink(setting.inColour()).ansi()))
+            CommandLine.Help.defaultColorScheme(new AnsiStyle(setting.inColour()).ansi()))
         .registerConverter(int.class, WholeNumber.small())
         .registerConverter(Integer.class, WholeNumber.small())
         .registerConverter(long.class, WholeNumber.large())

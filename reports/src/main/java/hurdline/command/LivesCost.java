@@ -1,7 +1,7 @@
 package hurdline.command;
 
 import hurdline.service.PreparedStudy.ServiceLivesWork;
-import hurdline.study.BreakEvenWork;
+import hurdline.study.option.BreakEvenWork;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -38,7 +38,7 @@ final class NewVerb implements Callable<Integer> {
     }
   }
 
-  private final Setting setting;
+  private final CommandContext setting;
 
   @CommandLine.Parameters(
       index = "0",
@@ -60,7 +60,7 @@ final class NewVerb implements Callable<Integer> {
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
-  NewVerb(Setting setting) {
+  NewVerb(CommandContext setting) {
     this.setting = setting;
   }
 

@@ -1,17 +1,17 @@
 package hurdline.command;
 
 import hurdline.answer.Answer;
+import hurdline.answer.CheckAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
-import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
 import hurdline.page.ReportPage;
 import hurdline.table.AnswerFolder;
 import hurdline.table.RecordFile;
-import hurdline.words.PaperWords;
-import hurdline.words.Wording;
+import hurdline.text.CheckWords;
+import hurdline.text.Wording;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -41,7 +41,7 @@ import picocli.CommandLine;
       "        into a folder of that name"
     })
 final class PageVerb implements Callable<Integer> {
-  private final Setting setting;
+  private final CommandContext setting;
 
   @CommandLine.Parameters(paramLabel = "RECORD", description = "The record.json of an answer.")
   private Path record;
@@ -57,7 +57,7 @@ final class PageVerb implements Callable<Integer> {
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
-  PageVerb(Setting setting) {
+  PageVerb(CommandContext setting) {
     this.setting = setting;
   }
 
@@ -67,7 +67,7 @@ final class PageVerb implements Callable<Integer> {
     Answer answer = answer();
     AnswerFolder folder =
         out == null ? AnswerFolder.beside(record, "page", LocalDateTime.now()) : AnswerFolder.named(out);
-    try (Drawing drawing = Drawing.begin()) {
+    try (ChartThread drawing = ChartThread.begin()) {
       new AnswerFiles(folder, drawing).writePage(parts(answer, wording.reading(answer)));
     } finally {
       folder.giveBack();
@@ -86,7 +86,7 @@ final class PageVerb implements Callable<Integer> {
     }
   }
 
-  private static Reporting.Parts parts(Answer answer, Wording wording) {
+  private static AnswerWriter.Parts parts(Answer answer, Wording wording) {
     if (answer instanceof RunAnswer run) {
       return RunVerb.parts(run, wording);
     }
@@ -100,10 +100,10 @@ final class PageVerb implements Callable<Integer> {
       return YardVerb.parts(yard, wording);
     }
     if (answer instanceof GridAnswer grid) {
-      return Gridded.parts(grid, wording);
+      return GridCommand.parts(grid, wording);
     }
-    PaperAnswer paper = (PaperAnswer) answer;
-    return new Reporting.Parts(
-        List.of(), List::of, () -> ReportPage.html(paper, wording), width -> new PaperWords(paper, wording).lines(width));
+    CheckAnswer paper = (CheckAnswer) answer;
+    return new AnswerWriter.Parts(
+        List.of(), List::of, () -> ReportPage.html(paper, wording), width -> new CheckWords(paper, wording).lines(width));
   }
 }

@@ -2,7 +2,7 @@ package hurdline.command;
 
 import hurdline.plant.Change;
 import hurdline.service.PlantText;
-import hurdline.study.Chosen;
+import hurdline.study.PlantChanges;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -37,18 +37,18 @@ final class PlantChoice {
   }
 
   /** What is changed in the plant. */
-  Chosen chosen() {
+  PlantChanges chosen() {
     return chosen(option, sets);
   }
 
   /** Options first, then single changes. */
-  static Chosen chosen(String option, List<String> sets) {
+  static PlantChanges chosen(String option, List<String> sets) {
     List<Change> changes = new ArrayList<>();
     if (option != null) {
       Arrays.stream(option.split("\\+", -1)).forEach(name -> changes.add(named(name, option)));
     }
     sets.forEach(set -> changes.add(value(set)));
-    return new Chosen(option == null ? Chosen.base().option() : option, sets, changes);
+    return new PlantChanges(option == null ? PlantChanges.base().option() : option, sets, changes);
   }
 
   private static Change named(String name, String option) {

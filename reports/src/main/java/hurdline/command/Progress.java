@@ -1,9 +1,9 @@
 package hurdline.command;
 
 import hurdline.answer.RunFact;
-import hurdline.study.Run;
-import hurdline.words.Wording;
-import hurdline.words.notes.Notes;
+import hurdline.study.replicate.ProgressListener;
+import hurdline.text.Wording;
+import hurdline.text.notes.Notes;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -18,7 +18,7 @@ import me.tongfei.progressbar.ProgressBarStyle;
  * Replications done and time left: a bar where someone watches, else a line every half minute; what cannot wait for the end is told
  * to all.
  */
-final class Progress implements Run.Progress, AutoCloseable {
+final class Progress implements ProgressListener, AutoCloseable {
   private static final int REDRAWN_EVERY_MS = 200;
   private static final int WIDTH = 80;
   private static final Duration HALF_A_MINUTE = Duration.ofSeconds(30);
@@ -35,12 +35,12 @@ final class Progress implements Run.Progress, AutoCloseable {
     this.wording = wording;
   }
 
-  static Progress on(Setting setting, Wording wording, boolean wanted, int replications) {
+  static Progress on(CommandContext setting, Wording wording, boolean wanted, int replications) {
     return on(setting, wording, wanted, replications, HALF_A_MINUTE);
   }
 
   /** @param every how often a line is told where nobody watches */
-  static Progress on(Setting setting, Wording wording, boolean wanted, int replications, Duration every) {
+  static Progress on(CommandContext setting, Wording wording, boolean wanted, int replications, Duration every) {
     if (!wanted) {
       return new Progress(new PrintWriter(OutputStream.nullOutputStream()), null, null, wording);
     }

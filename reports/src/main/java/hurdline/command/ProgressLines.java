@@ -1,6 +1,6 @@
 package hurdline.command;
 
-import hurdline.study.ReplicationRunner;
+import hurdline.study.replicate.ReplicationRunner;
 import java.io.PrintWriter;
 import java.time.Duration;
 

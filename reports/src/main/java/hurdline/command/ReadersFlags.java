@@ -1,7 +1,7 @@
 package hurdline.command;
 
-import hurdline.words.UnitSystem;
-import hurdline.words.Wording;
+import hurdline.text.UnitSystem;
+import hurdline.text.Wording;
 import java.text.NumberFormat;
 import java.util.IllformedLocaleException;
 import java.util.Locale;

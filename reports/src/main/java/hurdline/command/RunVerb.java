@@ -1,12 +1,12 @@
 package hurdline.command;
 
 import hurdline.answer.RunAnswer;
-import hurdline.chart.Figures;
+import hurdline.chart.run.RunCharts;
 import hurdline.page.ReportPage;
-import hurdline.study.Effort;
+import hurdline.study.replicate.RunSettings;
 import hurdline.table.RunTables;
-import hurdline.words.RunWords;
-import hurdline.words.Wording;
+import hurdline.text.RunWords;
+import hurdline.text.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -38,13 +38,13 @@ import picocli.CommandLine;
       "        for scripts: the answer as JSON and nothing else"
     })
 final class RunVerb implements Callable<Integer> {
-  private final Setting setting;
+  private final CommandContext setting;
 
   @CommandLine.Mixin private PlantChoice plant;
   @CommandLine.Mixin private EffortFlags flags;
   @CommandLine.Mixin private TraceFlags traced;
   @CommandLine.Mixin private VaryFlags vary;
-  @CommandLine.Mixin private Shown shown;
+  @CommandLine.Mixin private OutputFlags shown;
 
   @CommandLine.Option(
       names = "--out",
@@ -56,23 +56,23 @@ final class RunVerb implements Callable<Integer> {
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
-  RunVerb(Setting setting) {
+  RunVerb(CommandContext setting) {
     this.setting = setting;
   }
 
   @Override
   public Integer call() throws IOException {
-    Effort effort = flags.effort(traced.span(flags.replications()));
+    RunSettings effort = flags.effort(traced.span(flags.replications()));
     if (vary.isGiven()) {
       vary.refuse("--trace", effort.trace().isPresent());
       vary.refuseAim(effort);
-      return new Gridded(setting, shown, effort)
+      return new GridCommand(setting, shown, effort)
           .play(
               plant.file(),
               out,
               setting.studies().grid(plant.plant(), plant.chosen(), vary.keys(), effort));
     }
-    Reporting reporting = new Reporting(setting, shown);
+    AnswerWriter reporting = new AnswerWriter(setting, shown);
     return reporting.play(
         plant.file(),
         out,
@@ -80,9 +80,9 @@ final class RunVerb implements Callable<Integer> {
         RunVerb::parts);
   }
 
-  static Reporting.Parts parts(RunAnswer answer, Wording wording) {
-    Figures figures = new Figures(answer, wording);
-    return new Reporting.Parts(
+  static AnswerWriter.Parts parts(RunAnswer answer, Wording wording) {
+    RunCharts figures = new RunCharts(answer, wording);
+    return new AnswerWriter.Parts(
         new RunTables(answer).all(),
         figures::all,
         () -> ReportPage.html(answer, wording, figures),

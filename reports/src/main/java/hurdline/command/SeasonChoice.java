@@ -1,8 +1,8 @@
 package hurdline.command;
 
 import hurdline.service.PlantText;
-import hurdline.study.Chosen;
-import hurdline.study.SeasonAsk;
+import hurdline.study.PlantChanges;
+import hurdline.study.season.SeasonAsk;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -56,7 +56,7 @@ final class SeasonChoice {
   }
 
   /** What is changed under every plan alike. */
-  Chosen chosen() {
+  PlantChanges chosen() {
     return PlantChoice.chosen(option, sets);
   }
 

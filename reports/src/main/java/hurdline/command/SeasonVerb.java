@@ -1,12 +1,12 @@
 package hurdline.command;
 
 import hurdline.answer.SeasonAnswer;
-import hurdline.chart.PlanFigures;
+import hurdline.chart.season.PlanCharts;
 import hurdline.page.ReportPage;
-import hurdline.study.Effort;
+import hurdline.study.replicate.RunSettings;
 import hurdline.table.SeasonTables;
-import hurdline.words.SeasonWords;
-import hurdline.words.Wording;
+import hurdline.text.SeasonWords;
+import hurdline.text.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -36,12 +36,12 @@ import picocli.CommandLine;
       "        how long may the changeover take?"
     })
 final class SeasonVerb implements Callable<Integer> {
-  private final Setting setting;
+  private final CommandContext setting;
 
   @CommandLine.Mixin private SeasonChoice choice;
   @CommandLine.Mixin private EffortFlags flags;
   @CommandLine.Mixin private VaryFlags vary;
-  @CommandLine.Mixin private Shown shown;
+  @CommandLine.Mixin private OutputFlags shown;
 
   @CommandLine.Option(
       names = "--out",
@@ -53,17 +53,17 @@ final class SeasonVerb implements Callable<Integer> {
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
-  SeasonVerb(Setting setting) {
+  SeasonVerb(CommandContext setting) {
     this.setting = setting;
   }
 
   @Override
   public Integer call() throws IOException {
-    Effort effort = flags.effort();
+    RunSettings effort = flags.effort();
     if (vary.isGiven()) {
       return varied(effort);
     }
-    Reporting reporting = new Reporting(setting, shown);
+    AnswerWriter reporting = new AnswerWriter(setting, shown);
     return reporting.play(
         choice.files().get(0),
         out,
@@ -71,9 +71,9 @@ final class SeasonVerb implements Callable<Integer> {
         SeasonVerb::parts);
   }
 
-  private int varied(Effort effort) throws IOException {
+  private int varied(RunSettings effort) throws IOException {
     vary.refuseAim(effort);
-    return new Gridded(setting, shown, effort)
+    return new GridCommand(setting, shown, effort)
         .play(
             choice.files().get(0),
             out,
@@ -82,9 +82,9 @@ final class SeasonVerb implements Callable<Integer> {
                 .grid(choice.plants(), choice.plans(), choice.chosen(), vary.keys(), effort));
   }
 
-  static Reporting.Parts parts(SeasonAnswer answer, Wording wording) {
-    PlanFigures figures = new PlanFigures(answer, wording);
-    return new Reporting.Parts(
+  static AnswerWriter.Parts parts(SeasonAnswer answer, Wording wording) {
+    PlanCharts figures = new PlanCharts(answer, wording);
+    return new AnswerWriter.Parts(
         new SeasonTables(answer).all(),
         figures::all,
         () -> ReportPage.html(answer, wording, figures),

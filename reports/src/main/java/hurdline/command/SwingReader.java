@@ -1,6 +1,6 @@
 package hurdline.command;
 
-import hurdline.study.Swing;
+import hurdline.study.option.InputRange;
 import hurdline.unit.Amount;
 import hurdline.unit.Level;
 import hurdline.unit.QuantityException;
@@ -13,7 +13,7 @@ final class SwingReader {
   private SwingReader() {}
 
   /** Inputs with commas between them; none for the empty text. */
-  static List<Swing> of(String text) {
+  static List<InputRange> of(String text) {
     if (text.isBlank()) {
       return List.of();
     }
@@ -24,7 +24,7 @@ final class SwingReader {
     return inputs.stream().map(SwingReader::one).toList();
   }
 
-  private static Swing one(String text) {
+  private static InputRange one(String text) {
     int equals = text.indexOf('=');
     if (equals <= 0) {
       throw wrong(text, " is no input");
@@ -35,7 +35,7 @@ final class SwingReader {
     return dots < 0 ? around(text, key, by) : between(text, key, by.substring(0, dots), by.substring(dots + 2));
   }
 
-  private static Swing around(String text, String key, String by) {
+  private static InputRange around(String text, String key, String by) {
     Optional<Amount> share = Optional.of(amount(text, by)).filter(amount -> amount.unit().equals("%"));
     if (share.isEmpty()) {
       throw wrong(text, " has no two ends in one unit");
@@ -44,14 +44,14 @@ final class SwingReader {
     if (!(part > 0 && part < 1)) {
       throw wrong(text, " has no share between 0 and 100 %");
     }
-    return Swing.around(key, part);
+    return InputRange.around(key, part);
   }
 
-  private static Swing between(String text, String key, String low, String high) {
+  private static InputRange between(String text, String key, String low, String high) {
     if (high.startsWith(".") || !level(text, low).unit().equals(level(text, high).unit())) {
       throw wrong(text, " has no two ends in one unit");
     }
-    return new Swing(key, low.strip(), high.strip());
+    return new InputRange(key, low.strip(), high.strip());
   }
 
   private static Amount amount(String text, String by) {

@@ -1,6 +1,6 @@
 package hurdline.command;
 
-import hurdline.study.Span;
+import hurdline.study.replicate.TraceWindow;
 import java.util.Optional;
 import picocli.CommandLine;
 
@@ -25,7 +25,7 @@ final class TraceFlags {
    * @param played how many replications there will be at least
    * @throws CallException if the replication asked for is none of them, or nothing is traced
    */
-  Optional<Span> span(int played) {
+  Optional<TraceWindow> span(int played) {
     if (replication != null && trace == null) {
       throw new CallException(
           "--replication says which one --trace shows; expected --trace FROM..TO beside it");
@@ -35,6 +35,6 @@ final class TraceFlags {
           "--replication " + replication + " is not simulated; expected 1 to " + played);
     }
     int traced = replication == null ? 1 : replication;
-    return Optional.ofNullable(trace).map(span -> new Span(traced, span.from(), span.to()));
+    return Optional.ofNullable(trace).map(span -> new TraceWindow(traced, span.from(), span.to()));
   }
 }

@@ -1,7 +1,7 @@
 package hurdline.command;
 
 import hurdline.answer.GridKey;
-import hurdline.study.Effort;
+import hurdline.study.replicate.RunSettings;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
@@ -60,7 +60,7 @@ final class VaryFlags {
   }
 
   /** Refuses an aim, since all cells need the same replications to be set against each other. */
-  void refuseAim(Effort effort) {
+  void refuseAim(RunSettings effort) {
     refuse("--until", effort.until().isPresent());
   }
 }

@@ -1,6 +1,6 @@
 package hurdline.command;
 
-import hurdline.study.YardAsk;
+import hurdline.study.yard.YardAsk;
 import hurdline.unit.Dimension;
 import hurdline.unit.Quantity;
 import hurdline.unit.QuantityException;

@@ -1,12 +1,12 @@
 package hurdline.command;
 
 import hurdline.answer.YardAnswer;
-import hurdline.chart.YardFigures;
+import hurdline.chart.yard.YardCharts;
 import hurdline.page.ReportPage;
-import hurdline.study.Effort;
+import hurdline.study.replicate.RunSettings;
 import hurdline.table.YardTables;
-import hurdline.words.Wording;
-import hurdline.words.YardWords;
+import hurdline.text.Wording;
+import hurdline.text.YardWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -34,13 +34,13 @@ import picocli.CommandLine;
       "        until the mean peak without limit is known to 2 %%"
     })
 final class YardVerb implements Callable<Integer> {
-  private final Setting setting;
+  private final CommandContext setting;
 
   @CommandLine.Mixin private PlantChoice choice;
   @CommandLine.Mixin private YardFlags yard;
   @CommandLine.Mixin private EffortFlags flags;
   @CommandLine.Mixin private VaryFlags vary;
-  @CommandLine.Mixin private Shown shown;
+  @CommandLine.Mixin private OutputFlags shown;
 
   @CommandLine.Option(
       names = "--out",
@@ -52,17 +52,17 @@ final class YardVerb implements Callable<Integer> {
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
-  YardVerb(Setting setting) {
+  YardVerb(CommandContext setting) {
     this.setting = setting;
   }
 
   @Override
   public Integer call() throws IOException {
-    Effort effort = flags.effort();
+    RunSettings effort = flags.effort();
     if (vary.isGiven()) {
       return varied(effort);
     }
-    Reporting reporting = new Reporting(setting, shown);
+    AnswerWriter reporting = new AnswerWriter(setting, shown);
     return reporting.play(
         choice.file(),
         out,
@@ -70,12 +70,12 @@ final class YardVerb implements Callable<Integer> {
         YardVerb::parts);
   }
 
-  private int varied(Effort effort) throws IOException {
+  private int varied(RunSettings effort) throws IOException {
     vary.refuseAim(effort);
     vary.refuse("--overflow", yard.isOverflowGiven());
     vary.refuse("--acres", yard.ask().acres().isPresent());
     vary.refuse("--gain", yard.ask().gain());
-    return new Gridded(setting, shown, effort)
+    return new GridCommand(setting, shown, effort)
         .play(
             choice.file(),
             out,
@@ -84,9 +84,9 @@ final class YardVerb implements Callable<Integer> {
                 .grid(choice.plant(), choice.chosen(), yard.ask(), vary.keys(), effort));
   }
 
-  static Reporting.Parts parts(YardAnswer answer, Wording wording) {
-    YardFigures figures = new YardFigures(answer, wording);
-    return new Reporting.Parts(
+  static AnswerWriter.Parts parts(YardAnswer answer, Wording wording) {
+    YardCharts figures = new YardCharts(answer, wording);
+    return new AnswerWriter.Parts(
         new YardTables(answer).all(),
         figures::all,
         () -> ReportPage.html(answer, wording, figures),

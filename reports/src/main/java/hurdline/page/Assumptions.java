@@ -2,8 +2,8 @@ package hurdline.page;
 
 import hurdline.answer.Fact;
 import hurdline.answer.Header;
-import hurdline.words.Wording;
-import hurdline.words.notes.Notes;
+import hurdline.text.Wording;
+import hurdline.text.notes.Notes;
 import java.util.List;
 import java.util.function.Consumer;
 

@@ -3,9 +3,9 @@ package hurdline.page;
 import hurdline.answer.Answer;
 import hurdline.answer.Fact;
 import hurdline.problem.LocatedProblem;
-import hurdline.words.Wording;
-import hurdline.words.notes.Note;
-import hurdline.words.notes.Notes;
+import hurdline.text.Wording;
+import hurdline.text.notes.Note;
+import hurdline.text.notes.Notes;
 import java.util.List;
 
 /** What can hurt someone and no figure of a report speaks about; it stands on every page. */

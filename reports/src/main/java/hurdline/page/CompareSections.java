@@ -3,16 +3,16 @@ package hurdline.page;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.Selection;
-import hurdline.chart.CompareFigures;
-import hurdline.chart.Figure;
 import hurdline.answer.Titles;
-import hurdline.words.CompareHeadline;
-import hurdline.words.CompareTable;
-import hurdline.words.CompareWords;
-import hurdline.words.MainMeasures;
-import hurdline.words.MainTable;
-import hurdline.words.DrawnCropWords;
-import hurdline.words.Wording;
+import hurdline.chart.compare.CompareCharts;
+import hurdline.chart.kit.Chart;
+import hurdline.text.CompareHeadline;
+import hurdline.text.CompareTable;
+import hurdline.text.CompareWords;
+import hurdline.text.DrawnCropWords;
+import hurdline.text.MainMeasures;
+import hurdline.text.MainTable;
+import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,10 +20,10 @@ import java.util.List;
 final class CompareSections {
   private final CompareAnswer answer;
   private final Wording wording;
-  private final CompareFigures figures;
+  private final CompareCharts figures;
   private final CompareWords words;
 
-  CompareSections(CompareAnswer answer, Wording wording, CompareFigures figures) {
+  CompareSections(CompareAnswer answer, Wording wording, CompareCharts figures) {
     this.answer = answer;
     this.wording = wording;
     this.figures = figures;
@@ -31,7 +31,7 @@ final class CompareSections {
   }
 
   List<Section> all() {
-    List<Figure> gains = figures.gains();
+    List<Chart> gains = figures.gains();
     List<Section> all = new ArrayList<>();
     all.add(new Section("answer", "The answer", true, this::writeAnswer));
     all.add(
@@ -76,7 +76,7 @@ final class CompareSections {
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 
-  private Figure.Grid options() {
+  private Chart.Grid options() {
     String currency = answer.header().currency();
     List<List<String>> rows = new ArrayList<>();
     for (CompareAnswer.Option option : answer.options()) {
@@ -89,7 +89,7 @@ final class CompareSections {
               wording.fixed(option.salvage(), 0, currency)));
     }
     String of = currency.isEmpty() ? "" : " " + currency;
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of("option", "", "cost" + of, "life", "salvage value" + of), rows);
   }
 
@@ -106,13 +106,13 @@ final class CompareSections {
     }
     html.table(
         "which is the best",
-        new Figure.Grid(List.of("", "mean " + MainMeasures.label(best.measure(), answer.outline(), wording), "replications", ""), rows));
+        new Chart.Grid(List.of("", "mean " + MainMeasures.label(best.measure(), answer.outline(), wording), "replications", ""), rows));
     html.paragraph(
         "One that is out was simulated no further; the means of those that were simulated longer rest on more"
             + " years than the other figures of this page.");
   }
 
-  private void writeGains(Html html, List<Figure> gains) {
+  private void writeGains(Html html, List<Chart> gains) {
     words.gains().forEach(sentence -> html.paragraph(sentence + "."));
     html.paragraph(
         "Each thing has 10 % more alone, so effects do not add up: once one bottleneck is relieved, the"

@@ -3,9 +3,9 @@ package hurdline.page;
 import hurdline.answer.Day;
 import hurdline.answer.Titles;
 import hurdline.answer.Trace;
-import hurdline.chart.Figure;
+import hurdline.chart.kit.Chart;
 import hurdline.measure.State;
-import hurdline.words.Wording;
+import hurdline.text.Wording;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ final class DaySection {
     this.wording = wording;
   }
 
-  void write(Html html, List<Figure> figures) {
+  void write(Html html, List<Chart> figures) {
     html.paragraph(
         "One replication of many, number "
             + trace.replication()
@@ -39,11 +39,11 @@ final class DaySection {
     if (stops.isEmpty()) {
       html.paragraph("No machine was in a stop.");
     } else {
-      html.table("stops in the span", new Figure.Grid(List.of("from", "machine", "stop", "min"), stops));
+      html.table("stops in the span", new Chart.Grid(List.of("from", "machine", "stop", "min"), stops));
     }
   }
 
-  private Figure.Grid hours() {
+  private Chart.Grid hours() {
     List<State> seen = new ArrayList<>();
     for (State state : State.values()) {
       if (day.bars().stream().anyMatch(bar -> bar.state() == state)) {
@@ -58,7 +58,7 @@ final class DaySection {
       seen.forEach(state -> row.add(wording.fixed(day.hours(machine, state), 2, "h")));
       rows.add(row);
     }
-    return new Figure.Grid(head, rows);
+    return new Chart.Grid(head, rows);
   }
 
   /** In order of time; one that began before the span or outlasts it counts as far as it lies in it. */

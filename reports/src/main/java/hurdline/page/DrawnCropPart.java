@@ -1,9 +1,9 @@
 package hurdline.page;
 
 import hurdline.answer.AdjustedRow;
-import hurdline.chart.Figure;
-import hurdline.words.DrawnCropWords;
-import hurdline.words.Wording;
+import hurdline.chart.kit.Chart;
+import hurdline.text.DrawnCropWords;
+import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -34,7 +34,7 @@ final class DrawnCropPart {
     }
   }
 
-  private Figure.Grid table() {
+  private Chart.Grid table() {
     List<List<String>> rows = new ArrayList<>();
     for (AdjustedRow row : words.rows()) {
       rows.add(
@@ -45,7 +45,7 @@ final class DrawnCropPart {
               wording.interval(row.adjusted(), row.low95(), row.high95(), row.unit()),
               wording.unit(row.unit())));
     }
-    return new Figure.Grid(List.of("", "mean", "adjusted", "95 % interval of the adjusted", "unit"), rows);
+    return new Chart.Grid(List.of("", "mean", "adjusted", "95 % interval of the adjusted", "unit"), rows);
   }
 
   private String explanation() {

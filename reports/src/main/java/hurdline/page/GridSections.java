@@ -3,13 +3,13 @@ package hurdline.page;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.GridCell;
 import hurdline.answer.GridKey;
-import hurdline.chart.Figure;
-import hurdline.chart.GridFigures;
-import hurdline.words.GridHeadline;
-import hurdline.words.GridTable;
-import hurdline.words.GridWords;
-import hurdline.words.KeyWords;
-import hurdline.words.Wording;
+import hurdline.chart.grid.GridCharts;
+import hurdline.chart.kit.Chart;
+import hurdline.text.GridHeadline;
+import hurdline.text.GridTable;
+import hurdline.text.GridWords;
+import hurdline.text.KeyWords;
+import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,16 +17,16 @@ import java.util.List;
 final class GridSections {
   private final GridAnswer answer;
   private final Wording wording;
-  private final GridFigures figures;
+  private final GridCharts figures;
 
-  GridSections(GridAnswer answer, Wording wording, GridFigures figures) {
+  GridSections(GridAnswer answer, Wording wording, GridCharts figures) {
     this.answer = answer;
     this.wording = wording;
     this.figures = figures;
   }
 
   List<Section> all() {
-    List<Figure> goals = figures.goals();
+    List<Chart> goals = figures.goals();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
         Section.of("best", "Which " + answer.called() + " is best where", figures.leads()),
@@ -74,7 +74,7 @@ final class GridSections {
     return lines;
   }
 
-  private void writeResponses(Html html, List<Figure> goals) {
+  private void writeResponses(Html html, List<Chart> goals) {
     if (!answer.changes().isEmpty()) {
       html.paragraph(
           "Where the best "
@@ -85,13 +85,13 @@ final class GridSections {
     html.figures(goals);
   }
 
-  private Figure.Grid keys() {
+  private Chart.Grid keys() {
     List<List<String>> rows = new ArrayList<>();
     KeyWords words = new KeyWords(answer, wording);
     for (int key = 0; key < answer.keys().size(); key++) {
       GridKey of = answer.keys().get(key);
       rows.add(List.of(words.read(key), "`" + of.path() + "`", "`" + of.said() + "`", String.join(", ", words.values(key))));
     }
-    return new Figure.Grid(List.of("", "key", "asked for", "values"), rows);
+    return new Chart.Grid(List.of("", "key", "asked for", "values"), rows);
   }
 }

@@ -1,8 +1,8 @@
 package hurdline.page;
 
-import hurdline.words.notes.Note;
-import hurdline.chart.Figure;
-import hurdline.words.MainTable;
+import hurdline.chart.kit.Chart;
+import hurdline.text.MainTable;
+import hurdline.text.notes.Note;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -74,13 +74,13 @@ final class Html {
     return this;
   }
 
-  Html figures(List<Figure> figures) {
+  Html figures(List<Chart> figures) {
     figures.forEach(this::figure);
     return this;
   }
 
   /** A chart and under it the table of its figures; on paper a chart and its title stay together. */
-  Html figure(Figure figure) {
+  Html figure(Chart figure) {
     raw("<figure id=\"chart-" + escape(figure.name()) + "\">\n<figcaption>")
         .text(figure.title())
         .raw("</figcaption>\n");
@@ -94,16 +94,16 @@ final class Html {
   }
 
   /** A table in a box that scrolls on a screen and opens up on paper. */
-  Html table(String label, Figure.Grid grid) {
+  Html table(String label, Chart.Grid grid) {
     return table("figures", label, grid);
   }
 
   /** The main figures of an answer, all of whose rows a screen shows at once; only a narrow one scrolls them sideways. */
   Html wholeTable(String label, MainTable main) {
-    return main.isEmpty() ? this : table("figures whole", label, new Figure.Grid(main.head(), main.grid()));
+    return main.isEmpty() ? this : table("figures whole", label, new Chart.Grid(main.head(), main.grid()));
   }
 
-  private Html table(String kind, String label, Figure.Grid grid) {
+  private Html table(String kind, String label, Chart.Grid grid) {
     raw(
         "<div class=\""
             + kind
@@ -159,7 +159,7 @@ final class Html {
   }
 
   /** Numbers stand to the right, and with them the words that take a number's place. */
-  private static boolean isNumbers(Figure.Grid grid, int column) {
+  private static boolean isNumbers(Chart.Grid grid, int column) {
     List<String> cells =
         grid.rows().stream().map(row -> row.get(column)).filter(cell -> !cell.isEmpty()).toList();
     return column > 0 && 2 * cells.stream().filter(Html::isNumber).count() > cells.size();

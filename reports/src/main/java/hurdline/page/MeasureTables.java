@@ -3,9 +3,9 @@ package hurdline.page;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
-import hurdline.chart.Figure;
+import hurdline.chart.kit.Chart;
 import hurdline.measure.Measure;
-import hurdline.words.Wording;
+import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +26,7 @@ final class MeasureTables {
     return has(Measure.MACHINE_STOP_COUNT);
   }
 
-  Figure.Grid stops() {
+  Chart.Grid stops() {
     return grid(
         List.of("stop", "count", "hours"),
         List.of(Measure.MACHINE_STOP_COUNT, Measure.MACHINE_STOP_HOURS));
@@ -36,7 +36,7 @@ final class MeasureTables {
     return has(Measure.RESOURCE_BUSY);
   }
 
-  Figure.Grid resources() {
+  Chart.Grid resources() {
     return grid(
         List.of("resource", "utilization, % of its hours", "mean wait min", "longest queue"),
         List.of(Measure.RESOURCE_BUSY, Measure.RESOURCE_WAIT_MEAN, Measure.RESOURCE_QUEUE_PEAK));
@@ -46,13 +46,13 @@ final class MeasureTables {
     return has(Measure.TRUCKS_TRIPS);
   }
 
-  Figure.Grid trucks() {
+  Chart.Grid trucks() {
     return grid(
         List.of("trips with", "trips", "mean wait min", "mean turnaround min"),
         List.of(Measure.TRUCKS_TRIPS, Measure.TRUCKS_WAIT_MEAN, Measure.TRUCKS_TURNAROUND_MEAN));
   }
 
-  Figure.Grid products() {
+  Chart.Grid products() {
     String ton = wording.unit("t");
     List<String> head = new ArrayList<>(List.of("product", "made " + ton));
     List<Measure> measures = new ArrayList<>(List.of(Measure.PRODUCT_MASS));
@@ -70,7 +70,7 @@ final class MeasureTables {
     return has(Measure.MONEY_LINE_MARGIN);
   }
 
-  Figure.Grid lineMoney() {
+  Chart.Grid lineMoney() {
     String currency = answer.header().currency();
     return grid(
         List.of("line", "margin " + currency, "per " + wording.units().ton() + " fed " + wording.unit(currency + "/t")),
@@ -102,7 +102,7 @@ final class MeasureTables {
   }
 
   /** One row per name, one column per measure, each with its interval. */
-  private Figure.Grid grid(List<String> head, List<Measure> measures) {
+  private Chart.Grid grid(List<String> head, List<Measure> measures) {
     Map<String, String[]> rows = new LinkedHashMap<>();
     Set<Measure> wanted = Set.copyOf(measures);
     for (SummaryRow row : answer.summary()) {
@@ -123,6 +123,6 @@ final class MeasureTables {
           }
           table.add(line);
         });
-    return new Figure.Grid(head, table);
+    return new Chart.Grid(head, table);
   }
 }

@@ -3,22 +3,22 @@ package hurdline.page;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.MillRow;
 import hurdline.answer.Titles;
-import hurdline.chart.CompareFigures;
-import hurdline.chart.Figure;
+import hurdline.chart.compare.CompareCharts;
+import hurdline.chart.kit.Chart;
 import hurdline.measure.Measure;
-import hurdline.words.MillWords;
-import hurdline.words.Wording;
+import hurdline.text.MillWords;
+import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The part of a comparison's report about mills: grades, energy, swaps and what peaks cost. */
 final class MillSection {
-  private final CompareFigures figures;
+  private final CompareCharts figures;
   private final MillWords words;
   private final Wording wording;
   private final String currency;
 
-  MillSection(CompareAnswer answer, Wording wording, CompareFigures figures) {
+  MillSection(CompareAnswer answer, Wording wording, CompareCharts figures) {
     this.figures = figures;
     this.wording = wording;
     words = new MillWords(answer, wording);
@@ -45,14 +45,14 @@ final class MillSection {
     }
   }
 
-  private Figure.Grid grades(String mill) {
+  private Chart.Grid grades(String mill) {
     List<List<String>> rows = new ArrayList<>();
     for (String plant : words.plants()) {
       for (MillRow row : words.rows(mill, plant)) {
         rows.add(grade(plant, row));
       }
     }
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of(
             "", "hours", "milled " + wording.unit("t"), "share %", "of the mix %", wording.unit("kWh/t"), "made " + wording.unit("t"),
             "ordered " + wording.unit("t"), "late days"),
@@ -81,7 +81,7 @@ final class MillSection {
     return Double.isNaN(share) ? "" : wording.fixed(share, 0, "share");
   }
 
-  private Figure.Grid demand() {
+  private Chart.Grid demand() {
     List<String> head = new ArrayList<>(List.of("month"));
     words.plants().forEach(plant -> head.add(wording.titles().option(plant) + " " + currency));
     List<List<String>> rows = new ArrayList<>();
@@ -92,6 +92,6 @@ final class MillSection {
       }
       rows.add(row);
     }
-    return new Figure.Grid(head, rows);
+    return new Chart.Grid(head, rows);
   }
 }

@@ -1,20 +1,20 @@
 package hurdline.page;
 
-import hurdline.answer.AvoidedRow;
+import hurdline.answer.ChangeoverRow;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Outline;
 import hurdline.answer.PlanDifference;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
-import hurdline.chart.Figure;
+import hurdline.chart.kit.Chart;
 import hurdline.measure.Kpi;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
-import hurdline.words.MainMeasures;
-import hurdline.words.PairWords;
-import hurdline.words.SeasonWords;
-import hurdline.words.Wording;
+import hurdline.text.MainMeasures;
+import hurdline.text.PairWords;
+import hurdline.text.SeasonWords;
+import hurdline.text.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +34,7 @@ final class PlanTables {
   }
 
   /** One row a plan: what it is, what it earns, how surely it finishes. */
-  Figure.Grid plans() {
+  Chart.Grid plans() {
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
       rows.add(
@@ -46,7 +46,7 @@ final class PlanTables {
               share(plan.name(), Measure.SEASON_FINISHED.of())));
     }
     String currency = answer.header().currency();
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of(
             "plan", "", "margin " + currency, "margin less margin forgone " + currency,
             "years in which all crops were finished, %"), rows);
@@ -57,7 +57,7 @@ final class PlanTables {
     return asItStands ? "the season as the file has it" : plan.says().isEmpty() ? plan.file() : plan.says();
   }
 
-  Figure.Grid entries() {
+  Chart.Grid entries() {
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
       for (SeasonAnswer.Entry entry : plan.entries()) {
@@ -79,7 +79,7 @@ final class PlanTables {
                 words.ended(plan.name(), entry)));
       }
     }
-    return new Figure.Grid(List.of("plan", "what", "from", "to", "shifts or hands", "ended"), rows);
+    return new Chart.Grid(List.of("plan", "what", "from", "to", "shifts or hands", "ended"), rows);
   }
 
   boolean hasTasks() {
@@ -89,7 +89,7 @@ final class PlanTables {
   }
 
   /** Tasks of changeovers, those of the longest chain marked. */
-  Figure.Grid tasks() {
+  Chart.Grid tasks() {
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
       for (SeasonAnswer.Entry entry : plan.entries()) {
@@ -105,14 +105,14 @@ final class PlanTables {
         }
       }
     }
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of("changeover: task", "hands", "begins at h", "ends at h", "after", "critical path"), rows);
   }
 
   /** What each avoided changeover is worth. */
-  Figure.Grid avoided() {
+  Chart.Grid avoided() {
     List<List<String>> rows = new ArrayList<>();
-    for (AvoidedRow row : answer.avoided()) {
+    for (ChangeoverRow row : answer.avoided()) {
       rows.add(
           List.of(
               wording.titles().plan(row.plan()) + ", " + wording.date(row.from()) + " to " + wording.date(row.to()),
@@ -120,7 +120,7 @@ final class PlanTables {
               wording.interval(row.worth(), row.low95(), row.high95(), row.unit()),
               row.toldApart() ? "yes" : "no"));
     }
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of(
             "without the changeover of",
             "worth " + answer.header().currency(),
@@ -130,14 +130,14 @@ final class PlanTables {
   }
 
   /** One row a plan and line. */
-  Figure.Grid crops() {
+  Chart.Grid crops() {
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
       for (Outline.Line line : plan.outline().lines()) {
         rows.add(crop(plan.name(), line));
       }
     }
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of(
             "plan: line",
             "fed " + wording.unit("t"),
@@ -179,7 +179,7 @@ final class PlanTables {
     return cell(plan, Measure.MACHINE_CROP_HOURS.of(line.feed(), line.crop(), state.word()));
   }
 
-  Figure.Grid ratios() {
+  Chart.Grid ratios() {
     List<String> head = new ArrayList<>(List.of("plan: machine"));
     for (Kpi kpi : Kpi.values()) {
       head.add(kpi.word().replace('_', ' ') + " %");
@@ -194,10 +194,10 @@ final class PlanTables {
         rows.add(cells);
       }
     }
-    return new Figure.Grid(head, rows);
+    return new Chart.Grid(head, rows);
   }
 
-  Figure.Grid crews() {
+  Chart.Grid crews() {
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
       for (Outline.Line line : plan.outline().lines()) {
@@ -211,7 +211,7 @@ final class PlanTables {
                 cell(plan.name(), Measure.CREW_RECEIVING.of(line.crop()))));
       }
     }
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of(
             "plan: line",
             "shifts worked h",
@@ -228,7 +228,7 @@ final class PlanTables {
   }
 
   /** Who earns what where a tenant runs one of the lines. */
-  Figure.Grid rent() {
+  Chart.Grid rent() {
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
       rows.add(
@@ -239,12 +239,12 @@ final class PlanTables {
               cell(plan.name(), Measure.MONEY_RENT.of())));
     }
     String currency = " " + answer.header().currency();
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of("plan", "owner's margin" + currency, "tenant's margin" + currency, "rent" + currency),
         rows);
   }
 
-  Figure.Grid differences() {
+  Chart.Grid differences() {
     List<List<String>> rows = new ArrayList<>();
     List<MainMeasures> measures = new ArrayList<>(MainMeasures.of(answer.outline(), wording));
     measures.add(MainMeasures.lessForgone());
@@ -255,7 +255,7 @@ final class PlanTables {
         }
       }
     }
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of("", "plan less plan", "difference", "unit", "joint 95 % interval", "significantly different"), rows);
   }
 

@@ -1,10 +1,10 @@
 package hurdline.page;
 
-import hurdline.chart.Figure;
-import hurdline.table.Proof;
+import hurdline.chart.kit.Chart;
 import hurdline.table.Proof.Claim;
 import hurdline.table.Proof.OffIn;
-import hurdline.words.Wording;
+import hurdline.table.Proof;
+import hurdline.text.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -49,7 +49,7 @@ final class ProofSection {
     html.raw("</details>\n");
   }
 
-  private Figure.Grid summary() {
+  private Chart.Grid summary() {
     List<List<String>> rows = new ArrayList<>();
     proof
         .byTitle()
@@ -63,7 +63,7 @@ final class ProofSection {
                       wording.plain(Math.abs(worst.off())),
                       worst.offIn().words()));
             });
-    return new Figure.Grid(List.of("what", "cases", "largest deviation", "in"), rows);
+    return new Chart.Grid(List.of("what", "cases", "largest deviation", "in"), rows);
   }
 
   /** Of the kind that the first claim is of. */
@@ -100,6 +100,6 @@ final class ProofSection {
               wording.plain(claim.off()) + " " + claim.offIn().words()));
     }
     html.table(
-        title, new Figure.Grid(List.of("case", "unit", "reference", "program", "standard error", "deviation"), rows));
+        title, new Chart.Grid(List.of("case", "unit", "reference", "program", "standard error", "deviation"), rows));
   }
 }

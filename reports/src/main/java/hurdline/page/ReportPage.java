@@ -1,21 +1,21 @@
 package hurdline.page;
 
 import hurdline.answer.Answer;
+import hurdline.answer.CheckAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.Header;
-import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
-import hurdline.chart.CompareFigures;
-import hurdline.chart.Figures;
-import hurdline.chart.GridFigures;
-import hurdline.chart.PlanFigures;
-import hurdline.chart.YardFigures;
-import hurdline.words.KeyWords;
-import hurdline.words.Wording;
+import hurdline.chart.compare.CompareCharts;
+import hurdline.chart.grid.GridCharts;
+import hurdline.chart.run.RunCharts;
+import hurdline.chart.season.PlanCharts;
+import hurdline.chart.yard.YardCharts;
+import hurdline.text.KeyWords;
+import hurdline.text.Wording;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -32,48 +32,48 @@ public final class ReportPage {
   public static String html(Answer answer, Wording plain) {
     Wording wording = plain.reading(answer);
     if (answer instanceof RunAnswer run) {
-      return html(run, wording, new Figures(run, wording));
+      return html(run, wording, new RunCharts(run, wording));
     }
-    if (answer instanceof PaperAnswer paper) {
-      return html(paper, wording, new PaperSections(paper, wording).all());
+    if (answer instanceof CheckAnswer paper) {
+      return html(paper, wording, new CheckSections(paper, wording).all());
     }
     if (answer instanceof CompareAnswer compare) {
-      return html(compare, wording, new CompareFigures(compare, wording));
+      return html(compare, wording, new CompareCharts(compare, wording));
     }
     if (answer instanceof SeasonAnswer season) {
-      return html(season, wording, new PlanFigures(season, wording));
+      return html(season, wording, new PlanCharts(season, wording));
     }
     if (answer instanceof GridAnswer grid) {
-      return html(grid, wording, new GridFigures(grid, wording));
+      return html(grid, wording, new GridCharts(grid, wording));
     }
     if (answer instanceof YardAnswer yard) {
-      return html(yard, wording, new YardFigures(yard, wording));
+      return html(yard, wording, new YardCharts(yard, wording));
     }
     throw new AssertionError("no page for " + answer.getClass());
   }
 
   /** The page of a run whose charts are drawn already. */
-  public static String html(RunAnswer run, Wording wording, Figures figures) {
+  public static String html(RunAnswer run, Wording wording, RunCharts figures) {
     return html(run, wording, new RunSections(run, wording, figures).all());
   }
 
   /** The page of a comparison whose charts are drawn already. */
-  public static String html(CompareAnswer compare, Wording wording, CompareFigures figures) {
+  public static String html(CompareAnswer compare, Wording wording, CompareCharts figures) {
     return html(compare, wording, new CompareSections(compare, wording, figures).all());
   }
 
   /** The page of a grid whose charts are drawn already. */
-  public static String html(GridAnswer grid, Wording wording, GridFigures figures) {
+  public static String html(GridAnswer grid, Wording wording, GridCharts figures) {
     return html(grid, wording, new GridSections(grid, wording, figures).all());
   }
 
   /** The page of season plans whose charts are drawn already. */
-  public static String html(SeasonAnswer season, Wording wording, PlanFigures figures) {
+  public static String html(SeasonAnswer season, Wording wording, PlanCharts figures) {
     return html(season, wording, new SeasonSections(season, wording, figures).all());
   }
 
   /** The page of a yard whose charts are drawn already. */
-  public static String html(YardAnswer yard, Wording wording, YardFigures figures) {
+  public static String html(YardAnswer yard, Wording wording, YardCharts figures) {
     return html(yard, wording, new YardSections(yard, wording, figures).all());
   }
 

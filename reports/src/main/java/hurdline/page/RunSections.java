@@ -1,21 +1,21 @@
 package hurdline.page;
 
+import hurdline.answer.BottleneckRow;
 import hurdline.answer.Capacity;
-import hurdline.answer.HolderRow;
 import hurdline.answer.RunAnswer;
-import hurdline.chart.Figure;
-import hurdline.chart.Figures;
+import hurdline.chart.kit.Chart;
+import hurdline.chart.run.RunCharts;
 import hurdline.measure.Cause;
 import hurdline.measure.State;
 import hurdline.problem.LocatedProblem;
-import hurdline.words.AgainWords;
-import hurdline.words.CapacityWords;
-import hurdline.words.DrawnCropWords;
-import hurdline.words.MainTable;
-import hurdline.words.OrderWords;
-import hurdline.words.RunHeadline;
-import hurdline.words.RunTable;
-import hurdline.words.Wording;
+import hurdline.text.CapacityWords;
+import hurdline.text.DrawnCropWords;
+import hurdline.text.MainTable;
+import hurdline.text.OrderWords;
+import hurdline.text.RepeatCall;
+import hurdline.text.RunHeadline;
+import hurdline.text.RunTable;
+import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -27,10 +27,10 @@ import java.util.stream.Stream;
 final class RunSections {
   private final RunAnswer answer;
   private final Wording wording;
-  private final Figures figures;
+  private final RunCharts figures;
   private final MeasureTables tables;
 
-  RunSections(RunAnswer answer, Wording wording, Figures figures) {
+  RunSections(RunAnswer answer, Wording wording, RunCharts figures) {
     this.answer = answer;
     this.wording = wording;
     this.figures = figures;
@@ -38,10 +38,10 @@ final class RunSections {
   }
 
   List<Section> all() {
-    List<Figure> holders = figures.holders();
-    List<Figure> flows = figures.flows();
-    List<Figure> yard = figures.yard();
-    List<Figure> money = figures.money();
+    List<Chart> holders = figures.holders();
+    List<Chart> flows = figures.flows();
+    List<Chart> yard = figures.yard();
+    List<Chart> money = figures.money();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
         new Section(
@@ -96,7 +96,7 @@ final class RunSections {
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 
-  private void writeHolders(Html html, List<Figure> holders) {
+  private void writeHolders(Html html, List<Chart> holders) {
     html.paragraph(
         "Each scheduled hour of a line is put down to the one thing that kept its feeder from"
             + " running faster, followed through full and empty bins to its root. The hours add up"
@@ -141,7 +141,7 @@ final class RunSections {
   private boolean isCause(Cause kind) {
     return answer.holders().stream()
         .filter(row -> row.hours() > 0)
-        .map(HolderRow::cause)
+        .map(BottleneckRow::cause)
         .anyMatch(cause -> Cause.kindOf(cause) == kind);
   }
 
@@ -160,7 +160,7 @@ final class RunSections {
     };
   }
 
-  private void writeFlows(Html html, List<Figure> flows) {
+  private void writeFlows(Html html, List<Chart> flows) {
     html.paragraph(
         "Mean flows over the scheduled hours, stops and waits included. The box with the heavy"
             + " frame limited the line for the largest share of them. What several streams go to stands at the"
@@ -171,7 +171,7 @@ final class RunSections {
     html.figures(flows);
   }
 
-  private void writeTime(Html html, List<Figure> time) {
+  private void writeTime(Html html, List<Chart> time) {
     html.figures(time);
     html.list(
         Stream.of(State.values())
@@ -185,14 +185,14 @@ final class RunSections {
     }
   }
 
-  private void writeYard(Html html, List<Figure> yard) {
+  private void writeYard(Html html, List<Chart> yard) {
     html.figures(yard);
     if (tables.hasTrucks()) {
       html.table("trucks", tables.trucks());
     }
   }
 
-  private void writeMoney(Html html, List<Figure> money) {
+  private void writeMoney(Html html, List<Chart> money) {
     html.figures(money);
     html.table("products", tables.products());
     if (tables.hasLineMoney()) {
@@ -205,6 +205,6 @@ final class RunSections {
 
   private void writeAgain(Html html) {
     html.paragraph("The same answer again, from the folder of the plant file:");
-    html.raw("<p><code>").text(new AgainWords(answer.header()).run()).raw("</code></p>\n");
+    html.raw("<p><code>").text(new RepeatCall(answer.header()).run()).raw("</code></p>\n");
   }
 }

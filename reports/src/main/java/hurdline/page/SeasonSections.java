@@ -2,16 +2,16 @@ package hurdline.page;
 
 import hurdline.answer.Header;
 import hurdline.answer.SeasonAnswer;
-import hurdline.chart.Figure;
-import hurdline.chart.PlanFigures;
+import hurdline.chart.kit.Chart;
+import hurdline.chart.season.PlanCharts;
 import hurdline.measure.Kpi;
 import hurdline.measure.Use;
-import hurdline.words.DrawnCropWords;
-import hurdline.words.MainTable;
-import hurdline.words.SeasonHeadline;
-import hurdline.words.SeasonTable;
-import hurdline.words.SeasonWords;
-import hurdline.words.Wording;
+import hurdline.text.DrawnCropWords;
+import hurdline.text.MainTable;
+import hurdline.text.SeasonHeadline;
+import hurdline.text.SeasonTable;
+import hurdline.text.SeasonWords;
+import hurdline.text.Wording;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -19,11 +19,11 @@ import java.util.stream.Stream;
 final class SeasonSections {
   private final SeasonAnswer answer;
   private final Wording wording;
-  private final PlanFigures figures;
+  private final PlanCharts figures;
   private final SeasonWords words;
   private final PlanTables tables;
 
-  SeasonSections(SeasonAnswer answer, Wording wording, PlanFigures figures) {
+  SeasonSections(SeasonAnswer answer, Wording wording, PlanCharts figures) {
     this.answer = answer;
     this.figures = figures;
     this.wording = wording;
@@ -32,7 +32,7 @@ final class SeasonSections {
   }
 
   List<Section> all() {
-    List<Figure> money = figures.money();
+    List<Chart> money = figures.money();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
         new Section("building", "The building", true, html -> writeBuilding(html, figures.building())),
@@ -68,7 +68,7 @@ final class SeasonSections {
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 
-  private void writeBuilding(Html html, List<Figure> building) {
+  private void writeBuilding(Html html, List<Chart> building) {
     html.figures(building);
     html.list(Stream.of(Use.values()).map(use -> use.word() + ": " + use.sentence() + ".").toList());
     html.table("campaigns and changeovers", tables.entries());
@@ -110,7 +110,7 @@ final class SeasonSections {
             + " line's margin per bale fed, before electricity and overhead.");
   }
 
-  private void writeMachines(Html html, List<Figure> machines) {
+  private void writeMachines(Html html, List<Chart> machines) {
     html.figures(machines);
     html.table("ratios after ISO 22400-2", tables.ratios());
     html.list(
@@ -123,7 +123,7 @@ final class SeasonSections {
             + " AUBT is PBT less the hours starved or blocked, AUPT is APT and AUST.");
   }
 
-  private void writeMoney(Html html, List<Figure> money) {
+  private void writeMoney(Html html, List<Chart> money) {
     html.figures(money);
     if (tables.hasRent()) {
       html.table("owner and tenant", tables.rent());

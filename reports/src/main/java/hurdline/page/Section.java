@@ -1,6 +1,6 @@
 package hurdline.page;
 
-import hurdline.chart.Figure;
+import hurdline.chart.kit.Chart;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -13,7 +13,7 @@ import java.util.function.Consumer;
  */
 record Section(String id, String title, boolean isWanted, Consumer<Html> body) {
   /** Charts and nothing else; not wanted where there are none. */
-  static Section of(String id, String title, List<Figure> figures) {
+  static Section of(String id, String title, List<Chart> figures) {
     return new Section(id, title, !figures.isEmpty(), html -> html.figures(figures));
   }
 }

@@ -1,9 +1,9 @@
 package hurdline.page;
 
 import hurdline.answer.Header;
-import hurdline.chart.Figure;
-import hurdline.words.UnitSystem;
-import hurdline.words.Wording;
+import hurdline.chart.kit.Chart;
+import hurdline.text.UnitSystem;
+import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,7 +11,7 @@ import java.util.List;
 final class Settings {
   private Settings() {}
 
-  static Figure.Grid grid(Header header, Wording wording) {
+  static Chart.Grid grid(Header header, Wording wording) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("plant file", "`" + header.file() + "`"));
     rows.add(List.of("its content hash", header.contentHash()));
@@ -31,6 +31,6 @@ final class Settings {
         List.of(
             "units on this page",
             wording.units() == UnitSystem.US ? "US: a ton is 2000 lb" : "metric: a t is 1000 kg"));
-    return new Figure.Grid(List.of("setting", "value"), rows);
+    return new Chart.Grid(List.of("setting", "value"), rows);
   }
 }

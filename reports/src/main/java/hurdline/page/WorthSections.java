@@ -3,13 +3,13 @@ package hurdline.page;
 import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaybackRow;
-import hurdline.chart.CompareFigures;
-import hurdline.chart.Figure;
-import hurdline.words.CompareWords;
-import hurdline.words.GapWords;
-import hurdline.words.RateWords;
-import hurdline.words.Wording;
-import hurdline.words.WorthWords;
+import hurdline.chart.compare.CompareCharts;
+import hurdline.chart.kit.Chart;
+import hurdline.text.CompareWords;
+import hurdline.text.GapWords;
+import hurdline.text.RateWords;
+import hurdline.text.Wording;
+import hurdline.text.WorthWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,10 +17,10 @@ import java.util.List;
 final class WorthSections {
   private final CompareAnswer answer;
   private final Wording wording;
-  private final CompareFigures figures;
+  private final CompareCharts figures;
   private final CompareWords words;
 
-  WorthSections(CompareAnswer answer, Wording wording, CompareFigures figures) {
+  WorthSections(CompareAnswer answer, Wording wording, CompareCharts figures) {
     this.answer = answer;
     this.wording = wording;
     this.figures = figures;
@@ -28,8 +28,8 @@ final class WorthSections {
   }
 
   List<Section> all() {
-    List<Figure> cash = figures.cash();
-    List<Figure> tornado = figures.tornado();
+    List<Chart> cash = figures.cash();
+    List<Chart> tornado = figures.tornado();
     return List.of(
         new Section("pays", "Does it pay", !answer.payback().isEmpty(), this::writePayback),
         new Section("cash", "Cash over the years", !cash.isEmpty(), html -> writeCash(html, cash)),
@@ -56,7 +56,7 @@ final class WorthSections {
     }
     html.table(
         "what each option is worth",
-        new Figure.Grid(
+        new Chart.Grid(
             List.of(
                 "",
                 "mean",
@@ -81,14 +81,14 @@ final class WorthSections {
         : word + " within " + wording.plain(within) + " yr";
   }
 
-  private void writeCash(Html html, List<Figure> cash) {
+  private void writeCash(Html html, List<Chart> cash) {
     html.paragraph(
         "Each line begins with what the option costs; where it crosses zero, the option has paid"
             + " back with interest.");
     html.figures(cash);
   }
 
-  private void writeTornado(Html html, List<Figure> tornado) {
+  private void writeTornado(Html html, List<Chart> tornado) {
     html.paragraph(
         "One input at a time is put to either end, with and without the option alike, on the same random draws. Long"
             + " bars are figures worth knowing better before money is spent. In brackets, and at the end"
@@ -115,7 +115,7 @@ final class WorthSections {
     }
     html.table(
         "break-even of each option",
-        new Figure.Grid(
+        new Chart.Grid(
             List.of("", "key", "unit", "in the file", "break-even at", "looked at", "where there is none"),
             rows));
     html.paragraph(

@@ -3,9 +3,9 @@ package hurdline.page;
 import hurdline.answer.Outline;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.YardAnswer;
-import hurdline.chart.Figure;
+import hurdline.chart.kit.Chart;
 import hurdline.measure.Measure;
-import hurdline.words.Wording;
+import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,7 +19,7 @@ final class YardPlaces {
     this.wording = wording;
   }
 
-  Figure.Grid grid() {
+  Chart.Grid grid() {
     List<List<String>> rows = new ArrayList<>();
     for (Outline.Place place : answer.outline().places()) {
       if (place.crops().contains(answer.asked().crop()) && has(place)) {
@@ -32,7 +32,7 @@ final class YardPlaces {
                 cell(Measure.YARD_PLACE_LOST, place)));
       }
     }
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of(
             "place", "most " + answer.asked().unit(), "age when set on the table d", "moisture then %",
             "lost " + wording.unit("t")),

@@ -3,14 +3,14 @@ package hurdline.page;
 import hurdline.answer.Header;
 import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
-import hurdline.chart.Figure;
-import hurdline.chart.YardFigures;
-import hurdline.words.DrawnCropWords;
-import hurdline.words.Wording;
-import hurdline.words.notes.Notes;
-import hurdline.words.YardHeadline;
-import hurdline.words.YardTable;
-import hurdline.words.YardWords;
+import hurdline.chart.kit.Chart;
+import hurdline.chart.yard.YardCharts;
+import hurdline.text.DrawnCropWords;
+import hurdline.text.Wording;
+import hurdline.text.YardHeadline;
+import hurdline.text.YardTable;
+import hurdline.text.YardWords;
+import hurdline.text.notes.Notes;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,10 +18,10 @@ import java.util.List;
 final class YardSections {
   private final YardAnswer answer;
   private final Wording wording;
-  private final YardFigures figures;
+  private final YardCharts figures;
   private final YardWords words;
 
-  YardSections(YardAnswer answer, Wording wording, YardFigures figures) {
+  YardSections(YardAnswer answer, Wording wording, YardCharts figures) {
     this.figures = figures;
     this.answer = answer;
     this.wording = wording;
@@ -68,11 +68,11 @@ final class YardSections {
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
   }
 
-  private Figure.Grid sizes() {
+  private Chart.Grid sizes() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(row("smallest by the full-yard rule", answer.byRule()));
     rows.add(row("smallest for the yard without limit", answer.withoutLimit()));
-    return new Figure.Grid(
+    return new Chart.Grid(
         List.of("", answer.asked().unit(), "ground " + wording.unit("m2"), "overflowed in % of seasons", "95 % interval"),
         rows);
   }
@@ -89,7 +89,7 @@ final class YardSections {
         wording.fixed(size.chanceLow95(), 0, "share") + " to " + wording.fixed(size.chanceHigh95(), 0, "share"));
   }
 
-  private void writePeaks(Html html, List<Figure> peaks) {
+  private void writePeaks(Html html, List<Chart> peaks) {
     html.paragraph(
         Titles.capital(wording.titles().placeInText(answer.asked().place()))
             + " takes whatever comes, so that nothing ever waits: this is what the seasons would bring in at once.");
@@ -115,7 +115,7 @@ final class YardSections {
 
   private void writeLevels(Html html) {
     html.figures(figures.levels());
-    Figure.Grid places = new YardPlaces(answer, wording).grid();
+    Chart.Grid places = new YardPlaces(answer, wording).grid();
     if (!places.rows().isEmpty()) {
       html.table("bales by place, the plant as the file has it", places);
     }

@@ -7,7 +7,7 @@
  * inside the file, it reads on a narrow screen and prints on paper. All that stands on it comes
  * from the answer, so that a record read back gives the same bytes.
  *
- * <p>May use {@code hurdline.measure}, {@code hurdline.answer}, {@code hurdline.words}, {@code
+ * <p>May use {@code hurdline.measure}, {@code hurdline.answer}, {@code hurdline.text}, {@code
  * hurdline.table} and {@code hurdline.chart}.
  */
 package hurdline.page;

@@ -1,8 +1,8 @@
 package hurdline.service;
 
+import hurdline.answer.CheckAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridKey;
-import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
@@ -11,19 +11,19 @@ import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.problem.LocatedProblem;
 import hurdline.service.PreparedStudy.ServiceLivesWork;
-import hurdline.study.Alternative;
-import hurdline.study.Chosen;
-import hurdline.study.Compare;
-import hurdline.study.CompareAsk;
-import hurdline.study.Effort;
-import hurdline.study.Grid;
-import hurdline.study.Paper;
-import hurdline.study.Run;
-import hurdline.study.Season;
-import hurdline.study.SeasonAsk;
-import hurdline.study.Source;
-import hurdline.study.YardAsk;
-import hurdline.study.YardSizing;
+import hurdline.study.PlantChanges;
+import hurdline.study.PlantOrigin;
+import hurdline.study.RatedCapacity;
+import hurdline.study.Scenario;
+import hurdline.study.compare.Compare;
+import hurdline.study.compare.CompareAsk;
+import hurdline.study.grid.Grid;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.run.Run;
+import hurdline.study.season.Season;
+import hurdline.study.season.SeasonAsk;
+import hurdline.study.yard.YardAsk;
+import hurdline.study.yard.YardSizing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,9 +39,9 @@ public final class EngineStudies implements Studies {
   }
 
   @Override
-  public List<LocatedProblem> problems(PlantText plant, Chosen chosen) {
+  public List<LocatedProblem> problems(PlantText plant, PlantChanges chosen) {
     try {
-      Source source = source(plant, chosen);
+      PlantOrigin source = source(plant, chosen);
       source.variants().with(chosen.changes().toArray(Change[]::new));
       return source.warnings();
     } catch (ProblemsException wrong) {
@@ -50,22 +50,22 @@ public final class EngineStudies implements Studies {
   }
 
   @Override
-  public PaperAnswer onPaper(PlantText plant, Chosen chosen) {
-    return Paper.of(source(plant, chosen), chosen);
+  public CheckAnswer onPaper(PlantText plant, PlantChanges chosen) {
+    return RatedCapacity.of(source(plant, chosen), chosen);
   }
 
   @Override
-  public PreparedStudy<RunAnswer> run(PlantText plant, Chosen chosen, Effort effort) {
+  public PreparedStudy<RunAnswer> run(PlantText plant, PlantChanges chosen, RunSettings effort) {
     return new PreparedStudy<>(effort.replications(), inRanges(plant, chosen, effort)::play);
   }
 
   @Override
-  public Run inRanges(PlantText plant, Chosen chosen, Effort effort) {
+  public Run inRanges(PlantText plant, PlantChanges chosen, RunSettings effort) {
     return new Run(source(plant, chosen), chosen, effort);
   }
 
   @Override
-  public PreparedStudy<CompareAnswer> compare(PlantText plant, Chosen base, CompareAsk ask, Effort effort) {
+  public PreparedStudy<CompareAnswer> compare(PlantText plant, PlantChanges base, CompareAsk ask, RunSettings effort) {
     Compare compare = new Compare(source(plant, base), base, ask, effort);
     int calendars = compare.livesPlays();
     Optional<ServiceLivesWork> lives =
@@ -77,48 +77,48 @@ public final class EngineStudies implements Studies {
   }
 
   @Override
-  public PreparedStudy<SeasonAnswer> season(List<PlantText> plants, SeasonAsk ask, Chosen chosen, Effort effort) {
+  public PreparedStudy<SeasonAnswer> season(List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort) {
     Season season = seasonOf(plants, ask, chosen, effort);
     return new PreparedStudy<>(season.plays(), season::play);
   }
 
   @Override
-  public PreparedStudy<YardAnswer> yard(PlantText plant, Chosen chosen, Effort effort, YardAsk ask) {
+  public PreparedStudy<YardAnswer> yard(PlantText plant, PlantChanges chosen, RunSettings effort, YardAsk ask) {
     YardSizing sizing = new YardSizing(source(plant, chosen), chosen, effort, ask);
     return new PreparedStudy<>(sizing.plays(), sizing::play);
   }
 
   @Override
-  public PreparedGrid grid(PlantText plant, Chosen chosen, List<GridKey> keys, Effort effort) {
-    Source source = source(plant, chosen);
-    List<Alternative> alone = List.of(new Alternative(chosen.option(), source, chosen.changes()));
+  public PreparedGrid grid(PlantText plant, PlantChanges chosen, List<GridKey> keys, RunSettings effort) {
+    PlantOrigin source = source(plant, chosen);
+    List<Scenario> alone = List.of(new Scenario(chosen.option(), source, chosen.changes()));
     return new PreparedGrid(new Grid(source, chosen, "option", alone, keys, effort));
   }
 
   @Override
-  public PreparedGrid grid(PlantText plant, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort) {
-    Source source = source(plant, base);
-    List<Alternative> plants = new Compare(source, base, ask, effort).alternatives();
+  public PreparedGrid grid(PlantText plant, PlantChanges base, CompareAsk ask, List<GridKey> keys, RunSettings effort) {
+    PlantOrigin source = source(plant, base);
+    List<Scenario> plants = new Compare(source, base, ask, effort).alternatives();
     return new PreparedGrid(new Grid(source, base, "option", plants, keys, effort));
   }
 
   @Override
   public PreparedGrid grid(
-      List<PlantText> plants, List<String> plans, Chosen chosen, List<GridKey> keys, Effort effort) {
-    List<Alternative> all = seasonOf(plants, new SeasonAsk(plans, false), chosen, effort).alternatives();
+      List<PlantText> plants, List<String> plans, PlantChanges chosen, List<GridKey> keys, RunSettings effort) {
+    List<Scenario> all = seasonOf(plants, new SeasonAsk(plans, false), chosen, effort).alternatives();
     return new PreparedGrid(new Grid(all.get(0).source(), chosen, "plan", all, keys, effort));
   }
 
   @Override
-  public PreparedGrid grid(PlantText plant, Chosen chosen, YardAsk ask, List<GridKey> keys, Effort effort) {
-    Source source = source(plant, chosen);
-    List<Alternative> plants = new YardSizing(source, chosen, effort, ask).alternatives();
+  public PreparedGrid grid(PlantText plant, PlantChanges chosen, YardAsk ask, List<GridKey> keys, RunSettings effort) {
+    PlantOrigin source = source(plant, chosen);
+    List<Scenario> plants = new YardSizing(source, chosen, effort, ask).alternatives();
     return new PreparedGrid(new Grid(source, chosen, "option", plants, keys, effort));
   }
 
-  private static Season seasonOf(List<PlantText> plants, SeasonAsk ask, Chosen chosen, Effort effort) {
+  private static Season seasonOf(List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort) {
     Map<String, PlantFile> files = new LinkedHashMap<>();
-    List<Source> sources = new ArrayList<>();
+    List<PlantOrigin> sources = new ArrayList<>();
     for (PlantText plant : plants) {
       PlantFile file = plant.read();
       sources.add(source(plant, file, List.of()));
@@ -129,13 +129,13 @@ public final class EngineStudies implements Studies {
     return new Season(sources, ask, chosen, warnings, effort);
   }
 
-  private static Source source(PlantText plant, Chosen chosen) {
+  private static PlantOrigin source(PlantText plant, PlantChanges chosen) {
     PlantFile file = plant.read();
     return source(plant, file, warnings(file, plant.name(), chosen.changes()));
   }
 
-  private static Source source(PlantText plant, PlantFile file, List<LocatedProblem> warnings) {
-    return new Source(file.variants(), plant.name(), file.contentHash(), version(), warnings);
+  private static PlantOrigin source(PlantText plant, PlantFile file, List<LocatedProblem> warnings) {
+    return new PlantOrigin(file.variants(), plant.name(), file.contentHash(), version(), warnings);
   }
 
   /** Warnings go into the record, which must not depend on the folder that the file lies in. */

@@ -1,9 +1,9 @@
 package hurdline.service;
 
 import hurdline.answer.GridAnswer;
-import hurdline.study.CellStore;
-import hurdline.study.Grid;
-import hurdline.study.Run;
+import hurdline.study.grid.CellStore;
+import hurdline.study.grid.Grid;
+import hurdline.study.replicate.ProgressListener;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -27,11 +27,11 @@ public record PreparedGrid(Grid grid, Simulation how) {
      * @param stop asked whether to finish early
      * @return empty if it was stopped; finished cells are then in the store
      */
-    Optional<GridAnswer> simulate(CellStore store, Run.Progress progress, BooleanSupplier stop);
+    Optional<GridAnswer> simulate(CellStore store, ProgressListener progress, BooleanSupplier stop);
   }
 
   /** Simulates it; see {@link Simulation#simulate}. */
-  public Optional<GridAnswer> simulate(CellStore store, Run.Progress progress, BooleanSupplier stop) {
+  public Optional<GridAnswer> simulate(CellStore store, ProgressListener progress, BooleanSupplier stop) {
     return how.simulate(store, progress, stop);
   }
 }

@@ -1,8 +1,8 @@
 package hurdline.service;
 
 import hurdline.answer.Answer;
-import hurdline.study.BreakEvenWork;
-import hurdline.study.Run;
+import hurdline.study.option.BreakEvenWork;
+import hurdline.study.replicate.ProgressListener;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -29,11 +29,11 @@ public record PreparedStudy<A extends Answer>(int calendars, Simulation<A> how, 
      * @param stop asked between replications whether to finish early
      * @return what the finished replications say; empty if none was finished
      */
-    Optional<A> simulate(Run.Progress progress, BooleanSupplier stop);
+    Optional<A> simulate(ProgressListener progress, BooleanSupplier stop);
   }
 
   /** Simulates it; see {@link Simulation#simulate}. */
-  public Optional<A> simulate(Run.Progress progress, BooleanSupplier stop) {
+  public Optional<A> simulate(ProgressListener progress, BooleanSupplier stop) {
     return how.simulate(progress, stop);
   }
 

@@ -1,18 +1,18 @@
 package hurdline.service;
 
+import hurdline.answer.CheckAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridKey;
-import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
 import hurdline.problem.LocatedProblem;
-import hurdline.study.Chosen;
-import hurdline.study.CompareAsk;
-import hurdline.study.Effort;
-import hurdline.study.Run;
-import hurdline.study.SeasonAsk;
-import hurdline.study.YardAsk;
+import hurdline.study.PlantChanges;
+import hurdline.study.compare.CompareAsk;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.run.Run;
+import hurdline.study.season.SeasonAsk;
+import hurdline.study.yard.YardAsk;
 import java.util.List;
 
 /**
@@ -22,16 +22,16 @@ import java.util.List;
  */
 public interface Studies {
   /** Every problem of the plant with its place; if it has none, what is worth a look. */
-  List<LocatedProblem> problems(PlantText plant, Chosen chosen);
+  List<LocatedProblem> problems(PlantText plant, PlantChanges chosen);
 
   /** Rated and expected capacity of the plant, by formula. */
-  PaperAnswer onPaper(PlantText plant, Chosen chosen);
+  CheckAnswer onPaper(PlantText plant, PlantChanges chosen);
 
   /** A run of one plant. */
-  PreparedStudy<RunAnswer> run(PlantText plant, Chosen chosen, Effort effort);
+  PreparedStudy<RunAnswer> run(PlantText plant, PlantChanges chosen, RunSettings effort);
 
-  /** A run of one plant whose ranges of replications are simulated apart and put together; see {@link hurdline.study.RangeResults}. */
-  Run inRanges(PlantText plant, Chosen chosen, Effort effort);
+  /** A run of one plant whose ranges of replications are simulated apart and put together; see {@link hurdline.study.run.RangeResults}. */
+  Run inRanges(PlantText plant, PlantChanges chosen, RunSettings effort);
 
   /**
    * A comparison of a plant and its options.
@@ -39,7 +39,7 @@ public interface Studies {
    * @param base what is changed in base and options alike
    * @param ask which options, and what else
    */
-  PreparedStudy<CompareAnswer> compare(PlantText plant, Chosen base, CompareAsk ask, Effort effort);
+  PreparedStudy<CompareAnswer> compare(PlantText plant, PlantChanges base, CompareAsk ask, RunSettings effort);
 
   /**
    * A comparison of season plans.
@@ -47,17 +47,17 @@ public interface Studies {
    * @param plants one with plans of its own, or several of which each is a plan
    * @param chosen what is changed under every plan alike
    */
-  PreparedStudy<SeasonAnswer> season(List<PlantText> plants, SeasonAsk ask, Chosen chosen, Effort effort);
+  PreparedStudy<SeasonAnswer> season(List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort);
 
   /** The sizing of a yard. */
-  PreparedStudy<YardAnswer> yard(PlantText plant, Chosen chosen, Effort effort, YardAsk ask);
+  PreparedStudy<YardAnswer> yard(PlantText plant, PlantChanges chosen, RunSettings effort, YardAsk ask);
 
   /**
    * A grid over one plant; refused only if no cell can be simulated.
    *
    * @param keys one or two
    */
-  PreparedGrid grid(PlantText plant, Chosen chosen, List<GridKey> keys, Effort effort);
+  PreparedGrid grid(PlantText plant, PlantChanges chosen, List<GridKey> keys, RunSettings effort);
 
   /**
    * A grid over the plant and its options.
@@ -65,7 +65,7 @@ public interface Studies {
    * @param base what is changed in base and options alike
    * @param ask which options
    */
-  PreparedGrid grid(PlantText plant, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort);
+  PreparedGrid grid(PlantText plant, PlantChanges base, CompareAsk ask, List<GridKey> keys, RunSettings effort);
 
   /**
    * A grid over season plans.
@@ -73,12 +73,12 @@ public interface Studies {
    * @param plants one with plans of its own, or several of which each is a plan
    * @param plans of the one; none for its season as it stands and all its plans
    */
-  PreparedGrid grid(List<PlantText> plants, List<String> plans, Chosen chosen, List<GridKey> keys, Effort effort);
+  PreparedGrid grid(List<PlantText> plants, List<String> plans, PlantChanges chosen, List<GridKey> keys, RunSettings effort);
 
   /**
    * A grid over the plant as it stands and with a yard without limit.
    *
    * @param ask whose yard
    */
-  PreparedGrid grid(PlantText plant, Chosen chosen, YardAsk ask, List<GridKey> keys, Effort effort);
+  PreparedGrid grid(PlantText plant, PlantChanges chosen, YardAsk ask, List<GridKey> keys, RunSettings effort);
 }

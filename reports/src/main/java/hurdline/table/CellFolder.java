@@ -4,7 +4,7 @@ import com.google.gson.Gson;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
-import hurdline.answer.PlayedCell;
+import hurdline.answer.SimulatedCell;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -56,13 +56,13 @@ public final class CellFolder {
   }
 
   /** A cell that was finished before; none where its file is not whole, which is then made anew. */
-  public Optional<PlayedCell> read(int cell) throws IOException {
+  public Optional<SimulatedCell> read(int cell) throws IOException {
     try (Reader in = Files.newBufferedReader(file(cell), StandardCharsets.UTF_8)) {
       JsonElement read = JsonParser.parseReader(in);
-      if (RecordShape.problem(read, PlayedCell.class, "cell").isPresent()) {
+      if (RecordShape.problem(read, SimulatedCell.class, "cell").isPresent()) {
         return Optional.empty();
       }
-      return Optional.of(GSON.fromJson(read, PlayedCell.class)).filter(found -> found.cell() == cell);
+      return Optional.of(GSON.fromJson(read, SimulatedCell.class)).filter(found -> found.cell() == cell);
     } catch (NoSuchFileException missing) {
       return Optional.empty();
     } catch (JsonParseException | NullPointerException damaged) {
@@ -70,11 +70,11 @@ public final class CellFolder {
     }
   }
 
-  public void write(PlayedCell cell) throws IOException {
+  public void write(SimulatedCell cell) throws IOException {
     answer.write(
         NAME + "/" + name(cell.cell()),
         out -> {
-          GSON.toJson(cell, PlayedCell.class, out);
+          GSON.toJson(cell, SimulatedCell.class, out);
           out.write('\n');
         });
   }

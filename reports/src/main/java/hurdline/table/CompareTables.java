@@ -3,11 +3,11 @@ package hurdline.table;
 import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
+import hurdline.answer.BottleneckRow;
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
-import hurdline.answer.HolderRow;
-import hurdline.answer.LifeRow;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.ServiceLifeRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -49,7 +49,7 @@ public final class CompareTables {
   private Table holders() {
     return table(
         "bottlenecks.csv",
-        HolderRow.class,
+        BottleneckRow.class,
         "alternative,line,cause,hours,share,share_low_95,share_high_95,interval",
         answer.holders());
   }
@@ -69,7 +69,7 @@ public final class CompareTables {
         () -> answer.lives().stream().flatMap(this::life));
   }
 
-  private Stream<Object[]> life(LifeRow r) {
+  private Stream<Object[]> life(ServiceLifeRow r) {
     String currency = answer.header().currency();
     return Stream.of(
         row(r.option(), r.life(), "net_present_value", currency, r.netPresentValue()),

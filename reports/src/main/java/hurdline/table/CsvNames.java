@@ -2,8 +2,8 @@ package hurdline.table;
 
 import com.google.gson.FieldNamingStrategy;
 import hurdline.answer.AcresRow;
-import hurdline.answer.AvoidedRow;
-import hurdline.answer.CapacityRow;
+import hurdline.answer.BottleneckRow;
+import hurdline.answer.ChangeoverRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.GridAnswer;
@@ -11,13 +11,13 @@ import hurdline.answer.GridBest;
 import hurdline.answer.GridCell;
 import hurdline.answer.GridLead;
 import hurdline.answer.GridRow;
-import hurdline.answer.HolderRow;
-import hurdline.answer.LevelRow;
-import hurdline.answer.LifeRow;
+import hurdline.answer.MachineWeekRow;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.Selection;
-import hurdline.answer.StripRow;
+import hurdline.answer.ServiceLifeRow;
 import hurdline.answer.SummaryRow;
+import hurdline.answer.YardLevelRow;
+import hurdline.answer.YardSizeRow;
 import java.lang.reflect.Field;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -31,17 +31,17 @@ final class CsvNames implements FieldNamingStrategy {
   /** Lists are called like the files of their rows. */
   private static final Map<Class<?>, String> FILES =
       Map.of(
-          HolderRow.class, "bottlenecks",
-          LevelRow.class, "yard_levels",
-          LifeRow.class, "service_lives",
-          StripRow.class, "machine_weeks",
-          AvoidedRow.class, "changeovers",
-          CapacityRow.class, "yard_sizes");
+          BottleneckRow.class, "bottlenecks",
+          YardLevelRow.class, "yard_levels",
+          ServiceLifeRow.class, "service_lives",
+          MachineWeekRow.class, "machine_weeks",
+          ChangeoverRow.class, "changeovers",
+          YardSizeRow.class, "yard_sizes");
 
   private static final Map<String, String> CALLED = new HashMap<>();
 
   static {
-    for (Class<?> row : new Class<?>[] {AvoidedRow.class, StripRow.class}) {
+    for (Class<?> row : new Class<?>[] {ChangeoverRow.class, MachineWeekRow.class}) {
       called(row, "plan", "alternative");
     }
     for (Class<?> row : new Class<?>[] {GridRow.class, GridBest.class, GridLead.class, GridCell.LeftOut.class}) {
@@ -53,25 +53,25 @@ final class CsvNames implements FieldNamingStrategy {
     called(Selection.Row.class, "option", "alternative");
     called(SummaryRow.class, "least", "min");
     called(SummaryRow.class, "most", "max");
-    called(StripRow.class, "workedT", "mass_in_t");
-    called(LifeRow.class, "internalRate", "internal_rate_of_return");
-    called(LifeRow.class, "otherRate", "other_internal_rate");
+    called(MachineWeekRow.class, "workedT", "mass_in_t");
+    called(ServiceLifeRow.class, "internalRate", "internal_rate_of_return");
+    called(ServiceLifeRow.class, "otherRate", "other_internal_rate");
     called(AcresRow.class, "times", "area_factor");
     called(AcresRow.class, "chance", "chance_finished");
     called(AcresRow.class, "leftOver", "left_over_bales");
-    called(CapacityRow.class, "chance", "chance_of_overflow");
-    called(CapacityRow.class, "heldAtField", "held_at_field_bales");
-    called(CapacityRow.class, "waitingD", "truck_waiting_d");
-    called(CapacityRow.Cost.class, "perYear", "money_per_year");
-    called(CapacityRow.Cost.class, "low95", "money_low_95");
-    called(CapacityRow.Cost.class, "high95", "money_high_95");
-    called(CapacityRow.Cost.class, "ground", "ground_per_year");
-    called(CapacityRow.Cost.class, "waiting", "waiting_per_year");
-    called(CapacityRow.Cost.class, "marginBelow", "margin_below_no_limit");
-    called(CapacityRow.Cost.class, "receiving", "receiving_wages");
-    called(CapacityRow.Cost.Above.class, "money", "money_above_cheapest");
-    called(CapacityRow.Cost.Above.class, "low", "low_joint");
-    called(CapacityRow.Cost.Above.class, "high", "high_joint");
+    called(YardSizeRow.class, "chance", "chance_of_overflow");
+    called(YardSizeRow.class, "heldAtField", "held_at_field_bales");
+    called(YardSizeRow.class, "waitingD", "truck_waiting_d");
+    called(YardSizeRow.Cost.class, "perYear", "money_per_year");
+    called(YardSizeRow.Cost.class, "low95", "money_low_95");
+    called(YardSizeRow.Cost.class, "high95", "money_high_95");
+    called(YardSizeRow.Cost.class, "ground", "ground_per_year");
+    called(YardSizeRow.Cost.class, "waiting", "waiting_per_year");
+    called(YardSizeRow.Cost.class, "marginBelow", "margin_below_no_limit");
+    called(YardSizeRow.Cost.class, "receiving", "receiving_wages");
+    called(YardSizeRow.Cost.Above.class, "money", "money_above_cheapest");
+    called(YardSizeRow.Cost.Above.class, "low", "low_joint");
+    called(YardSizeRow.Cost.Above.class, "high", "high_joint");
     called(CompareAnswer.Option.class, "says", "description");
     called(SeasonAnswer.Plan.class, "says", "description");
   }

@@ -4,16 +4,16 @@ import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
 import hurdline.answer.BreakEvenRow;
-import hurdline.answer.Further;
+import hurdline.answer.FollowUps;
 import hurdline.answer.Selection;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The tables of what is asked of a comparison besides; each only where it was asked. */
 final class FurtherTables {
-  private final Further further;
+  private final FollowUps further;
 
-  FurtherTables(Further further) {
+  FurtherTables(FollowUps further) {
     this.further = further;
   }
 

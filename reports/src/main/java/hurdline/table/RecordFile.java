@@ -7,9 +7,9 @@ import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
+import hurdline.answer.CheckAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
-import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
@@ -34,7 +34,7 @@ public final class RecordFile {
   /** Each kind of answer with the verb that its record names. */
   private enum Kind {
     RUN("run", RunAnswer.class),
-    CHECK("check", PaperAnswer.class),
+    CHECK("check", CheckAnswer.class),
     COMPARE("compare", CompareAnswer.class),
     SEASON("season", SeasonAnswer.class),
     YARD("yard", YardAnswer.class),
@@ -59,7 +59,7 @@ public final class RecordFile {
     json.beginObject();
     json.name("record").value(FORMAT);
     json.name("verb").value(verb(answer));
-    if (answer instanceof PaperAnswer) {
+    if (answer instanceof CheckAnswer) {
       writeProblems(List.of(), json);
     }
     json.name("answer");

@@ -2,10 +2,10 @@ package hurdline.table;
 
 import static hurdline.table.SharedTables.table;
 
-import hurdline.answer.LevelRow;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Trace;
 import hurdline.answer.WeekRow;
+import hurdline.answer.YardLevelRow;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -51,7 +51,7 @@ public final class RunTables {
   private Table levels() {
     return table(
         "yard_levels.csv",
-        LevelRow.class,
+        YardLevelRow.class,
         "alternative,date,crop,place,unit,mean,p05,p50,p95",
         answer.levels());
   }

@@ -2,9 +2,9 @@ package hurdline.table;
 
 import static hurdline.table.SharedTables.table;
 
-import hurdline.answer.AvoidedRow;
+import hurdline.answer.ChangeoverRow;
+import hurdline.answer.MachineWeekRow;
 import hurdline.answer.SeasonAnswer;
-import hurdline.answer.StripRow;
 import hurdline.answer.SummaryRow;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +50,7 @@ public final class SeasonTables {
   private Table changeovers() {
     return table(
         "changeovers.csv",
-        AvoidedRow.class,
+        ChangeoverRow.class,
         "alternative,from,to,unit,worth,low_95,high_95,interval,significant",
         answer.avoided());
   }
@@ -58,7 +58,7 @@ public final class SeasonTables {
   private Table strips() {
     return table(
         "machine_weeks.csv",
-        StripRow.class,
+        MachineWeekRow.class,
         "alternative,machine,week,crop,hours,mass_in_t",
         answer.strips());
   }

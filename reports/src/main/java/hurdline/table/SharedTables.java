@@ -2,8 +2,8 @@ package hurdline.table;
 
 import hurdline.answer.AdjustedRow;
 import hurdline.answer.DifferenceRow;
-import hurdline.answer.MonthRow;
 import hurdline.answer.GainRow;
+import hurdline.answer.MonthRow;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.measure.Measure;

@@ -3,12 +3,12 @@ package hurdline.table;
 import static hurdline.table.SharedTables.table;
 
 import hurdline.answer.AcresRow;
-import hurdline.answer.CapacityRow;
-import hurdline.answer.LevelRow;
 import hurdline.answer.LoadRow;
 import hurdline.answer.PeakRow;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.YardAnswer;
+import hurdline.answer.YardLevelRow;
+import hurdline.answer.YardSizeRow;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -55,7 +55,7 @@ public final class YardTables {
   private Table capacity() {
     return table(
         "yard_sizes.csv",
-        CapacityRow.class,
+        YardSizeRow.class,
         "bales,area_m2,chance_of_overflow,low_95,high_95,held_at_field_bales,lost_t,truck_waiting_d,"
             + "money_per_year,money_low_95,money_high_95,ground_per_year,waiting_per_year,margin_below_no_limit,"
             + "receiving_wages",
@@ -65,7 +65,7 @@ public final class YardTables {
   private Table cheapest() {
     return table(
         "cheapest.csv",
-        CapacityRow.class,
+        YardSizeRow.class,
         "bales,money_above_cheapest,low_joint,high_joint,significant",
         answer.capacity());
   }
@@ -83,6 +83,6 @@ public final class YardTables {
   }
 
   private Table levels() {
-    return table("yard_levels.csv", LevelRow.class, "date,crop,place,unit,mean,p05,p50,p95", answer.levels());
+    return table("yard_levels.csv", YardLevelRow.class, "date,crop,place,unit,mean,p05,p50,p95", answer.levels());
   }
 }

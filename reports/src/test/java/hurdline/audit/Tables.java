@@ -1,7 +1,7 @@
 package hurdline.audit;
 
 /** The files of an answer, spelled here and nowhere else in this package. */
-final class Tables {
+public final class Tables {
   static final String MEASURES = "measures.csv";
   static final String SUMMARY = "summary.csv";
   static final String ADJUSTED = "adjusted.csv";

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.Answer;
 import hurdline.answer.GroundPlan;
+import hurdline.chart.kit.Chart;
+import hurdline.chart.yard.GroundChart;
 import hurdline.sample.Altered;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
@@ -11,8 +13,8 @@ import hurdline.sample.SampleDay;
 import hurdline.sample.SampleGrid;
 import hurdline.sample.SampleSeason;
 import hurdline.sample.SampleYard;
-import hurdline.words.UnitSystem;
-import hurdline.words.Wording;
+import hurdline.text.UnitSystem;
+import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -77,7 +79,7 @@ class OddValuesTest {
   @Test
   void aGroundOfMoreStacksThanPixelsIsDrawnAsOne() {
     GroundPlan plan = new GroundPlan("open", 2_000_000_000, 2_000_000_000, 1, 1, 1, 2.4, 1.2, 0.9, 6.1, 5e10);
-    Figure figure = new GroundChart(SampleYard.tooSmall(), plan, new Wording(UnitSystem.US, Locale.ROOT)).figure();
+    Chart figure = new GroundChart(SampleYard.tooSmall(), plan, new Wording(UnitSystem.US, Locale.ROOT)).figure();
     assertThat(figure.alternative()).startsWith("2000000000 stacks from above, too many to be drawn one by one, ");
     assertThat(figure.svg()).hasSizeLessThan(10_000);
     assertThat(placesOutside(figure)).isEmpty();
@@ -97,20 +99,20 @@ class OddValuesTest {
   @MethodSource("cases")
   void everyChartIsDrawnWithinItsSheet(String name, String change) {
     Record answer = changes().get(change).apply((Record) answers().get(name));
-    List<Figure> figures = draw(answer);
+    List<Chart> figures = draw(answer);
     assertThat(figures).isNotEmpty();
-    for (Figure figure : figures) {
+    for (Chart figure : figures) {
       assertThat(placesOutside(figure)).as("%s, %s", figure.name(), change).isEmpty();
       assertThat(figure.svg()).hasSizeLessThan(2_000_000);
     }
   }
 
-  private static List<Figure> draw(Record answer) {
+  private static List<Chart> draw(Record answer) {
     return AnswerFigures.of((Answer) answer, new Wording(UnitSystem.US, Locale.ROOT));
   }
 
   /** Numbers of the drawing that are none or lie far off. */
-  private static List<String> placesOutside(Figure figure) {
+  private static List<String> placesOutside(Chart figure) {
     List<String> outside = new ArrayList<>();
     Matcher places = PLACES.matcher(figure.svg());
     while (places.find()) {

@@ -2,7 +2,7 @@ package hurdline.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hurdline.study.Aim;
+import hurdline.study.replicate.Precision;
 import org.junit.jupiter.api.Test;
 
 class AimReaderTest {
@@ -11,9 +11,9 @@ class AimReaderTest {
     assertThat(AimReader.of("mass.stalk.fed:500ton").halfWidth())
         .isCloseTo(453.59237, org.assertj.core.data.Offset.offset(1e-9));
     assertThat(AimReader.of("money.margin:5000 USD"))
-        .isEqualTo(new Aim("money.margin", 5000, false, "money.margin:5000 USD"));
+        .isEqualTo(new Precision("money.margin", 5000, false, "money.margin:5000 USD"));
     assertThat(AimReader.of("money.margin:2%"))
-        .isEqualTo(new Aim("money.margin", 0.02, true, "money.margin:2%"));
+        .isEqualTo(new Precision("money.margin", 0.02, true, "money.margin:2%"));
   }
 
   @Test

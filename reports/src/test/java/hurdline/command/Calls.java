@@ -30,7 +30,7 @@ abstract class Calls {
 
   int call(Studies studies, String... args) {
     return Hurdline.call(
-        new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
+        new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
   }
 
   int call(PreparedStudy.Simulation<RunAnswer> engine, String... args) {

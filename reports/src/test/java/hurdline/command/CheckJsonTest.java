@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import hurdline.answer.PaperAnswer;
+import hurdline.answer.CheckAnswer;
 import hurdline.table.RecordFile;
 import java.io.IOException;
 import java.io.StringReader;
@@ -53,7 +53,7 @@ class CheckJsonTest {
     JsonObject limits = line.getAsJsonObject("limits");
     assertThat(limits.getAsJsonObject("rated").get("fed_t_per_h").getAsDouble())
         .isGreaterThan(limits.getAsJsonObject("expected").get("fed_t_per_h").getAsDouble());
-    assertThat(RecordFile.read("check.json", new StringReader(call.out()))).isInstanceOf(PaperAnswer.class);
+    assertThat(RecordFile.read("check.json", new StringReader(call.out()))).isInstanceOf(CheckAnswer.class);
   }
 
   @Test

@@ -15,8 +15,8 @@ public record CommandCall(int code, String out, String err) {
   public static CommandCall of(String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Setting setting =
-        new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies());
+    CommandContext setting =
+        new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies());
     int code = Hurdline.call(setting, args);
     return new CommandCall(code, out.toString(), err.toString());
   }

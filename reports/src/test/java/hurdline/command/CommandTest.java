@@ -12,10 +12,10 @@ import hurdline.sample.SampleAnswer;
 import hurdline.service.EngineStudies;
 import hurdline.service.PreparedStudy;
 import hurdline.service.Studies;
-import hurdline.study.Aim;
-import hurdline.study.Chosen;
-import hurdline.study.Effort;
-import hurdline.study.Span;
+import hurdline.study.PlantChanges;
+import hurdline.study.replicate.Precision;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.replicate.TraceWindow;
 import hurdline.table.RecordFile;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -204,8 +204,8 @@ class CommandTest extends Calls {
 
   @Test
   void settingsReachTheEngine() {
-    List<Effort> efforts = new ArrayList<>();
-    List<Chosen> choices = new ArrayList<>();
+    List<RunSettings> efforts = new ArrayList<>();
+    List<PlantChanges> choices = new ArrayList<>();
     Studies recording =
         new Playing(
             (done, stop) -> Optional.of(SampleAnswer.bare()),
@@ -239,13 +239,13 @@ class CommandTest extends Calls {
         .isZero();
     assertThat(efforts)
         .containsExactly(
-            new Effort(
+            new RunSettings(
                 12,
-                Optional.of(new Aim("mass.stalk.fed", 500, false, "mass.stalk.fed:500t")),
+                Optional.of(new Precision("mass.stalk.fed", 500, false, "mass.stalk.fed:500t")),
                 -9,
                 2,
                 Optional.of(
-                    new Span(
+                    new TraceWindow(
                         3,
                         LocalDateTime.of(2027, 6, 7, 0, 0),
                         LocalDateTime.of(2027, 6, 9, 0, 0)))));
@@ -373,8 +373,8 @@ class CommandTest extends Calls {
     Path folder = dir.resolve("mine");
     assertThat(call("new", folder.toString(), "--template", shape)).isZero();
     String written = folder.resolve(file).toString();
-    Setting played =
-        new Setting(
+    CommandContext played =
+        new CommandContext(
             new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies());
     assertThat(Hurdline.call(played, "check", written)).as("%s", err).isZero();
     assertThat(err.toString()).as("a first file needs no warning").isEmpty();

@@ -6,8 +6,8 @@ import hurdline.answer.CompareAnswer;
 import hurdline.plant.Change;
 import hurdline.service.EngineStudies;
 import hurdline.service.Studies;
-import hurdline.study.Chosen;
-import hurdline.study.Effort;
+import hurdline.study.PlantChanges;
+import hurdline.study.replicate.RunSettings;
 import hurdline.table.RecordFile;
 import java.io.IOException;
 import java.io.StringReader;
@@ -77,8 +77,8 @@ class CompareCommandTest extends Calls {
 
   @Test
   void settingsOfAComparisonReachTheEngine() {
-    List<Chosen> bases = new ArrayList<>();
-    List<Effort> efforts = new ArrayList<>();
+    List<PlantChanges> bases = new ArrayList<>();
+    List<RunSettings> efforts = new ArrayList<>();
     Studies studies =
         new Playing(
             null,
@@ -93,8 +93,8 @@ class CompareCommandTest extends Calls {
         .isZero();
     assertThat(bases)
         .containsExactly(
-            new Chosen("base", List.of("yard.x=1"), List.of(new Change.Value("yard.x", "1"))));
-    assertThat(efforts).containsExactly(new Effort(7, Optional.empty(), 3, 2, Optional.empty()));
+            new PlantChanges("base", List.of("yard.x=1"), List.of(new Change.Value("yard.x", "1"))));
+    assertThat(efforts).containsExactly(new RunSettings(7, Optional.empty(), 3, 2, Optional.empty()));
   }
 
   @ParameterizedTest

@@ -38,7 +38,7 @@ class GridCommandTest {
 
   private int call(Studies studies, String... args) {
     return Hurdline.call(
-        new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
+        new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
   }
 
   private int call(String... args) {

@@ -106,7 +106,7 @@ class PagesInBrowserTest {
     args.addAll(List.of("--out", dir.resolve(name).toString()));
     int code =
         Hurdline.call(
-            new Setting(out, out, false, new EngineStudies()), args.toArray(String[]::new));
+            new CommandContext(out, out, false, new EngineStudies()), args.toArray(String[]::new));
     assertThat(code).as(said.toString()).isZero();
   }
 

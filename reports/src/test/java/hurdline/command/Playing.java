@@ -1,8 +1,8 @@
 package hurdline.command;
 
+import hurdline.answer.CheckAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridKey;
-import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
@@ -14,12 +14,12 @@ import hurdline.service.PlantText;
 import hurdline.service.PreparedGrid;
 import hurdline.service.PreparedStudy;
 import hurdline.service.Studies;
-import hurdline.study.Chosen;
-import hurdline.study.CompareAsk;
-import hurdline.study.Effort;
-import hurdline.study.Run;
-import hurdline.study.SeasonAsk;
-import hurdline.study.YardAsk;
+import hurdline.study.PlantChanges;
+import hurdline.study.compare.CompareAsk;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.run.Run;
+import hurdline.study.season.SeasonAsk;
+import hurdline.study.yard.YardAsk;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,62 +31,62 @@ import java.util.function.BiConsumer;
  * @param engine how a run is played
  * @param asked told each choice with its effort
  */
-record Playing(PreparedStudy.Simulation<RunAnswer> engine, BiConsumer<Chosen, Effort> asked)
+record Playing(PreparedStudy.Simulation<RunAnswer> engine, BiConsumer<PlantChanges, RunSettings> asked)
     implements Studies {
   @Override
-  public List<LocatedProblem> problems(PlantText plant, Chosen chosen) {
+  public List<LocatedProblem> problems(PlantText plant, PlantChanges chosen) {
     throw new AssertionError("no command asks for problems alone");
   }
 
   @Override
-  public Run inRanges(PlantText plant, Chosen chosen, Effort effort) {
+  public Run inRanges(PlantText plant, PlantChanges chosen, RunSettings effort) {
     throw new AssertionError("no command asks for ranges");
   }
 
   @Override
-  public PaperAnswer onPaper(PlantText plant, Chosen chosen) {
+  public CheckAnswer onPaper(PlantText plant, PlantChanges chosen) {
     asked.accept(chosen, null);
     return SampleAnswer.paper();
   }
 
   @Override
-  public PreparedStudy<RunAnswer> run(PlantText plant, Chosen chosen, Effort effort) {
+  public PreparedStudy<RunAnswer> run(PlantText plant, PlantChanges chosen, RunSettings effort) {
     asked.accept(chosen, effort);
     return new PreparedStudy<>(effort.replications(), engine);
   }
 
   @Override
   public PreparedStudy<SeasonAnswer> season(
-      List<PlantText> plants, SeasonAsk ask, Chosen chosen, Effort effort) {
+      List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort) {
     throw new UnsupportedOperationException("SeasonCommandTest asks for seasons");
   }
 
   @Override
-  public PreparedGrid grid(PlantText plant, Chosen chosen, List<GridKey> keys, Effort effort) {
+  public PreparedGrid grid(PlantText plant, PlantChanges chosen, List<GridKey> keys, RunSettings effort) {
     throw new AssertionError("no grid is asked for");
   }
 
   @Override
   public PreparedGrid grid(
-      List<PlantText> plants, List<String> plans, Chosen chosen, List<GridKey> keys, Effort effort) {
+      List<PlantText> plants, List<String> plans, PlantChanges chosen, List<GridKey> keys, RunSettings effort) {
     throw new AssertionError("no grid is asked for");
   }
 
   @Override
   public PreparedGrid grid(
-      PlantText plant, Chosen chosen, YardAsk ask, List<GridKey> keys, Effort effort) {
+      PlantText plant, PlantChanges chosen, YardAsk ask, List<GridKey> keys, RunSettings effort) {
     throw new AssertionError("no grid is asked for");
   }
 
   @Override
   public PreparedGrid grid(
-      PlantText plant, Chosen base, CompareAsk ask, List<GridKey> keys, Effort effort) {
+      PlantText plant, PlantChanges base, CompareAsk ask, List<GridKey> keys, RunSettings effort) {
     throw new AssertionError("no grid is asked for");
   }
 
   @Override
   public PreparedStudy<YardAnswer> yard(
-      PlantText plant, Chosen chosen, Effort effort, YardAsk ask) {
+      PlantText plant, PlantChanges chosen, RunSettings effort, YardAsk ask) {
     asked.accept(chosen, effort);
     boolean stops = ask.equals(
             new YardAsk(Optional.of("stopped"), Optional.empty(), 0.125, OptionalDouble.of(0.9), true));
@@ -96,7 +96,7 @@ record Playing(PreparedStudy.Simulation<RunAnswer> engine, BiConsumer<Chosen, Ef
 
   @Override
   public PreparedStudy<CompareAnswer> compare(
-      PlantText plant, Chosen base, CompareAsk ask, Effort effort) {
+      PlantText plant, PlantChanges base, CompareAsk ask, RunSettings effort) {
     asked.accept(base, effort);
     CompareAnswer answer = ask.among().contains("stopped") ? SampleCompare.stopped() : SampleCompare.two();
     return new PreparedStudy<>(

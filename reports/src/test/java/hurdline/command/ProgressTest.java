@@ -2,8 +2,8 @@ package hurdline.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hurdline.words.UnitSystem;
-import hurdline.words.Wording;
+import hurdline.text.UnitSystem;
+import hurdline.text.Wording;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.Duration;
@@ -17,9 +17,9 @@ class ProgressTest {
 
   private final StringWriter err = new StringWriter();
 
-  private Setting redirected() {
+  private CommandContext redirected() {
     PrintWriter printer = new PrintWriter(err, true);
-    return new Setting(printer, printer, false, null);
+    return new CommandContext(printer, printer, false, null);
   }
 
   private String waited() throws InterruptedException {

@@ -30,7 +30,7 @@ class SeasonCommandTest {
 
   private int call(String... args) {
     return Hurdline.call(
-        new Setting(new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies()),
+        new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies()),
         args);
   }
 

@@ -97,7 +97,7 @@ class SeasonsPageTest {
     StringWriter said = new StringWriter();
     int exit =
         Hurdline.call(
-            new Setting(new PrintWriter(said, true), new PrintWriter(said, true), false, new EngineStudies()),
+            new CommandContext(new PrintWriter(said, true), new PrintWriter(said, true), false, new EngineStudies()),
             "season", CONFIGS.resolve(file).toString(), "--replications", "" + years, "--units", "metric", "--out",
             answer.toString());
     assertThat(exit).as(said.toString()).isZero();

@@ -34,8 +34,8 @@ class TerminalTest {
       all.addAll(List.of("--replications", "2", "--out", dir.resolve("answer").toString()));
       all.add(1, ROOT.resolve("line-configs/small.yaml").toString());
     }
-    Setting setting =
-        new Setting(
+    CommandContext setting =
+        new CommandContext(
             new PrintWriter(out, true),
             new PrintWriter(err, true),
             inColour,
@@ -112,24 +112,24 @@ class TerminalTest {
   @Test
   void aLongLineGoesOnUnderItsText() {
     String label = "  made      ";
-    List<String> lines = Column.broken(label + "lint 4,270 ton, ".repeat(7).strip(), 80);
+    List<String> lines = LineWrapper.broken(label + "lint 4,270 ton, ".repeat(7).strip(), 80);
     assertThat(lines).hasSize(2);
     assertThat(lines.get(1)).startsWith(" ".repeat(label.length()) + "l");
-    assertThat(Column.broken("short", 80)).containsExactly("short");
-    assertThat(Column.broken("x".repeat(100), 80)).containsExactly("x".repeat(100));
+    assertThat(LineWrapper.broken("short", 80)).containsExactly("short");
+    assertThat(LineWrapper.broken("x".repeat(100), 80)).containsExactly("x".repeat(100));
   }
 
   @Test
   void aNumberStaysWithItsUnitAndABracketTogether() {
     String line = "  pays  " + "x".repeat(60) + " after 0.8 yr (0.4 to 1.1) (discounted 0.8 yr (0.4 to 1.2))";
-    assertThat(Column.broken(line, 80)).containsExactly(
+    assertThat(LineWrapper.broken(line, 80)).containsExactly(
             "  pays  " + "x".repeat(60) + " after", "        0.8 yr (0.4 to 1.1) (discounted 0.8 yr (0.4 to 1.2))");
-    assertThat(Column.broken("y".repeat(69) + " in 22 of 40 % (20.1 to 31.1 %) of hours", 80).get(0)).endsWith("y in 22 of");
+    assertThat(LineWrapper.broken("y".repeat(69) + " in 22 of 40 % (20.1 to 31.1 %) of hours", 80).get(0)).endsWith("y in 22 of");
   }
 
   @Test
   void whatGoesOnUnderAnIndentedLineStandsFurtherInThanItsName() {
-    assertThat(Column.broken("  stalk_line: " + "lint 4,270 ton, ".repeat(7).strip(), 80).get(1)).startsWith("    lint");
+    assertThat(LineWrapper.broken("  stalk_line: " + "lint 4,270 ton, ".repeat(7).strip(), 80).get(1)).startsWith("    lint");
   }
 
   static Stream<List<String>> calls() {
@@ -161,8 +161,8 @@ class TerminalTest {
       all.addAll(List.of("--replications", "3"));
     }
     all.addAll(List.of("--locale", "fr-CA", "--out", dir.resolve("answer").toString()));
-    Setting setting =
-        new Setting(
+    CommandContext setting =
+        new CommandContext(
             new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies(), Locale.ROOT, false, width);
     assertThat(Hurdline.call(setting, all.toArray(String[]::new))).as(err.toString()).isZero();
     assertThat(out.toString().lines().filter(line -> !line.startsWith("Report: ")))

@@ -2,14 +2,14 @@ package hurdline.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hurdline.chart.Figure;
+import hurdline.chart.kit.Chart;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class HtmlTest {
   private static String column(String... cells) {
     List<List<String>> rows = List.of(cells).stream().map(cell -> List.of("row", cell)).toList();
-    return new Html().table("t", new Figure.Grid(List.of("what", "is"), rows)).toString();
+    return new Html().table("t", new Chart.Grid(List.of("what", "is"), rows)).toString();
   }
 
   @Test
@@ -45,7 +45,7 @@ class HtmlTest {
 
   @Test
   void theHeadOfAColumnMayGoOnWhereItsPartsJoinAndStaysText() {
-    Figure.Grid grid = new Figure.Grid(List.of("what", "big_mill+<b> %", "end_"), List.of(List.of("row", "1", "2")));
+    Chart.Grid grid = new Chart.Grid(List.of("what", "big_mill+<b> %", "end_"), List.of(List.of("row", "1", "2")));
     assertThat(new Html().table("t", grid).toString())
         .contains(">big_<wbr>mill+<wbr>&lt;b&gt; %<", ">end_<")
         .doesNotContain("<b>");

@@ -8,15 +8,15 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.GridKey;
 import hurdline.chart.AnswerFigures;
-import hurdline.chart.Figure;
+import hurdline.chart.kit.Chart;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
 import hurdline.sample.SampleGrid;
 import hurdline.sample.SampleSeason;
 import hurdline.sample.SampleYard;
-import hurdline.words.UnitSystem;
-import hurdline.words.Wording;
+import hurdline.text.UnitSystem;
+import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -54,7 +54,7 @@ class ReadersUnitsTest {
   private static String text(Answer answer, UnitSystem units, Locale locale) {
     Wording wording = new Wording(units, locale);
     // As single files, which keep their text as text.
-    String drawn = AnswerFigures.of(answer, wording).stream().map(Figure::file).collect(Collectors.joining("\n"));
+    String drawn = AnswerFigures.of(answer, wording).stream().map(Chart::file).collect(Collectors.joining("\n"));
     String html = ReportPage.html(answer, wording) + drawn;
     String text = TAG.matcher(CASES.matcher(STYLE.matcher(html).replaceAll("")).replaceAll("")).replaceAll("\n");
     return AS_TYPED.matcher(text).replaceAll("").replace("&#39;", "'").replace("&quot;", "\"").replace("&amp;", "&");

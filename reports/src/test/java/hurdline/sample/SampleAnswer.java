@@ -1,24 +1,24 @@
 package hurdline.sample;
 
 import hurdline.answer.AdjustedRow;
+import hurdline.answer.BottleneckRow;
 import hurdline.answer.Capacity;
+import hurdline.answer.CheckAnswer;
 import hurdline.answer.Header;
-import hurdline.answer.HolderRow;
-import hurdline.answer.LevelRow;
-import hurdline.answer.LineFlow;
 import hurdline.answer.LineFlow.Edge;
 import hurdline.answer.LineFlow.Kind;
 import hurdline.answer.LineFlow.Node;
+import hurdline.answer.LineFlow;
 import hurdline.answer.MachineTime;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Outline;
-import hurdline.answer.PaperAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import hurdline.answer.Trace;
 import hurdline.answer.WeekRow;
+import hurdline.answer.YardLevelRow;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.problem.LocatedProblem.Severity;
@@ -86,7 +86,7 @@ public final class SampleAnswer {
   }
 
   /** {@link #year()} whose stalk line these limit. */
-  public static RunAnswer limitedBy(List<HolderRow> holders) {
+  public static RunAnswer limitedBy(List<BottleneckRow> holders) {
     return of(year().summary(), holders);
   }
 
@@ -95,7 +95,7 @@ public final class SampleAnswer {
     return of(summary, year().holders());
   }
 
-  private static RunAnswer of(List<SummaryRow> summary, List<HolderRow> holders) {
+  private static RunAnswer of(List<SummaryRow> summary, List<BottleneckRow> holders) {
     RunAnswer year = year();
     return new RunAnswer(
         year.header(), year.outline(), summary, year.adjusted(), holders, year.machines(), year.weeks(), year.months(), year.levels(),
@@ -170,7 +170,7 @@ public final class SampleAnswer {
             88,
             1,
             "");
-    HolderRow holder = new HolderRow("base", "only", "feeder", 44, 1, Double.NaN, Double.NaN, "");
+    BottleneckRow holder = new BottleneckRow("base", "only", "feeder", 44, 1, Double.NaN, Double.NaN, "");
     MachineTime time =
         new MachineTime(
             "feeder", "bale-feeder", List.of(0.0, 0.0, 124.0, 0.0, 0.0, 0.0, 0.0, 0.0, 44.0));
@@ -193,8 +193,8 @@ public final class SampleAnswer {
         Trace.none());
   }
 
-  public static PaperAnswer paper() {
-    return new PaperAnswer(
+  public static CheckAnswer paper() {
+    return new CheckAnswer(
         header(),
         outline(),
         new Capacity(List.of(capacity("hurd_bagger.change", "hurd_bagger")), List.of(orders(1.4))),
@@ -376,8 +376,8 @@ public final class SampleAnswer {
     return new Samples(measures, values);
   }
 
-  private static List<HolderRow> holders() {
-    List<HolderRow> rows = new ArrayList<>();
+  private static List<BottleneckRow> holders() {
+    List<BottleneckRow> rows = new ArrayList<>();
     String[] causes = {
       "mill",
       "no_bales",
@@ -393,7 +393,7 @@ public final class SampleAnswer {
     double[] shares = {0.571, 0.132, 0.081, 0.064, 0.052, 0.041, 0.028, 0.017, 0.0095, 0.0045};
     for (int at = 0; at < causes.length; at++) {
       rows.add(
-          new HolderRow(
+          new BottleneckRow(
               "base",
               "stalk_line",
               causes[at],
@@ -402,10 +402,10 @@ public final class SampleAnswer {
               shares[at] * 0.94,
               shares[at] * 1.06, "student"));
     }
-    rows.add(new HolderRow("base", "cotton_line", "feeder", 830.2, 0.668, 0.643, 0.693, "student"));
-    rows.add(new HolderRow("base", "cotton_line", "no_bales", 290.1, 0.2335, 0.21, 0.257, "student"));
+    rows.add(new BottleneckRow("base", "cotton_line", "feeder", 830.2, 0.668, 0.643, 0.693, "student"));
+    rows.add(new BottleneckRow("base", "cotton_line", "no_bales", 290.1, 0.2335, 0.21, 0.257, "student"));
     rows.add(
-        new HolderRow("base", "cotton_line", "lint_cleaner.choke", 122.2, 0.0985, 0.09, 0.107, "student"));
+        new BottleneckRow("base", "cotton_line", "lint_cleaner.choke", 122.2, 0.0985, 0.09, 0.107, "student"));
     return rows;
   }
 
@@ -501,8 +501,8 @@ public final class SampleAnswer {
     return new MonthRow("base", month, measure, unit, mean, mean * 0.93, mean, mean * 1.06);
   }
 
-  private static List<LevelRow> levels() {
-    List<LevelRow> rows = new ArrayList<>();
+  private static List<YardLevelRow> levels() {
+    List<YardLevelRow> rows = new ArrayList<>();
     for (LocalDate date = FROM; !date.isAfter(TO); date = date.plusDays(1)) {
       double day = date.getDayOfYear();
       double stalk =
@@ -519,9 +519,9 @@ public final class SampleAnswer {
     return rows;
   }
 
-  private static LevelRow level(
+  private static YardLevelRow level(
       LocalDate date, String crop, String place, String unit, double mean) {
-    return new LevelRow(
+    return new YardLevelRow(
         "base", date, crop, place, unit, mean, mean * 0.85, mean, Math.min(mean * 1.1, 4200));
   }
 

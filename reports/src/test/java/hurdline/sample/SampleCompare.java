@@ -1,27 +1,27 @@
 package hurdline.sample;
 
+import hurdline.answer.BottleneckRow;
 import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CashRow;
-import hurdline.answer.CompareAnswer;
 import hurdline.answer.CompareAnswer.Option;
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
-import hurdline.answer.Further;
+import hurdline.answer.FollowUps;
 import hurdline.answer.GainRow;
 import hurdline.answer.Header;
-import hurdline.answer.HolderRow;
-import hurdline.answer.LifeRow;
+import hurdline.answer.Increase.Kind;
+import hurdline.answer.Increase;
 import hurdline.answer.LifeTerms;
 import hurdline.answer.MillRow;
 import hurdline.answer.MonthRow;
-import hurdline.answer.Increase;
-import hurdline.answer.Increase.Kind;
-import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Gaps;
 import hurdline.answer.PaybackRow.Quantity;
+import hurdline.answer.PaybackRow;
 import hurdline.answer.Replayed;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.Selection;
+import hurdline.answer.ServiceLifeRow;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.TornadoRow;
 import java.util.ArrayList;
@@ -52,11 +52,11 @@ public final class SampleCompare {
             row("bigger_mill+hand", "money.margin", "USD", 167_000, 0, 0, false, NONE)),
         List.of(),
         List.of(
-            new HolderRow("base", "stalk_line", "mill", 1_100, 0.57, 0.54, 0.61, "student"),
-            new HolderRow("base", "stalk_line", "no_bales", 20, 0.01, 0.009, 0.011, "student"),
-            new HolderRow("bigger_mill", "stalk_line", "feeder", 1_100, 0.67, 0.65, 0.69, "student"),
-            new HolderRow("bigger_mill", "stalk_line", "mill", 100, 0.05, 0.04, 0.06, "student"),
-            new HolderRow("bigger_mill+hand", "stalk_line", "feeder", 1_200, 0.8, 0.78, 0.82, "student")),
+            new BottleneckRow("base", "stalk_line", "mill", 1_100, 0.57, 0.54, 0.61, "student"),
+            new BottleneckRow("base", "stalk_line", "no_bales", 20, 0.01, 0.009, 0.011, "student"),
+            new BottleneckRow("bigger_mill", "stalk_line", "feeder", 1_100, 0.67, 0.65, 0.69, "student"),
+            new BottleneckRow("bigger_mill", "stalk_line", "mill", 100, 0.05, 0.04, 0.06, "student"),
+            new BottleneckRow("bigger_mill+hand", "stalk_line", "feeder", 1_200, 0.8, 0.78, 0.82, "student")),
         months(),
         List.of(
             new MillRow("base", "mill", "coarse", "coarse_hurd", 0.6, 0),
@@ -72,7 +72,7 @@ public final class SampleCompare {
             new CashRow("bigger_mill+hand", 2.5, "USD", 10, -20, 10, 30)),
         lives(),
         new LifeTerms(362, "yearly", List.of(), 0.09, 40, LifeTerms.Carried.STOCK_ON_HAND),
-        new Further(
+        new FollowUps(
             5,
             new Selection(
                 "money.margin", "USD", 10_000, false, 0.95, 40, true, "bigger_mill",
@@ -104,7 +104,7 @@ public final class SampleCompare {
     return new CompareAnswer(
         header, of.outline(), of.options(), of.summary(),
         of.differences().stream().filter(row -> !row.unit().equals("USD")).map(row -> from(row, 7)).toList(), of.adjusted(),
-        of.holders(), List.of(), List.of(), List.of(), List.of(), List.of(), LifeTerms.none(), Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        of.holders(), List.of(), List.of(), List.of(), List.of(), List.of(), LifeTerms.none(), FollowUps.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
   private static DifferenceRow from(DifferenceRow r, int replications) {
@@ -127,17 +127,17 @@ public final class SampleCompare {
   }
 
   /** {@link #two()} with other worths, lives and what they rest on. */
-  public static CompareAnswer with(List<PaybackRow> payback, List<LifeRow> lives, LifeTerms terms) {
+  public static CompareAnswer with(List<PaybackRow> payback, List<ServiceLifeRow> lives, LifeTerms terms) {
     CompareAnswer of = two();
     return new CompareAnswer(
         of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.adjusted(), of.holders(), of.months(), of.mills(),
-        payback, List.of(), lives, terms, Further.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        payback, List.of(), lives, terms, FollowUps.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
   }
 
   /** {@link #two()} with other inputs put to their ends. */
   public static CompareAnswer with(List<TornadoRow> tornado) {
     CompareAnswer of = two();
-    Further further = new Further(NONE, Selection.none(), List.of(), tornado, List.of());
+    FollowUps further = new FollowUps(NONE, Selection.none(), List.of(), tornado, List.of());
     return new CompareAnswer(
         of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.adjusted(), of.holders(), of.months(), of.mills(),
         of.payback(), of.cash(), of.lives(), of.terms(), further, of.assumptions(), of.cautions(), of.warnings(), of.samples());
@@ -228,17 +228,17 @@ public final class SampleCompare {
     rows.add(new MonthRow(option, month, measure, unit, mean, mean - 1, mean, mean + 1));
   }
 
-  private static List<LifeRow> lives() {
-    List<LifeRow> rows = new ArrayList<>();
+  private static List<ServiceLifeRow> lives() {
+    List<ServiceLifeRow> rows = new ArrayList<>();
     for (int life = 1; life <= 40; life++) {
       boolean loses = life > 38;
       rows.add(
-          new LifeRow(
+          new ServiceLifeRow(
               "bigger_mill", life, loses ? -4_000 : 1_330_000 + 3_000 * life, loses ? NONE : 1.5, life == 1 ? 0.1 : NONE,
               0.53 + 0.01 * life, life > 37 ? NONE : 0.57 + 0.01 * life));
     }
-    rows.add(new LifeRow("bigger_mill+hand", 1, 10, NONE, NONE, NONE, NONE));
-    rows.add(new LifeRow("bigger_mill+hand", 2, -5, NONE, NONE, NONE, NONE));
+    rows.add(new ServiceLifeRow("bigger_mill+hand", 1, 10, NONE, NONE, NONE, NONE));
+    rows.add(new ServiceLifeRow("bigger_mill+hand", 2, -5, NONE, NONE, NONE, NONE));
     return rows;
   }
 

@@ -1,8 +1,8 @@
 package hurdline.sample;
 
-import hurdline.answer.Day;
 import hurdline.answer.Day.Bar;
 import hurdline.answer.Day.Curve;
+import hurdline.answer.Day;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Trace;
 import hurdline.measure.State;
@@ -14,7 +14,7 @@ import java.util.List;
 public final class SampleDay {
   private SampleDay() {}
 
-  /** {@link SampleAnswer#year()} with a trace. */
+  /** {@link SampleAnswer with a trace. */
   public static RunAnswer traced() {
     RunAnswer year = SampleAnswer.year();
     return new RunAnswer(

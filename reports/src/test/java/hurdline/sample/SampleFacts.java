@@ -1,14 +1,14 @@
 package hurdline.sample;
 
-import hurdline.answer.CompareFact;
 import hurdline.answer.CompareFact.PairedDifferences.Between;
 import hurdline.answer.CompareFact.YearsOfLife.Next;
+import hurdline.answer.CompareFact;
 import hurdline.answer.Fact;
-import hurdline.answer.FollowUpFact;
 import hurdline.answer.FollowUpFact.NotIncreased;
+import hurdline.answer.FollowUpFact;
 import hurdline.answer.GridFact;
-import hurdline.answer.RunFact;
 import hurdline.answer.RunFact.Group;
+import hurdline.answer.RunFact;
 import hurdline.answer.SafetyFact;
 import hurdline.answer.SeasonFact;
 import hurdline.answer.YardFact;

@@ -1,5 +1,6 @@
 package hurdline.sample;
 
+import hurdline.answer.Fact;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.GridBest;
 import hurdline.answer.GridCell;
@@ -7,7 +8,6 @@ import hurdline.answer.GridChange;
 import hurdline.answer.GridKey;
 import hurdline.answer.GridLead;
 import hurdline.answer.GridRow;
-import hurdline.answer.Fact;
 import hurdline.answer.RunAnswer;
 import hurdline.problem.LocatedProblem;
 import java.util.ArrayList;

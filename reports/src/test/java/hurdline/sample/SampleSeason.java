@@ -1,18 +1,18 @@
 package hurdline.sample;
 
-import hurdline.answer.AvoidedRow;
+import hurdline.answer.ChangeoverRow;
 import hurdline.answer.DifferenceRow;
+import hurdline.answer.MachineWeekRow;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Outline;
 import hurdline.answer.PlanDifference;
 import hurdline.answer.Replayed;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
-import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SeasonAnswer.Entry;
 import hurdline.answer.SeasonAnswer.Plan;
 import hurdline.answer.SeasonAnswer.Verdict;
-import hurdline.answer.StripRow;
+import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -41,11 +41,11 @@ public final class SampleSeason {
             difference("energy.total", "kWh", 900_000, 0, 0, false)),
         months(),
         List.of(
-            new StripRow("base", "feeder", 1, "stalk", 38.5, 90),
-            new StripRow("base", "feeder", 41, "seed_cotton", 130, 1_100),
-            new StripRow("base", "mill", 1, "stalk", 39, 60),
-            new StripRow("two_shifts", "feeder", 1, "stalk", 76, 180)),
-        List.of(new AvoidedRow("base", date(9, 27), date(10, 1), "USD", 31_000, 26_000, 36_000, "student", true)),
+            new MachineWeekRow("base", "feeder", 1, "stalk", 38.5, 90),
+            new MachineWeekRow("base", "feeder", 41, "seed_cotton", 130, 1_100),
+            new MachineWeekRow("base", "mill", 1, "stalk", 39, 60),
+            new MachineWeekRow("two_shifts", "feeder", 1, "stalk", 76, 180)),
+        List.of(new ChangeoverRow("base", date(9, 27), date(10, 1), "USD", 31_000, 26_000, 36_000, "student", true)),
         new Verdict("two_shifts", List.of(), "two_shifts", "two_shifts", List.of("base")),
         SampleFacts.ofSeasons(),
         YEAR.cautions(),

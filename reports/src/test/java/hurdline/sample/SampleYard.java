@@ -1,21 +1,21 @@
 package hurdline.sample;
 
 import hurdline.answer.AcresRow;
-import hurdline.answer.CapacityRow;
-import hurdline.answer.CapacityRow.Cost;
 import hurdline.answer.GainRow;
 import hurdline.answer.GroundPlan;
 import hurdline.answer.Header;
-import hurdline.answer.LevelRow;
-import hurdline.answer.LoadRow;
-import hurdline.answer.Increase;
 import hurdline.answer.Increase.Kind;
+import hurdline.answer.Increase;
+import hurdline.answer.LoadRow;
 import hurdline.answer.PeakRow;
 import hurdline.answer.Replayed;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.YardAnswer;
+import hurdline.answer.YardLevelRow;
+import hurdline.answer.YardSizeRow.Cost;
+import hurdline.answer.YardSizeRow;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,8 +88,8 @@ public final class SampleYard {
     return rows;
   }
 
-  private static List<CapacityRow> capacity(boolean money) {
-    List<CapacityRow> rows = new ArrayList<>();
+  private static List<YardSizeRow> capacity(boolean money) {
+    List<YardSizeRow> rows = new ArrayList<>();
     int[] sizes = {3_500, 4_200, 5_000, 6_400};
     double[] chances = {1, 0.825, 0.45, 0.05};
     double[] lows = {0.91, 0.67, 0.29, 0.006};
@@ -98,7 +98,7 @@ public final class SampleYard {
     for (int at = 0; at < sizes.length; at++) {
       double sum = 25_000 + above[at];
       rows.add(
-          new CapacityRow(
+          new YardSizeRow(
               sizes[at], 1.75 * sizes[at], chances[at], lows[at], highs[at],
               1_500 - 250 * at, 138 + 2 * at, 130 - 42 * at, money ? cost(sum, above[at], at == 3) : Cost.none()));
     }
@@ -112,12 +112,12 @@ public final class SampleYard {
         new Cost.Above(above, above - half, above + half, apart));
   }
 
-  private static List<LevelRow> levels() {
-    List<LevelRow> rows = new ArrayList<>();
+  private static List<YardLevelRow> levels() {
+    List<YardLevelRow> rows = new ArrayList<>();
     for (String place : List.of("shed", "open", "*")) {
       for (LocalDate date = LocalDate.of(2027, 1, 4); date.getYear() == 2027; date = date.plusDays(1)) {
         double level = 100 + 10 * date.getDayOfYear();
-        rows.add(new LevelRow(YardAnswer.noLimit(), date, "stalk", place, "bales", level, level - 80, level, level + 90));
+        rows.add(new YardLevelRow(YardAnswer.noLimit(), date, "stalk", place, "bales", level, level - 80, level, level + 90));
       }
     }
     return rows;

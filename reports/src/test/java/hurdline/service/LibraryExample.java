@@ -1,16 +1,16 @@
 package hurdline.service;
 
 import hurdline.answer.Capacity;
-import hurdline.answer.PaperAnswer;
+import hurdline.answer.CheckAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.plant.Change;
 import hurdline.problem.LocatedProblem;
-import hurdline.study.Chosen;
-import hurdline.study.Effort;
-import hurdline.study.RangeResults;
-import hurdline.study.ReplicationRange;
-import hurdline.study.Run;
+import hurdline.study.PlantChanges;
+import hurdline.study.replicate.ReplicationRange;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.run.RangeResults;
+import hurdline.study.run.Run;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +24,7 @@ final class LibraryExample {
   private static final int REPLICATIONS = 40;
   private static final int ENOUGH = 10;
   private static final int THREADS = 2;
-  private static final Effort EFFORT = new Effort(REPLICATIONS, Optional.empty(), 1, THREADS, Optional.empty());
+  private static final RunSettings EFFORT = new RunSettings(REPLICATIONS, Optional.empty(), 1, THREADS, Optional.empty());
 
   private final Studies studies = new EngineStudies();
   private final PrintStream out;
@@ -36,13 +36,13 @@ final class LibraryExample {
   /** All of it; {@code yaml} is a plant file's text. */
   void show(String yaml) {
     PlantText misspelt = PlantText.of("plant.yaml", yaml.replaceFirst("moisture:", "moistrue:"));
-    problems(studies.problems(misspelt, Chosen.base()));
+    problems(studies.problems(misspelt, PlantChanges.base()));
     PlantText plant = PlantText.of("plant.yaml", yaml);
-    Chosen larger =
-        new Chosen(
-            Chosen.base().option(), List.of("machines.mill.power=30 hp"), List.of(new Change.Value("machines.mill.power", "30 hp")));
+    PlantChanges larger =
+        new PlantChanges(
+            PlantChanges.base().option(), List.of("machines.mill.power=30 hp"), List.of(new Change.Value("machines.mill.power", "30 hp")));
     problems(studies.problems(plant, larger));
-    capacity(studies.onPaper(plant, Chosen.base()));
+    capacity(studies.onPaper(plant, PlantChanges.base()));
     capacity(studies.onPaper(plant, larger));
     simulate(plant, larger);
     simulateInRanges(plant, larger);
@@ -57,14 +57,14 @@ final class LibraryExample {
     }
   }
 
-  private void capacity(PaperAnswer answer) {
+  private void capacity(CheckAnswer answer) {
     for (Capacity.Line line : answer.capacity().lines()) {
       out.printf("%s: rated %.3f t/h, expected %.3f t/h%n", line.line(), line.limits().rated().fedTPerH(), line.limits().expected().fedTPerH());
     }
   }
 
   /** Stops after a few replications, as a user would who has seen enough. */
-  private void simulate(PlantText plant, Chosen chosen) {
+  private void simulate(PlantText plant, PlantChanges chosen) {
     AtomicBoolean enough = new AtomicBoolean();
     PreparedStudy<RunAnswer> study = studies.run(plant, chosen, EFFORT);
     Optional<RunAnswer> answer =
@@ -78,7 +78,7 @@ final class LibraryExample {
   }
 
   /** As two computers would, the second one first. */
-  private void simulateInRanges(PlantText plant, Chosen chosen) {
+  private void simulateInRanges(PlantText plant, PlantChanges chosen) {
     Run run = studies.inRanges(plant, chosen, EFFORT);
     ReplicationRange half = ReplicationRange.first(REPLICATIONS / 2);
     RangeResults second = run.simulate(new ReplicationRange(half.to(), 1 + REPLICATIONS), (done, of) -> {}, () -> false);

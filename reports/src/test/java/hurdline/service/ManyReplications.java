@@ -2,11 +2,11 @@ package hurdline.service;
 
 import hurdline.answer.RunAnswer;
 import hurdline.plant.Change;
-import hurdline.study.Chosen;
-import hurdline.study.Effort;
-import hurdline.study.RangeResults;
-import hurdline.study.ReplicationRange;
-import hurdline.study.Run;
+import hurdline.study.PlantChanges;
+import hurdline.study.replicate.ReplicationRange;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.run.RangeResults;
+import hurdline.study.run.Run;
 import hurdline.table.RecordFile;
 import hurdline.table.RunTables;
 import hurdline.table.Table;
@@ -37,13 +37,13 @@ final class ManyReplications {
   public static void main(String[] args) throws IOException, NoSuchAlgorithmException {
     int count = Integer.parseInt(args[1]);
     int ranges = Integer.parseInt(args[2]);
-    Chosen day =
-        new Chosen(
-            Chosen.base().option(),
+    PlantChanges day =
+        new PlantChanges(
+            PlantChanges.base().option(),
             List.of(),
             List.of(new Change.Value("calendar.to", DAY), new Change.Value("season.0.to", DAY),
                 new Change.Value("yard.on_hand.stalk", "12 bales")));
-    Effort effort = new Effort(count, Optional.empty(), 1, ranges == 1 ? 2 : 1, Optional.empty());
+    RunSettings effort = new RunSettings(count, Optional.empty(), 1, ranges == 1 ? 2 : 1, Optional.empty());
     Run run = new EngineStudies().inRanges(PlantText.of(Path.of(args[0])), day, effort);
     RangeResults[] parts = new RangeResults[ranges];
     for (int at = ranges - 1; at >= 0; at--) {

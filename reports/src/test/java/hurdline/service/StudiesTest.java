@@ -8,13 +8,13 @@ import hurdline.answer.RunAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.problem.LocatedProblem;
-import hurdline.study.BreakEvenWork;
-import hurdline.study.Chosen;
-import hurdline.study.CompareAsk;
-import hurdline.study.Effort;
-import hurdline.study.RangeResults;
-import hurdline.study.ReplicationRange;
-import hurdline.study.Run;
+import hurdline.study.PlantChanges;
+import hurdline.study.compare.CompareAsk;
+import hurdline.study.option.BreakEvenWork;
+import hurdline.study.replicate.ReplicationRange;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.run.RangeResults;
+import hurdline.study.run.Run;
 import hurdline.table.RecordFile;
 import hurdline.table.RunTables;
 import hurdline.table.Table;
@@ -35,13 +35,13 @@ class StudiesTest {
   private static final Path STALK = Path.of("../line-configs/stalk.yaml");
   private final Studies studies = new EngineStudies();
 
-  private static Effort effort(int replications) {
-    return new Effort(replications, Optional.empty(), 1, 2, Optional.empty());
+  private static RunSettings effort(int replications) {
+    return new RunSettings(replications, Optional.empty(), 1, 2, Optional.empty());
   }
 
-  private static Chosen days(String lastDay) {
-    return new Chosen(
-        Chosen.base().option(),
+  private static PlantChanges days(String lastDay) {
+    return new PlantChanges(
+        PlantChanges.base().option(),
         List.of(),
         List.of(new Change.Value("calendar.to", lastDay), new Change.Value("season.0.to", lastDay)));
   }
@@ -63,20 +63,20 @@ class StudiesTest {
   @Test
   void aTextInMemoryGivesTheAnswerOfItsFile() throws IOException {
     PlantText text = PlantText.of("small.yaml", Files.readString(SMALL));
-    assertThat(record(studies.onPaper(text, Chosen.base()))).isEqualTo(record(studies.onPaper(PlantText.of(SMALL), Chosen.base())));
-    assertThat(studies.problems(text, Chosen.base())).isEqualTo(studies.problems(PlantText.of(SMALL), Chosen.base()));
+    assertThat(record(studies.onPaper(text, PlantChanges.base()))).isEqualTo(record(studies.onPaper(PlantText.of(SMALL), PlantChanges.base())));
+    assertThat(studies.problems(text, PlantChanges.base())).isEqualTo(studies.problems(PlantText.of(SMALL), PlantChanges.base()));
   }
 
   @Test
   void everyProblemHasItsPlace() {
-    List<LocatedProblem> problems = studies.problems(PlantText.of("here.yaml", "hurdline: 1\nmaschines: x\n"), Chosen.base());
+    List<LocatedProblem> problems = studies.problems(PlantText.of("here.yaml", "hurdline: 1\nmaschines: x\n"), PlantChanges.base());
     assertThat(problems).hasSizeGreaterThan(1).allMatch(problem -> problem.file().equals("here.yaml"));
     assertThat(problems)
         .anyMatch(problem -> problem.path().equals("maschines") && problem.line() == 2 && problem.nearest().equals("machines"));
     assertThat(studies.problems(PlantText.of(SMALL), days("2028-13-01")))
         .allMatch(problem -> problem.severity() == LocatedProblem.Severity.PROBLEM)
         .anyMatch(problem -> problem.path().equals("calendar.to"));
-    assertThatThrownBy(() -> studies.run(PlantText.of("none.yaml", "hurdline: 1\n"), Chosen.base(), effort(1)))
+    assertThatThrownBy(() -> studies.run(PlantText.of("none.yaml", "hurdline: 1\n"), PlantChanges.base(), effort(1)))
         .isInstanceOf(ProblemsException.class);
   }
 
@@ -92,8 +92,8 @@ class StudiesTest {
     Path file = Files.writeString(dir.resolve("stalk.yaml"), named);
     Files.writeString(dir.resolve("rain.csv"), rain);
     PlantText text = PlantText.of("stalk.yaml", named, Map.of("rain.csv", rain.toString()));
-    assertThat(record(studies.onPaper(text, Chosen.base()))).isEqualTo(record(studies.onPaper(PlantText.of(file), Chosen.base())));
-    assertThat(studies.problems(PlantText.of("stalk.yaml", named), Chosen.base()))
+    assertThat(record(studies.onPaper(text, PlantChanges.base()))).isEqualTo(record(studies.onPaper(PlantText.of(file), PlantChanges.base())));
+    assertThat(studies.problems(PlantText.of("stalk.yaml", named), PlantChanges.base()))
         .anyMatch(problem -> problem.text().contains("was not read together with the plant file"));
   }
 
@@ -116,14 +116,14 @@ class StudiesTest {
     CompareAsk ask =
         new CompareAsk(
             List.of(), OptionalDouble.empty(), OptionalInt.of(3), false, Optional.empty(), List.of(), Optional.empty());
-    var compare = studies.compare(PlantText.of(SMALL), Chosen.base(), ask, effort(2));
+    var compare = studies.compare(PlantText.of(SMALL), PlantChanges.base(), ask, effort(2));
     assertThat(compare.lives()).hasValueSatisfying(
         work -> {
           assertThat(work.lives()).isEqualTo(3);
           assertThat(work.threads()).isEqualTo(2);
           assertThat(work.calendars()).isBetween(3, compare.calendars());
         });
-    assertThat(studies.run(PlantText.of(SMALL), Chosen.base(), effort(2)).lives()).isEmpty();
+    assertThat(studies.run(PlantText.of(SMALL), PlantChanges.base(), effort(2)).lives()).isEmpty();
   }
 
   /** A price costs no simulation; the power of a motor simulates base and option at each value. */
@@ -143,6 +143,6 @@ class StudiesTest {
     CompareAsk ask =
         new CompareAsk(
             List.of("bigger_mill"), OptionalDouble.empty(), OptionalInt.of(3), false, Optional.empty(), List.of(keys), Optional.empty());
-    return studies.compare(PlantText.of(SMALL), Chosen.base(), ask, effort(2)).lives().orElseThrow().breakEven();
+    return studies.compare(PlantText.of(SMALL), PlantChanges.base(), ask, effort(2)).lives().orElseThrow().breakEven();
   }
 }

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
-import hurdline.answer.CapacityRow;
 import hurdline.answer.GainRow;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.YardSizeRow;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleGrid;
@@ -51,8 +51,8 @@ class ColumnsTest {
 
   @Test
   void aPartOfAPartCountsWhereNoOwnOneHasTheName() {
-    CapacityRow size = SampleYard.tooSmall().capacity().get(0);
-    assertThat(new Columns(CapacityRow.class, "low_95,money_low_95,money_above_cheapest").cells(size))
+    YardSizeRow size = SampleYard.tooSmall().capacity().get(0);
+    assertThat(new Columns(YardSizeRow.class, "low_95,money_low_95,money_above_cheapest").cells(size))
         .containsExactly(size.low95(), size.cost().low95(), size.cost().above().money());
   }
 

@@ -12,7 +12,7 @@ import java.util.List;
  * says otherwise. Lists keep their order.
  */
 public sealed interface Answer
-    permits CompareAnswer, GridAnswer, PaperAnswer, RunAnswer, SeasonAnswer, YardAnswer {
+    permits CompareAnswer, GridAnswer, CheckAnswer, RunAnswer, SeasonAnswer, YardAnswer {
   /** Which plant, program and settings this rests on. */
   Header header();
 

@@ -26,7 +26,7 @@ import java.util.stream.Stream;
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
  * @param warnings what {@code check} warns of
- * @param samples every measure of every replication, the base first; {@link Replayed#none()} after
+ * @param samples every measure of every replication, the base first; {@link Replayed after
  *     reading {@code record.json}
  */
 public record CompareAnswer(
@@ -36,14 +36,14 @@ public record CompareAnswer(
     List<SummaryRow> summary,
     List<DifferenceRow> differences,
     List<AdjustedRow> adjusted,
-    List<HolderRow> holders,
+    List<BottleneckRow> holders,
     List<MonthRow> months,
     List<MillRow> mills,
     List<PaybackRow> payback,
     List<CashRow> cash,
-    List<LifeRow> lives,
+    List<ServiceLifeRow> lives,
     LifeTerms terms,
-    Further further,
+    FollowUps further,
     List<Fact> assumptions,
     List<Fact> cautions,
     List<LocatedProblem> warnings,
@@ -64,7 +64,7 @@ public record CompareAnswer(
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);
     terms = terms == null ? LifeTerms.none() : terms;
-    further = further == null ? Further.nothing() : further;
+    further = further == null ? FollowUps.nothing() : further;
     samples = samples == null ? Replayed.none() : samples;
   }
 
@@ -92,7 +92,7 @@ public record CompareAnswer(
   }
 
   /** What held the lines with an option, or in the base. */
-  public List<HolderRow> holdersOf(String option) {
+  public List<BottleneckRow> holdersOf(String option) {
     return holders.stream().filter(row -> row.option().equals(option)).toList();
   }
 

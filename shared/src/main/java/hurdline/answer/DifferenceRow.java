@@ -7,7 +7,7 @@ package hurdline.answer;
  * @param difference option less base, mean of the pairs
  * @param low95 lower end of the difference's own 95 % interval
  * @param lowJoint lower end of the interval that holds together with those of the other options
- * @param interval which interval both are, as in {@link SummaryRow}
+ * @param interval which interval both are, as in {@link SummaryRow
  * @param toldApart whether the joint interval leaves 0 out
  * @param replicationsNeeded how many it would take to tell them apart; NaN where none would
  * @param varianceRemoved share of the variance that pairing took away; NaN where nothing varies

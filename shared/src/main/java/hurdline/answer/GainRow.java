@@ -10,7 +10,7 @@ package hurdline.answer;
  * @param low95 lower end of the interval that holds together with those of all other things in this
  *     measure with 95 % confidence
  * @param high95 its upper end
- * @param interval which interval it is, as in {@link SummaryRow}
+ * @param interval which interval it is, as in {@link SummaryRow
  * @param toldApart whether that interval leaves 0 out
  */
 public record GainRow(

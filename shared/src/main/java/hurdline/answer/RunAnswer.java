@@ -17,10 +17,10 @@ import java.util.Optional;
  *     longest first; their mean hours add up to the line's scheduled hours
  * @param machines mean hours of each machine in each state, in the order of the lines; they add up
  *     to the horizon
- * @param weeks per week, measures that add up: {@link Measure#MASS_FED}, {@link
- *     Measure#PRODUCT_MASS}, {@link Measure#MACHINE_HOURS} and {@link Measure#LINE_HOURS_LIMITED_BY}
- * @param months per calendar month: {@link Measure#ENERGY_TOTAL}, {@link Measure#ENERGY_PEAK},
- *     {@link Measure#MONEY_WAGES} and {@link Measure#MONEY_REVENUE}
+ * @param weeks per week, measures that add up: {@link hurdline.measure.Measure#MASS_FED Measure.MASS_FED}, {@link
+ *     Measure#PRODUCT_MASS}, {@link hurdline.measure.Measure#MACHINE_HOURS Measure.MACHINE_HOURS} and {@link hurdline.measure.Measure#LINE_HOURS_LIMITED_BY Measure.LINE_HOURS_LIMITED_BY}
+ * @param months per calendar month: {@link hurdline.measure.Measure#ENERGY_TOTAL Measure.ENERGY_TOTAL}, {@link hurdline.measure.Measure#ENERGY_PEAK Measure.ENERGY_PEAK},
+ *     {@link hurdline.measure.Measure#MONEY_WAGES Measure.MONEY_WAGES} and {@link hurdline.measure.Measure#MONEY_REVENUE Measure.MONEY_REVENUE}
  * @param levels the most that lay in the yard on each date
  * @param flows one diagram per line
  * @param capacity rated and expected capacity, and what would limit each line next if what limited it
@@ -28,9 +28,9 @@ import java.util.Optional;
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone; the page adds its standing cautions
  * @param warnings what {@code check} warns of
- * @param samples every measure of every replication; {@link Samples#none()} after reading {@code
+ * @param samples every measure of every replication; {@link Samples after reading {@code
  *     record.json}
- * @param trace the events and rates of {@code --trace}, else {@link Trace#none()}; its rows are not
+ * @param trace the events and rates of {@code --trace}, else {@link Trace; its rows are not
  *     kept in {@code record.json}
  */
 public record RunAnswer(
@@ -38,11 +38,11 @@ public record RunAnswer(
     Outline outline,
     List<SummaryRow> summary,
     List<AdjustedRow> adjusted,
-    List<HolderRow> holders,
+    List<BottleneckRow> holders,
     List<MachineTime> machines,
     List<WeekRow> weeks,
     List<MonthRow> months,
-    List<LevelRow> levels,
+    List<YardLevelRow> levels,
     List<LineFlow> flows,
     Capacity capacity,
     List<Fact> assumptions,

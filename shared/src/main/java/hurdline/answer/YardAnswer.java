@@ -37,8 +37,8 @@ public record YardAnswer(
     List<PeakRow> peaks,
     Size withoutLimit,
     Size byRule,
-    List<CapacityRow> capacity,
-    List<LevelRow> levels,
+    List<YardSizeRow> capacity,
+    List<YardLevelRow> levels,
     Land land,
     List<AcresRow> acres,
     List<GainRow> gains,
@@ -140,17 +140,17 @@ public record YardAnswer(
   }
 
   /** The row of a size. */
-  public Optional<CapacityRow> at(double bales) {
+  public Optional<YardSizeRow> at(double bales) {
     return capacity.stream().filter(row -> row.bales() == bales).findFirst();
   }
 
   /** The size that costs least, if money was asked. */
-  public Optional<CapacityRow> cheapest() {
-    return capacity.stream().filter(CapacityRow::isCheapest).findFirst();
+  public Optional<YardSizeRow> cheapest() {
+    return capacity.stream().filter(YardSizeRow::isCheapest).findFirst();
   }
 
   /** The cheapest size and those around it without a gap that are not told apart from it; none where no money was asked. */
-  public List<CapacityRow> hardlyMatters() {
+  public List<YardSizeRow> hardlyMatters() {
     int at = 0;
     while (at < capacity.size() && !capacity.get(at).isCheapest()) {
       at++;

@@ -4,9 +4,9 @@ package hurdline.measure;
  * Ratios of a machine's hours that have a name of their own.
  *
  * <p>Time sums: PBT planned busy time, the hours on duty; APT actual production time, the hours in
- * {@link State#SLOWED} and {@link State#FULL_RATE}; AUST actual unit setup time, {@link
- * State#CHANGING}; ADET actual unit delay time, {@link State#DOWN}; ADOT actual unit down time, when
- * it could work and does not, {@link State#STARVED} and {@link State#BLOCKED}; AUBT actual unit busy
+ * {@link State and {@link State; AUST actual unit setup time, {@link
+ * State#CHANGING}; ADET actual unit delay time, {@link State; ADOT actual unit down time, when
+ * it could work and does not, {@link State and {@link State; AUBT actual unit busy
  * time, PBT less ADOT; AUPT actual unit processing time, APT and AUST.
  *
  * @see "ISO 22400-2:2014, Key performance indicators for manufacturing operations management; names,

@@ -22,7 +22,7 @@ import java.util.regex.Pattern;
  * factor  = "x" [spaces] number that is 0 or more
  * </pre>
  *
- * <p>No thousands mark, no hexadecimal, no infinity. Which units there are is {@link Quantity}'s to say.
+ * <p>No thousands mark, no hexadecimal, no infinity. Which units there are is {@link Quantity's to say.
  *
  * @param number in decimal, as it is written
  * @param unit as it is written; empty for a bare number

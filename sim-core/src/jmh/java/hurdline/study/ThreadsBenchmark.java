@@ -1,6 +1,9 @@
 package hurdline.study;
 
 import hurdline.plant.yaml.PlantFile;
+import hurdline.simulation.CompiledPlant;
+import hurdline.study.replicate.ReplicationRange;
+import hurdline.study.replicate.ReplicationRunner;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -35,7 +38,7 @@ public class ThreadsBenchmark {
   int threads;
 
   private ReplicationRunner runner;
-  private Stage stage;
+  private CompiledPlant stage;
   private int last;
   private double sum;
 
@@ -43,7 +46,7 @@ public class ThreadsBenchmark {
   public void begin() throws IOException {
     try (InputStream file = ThreadsBenchmark.class.getResourceAsStream("/line-configs/sweetgum-bend.yaml")) {
       String text = new String(file.readAllBytes(), StandardCharsets.UTF_8);
-      stage = Stage.of(PlantFile.of("sweetgum-bend.yaml", text).plant());
+      stage = CompiledPlant.of(PlantFile.of("sweetgum-bend.yaml", text).plant());
       runner = new ReplicationRunner(1, threads);
     }
   }

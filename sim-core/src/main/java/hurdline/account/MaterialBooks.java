@@ -1,7 +1,7 @@
 package hurdline.account;
 
-import hurdline.line.Layout;
-import hurdline.line.Stretch;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Stretch;
 import java.util.Arrays;
 
 /**
@@ -9,7 +9,7 @@ import java.util.Arrays;
  * so that what is drawn and what arrives balance to rounding.
  */
 public final class MaterialBooks {
-  private final Layout layout;
+  private final CompiledLines layout;
   private final int components;
   private final int products;
 
@@ -59,7 +59,7 @@ public final class MaterialBooks {
   /** [head][node][outlet] mass that took that way. */
   public final double[][][] wayKg;
 
-  public MaterialBooks(Layout layout) {
+  public MaterialBooks(CompiledLines layout) {
     this.layout = layout;
     components = layout.components;
     products = layout.naming.products.count();

@@ -1,6 +1,6 @@
 package hurdline.account;
 
-import hurdline.line.YardPlan;
+import hurdline.compiled.YardPlan;
 import java.util.Arrays;
 
 /**

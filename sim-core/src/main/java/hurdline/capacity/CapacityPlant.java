@@ -1,12 +1,12 @@
 package hurdline.capacity;
 
-import hurdline.flow.PaperFlow;
-import hurdline.line.BinHours;
-import hurdline.line.CampaignHours;
-import hurdline.line.Haulage;
-import hurdline.line.Hours;
-import hurdline.line.Layout;
-import hurdline.line.Roster;
+import hurdline.compiled.BinHours;
+import hurdline.compiled.CampaignHours;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Haulage;
+import hurdline.compiled.Roster;
+import hurdline.compiled.TimeWindows;
+import hurdline.flow.RatedFlow;
 import hurdline.plant.Line;
 import hurdline.plant.Packaging;
 import hurdline.plant.Resource;
@@ -18,10 +18,10 @@ import java.util.stream.Collectors;
 
 /** What the capacities of all lines of a plant have in common. */
 public final class CapacityPlant {
-  final Layout layout;
+  final CompiledLines layout;
   final Roster roster;
   final Haulage haulage;
-  final PaperFlow flow;
+  final RatedFlow flow;
 
   /** [machine] what its stops take. */
   final List<List<StopLoad>> stops = new ArrayList<>();
@@ -29,18 +29,18 @@ public final class CapacityPlant {
   /** [product] its package, null without one. */
   final Packaging[] packaging;
 
-  public CapacityPlant(Layout layout, Roster roster, Haulage haulage) {
+  public CapacityPlant(CompiledLines layout, Roster roster, Haulage haulage) {
     this.layout = layout;
     this.roster = roster;
     this.haulage = haulage;
-    flow = new PaperFlow(layout);
+    flow = new RatedFlow(layout);
     packaging = packaging(layout);
     for (int m = 0; m < layout.machines; m++) {
       stops.add(StopLoad.of(layout.machine[m], new RepairHours(hours(m), roster.horizonS())));
     }
   }
 
-  private static Packaging[] packaging(Layout layout) {
+  private static Packaging[] packaging(CompiledLines layout) {
     var byName =
         layout.plant.packages().stream()
             .collect(Collectors.toMap(Packaging::name, Function.identity()));
@@ -73,8 +73,8 @@ public final class CapacityPlant {
   }
 
   /** Hours of the lines and heads that use a machine. */
-  private Hours hours(int machine) {
-    Hours all = Hours.NONE;
+  private TimeWindows hours(int machine) {
+    TimeWindows all = TimeWindows.NONE;
     for (int h : layout.headsOf[machine]) {
       all = all.union(headHours(h));
     }
@@ -85,7 +85,7 @@ public final class CapacityPlant {
   }
 
   /** Hours of a head: its own, else those of its line. */
-  Hours headHours(int head) {
+  TimeWindows headHours(int head) {
     int bin = layout.headBin[head];
     String line = layout.naming.lines.name(layout.headLine[head]);
     return bin < 0
@@ -97,9 +97,9 @@ public final class CapacityPlant {
   }
 
   /** Scheduled hours of a line. */
-  Hours lineHours(int line) {
+  TimeWindows lineHours(int line) {
     String name = layout.naming.lines.name(line);
-    Hours all = Hours.NONE;
+    TimeWindows all = TimeWindows.NONE;
     for (CampaignHours campaign : roster.campaigns()) {
       all = campaign.line().equals(name) ? all.union(campaign.hours()) : all;
     }

@@ -1,8 +1,8 @@
 package hurdline.capacity;
 
-import hurdline.line.Hours;
-import hurdline.line.Layout;
-import hurdline.line.Stretch;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Stretch;
+import hurdline.compiled.TimeWindows;
 import hurdline.plant.Line;
 import hurdline.plant.Resource;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ public final class LineCapacity {
   private static final double WORTH_NAMING = 0.05;
 
   private final CapacityPlant plant;
-  private final Layout layout;
+  private final CompiledLines layout;
   private final Line line;
   private final int number;
   private final GroupTime times;
@@ -72,7 +72,7 @@ public final class LineCapacity {
   private Group alone(int machine) {
     int[] heads =
         IntStream.of(layout.headsOf[machine]).filter(h -> layout.headLine[h] == number).toArray();
-    Hours hours = heads.length == 0 ? plant.lineHours(number) : Hours.NONE;
+    TimeWindows hours = heads.length == 0 ? plant.lineHours(number) : TimeWindows.NONE;
     for (int h : heads) {
       hours = hours.union(plant.headHours(h));
     }
@@ -80,7 +80,7 @@ public final class LineCapacity {
     return new Group(List.of(new Group.Member(machine, heads)), fed, perLineHour(hours));
   }
 
-  private double perLineHour(Hours hours) {
+  private double perLineHour(TimeWindows hours) {
     return lineHoursS > 0 ? hours.lengthS() / lineHoursS : 1;
   }
 

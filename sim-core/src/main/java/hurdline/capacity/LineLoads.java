@@ -1,8 +1,8 @@
 package hurdline.capacity;
 
-import hurdline.flow.PaperFlow;
-import hurdline.line.Layout;
-import hurdline.line.Stretch;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Stretch;
+import hurdline.flow.RatedFlow;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +25,7 @@ record LineLoads(double share, int[] screen, double[][] kg, double[][] seconds, 
   record Made(int head, int packer, int product, double kg, double fitKg) {}
 
   /** Feeds a line its crop's mean lot. */
-  static LineLoads of(Layout layout, PaperFlow flow, int line, double share, int[] screen) {
+  static LineLoads of(CompiledLines layout, RatedFlow flow, int line, double share, int[] screen) {
     flow.feed(line, screen);
     double[][] kg = new double[layout.heads][layout.machines];
     double[][] seconds = new double[layout.heads][layout.machines];
@@ -43,7 +43,7 @@ record LineLoads(double share, int[] screen, double[][] kg, double[][] seconds, 
   }
 
   private static void made(
-      Layout layout, PaperFlow flow, int head, int[] screen, List<Made> made) {
+      CompiledLines layout, RatedFlow flow, int head, int[] screen, List<Made> made) {
     Stretch stretch = layout.stretch[head];
     for (int k = 0; k < stretch.sinks; k++) {
       int target = stretch.sinkTarget[k];
@@ -62,7 +62,7 @@ record LineLoads(double share, int[] screen, double[][] kg, double[][] seconds, 
     }
   }
 
-  private static double fitKg(Layout layout, int product, double kg, double dryKg) {
+  private static double fitKg(CompiledLines layout, int product, double kg, double dryKg) {
     return layout.selling.isTooWet(product, dryKg, kg - dryKg)
         ? 0
         : layout.selling.paidKg(product, dryKg, kg - dryKg);

@@ -1,6 +1,6 @@
 package hurdline.capacity;
 
-import hurdline.chance.Distribution;
+import hurdline.random.Distribution;
 
 /** Means of what is drawn, an amount below 0 counted as 0 as in a replication. */
 final class Means {

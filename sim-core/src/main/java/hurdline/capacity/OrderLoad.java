@@ -1,6 +1,6 @@
 package hurdline.capacity;
 
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
 import hurdline.plant.Line;
 import hurdline.plant.Machine;
 import hurdline.plant.Product;
@@ -135,7 +135,7 @@ public record OrderLoad(
 
   /** The line with the screen of this product in a mill that works to orders. */
   private static LineCapacity madeBy(CapacityPlant plant, Line line, String product) {
-    Layout layout = plant.layout;
+    CompiledLines layout = plant.layout;
     for (Step step : line.steps()) {
       int m = layout.naming.machines.find(step.machine());
       if (isByOrders(step) && m >= 0 && layout.machine[m] instanceof Machine.HammerMill mill) {

@@ -1,6 +1,6 @@
 package hurdline.capacity;
 
-import hurdline.chance.Distribution;
+import hurdline.random.Distribution;
 import java.util.function.DoubleUnaryOperator;
 
 /**

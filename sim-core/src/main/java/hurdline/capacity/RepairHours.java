@@ -1,6 +1,6 @@
 package hurdline.capacity;
 
-import hurdline.line.Hours;
+import hurdline.compiled.TimeWindows;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -13,13 +13,13 @@ import java.util.function.DoubleUnaryOperator;
 final class RepairHours {
   private static final int INSTANTS = 2_000;
 
-  private final Hours hours;
+  private final TimeWindows hours;
   private final double horizonS;
 
   /**
    * @param hours in which the machine is crewed
    */
-  RepairHours(Hours hours, double horizonS) {
+  RepairHours(TimeWindows hours, double horizonS) {
     this.hours = hours;
     this.horizonS = horizonS;
   }

@@ -1,6 +1,6 @@
 package hurdline.capacity;
 
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
 import hurdline.plant.Line;
 import hurdline.plant.Machine;
 import hurdline.plant.Packaging;
@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 final class ResourceTime {
   private final CapacityPlant plant;
-  private final Layout layout;
+  private final CompiledLines layout;
   private final Line line;
   private final List<LineLoads> loads;
   private final GroupTime times;

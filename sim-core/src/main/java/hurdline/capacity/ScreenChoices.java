@@ -1,7 +1,7 @@
 package hurdline.capacity;
 
-import hurdline.line.Layout;
-import hurdline.line.ScreenPlan;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.ScreenPlan;
 import hurdline.plant.Line;
 import hurdline.plant.Machine;
 import hurdline.plant.Step;
@@ -17,7 +17,7 @@ import java.util.List;
  */
 final class ScreenChoices {
   private final CapacityPlant plant;
-  private final Layout layout;
+  private final CompiledLines layout;
   private final Line line;
   private final int number;
 

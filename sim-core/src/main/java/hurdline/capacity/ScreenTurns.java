@@ -1,6 +1,6 @@
 package hurdline.capacity;
 
-import hurdline.line.ScreenPlan;
+import hurdline.compiled.ScreenPlan;
 
 /** How often a mill with shares of several screens changes its screen, by the rule of its plan. */
 final class ScreenTurns {

@@ -1,7 +1,7 @@
 package hurdline.capacity;
 
-import hurdline.line.Layout;
-import hurdline.line.Stretch;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Stretch;
 import hurdline.plant.Machine;
 import java.util.List;
 import java.util.stream.Stream;
@@ -10,15 +10,15 @@ import java.util.stream.Stream;
  * Machines in parallel that are alike in every figure: kind, stops, rate and load, and none of them
  * behind the other. One of them is never the bottleneck without the others.
  */
-final class Twins {
+public final class Twins {
   private static final double ALIKE = 1e-9;
 
-  private final Layout layout;
+  private final CompiledLines layout;
   private final int line;
   private final List<Group> alone;
   private final List<LineLoads> loads;
 
-  Twins(Layout layout, int line, List<Group> alone, List<LineLoads> loads) {
+  Twins(CompiledLines layout, int line, List<Group> alone, List<LineLoads> loads) {
     this.layout = layout;
     this.line = line;
     this.alone = alone;

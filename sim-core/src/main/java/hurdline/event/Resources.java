@@ -31,7 +31,7 @@ public final class Resources {
   private int serving; // how many of these
   private final int[] first;
   private final int[] last;
-  private final QueueBooks books;
+  private final QueueStatistics books;
 
   private int[] after; // [job]
   private int[] before;
@@ -58,7 +58,7 @@ public final class Resources {
     serves = new boolean[resources];
     first = new int[resources];
     last = new int[resources];
-    books = new QueueBooks(resources);
+    books = new QueueStatistics(resources);
     makeRoom(16);
     reset();
   }
@@ -212,7 +212,7 @@ public final class Resources {
   }
 
   /** Figures of each resource; those of time are booked up to its last change, or to the end after {@link #finish}. */
-  public QueueBooks books() {
+  public QueueStatistics books() {
     return books;
   }
 

@@ -1,6 +1,6 @@
 package hurdline.flow;
 
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
 import java.util.Arrays;
 
 /**
@@ -51,7 +51,7 @@ final class Bins {
   private final double[] startAt;
   private final double[] fresh;
 
-  Bins(Layout layout) {
+  Bins(CompiledLines layout) {
     components = layout.components;
     width = 2 * components + 1;
     byVolume = layout.byVolume;

@@ -1,16 +1,17 @@
 package hurdline.flow;
 
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
+import hurdline.flow.rates.RateSolver;
 
 /** Prepares in a bin's fresh array the blend that arrives there from all its producers. */
 final class Blends {
-  private final Layout layout;
+  private final CompiledLines layout;
   private final RateSolver solver;
   private final HeadLoads[] loads;
   private final Bins bins;
   private final boolean[] stale;
 
-  Blends(Layout layout, RateSolver solver, HeadLoads[] loads, Bins bins) {
+  Blends(CompiledLines layout, RateSolver solver, HeadLoads[] loads, Bins bins) {
     this.layout = layout;
     this.solver = solver;
     this.loads = loads;

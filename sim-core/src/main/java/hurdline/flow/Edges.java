@@ -1,6 +1,6 @@
 package hurdline.flow;
 
-import hurdline.line.Stretch;
+import hurdline.compiled.Stretch;
 import java.util.Arrays;
 
 /**
@@ -12,7 +12,7 @@ import java.util.Arrays;
  * lot holds other components than the one before. What is left out would have added exactly 0, so sums
  * keep their last bit: {@code HeadLoadsTest} holds the result against the pass over everything.
  *
- * <p>Places are numbers in {@link HeadLoads#kg}: dry matter stands at a place, its water behind it.
+ * <p>Places are numbers in {@link HeadLoads: dry matter stands at a place, its water behind it.
  */
 final class Edges {
   private final Stretch stretch;

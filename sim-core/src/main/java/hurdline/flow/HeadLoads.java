@@ -1,8 +1,8 @@
 package hurdline.flow;
 
-import hurdline.line.Layout;
-import hurdline.line.Polyline;
-import hurdline.line.Stretch;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Polyline;
+import hurdline.compiled.Stretch;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
  * What one kilogram drawn by a head brings where: the linear map of its stretch for the lot that it
  * draws at present.
  *
- * <p>Without returns one pass in flow order over the {@link Edges}; with returns the inflows come from
- * {@link Returns} first.
+ * <p>Without returns one pass in flow order over the {@link Edges; with returns the inflows come from
+ * {@link RecycleFlows first.
  */
 final class HeadLoads {
   private final Stretch stretch;
@@ -20,7 +20,7 @@ final class HeadLoads {
   private final double[][][] share;
   private final int[][] corrected; // [node] components whose shares hang on the lot
   private final Edges edges;
-  private final Returns returns; // null in a stretch without
+  private final RecycleFlows returns; // null in a stretch without
   private final boolean[] makesFines;
   private final boolean[] changes; // [node] whether it breaks or dries
   private final double[][] millFines;
@@ -55,7 +55,7 @@ final class HeadLoads {
   /** [component] dry matter that breaking adds, per kg drawn. */
   final double[] broken;
 
-  HeadLoads(Layout layout, Stretch stretch) {
+  HeadLoads(CompiledLines layout, Stretch stretch) {
     this.stretch = stretch;
     components = layout.components;
     nodes = stretch.nodes;
@@ -84,7 +84,7 @@ final class HeadLoads {
     }
     edges = new Edges(stretch, components);
     returns =
-        stretch.returns ? new Returns(stretch, components, share, millFines, hurd, fines) : null;
+        stretch.returns ? new RecycleFlows(stretch, components, share, millFines, hurd, fines) : null;
     kg = new double[edges.places()];
     whole = new double[2 * components];
     lotDry = new double[components];

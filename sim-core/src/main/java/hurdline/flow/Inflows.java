@@ -1,6 +1,8 @@
 package hurdline.flow;
 
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
+import hurdline.flow.rates.IndexSet;
+import hurdline.flow.rates.RateSolver;
 import java.util.Arrays;
 
 /**
@@ -11,12 +13,12 @@ import java.util.Arrays;
  * it changes. {@code ShortCutsTest} holds replications against ones in which everything counts as moved.
  */
 final class Inflows {
-  private final Layout layout;
+  private final CompiledLines layout;
   private final RateSolver solver;
   private final HeadLoads[] loads;
   private final Limits limits;
   private final NetFlows netFlows;
-  private final Involved involved;
+  private final AffectedHeads involved;
   private final double[] rateSeen;
 
   /** [machine] inflow, kg/s, and the share of its limit that is used (0 without a limit). */
@@ -25,18 +27,18 @@ final class Inflows {
   final double[] usedShare;
 
   /** Heads whose rate or map is another. */
-  final Marks moved;
+  final IndexSet moved;
 
   /** Bins whose net flow, state or lots are others, or of which a head that fills or draws has moved. */
-  final Marks binMoved;
+  final IndexSet binMoved;
 
   Inflows(
-      Layout layout,
+      CompiledLines layout,
       RateSolver solver,
       HeadLoads[] loads,
       Limits limits,
       NetFlows netFlows,
-      Involved involved) {
+      AffectedHeads involved) {
     this.layout = layout;
     this.solver = solver;
     this.loads = loads;
@@ -46,8 +48,8 @@ final class Inflows {
     rateSeen = new double[layout.heads];
     kgPerS = new double[layout.machines];
     usedShare = new double[layout.machines];
-    moved = new Marks(layout.heads);
-    binMoved = new Marks(layout.bins);
+    moved = new IndexSet(layout.heads);
+    binMoved = new IndexSet(layout.bins);
   }
 
   void reset() {

@@ -1,14 +1,14 @@
 package hurdline.flow;
 
-import hurdline.line.Layout;
-import hurdline.line.Stretch;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Stretch;
 
 /** What each machine may take in of the lot that each head draws, kg/s as-is, were it up. */
 final class Limits {
   /** Reach of a lot of which nothing meets a limit: it is through at once. */
   private static final double UNBOUNDED_KG_PER_S = 1e3;
 
-  private final Layout layout;
+  private final CompiledLines layout;
 
   /** [head][node] */
   final double[][] kgPerS;
@@ -25,7 +25,7 @@ final class Limits {
   /** [head][node] what the mill's motor allows; infinite for all but mills. */
   final double[][] motorLimitKgPerS;
 
-  Limits(Layout layout) {
+  Limits(CompiledLines layout) {
     this.layout = layout;
     kgPerS = new double[layout.heads][];
     motorLimitKgPerS = new double[layout.heads][];

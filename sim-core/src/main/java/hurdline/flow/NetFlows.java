@@ -1,6 +1,7 @@
 package hurdline.flow;
 
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
+import hurdline.flow.rates.RateSolver;
 
 /**
  * What comes into each bin less what is drawn from it, and when its level crosses a mark.
@@ -12,11 +13,11 @@ import hurdline.line.Layout;
 final class NetFlows {
   private static final double DUST = 1e-12;
 
-  private final Layout layout;
+  private final CompiledLines layout;
   private final Network network;
   private final RateSolver solver;
   private final HeadLoads[] loads;
-  private final Contest contest;
+  private final LimitSharing contest;
   private final Blends blends;
   private final Bins bins;
 
@@ -27,11 +28,11 @@ final class NetFlows {
   private final boolean[] moved;
 
   NetFlows(
-      Layout layout,
+      CompiledLines layout,
       Network network,
       RateSolver solver,
       HeadLoads[] loads,
-      Contest contest,
+      LimitSharing contest,
       Blends blends,
       Bins bins) {
     this.layout = layout;

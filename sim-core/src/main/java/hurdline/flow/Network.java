@@ -1,6 +1,8 @@
 package hurdline.flow;
 
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
+import hurdline.flow.rates.IndexSet;
+import hurdline.flow.rates.RateSolver;
 import java.util.Arrays;
 
 /**
@@ -25,22 +27,22 @@ public final class Network {
     void lotEnds(int head);
   }
 
-  private final Layout layout;
+  private final CompiledLines layout;
   private final LotBooks books;
   private final int heads;
   private final RateSolver solver;
   private final HeadLoads[] loads;
   private final Limits limits;
   private final Bins bins;
-  private final Involved involved;
-  private final Contest contest;
+  private final AffectedHeads involved;
+  private final LimitSharing contest;
   private final Blends blends;
   private final Passage passage;
   private final NetFlows netFlows;
   private final Inflows inflows;
 
   /** What work says of machines, heads and bins. */
-  public final Asked asked;
+  public final RateInputs asked;
 
   /** [machine] the screen that is in each mill; written by work, which then calls {@link #remap}. */
   public final int[] screen;
@@ -57,10 +59,10 @@ public final class Network {
   public final double[] usedShare;
 
   /** Heads and bins that have moved since {@link #seen} was last called. */
-  public final Marks moved;
-  public final Marks binMoved;
+  public final IndexSet moved;
+  public final IndexSet binMoved;
 
-  public Network(Layout layout, LotBooks books) {
+  public Network(CompiledLines layout, LotBooks books) {
     this.layout = layout;
     this.books = books;
     heads = layout.heads;
@@ -72,12 +74,12 @@ public final class Network {
     }
     limits = new Limits(layout);
     bins = new Bins(layout);
-    asked = new Asked(layout);
+    asked = new RateInputs(layout);
     screen = new int[layout.machines];
     restKg = new double[heads];
     drawnKg = new double[heads];
-    involved = new Involved(layout, asked, bins, solver.reachKgPerS());
-    contest = new Contest(layout, asked, solver, loads, limits, bins, involved);
+    involved = new AffectedHeads(layout, asked, bins, solver.reachKgPerS());
+    contest = new LimitSharing(layout, asked, solver, loads, limits, bins, involved);
     blends = new Blends(layout, solver, loads, bins);
     passage = new Passage(layout, loads, bins);
     netFlows = new NetFlows(layout, this, solver, loads, contest, blends, bins);
@@ -156,7 +158,7 @@ public final class Network {
   }
 
   /** Heads that what was asked since the last solve can change; what it says stands until the next one. */
-  Marks involved() {
+  IndexSet involved() {
     return involved.heads;
   }
 

@@ -1,7 +1,7 @@
 package hurdline.flow;
 
-import hurdline.line.Layout;
-import hurdline.line.Stretch;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Stretch;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
@@ -12,14 +12,14 @@ import java.util.stream.IntStream;
  * an empty bin, and the last of a lot that is still being added to, is taken to the last bit.
  */
 final class Passage {
-  private final Layout layout;
+  private final CompiledLines layout;
   private final HeadLoads[] loads;
   private final Bins bins;
   private final double[] inKg;
   private final int[][] binSinks; // [head] sinks of its stretch that are bins
   private final int[] ownSink; // [head] the sink that is its own bin, −1 for none
 
-  Passage(Layout layout, HeadLoads[] loads, Bins bins) {
+  Passage(CompiledLines layout, HeadLoads[] loads, Bins bins) {
     this.layout = layout;
     this.loads = loads;
     this.bins = bins;

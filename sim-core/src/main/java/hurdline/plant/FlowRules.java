@@ -26,7 +26,7 @@ final class FlowRules {
   }
 
   private static void limits(Line line, Names names, Problems found) {
-    Ways ways = new Ways(line, names, false);
+    MaterialPaths ways = new MaterialPaths(line, names, false);
     for (Step head : line.steps()) {
       if (!names.isBin(head.machine()) || head.outlets().isEmpty()) {
         continue;
@@ -55,7 +55,7 @@ final class FlowRules {
     List<String> machines =
         line.steps().stream().map(Step::machine).filter(name -> !names.isBin(name)).toList();
     Map<Set<String>, List<String>> trapped = new LinkedHashMap<>();
-    new Ways(line, names, corrected)
+    new MaterialPaths(line, names, corrected)
         .trapped(machines, names.components.keySet())
         .forEach(
             (component, where) ->
@@ -76,7 +76,7 @@ final class FlowRules {
   }
 
   private static void circles(Line line, Names names, Problems found) {
-    Ways ways = new Ways(line, names, false);
+    MaterialPaths ways = new MaterialPaths(line, names, false);
     Map<String, List<String>> fills = new LinkedHashMap<>();
     for (Step step : line.steps()) {
       if (names.isBin(step.machine())) {

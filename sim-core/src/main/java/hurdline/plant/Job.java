@@ -1,6 +1,6 @@
 package hurdline.plant;
 
-import hurdline.chance.Distribution;
+import hurdline.random.Distribution;
 import java.util.Optional;
 
 /** Something that takes time and may need a resource. */

@@ -1,6 +1,6 @@
 package hurdline.plant;
 
-import hurdline.chance.Distribution;
+import hurdline.random.Distribution;
 
 /**
  * Above which moisture it is risky to store a crop, of bales and of modules; the one limit that {@code check} and every report go

@@ -11,7 +11,7 @@ final class ShareRules {
 
   static void check(Plant plant, Names names, Problems found) {
     for (Line line : plant.lines()) {
-      Set<String> present = Presence.in(line, plant, names);
+      Set<String> present = ComponentPresence.in(line, plant, names);
       for (Step step : line.steps()) {
         outlets(line, step, present, names, found);
       }

@@ -93,7 +93,7 @@ public record Step(
   /**
    * The product of the earliest unmet order chooses.
    *
-   * @param then what is milled while no order is open; {@link SpareScreen} decides where it is not given
+   * @param then what is milled while no order is open; {@link SpareScreen decides where it is not given
    */
   public record ByOrders(Optional<WithoutOrder> then) implements Mix {}
 

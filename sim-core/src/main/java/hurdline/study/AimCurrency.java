@@ -1,24 +1,26 @@
 package hurdline.study;
 
+import hurdline.study.replicate.IndifferenceZone;
+import hurdline.study.replicate.RunSettings;
 import hurdline.unit.Amount;
 import java.util.Optional;
 
 /** An aim or a band in money is in the plant's currency, which only the plant file says. */
-final class AimCurrency {
-  private final Source source;
-  private final Chosen chosen;
+public final class AimCurrency {
+  private final PlantOrigin source;
+  private final PlantChanges chosen;
 
-  AimCurrency(Source source, Chosen chosen) {
+  public AimCurrency(PlantOrigin source, PlantChanges chosen) {
     this.source = source;
     this.chosen = chosen;
   }
 
   /** @throws hurdline.plant.ProblemsException if the aim is in other money */
-  void check(Effort effort) {
+  public void check(RunSettings effort) {
     effort.until().ifPresent(aim -> check("the aim", aim.said()));
   }
 
-  void check(Zone zone) {
+  public void check(IndifferenceZone zone) {
     check("the band", zone.said());
   }
 

@@ -1,15 +1,16 @@
 package hurdline.study;
 
+import hurdline.answer.BottleneckRow;
 import hurdline.answer.Capacity;
-import hurdline.answer.HolderRow;
 import hurdline.capacity.CapacityPlant;
 import hurdline.capacity.Freed;
 import hurdline.capacity.Limit;
 import hurdline.capacity.LineCapacity;
 import hurdline.capacity.OrderLoad;
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
 import hurdline.measure.Cause;
 import hurdline.plant.Line;
+import hurdline.simulation.CompiledPlant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,16 +18,16 @@ import java.util.Map;
 import java.util.Set;
 
 /** Rated and expected capacity of each line of a season as an answer tells it. */
-final class Capacities {
+public final class Capacities {
   private static final double T_PER_H = 3.6;
   private static final double TONNE_KG = 1000;
 
-  private final Outlines outlines;
-  private final Layout layout;
+  private final PlantOutline outlines;
+  private final CompiledLines layout;
   private final CapacityPlant plant;
   private final Map<String, LineCapacity> lines = new LinkedHashMap<>();
 
-  Capacities(Stage stage, Outlines outlines) {
+  public Capacities(CompiledPlant stage, PlantOutline outlines) {
     this.outlines = outlines;
     layout = stage.layout();
     plant = new CapacityPlant(layout, stage.roster(), stage.haulage());
@@ -39,14 +40,14 @@ final class Capacities {
   }
 
   /** What is next when what limited each line longest in replications does not. */
-  Capacity after(List<HolderRow> holders) {
+  public Capacity after(List<BottleneckRow> holders) {
     Map<String, String> causes = new LinkedHashMap<>();
     lines.forEach((line, capacity) -> causes.put(line, longest(line, holders)));
     return capacity(causes);
   }
 
   /** A machine of a line and those that are alike and in parallel to it. */
-  List<String> twins(String line, String machine) {
+  public List<String> twins(String line, String machine) {
     LineCapacity capacity = lines.get(line);
     return capacity != null && capacity.has(machine) ? capacity.twins(machine) : List.of(machine);
   }
@@ -69,10 +70,10 @@ final class Capacities {
   }
 
   /** The first cause of what limited the line longest, all causes of a machine taken together. */
-  private static String longest(String line, List<HolderRow> holders) {
+  private static String longest(String line, List<BottleneckRow> holders) {
     Map<String, Double> hours = new LinkedHashMap<>();
     Map<String, String> first = new LinkedHashMap<>();
-    for (HolderRow row : holders) {
+    for (BottleneckRow row : holders) {
       if (row.line().equals(line)) {
         String of = Cause.machinesOf(row.cause()).stream().findFirst().orElse(row.cause());
         hours.merge(of, row.hours(), Double::sum);

@@ -2,9 +2,10 @@ package hurdline.study;
 
 import hurdline.answer.AdjustedRow;
 import hurdline.answer.Outline;
-import hurdline.estimate.ControlVariate;
-import hurdline.estimate.PairedDifference;
 import hurdline.measure.Measure;
+import hurdline.statistics.ControlVariate;
+import hurdline.statistics.PairedDifference;
+import hurdline.study.replicate.ReplicationResults;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,26 +15,26 @@ import java.util.Optional;
 /**
  * Headline measures adjusted for the drawn crop of the same replications: what is fed, left over, the yard's peak and the margin.
  *
- * <p>The control is {@link Measure#MASS_DRAWN_OVER_MEAN}, whose mean is exactly 1: only draws that are taken before anything
+ * <p>The control is {@link Measure, whose mean is exactly 1: only draws that are taken before anything
  * happens go into it. Rain, ready days and loads are drawn too, but the mean of what they lead to is not known, so nothing is
  * adjusted for them. With several crops from fields the margin takes the one control that leaves the smallest error.
  */
-final class CropAdjustments {
+public final class CropAdjustments {
   private static final double MEAN_OF_CONTROL = 1;
-  /** With 20 the interval of a bent answer held in 87 % in place of 95; see {@link ControlVariate}. */
+  /** With 20 the interval of a bent answer held in 87 % in place of 95; see {@link ControlVariate. */
   private static final int FEWEST = 40;
 
   private final Outline outline;
-  private final Figures base;
+  private final ReplicationResults base;
 
   /** @param base the plant that the figures are of; in a comparison the base, whose draws the options share */
-  CropAdjustments(Outline outline, Figures base) {
+  public CropAdjustments(Outline outline, ReplicationResults base) {
     this.outline = outline;
     this.base = base;
   }
 
   /** Rows for the plant itself. */
-  List<AdjustedRow> rows(String option, Rows units) {
+  public List<AdjustedRow> rows(String option, AnswerRows units) {
     List<AdjustedRow> rows = new ArrayList<>();
     headlines()
         .forEach(
@@ -50,7 +51,7 @@ final class CropAdjustments {
   }
 
   /** Rows for the differences of an option from the base. */
-  List<AdjustedRow> differences(String option, Figures other, Rows units, int comparisons) {
+  public List<AdjustedRow> differences(String option, ReplicationResults other, AnswerRows units, int comparisons) {
     List<AdjustedRow> rows = new ArrayList<>();
     headlines()
         .forEach(
@@ -108,7 +109,7 @@ final class CropAdjustments {
     return peak ? holds : Double.POSITIVE_INFINITY;
   }
 
-  /** As of every interval, the part where the measure cannot lie is left out; see {@link Bounds}. */
+  /** As of every interval, the part where the measure cannot lie is left out; see {@link MeasureBounds. */
   private AdjustedRow cut(AdjustedRow row) {
     return new AdjustedRow(
         row.option(), row.measure(), row.unit(), row.crop(), row.mean(), row.error(), row.adjusted(), row.adjustedError(),

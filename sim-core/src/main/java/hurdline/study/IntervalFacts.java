@@ -1,21 +1,21 @@
 package hurdline.study;
 
 import hurdline.answer.Fact;
-import hurdline.answer.RunFact;
 import hurdline.answer.RunFact.Group;
+import hurdline.answer.RunFact;
 import hurdline.answer.SummaryRow;
-import hurdline.estimate.MeanInterval;
+import hurdline.statistics.MeanInterval;
 import java.util.List;
 import java.util.Optional;
 
 /** Which intervals an answer has. */
-final class IntervalFacts {
+public final class IntervalFacts {
   private static final int NAMED = 3;
 
   private IntervalFacts() {}
 
   /** Empty where no measure has an interval, since there is one replication only. */
-  static Optional<Fact> of(List<SummaryRow> summary) {
+  public static Optional<Fact> of(List<SummaryRow> summary) {
     boolean any = summary.stream().anyMatch(row -> !row.interval().isEmpty());
     return any
         ? Optional.of(

@@ -15,7 +15,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What in this very plant can hurt someone, by name. */
-final class SafetyFacts {
+public final class SafetyFacts {
   /** Common practice, no source: locking out and trying the start takes some minutes by itself. */
   private static final double SHORT_STOP_S = 10 * 60;
 
@@ -23,11 +23,11 @@ final class SafetyFacts {
 
   private final Plant plant;
 
-  SafetyFacts(Plant plant) {
+  public SafetyFacts(Plant plant) {
     this.plant = plant;
   }
 
-  List<Fact> facts() {
+  public List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
     add(facts, plant.crops().stream().flatMap(this::wet), SafetyFact.WetBales::new);
     add(facts, shortStops(), stops -> new SafetyFact.ShortStops(stops, SHORT_STOP_S));

@@ -3,7 +3,7 @@ package hurdline.account;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hurdline.line.YardPlan;
+import hurdline.compiled.YardPlan;
 import hurdline.plant.yaml.PlantFile;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;

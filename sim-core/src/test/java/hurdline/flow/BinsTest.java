@@ -3,7 +3,7 @@ package hurdline.flow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
 import hurdline.plant.yaml.PlantFile;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -14,15 +14,15 @@ class BinsTest {
   private static final int FIBER = 0;
   private static final int HURD = 1;
 
-  private final Layout layout = layout("volume_lots");
+  private final CompiledLines layout = layout("volume_lots");
   private final Bins bins = new Bins(layout);
 
   BinsTest() {
     bins.reset();
   }
 
-  private static Layout layout(String plant) {
-    return Layout.of(PlantFile.read(Path.of("../line-configs/exact", plant + ".yaml")).plant());
+  private static CompiledLines layout(String plant) {
+    return CompiledLines.of(PlantFile.read(Path.of("../line-configs/exact", plant + ".yaml")).plant());
   }
 
   /** Lets a blend arrive of which a share is water, and says whether the front lot is another now. */

@@ -2,11 +2,11 @@ package hurdline.flow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hurdline.chance.Stream;
-import hurdline.chance.Streams;
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
 import hurdline.plant.Machine;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.random.RandomStream;
+import hurdline.random.RandomStreams;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,8 +29,8 @@ class HeadLoadsTest {
   @ParameterizedTest
   @MethodSource("plants")
   void edgesGiveWhatThePlainPassGives(Path file) {
-    Layout layout = Layout.of(PlantFile.read(file).plant());
-    Stream chance = new Streams(11).of(1, file.toString());
+    CompiledLines layout = CompiledLines.of(PlantFile.read(file).plant());
+    RandomStream chance = new RandomStreams(11).of(1, file.toString());
     for (int h = 0; h < layout.heads; h++) {
       HeadLoads quick = new HeadLoads(layout, layout.stretch[h]);
       PlainLoads plain = new PlainLoads(layout, layout.stretch[h]);
@@ -48,7 +48,7 @@ class HeadLoadsTest {
   }
 
   /** Now and then a lot without some components, so that the lists are made anew. */
-  private static void draw(PlainLoads lot, Stream chance) {
+  private static void draw(PlainLoads lot, RandomStream chance) {
     double moisture = 0.3 * chance.next();
     double sum = 0;
     for (int c = 0; c < lot.lotDry.length; c++) {
@@ -63,7 +63,7 @@ class HeadLoadsTest {
     lot.diameterM = 0.02 * chance.next();
   }
 
-  private static int[] screens(Layout layout, Stream chance) {
+  private static int[] screens(CompiledLines layout, RandomStream chance) {
     int[] screen = new int[layout.machines];
     for (int m = 0; m < screen.length; m++) {
       if (layout.machine[m] instanceof Machine.HammerMill mill) {
@@ -73,7 +73,7 @@ class HeadLoadsTest {
     return screen;
   }
 
-  private static void assertSame(Layout layout, int head, HeadLoads quick, PlainLoads plain) {
+  private static void assertSame(CompiledLines layout, int head, HeadLoads quick, PlainLoads plain) {
     assertThat(quick.load).containsExactly(plain.load);
     assertThat(quick.loadDry).containsExactly(plain.loadDry);
     assertThat(quick.sinkMass).containsExactly(plain.sinkMass);

@@ -1,11 +1,11 @@
 package hurdline.flow;
 
-import hurdline.line.Layout;
-import hurdline.line.Polyline;
-import hurdline.line.Stretch;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Polyline;
+import hurdline.compiled.Stretch;
 import java.util.Arrays;
 
-/** The loads of a lot by a pass over every node, outlet and component: the twin of {@link HeadLoads}. */
+/** The loads of a lot by a pass over every node, outlet and component: the twin of {@link HeadLoads. */
 final class PlainLoads {
   private final Stretch stretch;
   private final int components;
@@ -51,7 +51,7 @@ final class PlainLoads {
   /** [component] dry matter that breaking adds, per kg drawn. */
   final double[] broken;
 
-  PlainLoads(Layout layout, Stretch stretch) {
+  PlainLoads(CompiledLines layout, Stretch stretch) {
     this.stretch = stretch;
     components = layout.components;
     nodes = stretch.nodes;

@@ -2,7 +2,8 @@ package hurdline.flow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hurdline.line.Layout;
+import hurdline.compiled.CompiledLines;
+import hurdline.flow.rates.IndexSet;
 import hurdline.plant.yaml.PlantFile;
 import java.util.Arrays;
 import java.util.stream.IntStream;
@@ -11,9 +12,9 @@ import java.util.stream.IntStream;
 final class PlayedFlow {
   private static final double NOW_S = 1e-6;
 
-  final Layout layout;
+  final CompiledLines layout;
   final Network network;
-  final HolderTrail trail;
+  final BottleneckTrail trail;
 
   /** Heads that the last change concerned, and those whose rate or map it changed. */
   int[] involved;
@@ -56,9 +57,9 @@ final class PlayedFlow {
           places: {barn: {holds: 10 bales}}
         """
             .formatted(ofCrop, machines.stripTrailing().indent(2), ofLine.indent(4).stripTrailing(), steps.stripTrailing().indent(6));
-    layout = Layout.of(PlantFile.of("ties.yaml", text).plant());
+    layout = CompiledLines.of(PlantFile.of("ties.yaml", text).plant());
     network = new Network(layout, head -> {});
-    trail = new HolderTrail(layout, network);
+    trail = new BottleneckTrail(layout, network);
     network.reset();
     Arrays.fill(network.asked.on, true);
     int feed = layout.feedHead[0];
@@ -140,7 +141,7 @@ final class PlayedFlow {
     return network.load(feed(), layout.nodeOf[feed()][machine(machine)]);
   }
 
-  static int[] marked(Marks marks) {
+  static int[] marked(IndexSet marks) {
     return IntStream.range(0, marks.count()).map(marks::at).sorted().toArray();
   }
 }

@@ -2,7 +2,7 @@ package hurdline.plant;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hurdline.chance.Fixed;
+import hurdline.random.Constant;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
@@ -52,7 +52,7 @@ class RulesTest {
   }
 
   private static List<Problem> problems(Step... steps) {
-    Bale bale = new Bale(new Fixed(500), new Fixed(0.1), Optional.empty(), Map.of("hurd", 1.0), 0, Optional.empty());
+    Bale bale = new Bale(new Constant(500), new Constant(0.1), Optional.empty(), Map.of("hurd", 1.0), 0, Optional.empty());
     Calendar.Shift day =
         new Calendar.Shift("day", EnumSet.allOf(java.time.DayOfWeek.class), 0, 3600, List.of());
     Yard yard =

@@ -8,6 +8,9 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.plant.Calendar;
 import hurdline.plant.Change;
+import hurdline.study.compare.Compare;
+import hurdline.study.compare.CompareAsk;
+import hurdline.study.replicate.LifeCalendar;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -80,7 +83,7 @@ class CalendarsOfALifeTest {
     assertThat(more.shares(2).get(2).part()).isCloseTo(0.753593, within(1e-6));
   }
 
-  private static CompareAnswer life(String plant, Chosen base) {
+  private static CompareAnswer life(String plant, PlantChanges base) {
     CompareAsk ask =
         new CompareAsk(
             List.of(), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(), List.of(), Optional.empty());
@@ -96,7 +99,7 @@ class CalendarsOfALifeTest {
   /** By hand in day_each_year.md. */
   @Test
   void aDayEachYear() {
-    CompareAnswer answer = life("day_each_year", Chosen.base());
+    CompareAnswer answer = life("day_each_year", PlantChanges.base());
     double due = -100 + 420 * Math.pow(1.1, -DAY) + 120 * Math.pow(1.1, -1 - DAY) + 120 * Math.pow(1.1, -2 - DAY);
     assertThat(due).isCloseTo(528.10, within(0.005));
     assertThat(mean(answer, Quantity.NET_PRESENT_VALUE)).isCloseTo(due, within(1e-6));
@@ -111,9 +114,9 @@ class CalendarsOfALifeTest {
   /** By hand in day_each_year.md. */
   @Test
   void threeDaysEndToEnd() {
-    Chosen endToEnd =
-        new Chosen(
-            Chosen.BASE,
+    PlantChanges endToEnd =
+        new PlantChanges(
+            PlantChanges.baseName(),
             List.of(),
             List.of(
                 new Change.Value("calendar.repeats", "end-to-end"),
@@ -128,7 +131,7 @@ class CalendarsOfALifeTest {
   /** By hand in two_years.md. */
   @Test
   void twoYearsAtOnce() {
-    CompareAnswer answer = life("two_years", Chosen.base());
+    CompareAnswer answer = life("two_years", PlantChanges.base());
     double due = -100 + 526 / 1.1 + 505 / 1.21 + 566 / 1.331;
     assertThat(due).isCloseTo(1_220.78, within(0.005));
     assertThat(mean(answer, Quantity.NET_PRESENT_VALUE)).isCloseTo(due, within(1e-6));

@@ -3,10 +3,11 @@ package hurdline.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hurdline.answer.BottleneckRow;
 import hurdline.answer.Capacity;
-import hurdline.answer.HolderRow;
 import hurdline.answer.RunAnswer;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.study.run.Run;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -40,17 +41,17 @@ class CapacitiesTest {
       money: {currency: USD}
       """;
 
-  private static Source source(String text) {
+  private static PlantOrigin source(String text) {
     PlantFile file = PlantFile.of("plant.yaml", text);
-    return new Source(file.variants(), "plant.yaml", file.contentHash(), "0", file.warnings());
+    return new PlantOrigin(file.variants(), "plant.yaml", file.contentHash(), "0", file.warnings());
   }
 
   private static Capacity capacity(String text) {
-    return Paper.of(source(text), Chosen.base()).capacity();
+    return RatedCapacity.of(source(text), PlantChanges.base()).capacity();
   }
 
   private static RunAnswer run(String text, int replications) {
-    return new Run(source(text), Chosen.base(), Studied.effort(replications, 1))
+    return new Run(source(text), PlantChanges.base(), Studied.effort(replications, 1))
         .play((done, of) -> {}, () -> false)
         .orElseThrow();
   }
@@ -81,12 +82,12 @@ class CapacitiesTest {
   @Test
   void whatLimitedALineNamesTwinsTogether() {
     RunAnswer answer = run(TWO_SAWS, 4);
-    List<String> causes = answer.holders().stream().map(HolderRow::cause).toList();
+    List<String> causes = answer.holders().stream().map(BottleneckRow::cause).toList();
     assertThat(causes).contains("saw_1+saw_2", "saw_1+saw_2.jam").doesNotContain("saw_1", "saw_2.jam");
     assertThat(answer.outline().titles().cause("saw_1+saw_2.jam"))
         .isEqualTo("the stop jam of the saw 1 and the saw 2");
-    assertThat(answer.holders().stream().mapToDouble(HolderRow::share).sum()).isCloseTo(1, within(1e-9));
-    HolderRow jams = answer.holders().get(causes.indexOf("saw_1+saw_2.jam"));
+    assertThat(answer.holders().stream().mapToDouble(BottleneckRow::share).sum()).isCloseTo(1, within(1e-9));
+    BottleneckRow jams = answer.holders().get(causes.indexOf("saw_1+saw_2.jam"));
     double one = answer.mean("line.line.hours.limited_by.saw_1.jam");
     double other = answer.mean("line.line.hours.limited_by.saw_2.jam");
     assertThat(one).isPositive();
@@ -112,7 +113,7 @@ class CapacitiesTest {
 
   private static Capacity.Orders orders(String plant) {
     Path file = Path.of("../line-configs/exact/" + plant + ".yaml");
-    return Paper.of(Studied.source(file), Chosen.base()).capacity().orders().get(0);
+    return RatedCapacity.of(Studied.source(file), PlantChanges.base()).capacity().orders().get(0);
   }
 
   /** mill_orders.md: fine at 1 t/h, coarse at 4 t/h, 16 h, 100 t: 3/16 + 4/64 and 3/100 + 4/100. */
@@ -150,7 +151,7 @@ class CapacitiesTest {
   @Test
   void ordersOfAProductThatNoMillChoosesStandAlone() {
     Path file = Path.of("../line-configs/exact/late_orders.yaml");
-    List<Capacity.Orders> orders = Paper.of(Studied.source(file), Chosen.base()).capacity().orders();
+    List<Capacity.Orders> orders = RatedCapacity.of(Studied.source(file), PlantChanges.base()).capacity().orders();
     assertThat(orders).hasSize(2);
     assertThat(orders.get(0).products()).containsExactly("tow");
     assertThat(orders.get(0).ofHours()).isCloseTo(114 / 40.0, within(1e-9));

@@ -8,8 +8,11 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
-import hurdline.estimate.ControlVariate;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.statistics.ControlVariate;
+import hurdline.study.compare.Compare;
+import hurdline.study.compare.CompareAsk;
+import hurdline.study.run.Run;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -61,13 +64,13 @@ class CropAdjustmentsTest {
     forty = run(40);
   }
 
-  private static Source source() {
+  private static PlantOrigin source() {
     PlantFile file = PlantFile.of("month.yaml", PLANT);
-    return new Source(file.variants(), "month.yaml", file.contentHash(), "0", file.warnings());
+    return new PlantOrigin(file.variants(), "month.yaml", file.contentHash(), "0", file.warnings());
   }
 
   private static RunAnswer run(int replications) {
-    return new Run(source(), Chosen.base(), Studied.effort(replications, 1)).play((done, of) -> {}, () -> false).orElseThrow();
+    return new Run(source(), PlantChanges.base(), Studied.effort(replications, 1)).play((done, of) -> {}, () -> false).orElseThrow();
   }
 
   private static double[] series(Samples samples, String measure) {
@@ -125,7 +128,7 @@ class CropAdjustmentsTest {
   @Test
   void aComparisonAdjustsDifferencesWithIntervalsThatHoldTogether() {
     CompareAnswer answer =
-        new Compare(source(), Chosen.base(), CompareAsk.of("faster", "sooner"), Studied.effort(40, 1))
+        new Compare(source(), PlantChanges.base(), CompareAsk.of("faster", "sooner"), Studied.effort(40, 1))
             .play((done, of) -> {}, () -> false)
             .orElseThrow();
     AdjustedRow row = row(answer.adjusted(), "faster", "money.margin");

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import hurdline.answer.SeasonAnswer;
 import hurdline.measure.Measure;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.study.season.Season;
+import hurdline.study.season.SeasonAsk;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -47,9 +49,9 @@ class CropLeftOverTest {
 
   private static SeasonAnswer simulated(String yaml) {
     PlantFile file = PlantFile.of("two.yaml", yaml);
-    Source source = new Source(file.variants(), "two.yaml", file.contentHash(), "0", List.of());
+    PlantOrigin source = new PlantOrigin(file.variants(), "two.yaml", file.contentHash(), "0", List.of());
     return new Season(
-            List.of(source), new SeasonAsk(List.of(), false), Chosen.base(), (of, changes) -> List.of(),
+            List.of(source), new SeasonAsk(List.of(), false), PlantChanges.base(), (of, changes) -> List.of(),
             Studied.effort(2, 1))
         .play((done, of) -> {}, () -> false)
         .orElseThrow();

@@ -11,6 +11,10 @@ import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.TornadoRow;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.study.compare.Compare;
+import hurdline.study.compare.CompareAsk;
+import hurdline.study.option.InputRange;
+import hurdline.study.option.Tornado;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,17 +36,17 @@ class HangsOnTest {
   /** What 1 USD at the end of each calendar is worth. */
   private static final double EACH = Math.pow(1.08, -89 / 365.25) + Math.pow(1.08, -1 - 89 / 365.25);
 
-  private static Source source() throws IOException {
+  private static PlantOrigin source() throws IOException {
     String text = Files.readString(SMALL).replace("discount_rate: 9 %/yr", "discount_rate: 8 %/yr");
     PlantFile file = PlantFile.of("small.yaml", text + LESS_OVERHEAD);
-    return new Source(file.variants(), "small.yaml", file.contentHash(), "0", file.warnings());
+    return new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", file.warnings());
   }
 
-  private static Compare asked(Optional<List<Swing>> tornado, String... keys) throws IOException {
+  private static Compare asked(Optional<List<InputRange>> tornado, String... keys) throws IOException {
     CompareAsk ask =
         new CompareAsk(
             List.of("less_overhead"), OptionalDouble.empty(), OptionalInt.of(2), false, tornado, Arrays.asList(keys), Optional.empty());
-    return new Compare(source(), Chosen.base(), ask, Studied.effort(3, 2));
+    return new Compare(source(), PlantChanges.base(), ask, Studied.effort(3, 2));
   }
 
   private static CompareAnswer played(Compare compare) {
@@ -61,9 +65,9 @@ class HangsOnTest {
             asked(
                 Optional.of(
                     List.of(
-                        Swing.around("money.overhead", 0.2),
-                        new Swing("money.discount_rate", "0 %/yr", "8 %/yr"),
-                        Swing.around("options.less_overhead.cost", 0.5)))));
+                        InputRange.around("money.overhead", 0.2),
+                        new InputRange("money.discount_rate", "0 %/yr", "8 %/yr"),
+                        InputRange.around("options.less_overhead.cost", 0.5)))));
     double as = answer.worth("less_overhead", Quantity.NET_PRESENT_VALUE).orElseThrow().mean();
     assertThat(as).isCloseTo(worth(YEARLY, 6_000), within(0.01));
     List<TornadoRow> rows = answer.further().tornado();
@@ -118,7 +122,7 @@ class HangsOnTest {
         new CompareAsk(
             List.of("less_overhead", "bigger_mill"), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(),
             List.of("options.less_overhead.cost", "options.*.cost"), Optional.empty());
-    CompareAnswer answer = played(new Compare(source(), Chosen.base(), ask, Studied.effort(3, 2)));
+    CompareAnswer answer = played(new Compare(source(), PlantChanges.base(), ask, Studied.effort(3, 2)));
     assertThat(answer.further().breakEven())
         .extracting(BreakEvenRow::option, BreakEvenRow::input)
         .containsExactly(
@@ -144,11 +148,11 @@ class HangsOnTest {
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("money.overhed")
         .hasMessageContaining("\"overhead\"");
-    assertThatThrownBy(() -> asked(Optional.of(List.of(Swing.around("products.fibre.price", 0.2)))))
+    assertThatThrownBy(() -> asked(Optional.of(List.of(InputRange.around("products.fibre.price", 0.2)))))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("products.fibre.price");
     assertThatThrownBy(
-            () -> asked(Optional.of(List.of(new Swing("money.wage", "24 USD/h", "24 USD/h")))))
+            () -> asked(Optional.of(List.of(new InputRange("money.wage", "24 USD/h", "24 USD/h")))))
         .hasMessage("small.yaml: money.wage changes nothing; expected an input that does");
   }
 
@@ -156,20 +160,20 @@ class HangsOnTest {
   @Test
   void aKeyThatTheOptionSetsIsRefusedWhereBothEndsTakeItsPlace() throws IOException {
     assertThatThrownBy(
-            () -> asked(Optional.of(List.of(new Swing("money.overhead", "70000 USD/yr", "90000 USD/yr")))))
+            () -> asked(Optional.of(List.of(new InputRange("money.overhead", "70000 USD/yr", "90000 USD/yr")))))
         .isInstanceOf(ProblemsException.class)
         .hasMessage(
             "small.yaml: \"base\" and \"less_overhead\" are the same plant at both ends of money.overhead, for the varied"
                 + " values take the place of what makes them different; expected another key, or a share such as"
                 + " money.overhead=20%");
-    asked(Optional.of(List.of(Swing.around("money.overhead", 0.2))));
+    asked(Optional.of(List.of(InputRange.around("money.overhead", 0.2))));
   }
 
   @Test
   void theUsualInputsArePricesYieldsEnergyWagesAndStops() {
-    Source example = Studied.source(Studied.EXAMPLE);
+    PlantOrigin example = Studied.source(Studied.EXAMPLE);
     assertThat(Tornado.usual(example.variants().with()))
-        .extracting(Swing::key)
+        .extracting(InputRange::key)
         .containsExactly(
             "products.long_fiber_bales.price",
             "products.short_fiber_bales.price",

@@ -7,6 +7,7 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.MillRow;
 import hurdline.answer.SummaryRow;
 import hurdline.plant.Money;
+import hurdline.study.compare.Compare;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -20,7 +21,7 @@ class MillMonthsTest {
     answer =
         new Compare(
                 Studied.source(Studied.EXAMPLE),
-                Chosen.base(),
+                PlantChanges.base(),
                 Studied.ask("bigger_mill"),
                 Studied.effort(2, 2))
             .play((done, of) -> {}, () -> false)

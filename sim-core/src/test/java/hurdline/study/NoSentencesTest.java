@@ -48,7 +48,7 @@ class NoSentencesTest {
 
   @Test
   void noStudyWritesASentence() throws IOException {
-    try (Stream<Path> files = Files.list(STUDIES)) {
+    try (Stream<Path> files = Files.walk(STUDIES)) {
       List<Path> all = files.filter(file -> file.toString().endsWith(".java")).toList();
       assertThat(all).hasSizeGreaterThan(80);
       for (Path file : all) {

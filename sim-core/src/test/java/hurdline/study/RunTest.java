@@ -4,19 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import hurdline.answer.HolderRow;
+import hurdline.answer.BottleneckRow;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.RunFact;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
-import hurdline.estimate.Intervals;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.plant.ProblemsException;
+import hurdline.statistics.Intervals;
+import hurdline.study.replicate.Precision;
+import hurdline.study.replicate.ProgressListener;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.run.Run;
 import java.lang.reflect.RecordComponent;
-import java.util.List;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeAll;
@@ -32,9 +36,9 @@ class RunTest {
     base = Studied.run(Studied.EXAMPLE, Studied.effort(REPLICATIONS, 2));
   }
 
-  private static Effort until(String measure, double halfWidth, boolean relative, int threads) {
-    Aim aim = new Aim(measure, halfWidth, relative, measure + ":aim");
-    return new Effort(2, Optional.of(aim), 1, threads, Optional.empty());
+  private static RunSettings until(String measure, double halfWidth, boolean relative, int threads) {
+    Precision aim = new Precision(measure, halfWidth, relative, measure + ":aim");
+    return new RunSettings(2, Optional.of(aim), 1, threads, Optional.empty());
   }
 
   @Test
@@ -60,7 +64,7 @@ class RunTest {
 
   @Test
   void anotherSeedGivesOtherFigures() {
-    Effort other = new Effort(1, Optional.empty(), 2, 1, Optional.empty());
+    RunSettings other = new RunSettings(1, Optional.empty(), 2, 1, Optional.empty());
     double[] first = base.samples().values()[0];
     assertThat(Studied.run(Studied.EXAMPLE, other).samples().values()[0]).isNotEqualTo(first);
   }
@@ -108,9 +112,9 @@ class RunTest {
   void theHoldersOfALineAddUpToItsScheduledHoursTheLongestFirst() {
     for (String line : new String[] {"stalk_line", "cotton_line"}) {
       var rows = base.holders().stream().filter(row -> row.line().equals(line)).toList();
-      assertThat(rows.stream().mapToDouble(HolderRow::hours).sum())
+      assertThat(rows.stream().mapToDouble(BottleneckRow::hours).sum())
           .isCloseTo(base.mean(Measure.LINE_HOURS_SCHEDULED.of(line)), within(1e-6));
-      assertThat(rows.stream().mapToDouble(HolderRow::share).sum()).isCloseTo(1, within(1e-9));
+      assertThat(rows.stream().mapToDouble(BottleneckRow::share).sum()).isCloseTo(1, within(1e-9));
       assertThat(rows).allMatch(row -> row.hours() > 0);
       assertThat(rows).isSortedAccordingTo((a, b) -> Double.compare(b.hours(), a.hours()));
     }
@@ -219,8 +223,8 @@ class RunTest {
   void anAimOutOfReachIsToldAfterTheFirst40Replications() {
     List<String> told = new ArrayList<>();
     AtomicInteger finished = new AtomicInteger();
-    Run.Progress progress =
-        new Run.Progress() {
+    ProgressListener progress =
+        new ProgressListener() {
           @Override
           public void done(int done, int of) {
             finished.set(done);
@@ -231,7 +235,7 @@ class RunTest {
             told.add(finished + " done: " + fact.said() + " takes over 10,000: " + (fact.needed() > fact.most()));
           }
         };
-    Run run = new Run(Studied.source(Studied.SMALL), Chosen.base(), until("mass.stalk.fed", 1e-6, true, 2));
+    Run run = new Run(Studied.source(Studied.SMALL), PlantChanges.base(), until("mass.stalk.fed", 1e-6, true, 2));
     RunAnswer answer = run.play(progress, () -> finished.get() >= 60).orElseThrow();
     assertThat(told).singleElement().asString().startsWith("40 done: mass.stalk.fed:aim takes over 10,000: true");
     assertThat(aim(answer).outcome()).isEqualTo(RunFact.Aim.Outcome.NOT_REACHED);
@@ -259,7 +263,7 @@ class RunTest {
   void stoppedByTheUserItRestsOnTheFinishedOnes() {
     AtomicInteger finished = new AtomicInteger();
     Run run =
-        new Run(Studied.source(Studied.EXAMPLE), Chosen.base(), Studied.effort(1000, 2));
+        new Run(Studied.source(Studied.EXAMPLE), PlantChanges.base(), Studied.effort(1000, 2));
     RunAnswer answer =
         run.play((done, of) -> finished.set(done), () -> finished.get() >= 2).orElseThrow();
     int count = answer.header().replications();
@@ -273,7 +277,7 @@ class RunTest {
 
   @Test
   void stoppedBeforeTheFirstThereIsNoAnswer() {
-    Run run = new Run(Studied.source(Studied.EXAMPLE), Chosen.base(), Studied.effort(3, 2));
+    Run run = new Run(Studied.source(Studied.EXAMPLE), PlantChanges.base(), Studied.effort(3, 2));
     assertThat(run.play((done, of) -> {}, () -> true)).isEmpty();
   }
 

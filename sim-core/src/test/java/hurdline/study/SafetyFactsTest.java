@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.Fact;
 import hurdline.answer.SafetyFact;
-import hurdline.plant.Cautions;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
+import hurdline.plant.Warnings;
 import hurdline.plant.yaml.PlantFile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -28,7 +28,7 @@ class SafetyFactsTest {
   void balesAreWetWhereTheWarningSaysSo(String moisture, boolean wet) {
     Change change = new Change.Value("crops.stalk.moisture", moisture);
     assertThat(of(change).contains(new SafetyFact.WetBales(List.of("stalk")))).isEqualTo(wet);
-    assertThat(Cautions.of(plant(change)).stream().filter(warning -> warning.toString().contains("wetter than 15 %")).count())
+    assertThat(Warnings.of(plant(change)).stream().filter(warning -> warning.toString().contains("wetter than 15 %")).count())
         .isEqualTo(wet ? 1 : 0);
   }
 

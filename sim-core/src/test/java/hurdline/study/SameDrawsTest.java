@@ -4,11 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.account.Trace;
-import hurdline.chance.Streams;
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.random.RandomStreams;
+import hurdline.simulation.CompiledPlant;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -33,7 +34,7 @@ class SameDrawsTest {
     List<Noted> notes = new ArrayList<>();
     Trace trace =
         (clockS, where, what, amount) -> notes.add(new Noted(clockS, where + " " + what));
-    var outcome = Stage.of(plant).replication().run(new Streams(1), 3, trace);
+    var outcome = CompiledPlant.of(plant).replication().run(new RandomStreams(1), 3, trace);
     Map<String, Double> values = new HashMap<>();
     for (int k = 0; k < outcome.values().length; k++) {
       values.put(outcome.columns().get(k).name(), outcome.values()[k]);

@@ -6,6 +6,8 @@ import hurdline.answer.SeasonAnswer;
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.study.season.Season;
+import hurdline.study.season.SeasonAsk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,12 +37,12 @@ class ShippedSeasonsTest {
   @MethodSource("files")
   void everyPlanCanBePlayed(Path path) {
     PlantFile file = PlantFile.read(path);
-    Source source =
-        new Source(file.variants(), path.getFileName().toString(), file.contentHash(), "0", List.of());
+    PlantOrigin source =
+        new PlantOrigin(file.variants(), path.getFileName().toString(), file.contentHash(), "0", List.of());
     Season.Warnings warnings =
         (of, changes) -> file.warnings(changes.toArray(Change[]::new));
     SeasonAnswer answer =
-        new Season(List.of(source), new SeasonAsk(List.of(), false), Chosen.base(), warnings, Studied.effort(1, 1))
+        new Season(List.of(source), new SeasonAsk(List.of(), false), PlantChanges.base(), warnings, Studied.effort(1, 1))
             .play((done, of) -> {}, () -> false)
             .orElseThrow();
     assertThat(answer.plans()).hasSizeBetween(3, 5);
@@ -55,10 +57,10 @@ class ShippedSeasonsTest {
   @Test
   void rentMovesMoneyBetweenTwoPocketsOnly() {
     PlantFile file = PlantFile.read(FOLDER.resolve("rented.yaml"));
-    Source source = new Source(file.variants(), "rented.yaml", "", "0", List.of());
+    PlantOrigin source = new PlantOrigin(file.variants(), "rented.yaml", "", "0", List.of());
     SeasonAnswer answer =
         new Season(
-                List.of(source), new SeasonAsk(List.of("base", "by_the_ton"), false), Chosen.base(),
+                List.of(source), new SeasonAsk(List.of("base", "by_the_ton"), false), PlantChanges.base(),
                 (of, changes) -> List.of(),
                 Studied.effort(2, 1))
             .play((done, of) -> {}, () -> false)

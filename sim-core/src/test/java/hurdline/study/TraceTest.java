@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import hurdline.answer.Day;
 import hurdline.answer.RunAnswer;
 import hurdline.measure.State;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.replicate.TraceWindow;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -15,9 +17,9 @@ class TraceTest {
   private static final LocalDateTime FROM = LocalDateTime.parse("2027-03-02T00:00");
 
   private static RunAnswer traced(int replication) {
-    Span span = new Span(replication, FROM, FROM.plusDays(1));
+    TraceWindow span = new TraceWindow(replication, FROM, FROM.plusDays(1));
     return Studied.run(
-        Studied.EXAMPLE, new Effort(2, Optional.empty(), 1, 2, Optional.of(span)));
+        Studied.EXAMPLE, new RunSettings(2, Optional.empty(), 1, 2, Optional.of(span)));
   }
 
   @Test
@@ -87,8 +89,8 @@ class TraceTest {
   @Test
   void aSpanThatBeginsInTheMiddleHasTheLevelsOfThatInstant() {
     LocalDateTime noon = FROM.plusHours(12);
-    Span half = new Span(2, noon, noon.plusHours(6));
-    Effort effort = new Effort(2, Optional.empty(), 1, 2, Optional.of(half));
+    TraceWindow half = new TraceWindow(2, noon, noon.plusHours(6));
+    RunSettings effort = new RunSettings(2, Optional.empty(), 1, 2, Optional.of(half));
     Day part = Studied.run(Studied.EXAMPLE, effort).trace().day();
     Day whole = traced(2).trace().day();
     for (int at = 0; at < part.curves().size(); at++) {

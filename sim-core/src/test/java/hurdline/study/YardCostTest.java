@@ -4,15 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import hurdline.answer.CapacityRow;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.YardAnswer;
-import hurdline.estimate.PairedDifference;
+import hurdline.answer.YardSizeRow;
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.statistics.PairedDifference;
+import hurdline.study.run.Run;
+import hurdline.study.yard.YardAsk;
+import hurdline.study.yard.YardSizing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -57,15 +60,15 @@ class YardCostTest {
         .formatted(places);
   }
 
-  private static Source source(String yaml) {
+  private static PlantOrigin source(String yaml) {
     PlantFile file = PlantFile.of("one.yaml", yaml);
-    return new Source(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
+    return new PlantOrigin(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
   }
 
   private static YardAnswer sized(String yaml, int seasons, String... place) {
     YardAsk ask =
         new YardAsk(Optional.empty(), Arrays.stream(place).findFirst(), 0.2, OptionalDouble.empty(), false);
-    return new YardSizing(source(yaml), Chosen.base(), Studied.effort(seasons, 2), ask)
+    return new YardSizing(source(yaml), PlantChanges.base(), Studied.effort(seasons, 2), ask)
         .play((done, of) -> {}, () -> false)
         .orElseThrow();
   }
@@ -80,7 +83,7 @@ class YardCostTest {
   private static RunAnswer run(String yaml, double groundHolds) {
     String path = "yard.places.ground.holds";
     Change change = new Change.Value(path, (int) groundHolds + " bales");
-    Chosen chosen = new Chosen(Chosen.BASE, List.of(), List.of(change));
+    PlantChanges chosen = new PlantChanges(PlantChanges.baseName(), List.of(), List.of(change));
     return new Run(source(yaml), chosen, Studied.effort(SEASONS, 2)).play((done, of) -> {}, () -> false).orElseThrow();
   }
 
@@ -93,13 +96,13 @@ class YardCostTest {
   void whatASizeCostsAgreesWithTheMarginsOfRuns() {
     String yaml = yard(GROUND_THEN_ROOF);
     YardAnswer answer = sized(yaml, SEASONS);
-    CapacityRow cheapest = answer.cheapest().orElseThrow();
-    CapacityRow other = answer.capacity().get(answer.capacity().size() - 1);
+    YardSizeRow cheapest = answer.cheapest().orElseThrow();
+    YardSizeRow other = answer.capacity().get(answer.capacity().size() - 1);
     assertThat(other.bales()).as("two sizes").isNotEqualTo(cheapest.bales());
     double[] ofCheapest = costs(yaml, cheapest.bales() - 100);
     double[] ofOther = costs(yaml, other.bales() - 100);
     PairedDifference pair = PairedDifference.of(ofCheapest, ofOther, answer.capacity().size() - 1);
-    CapacityRow.Cost.Above above = other.cost().above();
+    YardSizeRow.Cost.Above above = other.cost().above();
     assertThat(above.money()).isCloseTo(pair.difference(), within(1e-6)).isPositive();
     assertThat(above.low()).isCloseTo(pair.joint().low(), within(1e-6));
     assertThat(above.high()).isCloseTo(pair.joint().high(), within(1e-6));
@@ -123,15 +126,15 @@ class YardCostTest {
     String yaml = yard(GROUND_THEN_ROOF);
     YardAnswer answer = sized(yaml, SEASONS);
     YardAnswer unpaid = sized(yaml.replace("wage: 26 USD/h", "wage: 0 USD/h"), SEASONS);
-    CapacityRow least = answer.capacity().get(0);
-    CapacityRow most = answer.capacity().get(answer.capacity().size() - 1);
+    YardSizeRow least = answer.capacity().get(0);
+    YardSizeRow most = answer.capacity().get(answer.capacity().size() - 1);
     double wages = least.cost().receiving() - most.cost().receiving();
     assertThat(wages).as("two hands for eleven hours on another day or more").isGreaterThan(26 * 2 * 11);
     assertThat(least.cost().marginBelow() - unpaid.capacity().get(0).cost().marginBelow())
         .as("the largest size is as good as no limit")
         .isCloseTo(wages, within(1e-6));
-    for (CapacityRow row : answer.capacity()) {
-      CapacityRow.Cost cost = row.cost();
+    for (YardSizeRow row : answer.capacity()) {
+      YardSizeRow.Cost cost = row.cost();
       assertThat(cost.perYear()).isCloseTo(cost.ground() + cost.waiting() + cost.marginBelow(), within(1e-6));
       assertThat(cost.waiting()).isCloseTo(5 * 24 * row.waitingD(), within(1e-6));
     }
@@ -142,7 +145,7 @@ class YardCostTest {
     YardAnswer answer = sized(yard(GROUND_THEN_ROOF), 2);
     assertThat(answer.asked().place()).isEqualTo("ground");
     assertThat(answer.asked().others()).isEqualTo(100);
-    for (CapacityRow row : answer.capacity()) {
+    for (YardSizeRow row : answer.capacity()) {
       double holds = row.bales() - 100;
       assertThat(row.areaM2()).isCloseTo(Math.ceil(holds / 40) * 112, within(1e-9));
       assertThat(row.cost().ground()).isCloseTo(groundPerYear(holds), within(1e-9));

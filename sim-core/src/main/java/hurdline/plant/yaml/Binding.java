@@ -1,16 +1,17 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.yaml.tree.Findings;
 import java.util.Optional;
 
 /** What is shared while one tree is bound: findings, rain files, misspelt keys and the file's one currency. */
 final class Binding {
   private final Findings findings;
   private final Findings cautions;
-  private final Rains rains;
+  private final RainFiles rains;
   private final Misspellings misspellings = new Misspellings();
   private String currency;
 
-  Binding(Rains rains, Findings findings, Findings cautions) {
+  Binding(RainFiles rains, Findings findings, Findings cautions) {
     this.rains = rains;
     this.findings = findings;
     this.cautions = cautions;
@@ -21,7 +22,7 @@ final class Binding {
   }
 
   /** The rain files that were read with the plant file. */
-  Rains rains() {
+  RainFiles rains() {
     return rains;
   }
 

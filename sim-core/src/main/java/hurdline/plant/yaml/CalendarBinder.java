@@ -1,8 +1,8 @@
 package hurdline.plant.yaml;
 
-import hurdline.plant.Calendar;
 import hurdline.plant.Calendar.Rest;
 import hurdline.plant.Calendar.Shift;
+import hurdline.plant.Calendar;
 import hurdline.unit.Dimension;
 import java.time.LocalDate;
 import java.util.HashSet;
@@ -18,15 +18,15 @@ final class CalendarBinder {
 
   private CalendarBinder() {}
 
-  static Calendar calendar(At at) {
-    Fields f = at.fields(Shape.CALENDAR);
+  static Calendar calendar(NodeReader at) {
+    Fields f = at.fields(MapKeys.CALENDAR);
     LocalDate from = Dates.date(f.at("from")).orElse(SOME_DAY);
     LocalDate to = Dates.date(f.at("to")).orElse(from);
     List<Shift> shifts = f.at("shifts").each("shift", CalendarBinder::shift);
     return new Calendar(from, to, shifts, closed(f.at("closed")), repeats(f.at("repeats")));
   }
 
-  private static Optional<Calendar.Repeats> repeats(At at) {
+  private static Optional<Calendar.Repeats> repeats(NodeReader at) {
     Map<String, Optional<Calendar.Repeats>> choices = new LinkedHashMap<>();
     for (Calendar.Repeats one : Calendar.Repeats.values()) {
       choices.put(one.word(), Optional.of(one));
@@ -34,16 +34,16 @@ final class CalendarBinder {
     return Words.choice(at, choices, Optional.empty());
   }
 
-  private static Set<LocalDate> closed(At at) {
+  private static Set<LocalDate> closed(NodeReader at) {
     Set<LocalDate> closed = new HashSet<>();
-    for (At item : at.items("dates")) {
+    for (NodeReader item : at.items("dates")) {
       Dates.date(item).ifPresent(closed::add);
     }
     return closed;
   }
 
-  private static Shift shift(String name, At at) {
-    Fields f = at.fields(Shape.SHIFT);
+  private static Shift shift(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.SHIFT);
     int fromS = Dates.clock(f.at("from")).orElse(0);
     int toS = Dates.clock(f.at("to")).orElse(86_400);
     if (fromS == 86_400) {
@@ -55,8 +55,8 @@ final class CalendarBinder {
     return new Shift(name, Dates.weekdays(f.at("days")), fromS, toS, rests);
   }
 
-  private static Rest rest(At at) {
-    Fields f = at.fields(Shape.REST);
+  private static Rest rest(NodeReader at) {
+    Fields f = at.fields(MapKeys.REST);
     int atS = Dates.clock(f.at("at")).orElse(-1);
     double lastsS = Quantities.of(f.at("lasts"), Dimension.TIME, Range.ABOVE_0, 60);
     return new Rest(atS == 86_400 ? 0 : atS, lastsS);

@@ -1,10 +1,10 @@
 package hurdline.plant.yaml;
 
-import hurdline.chance.Distribution;
-import hurdline.chance.Fixed;
 import hurdline.plant.Bale;
 import hurdline.plant.Component;
 import hurdline.plant.Crop;
+import hurdline.random.Constant;
+import hurdline.random.Distribution;
 import hurdline.unit.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,7 +20,7 @@ final class CropBinder {
 
   private CropBinder() {}
 
-  static List<Component> components(At at) {
+  static List<Component> components(NodeReader at) {
     if (!at.isGiven()) {
       return USUAL.stream().map(name -> new Component(name, OptionalDouble.empty())).toList();
     }
@@ -28,7 +28,7 @@ final class CropBinder {
       return at.each("component", CropBinder::component);
     }
     List<Component> found = new ArrayList<>();
-    for (At item : at.items("names of components")) {
+    for (NodeReader item : at.items("names of components")) {
       once(found, item, Words.name(item, "a component"));
     }
     if (found.isEmpty()) {
@@ -37,30 +37,30 @@ final class CropBinder {
     return found;
   }
 
-  private static Component component(String name, At at) {
-    Fields f = at.fields(Shape.COMPONENT);
+  private static Component component(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.COMPONENT);
     return new Component(
         name, Quantities.whereGiven(f.at("bulk_density"), Dimension.DENSITY, Range.ABOVE_0));
   }
 
-  private static void once(List<Component> found, At item, String name) {
+  private static void once(List<Component> found, NodeReader item, String name) {
     if (found.stream().anyMatch(component -> component.name().equals(name))) {
       item.wrong(item.shown() + " stands here twice", "each component once");
-    } else if (At.isName(name)) {
+    } else if (NodeReader.isName(name)) {
       found.add(new Component(name, OptionalDouble.empty()));
     } else if (item.scalar().isPresent()) {
       item.wrong(item.shown() + " cannot be a name", "letters, digits, _ and -, up to 60 of them");
     }
   }
 
-  static Crop crop(String name, At at) {
-    Fields f = at.fields(Shape.CROP);
+  static Crop crop(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.CROP);
     if (at.isMap() && !f.has("bale") && !f.has("module")) {
       at.wrong(
           "it has neither \"bale\" nor \"module\"",
           "what a bale is like, such as \"bale: {mass: 1050 lb}\"");
     }
-    Bale usual = new Bale(new Fixed(1), new Fixed(USUAL_MOISTURE), Optional.empty(), Map.of(), 0, Optional.empty());
+    Bale usual = new Bale(new Constant(1), new Constant(USUAL_MOISTURE), Optional.empty(), Map.of(), 0, Optional.empty());
     return new Crop(name, f.has("module"), bale(f, usual));
   }
 
@@ -70,14 +70,14 @@ final class CropBinder {
       f.at("module")
           .wrong("it has a \"bale\" and a \"module\"", "the one that the crop is counted in");
     }
-    At unit = f.has("bale") ? f.at("bale") : f.at("module");
+    NodeReader unit = f.has("bale") ? f.at("bale") : f.at("module");
     Distribution massKg =
-        Amounts.optional(unit.fields(Shape.BALE).at("mass"), Dimension.MASS, Range.ABOVE_0)
+        RandomQuantityReader.optional(unit.fields(MapKeys.BALE).at("mass"), Dimension.MASS, Range.ABOVE_0)
             .orElse(usual.massKg());
     Distribution moisture =
-        Amounts.optional(f.at("moisture"), Dimension.SHARE, Range.PART).orElse(usual.moisture());
+        RandomQuantityReader.optional(f.at("moisture"), Dimension.SHARE, Range.PART).orElse(usual.moisture());
     Optional<Distribution> diameter =
-        Amounts.optional(f.at("diameter"), Dimension.LENGTH, Range.ABOVE_0).or(usual::diameterM);
+        RandomQuantityReader.optional(f.at("diameter"), Dimension.LENGTH, Range.ABOVE_0).or(usual::diameterM);
     Map<String, Double> composition =
         f.has("composition") ? shares(f.at("composition"), "component") : usual.composition();
     double spread =
@@ -86,8 +86,8 @@ final class CropBinder {
   }
 
   /** All three measures or none. */
-  private static Optional<Bale.Size> size(At at) {
-    Fields f = at.fields(Shape.BALE);
+  private static Optional<Bale.Size> size(NodeReader at) {
+    Fields f = at.fields(MapKeys.BALE);
     List<String> keys = List.of("long", "wide", "high");
     List<String> missing = keys.stream().filter(key -> !f.has(key)).toList();
     if (missing.size() == keys.size()) {
@@ -104,7 +104,7 @@ final class CropBinder {
   }
 
   /** Shares by name. */
-  static Map<String, Double> shares(At at, String kind) {
+  static Map<String, Double> shares(NodeReader at, String kind) {
     Map<String, Double> shares = new LinkedHashMap<>();
     at.named(kind)
         .forEach(

@@ -1,7 +1,8 @@
 package hurdline.plant.yaml;
 
-import hurdline.plant.Curve;
 import hurdline.plant.Curve.Point;
+import hurdline.plant.Curve;
+import hurdline.plant.yaml.tree.Tree;
 import hurdline.unit.Dimension;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,7 +21,7 @@ final class Curves {
   }
 
   /** A factor on a share of what is taken, which may fall to 0. */
-  static Map<String, Curve> onShares(At at, Dimension property) {
+  static Map<String, Curve> onShares(NodeReader at, Dimension property) {
     Map<String, Curve> curves = new HashMap<>();
     at.named("component")
         .forEach((name, entry) -> curves.put(name, new Curves(property, false).read(entry)));
@@ -28,17 +29,17 @@ final class Curves {
   }
 
   /** A factor on a rate or an energy; at 0 nothing would ever move. */
-  static Curve onRate(At at, Dimension property) {
+  static Curve onRate(NodeReader at, Dimension property) {
     return new Curves(property, true).read(at);
   }
 
-  private Curve read(At at) {
+  private Curve read(NodeReader at) {
     if (!at.isGiven()) {
       return Curve.NONE;
     }
-    List<At> pairs = at.items("pairs such as [12 %, 1.0]");
+    List<NodeReader> pairs = at.items("pairs such as [12 %, 1.0]");
     List<Point> points = new ArrayList<>();
-    for (At pair : pairs) {
+    for (NodeReader pair : pairs) {
       add(points, pair);
     }
     if (pairs.isEmpty() && at.tree().orElseThrow() instanceof Tree.Items) {
@@ -47,8 +48,8 @@ final class Curves {
     return new Curve(points);
   }
 
-  private void add(List<Point> points, At pair) {
-    List<At> two = pair.items("a value and a factor");
+  private void add(List<Point> points, NodeReader pair) {
+    List<NodeReader> two = pair.items("a value and a factor");
     if (two.size() != 2) {
       if (pair.tree().filter(Tree.Items.class::isInstance).isPresent()) {
         pair.wrong(

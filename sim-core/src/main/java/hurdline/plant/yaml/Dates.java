@@ -1,7 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Nearest;
-import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.plant.yaml.tree.Tree.Scalar;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -35,7 +35,7 @@ final class Dates {
     return days;
   }
 
-  static Optional<LocalDate> date(At at) {
+  static Optional<LocalDate> date(NodeReader at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
@@ -47,7 +47,7 @@ final class Dates {
     return exists(at, parts);
   }
 
-  private static Optional<LocalDate> exists(At at, Matcher parts) {
+  private static Optional<LocalDate> exists(NodeReader at, Matcher parts) {
     int year = Integer.parseInt(parts.group(1));
     int month = Integer.parseInt(parts.group(2));
     int day = Integer.parseInt(parts.group(3));
@@ -71,7 +71,7 @@ final class Dates {
   }
 
   /** Seconds after midnight. */
-  static OptionalInt clock(At at) {
+  static OptionalInt clock(NodeReader at) {
     if (!at.isGiven()) {
       return OptionalInt.empty();
     }
@@ -94,9 +94,9 @@ final class Dates {
   }
 
   /** Days of the week; all where none are given. */
-  static Set<DayOfWeek> weekdays(At at) {
+  static Set<DayOfWeek> weekdays(NodeReader at) {
     EnumSet<DayOfWeek> found = EnumSet.noneOf(DayOfWeek.class);
-    for (At item : at.items("days of the week")) {
+    for (NodeReader item : at.items("days of the week")) {
       String word = Words.name(item, "a day");
       if (!DAYS.containsKey(word)) {
         item.wrong(

@@ -1,14 +1,14 @@
 package hurdline.plant.yaml;
 
-import hurdline.chance.Fixed;
 import hurdline.plant.Bale;
 import hurdline.plant.Calendar;
 import hurdline.plant.Crop;
-import hurdline.plant.Delivery;
 import hurdline.plant.Delivery.DayHours;
 import hurdline.plant.Delivery.Field;
 import hurdline.plant.Delivery.Loads;
 import hurdline.plant.Delivery.Trucks;
+import hurdline.plant.Delivery;
+import hurdline.random.Constant;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.time.DayOfWeek;
@@ -23,7 +23,7 @@ import java.util.OptionalInt;
 final class DeliveryBinder {
   private static final DayHours ALL_DAY = new DayHours(0, 86_400, EnumSet.allOf(DayOfWeek.class));
   private static final Bale NO_BALE =
-      new Bale(new Fixed(1), new Fixed(0.12), Optional.empty(), Map.of(), 0, Optional.empty());
+      new Bale(new Constant(1), new Constant(0.12), Optional.empty(), Map.of(), 0, Optional.empty());
 
   private final List<Crop> crops;
   private final Calendar calendar;
@@ -33,8 +33,8 @@ final class DeliveryBinder {
     this.calendar = calendar;
   }
 
-  Delivery delivery(String crop, At at) {
-    Fields f = at.fields(Shape.DELIVERY);
+  Delivery delivery(String crop, NodeReader at) {
+    Fields f = at.fields(MapKeys.DELIVERY);
     wayIn(f);
     Optional<Loads> loads = loads(f.at("loads"), isModules(crop));
     DayHours given = hours(f.at("hours"));
@@ -49,7 +49,7 @@ final class DeliveryBinder {
         crop,
         f.at("fields").each("field", (name, field) -> field(name, field, usual)),
         f.has("balers") ? OptionalInt.of(Numbers.whole(f.at("balers"), 1, 1)) : OptionalInt.empty(),
-        Amounts.of(f.at("yield_factor"), Dimension.SHARE, Range.NOT_BELOW_0, 1),
+        RandomQuantityReader.of(f.at("yield_factor"), Dimension.SHARE, Range.NOT_BELOW_0, 1),
         WeatherBinder.weather(f.at("weather")),
         hours,
         trucks(f.at("trucks"), isModules(crop)),
@@ -92,24 +92,24 @@ final class DeliveryBinder {
     }
   }
 
-  private static Field field(String name, At at, Bale usual) {
-    Fields f = at.fields(Shape.FIELD);
-    At baling = f.at("baling");
+  private static Field field(String name, NodeReader at, Bale usual) {
+    Fields f = at.fields(MapKeys.FIELD);
+    NodeReader baling = f.at("baling");
     return new Field(
         name,
         Quantities.of(f.at("area"), Dimension.AREA, Range.ABOVE_0, 1),
-        Amounts.of(f.at("yield"), Dimension.YIELD, Range.NOT_BELOW_0, 0),
+        RandomQuantityReader.of(f.at("yield"), Dimension.YIELD, Range.NOT_BELOW_0, 0),
         Dates.date(f.at("ready")).orElse(LocalDate.MIN),
         Quantities.of(f.at("ready_sd"), Dimension.TIME, Range.NOT_BELOW_0, 0) / FileUnit.DAY.inSi(),
         Quantities.whole(baling, Dimension.BALE_RATE, 1 / FileUnit.DAY.inSi(), 1, 1),
         CropBinder.bale(f, usual));
   }
 
-  private static DayHours hours(At at) {
+  private static DayHours hours(NodeReader at) {
     if (!at.isGiven()) {
       return ALL_DAY;
     }
-    Fields f = at.fields(Shape.HOURS);
+    Fields f = at.fields(MapKeys.HOURS);
     int fromS = Dates.clock(f.at("from")).orElse(0);
     int toS = Dates.clock(f.at("to")).orElse(86_400);
     if (!(fromS < toS)) {
@@ -122,27 +122,27 @@ final class DeliveryBinder {
     return new DayHours(fromS, toS, Dates.weekdays(f.at("days")));
   }
 
-  private static Optional<Trucks> trucks(At at, boolean modules) {
+  private static Optional<Trucks> trucks(NodeReader at, boolean modules) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
-    Fields f = at.fields(Shape.TRUCKS);
+    Fields f = at.fields(MapKeys.TRUCKS);
     return Optional.of(
         new Trucks(
             Numbers.whole(f.at("count"), 0, 1),
             Counts.needed(f, modules),
             StopBinder.job(f.at("load")).orElseGet(YardBinder::atOnce),
-            Amounts.of(f.at("drive"), Dimension.TIME, Range.NOT_BELOW_0, 1)));
+            RandomQuantityReader.of(f.at("drive"), Dimension.TIME, Range.NOT_BELOW_0, 1)));
   }
 
-  private Optional<Loads> loads(At at, boolean modules) {
+  private Optional<Loads> loads(NodeReader at, boolean modules) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
-    Fields f = at.fields(Shape.LOADS);
+    Fields f = at.fields(MapKeys.LOADS);
     return Optional.of(
         new Loads(
-            Amounts.of(f.at("every"), Dimension.TIME, Range.ABOVE_0, 1),
+            RandomQuantityReader.of(f.at("every"), Dimension.TIME, Range.ABOVE_0, 1),
             Counts.needed(f, modules),
             Dates.date(f.at("from")).orElse(calendar.from()),
             Dates.date(f.at("to")).orElse(calendar.to()),

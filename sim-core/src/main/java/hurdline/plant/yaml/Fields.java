@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Nearest;
+import hurdline.plant.yaml.tree.MessageText;
 import hurdline.unit.Amount;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,18 +20,18 @@ import java.util.regex.Pattern;
 final class Fields {
   private static final Pattern RUN_TOGETHER = Pattern.compile("([a-z_]+)[:=\\s]+(\\S.*)");
 
-  private final At at;
-  private final Shape shape;
+  private final NodeReader at;
+  private final MapKeys shape;
   private final Map<String, String> written = new HashMap<>();
   private final Set<String> slips = new HashSet<>();
   private boolean whole = true;
 
-  private Fields(At at, Shape shape) {
+  private Fields(NodeReader at, MapKeys shape) {
     this.at = at;
     this.shape = shape;
   }
 
-  static Fields of(At at, Shape shape) {
+  static Fields of(NodeReader at, MapKeys shape) {
     Fields fields = new Fields(at, shape);
     if (at.isMap()) {
       fields.match();
@@ -60,17 +61,17 @@ final class Fields {
       at.key(key).wrong("unknown key", "a key of " + shape.phrase()); // only counted any more
       return;
     }
-    String reason = Strangers.reason(shape, key);
+    String reason = MisplacedKeys.reason(shape, key);
     if (reason != null) {
       at.key(key)
           .wrong(
-              "unknown key " + Shown.quoted(key) + ": " + reason,
+              "unknown key " + MessageText.quoted(key) + ": " + reason,
               "one of " + String.join(", ", shape.keys()));
       return;
     }
     at.key(key)
         .wrong(
-            "unknown key " + Shown.quoted(key),
+            "unknown key " + MessageText.quoted(key),
             Nearest.expected("a key of " + shape.phrase(), key, shape.keys()));
     Nearest.to(key, open)
         .ifPresent(
@@ -88,7 +89,7 @@ final class Fields {
     if (bare && parts.matches() && shape.keys().contains(parts.group(1))) {
       slips.add(parts.group(1));
       at.key(key).wrong(
-          "no colon and space between " + Shown.quoted(parts.group(1)) + " and its value in " + Shown.quoted(key),
+          "no colon and space between " + MessageText.quoted(parts.group(1)) + " and its value in " + MessageText.quoted(key),
           "\"" + parts.group(1) + ": " + parts.group(2) + "\"");
       return true;
     }
@@ -124,7 +125,7 @@ final class Fields {
         .wrong("the key \"" + key + (stands ? "\" has no value" : "\" is missing"), shape.key(key).wanted());
   }
 
-  At at(String key) {
+  NodeReader at(String key) {
     return at.child(key, written.getOrDefault(key, key));
   }
 
@@ -132,7 +133,7 @@ final class Fields {
     return at(key).isGiven();
   }
 
-  At here() {
+  NodeReader here() {
     return at;
   }
 }

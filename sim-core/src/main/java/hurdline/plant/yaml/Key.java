@@ -1,7 +1,7 @@
 package hurdline.plant.yaml;
 
 /**
- * A key that may stand in a map of the plant file: a row of {@link KeyTable}.
+ * A key that may stand in a map of the plant file: a row of {@link KeyTable.
  *
  * <p>Only name and need are read at once, since every start of the program reads the table; what is for messages, the
  * reference and editors waits until it is asked for.

@@ -22,17 +22,17 @@ final class LineBinder {
   private static final String FROM = "from-";
   private static final String AIM = "a machine, a bin, a product or \"waste\"";
 
-  private final Map<String, Shape> machines;
+  private final Map<String, MapKeys> machines;
 
   /**
    * @param machines the shape of each machine, which says what its steps may have
    */
-  LineBinder(Map<String, Shape> machines) {
+  LineBinder(Map<String, MapKeys> machines) {
     this.machines = machines;
   }
 
-  Line line(String name, At at) {
-    Fields f = at.fields(Shape.LINE);
+  Line line(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.LINE);
     return new Line(
         name,
         Words.name(f.at("crop"), "a crop"),
@@ -41,11 +41,11 @@ final class LineBinder {
         f.at("steps").each("machine", this::step));
   }
 
-  private Step step(String machine, At at) {
-    Shape shape = machines.containsKey(machine) ? ofKind(machines.get(machine)) : likely(at);
+  private Step step(String machine, NodeReader at) {
+    MapKeys shape = machines.containsKey(machine) ? ofKind(machines.get(machine)) : likely(at);
     Fields f = at.fields(shape);
     oneWayOut(f);
-    if (shape == Shape.MILL_STEP) {
+    if (shape == MapKeys.MILL_STEP) {
       followsOrders(f);
     }
     return new Step(
@@ -65,22 +65,22 @@ final class LineBinder {
         makes(f.at("makes")));
   }
 
-  private static Shape ofKind(Shape machine) {
+  private static MapKeys ofKind(MapKeys machine) {
     return switch (machine) {
-      case BIN -> Shape.BIN_STEP;
-      case FEEDER -> Shape.FEEDER_STEP;
-      case MILL -> Shape.MILL_STEP;
-      default -> Shape.STEP;
+      case BIN -> MapKeys.BIN_STEP;
+      case FEEDER -> MapKeys.FEEDER_STEP;
+      case MILL -> MapKeys.MILL_STEP;
+      default -> MapKeys.STEP;
     };
   }
 
   /** Of a machine that is not known, which is told elsewhere: the step that may have all these keys. */
-  private static Shape likely(At at) {
+  private static MapKeys likely(NodeReader at) {
     Set<String> keys = at.entries().map(Map::keySet).orElse(Set.of());
-    return Stream.of(Shape.MILL_STEP, Shape.FEEDER_STEP, Shape.BIN_STEP)
+    return Stream.of(MapKeys.MILL_STEP, MapKeys.FEEDER_STEP, MapKeys.BIN_STEP)
         .filter(shape -> shape.keys().containsAll(keys))
         .findFirst()
-        .orElse(Shape.MILL_STEP);
+        .orElse(MapKeys.MILL_STEP);
   }
 
   private static void oneWayOut(Fields f) {
@@ -116,8 +116,8 @@ final class LineBinder {
     return found;
   }
 
-  private static Outlet outlet(At at) {
-    Fields f = at.fields(Shape.OUTLET);
+  private static Outlet outlet(NodeReader at) {
+    Fields f = at.fields(MapKeys.OUTLET);
     Optional<Map<String, Double>> takes =
         f.has("takes")
             ? Optional.of(CropBinder.shares(f.at("takes"), "component"))
@@ -129,7 +129,7 @@ final class LineBinder {
         Curves.onShares(f.at("by_diameter"), Dimension.LENGTH));
   }
 
-  private static Optional<Packs> packs(At at) {
+  private static Optional<Packs> packs(NodeReader at) {
     return Words.optionalName(at, "a product, or \"from\" and a mill")
         .map(
             word ->
@@ -138,19 +138,19 @@ final class LineBinder {
                     : new Step.PacksProduct(word));
   }
 
-  private static Break breaking(String component, At at) {
-    Fields f = at.fields(Shape.BREAK);
+  private static Break breaking(String component, NodeReader at) {
+    Fields f = at.fields(MapKeys.BREAK);
     return new Break(
         component,
         Words.name(f.at("into"), "a component"),
         Quantities.of(f.at("share"), Dimension.SHARE, Range.SHARE, 0));
   }
 
-  private static Optional<OwnHours> ownHours(At at) {
+  private static Optional<OwnHours> ownHours(NodeReader at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
-    Fields f = at.fields(Shape.OWN_HOURS);
+    Fields f = at.fields(MapKeys.OWN_HOURS);
     if (at.isMap() && at.entries().orElseThrow().isEmpty()) {
       at.wrong("the map is empty", "shifts, from or to");
     }
@@ -161,14 +161,14 @@ final class LineBinder {
             Dates.date(f.at("to"))));
   }
 
-  private static OptionalInt table(At at) {
+  private static OptionalInt table(NodeReader at) {
     return at.isGiven()
         ? OptionalInt.of(Quantities.whole(at, Dimension.BALES, 1, 1, 2))
         : OptionalInt.empty();
   }
 
   private static Mix mix(Fields f) {
-    At at = f.at("mix");
+    NodeReader at = f.at("mix");
     if (!at.isGiven()) {
       return new Step.FirstScreen();
     }
@@ -181,7 +181,7 @@ final class LineBinder {
     return shares(at);
   }
 
-  private static Step.Shares shares(At at) {
+  private static Step.Shares shares(NodeReader at) {
     List<MixShare> shares = at.list("screens with their shares", LineBinder::mixShare);
     if (shares.isEmpty() && !at.isMap()) {
       at.wrong("the mix names no screen", "at least one, such as {screen: medium, share: 100 %}");
@@ -189,7 +189,7 @@ final class LineBinder {
     return new Step.Shares(shares);
   }
 
-  private static Optional<Step.WithoutOrder> then(At at) {
+  private static Optional<Step.WithoutOrder> then(NodeReader at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
@@ -203,14 +203,14 @@ final class LineBinder {
             : new Step.Shares(List.of(new MixShare(word, 1))));
   }
 
-  private static MixShare mixShare(At at) {
-    Fields f = at.fields(Shape.MIX_SHARE);
+  private static MixShare mixShare(NodeReader at) {
+    Fields f = at.fields(MapKeys.MIX_SHARE);
     return new MixShare(
         Words.name(f.at("screen"), "a screen"),
         Quantities.of(f.at("share"), Dimension.SHARE, Range.SHARE, 0));
   }
 
-  private static Map<String, String> makes(At at) {
+  private static Map<String, String> makes(NodeReader at) {
     Map<String, String> makes = new LinkedHashMap<>();
     at.named("screen")
         .forEach((screen, product) -> makes.put(screen, Words.name(product, "a product")));

@@ -1,10 +1,11 @@
 package hurdline.plant.yaml;
 
-import hurdline.plant.Machine;
 import hurdline.plant.Machine.Common;
 import hurdline.plant.Machine.Grinding;
 import hurdline.plant.Machine.PlainKind;
 import hurdline.plant.Machine.Screen;
+import hurdline.plant.Machine;
+import hurdline.plant.yaml.tree.Tree;
 import hurdline.unit.Dimension;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,46 +15,46 @@ import java.util.OptionalDouble;
 
 /** Reads machines and bins, each by the keys of its kind. */
 final class MachineBinder {
-  static final Map<String, Shape> KINDS = kinds();
+  static final Map<String, MapKeys> KINDS = kinds();
 
-  private static final Map<Shape, String> OWN_KEYS =
+  private static final Map<MapKeys, String> OWN_KEYS =
       Map.of(
-          Shape.MILL, "grinding",
-          Shape.BIN, "holds",
-          Shape.PRESS, "boxes",
-          Shape.FILLER, "spouts",
-          Shape.FEEDER, "feed_table",
-          Shape.CYCLONE, "collects");
+          MapKeys.MILL, "grinding",
+          MapKeys.BIN, "holds",
+          MapKeys.PRESS, "boxes",
+          MapKeys.FILLER, "spouts",
+          MapKeys.FEEDER, "feed_table",
+          MapKeys.CYCLONE, "collects");
   private static final Map<String, Boolean> DRAWS = Map.of("while-up", false, "with-flow", true);
 
   private MachineBinder() {}
 
-  private static Map<String, Shape> kinds() {
-    Map<String, Shape> kinds = new LinkedHashMap<>();
-    kinds.put("bale-feeder", Shape.FEEDER);
-    kinds.put("hammer-mill", Shape.MILL);
-    kinds.put("cyclone", Shape.CYCLONE);
-    kinds.put("bag-filler", Shape.FILLER);
-    kinds.put("press", Shape.PRESS);
-    kinds.put("bin", Shape.BIN);
+  private static Map<String, MapKeys> kinds() {
+    Map<String, MapKeys> kinds = new LinkedHashMap<>();
+    kinds.put("bale-feeder", MapKeys.FEEDER);
+    kinds.put("hammer-mill", MapKeys.MILL);
+    kinds.put("cyclone", MapKeys.CYCLONE);
+    kinds.put("bag-filler", MapKeys.FILLER);
+    kinds.put("press", MapKeys.PRESS);
+    kinds.put("bin", MapKeys.BIN);
     for (PlainKind kind : PlainKind.values()) {
-      kinds.put(kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), Shape.PLAIN);
+      kinds.put(kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), MapKeys.PLAIN);
     }
     return kinds;
   }
 
   /** The keys that go with the kind; those of a plain machine where the kind is unknown. */
-  static Shape shape(At at) {
-    At kind = kindOf(at);
+  static MapKeys shape(NodeReader at) {
+    NodeReader kind = kindOf(at);
     String word = kind.scalar().map(Tree.Scalar::text).orElse("");
-    Shape known = KINDS.get(word);
+    MapKeys known = KINDS.get(word);
     return known != null
         ? known
         : hurdline.plant.Nearest.to(word, KINDS.keySet()).map(KINDS::get).orElse(guess(at));
   }
 
   /** The value of "kind", also where that key is misspelt. */
-  private static At kindOf(At at) {
+  private static NodeReader kindOf(NodeReader at) {
     if (at.isMap() && !at.child("kind").isGiven()) {
       for (String key : at.entries().orElseThrow().keySet()) {
         if (hurdline.plant.Nearest.to(key, List.of("kind")).isPresent()) {
@@ -65,19 +66,19 @@ final class MachineBinder {
   }
 
   /** The kind by a key that only it has, so that a missing kind is the only thing told. */
-  private static Shape guess(At at) {
-    for (Shape shape : OWN_KEYS.keySet()) {
+  private static MapKeys guess(NodeReader at) {
+    for (MapKeys shape : OWN_KEYS.keySet()) {
       if (at.child(OWN_KEYS.get(shape)).isGiven()) {
         return shape;
       }
     }
-    return Shape.PLAIN;
+    return MapKeys.PLAIN;
   }
 
-  static Machine machine(String name, At at) {
-    Shape shape = shape(at);
+  static Machine machine(String name, NodeReader at) {
+    MapKeys shape = shape(at);
     Fields f = at.fields(shape);
-    Words.choice(f.at("kind"), KINDS, Shape.PLAIN);
+    Words.choice(f.at("kind"), KINDS, MapKeys.PLAIN);
     return switch (shape) {
       case FEEDER ->
           new Machine.BaleFeeder(
@@ -111,7 +112,7 @@ final class MachineBinder {
   }
 
   private static Machine bin(String name, Fields f) {
-    At holdsAt = f.at("holds");
+    NodeReader holdsAt = f.at("holds");
     boolean byVolume = isVolume(holdsAt);
     Dimension due = byVolume ? Dimension.VOLUME : Dimension.MASS;
     double holds = Quantities.of(holdsAt, due, Range.ABOVE_0, 1e30);
@@ -124,7 +125,7 @@ final class MachineBinder {
     return new Machine.Bin(name, holds, byVolume, startAt.orElse(0), stopAt.orElse(0));
   }
 
-  private static boolean isVolume(At at) {
+  private static boolean isVolume(NodeReader at) {
     try {
       return at.scalar().isPresent()
           && hurdline.unit.Quantity.read(at.scalar().get().text(), Dimension.VOLUME) != null;
@@ -153,20 +154,20 @@ final class MachineBinder {
         common,
         grinding(f.at("grinding")),
         screens,
-        Amounts.of(f.at("screen_change"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+        RandomQuantityReader.of(f.at("screen_change"), Dimension.TIME, Range.NOT_BELOW_0, 0),
         Words.optionalName(f.at("needs"), "a resource"));
   }
 
-  private static Screen screen(String name, At at) {
-    Fields f = at.fields(Shape.SCREEN);
+  private static Screen screen(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.SCREEN);
     return new Screen(
         name,
         Quantities.of(f.at("opening"), Dimension.LENGTH, Range.ABOVE_0, 1),
         Quantities.of(f.at("fines"), Dimension.SHARE, Range.SHARE, 0));
   }
 
-  private static Grinding grinding(At at) {
-    Fields f = at.fields(Shape.GRINDING);
+  private static Grinding grinding(NodeReader at) {
+    Fields f = at.fields(MapKeys.GRINDING);
     return new Grinding(
         Quantities.of(f.at("energy"), Dimension.ENERGY_PER_MASS, Range.ABOVE_0, 1),
         Quantities.of(f.at("measured_at"), Dimension.LENGTH, Range.ABOVE_0, 1),

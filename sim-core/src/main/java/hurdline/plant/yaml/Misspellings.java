@@ -1,8 +1,9 @@
 package hurdline.plant.yaml;
 
-import hurdline.plant.yaml.Tree.Entries;
-import hurdline.plant.yaml.Tree.Entry;
-import hurdline.plant.yaml.Tree.Items;
+import hurdline.plant.yaml.tree.Tree.Entries;
+import hurdline.plant.yaml.tree.Tree.Entry;
+import hurdline.plant.yaml.tree.Tree.Items;
+import hurdline.plant.yaml.tree.Tree;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

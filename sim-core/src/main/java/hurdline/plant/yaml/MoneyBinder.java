@@ -1,10 +1,11 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Basis;
-import hurdline.plant.Money;
 import hurdline.plant.Money.Growth;
+import hurdline.plant.Money;
 import hurdline.plant.Option;
 import hurdline.plant.Plan;
+import hurdline.plant.yaml.tree.Tree;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.util.LinkedHashMap;
@@ -17,7 +18,7 @@ final class MoneyBinder {
   private MoneyBinder() {}
 
   /** Keeps the file to the currency that it names, before any price is read. */
-  static void keepCurrency(At money) {
+  static void keepCurrency(NodeReader money) {
     if (money.isMap()) {
       String code = money.child("currency").scalar().map(Tree.Scalar::text).orElse("");
       if (code.matches("[A-Z]{3}")) {
@@ -26,12 +27,12 @@ final class MoneyBinder {
     }
   }
 
-  static Optional<Money> money(At at) {
+  static Optional<Money> money(NodeReader at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
-    Fields f = at.fields(Shape.MONEY);
-    Fields electricity = f.at("electricity").fields(Shape.ELECTRICITY);
+    Fields f = at.fields(MapKeys.MONEY);
+    Fields electricity = f.at("electricity").fields(MapKeys.ELECTRICITY);
     return Optional.of(
         new Money(
             currency(f.at("currency")),
@@ -48,22 +49,22 @@ final class MoneyBinder {
             rent(f.at("rent"))));
   }
 
-  private static Optional<Money.Overtime> overtime(At at) {
+  private static Optional<Money.Overtime> overtime(NodeReader at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
-    Fields f = at.fields(Shape.OVERTIME);
+    Fields f = at.fields(MapKeys.OVERTIME);
     return Optional.of(
         new Money.Overtime(
             Quantities.of(f.at("after"), Dimension.TIME, Range.NOT_BELOW_0, 0),
             Numbers.number(f.at("pays"), 1, false).orElse(1)));
   }
 
-  private static Optional<Money.Rent> rent(At at) {
+  private static Optional<Money.Rent> rent(NodeReader at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
-    Fields f = at.fields(Shape.RENT);
+    Fields f = at.fields(MapKeys.RENT);
     return Optional.of(
         new Money.Rent(
             Words.name(f.at("line"), "a line"),
@@ -71,7 +72,7 @@ final class MoneyBinder {
             Quantities.of(f.at("fed"), Dimension.PRICE, Range.NOT_BELOW_0, 0)));
   }
 
-  private static String currency(At at) {
+  private static String currency(NodeReader at) {
     String code = Words.name(at, "a currency");
     if (at.isGiven() && !code.matches("[A-Z]{3}")) {
       at.wrong(at.shown() + " is no currency code", "three capital letters such as USD");
@@ -79,7 +80,7 @@ final class MoneyBinder {
     return code;
   }
 
-  private static Map<String, Double> prices(At at) {
+  private static Map<String, Double> prices(NodeReader at) {
     Map<String, Double> prices = new LinkedHashMap<>();
     at.named("crop")
         .forEach(
@@ -87,7 +88,7 @@ final class MoneyBinder {
     return prices;
   }
 
-  private static Map<String, Basis> moistures(At at) {
+  private static Map<String, Basis> moistures(NodeReader at) {
     Map<String, Basis> moistures = new LinkedHashMap<>();
     at.named("crop")
         .forEach(
@@ -96,8 +97,8 @@ final class MoneyBinder {
     return moistures;
   }
 
-  private static Growth growth(At at) {
-    Fields f = at.fields(Shape.ESCALATION);
+  private static Growth growth(NodeReader at) {
+    Fields f = at.fields(MapKeys.ESCALATION);
     return new Growth(
         growth(f, "products"), growth(f, "crops"), growth(f, "wages"), growth(f, "electricity"));
   }
@@ -114,16 +115,16 @@ final class MoneyBinder {
     return perYear;
   }
 
-  private static OptionalDouble discount(At at) {
+  private static OptionalDouble discount(NodeReader at) {
     return at.isGiven() ? OptionalDouble.of(perYear(at, Range.NOT_BELOW_0)) : OptionalDouble.empty();
   }
 
-  private static double perYear(At at, Range range) {
+  private static double perYear(NodeReader at, Range range) {
     return Quantities.of(at, Dimension.SHARE_RATE, range, 0) * FileUnit.YEAR.inSi();
   }
 
-  static Option option(String name, At at) {
-    Fields f = at.fields(Shape.OPTION);
+  static Option option(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.OPTION);
     patch(f);
     OptionalDouble lifeS = Quantities.optional(f.at("life"), Dimension.TIME, Range.ABOVE_0);
     return new Option(
@@ -134,8 +135,8 @@ final class MoneyBinder {
         Quantities.of(f.at("salvage"), Dimension.MONEY, Range.ANY, 0));
   }
 
-  static Plan plan(String name, At at) {
-    Fields f = at.fields(Shape.PLAN);
+  static Plan plan(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.PLAN);
     patch(f);
     return new Plan(name, Words.text(f.at("description")));
   }

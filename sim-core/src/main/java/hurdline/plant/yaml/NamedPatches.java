@@ -2,8 +2,13 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.Nearest;
 import hurdline.plant.Problem;
-import hurdline.plant.yaml.Tree.Entries;
-import hurdline.plant.yaml.Tree.Entry;
+import hurdline.plant.yaml.tree.Finding;
+import hurdline.plant.yaml.tree.MessageText;
+import hurdline.plant.yaml.tree.SourcePosition;
+import hurdline.plant.yaml.tree.Tree.Entries;
+import hurdline.plant.yaml.tree.Tree.Entry;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.UnreadableException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +19,7 @@ final class NamedPatches {
   /**
    * @param kind "option" or "plan"
    */
-  record Named(String kind, String name, Spot place, Tree with) {
+  record Named(String kind, String name, SourcePosition place, Tree with) {
     String because() {
       return kind + " " + name;
     }
@@ -56,10 +61,10 @@ final class NamedPatches {
     if (!byName.containsKey(name)) {
       throw new UnreadableException(
           new Finding(
-              Spot.NOWHERE,
+              SourcePosition.NOWHERE,
               new Problem(
                   "",
-                  Shown.quoted(name) + " is neither an option nor a plan of this file",
+                  MessageText.quoted(name) + " is neither an option nor a plan of this file",
                   Nearest.expected("an option or plan", name, byName.keySet()))));
     }
     return byName.get(name);

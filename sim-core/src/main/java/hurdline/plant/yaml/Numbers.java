@@ -1,6 +1,6 @@
 package hurdline.plant.yaml;
 
-import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.plant.yaml.tree.Tree.Scalar;
 import hurdline.unit.Amount;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,7 +13,7 @@ final class Numbers {
   private Numbers() {}
 
   /** A bare whole number; the stand-in where none is given or it is wrong. */
-  static int whole(At at, int least, int standIn) {
+  static int whole(NodeReader at, int least, int standIn) {
     String expected = "a bare whole number, " + least + " or more";
     if (!at.isGiven()) {
       return standIn;
@@ -34,7 +34,7 @@ final class Numbers {
   }
 
   /** A bare number of at least some size. */
-  static OptionalDouble number(At at, double least, boolean above) {
+  static OptionalDouble number(NodeReader at, double least, boolean above) {
     String expected = "a bare number" + (above ? " above " : ", at least ") + shortest(least);
     if (!at.isGiven()) {
       return OptionalDouble.empty();
@@ -61,12 +61,12 @@ final class Numbers {
   }
 
   /** The text of a scalar that stands without quotes. */
-  private static Optional<String> plain(At at) {
+  private static Optional<String> plain(NodeReader at) {
     return at.scalar().filter(Scalar::plain).map(Scalar::text);
   }
 
   /** A comma is what most often makes a number none. */
-  private static String slip(At at) {
+  private static String slip(NodeReader at) {
     return plain(at).filter(text -> text.matches("[-+]?[0-9]+(,[0-9]+)+")).isPresent()
         ? ": it has a comma in it"
         : "";

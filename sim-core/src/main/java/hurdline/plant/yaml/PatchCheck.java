@@ -5,9 +5,14 @@ import hurdline.plant.Nearest;
 import hurdline.plant.Plant;
 import hurdline.plant.Problem;
 import hurdline.plant.Title;
-import hurdline.plant.Usage;
-import hurdline.plant.yaml.Tree.Entries;
-import hurdline.plant.yaml.Tree.Entry;
+import hurdline.plant.UnusedNames;
+import hurdline.plant.yaml.tree.Finding;
+import hurdline.plant.yaml.tree.Findings;
+import hurdline.plant.yaml.tree.MergePatch;
+import hurdline.plant.yaml.tree.SourcePosition;
+import hurdline.plant.yaml.tree.Tree.Entries;
+import hurdline.plant.yaml.tree.Tree.Entry;
+import hurdline.plant.yaml.tree.Tree;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -28,21 +33,21 @@ final class PatchCheck {
   private static final Set<String> NOT_TO_BE_CHANGED = Set.of("hurdline", "options", "plans");
 
   private final Tree base;
-  private final Rains rains;
+  private final RainFiles rains;
   private final Findings findings;
   private final List<NamedPatches.Named> all;
 
   /** By the path of a name that the plant has not, the patches that add it. */
   private final Map<String, List<NamedPatches.Named>> adding = new HashMap<>();
 
-  private PatchCheck(Tree base, List<NamedPatches.Named> all, Rains rains, Findings findings) {
+  private PatchCheck(Tree base, List<NamedPatches.Named> all, RainFiles rains, Findings findings) {
     this.base = base;
     this.all = all;
     this.rains = rains;
     this.findings = findings;
   }
 
-  static void all(Tree base, Rains rains, Findings findings) {
+  static void all(Tree base, RainFiles rains, Findings findings) {
     List<NamedPatches.Named> all = new NamedPatches(base).all();
     if (all.size() > MOST) {
       findings.add(
@@ -76,9 +81,9 @@ final class PatchCheck {
     if (buildsOnAnother(named)) {
       return;
     }
-    Tree merged = Patch.merge(base, patch);
+    Tree merged = MergePatch.merge(base, patch);
     if (Tree.same(base, merged)) {
-      if (!strangers(named, Bound.plant(merged, rains, new Findings()), List.of()).isEmpty()) {
+      if (!strangers(named, BoundPlant.plant(merged, rains, new Findings()), List.of()).isEmpty()) {
         return;
       }
       add(
@@ -90,7 +95,7 @@ final class PatchCheck {
       return;
     }
     Findings changed = new Findings();
-    Plant plant = Bound.plant(merged, rains, changed);
+    Plant plant = BoundPlant.plant(merged, rains, changed);
     List<Finding> fresh =
         changed.inOrder().stream().filter(f -> before.stream().noneMatch(f::echoes)).toList();
     List<String> strangers = strangers(named, plant, fresh);
@@ -136,7 +141,7 @@ final class PatchCheck {
       return false;
     }
     Findings alone = new Findings();
-    Bound.plant(Patch.merge(base, first.get().with()), rains, alone);
+    BoundPlant.plant(MergePatch.merge(base, first.get().with()), rains, alone);
     return own.stream().noneMatch(alone::covers);
   }
 
@@ -159,7 +164,7 @@ final class PatchCheck {
           boolean broken =
               fresh.stream().anyMatch(finding -> within(finding.problem().path(), path));
           boolean meant = Nearest.to(name, known).isPresent();
-          if (removed || (meant && (broken || Usage.isUnused(plant, path)))) {
+          if (removed || (meant && (broken || UnusedNames.isUnused(plant, path)))) {
             String said =
                 removed
                     ? "it removes \"" + name + "\", which is not there"
@@ -197,11 +202,11 @@ final class PatchCheck {
     return path.equals(outer) || path.startsWith(outer + ".");
   }
 
-  private void add(Spot place, NamedPatches.Named named, String path, String said, String expected) {
+  private void add(SourcePosition place, NamedPatches.Named named, String path, String said, String expected) {
     add(place, named, path, said, Expected.of(expected));
   }
 
-  private void add(Spot place, NamedPatches.Named named, String path, String said, Expected expected) {
+  private void add(SourcePosition place, NamedPatches.Named named, String path, String said, Expected expected) {
     findings.add(new Finding(place, new Problem(path, said, expected), named.because()));
   }
 }

@@ -3,6 +3,7 @@ package hurdline.plant.yaml;
 import hurdline.plant.Calendar;
 import hurdline.plant.Crop;
 import hurdline.plant.Plant;
+import hurdline.plant.yaml.tree.Tree;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,8 +17,8 @@ final class PlantBinder {
   private PlantBinder() {}
 
   static Plant plant(Tree tree, Binding binding) {
-    At at = At.top(tree, binding);
-    Fields f = at.fields(Shape.PLANT);
+    NodeReader at = NodeReader.top(tree, binding);
+    Fields f = at.fields(MapKeys.PLANT);
     version(f.at("hurdline"));
     MoneyBinder.keepCurrency(f.at("money"));
     Calendar calendar = CalendarBinder.calendar(f.at("calendar"));
@@ -44,7 +45,7 @@ final class PlantBinder {
         TitleBinder.titles(at));
   }
 
-  private static void version(At at) {
+  private static void version(NodeReader at) {
     if (Numbers.whole(at, 1, 1) != 1) {
       at.wrong(
           at.shown() + " is a version of the format that this program does not know",
@@ -52,8 +53,8 @@ final class PlantBinder {
     }
   }
 
-  private static Map<String, Shape> shapes(At machines) {
-    Map<String, Shape> shapes = new LinkedHashMap<>();
+  private static Map<String, MapKeys> shapes(NodeReader machines) {
+    Map<String, MapKeys> shapes = new LinkedHashMap<>();
     if (machines.isMap()) {
       machines
           .entries()

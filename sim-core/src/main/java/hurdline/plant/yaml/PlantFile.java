@@ -1,10 +1,17 @@
 package hurdline.plant.yaml;
 
-import hurdline.plant.Cautions;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
+import hurdline.plant.Warnings;
+import hurdline.plant.yaml.tree.FileText;
+import hurdline.plant.yaml.tree.Finding;
+import hurdline.plant.yaml.tree.Findings;
+import hurdline.plant.yaml.tree.Locator;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.TreeReader;
+import hurdline.plant.yaml.tree.UnreadableException;
 import hurdline.problem.LocatedProblem;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -18,10 +25,10 @@ public final class PlantFile {
   private final String name;
   private final String contentHash;
   private final TreeVariants variants;
-  private final Rains rains;
+  private final RainFiles rains;
   private final Plant plant;
 
-  private PlantFile(String name, String contentHash, Tree tree, Rains rains, Plant plant) {
+  private PlantFile(String name, String contentHash, Tree tree, RainFiles rains, Plant plant) {
     this.name = name;
     this.contentHash = contentHash;
     this.variants = new TreeVariants(name, tree, rains);
@@ -38,7 +45,7 @@ public final class PlantFile {
     String name = file.toString();
     try {
       byte[] bytes = FileText.bytes(file);
-      return bound(name, FileText.text(bytes), bytes, tree -> Rains.beside(file, tree));
+      return bound(name, FileText.text(bytes), bytes, tree -> RainFiles.beside(file, tree));
     } catch (UnreadableException e) {
       throw new ProblemsException(List.of(e.finding().problemOf(name)));
     }
@@ -63,19 +70,19 @@ public final class PlantFile {
    */
   public static PlantFile of(String name, String text, Map<String, String> rain) {
     try {
-      return bound(name, FileText.text(text), text.getBytes(StandardCharsets.UTF_8), tree -> Rains.among(rain, tree));
+      return bound(name, FileText.text(text), text.getBytes(StandardCharsets.UTF_8), tree -> RainFiles.among(rain, tree));
     } catch (UnreadableException e) {
       throw new ProblemsException(List.of(e.finding().problemOf(name)));
     }
   }
 
-  private static PlantFile bound(String name, String text, byte[] bytes, Function<Tree, Rains> beside) {
+  private static PlantFile bound(String name, String text, byte[] bytes, Function<Tree, RainFiles> beside) {
     Findings findings = new Findings();
     Tree tree = TreeReader.read(text, findings);
-    Rains rains = beside.apply(tree);
+    RainFiles rains = beside.apply(tree);
     Binding binding = new Binding(rains, findings, new Findings());
-    Plant plant = Bound.plant(tree, binding);
-    if (!Bound.lacksASection(findings)) {
+    Plant plant = BoundPlant.plant(tree, binding);
+    if (!BoundPlant.lacksASection(findings)) {
       PatchCheck.all(binding.misspellings().corrected(tree), rains, findings);
     }
     List<LocatedProblem> problems = new ArrayList<>(findings.problemsOf(name));
@@ -106,8 +113,8 @@ public final class PlantFile {
     }
     Tree changed = variants.changed(changes);
     Findings cautions = new Findings();
-    Plant looked = Bound.plant(changed, rains, new Findings(), cautions);
-    Cautions.of(looked)
+    Plant looked = BoundPlant.plant(changed, rains, new Findings(), cautions);
+    Warnings.of(looked)
         .forEach(
             problem -> cautions.add(new Finding(Locator.of(changed, problem.path()), problem)));
     return cautions.inOrder().stream().map(finding -> finding.warningOf(name)).toList();

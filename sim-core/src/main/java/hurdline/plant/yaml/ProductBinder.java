@@ -2,9 +2,9 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.Basis;
 import hurdline.plant.Packaging;
-import hurdline.plant.Product;
 import hurdline.plant.Product.Moisture;
 import hurdline.plant.Product.Order;
+import hurdline.plant.Product;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.time.LocalDate;
@@ -19,8 +19,8 @@ final class ProductBinder {
 
   private ProductBinder() {}
 
-  static Product product(String name, At at) {
-    Fields f = at.fields(Shape.PRODUCT);
+  static Product product(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.PRODUCT);
     return new Product(
         name,
         Quantities.of(f.at("price"), Dimension.PRICE, Range.ANY, 0),
@@ -30,11 +30,11 @@ final class ProductBinder {
         moisture(f.at("moisture")));
   }
 
-  private static Moisture moisture(At at) {
+  private static Moisture moisture(NodeReader at) {
     if (!at.isMap()) {
       return new Moisture(basis(at), OptionalDouble.empty(), 1);
     }
-    Fields f = at.fields(Shape.PRODUCT_MOISTURE);
+    Fields f = at.fields(MapKeys.PRODUCT_MOISTURE);
     if (f.has("dock") && !f.has("at_most")) {
       f.at("dock")
           .wrong(
@@ -48,7 +48,7 @@ final class ProductBinder {
   }
 
   /** A moisture, or the words for none; empty where nothing is said. */
-  static Optional<Basis> basis(At at) {
+  static Optional<Basis> basis(NodeReader at) {
     if (at.scalar().filter(scalar -> scalar.text().equals(AS_IS)).isPresent()) {
       return Optional.of(new Basis.AsIs());
     }
@@ -60,8 +60,8 @@ final class ProductBinder {
     return share.isPresent() ? Optional.of(new Basis.At(share.getAsDouble())) : Optional.empty();
   }
 
-  private static Order order(At at) {
-    Fields f = at.fields(Shape.ORDER);
+  private static Order order(NodeReader at) {
+    Fields f = at.fields(MapKeys.ORDER);
     return new Order(
         Quantities.of(f.at("mass"), Dimension.MASS, Range.ABOVE_0, 1),
         Dates.date(f.at("due")).orElse(LocalDate.EPOCH),
@@ -70,12 +70,12 @@ final class ProductBinder {
         Quantities.optional(f.at("price"), Dimension.PRICE, Range.ANY));
   }
 
-  static Packaging packaging(String name, At at) {
-    Fields f = at.fields(Shape.PACKAGE);
+  static Packaging packaging(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.PACKAGE);
     return new Packaging(
         name,
         Quantities.of(f.at("mass"), Dimension.MASS, Range.ABOVE_0, 1),
-        Amounts.of(f.at("change"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+        RandomQuantityReader.of(f.at("change"), Dimension.TIME, Range.NOT_BELOW_0, 0),
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0),
         Words.optionalName(f.at("needs"), "a resource"));
   }

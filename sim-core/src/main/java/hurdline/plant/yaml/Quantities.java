@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
-import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.plant.yaml.tree.MessageText;
+import hurdline.plant.yaml.tree.Tree.Scalar;
 import hurdline.unit.Amount;
 import hurdline.unit.Dimension;
 import hurdline.unit.Quantity;
@@ -15,11 +16,11 @@ final class Quantities {
   private Quantities() {}
 
   /** The quantity in SI; the stand-in where none is given or it is wrong. */
-  static double of(At at, Dimension due, Range range, double standIn) {
+  static double of(NodeReader at, Dimension due, Range range, double standIn) {
     return optional(at, due, range).orElse(standIn);
   }
 
-  static OptionalDouble optional(At at, Dimension due, Range range) {
+  static OptionalDouble optional(NodeReader at, Dimension due, Range range) {
     if (!at.isGiven()) {
       return OptionalDouble.empty();
     }
@@ -32,20 +33,20 @@ final class Quantities {
   }
 
   /** The quantity where the key is given, the stand-in where what is given is wrong. */
-  static OptionalDouble whereGiven(At at, Dimension due, Range range) {
+  static OptionalDouble whereGiven(NodeReader at, Dimension due, Range range) {
     return at.isGiven() ? OptionalDouble.of(of(at, due, range, 1)) : OptionalDouble.empty();
   }
 
-  static OptionalDouble read(At at, Scalar scalar, Dimension due, Range range) {
+  static OptionalDouble read(NodeReader at, Scalar scalar, Dimension due, Range range) {
     try {
       Quantity quantity = Quantity.read(scalar.text(), due);
       if (!(Math.abs(Amount.read(scalar.text()).value()) <= MOST)) {
-        at.wrong(Shown.quoted(scalar.text()) + " is more than any plant has", due.phrase() + range.phrase());
+        at.wrong(MessageText.quoted(scalar.text()) + " is more than any plant has", due.phrase() + range.phrase());
         return OptionalDouble.empty();
       }
       String fault = range.fault(quantity.si());
       if (fault != null) {
-        at.wrong(Shown.quoted(scalar.text()) + " " + fault, due.phrase() + range.phrase());
+        at.wrong(MessageText.quoted(scalar.text()) + " " + fault, due.phrase() + range.phrase());
         return OptionalDouble.empty();
       }
       return sameMoney(at, scalar, quantity)
@@ -57,7 +58,7 @@ final class Quantities {
     }
   }
 
-  private static boolean sameMoney(At at, Scalar scalar, Quantity quantity) {
+  private static boolean sameMoney(NodeReader at, Scalar scalar, Quantity quantity) {
     if (quantity.currency().isEmpty()) {
       return true;
     }
@@ -68,13 +69,13 @@ final class Quantities {
     }
     String kept = binding.currency().get();
     if (!kept.equals(code)) {
-      at.wrong(Shown.quoted(scalar.text()) + " is in " + code, "the file's one currency, " + kept);
+      at.wrong(MessageText.quoted(scalar.text()) + " is in " + code, "the file's one currency, " + kept);
     }
     return kept.equals(code);
   }
 
   /** A quantity that must come out whole, such as days or bales. */
-  static int whole(At at, Dimension due, double unitInSi, int least, int standIn) {
+  static int whole(NodeReader at, Dimension due, double unitInSi, int least, int standIn) {
     OptionalDouble si = optional(at, due, Range.NOT_BELOW_0);
     if (si.isEmpty()) {
       return standIn;

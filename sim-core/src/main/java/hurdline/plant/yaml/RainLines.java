@@ -1,5 +1,6 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.yaml.tree.MessageText;
 import hurdline.problem.LocatedProblem;
 import hurdline.unit.Amount;
 import java.time.LocalDate;
@@ -57,14 +58,14 @@ final class RainLines {
     if (swapped) {
       wrong(line, "the columns are swapped", "\"" + HEAD + "\", the date first");
     } else if (!head.equals(HEAD)) {
-      wrong(line, Shown.quoted(head) + " is not the head of a rain file", "\"" + HEAD + "\"");
+      wrong(line, MessageText.quoted(head) + " is not the head of a rain file", "\"" + HEAD + "\"");
     }
   }
 
   private void row(String row) {
     String[] cells = row.split(",", -1);
     if (cells.length != 2) {
-      wrong(line, Shown.quoted(row) + " is not two columns", "a date, a comma and millimetres of rain");
+      wrong(line, MessageText.quoted(row) + " is not two columns", "a date, a comma and millimetres of rain");
       skip();
       return;
     }
@@ -83,7 +84,7 @@ final class RainLines {
 
   private OptionalDouble rain(String cell) {
     if (!isNumber(cell)) {
-      wrong(line, Shown.quoted(cell) + " is no amount of rain", RAIN_DUE);
+      wrong(line, MessageText.quoted(cell) + " is no amount of rain", RAIN_DUE);
       return OptionalDouble.empty();
     }
     double mm = Amount.read(cell).value();
@@ -116,7 +117,7 @@ final class RainLines {
         // told below
       }
     }
-    wrong(line, Shown.quoted(cell) + " is not a date", DATE_DUE);
+    wrong(line, MessageText.quoted(cell) + " is not a date", DATE_DUE);
     skip();
     return false;
   }

@@ -1,10 +1,14 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Nearest;
-import hurdline.plant.yaml.Tree.Entries;
-import hurdline.plant.yaml.Tree.Entry;
-import hurdline.plant.yaml.Tree.Items;
-import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.plant.yaml.tree.MessageText;
+import hurdline.plant.yaml.tree.SourcePosition;
+import hurdline.plant.yaml.tree.Tree.Entries;
+import hurdline.plant.yaml.tree.Tree.Entry;
+import hurdline.plant.yaml.tree.Tree.Items;
+import hurdline.plant.yaml.tree.Tree.Scalar;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.UnreadableException;
 import hurdline.unit.Amount;
 import hurdline.unit.QuantityException;
 import java.math.BigDecimal;
@@ -62,8 +66,8 @@ final class Scaling {
     throw ValueChange.refuse(
         path,
         at instanceof Items
-            ? Shown.quoted(here) + " is a list, and x would not know which of its numbers is meant"
-            : Shown.quoted(here) + " is " + Shown.of(at) + " and no amount",
+            ? MessageText.quoted(here) + " is a list, and x would not know which of its numbers is meant"
+            : MessageText.quoted(here) + " is " + MessageText.of(at) + " and no amount",
         "a path to a quantity, a bare number or a distribution; further names, places or * lead"
             + " into it");
   }
@@ -71,7 +75,7 @@ final class Scaling {
   private static Optional<String> distribution(Entries entries) {
     Set<String> keys = entries.map().keySet();
     return keys.size() == 1
-        ? keys.stream().filter(Amounts.NAMES::contains).findFirst()
+        ? keys.stream().filter(RandomQuantityReader.NAMES::contains).findFirst()
         : Optional.empty();
   }
 
@@ -109,13 +113,13 @@ final class Scaling {
   private Scalar times(Scalar scalar, String here) {
     Amount amount = Amount.find(scalar.text()).orElseThrow(() -> noNumber(scalar, here));
     String scaled = amount.with(amount.number().multiply(factor)).text();
-    return new Scalar(scaled, scalar.plain(), Spot.NOWHERE);
+    return new Scalar(scaled, scalar.plain(), SourcePosition.NOWHERE);
   }
 
   private UnreadableException noNumber(Tree at, String here) {
     return ValueChange.refuse(
         path,
-        Shown.quoted(here) + " says " + Shown.of(at) + ", which is no number to scale",
+        MessageText.quoted(here) + " says " + MessageText.of(at) + ", which is no number to scale",
         "a path to a quantity, a bare number or a distribution");
   }
 
@@ -128,7 +132,7 @@ final class Scaling {
   UnreadableException nothing(String here, String step, Set<String> known) {
     return ValueChange.refuse(
         path,
-        "the file does not say " + Shown.quoted(here) + ", so there is nothing to scale",
+        "the file does not say " + MessageText.quoted(here) + ", so there is nothing to scale",
         Nearest.expected("a name or key", step, known));
   }
 }

@@ -2,9 +2,10 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.Crew;
 import hurdline.plant.Resource;
-import hurdline.plant.SeasonEntry;
 import hurdline.plant.SeasonEntry.StandDown;
 import hurdline.plant.SeasonEntry.Task;
+import hurdline.plant.SeasonEntry;
+import hurdline.plant.yaml.tree.Tree;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.time.LocalDate;
@@ -16,7 +17,7 @@ import java.util.Optional;
 final class SeasonBinder {
   private SeasonBinder() {}
 
-  static List<SeasonEntry> season(At at) {
+  static List<SeasonEntry> season(NodeReader at) {
     List<SeasonEntry> entries = at.list("campaigns and changeovers", SeasonBinder::entry);
     if (entries.isEmpty() && at.tree().filter(Tree.Items.class::isInstance).isPresent()) {
       at.wrong("the season is empty", "at least one campaign");
@@ -24,14 +25,14 @@ final class SeasonBinder {
     return entries;
   }
 
-  private static SeasonEntry entry(At at) {
+  private static SeasonEntry entry(NodeReader at) {
     if (isChangeover(at)) {
-      Fields f = at.fields(Shape.CHANGEOVER);
+      Fields f = at.fields(MapKeys.CHANGEOVER);
       int days = Quantities.whole(f.at("changeover"), Dimension.TIME, FileUnit.DAY.inSi(), 0, 1);
       return new SeasonEntry.Changeover(
           days, Numbers.whole(f.at("hands"), 0, 0), f.at("tasks").each("task", SeasonBinder::task));
     }
-    Fields f = at.fields(Shape.CAMPAIGN);
+    Fields f = at.fields(MapKeys.CAMPAIGN);
     List<String> shifts = Words.names(f.at("shifts"), "a shift");
     if (f.has("shifts") && shifts.isEmpty()) {
       f.at("shifts").wrong("a campaign without a shift would never work", "a list such as [day]");
@@ -44,11 +45,11 @@ final class SeasonBinder {
         standDown(f.at("send_home")));
   }
 
-  private static Optional<StandDown> standDown(At at) {
+  private static Optional<StandDown> standDown(NodeReader at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
-    Fields f = at.fields(Shape.SEND_HOME);
+    Fields f = at.fields(MapKeys.SEND_HOME);
     int below = Quantities.whole(f.at("below"), Dimension.BALES, 1, 1, 1);
     int backAt = Quantities.whole(f.at("back_at"), Dimension.BALES, 1, 1, below);
     if (backAt < below) {
@@ -61,8 +62,8 @@ final class SeasonBinder {
     return Optional.of(new StandDown(below, backAt));
   }
 
-  private static Task task(String name, At at) {
-    Fields f = at.fields(Shape.TASK);
+  private static Task task(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.TASK);
     return new Task(
         name,
         Quantities.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 0),
@@ -70,14 +71,14 @@ final class SeasonBinder {
         Words.names(f.at("after"), "a task"));
   }
 
-  private static boolean isChangeover(At at) {
+  private static boolean isChangeover(NodeReader at) {
     return at.isMap()
         && !at.child("line").isGiven()
         && at.entries().orElseThrow().keySet().stream()
             .anyMatch(key -> hurdline.plant.Nearest.to(key, List.of("changeover")).isPresent());
   }
 
-  static List<Crew> crews(At at) {
+  static List<Crew> crews(NodeReader at) {
     List<Crew> crews = new ArrayList<>();
     at.named("line")
         .forEach(
@@ -90,8 +91,8 @@ final class SeasonBinder {
     return crews;
   }
 
-  static Resource resource(String name, At at) {
-    Fields f = at.fields(Shape.RESOURCE);
+  static Resource resource(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.RESOURCE);
     return new Resource(
         name, Numbers.whole(f.at("count"), 0, 1), Words.names(f.at("priority"), "a kind of job"));
   }

@@ -1,9 +1,10 @@
 package hurdline.plant.yaml;
 
-import hurdline.chance.Distribution;
 import hurdline.plant.Job;
-import hurdline.plant.Stop;
 import hurdline.plant.Stop.Counted;
+import hurdline.plant.Stop;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.random.Distribution;
 import hurdline.unit.Dimension;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -25,13 +26,13 @@ final class StopBinder {
     return counts;
   }
 
-  static Stop stop(String name, At at) {
-    Fields f = at.fields(Shape.STOP);
+  static Stop stop(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.STOP);
     int before = at.binding().findings().count();
     Counted counted = Words.choice(f.at("counted"), COUNTS, null);
     Dimension due = due(f, counted);
-    Distribution every = Amounts.of(f.at("every"), due, Range.NOT_BELOW_0, 1);
-    Distribution lasts = Amounts.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 1);
+    Distribution every = RandomQuantityReader.of(f.at("every"), due, Range.NOT_BELOW_0, 1);
+    Distribution lasts = RandomQuantityReader.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 1);
     double already = Quantities.of(f.at("initial_age"), due, Range.NOT_BELOW_0, 0);
     if (at.binding().findings().count() == before && isZero(every) && isZero(lasts)) {
       f.at("every")
@@ -68,17 +69,17 @@ final class StopBinder {
   }
 
   /** A job; absent where the key is. */
-  static Optional<Job> job(At at) {
+  static Optional<Job> job(NodeReader at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
-    Fields f = at.fields(Shape.JOB);
+    Fields f = at.fields(MapKeys.JOB);
     return Optional.of(job(f));
   }
 
   static Job job(Fields f) {
     return new Job(
-        Amounts.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+        RandomQuantityReader.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 0),
         Words.optionalName(f.at("needs"), "a resource"));
   }
 }

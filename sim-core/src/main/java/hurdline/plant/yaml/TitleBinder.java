@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Title;
+import hurdline.plant.yaml.tree.Tree;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,7 @@ final class TitleBinder {
 
   private TitleBinder() {}
 
-  static List<Title> titles(At top) {
+  static List<Title> titles(NodeReader top) {
     List<Title> titles = new ArrayList<>();
     for (Title.Kind kind : Title.Kind.values()) {
       sections(kind, List.of(kind.section().split("\\.")), "", top, titles);
@@ -21,7 +22,7 @@ final class TitleBinder {
   }
 
   /** Goes down to every map that has things of a kind by name; {@code owner} is whose they are, with a dot. */
-  private static void sections(Title.Kind kind, List<String> keys, String owner, At at, List<Title> titles) {
+  private static void sections(Title.Kind kind, List<String> keys, String owner, NodeReader at, List<Title> titles) {
     if (keys.isEmpty()) {
       for (String name : names(at)) {
         add(kind, owner + name, at.child(name).child("title"), titles);
@@ -38,11 +39,11 @@ final class TitleBinder {
     }
   }
 
-  private static Set<String> names(At at) {
+  private static Set<String> names(NodeReader at) {
     return at.entries().orElse(Map.of()).keySet();
   }
 
-  private static void add(Title.Kind kind, String name, At at, List<Title> titles) {
+  private static void add(Title.Kind kind, String name, NodeReader at, List<Title> titles) {
     if (!at.isGiven()) {
       return;
     }

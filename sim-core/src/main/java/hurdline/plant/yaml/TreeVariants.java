@@ -5,6 +5,12 @@ import hurdline.plant.Plant;
 import hurdline.plant.Problem;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
+import hurdline.plant.yaml.tree.Finding;
+import hurdline.plant.yaml.tree.Findings;
+import hurdline.plant.yaml.tree.Locator;
+import hurdline.plant.yaml.tree.MergePatch;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.UnreadableException;
 import hurdline.problem.LocatedProblem;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,10 +22,10 @@ import java.util.stream.Stream;
 final class TreeVariants implements Variants {
   private final String file;
   private final Tree base;
-  private final Rains rains;
+  private final RainFiles rains;
   private final NamedPatches patches;
 
-  TreeVariants(String file, Tree base, Rains rains) {
+  TreeVariants(String file, Tree base, RainFiles rains) {
     this.file = file;
     this.base = base;
     this.rains = rains;
@@ -40,7 +46,7 @@ final class TreeVariants implements Variants {
 
   private Plant bound(Tree tree, Findings findings) {
     try {
-      return Bound.plant(tree, rains, findings);
+      return BoundPlant.plant(tree, rains, findings);
     } catch (UnreadableException e) {
       throw new ProblemsException(List.of(e.finding().problemOf(file)));
     }
@@ -86,7 +92,7 @@ final class TreeVariants implements Variants {
     }
     Tree merged = tree;
     for (String name : names(change).toList()) {
-      merged = Patch.merge(merged, patches.get(name).with());
+      merged = MergePatch.merge(merged, patches.get(name).with());
     }
     return merged;
   }
@@ -113,7 +119,7 @@ final class TreeVariants implements Variants {
   }
 
   private List<LocatedProblem> conflicts(NamedPatches.Named a, NamedPatches.Named b) {
-    return Patch.conflicts(a.with(), b.with()).stream()
+    return MergePatch.conflicts(a.with(), b.with()).stream()
         .map(
             path ->
                 new Finding(

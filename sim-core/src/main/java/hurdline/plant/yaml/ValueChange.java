@@ -4,10 +4,17 @@ import hurdline.plant.Change;
 import hurdline.plant.Expected;
 import hurdline.plant.Nearest;
 import hurdline.plant.Problem;
-import hurdline.plant.yaml.Tree.Entries;
-import hurdline.plant.yaml.Tree.Entry;
-import hurdline.plant.yaml.Tree.Items;
-import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.plant.yaml.tree.Finding;
+import hurdline.plant.yaml.tree.Findings;
+import hurdline.plant.yaml.tree.MessageText;
+import hurdline.plant.yaml.tree.SourcePosition;
+import hurdline.plant.yaml.tree.Tree.Entries;
+import hurdline.plant.yaml.tree.Tree.Entry;
+import hurdline.plant.yaml.tree.Tree.Items;
+import hurdline.plant.yaml.tree.Tree.Scalar;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.TreeReader;
+import hurdline.plant.yaml.tree.UnreadableException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -74,23 +81,23 @@ final class ValueChange {
     } catch (UnreadableException e) {
       Problem problem = e.finding().problem();
       throw refuse(
-          change.path(), Shown.quoted(change.value()) + ": " + problem.said(), problem.expected());
+          change.path(), MessageText.quoted(change.value()) + ": " + problem.said(), problem.expected());
     }
   }
 
   /** The tree with its places taken off, since no file holds it. */
   private static Tree nowhere(Tree tree) {
     if (tree instanceof Scalar scalar) {
-      return new Scalar(scalar.text(), scalar.plain(), Spot.NOWHERE);
+      return new Scalar(scalar.text(), scalar.plain(), SourcePosition.NOWHERE);
     }
     if (tree instanceof Items items) {
-      return new Items(items.list().stream().map(ValueChange::nowhere).toList(), Spot.NOWHERE);
+      return new Items(items.list().stream().map(ValueChange::nowhere).toList(), SourcePosition.NOWHERE);
     }
     Map<String, Entry> map = new LinkedHashMap<>();
     ((Entries) tree)
         .map()
-        .forEach((key, entry) -> map.put(key, new Entry(Spot.NOWHERE, nowhere(entry.value()))));
-    return new Entries(map, Spot.NOWHERE);
+        .forEach((key, entry) -> map.put(key, new Entry(SourcePosition.NOWHERE, nowhere(entry.value()))));
+    return new Entries(map, SourcePosition.NOWHERE);
   }
 
   /** @param here the way so far, every star replaced by a name */
@@ -108,7 +115,7 @@ final class ValueChange {
     }
     throw refuse(
         path,
-        Shown.quoted(here) + " holds one value and no \"" + step + "\"",
+        MessageText.quoted(here) + " holds one value and no \"" + step + "\"",
         "a path that ends there");
   }
 
@@ -153,11 +160,11 @@ final class ValueChange {
     if (old == null) {
       refuseStranger(map.keySet(), step, depth);
     }
-    Tree under = old == null ? new Entries(Map.of(), Spot.NOWHERE) : old.value();
+    Tree under = old == null ? new Entries(Map.of(), SourcePosition.NOWHERE) : old.value();
     map.put(
         step,
         new Entry(
-            old == null ? Spot.NOWHERE : old.keyPlace(),
+            old == null ? SourcePosition.NOWHERE : old.keyPlace(),
             set(under, depth + 1, further(here, step))));
     return new Entries(map, entries.place());
   }
@@ -177,7 +184,7 @@ final class ValueChange {
     if (last ? name && near : name || near) {
       throw refuse(
           path,
-          "there is no " + Shown.quoted(step) + (depth == 0 ? "" : " in " + upTo(depth)),
+          "there is no " + MessageText.quoted(step) + (depth == 0 ? "" : " in " + upTo(depth)),
           Nearest.expected("a name or key", step, known));
     }
   }
@@ -191,6 +198,6 @@ final class ValueChange {
   }
 
   static UnreadableException refuse(String path, String said, Expected expected) {
-    return new UnreadableException(new Finding(Spot.NOWHERE, new Problem(path, said, expected)));
+    return new UnreadableException(new Finding(SourcePosition.NOWHERE, new Problem(path, said, expected)));
   }
 }

@@ -3,7 +3,8 @@ package hurdline.plant.yaml;
 import hurdline.plant.Delivery.PastYears;
 import hurdline.plant.Delivery.Weather;
 import hurdline.plant.Delivery.WetChain;
-import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.plant.yaml.tree.MessageText;
+import hurdline.plant.yaml.tree.Tree.Scalar;
 import hurdline.unit.Dimension;
 import java.util.List;
 import java.util.Optional;
@@ -12,8 +13,8 @@ import java.util.Optional;
 final class WeatherBinder {
   private WeatherBinder() {}
 
-  static Weather weather(At at) {
-    Fields f = at.fields(Shape.WEATHER);
+  static Weather weather(NodeReader at) {
+    Fields f = at.fields(MapKeys.WEATHER);
     int dryDays = Numbers.whole(f.at("dry_days"), 0, 0);
     double wetDay = Quantities.of(f.at("wet_day"), Dimension.SHARE, Range.SHARE, 0);
     double afterWet = Quantities.of(f.at("wet_after_wet"), Dimension.SHARE, Range.SHARE, wetDay);
@@ -52,17 +53,17 @@ final class WeatherBinder {
   }
 
   /** Absent too where the file has problems, which are told under its own name. */
-  private static Optional<RainFile> rain(At weather, At at) {
+  private static Optional<RainFile> rain(NodeReader weather, NodeReader at) {
     String name = Words.text(at);
     boolean looked = at.scalar().isPresent() && weather.entries().orElseThrow().containsKey("file");
     if (!looked) {
       return Optional.empty(); // not a text, or under a misspelt key: told already
     }
-    Rains rains = at.binding().rains();
+    RainFiles rains = at.binding().rains();
     Optional<RainFile> file = rains.file(name);
     if (file.isEmpty()) {
       at.wrong(
-          at.scalar().map(Scalar::text).map(Shown::quoted).orElse("it")
+          at.scalar().map(Scalar::text).map(MessageText::quoted).orElse("it")
               + " "
               + rains.reason(name),
           RainFile.WANTED + ", its path from the folder of the plant file");

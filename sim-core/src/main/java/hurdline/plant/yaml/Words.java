@@ -2,7 +2,7 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.Expected;
 import hurdline.plant.Nearest;
-import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.plant.yaml.tree.Tree.Scalar;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +12,7 @@ final class Words {
   private Words() {}
 
   /** A text; empty where none is given. */
-  static String text(At at) {
+  static String text(NodeReader at) {
     if (at.isGiven() && at.scalar().isEmpty()) {
       at.wrong(at.shown() + " is not a text", "a short text");
     }
@@ -20,23 +20,23 @@ final class Words {
   }
 
   /** The name of something; empty where none is given, for rules to pass over. */
-  static String name(At at, String kind) {
+  static String name(NodeReader at, String kind) {
     if (at.isGiven() && at.scalar().isEmpty()) {
       at.wrong(at.shown() + " is not a name", "the name of " + kind);
     }
     return at.scalar().map(Scalar::text).orElse("");
   }
 
-  static Optional<String> optionalName(At at, String kind) {
+  static Optional<String> optionalName(NodeReader at, String kind) {
     return Optional.of(name(at, kind)).filter(name -> !name.isEmpty());
   }
 
-  static List<String> names(At at, String kind) {
+  static List<String> names(NodeReader at, String kind) {
     return at.list("names", item -> name(item, kind));
   }
 
   /** One word of several; the stand-in where none is given or it is unknown. */
-  static <T> T choice(At at, Map<String, T> choices, T standIn) {
+  static <T> T choice(NodeReader at, Map<String, T> choices, T standIn) {
     if (!at.isGiven()) {
       return standIn;
     }

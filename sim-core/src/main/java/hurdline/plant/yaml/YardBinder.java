@@ -1,13 +1,13 @@
 package hurdline.plant.yaml;
 
-import hurdline.chance.Fixed;
 import hurdline.plant.Crop;
 import hurdline.plant.Job;
-import hurdline.plant.Yard;
 import hurdline.plant.Yard.Lift;
 import hurdline.plant.Yard.Pick;
 import hurdline.plant.Yard.Place;
 import hurdline.plant.Yard.Stack;
+import hurdline.plant.Yard;
+import hurdline.random.Constant;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.util.LinkedHashMap;
@@ -37,8 +37,8 @@ final class YardBinder {
     return picks;
   }
 
-  Yard yard(At at) {
-    Fields f = at.fields(Shape.YARD);
+  Yard yard(NodeReader at) {
+    Fields f = at.fields(MapKeys.YARD);
     Map<String, Integer> onHand = new LinkedHashMap<>();
     f.at("on_hand")
         .named("crop")
@@ -58,8 +58,8 @@ final class YardBinder {
         lifts(f.at("lift")));
   }
 
-  private static Place place(String name, At at) {
-    Fields f = at.fields(Shape.YARD_PLACE);
+  private static Place place(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.YARD_PLACE);
     int holds = Quantities.whole(f.at("holds"), Dimension.BALES, 1, 0, 0);
     return new Place(
         name,
@@ -72,11 +72,11 @@ final class YardBinder {
             / FileUnit.YEAR.inSi());
   }
 
-  private static Optional<Stack> stack(At at) {
+  private static Optional<Stack> stack(NodeReader at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
-    Fields f = at.fields(Shape.STACK);
+    Fields f = at.fields(MapKeys.STACK);
     return Optional.of(
         new Stack(
             Numbers.whole(f.at("long"), 1, 1),
@@ -86,7 +86,7 @@ final class YardBinder {
   }
 
   /** Decay rate from a share s lost in each unit of time T: −ln(1 − s)/T. */
-  private static double decay(At at) {
+  private static double decay(NodeReader at) {
     OptionalDouble perS = Quantities.optional(at, Dimension.SHARE_RATE, Range.NOT_BELOW_0);
     if (perS.isEmpty()) {
       return 0;
@@ -106,14 +106,14 @@ final class YardBinder {
     return FileUnit.of(text.substring(text.lastIndexOf('/') + 1).strip()).orElse(FileUnit.MONTH);
   }
 
-  private static Pick pick(At at) {
+  private static Pick pick(NodeReader at) {
     if (!at.isMap()) {
       return Words.choice(at, PICKS, new Yard.OldestFirst());
     }
-    return new Yard.ByPlace(Words.names(at.fields(Shape.PICK).at("places"), "a place"));
+    return new Yard.ByPlace(Words.names(at.fields(MapKeys.PICK).at("places"), "a place"));
   }
 
-  private Map<String, Lift> lifts(At at) {
+  private Map<String, Lift> lifts(NodeReader at) {
     Map<String, Lift> lifts = new LinkedHashMap<>();
     if (!at.isGiven()) {
       return lifts;
@@ -128,14 +128,14 @@ final class YardBinder {
   }
 
   /** A map by crop holds maps; one job for all crops has keys of its own. */
-  private boolean isOneForAll(At at) {
+  private boolean isOneForAll(NodeReader at) {
     return !at.isMap()
         || at.entries().orElseThrow().isEmpty()
         || at.entries().orElseThrow().keySet().stream().anyMatch(this::isJobKey);
   }
 
   private boolean isJobKey(String key) {
-    return Shape.LIFT.keys().contains(key)
+    return MapKeys.LIFT.keys().contains(key)
         && crops.stream().noneMatch(crop -> crop.name().equals(key));
   }
 
@@ -143,12 +143,12 @@ final class YardBinder {
     return crops.stream().noneMatch(known -> known.name().equals(crop) && !known.modules());
   }
 
-  private static Lift lift(At at, boolean modules) {
-    Fields f = at.fields(Shape.LIFT);
+  private static Lift lift(NodeReader at, boolean modules) {
+    Fields f = at.fields(MapKeys.LIFT);
     return new Lift(StopBinder.job(f), Counts.bales(f, modules, 1));
   }
 
   static Job atOnce() {
-    return new Job(new Fixed(0), java.util.Optional.empty());
+    return new Job(new Constant(0), java.util.Optional.empty());
   }
 }

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
-import hurdline.plant.yaml.Tree.Entries;
-import hurdline.plant.yaml.Tree.Items;
-import hurdline.plant.yaml.Tree.Scalar;
+import hurdline.plant.yaml.tree.Findings;
+import hurdline.plant.yaml.tree.Tree.Entries;
+import hurdline.plant.yaml.tree.Tree.Items;
+import hurdline.plant.yaml.tree.Tree.Scalar;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.TreeReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,7 +47,7 @@ class DefaultsTest {
   private final Map<Key, String> standing = new LinkedHashMap<>();
 
   /** Kinds of the file's machines. */
-  private final Map<String, Shape> machines = new LinkedHashMap<>();
+  private final Map<String, MapKeys> machines = new LinkedHashMap<>();
 
   @Test
   void aDefaultThatIsWrittenIsTheOneThatIsLeftOut() {

@@ -2,6 +2,9 @@ package hurdline.plant.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.plant.yaml.tree.Findings;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.TreeReader;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -22,7 +25,7 @@ class EveryKeyTest {
     // A mill has shares or works to orders.
     collect(TreeReader.read(PlantFiles.text("exact/then_mix.yaml"), new Findings()), words);
     List<String> missing = new ArrayList<>();
-    for (Shape shape : Shape.values()) {
+    for (MapKeys shape : MapKeys.values()) {
       shape.keys().stream()
           .filter(key -> !words.contains(key))
           .forEach(key -> missing.add(shape + "." + key));
@@ -47,7 +50,7 @@ class EveryKeyTest {
   @Test
   void everyMissingKeyHasAWordOnWhatIsWanted() {
     Set<String> statistics = Set.of("mean", "sd", "low", "high", "mode", "scale", "shape");
-    for (Shape shape : Shape.values()) {
+    for (MapKeys shape : MapKeys.values()) {
       for (String key : shape.required()) {
         assertThat(statistics.contains(key) || !shape.key(key).sample().isEmpty())
             .as(shape + "." + key)

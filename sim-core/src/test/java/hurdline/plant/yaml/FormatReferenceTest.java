@@ -3,6 +3,10 @@ package hurdline.plant.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.plant.Machine.PlainKind;
+import hurdline.plant.yaml.tree.Findings;
+import hurdline.plant.yaml.tree.MergePatch;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.TreeReader;
 import hurdline.unit.FileUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -31,10 +35,10 @@ class FormatReferenceTest {
   void aSnippetIsReadOverTheSmallPlant(String snippet) {
     Findings findings = new Findings();
     Tree tree =
-        Patch.merge(
+        MergePatch.merge(
             TreeReader.read(snippets().get(0), findings), TreeReader.read(snippet, findings));
-    Bound.plant(tree, Rains.none(), findings);
-    PatchCheck.all(tree, Rains.none(), findings);
+    BoundPlant.plant(tree, RainFiles.none(), findings);
+    PatchCheck.all(tree, RainFiles.none(), findings);
     assertThat(findings.inOrder().stream().map(finding -> finding.problemOf("FORMAT.md").text())).isEmpty();
   }
 
@@ -48,12 +52,12 @@ class FormatReferenceTest {
                     .lines()
                     .filter(line -> line.matches("[a-z_]+:.*"))
                     .forEach(line -> shown.add(line.substring(0, line.indexOf(':')))));
-    assertThat(shown).containsExactlyInAnyOrderElementsOf(Shape.PLANT.keys());
+    assertThat(shown).containsExactlyInAnyOrderElementsOf(MapKeys.PLANT.keys());
   }
 
   @ParameterizedTest
-  @EnumSource(Shape.class)
-  void everyKeyHasItsRow(Shape shape) {
+  @EnumSource(MapKeys.class)
+  void everyKeyHasItsRow(MapKeys shape) {
     Matcher table =
         Pattern.compile("<!-- " + shape + " -->\n\\|.*\n\\|.*\n((?:\\|.*\n)+)").matcher(PAGE);
     assertThat(table.find()).as("a table for " + shape).isTrue();
@@ -78,6 +82,6 @@ class FormatReferenceTest {
             Stream.of(PlainKind.values())
                 .map(kind -> kind.name().toLowerCase(Locale.ROOT).replace('_', '-')))
         .allSatisfy(kind -> assertThat(PAGE).contains(kind));
-    assertThat(Amounts.NAMES).allSatisfy(name -> assertThat(PAGE).contains(name));
+    assertThat(RandomQuantityReader.NAMES).allSatisfy(name -> assertThat(PAGE).contains(name));
   }
 }

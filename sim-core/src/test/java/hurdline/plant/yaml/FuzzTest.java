@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
+import hurdline.plant.yaml.tree.Findings;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.TreeReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;

@@ -23,19 +23,19 @@ final class KeySchema {
   private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
 
   /** What holds over several keys of a map. */
-  private static final Map<Shape, Map<String, Object>> TOGETHER =
+  private static final Map<MapKeys, Map<String, Object>> TOGETHER =
       Map.of(
-          Shape.CROP, oneOf("bale", "module"),
-          Shape.TRUCKS, oneOf("bales", "modules"),
-          Shape.LOADS, oneOf("bales", "modules"),
-          Shape.STEP, oneOf("to", "outlets", "packs"),
-          Shape.FEEDER_STEP, oneOf("to", "outlets", "packs"),
-          Shape.MILL_STEP, oneOf("to", "outlets", "packs"),
+          MapKeys.CROP, oneOf("bale", "module"),
+          MapKeys.TRUCKS, oneOf("bales", "modules"),
+          MapKeys.LOADS, oneOf("bales", "modules"),
+          MapKeys.STEP, oneOf("to", "outlets", "packs"),
+          MapKeys.FEEDER_STEP, oneOf("to", "outlets", "packs"),
+          MapKeys.MILL_STEP, oneOf("to", "outlets", "packs"),
           // A bin's step has one way out, so the schema asks for it; the reader counts the three ways.
-          Shape.BIN_STEP, required("to"),
-          Shape.PRODUCT_MOISTURE, ordered("dependentRequired", Map.of("dock", List.of("at_most"))),
-          Shape.DELIVERY, ordered("anyOf", List.of(required("fields", "hours", "trucks"), required("loads"))),
-          Shape.WEATHER, ordered("oneOf", List.of(without(required("wet_day"), "wet_threshold"), without(required("file", "wet_threshold"), "wet_after_wet"))));
+          MapKeys.BIN_STEP, required("to"),
+          MapKeys.PRODUCT_MOISTURE, ordered("dependentRequired", Map.of("dock", List.of("at_most"))),
+          MapKeys.DELIVERY, ordered("anyOf", List.of(required("fields", "hours", "trucks"), required("loads"))),
+          MapKeys.WEATHER, ordered("oneOf", List.of(without(required("wet_day"), "wet_threshold"), without(required("file", "wet_threshold"), "wet_after_wet"))));
 
   private KeySchema() {}
 
@@ -45,7 +45,7 @@ final class KeySchema {
     for (Dimension dimension : Dimension.values()) {
       defs.put(dimension.name().toLowerCase(Locale.ROOT) + "_quantity", quantity(dimension));
     }
-    for (Shape shape : Shape.values()) {
+    for (MapKeys shape : MapKeys.values()) {
       defs.put(shape.name().toLowerCase(Locale.ROOT), map(shape));
     }
     Map<String, Object> schema =
@@ -82,7 +82,7 @@ final class KeySchema {
 
   private static Object distribution() {
     Map<String, Object> kinds = new LinkedHashMap<>();
-    for (String name : Amounts.NAMES) {
+    for (String name : RandomQuantityReader.NAMES) {
       kinds.put(name, name.equals("observed") ? observed() : ref(name));
     }
     return ordered("type", "object", "minProperties", 1, "maxProperties", 1, "additionalProperties", false, "properties", kinds);
@@ -95,7 +95,7 @@ final class KeySchema {
 
   /** Which keys a machine has goes by its kind. */
   private static Object machine() {
-    Map<Shape, List<String>> kinds = new LinkedHashMap<>();
+    Map<MapKeys, List<String>> kinds = new LinkedHashMap<>();
     MachineBinder.KINDS.forEach((kind, shape) -> kinds.computeIfAbsent(shape, s -> new ArrayList<>()).add(kind));
     List<Object> cases = new ArrayList<>();
     kinds.forEach(
@@ -108,7 +108,7 @@ final class KeySchema {
     return ordered("type", "object", "required", List.of("kind"), "properties", known, "allOf", cases);
   }
 
-  private static Object map(Shape shape) {
+  private static Object map(MapKeys shape) {
     KeyTable.Section section = KeyTable.section(shape.name());
     Map<String, Object> keys = new LinkedHashMap<>();
     section.keys().forEach(key -> keys.put(key.name(), key(key)));

@@ -26,12 +26,12 @@ class KeyTableTest {
   @Test
   void theTableHasEachKindOfMapOnce() {
     assertThat(KeyTable.names())
-        .containsExactlyElementsOf(Stream.of(Shape.values()).map(Shape::name).toList());
+        .containsExactlyElementsOf(Stream.of(MapKeys.values()).map(MapKeys::name).toList());
   }
 
   @ParameterizedTest
-  @EnumSource(Shape.class)
-  void aKeyStandsOnceInItsMapAndSaysWhatItMeansAndItsDefault(Shape shape) {
+  @EnumSource(MapKeys.class)
+  void aKeyStandsOnceInItsMapAndSaysWhatItMeansAndItsDefault(MapKeys shape) {
     List<Key> keys = KeyTable.section(shape.name()).keys();
     assertThat(keys).extracting(Key::name).doesNotHaveDuplicates();
     for (Key key : keys) {
@@ -49,7 +49,7 @@ class KeyTableTest {
   @Test
   void theTablesOfTheReferenceAreWhatTheTableSays() throws IOException {
     String page = Files.readString(CONFIGS.resolve("FORMAT.md"));
-    for (Shape shape : Shape.values()) {
+    for (MapKeys shape : MapKeys.values()) {
       Matcher stands = Pattern.compile("\\*\\*.*\n\n<!-- " + shape + " -->\n(\\|.*\n)*").matcher(page);
       assertThat(stands.find()).as("a heading, \"<!-- " + shape + " -->\" and a table in FORMAT.md").isTrue();
       page = page.substring(0, stands.start()) + table(shape) + page.substring(stands.end());
@@ -65,7 +65,7 @@ class KeyTableTest {
   }
 
   /** Its heading, mark and table. */
-  private static String table(Shape shape) {
+  private static String table(MapKeys shape) {
     KeyTable.Section section = KeyTable.section(shape.name());
     List<String> lines = new ArrayList<>();
     lines.add("**" + section.place() + "**" + (section.note().isEmpty() ? "" : " — " + section.note()));

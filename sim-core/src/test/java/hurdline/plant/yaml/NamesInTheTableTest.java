@@ -79,7 +79,7 @@ class NamesInTheTableTest {
   /** A machine is one of the maps of its kinds. */
   private static List<String> shapesOf(String words) {
     if (words.equals("MACHINE")) {
-      return MachineBinder.KINDS.values().stream().map(Shape::name).distinct().toList();
+      return MachineBinder.KINDS.values().stream().map(MapKeys::name).distinct().toList();
     }
     return words.matches("[A-Z_]+( or [A-Z_]+)*") ? List.of(words.split(" or ")) : List.of();
   }

@@ -14,7 +14,7 @@ class OneSlipTest {
   private static final String EXAMPLE = PlantFiles.text(PlantFiles.EXAMPLE);
 
   static Stream<String> topKeys() {
-    return Shape.PLANT.keys().stream().filter(key -> EXAMPLE.contains("\n" + key + ":"));
+    return MapKeys.PLANT.keys().stream().filter(key -> EXAMPLE.contains("\n" + key + ":"));
   }
 
   private static List<String> problems(String text) {

@@ -3,16 +3,16 @@ package hurdline.plant.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hurdline.chance.Beta;
-import hurdline.chance.Observed;
-import hurdline.chance.Uniform;
-import hurdline.chance.Weibull;
 import hurdline.plant.Change;
 import hurdline.plant.Machine;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Stop;
 import hurdline.plant.Variants;
+import hurdline.random.Beta;
+import hurdline.random.Empirical;
+import hurdline.random.Uniform;
+import hurdline.random.Weibull;
 import java.util.List;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
@@ -77,7 +77,7 @@ class ScalingTest {
   @Test
   void observedValuesAreScaledOneByOne() {
     assertThat(sawStops(scaled("machines.saw.stops.saws.lasts", "x0.5")).get(1).lastsS())
-        .isEqualTo(Observed.of(3600, 5400, 9000));
+        .isEqualTo(Empirical.of(3600, 5400, 9000));
   }
 
   @Test

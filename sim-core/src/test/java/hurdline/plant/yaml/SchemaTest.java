@@ -7,6 +7,10 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import com.networknt.schema.path.NodePath;
+import hurdline.plant.yaml.tree.Findings;
+import hurdline.plant.yaml.tree.SourcePosition;
+import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.TreeReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -91,8 +95,8 @@ class SchemaTest {
               42, "follows the tasks round a circle"));
 
   @ParameterizedTest
-  @EnumSource(Shape.class)
-  void everyMapHasTheKeysOfTheReader(Shape shape) {
+  @EnumSource(MapKeys.class)
+  void everyMapHasTheKeysOfTheReader(MapKeys shape) {
     JsonNode map = TREE.at("/$defs/" + shape.name().toLowerCase(Locale.ROOT));
     assertThat(map.get("properties").propertyNames())
         .containsExactlyInAnyOrderElementsOf(shape.keys());
@@ -102,7 +106,7 @@ class SchemaTest {
     // A bin's step has one way out, so the schema asks for it; the reader counts the three ways.
     assertThat(required)
         .containsExactlyInAnyOrderElementsOf(
-            shape == Shape.BIN_STEP ? List.of("to") : shape.required());
+            shape == MapKeys.BIN_STEP ? List.of("to") : shape.required());
   }
 
   @Test
@@ -159,10 +163,10 @@ class SchemaTest {
   }
 
   /** Of a key that is too much or without what it needs the key, else of the value. */
-  private static Spot placeOf(com.networknt.schema.Error fault, Tree tree) {
+  private static SourcePosition placeOf(com.networknt.schema.Error fault, Tree tree) {
     NodePath path = fault.getInstanceLocation();
     Tree at = tree;
-    Spot key = tree.place();
+    SourcePosition key = tree.place();
     for (int depth = 0; depth < path.getNameCount(); depth++) {
       String step = path.getElement(depth).toString();
       if (at instanceof Tree.Items items) {

@@ -3,13 +3,6 @@ package hurdline.plant.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hurdline.chance.Beta;
-import hurdline.chance.Exponential;
-import hurdline.chance.Fixed;
-import hurdline.chance.Lognormal;
-import hurdline.chance.Observed;
-import hurdline.chance.Uniform;
-import hurdline.chance.Weibull;
 import hurdline.plant.Basis;
 import hurdline.plant.Curve;
 import hurdline.plant.Delivery;
@@ -22,6 +15,13 @@ import hurdline.plant.SeasonEntry;
 import hurdline.plant.Step;
 import hurdline.plant.Stop;
 import hurdline.plant.Yard;
+import hurdline.random.Beta;
+import hurdline.random.Constant;
+import hurdline.random.Empirical;
+import hurdline.random.Exponential;
+import hurdline.random.Lognormal;
+import hurdline.random.Uniform;
+import hurdline.random.Weibull;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
@@ -103,9 +103,9 @@ class ValuesTest {
         .isEqualTo(
             new Stop(
                 "saws",
-                new Fixed(320_000),
+                new Constant(320_000),
                 Stop.Counted.MASS,
-                Observed.of(7200, 10_800, 18_000),
+                Empirical.of(7200, 10_800, 18_000),
                 0,
                 false,
                 Optional.empty(),
@@ -128,7 +128,7 @@ class ValuesTest {
     assertThat(mill.screens())
         .containsExactly(
             new Machine.Screen("coarse", 0.02, 0.02), new Machine.Screen("fine", 0.002, 0.11));
-    assertThat(mill.swapS()).isEqualTo(new Fixed(2400));
+    assertThat(mill.swapS()).isEqualTo(new Constant(2400));
     assertThat(mill.swapNeeds()).contains("mechanic");
   }
 
@@ -146,7 +146,7 @@ class ValuesTest {
     assertThat(PLANT.products().get(3).moisture().basis()).contains(new Basis.AsIs());
     assertThat(PLANT.packages().get(1))
         .isEqualTo(
-            new hurdline.plant.Packaging("bale", 500 * LB, new Fixed(0), 0, Optional.empty()));
+            new hurdline.plant.Packaging("bale", 500 * LB, new Constant(0), 0, Optional.empty()));
   }
 
   @Test
@@ -189,7 +189,7 @@ class ValuesTest {
     assertThat(yard.turnAway()).isTrue();
     assertThat(Math.exp(-yard.fieldLossPerS() * 30.4375 * 86_400)).isCloseTo(0.97, within(1e-15));
     assertThat(yard.lifts().get("seed_cotton"))
-        .isEqualTo(new Yard.Lift(new hurdline.plant.Job(new Fixed(360), Optional.empty()), 1));
+        .isEqualTo(new Yard.Lift(new hurdline.plant.Job(new Constant(360), Optional.empty()), 1));
   }
 
   @Test
@@ -200,11 +200,11 @@ class ValuesTest {
     assertThat(bench.yieldKgPerM2().mean()).isEqualTo(3.3 * TON / 4046.8564224, within(1e-12));
     assertThat(bench.readySdDays()).isEqualTo(5);
     assertThat(bench.balesPerDay()).isEqualTo(380);
-    assertThat(bench.bale().massKg()).isEqualTo(new Fixed(900 * LB));
+    assertThat(bench.bale().massKg()).isEqualTo(new Constant(900 * LB));
     assertThat(bench.bale().composition()).isEqualTo(Map.of("long_fiber", 0.25, "hurd", 0.75));
     assertThat(stalk.weather()).isEqualTo(new Delivery.WetChain(0.22, 0.45, 1));
     assertThat(stalk.hours().days()).doesNotContain(DayOfWeek.SUNDAY).hasSize(6);
-    assertThat(stalk.trucks().orElseThrow().driveS()).isEqualTo(new Fixed(38 * 60));
+    assertThat(stalk.trucks().orElseThrow().driveS()).isEqualTo(new Constant(38 * 60));
     Delivery.Loads loads = PLANT.deliveries().get(1).loads().orElseThrow();
     assertThat(loads.everyS()).isEqualTo(new Exponential(1920, Double.NEGATIVE_INFINITY, NEVER));
     assertThat(PLANT.deliveries().get(1).hours()).isEqualTo(loads.hours());
@@ -232,7 +232,7 @@ class ValuesTest {
     assertThat(small.components())
         .extracting(hurdline.plant.Component::name)
         .containsExactly("long_fiber", "short_fiber", "hurd", "fines");
-    assertThat(small.crops().get(0).bale().moisture()).isEqualTo(new Fixed(0.12));
+    assertThat(small.crops().get(0).bale().moisture()).isEqualTo(new Constant(0.12));
     assertThat(((Machine.BaleFeeder) small.machines().get(0)).table()).isEqualTo(2);
     assertThat(small.yard().pick()).isEqualTo(new Yard.OldestFirst());
     assertThat(small.yard().turnAway()).isFalse();

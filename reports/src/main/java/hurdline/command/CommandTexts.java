@@ -1,0 +1,41 @@
+package hurdline.command;
+
+import picocli.CommandLine;
+
+/** Makes the verbs, each with the surroundings that it works in. */
+final class CommandTexts implements CommandLine.IFactory {
+  private final CommandContext setting;
+
+  CommandTexts(CommandContext setting) {
+    this.setting = setting;
+  }
+
+  @Override
+  public <K> K create(Class<K> type) throws Exception {
+    if (type == CheckVerb.class) {
+      return type.cast(new CheckVerb(setting));
+    }
+    if (type == RunVerb.class) {
+      return type.cast(new RunVerb(setting));
+    }
+    if (type == CompareVerb.class) {
+      return type.cast(new CompareVerb(setting));
+    }
+    if (type == SeasonVerb.class) {
+      return type.cast(new SeasonVerb(setting));
+    }
+    if (type == YardVerb.class) {
+      return type.cast(new YardVerb(setting));
+    }
+    if (type == PageVerb.class) {
+      return type.cast(new PageVerb(setting));
+    }
+    if (type == NewVerb.class) {
+      return type.cast(new NewVerb(setting));
+    }
+    if (type == OutputFlags.class) {
+      return type.cast(new OutputFlags(setting));
+    }
+    return CommandLine.defaultFactory().create(type);
+  }
+}

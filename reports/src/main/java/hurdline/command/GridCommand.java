@@ -1,0 +1,160 @@
+package hurdline.command;
+
+import hurdline.answer.GridAnswer;
+import hurdline.answer.SimulatedCell;
+import hurdline.chart.grid.GridCharts;
+import hurdline.page.ReportPage;
+import hurdline.service.PreparedGrid;
+import hurdline.study.grid.CellStore;
+import hurdline.study.grid.Grid;
+import hurdline.study.replicate.RunSettings;
+import hurdline.table.AnswerFolder;
+import hurdline.table.CellFolder;
+import hurdline.table.GridTables;
+import hurdline.text.GridWords;
+import hurdline.text.Wording;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Plays a grid for any verb: says what it costs, keeps what is finished, goes on where it was stopped. */
+final class GridCommand {
+  private final CommandContext setting;
+  private final OutputFlags shown;
+  private final RunSettings effort;
+
+  GridCommand(CommandContext setting, OutputFlags shown, RunSettings effort) {
+    this.setting = setting;
+    this.shown = shown;
+    this.effort = effort;
+  }
+
+  /**
+   * Plays the grid and reports it; the exit code.
+   *
+   * @param file the plant file, beside which the answer lies by default
+   * @param out the folder that was asked for; null for a dated one beside the file
+   */
+  int play(Path file, Path out, PreparedGrid prepared) throws IOException {
+    Grid grid = prepared.grid();
+    AnswerWriter reporting = new AnswerWriter(setting, shown);
+    AnswerFolder folder = claimed(file, out, grid);
+    CellFolder cells = new CellFolder(folder);
+    try (ChartThread drawing = ChartThread.begin()) {
+      int kept = cells.count();
+      if (!shown.quiet()) {
+        new GridCost(grid, effort, kept, folder.path()).tell(setting.err());
+      }
+      Optional<GridAnswer> found =
+          StudyRunner.inSight(
+              setting,
+              shown,
+              grid.plays(),
+              (progress, stop) -> prepared.simulate(new OnDisk(cells), progress, stop));
+      if (found.isEmpty()) {
+        return stopped(grid, folder, cells);
+      }
+      reporting.report(found.get(), GridCommand::parts, new AnswerFiles(folder, drawing));
+      cells.clear();
+      return ExitCode.DONE.number();
+    } catch (UncheckedIOException full) {
+      throw new CallException(
+          "writing failed ("
+              + full.getCause().getMessage()
+              + "): "
+              + cells.count()
+              + " of "
+              + grid.cells()
+              + " cells are kept; make room, and the same call with --out "
+              + folder.path()
+              + " goes on from there");
+    } finally {
+      folder.giveBack();
+    }
+  }
+
+  private AnswerFolder claimed(Path file, Path out, Grid grid) throws IOException {
+    if (out != null && CellFolder.isBegunIn(out)) {
+      refuseOthers(out, CellFolder.settingsIn(out), grid.settings());
+      return AnswerFolder.begun(out);
+    }
+    AnswerFolder folder = AnswerWriter.folder(file, out);
+    new CellFolder(folder).begin(grid.settings());
+    return folder;
+  }
+
+  private static void refuseOthers(Path out, List<String> there, List<String> here) {
+    if (there.equals(here)) {
+      return;
+    }
+    List<String> onlyThere = new ArrayList<>(there);
+    onlyThere.removeAll(here);
+    List<String> onlyHere = new ArrayList<>(here);
+    onlyHere.removeAll(there);
+    throw new CallException(
+        out
+            + " holds a grid that was begun otherwise (there "
+            + said(onlyThere)
+            + "; here "
+            + said(onlyHere)
+            + ") and is not written over; expected the same call, or a new or an empty folder");
+  }
+
+  private static String said(List<String> lines) {
+    return lines.isEmpty() ? "nothing more" : String.join(", ", lines);
+  }
+
+  private int stopped(Grid grid, AnswerFolder folder, CellFolder cells)
+      throws IOException {
+    int done = cells.count();
+    if (done == 0) {
+      cells.clear();
+      setting.err().println("Stopped before the first cell was done; nothing is written.");
+    } else {
+      setting
+          .err()
+          .println(
+              "Stopped: "
+                  + done
+                  + " of "
+                  + grid.cells()
+                  + " cells are done and kept; the same call with --out "
+                  + folder.path()
+                  + " goes on from there.");
+    }
+    return ExitCode.STOPPED.number();
+  }
+
+  static AnswerWriter.Parts parts(GridAnswer answer, Wording wording) {
+    GridCharts figures = new GridCharts(answer, wording);
+    return new AnswerWriter.Parts(
+        new GridTables(answer).all(),
+        figures::all,
+        () -> ReportPage.html(answer, wording, figures),
+        width -> new GridWords(answer, wording).lines(width));
+  }
+
+  /** Cells in their folder. */
+  private record OnDisk(CellFolder cells) implements CellStore {
+    @Override
+    public Optional<SimulatedCell> kept(int cell) {
+      try {
+        return cells.read(cell);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+
+    @Override
+    public void keep(SimulatedCell cell) {
+      try {
+        cells.write(cell);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+}

@@ -1,0 +1,22 @@
+package hurdline.command;
+
+import hurdline.service.PreparedStudy.Simulation;
+import java.util.Optional;
+
+/** Plays a study with its progress shown, until it is done or the user asks it to stop. */
+final class StudyRunner {
+  private StudyRunner() {}
+
+  /** @param plays how many there are in all */
+  static <A> Optional<A> inSight(CommandContext setting, OutputFlags shown, int plays, Simulation<A> study) {
+    try (StopRequest stop =
+            new StopRequest(
+                () ->
+                    setting
+                        .err()
+                        .println("Stopping; what is done is kept. Ctrl-C again ends at once."));
+        Progress progress = Progress.on(setting, shown.wording(), !shown.quiet(), plays)) {
+      return study.simulate(progress, stop::isAsked);
+    }
+  }
+}

@@ -1,0 +1,117 @@
+package hurdline.text;
+
+import hurdline.answer.BottleneckRow;
+import hurdline.answer.Outline;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.SummaryRow;
+import hurdline.measure.Measure;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The answer of a run in two to five sentences that one could say aloud. */
+public final class RunHeadline {
+  private static final int LINES_TOLD = 2;
+  private static final int SHORTEST_YEAR_D = 350;
+  private static final int LONGEST_YEAR_D = 380;
+
+  private final RunAnswer answer;
+  private final Spoken spoken;
+  private final SpokenNames names;
+
+  public RunHeadline(RunAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.spoken = new Spoken(wording);
+    this.names = new SpokenNames(answer.outline().titles());
+  }
+
+  /** What limits each line, what is left over, and what is earned. */
+  public List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    List<Outline.Line> told = told();
+    told.forEach(line -> limits(line).sentence().ifPresent(sentences::add));
+    if (told.size() < answer.outline().lines().size()) {
+      sentences.add("What limits the other lines stands in the table");
+    }
+    leftOver().ifPresent(sentences::add);
+    margin().ifPresent(sentences::add);
+    if (sentences.size() < 2) {
+      answer.outline().lines().stream().findFirst().flatMap(this::fed).ifPresent(sentences::add);
+    }
+    if (answer.header().replications() == 1) {
+      sentences.add("This is one simulated year, and another may differ much");
+    }
+    return sentences.stream().map(sentence -> sentence + ".").toList();
+  }
+
+  /** All lines, or the two that are scheduled longest. */
+  private List<Outline.Line> told() {
+    List<Outline.Line> lines = answer.outline().lines();
+    List<Outline.Line> longest =
+        lines.stream().sorted(Comparator.comparingDouble(this::scheduledH).reversed()).limit(LINES_TOLD).toList();
+    return lines.stream().filter(longest::contains).toList();
+  }
+
+  private double scheduledH(Outline.Line line) {
+    return answer.holders().stream().filter(row -> row.line().equals(line.name())).mapToDouble(BottleneckRow::hours).sum();
+  }
+
+  private LimitWords limits(Outline.Line line) {
+    return new LimitWords(answer.holders(), line, answer.header().replications(), names, spoken);
+  }
+
+  private Optional<String> leftOver() {
+    List<String> left = new ArrayList<>();
+    List<String> used = new ArrayList<>();
+    for (Outline.Line line : told()) {
+      answer
+          .find(Measure.SEASON_LEFT_OVER.of(line.name()))
+          .ifPresent(
+              row -> {
+                if (row.most() > 0) {
+                  left.add(leftOver(line, row));
+                } else {
+                  used.add("the " + names.crop(line.crop()));
+                }
+              });
+    }
+    if (left.isEmpty()) {
+      return used.isEmpty()
+          ? Optional.empty()
+          : Optional.of("All of " + CapacityWords.and(used.stream().distinct().toList()) + " is used when the season ends");
+    }
+    return Optional.of(SpokenNames.upper(CapacityWords.and(left)) + " are left when the season ends");
+  }
+
+  private String leftOver(Outline.Line line, SummaryRow row) {
+    String left = spoken.number(row.mean(), row.low95(), row.high95(), row.unit());
+    String about = row.high95() > row.low95() ? "about " : "";
+    return about + left + ofAll(line, row) + " " + row.unit() + " of " + names.crop(line.crop());
+  }
+
+  /** {@code  of 7,100}: what was fed and what is left, where no other line is fed the same crop. */
+  private String ofAll(Outline.Line line, SummaryRow left) {
+    boolean alone = answer.outline().lines().stream().filter(each -> each.crop().equals(line.crop())).count() == 1;
+    double all = answer.mean(Measure.INTAKE_FED.of(line.crop())) + left.mean();
+    return alone && all > 0 ? " of " + spoken.number(all, all - all / 100, all + all / 100, left.unit()) : "";
+  }
+
+  private Optional<String> margin() {
+    return answer
+        .find(Measure.MONEY_MARGIN.of())
+        .map(row -> new EarningWords(spoken).earns(period(), row, answer.header().replications()));
+  }
+
+  private Optional<String> fed(Outline.Line line) {
+    return answer
+        .find(Measure.MASS_FED.of(line.crop()))
+        .map(row -> SpokenNames.upper(spoken.about(row.mean(), row.low95(), row.high95(), row.unit())) + " of " + names.crop(line.crop()) + " are fed");
+  }
+
+  private String period() {
+    long days = ChronoUnit.DAYS.between(answer.header().from(), answer.header().to()) + 1;
+    return days >= SHORTEST_YEAR_D && days <= LONGEST_YEAR_D ? "the year" : "the calendar of " + spoken.about(days).replace("about ", "") + " days";
+  }
+}

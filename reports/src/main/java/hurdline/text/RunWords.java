@@ -1,0 +1,58 @@
+package hurdline.text;
+
+import hurdline.answer.Header;
+import hurdline.answer.Outline;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.Titles;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The answer of a run for the terminal: what one would say of it, the main figures as a table, and what else is worth knowing. */
+public final class RunWords {
+  private final RunAnswer answer;
+  private final Wording wording;
+
+  public RunWords(RunAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+  }
+
+  /**
+   * What the terminal shows.
+   *
+   * @param width columns that a line of the table may have
+   */
+  public List<String> lines(int width) {
+    MainTable table = RunTable.of(answer, wording);
+    List<String> lines = new ArrayList<>();
+    lines.add(title());
+    lines.addAll(new RunHeadline(answer, wording).sentences());
+    lines.add("");
+    lines.addAll(table.lines(width));
+    lines.add("");
+    for (Outline.Line line : answer.outline().lines()) {
+      next(line.name()).ifPresent(next -> lines.add("next        " + Titles.inText(answer.outline().titles().line(line.name())) + ": " + next));
+    }
+    new OrderWords(answer.capacity(), wording)
+        .warnings()
+        .forEach(warning -> lines.add("warning     " + warning));
+    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop  " + clause));
+    lines.add(table.legend(answer.header().replications()));
+    return lines;
+  }
+
+  String title() {
+    Header header = answer.header();
+    TitleWords title = new TitleWords(header, wording);
+    return header.plant() + ", " + wording.titles().option(header.option()) + title.changes() + ", " + title.played();
+  }
+
+  private Optional<String> next(String line) {
+    return answer
+        .capacity()
+        .line(line)
+        .flatMap(capacity -> new CapacityWords(capacity, wording).next())
+        .map(next -> next + "; compare --gain simulates 10 % more");
+  }
+}

@@ -1,9 +1,0 @@
-package hurdline.words.notes;
-
-/**
- * A titled sentence of a report.
- *
- * @param title a few words: {@code Wages}
- * @param text whole sentences in plain words
- */
-public record Note(String title, String text) {}

@@ -1,0 +1,77 @@
+package hurdline.compiled;
+
+import hurdline.plant.Machine;
+import hurdline.plant.Stop;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Numbers of all causes that may hold a head, with their names.
+ *
+ * <p>Machines come first under their own numbers: a machine's own rate. Then the words that need no
+ * machine, the resources, each machine's change or swap, and each machine's stops.
+ */
+public final class Causes {
+  public final int noBales;
+  public final int cropDone;
+  public final int noOrder;
+  public final int noCrew;
+  public final int setOnTable;
+
+  /** [resource] a job that waits for it. */
+  public final int[] resource;
+
+  /** [machine] its package change or screen swap; −1 where it has none. */
+  public final int[] change;
+
+  /** [machine][stop] in name order of the stops. */
+  public final int[][] stop;
+
+  private final List<String> names = new ArrayList<>();
+
+  Causes(CompiledLines layout) {
+    for (int m = 0; m < layout.machines; m++) {
+      names.add(layout.machine[m].name());
+    }
+    noBales = add("no_bales");
+    cropDone = add("crop_done");
+    noOrder = add("no_order");
+    noCrew = add("no_crew");
+    setOnTable = add("lift");
+    resource = new int[layout.naming.resources.count()];
+    for (int r = 0; r < resource.length; r++) {
+      resource[r] = add("resource." + layout.naming.resources.name(r));
+    }
+    change = new int[layout.machines];
+    stop = new int[layout.machines][];
+    for (int m = 0; m < layout.machines; m++) {
+      Machine machine = layout.machine[m];
+      if (machine instanceof Machine.Packer) {
+        change[m] = add(machine.name() + ".package_change");
+      } else {
+        change[m] = machine instanceof Machine.HammerMill ? add(machine.name() + ".screen_change") : -1;
+      }
+      List<Stop> stops = sorted(machine.common().stops());
+      stop[m] = stops.stream().mapToInt(s -> add(machine.name() + "." + s.name())).toArray();
+    }
+  }
+
+  /** A machine's stops in the order in which they are numbered. */
+  public static List<Stop> sorted(List<Stop> stops) {
+    return stops.stream().sorted(Comparator.comparing(Stop::name)).toList();
+  }
+
+  private int add(String name) {
+    names.add(name);
+    return names.size() - 1;
+  }
+
+  public int count() {
+    return names.size();
+  }
+
+  public String name(int cause) {
+    return names.get(cause);
+  }
+}

@@ -1,0 +1,195 @@
+package hurdline.compiled;
+
+import hurdline.plant.Delivery;
+import hurdline.plant.Job;
+import hurdline.plant.Plant;
+import hurdline.plant.Resource;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The deliveries compiled: crops by name, fields by crop and name, trucks by crop, resources by name. A crop that nothing
+ * brings has no fields, no trucks and no loads.
+ */
+public final class Haulage {
+  /** What a job holds while it lasts: the resource's number (the number of resources for none) and its rank there. */
+  public record Needs(int resource, int rank) {}
+
+  /** A field, its crop's number and the day of the horizon on which it should be ready; below 0 before the horizon. */
+  public record CropField(int crop, Delivery.Field field, int readyDay) {}
+
+  private final List<Optional<Delivery>> deliveries; // by crop
+  private final List<CropField> fields;
+  private final int[] firstField; // [crop], one more at the end
+  private final double[] meanCropKg;
+  private final int[] firstTruck;
+  private final List<Needs> load;
+  private final List<Needs> weigh;
+  private final List<Needs> unload;
+  private final boolean[] balerWorks; // [crop * days + day]
+  private final double[] receivingS;
+  private final TimeWindows[] loadsHours;
+  private final double[] loadsEndS;
+  private final int days;
+  private final LocalDate firstDay;
+
+  private Haulage(Plant plant, YardPlan yard, Roster roster) {
+    int crops = yard.crops();
+    days = yard.days();
+    firstDay = roster.date(0);
+    deliveries = new ArrayList<>();
+    fields = new ArrayList<>();
+    firstField = new int[crops + 1];
+    meanCropKg = new double[crops];
+    firstTruck = new int[crops + 1];
+    load = new ArrayList<>();
+    weigh = new ArrayList<>();
+    unload = new ArrayList<>();
+    balerWorks = new boolean[crops * days];
+    receivingS = new double[crops * days];
+    loadsHours = new TimeWindows[crops];
+    loadsEndS = new double[crops];
+    for (int crop = 0; crop < crops; crop++) {
+      compile(plant, roster, crop, yard.crop(crop));
+    }
+  }
+
+  public static Haulage of(Plant plant, YardPlan yard, Roster roster) {
+    return new Haulage(plant, yard, roster);
+  }
+
+  private void compile(Plant plant, Roster roster, int crop, String name) {
+    Optional<Delivery> delivery = plant.deliveries().stream().filter(d -> d.crop().equals(name)).findFirst();
+    deliveries.add(delivery);
+    delivery.stream()
+        .flatMap(d -> d.fields().stream())
+        .sorted(Comparator.comparing(Delivery.Field::name))
+        .forEach(field -> fields.add(new CropField(crop, field, roster.day(field.ready()))));
+    firstField[crop + 1] = fields.size();
+    meanCropKg[crop] = delivery.map(Haulage::meanCropKg).orElse(0.0);
+    firstTruck[crop + 1] =
+        firstTruck[crop] + delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::count).orElse(0);
+    load.add(needs(plant, "load", delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::load)));
+    weigh.add(needs(plant, "weigh", delivery.flatMap(Delivery::weigh)));
+    unload.add(needs(plant, "unload", delivery.map(Delivery::unload)));
+    loadsHours[crop] = roster.loadsHours(name);
+    loadsEndS[crop] =
+        delivery
+            .flatMap(Delivery::loads)
+            .map(loads -> roster.midnightS(roster.day(loads.to()) + 1))
+            .orElse(Double.NEGATIVE_INFINITY);
+    delivery.ifPresent(d -> compileDays(roster, crop, d));
+  }
+
+  private static double meanCropKg(Delivery delivery) {
+    double yieldsKg = 0;
+    for (Delivery.Field field : delivery.fields()) {
+      yieldsKg += field.areaM2() * field.yieldKgPerM2().meanWithin(0, Double.POSITIVE_INFINITY);
+    }
+    return delivery.seasonFactor().meanWithin(0, Double.POSITIVE_INFINITY) * yieldsKg;
+  }
+
+  private void compileDays(Roster roster, int crop, Delivery delivery) {
+    TimeWindows receiving = roster.receiving(delivery.crop());
+    for (int day = 0; day < days; day++) {
+      balerWorks[crop * days + day] = delivery.hours().days().contains(roster.date(day).getDayOfWeek());
+      receivingS[crop * days + day] = receiving.lengthS(roster.midnightS(day), roster.midnightS(day + 1));
+    }
+  }
+
+  private static Needs needs(Plant plant, String kind, Optional<Job> job) {
+    List<Resource> byName = plant.resources().stream().sorted(Comparator.comparing(Resource::name)).toList();
+    String needed = job.flatMap(Job::needs).orElse("");
+    for (int resource = 0; resource < byName.size(); resource++) {
+      if (byName.get(resource).name().equals(needed)) {
+        List<String> first = byName.get(resource).first();
+        return new Needs(resource, first.contains(kind) ? first.indexOf(kind) : first.size());
+      }
+    }
+    return new Needs(byName.size(), 0);
+  }
+
+  /** The date of day 0 of the horizon. */
+  public LocalDate firstDay() {
+    return firstDay;
+  }
+
+  public Optional<Delivery> delivery(int crop) {
+    return deliveries.get(crop);
+  }
+
+  public int fields() {
+    return fields.size();
+  }
+
+  public CropField field(int field) {
+    return fields.get(field);
+  }
+
+  /** The crop's fields are numbered from here to before {@link #endField}, by name. */
+  public int firstField(int crop) {
+    return firstField[crop];
+  }
+
+  public int endField(int crop) {
+    return firstField[crop + 1];
+  }
+
+  /**
+   * Mean mass that the crop's fields bear, kg as-is: E[s] · Σ aₖ · E[yₖ], s the season factor, aₖ the areas, yₖ the yields.
+   *
+   * <p>One factor is drawn for all fields of the crop, and each yield apart from it and from the others, so the mean of each
+   * product is that of its means. What is drawn below 0 counts as 0, in the means too.
+   */
+  public double meanCropKg(int crop) {
+    return meanCropKg[crop];
+  }
+
+  public int trucks() {
+    return firstTruck[firstTruck.length - 1];
+  }
+
+  /** The crop's trucks are numbered from here to before {@link #endTruck}. */
+  public int firstTruck(int crop) {
+    return firstTruck[crop];
+  }
+
+  public int endTruck(int crop) {
+    return firstTruck[crop + 1];
+  }
+
+  public Needs load(int crop) {
+    return load.get(crop);
+  }
+
+  public Needs weigh(int crop) {
+    return weigh.get(crop);
+  }
+
+  public Needs unload(int crop) {
+    return unload.get(crop);
+  }
+
+  /** Whether the crop's balers work on that day if it is dry: a day of the receiving hours, closed or not. */
+  public boolean balerWorks(int crop, int day) {
+    return balerWorks[crop * days + day];
+  }
+
+  /** Length of the receiving hours of that day; 0 on closed days. */
+  public double receivingS(int crop, int day) {
+    return receivingS[crop * days + day];
+  }
+
+  /** Hours in which the crop's stream of loads runs. */
+  public TimeWindows loadsHours(int crop) {
+    return loadsHours[crop];
+  }
+
+  /** 24:00 of the last day of the crop's stream of loads; −∞ where it has none. */
+  public double loadsEndS(int crop) {
+    return loadsEndS[crop];
+  }
+}

@@ -1,0 +1,48 @@
+package hurdline.compiled;
+
+import hurdline.plant.Component;
+import hurdline.plant.Crop;
+import hurdline.plant.Line;
+import hurdline.plant.Machine;
+import hurdline.plant.Plant;
+import hurdline.plant.Product;
+import hurdline.plant.Resource;
+import java.util.HashMap;
+import java.util.Map;
+
+/** Numbers of all that the compiled plant speaks of; machines are those that are not bins. */
+public final class Indexes {
+  public final Names components;
+  public final Names machines;
+  public final Names bins;
+  public final Names products;
+  public final Names lines;
+  public final Names crops;
+  public final Names resources;
+  private final Map<String, Machine> byName = new HashMap<>();
+
+  Indexes(Plant plant) {
+    components = new Names(plant.components().stream().map(Component::name).toList());
+    machines =
+        new Names(
+            plant.machines().stream()
+                .filter(m -> !(m instanceof Machine.Bin))
+                .map(Machine::name)
+                .toList());
+    bins =
+        new Names(
+            plant.machines().stream()
+                .filter(m -> m instanceof Machine.Bin)
+                .map(Machine::name)
+                .toList());
+    products = new Names(plant.products().stream().map(Product::name).toList());
+    lines = new Names(plant.lines().stream().map(Line::name).toList());
+    crops = new Names(plant.crops().stream().map(Crop::name).toList());
+    resources = new Names(plant.resources().stream().map(Resource::name).toList());
+    plant.machines().forEach(m -> byName.put(m.name(), m));
+  }
+
+  Machine machine(String name) {
+    return byName.get(name);
+  }
+}

@@ -1,0 +1,35 @@
+package hurdline.compiled;
+
+import hurdline.plant.Basis;
+import hurdline.plant.Plant;
+import hurdline.plant.Product;
+import hurdline.plant.SellingBasis;
+
+/** At which moisture products are sold, by number. */
+public final class Selling {
+  /** A moisture that equals the most but for rounding is not above it. */
+  private static final double ROUNDING = 1e-9;
+
+  private final Basis[] basis;
+  private final double[] atMost; // [product] water over mass; infinite where all moistures sell alike
+
+  Selling(Plant plant, Indexes naming) {
+    SellingBasis found = new SellingBasis(plant);
+    basis = new Basis[naming.products.count()];
+    atMost = new double[naming.products.count()];
+    for (Product product : plant.products()) {
+      int p = naming.products.index(product.name());
+      basis[p] = found.of(product);
+      atMost[p] = product.moisture().atMost().orElse(Double.POSITIVE_INFINITY);
+    }
+  }
+
+  /** Mass at the product's moisture basis. */
+  public double paidKg(int product, double dryKg, double waterKg) {
+    return basis[product].paidKg(dryKg + waterKg, dryKg);
+  }
+
+  public boolean isTooWet(int product, double dryKg, double waterKg) {
+    return waterKg > atMost[product] * (1 + ROUNDING) * (dryKg + waterKg);
+  }
+}

@@ -1,0 +1,151 @@
+package hurdline.compiled;
+
+import hurdline.plant.Bale;
+import hurdline.plant.Component;
+import hurdline.plant.Crop;
+import hurdline.plant.Plant;
+import hurdline.plant.Yard;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** The yard compiled: crops and components by name, places in the order in which they are filled. */
+public final class YardPlan {
+
+  /** In which order bales of a crop are picked. */
+  public enum PickRule {
+    OLDEST_FIRST,
+    NEWEST_FIRST,
+    DRIEST_FIRST,
+    BY_PLACE
+  }
+
+  private final List<Crop> crops;
+  private final List<String> components;
+  private final List<Yard.Place> places;
+  private final boolean[] takes; // [place * crops + crop]
+  private final int[] holds;
+  private final double[] lossPerS;
+  private final int[] onHand;
+  private final double fieldLossPerS;
+  private final boolean turnAway;
+  private final PickRule pickRule;
+  private final int[] pickOrder;
+  private final int days;
+
+  private YardPlan(Plant plant) {
+    Yard yard = plant.yard();
+    crops = plant.crops().stream().sorted(Comparator.comparing(Crop::name)).toList();
+    components = plant.components().stream().map(Component::name).sorted().toList();
+    places = yard.places();
+    takes = new boolean[places.size() * crops.size()];
+    for (int place = 0; place < places.size(); place++) {
+      List<String> only = places.get(place).crops();
+      for (int crop = 0; crop < crops.size(); crop++) {
+        takes[place * crops.size() + crop] = only.isEmpty() || only.contains(crops.get(crop).name());
+      }
+    }
+    holds = places.stream().mapToInt(Yard.Place::holds).toArray();
+    lossPerS = places.stream().mapToDouble(Yard.Place::lossPerS).toArray();
+    onHand = crops.stream().mapToInt(crop -> yard.onHand().getOrDefault(crop.name(), 0)).toArray();
+    fieldLossPerS = yard.fieldLossPerS();
+    turnAway = yard.turnAway();
+    pickRule = pickRule(yard.pick());
+    pickOrder = pickOrder(yard);
+    days = (int) (plant.calendar().to().toEpochDay() - plant.calendar().from().toEpochDay()) + 1;
+  }
+
+  public static YardPlan of(Plant plant) {
+    return new YardPlan(plant);
+  }
+
+  private static PickRule pickRule(Yard.Pick pick) {
+    if (pick instanceof Yard.NewestFirst) {
+      return PickRule.NEWEST_FIRST;
+    }
+    if (pick instanceof Yard.DriestFirst) {
+      return PickRule.DRIEST_FIRST;
+    }
+    return pick instanceof Yard.ByPlace ? PickRule.BY_PLACE : PickRule.OLDEST_FIRST;
+  }
+
+  /** Places that the rule names first, the others behind them in the file's order. */
+  private static int[] pickOrder(Yard yard) {
+    List<String> named = yard.pick() instanceof Yard.ByPlace byPlace ? byPlace.places() : List.of();
+    List<String> all = yard.places().stream().map(Yard.Place::name).toList();
+    IntStream first = named.stream().mapToInt(all::indexOf);
+    IntStream rest = IntStream.range(0, all.size()).filter(place -> !named.contains(all.get(place)));
+    return IntStream.concat(first, rest).toArray();
+  }
+
+  public int crops() {
+    return crops.size();
+  }
+
+  public String crop(int crop) {
+    return crops.get(crop).name();
+  }
+
+  /** What a bale of the crop is like where no field says otherwise. */
+  public Bale bale(int crop) {
+    return crops.get(crop).bale();
+  }
+
+  public int components() {
+    return components.size();
+  }
+
+  public String component(int component) {
+    return components.get(component);
+  }
+
+  public int places() {
+    return places.size();
+  }
+
+  public String place(int place) {
+    return places.get(place).name();
+  }
+
+  public boolean takes(int place, int crop) {
+    return takes[place * crops.size() + crop];
+  }
+
+  /** Bales that the place holds. */
+  public int holds(int place) {
+    return holds[place];
+  }
+
+  public double lossPerS(int place) {
+    return lossPerS[place];
+  }
+
+  /** Bales of the crop that lie in the yard at time zero. */
+  public int onHand(int crop) {
+    return onHand[crop];
+  }
+
+  public double fieldLossPerS() {
+    return fieldLossPerS;
+  }
+
+  /** Whether what finds no room is turned away at the gate, instead of waiting. */
+  public boolean turnAway() {
+    return turnAway;
+  }
+
+  public PickRule pickRule() {
+    return pickRule;
+  }
+
+  /** Places in the order in which {@link PickRule#BY_PLACE} goes through them; a copy. */
+  public int[] pickOrder() {
+    return Arrays.copyOf(pickOrder, pickOrder.length);
+  }
+
+  /** Days of the horizon. */
+  public int days() {
+    return days;
+  }
+}

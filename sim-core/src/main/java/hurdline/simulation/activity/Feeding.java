@@ -1,0 +1,397 @@
+package hurdline.simulation.activity;
+
+import hurdline.compiled.CompiledLines;
+import hurdline.event.EventHeap;
+import hurdline.event.FutureEvents;
+import hurdline.plant.Line;
+import hurdline.plant.Yard;
+import hurdline.random.Draws;
+import hurdline.simulation.yard.Bales;
+import hurdline.simulation.yard.Hauling;
+import hurdline.simulation.yard.Stacking;
+import java.util.Arrays;
+
+/**
+ * From the yard to the feed: lifts set bales on the table of a line, and the feeder takes the next one
+ * the moment the present one is used up.
+ */
+public final class Feeding {
+  private static final int NONE = -1;
+
+  private final ReplicationState present;
+  private final CompiledLines layout;
+  private final Stacking stacking;
+  private final Hauling hauling;
+  private final Bales bales;
+  private final int lines;
+  private final int[] feeder;
+  private final int[] crop;
+  private final int[] component; // of the yard's numbering, by ours
+  private final Yard.Lift[] lift; // by line, null where the table is filled at once
+  private final int[] liftBales;
+  private final int[] resource;
+  private final int[] rank;
+  private final Draws[] lasts; // by crop
+  private final Tables tables; // by line
+  private final int[] promised; // places
+  private final int[] feeding; // bale, by line
+  private final int[] liftsWaiting; // by line
+  private final int[] liftsUnderWay;
+  private final boolean[] givenUp; // another line has the feeder
+
+  // a pool of lifts
+  private final int[] liftLine;
+  private final int[] liftPromised; // bales promised in the yard
+  private final int[] liftCount; // bales picked
+  private final int[][] liftBale;
+  private final double[] beganS;
+  private final double[] beganOpenS;
+  private final EventHeap ends = new EventHeap(16);
+
+  /** [line] bales used up. */
+  public final int[] usedUp;
+
+  public Feeding(ReplicationState present, Stacking stacking, Hauling hauling, Bales bales, int[] component) {
+    this.present = present;
+    this.stacking = stacking;
+    this.hauling = hauling;
+    this.bales = bales;
+    this.component = component;
+    layout = present.layout;
+    lines = layout.lines;
+    feeder = new int[lines];
+    crop = layout.crop;
+    lift = new Yard.Lift[lines];
+    liftBales = new int[lines];
+    resource = new int[lines];
+    rank = new int[lines];
+    lasts = new Draws[layout.naming.crops.count()];
+    tables = Tables.of(layout);
+    promised = new int[lines];
+    feeding = new int[lines];
+    liftsWaiting = new int[lines];
+    liftsUnderWay = new int[lines];
+    givenUp = new boolean[lines];
+    usedUp = new int[lines];
+    for (Line line : layout.plant.lines()) {
+      setUp(layout.naming.lines.index(line.name()), line);
+    }
+    int lifts = Tables.places(layout);
+    liftLine = new int[lifts];
+    liftPromised = new int[lifts];
+    liftCount = new int[lifts];
+    liftBale = new int[lifts][];
+    Arrays.setAll(liftBale, at -> new int[16]);
+    beganS = new double[lifts];
+    beganOpenS = new double[lifts];
+  }
+
+  private void setUp(int l, Line line) {
+    feeder[l] = layout.naming.machines.index(line.feed());
+    lift[l] = layout.plant.yard().lifts().get(line.crop());
+    if (lift[l] != null) {
+      liftBales[l] = Math.min(lift[l].bales(), tables.places(l));
+      resource[l] = present.resource(lift[l].job().needs());
+      rank[l] = present.rank(resource[l], "lift");
+      present.resources.hoursOf(resource[l], present.gates.line(l));
+    }
+  }
+
+  public void reset() {
+    tables.reset();
+    Arrays.fill(promised, 0);
+    Arrays.fill(feeding, NONE);
+    Arrays.fill(liftsWaiting, 0);
+    Arrays.fill(liftsUnderWay, 0);
+    Arrays.fill(liftLine, NONE);
+    Arrays.fill(givenUp, false);
+    Arrays.fill(usedUp, 0);
+    ends.reset();
+    for (int l = 0; l < lines; l++) {
+      if (lift[l] != null) {
+        lasts[crop[l]] =
+            present.draws(lift[l].job().lastsS(), "set_on_table." + layout.naming.crops.name(crop[l]));
+      }
+    }
+  }
+
+  /**
+   * New jobs: asks for lifts wherever places and bales are free, and feeds what lies on a table.
+   *
+   * @return whether room in the yard or on a table has come free, so that jobs must be looked for anew
+   */
+  public boolean askForLifts() {
+    boolean freed = false;
+    for (int l = 0; l < lines; l++) {
+      if (present.lineHours.is(l)) {
+        if (lift[l] == null) {
+          freed |= fillAtOnce(l);
+        } else {
+          while (free(l) >= liftBales[l] && stacking.unpromised(crop[l]) > 0) {
+            ask(l);
+          }
+        }
+        freed |= takeNext(l);
+      }
+    }
+    return freed;
+  }
+
+  private int free(int l) {
+    return tables.places(l) - tables.count(l) - promised[l];
+  }
+
+  private boolean fillAtOnce(int l) {
+    boolean filled = false;
+    while (free(l) > 0 && stacking.unpromised(crop[l]) > 0) {
+      stacking.promise(crop[l], 1);
+      int bale = stacking.pick(crop[l]);
+      stacking.leave(bale, present.nowS);
+      tables.setDown(l, bale);
+      filled = true;
+    }
+    return filled;
+  }
+
+  private void ask(int l) {
+    int one = 0;
+    while (liftLine[one] != NONE) {
+      one++;
+    }
+    liftLine[one] = l;
+    liftPromised[one] = Math.min(liftBales[l], stacking.unpromised(crop[l]));
+    liftCount[one] = 0;
+    stacking.promise(crop[l], liftPromised[one]);
+    promised[l] += liftBales[l];
+    liftsWaiting[l]++;
+    present.resources.ask(
+        resource[l],
+        present.jobs.lift + one,
+        rank[l],
+        (long) feeder[l] << 32 | one,
+        present.gates.line(l),
+        present.nowS);
+  }
+
+  /** A lift begins: its bales are chosen now. */
+  public void liftBegins(int one) {
+    int l = liftLine[one];
+    int count = Math.min(liftBales[l], liftPromised[one] + stacking.unpromised(crop[l]));
+    stacking.promise(crop[l], count - liftPromised[one]);
+    if (liftBale[one].length < count) {
+      liftBale[one] = new int[count];
+    }
+    for (int i = 0; i < count; i++) {
+      liftBale[one][i] = stacking.pick(crop[l]);
+    }
+    liftCount[one] = count;
+    liftsWaiting[l]--;
+    liftsUnderWay[l]++;
+    beganS[one] = present.nowS;
+    beganOpenS[one] = present.lineHours.seconds(l, present.nowS);
+    ends.add(present.nowS + lasts[crop[l]].next(), one, one);
+    tellPending();
+  }
+
+  private void tellPending() {
+    present.pending.set(present.slots.liftEnd, ends.peekS());
+  }
+
+  /** All lifts that end at this instant. */
+  public void liftsEnd() {
+    while (ends.peekS() <= present.nowS + FutureEvents.instantS()) {
+      liftEnds(ends.poll());
+    }
+    tellPending();
+  }
+
+  private void liftEnds(int one) {
+    int l = liftLine[one];
+    present.resources.release(resource[l], present.nowS);
+    bookAfterShift(one);
+    for (int i = 0; i < liftCount[one]; i++) {
+      int bale = liftBale[one][i];
+      stacking.leave(bale, present.nowS);
+      tables.setDown(l, bale);
+    }
+    present.note(layout.machine[feeder[l]].name(), "bales set on the table", liftCount[one]);
+    promised[l] -= liftBales[l];
+    liftsUnderWay[l]--;
+    liftLine[one] = NONE;
+    if (givenUp[l]) {
+      giveBack(l);
+    } else {
+      takeNext(l);
+    }
+  }
+
+  private void bookAfterShift(int one) {
+    int l = liftLine[one];
+    double inside = present.lineHours.seconds(l, present.nowS) - beganOpenS[one];
+    present.afterShift.add(l, present.nowS - beganS[one] - inside, present.nowS);
+  }
+
+  private boolean takeNext(int l) {
+    if (feeding[l] != NONE || tables.count(l) == 0) {
+      return false;
+    }
+    int bale = tables.take(l);
+    feeding[l] = bale;
+    int h = layout.feedHead[l];
+    present.carrying.upToNow();
+    present.network.endLot(h);
+    double[] dry = present.network.lotDry(h);
+    double[] water = present.network.lotWater(h);
+    double moisture = bales.moisture[bale];
+    int at = bale * bales.components;
+    for (int c = 0; c < dry.length; c++) {
+      double share = bales.dryShare[at + component[c]];
+      dry[c] = (1 - moisture) * share;
+      water[c] = moisture * share;
+    }
+    double diameter = bales.diameterM[bale];
+    present.network.newLot(h, bales.massKg[bale], diameter == diameter ? diameter : 0);
+    present.network.asked.lacks(h, NONE);
+    present.flowsChanged = true;
+    present.causesChanged = true;
+    if (!(bales.massKg[bale] > 0)) {
+      baleUsedUp(l);
+    }
+    return true;
+  }
+
+  /** The feeder has used up its bale. */
+  public void baleUsedUp(int l) {
+    int h = layout.feedHead[l];
+    present.network.endLot(h);
+    present.network.restKg[h] = 0;
+    stacking.free(feeding[l]);
+    feeding[l] = NONE;
+    usedUp[l]++;
+    present.network.asked.lacks(h, layout.causes.noBales);
+    present.flowsChanged = true;
+    present.causesChanged = true;
+    takeNext(l);
+  }
+
+  boolean hasNothing(int l) {
+    return feeding[l] == NONE && tables.count(l) == 0 && liftsWaiting[l] + liftsUnderWay[l] == 0;
+  }
+
+  /** Whether the crop is through: nothing here, nothing in the yard and nothing to come. */
+  boolean isThrough(int l) {
+    return hasNothing(l)
+        && stacking.inYard(crop[l]) == 0
+        && !hauling.moreToCome(crop[l], present.nowS);
+  }
+
+  /** Says why an idle feeder has nothing. */
+  void tellWhy(int l, boolean cropDone) {
+    int h = layout.feedHead[l];
+    if (feeding[l] == NONE) {
+      int why = why(l, cropDone);
+      if (present.network.asked.without(h) != why) {
+        present.network.asked.lacks(h, why);
+        present.causesChanged = true;
+      }
+    }
+  }
+
+  private int why(int l, boolean cropDone) {
+    if (cropDone) {
+      return layout.causes.cropDone;
+    }
+    if (liftsUnderWay[l] > 0) {
+      return layout.causes.setOnTable;
+    }
+    if (liftsWaiting[l] > 0) {
+      return resource[l] == present.resources.endless()
+          ? layout.causes.setOnTable
+          : layout.causes.resource[resource[l]];
+    }
+    return layout.causes.noBales;
+  }
+
+  /** A line begins to use a feeder: bales of other lines on it go back to the yard, in front. */
+  void lineTakesOver(int line) {
+    givenUp[line] = false;
+    for (int l = 0; l < lines; l++) {
+      if (l != line && feeder[l] == feeder[line]) {
+        givenUp[l] = true;
+        giveBack(l);
+        withdrawLifts(l);
+      }
+    }
+  }
+
+  /** A line's campaign has ended: lifts that have not begun are no longer wanted. */
+  void withdrawLifts(int l) {
+    for (int one = 0; one < liftLine.length; one++) {
+      if (liftLine[one] == l && present.resources.waits(present.jobs.lift + one)) {
+        present.resources.withdraw(present.jobs.lift + one, present.nowS);
+        stacking.promise(crop[l], -liftPromised[one]);
+        promised[l] -= liftBales[l];
+        liftsWaiting[l]--;
+        liftLine[one] = NONE;
+      }
+    }
+  }
+
+  /** At the end, once it is told: all tables and feeders are cleared into the yard. */
+  public void clear() {
+    for (int l = 0; l < lines; l++) {
+      giveBack(l);
+    }
+  }
+
+  private void giveBack(int l) {
+    int h = layout.feedHead[l];
+    for (int i = tables.count(l) - 1; i >= 0; i--) {
+      int bale = tables.bale(l, i);
+      stacking.putBackInFront(bale, bales.massKg[bale], present.nowS);
+    }
+    tables.clear(l);
+    if (feeding[l] != NONE) {
+      present.network.endLot(h);
+      stacking.putBackInFront(feeding[l], present.network.restKg[h], present.nowS);
+      present.network.restKg[h] = 0;
+      feeding[l] = NONE;
+      present.network.asked.lacks(h, layout.causes.noBales);
+      present.flowsChanged = true;
+    }
+  }
+
+  /** Bales on the table and in the feeder, a begun one counted as one. */
+  public int onTableAndFeeder(int l) {
+    return tables.count(l) + (feeding[l] == NONE ? 0 : 1);
+  }
+
+  /** Adds up what lies on the table and in the feeder: as-is, dry, and dry by component. */
+  public double stillHereKg(int l, double[] componentKg) {
+    double all = 0;
+    for (int i = 0; i < tables.count(l); i++) {
+      int bale = tables.bale(l, i);
+      all += add(bale, bales.massKg[bale], componentKg);
+    }
+    if (feeding[l] != NONE) {
+      all += add(feeding[l], present.network.restKg[layout.feedHead[l]], componentKg);
+    }
+    return all;
+  }
+
+  private double add(int bale, double kg, double[] componentKg) {
+    double dry = kg * (1 - bales.moisture[bale]);
+    for (int c = 0; c < componentKg.length; c++) {
+      componentKg[c] += dry * bales.dryShare[bale * bales.components + component[c]];
+    }
+    return kg;
+  }
+
+  public void finish() {
+    for (int one = 0; one < liftLine.length; one++) {
+      if (liftLine[one] != NONE && liftCount[one] > 0) {
+        bookAfterShift(one);
+      }
+    }
+  }
+}

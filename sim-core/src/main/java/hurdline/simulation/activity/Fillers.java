@@ -1,0 +1,178 @@
+package hurdline.simulation.activity;
+
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Stretch;
+import hurdline.plant.Machine;
+import hurdline.plant.Packaging;
+import hurdline.plant.Product;
+import hurdline.random.Constant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** What does not change about fillers and presses: what they fill, into what, and who changes it. */
+final class Fillers {
+  private final CompiledLines layout;
+  private final int products;
+  private final int[][] makes; // [mill][screen] product
+
+  /** Machines that fill. */
+  final int[] packers;
+
+  /** [machine] its spouts or boxes, numbered through from its first. */
+  final int[] firstSpout;
+
+  final int[] spouts;
+  final int[] spoutMachine; // [spout]
+
+  /** [product] its package and what that holds, infinite without one; who changes it, and in which turn. */
+  final Packaging[] packaging;
+
+  final double[] packageKg;
+  final int[] resource;
+  final int[] rank;
+
+  /** [machine] heads and their sinks that fill here, and products that are filled here. */
+  final int[][] head;
+
+  final int[][] sink;
+  final int[][] made;
+
+  /** [machine] what a change takes where no change can ever keep the filler waiting; NaN elsewhere. */
+  final double[] easyChangeS;
+
+  Fillers(ReplicationState present) {
+    layout = present.layout;
+    makes = layout.makes;
+    products = layout.naming.products.count();
+    packers =
+        IntStream.range(0, layout.machines)
+            .filter(m -> layout.machine[m] instanceof Machine.Packer)
+            .toArray();
+    firstSpout = new int[layout.machines];
+    spouts = new int[layout.machines];
+    spoutMachine = new int[EventSlots.spouts(layout)];
+    int at = 0;
+    for (int m = 0; m < layout.machines; m++) {
+      firstSpout[m] = at;
+      spouts[m] = EventSlots.spouts(layout.machine[m]);
+      for (int k = 0; k < spouts[m]; k++) {
+        spoutMachine[at++] = m;
+      }
+    }
+    packageKg = new double[products];
+    packaging = new Packaging[products];
+    resource = new int[products];
+    rank = new int[products];
+    packages(present);
+    head = new int[layout.machines][];
+    sink = new int[layout.machines][];
+    made = new int[layout.machines][];
+    easyChangeS = new double[layout.machines];
+    Arrays.fill(easyChangeS, Double.NaN);
+    for (int m : packers) {
+      ways(m);
+      hours(present, m);
+      easyChangeS[m] = easyChangeS(present, m);
+    }
+  }
+
+  private void packages(ReplicationState present) {
+    Map<String, Packaging> byName =
+        layout.plant.packages().stream()
+            .collect(Collectors.toMap(Packaging::name, Function.identity()));
+    for (Product product : layout.plant.products()) {
+      int p = layout.naming.products.index(product.name());
+      packaging[p] = product.packaging().map(byName::get).orElse(null);
+      packageKg[p] = packaging[p] == null ? Double.POSITIVE_INFINITY : packaging[p].massKg();
+      if (packaging[p] != null) {
+        resource[p] = present.resource(packaging[p].needs());
+        rank[p] = present.rank(resource[p], "package_change");
+      }
+    }
+  }
+
+  private void ways(int m) {
+    List<Integer> heads = new ArrayList<>();
+    List<Integer> sinks = new ArrayList<>();
+    for (int h : layout.headsOf[m]) {
+      Stretch s = layout.stretch[h];
+      for (int k = 0; k < s.sinks; k++) {
+        if (s.sinkNode[k] == layout.nodeOf[h][m]) {
+          heads.add(h);
+          sinks.add(k);
+        }
+      }
+    }
+    head[m] = heads.stream().mapToInt(Integer::intValue).toArray();
+    sink[m] = sinks.stream().mapToInt(Integer::intValue).toArray();
+    made[m] = IntStream.range(0, products).filter(p -> fills(m, p)).toArray();
+  }
+
+  private boolean fills(int m, int product) {
+    for (int i = 0; i < head[m].length; i++) {
+      Stretch s = layout.stretch[head[m][i]];
+      int target = s.sinkTarget[sink[m][i]];
+      boolean made =
+          s.sinkKind[sink[m][i]] == Stretch.Sink.PACKED
+              ? target == product
+              : Arrays.stream(makes[target]).anyMatch(each -> each == product);
+      if (made) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void hours(ReplicationState present, int m) {
+    for (int p : made[m]) {
+      if (packaging[p] != null) {
+        present.resources.hoursOf(resource[p], present.gates.machine(m));
+      }
+    }
+  }
+
+  /**
+   * A filler of one product, whose changes need nobody and always last the same, is never kept waiting if
+   * it has another spout and cannot fill that one before the change is over.
+   */
+  private double easyChangeS(ReplicationState present, int m) {
+    if (made[m].length != 1 || spouts[m] < 2) {
+      return Double.NaN;
+    }
+    int p = made[m][0];
+    boolean easy =
+        packaging[p] != null
+            && resource[p] == present.resources.endless()
+            && packaging[p].changeS() instanceof Constant;
+    if (!easy) {
+      return Double.NaN;
+    }
+    double lastsS = Math.max(0, packaging[p].changeS().mean());
+    return lastsS * (1 + 1e-9) * mostKgPerS(m) <= packageKg[p] ? lastsS : Double.NaN;
+  }
+
+  /** No more than this ever goes into a machine; infinite where nothing limits it. */
+  private double mostKgPerS(int m) {
+    double most = 0;
+    for (int h : layout.headsOf[m]) {
+      Stretch s = layout.stretch[h];
+      int node = layout.nodeOf[h][m];
+      double limit =
+          s.rateKgPerS[node] * s.rateByMoisture[node].most() * s.rateByDiameter[node].most();
+      most = Math.max(most, limit);
+    }
+    return most;
+  }
+
+  /** Product of a sink as the screens now stand. */
+  int productOf(Stretch stretch, int sink, int[] screen) {
+    return stretch.sinkKind[sink] == Stretch.Sink.PACKED_FROM_MILL
+        ? makes[stretch.sinkTarget[sink]][screen[stretch.sinkTarget[sink]]]
+        : stretch.sinkTarget[sink];
+  }
+}

@@ -1,0 +1,77 @@
+package hurdline.simulation.activity;
+
+import hurdline.compiled.CompiledLines;
+import java.util.Arrays;
+
+/**
+ * Why a machine takes nothing though it is in its hours: a stop comes before a change, a change
+ * before the want of an order.
+ */
+public final class StopReasons {
+  private static final int NOTHING = -1;
+
+  private final ReplicationState present;
+  final int[] stop;
+  final int[] change;
+  final int[] noOrder;
+
+  public StopReasons(CompiledLines layout, ReplicationState present) {
+    this.present = present;
+    stop = new int[layout.machines];
+    change = new int[layout.machines];
+    noOrder = new int[layout.machines];
+  }
+
+  public void reset() {
+    Arrays.fill(stop, NOTHING);
+    Arrays.fill(change, NOTHING);
+    Arrays.fill(noOrder, NOTHING);
+  }
+
+  void stop(int machine, int cause) {
+    set(stop, machine, cause);
+  }
+
+  void change(int machine, int cause) {
+    set(change, machine, cause);
+  }
+
+  void noOrder(int machine, int cause) {
+    set(noOrder, machine, cause);
+  }
+
+  private void set(int[] reason, int machine, int cause) {
+    if (reason[machine] != cause) {
+      reason[machine] = cause;
+      present.touched.add(machine);
+      tell(machine);
+    }
+  }
+
+  boolean isDown(int machine) {
+    return stop[machine] >= 0;
+  }
+
+  boolean isChanging(int machine) {
+    return change[machine] >= 0;
+  }
+
+  /** Up means neither in a stop nor in a swap; a machine that waits for a package is up. */
+  boolean isUp(int machine, boolean isMill) {
+    return stop[machine] < 0 && !(isMill && change[machine] >= 0);
+  }
+
+  /** Tells the network the cause that counts; what state the machine is in may have changed without it. */
+  private void tell(int machine) {
+    int cause =
+        stop[machine] >= 0
+            ? stop[machine]
+            : change[machine] >= 0 ? change[machine] : noOrder[machine];
+    int told = present.network.asked.standing(machine);
+    if (told != cause) {
+      present.flowsChanged |= told >= 0 != cause >= 0;
+      present.network.asked.stands(machine, cause);
+    }
+    present.causesChanged = true;
+  }
+}

@@ -1,0 +1,126 @@
+package hurdline.simulation.results;
+
+import hurdline.account.IntakeBooks;
+import hurdline.account.MaterialBooks;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Haulage;
+import hurdline.measure.Measure;
+import hurdline.plant.Crop;
+import hurdline.plant.Yard;
+import hurdline.simulation.activity.Feeding;
+import java.util.Arrays;
+import java.util.List;
+
+/** The measures of what came in, crop by crop and place by place. */
+final class IntakeResults {
+  private static final double HOUR_S = 3600;
+  private static final double DAY_S = 86_400;
+  private static final double TONNE_KG = 1000;
+
+  private final CompiledLines layout;
+  private final Haulage haulage;
+  private final Feeding feeding;
+  private final MaterialBooks material;
+  private final IntakeBooks intake;
+  private final double[] componentKg;
+  private OutcomeWriter tally;
+
+  IntakeResults(CompiledLines layout, Haulage haulage, Feeding feeding, MaterialBooks material, IntakeBooks intake) {
+    this.layout = layout;
+    this.haulage = haulage;
+    this.feeding = feeding;
+    this.material = material;
+    this.intake = intake;
+    componentKg = new double[layout.components];
+  }
+
+  void put(OutcomeWriter to, double endS) {
+    tally = to;
+    for (Crop crop : layout.plant.crops()) {
+      int c = layout.naming.crops.index(crop.name());
+      bales(c, crop.name());
+      yard(c, crop.name(), endS);
+      drawn(c, crop.name());
+      masses(c, crop.name());
+    }
+    for (int p = 0; p < layout.plant.yard().places().size(); p++) {
+      place(p, layout.plant.yard().places().get(p));
+    }
+  }
+
+  private void bales(int c, String name) {
+    int used = 0;
+    int here = intake.levels.inYard(c);
+    for (int l = 0; l < layout.lines; l++) {
+      if (layout.crop[l] == c) {
+        used += feeding.usedUp[l];
+        here += feeding.onTableAndFeeder(l);
+      }
+    }
+    tally.putCrop(Measure.INTAKE_ON_HAND_AT_START, name, intake.balesOnHand(c), name);
+    tally.putCrop(Measure.INTAKE_WEIGHED_IN, name, intake.balesWeighedIn(c), name);
+    tally.putCrop(Measure.INTAKE_FED, name, used, name);
+    tally.putCrop(Measure.INTAKE_ON_HAND_AT_END, name, here, name);
+    tally.putCrop(Measure.INTAKE_TURNED_AWAY, name, intake.turnedAway(c), name);
+    tally.putCrop(Measure.INTAKE_HELD_AT_FIELD_PEAK, name, intake.heldAtFieldPeak(c), name);
+  }
+
+  private void yard(int c, String name, double endS) {
+    tally.putCrop(Measure.YARD_PEAK, name, intake.levels.peak(c), name);
+    tally.putCrop(Measure.YARD_MEAN, name, intake.levels.baleSeconds(c) / endS, name);
+    double lifted = intake.lifted(c);
+    tally.put(Measure.YARD_AGE_MEAN, lifted > 0 ? intake.ageS(c) / lifted / DAY_S : Double.NaN, name);
+    tally.put(Measure.YARD_HOURS_FULL, intake.levels.fullS(c) / HOUR_S, name);
+    tally.putCrop(Measure.YARD_ROOM_NEEDED, name, intake.room.wanted(c), name);
+    tally.put(Measure.YARD_WITHOUT_ROOM, intake.room.refused(c), name);
+  }
+
+  /** A crop that no field bears has no drawn crop. */
+  private void drawn(int c, String name) {
+    if (haulage.firstField(c) < haulage.endField(c)) {
+      double meanKg = haulage.meanCropKg(c);
+      boolean isKnown = meanKg > 0 && meanKg < Double.POSITIVE_INFINITY;
+      tally.put(Measure.MASS_DRAWN, intake.drawnKg(c) / TONNE_KG, name);
+      tally.put(Measure.MASS_DRAWN_OVER_MEAN, isKnown ? intake.drawnKg(c) / meanKg : Double.NaN, name);
+    }
+  }
+
+  private void masses(int c, String name) {
+    double fedKg = 0;
+    double fedDryKg = 0;
+    double driedKg = 0;
+    double hereKg = intake.inPlacesAtEnd.kg(c) + intake.inTrucksAtEnd.kg(c);
+    double hereDryKg = intake.inPlacesAtEnd.dryKg(c) + intake.inTrucksAtEnd.dryKg(c);
+    for (int l = 0; l < layout.lines; l++) {
+      if (layout.crop[l] == c) {
+        fedKg += material.fedKg[l];
+        fedDryKg += material.fedDryKg[l];
+        driedKg += material.driedKg[l];
+        Arrays.fill(componentKg, 0);
+        hereKg += feeding.stillHereKg(l, componentKg);
+        hereDryKg += Arrays.stream(componentKg).sum();
+      }
+    }
+    mass(Measure.MASS_ON_HAND_AT_START, intake.onHand.kg(c), intake.onHand.dryKg(c), name);
+    mass(Measure.MASS_WEIGHED_IN, intake.weighedIn.kg(c), intake.weighedIn.dryKg(c), name);
+    mass(Measure.MASS_FED, fedKg, fedDryKg, name);
+    mass(Measure.MASS_LOST_IN_YARD, intake.lostInYard.kg(c), intake.lostInYard.dryKg(c), name);
+    mass(Measure.MASS_LOST_AT_FIELD, intake.lostAtField.kg(c), intake.lostAtField.dryKg(c), name);
+    mass(Measure.MASS_ON_HAND_AT_END, hereKg, hereDryKg, name);
+    tally.put(Measure.MASS_DRIED, driedKg / TONNE_KG, name);
+  }
+
+  private void place(int p, Yard.Place place) {
+    List<String> crops = place.crops();
+    // counted in the unit of the only crop that it is for, else in any
+    String crop = crops.isEmpty() ? "" : crops.get(0);
+    tally.putCrop(Measure.YARD_PLACE_PEAK, crop, intake.levels.placePeak(p), place.name());
+    tally.put(Measure.YARD_PLACE_AGE_MEAN, intake.places.meanAgeS(p) / DAY_S, place.name());
+    tally.put(Measure.YARD_PLACE_MOISTURE_MEAN, intake.places.moisture(p), place.name());
+    mass(Measure.YARD_PLACE_LOST, intake.places.lostKg(p), intake.places.lostDryKg(p), place.name());
+  }
+
+  private void mass(Measure measure, double kg, double dryKg, String... names) {
+    tally.putMass(measure, kg / TONNE_KG, dryKg / TONNE_KG, names);
+  }
+}

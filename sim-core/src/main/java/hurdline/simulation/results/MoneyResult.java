@@ -1,0 +1,384 @@
+package hurdline.simulation.results;
+
+import hurdline.account.IntakeBooks;
+import hurdline.account.MassLedger;
+import hurdline.account.MaterialBooks;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Periods;
+import hurdline.measure.Measure;
+import hurdline.plant.Money;
+import hurdline.plant.Packaging;
+import hurdline.plant.Product;
+import hurdline.simulation.activity.Crewing;
+import hurdline.simulation.activity.Feeding;
+import hurdline.simulation.activity.Filling;
+import hurdline.simulation.activity.Orders;
+import hurdline.simulation.activity.ReplicationState;
+import hurdline.simulation.activity.StateRecorder;
+import hurdline.simulation.activity.Stopping;
+import java.util.Arrays;
+
+/** What a replication earned and cost, in all and by line. */
+final class MoneyResult {
+  private static final double TONNE_KG = 1000;
+
+  private final ReplicationState present;
+  private final CompiledLines layout;
+  private final Crewing crewing;
+  private final Stopping stopping;
+  private final Filling filling;
+  private final Orders orders;
+  private final Feeding feeding;
+  private final StateRecorder watching;
+  private final MaterialBooks material;
+  private final IntakeBooks intake;
+  private final int products;
+  private final Makers makers;
+  private final Money money;
+  private final double[] revenue; // by line, like all that follow
+  private final double[] crops;
+  private final double[] wages;
+  private final double[] packages;
+  private final double[] late;
+  private final double[] stock;
+  private final double[] margin;
+  private final double[] wagesByMonth;
+  private double marginOfAll;
+  private double wagesOfNoLine; // receiving and price of crops that no line takes
+  private double cropsOfNoLine;
+  private double stockOfNoLine;
+
+  MoneyResult(
+      ReplicationState present,
+      Makers makers,
+      Crewing crewing,
+      Stopping stopping,
+      Filling filling,
+      Orders orders,
+      Feeding feeding,
+      StateRecorder watching,
+      MaterialBooks material,
+      IntakeBooks intake) {
+    this.present = present;
+    this.makers = makers;
+    this.crewing = crewing;
+    this.stopping = stopping;
+    this.filling = filling;
+    this.orders = orders;
+    this.feeding = feeding;
+    this.watching = watching;
+    this.material = material;
+    this.intake = intake;
+    layout = present.layout;
+    products = layout.naming.products.count();
+    money = layout.plant.money().orElse(null);
+    revenue = new double[layout.lines];
+    crops = new double[layout.lines];
+    wages = new double[layout.lines];
+    packages = new double[layout.lines];
+    late = new double[layout.lines];
+    stock = new double[layout.lines];
+    margin = new double[layout.lines];
+    wagesByMonth = new double[present.roster.months().count()];
+  }
+
+  /** Full packages of a product: those filled, and those that its pile would fill. */
+  double packages(Product product) {
+    int p = layout.naming.products.index(product.name());
+    double full = 0;
+    for (int m = 0; m < layout.machines; m++) {
+      full += filling.full[m * products + p];
+    }
+    return full + packedOffLine(product, p);
+  }
+
+  private double packedOffLine(Product product, int p) {
+    return packaging(product) == null
+        ? 0
+        : Math.floor(material.pileKg[p] / packaging(product).massKg() * (1 + 1e-12));
+  }
+
+  private Packaging packaging(Product product) {
+    return product
+        .packaging()
+        .map(
+            name ->
+                layout.plant.packages().stream()
+                    .filter(each -> each.name().equals(name))
+                    .findFirst()
+                    .orElseThrow())
+        .orElse(null);
+  }
+
+  /** What all products earn of which so much is fit to sell and so much too wet, by product. */
+  double revenue(double[] fitKg, double[] tooWetKg) {
+    double sum = 0;
+    for (Product product : layout.plant.products()) {
+      int p = layout.naming.products.index(product.name());
+      sum += orders.revenue(product, fitKg[p]) + Orders.docked(product, tooWetKg[p]);
+    }
+    return sum;
+  }
+
+  /** All that was earned and paid up to now, shifts and changeovers by their start. */
+  void put(OutcomeWriter tally) {
+    if (money == null) {
+      return;
+    }
+    workOut();
+    double endS = present.nowS;
+    double electricity = electricity();
+    double overhead = money.overheadPerS() * endS;
+    double[] stops = stopping.cost;
+    double wageSum = sum(wages) + wagesOfNoLine;
+    double cropSum = sum(crops) + cropsOfNoLine;
+    double stockSum = sum(stock) + stockOfNoLine;
+    double costs = cropSum + wageSum + sum(packages) + sum(stops) + sum(late);
+    tally.put(Measure.MONEY_REVENUE, sum(revenue));
+    tally.put(Measure.MONEY_CROP_COST, cropSum);
+    tally.put(Measure.MONEY_WAGES, wageSum);
+    tally.put(Measure.MONEY_ELECTRICITY, electricity);
+    tally.put(Measure.MONEY_DEMAND, demand());
+    tally.put(Measure.MONEY_PACKAGES, sum(packages));
+    tally.put(Measure.MONEY_STOPS, sum(stops));
+    tally.put(Measure.MONEY_LATE_PENALTIES, sum(late));
+    tally.put(Measure.MONEY_OVERHEAD, overhead);
+    tally.put(Measure.MONEY_STOCK_CHANGE, stockSum);
+    marginOfAll = sum(revenue) + stockSum - costs - electricity - overhead;
+    tally.put(Measure.MONEY_MARGIN, marginOfAll);
+    for (int l = 0; l < layout.lines; l++) {
+      putLine(tally, l, stops[l]);
+    }
+    money.rent().ifPresent(rent -> putRent(tally, rent, marginOfAll));
+  }
+
+  /** What each product earned up to now. */
+  void putProducts(OutcomeWriter tally) {
+    for (Product product : layout.plant.products()) {
+      if (money != null) {
+        tally.put(Measure.PRODUCT_REVENUE, revenue(product), product.name());
+      }
+    }
+  }
+
+  /** What a product earned up to now. */
+  double revenue(Product product) {
+    int p = layout.naming.products.index(product.name());
+    return orders.revenue(product, material.fitKg(p)) + Orders.docked(product, material.tooWetKg(p));
+  }
+
+  private void putRent(OutcomeWriter tally, Money.Rent rent, double all) {
+    int line = layout.naming.lines.index(rent.line());
+    double paid = rent.fixedPerS() * present.nowS + rent.perKg() * material.fedKg[line];
+    tally.put(Measure.MONEY_RENT, paid);
+    tally.put(Measure.MONEY_OWNER, all - margin[line] + paid);
+    tally.put(Measure.MONEY_TENANT, margin[line] - paid);
+  }
+
+  private void putLine(OutcomeWriter tally, int l, double stops) {
+    String line = layout.naming.lines.name(l);
+    margin[l] =
+        revenue[l] + stock[l] - crops[l] - wages[l] - packages[l] - stops - late[l];
+    double fed = material.fedKg[l] / TONNE_KG;
+    tally.put(Measure.MONEY_LINE_REVENUE, revenue[l], line);
+    tally.put(Measure.MONEY_LINE_CROP_COST, crops[l], line);
+    tally.put(Measure.MONEY_LINE_WAGES, wages[l], line);
+    tally.put(Measure.MONEY_LINE_PACKAGES, packages[l], line);
+    tally.put(Measure.MONEY_LINE_STOPS, stops, line);
+    tally.put(Measure.MONEY_LINE_LATE_PENALTIES, late[l], line);
+    tally.put(Measure.MONEY_LINE_STOCK_CHANGE, stock[l], line);
+    tally.put(Measure.MONEY_LINE_MARGIN, margin[l], line);
+    tally.put(Measure.MONEY_LINE_MARGIN_PER_TONNE, fed > 0 ? margin[l] / fed : Double.NaN, line);
+  }
+
+  /** What the plant has earned; to be asked after {@link #put}. */
+  double margin() {
+    return marginOfAll;
+  }
+
+  /** What a line has earned before electricity and overhead; to be asked after {@link #put}. */
+  double margin(int line) {
+    return margin[line];
+  }
+
+  private static double sum(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum;
+  }
+
+  private void workOut() {
+    Arrays.fill(revenue, 0);
+    Arrays.fill(crops, 0);
+    Arrays.fill(late, 0);
+    Arrays.fill(stock, 0);
+    cropsOfNoLine = 0;
+    stockOfNoLine = 0;
+    filling.book();
+    System.arraycopy(filling.cost, 0, packages, 0, packages.length);
+    for (Product product : layout.plant.products()) {
+      ofProduct(product);
+    }
+    for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
+      ofCrop(crop);
+    }
+    workOutWages();
+  }
+
+  /** Shares a product's money among the lines that made it: what was sold by mass sold, costs by mass made. */
+  private void ofProduct(Product product) {
+    int p = layout.naming.products.index(product.name());
+    share(orders.revenue(product, material.fitKg(p)), material.fitKg, p);
+    share(Orders.docked(product, material.tooWetKg(p)), material.tooWetKg, p);
+    double made = material.productKg(p);
+    double charged = orders.lateCost(p, present.nowS);
+    Packaging packaging = packaging(product);
+    double offLine = packaging == null ? 0 : packedOffLine(product, p) * packaging.cost();
+    int maker = makers.first(p);
+    for (int l = 0; l < layout.lines; l++) {
+      double share =
+          made > 0 ? material.productKg[l * products + p] / made : l == maker ? 1 : 0;
+      late[l] += charged * share;
+      packages[l] += offLine * share;
+    }
+  }
+
+  /** Shares what a product earned among the lines by masses of theirs, [line * products + product]. */
+  private void share(double earned, double[] kg, int product) {
+    double all = 0;
+    for (int l = 0; l < layout.lines; l++) {
+      all += kg[l * products + product];
+    }
+    for (int l = 0; l < layout.lines && all > 0; l++) {
+      revenue[l] += earned * kg[l * products + product] / all;
+    }
+  }
+
+  private void ofCrop(int crop) {
+    String name = layout.naming.crops.name(crop);
+    double price = money.cropsPerKg().getOrDefault(name, 0.0);
+    double bought = paidKg(name, intake.weighedIn, crop);
+    double still = paidKg(name, intake.inPlacesAtEnd, crop) + paidKg(name, intake.inTrucksAtEnd, crop);
+    double[] componentKg = new double[layout.components];
+    for (int l = 0; l < layout.lines; l++) {
+      if (layout.crop[l] == crop) {
+        Arrays.fill(componentKg, 0);
+        double kg = feeding.stillHereKg(l, componentKg);
+        still += money.paidKg(name, kg, sum(componentKg));
+      }
+    }
+    double gained = still - paidKg(name, intake.onHand, crop);
+    boolean taken = false;
+    for (int l = 0; l < layout.lines; l++) {
+      double share = shareOfCrop(l, crop);
+      taken |= layout.crop[l] == crop;
+      crops[l] += bought * price * share;
+      stock[l] += gained * price * share;
+    }
+    if (!taken) {
+      cropsOfNoLine += bought * price;
+      stockOfNoLine += gained * price;
+    }
+  }
+
+  private double paidKg(String crop, MassLedger ledger, int index) {
+    return money.paidKg(crop, ledger.kg(index), ledger.dryKg(index));
+  }
+
+  /** A line's share of what its crop costs: by mass fed; evenly while nothing was fed. */
+  private double shareOfCrop(int line, int crop) {
+    if (layout.crop[line] != crop) {
+      return 0;
+    }
+    double fed = 0;
+    int lines = 0;
+    for (int l = 0; l < layout.lines; l++) {
+      if (layout.crop[l] == crop) {
+        fed += material.fedKg[l];
+        lines++;
+      }
+    }
+    return fed > 0 ? material.fedKg[line] / fed : 1.0 / lines;
+  }
+
+  /** Wages by line, and by calendar month for {@link #wagesByMonth}. */
+  private void workOutWages() {
+    Arrays.fill(wages, 0);
+    Arrays.fill(wagesByMonth, 0);
+    wagesOfNoLine = 0;
+    crewing.shifts(this::pay);
+    crewing.changeovers(this::pay);
+    for (int l = 0; l < layout.lines; l++) {
+      payAfterShift(l);
+    }
+    for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
+      payReceiving(crop);
+    }
+  }
+
+  private void pay(int line, double handSeconds, double overtimeHandSeconds, double atS) {
+    if (!(atS < present.nowS)) {
+      return;
+    }
+    double more = (overtimePays() - 1) * overtimeHandSeconds;
+    double paid = (handSeconds + more) * money.wagePerS();
+    wages[line] += paid;
+    wagesByMonth[present.roster.months().at(atS)] += paid;
+  }
+
+  private void payAfterShift(int line) {
+    for (int month = 0; month < wagesByMonth.length; month++) {
+      double paid = crewing.afterShiftS(line, month) * overtimePays() * money.wagePerS();
+      wages[line] += paid;
+      wagesByMonth[month] += paid;
+    }
+  }
+
+  private double overtimePays() {
+    return money.overtime().map(Money.Overtime::pays).orElse(1.0);
+  }
+
+  private void payReceiving(int crop) {
+    Periods months = present.roster.months();
+    for (int day = 0; day < present.roster.days(); day++) {
+      double paid = crewing.receivingS(crop, day) * money.wagePerS();
+      if (paid > 0) {
+        wagesByMonth[months.at(present.roster.midnightS(day))] += paid;
+        boolean takes = false;
+        for (int l = 0; l < layout.lines; l++) {
+          double share = shareOfCrop(l, crop);
+          wages[l] += paid * share;
+          takes |= share > 0;
+        }
+        wagesOfNoLine += takes ? 0 : paid;
+      }
+    }
+  }
+
+  double[] wagesByMonth() {
+    return wagesByMonth;
+  }
+
+  private double electricity() {
+    double bill = watching.power.totalJ() * money.energyPerJ();
+    for (int k = 0; k < present.roster.months().count(); k++) {
+      bill += demand(k);
+    }
+    return bill;
+  }
+
+  private double demand() {
+    double all = 0;
+    for (int k = 0; k < present.roster.months().count(); k++) {
+      all += demand(k);
+    }
+    return all;
+  }
+
+  /** What a month's peak costs. */
+  double demand(int month) {
+    return watching.power.peakW(month) * money.demandPerWMonth();
+  }
+}

@@ -1,0 +1,350 @@
+package hurdline.simulation.results;
+
+import hurdline.account.BinBooks;
+import hurdline.account.IntakeBooks;
+import hurdline.account.MaterialBooks;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Haulage;
+import hurdline.event.QueueStatistics;
+import hurdline.measure.Measure;
+import hurdline.measure.State;
+import hurdline.plant.Machine;
+import hurdline.plant.Product;
+import hurdline.simulation.activity.Crewing;
+import hurdline.simulation.activity.Feeding;
+import hurdline.simulation.activity.Filling;
+import hurdline.simulation.activity.LotPosting;
+import hurdline.simulation.activity.Milling;
+import hurdline.simulation.activity.Orders;
+import hurdline.simulation.activity.ReplicationState;
+import hurdline.simulation.activity.Rostering;
+import hurdline.simulation.activity.StateRecorder;
+import hurdline.simulation.activity.Stopping;
+import hurdline.simulation.yard.Hauling;
+import hurdline.simulation.yard.Stacking;
+import java.util.List;
+
+/** From the books of a replication to its measures; checks the balance on the way. */
+public final class OutcomeBuilder {
+  private static final double HOUR_S = 3600;
+  private static final double TONNE_KG = 1000;
+  private static final double DAY_S = 86_400;
+  private static final double KWH_J = 3.6e6;
+
+  private final ReplicationState present;
+  private final CompiledLines layout;
+  private final Stopping stopping;
+  private final Filling filling;
+  private final Milling milling;
+  private final Orders orders;
+  private final StateRecorder watching;
+  private final MaterialBooks material;
+  private final BinBooks binBooks;
+  private final IntakeBooks intake;
+  private final Makers makers;
+  private final MoneyResult money;
+  private final PeriodTotals periods;
+  private final YearTotals years;
+  private final Crewing crewing;
+  private final CropLeft left;
+  private final CropShares sharing;
+  private final IntakeResults intakes;
+  private final SeasonEndResults season;
+  private final Balance balance;
+  private final OutcomeWriter tally = new OutcomeWriter();
+
+  public OutcomeBuilder(
+      ReplicationState present,
+      Haulage haulage,
+      int[] component,
+      Stopping stopping,
+      Filling filling,
+      Milling milling,
+      Orders orders,
+      Stacking stacking,
+      Hauling hauling,
+      Feeding feeding,
+      Rostering rostering,
+      StateRecorder watching,
+      MaterialBooks material,
+      BinBooks binBooks,
+      IntakeBooks intake) {
+    this.present = present;
+    this.stopping = stopping;
+    this.filling = filling;
+    this.milling = milling;
+    this.orders = orders;
+    this.watching = watching;
+    this.material = material;
+    this.binBooks = binBooks;
+    this.intake = intake;
+    layout = present.layout;
+    makers = new Makers(layout, layout.makes);
+    crewing = new Crewing(present, haulage, rostering, intake);
+    money =
+        new MoneyResult(
+            present, makers, crewing, stopping, filling, orders, feeding, watching, material, intake);
+    left = new CropLeft(layout, rostering, feeding, intake, money);
+    sharing = new CropShares(present, watching, material, left);
+    season = new SeasonEndResults(layout, rostering);
+    periods = new PeriodTotals(present, watching, material, money);
+    intakes = new IntakeResults(layout, haulage, feeding, material, intake);
+    years = new YearTotals(present, watching, stacking, hauling, intake, money);
+    balance = new Balance(present, component, feeding, material, intake);
+  }
+
+  public void reset() {
+    periods.reset();
+    years.reset();
+    sharing.reset();
+  }
+
+  public boolean periodEnds(double nowS) {
+    return periods.endsAt(nowS) || years.endsAt(nowS);
+  }
+
+  /** @param booking which has the energy of each screen up to now */
+  public void bookPeriods(double nowS, LotPosting booking) {
+    periods.book(nowS, booking);
+    sharing.book(nowS);
+    if (years.endsAt(nowS)) {
+      years.book(nowS);
+    }
+  }
+
+  public Outcome outcome(int replication, LotPosting booking, int balesLeft) {
+    double endS = present.nowS;
+    watching.states.bookAll(endS);
+    watching.holders.bookAll(endS);
+    watching.power.bookAll(endS);
+    tally.start();
+    intakes.put(tally, endS);
+    lines();
+    machines(endS, booking);
+    bins(endS);
+    products();
+    resources();
+    trucks();
+    tally.putMass(Measure.AIR_DUST, material.dustKg, material.dustDryKg);
+    tally.putMass(
+        Measure.WASTE_MASS, material.wasteKg / TONNE_KG, material.wasteDryKg / TONNE_KG);
+    tally.put(Measure.ENERGY_TOTAL, watching.power.totalJ() / KWH_J);
+    tally.put(Measure.ENERGY_PEAK, periods.peakW() / 1000);
+    crews();
+    money.put(tally);
+    season.put(tally);
+    if (layout.plant.money().isPresent()) {
+      tally.put(Measure.MONEY_MARGIN_LESS_FORGONE, money.margin() - left.forgone());
+    }
+    tally.put(Measure.BALANCE_RESIDUAL, balance.residual());
+    List<Outcome.Column> columns = List.copyOf(tally.columns());
+    double[] values = tally.values();
+    return new Outcome(
+        replication,
+        columns,
+        values,
+        periods.weekColumns(),
+        periods.weeks(),
+        periods.monthColumns(),
+        periods.months(),
+        levels(),
+        ways(),
+        years.outcome(columns, values),
+        sharing.outcome(),
+        balesLeft);
+  }
+
+  private void mass(Measure measure, double kg, double dryKg, String... names) {
+    tally.putMass(measure, kg / TONNE_KG, dryKg / TONNE_KG, names);
+  }
+
+  private void lines() {
+    for (int l = 0; l < layout.lines; l++) {
+      String line = layout.naming.lines.name(l);
+      double scheduled = 0;
+      for (int cause = 0; cause < layout.causes.count(); cause++) {
+        scheduled += watching.holders.lastedS(l, cause);
+      }
+      tally.put(Measure.LINE_HOURS_SCHEDULED, scheduled / HOUR_S, line);
+      for (int cause = 0; cause < layout.causes.count(); cause++) {
+        if (canHold(l, cause)) {
+          tally.put(
+              Measure.LINE_HOURS_LIMITED_BY,
+              watching.holders.lastedS(l, cause) / HOUR_S,
+              line,
+              layout.causes.name(cause));
+        }
+      }
+      tally.put(Measure.LINE_HOURS_AFTER_SHIFT, present.afterShift.seconds(l) / HOUR_S, line);
+      double fed = material.fedKg[l];
+      tally.put(
+          Measure.LINE_THROUGHPUT,
+          scheduled > 0 ? fed / TONNE_KG / (scheduled / HOUR_S) : Double.NaN,
+          line);
+      for (Product product : layout.plant.products()) {
+        int p = layout.naming.products.index(product.name());
+        if (makers.makes(l, p)) {
+          double made = material.productKg[l * layout.naming.products.count() + p];
+          tally.put(
+              Measure.LINE_TURNOUT, fed > 0 ? made / fed : Double.NaN, line, product.name());
+        }
+      }
+    }
+  }
+
+  private boolean canHold(int line, int cause) {
+    return periods.canHold(line, cause);
+  }
+
+  private void machines(double endS, LotPosting booking) {
+    for (int m = 0; m < layout.machines; m++) {
+      String name = layout.machine[m].name();
+      for (State state : State.values()) {
+        double lasted = watching.states.lastedS(m, state.ordinal());
+        tally.put(Measure.MACHINE_HOURS, lasted / HOUR_S, name, state.word());
+      }
+      mass(Measure.MACHINE_MASS_IN, material.machineKg[m], material.machineDryKg[m], name);
+      tally.put(Measure.MACHINE_ENERGY, watching.power.joules(m, endS) / KWH_J, name);
+      for (int k : stopping.stopsOf(m)) {
+        tally.put(Measure.MACHINE_STOP_COUNT, stopping.count[k], name, stopping.nameOf(k));
+        tally.put(
+            Measure.MACHINE_STOP_HOURS, stopping.hoursS[k] / HOUR_S, name, stopping.nameOf(k));
+      }
+      if (layout.machine[m] instanceof Machine.HammerMill mill) {
+        for (int s = 0; s < mill.screens().size(); s++) {
+          String screen = mill.screens().get(s).name();
+          tally.put(
+              Measure.MACHINE_SCREEN_HOURS, milling.runningS[m][s] / HOUR_S, name, screen);
+          mass(
+              Measure.MACHINE_SCREEN_MASS_IN, booking.screenKg[m][s], booking.screenDryKg[m][s], name, screen);
+          tally.put(Measure.MACHINE_SCREEN_ENERGY, booking.screenJ[m][s] / KWH_J, name, screen);
+        }
+        tally.put(Measure.MACHINE_SCREEN_CHANGES, milling.swaps[m], name);
+      }
+    }
+  }
+
+  private void bins(double endS) {
+    for (int b = 0; b < layout.bins; b++) {
+      String name = layout.naming.bins.name(b);
+      tally.put(Measure.BIN_LEVEL_MEAN, binBooks.kgSeconds(b) / endS / TONNE_KG, name);
+      tally.put(Measure.BIN_LEVEL_PEAK, binBooks.peakKg(b) / TONNE_KG, name);
+      double dryKg = 0;
+      for (int c = 0; c < layout.components; c++) {
+        dryKg += present.network.dryKg(b, c);
+      }
+      mass(Measure.BIN_LEVEL_END, dryKg + present.network.waterKg(b), dryKg, name);
+      tally.put(Measure.BIN_HOURS_FULL, binBooks.fullS(b) / HOUR_S, name);
+      tally.put(Measure.BIN_HOURS_EMPTY, binBooks.emptyS(b) / HOUR_S, name);
+    }
+  }
+
+  private void products() {
+    for (Product product : layout.plant.products()) {
+      int p = layout.naming.products.index(product.name());
+      mass(
+          Measure.PRODUCT_MASS, material.productKg(p), material.productDryKg(p), product.name());
+      tally.put(
+          Measure.PRODUCT_SOLD,
+          orders.soldKg(product, material.fitKg(p), material.tooWetKg(p)) / TONNE_KG,
+          product.name());
+      if (product.moisture().atMost().isPresent()) {
+        tally.put(Measure.PRODUCT_TOO_WET, material.tooWetAsIsKg[p] / TONNE_KG, product.name());
+      }
+      tally.put(Measure.PRODUCT_PACKAGES, money.packages(product), product.name());
+      if (layout.plant.money().isPresent()) {
+        tally.put(Measure.PRODUCT_REVENUE, money.revenue(product), product.name());
+      }
+      if (!product.orders().isEmpty()) {
+        tally.put(Measure.PRODUCT_LATE_DAYS, orders.lateDays(p, present.nowS), product.name());
+      }
+    }
+  }
+
+  private void resources() {
+    QueueStatistics books = present.resources.books();
+    for (int r = 0; r < layout.naming.resources.count(); r++) {
+      String name = layout.naming.resources.name(r);
+      double hours = books.hoursS(r) * present.resources.count(r);
+      tally.put(Measure.RESOURCE_BUSY, hours > 0 ? books.busyS(r) / hours : 0, name);
+      tally.put(
+          Measure.RESOURCE_WAIT_MEAN,
+          books.requests(r) > 0 ? books.waitsS(r) / books.requests(r) / 60 : 0,
+          name);
+      tally.put(Measure.RESOURCE_QUEUE_PEAK, books.waitingPeak(r), name);
+    }
+  }
+
+  private void trucks() {
+    for (var delivery : layout.plant.deliveries()) {
+      int c = layout.naming.crops.index(delivery.crop());
+      int trips = intake.trips.trips(c);
+      tally.put(Measure.TRUCKS_TRIPS, trips, delivery.crop());
+      tally.put(
+          Measure.TRUCKS_WAIT_MEAN,
+          trips > 0 ? intake.trips.waitS(c) / trips / 60 : Double.NaN,
+          delivery.crop());
+      tally.put(
+          Measure.TRUCKS_TURNAROUND_MEAN,
+          trips > 0 ? intake.trips.turnaroundS(c) / trips / 60 : Double.NaN,
+          delivery.crop());
+      tally.put(
+          Measure.TRUCKS_WAITED_FOR_ROOM, intake.room.waitS(c) / DAY_S, delivery.crop());
+    }
+  }
+
+  private void crews() {
+    double[] shiftS = new double[layout.lines];
+    double[] overS = new double[layout.lines];
+    double[] changeoverS = new double[layout.lines];
+    crewing.shifts(
+        (line, handS, overtimeS, fromS) -> {
+          shiftS[line] += handS;
+          overS[line] += overtimeS;
+        });
+    crewing.changeovers((line, handS, overtimeS, fromS) -> changeoverS[line] += handS);
+    for (int l = 0; l < layout.lines; l++) {
+      String line = layout.naming.lines.name(l);
+      for (int month = 0; month < present.roster.months().count(); month++) {
+        overS[l] += crewing.afterShiftS(l, month);
+      }
+      tally.put(Measure.CREW_LABOR_HOURS, shiftS[l] / HOUR_S, line);
+      tally.put(Measure.CREW_OVERTIME, overS[l] / HOUR_S, line);
+      tally.put(Measure.CREW_SENT_HOME, crewing.sentHomeS(l) / HOUR_S, line);
+      tally.put(Measure.CREW_CHANGEOVER, changeoverS[l] / HOUR_S, line);
+    }
+    for (int c = 0; c < layout.naming.crops.count(); c++) {
+      double receivingS = 0;
+      for (int day = 0; day < present.roster.days(); day++) {
+        receivingS += crewing.receivingS(c, day);
+      }
+      tally.put(Measure.CREW_RECEIVING, receivingS / HOUR_S, layout.naming.crops.name(c));
+    }
+  }
+
+  private int[][][] levels() {
+    int crops = layout.naming.crops.count();
+    int places = layout.plant.yard().places().size();
+    int days = present.roster.days();
+    int[][][] levels = new int[crops][places + 1][days];
+    for (int c = 0; c < crops; c++) {
+      for (int p = 0; p <= places; p++) {
+        for (int d = 0; d < days; d++) {
+          levels[c][p][d] = intake.levels.dayPeak(c, p, d);
+        }
+      }
+    }
+    return levels;
+  }
+
+  private double[][][] ways() {
+    double[][][] ways = new double[layout.heads][][];
+    for (int h = 0; h < layout.heads; h++) {
+      ways[h] = new double[layout.stretch[h].nodes][];
+      for (int node = 0; node < ways[h].length; node++) {
+        ways[h][node] = material.wayKg[h][node].clone();
+      }
+    }
+    return ways;
+  }
+}

@@ -1,0 +1,276 @@
+package hurdline.simulation.results;
+
+import hurdline.account.MaterialBooks;
+import hurdline.compiled.Causes;
+import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Periods;
+import hurdline.compiled.Stretch;
+import hurdline.measure.Measure;
+import hurdline.measure.State;
+import hurdline.plant.Crop;
+import hurdline.plant.Product;
+import hurdline.simulation.activity.LotPosting;
+import hurdline.simulation.activity.ReplicationState;
+import hurdline.simulation.activity.StateRecorder;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Running totals at the end of each week and month, and from them what each of these brought. */
+final class PeriodTotals {
+  private static final double HOUR_S = 3600;
+  private static final int STATES = State.values().length;
+  private static final double TONNE_KG = 1000;
+  private static final double KWH_J = 3.6e6;
+
+  private final ReplicationState present;
+  private final CompiledLines layout;
+  private final StateRecorder watching;
+  private final MaterialBooks material;
+  private final MoneyResult money;
+  private final Periods weeks;
+  private final Periods months;
+  private final boolean[][] holds; // [line][cause]
+  private final List<Outcome.Column> weekColumns = new ArrayList<>();
+  private final List<Outcome.Column> monthColumns = new ArrayList<>();
+  private final double[][] weekTotals;
+  private final double[][] monthEnergyJ;
+  private final double[][] monthFitKg;
+  private final double[][] monthTooWetKg;
+  private final MonthScreens screens;
+  private final int firstScreen;
+  private int week;
+  private int month;
+
+  PeriodTotals(ReplicationState present, StateRecorder watching, MaterialBooks material, MoneyResult money) {
+    this.present = present;
+    this.watching = watching;
+    this.material = material;
+    this.money = money;
+    layout = present.layout;
+    weeks = present.roster.weeks();
+    months = present.roster.months();
+    int products = layout.naming.products.count();
+    holds = new boolean[layout.lines][layout.causes.count()];
+    for (int l = 0; l < layout.lines; l++) {
+      lineCauses(l);
+    }
+    // once for each bin, so that lines joined over several bins know of one another
+    for (int b = 0; b < layout.bins; b++) {
+      joinLinesOverBins();
+    }
+    weekNames();
+    weekTotals = new double[weeks.count()][weekColumns.size()];
+    monthEnergyJ = new double[months.count()][1];
+    monthFitKg = new double[months.count()][products];
+    monthTooWetKg = new double[months.count()][products];
+    column(monthColumns, Measure.ENERGY_TOTAL, "");
+    column(monthColumns, Measure.ENERGY_PEAK, "");
+    if (layout.plant.money().isPresent()) {
+      column(monthColumns, Measure.MONEY_WAGES, "");
+      column(monthColumns, Measure.MONEY_REVENUE, "");
+      column(monthColumns, Measure.MONEY_DEMAND, "");
+    }
+    screens = new MonthScreens(layout, months.count());
+    firstScreen = monthColumns.size();
+    monthColumns.addAll(screens.columns());
+  }
+
+  /** Causes that can hold a line: its machines', resources, and the words. */
+  private void lineCauses(int l) {
+    Causes causes = layout.causes;
+    boolean[] held = holds[l];
+    for (int h = 0; h < layout.heads; h++) {
+      if (layout.headLine[h] == l) {
+        stretchCauses(l, layout.stretch[h]);
+      }
+    }
+    for (int m : layout.alongside[l]) {
+      machineCauses(held, m);
+    }
+    for (int cause :
+        new int[] {causes.noBales, causes.cropDone, causes.noOrder, causes.noCrew, causes.setOnTable}) {
+      held[cause] = true;
+    }
+    for (int cause : causes.resource) {
+      held[cause] = true;
+    }
+  }
+
+  /** Trails run through bins, so lines that share one can be held by each other's machines. */
+  private void joinLinesOverBins() {
+    for (int b = 0; b < layout.bins; b++) {
+      boolean[] all = new boolean[layout.causes.count()];
+      for (int[] heads : new int[][] {layout.producers[b], layout.draws[b]}) {
+        for (int h : heads) {
+          for (int cause = 0; cause < all.length; cause++) {
+            all[cause] |= holds[layout.headLine[h]][cause];
+          }
+        }
+      }
+      for (int[] heads : new int[][] {layout.producers[b], layout.draws[b]}) {
+        for (int h : heads) {
+          for (int cause = 0; cause < all.length; cause++) {
+            holds[layout.headLine[h]][cause] |= all[cause];
+          }
+        }
+      }
+    }
+  }
+
+  private void stretchCauses(int l, Stretch stretch) {
+    for (int m : stretch.machine) {
+      if (m >= 0) {
+        machineCauses(holds[l], m);
+      }
+    }
+  }
+
+  private void machineCauses(boolean[] held, int m) {
+    held[m] = true;
+    if (layout.causes.change[m] >= 0) {
+      held[layout.causes.change[m]] = true;
+    }
+    for (int cause : layout.causes.stop[m]) {
+      held[cause] = true;
+    }
+  }
+
+  boolean canHold(int line, int cause) {
+    return holds[line][cause];
+  }
+
+  private void weekNames() {
+    for (Crop crop : layout.plant.crops()) {
+      column(weekColumns, Measure.MASS_FED, crop.name());
+    }
+    for (Product product : layout.plant.products()) {
+      column(weekColumns, Measure.PRODUCT_MASS, product.name());
+    }
+    for (int m = 0; m < layout.machines; m++) {
+      for (State state : State.values()) {
+        column(weekColumns, Measure.MACHINE_HOURS, layout.machine[m].name(), state.word());
+      }
+    }
+    for (int l = 0; l < layout.lines; l++) {
+      for (int cause = 0; cause < layout.causes.count(); cause++) {
+        if (holds[l][cause]) {
+          String line = layout.naming.lines.name(l);
+          column(weekColumns, Measure.LINE_HOURS_LIMITED_BY, line, layout.causes.name(cause));
+        }
+      }
+    }
+  }
+
+  private static void column(List<Outcome.Column> to, Measure measure, String... names) {
+    String[] given = names.length == 1 && names[0].isEmpty() ? new String[0] : names;
+    to.add(new Outcome.Column(measure.of(given), measure, ""));
+  }
+
+  void reset() {
+    week = 0;
+    month = 0;
+  }
+
+  boolean endsAt(double nowS) {
+    return week < weeks.count() && nowS == weeks.toS(week)
+        || month < months.count() && nowS == months.toS(month);
+  }
+
+  /**
+   * All that heads have drawn is booked; takes the totals of the periods that end now.
+   *
+   * @param booking which has the energy of each screen up to now
+   */
+  void book(double nowS, LotPosting booking) {
+    if (week < weeks.count() && nowS == weeks.toS(week)) {
+      watching.states.bookAll(nowS);
+      watching.holders.bookAll(nowS);
+      weekTotals(weekTotals[week]);
+      week++;
+    }
+    if (month < months.count() && nowS == months.toS(month)) {
+      watching.power.periodEnds(nowS);
+      monthEnergyJ[month][0] = watching.power.totalJ();
+      for (int p = 0; p < monthFitKg[month].length; p++) {
+        monthFitKg[month][p] = material.fitKg(p);
+        monthTooWetKg[month][p] = material.tooWetKg(p);
+      }
+      screens.book(month, booking);
+      month++;
+    }
+  }
+
+  private void weekTotals(double[] to) {
+    int at = 0;
+    for (Crop crop : layout.plant.crops()) {
+      int c = layout.naming.crops.index(crop.name());
+      double fed = 0;
+      for (int l = 0; l < layout.lines; l++) {
+        fed += layout.crop[l] == c ? material.fedKg[l] : 0;
+      }
+      to[at++] = fed / TONNE_KG;
+    }
+    for (Product product : layout.plant.products()) {
+      to[at++] = material.productKg(layout.naming.products.index(product.name())) / TONNE_KG;
+    }
+    for (int m = 0; m < layout.machines; m++) {
+      for (int state = 0; state < STATES; state++) {
+        to[at++] = watching.states.lastedS(m, state) / HOUR_S;
+      }
+    }
+    for (int l = 0; l < layout.lines; l++) {
+      for (int cause = 0; cause < layout.causes.count(); cause++) {
+        if (holds[l][cause]) {
+          to[at++] = watching.holders.lastedS(l, cause) / HOUR_S;
+        }
+      }
+    }
+  }
+
+  List<Outcome.Column> weekColumns() {
+    return List.copyOf(weekColumns);
+  }
+
+  List<Outcome.Column> monthColumns() {
+    return List.copyOf(monthColumns);
+  }
+
+  /** Highest quarter-hour mean of the horizon. */
+  double peakW() {
+    double peak = 0;
+    for (int k = 0; k < months.count(); k++) {
+      peak = Math.max(peak, watching.power.peakW(k));
+    }
+    return peak;
+  }
+
+  double[][] weeks() {
+    double[][] brought = new double[weekTotals.length][];
+    for (int w = 0; w < brought.length; w++) {
+      brought[w] = weekTotals[w].clone();
+      for (int k = 0; w > 0 && k < brought[w].length; k++) {
+        brought[w][k] -= weekTotals[w - 1][k];
+      }
+    }
+    return brought;
+  }
+
+  double[][] months() {
+    double[][] brought = new double[months.count()][monthColumns.size()];
+    double[] wages = money.wagesByMonth();
+    double earned = 0;
+    for (int k = 0; k < brought.length; k++) {
+      brought[k][0] = (monthEnergyJ[k][0] - (k > 0 ? monthEnergyJ[k - 1][0] : 0)) / KWH_J;
+      brought[k][1] = watching.power.peakW(k) / 1000;
+      if (firstScreen > 2) {
+        double total = money.revenue(monthFitKg[k], monthTooWetKg[k]);
+        brought[k][2] = wages[k];
+        brought[k][3] = total - earned;
+        brought[k][4] = money.demand(k);
+        earned = total;
+      }
+      screens.put(k, brought[k], firstScreen);
+    }
+    return brought;
+  }
+}

@@ -1,0 +1,138 @@
+package hurdline.simulation.yard;
+
+import java.util.Arrays;
+
+/**
+ * All bales that exist at present, as columns of one table; a used-up bale's row is handed out again.
+ *
+ * <p>A bale's mass is that of the instant {@link #knownAtS}; whoever books a loss moves both on. Rows can be strung on
+ * lists through {@link #next}: those at a field, those on a truck.
+ */
+public final class Bales {
+  private static final int NONE = -1;
+
+  public final int components;
+  public int[] crop; // NONE for a free row
+  public int[] place; // NONE where it lies in no place of the yard
+  public int[] next;
+  public int[] turn; // in which it came to its place
+  public double[] massKg;
+  public double[] moisture;
+  public double[] diameterM; // NaN where the crop has none
+  public double[] weighedInS;
+  double[] knownAtS;
+  double[] pickKey; // the lower is picked first
+  double[] pickTie;
+  public double[] dryShare; // [bale * components + component]
+  private int rows;
+  private int free = NONE;
+
+  public Bales(int components) {
+    this.components = components;
+    int room = 256;
+    crop = new int[room];
+    place = new int[room];
+    next = new int[room];
+    turn = new int[room];
+    massKg = new double[room];
+    moisture = new double[room];
+    diameterM = new double[room];
+    weighedInS = new double[room];
+    knownAtS = new double[room];
+    pickKey = new double[room];
+    pickTie = new double[room];
+    dryShare = new double[room * components];
+  }
+
+  public void reset() {
+    rows = 0;
+    free = NONE;
+  }
+
+  /** A new row; all but the crop is for the caller to fill in. */
+  public int add(int ofCrop) {
+    int bale = free;
+    if (bale == NONE) {
+      bale = rows++;
+      if (bale == crop.length) {
+        grow(2 * rows);
+      }
+    } else {
+      free = next[bale];
+    }
+    crop[bale] = ofCrop;
+    place[bale] = NONE;
+    next[bale] = NONE;
+    return bale;
+  }
+
+  /** The bale is used up or gone. */
+  void free(int bale) {
+    if (crop[bale] == NONE) {
+      throw new IllegalStateException("bale " + bale + " is gone already");
+    }
+    crop[bale] = NONE;
+    place[bale] = NONE;
+    next[bale] = free;
+    free = bale;
+  }
+
+  /** Rows in use are among those below this. */
+  public int rows() {
+    return rows;
+  }
+
+  /** A bale that another year has left, at time zero; its place is for the caller to fill in. */
+  public int add(CarriedOverStock.Bale left) {
+    int bale = add(left.crop());
+    massKg[bale] = left.massKg();
+    moisture[bale] = left.moisture();
+    diameterM[bale] = left.diameterM();
+    weighedInS[bale] = -left.ageS();
+    knownAtS[bale] = -left.knownS();
+    System.arraycopy(left.dryShare(), 0, dryShare, bale * components, components);
+    return bale;
+  }
+
+  /** The bale for another year; its mass must be that of the end. */
+  public CarriedOverStock.Bale told(int bale, int at, double endS) {
+    double[] shares = Arrays.copyOfRange(dryShare, bale * components, (bale + 1) * components);
+    return new CarriedOverStock.Bale(
+        crop[bale], at, massKg[bale], moisture[bale], diameterM[bale], endS - weighedInS[bale], 0, shares);
+  }
+
+  /**
+   * Lets a bale shrink as a whole: m · e^(−rate · time).
+   *
+   * @return the mass lost since it was last known, kg
+   */
+  double shrink(int bale, double lossPerS, double nowS) {
+    double before = massKg[bale];
+    double passedS = nowS - knownAtS[bale];
+    knownAtS[bale] = nowS;
+    if (lossPerS > 0 && passedS > 0) {
+      massKg[bale] = before * StrictMath.exp(-lossPerS * passedS);
+    }
+    return before - massKg[bale];
+  }
+
+  private void grow(int room) {
+    crop = Arrays.copyOf(crop, room);
+    place = Arrays.copyOf(place, room);
+    next = Arrays.copyOf(next, room);
+    turn = Arrays.copyOf(turn, room);
+    massKg = Arrays.copyOf(massKg, room);
+    moisture = Arrays.copyOf(moisture, room);
+    diameterM = Arrays.copyOf(diameterM, room);
+    weighedInS = Arrays.copyOf(weighedInS, room);
+    knownAtS = Arrays.copyOf(knownAtS, room);
+    pickKey = Arrays.copyOf(pickKey, room);
+    pickTie = Arrays.copyOf(pickTie, room);
+    dryShare = Arrays.copyOf(dryShare, room * components);
+  }
+
+  /** No bale, and no crop or place of one. */
+  public static int none() {
+    return NONE;
+  }
+}

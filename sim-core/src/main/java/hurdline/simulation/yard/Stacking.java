@@ -1,0 +1,332 @@
+package hurdline.simulation.yard;
+
+import hurdline.account.IntakeBooks;
+import hurdline.account.MassLedger;
+import hurdline.account.Trace;
+import hurdline.compiled.YardPlan;
+import hurdline.random.RandomStreams;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+
+/**
+ * The yard: bales come to lie in its places, waste away there, and are picked for the feed table.
+ *
+ * <p>A lift first promises itself bales ({@link #promise}), chooses them when it begins ({@link #pick}) and takes them out
+ * of their places when it ends ({@link #leave}); till then they count and waste there. A bale's loss goes by the place
+ * that it came to, from the instant it was weighed in.
+ */
+public final class Stacking {
+  private final YardPlan plan;
+  private final Bales bales;
+  private final IntakeBooks books;
+  private final Room room;
+  private final BaleHeap[] heaps; // [place * crops + crop]
+  private final int[] pickOrder;
+  private final int[][] inFront; // [crop], a stack
+  private final int[] inFrontCount;
+  private final int[] pickable; // [crop]
+  private final int[] promised; // [crop]
+  private int turns;
+  private Trace trace;
+
+  public Stacking(YardPlan plan, Bales bales, IntakeBooks books) {
+    this.plan = plan;
+    this.bales = bales;
+    this.books = books;
+    room = new Room(plan);
+    heaps = new BaleHeap[plan.places() * plan.crops()];
+    Arrays.setAll(heaps, at -> new BaleHeap(bales));
+    pickOrder = plan.pickOrder();
+    inFront = new int[plan.crops()][16];
+    inFrontCount = new int[plan.crops()];
+    pickable = new int[plan.crops()];
+    promised = new int[plan.crops()];
+  }
+
+  /** An empty yard, then the stock on hand, crops by name, at time zero. The bales' table and the books must be empty. */
+  public void reset(RandomStreams streams, int replication) {
+    clear();
+    stock(crop -> true, streams, replication);
+  }
+
+  private void stock(IntPredicate crops, RandomStreams streams, int replication) {
+    for (int crop = 0; crop < plan.crops(); crop++) {
+      if (crops.test(crop) && plan.onHand(crop) > 0) {
+        stock(crop, streams, replication);
+      }
+    }
+  }
+
+  private void clear() {
+    room.reset();
+    for (BaleHeap heap : heaps) {
+      heap.reset();
+    }
+    Arrays.fill(inFrontCount, 0);
+    Arrays.fill(pickable, 0);
+    Arrays.fill(promised, 0);
+    turns = 0;
+  }
+
+  /**
+   * An empty yard, then what another year has left as the stock on hand: no place refuses what it held before. Crops that
+   * nothing brings have the stock on hand that they always have.
+   */
+  public void open(CarriedOverStock left, boolean[] isBrought, RandomStreams streams, int replication) {
+    clear();
+    stock(crop -> !isBrought[crop], streams, replication);
+    for (CarriedOverStock.Bale one : left.inPlaces()) {
+      int bale = stock(one);
+      setPickKeys(bale);
+      heaps[bales.place[bale] * plan.crops() + one.crop()].add(bale);
+    }
+    left.inFront().forEach(one -> pushInFront(one.crop(), stock(one)));
+    for (int crop = 0; crop < plan.crops(); crop++) {
+      books.room.wanted(crop, room.wanted(crop, 0));
+    }
+  }
+
+  private int stock(CarriedOverStock.Bale one) {
+    int bale = bales.add(one);
+    int place = one.at();
+    if (place == Bales.none()) {
+      place = room.takeAny(one.crop());
+    } else {
+      room.take(place);
+    }
+    layOnHand(bale);
+    bales.weighedInS[bale] = -one.ageS();
+    bales.knownAtS[bale] = -one.knownS();
+    put(bale, place, 0);
+    return bale;
+  }
+
+  /** What lies in the places at the end, in the order in which it came; and in front of it, the first to be picked last. */
+  public void gather(List<CarriedOverStock.Bale> inPlaces, List<CarriedOverStock.Bale> front, double endS) {
+    Set<Integer> taken = new HashSet<>();
+    for (int crop = 0; crop < plan.crops(); crop++) {
+      for (int k = 0; k < inFrontCount[crop]; k++) {
+        int bale = inFront[crop][k];
+        front.add(bales.told(bale, bales.place[bale], endS));
+        taken.add(bale);
+      }
+    }
+    IntStream.range(0, bales.rows())
+        .filter(bale -> bales.crop[bale] != Bales.none() && bales.place[bale] != Bales.none())
+        .filter(bale -> !taken.contains(bale))
+        .boxed()
+        .sorted(Comparator.comparingInt(bale -> bales.turn[bale]))
+        .forEach(bale -> inPlaces.add(bales.told(bale, bales.place[bale], endS)));
+  }
+
+  public void trace(Trace wanted) {
+    trace = wanted;
+  }
+
+  private void stock(int crop, RandomStreams streams, int replication) {
+    BaleDraws draws =
+        new BaleDraws(plan, crop, plan.bale(crop), streams, replication, "on_hand." + plan.crop(crop));
+    promiseRoom(crop, plan.onHand(crop));
+    for (int k = 0; k < plan.onHand(crop); k++) {
+      int bale = draws.make(bales, 0);
+      layOnHand(bale);
+      enter(bale, 0);
+    }
+  }
+
+  private void layOnHand(int bale) {
+    books.baleOnHand(bales.crop[bale]);
+    takeIn(bale, 0, books.onHand);
+  }
+
+  /** The bale counts as weighed in, at its mass now; the yard's loss begins. */
+  void weighIn(int bale, double nowS) {
+    books.baleWeighedIn(bales.crop[bale]);
+    takeIn(bale, nowS, books.weighedIn);
+  }
+
+  private void takeIn(int bale, double nowS, MassLedger ledger) {
+    ledger.add(
+        bales.crop[bale], bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+    bales.weighedInS[bale] = nowS;
+    bales.knownAtS[bale] = nowS;
+  }
+
+  /** Whether there is room for so many more bales; if there is not, that too is booked as wanted. */
+  public boolean hasRoom(int crop, int count) {
+    boolean has = room.unpromised(crop) >= count;
+    if (!has) {
+      books.room.wanted(crop, room.wanted(crop, count));
+    }
+    return has;
+  }
+
+  /** Promises room to bales that will {@link #enter}. */
+  public void promiseRoom(int crop, int count) {
+    books.room.wanted(crop, room.wanted(crop, count));
+    room.promise(crop, count);
+  }
+
+  /** A bale weighed in, to which room was promised, comes to lie in the first place that has room. */
+  void enter(int bale, double nowS) {
+    put(bale, room.takePromised(bales.crop[bale]), nowS);
+    setPickKeys(bale);
+    heaps[bales.place[bale] * plan.crops() + bales.crop[bale]].add(bale);
+  }
+
+  private void put(int bale, int place, double nowS) {
+    bales.place[bale] = place;
+    bales.turn[bale] = turns++;
+    pickable[bales.crop[bale]]++;
+    books.levels.enters(bales.crop[bale], place, nowS);
+  }
+
+  private void setPickKeys(int bale) {
+    double came = bales.weighedInS[bale];
+    switch (plan.pickRule()) {
+      case OLDEST_FIRST, BY_PLACE -> setPickKeys(bale, came, 0);
+      case NEWEST_FIRST -> setPickKeys(bale, -came, 0);
+      case DRIEST_FIRST -> setPickKeys(bale, bales.moisture[bale], came);
+    }
+  }
+
+  private void setPickKeys(int bale, double key, double tie) {
+    bales.pickKey[bale] = key;
+    bales.pickTie[bale] = tie;
+  }
+
+  /** Bales of the crop in the places, those being lifted included. */
+  public int inYard(int crop) {
+    return books.levels.inYard(crop);
+  }
+
+  /** Bales of the crop in the places that are neither being lifted nor promised to a lift. */
+  public int unpromised(int crop) {
+    return pickable[crop] - promised[crop];
+  }
+
+  /** Promises bales to a lift; a negative count takes a promise back. */
+  public void promise(int crop, int count) {
+    promised[crop] += count;
+  }
+
+  /**
+   * The next bale by the pick rule, which uses up one promise if there is one. It still counts in its place until it
+   * {@link #leave}s. There must be one.
+   */
+  public int pick(int crop) {
+    if (!(pickable[crop] > 0)) {
+      throw new IllegalStateException("no bale of " + plan.crop(crop) + " to pick");
+    }
+    pickable[crop]--;
+    promised[crop] = Math.max(0, promised[crop] - 1);
+    if (inFrontCount[crop] > 0) {
+      return inFront[crop][--inFrontCount[crop]];
+    }
+    return (plan.pickRule() == YardPlan.PickRule.BY_PLACE ? firstInOrder(crop) : firstOfAll(crop)).takeTop();
+  }
+
+  private BaleHeap firstInOrder(int crop) {
+    for (int place : pickOrder) {
+      BaleHeap heap = heaps[place * plan.crops() + crop];
+      if (heap.size() > 0) {
+        return heap;
+      }
+    }
+    throw new IllegalStateException("no place has a bale of " + plan.crop(crop));
+  }
+
+  /** Of equal ones the first place's. */
+  private BaleHeap firstOfAll(int crop) {
+    BaleHeap best = null;
+    for (int at = crop; at < heaps.length; at += plan.crops()) {
+      BaleHeap heap = heaps[at];
+      if (heap.size() > 0 && (best == null || comesFirst(heap.top(), best.top()))) {
+        best = heap;
+      }
+    }
+    return best;
+  }
+
+  private boolean comesFirst(int bale, int other) {
+    if (bales.pickKey[bale] != bales.pickKey[other]) {
+      return bales.pickKey[bale] < bales.pickKey[other];
+    }
+    return bales.pickTie[bale] < bales.pickTie[other];
+  }
+
+  /** A picked bale is set on the table: its loss and its age are booked, its place is free. Its mass is now that of now. */
+  public void leave(int bale, double nowS) {
+    int crop = bales.crop[bale];
+    int place = bales.place[bale];
+    shrink(bale, place, nowS);
+    books.setOnTable.add(crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+    books.lifted(crop, nowS - bales.weighedInS[bale]);
+    books.places.lifted(place, nowS - bales.weighedInS[bale], bales.massKg[bale], bales.moisture[bale]);
+    books.levels.leaves(crop, place, nowS);
+    room.giveBack(place);
+    bales.place[bale] = Bales.none();
+    if (trace != null) {
+      trace.note(nowS, plan.place(place), "bale leaves for the table", 1);
+    }
+  }
+
+  /**
+   * A bale, or what is left of one, comes back from the table or the feeder and will be picked before all others of its
+   * crop; of several the one that came back last is picked first, so hand them over in reverse. Where there is no room it
+   * lies in excess of what its place holds.
+   */
+  public void putBackInFront(int bale, double massKg, double nowS) {
+    int crop = bales.crop[bale];
+    bales.massKg[bale] = massKg;
+    bales.knownAtS[bale] = nowS;
+    books.putBack.add(crop, massKg, bales.moisture[bale], bales.dryShare, bale * bales.components);
+    put(bale, room.takeAny(crop), nowS);
+    pushInFront(crop, bale);
+    if (trace != null) {
+      trace.note(nowS, plan.place(bales.place[bale]), "bale put back", 1);
+    }
+  }
+
+  private void pushInFront(int crop, int bale) {
+    if (inFrontCount[crop] == inFront[crop].length) {
+      inFront[crop] = Arrays.copyOf(inFront[crop], 2 * inFrontCount[crop]);
+    }
+    inFront[crop][inFrontCount[crop]++] = bale;
+  }
+
+  /** A bale that is used up. */
+  public void free(int bale) {
+    bales.free(bale);
+  }
+
+  /** Where a bale of the crop to which room was promised goes; at the end of the horizon, for those not yet unloaded. */
+  int takePlace(int crop) {
+    return room.takePromised(crop);
+  }
+
+  /** Books the loss of a bale that lies in this place, or will. */
+  void shrink(int bale, int place, double nowS) {
+    double lost = bales.shrink(bale, plan.lossPerS(place), nowS);
+    if (lost > 0) {
+      books.lostInYard.add(bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
+      books.places.lost(place, lost, bales.moisture[bale]);
+    }
+  }
+
+  /** The losses up to now, and what still lies in the places. */
+  public void finish(double endS) {
+    for (int bale = 0; bale < bales.rows(); bale++) {
+      if (bales.crop[bale] != Bales.none() && bales.place[bale] != Bales.none()) {
+        shrink(bale, bales.place[bale], endS);
+        books.inPlacesAtEnd.add(
+            bales.crop[bale], bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+      }
+    }
+  }
+}

@@ -1,0 +1,106 @@
+package hurdline.simulation.yard;
+
+import hurdline.account.IntakeBooks;
+import hurdline.compiled.Haulage;
+import hurdline.compiled.YardPlan;
+
+/**
+ * What bales lose before they lie in a place: the field's loss from baling to the end of the first weighing, then that of the
+ * place they will go to. Loads that come by themselves lose nothing on the way.
+ */
+public final class Weighing {
+  private final YardPlan yard;
+  private final Haulage haulage;
+  private final Bales bales;
+  private final Arrivals carriers;
+  private final HeldAtField fields;
+  private final Stacking stacking;
+  private final IntakeBooks books;
+
+  Weighing(
+      YardPlan yard, Haulage haulage, Bales bales, Arrivals carriers, HeldAtField fields, Stacking stacking,
+      IntakeBooks books) {
+    this.yard = yard;
+    this.haulage = haulage;
+    this.bales = bales;
+    this.carriers = carriers;
+    this.fields = fields;
+    this.stacking = stacking;
+    this.books = books;
+  }
+
+  /** All that is on the carrier counts as weighed in now. */
+  void weighIn(int carrier, double nowS) {
+    carriers.weighedIn[carrier] = true;
+    if (carriers.isTruck(carrier)) {
+      books.loads.begin(carriers.crop[carrier], carriers.field[carrier], nowS);
+    } else {
+      books.loads.begin(carriers.crop[carrier], nowS);
+    }
+    for (int bale = carriers.cargo.first(carrier); bale != Bales.none(); bale = bales.next[bale]) {
+      shrinkOutside(carrier, bale, nowS);
+      stacking.weighIn(bale, nowS);
+      books.loads.add(bales.massKg[bale], bales.moisture[bale]);
+    }
+  }
+
+  /** All that is on the carrier is gone for good, with what it lost until now. */
+  void sendAway(int carrier, double nowS) {
+    while (carriers.cargo.count(carrier) > 0) {
+      int bale = carriers.cargo.takeFirst(carrier);
+      shrinkOutside(carrier, bale, nowS);
+      bales.free(bale);
+    }
+  }
+
+  private void shrinkOutside(int carrier, int bale, double nowS) {
+    if (carriers.isTruck(carrier)) {
+      shrinkAtField(bale, nowS);
+    }
+  }
+
+  private void shrinkAtField(int bale, double nowS) {
+    double lost = bales.shrink(bale, yard.fieldLossPerS(), nowS);
+    if (lost > 0) {
+      books.lostAtField.add(bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
+    }
+  }
+
+  /** At the end of the horizon: losses up to now at fields and on carriers, and what is weighed in but not unloaded. */
+  void finish(double endS) {
+    for (int field = 0; field < haulage.fields(); field++) {
+      for (int bale = fields.first(field); bale != Bales.none(); bale = bales.next[bale]) {
+        shrinkAtField(bale, endS);
+      }
+    }
+    for (int carrier = 0; carrier < carriers.rows(); carrier++) {
+      for (int bale = carriers.cargo.first(carrier); bale != Bales.none(); bale = bales.next[bale]) {
+        finish(carrier, bale, endS);
+      }
+    }
+  }
+
+  /** What is weighed in and not unloaded at this instant, at the mass that was weighed. */
+  public void bookWeighedIn() {
+    for (int carrier = 0; carrier < carriers.rows(); carrier++) {
+      for (int bale = carriers.cargo.first(carrier); carriers.weighedIn[carrier] && bale != Bales.none(); bale = bales.next[bale]) {
+        bookInTruck(bale);
+      }
+    }
+  }
+
+  private void bookInTruck(int bale) {
+    books.inTrucksAtEnd.add(
+        bales.crop[bale], bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+  }
+
+  private void finish(int carrier, int bale, double endS) {
+    if (!carriers.weighedIn[carrier]) {
+      shrinkOutside(carrier, bale, endS);
+      return;
+    }
+    int crop = bales.crop[bale];
+    stacking.shrink(bale, stacking.takePlace(crop), endS);
+    bookInTruck(bale);
+  }
+}

@@ -1,0 +1,176 @@
+package hurdline.study.compare;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.FollowUps;
+import hurdline.economics.BreakEven;
+import hurdline.plant.Nearest;
+import hurdline.plant.Option;
+import hurdline.plant.Plant;
+import hurdline.plant.ProblemsException;
+import hurdline.random.RandomStreams;
+import hurdline.simulation.CompiledPlant;
+import hurdline.simulation.results.Outcome;
+import hurdline.study.AimCurrency;
+import hurdline.study.PlantChanges;
+import hurdline.study.PlantOrigin;
+import hurdline.study.Scenario;
+import hurdline.study.option.BreakEvenWork;
+import hurdline.study.option.OptionMargins;
+import hurdline.study.option.OptionPlants;
+import hurdline.study.option.ServiceLifeCount;
+import hurdline.study.option.ServiceLifeYears;
+import hurdline.study.replicate.InterleavedRuns;
+import hurdline.study.replicate.PeriodResults;
+import hurdline.study.replicate.ProgressListener;
+import hurdline.study.replicate.ReplicationBudget;
+import hurdline.study.replicate.ReplicationResults;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.replicate.StoppingRule;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+
+/** Which of several options is better than the plant as it stands, by how much, and does it pay. */
+public final class Compare {
+  private final PlantOrigin source;
+  private final PlantChanges base;
+  private final CompareAsk ask;
+  private final FollowUpAnalyses besides;
+  private final ServiceLifeCount lives;
+  private final RunSettings effort;
+  private final List<CompareAnswer.Option> options = new ArrayList<>();
+  private final List<CompiledPlant> stages = new ArrayList<>();
+
+  /**
+   * @param base single changed keys that hold for the base and for every option; no option itself
+   * @throws ProblemsException if an option is not there, is asked for twice, changes nothing, or makes
+   *     a plant with problems
+   */
+  public Compare(PlantOrigin source, PlantChanges base, CompareAsk ask, RunSettings effort) {
+    this.source = source;
+    this.base = base;
+    this.ask = ask;
+    this.effort = effort;
+    OptionPlants plants = new OptionPlants(source, base);
+    Plant plant = plants.base();
+    List<String> asked =
+        ask.among().isEmpty()
+            ? plant.options().stream().map(Option::name).toList()
+            : ask.among();
+    refuse(asked, plant.options());
+    AimCurrency currency = new AimCurrency(source, base);
+    currency.check(effort);
+    ask.best().ifPresent(currency::check);
+    stages.add(CompiledPlant.of(plant));
+    for (String option : asked) {
+      Plant changed = plants.of(option);
+      if (changed.equals(plant)) {
+        throw source.refusal("option \"" + option + "\" changes nothing", "an option that changes the plant");
+      }
+      options.add(OptionPlants.joined(option, plant.options()));
+      stages.add(CompiledPlant.of(changed));
+    }
+    besides = new FollowUpAnalyses(source, base, ask, stages, options, effort);
+    lives =
+        new ServiceLifeCount(
+            effort.replications(), stages.stream().map(CompiledPlant::plant).toList(), options, ask.lives());
+  }
+
+  private void refuse(List<String> asked, List<Option> known) {
+    if (known.isEmpty() && !ask.gain()) {
+      throw source.refusal("the file has no options to compare", "an entry under options");
+    }
+    List<String> names = known.stream().map(Option::name).toList();
+    Set<Set<String>> seen = new LinkedHashSet<>();
+    for (String option : asked) {
+      List<String> parts = OptionPlants.parts(option);
+      for (String part : parts) {
+        if (!names.contains(part)) {
+          throw source.refusal(
+              "\"" + part + "\" is no option of this file",
+              Nearest.expected("an option", part, names));
+        }
+      }
+      Set<String> set = new LinkedHashSet<>(parts);
+      if (set.size() < parts.size() || !seen.add(set)) {
+        throw source.refusal("\"" + option + "\" is asked for twice", "each option once");
+      }
+    }
+  }
+
+  private static Consumer<Outcome> both(ReplicationResults figures, PeriodResults months) {
+    return outcome -> {
+      figures.add(outcome);
+      months.add(outcome.monthColumns(), outcome.months());
+    };
+  }
+
+  /** The base and the options as plants of a grid. */
+  public List<Scenario> alternatives() {
+    OptionPlants plants = new OptionPlants(source, base);
+    List<Scenario> all = new ArrayList<>();
+    all.add(new Scenario(PlantChanges.baseName(), source, base.changes()));
+    for (CompareAnswer.Option option : options) {
+      all.add(new Scenario(option.name(), source, plants.changes(option.name()), true));
+    }
+    return all;
+  }
+
+  /** How often a calendar is simulated in all; with an aim, to begin with. */
+  public int plays() {
+    return new StoppingRule(effort).first() * (stages.size() + besides.plants()) + livesPlays();
+  }
+
+  /** How many service lives of each option are simulated. */
+  public int lives() {
+    return lives.lives();
+  }
+
+  /** How many calendars the lives of all plants have, a search for a break-even not counted; 0 where no option is worth anything. */
+  public int livesPlays() {
+    return lives.plays() * (1 + besides.livesAgain());
+  }
+
+  /** What searches for a break-even cost on top; nothing where no key but prices is asked for. */
+  public BreakEvenWork breakEvenWork() {
+    List<Integer> searches = besides.simulatedSearches();
+    int each = searches.stream().mapToInt(lives::plays).sum();
+    return new BreakEvenWork(searches.size(), each, BreakEven.usualTries(), BreakEven.mostTries());
+  }
+
+  /** Simulates one calendar of the base and forgets it: to see how long one takes. */
+  public void trial() {
+    stages.get(0).replication().run(new RandomStreams(effort.seed()), 1, null);
+  }
+
+  /**
+   * Plays base and options.
+   *
+   * @param progress told of all plays together, never two at once
+   * @param stop asked now and then whether to finish early
+   * @return what the finished replications say; empty if there was no time for any
+   */
+  public Optional<CompareAnswer> play(ProgressListener progress, BooleanSupplier stop) {
+    ReplicationBudget plays = new ReplicationBudget(effort, progress, stop);
+    List<ReplicationResults> figures = stages.stream().map(stage -> new ReplicationResults()).toList();
+    List<PeriodResults> months = stages.stream().map(stage -> new PeriodResults()).toList();
+    List<Consumer<Outcome>> takers = new ArrayList<>();
+    for (int at = 0; at < stages.size(); at++) {
+      takers.add(both(figures.get(at), months.get(at)));
+    }
+    InterleavedRuns.Played played = new InterleavedRuns(stages, effort).play(plays, figures, takers);
+    if (played.figures().get(0).count() == 0) {
+      return Optional.empty();
+    }
+    OptionMargins margins =
+        new OptionMargins(stages, options, played, new ServiceLifeYears(stages, played, lives, plays));
+    FollowUps further = besides.play(played, plays, margins);
+    return Optional.of(
+        new CompareAnswers(source, base, ask, effort, stages, options, played, months, margins)
+            .answer(further, besides.facts(), plays.isCut()));
+  }
+}

@@ -1,0 +1,196 @@
+package hurdline.study.compare;
+
+import hurdline.answer.AdjustedRow;
+import hurdline.answer.BottleneckRow;
+import hurdline.answer.CashRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.DifferenceRow;
+import hurdline.answer.Fact;
+import hurdline.answer.FollowUps;
+import hurdline.answer.MillRow;
+import hurdline.answer.MonthRow;
+import hurdline.answer.PaybackRow;
+import hurdline.answer.Replayed;
+import hurdline.answer.Samples;
+import hurdline.answer.ServiceLifeRow;
+import hurdline.answer.SummaryRow;
+import hurdline.plant.Money;
+import hurdline.simulation.CompiledPlant;
+import hurdline.statistics.PairedDifference;
+import hurdline.study.AnswerRows;
+import hurdline.study.CropAdjustments;
+import hurdline.study.IntervalFacts;
+import hurdline.study.MillUse;
+import hurdline.study.PlantChanges;
+import hurdline.study.PlantOrigin;
+import hurdline.study.PlantOutline;
+import hurdline.study.SafetyFacts;
+import hurdline.study.option.AnnualMarginGain;
+import hurdline.study.option.OptionMargins;
+import hurdline.study.option.ServiceLives;
+import hurdline.study.replicate.InterleavedRuns;
+import hurdline.study.replicate.PeriodResults;
+import hurdline.study.replicate.ReplicationResults;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.replicate.StoppingRule;
+import hurdline.study.run.RunFacts;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the answer of a comparison; the base is the first of the plants. */
+public final class CompareAnswers {
+  private final PlantOrigin source;
+  private final PlantChanges base;
+  private final CompareAsk ask;
+  private final RunSettings effort;
+  private final List<CompiledPlant> stages;
+  private final List<CompareAnswer.Option> options;
+  private final List<ReplicationResults> figures;
+  private final List<PeriodResults> months;
+  private final OptionMargins margins;
+  private final boolean stopped;
+
+  CompareAnswers(
+      PlantOrigin source,
+      PlantChanges base,
+      CompareAsk ask,
+      RunSettings effort,
+      List<CompiledPlant> stages,
+      List<CompareAnswer.Option> options,
+      InterleavedRuns.Played played,
+      List<PeriodResults> months,
+      OptionMargins margins) {
+    this.source = source;
+    this.base = base;
+    this.ask = ask;
+    this.effort = effort;
+    this.stages = stages;
+    this.options = options;
+    figures = played.figures();
+    this.months = months;
+    this.margins = margins;
+    stopped = played.stopped();
+  }
+
+  /**
+   * @param besides what the further answers take for granted
+   * @param cut whether some of them are missing because the user asked for an end
+   */
+  CompareAnswer answer(FollowUps further, List<Fact> besides, boolean cut) {
+    PlantOutline outlines = new PlantOutline(stages.get(0));
+    int count = figures.get(0).count();
+    List<SummaryRow> summary = new ArrayList<>();
+    List<BottleneckRow> holders = new ArrayList<>();
+    List<MonthRow> byMonth = new ArrayList<>();
+    List<MillRow> mills = new ArrayList<>();
+    List<Samples> samples = new ArrayList<>();
+    for (int at = 0; at < stages.size(); at++) {
+      String name = at == 0 ? PlantChanges.baseName() : options.get(at - 1).name();
+      AnswerRows rows = new AnswerRows(name, stages.get(at), figures.get(at), new PlantOutline(stages.get(at)));
+      summary.addAll(rows.summary());
+      holders.addAll(rows.holders());
+      byMonth.addAll(rows.months(months.get(at)));
+      mills.addAll(MillUse.rows(name, stages.get(at).plant(), outlines.lines()));
+      samples.add(rows.samples());
+    }
+    List<PaybackRow> payback = new ArrayList<>();
+    List<CashRow> cash = new ArrayList<>();
+    List<ServiceLifeRow> life = new ArrayList<>();
+    money(payback, cash, life);
+    return new CompareAnswer(
+        outlines.header(source, base, effort, count, stopped || cut),
+        outlines.outline(stages),
+        options,
+        summary,
+        differences(samples.get(0)),
+        adjusted(outlines),
+        holders,
+        byMonth,
+        mills,
+        payback,
+        cash,
+        life,
+        margins.terms(),
+        further,
+        assumptions(summary, besides),
+        new SafetyFacts(stages.get(0).plant()).facts(),
+        source.warnings(),
+        new Replayed(samples));
+  }
+
+  private List<DifferenceRow> differences(Samples ofBase) {
+    List<DifferenceRow> rows = new ArrayList<>();
+    for (int at = 0; at < options.size(); at++) {
+      ReplicationResults other = figures.get(at + 1);
+      for (Samples.Measured measured : ofBase.measures()) {
+        String measure = measured.measure();
+        if (other.has(measure)) {
+          PairedDifference pair =
+              PairedDifference.of(
+                  figures.get(0).series(measure), other.series(measure), options.size());
+          rows.add(row(options.get(at).name(), measured, pair));
+        }
+      }
+    }
+    return rows;
+  }
+
+  private List<AdjustedRow> adjusted(PlantOutline outlines) {
+    CropAdjustments adjustments = new CropAdjustments(outlines.outline(), figures.get(0));
+    AnswerRows units = new AnswerRows(PlantChanges.baseName(), stages.get(0), figures.get(0), outlines);
+    List<AdjustedRow> rows = new ArrayList<>();
+    for (int at = 0; at < options.size(); at++) {
+      rows.addAll(adjustments.differences(options.get(at).name(), figures.get(at + 1), units, options.size()));
+    }
+    return rows;
+  }
+
+  public static DifferenceRow row(
+      String option, Samples.Measured measured, PairedDifference pair) {
+    return new DifferenceRow(
+        option,
+        measured.measure(),
+        measured.unit(),
+        pair.baseMean(),
+        pair.optionMean(),
+        pair.difference(),
+        pair.at95().low(),
+        pair.at95().high(),
+        pair.joint().low(),
+        pair.joint().high(),
+        pair.interval().word(),
+        pair.toldApart(),
+        pair.replicationsNeeded().isPresent()
+            ? pair.replicationsNeeded().getAsInt()
+            : Double.NaN,
+        pair.varianceRemoved(),
+        pair.count());
+  }
+
+  private void money(
+      List<PaybackRow> payback,
+      List<CashRow> cash,
+      List<ServiceLifeRow> rows) {
+    for (CompareAnswer.Option option : options) {
+      Optional<AnnualMarginGain> margin = margins.of(option.name());
+      if (margin.isPresent()) {
+        Money money = stages.get(0).plant().money().orElseThrow();
+        ServiceLives lives = new ServiceLives(option, money, margin.get(), ask.withinYr());
+        payback.addAll(lives.payback());
+        cash.addAll(lives.cash());
+        rows.addAll(lives.rows());
+      }
+    }
+  }
+
+  private List<Fact> assumptions(List<SummaryRow> summary, List<Fact> besides) {
+    StoppingRule goal = new StoppingRule(effort, figures.subList(1, figures.size()));
+    AnswerRows rows = new AnswerRows(PlantChanges.baseName(), stages.get(0), figures.get(0), new PlantOutline(stages.get(0)));
+    List<Fact> facts = new ArrayList<>(new RunFacts(rows, effort, figures.get(0), goal).facts(stopped));
+    IntervalFacts.of(summary).ifPresent(facts::add);
+    facts.addAll(new CompareFacts(stages.get(0).plant(), ask, effort, options.size(), margins).facts());
+    facts.addAll(besides);
+    return facts;
+  }
+}

@@ -1,0 +1,52 @@
+package hurdline.study.grid;
+
+import hurdline.simulation.CompiledPlant;
+import hurdline.simulation.results.Outcome;
+import hurdline.study.replicate.InOrderConsumer;
+import hurdline.study.replicate.ReplicationResults;
+import java.util.function.Consumer;
+
+/** One plant of one cell of a grid while it is played; compiled when the first thread comes to it. */
+final class CellStage {
+  private final int cell;
+  private final GridPlan.Planted planted;
+  private ReplicationResults figures = new ReplicationResults();
+  private Consumer<Outcome> filling = new InOrderConsumer(1, figures::add);
+  private CompiledPlant stage;
+
+  CellStage(int cell, GridPlan.Planted planted) {
+    this.cell = cell;
+    this.planted = planted;
+  }
+
+  int cell() {
+    return cell;
+  }
+
+  String name() {
+    return planted.name();
+  }
+
+  synchronized CompiledPlant stage() {
+    if (stage == null) {
+      stage = CompiledPlant.of(planted.plant());
+    }
+    return stage;
+  }
+
+  ReplicationResults figures() {
+    return figures;
+  }
+
+  /** Takes an outcome, in whatever order they come. */
+  void take(Outcome outcome) {
+    filling.accept(outcome);
+  }
+
+  /** Forgets what was played, once it is told. */
+  synchronized void release() {
+    stage = null;
+    figures = null;
+    filling = null;
+  }
+}

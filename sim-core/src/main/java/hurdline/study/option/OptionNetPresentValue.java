@@ -1,0 +1,34 @@
+package hurdline.study.option;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.plant.Change;
+import hurdline.plant.Plant;
+import java.util.Optional;
+
+/**
+ * What options are worth with something changed in base and option alike, on the same chance as the
+ * comparison itself: what changes only the terms of an option costs no play.
+ */
+public final class OptionNetPresentValue {
+  private final OptionPlants plants;
+  private final ServiceLifeYears years;
+
+  public OptionNetPresentValue(OptionPlants plants, ServiceLifeYears years) {
+    this.plants = plants;
+    this.years = years;
+  }
+
+  /**
+   * The net present values of lives, of which the mean is what the option is worth.
+   *
+   * @return empty if stop was asked for before both plants were whole
+   * @throws hurdline.plant.ProblemsException if a changed plant has problems
+   */
+  Optional<double[]> values(String option, Change... change) {
+    Plant base = plants.base(change);
+    CompareAnswer.Option terms = OptionPlants.joined(option, base.options());
+    return years
+        .of(base, plants.of(option, change), terms.lifeYr())
+        .map(margin -> new OptionCashFlow(terms, base.money().orElseThrow(), margin).values());
+  }
+}

@@ -1,0 +1,142 @@
+package hurdline.study.option;
+
+import hurdline.measure.Measure;
+import hurdline.plant.Line;
+import hurdline.plant.Money;
+import hurdline.plant.Plant;
+import hurdline.plant.Product;
+import hurdline.plant.SpareScreen;
+import hurdline.simulation.results.Outcome;
+import hurdline.study.replicate.ReplicationResults;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * What a plant that has been played would have earned at other prices: each amount of money
+ * grows in step with its price, and no price has a part in how a plant works but where a mill without an order makes what
+ * sells best, so nothing need be played again.
+ *
+ * <p>{@code RepricingTest} sets this beside plays.
+ */
+final class Repricing {
+  private static final List<Measure> OF_MARGIN =
+      Stream.of(Measure.OF_MARGIN_IN, Measure.OF_MARGIN_OUT).flatMap(List::stream).toList();
+
+  private final Plant before;
+  private final Plant after;
+  private final Map<Measure, Map<String, Double>> added = new LinkedHashMap<>();
+  private boolean known = true;
+
+  private Repricing(Plant before, Plant after) {
+    this.before = before;
+    this.after = after;
+  }
+
+  /**
+   * What the margin is made of, of each replication.
+   *
+   * @param played figures of a plant
+   * @param before that plant
+   * @param after one with other prices
+   * @return empty where more than prices differs, a mill that makes what sells best would make something
+   *     else, or a price was zero, so that its amount is not known
+   */
+  static Optional<ReplicationResults> of(ReplicationResults played, Plant before, Plant after) {
+    if (!areAlike(before, after)) {
+      return Optional.empty();
+    }
+    Repricing prices = new Repricing(before, after);
+    prices.products();
+    prices.money(before.money().orElseThrow(), after.money().orElseThrow());
+    return prices.known ? Optional.of(prices.figures(played)) : Optional.empty();
+  }
+
+  /** Whether two plants work alike, since they differ in prices alone and no mill would make something else for them. */
+  static boolean areAlike(Plant before, Plant after) {
+    return withoutPrices(before).equals(withoutPrices(after))
+        && SpareScreen.ofAll(before).equals(SpareScreen.ofAll(after));
+  }
+
+  private static Plant withoutPrices(Plant p) {
+    List<Product> products = p.products().stream().map(of -> of.at(0)).toList();
+    return p.with(products, p.money().map(Repricing::withoutPrices), p.options(), p.plans());
+  }
+
+  private static Money withoutPrices(Money m) {
+    Money.Growth none = new Money.Growth(0, 0, 0, 0);
+    return new Money(
+        m.currency(), 0, 0, 0, Map.of(), m.paidAt(), 0, OptionalDouble.empty(), none, m.overtime(), m.rent());
+  }
+
+  private void products() {
+    for (int at = 0; at < before.products().size(); at++) {
+      Product was = before.products().get(at);
+      double more = more(was.pricePerKg(), after.products().get(at).pricePerKg());
+      known &= more == 0 || was.orders().stream().noneMatch(order -> order.pricePerKg().isPresent());
+      add(Measure.MONEY_REVENUE, Measure.PRODUCT_REVENUE.of(was.name()), more);
+    }
+  }
+
+  private void money(Money was, Money is) {
+    Stream.concat(was.cropsPerKg().keySet().stream(), is.cropsPerKg().keySet().stream())
+        .distinct()
+        .forEach(
+            crop ->
+                crop(crop, more(was.cropsPerKg().getOrDefault(crop, 0.0), is.cropsPerKg().getOrDefault(crop, 0.0))));
+    double energy = more(was.energyPerJ(), is.energyPerJ());
+    double demand = more(was.demandPerWMonth(), is.demandPerWMonth());
+    add(Measure.MONEY_ELECTRICITY, Measure.MONEY_ELECTRICITY.of(), energy);
+    add(Measure.MONEY_ELECTRICITY, Measure.MONEY_DEMAND.of(), demand - energy);
+    add(Measure.MONEY_WAGES, Measure.MONEY_WAGES.of(), more(was.wagePerS(), is.wagePerS()));
+    add(Measure.MONEY_OVERHEAD, Measure.MONEY_OVERHEAD.of(), more(was.overheadPerS(), is.overheadPerS()));
+  }
+
+  private void crop(String crop, double more) {
+    List<String> lines =
+        before.lines().stream().filter(line -> line.crop().equals(crop)).map(Line::name).toList();
+    known &= more == 0 || !lines.isEmpty();
+    for (String line : lines) {
+      add(Measure.MONEY_CROP_COST, Measure.MONEY_LINE_CROP_COST.of(line), more);
+      add(Measure.MONEY_STOCK_CHANGE, Measure.MONEY_LINE_STOCK_CHANGE.of(line), more);
+    }
+  }
+
+  /** By which share of itself an amount grows with its price. */
+  private double more(double was, double is) {
+    if (was == is) {
+      return 0;
+    }
+    known &= was != 0;
+    return is / was - 1;
+  }
+
+  private void add(Measure to, String measure, double share) {
+    if (share != 0) {
+      added.computeIfAbsent(to, none -> new LinkedHashMap<>()).merge(measure, share, Double::sum);
+    }
+  }
+
+  private ReplicationResults figures(ReplicationResults played) {
+    List<Outcome.Column> columns =
+        OF_MARGIN.stream().map(of -> new Outcome.Column(of.of(), of, "")).toList();
+    double[][] rows = new double[played.count()][columns.size()];
+    for (int k = 0; k < columns.size(); k++) {
+      Measure measure = OF_MARGIN.get(k);
+      put(rows, k, played.series(measure.of()), 1);
+      for (Map.Entry<String, Double> more : added.getOrDefault(measure, Map.of()).entrySet()) {
+        put(rows, k, played.series(more.getKey()), more.getValue());
+      }
+    }
+    return played.with(columns, rows);
+  }
+
+  private static void put(double[][] rows, int column, double[] values, double share) {
+    for (int row = 0; row < rows.length; row++) {
+      rows[row][column] += share * values[row];
+    }
+  }
+}

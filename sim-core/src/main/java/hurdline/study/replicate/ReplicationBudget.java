@@ -1,0 +1,93 @@
+package hurdline.study.replicate;
+
+import hurdline.answer.RunFact;
+import hurdline.simulation.CompiledPlant;
+import hurdline.simulation.results.Outcome;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.stream.DoubleStream;
+
+/** Counts the plays of a study over all plants, for those who watch, and plays further plants whole. */
+public final class ReplicationBudget {
+  private final RunSettings effort;
+  private final ProgressListener progress;
+  private final BooleanSupplier stop;
+  private final AtomicInteger done = new AtomicInteger();
+  private int expected;
+  private boolean cut;
+
+  public ReplicationBudget(RunSettings effort, ProgressListener progress, BooleanSupplier stop) {
+    this.effort = effort;
+    this.progress = progress;
+    this.stop = stop;
+  }
+
+  /** There are so many more to come. */
+  public void expect(int plays) {
+    expected += plays;
+  }
+
+  /** One is done. */
+  void done() {
+    progress.done(done.incrementAndGet(), expected);
+  }
+
+  /** Passes on what those who watch should know before the end. */
+  void says(RunFact.AimOutOfReach fact) {
+    progress.says(fact);
+  }
+
+  /** Whether a plant was left because stop was asked for. */
+  public boolean isCut() {
+    return cut;
+  }
+
+  public boolean isStopAsked() {
+    return stop.getAsBoolean();
+  }
+
+  /**
+   * A plant played so often, on the same chance as all others of this effort; expected already.
+   *
+   * @return empty if stop was asked for before it was whole
+   */
+  public Optional<ReplicationResults> whole(CompiledPlant stage, int count) {
+    ReplicationResults figures = new ReplicationResults();
+    play(stage, 0, count, figures::add);
+    cut |= figures.count() < count;
+    return figures.count() == count ? Optional.of(figures) : Optional.empty();
+  }
+
+  /** Lives simulated, on the same chance; expected by this. Empty if stop was asked for before they were whole. */
+  public Optional<ReplicationResults> chained(CarryOverYears chains) {
+    expect(chains.calendars());
+    Optional<ReplicationResults> played = chains.play(effort, this::done, stop);
+    cut |= played.isEmpty();
+    return played;
+  }
+
+  /** Plays so many replications of a plant after those that are known, or until stop is asked for; expected already. */
+  void play(CompiledPlant stage, int after, int count, Consumer<Outcome> taker) {
+    int threads = Math.min(effort.threads(), count);
+    try (ReplicationRunner runner = new ReplicationRunner(effort.seed(), threads)) {
+      runner.run(stage, new ReplicationRange(1 + after, 1 + after + count), taker, this::done, stop);
+    }
+  }
+
+  /**
+   * One measure of so many more replications of a plant, which are expected by this.
+   *
+   * @param after how many are known
+   * @return fewer if stop was asked for
+   */
+  public double[] further(CompiledPlant stage, int after, int count, String measure) {
+    expect(count);
+    DoubleStream.Builder found = DoubleStream.builder();
+    play(stage, after, count, outcome -> found.add(outcome.value(measure)));
+    double[] values = found.build().toArray();
+    cut |= values.length < count;
+    return values;
+  }
+}

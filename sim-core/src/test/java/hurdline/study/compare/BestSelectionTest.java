@@ -1,0 +1,70 @@
+package hurdline.study.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.Selection;
+import hurdline.study.PlantChanges;
+import hurdline.study.Studied;
+import hurdline.study.replicate.IndifferenceZone;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+class BestSelectionTest {
+  private static final Path SMALL = Path.of("../line-configs/small.yaml");
+
+  private static CompareAnswer asked(IndifferenceZone zone, int replications, int threads) {
+    CompareAsk ask =
+        new CompareAsk(
+            List.of(), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(), List.of(), Optional.of(zone));
+    return new Compare(
+            Studied.source(SMALL), PlantChanges.base(), ask, Studied.effort(replications, threads))
+        .play((done, of) -> {}, () -> false)
+        .orElseThrow();
+  }
+
+  private static Selection.Row row(Selection selection, String option) {
+    return selection.rows().stream().filter(row -> row.option().equals(option)).findFirst().orElseThrow();
+  }
+
+  /** Both options bring far more than the base, and they differ by little more than they spread. */
+  @Test
+  void theBestByFarIsPickedAtOnce() {
+    Selection best = asked(new IndifferenceZone("money.margin", 2_000, false, ""), 10, 2).further().best();
+    assertThat(best.decided()).isTrue();
+    assertThat(best.option()).isEqualTo("second_spout");
+    assertThat(best.rows()).extracting(Selection.Row::replications).containsOnly(10);
+    assertThat(best.unit()).isEqualTo("USD");
+    Selection least = asked(new IndifferenceZone("money.margin", 2_000, true, ""), 10, 2).further().best();
+    assertThat(least.option()).isEqualTo("base");
+  }
+
+  /** A zone so narrow that those left must be played on; whatever the threads, it is the same. */
+  @Test
+  void thoseThatAreLeftArePlayedOn() {
+    IndifferenceZone narrow = new IndifferenceZone("money.margin", 60, false, "");
+    CompareAnswer answer = asked(narrow, 4, 2);
+    Selection best = answer.further().best();
+    assertThat(best.decided()).isTrue();
+    assertThat(best.rows()).extracting(Selection.Row::replications).anyMatch(count -> count > 4);
+    assertThat(answer.header().replications()).isEqualTo(4);
+    assertThat(asked(narrow, 4, 3).further()).isEqualTo(answer.further());
+    int count = row(best, best.option()).replications();
+    double mean =
+        Studied.run(SMALL, Studied.option(best.option()), Studied.effort(count, 2)).mean("money.margin");
+    assertThat(row(best, best.option()).mean()).as("the very next replications").isCloseTo(mean, within(1e-6));
+  }
+
+  @Test
+  void aMeasureThatIsNotThereIsRefused() {
+    assertThatThrownBy(() -> asked(new IndifferenceZone("mass.stak.fed", 1, false, "mass.stak.fed:1t"), 3, 1))
+        .hasMessageContaining("\"mass.stak.fed:1t\" asks for a measure that not all of these plants have")
+        .hasMessageContaining("mass.stalk.fed");
+  }
+}
