@@ -23,8 +23,16 @@ public record Bale(
     Optional<Size> size) {
   public Bale {
     composition = InOrder.copy(composition);
+    Check.shares("composition", composition);
+    Check.share("spread", spread);
   }
 
   /** Outer measures; a stack's length runs along the bale's. */
-  public record Size(double longM, double wideM, double highM) {}
+  public record Size(double longM, double wideM, double highM) {
+    public Size {
+      Check.above0("longM", longM);
+      Check.above0("wideM", wideM);
+      Check.above0("highM", highM);
+    }
+  }
 }

@@ -19,6 +19,10 @@ public sealed interface Basis {
    * @param moisture water over mass, from 0 to below 1
    */
   record At(double moisture) implements Basis {
+    public At {
+      Check.part("moisture", moisture);
+    }
+
     @Override
     public double paidKg(double kg, double dryKg) {
       return dryKg / (1 - moisture);

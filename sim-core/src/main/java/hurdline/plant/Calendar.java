@@ -78,6 +78,8 @@ public record Calendar(
    */
   public record Shift(String name, Set<DayOfWeek> days, int fromS, int toS, List<Rest> rests) {
     public Shift {
+      Check.count(0, "fromS", fromS);
+      Check.count(0, "toS", toS);
       days = InOrder.copy(days);
       rests = List.copyOf(rests);
     }
@@ -93,5 +95,9 @@ public record Calendar(
    *
    * @param atS start, seconds after midnight; before the shift's own start it lies on the next date
    */
-  public record Rest(int atS, double lastsS) {}
+  public record Rest(int atS, double lastsS) {
+    public Rest {
+      Check.above0("lastsS", lastsS);
+    }
+  }
 }

@@ -17,7 +17,12 @@ public record Curve(List<Point> points) {
   }
 
   /** A property's value (share or metres) and the factor there. */
-  public record Point(double at, double factor) {}
+  public record Point(double at, double factor) {
+    public Point {
+      Check.notBelow0("at", at);
+      Check.notBelow0("factor", factor);
+    }
+  }
 
   public boolean isNone() {
     return points.isEmpty();

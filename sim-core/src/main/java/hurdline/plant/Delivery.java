@@ -37,6 +37,8 @@ public record Delivery(
     double waitingPerS) {
   public Delivery {
     fields = List.copyOf(fields);
+    Check.count(0, "hands", hands);
+    Check.notBelow0("waitingPerS", waitingPerS);
   }
 
   /**
@@ -51,7 +53,13 @@ public record Delivery(
       LocalDate ready,
       double readySdDays,
       double balesPerDay,
-      Bale bale) {}
+      Bale bale) {
+    public Field {
+      Check.above0("areaM2", areaM2);
+      Check.notBelow0("readySdDays", readySdDays);
+      Check.above0("balesPerDay", balesPerDay);
+    }
+  }
 
   /** Which days are wet: a chain of chances, or years that have been. */
   public sealed interface Weather permits WetChain, PastYears {
@@ -65,7 +73,13 @@ public record Delivery(
    * @param wetDay long-run share of wet days
    * @param wetAfterWet chance of a wet day after a wet one
    */
-  public record WetChain(double wetDay, double wetAfterWet, int dryDays) implements Weather {}
+  public record WetChain(double wetDay, double wetAfterWet, int dryDays) implements Weather {
+    public WetChain {
+      Check.share("wetDay", wetDay);
+      Check.share("wetAfterWet", wetAfterWet);
+      Check.count(0, "dryDays", dryDays);
+    }
+  }
 
   /**
    * Whole years of the past, of which one is drawn for each calendar year of the horizon.
@@ -105,9 +119,18 @@ public record Delivery(
    * @param load a job of no time where the file names none
    * @param driveS one way
    */
-  public record Trucks(int count, int bales, Job load, Distribution driveS) {}
+  public record Trucks(int count, int bales, Job load, Distribution driveS) {
+    public Trucks {
+      Check.count(0, "count", count);
+      Check.count(1, "bales", bales);
+    }
+  }
 
   /** A stream of loads that comes by itself. */
   public record Loads(
-      Distribution everyS, int bales, LocalDate from, LocalDate to, DayHours hours) {}
+      Distribution everyS, int bales, LocalDate from, LocalDate to, DayHours hours) {
+    public Loads {
+      Check.count(1, "bales", bales);
+    }
+  }
 }

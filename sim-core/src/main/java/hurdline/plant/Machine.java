@@ -26,6 +26,7 @@ public sealed interface Machine {
     public static final Common NONE = new Common(0, false, List.of());
 
     public Common {
+      Check.notBelow0("powerW", powerW);
       stops = List.copyOf(stops);
     }
   }
@@ -38,12 +39,20 @@ public sealed interface Machine {
   /**
    * @param table bales that wait before it, at least 1
    */
-  record BaleFeeder(String name, Common common, int table) implements Machine {}
+  record BaleFeeder(String name, Common common, int table) implements Machine {
+    public BaleFeeder {
+      Check.count(1, "table", table);
+    }
+  }
 
   /**
    * @param collects share of what reaches it that it keeps, 0 to 1
    */
-  record Cyclone(String name, Common common, double collects) implements Machine {}
+  record Cyclone(String name, Common common, double collects) implements Machine {
+    public Cyclone {
+      Check.share("collects", collects);
+    }
+  }
 
   /**
    * A bag filler (with spouts) or a press (with boxes).
@@ -51,7 +60,11 @@ public sealed interface Machine {
    * @param press whether the file calls it a press
    * @param spouts spouts or boxes, at least 1
    */
-  record Packer(String name, Common common, boolean press, int spouts) implements Machine {}
+  record Packer(String name, Common common, boolean press, int spouts) implements Machine {
+    public Packer {
+      Check.count(1, "spouts", spouts);
+    }
+  }
 
   /**
    * A hammer mill: the motor sets its rate, the screen its fineness. Its {@link Common#powerW} is
@@ -101,6 +114,13 @@ public sealed interface Machine {
       double motorLoad,
       double noLoad,
       Curve byMoisture) {
+    public Grinding {
+      Check.above0("energyJPerKg", energyJPerKg);
+      Check.above0("measuredAtM", measuredAtM);
+      Check.notBelow0("exponent", exponent);
+      Check.someShare("motorLoad", motorLoad);
+      Check.share("noLoad", noLoad);
+    }
 
     /** Energy per as-is mass through a screen, J/kg. */
     public double energyJPerKg(Screen screen) {
@@ -111,7 +131,12 @@ public sealed interface Machine {
   /**
    * @param fines share of the hurd that becomes fines on this screen
    */
-  record Screen(String name, double openingM, double fines) {}
+  record Screen(String name, double openingM, double fines) {
+    public Screen {
+      Check.above0("openingM", openingM);
+      Check.share("fines", fines);
+    }
+  }
 
   /**
    * A bin, first in, first out.
@@ -123,6 +148,12 @@ public sealed interface Machine {
    */
   record Bin(String name, double holds, boolean byVolume, double startAt, double stopAt)
       implements Machine {
+    public Bin {
+      Check.above0("holds", holds);
+      Check.notBelow0("startAt", startAt);
+      Check.notBelow0("stopAt", stopAt);
+    }
+
     @Override
     public Common common() {
       return Common.NONE;

@@ -30,6 +30,12 @@ public record Money(
   public Money {
     cropsPerKg = InOrder.copy(cropsPerKg);
     paidAt = InOrder.copy(paidAt);
+    Check.notBelow0("energyPerJ", energyPerJ);
+    Check.notBelow0("demandPerWMonth", demandPerWMonth);
+    Check.notBelow0("wagePerS", wagePerS);
+    cropsPerKg.forEach((crop, price) -> Check.finite("cropsPerKg of " + crop, price));
+    Check.notBelow0("overheadPerS", overheadPerS);
+    discount.ifPresent(share -> Check.notBelow0("discount", share));
   }
 
   /** Share a year by which later money counts less; 0 where the file does not say. */
@@ -49,7 +55,12 @@ public record Money(
    * @param afterS hours of a hand of one crew from Monday to Sunday that are paid as usual
    * @param pays times the wage
    */
-  public record Overtime(double afterS, double pays) {}
+  public record Overtime(double afterS, double pays) {
+    public Overtime {
+      Check.notBelow0("afterS", afterS);
+      Check.atLeast(1, "pays", pays);
+    }
+  }
 
   /**
    * What a tenant who runs one of the lines pays the owner.
@@ -57,8 +68,20 @@ public record Money(
    * @param fixedPerS over the whole horizon
    * @param perKg of what the line is fed
    */
-  public record Rent(String line, double fixedPerS, double perKg) {}
+  public record Rent(String line, double fixedPerS, double perKg) {
+    public Rent {
+      Check.notBelow0("fixedPerS", fixedPerS);
+      Check.notBelow0("perKg", perKg);
+    }
+  }
 
   /** Shares a year by which later years differ. */
-  public record Growth(double products, double crops, double wages, double electricity) {}
+  public record Growth(double products, double crops, double wages, double electricity) {
+    public Growth {
+      Check.above(-1, "products", products);
+      Check.above(-1, "crops", crops);
+      Check.above(-1, "wages", wages);
+      Check.above(-1, "electricity", electricity);
+    }
+  }
 }

@@ -9,4 +9,9 @@ import java.util.Optional;
  * @param massKg as-is mass of a full package
  */
 public record Packaging(
-    String name, double massKg, Distribution changeS, double cost, Optional<String> needs) {}
+    String name, double massKg, Distribution changeS, double cost, Optional<String> needs) {
+  public Packaging {
+    Check.above0("massKg", massKg);
+    Check.notBelow0("cost", cost);
+  }
+}

@@ -21,6 +21,7 @@ public record Product(
     Moisture moisture) {
   public Product {
     orders = List.copyOf(orders);
+    Check.finite("pricePerKg", pricePerKg);
   }
 
   /** The same product at another price. */
@@ -40,7 +41,13 @@ public record Product(
    * @param latePerDay money for each day begun after it
    * @param pricePerKg in place of the product's own price
    */
-  public record Order(double massKg, LocalDate due, double latePerDay, OptionalDouble pricePerKg) {}
+  public record Order(double massKg, LocalDate due, double latePerDay, OptionalDouble pricePerKg) {
+    public Order {
+      Check.above0("massKg", massKg);
+      Check.notBelow0("latePerDay", latePerDay);
+      pricePerKg.ifPresent(price -> Check.finite("pricePerKg", price));
+    }
+  }
 
   /**
    * At which moisture it is sold.
@@ -50,6 +57,11 @@ public record Product(
    * @param dock that part, a share; at 1 what is wetter is not sold
    */
   public record Moisture(Optional<Basis> basis, OptionalDouble atMost, double dock) {
+    public Moisture {
+      atMost.ifPresent(share -> Check.part("atMost", share));
+      Check.share("dock", dock);
+    }
+
     /** As nothing is said of it. */
     public static Moisture notSaid() {
       return new Moisture(Optional.empty(), OptionalDouble.empty(), 1);

@@ -11,6 +11,7 @@ import java.util.List;
  */
 public record Resource(String name, int count, List<String> first) {
   public Resource {
+    Check.count(0, "count", count);
     first = List.copyOf(first);
   }
 }

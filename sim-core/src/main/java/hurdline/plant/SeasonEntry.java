@@ -25,13 +25,20 @@ public sealed interface SeasonEntry {
    * @param below so many bales in places, on the table and in the feeder when a shift would start
    * @param backAt so many bring it back, at the start of a later shift
    */
-  record StandDown(int below, int backAt) {}
+  record StandDown(int below, int backAt) {
+    public StandDown {
+      Check.count(1, "below", below);
+      Check.count(1, "backAt", backAt);
+    }
+  }
 
   /**
    * @param days whole days on which the campaign before it would have worked
    */
   record Changeover(int days, int hands, List<Task> tasks) implements SeasonEntry {
     public Changeover {
+      Check.count(0, "days", days);
+      Check.count(0, "hands", hands);
       tasks = List.copyOf(tasks);
     }
 
@@ -49,6 +56,8 @@ public sealed interface SeasonEntry {
    */
   record Task(String name, double lastsS, int hands, List<String> after) {
     public Task {
+      Check.notBelow0("lastsS", lastsS);
+      Check.count(1, "hands", hands);
       after = List.copyOf(after);
     }
   }

@@ -41,6 +41,11 @@ public record Step(
     outlets = List.copyOf(outlets);
     breaks = List.copyOf(breaks);
     makes = InOrder.copy(makes);
+    rateKgPerS.ifPresent(rate -> Check.above0("rateKgPerS", rate));
+    Check.share("dries", dries);
+    table.ifPresent(bales -> Check.count(1, "table", bales));
+    Check.count(0, "precedence", precedence);
+    Check.notBelow0("stayS", stayS);
   }
 
   /**
@@ -51,10 +56,18 @@ public record Step(
       String to,
       Optional<Map<String, Double>> takes,
       Map<String, Curve> byMoisture,
-      Map<String, Curve> byDiameter) {}
+      Map<String, Curve> byDiameter) {
+    public Outlet {
+      takes.ifPresent(shares -> Check.shares("takes", shares));
+    }
+  }
 
   /** A share of one component that becomes another. */
-  public record Break(String component, String into, double share) {}
+  public record Break(String component, String into, double share) {
+    public Break {
+      Check.share("share", share);
+    }
+  }
 
   /** What a filler or press fills. */
   public sealed interface Packs {}
@@ -88,7 +101,11 @@ public record Step(
     }
   }
 
-  public record MixShare(String screen, double share) {}
+  public record MixShare(String screen, double share) {
+    public MixShare {
+      Check.share("share", share);
+    }
+  }
 
   /**
    * The product of the earliest unmet order chooses.

@@ -22,6 +22,10 @@ public record Stop(
     boolean repairAnyTime,
     Optional<String> needs,
     double cost) {
+  public Stop {
+    Check.notBelow0("already", already);
+    Check.notBelow0("cost", cost);
+  }
 
   /** What a stop's amount is counted on. */
   public enum Counted {

@@ -25,6 +25,8 @@ public record Yard(
     onHand = InOrder.copy(onHand);
     places = List.copyOf(places);
     lifts = InOrder.copy(lifts);
+    onHand.forEach((crop, bales) -> Check.count(0, "onHand of " + crop, bales));
+    Check.notBelow0("fieldLossPerS", fieldLossPerS);
   }
 
   /** Bales on hand on the first day for which there is no place, by crop: crops and places are taken in the file's order. */
@@ -70,6 +72,10 @@ public record Yard(
       double costPerM2,
       double lifeYr) {
     public Place {
+      Check.count(0, "holds", holds);
+      Check.notBelow0("lossPerS", lossPerS);
+      Check.notBelow0("costPerM2", costPerM2);
+      Check.above0("lifeYr", lifeYr);
       crops = List.copyOf(crops);
     }
 
@@ -86,7 +92,14 @@ public record Yard(
    * The largest stack that the user allows, and the clear way between two.
    *
    */
-  public record Stack(int longBales, int wideBales, int highBales, double laneM) {}
+  public record Stack(int longBales, int wideBales, int highBales, double laneM) {
+    public Stack {
+      Check.count(1, "longBales", longBales);
+      Check.count(1, "wideBales", wideBales);
+      Check.count(1, "highBales", highBales);
+      Check.notBelow0("laneM", laneM);
+    }
+  }
 
   /** Which bale is picked next. */
   public sealed interface Pick {}
@@ -110,5 +123,9 @@ public record Yard(
   /**
    * @param bales moved at once, at least 1
    */
-  public record Lift(Job job, int bales) {}
+  public record Lift(Job job, int bales) {
+    public Lift {
+      Check.count(1, "bales", bales);
+    }
+  }
 }
