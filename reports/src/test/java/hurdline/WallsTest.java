@@ -45,12 +45,12 @@ class WallsTest {
     room("compiled").uses("plant random");
     room("flow").uses("compiled flow.rates");
     room("flow.rates");
-    room("account").uses("compiled");
+    room("account").uses("compiled measure");
     room("capacity").uses("compiled flow plant random");
     room("simulation")
-        .uses("account compiled event flow plant random simulation.activity simulation.results simulation.yard");
+        .uses("account compiled event flow measure plant random simulation.activity simulation.results simulation.yard");
     room("simulation.activity").uses("account compiled event flow flow.rates measure plant random simulation.yard");
-    room("simulation.yard").uses("account compiled event plant random");
+    room("simulation.yard").uses("account compiled event measure plant random");
     room("simulation.results").uses("account compiled event flow measure plant simulation.activity simulation.yard");
     room("study")
         .uses("answer capacity compiled measure plant problem random simulation simulation.results statistics "

@@ -71,7 +71,7 @@ public final class RunTables {
   private static Object[] traceRow(int replication, Trace.Row event) {
     List<Object> cells =
         new ArrayList<>(
-            Arrays.asList(replication, event.clock(), event.where(), event.what(), event.amount()));
+            Arrays.asList(replication, event.clock(), event.where(), event.what().word(), event.amount()));
     Arrays.stream(event.rates()).forEach(cells::add);
     Arrays.stream(event.levels()).forEach(cells::add);
     return cells.toArray();

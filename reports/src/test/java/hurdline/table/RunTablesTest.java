@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Trace;
+import hurdline.measure.EventKind;
 import hurdline.sample.SampleAnswer;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -81,7 +82,7 @@ class RunTablesTest {
                 new Trace.Row(
                     "2027-01-04T06:00:00",
                     "feeder",
-                    "starts",
+                    EventKind.HOURS_BEGIN,
                     Double.NaN,
                     new double[] {3.6, 0},
                     new double[] {0.25})));
@@ -89,7 +90,7 @@ class RunTablesTest {
     assertThat(linesOf(with, "trace.csv"))
         .containsExactly(
             "replication,clock,where,what,amount,rate.feeder,rate.hurd_bin,level.hurd_bin",
-            "3,2027-01-04T06:00:00,feeder,starts,,3.6,0,0.25");
+            "3,2027-01-04T06:00:00,feeder,hours begin,,3.6,0,0.25");
   }
 
   @Test

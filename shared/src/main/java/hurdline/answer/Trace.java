@@ -1,5 +1,6 @@
 package hurdline.answer;
 
+import hurdline.measure.EventKind;
 import java.util.List;
 
 /**
@@ -29,12 +30,12 @@ public record Trace(
    * @param clock local time, {@code 2027-06-07T08:31:05.250}
    * @param where the machine, bin, truck or place
    * @param what what happened there
-   * @param amount what it was about (a mass, a duration), or NaN
+   * @param amount what {@link EventKind} says of it, or NaN
    * @param rates after the event, t/h, one per head; not to be written again
    * @param levels at the event, t, one per bin; not to be written again
    */
   public record Row(
-      String clock, String where, String what, double amount, double[] rates, double[] levels) {}
+      String clock, String where, EventKind what, double amount, double[] rates, double[] levels) {}
 
   public static Trace none() {
     return new Trace(0, List.of(), List.of(), List.of());

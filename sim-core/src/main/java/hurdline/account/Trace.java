@@ -1,15 +1,17 @@
 package hurdline.account;
 
+import hurdline.measure.EventKind;
+
 /** Where a replication tells what happens, if someone asked for it; {@code null} stands for nobody. */
 public interface Trace {
 
   /**
    * @param clockS time of the event
    * @param where name of the crop, place, machine, bin or resource
-   * @param what in a word or two
-   * @param amount bales, kg or whatever the word implies
+   * @param what happened there
+   * @param amount what {@link EventKind} says of it, or NaN
    */
-  void note(double clockS, String where, String what, double amount);
+  void note(double clockS, String where, EventKind what, double amount);
 
   /**
    * All that was due at the instant of the last notes is done.

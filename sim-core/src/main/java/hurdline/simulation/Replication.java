@@ -11,6 +11,7 @@ import hurdline.compiled.YardPlan;
 import hurdline.event.FutureEvents;
 import hurdline.flow.BottleneckTrail;
 import hurdline.flow.Network;
+import hurdline.measure.EventKind;
 import hurdline.random.RandomStreams;
 import hurdline.simulation.activity.EventSlots;
 import hurdline.simulation.activity.Feeding;
@@ -336,7 +337,7 @@ public final class Replication {
       int bin = slot - slots.level;
       network.levelReached(bin);
       present.flowsChanged = true;
-      present.note(layout.naming.bins.name(bin), "level reached", network.massKg(bin));
+      present.note(layout.naming.bins.name(bin), EventKind.LEVEL_REACHED, network.massKg(bin));
     } else if (slot < slots.firstStay) {
       filling.full(slots.owner[slot]);
     } else if (slot < slots.firstOrder) {

@@ -85,7 +85,7 @@ final class YardRun {
   }
 
   YardRun traced() {
-    hauling.trace((clockS, where, what, amount) -> notes.add(clockS + " " + where + " " + what + " " + amount));
+    hauling.trace((clockS, where, what, amount) -> notes.add(clockS + " " + where + " " + what.word() + " " + amount));
     return this;
   }
 

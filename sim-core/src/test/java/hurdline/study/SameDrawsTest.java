@@ -33,7 +33,7 @@ class SameDrawsTest {
   private static Played play(Plant plant) {
     List<Noted> notes = new ArrayList<>();
     Trace trace =
-        (clockS, where, what, amount) -> notes.add(new Noted(clockS, where + " " + what));
+        (clockS, where, what, amount) -> notes.add(new Noted(clockS, where + " " + what.word()));
     var outcome = CompiledPlant.of(plant).replication().run(new RandomStreams(1), 3, trace);
     Map<String, Double> values = new HashMap<>();
     for (int k = 0; k < outcome.values().length; k++) {

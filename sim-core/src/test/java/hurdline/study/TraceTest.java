@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hurdline.answer.Day;
 import hurdline.answer.RunAnswer;
+import hurdline.measure.EventKind;
 import hurdline.measure.State;
 import hurdline.study.replicate.RunSettings;
 import hurdline.study.replicate.TraceWindow;
@@ -72,7 +73,7 @@ class TraceTest {
             .orElseThrow();
     double lifted =
         trace.rows().stream()
-            .filter(row -> row.what().equals("bale leaves for the table"))
+            .filter(row -> row.what() == EventKind.LEAVES_FOR_TABLE)
             .mapToDouble(hurdline.answer.Trace.Row::amount)
             .sum();
     Day.Curve yard =

@@ -3,6 +3,7 @@ package hurdline.simulation.activity;
 import hurdline.compiled.CampaignHours;
 import hurdline.compiled.PaidShift;
 import hurdline.event.FutureEvents;
+import hurdline.measure.EventKind;
 import hurdline.plant.SeasonEntry.Campaign;
 import hurdline.plant.SeasonEntry.StandDown;
 import hurdline.simulation.yard.Hauling;
@@ -79,7 +80,7 @@ final class CrewSendHome {
     away[c] =
         here < (was ? rule[c].backAt() : rule[c].below()) && hauling.moreToCome(crop, present.nowS);
     if (away[c] != was) {
-      present.note(campaign[c].line(), away[c] ? "crew sent home" : "crew back", here);
+      present.note(campaign[c].line(), away[c] ? EventKind.CREW_SENT_HOME : EventKind.CREW_BACK, here);
     }
     return away[c];
   }

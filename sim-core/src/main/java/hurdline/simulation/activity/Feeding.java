@@ -3,6 +3,7 @@ package hurdline.simulation.activity;
 import hurdline.compiled.CompiledLines;
 import hurdline.event.EventHeap;
 import hurdline.event.FutureEvents;
+import hurdline.measure.EventKind;
 import hurdline.plant.Line;
 import hurdline.plant.Yard;
 import hurdline.random.Draws;
@@ -214,7 +215,7 @@ public final class Feeding {
       stacking.leave(bale, present.nowS);
       tables.setDown(l, bale);
     }
-    present.note(layout.machine[feeder[l]].name(), "bales set on the table", liftCount[one]);
+    present.note(layout.machine[feeder[l]].name(), EventKind.SET_ON_TABLE, liftCount[one]);
     promised[l] -= liftBales[l];
     liftsUnderWay[l]--;
     liftLine[one] = NONE;

@@ -3,6 +3,7 @@ package hurdline.simulation.activity;
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Stretch;
 import hurdline.event.FutureEvents;
+import hurdline.measure.EventKind;
 import hurdline.random.Draws;
 import hurdline.random.RandomStream;
 import java.util.Arrays;
@@ -232,7 +233,7 @@ public final class Filling {
   }
 
   private void packageDone(int m, int product) {
-    present.note(layout.machine[m].name(), "package full", full[m * products + product]);
+    present.note(layout.machine[m].name(), EventKind.PACKAGE_FULL, full[m * products + product]);
     int spout = filling[m];
     if (spout >= 0) {
       ask(m, product, spout);

@@ -2,6 +2,7 @@ package hurdline.simulation.activity;
 
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.ScreenPlan;
+import hurdline.measure.EventKind;
 import hurdline.plant.Line;
 import hurdline.plant.Machine;
 import hurdline.plant.Step;
@@ -242,7 +243,7 @@ public final class Milling {
     beganS[m] = present.nowS;
     beganCrewedS[m] = present.counters.duty.seconds(m, present.nowS);
     present.pending.set(present.slots.swapEnd[m], present.nowS + swap[m].next());
-    present.note(layout.machine[m].name(), "screen change begins", Double.NaN);
+    present.note(layout.machine[m].name(), EventKind.SCREEN_CHANGE_BEGINS, Double.NaN);
     stand(m);
   }
 
@@ -260,7 +261,7 @@ public final class Milling {
     present.network.remap(layout.headsOf[m]);
     int line = present.counters.line[m];
     stayUntilS[m] = present.counters.runningS(m, present.nowS) + stayS(line, m);
-    present.note(layout.machine[m].name(), "screen change ends", present.network.screen[m]);
+    present.note(layout.machine[m].name(), EventKind.SCREEN_CHANGE_ENDS, present.network.screen[m]);
     stand(m);
     lookForOrders(m, line);
   }

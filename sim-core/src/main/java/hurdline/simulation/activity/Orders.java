@@ -4,6 +4,7 @@ import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Roster;
 import hurdline.compiled.Stretch;
 import hurdline.event.FutureEvents;
+import hurdline.measure.EventKind;
 import hurdline.plant.Product;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -139,7 +140,7 @@ public final class Orders {
     present.pending.clear(present.slots.order[product]);
     metS[product][met[product]] = present.nowS;
     met[product]++;
-    present.note(layout.naming.products.name(product), "order met", met[product]);
+    present.note(layout.naming.products.name(product), EventKind.ORDER_MET, met[product]);
     present.flowsChanged = true;
   }
 

@@ -8,6 +8,7 @@ import hurdline.event.Resources;
 import hurdline.flow.BottleneckTrail;
 import hurdline.flow.Network;
 import hurdline.flow.rates.IndexSet;
+import hurdline.measure.EventKind;
 import hurdline.plant.Resource;
 import hurdline.random.Distribution;
 import hurdline.random.Draws;
@@ -135,7 +136,7 @@ public final class ReplicationState {
     return at < 0 ? first.size() : at;
   }
 
-  public void note(String where, String what, double amount) {
+  public void note(String where, EventKind what, double amount) {
     if (trace != null) {
       trace.note(nowS, where, what, amount);
     }

@@ -9,6 +9,7 @@ import hurdline.compiled.Roster;
 import hurdline.compiled.Stretch;
 import hurdline.compiled.TimeWindows;
 import hurdline.event.FutureEvents;
+import hurdline.measure.EventKind;
 import hurdline.simulation.yard.Hauling;
 import hurdline.simulation.yard.Stacking;
 import java.util.Arrays;
@@ -203,13 +204,13 @@ public final class Rostering {
     cropDone[l] = false;
     setRunsEmpty(l, false);
     feeding.lineTakesOver(l);
-    present.note(campaign[c].line(), "campaign begins", campaign[c].ordinal());
+    present.note(campaign[c].line(), EventKind.CAMPAIGN_BEGINS, campaign[c].ordinal());
   }
 
   private void openLine(int l, boolean open) {
     if (present.lineHours.set(l, open, present.nowS)) {
       present.resources.open(present.gates.line(l), open, present.nowS);
-      present.note(layout.naming.lines.name(l), open ? "hours begin" : "hours end", Double.NaN);
+      present.note(layout.naming.lines.name(l), open ? EventKind.HOURS_BEGIN : EventKind.HOURS_END, Double.NaN);
     }
   }
 
@@ -356,7 +357,7 @@ public final class Rostering {
     feeding.withdrawLifts(l);
     // by its date a campaign keeps its machines to its last midnight; by a run-out to the end of the shift
     releasedS[c] = atS >= lastShiftEndS[c] ? campaign[c].untilS() : endOfShift(c, atS);
-    present.note(campaign[c].line(), "campaign ends", left);
+    present.note(campaign[c].line(), EventKind.CAMPAIGN_ENDS, left);
   }
 
   private double endOfShift(int c, double atS) {

@@ -3,6 +3,7 @@ package hurdline.simulation.activity;
 import hurdline.compiled.Causes;
 import hurdline.compiled.CompiledLines;
 import hurdline.flow.rates.IndexSet;
+import hurdline.measure.EventKind;
 import hurdline.plant.Stop;
 import hurdline.random.Draws;
 import java.util.Arrays;
@@ -179,7 +180,7 @@ public final class Stopping {
     phase[k] = Phase.WAITING;
     count[k]++;
     cost[present.counters.line[m]] += stop[k].cost();
-    present.note(name(k), "stops", Double.NaN);
+    present.note(name(k), EventKind.STOPS, Double.NaN);
     leftS[k] = lasts[k].next();
     boolean needsOne = resource[k] != present.resources.endless();
     standing.stop(m, needsOne ? present.layout.causes.resource[resource[k]] : cause[k]);
@@ -233,7 +234,7 @@ public final class Stopping {
     pause(k);
     present.pending.clear(present.slots.repairEnd + k);
     present.resources.release(resource[k], present.nowS);
-    present.note(name(k), "is up again", Double.NaN);
+    present.note(name(k), EventKind.IS_UP_AGAIN, Double.NaN);
     phase[k] = Phase.COUNTING;
     present.touched.add(m);
     // what flow counts on stood still from the instant it was due, so the old target is the exact base

@@ -7,6 +7,7 @@ import hurdline.compiled.YardPlan;
 import hurdline.event.EventHeap;
 import hurdline.event.FutureEvents;
 import hurdline.event.Resources;
+import hurdline.measure.EventKind;
 import hurdline.plant.Delivery;
 import hurdline.random.RandomStreams;
 import java.util.Arrays;
@@ -219,7 +220,7 @@ public final class Hauling {
     carriers.field[truck] = field;
     carriers.claimed[truck] = count;
     jobs.ask(truck, Arrivals.LOAD, nowS);
-    note(nowS, crop, "trip starts", count);
+    note(nowS, crop, EventKind.TRIP_STARTS, count);
     return true;
   }
 
@@ -253,7 +254,7 @@ public final class Hauling {
     int crop = carriers.crop[carrier];
     int count = carriers.cargo.count(carrier);
     books.trips.arrived(crop, nowS);
-    note(nowS, crop, "at the gate", count);
+    note(nowS, crop, EventKind.AT_THE_GATE, count);
     if (carriers.hasRoom[carrier]) {
       goIn(carrier, nowS);
     } else if (!gate.waits(crop) && stacking.hasRoom(crop, count)) {
@@ -304,7 +305,7 @@ public final class Hauling {
     int count = carriers.cargo.count(carrier);
     books.turnedAway(crop, count);
     books.room.turnedAway(crop);
-    note(nowS, crop, "turned away", count);
+    note(nowS, crop, EventKind.TURNED_AWAY, count);
     onTheWay[crop] -= count;
     weighing.sendAway(carrier, nowS);
     if (carriers.isTruck(carrier)) {
@@ -317,12 +318,12 @@ public final class Hauling {
 
   private void weighIn(int carrier, double nowS) {
     weighing.weighIn(carrier, nowS);
-    note(nowS, carriers.crop[carrier], "weighed in", carriers.cargo.count(carrier));
+    note(nowS, carriers.crop[carrier], EventKind.WEIGHED_IN, carriers.cargo.count(carrier));
   }
 
   private void unload(int carrier, double nowS) {
     int crop = carriers.crop[carrier];
-    note(nowS, crop, "unloaded", carriers.cargo.count(carrier));
+    note(nowS, crop, EventKind.UNLOADED, carriers.cargo.count(carrier));
     onTheWay[crop] -= carriers.cargo.count(carrier);
     while (carriers.cargo.count(carrier) > 0) {
       stacking.enter(carriers.cargo.takeFirst(carrier), nowS);
@@ -357,7 +358,7 @@ public final class Hauling {
 
   private void tripEnds(int carrier, double nowS) {
     books.trips.ended(carriers.crop[carrier], carriers.waitedS[carrier], nowS - carriers.startedS[carrier]);
-    note(nowS, carriers.crop[carrier], "trip ends", 1);
+    note(nowS, carriers.crop[carrier], EventKind.TRIP_ENDS, 1);
   }
 
   private void arrive(int kind, int index, double atS) {
@@ -371,7 +372,7 @@ public final class Hauling {
     pending.set(arrivalSlot, arrivals.peekS());
   }
 
-  private void note(double clockS, int crop, String what, double amount) {
+  private void note(double clockS, int crop, EventKind what, double amount) {
     if (trace != null) {
       trace.note(clockS, yard.crop(crop), what, amount);
     }

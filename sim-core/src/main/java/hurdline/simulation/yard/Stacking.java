@@ -4,6 +4,7 @@ import hurdline.account.IntakeBooks;
 import hurdline.account.MassLedger;
 import hurdline.account.Trace;
 import hurdline.compiled.YardPlan;
+import hurdline.measure.EventKind;
 import hurdline.random.RandomStreams;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -272,7 +273,7 @@ public final class Stacking {
     room.giveBack(place);
     bales.place[bale] = Bales.none();
     if (trace != null) {
-      trace.note(nowS, plan.place(place), "bale leaves for the table", 1);
+      trace.note(nowS, plan.place(place), EventKind.LEAVES_FOR_TABLE, 1);
     }
   }
 
@@ -289,7 +290,7 @@ public final class Stacking {
     put(bale, room.takeAny(crop), nowS);
     pushInFront(crop, bale);
     if (trace != null) {
-      trace.note(nowS, plan.place(bales.place[bale]), "bale put back", 1);
+      trace.note(nowS, plan.place(bales.place[bale]), EventKind.PUT_BACK, 1);
     }
   }
 

@@ -3,6 +3,7 @@ package hurdline.study.run;
 import hurdline.answer.Day;
 import hurdline.answer.Outline;
 import hurdline.compiled.CompiledLines;
+import hurdline.measure.EventKind;
 import hurdline.measure.State;
 import hurdline.study.replicate.TraceWindow;
 import java.time.LocalDateTime;
@@ -82,12 +83,12 @@ final class DayRecorder {
     return (clockS - fromS) / HOUR_S;
   }
 
-  void note(String where, String what) {
+  void note(String where, EventKind what) {
     switch (what) {
-      case "stops" -> stopsOf(where).add(stop(where));
-      case "is up again" -> stopsOf(where).remove(stop(where));
-      case "at the gate" -> waits(where, 1);
-      case "unloaded", "turned away" -> waits(where, -1);
+      case STOPS -> stopsOf(where).add(stop(where));
+      case IS_UP_AGAIN -> stopsOf(where).remove(stop(where));
+      case AT_THE_GATE -> waits(where, 1);
+      case UNLOADED, TURNED_AWAY -> waits(where, -1);
       default -> {
         // Whatever else happens shows in rates, levels and states.
       }

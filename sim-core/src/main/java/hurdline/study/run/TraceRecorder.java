@@ -3,6 +3,7 @@ package hurdline.study.run;
 import hurdline.account.Trace;
 import hurdline.answer.Outline;
 import hurdline.compiled.CompiledLines;
+import hurdline.measure.EventKind;
 import hurdline.simulation.CompiledPlant;
 import hurdline.study.PlantOutline;
 import hurdline.study.replicate.TraceWindow;
@@ -29,7 +30,7 @@ final class TraceRecorder implements Trace {
   private final List<hurdline.answer.Trace.Row> rows = new ArrayList<>();
   private boolean told;
 
-  private record Noted(LocalDateTime at, String where, String what, double amount) {}
+  private record Noted(LocalDateTime at, String where, EventKind what, double amount) {}
 
   /** @param span that has something of the calendar in it */
   TraceRecorder(CompiledPlant stage, TraceWindow span) {
@@ -64,7 +65,7 @@ final class TraceRecorder implements Trace {
   }
 
   @Override
-  public void note(double clockS, String where, String what, double amount) {
+  public void note(double clockS, String where, EventKind what, double amount) {
     told = true;
     day.note(where, what);
     LocalDateTime at = start.plusNanos(Math.round(clockS * 1e3) * 1_000_000);
