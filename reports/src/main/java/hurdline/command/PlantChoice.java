@@ -24,8 +24,8 @@ final class PlantChoice {
       names = "--set",
       paramLabel = "KEY=VALUE",
       description =
-          "One key changed for this call, such as --set machines.mill.power=\"50 hp\", or x1.2 to scale"
-              + " what the file says. May be given several times.")
+          "One key changed for this call, such as --set machines.mill.power=\"50 hp\", x1.2 to scale"
+              + " what the file says, or +30d to move its date. May be given several times.")
   private List<String> sets = new ArrayList<>();
 
   Path file() {

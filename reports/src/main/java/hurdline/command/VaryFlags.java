@@ -13,8 +13,8 @@ final class VaryFlags {
       paramLabel = "KEY=FROM..TO..STEP",
       description =
           "Simulates a grid of values of one key, or given twice of two, such as 2d..10d..1d; dates and"
-              + " bare numbers go too, x0.8..x1.4..x0.1 scales what the file says, and * in KEY takes"
-              + " all. Finished cells are kept in --out DIR, and the same call goes on from there.")
+              + " bare numbers go too, x0.8..x1.4..x0.1 scales what the file says, -14d..+14d..7d moves its dates, and * in"
+              + " KEY takes all. Finished cells are kept in --out DIR, and the same call goes on from there.")
   private List<String> varied = new ArrayList<>();
 
   boolean isGiven() {

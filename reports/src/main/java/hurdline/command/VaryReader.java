@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.answer.GridKey;
+import hurdline.unit.Amount;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import hurdline.unit.Level;
@@ -13,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Reads {@code KEY=FROM..TO..STEP}: amounts with a unit or bare, factors such as {@code x0.8}, or dates. */
+/** Reads {@code KEY=FROM..TO..STEP}: amounts with a unit or bare, factors such as {@code x0.8}, dates, or moves of a date. */
 final class VaryReader {
   /** More cells than this no picture shows and few have the time for. */
   static final int MOST_CELLS = 400;
@@ -51,6 +52,9 @@ final class VaryReader {
               + " deliveries.stalk.fields.*.area=x0.8..x1.4..x0.1");
     }
     VaryReader reader = new VaryReader(text, key, range, parts);
+    if (Amount.daysMoved(parts[0]).isPresent()) {
+      return reader.moves();
+    }
     return DATE.matcher(parts[0]).matches() ? reader.dates() : reader.amounts();
   }
 
@@ -74,6 +78,22 @@ final class VaryReader {
     } catch (DateTimeParseException none) {
       throw wrong("has a date that there is not", "dates such as 2027-06-01..2027-07-06..7d");
     }
+  }
+
+  private GridKey moves() {
+    int from = Amount.daysMoved(parts[0]).orElseThrow();
+    int to = Amount.daysMoved(parts[1]).orElseThrow(() -> wrong("has a sign before some of its days only", "signs before FROM and TO, such as -14d..+14d..7d"));
+    long days = days(parts[2]);
+    int count = count(BigDecimal.valueOf(to - from), BigDecimal.valueOf(days), gone -> move(from + gone.longValue()), days + " d");
+    List<GridKey.Value> values = new ArrayList<>();
+    for (int at = 0; at < count; at++) {
+      values.add(new GridKey.Value(move(from + at * days), from + at * days));
+    }
+    return new GridKey(key, range, GridKey.Scale.AMOUNT, FileUnit.DAY.symbol(), values);
+  }
+
+  private static String move(long days) {
+    return (days < 0 ? "" : "+") + days + " " + FileUnit.DAY.symbol();
   }
 
   private long days(String step) {

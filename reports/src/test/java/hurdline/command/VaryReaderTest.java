@@ -23,6 +23,8 @@ class VaryReaderTest {
         "season.0.from=2027-02-26..2027-03-12..168 h | DATE | '' | 2027-02-26, 2027-03-05, 2027-03-12",
         "season.0.from=2027-02-26..2027-03-12..1wk | DATE | '' | 2027-02-26, 2027-03-05, 2027-03-12",
         "x=-1..1..1 | AMOUNT | '' | -1, 0, 1",
+        "deliveries.*.fields.*.ready=-7d..+7d..7d | AMOUNT | d | -7 d, +0 d, +7 d",
+        "season.0.from=+1w..+3w..1wk | AMOUNT | d | +7 d, +14 d, +21 d",
       })
   void aRangeIsTheValuesAsAFileWouldHaveThem(
       String text, GridKey.Scale scale, String unit, String values) {
@@ -57,6 +59,8 @@ class VaryReaderTest {
             + " deliveries.stalk.fields.*.area=x0.8..x1.4..x0.1",
         "a=2d..10d..3d | does not come out: steps of 3 d reach 8 d and then 11 d; expected a TO that"
             + " the steps reach",
+        "a=-2d..10d..1d | has a sign before some of its days only; expected signs before FROM and TO, such as -14d..+14d..7d",
+        "a=-2d..+10d..5d | does not come out: steps of 5 d reach +8 d and then +13 d; expected a TO that the steps reach",
         "a=10d..2d..1d | runs backwards; expected FROM below TO; a single value is set with --set",
         "a=2d..2d..1d | has one value only; expected FROM below TO; a single value is set with --set",
         "a=2d..10d..0d | has a step that never gets on; expected a step above 0",

@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
  * exponent = ("e" | "E") ["+" | "-"] one or two digits
  * unit    = a letter, % or a currency mark, and whatever follows
  * factor  = "x" [spaces] number that is 0 or more
+ * move    = ("+" | "-") [spaces] up to five digits [spaces] ("d" | "w" | "wk")     of a date, by days or weeks
  * </pre>
  *
  * <p>No thousands mark, no hexadecimal, no infinity. Which units there are is {@link Quantity's to say.
@@ -33,6 +34,8 @@ public record Amount(BigDecimal number, String unit) {
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?");
   private static final Pattern WHOLE = Pattern.compile("[-+]?(?:0|[1-9][0-9]{0,17})");
+  private static final Pattern MOVE = Pattern.compile("([-+]) *([0-9]{1,5}) *(d|w|wk)");
+  private static final int DAYS_OF_WEEK = 7;
   private static final Pattern ODD_SPACE = Pattern.compile("[\\u00A0\\u2007\\u202F\\u200B\\uFEFF]");
 
   /** Beyond a double's, so that rounding to one happens once. */
@@ -87,6 +90,16 @@ public record Amount(BigDecimal number, String unit) {
       throw new QuantityException(quoted(asked) + " has no plain factor after its x");
     }
     return read.map(Amount::number);
+  }
+
+  /** By how many days a text such as {@code +30d} or {@code -1 wk} moves a date; empty where it is no such text. */
+  public static OptionalInt daysMoved(String text) {
+    Matcher parts = MOVE.matcher(text.strip());
+    if (!parts.matches()) {
+      return OptionalInt.empty();
+    }
+    int days = Integer.parseInt(parts.group(2)) * (parts.group(3).equals("d") ? 1 : DAYS_OF_WEEK);
+    return OptionalInt.of(parts.group(1).equals("-") ? -days : days);
   }
 
   /** A bare whole number written with digits only; empty where the text is none. */

@@ -8,7 +8,6 @@ import hurdline.plant.Title;
 import hurdline.plant.UnusedNames;
 import hurdline.plant.yaml.tree.Finding;
 import hurdline.plant.yaml.tree.Findings;
-import hurdline.plant.yaml.tree.MergePatch;
 import hurdline.plant.yaml.tree.SourcePosition;
 import hurdline.plant.yaml.tree.Tree.Entries;
 import hurdline.plant.yaml.tree.Tree.Entry;
@@ -81,7 +80,7 @@ final class PatchCheck {
     if (buildsOnAnother(named)) {
       return;
     }
-    Tree merged = MergePatch.merge(base, patch);
+    Tree merged = RelativePatch.merge(base, patch);
     if (Tree.same(base, merged)) {
       if (!strangers(named, BoundPlant.plant(merged, rains, new Findings()), List.of()).isEmpty()) {
         return;
@@ -141,7 +140,7 @@ final class PatchCheck {
       return false;
     }
     Findings alone = new Findings();
-    BoundPlant.plant(MergePatch.merge(base, first.get().with()), rains, alone);
+    BoundPlant.plant(RelativePatch.merge(base, first.get().with()), rains, alone);
     return own.stream().noneMatch(alone::covers);
   }
 

@@ -1,6 +1,5 @@
 package hurdline.plant.yaml;
 
-import hurdline.plant.Nearest;
 import hurdline.plant.yaml.tree.MessageText;
 import hurdline.plant.yaml.tree.SourcePosition;
 import hurdline.plant.yaml.tree.Tree.Entries;
@@ -25,35 +24,34 @@ import java.util.Set;
  * to which it is cut all grow alike; a shape is not. The product is formed in decimal, so that {@code
  * x1} leaves every amount as it was to the last bit.
  */
-final class Scaling {
+final class Scaling implements RelativeValue {
   private final String path;
   private final BigDecimal factor;
+  private final SourcePosition place;
 
-  private Scaling(String path, BigDecimal factor) {
+  private Scaling(String path, BigDecimal factor, SourcePosition place) {
     this.path = path;
     this.factor = factor;
+    this.place = place;
   }
 
   /**
-   * The scaling that a value asks for; empty where the value is one to be set.
+   * The scaling that a value asks for; empty where the value is another.
    *
+   * @param place where the value stands
    * @throws UnreadableException if it begins like a scaling and has no factor
    */
-  static Optional<Scaling> of(String path, String value) {
+  static Optional<RelativeValue> of(String path, String value, SourcePosition place) {
     try {
-      return Amount.factor(value).map(factor -> new Scaling(path, factor));
+      return Amount.factor(value).map(factor -> new Scaling(path, factor, place));
     } catch (QuantityException e) {
       throw ValueChange.refuse(path, e.getMessage(), "a bare number, 0 or more, such as x0.8");
     }
   }
 
-  /**
-   * The value times the factor.
-   *
-   * @param here where it stands, every star replaced by a name
-   * @throws UnreadableException if it holds no number
-   */
-  Tree scaled(Tree at, String here) {
+  /** The value times the factor. */
+  @Override
+  public Tree changed(Tree at, String here) {
     if (at instanceof Scalar scalar) {
       return times(scalar, here);
     }
@@ -113,7 +111,7 @@ final class Scaling {
   private Scalar times(Scalar scalar, String here) {
     Amount amount = Amount.find(scalar.text()).orElseThrow(() -> noNumber(scalar, here));
     String scaled = amount.with(amount.number().multiply(factor)).text();
-    return new Scalar(scaled, scalar.plain(), SourcePosition.NOWHERE);
+    return new Scalar(scaled, scalar.plain(), place);
   }
 
   private UnreadableException noNumber(Tree at, String here) {
@@ -123,16 +121,13 @@ final class Scaling {
         "a path to a quantity, a bare number or a distribution");
   }
 
-  /**
-   * Nothing stands at a place.
-   *
-   * @param step the name that is not there
-   * @param known the names that are
-   */
-  UnreadableException nothing(String here, String step, Set<String> known) {
-    return ValueChange.refuse(
-        path,
-        "the file does not say " + MessageText.quoted(here) + ", so there is nothing to scale",
-        Nearest.expected("a name or key", step, known));
+  @Override
+  public String path() {
+    return path;
+  }
+
+  @Override
+  public String verb() {
+    return "scale";
   }
 }

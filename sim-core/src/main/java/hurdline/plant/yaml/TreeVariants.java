@@ -92,7 +92,7 @@ final class TreeVariants implements Variants {
     }
     Tree merged = tree;
     for (String name : names(change).toList()) {
-      merged = MergePatch.merge(merged, patches.get(name).with());
+      merged = RelativePatch.merge(merged, patches.get(name).with());
     }
     return merged;
   }
@@ -119,24 +119,18 @@ final class TreeVariants implements Variants {
   }
 
   private List<LocatedProblem> conflicts(NamedPatches.Named a, NamedPatches.Named b) {
-    return MergePatch.conflicts(a.with(), b.with()).stream()
-        .map(
-            path ->
-                new Finding(
-                        Locator.of(b.with(), path, b.place()),
-                        new Problem(
-                            path,
-                            a.kind()
-                                + " \""
-                                + a.name()
-                                + "\" and "
-                                + b.kind()
-                                + " \""
-                                + b.name()
-                                + "\" both change it, each to something else",
-                            "options that agree on what they both change, or only one of them"))
-                    .problemOf(file))
-        .toList();
+    Stream<LocatedProblem> apart =
+        MergePatch.conflicts(a.with(), b.with()).stream()
+            .map(path -> conflict(a, b, path, " both change it, each to something else", "options that agree on what they both change, or only one of them"));
+    Stream<LocatedProblem> twice =
+        RelativePatch.twice(base, a.with(), b.with()).stream()
+            .map(path -> conflict(a, b, path, " both scale or move it", "only one of them, or one that sets a value"));
+    return Stream.concat(apart, twice).toList();
+  }
+
+  private LocatedProblem conflict(NamedPatches.Named a, NamedPatches.Named b, String path, String both, String expected) {
+    String said = a.kind() + " \"" + a.name() + "\" and " + b.kind() + " \"" + b.name() + "\"" + both;
+    return new Finding(Locator.of(b.with(), path, b.place()), new Problem(path, said, expected)).problemOf(file);
   }
 
   private static String because(Change... changes) {

@@ -22,8 +22,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * One value set or scaled at a path; places in a list count from 0, {@code *} is every one. What is
- * scaled under a star need not be said by every one, but by some.
+ * One value set, scaled or moved at a path; places in a list count from 0, {@code *} is every one. What is
+ * changed relatively under a star need not be said by every one, but by some.
  */
 final class ValueChange {
   private static final String EVERY = "*";
@@ -31,31 +31,31 @@ final class ValueChange {
   private final String path;
   private final List<String> steps;
   private final Tree value;
-  private final Scaling scaling;
+  private final RelativeValue relative;
   private int done;
   private UnreadableException missed;
 
   /**
-   * @param value null where what is there is scaled
-   * @param scaling null where a value is set
+   * @param value null where what is there is scaled or moved
+   * @param relative null where a value is set
    */
-  private ValueChange(String path, Tree value, Scaling scaling) {
+  private ValueChange(String path, Tree value, RelativeValue relative) {
     this.path = path;
     this.steps = List.of(path.split("\\.", -1));
     this.value = value;
-    this.scaling = scaling;
+    this.relative = relative;
   }
 
   /**
-   * The tree with the value set, or scaled where the change says {@code x} and a factor.
+   * The tree with the value set, or changed where the change says {@code x0.8} or {@code +30d}.
    *
    * @throws UnreadableException if the path leads nowhere, the value is not YAML, or what it leads to
-   *     cannot be scaled
+   *     cannot be changed so
    */
   static Tree apply(Tree tree, Change.Value change) {
-    Scaling scaling = Scaling.of(change.path(), change.value()).orElse(null);
-    Tree value = scaling == null ? valueOf(change) : null;
-    return new ValueChange(change.path(), value, scaling).applied(tree);
+    RelativeValue relative = RelativeValue.of(change.path(), change.value(), SourcePosition.NOWHERE).orElse(null);
+    Tree value = relative == null ? valueOf(change) : null;
+    return new ValueChange(change.path(), value, relative).applied(tree);
   }
 
   private Tree applied(Tree tree) {
@@ -104,7 +104,7 @@ final class ValueChange {
   private Tree set(Tree at, int depth, String here) {
     if (depth == steps.size()) {
       done++;
-      return scaling == null ? value : scaling.scaled(at, here);
+      return relative == null ? value : relative.changed(at, here);
     }
     String step = steps.get(depth);
     if (at instanceof Items items) {
@@ -150,8 +150,8 @@ final class ValueChange {
       return new Entries(map, entries.place());
     }
     Entry old = map.get(step);
-    if (scaling != null && (old == null || old.value().isNothing())) {
-      missed = scaling.nothing(further(here, step), step, map.keySet());
+    if (relative != null && (old == null || old.value().isNothing())) {
+      missed = relative.nothing(further(here, step), step, map.keySet());
       if (steps.subList(0, depth).contains(EVERY)) {
         return entries;
       }
