@@ -1,9 +1,7 @@
 package hurdline.compiled;
 
 import hurdline.plant.Machine;
-import hurdline.plant.Stop;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -25,8 +23,8 @@ public final class Causes {
   /** [machine] its package change or screen swap; −1 where it has none. */
   public final int[] change;
 
-  /** [machine][stop] in name order of the stops. */
-  public final int[][] stop;
+  /** [stop] under its number. */
+  public final int[] stop;
 
   private final List<String> names = new ArrayList<>();
 
@@ -44,7 +42,7 @@ public final class Causes {
       resource[r] = add("resource." + layout.naming.resources.name(r));
     }
     change = new int[layout.machines];
-    stop = new int[layout.machines][];
+    stop = new int[layout.stops.count()];
     for (int m = 0; m < layout.machines; m++) {
       Machine machine = layout.machine[m];
       if (machine instanceof Machine.Packer) {
@@ -52,14 +50,10 @@ public final class Causes {
       } else {
         change[m] = machine instanceof Machine.HammerMill ? add(machine.name() + ".screen_change") : -1;
       }
-      List<Stop> stops = sorted(machine.common().stops());
-      stop[m] = stops.stream().mapToInt(s -> add(machine.name() + "." + s.name())).toArray();
+      for (int k : layout.stops.of(m)) {
+        stop[k] = add(machine.name() + "." + layout.stops.stop(k).name());
+      }
     }
-  }
-
-  /** A machine's stops in the order in which they are numbered. */
-  public static List<Stop> sorted(List<Stop> stops) {
-    return stops.stream().sorted(Comparator.comparing(Stop::name)).toList();
   }
 
   private int add(String name) {

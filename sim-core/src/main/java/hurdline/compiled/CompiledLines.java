@@ -100,6 +100,7 @@ public final class CompiledLines {
   /** [mill] factor on the energy by moisture; null for all but mills. */
   public final Polyline[] grindingByMoisture;
 
+  public final StopNumbers stops;
   public final Causes causes;
   public final Selling selling;
 
@@ -198,6 +199,7 @@ public final class CompiledLines {
     binOrder = binOrder();
     headOrder = headOrder();
     leadsTo = leadsTo();
+    stops = new StopNumbers(machine);
     causes = new Causes(this);
   }
 

@@ -49,7 +49,7 @@ public final class EventSlots {
     for (Product product : layout.plant.products()) {
       ordered[layout.naming.products.index(product.name())] = !product.orders().isEmpty();
     }
-    owner = new int[layout.heads + layout.bins + 3 * machines + products + spouts(layout) + 2 * stops(layout) + 4];
+    owner = new int[layout.heads + layout.bins + 3 * machines + products + spouts(layout) + 2 * layout.stops.count() + 4];
     lotEnd = 0;
     level = layout.heads;
     firstFull = level + layout.bins;
@@ -59,13 +59,13 @@ public final class EventSlots {
     firstOrder = number(stay, mills, firstStay);
     order = new int[products];
     repairEnd = number(order, p -> ordered[p], firstOrder);
-    changeEnd = repairEnd + stops(layout);
+    changeEnd = repairEnd + layout.stops.count();
     firstSwapEnd = changeEnd + spouts(layout);
     swapEnd = new int[machines];
     liftEnd = number(swapEnd, mills, firstSwapEnd);
     haulEnd = liftEnd + 1;
     stopDue = haulEnd + 1;
-    calendar = stopDue + stops(layout);
+    calendar = stopDue + layout.stops.count();
     arrival = calendar + 1;
     count = arrival + 1;
   }
@@ -80,12 +80,6 @@ public final class EventSlots {
       }
     }
     return at;
-  }
-
-  static int stops(CompiledLines layout) {
-    return IntStream.range(0, layout.machines)
-        .map(m -> layout.machine[m].common().stops().size())
-        .sum();
   }
 
   static int spouts(CompiledLines layout) {

@@ -12,7 +12,7 @@ public final class JobNumbers {
 
   JobNumbers(CompiledLines layout, int liftsAtOnce) {
     repair = 0;
-    change = EventSlots.stops(layout);
+    change = layout.stops.count();
     swap = change + EventSlots.spouts(layout);
     lift = swap + layout.machines;
     haul = lift + liftsAtOnce;

@@ -1,13 +1,12 @@
 package hurdline.simulation.activity;
 
-import hurdline.compiled.Causes;
 import hurdline.compiled.CompiledLines;
+import hurdline.compiled.StopNumbers;
 import hurdline.flow.rates.IndexSet;
 import hurdline.measure.EventKind;
 import hurdline.plant.Stop;
 import hurdline.random.Draws;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * Stops of machines: they come due on their counts, wait behind one another and for their resource,
@@ -41,7 +40,7 @@ public final class Stopping {
   private final double[] sinceS;
   private final boolean[] goesOn;
   private final int[] current;
-  private final int[][] stopsOf;
+  private final StopNumbers stops;
 
   /** [stop] how often it began, and how long its repairs went forward or waited in their hours. */
   public final int[] count;
@@ -55,28 +54,21 @@ public final class Stopping {
     this.present = present;
     this.standing = standing;
     CompiledLines layout = present.layout;
-    int n = EventSlots.stops(layout);
+    int n = layout.stops.count();
     machine = new int[n];
-    cause = new int[n];
     stop = new Stop[n];
     byFlow = new boolean[n];
     resource = new int[n];
     rank = new int[n];
-    stopsOf = new int[layout.machines][];
-    int k = 0;
-    for (int m = 0; m < layout.machines; m++) {
-      List<Stop> stops = Causes.sorted(layout.machine[m].common().stops());
-      stopsOf[m] = new int[stops.size()];
-      for (int i = 0; i < stops.size(); i++, k++) {
-        stopsOf[m][i] = k;
-        machine[k] = m;
-        cause[k] = layout.causes.stop[m][i];
-        stop[k] = stops.get(i);
-        byFlow[k] = stop[k].counted() == Stop.Counted.MASS || stop[k].counted() == Stop.Counted.RUNNING;
-        resource[k] = present.resource(stop[k].needs());
-        rank[k] = present.rank(resource[k], name(k));
-        present.resources.hoursOf(resource[k], gate(k));
-      }
+    stops = layout.stops;
+    cause = layout.causes.stop;
+    for (int k = 0; k < n; k++) {
+      machine[k] = stops.machine(k);
+      stop[k] = stops.stop(k);
+      byFlow[k] = stop[k].counted() == Stop.Counted.MASS || stop[k].counted() == Stop.Counted.RUNNING;
+      resource[k] = present.resource(stop[k].needs());
+      rank[k] = present.rank(resource[k], name(k));
+      present.resources.hoursOf(resource[k], gate(k));
     }
     every = new Draws[n];
     lasts = new Draws[n];
@@ -114,21 +106,11 @@ public final class Stopping {
     }
   }
 
-  /** [machine][stop in name order] its number here. */
-  public int[] stopsOf(int m) {
-    return stopsOf[m];
-  }
-
-  /** A stop's own name, without its machine's. */
-  public String nameOf(int k) {
-    return stop[k].name();
-  }
-
   /** When each count comes due at the present rates. */
   void schedule() {
     IndexSet touched = present.touched;
     for (int i = 0; i < touched.count(); i++) {
-      for (int k : stopsOf[touched.at(i)]) {
+      for (int k : stops.of(touched.at(i))) {
         if (phase[k] == Phase.COUNTING) {
           present.pending.set(present.slots.stopDue + k, dueS(k));
         }
@@ -251,7 +233,7 @@ public final class Stopping {
 
   private int nextBehind(int m) {
     int best = -1;
-    for (int k : stopsOf[m]) {
+    for (int k : stops.of(m)) {
       if (phase[k] == Phase.BEHIND_ANOTHER && (best < 0 || dueS[k] < dueS[best])) {
         best = k;
       }

@@ -205,10 +205,10 @@ public final class OutcomeBuilder {
       }
       mass(Measure.MACHINE_MASS_IN, material.machineKg[m], material.machineDryKg[m], name);
       tally.put(Measure.MACHINE_ENERGY, watching.power.joules(m, endS) / KWH_J, name);
-      for (int k : stopping.stopsOf(m)) {
-        tally.put(Measure.MACHINE_STOP_COUNT, stopping.count[k], name, stopping.nameOf(k));
-        tally.put(
-            Measure.MACHINE_STOP_HOURS, stopping.hoursS[k] / HOUR_S, name, stopping.nameOf(k));
+      for (int k : layout.stops.of(m)) {
+        String stop = layout.stops.stop(k).name();
+        tally.put(Measure.MACHINE_STOP_COUNT, stopping.count[k], name, stop);
+        tally.put(Measure.MACHINE_STOP_HOURS, stopping.hoursS[k] / HOUR_S, name, stop);
       }
       if (layout.machine[m] instanceof Machine.HammerMill mill) {
         for (int s = 0; s < mill.screens().size(); s++) {

@@ -130,8 +130,8 @@ final class PeriodTotals {
     if (layout.causes.change[m] >= 0) {
       held[layout.causes.change[m]] = true;
     }
-    for (int cause : layout.causes.stop[m]) {
-      held[cause] = true;
+    for (int k : layout.stops.of(m)) {
+      held[layout.causes.stop[k]] = true;
     }
   }
 

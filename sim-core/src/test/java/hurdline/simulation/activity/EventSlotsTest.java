@@ -35,7 +35,7 @@ class EventSlotsTest {
     for (int p = 0; p < layout.naming.products.count(); p++) {
       named(layout, slots, slots.order[p], "an order for " + layout.naming.products.name(p), told);
     }
-    for (int stop = 0; stop < EventSlots.stops(layout); stop++) {
+    for (int stop = 0; stop < layout.stops.count(); stop++) {
       named(layout, slots, slots.repairEnd + stop, "the end of a repair", told);
       named(layout, slots, slots.stopDue + stop, "a stop", told);
     }

@@ -1,0 +1,47 @@
+package hurdline.compiled;
+
+import hurdline.plant.Machine;
+import hurdline.plant.Stop;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The one numbering of all machines' stops: machine by machine, by name within one. Whatever has a place
+ * for each stop (its cause, its slot, its job, its count) has it under this number.
+ */
+public final class StopNumbers {
+  private final List<Stop> stops = new ArrayList<>();
+  private final List<Integer> machines = new ArrayList<>();
+  private final int[][] of;
+
+  StopNumbers(Machine[] machine) {
+    of = new int[machine.length][];
+    for (int m = 0; m < machine.length; m++) {
+      List<Stop> own = machine[m].common().stops().stream().sorted(Comparator.comparing(Stop::name)).toList();
+      of[m] = new int[own.size()];
+      for (int i = 0; i < own.size(); i++) {
+        of[m][i] = stops.size();
+        stops.add(own.get(i));
+        machines.add(m);
+      }
+    }
+  }
+
+  public int count() {
+    return stops.size();
+  }
+
+  /** The numbers of a machine's stops; read only. */
+  public int[] of(int machine) {
+    return of[machine];
+  }
+
+  public int machine(int stop) {
+    return machines.get(stop);
+  }
+
+  public Stop stop(int stop) {
+    return stops.get(stop);
+  }
+}
