@@ -5,7 +5,6 @@ import hurdline.measure.Measure;
 import hurdline.plant.Machine;
 import hurdline.simulation.activity.LotPosting;
 import hurdline.simulation.activity.Milling;
-import java.util.ArrayList;
 import java.util.List;
 
 /** What each mill took in and drew on each of its screens, month by month. */
@@ -15,42 +14,47 @@ final class MonthScreens {
 
   private final CompiledLines layout;
   private final int[] mills;
-  private final double[][] totals; // [month][mass and energy of each screen in turn]
+  private final double[][][] massKg; // [month][mill][screen], from the first day to the month's end
+  private final double[][][] energyJ;
 
   MonthScreens(CompiledLines layout, int months) {
     this.layout = layout;
     mills = Milling.mills(layout);
-    totals = new double[months][columns().size()];
-  }
-
-  List<Outcome.Column> columns() {
-    List<Outcome.Column> columns = new ArrayList<>();
-    for (int m : mills) {
-      Machine.HammerMill mill = (Machine.HammerMill) layout.machine[m];
-      for (Machine.Screen screen : mill.screens()) {
-        for (Measure measure :
-            List.of(Measure.MACHINE_SCREEN_MASS_IN, Measure.MACHINE_SCREEN_ENERGY)) {
-          columns.add(new Outcome.Column(measure.of(mill.name(), screen.name()), measure, ""));
-        }
+    massKg = new double[months][mills.length][];
+    energyJ = new double[months][mills.length][];
+    for (int month = 0; month < months; month++) {
+      for (int at = 0; at < mills.length; at++) {
+        massKg[month][at] = new double[screens(at).size()];
+        energyJ[month][at] = new double[screens(at).size()];
       }
     }
-    return columns;
+  }
+
+  private List<Machine.Screen> screens(int at) {
+    return ((Machine.HammerMill) layout.machine[mills[at]]).screens();
+  }
+
+  void addTo(PeriodMeasures months) {
+    for (int at = 0; at < mills.length; at++) {
+      for (int s = 0; s < screens(at).size(); s++) {
+        add(months, Measure.MACHINE_SCREEN_MASS_IN, massKg, TONNE_KG, at, s);
+        add(months, Measure.MACHINE_SCREEN_ENERGY, energyJ, KWH_J, at, s);
+      }
+    }
+  }
+
+  private void add(PeriodMeasures months, Measure measure, double[][][] totals, double unit, int at, int s) {
+    months.add(
+        month -> totals[month][at][s] / unit - (month > 0 ? totals[month - 1][at][s] / unit : 0),
+        measure,
+        layout.machine[mills[at]].name(),
+        screens(at).get(s).name());
   }
 
   void book(int month, LotPosting booking) {
-    int at = 0;
-    for (int m : mills) {
-      for (int s = 0; s < booking.screenKg[m].length; s++) {
-        totals[month][at++] = booking.screenKg[m][s] / TONNE_KG;
-        totals[month][at++] = booking.screenJ[m][s] / KWH_J;
-      }
-    }
-  }
-
-  /** What the month brought, from a place on. */
-  void put(int month, double[] to, int from) {
-    for (int at = 0; at < totals[month].length; at++) {
-      to[from + at] = totals[month][at] - (month > 0 ? totals[month - 1][at] : 0);
+    for (int at = 0; at < mills.length; at++) {
+      System.arraycopy(booking.screenKg[mills[at]], 0, massKg[month][at], 0, massKg[month][at].length);
+      System.arraycopy(booking.screenJ[mills[at]], 0, energyJ[month][at], 0, energyJ[month][at].length);
     }
   }
 }

@@ -12,13 +12,11 @@ import hurdline.plant.Product;
 import hurdline.simulation.activity.LotPosting;
 import hurdline.simulation.activity.ReplicationState;
 import hurdline.simulation.activity.StateRecorder;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Running totals at the end of each week and month, and from them what each of these brought. */
 final class PeriodTotals {
   private static final double HOUR_S = 3600;
-  private static final int STATES = State.values().length;
   private static final double TONNE_KG = 1000;
   private static final double KWH_J = 3.6e6;
 
@@ -30,14 +28,13 @@ final class PeriodTotals {
   private final Periods weeks;
   private final Periods months;
   private final boolean[][] holds; // [line][cause]
-  private final List<Outcome.Column> weekColumns = new ArrayList<>();
-  private final List<Outcome.Column> monthColumns = new ArrayList<>();
+  private final PeriodMeasures weekMeasures = new PeriodMeasures(); // running totals
+  private final PeriodMeasures monthMeasures = new PeriodMeasures(); // what each month brought
   private final double[][] weekTotals;
-  private final double[][] monthEnergyJ;
+  private final double[] monthEnergyJ;
   private final double[][] monthFitKg;
   private final double[][] monthTooWetKg;
   private final MonthScreens screens;
-  private final int firstScreen;
   private int week;
   private int month;
 
@@ -58,21 +55,13 @@ final class PeriodTotals {
     for (int b = 0; b < layout.bins; b++) {
       joinLinesOverBins();
     }
-    weekNames();
-    weekTotals = new double[weeks.count()][weekColumns.size()];
-    monthEnergyJ = new double[months.count()][1];
+    weekMeasures();
+    weekTotals = new double[weeks.count()][weekMeasures.count()];
+    monthEnergyJ = new double[months.count()];
     monthFitKg = new double[months.count()][products];
     monthTooWetKg = new double[months.count()][products];
-    column(monthColumns, Measure.ENERGY_TOTAL, "");
-    column(monthColumns, Measure.ENERGY_PEAK, "");
-    if (layout.plant.money().isPresent()) {
-      column(monthColumns, Measure.MONEY_WAGES, "");
-      column(monthColumns, Measure.MONEY_REVENUE, "");
-      column(monthColumns, Measure.MONEY_DEMAND, "");
-    }
     screens = new MonthScreens(layout, months.count());
-    firstScreen = monthColumns.size();
-    monthColumns.addAll(screens.columns());
+    monthMeasures();
   }
 
   /** Causes that can hold a line: its machines', resources, and the words. */
@@ -139,31 +128,67 @@ final class PeriodTotals {
     return holds[line][cause];
   }
 
-  private void weekNames() {
+  private void weekMeasures() {
     for (Crop crop : layout.plant.crops()) {
-      column(weekColumns, Measure.MASS_FED, crop.name());
+      int c = layout.naming.crops.index(crop.name());
+      weekMeasures.add(week -> fedKg(c) / TONNE_KG, Measure.MASS_FED, crop.name());
     }
     for (Product product : layout.plant.products()) {
-      column(weekColumns, Measure.PRODUCT_MASS, product.name());
+      int p = layout.naming.products.index(product.name());
+      weekMeasures.add(week -> material.productKg(p) / TONNE_KG, Measure.PRODUCT_MASS, product.name());
     }
     for (int m = 0; m < layout.machines; m++) {
       for (State state : State.values()) {
-        column(weekColumns, Measure.MACHINE_HOURS, layout.machine[m].name(), state.word());
+        hoursOf(m, state);
       }
     }
     for (int l = 0; l < layout.lines; l++) {
       for (int cause = 0; cause < layout.causes.count(); cause++) {
         if (holds[l][cause]) {
-          String line = layout.naming.lines.name(l);
-          column(weekColumns, Measure.LINE_HOURS_LIMITED_BY, line, layout.causes.name(cause));
+          hoursLimited(l, cause);
         }
       }
     }
   }
 
-  private static void column(List<Outcome.Column> to, Measure measure, String... names) {
-    String[] given = names.length == 1 && names[0].isEmpty() ? new String[0] : names;
-    to.add(new Outcome.Column(measure.of(given), measure, ""));
+  private double fedKg(int crop) {
+    double fed = 0;
+    for (int l = 0; l < layout.lines; l++) {
+      fed += layout.crop[l] == crop ? material.fedKg[l] : 0;
+    }
+    return fed;
+  }
+
+  private void hoursOf(int m, State state) {
+    weekMeasures.add(
+        week -> watching.states.lastedS(m, state.ordinal()) / HOUR_S,
+        Measure.MACHINE_HOURS,
+        layout.machine[m].name(),
+        state.word());
+  }
+
+  private void hoursLimited(int l, int cause) {
+    weekMeasures.add(
+        week -> watching.holders.lastedS(l, cause) / HOUR_S,
+        Measure.LINE_HOURS_LIMITED_BY,
+        layout.naming.lines.name(l),
+        layout.causes.name(cause));
+  }
+
+  private void monthMeasures() {
+    monthMeasures.add(month -> (monthEnergyJ[month] - (month > 0 ? monthEnergyJ[month - 1] : 0)) / KWH_J, Measure.ENERGY_TOTAL);
+    monthMeasures.add(month -> watching.power.peakW(month) / 1000, Measure.ENERGY_PEAK);
+    if (layout.plant.money().isPresent()) {
+      monthMeasures.add(month -> money.wagesByMonth()[month], Measure.MONEY_WAGES);
+      monthMeasures.add(month -> earned(month) - (month > 0 ? earned(month - 1) : 0), Measure.MONEY_REVENUE);
+      monthMeasures.add(money::demand, Measure.MONEY_DEMAND);
+    }
+    screens.addTo(monthMeasures);
+  }
+
+  /** Revenue from the first day to a month's end. */
+  private double earned(int month) {
+    return money.revenue(monthFitKg[month], monthTooWetKg[month]);
   }
 
   void reset() {
@@ -185,12 +210,12 @@ final class PeriodTotals {
     if (week < weeks.count() && nowS == weeks.toS(week)) {
       watching.states.bookAll(nowS);
       watching.holders.bookAll(nowS);
-      weekTotals(weekTotals[week]);
+      weekMeasures.write(week, weekTotals[week]);
       week++;
     }
     if (month < months.count() && nowS == months.toS(month)) {
       watching.power.periodEnds(nowS);
-      monthEnergyJ[month][0] = watching.power.totalJ();
+      monthEnergyJ[month] = watching.power.totalJ();
       for (int p = 0; p < monthFitKg[month].length; p++) {
         monthFitKg[month][p] = material.fitKg(p);
         monthTooWetKg[month][p] = material.tooWetKg(p);
@@ -200,39 +225,12 @@ final class PeriodTotals {
     }
   }
 
-  private void weekTotals(double[] to) {
-    int at = 0;
-    for (Crop crop : layout.plant.crops()) {
-      int c = layout.naming.crops.index(crop.name());
-      double fed = 0;
-      for (int l = 0; l < layout.lines; l++) {
-        fed += layout.crop[l] == c ? material.fedKg[l] : 0;
-      }
-      to[at++] = fed / TONNE_KG;
-    }
-    for (Product product : layout.plant.products()) {
-      to[at++] = material.productKg(layout.naming.products.index(product.name())) / TONNE_KG;
-    }
-    for (int m = 0; m < layout.machines; m++) {
-      for (int state = 0; state < STATES; state++) {
-        to[at++] = watching.states.lastedS(m, state) / HOUR_S;
-      }
-    }
-    for (int l = 0; l < layout.lines; l++) {
-      for (int cause = 0; cause < layout.causes.count(); cause++) {
-        if (holds[l][cause]) {
-          to[at++] = watching.holders.lastedS(l, cause) / HOUR_S;
-        }
-      }
-    }
-  }
-
   List<Outcome.Column> weekColumns() {
-    return List.copyOf(weekColumns);
+    return weekMeasures.columns();
   }
 
   List<Outcome.Column> monthColumns() {
-    return List.copyOf(monthColumns);
+    return monthMeasures.columns();
   }
 
   /** Highest quarter-hour mean of the horizon. */
@@ -256,20 +254,9 @@ final class PeriodTotals {
   }
 
   double[][] months() {
-    double[][] brought = new double[months.count()][monthColumns.size()];
-    double[] wages = money.wagesByMonth();
-    double earned = 0;
+    double[][] brought = new double[months.count()][monthMeasures.count()];
     for (int k = 0; k < brought.length; k++) {
-      brought[k][0] = (monthEnergyJ[k][0] - (k > 0 ? monthEnergyJ[k - 1][0] : 0)) / KWH_J;
-      brought[k][1] = watching.power.peakW(k) / 1000;
-      if (firstScreen > 2) {
-        double total = money.revenue(monthFitKg[k], monthTooWetKg[k]);
-        brought[k][2] = wages[k];
-        brought[k][3] = total - earned;
-        brought[k][4] = money.demand(k);
-        earned = total;
-      }
-      screens.put(k, brought[k], firstScreen);
+      monthMeasures.write(k, brought[k]);
     }
     return brought;
   }
