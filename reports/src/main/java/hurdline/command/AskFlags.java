@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.study.compare.CompareAsk;
+import hurdline.study.compare.WhatIfChange;
 import hurdline.study.replicate.IndifferenceZone;
 import hurdline.study.replicate.Precision;
 import hurdline.unit.Dimension;
@@ -73,10 +74,11 @@ final class AskFlags {
               + " times.")
   private List<String> breakEven = new ArrayList<>();
 
-  /** @param among options; none for each of the file alone */
-  CompareAsk ask(List<String> among) {
+  /** @param among options; none for each of the file alone, or for no option where there are what-ifs */
+  CompareAsk ask(List<String> among, List<WhatIfChange> whatIfs) {
     return new CompareAsk(
         among,
+        whatIfs,
         withinYr == null ? OptionalDouble.empty() : OptionalDouble.of(withinYr),
         lives(),
         gain,

@@ -2,6 +2,7 @@ package hurdline.command;
 
 import hurdline.service.PlantText;
 import hurdline.study.PlantChanges;
+import hurdline.study.compare.WhatIfChange;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,14 +19,23 @@ final class CompareChoice {
       paramLabel = "A,B,A+B",
       description =
           "Which of the file's options are compared with the plant as it stands, A+B being both"
-              + " together. Default: each option alone.")
+              + " together. Default: each option alone, or none where --what-if is given.")
   private String among;
+
+  @CommandLine.Option(
+      names = "--what-if",
+      paramLabel = "KEY=VALUE[;...]",
+      description =
+          "A change that is compared with the plant as it stands and costs nothing, such as --what-if money.wage=x1.2; several with"
+              + " semicolons between them are made at once. May be given several times, each one more alternative.")
+  private List<String> whatIfs = new ArrayList<>();
 
   @CommandLine.Option(
       names = "--set",
       paramLabel = "KEY=VALUE",
       description =
-          "One key changed in base and options alike, such as --set machines.mill.power=\"50 hp\"."
+          "One key changed in base and options alike, such as --set machines.mill.power=\"50 hp\","
+              + " x1.2 to scale what the file says, or +30d to move its date."
               + " May be given several times.")
   private List<String> sets = new ArrayList<>();
 
@@ -41,6 +51,11 @@ final class CompareChoice {
   PlantChanges base() {
     return new PlantChanges(
         PlantChanges.base().option(), sets, sets.stream().map(PlantChoice::value).toList());
+  }
+
+  /** Changes that are compared with the base. */
+  List<WhatIfChange> whatIfs() {
+    return whatIfs.stream().map(WhatIfReader::of).toList();
   }
 
   /** The options that were named; none for each of the file. */

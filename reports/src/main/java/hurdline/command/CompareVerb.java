@@ -17,8 +17,8 @@ import picocli.CommandLine;
     name = "compare",
     customSynopsis = "hurdline compare FILE [FLAG]...",
     description =
-        "Simulates the plant with and without its options on the same random draws and says what differs, how"
-            + " sure that is, what limits the line then, and whether it pays.",
+        "Simulates the plant with and without its options, or with changes that you type, on the same random draws and"
+            + " says what differs, how sure that is, what limits the line then, and whether an option pays.",
     sortOptions = false,
     optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",
@@ -31,6 +31,8 @@ import picocli.CommandLine;
       "        each option of the file alone against the plant as it stands",
       "  hurdline compare my-plant.yaml --among bigger_mill,bigger_mill+second_bag_hand",
       "        two of them, the second being both together",
+      "  hurdline compare my-plant.yaml --what-if money.wage=x1.2 --what-if 'deliveries.*.fields.*.ready=+30d'",
+      "        two what-ifs: wages a fifth higher; all fields a month later",
       "  hurdline compare my-plant.yaml --replications 200 --seed 7",
       "        closer intervals, other random draws"
     })
@@ -67,13 +69,13 @@ final class CompareVerb implements Callable<Integer> {
     return reporting.play(
         choice.file(),
         out,
-        setting.studies().compare(choice.plant(), choice.base(), asked.ask(choice.among()), effort),
+        setting.studies().compare(choice.plant(), choice.base(), asked.ask(choice.among(), choice.whatIfs()), effort),
         CompareVerb::parts);
   }
 
   private int varied(RunSettings effort) throws IOException {
     vary.refuseAim(effort);
-    CompareAsk ask = asked.ask(choice.among());
+    CompareAsk ask = asked.ask(choice.among(), choice.whatIfs());
     vary.refuse("--gain", ask.gain());
     vary.refuse("--within", ask.withinYr().isPresent());
     vary.refuse("--service-lives", ask.lives().isPresent());

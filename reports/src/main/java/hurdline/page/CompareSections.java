@@ -12,6 +12,7 @@ import hurdline.text.CompareWords;
 import hurdline.text.DrawnCropWords;
 import hurdline.text.MainMeasures;
 import hurdline.text.MainTable;
+import hurdline.text.RankedAlternatives;
 import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,6 +64,10 @@ final class CompareSections {
               + header.replicationsAsked()
               + " replications are in this answer, and of the further questions only what was complete.");
     }
+    RankedAlternatives alternatives = new RankedAlternatives(answer, wording);
+    if (alternatives.isWanted()) {
+      html.table("alternatives by difference from the plant as it stands", new Chart.Grid(alternatives.head(), alternatives.grid()));
+    }
     MainTable main = CompareTable.of(answer, wording);
     html.wholeTable("the answer", main);
     html.paragraph(words.legend(main));
@@ -84,9 +89,9 @@ final class CompareSections {
           List.of(
               wording.titles().option(option.name()),
               option.says(),
-              wording.fixed(option.cost(), 0, currency),
-              words.years(option),
-              wording.fixed(option.salvage(), 0, currency)));
+              option.isPurchase() ? wording.fixed(option.cost(), 0, currency) : "none",
+              option.isPurchase() ? words.years(option) : "",
+              option.isPurchase() ? wording.fixed(option.salvage(), 0, currency) : ""));
     }
     String of = currency.isEmpty() ? "" : " " + currency;
     return new Chart.Grid(

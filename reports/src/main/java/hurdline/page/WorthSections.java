@@ -31,7 +31,7 @@ final class WorthSections {
     List<Chart> cash = figures.cash();
     List<Chart> tornado = figures.tornado();
     return List.of(
-        new Section("pays", "Does it pay", !answer.payback().isEmpty(), this::writePayback),
+        new Section("pays", "Does it pay", answer.payback().stream().anyMatch(this::isOfPurchase), this::writePayback),
         new Section("cash", "Cash over the years", !cash.isEmpty(), html -> writeCash(html, cash)),
         new Section(
             "sensitivity", "Sensitivity of the net present value", !tornado.isEmpty(), html -> writeTornado(html, tornado)),
@@ -42,9 +42,13 @@ final class WorthSections {
             this::writeBreakEven));
   }
 
+  private boolean isOfPurchase(PaybackRow row) {
+    return answer.options().stream().anyMatch(option -> option.isPurchase() && option.name().equals(row.option()));
+  }
+
   private void writePayback(Html html) {
     List<List<String>> rows = new ArrayList<>();
-    for (PaybackRow row : answer.payback()) {
+    for (PaybackRow row : answer.payback().stream().filter(this::isOfPurchase).toList()) {
       rows.add(
           List.of(
               wording.titles().option(row.option()) + ": " + quantity(row),

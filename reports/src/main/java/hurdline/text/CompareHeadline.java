@@ -5,14 +5,18 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Outline;
 import hurdline.answer.PaybackRow.Quantity;
+import hurdline.answer.WhatIf;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Which option pays, how much, when, and what limits the line then: two to five sentences that one could say aloud. */
+/** Which option pays, how much, when, what a change without a cost does, and what limits the line then: sentences that one could say aloud. */
 public final class CompareHeadline {
+  /** More changes without a cost are left to the ranked table. */
+  private static final int CHANGES = 3;
+
   private final CompareAnswer answer;
   private final Spoken spoken;
   private final SpokenNames names;
@@ -38,14 +42,16 @@ public final class CompareHeadline {
       if (ranked.size() > 1) {
         sentences.add(others(ranked));
       }
+      sentences.addAll(changes());
       worth.caveat().ifPresent(sentences::add);
     }
     return sentences.stream().map(sentence -> sentence + ".").toList();
   }
 
-  /** Options of which a worth is known, the one of the highest net present value first. */
+  /** Purchases of which a worth is known, the one of the highest net present value first. */
   private List<Option> ranked() {
     return answer.options().stream()
+        .filter(Option::isPurchase)
         .filter(option -> answer.worth(option.name(), Quantity.NET_PRESENT_VALUE).isPresent())
         .sorted(Comparator.comparingDouble((Option option) -> worth.netPresentValue(option).mean()).reversed())
         .toList();
@@ -78,16 +84,34 @@ public final class CompareHeadline {
       answer.outline().lines().forEach(line -> limitsOf("base", line).sentence().ifPresent(sentences::add));
       return sentences;
     }
-    Option option = mostChanged();
+    boolean purchases = answer.options().stream().anyMatch(Option::isPurchase);
+    if (!purchases) {
+      sentences.addAll(changes());
+      limits(mostChanged(false).name()).ifPresent(sentences::add);
+      return sentences;
+    }
+    Option option = mostChanged(true);
     changed(option.name()).ifPresent(sentences::add);
     limits(option.name()).ifPresent(sentences::add);
+    sentences.addAll(changes());
     worth.whyMissing().ifPresent(sentences::add);
     return sentences;
   }
 
-  /** The option with the greatest gain in margin; without money, in what is fed. */
-  private Option mostChanged() {
+  /** What changes without a cost do, the one that moves the margin most first; further ones stand in the ranked table. */
+  private List<String> changes() {
     return answer.options().stream()
+        .filter(option -> !option.isPurchase())
+        .sorted(Comparator.comparingDouble((Option option) -> difference(option.name()).map(row -> Math.abs(row.difference())).orElse(0.0)).reversed())
+        .limit(CHANGES)
+        .flatMap(option -> worth.yearly(option).or(() -> changed(option.name())).stream())
+        .toList();
+  }
+
+  /** The purchase, or the change without a cost, with the greatest gain in margin; without money, in what is fed. */
+  private Option mostChanged(boolean purchase) {
+    return answer.options().stream()
+        .filter(option -> option.isPurchase() == purchase)
         .max(Comparator.comparingDouble(option -> difference(option.name()).map(DifferenceRow::difference).orElse(Double.NEGATIVE_INFINITY)))
         .orElseThrow();
   }
@@ -128,7 +152,7 @@ public final class CompareHeadline {
   private String undecided(String option, DifferenceRow row, String of) {
     return "Whether "
         + names.option(option)
-        + " changes the "
+        + (isPlural(option) ? " change the " : " changes the ")
         + of
         + " is not decided at "
         + row.replications()
@@ -137,7 +161,7 @@ public final class CompareHeadline {
   }
 
   static boolean isPlural(String option) {
-    return option.contains("+");
+    return WhatIf.isOne(option) ? WhatIf.isOfSeveral(option) : option.contains("+");
   }
 
   /** What limits the line with an option: of lines on which that changes, the first; else of the line on which it changes most. */

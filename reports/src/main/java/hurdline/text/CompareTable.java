@@ -41,7 +41,7 @@ public final class CompareTable {
   private void option(String group, CompareAnswer.Option option) {
     differences(group, option.name());
     limits(group, option.name());
-    String missing = answer.worth(option.name(), Quantity.NET_PRESENT_VALUE).isPresent() ? "" : new LifeWords(answer, wording).missing(option);
+    String missing = !option.isPurchase() || answer.worth(option.name(), Quantity.NET_PRESENT_VALUE).isPresent() ? "" : new LifeWords(answer, wording).missing(option);
     if (!missing.isEmpty()) {
       rows.add(MainTable.Row.text(group, label(Quantity.NET_PRESENT_VALUE), missing, "count"));
     }
@@ -53,12 +53,13 @@ public final class CompareTable {
     }
   }
 
-  /** What costs nothing has nothing to pay back; a chance of payback is wanted within a time that was asked for. */
+  /** What costs nothing is told by what it adds; a chance of payback is wanted within a time that was asked for. */
   private boolean isWanted(CompareAnswer.Option option, Quantity quantity) {
     return switch (quantity) {
       case INTERNAL_RATE_OF_RETURN, SIMPLE_PAYBACK, DISCOUNTED_PAYBACK -> option.cost() > 0;
       case CHANCE_OF_PAYBACK -> option.cost() > 0 && !Double.isNaN(answer.further().withinYr());
-      default -> true;
+      case NET_PRESENT_VALUE, CHANCE_OF_LOSS -> option.isPurchase();
+      case ADDED_IN_FIRST_YEAR, ADDED_IN_EACH_LATER_YEAR -> true;
     };
   }
 

@@ -36,6 +36,11 @@ public final class CompareWords {
     lines.addAll(new CompareHeadline(answer, wording).sentences());
     lines.addAll(warnings());
     lines.add("");
+    RankedAlternatives alternatives = new RankedAlternatives(answer, wording);
+    if (alternatives.isWanted()) {
+      lines.addAll(alternatives.lines(width));
+      lines.add("");
+    }
     lines.addAll(table.lines(width));
     lines.add("");
     WorthWords more = new WorthWords(answer, wording);

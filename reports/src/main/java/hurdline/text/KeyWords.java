@@ -4,6 +4,7 @@ import hurdline.answer.GridAnswer;
 import hurdline.answer.GridCell;
 import hurdline.answer.GridKey;
 import hurdline.answer.Header;
+import hurdline.answer.KeyNames;
 import hurdline.answer.Titles;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

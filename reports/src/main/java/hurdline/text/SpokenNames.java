@@ -1,6 +1,7 @@
 package hurdline.text;
 
 import hurdline.answer.Titles;
+import hurdline.answer.WhatIf;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -36,9 +37,9 @@ final class SpokenNames {
     return CapacityWords.and(names.stream().map(titles::machineInText).toList());
   }
 
-  /** {@code the bigger mill}, {@code the bigger mill and the second bag hand}, {@code the plant as it stands}. */
+  /** {@code the bigger mill}, {@code the bigger mill and the second bag hand}, {@code the plant as it stands}, {@code wage x1.2}. */
   String option(String name) {
-    return name.equals("base")
+    return name.equals("base") || WhatIf.isOne(name)
         ? titles.option(name)
         : CapacityWords.and(Stream.of(name.split("\\+")).map(each -> "the " + Titles.inText(titles.option(each))).toList());
   }

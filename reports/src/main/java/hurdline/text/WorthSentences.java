@@ -57,7 +57,7 @@ final class WorthSentences {
   private boolean isBest(Option option) {
     List<Option> others =
         answer.options().stream()
-            .filter(other -> !other.equals(option) && answer.worth(other.name(), Quantity.NET_PRESENT_VALUE).isPresent())
+            .filter(other -> !other.equals(option) && other.isPurchase() && answer.worth(other.name(), Quantity.NET_PRESENT_VALUE).isPresent())
             .filter(other -> verdictOf(other) == Verdict.PAYS)
             .toList();
     return !others.isEmpty() && others.stream().allMatch(other -> isDecided(option, other));
@@ -93,9 +93,23 @@ final class WorthSentences {
         + giveOrTake(row);
   }
 
+  /** What a change without a cost does year by year, where its years are known; nobody pays for it, so it is not said to pay. */
+  Optional<String> yearly(Option option) {
+    boolean plural = CompareHeadline.isPlural(option.name());
+    String name = names.option(option.name());
+    return answer
+        .worth(option.name(), Quantity.ADDED_IN_EACH_LATER_YEAR)
+        .or(() -> answer.worth(option.name(), Quantity.ADDED_IN_FIRST_YEAR))
+        .map(
+            row ->
+                row.low95() <= 0 && row.high95() >= 0 && row.low95() < row.high95()
+                    ? "Whether " + name + (plural ? " change" : " changes") + " the margin is not decided: " + (plural ? "they " : "it ") + added(option, plural)
+                    : SpokenNames.upper(name) + " " + added(option, plural));
+  }
+
   private String paidBack(Option option, boolean plural) {
     if (option.cost() == 0) {
-      return plural ? " and cost nothing" : " and costs nothing";
+      return "";
     }
     Optional<PaybackRow> row = answer.worth(option.name(), Quantity.SIMPLE_PAYBACK);
     if (row.isEmpty()) {

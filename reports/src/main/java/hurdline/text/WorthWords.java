@@ -2,6 +2,7 @@ package hurdline.text;
 
 import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.KeyNames;
 import hurdline.answer.TornadoRow;
 import java.util.Comparator;
 import java.util.List;

@@ -44,7 +44,7 @@ class CompareCommandTest extends Calls {
             "summary.csv",
             "tornado.csv");
     assertThat(namesIn(answer.resolve("charts")))
-        .hasSize(11)
+        .hasSize(12)
         .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString().lines())
         .hasSizeBetween(50, 80)

@@ -57,8 +57,8 @@ class NumberGrammarTest extends Calls {
     places.put("--until with a unit", n -> AimReader.of("mass.stalk.fed:" + n + " t").halfWidth());
     places.put("--until without a unit", n -> AimReader.of("mass.stalk.fed:" + n).halfWidth());
     places.put("--until with a share", n -> 100 * AimReader.of("mass.stalk.fed:" + n + "%").halfWidth());
-    places.put("--best", n -> flags(new AskFlags(), "--best", "money.margin:" + n).ask(List.of()).best().orElseThrow().width());
-    places.put("--within", n -> flags(new AskFlags(), "--within", n + " yr").ask(List.of()).withinYr().orElseThrow());
+    places.put("--best", n -> flags(new AskFlags(), "--best", "money.margin:" + n).ask(List.of(), List.of()).best().orElseThrow().width());
+    places.put("--within", n -> flags(new AskFlags(), "--within", n + " yr").ask(List.of(), List.of()).withinYr().orElseThrow());
     places.put("--overflow", n -> 100 * flags(new YardFlags(), "--overflow", n + "%").ask().overflow());
     places.put("--acres", n -> 100 * flags(new YardFlags(), "--acres", n + " %").ask().acres().orElseThrow());
     return places;

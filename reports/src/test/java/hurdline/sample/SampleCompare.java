@@ -42,7 +42,7 @@ public final class SampleCompare {
         YEAR.outline(),
         List.of(
             new Option("bigger_mill", "75 hp mill <in place> of the 25 hp one", 140_000, 12, 12_000),
-            new Option("bigger_mill+hand", "", 0, 2.5, 0)),
+            new Option("bigger_mill+hand", "", 152_000, 2.5, 0)),
         summaries(),
         List.of(
             row("bigger_mill", "mass.stalk.fed", "t", 3_484, 844, 80, true, 3),

@@ -2,6 +2,7 @@ package hurdline.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.answer.KeyNames;
 import hurdline.answer.Titles;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;

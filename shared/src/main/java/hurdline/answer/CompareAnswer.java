@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Which of several options is better than the plant as it stands, by how much, how sure, and whether
+ * Which of several options and what-ifs is better than the plant as it stands, by how much, how sure, and whether
  * it pays.
  *
  * @param header plant, program and settings; its option is {@code base}
@@ -69,15 +69,30 @@ public record CompareAnswer(
   }
 
   /**
-   * An option that is compared.
+   * An option or what-if that is compared.
    *
-   * @param name as it was asked for, {@code A} or {@code A+B}
+   * @param name as it was asked for, {@code A}, {@code A+B} or {@code KEY=VALUE}
    * @param says what the plant file says of it, or empty
    * @param cost in the file's currency
    * @param lifeYr years
    * @param salvage what it is worth at the end of its life
    */
-  public record Option(String name, String says, double cost, double lifeYr, double salvage) {}
+  public record Option(String name, String says, double cost, double lifeYr, double salvage) {
+    /** A change without a cost that the plant file knows nothing of. */
+    public static Option whatIf(String name) {
+      return new Option(name, "", 0, 0, 0);
+    }
+
+    /** Whether it was typed, and is not of the plant file; then it has no service life. */
+    public boolean isWhatIf() {
+      return WhatIf.isOne(name);
+    }
+
+    /** Whether money is spent on it, so that one may ask whether it pays. */
+    public boolean isPurchase() {
+      return cost != 0 || salvage != 0;
+    }
+  }
 
   /** The base and then the options, by name. */
   public List<String> plants() {

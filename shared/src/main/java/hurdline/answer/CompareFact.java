@@ -25,6 +25,13 @@ public sealed interface CompareFact extends Fact {
    */
   record AimOfDifferences(String said, boolean relative) implements CompareFact {}
 
+  /** Alternatives that cost nothing and so are told by their differences, not as purchases. */
+  record ChangesWithoutCost(List<String> alternatives) implements CompareFact {
+    public ChangesWithoutCost {
+      alternatives = List.copyOf(alternatives);
+    }
+  }
+
   /** Options of which no worth can be given, since a calendar shorter than a year does not say how it repeats. */
   record CalendarNotRepeated(List<String> options) implements CompareFact {
     public CalendarNotRepeated {

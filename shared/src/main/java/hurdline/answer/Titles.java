@@ -147,9 +147,9 @@ public record Titles(Map<String, String> given) {
     };
   }
 
-  /** An option, several together ({@code a+b}), or the plant as it stands, which is {@code base}. */
+  /** An option, several together ({@code a+b}), a what-if, or the plant as it stands, which is {@code base}. */
   public String option(String name) {
-    return alternative("option", name, "the plant as it stands");
+    return WhatIf.isOne(name) ? WhatIf.read(name, this) : alternative("option", name, "the plant as it stands");
   }
 
   /** A season plan; the season as the file has it is {@code base}. */

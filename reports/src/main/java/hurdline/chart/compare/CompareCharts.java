@@ -55,13 +55,14 @@ public final class CompareCharts {
         .toList();
   }
 
-  /** What each option has brought in, year by year. */
+  /** What each option that is bought has brought in, year by year. */
   public List<Chart> cash() {
     return cash.get();
   }
 
   private List<Chart> drawCash() {
     return answer.options().stream()
+        .filter(CompareAnswer.Option::isPurchase)
         .filter(
             option -> answer.cash().stream().anyMatch(row -> row.option().equals(option.name())))
         .map(option -> new CashChart(answer, option.name(), wording).figure())

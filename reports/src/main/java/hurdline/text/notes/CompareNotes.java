@@ -18,6 +18,7 @@ final class CompareNotes {
     sentences
         .tell(CompareFact.PairedDifferences.class, "Differences", this::differences)
         .tell(CompareFact.AimOfDifferences.class, "Aim of differences", CompareNotes::aim)
+        .tell(CompareFact.ChangesWithoutCost.class, "What-ifs", this::withoutCost)
         .tell(
             CompareFact.CalendarNotRepeated.class,
             "Not answered",
@@ -32,6 +33,13 @@ final class CompareNotes {
                     + pays(fact.options()) + ".")
         .tell(CompareFact.YearsOfLife.class, "Years of a life", this::years)
         .tell(CompareFact.MoneyOverLife.class, "Money over a life", this::money);
+  }
+
+  private String withoutCost(CompareFact.ChangesWithoutCost fact) {
+    boolean one = fact.alternatives().size() == 1;
+    return (one ? "One alternative has no cost and is" : wording.count(fact.alternatives().size()) + " alternatives have no cost and are")
+        + " told by what " + (one ? "it changes" : "they change") + ", not as " + (one ? "a purchase" : "purchases") + ": "
+        + fact.alternatives().stream().map(wording.titles()::option).collect(Collectors.joining(", ")) + ".";
   }
 
   private String pays(List<String> options) {

@@ -3,6 +3,7 @@ package hurdline.study.compare;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.FollowUps;
 import hurdline.economics.BreakEven;
+import hurdline.plant.Change;
 import hurdline.plant.Nearest;
 import hurdline.plant.Option;
 import hurdline.plant.Plant;
@@ -34,7 +35,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
-/** Which of several options is better than the plant as it stands, by how much, and does it pay. */
+/** Which of several options and what-ifs is better than the plant as it stands, by how much, and does it pay. */
 public final class Compare {
   private final PlantOrigin source;
   private final PlantChanges base;
@@ -47,8 +48,8 @@ public final class Compare {
 
   /**
    * @param base single changed keys that hold for the base and for every option; no option itself
-   * @throws ProblemsException if an option is not there, is asked for twice, changes nothing, or makes
-   *     a plant with problems
+   * @throws ProblemsException if an option is not there, an option or what-if is asked for twice, changes nothing, or
+   *     makes a plant with problems
    */
   public Compare(PlantOrigin source, PlantChanges base, CompareAsk ask, RunSettings effort) {
     this.source = source;
@@ -58,7 +59,7 @@ public final class Compare {
     OptionPlants plants = new OptionPlants(source, base);
     Plant plant = plants.base();
     List<String> asked =
-        ask.among().isEmpty()
+        ask.among().isEmpty() && ask.whatIfs().isEmpty()
             ? plant.options().stream().map(Option::name).toList()
             : ask.among();
     refuse(asked, plant.options());
@@ -74,15 +75,33 @@ public final class Compare {
       options.add(OptionPlants.joined(option, plant.options()));
       stages.add(CompiledPlant.of(changed));
     }
+    ask.whatIfs().forEach(whatIf -> add(whatIf, plants.base(whatIf.values().toArray(Change[]::new)), plant));
     besides = new FollowUpAnalyses(source, base, ask, stages, options, effort);
     lives =
         new ServiceLifeCount(
             effort.replications(), stages.stream().map(CompiledPlant::plant).toList(), options, ask.lives());
   }
 
+  private void add(WhatIfChange whatIf, Plant changed, Plant plant) {
+    String name = whatIf.name();
+    if (options.stream().anyMatch(option -> option.name().equals(name))) {
+      throw source.refusal("what-if \"" + name + "\" is asked for twice", "each what-if once");
+    }
+    if (withoutOptions(changed).equals(withoutOptions(plant))) {
+      throw source.refusal(
+          "what-if \"" + name + "\" changes nothing", "a change of the plant itself; terms of an option are changed with --set");
+    }
+    options.add(CompareAnswer.Option.whatIf(name));
+    stages.add(CompiledPlant.of(changed));
+  }
+
+  private static Plant withoutOptions(Plant plant) {
+    return plant.with(plant.products(), plant.money(), List.of(), List.of());
+  }
+
   private void refuse(List<String> asked, List<Option> known) {
-    if (known.isEmpty() && !ask.gain()) {
-      throw source.refusal("the file has no options to compare", "an entry under options");
+    if (known.isEmpty() && !ask.gain() && ask.whatIfs().isEmpty()) {
+      throw source.refusal("the file has no options to compare", "an entry under options, or a change such as --what-if 'money.wage=x1.2'");
     }
     List<String> names = known.stream().map(Option::name).toList();
     Set<Set<String>> seen = new LinkedHashSet<>();
@@ -109,13 +128,18 @@ public final class Compare {
     };
   }
 
-  /** The base and the options as plants of a grid. */
+  /** The base, the options and the what-ifs as plants of a grid. */
   public List<Scenario> alternatives() {
     OptionPlants plants = new OptionPlants(source, base);
     List<Scenario> all = new ArrayList<>();
     all.add(new Scenario(PlantChanges.baseName(), source, base.changes()));
     for (CompareAnswer.Option option : options) {
-      all.add(new Scenario(option.name(), source, plants.changes(option.name()), true));
+      if (!option.isWhatIf()) {
+        all.add(new Scenario(option.name(), source, plants.changes(option.name()), true));
+      }
+    }
+    for (WhatIfChange whatIf : ask.whatIfs()) {
+      all.add(new Scenario(whatIf.name(), source, base.and(List.copyOf(whatIf.values())).changes()));
     }
     return all;
   }

@@ -189,7 +189,7 @@ public final class CompareAnswers {
     AnswerRows rows = new AnswerRows(PlantChanges.baseName(), stages.get(0), figures.get(0), new PlantOutline(stages.get(0)));
     List<Fact> facts = new ArrayList<>(new RunFacts(rows, effort, figures.get(0), goal).facts(stopped));
     IntervalFacts.of(summary).ifPresent(facts::add);
-    facts.addAll(new CompareFacts(stages.get(0).plant(), ask, effort, options.size(), margins).facts());
+    facts.addAll(new CompareFacts(stages.get(0).plant(), ask, effort, options, margins).facts());
     facts.addAll(besides);
     return facts;
   }

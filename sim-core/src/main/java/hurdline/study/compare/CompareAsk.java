@@ -10,7 +10,8 @@ import java.util.OptionalInt;
 /**
  * What is asked of a comparison.
  *
- * @param among options such as {@code A} or {@code A+B}; none for each of the file alone
+ * @param among options such as {@code A} or {@code A+B}; none for each of the file alone, or for no option where there are what-ifs
+ * @param whatIfs changes without a cost that are compared too
  * @param withinYr the time within which it is asked how likely an option pays back; else its life
  * @param lives how many lives are played year after year where a year opens with what the one before left
  * @param gain whether it is asked what a tenth more of each thing brings
@@ -20,6 +21,7 @@ import java.util.OptionalInt;
  */
 public record CompareAsk(
     List<String> among,
+    List<WhatIfChange> whatIfs,
     OptionalDouble withinYr,
     OptionalInt lives,
     boolean gain,
@@ -28,6 +30,7 @@ public record CompareAsk(
     Optional<IndifferenceZone> best) {
   public CompareAsk {
     among = List.copyOf(among);
+    whatIfs = List.copyOf(whatIfs);
     tornado = tornado.map(List::copyOf);
     breakEven = List.copyOf(breakEven);
     withinYr.ifPresent(
@@ -42,6 +45,18 @@ public record CompareAsk(
             throw new IllegalArgumentException("lives is " + count + "; expected from " + fewestLives() + " on");
           }
         });
+  }
+
+  /** Without what-ifs. */
+  public CompareAsk(
+      List<String> among,
+      OptionalDouble withinYr,
+      OptionalInt lives,
+      boolean gain,
+      Optional<List<InputRange>> tornado,
+      List<String> breakEven,
+      Optional<IndifferenceZone> best) {
+    this(among, List.of(), withinYr, lives, gain, tornado, breakEven, best);
   }
 
   /** The fewest lives that have a spread. */

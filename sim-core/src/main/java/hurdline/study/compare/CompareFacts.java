@@ -1,5 +1,6 @@
 package hurdline.study.compare;
 
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.CompareFact.PairedDifferences.Between;
 import hurdline.answer.CompareFact.YearsOfLife.Next;
 import hurdline.answer.CompareFact;
@@ -13,17 +14,17 @@ import hurdline.study.option.ServiceLifeYears;
 import hurdline.study.replicate.RunSettings;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a comparison takes for granted beyond what a run does. */
 final class CompareFacts {
   private final Plant plant;
   private final CompareAsk ask;
   private final RunSettings effort;
-  private final int options;
+  private final List<CompareAnswer.Option> options;
   private final OptionMargins margins;
 
-  /** @param options how many are compared with the base */
-  CompareFacts(Plant plant, CompareAsk ask, RunSettings effort, int options, OptionMargins margins) {
+  CompareFacts(Plant plant, CompareAsk ask, RunSettings effort, List<CompareAnswer.Option> options, OptionMargins margins) {
     this.plant = plant;
     this.ask = ask;
     this.effort = effort;
@@ -33,10 +34,16 @@ final class CompareFacts {
 
   List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new CompareFact.PairedDifferences(Between.BASE_AND_OPTIONS, options));
+    facts.add(new CompareFact.PairedDifferences(Between.BASE_AND_OPTIONS, options.size()));
+    withoutCost().ifPresent(facts::add);
     effort.until().ifPresent(aim -> facts.add(new CompareFact.AimOfDifferences(aim.said(), aim.relative())));
     plant.money().ifPresent(money -> money(facts, money));
     return facts;
+  }
+
+  private Optional<Fact> withoutCost() {
+    List<String> names = options.stream().filter(option -> !option.isPurchase()).map(CompareAnswer.Option::name).toList();
+    return names.isEmpty() ? Optional.empty() : Optional.of(new CompareFact.ChangesWithoutCost(names));
   }
 
   private void money(List<Fact> facts, Money money) {

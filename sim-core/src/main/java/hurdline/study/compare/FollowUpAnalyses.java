@@ -68,15 +68,23 @@ final class FollowUpAnalyses {
     if (stage.plant().money().isEmpty() && (ask.tornado().isPresent() || !ask.breakEven().isEmpty())) {
       throw source.refusal("without money no option is worth anything", "an entry under money");
     }
+    List<CompareAnswer.Option> ofFile = options.stream().filter(option -> !option.isWhatIf()).toList();
+    refuseWithoutOptions(source, ofFile);
     refuseUnrepeated(source);
     mores = ask.gain() ? Optional.of(new CapacityIncreases(source, base, stage)) : Optional.empty();
     gains = mores.map(all -> new CapacityGains(source, base, all.all(), gained(stage)));
-    tornado = ask.tornado().map(inputs -> new Tornado(plants, options, inputs, source));
+    tornado = ask.tornado().map(inputs -> new Tornado(plants, ofFile, inputs, source));
     breakEvens =
         ask.breakEven().isEmpty()
             ? Optional.empty()
-            : Optional.of(new BreakEvens(source, base, options, ask.breakEven()));
+            : Optional.of(new BreakEvens(source, base, ofFile, ask.breakEven()));
     selecting = selecting(source, ask, stages, options, effort);
+  }
+
+  private void refuseWithoutOptions(PlantOrigin source, List<CompareAnswer.Option> ofFile) {
+    if (ofFile.isEmpty() && !ask.whatIfs().isEmpty() && (ask.tornado().isPresent() || !ask.breakEven().isEmpty())) {
+      throw source.refusal("a what-if costs nothing and has no net present value to look at", "options of the file named with --among");
+    }
   }
 
   private void refuseUnrepeated(PlantOrigin source) {

@@ -33,7 +33,7 @@ public final class OptionMargins {
     for (int at = 0; at < options.size(); at++) {
       String option = options.get(at).name();
       Plant changed = stages.get(at + 1).plant();
-      if (base.money().isPresent() && changed.money().isPresent()) {
+      if (!options.get(at).isWhatIf() && base.money().isPresent() && changed.money().isPresent()) {
         if (repeats(base) && repeats(changed)) {
           years
               .of(base, changed, options.get(at).lifeYr())

@@ -36,7 +36,7 @@ public final class ServiceLifeCount {
       Optional<LifeCalendar> base = LifeCalendar.of(plants.get(0).calendar());
       Optional<LifeCalendar> option = LifeCalendar.of(plants.get(at + 1).calendar());
       boolean priced = plants.get(0).money().isPresent() && plants.get(at + 1).money().isPresent();
-      if (priced && base.isPresent() && option.isPresent()) {
+      if (!options.get(at).isWhatIf() && priced && base.isPresent() && option.isPresent()) {
         double lifeYr = options.get(at).lifeYr();
         int ofOption = option.get().calendars(lifeYr);
         longestOfBase = Math.max(longestOfBase, base.get().calendars(lifeYr));

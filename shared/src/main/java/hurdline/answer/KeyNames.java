@@ -1,6 +1,5 @@
-package hurdline.text;
+package hurdline.answer;
 
-import hurdline.answer.Titles;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
