@@ -1,6 +1,6 @@
 /**
  * The words of the record: every measure, machine state and cause, with its name, unit and one
- * sentence.
+ * sentence, and what a trace can say of an instant.
  *
  * <p>Read {@link hurdline.measure.Measure} first. This is the only place that spells these names:
  * the engine fills its books by it, tables and pages look them up by it, so that to add a measure

@@ -2,6 +2,7 @@ package hurdline.capacity;
 
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Stretch;
+import hurdline.plant.LotAttribute;
 import hurdline.plant.Machine;
 import java.util.List;
 import java.util.stream.Stream;
@@ -58,8 +59,9 @@ public final class Twins {
         .filter(step -> step.machine().equals(machine))
         .<Object>flatMap(
             step ->
-                Stream.of(
-                    step.rateKgPerS(), step.rateByMoisture(), step.rateByDiameter(), step.mix()))
+                Stream.concat(
+                    Stream.of(step.rateKgPerS(), step.rateByMoisture(), step.mix()),
+                    Stream.of(LotAttribute.values()).map(attribute -> attribute.onRate(step))))
         .toList();
   }
 

@@ -2,6 +2,7 @@ package hurdline.compiled;
 
 import hurdline.plant.Bale;
 import hurdline.plant.Line;
+import hurdline.plant.LotAttribute;
 import hurdline.plant.Machine;
 import hurdline.plant.Plant;
 import hurdline.plant.Step;
@@ -208,20 +209,18 @@ public final class CompiledLines {
     return new CompiledLines(plant);
   }
 
-  /** Mean composition and moisture of a line's crop: kg per kg as-is; written. */
-  public void typicalLot(int line, double[] dry, double[] water) {
+  /** Writes the mean lot of a line's crop. */
+  public void typicalLot(int line, Lot lot) {
     Bale bale = bale(line);
     double moisture = Math.min(0.99, Math.max(0, bale.moisture().mean()));
     for (int c = 0; c < components; c++) {
       double share = bale.composition().getOrDefault(naming.components.name(c), 0.0);
-      dry[c] = (1 - moisture) * share;
-      water[c] = moisture * share;
+      lot.dry[c] = (1 - moisture) * share;
+      lot.water[c] = moisture * share;
     }
-  }
-
-  /** Mean diameter of a line's crop, 0 where it has none. */
-  public double typicalDiameterM(int line) {
-    return bale(line).diameterM().map(Distribution::mean).orElse(0.0);
+    for (LotAttribute attribute : LotAttribute.values()) {
+      lot.attribute[attribute.ordinal()] = attribute.of(bale).map(Distribution::mean).orElse(0.0);
+    }
   }
 
   private Bale bale(int line) {

@@ -43,7 +43,9 @@ public final class Stretch {
   public final double[] rateKgPerS;
 
   public final Polyline[] rateByMoisture;
-  public final Polyline[] rateByDiameter;
+
+  /** [node][attribute]. */
+  public final Polyline[][] rateByAttribute;
 
   /** [node][k] what breaks into what by which share. */
   public final int[][] breaksFrom;
@@ -72,7 +74,8 @@ public final class Stretch {
   /** [node][outlet][component], null where an outlet has no corrections. */
   public final Polyline[][][] byMoisture;
 
-  public final Polyline[][][] byDiameter;
+  /** [node][outlet][attribute][component], null likewise. */
+  public final Polyline[][][][] byAttribute;
 
   public final int sinks;
   public final Sink[] sinkKind;
@@ -92,7 +95,7 @@ public final class Stretch {
     distance = from.distance;
     rateKgPerS = from.rateKgPerS;
     rateByMoisture = from.rateByMoisture;
-    rateByDiameter = from.rateByDiameter;
+    rateByAttribute = from.rateByAttribute;
     breaksFrom = from.breaksFrom;
     breaksInto = from.breaksInto;
     breaksShare = from.breaksShare;
@@ -103,7 +106,7 @@ public final class Stretch {
     takes = from.takes;
     restOutlet = from.restOutlet;
     byMoisture = from.byMoisture;
-    byDiameter = from.byDiameter;
+    byAttribute = from.byAttribute;
     sinks = from.sinkKind.size();
     sinkKind = from.sinkKind.toArray(Sink[]::new);
     sinkTarget = from.sinkTarget.stream().mapToInt(Integer::intValue).toArray();
@@ -130,7 +133,7 @@ public final class Stretch {
     int[] distance;
     double[] rateKgPerS;
     Polyline[] rateByMoisture;
-    Polyline[] rateByDiameter;
+    Polyline[][] rateByAttribute;
     int[][] breaksFrom;
     int[][] breaksInto;
     double[][] breaksShare;
@@ -141,7 +144,7 @@ public final class Stretch {
     double[][][] takes;
     int[] restOutlet;
     Polyline[][][] byMoisture;
-    Polyline[][][] byDiameter;
+    Polyline[][][][] byAttribute;
     final java.util.List<Sink> sinkKind = new java.util.ArrayList<>();
     final java.util.List<Integer> sinkTarget = new java.util.ArrayList<>();
     final java.util.List<Integer> sinkNode = new java.util.ArrayList<>();

@@ -2,6 +2,7 @@ package hurdline.compiled;
 
 import hurdline.plant.Curve;
 import hurdline.plant.Line;
+import hurdline.plant.LotAttribute;
 import hurdline.plant.Machine;
 import hurdline.plant.Step;
 import java.util.ArrayDeque;
@@ -105,7 +106,7 @@ final class StretchCompiler {
     to.machine = new int[n];
     to.rateKgPerS = new double[n];
     to.rateByMoisture = new Polyline[n];
-    to.rateByDiameter = new Polyline[n];
+    to.rateByAttribute = new Polyline[n][LotAttribute.count()];
     to.breaksFrom = new int[n][];
     to.breaksInto = new int[n][];
     to.breaksShare = new double[n][];
@@ -116,14 +117,16 @@ final class StretchCompiler {
     to.takes = new double[n][][];
     to.restOutlet = new int[n];
     to.byMoisture = new Polyline[n][][];
-    to.byDiameter = new Polyline[n][][];
+    to.byAttribute = new Polyline[n][][][];
   }
 
   private void fill(int node, Step step) {
     to.machine[node] = naming.machines.find(step.machine());
     to.rateKgPerS[node] = step.rateKgPerS().orElse(Double.POSITIVE_INFINITY);
     to.rateByMoisture[node] = new Polyline(step.rateByMoisture());
-    to.rateByDiameter[node] = new Polyline(step.rateByDiameter());
+    for (LotAttribute attribute : LotAttribute.values()) {
+      to.rateByAttribute[node][attribute.ordinal()] = new Polyline(attribute.onRate(step));
+    }
     to.breaksFrom[node] =
         step.breaks().stream().mapToInt(b -> naming.components.index(b.component())).toArray();
     to.breaksInto[node] =
@@ -153,7 +156,7 @@ final class StretchCompiler {
     to.takes[node] = new double[1][naming.components.count()];
     to.restOutlet[node] = 0;
     to.byMoisture[node] = new Polyline[1][];
-    to.byDiameter[node] = new Polyline[1][];
+    to.byAttribute[node] = new Polyline[1][LotAttribute.count()][];
   }
 
   private void fillOutlets(int node, List<Step.Outlet> outlets) {
@@ -161,7 +164,7 @@ final class StretchCompiler {
     to.outletTo[node] = new int[count];
     to.takes[node] = new double[count][naming.components.count()];
     to.byMoisture[node] = new Polyline[count][];
-    to.byDiameter[node] = new Polyline[count][];
+    to.byAttribute[node] = new Polyline[count][LotAttribute.count()][];
     // without an outlet for the rest, what a correction leaves over goes with the last one
     to.restOutlet[node] = count - 1;
     for (int o = 0; o < count; o++) {
@@ -174,7 +177,9 @@ final class StretchCompiler {
         outlet.takes().get().forEach((c, share) -> shares[naming.components.index(c)] = share);
       }
       to.byMoisture[node][o] = curves(outlet.byMoisture());
-      to.byDiameter[node][o] = curves(outlet.byDiameter());
+      for (LotAttribute attribute : LotAttribute.values()) {
+        to.byAttribute[node][o][attribute.ordinal()] = curves(attribute.onShares(outlet));
+      }
     }
   }
 

@@ -1,6 +1,7 @@
 package hurdline.flow;
 
 import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Lot;
 import java.util.Arrays;
 
 /**
@@ -42,7 +43,7 @@ final class Bins {
 
   final double[] massKg;
 
-  /** [bin][width] the blend that arrives: dry, water, diameter times mass, per kg. */
+  /** [bin][width] the blend that arrives: a {@link Lot} in a row. */
   final double[][] blend;
 
   /** [bin] volume of a kg of that blend, m3; 1 in bins that hold a mass. */
@@ -53,7 +54,7 @@ final class Bins {
 
   Bins(CompiledLines layout) {
     components = layout.components;
-    width = 2 * components + 1;
+    width = Lot.width(components);
     byVolume = layout.byVolume;
     looseKgPerM3 = layout.looseKgPerM3;
     startAt = layout.startAt;
@@ -247,9 +248,7 @@ final class Bins {
     boolean passes = count[bin] == 0;
     double[] from = passes ? blend[bin] : content[bin];
     int at = passes ? 0 : first[bin] * width;
-    System.arraycopy(from, at, to.lotDry, 0, components);
-    System.arraycopy(from, at + components, to.lotWater, 0, components);
-    to.diameterM = from[at + 2 * components];
+    to.lot.read(from, at);
   }
 
   /** Dry matter of a component in all lots, kg. */

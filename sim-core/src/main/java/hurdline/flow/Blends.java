@@ -84,7 +84,7 @@ final class Blends {
       fresh[n + c] += weight * from.kg[at + 2 * c + 1];
     }
     double mass = weight * from.sinkMass[sink];
-    fresh[2 * n] += mass * from.diameterM;
+    from.lot.mixAttributes(fresh, mass);
     return mass;
   }
 

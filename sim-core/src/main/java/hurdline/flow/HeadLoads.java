@@ -1,6 +1,7 @@
 package hurdline.flow;
 
 import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Lot;
 import hurdline.compiled.Polyline;
 import hurdline.compiled.Stretch;
 import java.util.Arrays;
@@ -28,11 +29,12 @@ final class HeadLoads {
   private final int fines;
   private final double[] whole;
 
-  /** [component] the lot, kg per kg as-is. */
+  final Lot lot;
+
+  /** [component] what is in the lot, kg per kg as-is. */
   final double[] lotDry;
 
   final double[] lotWater;
-  double diameterM = Double.NaN;
   double moisture;
 
   /** Per kg drawn, by place: each node's and each sink's dry matter by component, the water of each behind it. */
@@ -58,6 +60,9 @@ final class HeadLoads {
   HeadLoads(CompiledLines layout, Stretch stretch) {
     this.stretch = stretch;
     components = layout.components;
+    lot = new Lot(components);
+    lotDry = lot.dry;
+    lotWater = lot.water;
     nodes = stretch.nodes;
     hurd = layout.naming.components.find("hurd");
     fines = layout.naming.components.find("fines");
@@ -87,8 +92,6 @@ final class HeadLoads {
         stretch.returns ? new RecycleFlows(stretch, components, share, millFines, hurd, fines) : null;
     kg = new double[edges.places()];
     whole = new double[2 * components];
-    lotDry = new double[components];
-    lotWater = new double[components];
     load = new double[nodes];
     loadDry = new double[nodes];
     way = new double[edges.outletStart[nodes]];
@@ -97,7 +100,7 @@ final class HeadLoads {
   }
 
   /**
-   * Works out the loads of the lot in {@link #lotDry}, {@link #lotWater}, {@link #diameterM}.
+   * Works out the loads of {@link #lot}.
    *
    * @param screen [machine] the screen that is in each mill; read
    */
@@ -161,17 +164,22 @@ final class HeadLoads {
 
   private boolean isCorrected(int node, int component) {
     for (int o = 0; o < share[node].length; o++) {
-      Polyline[] byMoisture = stretch.byMoisture[node][o];
-      Polyline[] byDiameter = stretch.byDiameter[node][o];
-      if (byMoisture != null && !byMoisture[component].isOne()
-          || byDiameter != null && !byDiameter[component].isOne()) {
+      boolean is = corrects(stretch.byMoisture[node][o], component);
+      for (Polyline[] curves : stretch.byAttribute[node][o]) {
+        is |= corrects(curves, component);
+      }
+      if (is) {
         return true;
       }
     }
     return false;
   }
 
-  /** A component's shares of a node's outlets for the present moisture and diameter; what is left goes with the rest. */
+  private static boolean corrects(Polyline[] curves, int component) {
+    return curves != null && !curves[component].isOne();
+  }
+
+  /** A component's shares of a node's outlets for the present moisture and attributes; what is left goes with the rest. */
   private void shares(int node, int c) {
     int rest = stretch.restOutlet[node];
     double left = 1;
@@ -179,7 +187,9 @@ final class HeadLoads {
       if (o != rest) {
         double taken = stretch.takes[node][o][c];
         taken *= factor(stretch.byMoisture[node][o], c, moisture);
-        taken *= factor(stretch.byDiameter[node][o], c, diameterM);
+        for (int a = 0; a < lot.attribute.length; a++) {
+          taken *= factor(stretch.byAttribute[node][o][a], c, lot.attribute[a]);
+        }
         taken = Math.min(taken, left);
         share[node][o][c] = taken;
         left -= taken;

@@ -54,10 +54,11 @@ final class Limits {
         limit = Math.min(limit, motor);
       }
       motorLimitKgPerS[head][node] = motor;
-      kgPerS[head][node] =
-          limit
-              * stretch.rateByMoisture[node].of(lot.moisture)
-              * stretch.rateByDiameter[node].of(lot.diameterM);
+      limit *= stretch.rateByMoisture[node].of(lot.moisture);
+      for (int a = 0; a < lot.lot.attribute.length; a++) {
+        limit *= stretch.rateByAttribute[node][a].of(lot.lot.attribute[a]);
+      }
+      kgPerS[head][node] = limit;
       double load = lot.load[node];
       double most = kgPerS[head][node];
       aloneKgPerS[head][node] = load > 0 ? most / load : Double.POSITIVE_INFINITY;

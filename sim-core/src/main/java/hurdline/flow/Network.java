@@ -1,6 +1,7 @@
 package hurdline.flow;
 
 import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Lot;
 import hurdline.flow.rates.IndexSet;
 import hurdline.flow.rates.RateSolver;
 import java.util.Arrays;
@@ -109,8 +110,7 @@ public final class Network {
     HeadLoads lot = loads[head];
     int bin = layout.headBin[head];
     if (bin < 0 || !blends.typical(bin)) {
-      layout.typicalLot(layout.headLine[head], lot.lotDry, lot.lotWater);
-      lot.diameterM = layout.typicalDiameterM(layout.headLine[head]);
+      layout.typicalLot(layout.headLine[head], lot.lot);
     } else {
       bins.arrives(bin);
       bins.handOn(bin, lot);
@@ -118,23 +118,18 @@ public final class Network {
     spread(head);
   }
 
-  /** The array to fill with a feed's new lot: dry matter by component, kg per kg as-is. */
-  public double[] lotDry(int head) {
-    return loads[head].lotDry;
+  /** The lot that a head draws; to be filled with a feed's new one. */
+  public Lot lot(int head) {
+    return loads[head].lot;
   }
 
-  public double[] lotWater(int head) {
-    return loads[head].lotWater;
-  }
-
-  /** A feed draws another lot from now on; its arrays are filled. */
-  public void newLot(int head, double massKg, double diameterM) {
+  /** A feed draws another lot from now on, which is written already. */
+  public void newLot(int head, double massKg) {
     restKg[head] = massKg;
-    loads[head].diameterM = diameterM;
     spread(head);
   }
 
-  /** To be called before the arrays of {@link #lotDry} are written, and before a screen changes. */
+  /** To be called before {@link #lot} is written, and before a screen changes. */
   public void endLot(int head) {
     books.lotEnds(head);
     drawnKg[head] = 0;

@@ -1,6 +1,7 @@
 package hurdline.flow;
 
 import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Lot;
 import java.util.Arrays;
 
 /**
@@ -43,8 +44,7 @@ public final class RatedFlow {
         continue;
       }
       if (layout.headBin[h] < 0) {
-        layout.typicalLot(line, loads[h].lotDry, loads[h].lotWater);
-        loads[h].diameterM = layout.typicalDiameterM(line);
+        layout.typicalLot(line, loads[h].lot);
         drawn[h] = 1;
         loads[h].spread(screen);
       } else {
@@ -59,7 +59,7 @@ public final class RatedFlow {
   private void fromBin(int head, int line, int[] screen) {
     int n = layout.components;
     int bin = layout.headBin[head];
-    double[] arrives = new double[2 * n + 1];
+    double[] arrives = new double[Lot.width(n)];
     for (int k = 0; k < layout.producers[bin].length; k++) {
       int from = layout.producers[bin][k];
       if (from != head && layout.headLine[from] == line && drawn[from] > 0) {
@@ -99,11 +99,7 @@ public final class RatedFlow {
   private void draw(int head, double[] arrives, int[] screen) {
     int n = layout.components;
     double kg = kg(arrives, n);
-    for (int c = 0; c < n; c++) {
-      loads[head].lotDry[c] = arrives[c] / kg;
-      loads[head].lotWater[c] = arrives[n + c] / kg;
-    }
-    loads[head].diameterM = arrives[2 * n] / kg;
+    loads[head].lot.read(Arrays.stream(arrives).map(each -> each / kg).toArray(), 0);
     drawn[head] = kg;
     loads[head].spread(screen);
   }
@@ -123,7 +119,7 @@ public final class RatedFlow {
       to[c] += drawn[from] * loads[from].kg[at];
       to[n + c] += drawn[from] * loads[from].kg[at + 1];
     }
-    to[2 * n] += drawn[from] * loads[from].sinkMass[sink] * loads[from].diameterM;
+    loads[from].lot.mixAttributes(to, drawn[from] * loads[from].sinkMass[sink]);
   }
 
   /** As-is inflow of a machine in the stretch of one head, per kg fed. */

@@ -174,7 +174,9 @@ final class LinkRules {
                 name ->
                     found.known(at + ".takes." + name, name, known, "no component", "a component"));
         corrected(outlet, outlet.byMoisture(), at + ".by_moisture");
-        corrected(outlet, outlet.byDiameter(), at + ".by_diameter");
+        for (LotAttribute attribute : LotAttribute.values()) {
+          corrected(outlet, attribute.onShares(outlet), at + ".by_" + attribute.word());
+        }
       }
     }
 
@@ -193,35 +195,42 @@ final class LinkRules {
     }
 
     private void corrections(Step step, Machine machine, String path) {
-      Crop crop = names.crops.get(line.crop());
-      boolean noDiameter = crop != null && crop.bale().diameterM().isEmpty();
       boolean limited = step.rateKgPerS().isPresent() || machine instanceof Machine.HammerMill;
-      correction(step.rateByMoisture(), path + ".rate_by_moisture", limited, false);
-      correction(step.rateByDiameter(), path + ".rate_by_diameter", limited, noDiameter);
+      correction(step.rateByMoisture(), path + ".rate_by_moisture", limited);
+      for (LotAttribute attribute : LotAttribute.values()) {
+        corrections(attribute, step, path, limited);
+      }
+    }
+
+    private void corrections(LotAttribute attribute, Step step, String path, boolean limited) {
+      Crop crop = names.crops.get(line.crop());
+      boolean lacking = crop != null && attribute.of(crop.bale()).isEmpty();
+      String onRate = path + ".rate_by_" + attribute.word();
+      correction(attribute.onRate(step), onRate, limited);
+      if (lacking && !attribute.onRate(step).isNone()) {
+        lacks(attribute, onRate);
+      }
       for (int i = 0; i < step.outlets().size(); i++) {
-        if (noDiameter && !step.outlets().get(i).byDiameter().isEmpty()) {
-          noDiameter(path + ".outlets." + i + ".by_diameter");
+        if (lacking && !attribute.onShares(step.outlets().get(i)).isEmpty()) {
+          lacks(attribute, path + ".outlets." + i + ".by_" + attribute.word());
         }
       }
     }
 
-    private void correction(Curve curve, String path, boolean limited, boolean noDiameter) {
+    private void correction(Curve curve, String path, boolean limited) {
       if (!curve.isNone() && !limited) {
         found.add(
             path,
             "there is no \"rate\" here that it could correct",
             "a rate such as \"rate: 4 t/h\" in the same step");
       }
-      if (!curve.isNone() && noDiameter) {
-        noDiameter(path);
-      }
     }
 
-    private void noDiameter(String path) {
+    private void lacks(LotAttribute attribute, String path) {
       found.add(
           path,
-          "the line's crop \"" + line.crop() + "\" has no \"diameter\" to go by",
-          "a diameter in crops." + line.crop() + ", such as \"diameter: 11 mm\"");
+          "the line's crop \"" + line.crop() + "\" has no \"" + attribute.word() + "\" to go by",
+          "a " + attribute.word() + " in crops." + line.crop() + ", such as \"" + attribute.word() + ": " + attribute.sample() + "\"");
     }
   }
 }

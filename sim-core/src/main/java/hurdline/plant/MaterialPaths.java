@@ -83,9 +83,14 @@ final class MaterialPaths {
 
   private double share(Step.Outlet outlet, String component) {
     double share = outlet.takes().orElse(Map.of()).getOrDefault(component, 0.0);
-    return corrected
-        ? share * most(outlet.byMoisture(), component) * most(outlet.byDiameter(), component)
-        : share;
+    if (!corrected) {
+      return share;
+    }
+    share *= most(outlet.byMoisture(), component);
+    for (LotAttribute attribute : LotAttribute.values()) {
+      share *= most(attribute.onShares(outlet), component);
+    }
+    return share;
   }
 
   private static double most(Map<String, Curve> curves, String component) {

@@ -73,7 +73,7 @@ class BinsTest {
       bins.handOn(HEAP, draw);
       assertThat(draw.lotDry).containsExactly(new double[] {0.9 * lot / 100, 0.9 * (1 - lot / 100.0)}, within(1e-12));
       assertThat(draw.lotWater).containsExactly(new double[] {0.1 * lot / 100, 0.1 * (1 - lot / 100.0)}, within(1e-12));
-      assertThat(draw.diameterM).isCloseTo(0.001 * (1 + lot / 100.0), within(1e-15));
+      assertThat(draw.lot.attribute[0]).isCloseTo(0.001 * (1 + lot / 100.0), within(1e-15));
       bins.dropFront(HEAP);
     }
     assertThat(bins.fill[HEAP]).isEqualTo(Bins.Fill.EMPTY);
@@ -117,7 +117,7 @@ class BinsTest {
     HeadLoads draw = new HeadLoads(layout, layout.stretch[layout.draws[HEAP][0]]);
     bins.handOn(HEAP, draw);
     assertThat(draw.lotDry).containsExactly(1, 0);
-    assertThat(draw.diameterM).isEqualTo(0.002);
+    assertThat(draw.lot.attribute[0]).isEqualTo(0.002);
   }
 
   @Test void aRunningSumThatHasDriftedIsSetByTheLots() {

@@ -3,6 +3,7 @@ package hurdline.flow;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.compiled.CompiledLines;
+import hurdline.plant.LotAttribute;
 import hurdline.plant.Machine;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.random.RandomStream;
@@ -38,7 +39,7 @@ class HeadLoadsTest {
         draw(plain, chance);
         System.arraycopy(plain.lotDry, 0, quick.lotDry, 0, plain.lotDry.length);
         System.arraycopy(plain.lotWater, 0, quick.lotWater, 0, plain.lotWater.length);
-        quick.diameterM = plain.diameterM;
+        quick.lot.attribute[LotAttribute.DIAMETER.ordinal()] = plain.diameterM;
         int[] screen = screens(layout, chance);
         quick.spread(screen);
         plain.spread(screen);

@@ -3,6 +3,7 @@ package hurdline.flow;
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Polyline;
 import hurdline.compiled.Stretch;
+import hurdline.plant.LotAttribute;
 import java.util.Arrays;
 
 /** The loads of a lot by a pass over every node, outlet and component: the twin of {@link HeadLoads. */
@@ -26,6 +27,8 @@ final class PlainLoads {
   final double[] lotDry;
 
   final double[] lotWater;
+  private static final int DIAMETER = LotAttribute.DIAMETER.ordinal();
+
   double diameterM = Double.NaN;
   double moisture;
 
@@ -70,7 +73,7 @@ final class PlainLoads {
       share[node] = new double[stretch.outletTo[node].length][components];
       for (int o = 0; o < share[node].length; o++) {
         corrected[node] |=
-            stretch.byMoisture[node][o] != null || stretch.byDiameter[node][o] != null;
+            stretch.byMoisture[node][o] != null || stretch.byAttribute[node][o][DIAMETER] != null;
       }
       shares(node);
     }
@@ -142,7 +145,7 @@ final class PlainLoads {
         if (o != rest) {
           double taken = stretch.takes[node][o][c];
           taken *= factor(stretch.byMoisture[node][o], c, moisture);
-          taken *= factor(stretch.byDiameter[node][o], c, diameterM);
+          taken *= factor(stretch.byAttribute[node][o][DIAMETER], c, diameterM);
           taken = Math.min(taken, left);
           share[node][o][c] = taken;
           left -= taken;

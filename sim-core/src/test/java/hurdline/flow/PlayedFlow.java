@@ -63,8 +63,8 @@ final class PlayedFlow {
     network.reset();
     Arrays.fill(network.asked.on, true);
     int feed = layout.feedHead[0];
-    layout.typicalLot(0, network.lotDry(feed), network.lotWater(feed));
-    network.newLot(feed, 1e9, layout.typicalDiameterM(0));
+    layout.typicalLot(0, network.lot(feed));
+    network.newLot(feed, 1e9);
     network.asked.lacks(feed, -1);
     look();
   }

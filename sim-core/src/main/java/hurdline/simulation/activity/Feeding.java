@@ -1,6 +1,7 @@
 package hurdline.simulation.activity;
 
 import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Lot;
 import hurdline.event.EventHeap;
 import hurdline.event.FutureEvents;
 import hurdline.measure.EventKind;
@@ -241,17 +242,16 @@ public final class Feeding {
     int h = layout.feedHead[l];
     present.carrying.upToNow();
     present.network.endLot(h);
-    double[] dry = present.network.lotDry(h);
-    double[] water = present.network.lotWater(h);
+    Lot lot = present.network.lot(h);
     double moisture = bales.moisture[bale];
     int at = bale * bales.components;
-    for (int c = 0; c < dry.length; c++) {
+    for (int c = 0; c < lot.dry.length; c++) {
       double share = bales.dryShare[at + component[c]];
-      dry[c] = (1 - moisture) * share;
-      water[c] = moisture * share;
+      lot.dry[c] = (1 - moisture) * share;
+      lot.water[c] = moisture * share;
     }
-    double diameter = bales.diameterM[bale];
-    present.network.newLot(h, bales.massKg[bale], diameter == diameter ? diameter : 0);
+    bales.attributes(bale, lot.attribute);
+    present.network.newLot(h, bales.massKg[bale]);
     present.network.asked.lacks(h, NONE);
     present.flowsChanged = true;
     present.causesChanged = true;

@@ -1,6 +1,7 @@
 package hurdline.simulation.activity;
 
 import hurdline.compiled.CompiledLines;
+import hurdline.compiled.Polyline;
 import hurdline.compiled.Stretch;
 import hurdline.plant.Machine;
 import hurdline.plant.Packaging;
@@ -162,8 +163,10 @@ final class Fillers {
     for (int h : layout.headsOf[m]) {
       Stretch s = layout.stretch[h];
       int node = layout.nodeOf[h][m];
-      double limit =
-          s.rateKgPerS[node] * s.rateByMoisture[node].most() * s.rateByDiameter[node].most();
+      double limit = s.rateKgPerS[node] * s.rateByMoisture[node].most();
+      for (Polyline curve : s.rateByAttribute[node]) {
+        limit *= curve.most();
+      }
       most = Math.max(most, limit);
     }
     return most;

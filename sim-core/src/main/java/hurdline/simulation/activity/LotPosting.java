@@ -60,7 +60,7 @@ public final class LotPosting implements Network.LotBooks {
     }
     Stretch stretch = layout.stretch[head];
     if (layout.headBin[head] < 0) {
-      material.fed(stretch.line, kg, network.lotDry(head));
+      material.fed(stretch.line, kg, network.lot(head).dry);
     }
     for (int node = 0; node < stretch.nodes; node++) {
       double dryKg = kg * network.loadDry(head, node);

@@ -2,13 +2,14 @@ package hurdline.simulation.yard;
 
 import hurdline.compiled.YardPlan;
 import hurdline.plant.Bale;
+import hurdline.plant.LotAttribute;
 import hurdline.random.Draws;
 import hurdline.random.RandomStream;
 import hurdline.random.RandomStreams;
 
 /**
  * Makes the bales of one source (a field, a stream of loads, the stock on hand): bale k has draw k of the source's streams
- * of mass, moisture, diameter and each component's share.
+ * of mass, moisture, each attribute and each component's share.
  */
 final class BaleDraws {
   private final int crop;
@@ -16,7 +17,7 @@ final class BaleDraws {
   private final double spread;
   private final Draws massKg;
   private final Draws moisture;
-  private final Draws diameterM; // null where the crop has none
+  private final Draws[] attribute = new Draws[LotAttribute.count()]; // null where the crop has none
   private final RandomStream[] deviates; // by component; null without spread
 
   /** @param source what the names of the streams begin with */
@@ -29,8 +30,9 @@ final class BaleDraws {
     spread = bale.spread();
     massKg = new Draws(bale.massKg(), streams.of(replication, source + ".mass"));
     moisture = new Draws(bale.moisture(), streams.of(replication, source + ".moisture"));
-    diameterM =
-        bale.diameterM().map(drawn -> new Draws(drawn, streams.of(replication, source + ".diameter"))).orElse(null);
+    for (LotAttribute one : LotAttribute.values()) {
+      one.of(bale).ifPresent(drawn -> attribute[one.ordinal()] = new Draws(drawn, streams.of(replication, source + "." + one.word())));
+    }
     deviates = spread > 0 ? deviates(plan, streams, replication, source) : null;
   }
 
@@ -49,7 +51,9 @@ final class BaleDraws {
     int bale = bales.add(crop);
     bales.massKg[bale] = massKg.next();
     bales.moisture[bale] = moisture.nextShare();
-    bales.diameterM[bale] = diameterM == null ? Double.NaN : diameterM.next();
+    for (int a = 0; a < attribute.length; a++) {
+      bales.attribute[bale * attribute.length + a] = attribute[a] == null ? 0 : attribute[a].next();
+    }
     bales.knownAtS[bale] = nowS;
     bales.weighedInS[bale] = Double.NaN;
     if (deviates == null) {

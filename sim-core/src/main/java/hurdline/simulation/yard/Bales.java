@@ -1,5 +1,6 @@
 package hurdline.simulation.yard;
 
+import hurdline.plant.LotAttribute;
 import java.util.Arrays;
 
 /**
@@ -10,6 +11,7 @@ import java.util.Arrays;
  */
 public final class Bales {
   private static final int NONE = -1;
+  private static final int ATTRIBUTES = LotAttribute.count();
 
   public final int components;
   public int[] crop; // NONE for a free row
@@ -18,7 +20,7 @@ public final class Bales {
   public int[] turn; // in which it came to its place
   public double[] massKg;
   public double[] moisture;
-  public double[] diameterM; // NaN where the crop has none
+  double[] attribute; // [bale * attributes + attribute], 0 where the crop has none
   public double[] weighedInS;
   double[] knownAtS;
   double[] pickKey; // the lower is picked first
@@ -36,7 +38,7 @@ public final class Bales {
     turn = new int[room];
     massKg = new double[room];
     moisture = new double[room];
-    diameterM = new double[room];
+    attribute = new double[room * ATTRIBUTES];
     weighedInS = new double[room];
     knownAtS = new double[room];
     pickKey = new double[room];
@@ -77,6 +79,11 @@ public final class Bales {
     free = bale;
   }
 
+  /** Writes a bale's attributes. */
+  public void attributes(int bale, double[] to) {
+    System.arraycopy(attribute, bale * ATTRIBUTES, to, 0, ATTRIBUTES);
+  }
+
   /** Rows in use are among those below this. */
   public int rows() {
     return rows;
@@ -87,7 +94,7 @@ public final class Bales {
     int bale = add(left.crop());
     massKg[bale] = left.massKg();
     moisture[bale] = left.moisture();
-    diameterM[bale] = left.diameterM();
+    System.arraycopy(left.attribute(), 0, attribute, bale * ATTRIBUTES, ATTRIBUTES);
     weighedInS[bale] = -left.ageS();
     knownAtS[bale] = -left.knownS();
     System.arraycopy(left.dryShare(), 0, dryShare, bale * components, components);
@@ -97,8 +104,10 @@ public final class Bales {
   /** The bale for another year; its mass must be that of the end. */
   public CarriedOverStock.Bale told(int bale, int at, double endS) {
     double[] shares = Arrays.copyOfRange(dryShare, bale * components, (bale + 1) * components);
+    double[] attributes = new double[ATTRIBUTES];
+    attributes(bale, attributes);
     return new CarriedOverStock.Bale(
-        crop[bale], at, massKg[bale], moisture[bale], diameterM[bale], endS - weighedInS[bale], 0, shares);
+        crop[bale], at, massKg[bale], moisture[bale], attributes, endS - weighedInS[bale], 0, shares);
   }
 
   /**
@@ -123,7 +132,7 @@ public final class Bales {
     turn = Arrays.copyOf(turn, room);
     massKg = Arrays.copyOf(massKg, room);
     moisture = Arrays.copyOf(moisture, room);
-    diameterM = Arrays.copyOf(diameterM, room);
+    attribute = Arrays.copyOf(attribute, room * ATTRIBUTES);
     weighedInS = Arrays.copyOf(weighedInS, room);
     knownAtS = Arrays.copyOf(knownAtS, room);
     pickKey = Arrays.copyOf(pickKey, room);

@@ -18,15 +18,15 @@ public record CarriedOverStock(
    * A bale.
    *
    * @param at the place where it lies, {@link Bales where in none; at fields the field
-   * @param diameterM NaN where the crop has none
+   * @param attribute by {@link hurdline.plant.LotAttribute}
    * @param ageS since it was weighed in, NaN if it has not been
    * @param knownS since its mass was what it is here
    * @param dryShare of each component
    */
   public record Bale(
-      int crop, int at, double massKg, double moisture, double diameterM, double ageS, double knownS, double[] dryShare) {
+      int crop, int at, double massKg, double moisture, double[] attribute, double ageS, double knownS, double[] dryShare) {
     private Bale later(double idleS) {
-      return new Bale(crop, at, massKg, moisture, diameterM, ageS + idleS, knownS + idleS, dryShare);
+      return new Bale(crop, at, massKg, moisture, attribute, ageS + idleS, knownS + idleS, dryShare);
     }
   }
 

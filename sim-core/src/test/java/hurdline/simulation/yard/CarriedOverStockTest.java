@@ -171,7 +171,7 @@ class CarriedOverStockTest {
     assertThat(left(years)).containsExactly(0, 0);
     assertThat(years).allSatisfy(year -> assertThat(year.left().isEmpty()).isTrue());
     assertThat(CarriedOverStock.NONE.isEmpty()).isTrue();
-    CarriedOverStock.Bale bale = new CarriedOverStock.Bale(0, 0, 500, 0.1, Double.NaN, 0, 0, new double[] {1});
+    CarriedOverStock.Bale bale = new CarriedOverStock.Bale(0, 0, 500, 0.1, new double[] {0}, 0, 0, new double[] {1});
     List<CarriedOverStock.Bale> one = List.of(bale);
     assertThat(new CarriedOverStock(one, List.of(), List.of(), List.of(), new double[1]).isEmpty()).isFalse();
     assertThat(new CarriedOverStock(List.of(), one, List.of(), List.of(), new double[1]).isEmpty()).isFalse();

@@ -1,0 +1,41 @@
+package hurdline.compiled;
+
+import hurdline.plant.LotAttribute;
+
+/** What a kilogram as is of some material is: dry matter and water by component, and its attributes. Written over and over. */
+public final class Lot {
+  private static final LotAttribute[] ATTRIBUTES = LotAttribute.values();
+
+  public final double[] dry;
+  public final double[] water;
+
+  /** [attribute] by its ordinal; 0 where the crop has none. */
+  public final double[] attribute;
+
+  public Lot(int components) {
+    dry = new double[components];
+    water = new double[components];
+    attribute = new double[ATTRIBUTES.length];
+  }
+
+  /** Numbers that a lot takes up in a row: dry matter by component, then water likewise, then what its attributes bring. */
+  public static int width(int components) {
+    return 2 * components + ATTRIBUTES.length;
+  }
+
+  /** Becomes the lot that stands in a row from a place on. */
+  public void read(double[] row, int at) {
+    int n = dry.length;
+    System.arraycopy(row, at, dry, 0, n);
+    System.arraycopy(row, at + n, water, 0, n);
+    System.arraycopy(row, at + 2 * n, attribute, 0, attribute.length);
+  }
+
+  /** Adds what a mass of this lot brings of each attribute to a row. */
+  public void mixAttributes(double[] row, double massKg) {
+    int at = 2 * dry.length;
+    for (int a = 0; a < attribute.length; a++) {
+      row[at + a] += ATTRIBUTES[a].brings(massKg, attribute[a]);
+    }
+  }
+}
