@@ -32,6 +32,9 @@ public final class RunTable {
         .find(Measure.MONEY_REVENUE.of())
         .ifPresent(row -> table.rows.add(MainTable.Row.text("Money", "revenue", wording.number(row.mean(), row.low95(), row.high95(), row.unit()), row.unit())));
     table.add("Money", "margin", Measure.MONEY_MARGIN.of());
+    for (Outline.Line line : answer.outline().lines()) { // the unit says that it is by mass fed
+      table.add("Money", "margin, " + table.names.line(line.name()).replaceFirst("^the ", ""), Measure.MONEY_LINE_MARGIN_PER_TONNE.of(line.name()));
+    }
     return new MainTable(table.rows, wording);
   }
 

@@ -4,6 +4,7 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import hurdline.measure.Cause;
 import hurdline.measure.Measure;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -157,7 +158,7 @@ final class ComparePageCheck implements Check {
     page.number(line, 1, shown.get(3), chance.high(), chance);
   }
 
-  /** Rows such as "25 % of lives by": the least time by which so many of the lives, or more, have paid back. */
+  /** Rows such as "25 % of lives by": the quantile of the times, as in payback.csv. */
   private static void paidBack(PageBook page, String option) {
     page.lines(PageNames.PAID_BACK, page.answer().names().shown("options", option))
         .forEach(
@@ -173,10 +174,19 @@ final class ComparePageCheck implements Check {
                         .filter(row -> row.is(Columns.QUANTITY, quantity))
                         .mapToDouble(row -> row.number(Columns.VALUE))
                         .toArray();
-                double by = Statistic.of(values).ranked((int) Math.ceil(share * values.length - 1e-9));
+                double by = paidBackBy(share, values);
                 page.cell(line, at + 1, Figure.alone(by, "yr"));
               }
             });
+  }
+
+  /** A straight line between neighbors; lives that never pay back come last and have no time. */
+  private static double paidBackBy(double share, double[] values) {
+    double[] paid = Arrays.stream(values).filter(value -> !Double.isNaN(value)).sorted().toArray();
+    double place = share * (values.length - 1);
+    int below = (int) Math.floor(place);
+    int above = (int) Math.ceil(place);
+    return above < paid.length ? paid[below] + (place - below) * (paid[above] - paid[below]) : Double.NaN;
   }
 
   /** A row for each date, in the order of the table; dates that are no whole years are rounded. */
@@ -205,10 +215,10 @@ final class ComparePageCheck implements Check {
               Table.Row row =
                   page.answer()
                       .table(Tables.TORNADO)
-                      .row(of -> of.is(Columns.OPTION, option) && of.is(Columns.INPUT, line.name()));
+                      .row(of -> of.is(Columns.OPTION, option) && of.is(Columns.INPUT, line.cell(1)));
               JsonObject more = record.get(row.at()).getAsJsonObject();
-              end(page, line, 2, row.number(Columns.NPV_AT_LOW), more.get("half_width_at_low").getAsDouble());
-              end(page, line, 3, row.number(Columns.NPV_AT_HIGH), more.get("half_width_at_high").getAsDouble());
+              end(page, line, 3, row.number(Columns.NPV_AT_LOW), more.get("half_width_at_low").getAsDouble());
+              end(page, line, 4, row.number(Columns.NPV_AT_HIGH), more.get("half_width_at_high").getAsDouble());
             });
   }
 
@@ -229,15 +239,15 @@ final class ComparePageCheck implements Check {
               Table.Row row =
                   page.answer()
                       .table(Tables.BREAK_EVEN)
-                      .row(of -> of.is(Columns.OPTION, page.answer().names().named("options", name[0])) && of.is(Columns.INPUT, name[1]));
+                      .row(of -> of.is(Columns.OPTION, page.answer().names().named("options", name[0])) && of.is(Columns.INPUT, line.cell(1)));
               if (row.is(Columns.FOUND, "yes")) {
                 JsonObject more = record.get(row.at()).getAsJsonObject();
                 page.cell(
-                    line, 3, new Figure(row.number(Columns.VALUE), number(more, "low_95"), number(more, "high_95"), ""));
+                    line, 4, new Figure(row.number(Columns.VALUE), number(more, "low_95"), number(more, "high_95"), ""));
               } else {
-                page.cell(line, 3, Figure.alone(Double.NaN, ""));
+                page.cell(line, 4, Figure.alone(Double.NaN, ""));
               }
-              page.limits(line, 4, new Figure(0, row.number(Columns.FROM), row.number(Columns.TO), ""));
+              page.limits(line, 5, new Figure(0, row.number(Columns.FROM), row.number(Columns.TO), ""));
             });
   }
 }

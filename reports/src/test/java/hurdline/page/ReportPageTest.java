@@ -202,7 +202,7 @@ class ReportPageTest {
             "What differs",
             "Where the bottleneck moves",
             "Which is the best",
-            "What more of each thing brings",
+            "Effect of 10 % more of each thing",
             "The mill",
             "Does it pay",
             "Cash over the years",
@@ -303,7 +303,7 @@ class ReportPageTest {
         .containsExactly(
             "The answer", "How margin and throughput answer", "What these figures assume", "Cautions", "Why these figures can be believed");
     assertThat(line)
-        .contains("The plant as it stands against bigger&lt;mill&gt;, over products.hurd.price from 100 USD/t to 300 USD/t.")
+        .contains("The plant as it stands against bigger&lt;mill&gt;, over price of hurd from 100 USD/t to 300 USD/t.")
         .contains("near 220 USD/t, significantly between 100 USD/t and 300 USD/t")
         .contains(">from here on bigger&lt;mill&gt;<")
         .contains(">as it stands<")

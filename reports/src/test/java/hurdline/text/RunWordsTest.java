@@ -59,6 +59,8 @@ class RunWordsTest {
             Money
               revenue                2,011,000 USD
               margin                   167,000 USD      164,000 to 171,000  149,000  186,000
+              margin, stalk line          23.0 USD/ton        21.3 to 24.7     14.2     31.8
+              margin, cotton line         53.7 USD/ton        53.0 to 54.5     50.0     57.5
 
             next        stalk line: if the mill did not limit: at most 2.65 ton/h by the bag hand expected (40 % more), 3.97 ton/h by the feeder rated (87 % more); compare --gain simulates 10 % more
             Limits are in % of scheduled hours. Intervals are those of the mean of 40 simulated years; one year in 20 lies below the 5th percentile, one above the 95th.\
