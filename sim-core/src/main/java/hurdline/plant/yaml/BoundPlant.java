@@ -16,7 +16,7 @@ final class BoundPlant {
   private static final List<String> SECTIONS = List.of("calendar", "crops", "machines", "lines");
 
   /** What is held against the calendar's first and last day, of which one cannot be read. */
-  private static final Pattern OF_THE_HORIZON = Pattern.compile("calendar\\.(from|to|repeats)|season\\.\\d+\\.(from|to)");
+  private static final Pattern OF_THE_HORIZON = Pattern.compile("calendar\\.(from|to|repeats)|(?:plans\\.[^.]+\\.)?season\\.\\d+\\.(?:from|to|changeover)");
 
   private BoundPlant() {}
 

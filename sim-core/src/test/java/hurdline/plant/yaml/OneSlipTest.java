@@ -2,11 +2,15 @@ package hurdline.plant.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** One slip in a key is one problem, whatever options and plans build on it. */
@@ -59,6 +63,17 @@ class OneSlipTest {
     String edited = small.replace("\n  " + right, "\n  " + slip);
     assertThat(edited).isNotEqualTo(small);
     assertThat(problems(edited)).singleElement().asString().contains(" " + path + ": ");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"stalk.yaml", "sweetgum-bend.yaml", "seasons/late_cotton.yaml", "seasons/cotton_first.yaml", "seasons/rented.yaml"})
+  void soItIsWithCampaignsChangeoversAndPlans(String file) throws IOException {
+    for (String key : List.of("from", "to")) {
+      String plant = Files.readString(Path.of(System.getProperty("hurdline.root"), "line-configs", file));
+      String edited = plant.replaceFirst("(?m)^(  " + key + ": \\d{4})-\\d\\d-", "$1-13-");
+      assertThat(edited).isNotEqualTo(plant);
+      assertThat(problems(edited)).as(file + " " + key).singleElement().asString().contains(" calendar." + key + ": ");
+    }
   }
 
   @Test
