@@ -2,6 +2,7 @@ package hurdline.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.measure.EventKind;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
@@ -103,7 +104,7 @@ class ShortCutsTest {
             .run(
                 new RandomStreams(3),
                 2,
-                (clockS, where, what, amount) -> packages[0] += what.equals("package full") ? 1 : 0);
+                (clockS, where, what, amount) -> packages[0] += what == EventKind.PACKAGE_FULL ? 1 : 0);
     Outcome alone = Ready.replication(plant).run(new RandomStreams(3), 2, null);
     assertSame(traced, alone);
     assertThat(packages[0]).isGreaterThan(30_000);
