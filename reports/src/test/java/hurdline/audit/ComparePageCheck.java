@@ -20,6 +20,7 @@ final class ComparePageCheck implements Check {
     }
     for (String option : options) {
       differences(page, option);
+      ranked(page, option);
       paidBack(page, option);
       cash(page, option);
       sensitivity(page, option);
@@ -52,6 +53,31 @@ final class ComparePageCheck implements Check {
                           page.cell(line, 8, Figure.alone(row.number(Columns.NEEDED), "count"));
                           page.cell(line, 9, Figure.alone(row.number(Columns.VARIANCE_REMOVED), "share"));
                         }));
+  }
+
+  /** Margin with its joint limits, then what limits, then what is fed. */
+  private static void ranked(PageBook page, String option) {
+    page.lines(PageNames.RANKED)
+        .filter(line -> line.name().equalsIgnoreCase(page.answer().names().shown("options", option)))
+        .forEach(
+            line -> {
+              Figure margin = joint(page, option, Measure.MONEY_MARGIN.of());
+              page.cell(line, 1, margin);
+              page.limits(line, 3, margin);
+              List<String> lines = page.answer().plant("base").names("lines");
+              double longest =
+                  page.answer().table(Tables.BOTTLENECKS).rows(Columns.OPTION, option)
+                      .filter(row -> row.is(Columns.LINE, lines.get(0)))
+                      .mapToDouble(row -> row.number(Columns.SHARE)).max().orElseThrow();
+              page.number(line, 4, Shown.all(line.cell(4)).get(0), longest, new Figure(longest, longest - 0.01, longest + 0.01, "share"));
+              page.cell(line, 5, joint(page, option, Measure.MASS_FED.of("stalk")));
+            });
+  }
+
+  private static Figure joint(PageBook page, String option, String measure) {
+    Table.Row row =
+        page.answer().table(Tables.DIFFERENCES).row(of -> of.is(Columns.OPTION, option) && of.is(Columns.MEASURE, measure));
+    return Figure.of(row, Columns.DIFFERENCE, Columns.LOW_JOINT, Columns.HIGH_JOINT);
   }
 
   /** A row for each cause by its label, a column for each plant; a plant in which it holds nothing shows 0. */

@@ -28,6 +28,7 @@ final class PageNames {
   static final String MEAN_PEAK_BY_MONTH = "Highest quarter-hour of each month, mean over the replications";
   static final String DEMAND_BY_MONTH = "what peak demand costs by month";
   static final String DIFFERENCES = "%s against the plant as it stands";
+  static final String RANKED = "alternatives by difference from the plant as it stands";
   static final String WORTH = "what each option is worth";
   static final String PAID_BACK = "When %s has paid back";
   static final String CASH = "Cash over the life of %s, discounted";

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -24,6 +25,8 @@ import org.yaml.snakeyaml.resolver.Resolver;
  * an answer is recomputed. Amounts come in tonnes, hours, kilowatts, square metres and the file's currency.
  */
 final class PlantFacts {
+  private static final Pattern SCALED = Pattern.compile("(money[.a-z_]*)=x([0-9.]+)");
+
   private final Map<?, ?> file;
 
   private PlantFacts(Map<?, ?> file) {
@@ -46,9 +49,16 @@ final class PlantFacts {
     }
   }
 
-  /** The plant with options or with a plan of its file: {@code base}, {@code A} or {@code A+B}. */
+  /** The plant with options or with a plan of its file, {@code base}, {@code A} or {@code A+B}, or with scaled prices, {@code money.wage=x1.2}. */
   PlantFacts with(String names) {
     Map<?, ?> changed = file;
+    if (names.contains("=")) {
+      for (String change : names.split("; ")) {
+        Matcher scaled = SCALED.matcher(change);
+        changed = scaled.matches() ? scaled(changed, scaled.group(1).split("\\."), 0, Double.parseDouble(scaled.group(2))) : changed;
+      }
+      return new PlantFacts(changed);
+    }
     for (String name : names.split("\\+")) {
       for (String kind : List.of("options", "plans")) {
         if (at(kind + "." + name + ".with").orElse(null) instanceof Map<?, ?> patch) {
@@ -57,6 +67,18 @@ final class PlantFacts {
       }
     }
     return new PlantFacts(changed);
+  }
+
+  private static Map<?, ?> scaled(Map<?, ?> map, String[] path, int depth, double factor) {
+    Map<Object, Object> result = new LinkedHashMap<>(map);
+    Object old = map.get(path[depth]);
+    if (old instanceof Map<?, ?> inner) {
+      result.put(path[depth], scaled(inner, path, depth + 1, factor));
+    } else {
+      String[] amount = old.toString().split(" ", 2);
+      result.put(path[depth], Double.parseDouble(amount[0]) * factor + " " + amount[1]);
+    }
+    return result;
   }
 
   /** A merge patch (RFC 7396). */

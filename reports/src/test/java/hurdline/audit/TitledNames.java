@@ -1,5 +1,7 @@
 package hurdline.audit;
 
+import hurdline.answer.Titles;
+import hurdline.answer.WhatIf;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +22,9 @@ final class TitledNames {
   String shown(String section, String name) {
     if (name.equals("base")) {
       return BASE.get(section);
+    }
+    if (WhatIf.isOne(name)) {
+      return Titles.none().option(name);
     }
     return Arrays.stream(name.split("\\+"))
         .map(each -> plant.text(section + "." + each + ".title").orElse(each.replace('_', ' ')))
