@@ -148,8 +148,11 @@ class FiguresProofTest {
   }
 
   private static double student(int freedom, double level) {
-    double[] values = new double[freedom + 1];
-    values[0] = 1;
+    double[] values = new double[freedom + 1]; // no skewness, or the interval of a mean would be Hall's
+    for (int i = 0; i < values.length / 2; i++) {
+      values[2 * i] = -1;
+      values[2 * i + 1] = 1;
+    }
     double error = Summary.of(values).sd() / Math.sqrt(values.length);
     return Intervals.mean(values, level).halfWidth() / error;
   }
