@@ -25,7 +25,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 5, time = 2)
 public class HoldRatioBenchmark {
-  private final HoldRatio pair = new HoldRatio();
+  private final HoldRatio pair = new HoldRatio(Example.replication(), 40);
 
   @Setup(Level.Iteration)
   public void countAnew() {
