@@ -74,7 +74,7 @@ final class CompareSections {
     for (CompareAnswer.Option option : answer.options()) {
       words
           .open(option.name())
-          .ifPresent(open -> html.paragraph("Not significant with " + Titles.inText(answer.outline().titles().option(option.name())) + ": " + open + "."));
+          .ifPresent(open -> html.paragraph("Not significant with " + Titles.inText(wording.titles().option(option.name())) + ": " + open + "."));
     }
     words.best().ifPresent(best -> html.paragraph("The " + best + "."));
     html.table("what is compared", options());

@@ -25,7 +25,7 @@ public final class CompareHeadline {
   public CompareHeadline(CompareAnswer answer, Wording wording) {
     this.answer = answer;
     this.spoken = new Spoken(wording);
-    this.names = new SpokenNames(answer.outline().titles());
+    this.names = new SpokenNames(wording.reading(answer).titles());
     this.worth = new WorthSentences(answer, spoken, names);
   }
 

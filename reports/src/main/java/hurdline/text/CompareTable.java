@@ -25,7 +25,7 @@ public final class CompareTable {
   private CompareTable(CompareAnswer answer, Wording wording) {
     this.answer = answer;
     this.wording = wording;
-    this.titles = answer.outline().titles();
+    this.titles = wording.reading(answer).titles();
   }
 
   public static MainTable of(CompareAnswer answer, Wording wording) {

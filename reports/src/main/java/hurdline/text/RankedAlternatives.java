@@ -23,7 +23,7 @@ public final class RankedAlternatives {
   public RankedAlternatives(CompareAnswer answer, Wording wording) {
     this.answer = answer;
     this.wording = wording;
-    this.titles = answer.outline().titles();
+    this.titles = wording.reading(answer).titles();
   }
 
   /** Whether there are so many that one looks for the best. */

@@ -1,6 +1,8 @@
 package hurdline.text;
 
 import hurdline.answer.Answer;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.GridAnswer;
 import hurdline.answer.BottleneckRow;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
@@ -8,6 +10,7 @@ import java.math.BigDecimal;
 import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.List;
 import java.util.Locale;
 
 /** Amounts as people read them: unit system, locale, and the digits that they deserve. */
@@ -33,7 +36,11 @@ public final class Wording {
 
   /** The same for an answer, whose plant gives things titles. */
   public Wording reading(Answer answer) {
-    return new Wording(units, digits, dates, answer.outline().titles());
+    return new Wording(units, digits, dates, answer.outline().titles().marking(alternatives(answer), this::marks));
+  }
+
+  private static List<String> alternatives(Answer answer) {
+    return answer instanceof CompareAnswer compared ? compared.plants() : answer instanceof GridAnswer grid ? grid.plants() : List.of();
   }
 
   /** What is read in place of names; of an answer where {@link #reading} was asked for it. */

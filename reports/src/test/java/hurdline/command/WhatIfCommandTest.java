@@ -66,6 +66,9 @@ class WhatIfCommandTest {
     CommandCall made = CommandCall.of("page", dir.resolve("compare").resolve("record.json").toString(), "--out", again.toString());
     assertThat(made.code()).as(made.err()).isZero();
     assertThat(again.resolve("report.html")).hasSameTextualContentAs(dir.resolve("compare").resolve("report.html"));
+    Path german = dir.resolve("german");
+    CommandCall.of("page", dir.resolve("compare").resolve("record.json").toString(), "--locale", "de", "--out", german.toString());
+    assertThat(german.resolve("report.html")).content().contains("Wage x1,2").contains("season 0 to -4w").doesNotContain("age x1.2");
   }
 
   @Test

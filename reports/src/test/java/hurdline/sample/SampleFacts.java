@@ -45,7 +45,7 @@ public final class SampleFacts {
     return List.of(
         new CompareFact.PairedDifferences(Between.BASE_AND_OPTIONS, 2),
         new CompareFact.AimOfDifferences("money.margin:1%", true),
-        new CompareFact.ChangesWithoutCost(List.of("hand", "money.wage=x1.2")),
+        new CompareFact.ChangesWithoutCost(List.of("hand", "money.wage=x2")),
         new CompareFact.CalendarNotRepeated(List.of("hired")),
         new CompareFact.LivesStopped(List.of("bigger_mill", "hand")),
         new CompareFact.YearsOfLife(30, false, 1_461, Next.END_TO_END, 1_080, 960),

@@ -4,8 +4,10 @@ import hurdline.measure.Cause;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -41,6 +43,13 @@ public record Titles(Map<String, String> given) {
   /** What {@code given} has a title under; names hold no dot. */
   public static String key(String kind, String name) {
     return kind + "." + name;
+  }
+
+  /** With what-ifs of these names read as a reader's marks have it. */
+  public Titles marking(List<String> names, UnaryOperator<String> marks) {
+    Map<String, String> all = new LinkedHashMap<>(given);
+    names.stream().filter(WhatIf::isOne).forEach(name -> all.put(key("option", name), WhatIf.read(name, this, marks)));
+    return new Titles(all);
   }
 
   /** A name without a title; this is the one place that says how it reads. */
@@ -149,7 +158,11 @@ public record Titles(Map<String, String> given) {
 
   /** An option, several together ({@code a+b}), a what-if, or the plant as it stands, which is {@code base}. */
   public String option(String name) {
-    return WhatIf.isOne(name) ? WhatIf.read(name, this) : alternative("option", name, "the plant as it stands");
+    if (WhatIf.isOne(name)) {
+      String marked = given.get(key("option", name));
+      return marked == null ? WhatIf.read(name, this, value -> value) : marked;
+    }
+    return alternative("option", name, "the plant as it stands");
   }
 
   /** A season plan; the season as the file has it is {@code base}. */

@@ -1,6 +1,7 @@
 package hurdline.answer;
 
 import java.util.Arrays;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -13,6 +14,9 @@ public final class WhatIf {
   private static final String BETWEEN = "; ";
 
   private static final Pattern RELATIVE = Pattern.compile("x *[-+.0-9].*|[-+] *[0-9]+ *(?:d|w|wk)");
+
+  /** Neither a date nor a word. */
+  private static final Pattern NUMBER = Pattern.compile("x? *[-+]?[0-9.]+(?: ?[^-0-9].*)?");
 
   private WhatIf() {}
 
@@ -31,17 +35,21 @@ public final class WhatIf {
     return String.join(BETWEEN, changes);
   }
 
-  /** {@code wage x1.2}, {@code power of the hammer mill at 50 hp}. */
-  static String read(String name, Titles titles) {
-    return Arrays.stream(name.split(BETWEEN)).map(change -> change(change, titles)).collect(Collectors.joining(" and "));
+  /**
+   * {@code wage x1.2}, {@code power of the hammer mill at 50 hp}.
+   *
+   * @param marks writes a number as its reader does
+   */
+  public static String read(String name, Titles titles, UnaryOperator<String> marks) {
+    return Arrays.stream(name.split(BETWEEN)).map(change -> change(change, titles, marks)).collect(Collectors.joining(" and "));
   }
 
-  private static String change(String change, Titles titles) {
+  private static String change(String change, Titles titles, UnaryOperator<String> marks) {
     int equals = change.indexOf('=');
     if (equals < 0) {
       return change;
     }
     String value = change.substring(equals + 1);
-    return KeyNames.of(change.substring(0, equals), titles) + (RELATIVE.matcher(value).matches() ? " " : " at ") + value;
+    return KeyNames.of(change.substring(0, equals), titles) + (RELATIVE.matcher(value).matches() ? " " : " at ") + (NUMBER.matcher(value).matches() ? marks.apply(value) : value);
   }
 }
