@@ -221,8 +221,8 @@ class ReportPageTest {
         .containsPattern("1,880,000 .1,840,000 to 1,920,000.")
         .containsPattern("202 .198 to 205.")
         .contains("Fire in the yard");
-    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(11).doesNotHaveDuplicates();
-    assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSize(11);
+    assertThat(found(page, "<figure id=\"chart-([^\"]*)\"")).hasSize(12).doesNotHaveDuplicates();
+    assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSize(12);
   }
 
   @Test
