@@ -140,7 +140,7 @@ class TerminalTest {
         List.of("check", ROOT.resolve("line-configs/sweetgum-bend.yaml").toString()),
         List.of("run", stalk),
         List.of("compare", small, "--gain", "--service-lives", "2"),
-        List.of("compare", stalk, "--tornado", "--service-lives", "2"),
+        List.of("compare", small, "--tornado", "--service-lives", "2"),
         List.of("season", seasons, "--changeovers"),
         List.of("yard", stalk, "--gain", "--acres", "90%"),
         List.of("run", small, "--vary", "machines.mill.power=10 hp..30 hp..10 hp"),
@@ -158,7 +158,7 @@ class TerminalTest {
   void everyVerbsAnswerFitsTheTerminalAndTiesNumbersToUnits(List<String> call, int width) {
     List<String> all = new ArrayList<>(call);
     if (!call.contains("check")) {
-      all.addAll(List.of("--replications", "3"));
+      all.addAll(List.of("--replications", "2"));
     }
     all.addAll(List.of("--locale", "fr-CA", "--out", dir.resolve("answer").toString()));
     CommandContext setting =
