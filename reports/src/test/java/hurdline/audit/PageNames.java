@@ -71,7 +71,9 @@ final class PageNames {
       return named(answer, "crops", row.substring("peak of ".length()).replaceAll(", room .*", "")).map(Measure.YARD_PEAK::of);
     }
     if (line.isEmpty()) {
-      return row.equals("margin") ? Optional.of(Measure.MONEY_MARGIN.of()) : Optional.empty();
+      return row.startsWith("margin, ")
+          ? named(answer, "lines", row.substring("margin, ".length())).map(Measure.MONEY_LINE_MARGIN_PER_TONNE::of)
+          : row.equals("margin") ? Optional.of(Measure.MONEY_MARGIN.of()) : Optional.empty();
     }
     return switch (row) {
       case "scheduled" -> line.map(Measure.LINE_HOURS_SCHEDULED::of);

@@ -75,7 +75,7 @@ final class TerminalCheck implements Check {
           case "share" -> "%";
           case "m2" -> "ft2";
           case "kg" -> "lb";
-          default -> figure.unit();
+          default -> figure.unit().endsWith("/t") ? figure.unit() + "on" : figure.unit();
         };
     return unit.isEmpty() || unit.equals(us);
   }
