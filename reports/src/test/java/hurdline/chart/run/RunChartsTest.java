@@ -57,6 +57,7 @@ class RunChartsTest {
             "milling-mill",
             "peaks",
             "payback-bigger_mill",
+            "payback-bigger_mill-hand",
             "cash-bigger_mill",
             "cash-bigger_mill-hand",
             "tornado-bigger_mill");
