@@ -13,9 +13,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** What people read is in the field's words: string literals of all modules, plant files, and the pages beside them. */
+/**
+ * What people read is in the field's words: string literals of all modules, plant files, and the
+ * pages beside them.
+ */
 class FieldWordsTest {
-  private static final Path ROOT = Path.of(System.getProperty("hurdline.root", "..")).toAbsolutePath().normalize();
+  private static final Path ROOT =
+      Path.of(System.getProperty("hurdline.root", "..")).toAbsolutePath().normalize();
 
   /** Words that the field has better ones for, and which. */
   private static final List<Old> OLD =
@@ -33,8 +37,12 @@ class FieldWordsTest {
           old("\\badded up\\b", "in total"),
           old("\\btenth more\\b", "10 % more"),
           old("\\bon the mean\\b", "on average"),
-          old("\\bnine (years )?in ten\\b|\\bnine years of ten\\b|\\b9 of 10 lives\\b|\\bhalf below\\b", "5th to 95th percentile, median"),
-          old("\\b(holds?|held) (the|a|its|each) (\\w+ )?line\\b|^\"holds \"$", "limits, is the bottleneck"),
+          old(
+              "\\bnine (years )?in ten\\b|\\bnine years of ten\\b|\\b9 of 10 lives\\b|\\bhalf below\\b",
+              "5th to 95th percentile, median"),
+          old(
+              "\\b(holds?|held) (the|a|its|each) (\\w+ )?line\\b|^\"holds \"$",
+              "limits, is the bottleneck"),
           old("\\bworth at its end\\b", "salvage value"),
           old("\\bnot earned\\b", "margin forgone"),
           old("\\bwithout chance\\b", "without randomness"),
@@ -42,21 +50,28 @@ class FieldWordsTest {
           old("\\bstand(s|ing)? down\\b", "send home"),
           old("\\b(lab|col|neighb)our", "American spelling"));
 
-  /** Former keys of the plant file; in code they stand where the reader names what took their place. */
+  /**
+   * Former keys of the plant file; in code they stand where the reader names what took their place.
+   */
   private static final List<Old> FORMER_KEYS =
       List.of(
           old("\\bstand_down\\b", "send_home"),
           old("\\bset_on_table\\b", "lift"),
           old("\\bpaid_at\\b", "moisture_basis"),
           old("\\bcomposition_spread\\b", "composition_cv"),
-          old("money\\.(growth|crops|discount)\\b", "money.escalation, .crop_prices, .discount_rate"),
-          old("`(hold at field|turn away|while up|with flow|oldest first)`", "the words with hyphens"));
+          old(
+              "money\\.(growth|crops|discount)\\b",
+              "money.escalation, .crop_prices, .discount_rate"),
+          old(
+              "`(hold at field|turn away|while up|with flow|oldest first)`",
+              "the words with hyphens"));
 
   /** Places that may keep a word, each with its reason. */
   private static final List<String> ALLOWED = List.of("a web page that is on paper");
 
   /** A text block, or a string in one line. */
-  private static final Pattern LITERAL = Pattern.compile("\"\"\".*?\"\"\"|\"(?:[^\"\\\\\\n]|\\\\.)*\"", Pattern.DOTALL);
+  private static final Pattern LITERAL =
+      Pattern.compile("\"\"\".*?\"\"\"|\"(?:[^\"\\\\\\n]|\\\\.)*\"", Pattern.DOTALL);
 
   private record Old(Pattern pattern, String instead) {}
 
@@ -81,7 +96,14 @@ class FieldWordsTest {
   @Test
   void noPageThatPeopleReadHasAnOldWord() throws IOException {
     var found = new TreeSet<String>();
-    for (String page : List.of("README.md", "line-configs/FORMAT.md", "line-configs/SEASONS.md", "line-configs/README.md", "line-configs/PROOF.md", "line-configs/plant.schema.json")) {
+    for (String page :
+        List.of(
+            "README.md",
+            "line-configs/FORMAT.md",
+            "line-configs/SEASONS.md",
+            "line-configs/README.md",
+            "line-configs/PROOF.md",
+            "line-configs/plant.schema.json")) {
       for (String line : Files.readAllLines(ROOT.resolve(page))) {
         note(found, ROOT.resolve(page), line);
         note(FORMER_KEYS, found, ROOT.resolve(page), line);
@@ -122,7 +144,10 @@ class FieldWordsTest {
 
   private static List<Path> files(Path below, String ending) throws IOException {
     try (Stream<Path> walk = Files.walk(below)) {
-      return walk.filter(path -> path.toString().endsWith(ending)).filter(Files::isRegularFile).sorted().toList();
+      return walk.filter(path -> path.toString().endsWith(ending))
+          .filter(Files::isRegularFile)
+          .sorted()
+          .toList();
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }

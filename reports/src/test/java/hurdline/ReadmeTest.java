@@ -11,15 +11,21 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** What the README shows is what there is: its first plant is what is written, its commands and files exist. */
+/**
+ * What the README shows is what there is: its first plant is what is written, its commands and
+ * files exist.
+ */
 class ReadmeTest {
   private static final Path ROOT = Path.of(System.getProperty("hurdline.root"));
 
   /** {@code CommandTest} holds that what {@code new} writes is right and runs at once. */
   @Test
   void theFirstPlantComesFromNewAndIsThenCheckedAndRun() throws IOException {
-    assertThat(readme()).containsSubsequence(
-        "`scripts/hurdline new my-plant`", "`scripts/hurdline check my-plant/small.yaml`", "`scripts/hurdline run my-plant/small.yaml`");
+    assertThat(readme())
+        .containsSubsequence(
+            "`scripts/hurdline new my-plant`",
+            "`scripts/hurdline check my-plant/small.yaml`",
+            "`scripts/hurdline run my-plant/small.yaml`");
     assertThat(Files.readString(ROOT.resolve("line-configs/small.yaml"))).contains(block("yaml"));
     assertThat(PlantFile.read(ROOT.resolve("line-configs/small.yaml")).plant().name()).isNotEmpty();
   }
@@ -37,7 +43,9 @@ class ReadmeTest {
 
   @Test
   void theFilesItNamesAreThere() throws IOException {
-    Matcher name = Pattern.compile("`((?:line-configs|scripts)/[\\w./-]+|[A-Z]+(?:\\.md)?)[^`]*`").matcher(readme());
+    Matcher name =
+        Pattern.compile("`((?:line-configs|scripts)/[\\w./-]+|[A-Z]+(?:\\.md)?)[^`]*`")
+            .matcher(readme());
     int names = 0;
     for (; name.find(); names++) assertThat(ROOT.resolve(name.group(1))).exists();
     assertThat(names).isGreaterThan(5);

@@ -56,7 +56,9 @@ class TestsInTheGuideTest {
     Map<String, String> tests = tests();
     List<String> missing = new ArrayList<>();
     for (String row : rows) {
-      Matcher name = Pattern.compile("`(exact/)?(\\w+)(?:\\.(\\w+))?`").matcher(row.substring(row.indexOf('|', 1)));
+      Matcher name =
+          Pattern.compile("`(exact/)?(\\w+)(?:\\.(\\w+))?`")
+              .matcher(row.substring(row.indexOf('|', 1)));
       int named = 0;
       for (; name.find(); named++) {
         boolean there =

@@ -23,7 +23,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The house's walls: which package may use which, and which library each one alone knows. */
 class WallsTest {
   private static final JavaClasses OURS =
-      new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("hurdline");
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("hurdline");
 
   private static final Map<String, Room> HOUSE = new LinkedHashMap<>();
 
@@ -48,75 +50,131 @@ class WallsTest {
     room("account").uses("compiled measure");
     room("capacity").uses("compiled flow plant random");
     room("simulation")
-        .uses("account compiled event flow measure plant random simulation.activity simulation.results simulation.yard");
-    room("simulation.activity").uses("account compiled event flow flow.rates measure plant random simulation.yard");
+        .uses(
+            "account compiled event flow measure plant random simulation.activity simulation.results simulation.yard");
+    room("simulation.activity")
+        .uses("account compiled event flow flow.rates measure plant random simulation.yard");
     room("simulation.yard").uses("account compiled event measure plant random");
-    room("simulation.results").uses("account compiled event flow measure plant simulation.activity simulation.yard");
+    room("simulation.results")
+        .uses("account compiled event flow measure plant simulation.activity simulation.yard");
     room("study")
-        .uses("answer capacity compiled measure plant problem random simulation simulation.results statistics "
-            + "study.replicate unit");
+        .uses(
+            "answer capacity compiled measure plant problem random simulation simulation.results statistics "
+                + "study.replicate unit");
     room("study.replicate")
-        .uses("account answer plant problem random simulation simulation.results simulation.yard statistics");
+        .uses(
+            "account answer plant problem random simulation simulation.results simulation.yard statistics");
     room("study.run")
-        .uses("account answer compiled measure plant simulation simulation.results study study.replicate");
+        .uses(
+            "account answer compiled measure plant simulation simulation.results study study.replicate");
     room("study.option")
-        .uses("answer economics measure plant simulation simulation.results statistics study study.replicate unit");
-    room("study.gain").uses("answer plant simulation simulation.results statistics study study.replicate");
+        .uses(
+            "answer economics measure plant simulation simulation.results statistics study study.replicate unit");
+    room("study.gain")
+        .uses("answer plant simulation simulation.results statistics study study.replicate");
     room("study.compare")
-        .uses("answer economics measure plant problem random simulation simulation.results statistics study "
-            + "study.gain study.option study.replicate study.run");
+        .uses(
+            "answer economics measure plant problem random simulation simulation.results statistics study "
+                + "study.gain study.option study.replicate study.run");
     room("study.season")
-        .uses("answer compiled measure plant problem simulation simulation.results statistics study study.compare "
-            + "study.replicate study.run");
+        .uses(
+            "answer compiled measure plant problem simulation simulation.results statistics study study.compare "
+                + "study.replicate study.run");
     room("study.yard")
-        .uses("answer compiled economics measure plant random simulation simulation.yard statistics study "
-            + "study.gain study.option study.replicate study.run unit");
+        .uses(
+            "answer compiled economics measure plant random simulation simulation.yard statistics study "
+                + "study.gain study.option study.replicate study.run unit");
     room("study.grid")
-        .uses("answer measure plant problem random simulation simulation.results statistics study study.option "
-            + "study.replicate study.run");
+        .uses(
+            "answer measure plant problem random simulation simulation.results statistics study study.option "
+                + "study.replicate study.run");
 
     // reports
     room("service")
-        .uses("answer plant plant.yaml problem study study.compare study.grid study.option study.replicate "
-            + "study.run study.season study.yard")
+        .uses(
+            "answer plant plant.yaml problem study study.compare study.grid study.option study.replicate "
+                + "study.run study.season study.yard")
         .knows("java.nio.file");
     room("text").uses("answer measure unit");
     room("text.notes").uses("answer text");
-    room("table").uses("answer measure problem").knows("org.apache.commons.csv com.google.gson java.nio.file");
+    room("table")
+        .uses("answer measure problem")
+        .knows("org.apache.commons.csv com.google.gson java.nio.file");
     room("chart.kit")
         .uses("answer measure text")
-        .knows("org.jfree org.apache.batik org.w3c.dom javax.xml.parsers java.awt java.nio.file java.io.File");
+        .knows(
+            "org.jfree org.apache.batik org.w3c.dom javax.xml.parsers java.awt java.nio.file java.io.File");
     room("chart.flow").uses("answer chart.kit measure text").knows("java.awt");
     room("chart.run").uses("answer chart.flow chart.kit measure text").knows("org.jfree java.awt");
     room("chart.compare").uses("answer chart.kit measure text").knows("org.jfree java.awt");
     room("chart.season").uses("answer chart.kit measure text").knows("org.jfree java.awt");
-    room("chart.yard").uses("answer chart.kit chart.run text").knows("org.jfree java.awt org.apache.batik");
+    room("chart.yard")
+        .uses("answer chart.kit chart.run text")
+        .knows("org.jfree java.awt org.apache.batik");
     room("chart.grid").uses("answer chart.kit text").knows("org.jfree java.awt");
     room("page")
-        .uses("answer chart.compare chart.grid chart.kit chart.run chart.season chart.yard measure problem table "
-            + "text text.notes");
+        .uses(
+            "answer chart.compare chart.grid chart.kit chart.run chart.season chart.yard measure problem table "
+                + "text text.notes");
     room("command")
-        .uses("answer chart.compare chart.grid chart.kit chart.run chart.season chart.yard measure page plant "
-            + "problem service study study.compare study.grid study.option study.replicate study.season study.yard "
-            + "table text text.notes unit")
+        .uses(
+            "answer chart.compare chart.grid chart.kit chart.run chart.season chart.yard measure page plant "
+                + "problem service study study.compare study.grid study.option study.replicate study.season study.yard "
+                + "table text text.notes unit")
         .knows("picocli me.tongfei.progressbar sun.misc java.nio.file java.io.File");
   }
 
   /** What every room may use of the platform; files and pictures only where the table says so. */
   private static final List<String> EVERYWHERE =
-      List.of("java.lang", "java.util", "java.time", "java.text", "java.math", "java.io", "java.net", "java.nio", "java.security");
+      List.of(
+          "java.lang",
+          "java.util",
+          "java.time",
+          "java.text",
+          "java.math",
+          "java.io",
+          "java.net",
+          "java.nio",
+          "java.security");
+
   private static final List<String> NOT_EVERYWHERE = List.of("java.nio.file", "java.io.File");
 
   /** Chance that no seed steers, the clock on the wall, and the standard streams. */
-  private static final Set<String> NOT_IN_THE_ENGINE = Set.of(
-      "java.util.Random", "java.util.SplittableRandom", "java.util.concurrent.ThreadLocalRandom",
-      "java.security.SecureRandom", "java.lang.Math.random", "java.lang.StrictMath.random", "java.util.UUID.randomUUID",
-      "java.lang.System.currentTimeMillis", "java.lang.System.nanoTime", "java.time.Clock", "java.time.Instant.now",
-      "java.time.LocalDate.now", "java.time.LocalTime.now", "java.time.LocalDateTime.now", "java.time.ZonedDateTime.now",
-      "java.time.ZoneId.systemDefault", "java.lang.System.out", "java.lang.System.err", "java.lang.System.in");
+  private static final Set<String> NOT_IN_THE_ENGINE =
+      Set.of(
+          "java.util.Random",
+          "java.util.SplittableRandom",
+          "java.util.concurrent.ThreadLocalRandom",
+          "java.security.SecureRandom",
+          "java.lang.Math.random",
+          "java.lang.StrictMath.random",
+          "java.util.UUID.randomUUID",
+          "java.lang.System.currentTimeMillis",
+          "java.lang.System.nanoTime",
+          "java.time.Clock",
+          "java.time.Instant.now",
+          "java.time.LocalDate.now",
+          "java.time.LocalTime.now",
+          "java.time.LocalDateTime.now",
+          "java.time.ZonedDateTime.now",
+          "java.time.ZoneId.systemDefault",
+          "java.lang.System.out",
+          "java.lang.System.err",
+          "java.lang.System.in");
 
-  private static final Set<String> ENGINE = Set.of(
-      "random", "statistics", "economics", "event", "plant", "compiled", "flow", "account", "capacity", "simulation", "study");
+  private static final Set<String> ENGINE =
+      Set.of(
+          "random",
+          "statistics",
+          "economics",
+          "event",
+          "plant",
+          "compiled",
+          "flow",
+          "account",
+          "capacity",
+          "simulation",
+          "study");
 
   static Stream<Room> rooms() {
     return HOUSE.values().stream();
@@ -124,7 +182,8 @@ class WallsTest {
 
   @Test
   void everyPackageIsInTheTableAndNoRoomIsEmpty() {
-    Set<String> standing = OURS.stream().map(WallsTest::roomOf).collect(Collectors.toCollection(TreeSet::new));
+    Set<String> standing =
+        OURS.stream().map(WallsTest::roomOf).collect(Collectors.toCollection(TreeSet::new));
     assertThat(standing).isEqualTo(new TreeSet<>(HOUSE.keySet()));
   }
 
@@ -142,8 +201,11 @@ class WallsTest {
 
   @Test
   void aBreachIsSeen() {
-    assertThat(breaches(new Room("simulation"))).as("simulation without leave to use compiled").isNotEmpty();
-    assertThat(new Room("flow").uses("compiled event").notNeeded(targets(HOUSE.get("flow")))).containsExactly("event");
+    assertThat(breaches(new Room("simulation")))
+        .as("simulation without leave to use compiled")
+        .isNotEmpty();
+    assertThat(new Room("flow").uses("compiled event").notNeeded(targets(HOUSE.get("flow"))))
+        .containsExactly("event");
     assertThat(breaches(new Room("plant.yaml.tree").uses("plant problem unit")))
         .anyMatch(breach -> breach.contains("snakeyaml"))
         .anyMatch(breach -> breach.contains("java.nio.file"));
@@ -155,8 +217,11 @@ class WallsTest {
     for (JavaClass type : OURS) {
       if (!inTheEngine(type)) continue;
       type.getAccessesFromSelf().stream()
-          .filter(access -> NOT_IN_THE_ENGINE.contains(access.getTargetOwner().getName())
-              || NOT_IN_THE_ENGINE.contains(access.getTargetOwner().getName() + "." + access.getName()))
+          .filter(
+              access ->
+                  NOT_IN_THE_ENGINE.contains(access.getTargetOwner().getName())
+                      || NOT_IN_THE_ENGINE.contains(
+                          access.getTargetOwner().getName() + "." + access.getName()))
           .forEach(access -> heard.add(access.getDescription()));
     }
     assertThat(heard).isEmpty();
@@ -165,12 +230,18 @@ class WallsTest {
   /** The compiler copies such constants into the class that reads them, where no wall sees them. */
   @Test
   void noPublicConstantIsCopiedAcrossAWall() {
-    assertThat(OURS.stream().flatMap(type -> type.getFields().stream()).filter(WallsTest::isCopied).map(JavaField::getFullName))
+    assertThat(
+            OURS.stream()
+                .flatMap(type -> type.getFields().stream())
+                .filter(WallsTest::isCopied)
+                .map(JavaField::getFullName))
         .isEmpty();
   }
 
   private static boolean isCopied(JavaField field) {
-    return field.getModifiers().containsAll(Set.of(JavaModifier.PUBLIC, JavaModifier.STATIC, JavaModifier.FINAL))
+    return field
+            .getModifiers()
+            .containsAll(Set.of(JavaModifier.PUBLIC, JavaModifier.STATIC, JavaModifier.FINAL))
         && field.getOwner().getModifiers().contains(JavaModifier.PUBLIC)
         && (field.getRawType().isPrimitive() || field.getRawType().isEquivalentTo(String.class));
   }
@@ -180,7 +251,8 @@ class WallsTest {
   }
 
   private static List<JavaClass> targets(Room room) {
-    return OURS.stream().filter(type -> roomOf(type).equals(room.name))
+    return OURS.stream()
+        .filter(type -> roomOf(type).equals(room.name))
         .flatMap(type -> type.getDirectDependenciesFromSelf().stream())
         .map(dependency -> dependency.getTargetClass().getBaseComponentType())
         .distinct()
@@ -188,7 +260,8 @@ class WallsTest {
   }
 
   private static Set<String> breaches(Room room) {
-    return OURS.stream().filter(type -> roomOf(type).equals(room.name))
+    return OURS.stream()
+        .filter(type -> roomOf(type).equals(room.name))
         .flatMap(type -> type.getDirectDependenciesFromSelf().stream())
         .filter(dependency -> !room.allows(dependency.getTargetClass().getBaseComponentType()))
         .map(Dependency::getDescription)
@@ -205,7 +278,9 @@ class WallsTest {
     return room;
   }
 
-  /** A line of the table: a package, the packages of ours it may use, and the libraries it may know. */
+  /**
+   * A line of the table: a package, the packages of ours it may use, and the libraries it may know.
+   */
   private static final class Room {
     private final String name;
     private final Set<String> uses = new TreeSet<>();
@@ -216,13 +291,17 @@ class WallsTest {
       uses.add(name);
     }
 
-    /** @param rooms their names, with spaces between */
+    /**
+     * @param rooms their names, with spaces between
+     */
     Room uses(String rooms) {
       uses.addAll(List.of(rooms.split(" ")));
       return this;
     }
 
-    /** @param libraries their packages or classes, with spaces between */
+    /**
+     * @param libraries their packages or classes, with spaces between
+     */
     Room knows(String libraries) {
       knows.addAll(List.of(libraries.split(" ")));
       return this;
@@ -249,10 +328,15 @@ class WallsTest {
           && NOT_EVERYWHERE.stream().noneMatch(library -> lies(full, library));
     }
 
-    /** A name lies in a package or is the class itself; "java.io.File" holds FileReader and its like too. */
+    /**
+     * A name lies in a package or is the class itself; "java.io.File" holds FileReader and its like
+     * too.
+     */
     private static boolean lies(String full, String prefix) {
       return full.startsWith(prefix)
-          && (full.length() == prefix.length() || prefix.endsWith("File") || full.charAt(prefix.length()) == '.');
+          && (full.length() == prefix.length()
+              || prefix.endsWith("File")
+              || full.charAt(prefix.length()) == '.');
     }
 
     @Override

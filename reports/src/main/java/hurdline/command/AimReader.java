@@ -42,7 +42,10 @@ final class AimReader implements CommandLine.ITypeConverter<Precision> {
   private Precision read(String text) {
     int colon = text.lastIndexOf(':');
     if (colon <= 0) {
-      throw wrong(text, "is no aim", "a measure and a half-width, such as mass.stalk.fed:2% or mass.stalk.fed:500t");
+      throw wrong(
+          text,
+          "is no aim",
+          "a measure and a half-width, such as mass.stalk.fed:2% or mass.stalk.fed:500t");
     }
     String name = text.substring(0, colon).strip();
     Amount width = width(text, text.substring(colon + 1));

@@ -44,7 +44,8 @@ final class AnswerFiles {
     write(drawing.of(parts.charts()), drawing.of(parts.page()));
   }
 
-  private void write(ChartThread.Part<List<Chart>> drawn, ChartThread.Part<String> composed) throws IOException {
+  private void write(ChartThread.Part<List<Chart>> drawn, ChartThread.Part<String> composed)
+      throws IOException {
     for (Chart figure : drawn.get()) {
       write("charts/" + figure.name() + ".svg", out -> out.write(figure.file()));
     }

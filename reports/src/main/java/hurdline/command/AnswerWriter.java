@@ -20,7 +20,9 @@ final class AnswerWriter {
   private final OutputFlags shown;
   private final Wording wording;
 
-  /** @throws CallException if the answer cannot be shown as it was asked for */
+  /**
+   * @throws CallException if the answer cannot be shown as it was asked for
+   */
   AnswerWriter(CommandContext setting, OutputFlags shown) {
     this.setting = setting;
     this.shown = shown;
@@ -28,7 +30,8 @@ final class AnswerWriter {
   }
 
   /**
-   * What an answer is made into besides its record; the tables at once, the rest when it is asked for.
+   * What an answer is made into besides its record; the tables at once, the rest when it is asked
+   * for.
    *
    * @param lines the answer in words for a terminal of so many columns
    */
@@ -78,7 +81,10 @@ final class AnswerWriter {
     }
   }
 
-  /** Writes the files of an answer and tells it on the terminal, which it does too where they cannot be written. */
+  /**
+   * Writes the files of an answer and tells it on the terminal, which it does too where they cannot
+   * be written.
+   */
   <A extends Answer> void report(A answer, Shape<A> shape, AnswerFiles files) throws IOException {
     Parts parts = shape.of(answer, wording.reading(answer));
     AnswerPrinter told = new AnswerPrinter(setting, shown);

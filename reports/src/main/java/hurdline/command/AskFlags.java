@@ -74,7 +74,10 @@ final class AskFlags {
               + " times.")
   private List<String> breakEven = new ArrayList<>();
 
-  /** @param among options; none for each of the file alone, or for no option where there are what-ifs */
+  /**
+   * @param among options; none for each of the file alone, or for no option where there are
+   *     what-ifs
+   */
   CompareAsk ask(List<String> among, List<WhatIfChange> whatIfs) {
     return new CompareAsk(
         among,
@@ -93,7 +96,11 @@ final class AskFlags {
     }
     if (!(lives >= CompareAsk.fewestLives())) {
       throw new CallException(
-          "--service-lives is " + lives + "; expected a whole number from " + CompareAsk.fewestLives() + " on");
+          "--service-lives is "
+              + lives
+              + "; expected a whole number from "
+              + CompareAsk.fewestLives()
+              + " on");
     }
     return OptionalInt.of(lives);
   }

@@ -10,8 +10,8 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 
 /**
- * Draws beside the other work: gets font and libraries ready while the plant is
- * simulated, and draws while the tables are written. What comes out does not depend on it.
+ * Draws beside the other work: gets font and libraries ready while the plant is simulated, and
+ * draws while the tables are written. What comes out does not depend on it.
  */
 final class ChartThread implements AutoCloseable {
   private static final int LONGEST_S = 60;

@@ -59,15 +59,16 @@ final class CheckVerb implements Callable<Integer> {
     Wording plain = shown.wording();
     CheckAnswer answer = checked();
     Wording wording = plain.reading(answer);
-    Optional<AnswerFolder> folder = out == null ? Optional.empty() : Optional.of(AnswerFolder.named(out));
+    Optional<AnswerFolder> folder =
+        out == null ? Optional.empty() : Optional.of(AnswerFolder.named(out));
     if (shown.json()) {
       RecordFile.write(answer, setting.out());
     }
     if (!shown.quiet()) {
       new CheckWords(answer, wording)
           .lines(setting.columns()).stream()
-          .flatMap(line -> LineWrapper.broken(line, setting.columns()).stream())
-          .forEach(shown.json() ? setting.err()::println : setting.out()::println);
+              .flatMap(line -> LineWrapper.broken(line, setting.columns()).stream())
+              .forEach(shown.json() ? setting.err()::println : setting.out()::println);
     }
     Stream.concat(
             answer.warnings().stream().map(LocatedProblem::text),
@@ -80,7 +81,10 @@ final class CheckVerb implements Callable<Integer> {
     return ExitCode.DONE.number();
   }
 
-  /** The answer about a plant without problems; else they are printed as JSON where that is asked for. */
+  /**
+   * The answer about a plant without problems; else they are printed as JSON where that is asked
+   * for.
+   */
   private CheckAnswer checked() throws IOException {
     try {
       return setting.studies().onPaper(plant.plant(), plant.chosen());

@@ -69,7 +69,10 @@ final class CompareVerb implements Callable<Integer> {
     return reporting.play(
         choice.file(),
         out,
-        setting.studies().compare(choice.plant(), choice.base(), asked.ask(choice.among(), choice.whatIfs()), effort),
+        setting
+            .studies()
+            .compare(
+                choice.plant(), choice.base(), asked.ask(choice.among(), choice.whatIfs()), effort),
         CompareVerb::parts);
   }
 

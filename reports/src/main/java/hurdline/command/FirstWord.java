@@ -15,7 +15,8 @@ final class FirstWord {
   private static final Map<String, String> WITH_A_FILE = new LinkedHashMap<>();
 
   static {
-    WITH_A_FILE.put("run", "simulates its calendar: what comes out, what limits it, what does it earn?");
+    WITH_A_FILE.put(
+        "run", "simulates its calendar: what comes out, what limits it, what does it earn?");
     WITH_A_FILE.put("compare", "sets its options against the plant as it stands: do they pay?");
     WITH_A_FILE.put("yard", "sizes the yard of a crop: how many bales must it take?");
     WITH_A_FILE.put("season", "sets its season plans against each other: which is the best?");
@@ -38,9 +39,12 @@ final class FirstWord {
     if (Arrays.asList(args).contains("--quiet")) {
       return;
     }
-    setting.err().println("That was \"hurdline check\", since no command was given. With this file:");
+    setting
+        .err()
+        .println("That was \"hurdline check\", since no command was given. With this file:");
     WITH_A_FILE.forEach(
-        (command, does) -> setting.err().println("  hurdline " + command + " " + args[0] + "\n        " + does));
+        (command, does) ->
+            setting.err().println("  hurdline " + command + " " + args[0] + "\n        " + does));
   }
 
   /** Refuses a word that is no command; the exit code. */

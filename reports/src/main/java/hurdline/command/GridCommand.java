@@ -20,7 +20,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Plays a grid for any verb: says what it costs, keeps what is finished, goes on where it was stopped. */
+/**
+ * Plays a grid for any verb: says what it costs, keeps what is finished, goes on where it was
+ * stopped.
+ */
 final class GridCommand {
   private final CommandContext setting;
   private final OutputFlags shown;
@@ -107,8 +110,7 @@ final class GridCommand {
     return lines.isEmpty() ? "nothing more" : String.join(", ", lines);
   }
 
-  private int stopped(Grid grid, AnswerFolder folder, CellFolder cells)
-      throws IOException {
+  private int stopped(Grid grid, AnswerFolder folder, CellFolder cells) throws IOException {
     int done = cells.count();
     if (done == 0) {
       cells.clear();

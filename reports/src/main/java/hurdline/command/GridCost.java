@@ -6,14 +6,19 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
 
-/** What a grid will cost, said before it starts: plays of the calendar, and the time by the first few. */
+/**
+ * What a grid will cost, said before it starts: plays of the calendar, and the time by the first
+ * few.
+ */
 final class GridCost {
   private final Grid grid;
   private final RunSettings effort;
   private final int kept;
   private final Path folder;
 
-  /** @param kept cells that are finished already */
+  /**
+   * @param kept cells that are finished already
+   */
   GridCost(Grid grid, RunSettings effort, int kept, Path folder) {
     this.grid = grid;
     this.effort = effort;
@@ -30,7 +35,9 @@ final class GridCost {
             + " cells x "
             + (grid.plants() == 1 ? "1 plant" : grid.plants() + " plants")
             + " x "
-            + (effort.replications() == 1 ? "1 replication" : effort.replications() + " replications")
+            + (effort.replications() == 1
+                ? "1 replication"
+                : effort.replications() + " replications")
             + (grid.leftOut().isEmpty() ? "" : ", less " + grid.leftOut().size() + " left out")
             + ": "
             + String.format(Locale.ROOT, "%,d", grid.plays())

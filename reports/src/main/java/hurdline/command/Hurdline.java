@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.AutoComplete;
-import picocli.CommandLine.Command;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
 /** The way in: {@code hurdline VERB …}. */
 @Command(
@@ -19,7 +19,15 @@ import picocli.CommandLine;
     description =
         "Discrete-event simulation of a bast-fiber separation plant in a shared cotton gin: what"
             + " comes out, which machine is the bottleneck, what it costs.",
-    subcommands = {CheckVerb.class, RunVerb.class, CompareVerb.class, YardVerb.class, SeasonVerb.class, PageVerb.class, NewVerb.class},
+    subcommands = {
+      CheckVerb.class,
+      RunVerb.class,
+      CompareVerb.class,
+      YardVerb.class,
+      SeasonVerb.class,
+      PageVerb.class,
+      NewVerb.class
+    },
     versionProvider = Version.class,
     commandListHeading = "%nCommands:%n",
     optionListHeading = "%nFlags:%n",
@@ -90,7 +98,10 @@ public final class Hurdline implements Callable<Integer> {
     int code = call(setting, args);
     out.flush();
     if (printed.fault().isPresent()) {
-      err.println("hurdline: printing failed: " + printed.fault().get() + "; print to a terminal or a file with room");
+      err.println(
+          "hurdline: printing failed: "
+              + printed.fault().get()
+              + "; print to a terminal or a file with room");
       code = code == ExitCode.DONE.number() ? ExitCode.WRONG_CALL.number() : code;
     }
     err.flush();

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Lines broken at so many columns. What goes on under a line stands where its text began: behind the
- * label of an indented line, else two columns further in.
+ * Lines broken at so many columns. What goes on under a line stands where its text began: behind
+ * the label of an indented line, else two columns further in.
  */
 final class LineWrapper {
   private static final int RAGGED = 20;
@@ -28,7 +28,9 @@ final class LineWrapper {
     return lines;
   }
 
-  /** Behind the last comma or semicolon that has not much room behind it, else where it hurts least. */
+  /**
+   * Behind the last comma or semicolon that has not much room behind it, else where it hurts least.
+   */
   private static int gap(String text, int indent, int width) {
     for (int at = width; at > width - RAGGED; at--) {
       if (text.charAt(at) == ' ' && ",;:".indexOf(text.charAt(at - 1)) >= 0) {
@@ -50,7 +52,7 @@ final class LineWrapper {
         || text.lastIndexOf('(', at) > text.lastIndexOf(')', at);
   }
 
-  /** Behind two blanks that follow a label, as in {@code "  made      lint"}. */
+  /** Behind two blanks that follow a label, as in {@code " made lint"}. */
   private static int textBegins(String line, int width) {
     int label = 0;
     while (label < line.length() && line.charAt(label) == ' ') {

@@ -6,7 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** What the service lives of a comparison will cost, and searches that simulate them again, said before it starts. */
+/**
+ * What the service lives of a comparison will cost, and searches that simulate them again, said
+ * before it starts.
+ */
 final class LivesCost {
   private static final int FEWER = 10;
 
@@ -32,7 +35,9 @@ final class LivesCost {
         + PlayTime.inWords(work.calendars() * secondsEach)
         + onThreads(work)
         + "."
-        + (work.lives() > FEWER ? " Fewer, such as --service-lives " + FEWER + ", take less and say less." : "");
+        + (work.lives() > FEWER
+            ? " Fewer, such as --service-lives " + FEWER + ", take less and say less."
+            : "");
   }
 
   private static String searches(ServiceLivesWork work, double secondsEach) {

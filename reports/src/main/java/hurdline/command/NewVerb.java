@@ -101,7 +101,9 @@ final class NewVerb implements Callable<Integer> {
           .filter(shape -> shape.name().equalsIgnoreCase(text))
           .findFirst()
           .orElseThrow(
-              () -> new CallException("\"" + text + "\" is no template; expected small, shared or stalk"));
+              () ->
+                  new CallException(
+                      "\"" + text + "\" is no template; expected small, shared or stalk"));
     }
   }
 }

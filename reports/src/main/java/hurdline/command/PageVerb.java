@@ -51,7 +51,8 @@ final class PageVerb implements Callable<Integer> {
   @CommandLine.Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Folder for page and charts; it must be new or empty. Default: a dated one beside RECORD.")
+      description =
+          "Folder for page and charts; it must be new or empty. Default: a dated one beside RECORD.")
   private Path out;
 
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
@@ -66,7 +67,9 @@ final class PageVerb implements Callable<Integer> {
     Wording wording = reader.wording(setting.locale());
     Answer answer = answer();
     AnswerFolder folder =
-        out == null ? AnswerFolder.beside(record, "page", LocalDateTime.now()) : AnswerFolder.named(out);
+        out == null
+            ? AnswerFolder.beside(record, "page", LocalDateTime.now())
+            : AnswerFolder.named(out);
     try (ChartThread drawing = ChartThread.begin()) {
       new AnswerFiles(folder, drawing).writePage(parts(answer, wording.reading(answer)));
     } finally {
@@ -104,6 +107,9 @@ final class PageVerb implements Callable<Integer> {
     }
     CheckAnswer paper = (CheckAnswer) answer;
     return new AnswerWriter.Parts(
-        List.of(), List::of, () -> ReportPage.html(paper, wording), width -> new CheckWords(paper, wording).lines(width));
+        List.of(),
+        List::of,
+        () -> ReportPage.html(paper, wording),
+        width -> new CheckWords(paper, wording).lines(width));
   }
 }

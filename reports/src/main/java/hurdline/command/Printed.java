@@ -15,7 +15,10 @@ final class Printed extends OutputStream {
     this.to = to;
   }
 
-  /** Why something was not printed; empty too where the reader has seen enough, as {@code head} does. */
+  /**
+   * Why something was not printed; empty too where the reader has seen enough, as {@code head}
+   * does.
+   */
   Optional<String> fault() {
     return Optional.ofNullable(fault)
         .map(thrown -> String.valueOf(thrown.getMessage()))

@@ -15,8 +15,8 @@ import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
 /**
- * Replications done and time left: a bar where someone watches, else a line every half minute; what cannot wait for the end is told
- * to all.
+ * Replications done and time left: a bar where someone watches, else a line every half minute; what
+ * cannot wait for the end is told to all.
  */
 final class Progress implements ProgressListener, AutoCloseable {
   private static final int REDRAWN_EVERY_MS = 200;
@@ -39,13 +39,17 @@ final class Progress implements ProgressListener, AutoCloseable {
     return on(setting, wording, wanted, replications, HALF_A_MINUTE);
   }
 
-  /** @param every how often a line is told where nobody watches */
-  static Progress on(CommandContext setting, Wording wording, boolean wanted, int replications, Duration every) {
+  /**
+   * @param every how often a line is told where nobody watches
+   */
+  static Progress on(
+      CommandContext setting, Wording wording, boolean wanted, int replications, Duration every) {
     if (!wanted) {
       return new Progress(new PrintWriter(OutputStream.nullOutputStream()), null, null, wording);
     }
     if (!setting.onTerminal()) {
-      return new Progress(setting.err(), null, new ProgressLines(setting.err(), every, replications), wording);
+      return new Progress(
+          setting.err(), null, new ProgressLines(setting.err(), every, replications), wording);
     }
     PrintStream stream = new PrintStream(new ToWriter(setting.err()), true, StandardCharsets.UTF_8);
     return new Progress(

@@ -15,7 +15,9 @@ final class ProgressLines implements AutoCloseable {
   private int done;
   private int of;
 
-  /** @param every how long it is silent between two lines */
+  /**
+   * @param every how long it is silent between two lines
+   */
   ProgressLines(PrintWriter err, Duration every, int of) {
     this.err = err;
     this.of = of;
@@ -34,7 +36,9 @@ final class ProgressLines implements AutoCloseable {
 
   private synchronized void tellEvery(long everyNs) throws InterruptedException {
     for (long due = begunNs + everyNs; !closed; due += everyNs) {
-      for (long left = due - System.nanoTime(); left > 0 && !closed; left = due - System.nanoTime()) {
+      for (long left = due - System.nanoTime();
+          left > 0 && !closed;
+          left = due - System.nanoTime()) {
         wait(1 + left / MILLI_NS);
       }
       if (!closed) {
@@ -45,8 +49,18 @@ final class ProgressLines implements AutoCloseable {
 
   private void tell() {
     double goneS = (System.nanoTime() - begunNs) * NANO;
-    String left = done == 0 ? "" : ", about " + PlayTime.inWords(goneS * (of - done) / done) + " to go";
-    err.println("After " + PlayTime.gone(goneS) + ": " + done + " of " + of + " replications are done" + left + ".");
+    String left =
+        done == 0 ? "" : ", about " + PlayTime.inWords(goneS * (of - done) / done) + " to go";
+    err.println(
+        "After "
+            + PlayTime.gone(goneS)
+            + ": "
+            + done
+            + " of "
+            + of
+            + " replications are done"
+            + left
+            + ".");
   }
 
   @Override

@@ -24,11 +24,14 @@ final class ReadersFlags {
   @CommandLine.Option(
       names = "--locale",
       paramLabel = "TAG",
-      description = "Whose order dates and whose marks numbers have on terminal and page, such as en-US, de or"
+      description =
+          "Whose order dates and whose marks numbers have on terminal and page, such as en-US, de or"
               + " fr-CA. Default: the system's; 2027-01-31 and 1,234.5 where it has none.")
   private String locale;
 
-  /** @param usual the locale where none was asked for */
+  /**
+   * @param usual the locale where none was asked for
+   */
   Wording wording(Locale usual) {
     return new Wording(units, locale == null ? usual : wanted());
   }

@@ -15,7 +15,8 @@ import picocli.CommandLine;
 @CommandLine.Command(
     name = "run",
     customSynopsis = "hurdline run FILE [FLAG]...",
-    description = "Simulates the plant's calendar and reports what came out and what limited each line.",
+    description =
+        "Simulates the plant's calendar and reports what came out and what limited each line.",
     sortOptions = false,
     optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",

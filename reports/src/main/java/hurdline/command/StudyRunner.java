@@ -7,8 +7,11 @@ import java.util.Optional;
 final class StudyRunner {
   private StudyRunner() {}
 
-  /** @param plays how many there are in all */
-  static <A> Optional<A> inSight(CommandContext setting, OutputFlags shown, int plays, Simulation<A> study) {
+  /**
+   * @param plays how many there are in all
+   */
+  static <A> Optional<A> inSight(
+      CommandContext setting, OutputFlags shown, int plays, Simulation<A> study) {
     try (StopRequest stop =
             new StopRequest(
                 () ->

@@ -8,7 +8,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads inputs such as {@code products.fiber.price=20%} or {@code money.wage=20 USD/h..30 USD/h}. */
+/**
+ * Reads inputs such as {@code products.fiber.price=20%} or {@code money.wage=20 USD/h..30 USD/h}.
+ */
 final class SwingReader {
   private SwingReader() {}
 
@@ -32,11 +34,14 @@ final class SwingReader {
     String key = text.substring(0, equals).strip();
     String by = text.substring(equals + 1).strip();
     int dots = by.indexOf("..");
-    return dots < 0 ? around(text, key, by) : between(text, key, by.substring(0, dots), by.substring(dots + 2));
+    return dots < 0
+        ? around(text, key, by)
+        : between(text, key, by.substring(0, dots), by.substring(dots + 2));
   }
 
   private static InputRange around(String text, String key, String by) {
-    Optional<Amount> share = Optional.of(amount(text, by)).filter(amount -> amount.unit().equals("%"));
+    Optional<Amount> share =
+        Optional.of(amount(text, by)).filter(amount -> amount.unit().equals("%"));
     if (share.isEmpty()) {
       throw wrong(text, " has no two ends in one unit");
     }

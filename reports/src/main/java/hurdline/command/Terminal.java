@@ -6,7 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
-/** Who watches: whether a person does, in which language, in colours or not, and in how many columns. */
+/**
+ * Who watches: whether a person does, in which language, in colours or not, and in how many
+ * columns.
+ */
 final class Terminal {
   private static final Path STREAMS = Path.of("/proc/self/fd");
 
@@ -22,10 +25,14 @@ final class Terminal {
     return USUAL;
   }
 
-  /** How wide a line on standard output may be: the terminal's width, but from 60 to 100 columns. */
+  /**
+   * How wide a line on standard output may be: the terminal's width, but from 60 to 100 columns.
+   */
   static int columns() {
     int said = columns(String.valueOf(System.getenv("COLUMNS")));
-    return said > 0 ? within(said) : isTerminal("1") && Files.isReadable(TTY) ? within(columns(sizeOfTerminal())) : USUAL;
+    return said > 0
+        ? within(said)
+        : isTerminal("1") && Files.isReadable(TTY) ? within(columns(sizeOfTerminal())) : USUAL;
   }
 
   /** The number that a text ends with; 0 where it has none. */
@@ -38,11 +45,17 @@ final class Terminal {
     return columns <= 0 ? USUAL : Math.max(NARROWEST, Math.min(WIDEST, columns));
   }
 
-  /** {@code 24 80}: rows and columns of the terminal that this was called from, by the system's own command. */
+  /**
+   * {@code 24 80}: rows and columns of the terminal that this was called from, by the system's own
+   * command.
+   */
   private static String sizeOfTerminal() {
     try {
       Process size =
-          new ProcessBuilder("stty", "size").redirectInput(TTY.toFile()).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+          new ProcessBuilder("stty", "size")
+              .redirectInput(TTY.toFile())
+              .redirectError(ProcessBuilder.Redirect.DISCARD)
+              .start();
       String said = new String(size.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
       return size.waitFor() == 0 ? said : "";
     } catch (IOException none) {
@@ -69,7 +82,9 @@ final class Terminal {
     return wanted && !"dumb".equals(System.getenv("TERM")) && isTerminal("1");
   }
 
-  /** The system's locale; where that names no country, dates and numbers are those of the tables. */
+  /**
+   * The system's locale; where that names no country, dates and numbers are those of the tables.
+   */
   static Locale locale() {
     Locale locale = Locale.getDefault(Locale.Category.FORMAT);
     return locale.getCountry().isEmpty() ? Locale.ROOT : locale;

@@ -28,7 +28,8 @@ final class VaryFlags {
    */
   List<GridKey> keys() {
     if (varied.size() > 2) {
-      throw new CallException("--vary is given " + varied.size() + " times; expected once or twice");
+      throw new CallException(
+          "--vary is given " + varied.size() + " times; expected once or twice");
     }
     List<GridKey> keys = varied.stream().map(VaryReader::of).toList();
     if (keys.stream().map(GridKey::path).distinct().count() < keys.size()) {

@@ -14,7 +14,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Reads {@code KEY=FROM..TO..STEP}: amounts with a unit or bare, factors such as {@code x0.8}, dates, or moves of a date. */
+/**
+ * Reads {@code KEY=FROM..TO..STEP}: amounts with a unit or bare, factors such as {@code x0.8},
+ * dates, or moves of a date.
+ */
 final class VaryReader {
   /** More cells than this no picture shows and few have the time for. */
   static final int MOST_CELLS = 400;
@@ -82,9 +85,20 @@ final class VaryReader {
 
   private GridKey moves() {
     int from = Amount.daysMoved(parts[0]).orElseThrow();
-    int to = Amount.daysMoved(parts[1]).orElseThrow(() -> wrong("has a sign before some of its days only", "signs before FROM and TO, such as -14d..+14d..7d"));
+    int to =
+        Amount.daysMoved(parts[1])
+            .orElseThrow(
+                () ->
+                    wrong(
+                        "has a sign before some of its days only",
+                        "signs before FROM and TO, such as -14d..+14d..7d"));
     long days = days(parts[2]);
-    int count = count(BigDecimal.valueOf(to - from), BigDecimal.valueOf(days), gone -> move(from + gone.longValue()), days + " d");
+    int count =
+        count(
+            BigDecimal.valueOf(to - from),
+            BigDecimal.valueOf(days),
+            gone -> move(from + gone.longValue()),
+            days + " d");
     List<GridKey.Value> values = new ArrayList<>();
     for (int at = 0; at < count; at++) {
       values.add(new GridKey.Value(move(from + at * days), from + at * days));

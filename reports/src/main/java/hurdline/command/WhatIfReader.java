@@ -5,7 +5,10 @@ import hurdline.study.compare.WhatIfChange;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Reads {@code KEY=VALUE}, or several with semicolons between them; a semicolon in quotes belongs to a value. */
+/**
+ * Reads {@code KEY=VALUE}, or several with semicolons between them; a semicolon in quotes belongs
+ * to a value.
+ */
 final class WhatIfReader {
   private static final char BETWEEN = ';';
 
@@ -17,12 +20,16 @@ final class WhatIfReader {
 
   private static Change.Value value(String text, String part) {
     int equals = part.indexOf('=');
-    if (equals <= 0 || part.substring(0, equals).isBlank() || part.substring(equals + 1).isBlank()) {
+    if (equals <= 0
+        || part.substring(0, equals).isBlank()
+        || part.substring(equals + 1).isBlank()) {
       throw new CallException(
           "--what-if \""
               + text
               + "\" "
-              + (part.isBlank() ? "has nothing beside a semicolon" : "has no KEY=VALUE in \"" + part.strip() + "\"")
+              + (part.isBlank()
+                  ? "has nothing beside a semicolon"
+                  : "has no KEY=VALUE in \"" + part.strip() + "\"")
               + "; expected a change such as money.wage=x1.2, machines.mill.power=\"50 hp\" or deliveries.*.fields.*.ready=+30d, or"
               + " several with semicolons between them");
     }

@@ -31,7 +31,8 @@ final class WholeNumber<N> implements CommandLine.ITypeConverter<N> {
   public N convert(String text) {
     OptionalLong number = Amount.whole(text.strip());
     if (number.isEmpty()) {
-      throw new CallException("\"" + text + "\" is no whole number; expected digits only, such as 40");
+      throw new CallException(
+          "\"" + text + "\" is no whole number; expected digits only, such as 40");
     }
     if (!(Math.abs(number.getAsLong()) <= most)) {
       throw new CallException("\"" + text + "\" is too large; expected at most " + most);

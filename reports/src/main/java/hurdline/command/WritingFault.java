@@ -5,7 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A file of an answer could not be written; what is there is named, for nothing of it is taken away. */
+/**
+ * A file of an answer could not be written; what is there is named, for nothing of it is taken
+ * away.
+ */
 final class WritingFault extends IOException {
   private static final long serialVersionUID = 1L;
 

@@ -15,13 +15,18 @@ final class Assumptions {
     return section(header, wording, html -> {}, facts);
   }
 
-  /** @param between what stands between settings and notes */
+  /**
+   * @param between what stands between settings and notes
+   */
   static Section section(Header header, Wording wording, Consumer<Html> between, List<Fact> facts) {
-    String tables = "Tables beside this page are in metric units, a t being 1000 kg, with all digits.";
+    String tables =
+        "Tables beside this page are in metric units, a t being 1000 kg, with all digits.";
     return section(header, wording, between, facts, tables);
   }
 
-  /** @param tables a sentence on what lies beside the page */
+  /**
+   * @param tables a sentence on what lies beside the page
+   */
   static Section section(
       Header header, Wording wording, Consumer<Html> between, List<Fact> facts, String tables) {
     return new Section(

@@ -18,10 +18,13 @@ final class Cautions {
    * @param own of the plant
    */
   static Section section(Answer answer, Wording wording, List<Fact> own) {
-    return section(answer, wording, own, answer.warnings().stream().map(LocatedProblem::text).toList());
+    return section(
+        answer, wording, own, answer.warnings().stream().map(LocatedProblem::text).toList());
   }
 
-  /** @param warnings what {@code check} warns of and what else is odd, whole lines */
+  /**
+   * @param warnings what {@code check} warns of and what else is odd, whole lines
+   */
   static Section section(Answer answer, Wording wording, List<Fact> own, List<String> warnings) {
     List<Note> notes = new Notes(answer.header(), wording).of(own);
     return new Section("cautions", "Cautions", true, html -> write(html, notes, warnings));

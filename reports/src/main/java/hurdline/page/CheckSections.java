@@ -45,7 +45,10 @@ final class CheckSections {
           new ArrayList<>(List.of("rated " + words.rated(), "expected " + words.expected()));
       words.next().ifPresent(said::add);
       html.paragraph(
-          wording.titles().line(line.line()) + " on " + Titles.inText(wording.titles().crop(line.crop())) + ":");
+          wording.titles().line(line.line())
+              + " on "
+              + Titles.inText(wording.titles().crop(line.crop()))
+              + ":");
       html.list(said);
       html.table(wording.titles().line(line.line()), grid(line));
     }

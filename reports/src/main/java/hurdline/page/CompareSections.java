@@ -44,7 +44,10 @@ final class CompareSections {
             "best", "Which is the best", answer.further().best().isAsked(), this::writeBest));
     all.add(
         new Section(
-            "gain", "Effect of 10 % more of each thing", !gains.isEmpty(), html -> writeGains(html, gains)));
+            "gain",
+            "Effect of 10 % more of each thing",
+            !gains.isEmpty(),
+            html -> writeGains(html, gains)));
     all.add(new MillSection(answer, wording, figures).section());
     all.addAll(new WorthSections(answer, wording, figures).all());
     all.add(Assumptions.section(answer.header(), wording, answer.assumptions()));
@@ -66,7 +69,9 @@ final class CompareSections {
     }
     RankedAlternatives alternatives = new RankedAlternatives(answer, wording);
     if (alternatives.isWanted()) {
-      html.table("alternatives by difference from the plant as it stands", new Chart.Grid(alternatives.head(), alternatives.grid()));
+      html.table(
+          "alternatives by difference from the plant as it stands",
+          new Chart.Grid(alternatives.head(), alternatives.grid()));
     }
     MainTable main = CompareTable.of(answer, wording);
     html.wholeTable("the answer", main);
@@ -74,7 +79,14 @@ final class CompareSections {
     for (CompareAnswer.Option option : answer.options()) {
       words
           .open(option.name())
-          .ifPresent(open -> html.paragraph("Not significant with " + Titles.inText(wording.titles().option(option.name())) + ": " + open + "."));
+          .ifPresent(
+              open ->
+                  html.paragraph(
+                      "Not significant with "
+                          + Titles.inText(wording.titles().option(option.name()))
+                          + ": "
+                          + open
+                          + "."));
     }
     words.best().ifPresent(best -> html.paragraph("The " + best + "."));
     html.table("what is compared", options());
@@ -94,8 +106,7 @@ final class CompareSections {
               option.isPurchase() ? wording.fixed(option.salvage(), 0, currency) : ""));
     }
     String of = currency.isEmpty() ? "" : " " + currency;
-    return new Chart.Grid(
-        List.of("option", "", "cost" + of, "life", "salvage value" + of), rows);
+    return new Chart.Grid(List.of("option", "", "cost" + of, "life", "salvage value" + of), rows);
   }
 
   private void writeBest(Html html) {
@@ -107,11 +118,19 @@ final class CompareSections {
               wording.titles().option(row.option()),
               wording.rough(row.mean(), best.unit()),
               wording.amount(row.replications(), "count"),
-              row.option().equals(best.option()) && best.decided() ? "picked" : row.left() ? "left" : "out"));
+              row.option().equals(best.option()) && best.decided()
+                  ? "picked"
+                  : row.left() ? "left" : "out"));
     }
     html.table(
         "which is the best",
-        new Chart.Grid(List.of("", "mean " + MainMeasures.label(best.measure(), answer.outline(), wording), "replications", ""), rows));
+        new Chart.Grid(
+            List.of(
+                "",
+                "mean " + MainMeasures.label(best.measure(), answer.outline(), wording),
+                "replications",
+                ""),
+            rows));
     html.paragraph(
         "One that is out was simulated no further; the means of those that were simulated longer rest on more"
             + " years than the other figures of this page.");

@@ -1,7 +1,6 @@
 package hurdline.page;
 
 import hurdline.answer.Day;
-import hurdline.answer.Titles;
 import hurdline.answer.Trace;
 import hurdline.chart.kit.Chart;
 import hurdline.measure.State;
@@ -39,7 +38,8 @@ final class DaySection {
     if (stops.isEmpty()) {
       html.paragraph("No machine was in a stop.");
     } else {
-      html.table("stops in the span", new Chart.Grid(List.of("from", "machine", "stop", "min"), stops));
+      html.table(
+          "stops in the span", new Chart.Grid(List.of("from", "machine", "stop", "min"), stops));
     }
   }
 
@@ -61,7 +61,9 @@ final class DaySection {
     return new Chart.Grid(head, rows);
   }
 
-  /** In order of time; one that began before the span or outlasts it counts as far as it lies in it. */
+  /**
+   * In order of time; one that began before the span or outlasts it counts as far as it lies in it.
+   */
   private List<List<String>> stops() {
     return day.bars().stream()
         .filter(bar -> bar.state() == State.DOWN)
@@ -79,8 +81,6 @@ final class DaySection {
 
   private String clock(double hour) {
     LocalDateTime at = day.from().plusSeconds(Math.round(3600 * hour));
-    return wording.date(at.toLocalDate())
-        + " "
-        + at.toLocalTime().truncatedTo(ChronoUnit.MINUTES);
+    return wording.date(at.toLocalDate()) + " " + at.toLocalTime().truncatedTo(ChronoUnit.MINUTES);
   }
 }

@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** What a report says of the crop that the drawn years brought; nothing where they brought what the file's mean year brings. */
+/**
+ * What a report says of the crop that the drawn years brought; nothing where they brought what the
+ * file's mean year brings.
+ */
 final class DrawnCropPart {
   private final DrawnCropWords words;
   private final Wording wording;
@@ -45,7 +48,8 @@ final class DrawnCropPart {
               wording.interval(row.adjusted(), row.low95(), row.high95(), row.unit()),
               wording.unit(row.unit())));
     }
-    return new Chart.Grid(List.of("", "mean", "adjusted", "95 % interval of the adjusted", "unit"), rows);
+    return new Chart.Grid(
+        List.of("", "mean", "adjusted", "95 % interval of the adjusted", "unit"), rows);
   }
 
   private String explanation() {
@@ -53,7 +57,9 @@ final class DrawnCropPart {
     String none =
         others.isEmpty()
             ? ""
-            : " For " + others.stream().map(wording.titles()::crop).collect(Collectors.joining(", ")) + " no mean is known exactly, so nothing is adjusted.";
+            : " For "
+                + others.stream().map(wording.titles()::crop).collect(Collectors.joining(", "))
+                + " no mean is known exactly, so nothing is adjusted.";
     return "An adjusted figure is the mean corrected for how far the drawn crop lies off its own mean, which follows exactly from the"
         + " season factor, yields and areas of the file (one control variate; standard error HC3). It does not replace the mean, which"
         + " is that of measures.csv. Where the measure does not follow the crop along a straight line, as where a yard fills, its interval"

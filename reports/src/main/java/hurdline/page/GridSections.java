@@ -68,7 +68,8 @@ final class GridSections {
     List<String> lines = new ArrayList<>();
     for (int cell = 0; cell < answer.cells().size(); cell++) {
       for (GridCell.LeftOut out : answer.cells().get(cell).leftOut()) {
-        lines.add(keys.cell(cell) + ", " + keys.plantTitle(out.plant()) + ": " + out.problem().text());
+        lines.add(
+            keys.cell(cell) + ", " + keys.plantTitle(out.plant()) + ": " + out.problem().text());
       }
     }
     return lines;
@@ -90,7 +91,12 @@ final class GridSections {
     KeyWords words = new KeyWords(answer, wording);
     for (int key = 0; key < answer.keys().size(); key++) {
       GridKey of = answer.keys().get(key);
-      rows.add(List.of(words.read(key), "`" + of.path() + "`", "`" + of.said() + "`", String.join(", ", words.values(key))));
+      rows.add(
+          List.of(
+              words.read(key),
+              "`" + of.path() + "`",
+              "`" + of.said() + "`",
+              String.join(", ", words.values(key))));
     }
     return new Chart.Grid(List.of("", "key", "asked for", "values"), rows);
   }

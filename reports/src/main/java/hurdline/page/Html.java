@@ -12,10 +12,12 @@ import java.util.regex.Pattern;
  */
 final class Html {
   private static final Pattern DATE =
-      Pattern.compile("(\\d{4}-\\d\\d(-\\d\\d)?|(\\d{1,2} )?[A-Z][a-z]{2} (\\d{1,2}, )?\\d{4})([ T]\\d\\d:\\d\\d)?");
+      Pattern.compile(
+          "(\\d{4}-\\d\\d(-\\d\\d)?|(\\d{1,2} )?[A-Z][a-z]{2} (\\d{1,2}, )?\\d{4})([ T]\\d\\d:\\d\\d)?");
 
   private static final Pattern NUMBER =
-      Pattern.compile("[-+]?\\d[^\\sa-zA-Z]*( to [-+]?\\d[^\\sa-zA-Z]*)?( \\S+)?( \\(.*\\))?( \\S+)?");
+      Pattern.compile(
+          "[-+]?\\d[^\\sa-zA-Z]*( to [-+]?\\d[^\\sa-zA-Z]*)?( \\S+)?( \\(.*\\))?( \\S+)?");
 
   private static final Pattern JOINT = Pattern.compile("(?<=[+_])(?=.)");
 
@@ -68,7 +70,8 @@ final class Html {
   Html notes(List<Note> notes) {
     if (!notes.isEmpty()) {
       raw("<dl>\n");
-      notes.forEach(note -> element("dt", note.title()).raw("<dd>").marked(note.text()).raw("</dd>\n"));
+      notes.forEach(
+          note -> element("dt", note.title()).raw("<dd>").marked(note.text()).raw("</dd>\n"));
       raw("</dl>\n");
     }
     return this;
@@ -79,15 +82,16 @@ final class Html {
     return this;
   }
 
-  /** A chart and under it the table of its figures; on paper a chart and its title stay together. */
+  /**
+   * A chart and under it the table of its figures; on paper a chart and its title stay together.
+   */
   Html figure(Chart figure) {
     raw("<figure id=\"chart-" + escape(figure.name()) + "\">\n<figcaption>")
         .text(figure.title())
         .raw("</figcaption>\n");
-    raw(
-            "<div class=\"drawing\" tabindex=\"0\" role=\"group\" aria-label=\""
-                + escape("Drawing: " + figure.title())
-                + "\">")
+    raw("<div class=\"drawing\" tabindex=\"0\" role=\"group\" aria-label=\""
+            + escape("Drawing: " + figure.title())
+            + "\">")
         .raw(figure.svg())
         .raw("</div>\n</figure>\n");
     return table(figure.title(), figure.table());
@@ -98,9 +102,14 @@ final class Html {
     return table("figures", label, grid);
   }
 
-  /** The main figures of an answer, all of whose rows a screen shows at once; only a narrow one scrolls them sideways. */
+  /**
+   * The main figures of an answer, all of whose rows a screen shows at once; only a narrow one
+   * scrolls them sideways.
+   */
   Html wholeTable(String label, MainTable main) {
-    return main.isEmpty() ? this : table("figures whole", label, new Chart.Grid(main.head(), main.grid()));
+    return main.isEmpty()
+        ? this
+        : table("figures whole", label, new Chart.Grid(main.head(), main.grid()));
   }
 
   private Html table(String kind, String label, Chart.Grid grid) {
@@ -117,18 +126,25 @@ final class Html {
     }
     raw("</tr></thead>\n<tbody>\n");
     for (List<String> row : grid.rows()) {
-      raw(isNumber(row.get(0)) || isDate(row.get(0)) ? "<tr><th scope=\"row\" class=\"d\">" : "<tr><th scope=\"row\">")
+      raw(isNumber(row.get(0)) || isDate(row.get(0))
+              ? "<tr><th scope=\"row\" class=\"d\">"
+              : "<tr><th scope=\"row\">")
           .marked(row.get(0))
           .raw("</th>");
       for (int column = 1; column < row.size(); column++) {
-        raw("<td" + kind(row.get(column), numbers[column]) + ">").marked(row.get(column)).raw("</td>");
+        raw("<td" + kind(row.get(column), numbers[column]) + ">")
+            .marked(row.get(column))
+            .raw("</td>");
       }
       raw("</tr>\n");
     }
     return raw("</tbody></table></div>\n");
   }
 
-  /** A text in which words of the plant file or of the tables stand between backticks, which are set as such. */
+  /**
+   * A text in which words of the plant file or of the tables stand between backticks, which are set
+   * as such.
+   */
   private Html marked(String text) {
     String[] parts = text.split("`", -1);
     if (parts.length % 2 == 0) { // a backtick of a title
@@ -149,7 +165,9 @@ final class Html {
     if (name.isEmpty()) {
       raw("<td></td>");
     } else {
-      raw("<th scope=\"col\"" + (numbers ? " class=\"n\"" : "") + ">").raw(breaking(name)).raw("</th>");
+      raw("<th scope=\"col\"" + (numbers ? " class=\"n\"" : "") + ">")
+          .raw(breaking(name))
+          .raw("</th>");
     }
   }
 

@@ -61,8 +61,12 @@ final class MeasureTables {
       measures.add(Measure.PRODUCT_TOO_WET);
     }
     head.addAll(
-        List.of("sold, at its moisture basis " + ton, "packages", "revenue " + answer.header().currency()));
-    measures.addAll(List.of(Measure.PRODUCT_SOLD, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
+        List.of(
+            "sold, at its moisture basis " + ton,
+            "packages",
+            "revenue " + answer.header().currency()));
+    measures.addAll(
+        List.of(Measure.PRODUCT_SOLD, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
     return grid(head, measures);
   }
 
@@ -73,7 +77,10 @@ final class MeasureTables {
   Chart.Grid lineMoney() {
     String currency = answer.header().currency();
     return grid(
-        List.of("line", "margin " + currency, "per " + wording.units().ton() + " fed " + wording.unit(currency + "/t")),
+        List.of(
+            "line",
+            "margin " + currency,
+            "per " + wording.units().ton() + " fed " + wording.unit(currency + "/t")),
         List.of(Measure.MONEY_LINE_MARGIN, Measure.MONEY_LINE_MARGIN_PER_TONNE));
   }
 
@@ -108,8 +115,7 @@ final class MeasureTables {
     for (SummaryRow row : answer.summary()) {
       Measure.Match match = Measure.find(row.measure()).orElse(null);
       if (match != null && wanted.contains(match.measure()) && !match.dry()) {
-        String[] cells =
-            rows.computeIfAbsent(read(match), name -> new String[measures.size()]);
+        String[] cells = rows.computeIfAbsent(read(match), name -> new String[measures.size()]);
         cells[measures.indexOf(match.measure())] =
             wording.cell(row.mean(), row.low95(), row.high95(), row.unit());
       }

@@ -54,8 +54,15 @@ final class MillSection {
     }
     return new Chart.Grid(
         List.of(
-            "", "hours", "milled " + wording.unit("t"), "share %", "of the mix %", wording.unit("kWh/t"), "made " + wording.unit("t"),
-            "ordered " + wording.unit("t"), "late days"),
+            "",
+            "hours",
+            "milled " + wording.unit("t"),
+            "share %",
+            "of the mix %",
+            wording.unit("kWh/t"),
+            "made " + wording.unit("t"),
+            "ordered " + wording.unit("t"),
+            "late days"),
         rows);
   }
 

@@ -48,13 +48,19 @@ final class PlanTables {
     String currency = answer.header().currency();
     return new Chart.Grid(
         List.of(
-            "plan", "", "margin " + currency, "margin less margin forgone " + currency,
-            "years in which all crops were finished, %"), rows);
+            "plan",
+            "",
+            "margin " + currency,
+            "margin less margin forgone " + currency,
+            "years in which all crops were finished, %"),
+        rows);
   }
 
   private static String described(SeasonAnswer.Plan plan) {
     boolean asItStands = plan.name().equals("base") && !plan.file().startsWith("base.");
-    return asItStands ? "the season as the file has it" : plan.says().isEmpty() ? plan.file() : plan.says();
+    return asItStands
+        ? "the season as the file has it"
+        : plan.says().isEmpty() ? plan.file() : plan.says();
   }
 
   Chart.Grid entries() {
@@ -62,7 +68,11 @@ final class PlanTables {
     for (SeasonAnswer.Plan plan : answer.plans()) {
       for (SeasonAnswer.Entry entry : plan.entries()) {
         String more =
-            entry.isChangeover() ? "with " + entry.hands() + " hands" : entry.shifts().stream().map(wording.titles()::shift).collect(Collectors.joining(", "));
+            entry.isChangeover()
+                ? "with " + entry.hands() + " hands"
+                : entry.shifts().stream()
+                    .map(wording.titles()::shift)
+                    .collect(Collectors.joining(", "));
         String moved =
             entry.movedFrom().isEmpty()
                 ? ""
@@ -96,17 +106,25 @@ final class PlanTables {
         for (SeasonAnswer.Task task : entry.tasks()) {
           rows.add(
               List.of(
-                  wording.titles().plan(plan.name()) + ", " + wording.date(entry.from()) + ": " + Titles.inText(wording.titles().task(task.name())),
+                  wording.titles().plan(plan.name())
+                      + ", "
+                      + wording.date(entry.from())
+                      + ": "
+                      + Titles.inText(wording.titles().task(task.name())),
                   String.valueOf(task.hands()),
                   wording.fixed(task.beginH(), 1, "h"),
                   wording.fixed(task.endH(), 1, "h"),
-                  task.after().stream().map(wording.titles()::task).map(Titles::inText).collect(Collectors.joining(", ")),
+                  task.after().stream()
+                      .map(wording.titles()::task)
+                      .map(Titles::inText)
+                      .collect(Collectors.joining(", ")),
                   task.isCritical() ? "critical" : ""));
         }
       }
     }
     return new Chart.Grid(
-        List.of("changeover: task", "hands", "begins at h", "ends at h", "after", "critical path"), rows);
+        List.of("changeover: task", "hands", "begins at h", "ends at h", "after", "critical path"),
+        rows);
   }
 
   /** What each avoided changeover is worth. */
@@ -115,7 +133,11 @@ final class PlanTables {
     for (ChangeoverRow row : answer.avoided()) {
       rows.add(
           List.of(
-              wording.titles().plan(row.plan()) + ", " + wording.date(row.from()) + " to " + wording.date(row.to()),
+              wording.titles().plan(row.plan())
+                  + ", "
+                  + wording.date(row.from())
+                  + " to "
+                  + wording.date(row.to()),
               wording.number(row.worth(), row.low95(), row.high95(), row.unit()),
               wording.interval(row.worth(), row.low95(), row.high95(), row.unit()),
               row.toldApart() ? "yes" : "no"));
@@ -187,7 +209,10 @@ final class PlanTables {
     List<List<String>> rows = new ArrayList<>();
     for (SeasonAnswer.Plan plan : answer.plans()) {
       for (String machine : plan.outline().machines()) {
-        List<String> cells = new ArrayList<>(List.of(wording.titles().plan(plan.name()) + ": " + wording.titles().machine(machine)));
+        List<String> cells =
+            new ArrayList<>(
+                List.of(
+                    wording.titles().plan(plan.name()) + ": " + wording.titles().machine(machine)));
         for (Kpi kpi : Kpi.values()) {
           cells.add(cell(plan.name(), Measure.MACHINE_KPI.of(machine, kpi.word())));
         }
@@ -240,7 +265,8 @@ final class PlanTables {
     }
     String currency = " " + answer.header().currency();
     return new Chart.Grid(
-        List.of("plan", "owner's margin" + currency, "tenant's margin" + currency, "rent" + currency),
+        List.of(
+            "plan", "owner's margin" + currency, "tenant's margin" + currency, "rent" + currency),
         rows);
   }
 
@@ -256,7 +282,14 @@ final class PlanTables {
       }
     }
     return new Chart.Grid(
-        List.of("", "plan less plan", "difference", "unit", "joint 95 % interval", "significantly different"), rows);
+        List.of(
+            "",
+            "plan less plan",
+            "difference",
+            "unit",
+            "joint 95 % interval",
+            "significantly different"),
+        rows);
   }
 
   private List<String> difference(String label, PlanDifference pair) {

@@ -1,9 +1,9 @@
 package hurdline.page;
 
 import hurdline.chart.kit.Chart;
+import hurdline.table.Proof;
 import hurdline.table.Proof.Claim;
 import hurdline.table.Proof.OffIn;
-import hurdline.table.Proof;
 import hurdline.text.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -76,7 +76,8 @@ final class ProofSection {
   }
 
   private String simulated() {
-    List<Claim> drawn = proof.claims().stream().filter(c -> c.offIn() == OffIn.STANDARD_ERRORS).toList();
+    List<Claim> drawn =
+        proof.claims().stream().filter(c -> c.offIn() == OffIn.STANDARD_ERRORS).toList();
     long beyond2 = drawn.stream().filter(claim -> Math.abs(claim.off()) > 2).count();
     return wording.count(drawn.size())
         + " of the answers are means over simulated years, whose standard error is known: a program that is right deviates by more"
@@ -100,6 +101,8 @@ final class ProofSection {
               wording.plain(claim.off()) + " " + claim.offIn().words()));
     }
     html.table(
-        title, new Chart.Grid(List.of("case", "unit", "reference", "program", "standard error", "deviation"), rows));
+        title,
+        new Chart.Grid(
+            List.of("case", "unit", "reference", "program", "standard error", "deviation"), rows));
   }
 }

@@ -79,7 +79,9 @@ public final class ReportPage {
 
   private static String html(Answer answer, Wording wording, List<Section> all) {
     List<Section> sections =
-        Stream.concat(all.stream(), Stream.of(ProofSection.section(wording))).filter(Section::isWanted).toList();
+        Stream.concat(all.stream(), Stream.of(ProofSection.section(wording)))
+            .filter(Section::isWanted)
+            .toList();
     Html html = new Html();
     head(html, answer, wording);
     html.raw("<nav aria-label=\"Contents\"><ul>\n");
@@ -119,7 +121,9 @@ public final class ReportPage {
       return new KeyWords(grid, wording).subjects() + " over a grid";
     }
     if (answer instanceof YardAnswer yard) {
-      return wording.titles().option(answer.header().option()) + ", yard of " + wording.titles().crop(yard.asked().crop());
+      return wording.titles().option(answer.header().option())
+          + ", yard of "
+          + wording.titles().crop(yard.asked().crop());
     }
     return answer instanceof CompareAnswer compare
         ? compare.options().isEmpty()
@@ -135,7 +139,9 @@ public final class ReportPage {
   }
 
   private static String plans(SeasonAnswer answer, Wording wording) {
-    return answer.plans().stream().map(plan -> wording.titles().plan(plan.name())).collect(Collectors.joining(", "));
+    return answer.plans().stream()
+        .map(plan -> wording.titles().plan(plan.name()))
+        .collect(Collectors.joining(", "));
   }
 
   private static String subtitle(Answer answer, Wording wording) {
@@ -144,14 +150,20 @@ public final class ReportPage {
       return new KeyWords(grid, wording).subtitle();
     }
     String option =
-        header.option().equals("base") ? "The plant as it stands" : "With " + wording.titles().option(header.option());
+        header.option().equals("base")
+            ? "The plant as it stands"
+            : "With " + wording.titles().option(header.option());
     String what =
         option
             + (answer instanceof CompareAnswer compare && !compare.options().isEmpty()
                 ? " against " + options(compare, wording)
                 : "")
-            + (answer instanceof SeasonAnswer season ? ", season plans " + plans(season, wording) : "")
-            + (answer instanceof YardAnswer yard ? ": the yard of " + Titles.inText(wording.titles().crop(yard.asked().crop())) : "");
+            + (answer instanceof SeasonAnswer season
+                ? ", season plans " + plans(season, wording)
+                : "")
+            + (answer instanceof YardAnswer yard
+                ? ": the yard of " + Titles.inText(wording.titles().crop(yard.asked().crop()))
+                : "");
     String changes =
         header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
     return what + changes + ". " + wording.span(header.from(), header.to()) + ".";

@@ -197,8 +197,7 @@ final class RunSections {
     html.table("products", tables.products());
     if (tables.hasLineMoney()) {
       html.table("margin by line", tables.lineMoney());
-      html.paragraph(
-          "A line's margin is before electricity and overhead, which serve all lines.");
+      html.paragraph("A line's margin is before electricity and overhead, which serve all lines.");
     }
     html.paragraph("The margin is before interest and tax, and before the cost of any option.");
   }

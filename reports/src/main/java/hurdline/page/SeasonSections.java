@@ -35,7 +35,8 @@ final class SeasonSections {
     List<Chart> money = figures.money();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
-        new Section("building", "The building", true, html -> writeBuilding(html, figures.building())),
+        new Section(
+            "building", "The building", true, html -> writeBuilding(html, figures.building())),
         new Section("year", "The year at a glance", true, this::writeYears),
         new Section("crops", "The crops", true, this::writeCrops),
         new Section(
@@ -70,7 +71,8 @@ final class SeasonSections {
 
   private void writeBuilding(Html html, List<Chart> building) {
     html.figures(building);
-    html.list(Stream.of(Use.values()).map(use -> use.word() + ": " + use.sentence() + ".").toList());
+    html.list(
+        Stream.of(Use.values()).map(use -> use.word() + ": " + use.sentence() + ".").toList());
     html.table("campaigns and changeovers", tables.entries());
     html.paragraph(
         "From and to are those of the plan; a campaign ends earlier in a year in which its crop runs"

@@ -13,7 +13,9 @@ import hurdline.text.WorthWords;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The parts of a comparison's report about money: what an option is worth, and on what that hangs. */
+/**
+ * The parts of a comparison's report about money: what an option is worth, and on what that hangs.
+ */
 final class WorthSections {
   private final CompareAnswer answer;
   private final Wording wording;
@@ -31,19 +33,24 @@ final class WorthSections {
     List<Chart> cash = figures.cash();
     List<Chart> tornado = figures.tornado();
     return List.of(
-        new Section("pays", "Does it pay", answer.payback().stream().anyMatch(this::isOfPurchase), this::writePayback),
+        new Section(
+            "pays",
+            "Does it pay",
+            answer.payback().stream().anyMatch(this::isOfPurchase),
+            this::writePayback),
         new Section("cash", "Cash over the years", !cash.isEmpty(), html -> writeCash(html, cash)),
         new Section(
-            "sensitivity", "Sensitivity of the net present value", !tornado.isEmpty(), html -> writeTornado(html, tornado)),
+            "sensitivity",
+            "Sensitivity of the net present value",
+            !tornado.isEmpty(),
+            html -> writeTornado(html, tornado)),
         new Section(
-            "even",
-            "Break-even",
-            !answer.further().breakEven().isEmpty(),
-            this::writeBreakEven));
+            "even", "Break-even", !answer.further().breakEven().isEmpty(), this::writeBreakEven));
   }
 
   private boolean isOfPurchase(PaybackRow row) {
-    return answer.options().stream().anyMatch(option -> option.isPurchase() && option.name().equals(row.option()));
+    return answer.options().stream()
+        .anyMatch(option -> option.isPurchase() && option.name().equals(row.option()));
   }
 
   private void writePayback(Html html) {
@@ -61,14 +68,7 @@ final class WorthSections {
     html.table(
         "what each option is worth",
         new Chart.Grid(
-            List.of(
-                "",
-                "mean",
-                "5th percentile",
-                "median",
-                "95th percentile",
-                "remarks"),
-            rows));
+            List.of("", "mean", "5th percentile", "median", "95th percentile", "remarks"), rows));
     html.paragraph(
         "A mean is given where every service life has the figure. The internal rate is the discount rate at which"
             + " a service life has no net present value, on the side of the given rate where the sign of the net present value says it"
@@ -120,7 +120,14 @@ final class WorthSections {
     html.table(
         "break-even of each option",
         new Chart.Grid(
-            List.of("", "key", "unit", "in the file", "break-even at", "looked at", "where there is none"),
+            List.of(
+                "",
+                "key",
+                "unit",
+                "in the file",
+                "break-even at",
+                "looked at",
+                "where there is none"),
             rows));
     html.paragraph(
         "There the mean net present value is zero and it makes no difference, on average, whether the"

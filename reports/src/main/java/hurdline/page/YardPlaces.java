@@ -1,7 +1,6 @@
 package hurdline.page;
 
 import hurdline.answer.Outline;
-import hurdline.answer.SummaryRow;
 import hurdline.answer.YardAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.measure.Measure;
@@ -34,13 +33,18 @@ final class YardPlaces {
     }
     return new Chart.Grid(
         List.of(
-            "place", "most " + answer.asked().unit(), "age when set on the table d", "moisture then %",
+            "place",
+            "most " + answer.asked().unit(),
+            "age when set on the table d",
+            "moisture then %",
             "lost " + wording.unit("t")),
         rows);
   }
 
   private boolean has(Outline.Place place) {
-    return answer.find(answer.header().option(), Measure.YARD_PLACE_LOST.of(place.name())).isPresent();
+    return answer
+        .find(answer.header().option(), Measure.YARD_PLACE_LOST.of(place.name()))
+        .isPresent();
   }
 
   private String cell(Measure measure, Outline.Place place) {

@@ -38,8 +38,7 @@ final class YardSections {
         Section.of("gain", "What shortens the peak", figures.gains()),
         Section.of("acres", "How much land can be contracted", figures.acres()),
         new Section("ground", "The ground", true, this::writeGround),
-        new Section(
-            "levels", "Through the year", true, this::writeLevels),
+        new Section("levels", "Through the year", true, this::writeLevels),
         Assumptions.section(answer.header(), wording, answer.assumptions()),
         Cautions.section(answer, wording, answer.cautions()));
   }
@@ -73,7 +72,12 @@ final class YardSections {
     rows.add(row("smallest by the full-yard rule", answer.byRule()));
     rows.add(row("smallest for the yard without limit", answer.withoutLimit()));
     return new Chart.Grid(
-        List.of("", answer.asked().unit(), "ground " + wording.unit("m2"), "overflowed in % of seasons", "95 % interval"),
+        List.of(
+            "",
+            answer.asked().unit(),
+            "ground " + wording.unit("m2"),
+            "overflowed in % of seasons",
+            "95 % interval"),
         rows);
   }
 
@@ -86,7 +90,9 @@ final class YardSections {
         words.sized(size),
         Double.isNaN(size.areaM2()) ? "not given" : wording.roughly(size.areaM2(), "m2"),
         wording.fixed(size.chance(), 0, "share"),
-        wording.fixed(size.chanceLow95(), 0, "share") + " to " + wording.fixed(size.chanceHigh95(), 0, "share"));
+        wording.fixed(size.chanceLow95(), 0, "share")
+            + " to "
+            + wording.fixed(size.chanceHigh95(), 0, "share"));
   }
 
   private void writePeaks(Html html, List<Chart> peaks) {
@@ -109,7 +115,8 @@ final class YardSections {
       html.figures(figures.grounds());
     }
     html.element("h3", "Questions for the fire official");
-    html.paragraph("Model fire codes let only so much stand in one block. Before anything is built, ask:");
+    html.paragraph(
+        "Model fire codes let only so much stand in one block. Before anything is built, ask:");
     html.notes(new Notes(answer.header(), wording).of(answer.questions()));
   }
 

@@ -65,38 +65,48 @@ public final class EngineStudies implements Studies {
   }
 
   @Override
-  public PreparedStudy<CompareAnswer> compare(PlantText plant, PlantChanges base, CompareAsk ask, RunSettings effort) {
+  public PreparedStudy<CompareAnswer> compare(
+      PlantText plant, PlantChanges base, CompareAsk ask, RunSettings effort) {
     Compare compare = new Compare(source(plant, base), base, ask, effort);
     int calendars = compare.livesPlays();
     Optional<ServiceLivesWork> lives =
         calendars == 0
             ? Optional.empty()
-            : Optional.of(new ServiceLivesWork(
-                    compare.lives(), calendars, compare.breakEvenWork(), effort.threads(), compare::trial));
+            : Optional.of(
+                new ServiceLivesWork(
+                    compare.lives(),
+                    calendars,
+                    compare.breakEvenWork(),
+                    effort.threads(),
+                    compare::trial));
     return new PreparedStudy<>(compare.plays(), compare::play, lives);
   }
 
   @Override
-  public PreparedStudy<SeasonAnswer> season(List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort) {
+  public PreparedStudy<SeasonAnswer> season(
+      List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort) {
     Season season = seasonOf(plants, ask, chosen, effort);
     return new PreparedStudy<>(season.plays(), season::play);
   }
 
   @Override
-  public PreparedStudy<YardAnswer> yard(PlantText plant, PlantChanges chosen, RunSettings effort, YardAsk ask) {
+  public PreparedStudy<YardAnswer> yard(
+      PlantText plant, PlantChanges chosen, RunSettings effort, YardAsk ask) {
     YardSizing sizing = new YardSizing(source(plant, chosen), chosen, effort, ask);
     return new PreparedStudy<>(sizing.plays(), sizing::play);
   }
 
   @Override
-  public PreparedGrid grid(PlantText plant, PlantChanges chosen, List<GridKey> keys, RunSettings effort) {
+  public PreparedGrid grid(
+      PlantText plant, PlantChanges chosen, List<GridKey> keys, RunSettings effort) {
     PlantOrigin source = source(plant, chosen);
     List<Scenario> alone = List.of(new Scenario(chosen.option(), source, chosen.changes()));
     return new PreparedGrid(new Grid(source, chosen, "option", alone, keys, effort));
   }
 
   @Override
-  public PreparedGrid grid(PlantText plant, PlantChanges base, CompareAsk ask, List<GridKey> keys, RunSettings effort) {
+  public PreparedGrid grid(
+      PlantText plant, PlantChanges base, CompareAsk ask, List<GridKey> keys, RunSettings effort) {
     PlantOrigin source = source(plant, base);
     List<Scenario> plants = new Compare(source, base, ask, effort).alternatives();
     return new PreparedGrid(new Grid(source, base, "option", plants, keys, effort));
@@ -104,19 +114,26 @@ public final class EngineStudies implements Studies {
 
   @Override
   public PreparedGrid grid(
-      List<PlantText> plants, List<String> plans, PlantChanges chosen, List<GridKey> keys, RunSettings effort) {
-    List<Scenario> all = seasonOf(plants, new SeasonAsk(plans, false), chosen, effort).alternatives();
+      List<PlantText> plants,
+      List<String> plans,
+      PlantChanges chosen,
+      List<GridKey> keys,
+      RunSettings effort) {
+    List<Scenario> all =
+        seasonOf(plants, new SeasonAsk(plans, false), chosen, effort).alternatives();
     return new PreparedGrid(new Grid(all.get(0).source(), chosen, "plan", all, keys, effort));
   }
 
   @Override
-  public PreparedGrid grid(PlantText plant, PlantChanges chosen, YardAsk ask, List<GridKey> keys, RunSettings effort) {
+  public PreparedGrid grid(
+      PlantText plant, PlantChanges chosen, YardAsk ask, List<GridKey> keys, RunSettings effort) {
     PlantOrigin source = source(plant, chosen);
     List<Scenario> plants = new YardSizing(source, chosen, effort, ask).alternatives();
     return new PreparedGrid(new Grid(source, chosen, "option", plants, keys, effort));
   }
 
-  private static Season seasonOf(List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort) {
+  private static Season seasonOf(
+      List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort) {
     Map<String, PlantFile> files = new LinkedHashMap<>();
     List<PlantOrigin> sources = new ArrayList<>();
     for (PlantText plant : plants) {
@@ -134,7 +151,8 @@ public final class EngineStudies implements Studies {
     return source(plant, file, warnings(file, plant.name(), chosen.changes()));
   }
 
-  private static PlantOrigin source(PlantText plant, PlantFile file, List<LocatedProblem> warnings) {
+  private static PlantOrigin source(
+      PlantText plant, PlantFile file, List<LocatedProblem> warnings) {
     return new PlantOrigin(file.variants(), plant.name(), file.contentHash(), version(), warnings);
   }
 

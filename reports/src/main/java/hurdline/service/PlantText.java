@@ -12,12 +12,16 @@ public sealed interface PlantText {
     return new OnDisk(file);
   }
 
-  /** @param name stands in problems and answers in place of a file's */
+  /**
+   * @param name stands in problems and answers in place of a file's
+   */
   static PlantText of(String name, String text) {
     return new InMemory(name, text, Map.of());
   }
 
-  /** @param rain the text of each rain file by the name that the plant calls it */
+  /**
+   * @param rain the text of each rain file by the name that the plant calls it
+   */
   static PlantText of(String name, String text, Map<String, String> rain) {
     return new InMemory(name, text, rain);
   }

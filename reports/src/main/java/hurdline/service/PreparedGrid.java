@@ -31,7 +31,8 @@ public record PreparedGrid(Grid grid, Simulation how) {
   }
 
   /** Simulates it; see {@link Simulation#simulate}. */
-  public Optional<GridAnswer> simulate(CellStore store, ProgressListener progress, BooleanSupplier stop) {
+  public Optional<GridAnswer> simulate(
+      CellStore store, ProgressListener progress, BooleanSupplier stop) {
     return how.simulate(store, progress, stop);
   }
 }

@@ -13,7 +13,8 @@ import java.util.function.BooleanSupplier;
  * @param how it is simulated
  * @param lives the service lives that come on top of the replications, if any
  */
-public record PreparedStudy<A extends Answer>(int calendars, Simulation<A> how, Optional<ServiceLivesWork> lives) {
+public record PreparedStudy<A extends Answer>(
+    int calendars, Simulation<A> how, Optional<ServiceLivesWork> lives) {
   /** One without service lives. */
   public PreparedStudy(int calendars, Simulation<A> how) {
     this(calendars, how, Optional.empty());
@@ -25,7 +26,8 @@ public record PreparedStudy<A extends Answer>(int calendars, Simulation<A> how, 
     /**
      * Simulates it, once.
      *
-     * @param progress told of each calendar that is done, from whichever thread, never of two at once
+     * @param progress told of each calendar that is done, from whichever thread, never of two at
+     *     once
      * @param stop asked between replications whether to finish early
      * @return what the finished replications say; empty if none was finished
      */
@@ -45,5 +47,6 @@ public record PreparedStudy<A extends Answer>(int calendars, Simulation<A> how, 
    * @param breakEven searches that simulate lives again
    * @param trial simulates one calendar and forgets it: to see how long one takes
    */
-  public record ServiceLivesWork(int lives, int calendars, BreakEvenWork breakEven, int threads, Runnable trial) {}
+  public record ServiceLivesWork(
+      int lives, int calendars, BreakEvenWork breakEven, int threads, Runnable trial) {}
 }

@@ -16,9 +16,9 @@ import hurdline.study.yard.YardAsk;
 import java.util.List;
 
 /**
- * All questions that can be asked about plants. Each call reads the plant and applies all changes first, so that
- * what is wrong shows before any work begins: all but {@link #problems} throw {@link hurdline.plant.ProblemsException} then, with
- * every problem.
+ * All questions that can be asked about plants. Each call reads the plant and applies all changes
+ * first, so that what is wrong shows before any work begins: all but {@link #problems} throw {@link
+ * hurdline.plant.ProblemsException} then, with every problem.
  */
 public interface Studies {
   /** Every problem of the plant with its place; if it has none, what is worth a look. */
@@ -30,7 +30,10 @@ public interface Studies {
   /** A run of one plant. */
   PreparedStudy<RunAnswer> run(PlantText plant, PlantChanges chosen, RunSettings effort);
 
-  /** A run of one plant whose ranges of replications are simulated apart and put together; see {@link hurdline.study.run.RangeResults}. */
+  /**
+   * A run of one plant whose ranges of replications are simulated apart and put together; see
+   * {@link hurdline.study.run.RangeResults}.
+   */
   Run inRanges(PlantText plant, PlantChanges chosen, RunSettings effort);
 
   /**
@@ -39,7 +42,8 @@ public interface Studies {
    * @param base what is changed in base and options alike
    * @param ask which options, and what else
    */
-  PreparedStudy<CompareAnswer> compare(PlantText plant, PlantChanges base, CompareAsk ask, RunSettings effort);
+  PreparedStudy<CompareAnswer> compare(
+      PlantText plant, PlantChanges base, CompareAsk ask, RunSettings effort);
 
   /**
    * A comparison of season plans.
@@ -47,10 +51,12 @@ public interface Studies {
    * @param plants one with plans of its own, or several of which each is a plan
    * @param chosen what is changed under every plan alike
    */
-  PreparedStudy<SeasonAnswer> season(List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort);
+  PreparedStudy<SeasonAnswer> season(
+      List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort);
 
   /** The sizing of a yard. */
-  PreparedStudy<YardAnswer> yard(PlantText plant, PlantChanges chosen, RunSettings effort, YardAsk ask);
+  PreparedStudy<YardAnswer> yard(
+      PlantText plant, PlantChanges chosen, RunSettings effort, YardAsk ask);
 
   /**
    * A grid over one plant; refused only if no cell can be simulated.
@@ -65,7 +71,8 @@ public interface Studies {
    * @param base what is changed in base and options alike
    * @param ask which options
    */
-  PreparedGrid grid(PlantText plant, PlantChanges base, CompareAsk ask, List<GridKey> keys, RunSettings effort);
+  PreparedGrid grid(
+      PlantText plant, PlantChanges base, CompareAsk ask, List<GridKey> keys, RunSettings effort);
 
   /**
    * A grid over season plans.
@@ -73,12 +80,18 @@ public interface Studies {
    * @param plants one with plans of its own, or several of which each is a plan
    * @param plans of the one; none for its season as it stands and all its plans
    */
-  PreparedGrid grid(List<PlantText> plants, List<String> plans, PlantChanges chosen, List<GridKey> keys, RunSettings effort);
+  PreparedGrid grid(
+      List<PlantText> plants,
+      List<String> plans,
+      PlantChanges chosen,
+      List<GridKey> keys,
+      RunSettings effort);
 
   /**
    * A grid over the plant as it stands and with a yard without limit.
    *
    * @param ask whose yard
    */
-  PreparedGrid grid(PlantText plant, PlantChanges chosen, YardAsk ask, List<GridKey> keys, RunSettings effort);
+  PreparedGrid grid(
+      PlantText plant, PlantChanges chosen, YardAsk ask, List<GridKey> keys, RunSettings effort);
 }

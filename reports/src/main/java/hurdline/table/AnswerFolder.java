@@ -79,7 +79,11 @@ public final class AnswerFolder {
    */
   public static AnswerFolder beside(Path file, String what, LocalDateTime now) throws IOException {
     String base =
-        file.getFileName().toString().replaceFirst("\\.(ya?ml|json)$", "") + "-" + what + "-" + now.format(STAMP);
+        file.getFileName().toString().replaceFirst("\\.(ya?ml|json)$", "")
+            + "-"
+            + what
+            + "-"
+            + now.format(STAMP);
     for (int attempt = 1; attempt <= NAMES_TRIED; attempt++) {
       Path folder = file.resolveSibling(attempt == 1 ? base : base + "-" + attempt);
       try {
@@ -95,7 +99,9 @@ public final class AnswerFolder {
     return path;
   }
 
-  /** Writes a file, in a folder within if the name has a slash; none of it is left where that fails. */
+  /**
+   * Writes a file, in a folder within if the name has a slash; none of it is left where that fails.
+   */
   public void write(String name, Content content) throws IOException {
     Path target = path.resolve(name);
     Files.createDirectories(target.getParent());

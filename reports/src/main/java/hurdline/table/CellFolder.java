@@ -18,8 +18,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * The finished cells of a grid that is not whole yet, a file each in a folder within that of the answer,
- * beside one that says what they hang on.
+ * The finished cells of a grid that is not whole yet, a file each in a folder within that of the
+ * answer, beside one that says what they hang on.
  */
 public final class CellFolder {
   private static final String NAME = "cells";
@@ -62,7 +62,8 @@ public final class CellFolder {
       if (RecordShape.problem(read, SimulatedCell.class, "cell").isPresent()) {
         return Optional.empty();
       }
-      return Optional.of(GSON.fromJson(read, SimulatedCell.class)).filter(found -> found.cell() == cell);
+      return Optional.of(GSON.fromJson(read, SimulatedCell.class))
+          .filter(found -> found.cell() == cell);
     } catch (NoSuchFileException missing) {
       return Optional.empty();
     } catch (JsonParseException | NullPointerException damaged) {

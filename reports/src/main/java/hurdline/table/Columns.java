@@ -10,8 +10,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Columns of a table, each the part of its rows that has the same name in {@code record.json}; so head and cell are one
- * thing, and a table and the record call it alike. A part of a part counts where no own one has the name.
+ * Columns of a table, each the part of its rows that has the same name in {@code record.json}; so
+ * head and cell are one thing, and a table and the record call it alike. A part of a part counts
+ * where no own one has the name.
  */
 final class Columns {
   private final List<String> names;
@@ -24,7 +25,10 @@ final class Columns {
   Columns(Class<? extends Record> row, String names) {
     this.names = List.of(names.split(","));
     for (String name : this.names) {
-      parts.add(part(row, name).orElseThrow(() -> new IllegalArgumentException(row.getSimpleName() + " has no " + name)));
+      parts.add(
+          part(row, name)
+              .orElseThrow(
+                  () -> new IllegalArgumentException(row.getSimpleName() + " has no " + name)));
     }
   }
 
@@ -40,7 +44,12 @@ final class Columns {
             .filter(part -> CsvNames.name(record, part.getName()).equals(name))
             .findFirst()
             .map(part -> List.of(part.getAccessor()));
-    return direct.or(() -> Stream.of(own).filter(part -> part.getType().isRecord()).flatMap(part -> within(part, name)).findFirst());
+    return direct.or(
+        () ->
+            Stream.of(own)
+                .filter(part -> part.getType().isRecord())
+                .flatMap(part -> within(part, name))
+                .findFirst());
   }
 
   private static Stream<List<Method>> within(RecordComponent part, String name) {

@@ -80,6 +80,7 @@ public final class CompareTables {
   }
 
   private Table cash() {
-    return table("cash.csv", CashRow.class, "alternative,year,unit,mean,p05,p50,p95", answer.cash());
+    return table(
+        "cash.csv", CashRow.class, "alternative,year,unit,mean,p05,p50,p95", answer.cash());
   }
 }

@@ -26,7 +26,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** What the parts of an answer are called in {@code record.json}: as the columns and files of the tables are. */
+/**
+ * What the parts of an answer are called in {@code record.json}: as the columns and files of the
+ * tables are.
+ */
 final class CsvNames implements FieldNamingStrategy {
   /** Lists are called like the files of their rows. */
   private static final Map<Class<?>, String> FILES =
@@ -44,7 +47,8 @@ final class CsvNames implements FieldNamingStrategy {
     for (Class<?> row : new Class<?>[] {ChangeoverRow.class, MachineWeekRow.class}) {
       called(row, "plan", "alternative");
     }
-    for (Class<?> row : new Class<?>[] {GridRow.class, GridBest.class, GridLead.class, GridCell.LeftOut.class}) {
+    for (Class<?> row :
+        new Class<?>[] {GridRow.class, GridBest.class, GridLead.class, GridCell.LeftOut.class}) {
       called(row, "plant", "alternative");
     }
     called(GridAnswer.class, "plants", "alternatives");
@@ -106,7 +110,9 @@ final class CsvNames implements FieldNamingStrategy {
     return Stream.of(record.isRecord() ? record.getRecordComponents() : new RecordComponent[0])
         .filter(component -> component.getName().equals(part))
         .map(RecordComponent::getGenericType)
-        .map(type -> type instanceof ParameterizedType list ? list.getActualTypeArguments()[0] : type)
+        .map(
+            type ->
+                type instanceof ParameterizedType list ? list.getActualTypeArguments()[0] : type)
         .filter(Class.class::isInstance)
         .findFirst()
         .<Class<?>>map(type -> (Class<?>) type)
@@ -115,7 +121,8 @@ final class CsvNames implements FieldNamingStrategy {
 
   /** {@code share_low_95} of {@code shareLow95}, but {@code area_m2} and {@code p05}. */
   private static String withBars(String part) {
-    return part.replaceAll("(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])|(?<=[a-z]{2})(?=[0-9])", "_")
+    return part.replaceAll(
+            "(?<=[a-z0-9])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])|(?<=[a-z]{2})(?=[0-9])", "_")
         .toLowerCase(Locale.ROOT);
   }
 }

@@ -13,14 +13,19 @@ import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Fact;
 import java.io.IOException;
 
-/** A fact on one line, beginning with the word of its kind: {@code {"fact":"overflow","turned_away":false}}. */
+/**
+ * A fact on one line, beginning with the word of its kind: {@code
+ * {"fact":"overflow","turned_away":false}}.
+ */
 final class FactByKind implements TypeAdapterFactory {
   private static final String KIND = "fact";
 
   @Override
   @SuppressWarnings("unchecked")
   public <T> TypeAdapter<T> create(Gson gson, TypeToken<T> type) {
-    return Fact.class.isAssignableFrom(type.getRawType()) ? (TypeAdapter<T>) new ByKind(gson, this) : null;
+    return Fact.class.isAssignableFrom(type.getRawType())
+        ? (TypeAdapter<T>) new ByKind(gson, this)
+        : null;
   }
 
   private static final class ByKind extends TypeAdapter<Fact> {
@@ -36,7 +41,9 @@ final class FactByKind implements TypeAdapterFactory {
     public void write(JsonWriter out, Fact fact) throws IOException {
       JsonObject named = new JsonObject();
       named.addProperty(KIND, Fact.word(fact.getClass()));
-      JsonParser.parseString(usual(fact.getClass()).toJson(fact)).getAsJsonObject().entrySet()
+      JsonParser.parseString(usual(fact.getClass()).toJson(fact))
+          .getAsJsonObject()
+          .entrySet()
           .forEach(part -> named.add(part.getKey(), part.getValue()));
       out.jsonValue(named.toString());
     }

@@ -42,7 +42,11 @@ final class FurtherTables {
         best.rows(),
         r ->
             row(
-                r.option(), best.measure(), best.unit(), r.mean(), r.replications(),
+                r.option(),
+                best.measure(),
+                best.unit(),
+                r.mean(),
+                r.replications(),
                 r.left() ? "yes" : "no"));
   }
 
@@ -53,8 +57,15 @@ final class FurtherTables {
         further.tornado(),
         r ->
             row(
-                r.option(), r.input(), r.low(), r.high(), r.unit(), r.netPresentValueAtLow(),
-                r.netPresentValueAtHigh(), r.netPresentValue(), r.swing()));
+                r.option(),
+                r.input(),
+                r.low(),
+                r.high(),
+                r.unit(),
+                r.netPresentValueAtLow(),
+                r.netPresentValueAtHigh(),
+                r.netPresentValue(),
+                r.swing()));
   }
 
   private Table breakEven() {

@@ -17,8 +17,10 @@ public final class GridTables {
   public List<Table> all() {
     List<String> columns = new ArrayList<>(answer.keys().stream().map(GridKey::path).toList());
     columns.add("alternative");
-    columns.addAll(List.of("measure", "unit", "mean", "low_95", "high_95", "replications", "interval"));
-    return List.of(new Table("grid.csv", columns, () -> answer.all().rows().stream().map(this::row)));
+    columns.addAll(
+        List.of("measure", "unit", "mean", "low_95", "high_95", "replications", "interval"));
+    return List.of(
+        new Table("grid.csv", columns, () -> answer.all().rows().stream().map(this::row)));
   }
 
   private Object[] row(GridRow row) {

@@ -137,7 +137,15 @@ final class Json {
    */
   private static final class OneLineEach implements TypeAdapterFactory {
     private static final Set<Class<?>> SPREAD =
-        Set.of(Header.class, Outline.class, LineFlow.class, Capacity.class, Capacity.Line.class, Capacity.Limits.class, Trace.class, Day.class);
+        Set.of(
+            Header.class,
+            Outline.class,
+            LineFlow.class,
+            Capacity.class,
+            Capacity.Line.class,
+            Capacity.Limits.class,
+            Trace.class,
+            Day.class);
 
     @Override
     public <T> TypeAdapter<T> create(Gson gson, TypeToken<T> type) {
@@ -160,7 +168,10 @@ final class Json {
     }
   }
 
-  /** The replications are in measures.csv, the events of a trace in trace.csv, all of a grid in grid.csv. */
+  /**
+   * The replications are in measures.csv, the events of a trace in trace.csv, all of a grid in
+   * grid.csv.
+   */
   private static final class WithoutReplications implements ExclusionStrategy {
     @Override
     public boolean shouldSkipField(FieldAttributes field) {

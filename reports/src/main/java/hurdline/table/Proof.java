@@ -13,7 +13,8 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * What the long tests have written down about the program: its figures beside answers known without it.
+ * What the long tests have written down about the program: its figures beside answers known without
+ * it.
  *
  * @param version of the program that was tested
  * @param date on which
@@ -44,7 +45,8 @@ public record Proof(String version, String date, List<Claim> claims) {
           return one;
         }
       }
-      throw new IllegalArgumentException("\"" + words + "\" is nothing that a distance is counted in");
+      throw new IllegalArgumentException(
+          "\"" + words + "\" is nothing that a distance is counted in");
     }
   }
 
@@ -72,10 +74,12 @@ public record Proof(String version, String date, List<Claim> claims) {
   /** The one that is packed with the program. */
   public static Proof packed() {
     try (InputStream in = Proof.class.getResourceAsStream("/line-configs/proof.csv");
-        CSVParser rows = CSVParser.parse(new InputStreamReader(in, StandardCharsets.UTF_8), FORMAT)) {
+        CSVParser rows =
+            CSVParser.parse(new InputStreamReader(in, StandardCharsets.UTF_8), FORMAT)) {
       List<CSVRecord> records = rows.getRecords();
       CSVRecord first = records.get(0);
-      return new Proof(first.get("version"), first.get("date"), records.stream().map(Proof::claim).toList());
+      return new Proof(
+          first.get("version"), first.get("date"), records.stream().map(Proof::claim).toList());
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
@@ -97,7 +101,11 @@ public record Proof(String version, String date, List<Claim> claims) {
   /** Claims by the title that they stand under, in order. */
   public Map<String, List<Claim>> byTitle() {
     Map<String, List<Claim>> byTitle = new LinkedHashMap<>();
-    claims.forEach(claim -> byTitle.computeIfAbsent(claim.title(), title -> new java.util.ArrayList<>()).add(claim));
+    claims.forEach(
+        claim ->
+            byTitle
+                .computeIfAbsent(claim.title(), title -> new java.util.ArrayList<>())
+                .add(claim));
     return byTitle;
   }
 }

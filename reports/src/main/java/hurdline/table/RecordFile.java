@@ -27,7 +27,8 @@ import java.util.stream.Stream;
 /** An answer as JSON, both ways: {@code record.json}, and what {@code --json} prints. */
 public final class RecordFile {
   private static final int FORMAT = 3;
-  private static final String EXPECTED = "the record.json that run, compare, season, yard or check writes";
+  private static final String EXPECTED =
+      "the record.json that run, compare, season, yard or check writes";
   private static final Pattern PLACE = Pattern.compile("line (\\d+) column (\\d+)");
   private static final Gson GSON = Json.gson();
 
@@ -81,7 +82,8 @@ public final class RecordFile {
     out.flush();
   }
 
-  private static void writeProblems(List<LocatedProblem> problems, JsonWriter json) throws IOException {
+  private static void writeProblems(List<LocatedProblem> problems, JsonWriter json)
+      throws IOException {
     json.name("problems").beginArray();
     for (LocatedProblem problem : problems) {
       GSON.toJson(problem, LocatedProblem.class, json);
@@ -131,7 +133,11 @@ public final class RecordFile {
     String format = envelope.get("record").toString();
     if (!format.equals(Integer.toString(FORMAT))) {
       throw new RecordFault(
-          file + ": record is of format " + format + "; expected " + FORMAT
+          file
+              + ": record is of format "
+              + format
+              + "; expected "
+              + FORMAT
               + ". Ask the plant file again, or use the version of hurdline that wrote it");
     }
   }
@@ -155,6 +161,7 @@ public final class RecordFile {
         return kind.type;
       }
     }
-    throw fault(file, "verb " + verb + " is not known", "run, check, compare, season, yard or grid");
+    throw fault(
+        file, "verb " + verb + " is not known", "run, check, compare, season, yard or grid");
   }
 }

@@ -27,18 +27,26 @@ final class RecordShape {
       return fact(found, path);
     }
     if (expected.isRecord()) {
-      return found.isJsonObject() ? inRecord(found.getAsJsonObject(), expected, path) : Optional.of(path + " is no object");
+      return found.isJsonObject()
+          ? inRecord(found.getAsJsonObject(), expected, path)
+          : Optional.of(path + " is no object");
     }
     if (expected.isArray()) {
       return found.isJsonArray() ? Optional.empty() : Optional.of(path + " is no list");
     }
-    return isPlain(found, expected) ? Optional.empty() : Optional.of(path + " is no " + word(expected));
+    return isPlain(found, expected)
+        ? Optional.empty()
+        : Optional.of(path + " is no " + word(expected));
   }
 
   private static Optional<String> inMap(JsonElement found, ParameterizedType map, String path) {
     return found.isJsonObject()
         ? found.getAsJsonObject().entrySet().stream()
-            .flatMap(of -> problem(of.getValue(), map.getActualTypeArguments()[1], path + "." + of.getKey()).stream())
+            .flatMap(
+                of ->
+                    problem(
+                        of.getValue(), map.getActualTypeArguments()[1], path + "." + of.getKey())
+                        .stream())
             .findFirst()
         : Optional.of(path + " is no object");
   }
@@ -73,7 +81,8 @@ final class RecordShape {
         .findFirst();
   }
 
-  private static Optional<String> inPart(JsonObject found, Class<?> record, RecordComponent part, String path) {
+  private static Optional<String> inPart(
+      JsonObject found, Class<?> record, RecordComponent part, String path) {
     String name = CsvNames.name(record, part.getName());
     JsonElement value = found.get(name);
     String there = path + "." + name;
@@ -81,7 +90,9 @@ final class RecordShape {
       return Optional.of(there + " is missing");
     }
     boolean mayBeNothing = record == Trace.class && part.getName().equals("day");
-    return value.isJsonNull() && mayBeNothing ? Optional.empty() : problem(value, part.getGenericType(), there);
+    return value.isJsonNull() && mayBeNothing
+        ? Optional.empty()
+        : problem(value, part.getGenericType(), there);
   }
 
   private static boolean isPlain(JsonElement found, Class<?> expected) {
@@ -92,7 +103,9 @@ final class RecordShape {
       return false;
     }
     var value = found.getAsJsonPrimitive();
-    return expected == boolean.class ? value.isBoolean() : isNumber(expected) ? value.isNumber() : value.isString();
+    return expected == boolean.class
+        ? value.isBoolean()
+        : isNumber(expected) ? value.isNumber() : value.isString();
   }
 
   private static boolean isNumber(Class<?> type) {

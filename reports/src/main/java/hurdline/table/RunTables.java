@@ -41,7 +41,11 @@ public final class RunTables {
   }
 
   private Table weeks() {
-    return table("weeks.csv", WeekRow.class, "alternative,week,from,measure,unit,mean,p05,p50,p95", answer.weeks());
+    return table(
+        "weeks.csv",
+        WeekRow.class,
+        "alternative,week,from,measure,unit,mean,p05,p50,p95",
+        answer.weeks());
   }
 
   private Table months() {
@@ -71,7 +75,8 @@ public final class RunTables {
   private static Object[] traceRow(int replication, Trace.Row event) {
     List<Object> cells =
         new ArrayList<>(
-            Arrays.asList(replication, event.clock(), event.where(), event.what().word(), event.amount()));
+            Arrays.asList(
+                replication, event.clock(), event.where(), event.what().word(), event.amount()));
     Arrays.stream(event.rates()).forEach(cells::add);
     Arrays.stream(event.levels()).forEach(cells::add);
     return cells.toArray();

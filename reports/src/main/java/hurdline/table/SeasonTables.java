@@ -19,14 +19,16 @@ public final class SeasonTables {
 
   public List<Table> all() {
     List<String> names = answer.plans().stream().map(SeasonAnswer.Plan::name).toList();
-    List<Table> tables = new ArrayList<>(List.of(
-        SharedTables.measures(names, answer.samples().of()),
-        SharedTables.summary(answer.summary()),
-        plans(),
-        differences(),
-        SharedTables.months(answer.months()),
-        strips(),
-        changeovers()));
+    List<Table> tables =
+        new ArrayList<>(
+            List.of(
+                SharedTables.measures(names, answer.samples().of()),
+                SharedTables.summary(answer.summary()),
+                plans(),
+                differences(),
+                SharedTables.months(answer.months()),
+                strips(),
+                changeovers()));
     tables.addAll(SharedTables.adjusted(answer.adjusted()));
     return tables;
   }

@@ -22,7 +22,9 @@ final class SharedTables {
 
   private SharedTables() {}
 
-  /** @param of what, for the columns before those of {@link #DIFFERENCE} */
+  /**
+   * @param of what, for the columns before those of {@link #DIFFERENCE}
+   */
   static Object[] difference(DifferenceRow r, String... of) {
     return Stream.concat(Stream.of(of), Stream.of(figures(r))).toArray();
   }
@@ -45,12 +47,17 @@ final class SharedTables {
         r.replications());
   }
 
-  /** @param samples the replications of each option, in the order of {@code options} */
+  /**
+   * @param samples the replications of each option, in the order of {@code options}
+   */
   static Table measures(List<String> options, List<Samples> samples) {
     return table(
         "measures.csv",
         "alternative,replication,measure,unit,value",
-        () -> IntStream.range(0, samples.size()).boxed().flatMap(at -> rows(options.get(at), samples.get(at))));
+        () ->
+            IntStream.range(0, samples.size())
+                .boxed()
+                .flatMap(at -> rows(options.get(at), samples.get(at))));
   }
 
   private static Stream<Object[]> rows(String option, Samples samples) {
@@ -76,8 +83,21 @@ final class SharedTables {
         rows,
         r ->
             row(
-                r.option(), r.measure(), r.unit(), r.mean(), r.low95(), r.high95(), r.sd(), r.p05(),
-                r.p50(), r.p95(), r.least(), r.most(), r.replications(), r.interval(), definition(r.measure())));
+                r.option(),
+                r.measure(),
+                r.unit(),
+                r.mean(),
+                r.low95(),
+                r.high95(),
+                r.sd(),
+                r.p05(),
+                r.p50(),
+                r.p95(),
+                r.least(),
+                r.most(),
+                r.replications(),
+                r.interval(),
+                definition(r.measure())));
   }
 
   private static String definition(String measure) {
@@ -96,12 +116,17 @@ final class SharedTables {
   }
 
   static Table months(List<MonthRow> rows) {
-    return table("months.csv", MonthRow.class, "alternative,month,measure,unit,mean,p05,p50,p95", rows);
+    return table(
+        "months.csv", MonthRow.class, "alternative,month,measure,unit,mean,p05,p50,p95", rows);
   }
 
   /** What more of each thing brings. */
   static Table gain(List<GainRow> gains) {
-    return table("gain.csv", GainRow.class, "what,measure,unit,gain,low_95,high_95,interval,significant", gains);
+    return table(
+        "gain.csv",
+        GainRow.class,
+        "what,measure,unit,gain,low_95,high_95,interval,significant",
+        gains);
   }
 
   /** Columns are named like the parts of the rows in {@code record.json}. */
@@ -110,7 +135,9 @@ final class SharedTables {
     return new Table(file, cells.names(), () -> rows.stream().map(cells::cells));
   }
 
-  /** @param cells of a row, in the order of the columns */
+  /**
+   * @param cells of a row, in the order of the columns
+   */
   static <R> Table table(String file, String columns, List<R> rows, Function<R, Object[]> cells) {
     return table(file, columns, () -> rows.stream().map(cells));
   }

@@ -37,7 +37,8 @@ public record Table(String file, List<String> columns, Supplier<Stream<Object[]>
 
   private void print(CSVPrinter printer, Object[] cells) {
     if (cells.length != columns.size()) {
-      throw new IllegalStateException(file + " has " + columns.size() + " columns and a row of " + cells.length + " cells");
+      throw new IllegalStateException(
+          file + " has " + columns.size() + " columns and a row of " + cells.length + " cells");
     }
     try {
       for (Object cell : cells) {

@@ -49,7 +49,8 @@ public final class YardTables {
   }
 
   private Table peaks() {
-    return table("peaks.csv", PeakRow.class, "crop,quantile,unit,value,low_95,high_95", answer.peaks());
+    return table(
+        "peaks.csv", PeakRow.class, "crop,quantile,unit,value,low_95,high_95", answer.peaks());
   }
 
   private Table capacity() {
@@ -79,10 +80,18 @@ public final class YardTables {
   }
 
   private Table loads() {
-    return table("loads.csv", LoadRow.class, "date,clock,field,bales,weight_t,moisture,dry_t", answer.loads());
+    return table(
+        "loads.csv",
+        LoadRow.class,
+        "date,clock,field,bales,weight_t,moisture,dry_t",
+        answer.loads());
   }
 
   private Table levels() {
-    return table("yard_levels.csv", YardLevelRow.class, "date,crop,place,unit,mean,p05,p50,p95", answer.levels());
+    return table(
+        "yard_levels.csv",
+        YardLevelRow.class,
+        "date,crop,place,unit,mean,p05,p50,p95",
+        answer.levels());
   }
 }

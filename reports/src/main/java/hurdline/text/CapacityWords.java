@@ -16,7 +16,9 @@ public final class CapacityWords {
     this.wording = wording;
   }
 
-  /** {@code 2.13 ton/h by the mill: 3,915 ton in 1,840 scheduled hours, if nothing ever stopped}. */
+  /**
+   * {@code 2.13 ton/h by the mill: 3,915 ton in 1,840 scheduled hours, if nothing ever stopped}.
+   */
   public String rated() {
     Capacity.Limit rated = line.limits().rated();
     return limit(rated)
@@ -50,8 +52,8 @@ public final class CapacityWords {
   }
 
   /**
-   * {@code if the mill did not limit: at most 3.01 ton/h by the hurd bagger expected (69 % more), ...}; empty
-   * where the bottleneck has no capacity that could be raised.
+   * {@code if the mill did not limit: at most 3.01 ton/h by the hurd bagger expected (69 % more),
+   * ...}; empty where the bottleneck has no capacity that could be raised.
    */
   public Optional<String> next() {
     return line.limits().next().stream()
@@ -84,7 +86,8 @@ public final class CapacityWords {
   }
 
   private String limit(Capacity.Limit limit) {
-    String by = limit.resource().isEmpty() ? machines(limit.machines()) : resource(limit.resource());
+    String by =
+        limit.resource().isEmpty() ? machines(limit.machines()) : resource(limit.resource());
     return Double.isNaN(limit.fedTPerH())
         ? "without a limit"
         : wording.fixed(limit.fedTPerH(), 2, "t/h") + " " + wording.unit("t/h") + " by " + by;

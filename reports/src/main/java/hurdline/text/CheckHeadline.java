@@ -24,7 +24,10 @@ public final class CheckHeadline {
   public List<String> sentences() {
     List<Capacity.Line> lines = answer.capacity().lines();
     List<Capacity.Line> longest =
-        lines.stream().sorted(Comparator.comparingDouble(Capacity.Line::scheduledHours).reversed()).limit(LINES_TOLD).toList();
+        lines.stream()
+            .sorted(Comparator.comparingDouble(Capacity.Line::scheduledHours).reversed())
+            .limit(LINES_TOLD)
+            .toList();
     List<String> sentences = new ArrayList<>();
     lines.stream().filter(longest::contains).forEach(line -> sentences.add(limit(line)));
     if (lines.size() > LINES_TOLD) {
@@ -49,11 +52,17 @@ public final class CheckHeadline {
         + " with mean stops and changes"
         + (Double.isNaN(rated.fedTPerH())
             ? ""
-            : ", and " + (by(rated).equals(by(expected)) ? "" : by(rated) + " ") + "to " + amount(rated) + " if nothing ever stopped");
+            : ", and "
+                + (by(rated).equals(by(expected)) ? "" : by(rated) + " ")
+                + "to "
+                + amount(rated)
+                + " if nothing ever stopped");
   }
 
   private String by(Capacity.Limit limit) {
-    return limit.resource().isEmpty() ? names.machines(limit.machines()) : "the wait for " + names.resource(limit.resource());
+    return limit.resource().isEmpty()
+        ? names.machines(limit.machines())
+        : "the wait for " + names.resource(limit.resource());
   }
 
   private String amount(Capacity.Limit limit) {

@@ -6,7 +6,10 @@ import hurdline.answer.Titles;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What {@code check} says: per line a table of loads and capacities, what limits it and what would next. */
+/**
+ * What {@code check} says: per line a table of loads and capacities, what limits it and what would
+ * next.
+ */
 public final class CheckWords {
   /** Columns of a row beside the name. */
   private static final int FIGURES = 2 + 3 * 8 + 2 * 10;
@@ -19,7 +22,9 @@ public final class CheckWords {
     this.wording = wording;
   }
 
-  /** @param width columns that a line of the tables may have */
+  /**
+   * @param width columns that a line of the tables may have
+   */
   public List<String> lines(int width) {
     List<String> lines = new ArrayList<>();
     lines.add(
@@ -35,7 +40,9 @@ public final class CheckWords {
       lines.add("");
       lines.addAll(lineOf(line, width));
     }
-    new OrderWords(answer.capacity(), wording).all().forEach(text -> lines.add("orders      " + text));
+    new OrderWords(answer.capacity(), wording)
+        .all()
+        .forEach(text -> lines.add("orders      " + text));
     lines.add("");
     lines.addAll(legend());
     return lines;
@@ -66,7 +73,11 @@ public final class CheckWords {
             + "; all in "
             + rate
             + ":");
-    int width = line.machines().stream().mapToInt(m -> wording.titles().machine(m.machine()).length()).max().orElse(7);
+    int width =
+        line.machines().stream()
+            .mapToInt(m -> wording.titles().machine(m.machine()).length())
+            .max()
+            .orElse(7);
     width = Math.min(Math.max(width, "machine".length()), columns - FIGURES);
     lines.addAll(row(width, "machine", "load", "limit", "rated", "expected", "headroom"));
     for (Capacity.Machine machine : line.machines()) {
@@ -108,11 +119,25 @@ public final class CheckWords {
 
   /** A name that is too long goes on in the next line. */
   private static List<String> row(
-      int width, String name, String load, String limit, String rated, String expected, String room) {
+      int width,
+      String name,
+      String load,
+      String limit,
+      String rated,
+      String expected,
+      String room) {
     List<String> names = TableText.wrapped(name, width);
     List<String> lines = new ArrayList<>();
     lines.add(
-        String.format("  %-" + width + "s %7s %7s %7s %9s %9s", names.get(0), load, limit, rated, expected, room).stripTrailing());
+        String.format(
+                "  %-" + width + "s %7s %7s %7s %9s %9s",
+                names.get(0),
+                load,
+                limit,
+                rated,
+                expected,
+                room)
+            .stripTrailing());
     names.subList(1, names.size()).forEach(rest -> lines.add("  " + rest));
     return lines;
   }

@@ -1,7 +1,7 @@
 package hurdline.text;
 
-import hurdline.answer.CompareAnswer.Option;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.CompareAnswer.Option;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Outline;
 import hurdline.answer.PaybackRow.Quantity;
@@ -12,7 +12,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Which option pays, how much, when, what a change without a cost does, and what limits the line then: sentences that one could say aloud. */
+/**
+ * Which option pays, how much, when, what a change without a cost does, and what limits the line
+ * then: sentences that one could say aloud.
+ */
 public final class CompareHeadline {
   /** More changes without a cost are left to the ranked table. */
   private static final int CHANGES = 3;
@@ -53,7 +56,9 @@ public final class CompareHeadline {
     return answer.options().stream()
         .filter(Option::isPurchase)
         .filter(option -> answer.worth(option.name(), Quantity.NET_PRESENT_VALUE).isPresent())
-        .sorted(Comparator.comparingDouble((Option option) -> worth.netPresentValue(option).mean()).reversed())
+        .sorted(
+            Comparator.comparingDouble((Option option) -> worth.netPresentValue(option).mean())
+                .reversed())
         .toList();
   }
 
@@ -61,14 +66,23 @@ public final class CompareHeadline {
   private String others(List<Option> ranked) {
     Option best = ranked.get(0);
     Option second = ranked.get(1);
-    String rival = worth.isDecided(best, second) || worth.verdictOf(second) == WorthSentences.Verdict.LOSES
-        ? ""
-        : "Whether " + names.option(best.name()) + " or " + names.option(second.name()) + " is worth more is not decided: "
-            + worth.wouldDecide(best, second);
+    String rival =
+        worth.isDecided(best, second) || worth.verdictOf(second) == WorthSentences.Verdict.LOSES
+            ? ""
+            : "Whether "
+                + names.option(best.name())
+                + " or "
+                + names.option(second.name())
+                + " is worth more is not decided: "
+                + worth.wouldDecide(best, second);
     List<String> parts = new ArrayList<>();
     for (WorthSentences.Verdict verdict : WorthSentences.Verdict.values()) {
       List<String> named =
-          ranked.stream().skip(1).filter(option -> worth.verdictOf(option) == verdict).map(option -> names.option(option.name())).toList();
+          ranked.stream()
+              .skip(1)
+              .filter(option -> worth.verdictOf(option) == verdict)
+              .map(option -> names.option(option.name()))
+              .toList();
       if (!named.isEmpty()) {
         parts.add(worth.ofOthers(verdict, named));
       }
@@ -81,7 +95,10 @@ public final class CompareHeadline {
   private List<String> withoutWorth() {
     List<String> sentences = new ArrayList<>();
     if (answer.options().isEmpty()) {
-      answer.outline().lines().forEach(line -> limitsOf("base", line).sentence().ifPresent(sentences::add));
+      answer
+          .outline()
+          .lines()
+          .forEach(line -> limitsOf("base", line).sentence().ifPresent(sentences::add));
       return sentences;
     }
     boolean purchases = answer.options().stream().anyMatch(Option::isPurchase);
@@ -98,43 +115,76 @@ public final class CompareHeadline {
     return sentences;
   }
 
-  /** What changes without a cost do, the one that moves the margin most first; further ones stand in the ranked table. */
+  /**
+   * What changes without a cost do, the one that moves the margin most first; further ones stand in
+   * the ranked table.
+   */
   private List<String> changes() {
     return answer.options().stream()
         .filter(option -> !option.isPurchase())
-        .sorted(Comparator.comparingDouble((Option option) -> difference(option.name()).map(row -> Math.abs(row.difference())).orElse(0.0)).reversed())
+        .sorted(
+            Comparator.comparingDouble(
+                    (Option option) ->
+                        difference(option.name())
+                            .map(row -> Math.abs(row.difference()))
+                            .orElse(0.0))
+                .reversed())
         .limit(CHANGES)
         .flatMap(option -> worth.yearly(option).or(() -> changed(option.name())).stream())
         .toList();
   }
 
-  /** The purchase, or the change without a cost, with the greatest gain in margin; without money, in what is fed. */
+  /**
+   * The purchase, or the change without a cost, with the greatest gain in margin; without money, in
+   * what is fed.
+   */
   private Option mostChanged(boolean purchase) {
     return answer.options().stream()
         .filter(option -> option.isPurchase() == purchase)
-        .max(Comparator.comparingDouble(option -> difference(option.name()).map(DifferenceRow::difference).orElse(Double.NEGATIVE_INFINITY)))
+        .max(
+            Comparator.comparingDouble(
+                option ->
+                    difference(option.name())
+                        .map(DifferenceRow::difference)
+                        .orElse(Double.NEGATIVE_INFINITY)))
         .orElseThrow();
   }
 
   private Optional<DifferenceRow> difference(String option) {
     return answer
         .difference(option, Measure.MONEY_MARGIN.of())
-        .or(() -> answer.outline().lines().stream().findFirst().flatMap(line -> answer.difference(option, Measure.MASS_FED.of(line.crop()))));
+        .or(
+            () ->
+                answer.outline().lines().stream()
+                    .findFirst()
+                    .flatMap(line -> answer.difference(option, Measure.MASS_FED.of(line.crop()))));
   }
 
   private Optional<String> changed(String option) {
     return difference(option)
         .map(
             row -> {
-              String of = row.measure().equals(Measure.MONEY_MARGIN.of()) ? "margin" : names.crop(answer.outline().lines().get(0).crop()) + " fed";
-              return row.toldApart() || row.replications() < 2 || row.difference() == 0 ? moved(option, row, of) : undecided(option, row, of);
+              String of =
+                  row.measure().equals(Measure.MONEY_MARGIN.of())
+                      ? "margin"
+                      : names.crop(answer.outline().lines().get(0).crop()) + " fed";
+              return row.toldApart() || row.replications() < 2 || row.difference() == 0
+                  ? moved(option, row, of)
+                  : undecided(option, row, of);
             });
   }
 
   private String moved(String option, DifferenceRow row, String of) {
-    String only = row.replications() < 2 ? " in one simulated year, and another may differ much" : "";
+    String only =
+        row.replications() < 2 ? " in one simulated year, and another may differ much" : "";
     if (row.difference() == 0) {
-      return SpokenNames.upper(names.option(option)) + " " + (isPlural(option) ? "leave" : "leaves") + " the " + of + " as it is" + only;
+      return SpokenNames.upper(names.option(option))
+          + " "
+          + (isPlural(option) ? "leave" : "leaves")
+          + " the "
+          + of
+          + " as it is"
+          + only;
     }
     boolean more = row.difference() > 0;
     double low = more ? row.low95() : -row.high95();
@@ -157,24 +207,35 @@ public final class CompareHeadline {
         + " is not decided at "
         + row.replications()
         + " replications"
-        + (row.replicationsNeeded() > 0 ? "; " + spoken.about(row.replicationsNeeded()) + " would show a difference of this size" : "");
+        + (row.replicationsNeeded() > 0
+            ? "; "
+                + spoken.about(row.replicationsNeeded())
+                + " would show a difference of this size"
+            : "");
   }
 
   static boolean isPlural(String option) {
     return WhatIf.isOne(option) ? WhatIf.isOfSeveral(option) : option.contains("+");
   }
 
-  /** What limits the line with an option: of lines on which that changes, the first; else of the line on which it changes most. */
+  /**
+   * What limits the line with an option: of lines on which that changes, the first; else of the
+   * line on which it changes most.
+   */
   private Optional<String> limits(String option) {
     List<Outline.Line> lines = answer.outline().lines();
     Optional<Outline.Line> changed =
-        lines.stream().filter(line -> !limitsOf(option, line).first().equals(limitsOf(base(), line).first())).findFirst();
+        lines.stream()
+            .filter(line -> !limitsOf(option, line).first().equals(limitsOf(base(), line).first()))
+            .findFirst();
     if (changed.isPresent()) {
       String then = isPlural(option) ? "With them " : "With it ";
       return limitsOf(option, changed.get()).inShort().map(limits -> then + limits);
     }
     return lines.stream()
-        .max(Comparator.comparingDouble(line -> Math.abs(limitsOf(option, line).share() - limitsOf(base(), line).share())))
+        .max(
+            Comparator.comparingDouble(
+                line -> Math.abs(limitsOf(option, line).share() - limitsOf(base(), line).share())))
         .filter(line -> !limitsOf(option, line).first().isEmpty())
         .map(line -> limitsOf(option, line).still());
   }
@@ -184,6 +245,7 @@ public final class CompareHeadline {
   }
 
   private LimitWords limitsOf(String option, Outline.Line line) {
-    return new LimitWords(answer.holdersOf(option), line, answer.header().replications(), names, spoken);
+    return new LimitWords(
+        answer.holdersOf(option), line, answer.header().replications(), names, spoken);
   }
 }

@@ -4,15 +4,18 @@ import hurdline.answer.BottleneckRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Outline;
-import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The main figures of a comparison: what limits the plant as it stands, then option by option what differs and what it is worth. */
+/**
+ * The main figures of a comparison: what limits the plant as it stands, then option by option what
+ * differs and what it is worth.
+ */
 public final class CompareTable {
   private static final int LIMITS = 2;
   private static final double LEAST = 0.005;
@@ -41,7 +44,10 @@ public final class CompareTable {
   private void option(String group, CompareAnswer.Option option) {
     differences(group, option.name());
     limits(group, option.name());
-    String missing = !option.isPurchase() || answer.worth(option.name(), Quantity.NET_PRESENT_VALUE).isPresent() ? "" : new LifeWords(answer, wording).missing(option);
+    String missing =
+        !option.isPurchase() || answer.worth(option.name(), Quantity.NET_PRESENT_VALUE).isPresent()
+            ? ""
+            : new LifeWords(answer, wording).missing(option);
     if (!missing.isEmpty()) {
       rows.add(MainTable.Row.text(group, label(Quantity.NET_PRESENT_VALUE), missing, "count"));
     }
@@ -53,7 +59,10 @@ public final class CompareTable {
     }
   }
 
-  /** What costs nothing is told by what it adds; a chance of payback is wanted within a time that was asked for. */
+  /**
+   * What costs nothing is told by what it adds; a chance of payback is wanted within a time that
+   * was asked for.
+   */
   private boolean isWanted(CompareAnswer.Option option, Quantity quantity) {
     return switch (quantity) {
       case INTERNAL_RATE_OF_RETURN, SIMPLE_PAYBACK, DISCOUNTED_PAYBACK -> option.cost() > 0;
@@ -67,15 +76,22 @@ public final class CompareTable {
     List<MainTable.Row> found = new ArrayList<>();
     for (Outline.Line line : answer.outline().lines()) {
       String label = Titles.inText(titles.crop(line.crop())) + " fed";
-      answer.difference(option, Measure.MASS_FED.of(line.crop())).ifPresent(row -> found.add(difference(group, label, row)));
+      answer
+          .difference(option, Measure.MASS_FED.of(line.crop()))
+          .ifPresent(row -> found.add(difference(group, label, row)));
     }
-    answer.difference(option, Measure.MONEY_MARGIN.of()).ifPresent(row -> found.add(difference(group, "margin", row)));
+    answer
+        .difference(option, Measure.MONEY_MARGIN.of())
+        .ifPresent(row -> found.add(difference(group, "margin", row)));
     found.stream().distinct().forEach(rows::add);
   }
 
   private static MainTable.Row difference(String group, String label, DifferenceRow row) {
     return MainTable.Row.difference(
-        group, label, row.unit(), MainTable.Figures.of(row.difference(), row.lowJoint(), row.highJoint()));
+        group,
+        label,
+        row.unit(),
+        MainTable.Figures.of(row.difference(), row.lowJoint(), row.highJoint()));
   }
 
   private void limits(String group, String option) {
@@ -88,9 +104,12 @@ public final class CompareTable {
   }
 
   private MainTable.Row limit(String group, BottleneckRow row) {
-    String line = answer.outline().lines().size() > 1 ? Titles.inText(titles.line(row.line())) + " " : "";
+    String line =
+        answer.outline().lines().size() > 1 ? Titles.inText(titles.line(row.line())) + " " : "";
     return MainTable.Row.of(
-        group, line + MainTable.LIMITED + LimitWords.by(row.cause(), titles), "share",
+        group,
+        line + MainTable.LIMITED + LimitWords.by(row.cause(), titles),
+        "share",
         MainTable.Figures.of(row.share(), row.shareLow95(), row.shareHigh95()));
   }
 
@@ -100,7 +119,10 @@ public final class CompareTable {
     return said.isPresent()
         ? MainTable.Row.text(group, label, said.get(), "count")
         : MainTable.Row.of(
-            group, label, row.unit(), new MainTable.Figures(row.mean(), row.low95(), row.high95(), row.p05(), row.p95()));
+            group,
+            label,
+            row.unit(),
+            new MainTable.Figures(row.mean(), row.low95(), row.high95(), row.p05(), row.p95()));
   }
 
   private String label(Quantity quantity) {
@@ -109,7 +131,8 @@ public final class CompareTable {
       case INTERNAL_RATE_OF_RETURN -> "internal rate a year";
       case SIMPLE_PAYBACK -> "paid back after";
       case DISCOUNTED_PAYBACK -> "the same, discounted";
-      case CHANCE_OF_PAYBACK -> "paid back within " + wording.asGiven(answer.further().withinYr(), "yr");
+      case CHANCE_OF_PAYBACK ->
+          "paid back within " + wording.asGiven(answer.further().withinYr(), "yr");
       case CHANCE_OF_LOSS -> "lives with a loss";
       case ADDED_IN_FIRST_YEAR -> "added in first year";
       case ADDED_IN_EACH_LATER_YEAR -> "in each later year";

@@ -3,8 +3,8 @@ package hurdline.text;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Header;
-import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.Selection;
 import hurdline.answer.Titles;
 import hurdline.measure.Measure;
@@ -25,7 +25,8 @@ public final class CompareWords {
   }
 
   /**
-   * What the terminal shows: what one would say of it, the main figures as a table, and what else was asked.
+   * What the terminal shows: what one would say of it, the main figures as a table, and what else
+   * was asked.
    *
    * @param width columns that a line of the table may have
    */
@@ -46,11 +47,24 @@ public final class CompareWords {
     WorthWords more = new WorthWords(answer, wording);
     for (CompareAnswer.Option option : answer.options()) {
       String name = Titles.inText(wording.titles().option(option.name()));
-      add(lines, "not significant  ", open(option.name()).map(said -> name + ": " + said).orElse(""));
-      add(lines, "sensitive to     ", more.hangsOn(option.name()).isEmpty() ? "" : name + ": " + more.hangsOn(option.name()));
-      add(lines, "break-even       ", more.worthNothing(option.name()).isEmpty() ? "" : name + ": " + more.worthNothing(option.name()));
+      add(
+          lines,
+          "not significant  ",
+          open(option.name()).map(said -> name + ": " + said).orElse(""));
+      add(
+          lines,
+          "sensitive to     ",
+          more.hangsOn(option.name()).isEmpty() ? "" : name + ": " + more.hangsOn(option.name()));
+      add(
+          lines,
+          "break-even       ",
+          more.worthNothing(option.name()).isEmpty()
+              ? ""
+              : name + ": " + more.worthNothing(option.name()));
     }
-    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop       " + clause));
+    DrawnCropWords.of(answer, wording)
+        .clauses()
+        .forEach(clause -> lines.add("drawn crop       " + clause));
     best().ifPresent(lines::add);
     List<String> gains = gains();
     for (int at = 0; at < gains.size(); at++) {
@@ -67,32 +81,55 @@ public final class CompareWords {
         + answer.header().replications()
         + (answer.header().replications() == 1 ? " replication" : " replications")
         + " of the same random draws"
-        + (answer.options().size() > 1 && table.hasIntervals() ? "; intervals of differences hold for all options together" : "")
-        + (lives > 0 ? "; worth and payback over " + lives + (lives == 1 ? " service life" : " service lives") : "")
+        + (answer.options().size() > 1 && table.hasIntervals()
+            ? "; intervals of differences hold for all options together"
+            : "")
+        + (lives > 0
+            ? "; worth and payback over "
+                + lives
+                + (lives == 1 ? " service life" : " service lives")
+            : "")
         + ". Limits are in % of scheduled hours.";
   }
 
-  /** Differences that are not significant, each with the replications that would show one of its size; empty where all are. */
+  /**
+   * Differences that are not significant, each with the replications that would show one of its
+   * size; empty where all are.
+   */
   public Optional<String> open(String option) {
     List<String> parts = new ArrayList<>();
     for (MainMeasures main : MainMeasures.of(answer.outline(), wording)) {
       answer
           .difference(option, main.measure())
-          .filter(row -> isTold(row) && !row.toldApart() && row.replications() > 1 && row.highJoint() > row.lowJoint())
-          .ifPresent(row -> parts.add(main.label() + needed(row) + PairWords.ofReplications(row, answer.header())));
+          .filter(
+              row ->
+                  isTold(row)
+                      && !row.toldApart()
+                      && row.replications() > 1
+                      && row.highJoint() > row.lowJoint())
+          .ifPresent(
+              row ->
+                  parts.add(
+                      main.label() + needed(row) + PairWords.ofReplications(row, answer.header())));
     }
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts));
   }
 
   private static boolean isTold(DifferenceRow row) {
     return Measure.find(row.measure())
-        .filter(match -> !match.dry() && (match.measure() == Measure.MASS_FED || match.measure() == Measure.MONEY_MARGIN))
+        .filter(
+            match ->
+                !match.dry()
+                    && (match.measure() == Measure.MASS_FED
+                        || match.measure() == Measure.MONEY_MARGIN))
         .isPresent();
   }
 
   private String needed(DifferenceRow row) {
     return row.replicationsNeeded() > 0
-        ? ", about " + wording.amount(row.replicationsNeeded(), "count") + " replications would show a difference of this size"
+        ? ", about "
+            + wording.amount(row.replicationsNeeded(), "count")
+            + " replications would show a difference of this size"
         : "";
   }
 
@@ -108,12 +145,18 @@ public final class CompareWords {
   }
 
   private String best(Selection best) {
-    String what = "the " + (best.least() ? "least " : "greatest ") + MainMeasures.label(best.measure(), answer.outline(), wording);
+    String what =
+        "the "
+            + (best.least() ? "least " : "greatest ")
+            + MainMeasures.label(best.measure(), answer.outline(), wording);
     int taken = best.rows().stream().mapToInt(Selection.Row::replications).max().orElseThrow();
     String band = wording.amount(best.zone(), best.unit());
     if (!best.decided()) {
       List<String> left =
-          best.rows().stream().filter(Selection.Row::left).map(row -> wording.titles().option(row.option())).toList();
+          best.rows().stream()
+              .filter(Selection.Row::left)
+              .map(row -> wording.titles().option(row.option()))
+              .toList();
       return "best: not decided after "
           + taken
           + " replications which has "
@@ -137,7 +180,10 @@ public final class CompareWords {
   /** What a tenth more of each thing brings, whole sentences without their stops. */
   public List<String> gains() {
     return new GainWords(
-            answer.further().gains(), answer.holdersOf(answer.header().option()), answer.outline(), wording)
+            answer.further().gains(),
+            answer.holdersOf(answer.header().option()),
+            answer.outline(),
+            wording)
         .sentences();
   }
 
@@ -181,14 +227,22 @@ public final class CompareWords {
         + (gaps.isEmpty() ? "" : ", " + gaps);
   }
 
-  /** Percentiles of a row of which some are beyond measure; nothing where the mean says it already. */
+  /**
+   * Percentiles of a row of which some are beyond measure; nothing where the mean says it already.
+   */
   private String beyondAt(PaybackRow row) {
     return RateWords.isBeyond(row, row.mean())
         ? ""
-        : ", 5th to 95th percentile " + RateWords.percentile(row, row.p05(), wording) + " to " + RateWords.percentile(row, row.p95(), wording);
+        : ", 5th to 95th percentile "
+            + RateWords.percentile(row, row.p05(), wording)
+            + " to "
+            + RateWords.percentile(row, row.p95(), wording);
   }
 
-  /** In words what is no number: how often it is never paid back, or that a rate is beyond measure; else empty. */
+  /**
+   * In words what is no number: how often it is never paid back, or that a rate is beyond measure;
+   * else empty.
+   */
   Optional<String> inWords(PaybackRow row) {
     if (!Double.isNaN(row.mean()) && RateWords.isBeyond(row)) {
       return Optional.of(amount(row) + beyondAt(row));

@@ -67,8 +67,8 @@ final class Digits {
   }
 
   /**
-   * Grouped by thousands, as many decimals as an axis' ticks need; by powers of ten where thousands would fill the
-   * sheet.
+   * Grouped by thousands, as many decimals as an axis' ticks need; by powers of ten where thousands
+   * would fill the sheet.
    *
    * @param length of the axis, above 0
    */

@@ -15,10 +15,12 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * By how much the drawn years brought more or less crop than the file's mean year, and headline figures adjusted for that.
+ * By how much the drawn years brought more or less crop than the file's mean year, and headline
+ * figures adjusted for that.
  *
- * <p>A crop is reported where its drawn mean lies off by more than its standard error, or where a headline figure that the crop
- * explains lies off its adjusted one by more than the standard error of the latter.
+ * <p>A crop is reported where its drawn mean lies off by more than its standard error, or where a
+ * headline figure that the crop explains lies off its adjusted one by more than the standard error
+ * of the latter.
  */
 public final class DrawnCropWords {
   /** What is adjusted. */
@@ -39,7 +41,11 @@ public final class DrawnCropWords {
   private final Map<String, SummaryRow> drawn = new LinkedHashMap<>();
 
   private DrawnCropWords(
-      Outline outline, List<SummaryRow> summary, List<AdjustedRow> adjusted, Kind kind, Wording wording) {
+      Outline outline,
+      List<SummaryRow> summary,
+      List<AdjustedRow> adjusted,
+      Kind kind,
+      Wording wording) {
     this.outline = outline;
     this.summary = summary;
     this.adjusted = adjusted;
@@ -53,17 +59,20 @@ public final class DrawnCropWords {
   }
 
   public static DrawnCropWords of(RunAnswer answer, Wording wording) {
-    return new DrawnCropWords(answer.outline(), answer.summary(), answer.adjusted(), Kind.FIGURES, wording);
+    return new DrawnCropWords(
+        answer.outline(), answer.summary(), answer.adjusted(), Kind.FIGURES, wording);
   }
 
   /** Adjusted are the differences of the options. */
   public static DrawnCropWords of(CompareAnswer answer, Wording wording) {
-    return new DrawnCropWords(answer.outline(), answer.summary(), answer.adjusted(), Kind.DIFFERENCES, wording);
+    return new DrawnCropWords(
+        answer.outline(), answer.summary(), answer.adjusted(), Kind.DIFFERENCES, wording);
   }
 
   /** The drawn crop is that of the first plan; adjusted are the figures of each. */
   public static DrawnCropWords of(SeasonAnswer answer, Wording wording) {
-    return new DrawnCropWords(answer.outline(), answer.summary(), answer.adjusted(), Kind.FIGURES, wording);
+    return new DrawnCropWords(
+        answer.outline(), answer.summary(), answer.adjusted(), Kind.FIGURES, wording);
   }
 
   /** Of the yard only the drawn crop is reported. */
@@ -71,14 +80,22 @@ public final class DrawnCropWords {
     return new DrawnCropWords(answer.outline(), answer.summary(), List.of(), Kind.NOTHING, wording);
   }
 
-  /** A clause for each crop that is off, with its adjusted figures behind it; no stop at the end. */
+  /**
+   * A clause for each crop that is off, with its adjusted figures behind it; no stop at the end.
+   */
   public List<String> clauses() {
-    return drawn.keySet().stream().filter(this::isOff).map(crop -> brought(crop) + adjusted(crop)).toList();
+    return drawn.keySet().stream()
+        .filter(this::isOff)
+        .map(crop -> brought(crop) + adjusted(crop))
+        .toList();
   }
 
   /** The same as whole sentences without the adjusted figures, which stand in a table. */
   public List<String> sentences() {
-    return drawn.keySet().stream().filter(this::isOff).map(crop -> upper(brought(crop)) + ".").toList();
+    return drawn.keySet().stream()
+        .filter(this::isOff)
+        .map(crop -> upper(brought(crop)) + ".")
+        .toList();
   }
 
   /** Whether such an answer has adjusted figures at all. */
@@ -93,7 +110,10 @@ public final class DrawnCropWords {
 
   /** Crops of which no mean is known exactly. */
   public List<String> withoutMean() {
-    return outline.crops().stream().map(Outline.Crop::name).filter(crop -> !drawn.containsKey(crop)).toList();
+    return outline.crops().stream()
+        .map(Outline.Crop::name)
+        .filter(crop -> !drawn.containsKey(crop))
+        .toList();
   }
 
   private boolean isOff(String crop) {
@@ -126,9 +146,13 @@ public final class DrawnCropWords {
     Map<String, List<AdjustedRow>> byOption =
         rows().stream()
             .filter(row -> row.crop().equals(crop))
-            .collect(Collectors.groupingBy(AdjustedRow::option, LinkedHashMap::new, Collectors.toList()));
+            .collect(
+                Collectors.groupingBy(
+                    AdjustedRow::option, LinkedHashMap::new, Collectors.toList()));
     String told =
-        byOption.values().stream().map(rows -> option(rows.get(0)) + figures(rows)).collect(Collectors.joining("; "));
+        byOption.values().stream()
+            .map(rows -> option(rows.get(0)) + figures(rows))
+            .collect(Collectors.joining("; "));
     return told.isEmpty() ? "" : "; adjusted for that: " + told;
   }
 
@@ -158,9 +182,12 @@ public final class DrawnCropWords {
         .map(
             match ->
                 switch (match.measure()) {
-                  case MASS_FED -> Titles.inText(wording.titles().crop(match.names().get(0))) + " fed";
-                  case SEASON_LEFT_OVER -> "left over of " + wording.titles().lineInText(match.names().get(0));
-                  case YARD_PEAK -> "yard peak of " + Titles.inText(wording.titles().crop(match.names().get(0)));
+                  case MASS_FED ->
+                      Titles.inText(wording.titles().crop(match.names().get(0))) + " fed";
+                  case SEASON_LEFT_OVER ->
+                      "left over of " + wording.titles().lineInText(match.names().get(0));
+                  case YARD_PEAK ->
+                      "yard peak of " + Titles.inText(wording.titles().crop(match.names().get(0)));
                   case MONEY_MARGIN -> "margin";
                   default -> row.measure();
                 })
@@ -169,7 +196,8 @@ public final class DrawnCropWords {
 
   /** The adjusted figure without its unit. */
   public String number(AdjustedRow row) {
-    return sign(row.adjusted()) + wording.number(row.adjusted(), row.low95(), row.high95(), row.unit());
+    return sign(row.adjusted())
+        + wording.number(row.adjusted(), row.low95(), row.high95(), row.unit());
   }
 
   /** The plain figure, with the digits of the adjusted one so that the two can be compared. */

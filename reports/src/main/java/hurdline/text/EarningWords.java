@@ -11,8 +11,8 @@ final class EarningWords {
   }
 
   /**
-   * {@code The year earns 521,000 USD before interest and tax, give or take 6,000}; where the interval holds zero, that it is not
-   * decided and how many replications would.
+   * {@code The year earns 521,000 USD before interest and tax, give or take 6,000}; where the
+   * interval holds zero, that it is not decided and how many replications would.
    *
    * @param row the margin
    */
@@ -25,7 +25,8 @@ final class EarningWords {
           + " earns or loses money is not decided: the margin is "
           + spoken.estimate(mean, row.low95(), row.high95(), row.unit())
           + "; "
-          + spoken.wouldDecide(Spoken.needed(replications, mean, half), replications, "replications", "which");
+          + spoken.wouldDecide(
+              Spoken.needed(replications, mean, half), replications, "replications", "which");
     }
     boolean loses = mean < 0;
     double low = loses ? -row.high95() : row.low95();

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What a tenth more of each thing brings, in order, and what the holders of the line would suggest. */
+/**
+ * What a tenth more of each thing brings, in order, and what the holders of the line would suggest.
+ */
 public final class GainWords {
   private static final int TOLD = 3;
 
@@ -19,7 +21,9 @@ public final class GainWords {
   private final List<Outline.Line> lines;
   private final Wording wording;
 
-  /** @param holders of the plant as it stands */
+  /**
+   * @param holders of the plant as it stands
+   */
   public GainWords(
       List<GainRow> gains, List<BottleneckRow> holders, Outline outline, Wording wording) {
     this.gains = gains;
@@ -48,7 +52,8 @@ public final class GainWords {
 
   private String sentence(String measure) {
     List<GainRow> ranked = ranked(measure);
-    List<GainRow> better = ranked.stream().filter(row -> row.toldApart() && row.gain() > 0).toList();
+    List<GainRow> better =
+        ranked.stream().filter(row -> row.toldApart() && row.gain() > 0).toList();
     String label = label(measure);
     if (better.isEmpty()) {
       return "Of " + label + " nothing brings more that can be significant";
@@ -66,7 +71,9 @@ public final class GainWords {
 
   private static String others(long count, String ofOne) {
     String verb = ofOne.isEmpty() ? "" : " bring";
-    return count == 1 ? "one other" + (verb.isEmpty() ? "" : verb + ofOne) : count + " others" + verb;
+    return count == 1
+        ? "one other" + (verb.isEmpty() ? "" : verb + ofOne)
+        : count + " others" + verb;
   }
 
   private String told(GainRow row) {
@@ -86,11 +93,15 @@ public final class GainWords {
             holder ->
                 holder.cause().equals(first.what())
                     ? "; by hours it is the first bottleneck too"
-                    : "; by hours the first bottleneck is " + wording.titles().cause(holder.cause()))
+                    : "; by hours the first bottleneck is "
+                        + wording.titles().cause(holder.cause()))
         .orElse("");
   }
 
-  /** What has an entry here and holds for the most hours, of all lines or of those that work the crop. */
+  /**
+   * What has an entry here and holds for the most hours, of all lines or of those that work the
+   * crop.
+   */
   private Optional<BottleneckRow> mostHolding(String measure) {
     return holders.stream()
         .filter(row -> gains.stream().anyMatch(gain -> gain.what().equals(row.cause())))
@@ -103,8 +114,7 @@ public final class GainWords {
         .filter(match -> match.measure() == Measure.MASS_FED)
         .map(match -> match.names().get(0))
         .map(
-            crop ->
-                lines.stream().anyMatch(of -> of.name().equals(line) && of.crop().equals(crop)))
+            crop -> lines.stream().anyMatch(of -> of.name().equals(line) && of.crop().equals(crop)))
         .orElse(true);
   }
 
@@ -122,7 +132,8 @@ public final class GainWords {
         .map(
             match ->
                 switch (match.measure()) {
-                  case MASS_FED -> Titles.inText(wording.titles().crop(match.names().get(0))) + " fed";
+                  case MASS_FED ->
+                      Titles.inText(wording.titles().crop(match.names().get(0))) + " fed";
                   case MONEY_MARGIN -> "margin";
                   default -> measure;
                 })

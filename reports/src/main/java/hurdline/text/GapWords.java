@@ -1,7 +1,7 @@
 package hurdline.text;
 
-import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,7 +17,8 @@ public final class GapWords {
     }
     List<String> said = new ArrayList<>();
     if (gaps.without() > 0) {
-      String none = row.quantity() == Quantity.INTERNAL_RATE_OF_RETURN ? "none above -50 % in " : "never in ";
+      String none =
+          row.quantity() == Quantity.INTERNAL_RATE_OF_RETURN ? "none above -50 % in " : "never in ";
       said.add(none + ofLives(gaps.without(), gaps, wording));
     }
     if (gaps.withOther() > 0) {

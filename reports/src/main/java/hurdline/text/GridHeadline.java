@@ -9,7 +9,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Where in a grid the best lies and how sure that is, in two to five sentences that one could say aloud. */
+/**
+ * Where in a grid the best lies and how sure that is, in two to five sentences that one could say
+ * aloud.
+ */
 public final class GridHeadline {
   private static final int GOALS = 2;
   private static final String WHICH = "which is higher";
@@ -44,7 +47,10 @@ public final class GridHeadline {
     if (answer.header().replications() == 1) {
       sentences.add("Each value rests on one simulated year, and another may differ much.");
     } else if (sentences.size() < 2) {
-      sentences.add("Each value rests on " + spoken.number(answer.header().replications(), Double.NaN, Double.NaN, "count") + " simulated years.");
+      sentences.add(
+          "Each value rests on "
+              + spoken.number(answer.header().replications(), Double.NaN, Double.NaN, "count")
+              + " simulated years.");
     }
     return sentences;
   }
@@ -65,7 +71,12 @@ public final class GridHeadline {
     String plant = answer.plants().size() > 1 ? " with " + keys.plant(best.plant()) : "";
     String what = "The " + Titles.inText(words.label(best.measure()));
     if (words.isLevel(best.measure(), best.plant())) {
-      return what + " is the same at every value" + plant + ": " + spoken.amount(row.mean(), row.low95(), row.high95(), row.unit()) + ".";
+      return what
+          + " is the same at every value"
+          + plant
+          + ": "
+          + spoken.amount(row.mean(), row.low95(), row.high95(), row.unit())
+          + ".";
     }
     return what
         + " is highest at "
@@ -88,21 +99,32 @@ public final class GridHeadline {
     String which =
         best.alike().size() == 1
             ? "at " + keys.cell(best.alike().get(0))
-            : "at " + spoken.number(best.alike().size(), Double.NaN, Double.NaN, "count") + " other values";
+            : "at "
+                + spoken.number(best.alike().size(), Double.NaN, Double.NaN, "count")
+                + " other values";
     return ", not significantly more than " + which + needed(best, row);
   }
 
   /**
-   * By the intervals of both means, as if they were independent; on the same random draws fewer may do. Where that is no more than were
-   * simulated, it is the many pairs of values that leave it open, and no number is known.
+   * By the intervals of both means, as if they were independent; on the same random draws fewer may
+   * do. Where that is no more than were simulated, it is the many pairs of values that leave it
+   * open, and no number is known.
    */
   private String needed(GridBest best, GridRow row) {
     int replications = answer.header().replications();
     return best.alike().stream()
         .flatMap(cell -> answer.row(cell, best.plant(), best.measure()).stream())
         .max(Comparator.comparingDouble(GridRow::mean))
-        .map(next -> Spoken.needed(replications, row.mean() - next.mean(), Math.hypot(half(row), half(next))))
-        .map(needed -> "; " + (needed > replications ? spoken.wouldDecide(needed, replications, "replications", WHICH) : "more replications would show " + WHICH))
+        .map(
+            next ->
+                Spoken.needed(
+                    replications, row.mean() - next.mean(), Math.hypot(half(row), half(next))))
+        .map(
+            needed ->
+                "; "
+                    + (needed > replications
+                        ? spoken.wouldDecide(needed, replications, "replications", WHICH)
+                        : "more replications would show " + WHICH))
         .orElse("");
   }
 

@@ -6,7 +6,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** The main figures of a grid: each drawn measure value by value, or its lowest and its highest where there are many. */
+/**
+ * The main figures of a grid: each drawn measure value by value, or its lowest and its highest
+ * where there are many.
+ */
 public final class GridTable {
   private static final int FEW = 12;
 
@@ -30,12 +33,18 @@ public final class GridTable {
   private void add(String measure, String plant) {
     List<GridRow> found =
         answer.rows().stream()
-            .filter(row -> row.measure().equals(measure) && row.plant().equals(plant) && !Double.isNaN(row.mean()))
+            .filter(
+                row ->
+                    row.measure().equals(measure)
+                        && row.plant().equals(plant)
+                        && !Double.isNaN(row.mean()))
             .toList();
     if (found.isEmpty()) {
       return;
     }
-    String group = SpokenNames.upper(words.label(measure)) + (answer.plants().size() > 1 ? " with " + keys.plant(plant) : "");
+    String group =
+        SpokenNames.upper(words.label(measure))
+            + (answer.plants().size() > 1 ? " with " + keys.plant(plant) : "");
     if (answer.keys().size() == 1 && found.size() <= FEW && !words.isLevel(measure, plant)) {
       found.forEach(row -> rows.add(row(group, "at " + keys.cell(row.cell()), row)));
       return;
@@ -51,6 +60,7 @@ public final class GridTable {
   }
 
   private static MainTable.Row row(String group, String label, GridRow row) {
-    return MainTable.Row.of(group, label, row.unit(), MainTable.Figures.of(row.mean(), row.low95(), row.high95()));
+    return MainTable.Row.of(
+        group, label, row.unit(), MainTable.Figures.of(row.mean(), row.low95(), row.high95()));
   }
 }

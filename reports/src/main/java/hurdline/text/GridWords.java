@@ -33,7 +33,8 @@ public final class GridWords {
   }
 
   /**
-   * What the terminal shows: what one would say of it, the main figures as a table, and where the best lies goal by goal.
+   * What the terminal shows: what one would say of it, the main figures as a table, and where the
+   * best lies goal by goal.
    *
    * @param width columns that a line of the table may have
    */
@@ -56,7 +57,9 @@ public final class GridWords {
     int replications = answer.header().replications();
     return replications == 1
         ? "One simulated year at each value: no interval can be given."
-        : "Intervals are those of the mean of " + wording.count(replications) + " simulated years at each value.";
+        : "Intervals are those of the mean of "
+            + wording.count(replications)
+            + " simulated years at each value.";
   }
 
   /** On the best plant, on the best of each goal and plant, and on the other measures. */
@@ -84,7 +87,9 @@ public final class GridWords {
     return all;
   }
 
-  /** What is to be said of a measure for each plant, once for all plants of which it is the same. */
+  /**
+   * What is to be said of a measure for each plant, once for all plants of which it is the same.
+   */
   private List<String> ofPlants(String measure, Function<String, Optional<String>> said) {
     Map<String, List<String>> plants = new LinkedHashMap<>();
     for (String plant : answer.plants()) {
@@ -96,7 +101,10 @@ public final class GridWords {
         (text, same) ->
             sentences.add(
                 KeyWords.capital(label(measure))
-                    + (answer.plants().size() > 1 ? " of " + same.stream().map(keys::plant).collect(Collectors.joining(" and ")) : "")
+                    + (answer.plants().size() > 1
+                        ? " of "
+                            + same.stream().map(keys::plant).collect(Collectors.joining(" and "))
+                        : "")
                     + ": "
                     + text));
     return sentences;

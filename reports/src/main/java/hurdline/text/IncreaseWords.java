@@ -23,7 +23,8 @@ public final class IncreaseWords {
       case COUNT -> wording.count(more.by()) + " more than " + wording.count(more.to());
       case LONGER_TO -> wording.count(more.by() / 60) + " min longer, to " + clock(more.to());
       case LONGER_FROM -> wording.count(more.by() / 60) + " min longer, from " + clock(more.to());
-      case TRUCKS -> (more.by() < 0 ? "one truck less, " : "one truck more, ") + wording.count(more.to());
+      case TRUCKS ->
+          (more.by() < 0 ? "one truck less, " : "one truck more, ") + wording.count(more.to());
       case OPEN_TO -> "open to " + clock(more.to());
       case WHOLE_SEASON -> "worked in the whole season";
       case OPTION -> "the file's option";

@@ -15,7 +15,10 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** The keys, values and cells of a grid in words: values in the units in which they were asked for, with the reader's marks. */
+/**
+ * The keys, values and cells of a grid in words: values in the units in which they were asked for,
+ * with the reader's marks.
+ */
 public final class KeyWords {
   private final GridAnswer answer;
   private final Wording wording;
@@ -77,7 +80,9 @@ public final class KeyWords {
 
   /** The same by itself, in a legend or a table. */
   public String plantTitle(String name) {
-    return answer.called().equals("plan") ? wording.titles().plan(name) : wording.titles().option(name);
+    return answer.called().equals("plan")
+        ? wording.titles().plan(name)
+        : wording.titles().option(name);
   }
 
   public String plants(List<String> names) {
@@ -110,7 +115,10 @@ public final class KeyWords {
         + ".";
   }
 
-  /** A sentence's first word; a name of the file with more than letters keeps them as they are there. */
+  /**
+   * A sentence's first word; a name of the file with more than letters keeps them as they are
+   * there.
+   */
   static String capital(String text) {
     if (text.split(" ", 2)[0].contains("_")) {
       return text;
@@ -162,14 +170,19 @@ public final class KeyWords {
                 .orElse(0);
     String text =
         wording.marks(
-            new BigDecimal(number).setScale(digits, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString());
+            new BigDecimal(number)
+                .setScale(digits, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString());
     if (of.scale() == GridKey.Scale.FACTOR) {
       return "x" + text;
     }
     return of.unit().isEmpty() ? text : text + " " + of.unit();
   }
 
-  /** Cells of one key in rising order, those without a gap drawn together: {@code 20 hp to 40 hp}. */
+  /**
+   * Cells of one key in rising order, those without a gap drawn together: {@code 20 hp to 40 hp}.
+   */
   public String runs(List<Integer> cells) {
     List<String> parts = new ArrayList<>();
     int at = 0;
@@ -180,9 +193,7 @@ public final class KeyWords {
       }
       String first = cell(cells.get(at));
       parts.add(
-          end == at
-              ? first
-              : first + (end == at + 1 ? " and " : " to ") + cell(cells.get(end)));
+          end == at ? first : first + (end == at + 1 ? " and " : " to ") + cell(cells.get(end)));
       at = end + 1;
     }
     return String.join(", ", parts);
@@ -193,15 +204,14 @@ public final class KeyWords {
     int steps = 0;
     for (int key = 0; key < answer.keys().size(); key++) {
       steps +=
-          Math.abs(
-              answer.cells().get(one).at().get(key) - answer.cells().get(other).at().get(key));
+          Math.abs(answer.cells().get(one).at().get(key) - answer.cells().get(other).at().get(key));
     }
     return steps == 1;
   }
 
   /**
-   * Whether a cell lies at an end of the values of some key, and the cell before that end is not among
-   * those that are like it or left out: what rises may rise on.
+   * Whether a cell lies at an end of the values of some key, and the cell before that end is not
+   * among those that are like it or left out: what rises may rise on.
    */
   public boolean mayRiseOn(int cell, List<Integer> alike) {
     List<Integer> at = answer.cells().get(cell).at();

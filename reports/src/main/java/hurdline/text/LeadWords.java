@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Which of several plants is the best where in a grid, and how sure the change from one to the next is. */
+/**
+ * Which of several plants is the best where in a grid, and how sure the change from one to the next
+ * is.
+ */
 public final class LeadWords {
   private final GridAnswer answer;
   private final KeyWords keys;
@@ -27,7 +30,10 @@ public final class LeadWords {
     List<String> plants = leads.stream().map(GridLead::plant).distinct().toList();
     String head = "Best by " + label + ": ";
     if (answer.header().replications() < 2) {
-      return Optional.of(head + counted(plants, leads, false) + "; one replication says nothing about the spread.");
+      return Optional.of(
+          head
+              + counted(plants, leads, false)
+              + "; one replication says nothing about the spread.");
     }
     if (leads.stream().noneMatch(lead -> lead.alike().isEmpty())) {
       return Optional.of(
@@ -54,7 +60,9 @@ public final class LeadWords {
         unsure.isEmpty()
             ? ", significantly better than the others everywhere"
             : ", no significant difference from "
-                + (answer.plants().size() > 2 ? "every other" : keys.plant(other(leads.get(0).plant())))
+                + (answer.plants().size() > 2
+                    ? "every other"
+                    : keys.plant(other(leads.get(0).plant())))
                 + " at "
                 + keys.runs(unsure);
     boolean all = leads.size() == answer.cells().size();
@@ -104,7 +112,14 @@ public final class LeadWords {
   private String changes(String goal) {
     return answer.changes().stream()
         .filter(change -> change.measure().equals(goal))
-        .map(change -> "; it changes from " + keys.plant(change.before()) + " to " + keys.plant(change.after()) + " " + where(change))
+        .map(
+            change ->
+                "; it changes from "
+                    + keys.plant(change.before())
+                    + " to "
+                    + keys.plant(change.after())
+                    + " "
+                    + where(change))
         .collect(Collectors.joining());
   }
 
@@ -119,10 +134,16 @@ public final class LeadWords {
           + keys.cell(change.firstAfter());
     }
     if (change.lastBefore() >= 0) {
-      return near + ", significantly above " + keys.cell(change.lastBefore()) + ", how far is not known";
+      return near
+          + ", significantly above "
+          + keys.cell(change.lastBefore())
+          + ", how far is not known";
     }
     if (change.firstAfter() >= 0) {
-      return near + ", significantly below " + keys.cell(change.firstAfter()) + ", how far is not known";
+      return near
+          + ", significantly below "
+          + keys.cell(change.firstAfter())
+          + ", how far is not known";
     }
     return near;
   }

@@ -41,7 +41,8 @@ final class LifeWords {
 
   /** Why an option of a plant with money has no worth; empty where {@link #warnings} say so. */
   String missing(CompareAnswer.Option option) {
-    return answer.header().currency().isEmpty() || answer.terms().unrepeated().contains(option.name())
+    return answer.header().currency().isEmpty()
+            || answer.terms().unrepeated().contains(option.name())
         ? ""
         : "not available: stopped before its service lives were whole";
   }
@@ -50,7 +51,9 @@ final class LifeWords {
     return answer.options().stream().anyMatch(option -> option.lifeYr() > 1);
   }
 
-  /** {@code 7 % of 30 service lives (1 to 22 %)}; of few lives the count, and what so few can say. */
+  /**
+   * {@code 7 % of 30 service lives (1 to 22 %)}; of few lives the count, and what so few can say.
+   */
   String chance(PaybackRow row) {
     long lives = answer.lives().stream().filter(life -> life.option().equals(row.option())).count();
     long happened = Math.round(row.mean() * lives);

@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What limits a line, as one says it. The causes of one machine, and those of a lack of crop, count together where together they
- * limit the line longest.
+ * What limits a line, as one says it. The causes of one machine, and those of a lack of crop, count
+ * together where together they limit the line longest.
  */
 final class LimitWords {
   /** In one simulated year alone, shares that are no further apart are as good as alike. */
@@ -32,7 +32,12 @@ final class LimitWords {
   /**
    * @param rows of one plant; those of other lines are left out
    */
-  LimitWords(List<BottleneckRow> rows, Outline.Line line, int replications, SpokenNames names, Spoken spoken) {
+  LimitWords(
+      List<BottleneckRow> rows,
+      Outline.Line line,
+      int replications,
+      SpokenNames names,
+      Spoken spoken) {
     this.rows = rows.stream().filter(row -> row.line().equals(line.name())).toList();
     this.line = names.line(line.name());
     this.names = names;
@@ -43,10 +48,12 @@ final class LimitWords {
 
   /**
    * @param cause the word of its longest cause
-   * @param own the share of its own rate, where that is a machine's and alone longer than any other cause; else NaN
+   * @param own the share of its own rate, where that is a machine's and alone longer than any other
+   *     cause; else NaN
    * @param share of all its causes
    */
-  private record Limit(String what, String cause, double own, double share, double low, double high) {
+  private record Limit(
+      String what, String cause, double own, double share, double low, double high) {
     double told() {
       return Double.isNaN(own) ? share : own;
     }
@@ -62,18 +69,34 @@ final class LimitWords {
       return Optional.empty();
     }
     Limit first = limits.get(0);
-    return Optional.of(limits.size() > 1 && isClose(first, limits.get(1)) ? alike(first, limits.get(1)) : alone(first));
+    return Optional.of(
+        limits.size() > 1 && isClose(first, limits.get(1))
+            ? alike(first, limits.get(1))
+            : alone(first));
   }
 
-  /** What limits longest, {@code the mill} or {@code a lack of stalk}, and in how many of 100 hours; empty as above. */
+  /**
+   * What limits longest, {@code the mill} or {@code a lack of stalk}, and in how many of 100 hours;
+   * empty as above.
+   */
   Optional<String> inShort() {
     if (limits.isEmpty()) {
       return Optional.empty();
     }
     Limit first = limits.get(0);
     boolean two = limits.size() > 1 && isClose(first, limits.get(1));
-    String what = two ? first.what() + " and " + limits.get(1).what() + " limit " : first.what() + (first.isPlural() ? " limit " : " limits ");
-    String hours = two ? "about equally, in " + spoken.ofHundred(first.share()) + " and " + spoken.ofHundred(limits.get(1).share()) + " of 100 scheduled hours" : hours(first);
+    String what =
+        two
+            ? first.what() + " and " + limits.get(1).what() + " limit "
+            : first.what() + (first.isPlural() ? " limit " : " limits ");
+    String hours =
+        two
+            ? "about equally, in "
+                + spoken.ofHundred(first.share())
+                + " and "
+                + spoken.ofHundred(limits.get(1).share())
+                + " of 100 scheduled hours"
+            : hours(first);
     return Optional.of(what + line + (two ? " " : ", ") + hours);
   }
 
@@ -87,13 +110,24 @@ final class LimitWords {
     return limits.isEmpty() ? 0 : limits.get(0).told();
   }
 
-  /** {@code The mill still limits the stalk line, in 52 of 100 scheduled hours}; only where something limits it. */
+  /**
+   * {@code The mill still limits the stalk line, in 52 of 100 scheduled hours}; only where
+   * something limits it.
+   */
   String still() {
     Limit first = limits.get(0);
-    return SpokenNames.upper(first.what()) + " still " + (first.isPlural() ? "limit " : "limits ") + line + ", " + hours(first);
+    return SpokenNames.upper(first.what())
+        + " still "
+        + (first.isPlural() ? "limit " : "limits ")
+        + line
+        + ", "
+        + hours(first);
   }
 
-  /** Shares of the same hours trade off, so their spreads add: intervals that touch leave it open which limits longer. */
+  /**
+   * Shares of the same hours trade off, so their spreads add: intervals that touch leave it open
+   * which limits longer.
+   */
   private boolean isClose(Limit first, Limit second) {
     return Double.isNaN(first.low()) || Double.isNaN(second.high())
         ? first.share() - second.share() < CLOSE
@@ -117,14 +151,21 @@ final class LimitWords {
     }
     double half = (first.high() - first.low() + second.high() - second.low()) / 2;
     double needed = Spoken.needed(replications, first.share() - second.share(), half);
-    return both + "; " + spoken.wouldDecide(needed, replications, "replications", "which limits it longer");
+    return both
+        + "; "
+        + spoken.wouldDecide(needed, replications, "replications", "which limits it longer");
   }
 
   private String alone(Limit of) {
     String in = hours(of);
     return switch (Cause.kindOf(of.cause())) {
       case NO_BALES, CROP_DONE ->
-          SpokenNames.upper(of.what()) + ", not a machine, limits " + line + ": it has none to feed " + in + second();
+          SpokenNames.upper(of.what())
+              + ", not a machine, limits "
+              + line
+              + ": it has none to feed "
+              + in
+              + second();
       case NO_ORDER ->
           "A lack of orders, not a machine, limits " + line + ": no order is open " + in + second();
       case NO_CREW -> "A lack of crew, not a machine, limits " + line + " " + in + second();
@@ -156,12 +197,18 @@ final class LimitWords {
         : "in " + spoken.ofHundred(of.told()) + " of 100 scheduled hours";
   }
 
-  /** The longest first; causes that belong together are one, with the limits of their shares added. */
+  /**
+   * The longest first; causes that belong together are one, with the limits of their shares added.
+   */
   private List<Limit> limits(String crop) {
     Map<String, List<BottleneckRow>> together = new LinkedHashMap<>();
     rows.stream()
         .filter(row -> row.share() > 0)
-        .forEach(row -> together.computeIfAbsent(belongsTo(row.cause(), crop), key -> new ArrayList<>()).add(row));
+        .forEach(
+            row ->
+                together
+                    .computeIfAbsent(belongsTo(row.cause(), crop), key -> new ArrayList<>())
+                    .add(row));
     double longest = rows.stream().mapToDouble(BottleneckRow::share).max().orElse(0);
     List<Limit> found = new ArrayList<>();
     together.forEach((what, causes) -> found.add(limit(what, causes, longest)));
@@ -171,8 +218,11 @@ final class LimitWords {
   }
 
   private static Limit limit(String what, List<BottleneckRow> causes, double longest) {
-    BottleneckRow first = causes.stream().max(Comparator.comparingDouble(BottleneckRow::share)).orElseThrow();
-    boolean own = Cause.kindOf(first.cause()) == Cause.RATE && (first.share() == longest || causes.size() == 1);
+    BottleneckRow first =
+        causes.stream().max(Comparator.comparingDouble(BottleneckRow::share)).orElseThrow();
+    boolean own =
+        Cause.kindOf(first.cause()) == Cause.RATE
+            && (first.share() == longest || causes.size() == 1);
     return new Limit(
         what,
         first.cause(),
@@ -195,7 +245,11 @@ final class LimitWords {
 
   /** A cause in a few words for the label of a row: {@code mill}, {@code cleaning of feeder}. */
   static String by(String cause, Titles titles) {
-    String machine = CapacityWords.and(Cause.machinesOf(cause).stream().map(name -> Titles.inText(titles.machine(name))).toList());
+    String machine =
+        CapacityWords.and(
+            Cause.machinesOf(cause).stream()
+                .map(name -> Titles.inText(titles.machine(name)))
+                .toList());
     String tail = cause.substring(cause.indexOf('.') + 1);
     return switch (Cause.kindOf(cause)) {
       case RATE -> machine;

@@ -19,13 +19,24 @@ public record MainMeasures(String measure, String label) {
     Titles titles = wording.titles();
     List<MainMeasures> all = new ArrayList<>();
     for (Outline.Line line : outline.lines()) {
-      all.add(new MainMeasures(Measure.MASS_FED.of(line.crop()), Titles.inText(titles.crop(line.crop())) + " fed"));
-      all.add(new MainMeasures(Measure.LINE_THROUGHPUT.of(line.name()), "rate of " + titles.lineInText(line.name())));
-      line.products()
-          .forEach(product -> all.add(new MainMeasures(Measure.PRODUCT_MASS.of(product), Titles.inText(titles.product(product)))));
       all.add(
           new MainMeasures(
-              Measure.SEASON_LEFT_OVER.of(line.name()), "left over of " + Titles.inText(titles.crop(line.crop()))));
+              Measure.MASS_FED.of(line.crop()), Titles.inText(titles.crop(line.crop())) + " fed"));
+      all.add(
+          new MainMeasures(
+              Measure.LINE_THROUGHPUT.of(line.name()),
+              "rate of " + titles.lineInText(line.name())));
+      line.products()
+          .forEach(
+              product ->
+                  all.add(
+                      new MainMeasures(
+                          Measure.PRODUCT_MASS.of(product),
+                          Titles.inText(titles.product(product)))));
+      all.add(
+          new MainMeasures(
+              Measure.SEASON_LEFT_OVER.of(line.name()),
+              "left over of " + Titles.inText(titles.crop(line.crop()))));
     }
     outline
         .crops()
@@ -33,7 +44,8 @@ public record MainMeasures(String measure, String label) {
             crop ->
                 all.add(
                     new MainMeasures(
-                        Measure.YARD_PEAK.of(crop.name()), "peak in the yard, " + Titles.inText(titles.crop(crop.name())))));
+                        Measure.YARD_PEAK.of(crop.name()),
+                        "peak in the yard, " + Titles.inText(titles.crop(crop.name())))));
     all.add(new MainMeasures(Measure.ENERGY_TOTAL.of(), "electricity"));
     all.add(new MainMeasures(Measure.MONEY_MARGIN.of(), "margin"));
     return all.stream().distinct().toList();

@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The main figures of an answer: mean, 95 % interval, 5th and 95th percentile, the same on the terminal and on the page. */
+/**
+ * The main figures of an answer: mean, 95 % interval, 5th and 95th percentile, the same on the
+ * terminal and on the page.
+ */
 public final class MainTable {
   /** How the label of a share of a line's hours begins. */
   static final String LIMITED = "limited by ";
@@ -19,7 +22,9 @@ public final class MainTable {
     this(rows, "mean", wording);
   }
 
-  /** @param value what the first figures are called */
+  /**
+   * @param value what the first figures are called
+   */
   MainTable(List<Row> rows, String value, Wording wording) {
     this.value = value;
     this.rows = List.copyOf(rows);
@@ -35,9 +40,20 @@ public final class MainTable {
    * @param range stands for the interval then
    * @param isDifference whether a plus shows that there is more
    */
-  public record Row(String group, String label, String unit, Figures figures, String text, String range, boolean isDifference) {
+  public record Row(
+      String group,
+      String label,
+      String unit,
+      Figures figures,
+      String text,
+      String range,
+      boolean isDifference) {
     static Row of(String group, String label, SummaryRow row) {
-      return of(group, label, row.unit(), new Figures(row.mean(), row.low95(), row.high95(), row.p05(), row.p95()));
+      return of(
+          group,
+          label,
+          row.unit(),
+          new Figures(row.mean(), row.low95(), row.high95(), row.p05(), row.p95()));
     }
 
     static Row of(String group, String label, String unit, Figures figures) {
@@ -48,7 +64,10 @@ public final class MainTable {
       return new Row(group, label, unit, figures, "", "", true);
     }
 
-    /** Words in place of figures, or a figure that is written already and has neither interval nor percentiles. */
+    /**
+     * Words in place of figures, or a figure that is written already and has neither interval nor
+     * percentiles.
+     */
     static Row text(String group, String label, String text, String unit) {
       return new Row(group, label, unit, Figures.none(), text, "", false);
     }
@@ -72,7 +91,14 @@ public final class MainTable {
   }
 
   /** A row as it is written. */
-  record Cells(String group, String label, String mean, String unit, String interval, String p05, String p95) {}
+  record Cells(
+      String group,
+      String label,
+      String mean,
+      String unit,
+      String interval,
+      String p05,
+      String p95) {}
 
   public boolean isEmpty() {
     return rows.isEmpty();
@@ -96,7 +122,10 @@ public final class MainTable {
         .map(
             row ->
                 Stream.concat(
-                        Stream.of(row.group().isEmpty() ? row.label() : row.group() + ": " + row.label(), row.mean(), row.unit()),
+                        Stream.of(
+                            row.group().isEmpty() ? row.label() : row.group() + ": " + row.label(),
+                            row.mean(),
+                            row.unit()),
                         Stream.concat(
                             hasIntervals() ? Stream.of(row.interval()) : Stream.of(),
                             hasPercentiles() ? Stream.of(row.p05(), row.p95()) : Stream.of()))
@@ -114,19 +143,29 @@ public final class MainTable {
     if (!hasIntervals()) {
       return replications == 1 ? "One simulated year: no interval can be given." : "";
     }
-    return (rows.stream().anyMatch(row -> row.label().startsWith(LIMITED)) ? "Limits are in % of scheduled hours. " : "")
+    return (rows.stream().anyMatch(row -> row.label().startsWith(LIMITED))
+            ? "Limits are in % of scheduled hours. "
+            : "")
         + "Intervals are those of the mean of "
         + replications
         + " simulated years"
-        + (hasPercentiles() ? "; one year in 20 lies below the 5th percentile, one above the 95th." : ".");
+        + (hasPercentiles()
+            ? "; one year in 20 lies below the 5th percentile, one above the 95th."
+            : ".");
   }
 
   boolean hasIntervals() {
-    return rows.stream().anyMatch(row -> !row.range().isEmpty() || !Double.isNaN(row.figures().low95()) || !Double.isNaN(row.figures().high95()));
+    return rows.stream()
+        .anyMatch(
+            row ->
+                !row.range().isEmpty()
+                    || !Double.isNaN(row.figures().low95())
+                    || !Double.isNaN(row.figures().high95()));
   }
 
   boolean hasPercentiles() {
-    return hasIntervals() && rows.stream().anyMatch(row -> row.figures().p05() < row.figures().p95());
+    return hasIntervals()
+        && rows.stream().anyMatch(row -> row.figures().p05() < row.figures().p95());
   }
 
   List<Cells> cells() {
@@ -135,11 +174,21 @@ public final class MainTable {
 
   private Cells cells(Row row) {
     if (!row.text().isEmpty()) {
-      return new Cells(row.group(), row.label(), row.text(), row.unit().equals("count") ? "" : wording.unit(row.unit()), row.range(), "", "");
+      return new Cells(
+          row.group(),
+          row.label(),
+          row.text(),
+          row.unit().equals("count") ? "" : wording.unit(row.unit()),
+          row.range(),
+          "",
+          "");
     }
     Figures of = row.figures();
     String mean = wording.number(of.mean(), of.low95(), of.high95(), row.unit());
-    boolean isMore = row.isDifference() && of.mean() > 0 && mean.codePoints().anyMatch(digit -> digit >= '1' && digit <= '9');
+    boolean isMore =
+        row.isDifference()
+            && of.mean() > 0
+            && mean.codePoints().anyMatch(digit -> digit >= '1' && digit <= '9');
     return new Cells(
         row.group(),
         row.label(),
@@ -151,6 +200,8 @@ public final class MainTable {
   }
 
   private String percentile(Row row, double value) {
-    return Double.isNaN(value) ? "" : wording.number(value, row.figures().low95(), row.figures().high95(), row.unit());
+    return Double.isNaN(value)
+        ? ""
+        : wording.number(value, row.figures().low95(), row.figures().high95(), row.unit());
   }
 }

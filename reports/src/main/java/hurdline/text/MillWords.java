@@ -117,7 +117,14 @@ public final class MillWords {
     String charges =
         plants().stream()
             .filter(plant -> mean(plant, Measure.MONEY_DEMAND.of()) > 0)
-            .map(plant -> told(plant, Measure.MONEY_DEMAND.of()) + " " + answer.header().currency() + " (" + wording.titles().option(plant) + ")")
+            .map(
+                plant ->
+                    told(plant, Measure.MONEY_DEMAND.of())
+                        + " "
+                        + answer.header().currency()
+                        + " ("
+                        + wording.titles().option(plant)
+                        + ")")
             .collect(Collectors.joining(", "));
     if (!mills().isEmpty() && !charges.isEmpty()) {
       all.add("Peak demand costs " + charges);

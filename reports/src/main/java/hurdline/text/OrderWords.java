@@ -27,7 +27,10 @@ public final class OrderWords {
   }
 
   private String told(Capacity.Orders orders) {
-    String of = CapacityWords.and(orders.products().stream().map(wording.titles()::product).toList()) + ", " + wording.amount(orders.orderedT(), "t");
+    String of =
+        CapacityWords.and(orders.products().stream().map(wording.titles()::product).toList())
+            + ", "
+            + wording.amount(orders.orderedT(), "t");
     if (Double.isInfinite(orders.share())) {
       return of + ": cannot be met, since none is made";
     }

@@ -7,7 +7,10 @@ import hurdline.answer.Header;
 public final class PairWords {
   private PairWords() {}
 
-  /** {@code  (from 3 of 12 replications)}, where some replications gave one of the two no value; else empty. */
+  /**
+   * {@code (from 3 of 12 replications)}, where some replications gave one of the two no value; else
+   * empty.
+   */
   public static String ofReplications(DifferenceRow row, Header header) {
     return row.replications() < header.replications()
         ? " (from " + row.replications() + " of " + header.replications() + " replications)"

@@ -1,8 +1,8 @@
 package hurdline.text;
 
 import hurdline.answer.BottleneckRow;
-import hurdline.answer.CompareAnswer.Option;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.CompareAnswer.Option;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.Outline;
 import hurdline.answer.Titles;
@@ -12,7 +12,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Many alternatives in one table, the greatest margin first: how far it differs, what is fed, and what limits each line then. */
+/**
+ * Many alternatives in one table, the greatest margin first: how far it differs, what is fed, and
+ * what limits each line then.
+ */
 public final class RankedAlternatives {
   private static final int FEW = 3;
 
@@ -38,8 +41,11 @@ public final class RankedAlternatives {
     for (Option option : ranked()) {
       DifferenceRow row = difference(option).orElseThrow();
       rows.add(difference(name(option), row));
-      fed(option).stream().filter(other -> isMoney()).forEach(other -> rows.add(difference("  " + crop(other) + " fed", other)));
-      limits(option).forEach(limit -> rows.add(MainTable.Row.text("", "  limited by", limit, "count")));
+      fed(option).stream()
+          .filter(other -> isMoney())
+          .forEach(other -> rows.add(difference("  " + crop(other) + " fed", other)));
+      limits(option)
+          .forEach(limit -> rows.add(MainTable.Row.text("", "  limited by", limit, "count")));
     }
     List<String> lines = new ArrayList<>();
     lines.add("Ranked by " + by + ", against the plant as it stands");
@@ -49,7 +55,14 @@ public final class RankedAlternatives {
 
   /** The names of the columns of {@link #grid}. */
   public List<String> head() {
-    List<String> head = new ArrayList<>(List.of("", (isMoney() ? "margin" : fedOf(firstLine())) + " difference", "unit", "95 % interval", "limited by"));
+    List<String> head =
+        new ArrayList<>(
+            List.of(
+                "",
+                (isMoney() ? "margin" : fedOf(firstLine())) + " difference",
+                "unit",
+                "95 % interval",
+                "limited by"));
     if (isMoney()) {
       lines().forEach(line -> head.add(fedOf(line) + " difference"));
     }
@@ -60,11 +73,27 @@ public final class RankedAlternatives {
   public List<List<String>> grid() {
     List<List<String>> rows = new ArrayList<>();
     for (Option option : ranked()) {
-      MainTable table = new MainTable(List.of(difference(name(option), difference(option).orElseThrow())), wording);
+      MainTable table =
+          new MainTable(
+              List.of(difference(name(option), difference(option).orElseThrow())), wording);
       MainTable.Cells cells = table.cells().get(0);
-      List<String> row = new ArrayList<>(List.of(cells.label(), cells.mean(), cells.unit(), cells.interval(), String.join("; ", limits(option))));
+      List<String> row =
+          new ArrayList<>(
+              List.of(
+                  cells.label(),
+                  cells.mean(),
+                  cells.unit(),
+                  cells.interval(),
+                  String.join("; ", limits(option))));
       if (isMoney()) {
-        lines().forEach(line -> row.add(answer.difference(option.name(), Measure.MASS_FED.of(line.crop())).map(this::inOne).orElse("")));
+        lines()
+            .forEach(
+                line ->
+                    row.add(
+                        answer
+                            .difference(option.name(), Measure.MASS_FED.of(line.crop()))
+                            .map(this::inOne)
+                            .orElse("")));
       }
       rows.add(row);
     }
@@ -80,20 +109,29 @@ public final class RankedAlternatives {
   private List<Option> ranked() {
     return answer.options().stream()
         .filter(option -> difference(option).isPresent())
-        .sorted(Comparator.comparingDouble((Option option) -> difference(option).orElseThrow().difference()).reversed())
+        .sorted(
+            Comparator.comparingDouble(
+                    (Option option) -> difference(option).orElseThrow().difference())
+                .reversed())
         .toList();
   }
 
   private boolean isMoney() {
-    return answer.differences().stream().anyMatch(row -> row.measure().equals(Measure.MONEY_MARGIN.of()));
+    return answer.differences().stream()
+        .anyMatch(row -> row.measure().equals(Measure.MONEY_MARGIN.of()));
   }
 
   private Optional<DifferenceRow> difference(Option option) {
-    return answer.difference(option.name(), isMoney() ? Measure.MONEY_MARGIN.of() : Measure.MASS_FED.of(firstLine().crop()));
+    return answer.difference(
+        option.name(),
+        isMoney() ? Measure.MONEY_MARGIN.of() : Measure.MASS_FED.of(firstLine().crop()));
   }
 
   private List<DifferenceRow> fed(Option option) {
-    return lines().stream().flatMap(line -> answer.difference(option.name(), Measure.MASS_FED.of(line.crop())).stream()).toList();
+    return lines().stream()
+        .flatMap(
+            line -> answer.difference(option.name(), Measure.MASS_FED.of(line.crop())).stream())
+        .toList();
   }
 
   /** What limits each line longest. */
@@ -104,14 +142,28 @@ public final class RankedAlternatives {
           answer.holdersOf(option.name()).stream()
               .filter(row -> row.line().equals(line.name()) && row.share() > 0)
               .max(Comparator.comparingDouble(BottleneckRow::share));
-      String of = answer.outline().lines().size() > 1 ? " (" + Titles.inText(titles.line(line.name())) + ")" : "";
-      first.ifPresent(row -> limits.add(LimitWords.by(row.cause(), titles) + ", " + wording.fixed(row.share(), 0, "share") + " %" + of));
+      String of =
+          answer.outline().lines().size() > 1
+              ? " (" + Titles.inText(titles.line(line.name())) + ")"
+              : "";
+      first.ifPresent(
+          row ->
+              limits.add(
+                  LimitWords.by(row.cause(), titles)
+                      + ", "
+                      + wording.fixed(row.share(), 0, "share")
+                      + " %"
+                      + of));
     }
     return limits;
   }
 
   private static MainTable.Row difference(String label, DifferenceRow row) {
-    return MainTable.Row.difference("", label, row.unit(), MainTable.Figures.of(row.difference(), row.lowJoint(), row.highJoint()));
+    return MainTable.Row.difference(
+        "",
+        label,
+        row.unit(),
+        MainTable.Figures.of(row.difference(), row.lowJoint(), row.highJoint()));
   }
 
   private String name(Option option) {

@@ -50,12 +50,18 @@ public final class RunHeadline {
   private List<Outline.Line> told() {
     List<Outline.Line> lines = answer.outline().lines();
     List<Outline.Line> longest =
-        lines.stream().sorted(Comparator.comparingDouble(this::scheduledH).reversed()).limit(LINES_TOLD).toList();
+        lines.stream()
+            .sorted(Comparator.comparingDouble(this::scheduledH).reversed())
+            .limit(LINES_TOLD)
+            .toList();
     return lines.stream().filter(longest::contains).toList();
   }
 
   private double scheduledH(Outline.Line line) {
-    return answer.holders().stream().filter(row -> row.line().equals(line.name())).mapToDouble(BottleneckRow::hours).sum();
+    return answer.holders().stream()
+        .filter(row -> row.line().equals(line.name()))
+        .mapToDouble(BottleneckRow::hours)
+        .sum();
   }
 
   private LimitWords limits(Outline.Line line) {
@@ -80,9 +86,13 @@ public final class RunHeadline {
     if (left.isEmpty()) {
       return used.isEmpty()
           ? Optional.empty()
-          : Optional.of("All of " + CapacityWords.and(used.stream().distinct().toList()) + " is used when the season ends");
+          : Optional.of(
+              "All of "
+                  + CapacityWords.and(used.stream().distinct().toList())
+                  + " is used when the season ends");
     }
-    return Optional.of(SpokenNames.upper(CapacityWords.and(left)) + " are left when the season ends");
+    return Optional.of(
+        SpokenNames.upper(CapacityWords.and(left)) + " are left when the season ends");
   }
 
   private String leftOver(Outline.Line line, SummaryRow row) {
@@ -91,11 +101,15 @@ public final class RunHeadline {
     return about + left + ofAll(line, row) + " " + row.unit() + " of " + names.crop(line.crop());
   }
 
-  /** {@code  of 7,100}: what was fed and what is left, where no other line is fed the same crop. */
+  /** {@code of 7,100}: what was fed and what is left, where no other line is fed the same crop. */
   private String ofAll(Outline.Line line, SummaryRow left) {
-    boolean alone = answer.outline().lines().stream().filter(each -> each.crop().equals(line.crop())).count() == 1;
+    boolean alone =
+        answer.outline().lines().stream().filter(each -> each.crop().equals(line.crop())).count()
+            == 1;
     double all = answer.mean(Measure.INTAKE_FED.of(line.crop())) + left.mean();
-    return alone && all > 0 ? " of " + spoken.number(all, all - all / 100, all + all / 100, left.unit()) : "";
+    return alone && all > 0
+        ? " of " + spoken.number(all, all - all / 100, all + all / 100, left.unit())
+        : "";
   }
 
   private Optional<String> margin() {
@@ -107,11 +121,18 @@ public final class RunHeadline {
   private Optional<String> fed(Outline.Line line) {
     return answer
         .find(Measure.MASS_FED.of(line.crop()))
-        .map(row -> SpokenNames.upper(spoken.about(row.mean(), row.low95(), row.high95(), row.unit())) + " of " + names.crop(line.crop()) + " are fed");
+        .map(
+            row ->
+                SpokenNames.upper(spoken.about(row.mean(), row.low95(), row.high95(), row.unit()))
+                    + " of "
+                    + names.crop(line.crop())
+                    + " are fed");
   }
 
   private String period() {
     long days = ChronoUnit.DAYS.between(answer.header().from(), answer.header().to()) + 1;
-    return days >= SHORTEST_YEAR_D && days <= LONGEST_YEAR_D ? "the year" : "the calendar of " + spoken.about(days).replace("about ", "") + " days";
+    return days >= SHORTEST_YEAR_D && days <= LONGEST_YEAR_D
+        ? "the year"
+        : "the calendar of " + spoken.about(days).replace("about ", "") + " days";
   }
 }

@@ -8,7 +8,10 @@ import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The main figures of a run: line by line what was fed, made and left over and what limited it, then yard and margin. */
+/**
+ * The main figures of a run: line by line what was fed, made and left over and what limited it,
+ * then yard and margin.
+ */
 public final class RunTable {
   private static final int LIMITS = 3;
   private static final double LEAST = 0.005;
@@ -30,22 +33,38 @@ public final class RunTable {
     table.yard(wording);
     answer
         .find(Measure.MONEY_REVENUE.of())
-        .ifPresent(row -> table.rows.add(MainTable.Row.text("Money", "revenue", wording.number(row.mean(), row.low95(), row.high95(), row.unit()), row.unit())));
+        .ifPresent(
+            row ->
+                table.rows.add(
+                    MainTable.Row.text(
+                        "Money",
+                        "revenue",
+                        wording.number(row.mean(), row.low95(), row.high95(), row.unit()),
+                        row.unit())));
     table.add("Money", "margin", Measure.MONEY_MARGIN.of());
     for (Outline.Line line : answer.outline().lines()) { // the unit says that it is by mass fed
-      table.add("Money", "margin, " + table.names.line(line.name()).replaceFirst("^the ", ""), Measure.MONEY_LINE_MARGIN_PER_TONNE.of(line.name()));
+      table.add(
+          "Money",
+          "margin, " + table.names.line(line.name()).replaceFirst("^the ", ""),
+          Measure.MONEY_LINE_MARGIN_PER_TONNE.of(line.name()));
     }
     return new MainTable(table.rows, wording);
   }
 
   private void line(Outline.Line line) {
     String group = SpokenNames.upper(titles.line(line.name()));
-    boolean alone = answer.outline().lines().stream().filter(other -> other.crop().equals(line.crop())).count() == 1;
+    boolean alone =
+        answer.outline().lines().stream().filter(other -> other.crop().equals(line.crop())).count()
+            == 1;
     // The measure is the crop's; where lines share one, a line's own part shows in its throughput.
-    add(group, names.crop(line.crop()) + " fed" + (alone ? "" : " in all lines"), Measure.MASS_FED.of(line.crop()));
+    add(
+        group,
+        names.crop(line.crop()) + " fed" + (alone ? "" : " in all lines"),
+        Measure.MASS_FED.of(line.crop()));
     add(group, "scheduled", Measure.LINE_HOURS_SCHEDULED.of(line.name()));
     add(group, "throughput", Measure.LINE_THROUGHPUT.of(line.name()));
-    line.products().forEach(product -> add(group, names.product(product), Measure.PRODUCT_MASS.of(product)));
+    line.products()
+        .forEach(product -> add(group, names.product(product), Measure.PRODUCT_MASS.of(product)));
     answer.holders().stream()
         .filter(row -> row.line().equals(line.name()) && row.share() >= LEAST)
         .limit(LIMITS)
@@ -55,13 +74,17 @@ public final class RunTable {
 
   private MainTable.Row limit(String group, BottleneckRow row) {
     return MainTable.Row.of(
-        group, MainTable.LIMITED + LimitWords.by(row.cause(), titles), "share", MainTable.Figures.of(row.share(), row.shareLow95(), row.shareHigh95()));
+        group,
+        MainTable.LIMITED + LimitWords.by(row.cause(), titles),
+        "share",
+        MainTable.Figures.of(row.share(), row.shareLow95(), row.shareHigh95()));
   }
 
   private void yard(Wording wording) {
     for (Outline.Crop crop : answer.outline().crops()) {
       double room = answer.outline().capacityFor(crop.name());
-      String of = room > 0 ? ", room for " + wording.number(room, Double.NaN, Double.NaN, crop.unit()) : "";
+      String of =
+          room > 0 ? ", room for " + wording.number(room, Double.NaN, Double.NaN, crop.unit()) : "";
       add("Yard", "peak of " + names.crop(crop.name()) + of, Measure.YARD_PEAK.of(crop.name()));
     }
   }

@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The answer of a run for the terminal: what one would say of it, the main figures as a table, and what else is worth knowing. */
+/**
+ * The answer of a run for the terminal: what one would say of it, the main figures as a table, and
+ * what else is worth knowing.
+ */
 public final class RunWords {
   private final RunAnswer answer;
   private final Wording wording;
@@ -32,12 +35,21 @@ public final class RunWords {
     lines.addAll(table.lines(width));
     lines.add("");
     for (Outline.Line line : answer.outline().lines()) {
-      next(line.name()).ifPresent(next -> lines.add("next        " + Titles.inText(answer.outline().titles().line(line.name())) + ": " + next));
+      next(line.name())
+          .ifPresent(
+              next ->
+                  lines.add(
+                      "next        "
+                          + Titles.inText(answer.outline().titles().line(line.name()))
+                          + ": "
+                          + next));
     }
     new OrderWords(answer.capacity(), wording)
         .warnings()
         .forEach(warning -> lines.add("warning     " + warning));
-    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop  " + clause));
+    DrawnCropWords.of(answer, wording)
+        .clauses()
+        .forEach(clause -> lines.add("drawn crop  " + clause));
     lines.add(table.legend(answer.header().replications()));
     return lines;
   }
@@ -45,7 +57,12 @@ public final class RunWords {
   String title() {
     Header header = answer.header();
     TitleWords title = new TitleWords(header, wording);
-    return header.plant() + ", " + wording.titles().option(header.option()) + title.changes() + ", " + title.played();
+    return header.plant()
+        + ", "
+        + wording.titles().option(header.option())
+        + title.changes()
+        + ", "
+        + title.played();
   }
 
   private Optional<String> next(String line) {

@@ -13,7 +13,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Which season plan earns the most and which finishes its crops, in two to five sentences that one could say aloud. */
+/**
+ * Which season plan earns the most and which finishes its crops, in two to five sentences that one
+ * could say aloud.
+ */
 public final class SeasonHeadline {
   private final SeasonAnswer answer;
   private final SeasonAnswer.Verdict verdict;
@@ -50,10 +53,16 @@ public final class SeasonHeadline {
     List<String> sentences = new ArrayList<>();
     answer
         .find(plan, Measure.MONEY_MARGIN.of())
-        .ifPresent(row -> sentences.add(new EarningWords(spoken).earns(names.plan(plan), row, answer.header().replications())));
+        .ifPresent(
+            row ->
+                sentences.add(
+                    new EarningWords(spoken)
+                        .earns(names.plan(plan), row, answer.header().replications())));
     String left = leftOver(plan);
-    sentences.add(names.plan(plan) + " " + (left.isEmpty() ? "leaves no crop over" : "leaves " + left));
-    sentences.add(names.plan(plan) + " finishes all crops in " + finished(plan) + " simulated years");
+    sentences.add(
+        names.plan(plan) + " " + (left.isEmpty() ? "leaves no crop over" : "leaves " + left));
+    sentences.add(
+        names.plan(plan) + " finishes all crops in " + finished(plan) + " simulated years");
     return sentences;
   }
 
@@ -66,17 +75,23 @@ public final class SeasonHeadline {
     Optional<DifferenceRow> lead = lead(best, second, Measure.MONEY_MARGIN);
     if (!verdict.marginLike().isEmpty()) {
       return "which plan earns the most is not decided between "
-          + CapacityWords.and(Stream.concat(Stream.of(best), verdict.marginLike().stream()).map(names::plan).toList())
+          + CapacityWords.and(
+              Stream.concat(Stream.of(best), verdict.marginLike().stream())
+                  .map(names::plan)
+                  .toList())
           + needed(best)
           + (left.isEmpty() ? "" : "; " + names.plan(best) + " leaves " + left);
     }
     return names.plan(best)
         + " earns the most"
-        + lead.map(row -> ": " + amount(row) + " more than " + names.plan(second) + off(row)).orElse("")
+        + lead.map(row -> ": " + amount(row) + " more than " + names.plan(second) + off(row))
+            .orElse("")
         + leaves;
   }
 
-  /** The replications that would tell the plan with the highest mean from those that may be as good. */
+  /**
+   * The replications that would tell the plan with the highest mean from those that may be as good.
+   */
   private String needed(String best) {
     double most =
         verdict.marginLike().stream()
@@ -86,10 +101,17 @@ public final class SeasonHeadline {
             .max()
             .orElse(Double.NaN);
     int count = answer.header().replications();
-    return count < 2 ? "" : Double.isNaN(most) ? "; no difference is seen at " + count + " replications" : "; " + spoken.wouldDecide(most, count, "replications", "which");
+    return count < 2
+        ? ""
+        : Double.isNaN(most)
+            ? "; no difference is seen at " + count + " replications"
+            : "; " + spoken.wouldDecide(most, count, "replications", "which");
   }
 
-  /** What becomes of that once the crop left over counts, where that names another plan or is not known. */
+  /**
+   * What becomes of that once the crop left over counts, where that names another plan or is not
+   * known.
+   */
   private Optional<String> forgone() {
     String best = verdict.margin();
     String other = verdict.lessForgone();
@@ -98,7 +120,9 @@ public final class SeasonHeadline {
     }
     if (other.isEmpty()) {
       return Optional.of(
-          "what the crop that " + names.plan(best) + " leaves would have earned is not known, so it cannot be named the best");
+          "what the crop that "
+              + names.plan(best)
+              + " leaves would have earned is not known, so it cannot be named the best");
     }
     return lead(other, best, Measure.MONEY_MARGIN_LESS_FORGONE)
         .map(
@@ -108,12 +132,16 @@ public final class SeasonHeadline {
                     + " is ahead by "
                     + amount(row)
                     + off(row)
-                    + (row.toldApart() ? "" : "; that is not statistically significant" + enough(row)));
+                    + (row.toldApart()
+                        ? ""
+                        : "; that is not statistically significant" + enough(row)));
   }
 
   private String enough(DifferenceRow row) {
     return row.replicationsNeeded() > 0
-        ? ", and " + spoken.about(row.replicationsNeeded()) + " replications would show a difference of this size"
+        ? ", and "
+            + spoken.about(row.replicationsNeeded())
+            + " replications would show a difference of this size"
         : "";
   }
 
@@ -138,7 +166,12 @@ public final class SeasonHeadline {
     return answer
         .difference(plan, other, measure.of())
         .map(PlanDifference::row)
-        .or(() -> answer.difference(other, plan, measure.of()).map(PlanDifference::row).map(VerdictWords::turned));
+        .or(
+            () ->
+                answer
+                    .difference(other, plan, measure.of())
+                    .map(PlanDifference::row)
+                    .map(VerdictWords::turned));
   }
 
   private String surest() {
@@ -154,8 +187,13 @@ public final class SeasonHeadline {
     String like =
         verdict.surestLike().isEmpty()
             ? ""
-            : ", not significantly more often than " + CapacityWords.and(verdict.surestLike().stream().map(names::plan).toList());
-    return names.plan(surest) + " most surely finishes all crops: in " + finished(surest) + " simulated years" + like;
+            : ", not significantly more often than "
+                + CapacityWords.and(verdict.surestLike().stream().map(names::plan).toList());
+    return names.plan(surest)
+        + " most surely finishes all crops: in "
+        + finished(surest)
+        + " simulated years"
+        + like;
   }
 
   private String finished(String plan) {

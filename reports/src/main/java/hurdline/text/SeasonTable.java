@@ -7,7 +7,10 @@ import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The main figures of season plans: plan by plan what is earned, then line by line what is fed, when it ends and what is left. */
+/**
+ * The main figures of season plans: plan by plan what is earned, then line by line what is fed,
+ * when it ends and what is left.
+ */
 public final class SeasonTable {
   private final SeasonAnswer answer;
   private final Wording wording;
@@ -41,7 +44,8 @@ public final class SeasonTable {
   }
 
   private boolean leaves(SeasonAnswer.Plan plan) {
-    return plan.outline().lines().stream().anyMatch(line -> answer.mean(plan.name(), Measure.SEASON_LEFT_OVER.of(line.name())) > 0);
+    return plan.outline().lines().stream()
+        .anyMatch(line -> answer.mean(plan.name(), Measure.SEASON_LEFT_OVER.of(line.name())) > 0);
   }
 
   private void line(SeasonAnswer.Plan plan, String group, Outline.Line line) {
@@ -53,8 +57,17 @@ public final class SeasonTable {
     answer
         .find(plan.name(), Measure.SEASON_ENDED.of(line.name()))
         .ifPresent(
-            row -> rows.add(MainTable.Row.text(group, name + " ended", new SeasonWords(answer, wording).ended(row), "count")));
-    if (answer.find(plan.name(), Measure.SEASON_LEFT_OVER.of(line.name())).filter(row -> row.most() > 0).isPresent()) {
+            row ->
+                rows.add(
+                    MainTable.Row.text(
+                        group,
+                        name + " ended",
+                        new SeasonWords(answer, wording).ended(row),
+                        "count")));
+    if (answer
+        .find(plan.name(), Measure.SEASON_LEFT_OVER.of(line.name()))
+        .filter(row -> row.most() > 0)
+        .isPresent()) {
       add(plan, group, crop + " left over", Measure.SEASON_LEFT_OVER.of(line.name()));
       add(plan, group, "margin forgone on it", Measure.SEASON_MARGIN_FORGONE.of(line.name()));
     }
@@ -67,14 +80,22 @@ public final class SeasonTable {
         .map(
             row ->
                 MainTable.Row.written(
-                    group, label, wording.fixed(row.mean(), 0, "share"), "share",
+                    group,
+                    label,
+                    wording.fixed(row.mean(), 0, "share"),
+                    "share",
                     row.high95() > row.low95()
-                        ? wording.fixed(row.low95(), 0, "share") + " to " + wording.fixed(row.high95(), 0, "share")
+                        ? wording.fixed(row.low95(), 0, "share")
+                            + " to "
+                            + wording.fixed(row.high95(), 0, "share")
                         : ""))
         .ifPresent(rows::add);
   }
 
   private void add(SeasonAnswer.Plan plan, String group, String label, String measure) {
-    answer.find(plan.name(), measure).map(row -> MainTable.Row.of(group, label, row)).ifPresent(rows::add);
+    answer
+        .find(plan.name(), measure)
+        .map(row -> MainTable.Row.of(group, label, row))
+        .ifPresent(rows::add);
   }
 }

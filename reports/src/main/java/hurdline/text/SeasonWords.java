@@ -12,7 +12,6 @@ import hurdline.measure.Use;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** How season plans compare, for the terminal, and their figures in words for the report. */
@@ -28,7 +27,8 @@ public final class SeasonWords {
   }
 
   /**
-   * What the terminal shows: what one would say of it, the main figures as a table, then the building and which plan leads by how much.
+   * What the terminal shows: what one would say of it, the main figures as a table, then the
+   * building and which plan leads by how much.
    *
    * @param width columns that a line of the table may have
    */
@@ -42,10 +42,16 @@ public final class SeasonWords {
     lines.add("");
     for (SeasonAnswer.Plan plan : answer.plans()) {
       lines.add(Titles.capital(wording.titles().plan(plan.name())) + ": " + building(plan.name()));
-      plan.outline().lines().forEach(line -> lines.add("  " + wording.titles().line(line.name()) + ": " + hours(plan, line)));
+      plan.outline()
+          .lines()
+          .forEach(
+              line ->
+                  lines.add("  " + wording.titles().line(line.name()) + ": " + hours(plan, line)));
     }
     answer.avoided().forEach(row -> lines.add(avoided(row)));
-    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn crop: " + clause));
+    DrawnCropWords.of(answer, wording)
+        .clauses()
+        .forEach(clause -> lines.add("drawn crop: " + clause));
     lines.addAll(sentences());
     lines.add(legend(table));
     return lines;
@@ -60,7 +66,8 @@ public final class SeasonWords {
   }
 
   private String avoided(ChangeoverRow row) {
-    boolean ranges = !wording.interval(row.worth(), row.low95(), row.high95(), row.unit()).isEmpty();
+    boolean ranges =
+        !wording.interval(row.worth(), row.low95(), row.high95(), row.unit()).isEmpty();
     return "Without the changeover of "
         + wording.date(row.from())
         + ", "
@@ -78,7 +85,8 @@ public final class SeasonWords {
 
   private String title() {
     Header header = answer.header();
-    String option = header.option().equals("base") ? "" : " with " + wording.titles().option(header.option());
+    String option =
+        header.option().equals("base") ? "" : " with " + wording.titles().option(header.option());
     TitleWords title = new TitleWords(header, wording);
     return header.plant()
         + ", season "
@@ -92,14 +100,18 @@ public final class SeasonWords {
 
   /** The plans by name, as they were asked for. */
   public String names() {
-    return answer.plans().stream().map(plan -> wording.titles().plan(plan.name())).collect(Collectors.joining(", "));
+    return answer.plans().stream()
+        .map(plan -> wording.titles().plan(plan.name()))
+        .collect(Collectors.joining(", "));
   }
 
   private String building(String plan) {
     Header header = answer.header();
     long hours = HOURS_A_DAY * (ChronoUnit.DAYS.between(header.from(), header.to()) + 1);
     String beside =
-        use(plan, Use.CONCURRENT) > 0 ? " (" + hours(use(plan, Use.CONCURRENT)) + " h by two lines)" : "";
+        use(plan, Use.CONCURRENT) > 0
+            ? " (" + hours(use(plan, Use.CONCURRENT)) + " h by two lines)"
+            : "";
     return "building staffed "
         + hours(use(plan, Use.STAFFED))
         + " of "
@@ -124,7 +136,9 @@ public final class SeasonWords {
   }
 
   private String hours(SeasonAnswer.Plan plan, Outline.Line line) {
-    return hours(answer.mean(plan.name(), Measure.LINE_HOURS_SCHEDULED.of(line.name()))) + " h scheduled" + standing(plan.name(), line);
+    return hours(answer.mean(plan.name(), Measure.LINE_HOURS_SCHEDULED.of(line.name())))
+        + " h scheduled"
+        + standing(plan.name(), line);
   }
 
   private String standing(String plan, Outline.Line line) {
@@ -143,7 +157,9 @@ public final class SeasonWords {
 
   /** {@code finished in 12 of 40 years}. */
   String finishedIn(String plan, String measure) {
-    return "finished in " + outOfAll(plan, measure) + (answer.header().replications() == 1 ? " year" : " years");
+    return "finished in "
+        + outOfAll(plan, measure)
+        + (answer.header().replications() == 1 ? " year" : " years");
   }
 
   /** {@code 12 of 40}, for a measure that is 1 in some years and 0 in the others. */
@@ -154,15 +170,22 @@ public final class SeasonWords {
 
   /** When a line ended, as a cell has it: the median date and the band of nine years in ten. */
   String ended(SummaryRow row) {
-    return row.replications() == 0 ? "no shift was worked" : dates(row).replace(" (", ", ").replace(")", "");
+    return row.replications() == 0
+        ? "no shift was worked"
+        : dates(row).replace(" (", ", ").replace(")", "");
   }
 
-  /** The median date and the band that nine years of ten lie in, of the years in which a shift was worked. */
+  /**
+   * The median date and the band that nine years of ten lie in, of the years in which a shift was
+   * worked.
+   */
   public String dates(SummaryRow row) {
     String middle = wording.date(answer.date(row.p50()));
     String low = wording.date(answer.date(row.p05()));
     String high = wording.date(answer.date(row.p95()));
-    return (low.equals(high) ? middle : middle + " (5th to 95th percentile " + low + " to " + high + ")")
+    return (low.equals(high)
+            ? middle
+            : middle + " (5th to 95th percentile " + low + " to " + high + ")")
         + ofYears(row);
   }
 
@@ -171,13 +194,17 @@ public final class SeasonWords {
     return wording.date(answer.date(row.p50())) + ofYears(row);
   }
 
-  /** {@code  in 1 of 6 years}, where a date rests on fewer years than were simulated. */
+  /** {@code in 1 of 6 years}, where a date rests on fewer years than were simulated. */
   private String ofYears(SummaryRow row) {
     int years = answer.header().replications();
-    return row.replications() < years ? " in " + row.replications() + " of " + years + " years" : "";
+    return row.replications() < years
+        ? " in " + row.replications() + " of " + years + " years"
+        : "";
   }
 
-  /** When a campaign ended, or that no shift of it was worked in any year; empty for a changeover. */
+  /**
+   * When a campaign ended, or that no shift of it was worked in any year; empty for a changeover.
+   */
   public String ended(String plan, SeasonAnswer.Entry entry) {
     return answer
         .find(plan, entry.ended())

@@ -1,10 +1,12 @@
 package hurdline.text;
 
 /**
- * Amounts rounded as one says them: two or three digits, and behind them by how much they may be off.
+ * Amounts rounded as one says them: two or three digits, and behind them by how much they may be
+ * off.
  *
- * <p>The last digit is the first one of the half-width of the 95 % interval, or the second one where the first is a 1, but never
- * beyond the third digit of the amount itself, and no decimals from 10 on. Common practice, no source.
+ * <p>The last digit is the first one of the half-width of the 95 % interval, or the second one
+ * where the first is a 1, but never beyond the third digit of the amount itself, and no decimals
+ * from 10 on. Common practice, no source.
  */
 final class Spoken {
   private static final int DIGITS = 3;
@@ -25,7 +27,10 @@ final class Spoken {
     this.wording = wording;
   }
 
-  /** {@code 521,000 USD, give or take 6,000}; without the latter where there is no interval, or none that shows. */
+  /**
+   * {@code 521,000 USD, give or take 6,000}; without the latter where there is no interval, or none
+   * that shows.
+   */
   String estimate(double value, double low, double high, String unit) {
     return amount(value, low, high, unit) + giveOrTake(value, low, high, unit);
   }
@@ -35,14 +40,21 @@ final class Spoken {
     return withUnit(number(value, low, high, unit), unit);
   }
 
-  /** {@code about 2,000 bales}; without "about" where nothing is uncertain and nothing was rounded. */
+  /**
+   * {@code about 2,000 bales}; without "about" where nothing is uncertain and nothing was rounded.
+   */
   String about(double value, double low, double high, String unit) {
-    return isExact(value, low, high, unit) ? amount(value, low, high, unit) : "about " + amount(value, low, high, unit);
+    return isExact(value, low, high, unit)
+        ? amount(value, low, high, unit)
+        : "about " + amount(value, low, high, unit);
   }
 
   /** {@code about 2.6 acres}: two digits, for what has no interval of its own. */
   String rough(double value, String unit) {
-    return "about " + withUnit(wording.rounded(value, place(wording.shown(value, unit)) - ROUGH_DIGITS + 1, unit), unit);
+    return "about "
+        + withUnit(
+            wording.rounded(value, place(wording.shown(value, unit)) - ROUGH_DIGITS + 1, unit),
+            unit);
   }
 
   /** A number of what needs no unit: {@code about 120}. */
@@ -51,7 +63,10 @@ final class Spoken {
     return count < 10 ? number : "about " + number;
   }
 
-  /** A time given in years, in the unit that one would say it in: weeks up to a quarter, months below two years. */
+  /**
+   * A time given in years, in the unit that one would say it in: weeks up to a quarter, months
+   * below two years.
+   */
   String aboutYears(double years, double low, double high) {
     if (years >= 2) {
       return about(years, low, high, "yr");
@@ -73,17 +88,23 @@ final class Spoken {
     return wording.rounded(whole == 0 && share > 0 ? 1 : whole, 0, "count");
   }
 
-  /** {@code , give or take 6,000}: the half-width of the interval, its wider side where they differ. */
+  /**
+   * {@code , give or take 6,000}: the half-width of the interval, its wider side where they differ.
+   */
   String giveOrTake(double value, double low, double high, String unit) {
     double half = Math.max(high - value, value - low);
     if (!(high - low > 1e-12 * Math.abs(value))) {
       return "";
     }
     String number = wording.rounded(half, lastPlace(value, low, high, unit), unit);
-    return wording.isZero(half, lastPlace(value, low, high, unit), unit) ? "" : ", give or take " + number;
+    return wording.isZero(half, lastPlace(value, low, high, unit), unit)
+        ? ""
+        : ", give or take " + number;
   }
 
-  /** How many would have decided, if the difference stays what it is and its spread too; in words. */
+  /**
+   * How many would have decided, if the difference stays what it is and its spread too; in words.
+   */
   static double needed(int replications, double difference, double halfWidth) {
     double ratio = halfWidth / Math.abs(difference);
     return Math.ceil(replications * ratio * ratio);
@@ -131,12 +152,18 @@ final class Spoken {
       int first = place(half);
       last = Math.max(finest, half < (2 - 1e-9) * Math.pow(10, first) ? first - 1 : first);
     }
-    boolean whole = unit.equals("bales") || unit.equals("modules") || unit.equals("count") || Math.abs(shown) >= WHOLE_FROM;
+    boolean whole =
+        unit.equals("bales")
+            || unit.equals("modules")
+            || unit.equals("count")
+            || Math.abs(shown) >= WHOLE_FROM;
     return whole ? Math.max(0, last) : last;
   }
 
   private static int place(double amount) {
     double positive = Math.abs(amount);
-    return positive > 0 && !Double.isInfinite(positive) ? (int) Math.floor(Math.log10(positive) + 1e-12) : 0;
+    return positive > 0 && !Double.isInfinite(positive)
+        ? (int) Math.floor(Math.log10(positive) + 1e-12)
+        : 0;
   }
 }

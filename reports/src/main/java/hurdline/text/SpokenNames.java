@@ -37,11 +37,17 @@ final class SpokenNames {
     return CapacityWords.and(names.stream().map(titles::machineInText).toList());
   }
 
-  /** {@code the bigger mill}, {@code the bigger mill and the second bag hand}, {@code the plant as it stands}, {@code wage x1.2}. */
+  /**
+   * {@code the bigger mill}, {@code the bigger mill and the second bag hand}, {@code the plant as
+   * it stands}, {@code wage x1.2}.
+   */
   String option(String name) {
     return name.equals("base") || WhatIf.isOne(name)
         ? titles.option(name)
-        : CapacityWords.and(Stream.of(name.split("\\+")).map(each -> "the " + Titles.inText(titles.option(each))).toList());
+        : CapacityWords.and(
+            Stream.of(name.split("\\+"))
+                .map(each -> "the " + Titles.inText(titles.option(each)))
+                .toList());
   }
 
   /** {@code the plan "Two shifts"}, {@code the season as it stands}. */

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * Main figures in aligned columns of a terminal. Where a row does not fit into one line with room for its label, the percentiles
- * stand under the interval; long labels go on in the next line.
+ * Main figures in aligned columns of a terminal. Where a row does not fit into one line with room
+ * for its label, the percentiles stand under the interval; long labels go on in the next line.
  */
 final class TableText {
   private static final int GAP = 2;
@@ -27,7 +27,10 @@ final class TableText {
   private final int p05;
   private final int p95;
 
-  /** @param value what the first figures are called; empty where they have no intervals, and then no head */
+  /**
+   * @param value what the first figures are called; empty where they have no intervals, and then no
+   *     head
+   */
   TableText(List<MainTable.Cells> rows, String value, boolean percentiles) {
     this.rows = rows;
     this.value = value;
@@ -40,8 +43,10 @@ final class TableText {
     p95 = percentiles ? widest(rows, MainTable.Cells::p95, HIGH) : 0;
   }
 
-  private static int widest(List<MainTable.Cells> rows, Function<MainTable.Cells, String> cell, String head) {
-    return Math.max(head.length(), rows.stream().mapToInt(row -> cell.apply(row).length()).max().orElse(0));
+  private static int widest(
+      List<MainTable.Cells> rows, Function<MainTable.Cells, String> cell, String head) {
+    return Math.max(
+        head.length(), rows.stream().mapToInt(row -> cell.apply(row).length()).max().orElse(0));
   }
 
   /** A text in place of numbers, which goes as far as it must. */
@@ -52,7 +57,8 @@ final class TableText {
   List<String> lines(int width) {
     boolean flat = width - figures(percentiles) >= ROOM_FOR_LABEL;
     boolean folded = !flat && percentiles;
-    int label = Math.min(Math.max(LEAST_FOR_LABEL, width - figures(flat && percentiles)), longestLabel());
+    int label =
+        Math.min(Math.max(LEAST_FOR_LABEL, width - figures(flat && percentiles)), longestLabel());
     List<String> lines = new ArrayList<>();
     if (intervals) {
       lines.addAll(head(label, folded));
@@ -69,7 +75,10 @@ final class TableText {
   }
 
   private int longestLabel() {
-    return rows.stream().mapToInt(row -> indent(row).length() + row.label().length()).max().orElse(0);
+    return rows.stream()
+        .mapToInt(row -> indent(row).length() + row.label().length())
+        .max()
+        .orElse(0);
   }
 
   private static String indent(MainTable.Cells row) {
@@ -78,13 +87,29 @@ final class TableText {
 
   /** Columns behind the label. */
   private int figures(boolean withPercentiles) {
-    return GAP + mean + 1 + unit + (intervals ? GAP + interval : 0) + (withPercentiles ? 2 * GAP + p05 + p95 : 0);
+    return GAP
+        + mean
+        + 1
+        + unit
+        + (intervals ? GAP + interval : 0)
+        + (withPercentiles ? 2 * GAP + p05 + p95 : 0);
   }
 
   private List<String> head(int label, boolean folded) {
-    String first = pad("", label) + gap() + right(value, mean) + " " + pad("", unit) + gap() + right(INTERVAL, interval);
+    String first =
+        pad("", label)
+            + gap()
+            + right(value, mean)
+            + " "
+            + pad("", unit)
+            + gap()
+            + right(INTERVAL, interval);
     if (folded) {
-      return List.of(first, pad("", label) + gap() + right(LOW + " and " + HIGH + " percentile", mean + 1 + unit + GAP + interval));
+      return List.of(
+          first,
+          pad("", label)
+              + gap()
+              + right(LOW + " and " + HIGH + " percentile", mean + 1 + unit + GAP + interval));
     }
     if (!percentiles) {
       return List.of(first);
@@ -92,7 +117,11 @@ final class TableText {
     int both = p05 + GAP + p95;
     return List.of(
         first + gap() + right(PERCENTILES, both),
-        pad("", label + GAP + mean + 1 + unit + GAP + interval) + gap() + right(LOW, p05) + gap() + right(HIGH, p95));
+        pad("", label + GAP + mean + 1 + unit + GAP + interval)
+            + gap()
+            + right(LOW, p05)
+            + gap()
+            + right(HIGH, p95));
   }
 
   private List<String> row(MainTable.Cells row, int label, boolean folded, int width) {
@@ -102,9 +131,18 @@ final class TableText {
       lines.addAll(text(row, names, label, width));
       return lines;
     }
-    String figures = gap() + right(row.mean(), mean) + " " + pad(row.unit(), unit) + (intervals ? gap() + right(row.interval(), interval) : "");
-    boolean two = folded && !row.p05().isEmpty() && !(row.p05().equals(row.mean()) && row.p95().equals(row.mean()));
-    String below = two ? gap() + right(row.p05() + " and " + row.p95(), mean + 1 + unit + GAP + interval) : "";
+    String figures =
+        gap()
+            + right(row.mean(), mean)
+            + " "
+            + pad(row.unit(), unit)
+            + (intervals ? gap() + right(row.interval(), interval) : "");
+    boolean two =
+        folded
+            && !row.p05().isEmpty()
+            && !(row.p05().equals(row.mean()) && row.p95().equals(row.mean()));
+    String below =
+        two ? gap() + right(row.p05() + " and " + row.p95(), mean + 1 + unit + GAP + interval) : "";
     if (percentiles && !folded) {
       figures += gap() + right(row.p05(), p05) + gap() + right(row.p95(), p95);
     }

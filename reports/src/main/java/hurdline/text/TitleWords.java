@@ -12,7 +12,7 @@ final class TitleWords {
     this.wording = wording;
   }
 
-  /** {@code  with machines.mill.power=50 hp}, or empty. */
+  /** {@code with machines.mill.power=50 hp}, or empty. */
   String changes() {
     return header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
   }
@@ -32,6 +32,11 @@ final class TitleWords {
   private String played(String more) {
     String count =
         header.replications() == 1 ? "1 replication" : header.replications() + " replications";
-    return wording.span(header.from(), header.to()) + ", " + count + more + ", seed " + header.seed();
+    return wording.span(header.from(), header.to())
+        + ", "
+        + count
+        + more
+        + ", seed "
+        + header.seed();
   }
 }

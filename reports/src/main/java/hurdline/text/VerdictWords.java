@@ -22,7 +22,10 @@ final class VerdictWords {
     this.words = words;
   }
 
-  /** By margin, by margin less the margin forgone where that is another plan, and by finishing; none for one plan. */
+  /**
+   * By margin, by margin less the margin forgone where that is another plan, and by finishing; none
+   * for one plan.
+   */
   List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     if (answer.plans().size() > 1) {
@@ -49,12 +52,18 @@ final class VerdictWords {
     String sure =
         like.isEmpty()
             ? ""
-            : "; no significant difference from " + read(like) + " at "
-                + answer.header().replications() + " replications";
+            : "; no significant difference from "
+                + read(like)
+                + " at "
+                + answer.header().replications()
+                + " replications";
     return Optional.of("Best margin: " + read(best) + ", " + String.join(", ", parts) + sure + ".");
   }
 
-  /** Which plan is best once the margin forgone on crop left over is taken off, where it is another one or not known. */
+  /**
+   * Which plan is best once the margin forgone on crop left over is taken off, where it is another
+   * one or not known.
+   */
   private Optional<String> lessForgone() {
     String best = answer.verdict().margin();
     String other = answer.verdict().lessForgone();
@@ -63,7 +72,8 @@ final class VerdictWords {
     }
     if (other.isEmpty()) {
       return Optional.of(
-          Titles.capital(read(best)) + " leaves over crop of which nothing was fed in some year; what that would have earned is not known.");
+          Titles.capital(read(best))
+              + " leaves over crop of which nothing was fed in some year; what that would have earned is not known.");
     }
     String measure = Measure.MONEY_MARGIN_LESS_FORGONE.of();
     return lead(other, best, measure)
@@ -79,7 +89,9 @@ final class VerdictWords {
                     + leftOver(best)
                     + (isSignificant(other, best, measure)
                         ? "."
-                        : "; not statistically significant at " + answer.header().replications() + " replications."));
+                        : "; not statistically significant at "
+                            + answer.header().replications()
+                            + " replications."));
   }
 
   private String leftOver(String plan) {
@@ -88,9 +100,14 @@ final class VerdictWords {
         .flatMap(each -> each.outline().lines().stream())
         .flatMap(
             line ->
-                answer.find(plan, Measure.SEASON_LEFT_OVER.of(line.name()))
+                answer
+                    .find(plan, Measure.SEASON_LEFT_OVER.of(line.name()))
                     .filter(row -> row.mean() > 0)
-                    .map(row -> wording.withInterval(row) + " of " + Titles.inText(wording.titles().crop(line.crop())))
+                    .map(
+                        row ->
+                            wording.withInterval(row)
+                                + " of "
+                                + Titles.inText(wording.titles().crop(line.crop())))
                     .stream())
         .distinct()
         .collect(Collectors.joining(" and "));
@@ -109,14 +126,31 @@ final class VerdictWords {
     Optional<DifferenceRow> straight =
         answer.difference(plan, other, measure).map(PlanDifference::row);
     return straight
-        .or(() -> answer.difference(other, plan, measure).map(PlanDifference::row).map(VerdictWords::turned))
+        .or(
+            () ->
+                answer
+                    .difference(other, plan, measure)
+                    .map(PlanDifference::row)
+                    .map(VerdictWords::turned))
         .map(row -> told(row));
   }
 
   static DifferenceRow turned(DifferenceRow r) {
     return new DifferenceRow(
-        r.option(), r.measure(), r.unit(), r.optionMean(), r.baseMean(), -r.difference(), -r.high95(),
-        -r.low95(), -r.highJoint(), -r.lowJoint(), r.interval(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved(),
+        r.option(),
+        r.measure(),
+        r.unit(),
+        r.optionMean(),
+        r.baseMean(),
+        -r.difference(),
+        -r.high95(),
+        -r.low95(),
+        -r.highJoint(),
+        -r.lowJoint(),
+        r.interval(),
+        r.toldApart(),
+        r.replicationsNeeded(),
+        r.varianceRemoved(),
         r.replications());
   }
 
@@ -133,11 +167,17 @@ final class VerdictWords {
   private String surest() {
     SeasonAnswer.Verdict verdict = answer.verdict();
     String measure = Measure.SEASON_FINISHED.of();
-    boolean never = answer.plans().stream().allMatch(plan -> answer.mean(plan.name(), measure) == 0);
+    boolean never =
+        answer.plans().stream().allMatch(plan -> answer.mean(plan.name(), measure) == 0);
     if (never) {
       return "No plan finished all its crops in any year.";
     }
-    String first = read(verdict.surest()) + " (" + words.finishedIn(verdict.surest(), measure) + chance(verdict.surest()) + ")";
+    String first =
+        read(verdict.surest())
+            + " ("
+            + words.finishedIn(verdict.surest(), measure)
+            + chance(verdict.surest())
+            + ")";
     List<String> like = verdict.surestLike();
     return "Most surely finishes all crops: "
         + first

@@ -1,9 +1,9 @@
 package hurdline.text;
 
 import hurdline.answer.Answer;
+import hurdline.answer.BottleneckRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
-import hurdline.answer.BottleneckRow;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import java.math.BigDecimal;
@@ -36,11 +36,14 @@ public final class Wording {
 
   /** The same for an answer, whose plant gives things titles. */
   public Wording reading(Answer answer) {
-    return new Wording(units, digits, dates, answer.outline().titles().marking(alternatives(answer), this::marks));
+    return new Wording(
+        units, digits, dates, answer.outline().titles().marking(alternatives(answer), this::marks));
   }
 
   private static List<String> alternatives(Answer answer) {
-    return answer instanceof CompareAnswer compared ? compared.plants() : answer instanceof GridAnswer grid ? grid.plants() : List.of();
+    return answer instanceof CompareAnswer compared
+        ? compared.plants()
+        : answer instanceof GridAnswer grid ? grid.plants() : List.of();
   }
 
   /** What is read in place of names; of an answer where {@link #reading} was asked for it. */
@@ -106,7 +109,10 @@ public final class Wording {
   /** Three digits. */
   public String roughly(double value, String unit) {
     double shown = shown(value, unit);
-    int last = shown == 0 || Double.isNaN(shown) ? 0 : (int) Math.floor(Math.log10(Math.abs(shown)) + 1e-12) - 2;
+    int last =
+        shown == 0 || Double.isNaN(shown)
+            ? 0
+            : (int) Math.floor(Math.log10(Math.abs(shown)) + 1e-12) - 2;
     return digits.at(shown, last);
   }
 
@@ -140,7 +146,9 @@ public final class Wording {
     return digits.at(count, 0);
   }
 
-  /** {@code about 1,600,000}: two digits are what an estimate of a number of replications deserves. */
+  /**
+   * {@code about 1,600,000}: two digits are what an estimate of a number of replications deserves.
+   */
   public String aboutAsMany(double needed) {
     if (!(needed < BEYOND_COUNTING)) {
       return "more than " + count(BEYOND_COUNTING);

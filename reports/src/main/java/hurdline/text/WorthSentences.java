@@ -1,10 +1,10 @@
 package hurdline.text;
 
-import hurdline.answer.CompareAnswer.Option;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.CompareAnswer.Option;
 import hurdline.answer.LifeTerms;
-import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.ServiceLifeRow;
 import java.util.Arrays;
 import java.util.List;
@@ -42,13 +42,26 @@ final class WorthSentences {
     return low > 0 ? Verdict.PAYS : high < 0 ? Verdict.LOSES : Verdict.OPEN;
   }
 
-  /** {@code The bigger mill pays: it adds 43,000 USD a year, give or take 10,000, and is paid back after about 0.8 years}. */
+  /**
+   * {@code The bigger mill pays: it adds 43,000 USD a year, give or take 10,000, and is paid back
+   * after about 0.8 years}.
+   */
   String verdict(Option option) {
     String name = names.option(option.name());
     boolean plural = CompareHeadline.isPlural(option.name());
     return switch (verdictOf(option)) {
-      case PAYS -> SpokenNames.upper(name) + (plural ? " pay" : " pays") + (isBest(option) ? " most" : "") + (plural ? ": they " : ": it ") + added(option, plural) + paidBack(option, plural);
-      case LOSES -> SpokenNames.upper(name) + (plural ? " do not pay: they " : " does not pay: it ") + added(option, plural) + tooLittle(option);
+      case PAYS ->
+          SpokenNames.upper(name)
+              + (plural ? " pay" : " pays")
+              + (isBest(option) ? " most" : "")
+              + (plural ? ": they " : ": it ")
+              + added(option, plural)
+              + paidBack(option, plural);
+      case LOSES ->
+          SpokenNames.upper(name)
+              + (plural ? " do not pay: they " : " does not pay: it ")
+              + added(option, plural)
+              + tooLittle(option);
       case OPEN -> open(option, name, plural);
     };
   }
@@ -57,7 +70,11 @@ final class WorthSentences {
   private boolean isBest(Option option) {
     List<Option> others =
         answer.options().stream()
-            .filter(other -> !other.equals(option) && other.isPurchase() && answer.worth(other.name(), Quantity.NET_PRESENT_VALUE).isPresent())
+            .filter(
+                other ->
+                    !other.equals(option)
+                        && other.isPurchase()
+                        && answer.worth(other.name(), Quantity.NET_PRESENT_VALUE).isPresent())
             .filter(other -> verdictOf(other) == Verdict.PAYS)
             .toList();
     return !others.isEmpty() && others.stream().allMatch(other -> isDecided(option, other));
@@ -66,7 +83,12 @@ final class WorthSentences {
   private String open(Option option, String name, boolean plural) {
     PaybackRow worth = netPresentValue(option);
     double half = (worth.high95() - worth.low95()) / 2;
-    String doubt = half > 0 ? "; " + spoken.wouldDecide(Spoken.needed(lives(option), worth.mean(), half), lives(option), LIVES, "which") : "";
+    String doubt =
+        half > 0
+            ? "; "
+                + spoken.wouldDecide(
+                    Spoken.needed(lives(option), worth.mean(), half), lives(option), LIVES, "which")
+            : "";
     return "Whether "
         + name
         + (plural ? " pay" : " pays")
@@ -78,10 +100,13 @@ final class WorthSentences {
   /** What it does to the margin year by year; the first year stands apart in {@link #firstYear}. */
   private String added(Option option, boolean plural) {
     Optional<PaybackRow> later = answer.worth(option.name(), Quantity.ADDED_IN_EACH_LATER_YEAR);
-    PaybackRow row = later.or(() -> answer.worth(option.name(), Quantity.ADDED_IN_FIRST_YEAR)).orElse(null);
+    PaybackRow row =
+        later.or(() -> answer.worth(option.name(), Quantity.ADDED_IN_FIRST_YEAR)).orElse(null);
     if (row == null) {
       PaybackRow worth = netPresentValue(option);
-      return (plural ? "have" : "has") + " a net present value of " + spoken.estimate(worth.mean(), worth.low95(), worth.high95(), worth.unit());
+      return (plural ? "have" : "has")
+          + " a net present value of "
+          + spoken.estimate(worth.mean(), worth.low95(), worth.high95(), worth.unit());
     }
     boolean more = row.mean() >= 0;
     String verb = more ? "add" : "take";
@@ -93,7 +118,10 @@ final class WorthSentences {
         + giveOrTake(row);
   }
 
-  /** What a change without a cost does year by year, where its years are known; nobody pays for it, so it is not said to pay. */
+  /**
+   * What a change without a cost does year by year, where its years are known; nobody pays for it,
+   * so it is not said to pay.
+   */
   Optional<String> yearly(Option option) {
     boolean plural = CompareHeadline.isPlural(option.name());
     String name = names.option(option.name());
@@ -103,7 +131,12 @@ final class WorthSentences {
         .map(
             row ->
                 row.low95() <= 0 && row.high95() >= 0 && row.low95() < row.high95()
-                    ? "Whether " + name + (plural ? " change" : " changes") + " the margin is not decided: " + (plural ? "they " : "it ") + added(option, plural)
+                    ? "Whether "
+                        + name
+                        + (plural ? " change" : " changes")
+                        + " the margin is not decided: "
+                        + (plural ? "they " : "it ")
+                        + added(option, plural)
                     : SpokenNames.upper(name) + " " + added(option, plural));
   }
 
@@ -118,9 +151,19 @@ final class WorthSentences {
     PaybackRow years = row.get();
     if (Double.isNaN(years.mean())) {
       int of = years.gaps().lives();
-      return ", but in " + years.gaps().without() + " of " + of + " " + LIVES + (plural ? " they are" : " it is") + " never paid back";
+      return ", but in "
+          + years.gaps().without()
+          + " of "
+          + of
+          + " "
+          + LIVES
+          + (plural ? " they are" : " it is")
+          + " never paid back";
     }
-    return ", and " + (plural ? "are" : "is") + " paid back after " + spoken.aboutYears(years.mean(), years.low95(), years.high95());
+    return ", and "
+        + (plural ? "are" : "is")
+        + " paid back after "
+        + spoken.aboutYears(years.mean(), years.low95(), years.high95());
   }
 
   private String tooLittle(Option option) {
@@ -132,7 +175,8 @@ final class WorthSentences {
             .isPresent();
     double none = Double.NaN;
     return adds && option.cost() > 0
-        ? ", too little for its price of " + spoken.amount(option.cost(), none, none, answer.header().currency())
+        ? ", too little for its price of "
+            + spoken.amount(option.cost(), none, none, answer.header().currency())
         : "";
   }
 
@@ -170,7 +214,8 @@ final class WorthSentences {
     Optional<PaybackRow> later = answer.worth(option.name(), Quantity.ADDED_IN_EACH_LATER_YEAR);
     return first.isPresent()
         && later.isPresent()
-        && (first.get().low95() > later.get().high95() || first.get().high95() < later.get().low95());
+        && (first.get().low95() > later.get().high95()
+            || first.get().high95() < later.get().low95());
   }
 
   private String amount(PaybackRow row) {
@@ -198,7 +243,9 @@ final class WorthSentences {
     };
   }
 
-  /** Whether one is worth more than the other beyond doubt, life by life on the same random draws. */
+  /**
+   * Whether one is worth more than the other beyond doubt, life by life on the same random draws.
+   */
   boolean isDecided(Option one, Option other) {
     double half = halfWidth(one, other);
     return Double.isNaN(half) || Math.abs(difference(one, other)) > half;
@@ -206,7 +253,8 @@ final class WorthSentences {
 
   String wouldDecide(Option one, Option other) {
     int lives = lives(one);
-    return spoken.wouldDecide(Spoken.needed(lives, difference(one, other), halfWidth(one, other)), lives, LIVES, "which");
+    return spoken.wouldDecide(
+        Spoken.needed(lives, difference(one, other), halfWidth(one, other)), lives, LIVES, "which");
   }
 
   private double difference(Option one, Option other) {
@@ -214,8 +262,8 @@ final class WorthSentences {
   }
 
   /**
-   * Of the paired difference: its spread times what the interval of the one option is of its own spread, which is the quantile over the
-   * root of the lives.
+   * Of the paired difference: its spread times what the interval of the one option is of its own
+   * spread, which is the quantile over the root of the lives.
    */
   private double halfWidth(Option one, Option other) {
     double[] of = netPresentValues(one);
@@ -232,16 +280,22 @@ final class WorthSentences {
   }
 
   private double[] netPresentValues(Option option) {
-    return answer.lives().stream().filter(life -> life.option().equals(option.name())).mapToDouble(ServiceLifeRow::netPresentValue).toArray();
+    return answer.lives().stream()
+        .filter(life -> life.option().equals(option.name()))
+        .mapToDouble(ServiceLifeRow::netPresentValue)
+        .toArray();
   }
 
   private static double spread(double[] values) {
     double mean = Arrays.stream(values).average().orElse(0);
-    return Math.sqrt(Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum() / (values.length - 1));
+    return Math.sqrt(
+        Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum()
+            / (values.length - 1));
   }
 
   private int lives(Option option) {
-    return (int) answer.lives().stream().filter(life -> life.option().equals(option.name())).count();
+    return (int)
+        answer.lives().stream().filter(life -> life.option().equals(option.name())).count();
   }
 
   /** What makes all worths doubtful. */
@@ -251,17 +305,21 @@ final class WorthSentences {
     if (Double.isNaN(answer.terms().discount()) && longer) {
       return Optional.of("The file gives no discount rate, so money of later years counts in full");
     }
-    return oneLife ? Optional.of("This is one simulated service life, and another may differ much") : Optional.empty();
+    return oneLife
+        ? Optional.of("This is one simulated service life, and another may differ much")
+        : Optional.empty();
   }
 
   /** Why no worth can be given. */
   Optional<String> whyMissing() {
     LifeTerms terms = answer.terms();
     if (!terms.unrepeated().isEmpty()) {
-      return Optional.of("Whether it pays cannot be said, since the file does not say how its calendar repeats");
+      return Optional.of(
+          "Whether it pays cannot be said, since the file does not say how its calendar repeats");
     }
     return answer.header().currency().isEmpty()
         ? Optional.of("Whether it pays cannot be said, since the file gives no prices")
-        : Optional.of("Whether it pays is not known, since the comparison was stopped before its service lives were whole");
+        : Optional.of(
+            "Whether it pays is not known, since the comparison was stopped before its service lives were whole");
   }
 }

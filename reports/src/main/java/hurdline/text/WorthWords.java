@@ -68,7 +68,9 @@ public final class WorthWords {
 
   /** The rows of an option, in the order asked for. */
   public List<BreakEvenRow> breakEven(String option) {
-    return answer.further().breakEven().stream().filter(row -> row.option().equals(option)).toList();
+    return answer.further().breakEven().stream()
+        .filter(row -> row.option().equals(option))
+        .toList();
   }
 
   /** Where an option is worth nothing; empty where it was not asked. */
@@ -84,7 +86,9 @@ public final class WorthWords {
           + atZero(row)
           + " "
           + unit(row.unit())
-          + (row.unit().equals("x") ? " what the file says" : " (the file says " + plain(row.inFile()) + " " + unit(row.unit()) + ")");
+          + (row.unit().equals("x")
+              ? " what the file says"
+              : " (the file says " + plain(row.inFile()) + " " + unit(row.unit()) + ")");
     }
     return "at no "
         + input(row.input())
@@ -94,7 +98,9 @@ public final class WorthWords {
         + roughly(row.to())
         + " "
         + unit(row.unit())
-        + (row.netPresentValue() > 0 ? ", it is worth its price throughout" : ", it loses throughout");
+        + (row.netPresentValue() > 0
+            ? ", it is worth its price throughout"
+            : ", it loses throughout");
   }
 
   /** {@code 201.5 (198 to 205)}: where it is worth nothing, with its interval if there is one. */
@@ -104,14 +110,21 @@ public final class WorthWords {
         : within(row.value(), row.low95(), row.high95(), "");
   }
 
-  /** What an option is worth with an input at one end, and how surely that differs from what it is worth as the file says. */
+  /**
+   * What an option is worth with an input at one end, and how surely that differs from what it is
+   * worth as the file says.
+   */
   public String atEnd(double value, double halfWidth) {
-    return Double.isNaN(halfWidth) ? money(value) : within(value, value - halfWidth, value + halfWidth, currency());
+    return Double.isNaN(halfWidth)
+        ? money(value)
+        : within(value, value - halfWidth, value + halfWidth, currency());
   }
 
   private String within(double value, double low, double high, String unit) {
     String range = wording.interval(value, low, high, unit);
-    return range.isEmpty() ? four(value) : wording.number(value, low, high, unit) + " (" + range + ")";
+    return range.isEmpty()
+        ? four(value)
+        : wording.number(value, low, high, unit) + " (" + range + ")";
   }
 
   /** An end of what was searched, to a hundredth of itself. */

@@ -8,10 +8,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** How large a yard must be, how sure that is, and what the yard as it stands does: sentences that one could say aloud. */
+/**
+ * How large a yard must be, how sure that is, and what the yard as it stands does: sentences that
+ * one could say aloud.
+ */
 public final class YardHeadline {
 
-  /** An upper limit of a quantile begins where the greatest of all values lies above it with this doubt left. */
+  /**
+   * An upper limit of a quantile begins where the greatest of all values lies above it with this
+   * doubt left.
+   */
   private static final double HALF_OF_THE_DOUBT = 0.025;
 
   private final YardAnswer answer;
@@ -43,7 +49,9 @@ public final class YardHeadline {
   private String needs() {
     YardAnswer.Size size = answer.byRule();
     if (!isFound()) {
-      return "How large the yard of " + crop() + " must be was not found before the end was asked for";
+      return "How large the yard of "
+          + crop()
+          + " must be was not found before the end was asked for";
     }
     boolean isBounded = !Double.isNaN(size.low95()) && !Double.isNaN(size.high95());
     return "The yard needs room for about "
@@ -51,8 +59,12 @@ public final class YardHeadline {
         + " of "
         + crop()
         + (isBounded ? spoken.giveOrTake(size.bales(), size.low95(), size.high95(), unit()) : "")
-        + (Double.isNaN(size.areaM2()) ? "" : ", on " + spoken.rough(size.areaM2() / FileUnit.ACRE.inSi(), "acre") + " of ground")
-        + (answer.asked().turnsAway() ? ", if loads are to be turned away in at most " : ", if loads are to wait for room in at most ")
+        + (Double.isNaN(size.areaM2())
+            ? ""
+            : ", on " + spoken.rough(size.areaM2() / FileUnit.ACRE.inSi(), "acre") + " of ground")
+        + (answer.asked().turnsAway()
+            ? ", if loads are to be turned away in at most "
+            : ", if loads are to wait for room in at most ")
         + allowed()
         + " of seasons";
   }
@@ -67,14 +79,21 @@ public final class YardHeadline {
     if (!isFound() || !Double.isNaN(size.high95())) {
       return Optional.empty();
     }
-    double needed = Math.ceil(Math.log(HALF_OF_THE_DOUBT) / Math.log(1 - answer.asked().overflow()));
+    double needed =
+        Math.ceil(Math.log(HALF_OF_THE_DOUBT) / Math.log(1 - answer.asked().overflow()));
     String least =
         Double.isNaN(size.low95())
             ? "no limits"
-            : "no upper limit, only that it takes " + spoken.amount(size.low95(), Double.NaN, Double.NaN, unit()) + " or more";
+            : "no upper limit, only that it takes "
+                + spoken.amount(size.low95(), Double.NaN, Double.NaN, unit())
+                + " or more";
     return Optional.of(
-        spoken.amount(seasons, Double.NaN, Double.NaN, "count") + " simulated seasons give " + least + "; "
-            + wording.count((long) needed) + " would give one");
+        spoken.amount(seasons, Double.NaN, Double.NaN, "count")
+            + " simulated seasons give "
+            + least
+            + "; "
+            + wording.count((long) needed)
+            + " would give one");
   }
 
   private String now(YardSizeRow row) {
@@ -134,7 +153,9 @@ public final class YardHeadline {
 
   private String seasonsAreFew() {
     return wording.count(answer.header().replications())
-        + (answer.header().replications() == 1 ? " season gives no interval of it" : " seasons give no interval of it");
+        + (answer.header().replications() == 1
+            ? " season gives no interval of it"
+            : " seasons give no interval of it");
   }
 
   private double acres(double times) {

@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The main figures of a yard: what it needs, what it does as it stands, and which size costs least. */
+/**
+ * The main figures of a yard: what it needs, what it does as it stands, and which size costs least.
+ */
 public final class YardTable {
   private static final double NONE = Double.NaN;
 
@@ -50,19 +52,32 @@ public final class YardTable {
     if (!Double.isNaN(size.areaM2())) {
       rows.add(MainTable.Row.text(group, "ground", wording.roughly(size.areaM2(), "m2"), "m2"));
     }
-    rows.add(whole(group, "overflows in seasons", size.chance(), size.chanceLow95(), size.chanceHigh95(), "share"));
+    rows.add(
+        whole(
+            group,
+            "overflows in seasons",
+            size.chance(),
+            size.chanceLow95(),
+            size.chanceHigh95(),
+            "share"));
   }
 
   private void noLimit(String group) {
-    find(YardAnswer.noLimit(), Measure.YARD_PEAK).ifPresent(row -> rows.add(MainTable.Row.of(group, "peak, mean", row)));
+    find(YardAnswer.noLimit(), Measure.YARD_PEAK)
+        .ifPresent(row -> rows.add(MainTable.Row.of(group, "peak, mean", row)));
     answer.peaks().stream()
         .filter(row -> row.quantile().equals("p95"))
-        .forEach(row -> rows.add(counted(group, "peak, 95th percentile", row.value(), row.low95(), row.high95())));
+        .forEach(
+            row ->
+                rows.add(
+                    counted(
+                        group, "peak, 95th percentile", row.value(), row.low95(), row.high95())));
   }
 
   private void now(String group, YardSizeRow row) {
     rows.add(whole(group, "room", row.bales()));
-    rows.add(whole(group, "overflows in seasons", row.chance(), row.low95(), row.high95(), "share"));
+    rows.add(
+        whole(group, "overflows in seasons", row.chance(), row.low95(), row.high95(), "share"));
     find(answer.header().option(), Measure.INTAKE_HELD_AT_FIELD_PEAK)
         .filter(held -> held.mean() > 0)
         .ifPresent(held -> rows.add(MainTable.Row.of(group, "most at the fields", held)));
@@ -71,7 +86,13 @@ public final class YardTable {
         .filter(waited -> row.waitingD() > 0)
         .ifPresentOrElse(
             waited -> rows.add(MainTable.Row.of(group, "wait for room, in total", waited)),
-            () -> rows.add(MainTable.Row.text(group, "wait for room, in total", wording.roughly(row.waitingD(), "d"), "d")));
+            () ->
+                rows.add(
+                    MainTable.Row.text(
+                        group,
+                        "wait for room, in total",
+                        wording.roughly(row.waitingD(), "d"),
+                        "d")));
   }
 
   private void cheapest(String group, YardSizeRow row) {
@@ -80,7 +101,10 @@ public final class YardTable {
     YardSizeRow.Cost cost = row.cost();
     rows.add(
         MainTable.Row.of(
-            group, "costs a year", answer.header().currency(), MainTable.Figures.of(cost.perYear(), cost.low95(), cost.high95())));
+            group,
+            "costs a year",
+            answer.header().currency(),
+            MainTable.Figures.of(cost.perYear(), cost.low95(), cost.high95())));
     if (alike.size() > 1) {
       rows.add(whole(group, "hardly dearer from", alike.get(0).bales()));
       rows.add(whole(group, "hardly dearer up to", alike.get(alike.size() - 1).bales()));
@@ -97,8 +121,17 @@ public final class YardTable {
       rows.add(MainTable.Row.text(group, "to contract at most", "not found", "count"));
       return;
     }
-    rows.add(whole(group, "to contract at most", most.get().acres(), acres(land.low95()), acres(land.high95()), "acre"));
-    rows.add(MainTable.Row.text(group, "times the file's fields", wording.fixed(land.times(), 3, "times"), "count"));
+    rows.add(
+        whole(
+            group,
+            "to contract at most",
+            most.get().acres(),
+            acres(land.low95()),
+            acres(land.high95()),
+            "acre"));
+    rows.add(
+        MainTable.Row.text(
+            group, "times the file's fields", wording.fixed(land.times(), 3, "times"), "count"));
     rows.add(whole(group, "left over then", most.get().leftOver()));
   }
 
@@ -119,8 +152,10 @@ public final class YardTable {
   }
 
   /** Whole numbers, as they stand in the tables, with the limits that there are. */
-  private MainTable.Row whole(String group, String label, double value, double low, double high, String of) {
-    return MainTable.Row.written(group, label, wording.fixed(value, 0, of), of, limits(low, high, of));
+  private MainTable.Row whole(
+      String group, String label, double value, double low, double high, String of) {
+    return MainTable.Row.written(
+        group, label, wording.fixed(value, 0, of), of, limits(low, high, of));
   }
 
   private String limits(double low, double high, String of) {
@@ -129,6 +164,7 @@ public final class YardTable {
     }
     return Double.isNaN(low)
         ? wording.fixed(high, 0, of) + " or less"
-        : wording.fixed(low, 0, of) + (Double.isNaN(high) ? " or more" : " to " + wording.fixed(high, 0, of));
+        : wording.fixed(low, 0, of)
+            + (Double.isNaN(high) ? " or more" : " to " + wording.fixed(high, 0, of));
   }
 }

@@ -4,8 +4,6 @@ import hurdline.answer.GainRow;
 import hurdline.answer.Header;
 import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
-import hurdline.answer.YardSizeRow;
-import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -25,7 +23,8 @@ public final class YardWords {
   }
 
   /**
-   * What the terminal shows: what one would say of it, the main figures as a table, and what else was asked.
+   * What the terminal shows: what one would say of it, the main figures as a table, and what else
+   * was asked.
    *
    * @param width columns that a line of the table may have
    */
@@ -39,8 +38,11 @@ public final class YardWords {
     answer.cheapest().ifPresent(row -> lines.add("costs     " + costs()));
     shorter().ifPresent(told -> lines.add("shorter   " + told));
     land().ifPresent(told -> lines.add("land      " + told));
-    DrawnCropWords.of(answer, wording).clauses().forEach(clause -> lines.add("drawn     " + clause));
-    lines.add("The largest stack and the lanes are for the local fire code and the insurer to say.");
+    DrawnCropWords.of(answer, wording)
+        .clauses()
+        .forEach(clause -> lines.add("drawn     " + clause));
+    lines.add(
+        "The largest stack and the lanes are for the local fire code and the insurer to say.");
     lines.add(legend());
     return lines;
   }
@@ -52,7 +54,10 @@ public final class YardWords {
         : "Intervals rest on " + seasons() + " simulated seasons.";
   }
 
-  /** What short of the table is worth to be said of costs, of what shortens the peak and of land; whole sentences. */
+  /**
+   * What short of the table is worth to be said of costs, of what shortens the peak and of land;
+   * whole sentences.
+   */
   public List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     answer.cheapest().ifPresent(row -> sentences.add("Costs: " + costs() + "."));
@@ -78,10 +83,17 @@ public final class YardWords {
 
   /** {@code 5,400 bales (5,100 to 5,800)}, or what limits there are. */
   public String sized(YardAnswer.Size size) {
-    return count(size.bales()) + " " + unit() + " (" + limits(count(size.low95()), count(size.high95())) + ")";
+    return count(size.bales())
+        + " "
+        + unit()
+        + " ("
+        + limits(count(size.low95()), count(size.high95()))
+        + ")";
   }
 
-  /** @param low as it is written, empty where there is none */
+  /**
+   * @param low as it is written, empty where there is none
+   */
   private String limits(String low, String high) {
     if (!low.isEmpty() && !high.isEmpty()) {
       return low + " to " + high;
@@ -94,7 +106,9 @@ public final class YardWords {
   }
 
   private String costs() {
-    return (hasPrice() ? "ground" : "ground without a price") + ", waiting, and margin below that without limit" + region();
+    return (hasPrice() ? "ground" : "ground without a price")
+        + ", waiting, and margin below that without limit"
+        + region();
   }
 
   private boolean hasPrice() {
@@ -102,7 +116,9 @@ public final class YardWords {
   }
 
   private String region() {
-    return answer.hardlyMatters().size() < 2 ? "; every other size simulated costs significantly more" : "";
+    return answer.hardlyMatters().size() < 2
+        ? "; every other size simulated costs significantly more"
+        : "";
   }
 
   private Optional<String> shorter() {
@@ -132,7 +148,10 @@ public final class YardWords {
     YardAnswer.Land land = answer.land();
     return answer.acresAt(land.times()).isEmpty()
         ? Optional.empty()
-        : Optional.of("found to within " + wording.asGiven(land.tolerance(), "share") + " of the factor on all fields");
+        : Optional.of(
+            "found to within "
+                + wording.asGiven(land.tolerance(), "share")
+                + " of the factor on all fields");
   }
 
   private int seasons() {

@@ -3,8 +3,9 @@ package hurdline.audit;
 import hurdline.measure.Measure;
 
 /**
- * adjusted.csv: the mean at the file's mean crop, the intercept of the line of least squares through the replications, with
- * the standard error HC3 from its textbook form (X'X)⁻¹ X' diag(e²/(1 − h)²) X (X'X)⁻¹.
+ * adjusted.csv: the mean at the file's mean crop, the intercept of the line of least squares
+ * through the replications, with the standard error HC3 from its textbook form (X'X)⁻¹ X'
+ * diag(e²/(1 − h)²) X (X'X)⁻¹.
  */
 final class AdjustedCheck implements Check {
   static final String ADJUSTED = "means adjusted for the drawn crop";
@@ -16,7 +17,8 @@ final class AdjustedCheck implements Check {
   public void compare(WrittenAnswer answer, Ledger ledger) {
     if (answer.has(Tables.ADJUSTED)) {
       String base = answer.options().get(0);
-      boolean differences = answer.has(Tables.PAYBACK); // a comparison adjusts differences from its base
+      boolean differences =
+          answer.has(Tables.PAYBACK); // a comparison adjusts differences from its base
       for (Table.Row row : answer.table(Tables.ADJUSTED).rows().toList()) {
         Samples own = answer.samples(row.text(Columns.OPTION));
         double[] values = own.all(row.text(Columns.MEASURE)).clone();
@@ -24,17 +26,27 @@ final class AdjustedCheck implements Check {
           double[] less = answer.samples(base).all(row.text(Columns.MEASURE));
           for (int at = 0; at < values.length; at++) {
             double apart = values[at] - less[at];
-            values[at] = Math.abs(apart) <= 1e-9 * Math.max(Math.abs(values[at]), Math.abs(less[at])) ? 0 : apart;
+            values[at] =
+                Math.abs(apart) <= 1e-9 * Math.max(Math.abs(values[at]), Math.abs(less[at]))
+                    ? 0
+                    : apart;
           }
         }
-        double[] control = (differences ? answer.samples(base) : own).all(Measure.MASS_DRAWN_OVER_MEAN, row.text(Columns.CROP));
+        double[] control =
+            (differences ? answer.samples(base) : own)
+                .all(Measure.MASS_DRAWN_OVER_MEAN, row.text(Columns.CROP));
         row(answer, values, control, differences, row, ledger);
       }
     }
   }
 
   private static void row(
-      WrittenAnswer answer, double[] y, double[] control, boolean differences, Table.Row row, Ledger ledger) {
+      WrittenAnswer answer,
+      double[] y,
+      double[] control,
+      boolean differences,
+      Table.Row row,
+      Ledger ledger) {
     int n = y.length;
     double[] x = new double[n];
     double sx = 0;
@@ -67,8 +79,10 @@ final class AdjustedCheck implements Check {
     ledger.near(ADJUSTED, row, plain.sd() / Math.sqrt(n), row.number(Columns.ERROR), rounding);
     ledger.near(ADJUSTED, row, intercept, row.number(Columns.ADJUSTED_MEAN), rounding);
     ledger.near(ADJUSTED, row, error, row.number(Columns.ADJUSTED_ERROR), rounding);
-    double low = differences ? intercept - half : Math.max(intercept - half, Bound.least(row, plain));
-    double high = differences ? intercept + half : Math.min(intercept + half, Bound.most(answer, row, plain));
+    double low =
+        differences ? intercept - half : Math.max(intercept - half, Bound.least(row, plain));
+    double high =
+        differences ? intercept + half : Math.min(intercept + half, Bound.most(answer, row, plain));
     ledger.near(ADJUSTED, row, low, row.number(Columns.LOW_95), rounding);
     ledger.near(ADJUSTED, row, high, row.number(Columns.HIGH_95), rounding);
   }

@@ -15,7 +15,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The answer of one command about a small plant, audited once, and then with one fault after another. */
+/**
+ * The answer of one command about a small plant, audited once, and then with one fault after
+ * another.
+ */
 @TestInstance(PER_CLASS)
 abstract class AnswerAuditTest {
   private WrittenAnswer answer;

@@ -12,7 +12,8 @@ import java.util.function.UnaryOperator;
 /** All checks that the answer of a command goes through, and what is asserted of them. */
 final class Audit {
   private final List<Check> checks;
-  private final Map<String, Check> owners = new HashMap<>(); // which check makes each kind of comparison
+  private final Map<String, Check> owners =
+      new HashMap<>(); // which check makes each kind of comparison
 
   private Audit(Check... more) {
     checks =
@@ -34,16 +35,30 @@ final class Audit {
 
   static Audit ofComparison() {
     return new Audit(
-        new PeriodCheck(), new AdjustedCheck(), new DifferenceCheck(), new BottleneckCheck(), new WorthCheck(), new ComparePageCheck());
+        new PeriodCheck(),
+        new AdjustedCheck(),
+        new DifferenceCheck(),
+        new BottleneckCheck(),
+        new WorthCheck(),
+        new ComparePageCheck());
   }
 
-  /** @param without a run of the first plan without its first changeover */
+  /**
+   * @param without a run of the first plan without its first changeover
+   */
   static Audit ofSeason(WrittenAnswer without) {
     return new Audit(
-        new PeriodCheck(), new AdjustedCheck(), new DifferenceCheck(), new PlanCheck(), new ChangeoverCheck(without), new SeasonPageCheck());
+        new PeriodCheck(),
+        new AdjustedCheck(),
+        new DifferenceCheck(),
+        new PlanCheck(),
+        new ChangeoverCheck(without),
+        new SeasonPageCheck());
   }
 
-  /** @param ownRuns runs with some of the sizes, by bales */
+  /**
+   * @param ownRuns runs with some of the sizes, by bales
+   */
   static Audit ofYard(Map<Integer, WrittenAnswer> ownRuns) {
     return new Audit(new YardSizeCheck(ownRuns), new YardPageCheck());
   }
@@ -60,7 +75,8 @@ final class Audit {
   }
 
   /**
-   * Asserts that all figures agree, and that none of the comparisons was left out: each kind has a least count.
+   * Asserts that all figures agree, and that none of the comparisons was left out: each kind has a
+   * least count.
    *
    * @param least by kind of comparison; all kinds of this answer and no others
    */
@@ -68,7 +84,8 @@ final class Audit {
     Ledger ledger = of(answer);
     assertThat(ledger.mismatches()).as(ledger.listed()).isEmpty();
     assertThat(ledger.counts()).containsOnlyKeys(least.keySet());
-    least.forEach((what, count) -> assertThat(ledger.compared(what)).as(what).isGreaterThanOrEqualTo(count));
+    least.forEach(
+        (what, count) -> assertThat(ledger.compared(what)).as(what).isGreaterThanOrEqualTo(count));
   }
 
   /** The same with a least count of all kinds together, and at least one of each. */

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The moisture to which a mass is brought before it is paid for; none where it is paid as it is weighed. */
+/**
+ * The moisture to which a mass is brought before it is paid for; none where it is paid as it is
+ * weighed.
+ */
 final class Basis {
   private static final String AS_IS = "as is";
 
@@ -19,10 +22,16 @@ final class Basis {
   }
 
   static Optional<Double> ofCrop(PlantFacts plant, String crop) {
-    return plant.text("money.moisture_basis." + crop).filter(text -> !text.equals(AS_IS)).map(Amount::of);
+    return plant
+        .text("money.moisture_basis." + crop)
+        .filter(text -> !text.equals(AS_IS))
+        .map(Amount::of);
   }
 
-  /** Its own, else that at which the crop of the first line that makes it is paid, else the usual one. */
+  /**
+   * Its own, else that at which the crop of the first line that makes it is paid, else the usual
+   * one.
+   */
   static Optional<Double> ofProduct(PlantFacts plant, String product) {
     String path = "products." + product + ".moisture";
     Optional<String> own = plant.text(path).or(() -> plant.text(path + ".basis"));
@@ -31,7 +40,12 @@ final class Basis {
     }
     Optional<String> crop =
         plant.names("lines").stream()
-            .filter(line -> plant.at("lines." + line + ".steps").filter(steps -> names(steps, product)).isPresent())
+            .filter(
+                line ->
+                    plant
+                        .at("lines." + line + ".steps")
+                        .filter(steps -> names(steps, product))
+                        .isPresent())
             .findFirst()
             .map(line -> MassCheck.crop(plant, line));
     boolean isSaid = crop.filter(name -> plant.has("money.moisture_basis." + name)).isPresent();

@@ -9,19 +9,35 @@ import java.util.Set;
 final class Bound {
   private static final Set<Measure> PAYMENTS =
       Set.of(
-          Measure.MONEY_WAGES, Measure.MONEY_ELECTRICITY, Measure.MONEY_DEMAND, Measure.MONEY_PACKAGES, Measure.MONEY_STOPS,
-          Measure.MONEY_LATE_PENALTIES, Measure.MONEY_OVERHEAD, Measure.MONEY_RENT, Measure.MONEY_LINE_WAGES,
-          Measure.MONEY_LINE_PACKAGES, Measure.MONEY_LINE_STOPS, Measure.MONEY_LINE_LATE_PENALTIES);
+          Measure.MONEY_WAGES,
+          Measure.MONEY_ELECTRICITY,
+          Measure.MONEY_DEMAND,
+          Measure.MONEY_PACKAGES,
+          Measure.MONEY_STOPS,
+          Measure.MONEY_LATE_PENALTIES,
+          Measure.MONEY_OVERHEAD,
+          Measure.MONEY_RENT,
+          Measure.MONEY_LINE_WAGES,
+          Measure.MONEY_LINE_PACKAGES,
+          Measure.MONEY_LINE_STOPS,
+          Measure.MONEY_LINE_LATE_PENALTIES);
 
   /** Hours of hands may be more than those of the calendar, and a crop more than its mean. */
   private static final Set<Measure> WITHOUT_MOST =
       Set.of(
-          Measure.MASS_DRAWN_OVER_MEAN, Measure.CREW_LABOR_HOURS, Measure.CREW_OVERTIME, Measure.CREW_SENT_HOME,
-          Measure.CREW_CHANGEOVER, Measure.CREW_RECEIVING);
+          Measure.MASS_DRAWN_OVER_MEAN,
+          Measure.CREW_LABOR_HOURS,
+          Measure.CREW_OVERTIME,
+          Measure.CREW_SENT_HOME,
+          Measure.CREW_CHANGEOVER,
+          Measure.CREW_RECEIVING);
 
   private Bound() {}
 
-  /** 0 of what there is only more or less of, unless a replication has less; money may be lost, but not paid backwards. */
+  /**
+   * 0 of what there is only more or less of, unless a replication has less; money may be lost, but
+   * not paid backwards.
+   */
   static double least(Table.Row row, Statistic values) {
     Measure measure = measure(row);
     boolean money = measure.unit() == Unit.MONEY || measure.unit() == Unit.MONEY_PER_TONNE;
@@ -30,7 +46,10 @@ final class Bound {
     return bounded && values.count() > 0 && values.min() >= 0 ? 0 : Double.NEGATIVE_INFINITY;
   }
 
-  /** All of one, the hours of the calendar, or what places and bins hold, unless a replication has more. */
+  /**
+   * All of one, the hours of the calendar, or what places and bins hold, unless a replication has
+   * more.
+   */
   static double most(WrittenAnswer answer, Table.Row row, Statistic values) {
     double most = most(answer, row);
     return values.count() > 0 && values.max() <= most ? most : Double.POSITIVE_INFINITY;
@@ -40,17 +59,26 @@ final class Bound {
     String option = row.text(Columns.OPTION);
     PlantFacts plant = answer.plant(option);
     Measure measure = measure(row);
-    String name = Measure.find(row.text(Columns.MEASURE)).orElseThrow().names().stream().findFirst().orElse("");
+    String name =
+        Measure.find(row.text(Columns.MEASURE)).orElseThrow().names().stream()
+            .findFirst()
+            .orElse("");
     if (WITHOUT_MOST.contains(measure)) {
       return Double.POSITIVE_INFINITY;
     }
     return switch (measure) {
-      case YARD_PEAK, YARD_MEAN -> option.equals(YardSizeCheck.NO_LIMIT) ? Double.POSITIVE_INFINITY : holds(plant, name);
+      case YARD_PEAK, YARD_MEAN ->
+          option.equals(YardSizeCheck.NO_LIMIT) ? Double.POSITIVE_INFINITY : holds(plant, name);
       case YARD_PLACE_PEAK ->
-          option.equals(YardSizeCheck.NO_LIMIT) ? Double.POSITIVE_INFINITY : plant.amount("yard.places." + name + ".holds");
-      case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_END -> plant.amount("machines." + name + ".holds");
+          option.equals(YardSizeCheck.NO_LIMIT)
+              ? Double.POSITIVE_INFINITY
+              : plant.amount("yard.places." + name + ".holds");
+      case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_END ->
+          plant.amount("machines." + name + ".holds");
       default ->
-          measure.unit() == Unit.SHARE ? 1 : measure.unit() == Unit.HOUR ? plant.horizonH() : Double.POSITIVE_INFINITY;
+          measure.unit() == Unit.SHARE
+              ? 1
+              : measure.unit() == Unit.HOUR ? plant.horizonH() : Double.POSITIVE_INFINITY;
     };
   }
 
@@ -62,7 +90,10 @@ final class Bound {
     double sum = 0;
     for (String place : plant.names("yard.places")) {
       List<String> crops = plant.texts("yard.places." + place + ".crops");
-      sum += crops.isEmpty() || crops.contains(crop) ? plant.amount("yard.places." + place + ".holds") : 0;
+      sum +=
+          crops.isEmpty() || crops.contains(crop)
+              ? plant.amount("yard.places." + place + ".holds")
+              : 0;
     }
     return sum;
   }

@@ -8,7 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 
-/** What a season would earn without its first changeover, against a run of the file without that changeover. */
+/**
+ * What a season would earn without its first changeover, against a run of the file without that
+ * changeover.
+ */
 final class ChangeoverCheck implements Check {
   static final String WORTH = "worth of a changeover avoided";
 
@@ -22,8 +25,12 @@ final class ChangeoverCheck implements Check {
     this.without = without;
   }
 
-  /** The same plant without the first changeover of its season, the campaign before it running on through its days. */
-  static WrittenAnswer runWithout(WrittenAnswer season, Path plant, Path folder, String replications) throws IOException {
+  /**
+   * The same plant without the first changeover of its season, the campaign before it running on
+   * through its days.
+   */
+  static WrittenAnswer runWithout(
+      WrittenAnswer season, Path plant, Path folder, String replications) throws IOException {
     String to = season.table(Tables.CHANGEOVERS).row(row -> true).text(Columns.TO);
     String text = Files.readString(plant);
     String without = FIRST_CHANGEOVER.matcher(text).replaceFirst("$1" + to + "$2");

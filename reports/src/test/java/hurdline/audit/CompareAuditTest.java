@@ -17,10 +17,13 @@ class CompareAuditTest extends AnswerAuditTest {
         "compare",
         Plants.small(),
         dir.resolve("compare"),
-        "--replications", "6",
-        "--service-lives", "2",
+        "--replications",
+        "6",
+        "--service-lives",
+        "2",
         "--tornado=products.medium_hurd.price=20%,money.wage=20%",
-        "--break-even", "options.bigger_mill.cost");
+        "--break-even",
+        "options.bigger_mill.cost");
   }
 
   @Override
@@ -54,24 +57,34 @@ class CompareAuditTest extends AnswerAuditTest {
   Stream<Arguments> faults() {
     return Stream.of(
         arguments(SummaryCheck.SUMMARY, Control.inTable(Tables.SUMMARY, Columns.HIGH_95)),
-        arguments(DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.DIFFERENCE)),
-        arguments(DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.LOW_JOINT)),
-        arguments(DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.NEEDED, 0.5)),
-        arguments(DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.VARIANCE_REMOVED, 1e-4)),
-        arguments(DifferenceCheck.DIFFERENCES, Control.turned(Tables.DIFFERENCES, Columns.SIGNIFICANT)),
+        arguments(
+            DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.DIFFERENCE)),
+        arguments(
+            DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.LOW_JOINT)),
+        arguments(
+            DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.NEEDED, 0.5)),
+        arguments(
+            DifferenceCheck.DIFFERENCES,
+            Control.inTable(Tables.DIFFERENCES, Columns.VARIANCE_REMOVED, 1e-4)),
+        arguments(
+            DifferenceCheck.DIFFERENCES, Control.turned(Tables.DIFFERENCES, Columns.SIGNIFICANT)),
         arguments(BottleneckCheck.SHARES, Control.inTable(Tables.BOTTLENECKS, Columns.SHARE)),
         arguments(BottleneckCheck.SHARES, Control.inTable(Tables.BOTTLENECKS, Columns.SHARE_HIGH)),
-        arguments(PeriodCheck.DEMAND, Control.inTable(Tables.MONTHS, Columns.P95, Measure.MONEY_DEMAND.of())),
+        arguments(
+            PeriodCheck.DEMAND,
+            Control.inTable(Tables.MONTHS, Columns.P95, Measure.MONEY_DEMAND.of())),
         arguments(WorthCheck.LIVES, Control.inTable(Tables.SERVICE_LIVES, Columns.VALUE)),
         arguments(WorthCheck.ALL_LIVES, Control.inTable(Tables.PAYBACK, Columns.LOW_95)),
         arguments(WorthCheck.CASH, Control.inTable(Tables.CASH, Columns.MEAN)),
-        arguments(WorthCheck.SENSITIVITY, Control.inTable(Tables.TORNADO, Columns.NPV_AT_HIGH, 1e-4)),
+        arguments(
+            WorthCheck.SENSITIVITY, Control.inTable(Tables.TORNADO, Columns.NPV_AT_HIGH, 1e-4)),
         arguments(WorthCheck.BREAK_EVEN, Control.inTable(Tables.BREAK_EVEN, Columns.VALUE, 1e-4)),
         arguments(RecordCheck.RECORD, Control.inTable(Tables.PAYBACK, Columns.P50)),
         arguments(RecordCheck.RECORD, Control.inTable(Tables.SERVICE_LIVES, Columns.VALUE)),
         arguments(RecordCheck.RECORD, Control.inTable(Tables.TORNADO, Columns.NPV_AT_LOW)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.WORTH, 1)),
-        arguments(PageBook.PAGE, Control.onPage(String.format(PageNames.DIFFERENCES, "Bigger mill"), 4)),
+        arguments(
+            PageBook.PAGE, Control.onPage(String.format(PageNames.DIFFERENCES, "Bigger mill"), 4)),
         arguments(TerminalCheck.TERMINAL, Control.onTerminal("\\d+( USD  +\\d)", "7777$1")));
   }
 }

@@ -42,23 +42,33 @@ final class ComparePageCheck implements Check {
                           Table.Row row =
                               page.answer()
                                   .table(Tables.DIFFERENCES)
-                                  .row(of -> of.is(Columns.OPTION, option) && of.is(Columns.MEASURE, measure));
-                          Figure own = Figure.of(row, Columns.DIFFERENCE, Columns.LOW_95, Columns.HIGH_95);
+                                  .row(
+                                      of ->
+                                          of.is(Columns.OPTION, option)
+                                              && of.is(Columns.MEASURE, measure));
+                          Figure own =
+                              Figure.of(row, Columns.DIFFERENCE, Columns.LOW_95, Columns.HIGH_95);
                           page.cell(line, 2, own.withValue(row.number(Columns.BASE_MEAN)));
                           page.cell(line, 3, own.withValue(row.number(Columns.OPTION_MEAN)));
                           page.cell(line, 4, own);
                           page.limits(line, 5, own);
-                          page.limits(line, 6, Figure.of(row, Columns.DIFFERENCE, Columns.LOW_JOINT, Columns.HIGH_JOINT));
+                          page.limits(
+                              line,
+                              6,
+                              Figure.of(
+                                  row, Columns.DIFFERENCE, Columns.LOW_JOINT, Columns.HIGH_JOINT));
                           page.text(line, 7, row.text(Columns.SIGNIFICANT));
                           page.cell(line, 8, Figure.alone(row.number(Columns.NEEDED), "count"));
-                          page.cell(line, 9, Figure.alone(row.number(Columns.VARIANCE_REMOVED), "share"));
+                          page.cell(
+                              line, 9, Figure.alone(row.number(Columns.VARIANCE_REMOVED), "share"));
                         }));
   }
 
   /** Margin with its joint limits, then what limits, then what is fed. */
   private static void ranked(PageBook page, String option) {
     page.lines(PageNames.RANKED)
-        .filter(line -> line.name().equalsIgnoreCase(page.answer().names().shown("options", option)))
+        .filter(
+            line -> line.name().equalsIgnoreCase(page.answer().names().shown("options", option)))
         .forEach(
             line -> {
               Figure margin = joint(page, option, Measure.MONEY_MARGIN.of());
@@ -66,21 +76,35 @@ final class ComparePageCheck implements Check {
               page.limits(line, 3, margin);
               List<String> lines = page.answer().plant("base").names("lines");
               double longest =
-                  page.answer().table(Tables.BOTTLENECKS).rows(Columns.OPTION, option)
+                  page.answer()
+                      .table(Tables.BOTTLENECKS)
+                      .rows(Columns.OPTION, option)
                       .filter(row -> row.is(Columns.LINE, lines.get(0)))
-                      .mapToDouble(row -> row.number(Columns.SHARE)).max().orElseThrow();
-              page.number(line, 4, Shown.all(line.cell(4)).get(0), longest, new Figure(longest, longest - 0.01, longest + 0.01, "share"));
+                      .mapToDouble(row -> row.number(Columns.SHARE))
+                      .max()
+                      .orElseThrow();
+              page.number(
+                  line,
+                  4,
+                  Shown.all(line.cell(4)).get(0),
+                  longest,
+                  new Figure(longest, longest - 0.01, longest + 0.01, "share"));
               page.cell(line, 5, joint(page, option, Measure.MASS_FED.of("stalk")));
             });
   }
 
   private static Figure joint(PageBook page, String option, String measure) {
     Table.Row row =
-        page.answer().table(Tables.DIFFERENCES).row(of -> of.is(Columns.OPTION, option) && of.is(Columns.MEASURE, measure));
+        page.answer()
+            .table(Tables.DIFFERENCES)
+            .row(of -> of.is(Columns.OPTION, option) && of.is(Columns.MEASURE, measure));
     return Figure.of(row, Columns.DIFFERENCE, Columns.LOW_JOINT, Columns.HIGH_JOINT);
   }
 
-  /** A row for each cause by its label, a column for each plant; a plant in which it holds nothing shows 0. */
+  /**
+   * A row for each cause by its label, a column for each plant; a plant in which it holds nothing
+   * shows 0.
+   */
   private static void bottlenecks(PageBook page, String line) {
     Table table = page.answer().table(Tables.BOTTLENECKS);
     page.lines(PageNames.BOTTLENECKS_SIDE_BY_SIDE, page.answer().names().shown("lines", line))
@@ -95,7 +119,8 @@ final class ComparePageCheck implements Check {
                         .filter(each -> each.is(Columns.LINE, line))
                         .filter(each -> label(page, each.text(Columns.CAUSE)).equals(row.name()))
                         .findFirst();
-                page.cell(row, at + 1, of.map(ComparePageCheck::share).orElse(Figure.alone(0, "share")));
+                page.cell(
+                    row, at + 1, of.map(ComparePageCheck::share).orElse(Figure.alone(0, "share")));
               }
             });
   }
@@ -126,7 +151,10 @@ final class ComparePageCheck implements Check {
 
   private static Figure share(Table.Row row) {
     return new Figure(
-        row.number(Columns.SHARE), row.number(Columns.SHARE_LOW), row.number(Columns.SHARE_HIGH), "share");
+        row.number(Columns.SHARE),
+        row.number(Columns.SHARE_LOW),
+        row.number(Columns.SHARE_HIGH),
+        "share");
   }
 
   private static void months(PageBook page, String label, Measure measure) {
@@ -144,7 +172,10 @@ final class ComparePageCheck implements Check {
                                 of.is(Columns.OPTION, plant)
                                     && of.is(Columns.MONTH, line.name())
                                     && of.is(Columns.MEASURE, measure.of()));
-                page.cell(line, at + 1, Figure.alone(month.number(Columns.MEAN), month.text(Columns.UNIT)));
+                page.cell(
+                    line,
+                    at + 1,
+                    Figure.alone(month.number(Columns.MEAN), month.text(Columns.UNIT)));
               }
             });
   }
@@ -179,7 +210,8 @@ final class ComparePageCheck implements Check {
     List<Shown> shown = Shown.all(line.cell(1));
     boolean isCount = line.cell(1).matches("\\d+ of .*");
     double happened = isCount ? chance.value() * shown.get(1).value() : chance.value();
-    page.number(line, 1, shown.get(0), happened, isCount ? Figure.alone(happened, "count") : chance);
+    page.number(
+        line, 1, shown.get(0), happened, isCount ? Figure.alone(happened, "count") : chance);
     page.number(line, 1, shown.get(2), chance.low(), chance);
     page.number(line, 1, shown.get(3), chance.high(), chance);
   }
@@ -212,13 +244,16 @@ final class ComparePageCheck implements Check {
     double place = share * (values.length - 1);
     int below = (int) Math.floor(place);
     int above = (int) Math.ceil(place);
-    return above < paid.length ? paid[below] + (place - below) * (paid[above] - paid[below]) : Double.NaN;
+    return above < paid.length
+        ? paid[below] + (place - below) * (paid[above] - paid[below])
+        : Double.NaN;
   }
 
   /** A row for each date, in the order of the table; dates that are no whole years are rounded. */
   private static void cash(PageBook page, String option) {
     List<Table.Row> rows = page.answer().table(Tables.CASH).rows(Columns.OPTION, option).toList();
-    List<PageBook.Line> lines = page.lines(PageNames.CASH, page.answer().names().shown("options", option)).toList();
+    List<PageBook.Line> lines =
+        page.lines(PageNames.CASH, page.answer().names().shown("options", option)).toList();
     String[] columns = {Columns.MEAN, Columns.P05, Columns.P50, Columns.P95};
     for (int date = 0; date < lines.size(); date++) {
       Table.Row row = rows.get(date);
@@ -241,14 +276,27 @@ final class ComparePageCheck implements Check {
               Table.Row row =
                   page.answer()
                       .table(Tables.TORNADO)
-                      .row(of -> of.is(Columns.OPTION, option) && of.is(Columns.INPUT, line.cell(1)));
+                      .row(
+                          of ->
+                              of.is(Columns.OPTION, option) && of.is(Columns.INPUT, line.cell(1)));
               JsonObject more = record.get(row.at()).getAsJsonObject();
-              end(page, line, 3, row.number(Columns.NPV_AT_LOW), more.get("half_width_at_low").getAsDouble());
-              end(page, line, 4, row.number(Columns.NPV_AT_HIGH), more.get("half_width_at_high").getAsDouble());
+              end(
+                  page,
+                  line,
+                  3,
+                  row.number(Columns.NPV_AT_LOW),
+                  more.get("half_width_at_low").getAsDouble());
+              end(
+                  page,
+                  line,
+                  4,
+                  row.number(Columns.NPV_AT_HIGH),
+                  more.get("half_width_at_high").getAsDouble());
             });
   }
 
-  private static void end(PageBook page, PageBook.Line line, int column, double worth, double half) {
+  private static void end(
+      PageBook page, PageBook.Line line, int column, double worth, double half) {
     page.cell(line, column, new Figure(worth, worth - half, worth + half, "money"));
   }
 
@@ -257,7 +305,8 @@ final class ComparePageCheck implements Check {
   }
 
   private static void breakEven(PageBook page) {
-    JsonArray record = page.answer().record().getAsJsonObject("further").getAsJsonArray("break_even");
+    JsonArray record =
+        page.answer().record().getAsJsonObject("further").getAsJsonArray("break_even");
     page.lines(PageNames.BREAK_EVEN)
         .forEach(
             line -> {
@@ -265,15 +314,25 @@ final class ComparePageCheck implements Check {
               Table.Row row =
                   page.answer()
                       .table(Tables.BREAK_EVEN)
-                      .row(of -> of.is(Columns.OPTION, page.answer().names().named("options", name[0])) && of.is(Columns.INPUT, line.cell(1)));
+                      .row(
+                          of ->
+                              of.is(Columns.OPTION, page.answer().names().named("options", name[0]))
+                                  && of.is(Columns.INPUT, line.cell(1)));
               if (row.is(Columns.FOUND, "yes")) {
                 JsonObject more = record.get(row.at()).getAsJsonObject();
                 page.cell(
-                    line, 4, new Figure(row.number(Columns.VALUE), number(more, "low_95"), number(more, "high_95"), ""));
+                    line,
+                    4,
+                    new Figure(
+                        row.number(Columns.VALUE),
+                        number(more, "low_95"),
+                        number(more, "high_95"),
+                        ""));
               } else {
                 page.cell(line, 4, Figure.alone(Double.NaN, ""));
               }
-              page.limits(line, 5, new Figure(0, row.number(Columns.FROM), row.number(Columns.TO), ""));
+              page.limits(
+                  line, 5, new Figure(0, row.number(Columns.FROM), row.number(Columns.TO), ""));
             });
   }
 }

@@ -16,7 +16,9 @@ final class Control {
     return ofMeasure(measure, MILLIONTH);
   }
 
-  /** @param share by which it is off */
+  /**
+   * @param share by which it is off
+   */
   static UnaryOperator<WrittenAnswer> ofMeasure(String measure, double share) {
     return inTable(
         Tables.MEASURES,
@@ -56,7 +58,8 @@ final class Control {
     return answer -> {
       Table table = answer.table(file);
       Table.Row row = table.row(of -> wanted.test(of) && Math.abs(of.number(column)) > 0);
-      return answer.with(table.with(row, column, Double.toString(row.number(column) * (1 + share))));
+      return answer.with(
+          table.with(row, column, Double.toString(row.number(column) * (1 + share))));
     };
   }
 

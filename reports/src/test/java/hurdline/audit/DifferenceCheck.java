@@ -1,10 +1,16 @@
 package hurdline.audit;
 
-/** differences.csv: paired by replication, intervals that hold together, and how many replications would show it. */
+/**
+ * differences.csv: paired by replication, intervals that hold together, and how many replications
+ * would show it.
+ */
 final class DifferenceCheck implements Check {
   static final String DIFFERENCES = "paired differences";
 
-  /** Share of the values, or of their unit where that is more, below which two of a pair count as equal; what the tables call no difference. */
+  /**
+   * Share of the values, or of their unit where that is more, below which two of a pair count as
+   * equal; what the tables call no difference.
+   */
   private static final double EQUAL = 1e-9;
 
   private static final int MOST = 1_000_000_000;
@@ -27,7 +33,8 @@ final class DifferenceCheck implements Check {
     }
   }
 
-  private static void compare(Samples of, Samples against, int comparisons, Table.Row row, Ledger ledger) {
+  private static void compare(
+      Samples of, Samples against, int comparisons, Table.Row row, Ledger ledger) {
     String measure = row.text(Columns.MEASURE);
     double[] option = of.all(measure).clone();
     double[] base = against.all(measure).clone();
@@ -44,11 +51,24 @@ final class DifferenceCheck implements Check {
       }
       largest = Math.max(largest, Double.isNaN(larger) ? 0 : larger);
     }
-    figures(Statistic.of(base), Statistic.of(option), Statistic.of(differences), comparisons, 1e-9 * largest, row, ledger);
+    figures(
+        Statistic.of(base),
+        Statistic.of(option),
+        Statistic.of(differences),
+        comparisons,
+        1e-9 * largest,
+        row,
+        ledger);
   }
 
   private static void figures(
-      Statistic base, Statistic option, Statistic paired, int comparisons, double rounding, Table.Row row, Ledger ledger) {
+      Statistic base,
+      Statistic option,
+      Statistic paired,
+      int comparisons,
+      double rounding,
+      Table.Row row,
+      Ledger ledger) {
     ledger.near(DIFFERENCES, row, paired.count(), row.number(Columns.REPLICATIONS));
     ledger.near(DIFFERENCES, row, base.mean(), row.number(Columns.BASE_MEAN));
     ledger.near(DIFFERENCES, row, option.mean(), row.number(Columns.OPTION_MEAN));
@@ -72,8 +92,9 @@ final class DifferenceCheck implements Check {
   }
 
   /**
-   * None where there is no difference, or no spread known; a billion stands for more than anybody makes. Hall's limits may
-   * show what Student's do not, and the other way round: what is significant takes no more than there are, what is not more.
+   * None where there is no difference, or no spread known; a billion stands for more than anybody
+   * makes. Hall's limits may show what Student's do not, and the other way round: what is
+   * significant takes no more than there are, what is not more.
    */
   private static void needed(
       Statistic paired, int comparisons, boolean significant, Table.Row row, Ledger ledger) {
@@ -83,7 +104,11 @@ final class DifferenceCheck implements Check {
     } else if (paired.shows(paired.count(), comparisons) != significant) {
       ledger.near(DIFFERENCES, row, significant ? paired.count() : paired.count() + 1, needed);
     } else if (needed < MOST) {
-      ledger.same(DIFFERENCES, row + " replications", true, paired.isLeastToShow((int) needed, comparisons));
+      ledger.same(
+          DIFFERENCES,
+          row + " replications",
+          true,
+          paired.isLeastToShow((int) needed, comparisons));
     }
   }
 }

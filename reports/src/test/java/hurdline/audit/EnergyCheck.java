@@ -3,7 +3,10 @@ package hurdline.audit;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 
-/** Electricity: power times hours up for machines of constant power, the grinding law for mills, and their sum. */
+/**
+ * Electricity: power times hours up for machines of constant power, the grinding law for mills, and
+ * their sum.
+ */
 final class EnergyCheck implements Check {
   static final String CONSTANT = "power times hours up";
   static final String MILLS = "energy of mills";
@@ -31,7 +34,12 @@ final class EnergyCheck implements Check {
   }
 
   private static void machine(
-      Samples samples, int replication, String where, String machine, PlantFacts plant, Ledger ledger) {
+      Samples samples,
+      int replication,
+      String where,
+      String machine,
+      PlantFacts plant,
+      Ledger ledger) {
     String path = "machines." + machine;
     double power = plant.amount(path + ".power");
     double energy = samples.at(replication, Measure.MACHINE_ENERGY, machine);
@@ -55,9 +63,17 @@ final class EnergyCheck implements Check {
     return up;
   }
 
-  /** On each screen no less than the law asks for, and no more than that and the motor's empty draw in all hours up. */
+  /**
+   * On each screen no less than the law asks for, and no more than that and the motor's empty draw
+   * in all hours up.
+   */
   private static void mill(
-      Samples samples, int replication, String where, String mill, PlantFacts plant, Ledger ledger) {
+      Samples samples,
+      int replication,
+      String where,
+      String mill,
+      PlantFacts plant,
+      Ledger ledger) {
     String path = "machines." + mill;
     double empty = plant.amount(path + ".power") * plant.amount(path + ".grinding.no_load");
     double law = 0;
@@ -66,25 +82,33 @@ final class EnergyCheck implements Check {
       if (match.names().get(0).equals(mill)) {
         String screen = match.names().get(1);
         double ofLaw =
-            perTonne(plant, path, screen) * samples.at(replication, Measure.MACHINE_SCREEN_MASS_IN, mill, screen);
+            perTonne(plant, path, screen)
+                * samples.at(replication, Measure.MACHINE_SCREEN_MASS_IN, mill, screen);
         double ofScreen = samples.at(replication, Measure.MACHINE_SCREEN_ENERGY, mill, screen);
         law += ofLaw;
         drawn += ofScreen;
         if (!plant.has(path + ".grinding.by_moisture")) {
-          ledger.between(MILLS, where + mill + " " + screen, ofLaw, ofScreen, empty > 0 ? Double.MAX_VALUE : ofLaw);
+          ledger.between(
+              MILLS,
+              where + mill + " " + screen,
+              ofLaw,
+              ofScreen,
+              empty > 0 ? Double.MAX_VALUE : ofLaw);
         }
       }
     }
     ledger.near(MILLS, where + mill, samples.at(replication, Measure.MACHINE_ENERGY, mill), drawn);
     if (!plant.has(path + ".grinding.by_moisture")) {
-      ledger.between(MILLS, where + mill + " law", law, drawn, law + empty * up(samples, replication, mill));
+      ledger.between(
+          MILLS, where + mill + " law", law, drawn, law + empty * up(samples, replication, mill));
     }
   }
 
   /** e = energy (measured_at / opening)^exponent. */
   private static double perTonne(PlantFacts plant, String path, String screen) {
     double ratio =
-        plant.amount(path + ".grinding.measured_at") / plant.amount(path + ".screens." + screen + ".opening");
+        plant.amount(path + ".grinding.measured_at")
+            / plant.amount(path + ".screens." + screen + ".opening");
     return plant.amount(path + ".grinding.energy")
         * Math.pow(ratio, plant.amount(path + ".grinding.exponent"));
   }

@@ -12,7 +12,9 @@ record Figure(double value, double low, double high, String unit) {
   /** A row of summary.csv. */
   static Figure summary(WrittenAnswer answer, String option, String measure) {
     Table.Row row =
-        answer.table(Tables.SUMMARY).row(of -> of.is(Columns.OPTION, option) && of.is(Columns.MEASURE, measure));
+        answer
+            .table(Tables.SUMMARY)
+            .row(of -> of.is(Columns.OPTION, option) && of.is(Columns.MEASURE, measure));
     return of(row, Columns.MEAN, Columns.LOW_95, Columns.HIGH_95);
   }
 

@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
-/** Hours: every machine, line, mill and the building has each hour once; crews and shifts are those of the calendar. */
+/**
+ * Hours: every machine, line, mill and the building has each hour once; crews and shifts are those
+ * of the calendar.
+ */
 final class HoursCheck implements Check {
   static final String STATES = "states of a machine fill the horizon";
   static final String CAUSES = "causes fill the scheduled hours";
@@ -38,7 +41,8 @@ final class HoursCheck implements Check {
     }
   }
 
-  private static void machines(Samples samples, int replication, String where, double horizonH, Ledger ledger) {
+  private static void machines(
+      Samples samples, int replication, String where, double horizonH, Ledger ledger) {
     for (String machine : samples.names(Measure.MACHINE_HOURS)) {
       ToDoubleFunction<State> hours =
           state -> samples.at(replication, Measure.MACHINE_HOURS, machine, state.word());
@@ -50,7 +54,11 @@ final class HoursCheck implements Check {
       stops(samples, replication, where, machine, hours.applyAsDouble(State.DOWN), ledger);
       double running = hours.applyAsDouble(State.SLOWED) + hours.applyAsDouble(State.FULL_RATE);
       if (samples.names(Measure.MACHINE_SCREEN_HOURS).contains(machine)) {
-        ledger.near(SCREENS, where + machine, running, ofMachine(samples, replication, Measure.MACHINE_SCREEN_HOURS, machine));
+        ledger.near(
+            SCREENS,
+            where + machine,
+            running,
+            ofMachine(samples, replication, Measure.MACHINE_SCREEN_HOURS, machine));
       }
       if (samples.names(Measure.MACHINE_CROP_HOURS).contains(machine)) {
         crops(samples, replication, where, machine, ledger);
@@ -75,15 +83,23 @@ final class HoursCheck implements Check {
   private static void stops(
       Samples samples, int replication, String where, String machine, double downH, Ledger ledger) {
     if (samples.names(Measure.MACHINE_STOP_HOURS).contains(machine)) {
-      ledger.near(STOPS, where + machine, downH, ofMachine(samples, replication, Measure.MACHINE_STOP_HOURS, machine));
+      ledger.near(
+          STOPS,
+          where + machine,
+          downH,
+          ofMachine(samples, replication, Measure.MACHINE_STOP_HOURS, machine));
     } else {
       ledger.near(STOPS, where + machine, 0, downH);
     }
   }
 
-  private static void crops(Samples samples, int replication, String where, String machine, Ledger ledger) {
+  private static void crops(
+      Samples samples, int replication, String where, String machine, Ledger ledger) {
     List<String> crops =
-        samples.matches(Measure.MACHINE_CROP_HOURS).stream().map(match -> match.names().get(1)).distinct().toList();
+        samples.matches(Measure.MACHINE_CROP_HOURS).stream()
+            .map(match -> match.names().get(1))
+            .distinct()
+            .toList();
     for (State state : State.values()) {
       if (!NO_CROP.contains(state)) {
         double sum = 0;
@@ -95,7 +111,11 @@ final class HoursCheck implements Check {
       }
     }
     double mass = samples.at(replication, Measure.MACHINE_MASS_IN, machine);
-    ledger.near(CROPS, where + machine + " mass", mass, ofMachine(samples, replication, Measure.MACHINE_CROP_MASS_IN, machine));
+    ledger.near(
+        CROPS,
+        where + machine + " mass",
+        mass,
+        ofMachine(samples, replication, Measure.MACHINE_CROP_MASS_IN, machine));
   }
 
   private static void ratios(
@@ -119,11 +139,16 @@ final class HoursCheck implements Check {
             case TECHNICAL -> produced / (produced + delayed);
             case SETUP -> setup / (produced + setup);
           };
-      ledger.near(RATIOS, where + machine + " " + kpi, expected, samples.at(replication, Measure.MACHINE_KPI, machine, kpi.word()));
+      ledger.near(
+          RATIOS,
+          where + machine + " " + kpi,
+          expected,
+          samples.at(replication, Measure.MACHINE_KPI, machine, kpi.word()));
     }
   }
 
-  private static void lines(Samples samples, int replication, String where, PlantFacts plant, Ledger ledger) {
+  private static void lines(
+      Samples samples, int replication, String where, PlantFacts plant, Ledger ledger) {
     ShiftCalendar calendar = new ShiftCalendar(plant);
     for (String line : samples.names(Measure.LINE_HOURS_SCHEDULED)) {
       double scheduled = samples.at(replication, Measure.LINE_HOURS_SCHEDULED, line);
@@ -139,7 +164,8 @@ final class HoursCheck implements Check {
         ledger.between(CALENDAR, where + line + " hands", 0, hands, calendar.handH(line));
       }
       double changeover = samples.at(replication, Measure.CREW_CHANGEOVER, line);
-      ledger.near(CALENDAR, where + line + " changeover", calendar.changeoverHandH(line), changeover);
+      ledger.near(
+          CALENDAR, where + line + " changeover", calendar.changeoverHandH(line), changeover);
     }
   }
 
@@ -147,23 +173,33 @@ final class HoursCheck implements Check {
   private static boolean neverRanOut(Samples samples, int replication, String line) {
     boolean left = samples.at(replication, Measure.SEASON_LEFT_OVER, line) > 0;
     for (Measure.Match match : samples.matches(Measure.SEASON_NTH_LEFT_OVER)) {
-      left &= !match.names().get(0).equals(line)
-          || samples.at(replication, Measure.SEASON_NTH_LEFT_OVER.of(match.names().toArray(String[]::new))) > 0;
+      left &=
+          !match.names().get(0).equals(line)
+              || samples.at(
+                      replication,
+                      Measure.SEASON_NTH_LEFT_OVER.of(match.names().toArray(String[]::new)))
+                  > 0;
     }
     return left && samples.at(replication, Measure.LINE_HOURS_LIMITED_BY, line, "crop_done") == 0;
   }
 
-  private static void building(Samples samples, int replication, String where, double horizonH, Ledger ledger) {
+  private static void building(
+      Samples samples, int replication, String where, double horizonH, Ledger ledger) {
     if (!samples.has(Measure.BUILDING_HOURS.of(Use.STAFFED.word()))) {
       return;
     }
-    ToDoubleFunction<Use> hours = use -> samples.at(replication, Measure.BUILDING_HOURS, use.word());
+    ToDoubleFunction<Use> hours =
+        use -> samples.at(replication, Measure.BUILDING_HOURS, use.word());
     double all = 0;
     for (Use use : Use.values()) {
       all += use == Use.CONCURRENT ? 0 : hours.applyAsDouble(use);
     }
     ledger.near(BUILDING, where, horizonH, all);
     double alone = samples.sum(replication, Measure.BUILDING_ALONE, false);
-    ledger.near(BUILDING, where + " by line", hours.applyAsDouble(Use.STAFFED), alone + hours.applyAsDouble(Use.CONCURRENT));
+    ledger.near(
+        BUILDING,
+        where + " by line",
+        hours.applyAsDouble(Use.STAFFED),
+        alone + hours.applyAsDouble(Use.CONCURRENT));
   }
 }

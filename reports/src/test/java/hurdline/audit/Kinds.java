@@ -3,7 +3,10 @@ package hurdline.audit;
 import java.util.HashMap;
 import java.util.Map;
 
-/** The least counts of comparisons of the small plant, of one plant of an answer unless said otherwise. */
+/**
+ * The least counts of comparisons of the small plant, of one plant of an answer unless said
+ * otherwise.
+ */
 final class Kinds {
   private Kinds() {}
 

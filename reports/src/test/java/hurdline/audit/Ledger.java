@@ -23,7 +23,9 @@ final class Ledger {
     near(what, where, expected, written, ROUNDING * Math.abs(expected));
   }
 
-  /** @param slack what they may differ by, in their unit: a share of what was added up */
+  /**
+   * @param slack what they may differ by, in their unit: a share of what was added up
+   */
   void near(String what, Object where, double expected, double written, double slack) {
     boolean agree =
         Double.isNaN(expected)
@@ -39,7 +41,12 @@ final class Ledger {
   /** A figure between two others, rounding aside. */
   void between(String what, Object where, double low, double written, double high) {
     double slack = Math.max(NEAR_ZERO, ROUNDING * Math.abs(written));
-    book(what, where, low - slack <= written && written <= high + slack, low + " to " + high, written);
+    book(
+        what,
+        where,
+        low - slack <= written && written <= high + slack,
+        low + " to " + high,
+        written);
   }
 
   private void book(String what, Object where, boolean agree, Object expected, Object written) {

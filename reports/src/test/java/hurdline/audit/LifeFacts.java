@@ -72,7 +72,10 @@ final class LifeFacts {
     return lengthYr();
   }
 
-  /** Replications from the first calendar of a life to that of the next: the calendars of the longest life. */
+  /**
+   * Replications from the first calendar of a life to that of the next: the calendars of the
+   * longest life.
+   */
   private int stride() {
     List<String> options = answer.options();
     return options.subList(1, options.size()).stream()
@@ -86,7 +89,10 @@ final class LifeFacts {
     return (lives - 1) * stride() < added.length;
   }
 
-  /** Whether every calendar is, as no crop that comes from fields is there at the start or left at the end. */
+  /**
+   * Whether every calendar is, as no crop that comes from fields is there at the start or left at
+   * the end.
+   */
   boolean areReplications(int lives) {
     boolean nothingCarried = true;
     for (String of : List.of(answer.options().get(0), option)) {
@@ -97,10 +103,13 @@ final class LifeFacts {
       }
       for (String line : plant.names("lines")) {
         boolean brought = plant.has("deliveries." + MassCheck.crop(plant, line));
-        nothingCarried &= !brought || samples.statistic(Measure.SEASON_LEFT_OVER.of(line)).max() == 0;
+        nothingCarried &=
+            !brought || samples.statistic(Measure.SEASON_LEFT_OVER.of(line)).max() == 0;
       }
     }
-    return nothingCarried && !plant.has("money.escalation") && (lives - 1) * stride() + calendars() <= added.length;
+    return nothingCarried
+        && !plant.has("money.escalation")
+        && (lives - 1) * stride() + calendars() <= added.length;
   }
 
   /** Of calendars of a year or less that begin once a year or follow each other as whole years. */
@@ -134,9 +143,15 @@ final class LifeFacts {
     return new ServiceLife(cost(), amount(".salvage"), lifeYr(option), from, to, amounts);
   }
 
-  /** Where a price of the file lies among the ends of a swing: 1 where they are factors; none where the input is no price. */
+  /**
+   * Where a price of the file lies among the ends of a swing: 1 where they are factors; none where
+   * the input is no price.
+   */
   Optional<Double> price(String input, String unit) {
-    boolean isPrice = input.endsWith(".price") || input.startsWith("money.crop_prices.") || input.equals("money.wage");
+    boolean isPrice =
+        input.endsWith(".price")
+            || input.startsWith("money.crop_prices.")
+            || input.equals("money.wage");
     if (!isPrice) {
       return Optional.empty();
     }

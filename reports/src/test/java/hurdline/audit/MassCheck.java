@@ -32,12 +32,14 @@ final class MassCheck implements Check {
                 drawn(samples, replication, where, plant, ledger);
                 screens(samples, replication, where, ledger);
                 ratios(samples, replication, where, plant, ledger);
-                ledger.between(RESIDUAL, where, 0, samples.at(replication, Measure.BALANCE_RESIDUAL), 1e-9);
+                ledger.between(
+                    RESIDUAL, where, 0, samples.at(replication, Measure.BALANCE_RESIDUAL), 1e-9);
               });
     }
   }
 
-  private static void balance(Samples samples, int replication, String where, boolean dry, Ledger ledger) {
+  private static void balance(
+      Samples samples, int replication, String where, boolean dry, Ledger ledger) {
     double fed = samples.sum(replication, Measure.MASS_FED, dry);
     double out =
         samples.sum(replication, Measure.PRODUCT_MASS, dry)
@@ -50,23 +52,31 @@ final class MassCheck implements Check {
     ledger.near(LOSSES, where, lost, samples.sum(replication, Measure.YARD_PLACE_LOST, dry));
   }
 
-  private static void yard(Samples samples, int replication, String where, boolean dry, Ledger ledger) {
+  private static void yard(
+      Samples samples, int replication, String where, boolean dry, Ledger ledger) {
     for (String crop : samples.names(Measure.MASS_WEIGHED_IN)) {
       double out = 0;
       for (Measure measure :
-          new Measure[] {Measure.MASS_FED, Measure.MASS_LOST_IN_YARD, Measure.MASS_ON_HAND_AT_END}) {
+          new Measure[] {
+            Measure.MASS_FED, Measure.MASS_LOST_IN_YARD, Measure.MASS_ON_HAND_AT_END
+          }) {
         out += samples.at(replication, dry ? measure.dryOf(crop) : measure.of(crop));
       }
       double in = 0;
-      for (Measure measure : new Measure[] {Measure.MASS_ON_HAND_AT_START, Measure.MASS_WEIGHED_IN}) {
+      for (Measure measure :
+          new Measure[] {Measure.MASS_ON_HAND_AT_START, Measure.MASS_WEIGHED_IN}) {
         in += samples.at(replication, dry ? measure.dryOf(crop) : measure.of(crop));
       }
       ledger.near(YARD, where + crop, in, out);
     }
   }
 
-  /** The mean crop is the same in every replication, and near areas times mean yields, which its ranges may cut. */
-  private static void drawn(Samples samples, int replication, String where, PlantFacts plant, Ledger ledger) {
+  /**
+   * The mean crop is the same in every replication, and near areas times mean yields, which its
+   * ranges may cut.
+   */
+  private static void drawn(
+      Samples samples, int replication, String where, PlantFacts plant, Ledger ledger) {
     for (String crop : samples.names(Measure.MASS_DRAWN)) {
       double mean = 0;
       for (String field : plant.names("deliveries." + crop + ".fields")) {
@@ -76,9 +86,12 @@ final class MassCheck implements Check {
       String factor = "deliveries." + crop + ".yield_factor";
       mean *= plant.has(factor) ? plant.mean(factor) : 1;
       double written =
-          samples.at(replication, Measure.MASS_DRAWN, crop) / samples.at(replication, Measure.MASS_DRAWN_OVER_MEAN, crop);
+          samples.at(replication, Measure.MASS_DRAWN, crop)
+              / samples.at(replication, Measure.MASS_DRAWN_OVER_MEAN, crop);
       ledger.between(DRAWN, where + crop, 0.998 * mean, written, 1.002 * mean);
-      double first = samples.at(0, Measure.MASS_DRAWN, crop) / samples.at(0, Measure.MASS_DRAWN_OVER_MEAN, crop);
+      double first =
+          samples.at(0, Measure.MASS_DRAWN, crop)
+              / samples.at(0, Measure.MASS_DRAWN_OVER_MEAN, crop);
       ledger.near(DRAWN, where + crop, first, written);
     }
   }
@@ -97,20 +110,29 @@ final class MassCheck implements Check {
   private static void screens(Samples samples, int replication, String where, Ledger ledger) {
     for (String mill : samples.names(Measure.MACHINE_SCREEN_MASS_IN)) {
       double mass = samples.at(replication, Measure.MACHINE_MASS_IN, mill);
-      double ofScreens = HoursCheck.ofMachine(samples, replication, Measure.MACHINE_SCREEN_MASS_IN, mill);
+      double ofScreens =
+          HoursCheck.ofMachine(samples, replication, Measure.MACHINE_SCREEN_MASS_IN, mill);
       ledger.near(SCREENS, where + mill, mass, ofScreens);
       double dry = 0;
       for (Measure.Match match : samples.matches(Measure.MACHINE_SCREEN_MASS_IN)) {
         if (match.names().get(0).equals(mill)) {
-          dry += samples.at(replication, Measure.MACHINE_SCREEN_MASS_IN.dryOf(match.names().toArray(String[]::new)));
+          dry +=
+              samples.at(
+                  replication,
+                  Measure.MACHINE_SCREEN_MASS_IN.dryOf(match.names().toArray(String[]::new)));
         }
       }
-      ledger.near(SCREENS, where + mill + " dry", samples.at(replication, Measure.MACHINE_MASS_IN.dryOf(mill)), dry);
+      ledger.near(
+          SCREENS,
+          where + mill + " dry",
+          samples.at(replication, Measure.MACHINE_MASS_IN.dryOf(mill)),
+          dry);
     }
   }
 
   /** Of lines whose crop no other line takes: the crop's mass is theirs. */
-  private static void ratios(Samples samples, int replication, String where, PlantFacts plant, Ledger ledger) {
+  private static void ratios(
+      Samples samples, int replication, String where, PlantFacts plant, Ledger ledger) {
     List<String> crops = plant.names("lines").stream().map(line -> crop(plant, line)).toList();
     for (String line : plant.names("lines")) {
       String crop = crop(plant, line);
@@ -119,11 +141,16 @@ final class MassCheck implements Check {
       }
       double fed = samples.at(replication, Measure.MASS_FED, crop);
       double hours = samples.at(replication, Measure.LINE_HOURS_SCHEDULED, line);
-      ledger.near(RATIOS, where + line, fed / hours, samples.at(replication, Measure.LINE_THROUGHPUT, line));
+      ledger.near(
+          RATIOS,
+          where + line,
+          fed / hours,
+          samples.at(replication, Measure.LINE_THROUGHPUT, line));
       for (Measure.Match match : samples.matches(Measure.LINE_TURNOUT)) {
         if (match.names().get(0).equals(line)) {
           double made = samples.at(replication, Measure.PRODUCT_MASS, match.names().get(1));
-          double turnout = samples.at(replication, Measure.LINE_TURNOUT, line, match.names().get(1));
+          double turnout =
+              samples.at(replication, Measure.LINE_TURNOUT, line, match.names().get(1));
           ledger.near(RATIOS, where + line + " " + match.names().get(1), made / fed, turnout);
         }
       }

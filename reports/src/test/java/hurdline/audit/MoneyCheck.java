@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Money of each replication from its masses, hours and counts and from the prices of the plant file. */
+/**
+ * Money of each replication from its masses, hours and counts and from the prices of the plant
+ * file.
+ */
 final class MoneyCheck implements Check {
   static final String REVENUE = "revenue is mass times price";
   static final String PACKAGES = "packages and their cost";
@@ -33,7 +36,9 @@ final class MoneyCheck implements Check {
       Samples samples = answer.samples(option);
       PlantFacts plant = answer.plant(option);
       if (samples.has(Measure.MONEY_MARGIN.of())) {
-        samples.each().forEach(at -> new OfReplication(samples, at, plant, option, ledger).compare());
+        samples
+            .each()
+            .forEach(at -> new OfReplication(samples, at, plant, option, ledger).compare());
       }
     }
   }
@@ -47,13 +52,15 @@ final class MoneyCheck implements Check {
     private final Ledger ledger;
     private final double turnover; // of which rounding is a share
 
-    OfReplication(Samples samples, int replication, PlantFacts plant, String option, Ledger ledger) {
+    OfReplication(
+        Samples samples, int replication, PlantFacts plant, String option, Ledger ledger) {
       this.samples = samples;
       this.replication = replication;
       this.plant = plant;
       this.ledger = ledger;
       where = option + " replication " + (replication + 1) + " ";
-      turnover = at(Measure.MONEY_REVENUE) + at(Measure.MONEY_CROP_COST) + at(Measure.MONEY_OVERHEAD);
+      turnover =
+          at(Measure.MONEY_REVENUE) + at(Measure.MONEY_CROP_COST) + at(Measure.MONEY_OVERHEAD);
     }
 
     private double at(Measure measure, String... names) {
@@ -61,7 +68,8 @@ final class MoneyCheck implements Check {
     }
 
     private void near(String what, String of, double expected, double written) {
-      ledger.near(what, where + of, expected, written, 1e-9 * Math.max(turnover, Math.abs(expected)));
+      ledger.near(
+          what, where + of, expected, written, 1e-9 * Math.max(turnover, Math.abs(expected)));
     }
 
     void compare() {
@@ -83,9 +91,16 @@ final class MoneyCheck implements Check {
         sold(product);
         revenue += at(Measure.PRODUCT_REVENUE, product);
         late += late(product);
-        String packaging = plant.text("products." + product + ".package").map(name -> "packages." + name).orElse("");
+        String packaging =
+            plant
+                .text("products." + product + ".package")
+                .map(name -> "packages." + name)
+                .orElse("");
         double packages = at(Measure.PRODUCT_PACKAGES, product);
-        double full = plant.has(packaging) ? at(Measure.PRODUCT_MASS, product) / plant.amount(packaging + ".mass") : 0;
+        double full =
+            plant.has(packaging)
+                ? at(Measure.PRODUCT_MASS, product) / plant.amount(packaging + ".mass")
+                : 0;
         near(PACKAGES, product, Math.floor(full * (1 + 1e-12)), packages);
         cost += packages * plant.amount(packaging + ".cost");
       }
@@ -97,14 +112,23 @@ final class MoneyCheck implements Check {
     /** Days late times what a day costs, of products whose orders all cost alike. */
     private double late(String product) {
       List<PlantFacts> orders = plant.list("products." + product + ".orders");
-      return orders.isEmpty() ? 0 : at(Measure.PRODUCT_LATE_DAYS, product) * 24 * orders.get(0).amount("late_penalty");
+      return orders.isEmpty()
+          ? 0
+          : at(Measure.PRODUCT_LATE_DAYS, product) * 24 * orders.get(0).amount("late_penalty");
     }
 
-    /** The dry mass brought to the basis, but for what was too wet; orders that have prices of their own are left out. */
+    /**
+     * The dry mass brought to the basis, but for what was too wet; orders that have prices of their
+     * own are left out.
+     */
     private void sold(String product) {
       String path = "products." + product;
       double mass = at(Measure.PRODUCT_MASS, product);
-      double fit = Basis.of(Basis.ofProduct(plant, product), mass, samples.at(replication, Measure.PRODUCT_MASS.dryOf(product)));
+      double fit =
+          Basis.of(
+              Basis.ofProduct(plant, product),
+              mass,
+              samples.at(replication, Measure.PRODUCT_MASS.dryOf(product)));
       double sold = at(Measure.PRODUCT_SOLD, product);
       boolean all = plant.text(path + ".sells").filter("orders"::equals).isEmpty();
       if (all && !plant.has(path + ".moisture.at_most")) {
@@ -112,9 +136,14 @@ final class MoneyCheck implements Check {
       } else {
         ledger.between(REVENUE, where + product + " sold", 0, sold, fit);
       }
-      boolean onePrice = plant.list(path + ".orders").stream().noneMatch(order -> order.has("price"));
+      boolean onePrice =
+          plant.list(path + ".orders").stream().noneMatch(order -> order.has("price"));
       if (onePrice && !plant.has(path + ".moisture.dock")) {
-        near(REVENUE, product, sold * plant.amount(path + ".price"), at(Measure.PRODUCT_REVENUE, product));
+        near(
+            REVENUE,
+            product,
+            sold * plant.amount(path + ".price"),
+            at(Measure.PRODUCT_REVENUE, product));
       }
     }
 
@@ -161,10 +190,17 @@ final class MoneyCheck implements Check {
     private void power() {
       double energy = at(Measure.ENERGY_TOTAL) * plant.amount("money.electricity.energy");
       near(POWER, "electricity", energy + at(Measure.MONEY_DEMAND), at(Measure.MONEY_ELECTRICITY));
-      near(POWER, "overhead", plant.amount("money.overhead") * plant.horizonH(), at(Measure.MONEY_OVERHEAD));
+      near(
+          POWER,
+          "overhead",
+          plant.amount("money.overhead") * plant.horizonH(),
+          at(Measure.MONEY_OVERHEAD));
     }
 
-    /** What was weighed in is bought, and what stock grew by is kept, each at the crop's price; the rest was used. */
+    /**
+     * What was weighed in is bought, and what stock grew by is kept, each at the crop's price; the
+     * rest was used.
+     */
     private void stock() {
       for (String line : samples.names(Measure.MONEY_LINE_STOCK_CHANGE)) {
         String crop = MassCheck.crop(plant, line);
@@ -172,7 +208,8 @@ final class MoneyCheck implements Check {
           double bought = at(Measure.MONEY_LINE_CROP_COST, line);
           double gained = at(Measure.MONEY_LINE_STOCK_CHANGE, line);
           near(STOCK, line + " bought", paid(crop, Measure.MASS_WEIGHED_IN), bought);
-          double kept = paid(crop, Measure.MASS_ON_HAND_AT_END) - paid(crop, Measure.MASS_ON_HAND_AT_START);
+          double kept =
+              paid(crop, Measure.MASS_ON_HAND_AT_END) - paid(crop, Measure.MASS_ON_HAND_AT_START);
           near(STOCK, line + " gained", kept, gained);
           double used = paid(crop, Measure.MASS_FED) + paid(crop, Measure.MASS_LOST_IN_YARD);
           near(STOCK, line + " used", used, bought - gained);
@@ -180,7 +217,10 @@ final class MoneyCheck implements Check {
       }
     }
 
-    /** What a mass of the crop costs: as it is, or its dry matter brought to the moisture at which it is paid. */
+    /**
+     * What a mass of the crop costs: as it is, or its dry matter brought to the moisture at which
+     * it is paid.
+     */
     private double paid(String crop, Measure mass) {
       double price = plant.amount("money.crop_prices." + crop);
       Optional<Double> basis = Basis.ofCrop(plant, crop);
@@ -211,7 +251,8 @@ final class MoneyCheck implements Check {
         String crop = MassCheck.crop(plant, line);
         if (linesOf(crop).size() == 1) {
           double perTonne = at(Measure.MONEY_LINE_MARGIN_PER_TONNE, line);
-          ledger.near(MARGIN, where + line + " per tonne", own / at(Measure.MASS_FED, crop), perTonne);
+          ledger.near(
+              MARGIN, where + line + " per tonne", own / at(Measure.MASS_FED, crop), perTonne);
         }
       }
       double shared = at(Measure.MONEY_ELECTRICITY) + at(Measure.MONEY_OVERHEAD);
@@ -227,7 +268,8 @@ final class MoneyCheck implements Check {
     private void rent() {
       if (plant.has("money.rent")) {
         String line = plant.text("money.rent.line").orElseThrow();
-        double fed = at(Measure.MASS_FED, MassCheck.crop(plant, line)) * plant.amount("money.rent.fed");
+        double fed =
+            at(Measure.MASS_FED, MassCheck.crop(plant, line)) * plant.amount("money.rent.fed");
         double rent = plant.amount("money.rent.fixed") * plant.horizonH() + fed;
         near(RENT, "rent", rent, at(Measure.MONEY_RENT));
         double ofLine = at(Measure.MONEY_LINE_MARGIN, line);

@@ -44,7 +44,8 @@ final class PageBook {
   /** Rows of the table with this label, none where the page has no such table. */
   Stream<Line> lines(String label, Object... names) {
     String wanted = String.format(Locale.ROOT, label, names);
-    Optional<PageTable> table = answer.page().stream().filter(of -> of.label().equalsIgnoreCase(wanted)).findFirst();
+    Optional<PageTable> table =
+        answer.page().stream().filter(of -> of.label().equalsIgnoreCase(wanted)).findFirst();
     return table.stream().flatMap(of -> of.rows().stream().map(cells -> new Line(of, cells)));
   }
 
@@ -55,7 +56,8 @@ final class PageBook {
       ledger.same(PAGE, line + " column " + column, false, line.cell(column).matches("[-+]?\\d.*"));
     } else if (line.cell(column).startsWith(PageNames.ABOVE)) {
       double inUs = Shown.inUs(figure.value(), figure.unit());
-      ledger.between(PAGE, line + " column " + column, shown.get(0).value(), inUs, Double.MAX_VALUE);
+      ledger.between(
+          PAGE, line + " column " + column, shown.get(0).value(), inUs, Double.MAX_VALUE);
     } else if (shown.isEmpty()) {
       ledger.same(PAGE, line + " column " + column, figure, line.cell(column));
     } else {
@@ -74,7 +76,12 @@ final class PageBook {
       number(line, column, shown.get(0), figure.low(), figure);
       number(line, column, shown.get(1), figure.high(), figure);
     } else {
-      ledger.between(PAGE, line + " column " + column + " without limits", 0, figure.halfWidth(), 0.005 * Math.abs(figure.value()));
+      ledger.between(
+          PAGE,
+          line + " column " + column + " without limits",
+          0,
+          figure.halfWidth(),
+          0.005 * Math.abs(figure.value()));
     }
   }
 
@@ -101,7 +108,8 @@ final class PageBook {
     return isShown(line.cell(1), adjusted.withValue(row.number(Columns.MEAN)))
         && isShown(line.cell(2), adjusted)
         && (limits.size() == 2
-            ? isRounded(limits.get(0), adjusted.low(), adjusted) && isRounded(limits.get(1), adjusted.high(), adjusted)
+            ? isRounded(limits.get(0), adjusted.low(), adjusted)
+                && isRounded(limits.get(1), adjusted.high(), adjusted)
             : adjusted.halfWidth() == 0);
   }
 

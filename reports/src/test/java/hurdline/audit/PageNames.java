@@ -1,12 +1,14 @@
 package hurdline.audit;
 
 import hurdline.measure.Measure;
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The words of the page by which its tables and rows are found, spelled here and nowhere else in this package. */
+/**
+ * The words of the page by which its tables and rows are found, spelled here and nowhere else in
+ * this package.
+ */
 final class PageNames {
   static final String ANSWER = "the answer";
   static final String ADJUSTED = "adjusted for the drawn crop";
@@ -25,7 +27,8 @@ final class PageNames {
   static final String MARGIN_BY_LINE = "margin by line";
   static final String ENERGY_BY_MONTH = "Electricity by month";
   static final String PEAK_BY_MONTH = "Highest quarter-hour of each month";
-  static final String MEAN_PEAK_BY_MONTH = "Highest quarter-hour of each month, mean over the replications";
+  static final String MEAN_PEAK_BY_MONTH =
+      "Highest quarter-hour of each month, mean over the replications";
   static final String DEMAND_BY_MONTH = "what peak demand costs by month";
   static final String DIFFERENCES = "%s against the plant as it stands";
   static final String RANKED = "alternatives by difference from the plant as it stands";
@@ -36,7 +39,8 @@ final class PageNames {
   static final String BREAK_EVEN = "break-even of each option";
   static final String YARD_OVERFLOW = "Chance that a yard of each size overflows";
   static final String YARD_PEAK = "Peak of the yard without limit";
-  static final String YARD_LOSSES = "What a smaller yard holds back, and what wastes away; dashed: as the file has it";
+  static final String YARD_LOSSES =
+      "What a smaller yard holds back, and what wastes away; dashed: as the file has it";
   static final String YARD_MONEY = "What a yard of each size costs a year";
   static final String YARD_WITHOUT_LIMIT = "%s in the yard without limit";
   static final String PLACES = "bales by place, the plant as the file has it";
@@ -61,18 +65,23 @@ final class PageNames {
 
   private PageNames() {}
 
-  /** The measure that a row such as "Stalk line: left over" of a run's main figures is about; none of words and of shares of hours. */
+  /**
+   * The measure that a row such as "Stalk line: left over" of a run's main figures is about; none
+   * of words and of shares of hours.
+   */
   static Optional<String> ofRun(WrittenAnswer answer, String label) {
     String group = label.replaceAll(": .*", "");
     String row = label.replaceAll("^.*: ", "");
     PlantFacts plant = answer.plant("base");
     Optional<String> line = named(answer, "lines", group);
     if (row.startsWith("peak of ")) {
-      return named(answer, "crops", row.substring("peak of ".length()).replaceAll(", room .*", "")).map(Measure.YARD_PEAK::of);
+      return named(answer, "crops", row.substring("peak of ".length()).replaceAll(", room .*", ""))
+          .map(Measure.YARD_PEAK::of);
     }
     if (line.isEmpty()) {
       return row.startsWith("margin, ")
-          ? named(answer, "lines", row.substring("margin, ".length())).map(Measure.MONEY_LINE_MARGIN_PER_TONNE::of)
+          ? named(answer, "lines", row.substring("margin, ".length()))
+              .map(Measure.MONEY_LINE_MARGIN_PER_TONNE::of)
           : row.equals("margin") ? Optional.of(Measure.MONEY_MARGIN.of()) : Optional.empty();
     }
     return switch (row) {
@@ -88,7 +97,9 @@ final class PageNames {
 
   private static Optional<String> named(WrittenAnswer answer, String section, String shown) {
     String name = answer.names().named(section, shown);
-    return answer.plant("base").names(section).contains(name) ? Optional.of(name) : Optional.empty();
+    return answer.plant("base").names(section).contains(name)
+        ? Optional.of(name)
+        : Optional.empty();
   }
 
   private static String crop(WrittenAnswer answer, String shown) {

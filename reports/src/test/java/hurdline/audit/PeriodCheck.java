@@ -5,7 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 
-/** weeks.csv and months.csv: what adds up over the calendar gives the measure's mean, quantiles stand in their order. */
+/**
+ * weeks.csv and months.csv: what adds up over the calendar gives the measure's mean, quantiles
+ * stand in their order.
+ */
 final class PeriodCheck implements Check {
   static final String WEEKS = "weeks add up";
   static final String MONTHS = "months add up";
@@ -35,7 +38,11 @@ final class PeriodCheck implements Check {
               Of of = new Of(row.text(Columns.OPTION), row.text(Columns.MEASURE));
               sums.merge(of, row.number(Columns.MEAN), Double::sum);
               ledger.between(
-                  ORDER, row, row.number(Columns.P05), row.number(Columns.P50), row.number(Columns.P95));
+                  ORDER,
+                  row,
+                  row.number(Columns.P05),
+                  row.number(Columns.P50),
+                  row.number(Columns.P95));
             });
     sums.forEach(
         (of, sum) -> {
@@ -46,7 +53,9 @@ final class PeriodCheck implements Check {
         });
   }
 
-  /** A month's charge is its peak times the price of a kilowatt, on the mean and at each quantile. */
+  /**
+   * A month's charge is its peak times the price of a kilowatt, on the mean and at each quantile.
+   */
   private static void demand(WrittenAnswer answer, Ledger ledger) {
     Table months = answer.table(Tables.MONTHS);
     for (String option : answer.options()) {
@@ -63,8 +72,10 @@ final class PeriodCheck implements Check {
                             row.is(Columns.OPTION, option)
                                 && row.is(Columns.MONTH, charge.text(Columns.MONTH))
                                 && row.is(Columns.MEASURE, Measure.ENERGY_PEAK.of()));
-                for (String column : new String[] {Columns.MEAN, Columns.P05, Columns.P50, Columns.P95}) {
-                  ledger.near(DEMAND, charge, peak.number(column) * perKwMonth, charge.number(column));
+                for (String column :
+                    new String[] {Columns.MEAN, Columns.P05, Columns.P50, Columns.P95}) {
+                  ledger.near(
+                      DEMAND, charge, peak.number(column) * perKwMonth, charge.number(column));
                 }
               });
     }
@@ -77,7 +88,11 @@ final class PeriodCheck implements Check {
         .rows(Columns.MEASURE, Measure.ENERGY_PEAK.of())
         .forEach(
             row -> {
-              double year = answer.samples(row.text(Columns.OPTION)).statistic(Measure.ENERGY_PEAK.of()).mean();
+              double year =
+                  answer
+                      .samples(row.text(Columns.OPTION))
+                      .statistic(Measure.ENERGY_PEAK.of())
+                      .mean();
               ledger.between(ORDER, row, 0, row.number(Columns.MEAN), year);
             });
   }

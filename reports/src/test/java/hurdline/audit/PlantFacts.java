@@ -21,8 +21,9 @@ import org.yaml.snakeyaml.representer.Representer;
 import org.yaml.snakeyaml.resolver.Resolver;
 
 /**
- * What a plant file says, read as plain text by paths such as {@code machines.mill.power}: the prices and rates by which
- * an answer is recomputed. Amounts come in tonnes, hours, kilowatts, square metres and the file's currency.
+ * What a plant file says, read as plain text by paths such as {@code machines.mill.power}: the
+ * prices and rates by which an answer is recomputed. Amounts come in tonnes, hours, kilowatts,
+ * square metres and the file's currency.
  */
 final class PlantFacts {
   private static final Pattern SCALED = Pattern.compile("(money[.a-z_]*)=x([0-9.]+)");
@@ -37,7 +38,11 @@ final class PlantFacts {
     LoaderOptions options = new LoaderOptions();
     Yaml yaml =
         new Yaml(
-            new SafeConstructor(options), new Representer(new DumperOptions()), new DumperOptions(), options, new OnlyText());
+            new SafeConstructor(options),
+            new Representer(new DumperOptions()),
+            new DumperOptions(),
+            options,
+            new OnlyText());
     return new PlantFacts((Map<?, ?>) yaml.load(Files.readString(path)));
   }
 
@@ -49,13 +54,20 @@ final class PlantFacts {
     }
   }
 
-  /** The plant with options or with a plan of its file, {@code base}, {@code A} or {@code A+B}, or with scaled prices, {@code money.wage=x1.2}. */
+  /**
+   * The plant with options or with a plan of its file, {@code base}, {@code A} or {@code A+B}, or
+   * with scaled prices, {@code money.wage=x1.2}.
+   */
   PlantFacts with(String names) {
     Map<?, ?> changed = file;
     if (names.contains("=")) {
       for (String change : names.split("; ")) {
         Matcher scaled = SCALED.matcher(change);
-        changed = scaled.matches() ? scaled(changed, scaled.group(1).split("\\."), 0, Double.parseDouble(scaled.group(2))) : changed;
+        changed =
+            scaled.matches()
+                ? scaled(
+                    changed, scaled.group(1).split("\\."), 0, Double.parseDouble(scaled.group(2)))
+                : changed;
       }
       return new PlantFacts(changed);
     }
@@ -89,7 +101,8 @@ final class PlantFacts {
           if (value == null) {
             result.remove(key);
           } else if (value instanceof Map<?, ?> inner) {
-            result.put(key, merged(result.get(key) instanceof Map<?, ?> old ? old : Map.of(), inner));
+            result.put(
+                key, merged(result.get(key) instanceof Map<?, ?> old ? old : Map.of(), inner));
           } else {
             result.put(key, value);
           }
@@ -151,11 +164,14 @@ final class PlantFacts {
 
   /** The mean of an amount that may vary: a quantity, or the mean of the one distribution named. */
   double mean(String path) {
-    return text(path).map(Amount::of).orElseGet(() -> amount(path + "." + names(path).get(0) + ".mean"));
+    return text(path)
+        .map(Amount::of)
+        .orElseGet(() -> amount(path + "." + names(path).get(0) + ".mean"));
   }
 
   LocalDate date(String path) {
-    return LocalDate.parse(text(path).orElseThrow(() -> new IllegalArgumentException("no date at " + path)));
+    return LocalDate.parse(
+        text(path).orElseThrow(() -> new IllegalArgumentException("no date at " + path)));
   }
 
   LocalDate firstDay() {

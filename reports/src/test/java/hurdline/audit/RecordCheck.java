@@ -4,11 +4,12 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** record.json against the tables: the same rows in the same order, and each figure digit for digit. */
+/**
+ * record.json against the tables: the same rows in the same order, and each figure digit for digit.
+ */
 final class RecordCheck implements Check {
   static final String RECORD = "record.json is the tables";
 
@@ -38,7 +39,10 @@ final class RecordCheck implements Check {
   /** What follows from other columns of its row. */
   private static final Set<String> IN_TABLES_ALONE = Set.of(Columns.DEFINITION, Columns.SWING);
 
-  /** Inner objects whose fields are columns like any other: of a pair of plans, and of what a size of the yard costs. */
+  /**
+   * Inner objects whose fields are columns like any other: of a pair of plans, and of what a size
+   * of the yard costs.
+   */
   private static final Set<String> INNER = Set.of("row", "cost", "above");
 
   private static final Map<String, String> WORDS = Map.of("true", "yes", "false", "no");
@@ -49,7 +53,10 @@ final class RecordCheck implements Check {
       if (table.file().equals(Tables.SERVICE_LIVES)) {
         lives(table, answer.record().getAsJsonArray("service_lives"), ledger);
       } else if (table.file().equals(Tables.GAIN)) {
-        rows(table, list(answer.record(), answer.record().has("further") ? "further.gains" : "gains"), ledger);
+        rows(
+            table,
+            list(answer.record(), answer.record().has("further") ? "further.gains" : "gains"),
+            ledger);
       } else if (LISTS.containsKey(table.file())) {
         rows(table, list(answer.record(), LISTS.get(table.file())), ledger);
       }
@@ -89,7 +96,9 @@ final class RecordCheck implements Check {
     }
   }
 
-  /** Fields by their names, which are those of the columns; true is yes, and nothing an empty cell. */
+  /**
+   * Fields by their names, which are those of the columns; true is yes, and nothing an empty cell.
+   */
   private static void flatten(String path, JsonObject object, Map<String, String> fields) {
     for (Map.Entry<String, JsonElement> field : object.entrySet()) {
       JsonElement value = field.getValue();
@@ -114,7 +123,8 @@ final class RecordCheck implements Check {
       JsonElement figure = life.get(row.text(Columns.QUANTITY));
       ledger.same(RECORD, row, life.get(Columns.OPTION).getAsString(), row.text(Columns.OPTION));
       ledger.same(RECORD, row, life.get(Columns.LIFE).getAsString(), row.text(Columns.LIFE));
-      ledger.same(RECORD, row, figure.isJsonNull() ? "" : figure.getAsString(), row.text(Columns.VALUE));
+      ledger.same(
+          RECORD, row, figure.isJsonNull() ? "" : figure.getAsString(), row.text(Columns.VALUE));
     }
   }
 }

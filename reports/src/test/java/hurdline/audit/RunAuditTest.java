@@ -44,32 +44,47 @@ class RunAuditTest extends AnswerAuditTest {
         arguments(SummaryCheck.SUMMARY, Control.inTable(Tables.SUMMARY, Columns.LOW_95)),
         arguments(SummaryCheck.SUMMARY, Control.inTable(Tables.SUMMARY, Columns.SD)),
         arguments(SummaryCheck.SUMMARY, Control.inTable(Tables.SUMMARY, Columns.P95)),
-        arguments(AdjustedCheck.ADJUSTED, Control.inTable(Tables.ADJUSTED, Columns.ADJUSTED_ERROR, 1e-4)),
+        arguments(
+            AdjustedCheck.ADJUSTED, Control.inTable(Tables.ADJUSTED, Columns.ADJUSTED_ERROR, 1e-4)),
         arguments(PeriodCheck.WEEKS, Control.inTable(Tables.WEEKS, Columns.MEAN)),
         arguments(PeriodCheck.MONTHS, Control.inTable(Tables.MONTHS, Columns.MEAN)),
-        arguments(HoursCheck.STATES, Control.ofMeasure(Measure.MACHINE_HOURS.of("saw", State.STARVED.word()))),
-        arguments(HoursCheck.CAUSES, Control.ofMeasure(Measure.LINE_HOURS_LIMITED_BY.of("stalk_line", "mill"))),
-        arguments(HoursCheck.STOPS, Control.ofMeasure(Measure.MACHINE_STOP_HOURS.of("saw", "choke"))),
-        arguments(HoursCheck.SCREENS, Control.ofMeasure(Measure.MACHINE_SCREEN_HOURS.of("mill", "coarse"))),
+        arguments(
+            HoursCheck.STATES,
+            Control.ofMeasure(Measure.MACHINE_HOURS.of("saw", State.STARVED.word()))),
+        arguments(
+            HoursCheck.CAUSES,
+            Control.ofMeasure(Measure.LINE_HOURS_LIMITED_BY.of("stalk_line", "mill"))),
+        arguments(
+            HoursCheck.STOPS, Control.ofMeasure(Measure.MACHINE_STOP_HOURS.of("saw", "choke"))),
+        arguments(
+            HoursCheck.SCREENS,
+            Control.ofMeasure(Measure.MACHINE_SCREEN_HOURS.of("mill", "coarse"))),
         arguments(HoursCheck.CALENDAR, Control.ofMeasure(Measure.CREW_CHANGEOVER.of("stalk_line"))),
         arguments(MassCheck.BALANCE, Control.ofMeasure(Measure.PRODUCT_MASS.dryOf("fiber"))),
         arguments(MassCheck.YARD, Control.ofMeasure(Measure.MASS_FED.of("stalk"))),
         arguments(MassCheck.LOSSES, Control.ofMeasure(Measure.YARD_PLACE_LOST.of("shed"), 1e-5)),
-        arguments(MassCheck.SCREENS, Control.ofMeasure(Measure.MACHINE_SCREEN_MASS_IN.of("mill", "medium"))),
-        arguments(MassCheck.RATIOS, Control.ofMeasure(Measure.LINE_TURNOUT.of("stalk_line", "fiber"))),
-        arguments(EnergyCheck.CONSTANT, Control.ofMeasure(Measure.MACHINE_ENERGY.of("gin_fans"), 1e-5)),
+        arguments(
+            MassCheck.SCREENS,
+            Control.ofMeasure(Measure.MACHINE_SCREEN_MASS_IN.of("mill", "medium"))),
+        arguments(
+            MassCheck.RATIOS, Control.ofMeasure(Measure.LINE_TURNOUT.of("stalk_line", "fiber"))),
+        arguments(
+            EnergyCheck.CONSTANT, Control.ofMeasure(Measure.MACHINE_ENERGY.of("gin_fans"), 1e-5)),
         arguments(EnergyCheck.SUM, Control.ofMeasure(Measure.ENERGY_TOTAL.of())),
         arguments(MoneyCheck.REVENUE, Control.ofMeasure(Measure.PRODUCT_REVENUE.of("fiber"))),
         arguments(MoneyCheck.PACKAGES, Control.ofMeasure(Measure.MONEY_PACKAGES.of())),
         arguments(MoneyCheck.STOPS, Control.ofMeasure(Measure.MONEY_STOPS.of(), 1e-3)),
-        arguments(MoneyCheck.WAGES, Control.ofMeasure(Measure.CREW_OVERTIME.of("stalk_line"), 1e-4)),
+        arguments(
+            MoneyCheck.WAGES, Control.ofMeasure(Measure.CREW_OVERTIME.of("stalk_line"), 1e-4)),
         arguments(MoneyCheck.POWER, Control.ofMeasure(Measure.MONEY_ELECTRICITY.of())),
-        arguments(MoneyCheck.STOCK, Control.ofMeasure(Measure.MONEY_LINE_CROP_COST.of("stalk_line"))),
+        arguments(
+            MoneyCheck.STOCK, Control.ofMeasure(Measure.MONEY_LINE_CROP_COST.of("stalk_line"))),
         arguments(MoneyCheck.MARGIN, Control.ofMeasure(Measure.MONEY_MARGIN.of(), 1e-4)),
         arguments(MoneyCheck.RENT, Control.ofMeasure(Measure.MONEY_RENT.of())),
         arguments(RecordCheck.RECORD, Control.inTable(Tables.YARD_LEVELS, Columns.P50)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.ANSWER, 1)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.ENERGY_BY_MONTH, 1)),
-        arguments(TerminalCheck.TERMINAL, Control.onTerminal("(?<= )\\d+(\\.\\d ton +\\d)", "7777$1")));
+        arguments(
+            TerminalCheck.TERMINAL, Control.onTerminal("(?<= )\\d+(\\.\\d ton +\\d)", "7777$1")));
   }
 }

@@ -9,7 +9,8 @@ import java.util.List;
 
 /** The page of a run against its tables. */
 final class RunPageCheck implements Check {
-  private static final List<String> BAND = List.of(Columns.MEAN, Columns.P05, Columns.P50, Columns.P95);
+  private static final List<String> BAND =
+      List.of(Columns.MEAN, Columns.P05, Columns.P50, Columns.P95);
 
   @Override
   public void compare(WrittenAnswer answer, Ledger ledger) {
@@ -23,11 +24,37 @@ final class RunPageCheck implements Check {
       weeks(page, option, line, MassCheck.crop(answer.plant("base"), line));
     }
     hours(page, option);
-    named(page, option, PageNames.STOPS, "machines", Measure.MACHINE_STOP_COUNT, Measure.MACHINE_STOP_HOURS);
-    named(page, option, PageNames.RESOURCES, "resources", Measure.RESOURCE_BUSY, Measure.RESOURCE_WAIT_MEAN, Measure.RESOURCE_QUEUE_PEAK);
-    named(page, option, PageNames.TRUCKS, "crops", Measure.TRUCKS_TRIPS, Measure.TRUCKS_WAIT_MEAN, Measure.TRUCKS_TURNAROUND_MEAN);
+    named(
+        page,
+        option,
+        PageNames.STOPS,
+        "machines",
+        Measure.MACHINE_STOP_COUNT,
+        Measure.MACHINE_STOP_HOURS);
+    named(
+        page,
+        option,
+        PageNames.RESOURCES,
+        "resources",
+        Measure.RESOURCE_BUSY,
+        Measure.RESOURCE_WAIT_MEAN,
+        Measure.RESOURCE_QUEUE_PEAK);
+    named(
+        page,
+        option,
+        PageNames.TRUCKS,
+        "crops",
+        Measure.TRUCKS_TRIPS,
+        Measure.TRUCKS_WAIT_MEAN,
+        Measure.TRUCKS_TURNAROUND_MEAN);
     products(page, option);
-    named(page, option, PageNames.MARGIN_BY_LINE, "lines", Measure.MONEY_LINE_MARGIN, Measure.MONEY_LINE_MARGIN_PER_TONNE);
+    named(
+        page,
+        option,
+        PageNames.MARGIN_BY_LINE,
+        "lines",
+        Measure.MONEY_LINE_MARGIN,
+        Measure.MONEY_LINE_MARGIN_PER_TONNE);
     money(page, option);
     months(page, PageNames.ENERGY_BY_MONTH, Measure.ENERGY_TOTAL);
     months(page, PageNames.PEAK_BY_MONTH, Measure.ENERGY_PEAK);
@@ -58,7 +85,8 @@ final class RunPageCheck implements Check {
         .forEach(
             row -> {
               Figure share = BottleneckCheck.share(samples, line, row.cell(1));
-              double hours = samples.statistic(Measure.LINE_HOURS_LIMITED_BY.of(line, row.cell(1))).mean();
+              double hours =
+                  samples.statistic(Measure.LINE_HOURS_LIMITED_BY.of(line, row.cell(1))).mean();
               double half = share.halfWidth() / share.value() * hours;
               page.cell(row, 2, new Figure(hours, hours - half, hours + half, "h"));
               page.cell(row, 3, share);
@@ -100,13 +128,19 @@ final class RunPageCheck implements Check {
                 page.cell(
                     line,
                     1 + state.ordinal(),
-                    Figure.mean(page.answer(), option, Measure.MACHINE_HOURS, page.answer().names().named("machines", line.name()), state.word()));
+                    Figure.mean(
+                        page.answer(),
+                        option,
+                        Measure.MACHINE_HOURS,
+                        page.answer().names().named("machines", line.name()),
+                        state.word()));
               }
             });
   }
 
   /** A row for each name, a column for each measure. */
-  private static void named(PageBook page, String option, String label, String section, Measure... measures) {
+  private static void named(
+      PageBook page, String option, String label, String section, Measure... measures) {
     page.lines(label)
         .forEach(
             line -> {
@@ -131,19 +165,25 @@ final class RunPageCheck implements Check {
     if (!page.answer().samples(option).names(Measure.PRODUCT_TOO_WET).isEmpty()) {
       measures.add(Measure.PRODUCT_TOO_WET);
     }
-    measures.addAll(List.of(Measure.PRODUCT_SOLD, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
+    measures.addAll(
+        List.of(Measure.PRODUCT_SOLD, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
     named(page, option, PageNames.PRODUCTS, "products", measures.toArray(Measure[]::new));
   }
 
   private static void weeks(PageBook page, String option, String line, String crop) {
-    page.lines(PageNames.FED_BY_WEEK, page.answer().names().shown("crops", crop)).forEach(row -> band(page, row, 2, week(page, row, Measure.MASS_FED.of(crop))));
+    page.lines(PageNames.FED_BY_WEEK, page.answer().names().shown("crops", crop))
+        .forEach(row -> band(page, row, 2, week(page, row, Measure.MASS_FED.of(crop))));
     page.lines(PageNames.PRODUCTS_BY_WEEK, page.answer().names().shown("lines", line))
         .forEach(
             row -> {
               for (int column = 2; column < row.cells().size(); column++) {
-                String product = page.answer().names().named("products", row.head(column).replaceFirst(" \\S+$", ""));
+                String product =
+                    page.answer()
+                        .names()
+                        .named("products", row.head(column).replaceFirst(" \\S+$", ""));
                 Table.Row of = week(page, row, Measure.PRODUCT_MASS.of(product));
-                page.cell(row, column, Figure.alone(of.number(Columns.MEAN), of.text(Columns.UNIT)));
+                page.cell(
+                    row, column, Figure.alone(of.number(Columns.MEAN), of.text(Columns.UNIT)));
               }
             });
   }
@@ -158,7 +198,10 @@ final class RunPageCheck implements Check {
     double spread = row.number(Columns.P95) - row.number(Columns.P05);
     for (int at = 0; at < BAND.size(); at++) {
       double value = row.number(BAND.get(at));
-      page.cell(line, column + at, new Figure(value, value - spread / 2, value + spread / 2, row.text(Columns.UNIT)));
+      page.cell(
+          line,
+          column + at,
+          new Figure(value, value - spread / 2, value + spread / 2, row.text(Columns.UNIT)));
     }
   }
 
@@ -166,7 +209,8 @@ final class RunPageCheck implements Check {
     page.lines(PageNames.MONEY)
         .forEach(
             line -> {
-              Figure figure = Figure.summary(page.answer(), option, "money." + line.name().replace(' ', '_'));
+              Figure figure =
+                  Figure.summary(page.answer(), option, "money." + line.name().replace(' ', '_'));
               page.cell(line, 1, figure);
               page.limits(line, 2, figure);
             });
@@ -179,7 +223,10 @@ final class RunPageCheck implements Check {
               Table.Row month =
                   page.answer()
                       .table(Tables.MONTHS)
-                      .row(of -> of.is(Columns.MONTH, line.name()) && of.is(Columns.MEASURE, measure.of()));
+                      .row(
+                          of ->
+                              of.is(Columns.MONTH, line.name())
+                                  && of.is(Columns.MEASURE, measure.of()));
               band(page, line, 1, month);
             });
   }

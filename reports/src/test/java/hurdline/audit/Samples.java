@@ -11,26 +11,36 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
-/** The lowest level of an answer: each measure of each replication of one plant, as measures.csv has it. */
+/**
+ * The lowest level of an answer: each measure of each replication of one plant, as measures.csv has
+ * it.
+ */
 final class Samples {
   private final Map<String, double[]> series = new LinkedHashMap<>();
   private final Map<String, String> units = new LinkedHashMap<>();
   private final Map<Measure, List<Measure.Match>> matches = new EnumMap<>(Measure.class);
   private final int replications;
 
-  /** @param option whose rows, as the first column names it */
+  /**
+   * @param option whose rows, as the first column names it
+   */
   Samples(Table measures, String option) {
     List<Table.Row> rows = measures.rows(Columns.OPTION, option).toList();
-    replications = rows.stream().mapToInt(row -> (int) row.number(Columns.REPLICATION)).max().orElse(0);
+    replications =
+        rows.stream().mapToInt(row -> (int) row.number(Columns.REPLICATION)).max().orElse(0);
     for (Table.Row row : rows) {
       units.put(row.text(Columns.MEASURE), row.text(Columns.UNIT));
-      series.computeIfAbsent(row.text(Columns.MEASURE), name -> empty())
-          [(int) row.number(Columns.REPLICATION) - 1] = row.number(Columns.VALUE);
+      series
+              .computeIfAbsent(row.text(Columns.MEASURE), name -> empty())[
+              (int) row.number(Columns.REPLICATION) - 1] =
+          row.number(Columns.VALUE);
     }
     for (String name : series.keySet()) {
       Measure.find(name)
           .filter(match -> !match.dry())
-          .ifPresent(match -> matches.computeIfAbsent(match.measure(), of -> new ArrayList<>()).add(match));
+          .ifPresent(
+              match ->
+                  matches.computeIfAbsent(match.measure(), of -> new ArrayList<>()).add(match));
     }
   }
 

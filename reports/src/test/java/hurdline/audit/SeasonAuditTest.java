@@ -12,7 +12,9 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.Arguments;
 
-/** Season plans: hours by crop, the building, finished crops, changeovers, and every pair of plans. */
+/**
+ * Season plans: hours by crop, the building, finished crops, changeovers, and every pair of plans.
+ */
 class SeasonAuditTest extends AnswerAuditTest {
   @Override
   WrittenAnswer answer(Path dir) throws IOException {
@@ -55,20 +57,31 @@ class SeasonAuditTest extends AnswerAuditTest {
   @Override
   Stream<Arguments> faults() {
     return Stream.of(
-        arguments(SummaryCheck.CHANCES, Control.inTable(Tables.SUMMARY, Columns.LOW_95, Measure.SEASON_FINISHED.of())),
+        arguments(
+            SummaryCheck.CHANCES,
+            Control.inTable(Tables.SUMMARY, Columns.LOW_95, Measure.SEASON_FINISHED.of())),
         arguments(SummaryCheck.PLANS, Control.inTable(Tables.PLANS, Columns.MEAN)),
-        arguments(DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.HIGH_95)),
+        arguments(
+            DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.HIGH_95)),
         arguments(
             HoursCheck.CROPS,
-            Control.ofMeasure(Measure.MACHINE_CROP_HOURS.of("feeder", "stalk", State.FULL_RATE.word()))),
-        arguments(HoursCheck.CROPS, Control.ofMeasure(Measure.MACHINE_CROP_MASS_IN.of("feeder", "seed_cotton"))),
-        arguments(HoursCheck.BUILDING, Control.ofMeasure(Measure.BUILDING_HOURS.of(Use.STAFFED.word()))),
-        arguments(HoursCheck.RATIOS, Control.ofMeasure(Measure.MACHINE_KPI.of("saw", Kpi.AVAILABILITY.word()))),
+            Control.ofMeasure(
+                Measure.MACHINE_CROP_HOURS.of("feeder", "stalk", State.FULL_RATE.word()))),
+        arguments(
+            HoursCheck.CROPS,
+            Control.ofMeasure(Measure.MACHINE_CROP_MASS_IN.of("feeder", "seed_cotton"))),
+        arguments(
+            HoursCheck.BUILDING, Control.ofMeasure(Measure.BUILDING_HOURS.of(Use.STAFFED.word()))),
+        arguments(
+            HoursCheck.RATIOS,
+            Control.ofMeasure(Measure.MACHINE_KPI.of("saw", Kpi.AVAILABILITY.word()))),
         arguments(PlanCheck.WEEKS, Control.inTable(Tables.MACHINE_WEEKS, Columns.HOURS)),
         arguments(PlanCheck.WEEKS, Control.inTable(Tables.MACHINE_WEEKS, Columns.WORKED_T)),
-        arguments(PlanCheck.FINISHED, Control.ofMeasure(Measure.SEASON_LINE_FINISHED.of("stalk_line"))),
+        arguments(
+            PlanCheck.FINISHED, Control.ofMeasure(Measure.SEASON_LINE_FINISHED.of("stalk_line"))),
         arguments(PlanCheck.FINISHED, Control.ofMeasure(Measure.SEASON_ENDED.of("stalk_line"))),
-        arguments(PlanCheck.FORGONE, Control.inLastPlan(Measure.SEASON_MARGIN_FORGONE.of("stalk_line"))),
+        arguments(
+            PlanCheck.FORGONE, Control.inLastPlan(Measure.SEASON_MARGIN_FORGONE.of("stalk_line"))),
         arguments(PlanCheck.CHANGEOVERS, Control.turned(Tables.CHANGEOVERS, Columns.SIGNIFICANT)),
         arguments(ChangeoverCheck.WORTH, Control.inTable(Tables.CHANGEOVERS, Columns.WORTH)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.CREWS, 1)),

@@ -23,27 +23,46 @@ final class SeasonPageCheck implements Check {
     page.lines(PageNames.RATIOS).forEach(line -> ratios(page, line));
     page.lines(PageNames.PLAN_MONEY).forEach(line -> money(page, line));
     page.lines(PageNames.OWNER)
-        .forEach(line -> summary(page, line, 1, plan(page, line.name()), Measure.MONEY_OWNER, Measure.MONEY_TENANT, Measure.MONEY_RENT));
+        .forEach(
+            line ->
+                summary(
+                    page,
+                    line,
+                    1,
+                    plan(page, line.name()),
+                    Measure.MONEY_OWNER,
+                    Measure.MONEY_TENANT,
+                    Measure.MONEY_RENT));
     page.lines(PageNames.CREWS).forEach(line -> crew(page, line));
     page.lines(PageNames.PLAN_AGAINST_PLAN).forEach(line -> difference(page, line));
     changeovers(page);
     page.adjusted();
     for (String plan : answer.options()) {
-      page.lines(PageNames.MACHINES_OF_PLAN, answer.names().shown("plans", plan)).forEach(line -> machine(page, plan, line));
-      page.lines(PageNames.WEEKS_OF_PLAN, answer.names().shown("plans", plan)).forEach(line -> weeks(page, plan, line));
+      page.lines(PageNames.MACHINES_OF_PLAN, answer.names().shown("plans", plan))
+          .forEach(line -> machine(page, plan, line));
+      page.lines(PageNames.WEEKS_OF_PLAN, answer.names().shown("plans", plan))
+          .forEach(line -> weeks(page, plan, line));
     }
     months(page, PageNames.ENERGY_BY_MONTH, Measure.ENERGY_TOTAL);
     months(page, PageNames.PEAK_BY_MONTH, Measure.ENERGY_PEAK);
   }
 
-  private static void summary(PageBook page, PageBook.Line line, int from, String plan, Measure... measures) {
+  private static void summary(
+      PageBook page, PageBook.Line line, int from, String plan, Measure... measures) {
     for (int at = 0; at < measures.length; at++) {
       page.cell(line, from + at, Figure.summary(page.answer(), plan, measures[at].of()));
     }
   }
 
   private static void plan(PageBook page, PageBook.Line line) {
-    summary(page, line, 2, plan(page, line.name()), Measure.MONEY_MARGIN, Measure.MONEY_MARGIN_LESS_FORGONE, Measure.SEASON_FINISHED);
+    summary(
+        page,
+        line,
+        2,
+        plan(page, line.name()),
+        Measure.MONEY_MARGIN,
+        Measure.MONEY_MARGIN_LESS_FORGONE,
+        Measure.SEASON_FINISHED);
   }
 
   private static String plan(PageBook page, String shown) {
@@ -55,12 +74,23 @@ final class SeasonPageCheck implements Check {
     for (int column = 1; column < line.cells().size(); column++) {
       String head = line.head(column);
       Optional<String> alone =
-          page.answer().plant("base").names("lines").stream().filter(name -> head.startsWith(page.answer().names().shown("lines", name) + " ")).findFirst();
-      Optional<Use> use = Arrays.stream(Use.values()).filter(of -> head.startsWith(of.word())).findFirst();
+          page.answer().plant("base").names("lines").stream()
+              .filter(name -> head.startsWith(page.answer().names().shown("lines", name) + " "))
+              .findFirst();
+      Optional<Use> use =
+          Arrays.stream(Use.values()).filter(of -> head.startsWith(of.word())).findFirst();
       if (alone.isPresent()) {
-        page.cell(line, column, Figure.mean(page.answer(), plan(page, line.name()), Measure.BUILDING_ALONE, alone.get()));
+        page.cell(
+            line,
+            column,
+            Figure.mean(
+                page.answer(), plan(page, line.name()), Measure.BUILDING_ALONE, alone.get()));
       } else if (use.isPresent()) {
-        page.cell(line, column, Figure.mean(page.answer(), plan(page, line.name()), Measure.BUILDING_HOURS, use.get().word()));
+        page.cell(
+            line,
+            column,
+            Figure.mean(
+                page.answer(), plan(page, line.name()), Measure.BUILDING_HOURS, use.get().word()));
       }
     }
   }
@@ -94,13 +124,19 @@ final class SeasonPageCheck implements Check {
     names[1] = page.answer().names(plan).named("crops", names[1]);
     for (int column = 1; column < line.cells().size() - 1; column++) {
       String word = line.head(column).replaceAll(" h$", "").replace(' ', '_');
-      Optional<State> state = Arrays.stream(State.values()).filter(of -> of.word().equals(word)).findFirst();
+      Optional<State> state =
+          Arrays.stream(State.values()).filter(of -> of.word().equals(word)).findFirst();
       if (state.isPresent()) {
         String hours = state.get().word();
-        page.cell(line, column, Figure.mean(page.answer(), plan, Measure.MACHINE_CROP_HOURS, names[0], names[1], hours));
+        page.cell(
+            line,
+            column,
+            Figure.mean(
+                page.answer(), plan, Measure.MACHINE_CROP_HOURS, names[0], names[1], hours));
       }
     }
-    Figure mass = Figure.mean(page.answer(), plan, Measure.MACHINE_CROP_MASS_IN, names[0], names[1]);
+    Figure mass =
+        Figure.mean(page.answer(), plan, Measure.MACHINE_CROP_MASS_IN, names[0], names[1]);
     page.cell(line, line.cells().size() - 1, mass);
   }
 
@@ -141,10 +177,15 @@ final class SeasonPageCheck implements Check {
   }
 
   private static void money(PageBook page, PageBook.Line line) {
-    page.cell(line, 1, Figure.summary(page.answer(), plan(page, line.name()), Measure.MONEY_MARGIN.of()));
+    page.cell(
+        line, 1, Figure.summary(page.answer(), plan(page, line.name()), Measure.MONEY_MARGIN.of()));
     for (int column = 2; column < line.cells().size(); column++) {
-      String of = page.answer().names().named("lines", line.head(column).replaceFirst(" \\S+$", ""));
-      page.cell(line, column, Figure.summary(page.answer(), plan(page, line.name()), Measure.MONEY_LINE_MARGIN.of(of)));
+      String of =
+          page.answer().names().named("lines", line.head(column).replaceFirst(" \\S+$", ""));
+      page.cell(
+          line,
+          column,
+          Figure.summary(page.answer(), plan(page, line.name()), Measure.MONEY_LINE_MARGIN.of(of)));
     }
   }
 
@@ -152,7 +193,10 @@ final class SeasonPageCheck implements Check {
     String plan = plan(page, line.name().split(": ")[0]);
     String of = page.answer().names().named("lines", line.name().split(": ")[1]);
     Measure[] measures = {
-      Measure.CREW_LABOR_HOURS, Measure.CREW_OVERTIME, Measure.CREW_SENT_HOME, Measure.CREW_CHANGEOVER
+      Measure.CREW_LABOR_HOURS,
+      Measure.CREW_OVERTIME,
+      Measure.CREW_SENT_HOME,
+      Measure.CREW_CHANGEOVER
     };
     for (int at = 0; at < measures.length; at++) {
       page.cell(line, at + 1, Figure.summary(page.answer(), plan, measures[at].of(of)));
@@ -174,7 +218,8 @@ final class SeasonPageCheck implements Check {
                               of.is(Columns.PLAN, plan(page, pair[0]))
                                   && of.is(Columns.AGAINST, plan(page, pair[1]))
                                   && of.is(Columns.MEASURE, measure));
-              Figure joint = Figure.of(row, Columns.DIFFERENCE, Columns.LOW_JOINT, Columns.HIGH_JOINT);
+              Figure joint =
+                  Figure.of(row, Columns.DIFFERENCE, Columns.LOW_JOINT, Columns.HIGH_JOINT);
               page.cell(line, 2, joint);
               page.limits(line, 4, joint);
               page.text(line, 5, row.text(Columns.SIGNIFICANT));

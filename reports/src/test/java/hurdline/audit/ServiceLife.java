@@ -3,13 +3,14 @@ package hurdline.audit;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Payments of one service life at their dates, in years: what is paid at 0, what each calendar brings as it ends, and what is
- * left at the end.
+ * Payments of one service life at their dates, in years: what is paid at 0, what each calendar
+ * brings as it ends, and what is left at the end.
  *
  * @param fromYr when each calendar begins
  * @param toYr when it ends
  */
-record ServiceLife(double cost, double salvage, double lifeYr, double[] fromYr, double[] toYr, double[] amounts) {
+record ServiceLife(
+    double cost, double salvage, double lifeYr, double[] fromYr, double[] toYr, double[] amounts) {
   /** Rates at which money halves in a year or faster are no rates of a purchase. */
   private static final double LOWEST = -0.5;
 
@@ -34,8 +35,9 @@ record ServiceLife(double cost, double salvage, double lifeYr, double[] fromYr, 
   }
 
   /**
-   * The rate at which the net present value is 0 that lies nearest to the discount rate on the side on which an investor looks:
-   * above it where the purchase pays, else below. NaN where there is none.
+   * The rate at which the net present value is 0 that lies nearest to the discount rate on the side
+   * on which an investor looks: above it where the purchase pays, else below. NaN where there is
+   * none.
    */
   double internalRate(double discount) {
     DoubleUnaryOperator worth = x -> netPresentValue(1 / x - 1); // x = 1 / (1 + i)
@@ -68,11 +70,15 @@ record ServiceLife(double cost, double salvage, double lifeYr, double[] fromYr, 
     return (near + far) / 2;
   }
 
-  /** When the running sum first comes to 0, a calendar's amount coming in evenly over it; NaN where it never does. */
+  /**
+   * When the running sum first comes to 0, a calendar's amount coming in evenly over it; NaN where
+   * it never does.
+   */
   double paybackYr(double rate) {
     double sum = -cost;
     for (int at = 0; at < amounts.length; at++) {
-      double amount = (amounts[at] + (at == amounts.length - 1 ? salvage : 0)) / Math.pow(1 + rate, toYr[at]);
+      double amount =
+          (amounts[at] + (at == amounts.length - 1 ? salvage : 0)) / Math.pow(1 + rate, toYr[at]);
       if (sum < 0 && sum + amount >= 0) {
         return fromYr[at] + (toYr[at] - fromYr[at]) * -sum / amount;
       }

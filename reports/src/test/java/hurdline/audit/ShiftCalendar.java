@@ -7,7 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
-/** Shifts and changeovers counted off the calendar, as one would with a pencil, for a season that nothing cuts short. */
+/**
+ * Shifts and changeovers counted off the calendar, as one would with a pencil, for a season that
+ * nothing cuts short.
+ */
 final class ShiftCalendar {
   private final PlantFacts plant;
   private final double horizonH;
@@ -44,7 +47,9 @@ final class ShiftCalendar {
     List<Shift> shifts = new ArrayList<>();
     for (PlantFacts entry : plant.list("season")) {
       if (entry.text("line").filter(line::equals).isPresent()) {
-        for (LocalDate date = entry.date("from"); !date.isAfter(entry.date("to")); date = date.plusDays(1)) {
+        for (LocalDate date = entry.date("from");
+            !date.isAfter(entry.date("to"));
+            date = date.plusDays(1)) {
           shifts.addAll(starting(date, entry));
         }
       }
@@ -52,7 +57,10 @@ final class ShiftCalendar {
     return shifts;
   }
 
-  /** Hours of the hands of changeovers that follow a campaign of the line: the earliest shift of each day it would work. */
+  /**
+   * Hours of the hands of changeovers that follow a campaign of the line: the earliest shift of
+   * each day it would work.
+   */
   double changeoverHandH(String line) {
     double sum = 0;
     PlantFacts campaign = null;
@@ -63,12 +71,18 @@ final class ShiftCalendar {
         next = entry.date("to").plusDays(1);
         continue;
       }
-      for (int days = (int) Math.round(entry.amount("changeover") / 24); days > 0; next = next.plusDays(1)) {
+      for (int days = (int) Math.round(entry.amount("changeover") / 24);
+          days > 0;
+          next = next.plusDays(1)) {
         List<Shift> worked = starting(next, campaign);
         if (!worked.isEmpty()) {
           days--;
-          double lengthH = worked.stream().min(Comparator.comparing(Shift::fromH)).orElseThrow().lengthH();
-          sum += campaign.text("line").orElseThrow().equals(line) ? lengthH * entry.amount("hands") : 0;
+          double lengthH =
+              worked.stream().min(Comparator.comparing(Shift::fromH)).orElseThrow().lengthH();
+          sum +=
+              campaign.text("line").orElseThrow().equals(line)
+                  ? lengthH * entry.amount("hands")
+                  : 0;
         }
       }
     }

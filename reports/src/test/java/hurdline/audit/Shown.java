@@ -9,10 +9,12 @@ import java.util.regex.Pattern;
  * A number as people read it, in US units.
  *
  * @param value as written
- * @param step of the last digit that counts: behind the point every digit does, before it trailing zeros may be rounding
+ * @param step of the last digit that counts: behind the point every digit does, before it trailing
+ *     zeros may be rounding
  */
 record Shown(double value, double step) {
-  private static final Pattern NUMBER = Pattern.compile("(?<![\\w.,])[-+]?(\\d{1,3}(?:,\\d{3})+|\\d+)(\\.\\d+)?");
+  private static final Pattern NUMBER =
+      Pattern.compile("(?<![\\w.,])[-+]?(\\d{1,3}(?:,\\d{3})+|\\d+)(\\.\\d+)?");
 
   private static final double LB = 0.45359237;
   private static final double FT = 0.3048;
@@ -56,10 +58,12 @@ record Shown(double value, double step) {
    * Whether this may be what an amount is rounded to.
    *
    * @param expected in the unit shown
-   * @param halfWidth of its interval; no number is rounded more coarsely, or than three digits allow where there is none
+   * @param halfWidth of its interval; no number is rounded more coarsely, or than three digits
+   *     allow where there is none
    */
   boolean isRounded(double expected, double halfWidth) {
-    if (value == 0 && step == 1) { // what a nought was rounded to stands in the other numbers of its cell
+    if (value == 0
+        && step == 1) { // what a nought was rounded to stands in the other numbers of its cell
       return Math.abs(expected) <= Math.max(halfWidth / 2, 0.5) * (1 + 1e-6);
     }
     double coarse = Math.max(0.5, Math.max(halfWidth, 0.006 * Math.abs(expected)));

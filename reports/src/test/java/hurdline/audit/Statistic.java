@@ -9,8 +9,8 @@ import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.special.Beta;
 
 /**
- * The statistics that the tables name, worked out from their definitions and not with the program's own code. Values
- * that are not defined are left out before anything is counted.
+ * The statistics that the tables name, worked out from their definitions and not with the program's
+ * own code. Values that are not defined are left out before anything is counted.
  */
 final class Statistic {
   private static final double LEVEL = 0.95;
@@ -64,7 +64,9 @@ final class Statistic {
     return rising[rising.length - 1];
   }
 
-  /** Type 7 of Hyndman and Fan (1996): a straight line through the i-th value at (i − 1)/(n − 1). */
+  /**
+   * Type 7 of Hyndman and Fan (1996): a straight line through the i-th value at (i − 1)/(n − 1).
+   */
   double quantile(double share) {
     if (rising.length == 0) {
       return Double.NaN;
@@ -94,13 +96,18 @@ final class Statistic {
     }
   }
 
-  /** Whether the tables may say this of its limits: at a bound of the skewness, or where it is that of rounding, either. */
+  /**
+   * Whether the tables may say this of its limits: at a bound of the skewness, or where it is that
+   * of rounding, either.
+   */
   boolean isCalled(String word, double rounding) {
     double skewness = Math.abs(skewness());
     double bound = rising.length < 40 ? 2 : 1;
     boolean open = sd() <= rounding || Math.abs(skewness - bound) < 1e-6;
     boolean isNothing = sd() <= rounding && Math.abs(mean()) <= Math.max(rounding, 1e-9);
-    return limits().kind().equals(word) || isNothing && word.equals("equal") || open && List.of("student", "skewed", "hall").contains(word);
+    return limits().kind().equals(word)
+        || isNothing && word.equals("equal")
+        || open && List.of("student", "skewed", "hall").contains(word);
   }
 
   /** At 95 %. */
@@ -109,9 +116,9 @@ final class Statistic {
   }
 
   /**
-   * Limits of the mean at 95 %, shared by so many comparisons (Bonferroni): Student's m ± t s/√n, or with 40 values and a
-   * skewness beyond 1 Hall's (1992): with g(U) = U + γU²/3 + γ²U³/27 + γ/(6n), U = (m − μ)/s, those μ for which g lies
-   * within ± t/√n.
+   * Limits of the mean at 95 %, shared by so many comparisons (Bonferroni): Student's m ± t s/√n,
+   * or with 40 values and a skewness beyond 1 Hall's (1992): with g(U) = U + γU²/3 + γ²U³/27 +
+   * γ/(6n), U = (m − μ)/s, those μ for which g lies within ± t/√n.
    */
   Limits limits(int comparisons) {
     int n = rising.length;
@@ -121,7 +128,8 @@ final class Statistic {
     double reach = student(n - 1, comparisons) / Math.sqrt(n);
     double skewness = skewness();
     if (n >= 40 && Math.abs(skewness) > 1) {
-      return new Limits(mean() - sd() * hall(reach, skewness), mean() - sd() * hall(-reach, skewness), "hall");
+      return new Limits(
+          mean() - sd() * hall(reach, skewness), mean() - sd() * hall(-reach, skewness), "hall");
     }
     String kind = n < 40 && Math.abs(skewness) > 2 ? "skewed" : "student";
     return new Limits(mean() - sd() * reach, mean() + sd() * reach, kind);
@@ -133,7 +141,11 @@ final class Statistic {
     double high = 1e3;
     for (int step = 0; step < 120; step++) {
       double u = (low + high) / 2;
-      double g = u + skewness * u * u / 3 + skewness * skewness * u * u * u / 27 + skewness / (6 * rising.length);
+      double g =
+          u
+              + skewness * u * u / 3
+              + skewness * skewness * u * u * u / 27
+              + skewness / (6 * rising.length);
       if (g < value) {
         low = u;
       } else {
@@ -143,14 +155,22 @@ final class Statistic {
     return (low + high) / 2;
   }
 
-  /** Quantile of Student's t that leaves so much outside on either side; each is asked for hundreds of times. */
+  /**
+   * Quantile of Student's t that leaves so much outside on either side; each is asked for hundreds
+   * of times.
+   */
   static double student(int freedom, int comparisons) {
     return STUDENTS.computeIfAbsent(
         List.of(freedom, comparisons),
-        of -> new TDistribution(null, freedom).inverseCumulativeProbability(1 - (1 - LEVEL) / 2 / comparisons));
+        of ->
+            new TDistribution(null, freedom)
+                .inverseCumulativeProbability(1 - (1 - LEVEL) / 2 / comparisons));
   }
 
-  /** Whether n is the least number of replications of this spread whose joint interval does not reach from this mean to 0. */
+  /**
+   * Whether n is the least number of replications of this spread whose joint interval does not
+   * reach from this mean to 0.
+   */
   boolean isLeastToShow(int n, int comparisons) {
     return shows(n, comparisons) && (n == 2 || !shows(n - 1, comparisons));
   }
@@ -159,16 +179,22 @@ final class Statistic {
     return n >= 2 && student(n - 1, comparisons) * sd() / Math.sqrt(n) < Math.abs(mean());
   }
 
-  /** Lower limit of Clopper and Pearson's 95 % interval: the chance p with P(B ≥ k) = 0.025, B binomial (n, p). */
+  /**
+   * Lower limit of Clopper and Pearson's 95 % interval: the chance p with P(B ≥ k) = 0.025, B
+   * binomial (n, p).
+   */
   static double chanceLow(int happened, int of) {
-    return happened == 0 ? 0 : bisect(p -> Beta.regularizedBeta(p, happened, of - happened + 1.0) >= (1 - LEVEL) / 2);
+    return happened == 0
+        ? 0
+        : bisect(p -> Beta.regularizedBeta(p, happened, of - happened + 1.0) >= (1 - LEVEL) / 2);
   }
 
   /** Upper limit: the chance p with P(B ≤ k) = 0.025. */
   static double chanceHigh(int happened, int of) {
     return happened == of
         ? 1
-        : bisect(p -> Beta.regularizedBeta(p, happened + 1.0, of - happened) >= 1 - (1 - LEVEL) / 2);
+        : bisect(
+            p -> Beta.regularizedBeta(p, happened + 1.0, of - happened) >= 1 - (1 - LEVEL) / 2);
   }
 
   /** P(B ≤ k) of a binomial count B. */
@@ -191,7 +217,10 @@ final class Statistic {
     return (low + high) / 2;
   }
 
-  /** Lower 95 % limit of a quantile, an order statistic: the value of the greatest rank i with P(B < i) ≤ 0.025. */
+  /**
+   * Lower 95 % limit of a quantile, an order statistic: the value of the greatest rank i with P(B <
+   * i) ≤ 0.025.
+   */
   double quantileLow(double share) {
     return ranked(rankBelow(share));
   }

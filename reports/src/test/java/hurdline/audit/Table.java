@@ -58,7 +58,8 @@ record Table(String file, List<String> columns, List<List<String>> cells) {
     String text(String column) {
       int place = table.columns.indexOf(column);
       if (place < 0) {
-        throw new IllegalArgumentException(table.file + " has no column " + column + ": " + table.columns);
+        throw new IllegalArgumentException(
+            table.file + " has no column " + column + ": " + table.columns);
       }
       return table.cells.get(at).get(place);
     }
@@ -77,7 +78,11 @@ record Table(String file, List<String> columns, List<List<String>> cells) {
     @Override
     public String toString() {
       List<String> row = table.cells.get(at);
-      return table.file + " line " + (at + 2) + " " + String.join(",", row.subList(0, Math.min(4, row.size())));
+      return table.file
+          + " line "
+          + (at + 2)
+          + " "
+          + String.join(",", row.subList(0, Math.min(4, row.size())));
     }
   }
 

@@ -8,20 +8,32 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What the terminal says against the tables: each figure that it gives with an interval, in a bracket or in a column, is, rounded, a figure of the tables
- * with that interval and unit. So its words may change, but no figure may stand there that no table has.
+ * What the terminal says against the tables: each figure that it gives with an interval, in a
+ * bracket or in a column, is, rounded, a figure of the tables with that interval and unit. So its
+ * words may change, but no figure may stand there that no table has.
  */
 final class TerminalCheck implements Check {
   static final String TERMINAL = "terminal is the tables, rounded";
 
   private static final String NUMBER = "[-+]?[0-9][0-9,]*(?:\\.[0-9]+)?";
   private static final Pattern FIGURE =
-      Pattern.compile("(" + NUMBER + ")( [a-zA-Z%/0-9]+)? \\((" + NUMBER + ") to (" + NUMBER + ")( %)?\\)");
+      Pattern.compile(
+          "(" + NUMBER + ")( [a-zA-Z%/0-9]+)? \\((" + NUMBER + ") to (" + NUMBER + ")( %)?\\)");
 
   /** A row of main figures; its percentiles, where it has any, stand in the last two columns. */
   private static final Pattern ROW =
       Pattern.compile(
-          "(" + NUMBER + ")((?: [a-zA-Z%/0-9]+)?)  +(" + NUMBER + ") to (" + NUMBER + ")(?:  +(" + NUMBER + ")  +(" + NUMBER + "))?$",
+          "("
+              + NUMBER
+              + ")((?: [a-zA-Z%/0-9]+)?)  +("
+              + NUMBER
+              + ") to ("
+              + NUMBER
+              + ")(?:  +("
+              + NUMBER
+              + ")  +("
+              + NUMBER
+              + "))?$",
           Pattern.MULTILINE);
 
   @Override
@@ -38,7 +50,11 @@ final class TerminalCheck implements Check {
     }
     Matcher row = ROW.matcher(answer.terminal());
     while (row.find()) {
-      ledger.same(TERMINAL, row.group(), true, isFigure(known, row) && (row.group(5) == null || hasPercentiles(answer, row)));
+      ledger.same(
+          TERMINAL,
+          row.group(),
+          true,
+          isFigure(known, row) && (row.group(5) == null || hasPercentiles(answer, row)));
     }
   }
 
@@ -46,7 +62,8 @@ final class TerminalCheck implements Check {
     Shown value = Shown.all(row.group(1)).get(0);
     Shown low = Shown.all(row.group(3)).get(0);
     Shown high = Shown.all(row.group(4)).get(0);
-    return known.stream().anyMatch(of -> hasUnit(of, row.group(2).strip()) && is(of, value, low, high));
+    return known.stream()
+        .anyMatch(of -> hasUnit(of, row.group(2).strip()) && is(of, value, low, high));
   }
 
   private static boolean hasPercentiles(WrittenAnswer answer, Matcher row) {
@@ -95,18 +112,27 @@ final class TerminalCheck implements Check {
         table.rows().forEach(row -> known.add(figure(row, columns)));
       }
     }
-    if (answer.has(Tables.DIFFERENCES)) { // a plan over another is the other against it, turned round
+    if (answer.has(
+        Tables.DIFFERENCES)) { // a plan over another is the other against it, turned round
       for (Figure of : List.copyOf(known)) {
         known.add(new Figure(-of.value(), -of.high(), -of.low(), of.unit()));
       }
     }
     if (answer.has(Tables.BREAK_EVEN)) { // their intervals stand in the record alone
-      for (JsonElement each : answer.record().getAsJsonObject("further").getAsJsonArray("break_even")) {
+      for (JsonElement each :
+          answer.record().getAsJsonObject("further").getAsJsonArray("break_even")) {
         JsonObject of = each.getAsJsonObject();
-        known.add(new Figure(number(of, "value"), number(of, "low_95"), number(of, "high_95"), of.get("unit").getAsString()));
+        known.add(
+            new Figure(
+                number(of, "value"),
+                number(of, "low_95"),
+                number(of, "high_95"),
+                of.get("unit").getAsString()));
       }
     }
-    answer.options().forEach(option -> known.addAll(BottleneckCheck.shares(answer.samples(option))));
+    answer
+        .options()
+        .forEach(option -> known.addAll(BottleneckCheck.shares(answer.samples(option))));
     return known;
   }
 
@@ -116,7 +142,10 @@ final class TerminalCheck implements Check {
 
   private static Figure figure(Table.Row row, String[] columns) {
     return new Figure(
-        row.number(columns[0]), row.number(columns[1]), row.number(columns[2]), unit(row, columns[0]));
+        row.number(columns[0]),
+        row.number(columns[1]),
+        row.number(columns[2]),
+        unit(row, columns[0]));
   }
 
   private static String unit(Table.Row row, String column) {
@@ -129,7 +158,8 @@ final class TerminalCheck implements Check {
 
   private static List<String[]> intervals(Table table) {
     return switch (table.file()) {
-      case Tables.SUMMARY, Tables.PAYBACK -> List.<String[]>of(new String[] {Columns.MEAN, Columns.LOW_95, Columns.HIGH_95});
+      case Tables.SUMMARY, Tables.PAYBACK ->
+          List.<String[]>of(new String[] {Columns.MEAN, Columns.LOW_95, Columns.HIGH_95});
       case Tables.ADJUSTED ->
           List.<String[]>of(new String[] {Columns.ADJUSTED_MEAN, Columns.LOW_95, Columns.HIGH_95});
       case Tables.DIFFERENCES ->
@@ -142,9 +172,12 @@ final class TerminalCheck implements Check {
           List.of(
               new String[] {Columns.CHANCE, Columns.LOW_95, Columns.HIGH_95},
               new String[] {Columns.MONEY, Columns.MONEY_LOW, Columns.MONEY_HIGH});
-      case Tables.CHEAPEST -> List.<String[]>of(new String[] {Columns.ABOVE, Columns.LOW_JOINT, Columns.HIGH_JOINT});
-      case Tables.GAIN -> List.<String[]>of(new String[] {Columns.EFFECT, Columns.LOW_95, Columns.HIGH_95});
-      case Tables.CHANGEOVERS -> List.<String[]>of(new String[] {Columns.WORTH, Columns.LOW_95, Columns.HIGH_95});
+      case Tables.CHEAPEST ->
+          List.<String[]>of(new String[] {Columns.ABOVE, Columns.LOW_JOINT, Columns.HIGH_JOINT});
+      case Tables.GAIN ->
+          List.<String[]>of(new String[] {Columns.EFFECT, Columns.LOW_95, Columns.HIGH_95});
+      case Tables.CHANGEOVERS ->
+          List.<String[]>of(new String[] {Columns.WORTH, Columns.LOW_95, Columns.HIGH_95});
       default -> List.of();
     };
   }

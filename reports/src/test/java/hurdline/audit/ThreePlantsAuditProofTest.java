@@ -10,8 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The answers about three shipped plants, recomputed from their replications: the example, the starter plant, and a shared
- * building let to a tenant. Each command has the kinds of comparison of its short form, but for what a plant does not have.
+ * The answers about three shipped plants, recomputed from their replications: the example, the
+ * starter plant, and a shared building let to a tenant. Each command has the kinds of comparison of
+ * its short form, but for what a plant does not have.
  */
 @Tag("proof")
 class ThreePlantsAuditProofTest {
@@ -23,7 +24,11 @@ class ThreePlantsAuditProofTest {
   @TempDir Path dir;
 
   private static void closes(
-      Audit audit, WrittenAnswer answer, AnswerAuditTest shortForm, int figures, List<String> lacking) {
+      Audit audit,
+      WrittenAnswer answer,
+      AnswerAuditTest shortForm,
+      int figures,
+      List<String> lacking) {
     Set<String> kinds = new HashSet<>(shortForm.least().keySet());
     kinds.removeAll(lacking);
     audit.closes(answer, kinds, figures);
@@ -35,7 +40,8 @@ class ThreePlantsAuditProofTest {
 
   @Test
   void aRunOfTheExample() throws IOException {
-    WrittenAnswer answer = answer("run", EXAMPLE, "--replications", "40"); // enough to adjust for the drawn crop
+    WrittenAnswer answer =
+        answer("run", EXAMPLE, "--replications", "40"); // enough to adjust for the drawn crop
     closes(Audit.ofRun(), answer, new RunAuditTest(), 115_000, List.of(MoneyCheck.RENT));
   }
 
@@ -45,12 +51,21 @@ class ThreePlantsAuditProofTest {
         answer(
             "compare",
             EXAMPLE,
-            "--replications", "24",
-            "--service-lives", "2",
-            "--among", "bigger_mill,second_bag_hand",
+            "--replications",
+            "24",
+            "--service-lives",
+            "2",
+            "--among",
+            "bigger_mill,second_bag_hand",
             "--tornado=products.long_fiber_bales.price=20%,money.wage=20USD/h..30USD/h",
-            "--break-even", "options.bigger_mill.cost,money.wage");
-    closes(Audit.ofComparison(), answer, new CompareAuditTest(), 70_000, List.of(MoneyCheck.RENT, WorthCheck.LIVES));
+            "--break-even",
+            "options.bigger_mill.cost,money.wage");
+    closes(
+        Audit.ofComparison(),
+        answer,
+        new CompareAuditTest(),
+        70_000,
+        List.of(MoneyCheck.RENT, WorthCheck.LIVES));
   }
 
   @Test
@@ -63,7 +78,12 @@ class ThreePlantsAuditProofTest {
   @Test
   void aRunOfTheStarter() throws IOException {
     WrittenAnswer answer = answer("run", STARTER, "--replications", REPLICATIONS);
-    closes(Audit.ofRun(), answer, new RunAuditTest(), 13_000, List.of(MoneyCheck.RENT, MassCheck.DRAWN, AdjustedCheck.ADJUSTED));
+    closes(
+        Audit.ofRun(),
+        answer,
+        new RunAuditTest(),
+        13_000,
+        List.of(MoneyCheck.RENT, MassCheck.DRAWN, AdjustedCheck.ADJUSTED));
   }
 
   @Test
@@ -72,11 +92,19 @@ class ThreePlantsAuditProofTest {
         answer(
             "compare",
             STARTER,
-            "--replications", "24",
-            "--service-lives", "2",
+            "--replications",
+            "24",
+            "--service-lives",
+            "2",
             "--tornado=products.fiber.price=20%,money.wage=20USD/h..30USD/h",
-            "--break-even", "options.bigger_mill.cost");
-    closes(Audit.ofComparison(), answer, new CompareAuditTest(), 20_000, List.of(MoneyCheck.RENT, MassCheck.DRAWN));
+            "--break-even",
+            "options.bigger_mill.cost");
+    closes(
+        Audit.ofComparison(),
+        answer,
+        new CompareAuditTest(),
+        20_000,
+        List.of(MoneyCheck.RENT, MassCheck.DRAWN));
   }
 
   @Test
@@ -87,7 +115,8 @@ class ThreePlantsAuditProofTest {
 
   @Test
   void aSeasonOfTheSharedBuilding() throws IOException {
-    WrittenAnswer answer = answer("season", SHARED, "--replications", REPLICATIONS, "--changeovers");
+    WrittenAnswer answer =
+        answer("season", SHARED, "--replications", REPLICATIONS, "--changeovers");
     Audit audit = Audit.ofSeason(ChangeoverCheck.runWithout(answer, SHARED, dir, REPLICATIONS));
     closes(audit, answer, new SeasonAuditTest(), 120_000, List.of());
   }

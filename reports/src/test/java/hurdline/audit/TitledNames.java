@@ -18,7 +18,9 @@ final class TitledNames {
     this.plant = plant;
   }
 
-  /** @param section of the plant file, such as {@code yard.places} */
+  /**
+   * @param section of the plant file, such as {@code yard.places}
+   */
   String shown(String section, String name) {
     if (name.equals("base")) {
       return BASE.get(section);
@@ -31,17 +33,24 @@ final class TitledNames {
         .collect(Collectors.joining(" + "));
   }
 
-  /** The name of which this is shown, after an article or with a small letter or not; what is shown where there is none. */
+  /**
+   * The name of which this is shown, after an article or with a small letter or not; what is shown
+   * where there is none.
+   */
   String named(String section, String shown) {
     String bare = shown.replaceFirst("^the ", "");
     if (shown.equalsIgnoreCase(BASE.get(section))) {
       return "base";
     }
     if (bare.contains(" + ")) {
-      return Arrays.stream(bare.split(" \\+ ")).map(each -> named(section, each)).collect(Collectors.joining("+"));
+      return Arrays.stream(bare.split(" \\+ "))
+          .map(each -> named(section, each))
+          .collect(Collectors.joining("+"));
     }
     List<String> names =
-        plant.names(section).stream().filter(name -> shown(section, name).equalsIgnoreCase(bare)).toList();
+        plant.names(section).stream()
+            .filter(name -> shown(section, name).equalsIgnoreCase(bare))
+            .toList();
     return names.size() == 1 ? names.get(0) : shown;
   }
 }

@@ -9,7 +9,10 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.Arguments;
 
-/** What-ifs side by side: differences, bottlenecks and the ranked table follow from the replications. */
+/**
+ * What-ifs side by side: differences, bottlenecks and the ranked table follow from the
+ * replications.
+ */
 class WhatIfAuditTest extends AnswerAuditTest {
   @Override
   WrittenAnswer answer(Path dir) throws IOException {
@@ -17,11 +20,16 @@ class WhatIfAuditTest extends AnswerAuditTest {
         "compare",
         Plants.small(),
         dir.resolve("what-ifs"),
-        "--replications", "4",
-        "--what-if", "money.wage=x1.2",
-        "--what-if", "money.overhead=x0.5",
-        "--what-if", "season.0.to=-2w",
-        "--what-if", "money.wage=x0.9; season.0.to=-1w");
+        "--replications",
+        "4",
+        "--what-if",
+        "money.wage=x1.2",
+        "--what-if",
+        "money.overhead=x0.5",
+        "--what-if",
+        "season.0.to=-2w",
+        "--what-if",
+        "money.wage=x0.9; season.0.to=-1w");
   }
 
   @Override
@@ -49,8 +57,11 @@ class WhatIfAuditTest extends AnswerAuditTest {
   @Override
   Stream<Arguments> faults() {
     return Stream.of(
-        arguments(DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.LOW_JOINT)),
-        arguments(PeriodCheck.DEMAND, Control.inTable(Tables.MONTHS, Columns.P95, Measure.MONEY_DEMAND.of())),
+        arguments(
+            DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.LOW_JOINT)),
+        arguments(
+            PeriodCheck.DEMAND,
+            Control.inTable(Tables.MONTHS, Columns.P95, Measure.MONEY_DEMAND.of())),
         arguments(PageBook.PAGE, Control.onPage(PageNames.RANKED, 1)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.RANKED, 5)));
   }

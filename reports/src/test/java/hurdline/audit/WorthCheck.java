@@ -1,6 +1,5 @@
 package hurdline.audit;
 
-import hurdline.measure.Measure;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,8 +8,9 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
- * Service lives: what is said of all of them follows from service_lives.csv; each life from measures.csv where its calendars are
- * replications of the comparison and none of them opens with crop that the one before left.
+ * Service lives: what is said of all of them follows from service_lives.csv; each life from
+ * measures.csv where its calendars are replications of the comparison and none of them opens with
+ * crop that the one before left.
  */
 final class WorthCheck implements Check {
   static final String LIVES = "each service life";
@@ -84,11 +84,15 @@ final class WorthCheck implements Check {
           .row(of -> of.is(Columns.OPTION, option) && of.is(Columns.QUANTITY, quantity));
     }
 
-    /** A mean exists where every life has the figure; a rate is above -1 and a time above 0, and so are their limits. */
+    /**
+     * A mean exists where every life has the figure; a rate is above -1 and a time above 0, and so
+     * are their limits.
+     */
     private void ofAllLives(String quantity, double[] values) {
       Statistic of = Statistic.of(values);
       if (of.count() == values.length) {
-        double least = quantity.equals(NPV) ? Double.NEGATIVE_INFINITY : quantity.equals(RATE) ? -1 : 0;
+        double least =
+            quantity.equals(NPV) ? Double.NEGATIVE_INFINITY : quantity.equals(RATE) ? -1 : 0;
         Table.Row row = payback(quantity);
         ledger.near(ALL_LIVES, row, of.mean(), row.number(Columns.MEAN));
         ledger.near(ALL_LIVES, row, Math.max(least, of.limits().low()), row.number(Columns.LOW_95));
@@ -109,11 +113,14 @@ final class WorthCheck implements Check {
 
     /** What the option adds to the margin, at the file's prices, in the mean over lives. */
     private void added(String quantity, IntToDoubleFunction ofLife) {
-      Statistic of = Statistic.of(IntStream.range(0, lives.get(NPV).length).mapToDouble(ofLife).toArray());
+      Statistic of =
+          Statistic.of(IntStream.range(0, lives.get(NPV).length).mapToDouble(ofLife).toArray());
       Table.Row row = payback(quantity);
       ledger.near(ALL_LIVES, row, of.mean(), row.number(Columns.MEAN), facts.rounding());
-      ledger.near(ALL_LIVES, row, of.limits().low(), row.number(Columns.LOW_95), 10 * facts.rounding());
-      ledger.near(ALL_LIVES, row, of.limits().high(), row.number(Columns.HIGH_95), 10 * facts.rounding());
+      ledger.near(
+          ALL_LIVES, row, of.limits().low(), row.number(Columns.LOW_95), 10 * facts.rounding());
+      ledger.near(
+          ALL_LIVES, row, of.limits().high(), row.number(Columns.HIGH_95), 10 * facts.rounding());
     }
 
     private void life(int life) {
@@ -122,14 +129,23 @@ final class WorthCheck implements Check {
       double worth = own.netPresentValue(facts.discount());
       double slack = 1e-9 * (facts.cost() + Math.abs(worth)) + facts.rounding();
       ledger.near(LIVES, where + NPV, worth, lives.get(NPV)[life], slack);
-      ledger.near(LIVES, where + RATE, own.internalRate(facts.discount()), lives.get(RATE)[life], 1e-6);
+      ledger.near(
+          LIVES, where + RATE, own.internalRate(facts.discount()), lives.get(RATE)[life], 1e-6);
       boolean paid = facts.cost() > 0;
-      ledger.near(LIVES, where + SIMPLE, paid ? own.paybackYr(0) : Double.NaN, lives.get(SIMPLE)[life], 1e-6);
+      ledger.near(
+          LIVES,
+          where + SIMPLE,
+          paid ? own.paybackYr(0) : Double.NaN,
+          lives.get(SIMPLE)[life],
+          1e-6);
       double discounted = paid ? own.paybackYr(facts.discount()) : Double.NaN;
       ledger.near(LIVES, where + DISCOUNTED, discounted, lives.get(DISCOUNTED)[life], 1e-6);
     }
 
-    /** The sum begins with the cost, ends with the net present value, and after the first calendar has its replications'. */
+    /**
+     * The sum begins with the cost, ends with the net present value, and after the first calendar
+     * has its replications'.
+     */
     private void cash() {
       List<Table.Row> rows = answer.table(Tables.CASH).rows(Columns.OPTION, option).toList();
       ledger.near(CASH, rows.get(0), -facts.cost(), rows.get(0).number(Columns.MEAN));
@@ -143,12 +159,16 @@ final class WorthCheck implements Check {
         band(row(rows, facts.firstEndYr()), Statistic.of(sums));
       }
       for (Table.Row row : rows) {
-        ledger.between(CASH, row, row.number(Columns.P05), row.number(Columns.P50), row.number(Columns.P95));
+        ledger.between(
+            CASH, row, row.number(Columns.P05), row.number(Columns.P50), row.number(Columns.P95));
       }
     }
 
     private static Table.Row row(List<Table.Row> rows, double yr) {
-      return rows.stream().filter(row -> Math.abs(row.number(Columns.YEAR) - yr) < 1e-9).findFirst().orElseThrow();
+      return rows.stream()
+          .filter(row -> Math.abs(row.number(Columns.YEAR) - yr) < 1e-9)
+          .findFirst()
+          .orElseThrow();
     }
 
     private void band(Table.Row row, Statistic of) {
@@ -171,7 +191,12 @@ final class WorthCheck implements Check {
       if (file.isPresent()) {
         double slope = (high - low) / (row.number(Columns.HIGH) - row.number(Columns.LOW));
         double line = low + slope * (file.get() - row.number(Columns.LOW));
-        ledger.near(SENSITIVITY, row, here, line, 1e-7 * (facts.cost() + Math.abs(here)) + facts.rounding());
+        ledger.near(
+            SENSITIVITY,
+            row,
+            here,
+            line,
+            1e-7 * (facts.cost() + Math.abs(here)) + facts.rounding());
       }
     }
 
@@ -179,10 +204,16 @@ final class WorthCheck implements Check {
     private void breakEven(Table.Row row) {
       if (row.is(Columns.INPUT, "options." + option + ".cost")) {
         double here = Statistic.of(lives.get(NPV)).mean();
-        ledger.near(BREAK_EVEN, row, facts.cost() + here, row.number(Columns.VALUE), 1e-6 * facts.cost());
+        ledger.near(
+            BREAK_EVEN, row, facts.cost() + here, row.number(Columns.VALUE), 1e-6 * facts.cost());
       }
       if (row.is(Columns.FOUND, "yes")) {
-        ledger.between(BREAK_EVEN, row, row.number(Columns.FROM), row.number(Columns.VALUE), row.number(Columns.TO));
+        ledger.between(
+            BREAK_EVEN,
+            row,
+            row.number(Columns.FROM),
+            row.number(Columns.VALUE),
+            row.number(Columns.TO));
       }
     }
   }

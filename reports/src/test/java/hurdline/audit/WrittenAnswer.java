@@ -14,7 +14,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** An answer as a user has it: the files of its folder and what the terminal said, with the plant file it is about. */
+/**
+ * An answer as a user has it: the files of its folder and what the terminal said, with the plant
+ * file it is about.
+ */
 final class WrittenAnswer {
   private final PlantFacts plant;
   private final Map<String, Table> tables;
@@ -24,7 +27,11 @@ final class WrittenAnswer {
   private final Map<String, Samples> samples = new LinkedHashMap<>();
 
   private WrittenAnswer(
-      PlantFacts plant, Map<String, Table> tables, JsonObject record, List<PageTable> page, String terminal) {
+      PlantFacts plant,
+      Map<String, Table> tables,
+      JsonObject record,
+      List<PageTable> page,
+      String terminal) {
     this.plant = plant;
     this.tables = tables;
     this.record = record;

@@ -9,13 +9,16 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.Arguments;
 
-/** A yard that is sized: its peak, the sizes, what they cost, and the cheapest by a run of its own. */
+/**
+ * A yard that is sized: its peak, the sizes, what they cost, and the cheapest by a run of its own.
+ */
 class YardAuditTest extends AnswerAuditTest {
   private static final String REPLICATIONS = "5";
 
   @Override
   WrittenAnswer answer(Path dir) throws IOException {
-    return WrittenAnswer.of("yard", Plants.small(), dir.resolve("yard"), "--replications", REPLICATIONS);
+    return WrittenAnswer.of(
+        "yard", Plants.small(), dir.resolve("yard"), "--replications", REPLICATIONS);
   }
 
   @Override
@@ -46,10 +49,13 @@ class YardAuditTest extends AnswerAuditTest {
         arguments(YardSizeCheck.PEAKS, Control.inTable(Tables.PEAKS, Columns.VALUE)),
         arguments(YardSizeCheck.PEAKS, Control.inTable(Tables.PEAKS, Columns.HIGH_95)),
         arguments(YardSizeCheck.OVERFLOW, Control.inTable(Tables.YARD_SIZES, Columns.CHANCE)),
-        arguments(YardSizeCheck.OVERFLOW, Control.inTable(Tables.YARD_SIZES, Columns.HIGH_95, 1e-5)),
+        arguments(
+            YardSizeCheck.OVERFLOW, Control.inTable(Tables.YARD_SIZES, Columns.HIGH_95, 1e-5)),
         arguments(YardSizeCheck.AREA, Control.inTable(Tables.YARD_SIZES, Columns.AREA_M2)),
         arguments(YardSizeCheck.MONEY, Control.inTable(Tables.YARD_SIZES, Columns.GROUND)),
-        arguments(YardSizeCheck.FIGURES, Control.ofMeasure(Measure.MASS_LOST_IN_YARD.dryOf("stalk"), 1e-2)),
+        arguments(
+            YardSizeCheck.FIGURES,
+            Control.ofMeasure(Measure.MASS_LOST_IN_YARD.dryOf("stalk"), 1e-2)),
         arguments(YardSizeCheck.CHEAPEST, Control.inTable(Tables.CHEAPEST, Columns.ABOVE, 1e-4)),
         arguments(YardSizeCheck.LOADS, Control.inTable(Tables.LOADS, Columns.DRY_T)),
         arguments(RecordCheck.RECORD, Control.inTable(Tables.YARD_SIZES, Columns.MONEY_LOW)),

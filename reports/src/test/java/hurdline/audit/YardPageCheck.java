@@ -13,7 +13,8 @@ final class YardPageCheck implements Check {
     page.lines(PageNames.YARD_PEAK).forEach(line -> peak(page, line));
     page.lines(PageNames.PLACES).forEach(line -> place(page, line));
     String crop = answer.record().getAsJsonObject("asked").get("crop").getAsString();
-    page.lines(PageNames.YARD_WITHOUT_LIMIT, answer.names().shown("crops", crop)).forEach(line -> level(page, line, crop));
+    page.lines(PageNames.YARD_WITHOUT_LIMIT, answer.names().shown("crops", crop))
+        .forEach(line -> level(page, line, crop));
   }
 
   /** The row of the size that a line of the page begins with. */
@@ -23,7 +24,12 @@ final class YardPageCheck implements Check {
   }
 
   private static void overflow(PageBook page, PageBook.Line line, Table.Row row) {
-    Figure chance = new Figure(row.number(Columns.CHANCE), row.number(Columns.LOW_95), row.number(Columns.HIGH_95), "share");
+    Figure chance =
+        new Figure(
+            row.number(Columns.CHANCE),
+            row.number(Columns.LOW_95),
+            row.number(Columns.HIGH_95),
+            "share");
     page.cell(line, 1, Figure.alone(row.number(Columns.AREA_M2), "m2"));
     page.cell(line, 2, chance);
     page.limits(line, 3, chance);
@@ -37,11 +43,21 @@ final class YardPageCheck implements Check {
 
   private static void money(PageBook page, PageBook.Line line, Table.Row row) {
     Figure money =
-        new Figure(row.number(Columns.MONEY), row.number(Columns.MONEY_LOW), row.number(Columns.MONEY_HIGH), "money");
+        new Figure(
+            row.number(Columns.MONEY),
+            row.number(Columns.MONEY_LOW),
+            row.number(Columns.MONEY_HIGH),
+            "money");
     Table.Row above =
-        page.answer().table(Tables.CHEAPEST).row(of -> of.text(Columns.BALES).equals(row.text(Columns.BALES)));
+        page.answer()
+            .table(Tables.CHEAPEST)
+            .row(of -> of.text(Columns.BALES).equals(row.text(Columns.BALES)));
     Figure more =
-        new Figure(above.number(Columns.ABOVE), above.number(Columns.LOW_JOINT), above.number(Columns.HIGH_JOINT), "money");
+        new Figure(
+            above.number(Columns.ABOVE),
+            above.number(Columns.LOW_JOINT),
+            above.number(Columns.HIGH_JOINT),
+            "money");
     String[] parts = {Columns.GROUND, Columns.WAITING, Columns.MARGIN_BELOW};
     for (int at = 0; at < parts.length; at++) {
       page.cell(line, at + 1, Figure.alone(row.number(parts[at]), "money"));
@@ -68,11 +84,20 @@ final class YardPageCheck implements Check {
 
   private static void place(PageBook page, PageBook.Line line) {
     Measure[] measures = {
-      Measure.YARD_PLACE_PEAK, Measure.YARD_PLACE_AGE_MEAN, Measure.YARD_PLACE_MOISTURE_MEAN, Measure.YARD_PLACE_LOST
+      Measure.YARD_PLACE_PEAK,
+      Measure.YARD_PLACE_AGE_MEAN,
+      Measure.YARD_PLACE_MOISTURE_MEAN,
+      Measure.YARD_PLACE_LOST
     };
     String option = page.answer().options().get(0);
     for (int at = 0; at < measures.length; at++) {
-      page.cell(line, at + 1, Figure.summary(page.answer(), option, measures[at].of(page.answer().names().named("yard.places", line.name()))));
+      page.cell(
+          line,
+          at + 1,
+          Figure.summary(
+              page.answer(),
+              option,
+              measures[at].of(page.answer().names().named("yard.places", line.name()))));
     }
   }
 
@@ -89,7 +114,10 @@ final class YardPageCheck implements Check {
     double spread = row.number(Columns.P95) - row.number(Columns.P05);
     for (int at = 0; at < columns.length; at++) {
       double value = row.number(columns[at]);
-      page.cell(line, at + 1, new Figure(value, value - spread / 2, value + spread / 2, row.text(Columns.UNIT)));
+      page.cell(
+          line,
+          at + 1,
+          new Figure(value, value - spread / 2, value + spread / 2, row.text(Columns.UNIT)));
     }
   }
 }

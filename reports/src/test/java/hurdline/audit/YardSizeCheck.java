@@ -8,7 +8,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
-/** peaks.csv, yard_sizes.csv, cheapest.csv and loads.csv of a yard that is sized, and the size that will do. */
+/**
+ * peaks.csv, yard_sizes.csv, cheapest.csv and loads.csv of a yard that is sized, and the size that
+ * will do.
+ */
 final class YardSizeCheck implements Check {
   static final String PEAKS = "quantiles of the peak";
   static final String NEEDED = "size that will do";
@@ -24,23 +27,26 @@ final class YardSizeCheck implements Check {
 
   private final Map<Integer, WrittenAnswer> ownRuns;
 
-  /** @param ownRuns of the plant with a yard of some of the sizes, by bales */
+  /**
+   * @param ownRuns of the plant with a yard of some of the sizes, by bales
+   */
   YardSizeCheck(Map<Integer, WrittenAnswer> ownRuns) {
     this.ownRuns = ownRuns;
   }
 
   /** A run of the plant with the size that is said to be the cheapest. */
-  static Map<Integer, WrittenAnswer> runOfCheapest(WrittenAnswer answer, Path plant, Path dir, String replications)
-      throws IOException {
-    Table.Row cheapest =
-        answer.table(Tables.CHEAPEST).row(row -> row.number(Columns.ABOVE) == 0);
+  static Map<Integer, WrittenAnswer> runOfCheapest(
+      WrittenAnswer answer, Path plant, Path dir, String replications) throws IOException {
+    Table.Row cheapest = answer.table(Tables.CHEAPEST).row(row -> row.number(Columns.ABOVE) == 0);
     JsonObject asked = answer.record().getAsJsonObject("asked");
     String place = asked.get("place").getAsString();
     double own = answer.plant("base").amount("yard.places." + place + ".holds");
-    long holds = Math.round(own + cheapest.number(Columns.BALES) - asked.get("holds").getAsDouble());
+    long holds =
+        Math.round(own + cheapest.number(Columns.BALES) - asked.get("holds").getAsDouble());
     String change = "yard.places." + place + ".holds=\"" + holds + " bales\"";
     WrittenAnswer run =
-        WrittenAnswer.of("run", plant, dir.resolve("cheapest"), "--replications", replications, "--set", change);
+        WrittenAnswer.of(
+            "run", plant, dir.resolve("cheapest"), "--replications", replications, "--set", change);
     return Map.of((int) cheapest.number(Columns.BALES), run);
   }
 
@@ -75,7 +81,11 @@ final class YardSizeCheck implements Check {
       overflow = asked.get("overflow").getAsDouble();
       free = answer.samples(NO_LIMIT);
       sizes = answer.table(Tables.YARD_SIZES);
-      cheapest = sizes.rows().min((a, b) -> Double.compare(a.number(Columns.MONEY), b.number(Columns.MONEY))).orElseThrow();
+      cheapest =
+          sizes
+              .rows()
+              .min((a, b) -> Double.compare(a.number(Columns.MONEY), b.number(Columns.MONEY)))
+              .orElseThrow();
     }
 
     void compare() {
@@ -86,7 +96,9 @@ final class YardSizeCheck implements Check {
       simulated(sizes.row(row -> row.number(Columns.BALES) == holds), answer.samples(file));
       ownRuns.forEach(
           (bales, run) ->
-              simulated(sizes.row(row -> row.number(Columns.BALES) == bales), run.samples(run.options().get(0))));
+              simulated(
+                  sizes.row(row -> row.number(Columns.BALES) == bales),
+                  run.samples(run.options().get(0))));
       loads();
     }
 
@@ -107,9 +119,15 @@ final class YardSizeCheck implements Check {
       int allowed = (int) Math.floor(overflow * needs.count() + 1e-9);
       double bales = number(found.get("bales"));
       ledger.near(NEEDED, size, needs.ranked(needs.count() - allowed), bales);
-      ledger.near(NEEDED, size + " low", needs.quantileLow(1 - overflow), number(found.get("low_95")));
-      ledger.near(NEEDED, size + " high", needs.quantileHigh(1 - overflow), number(found.get("high_95")));
-      ledger.near(NEEDED, size + " chance", needs.above(bales) / (double) needs.count(), number(found.get("chance")));
+      ledger.near(
+          NEEDED, size + " low", needs.quantileLow(1 - overflow), number(found.get("low_95")));
+      ledger.near(
+          NEEDED, size + " high", needs.quantileHigh(1 - overflow), number(found.get("high_95")));
+      ledger.near(
+          NEEDED,
+          size + " chance",
+          needs.above(bales) / (double) needs.count(),
+          number(found.get("chance")));
       ledger.near(AREA, size, area(bales), number(found.get("area_m2")));
     }
 
@@ -122,18 +140,30 @@ final class YardSizeCheck implements Check {
       Statistic wanted = free.statistic(Measure.YARD_ROOM_NEEDED.of(crop));
       int seasons = wanted.above(bales);
       ledger.near(OVERFLOW, row, seasons / (double) wanted.count(), row.number(Columns.CHANCE));
-      ledger.near(OVERFLOW, row, Statistic.chanceLow(seasons, wanted.count()), row.number(Columns.LOW_95));
-      ledger.near(OVERFLOW, row, Statistic.chanceHigh(seasons, wanted.count()), row.number(Columns.HIGH_95));
+      ledger.near(
+          OVERFLOW, row, Statistic.chanceLow(seasons, wanted.count()), row.number(Columns.LOW_95));
+      ledger.near(
+          OVERFLOW,
+          row,
+          Statistic.chanceHigh(seasons, wanted.count()),
+          row.number(Columns.HIGH_95));
       ledger.near(AREA, row, area(bales), row.number(Columns.AREA_M2));
       double money = row.number(Columns.MONEY);
       double waiting = row.number(Columns.WAITING_D) * perWaitingD();
       ledger.near(MONEY, row, ground(bales), row.number(Columns.GROUND));
       ledger.near(MONEY, row, waiting, row.number(Columns.WAITING));
       double below = row.number(Columns.MARGIN_BELOW);
-      ledger.near(MONEY, row, ground(bales) + waiting + below, money, 1e-9 * (money + Math.abs(below)));
+      ledger.near(
+          MONEY, row, ground(bales) + waiting + below, money, 1e-9 * (money + Math.abs(below)));
       Table.Row above = above(bales);
-      ledger.near(CHEAPEST, above, money - cheapest.number(Columns.MONEY), above.number(Columns.ABOVE), 1e-9 * Math.abs(money) + rounding());
-      boolean significant = above.number(Columns.LOW_JOINT) > 0 || above.number(Columns.HIGH_JOINT) < 0;
+      ledger.near(
+          CHEAPEST,
+          above,
+          money - cheapest.number(Columns.MONEY),
+          above.number(Columns.ABOVE),
+          1e-9 * Math.abs(money) + rounding());
+      boolean significant =
+          above.number(Columns.LOW_JOINT) > 0 || above.number(Columns.HIGH_JOINT) < 0;
       ledger.same(CHEAPEST, above, significant ? "yes" : "no", above.text(Columns.SIGNIFICANT));
     }
 
@@ -141,7 +171,10 @@ final class YardSizeCheck implements Check {
       return answer.table(Tables.CHEAPEST).row(row -> row.number(Columns.BALES) == bales);
     }
 
-    /** Every stack with half a lane on every side; nothing where a place of the crop does not say how it is stacked. */
+    /**
+     * Every stack with half a lane on every side; nothing where a place of the crop does not say
+     * how it is stacked.
+     */
     private double area(double bales) {
       double area = Double.NaN;
       for (String place : places()) {
@@ -157,7 +190,10 @@ final class YardSizeCheck implements Check {
       if (!plant.has(stack)) {
         return 0;
       }
-      double inStack = plant.amount(stack + ".long") * plant.amount(stack + ".wide") * plant.amount(stack + ".high");
+      double inStack =
+          plant.amount(stack + ".long")
+              * plant.amount(stack + ".wide")
+              * plant.amount(stack + ".high");
       double length = plant.amount(stack + ".long") * baleM("long") + plant.amount(stack + ".lane");
       double width = plant.amount(stack + ".wide") * baleM("wide") + plant.amount(stack + ".lane");
       return Math.ceil(in(place, bales) / inStack - 1e-9) * length * width;
@@ -177,7 +213,10 @@ final class YardSizeCheck implements Check {
       return !plant.has(path) || plant.texts(path).contains(crop);
     }
 
-    /** What a place holds in a yard of so many bales: the one that grows takes what the others do not. */
+    /**
+     * What a place holds in a yard of so many bales: the one that grows takes what the others do
+     * not.
+     */
     private double in(String place, double bales) {
       double own = plant.amount("yard.places." + place + ".holds");
       return place.equals(grown) ? own + bales - holds : own;
@@ -191,7 +230,8 @@ final class YardSizeCheck implements Check {
       double ground = 0;
       for (String place : places()) {
         String path = "yard.places." + place;
-        double years = plant.has(path + ".life") ? plant.amount(path + ".life") / Amount.of("1 yr") : 10;
+        double years =
+            plant.has(path + ".life") ? plant.amount(path + ".life") / Amount.of("1 yr") : 10;
         ground += plant.amount(path + ".cost") * area(place, bales) / annuity(years);
       }
       return ground;
@@ -202,7 +242,10 @@ final class YardSizeCheck implements Check {
       return 1e-9 * free.statistic(Measure.MONEY_REVENUE.of()).mean();
     }
 
-    /** What 1 at the end of each year is worth today: (1 − (1 + i)^−n) / i, n where there is no interest. */
+    /**
+     * What 1 at the end of each year is worth today: (1 − (1 + i)^−n) / i, n where there is no
+     * interest.
+     */
     private double annuity(double years) {
       double rate = plant.amount("money.discount_rate") * Amount.of("1 yr");
       return rate == 0 ? years : (1 - Math.pow(1 + rate, -years)) / rate;
@@ -220,7 +263,8 @@ final class YardSizeCheck implements Check {
       ledger.near(FIGURES, row, Statistic.of(waiting).mean(), row.number(Columns.WAITING_D));
       double share = Statistic.of(refused).above(0) / (double) refused.length;
       ledger.near(FIGURES, row, share, row.number(Columns.CHANCE));
-      double receiving = samples.statistic(Measure.CREW_RECEIVING.of(crop)).mean() * plant.amount("money.wage");
+      double receiving =
+          samples.statistic(Measure.CREW_RECEIVING.of(crop)).mean() * plant.amount("money.wage");
       ledger.near(FIGURES, row, receiving, row.number(Columns.RECEIVING));
       Statistic money = Statistic.of(moneys(bales, samples));
       ledger.near(MONEY, row, money.mean(), row.number(Columns.MONEY), rounding());
@@ -228,7 +272,10 @@ final class YardSizeCheck implements Check {
       ledger.near(MONEY, row, money.limits().high(), row.number(Columns.MONEY_HIGH), rounding());
       WrittenAnswer best = ownRuns.get((int) cheapest.number(Columns.BALES));
       if (best != null) {
-        above(row, moneys(bales, samples), moneys(cheapest.number(Columns.BALES), best.samples(best.options().get(0))));
+        above(
+            row,
+            moneys(bales, samples),
+            moneys(cheapest.number(Columns.BALES), best.samples(best.options().get(0))));
       }
     }
 
@@ -236,7 +283,10 @@ final class YardSizeCheck implements Check {
       double[] above = new double[money.length];
       for (int at = 0; at < above.length; at++) {
         double apart = money[at] - cheapest[at];
-        above[at] = Math.abs(apart) <= 1e-9 * Math.max(Math.abs(money[at]), Math.abs(cheapest[at])) ? 0 : apart;
+        above[at] =
+            Math.abs(apart) <= 1e-9 * Math.max(Math.abs(money[at]), Math.abs(cheapest[at]))
+                ? 0
+                : apart;
       }
       Statistic paired = Statistic.of(above);
       Statistic.Limits limits = paired.limits((int) sizes.rows().count() - 1);
@@ -276,7 +326,10 @@ final class YardSizeCheck implements Check {
       Samples samples = answer.samples(file);
       ledger.near(LOADS, "bales", samples.at(0, Measure.INTAKE_WEIGHED_IN, crop), bales);
       String line =
-          plant.names("lines").stream().filter(name -> MassCheck.crop(plant, name).equals(crop)).findFirst().orElseThrow();
+          plant.names("lines").stream()
+              .filter(name -> MassCheck.crop(plant, name).equals(crop))
+              .findFirst()
+              .orElseThrow();
       double price = plant.amount("money.crop_prices." + crop);
       ledger.near(LOADS, "money", samples.at(0, Measure.MONEY_LINE_CROP_COST, line), paidT * price);
     }

@@ -46,7 +46,10 @@ public final class Sheets {
     return beyondEdge;
   }
 
-  /** Height of the largest letters, in points; a browser makes all smaller for a table that is too wide. */
+  /**
+   * Height of the largest letters, in points; a browser makes all smaller for a table that is too
+   * wide.
+   */
   public double largestPt() {
     return largestPt;
   }

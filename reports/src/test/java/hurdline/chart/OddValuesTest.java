@@ -32,8 +32,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every chart of every verb with numbers that no plant should give and some plant gives some day: none may take
- * long, fail, or put a line where no drawing is.
+ * Every chart of every verb with numbers that no plant should give and some plant gives some day:
+ * none may take long, fail, or put a line where no drawing is.
  */
 @Timeout(value = 60, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class OddValuesTest {
@@ -41,8 +41,10 @@ class OddValuesTest {
   private static final double FAR = 100_000;
 
   private static final Pattern PLACES =
-      Pattern.compile(" (?:d|x|y|x1|y1|x2|y2|cx|cy|r|width|height|points|transform|stroke-width)=\"([^\"]*)\"");
-  private static final Pattern NUMBER = Pattern.compile("-?(?:NaN|Infinity|[0-9.]+(?:[eE][-+]?[0-9]+)?)");
+      Pattern.compile(
+          " (?:d|x|y|x1|y1|x2|y2|cx|cy|r|width|height|points|transform|stroke-width)=\"([^\"]*)\"");
+  private static final Pattern NUMBER =
+      Pattern.compile("-?(?:NaN|Infinity|[0-9.]+(?:[eE][-+]?[0-9]+)?)");
 
   static Map<String, Answer> answers() {
     Map<String, Answer> answers = new TreeMap<>();
@@ -58,7 +60,10 @@ class OddValuesTest {
 
   private interface Change extends UnaryOperator<Record> {}
 
-  /** None changes the order of two numbers: an interval whose limits are the wrong way round is refused elsewhere. */
+  /**
+   * None changes the order of two numbers: an interval whose limits are the wrong way round is
+   * refused elsewhere.
+   */
   static Map<String, Change> changes() {
     Map<String, Change> changes = new TreeMap<>();
     changes.put("all 0", one -> Altered.numbers(one, value -> 0));
@@ -69,7 +74,8 @@ class OddValuesTest {
     changes.put("huge and below 0", one -> Altered.numbers(one, value -> -1e300 + value));
     changes.put("tiny", one -> Altered.numbers(one, value -> value * 1e-308));
     changes.put("all but equal", one -> Altered.numbers(one, value -> 1e6 + 1e-9 * value));
-    changes.put("a few huge among 0", one -> Altered.numbers(one, value -> value > 1000 ? 1e300 : 0));
+    changes.put(
+        "a few huge among 0", one -> Altered.numbers(one, value -> value > 1000 ? 1e300 : 0));
     changes.put("one row", Altered::firstRows);
     changes.put("one row of 0", one -> Altered.numbers(Altered.firstRows(one), value -> 0));
     return changes;
@@ -78,9 +84,13 @@ class OddValuesTest {
   /** 2,000,000,000 stacks, one by one, would fill the memory. */
   @Test
   void aGroundOfMoreStacksThanPixelsIsDrawnAsOne() {
-    GroundPlan plan = new GroundPlan("open", 2_000_000_000, 2_000_000_000, 1, 1, 1, 2.4, 1.2, 0.9, 6.1, 5e10);
-    Chart figure = new GroundChart(SampleYard.tooSmall(), plan, new Wording(UnitSystem.US, Locale.ROOT)).figure();
-    assertThat(figure.alternative()).startsWith("2000000000 stacks from above, too many to be drawn one by one, ");
+    GroundPlan plan =
+        new GroundPlan("open", 2_000_000_000, 2_000_000_000, 1, 1, 1, 2.4, 1.2, 0.9, 6.1, 5e10);
+    Chart figure =
+        new GroundChart(SampleYard.tooSmall(), plan, new Wording(UnitSystem.US, Locale.ROOT))
+            .figure();
+    assertThat(figure.alternative())
+        .startsWith("2000000000 stacks from above, too many to be drawn one by one, ");
     assertThat(figure.svg()).hasSizeLessThan(10_000);
     assertThat(placesOutside(figure)).isEmpty();
   }

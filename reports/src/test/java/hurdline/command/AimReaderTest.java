@@ -20,7 +20,8 @@ class AimReaderTest {
   void anAimMayBeInAnyUnitOfItsKindAndInNoOther() {
     assertThat(AimReader.of("mass.stalk.fed:500 kg").halfWidth()).isEqualTo(0.5);
     assertThat(AimReader.of("yard.stalk.peak:40 bales").halfWidth()).isEqualTo(40);
-    for (String none : java.util.List.of("money.margin:5 bananas", "money.margin:5 kg", "yard.stalk.peak:3 kWh")) {
+    for (String none :
+        java.util.List.of("money.margin:5 bananas", "money.margin:5 kg", "yard.stalk.peak:3 kWh")) {
       org.assertj.core.api.Assertions.assertThatThrownBy(() -> AimReader.of(none))
           .hasMessageContaining(" has another unit than its measure; expected % or ");
     }

@@ -15,7 +15,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Calls of the command on a plant file in a folder of its own, of engines that do as they are told. */
+/**
+ * Calls of the command on a plant file in a folder of its own, of engines that do as they are told.
+ */
 abstract class Calls {
   @TempDir Path dir;
 
@@ -30,7 +32,8 @@ abstract class Calls {
 
   int call(Studies studies, String... args) {
     return Hurdline.call(
-        new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
+        new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, studies),
+        args);
   }
 
   int call(PreparedStudy.Simulation<RunAnswer> engine, String... args) {

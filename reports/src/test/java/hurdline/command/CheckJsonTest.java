@@ -20,7 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 class CheckJsonTest {
   private static final Path SMALL = Path.of("../line-configs/small.yaml");
   private static final List<String> FIELDS =
-      List.of("severity", "file", "line", "column", "path", "found", "expected", "nearest", "change");
+      List.of(
+          "severity", "file", "line", "column", "path", "found", "expected", "nearest", "change");
 
   @TempDir Path dir;
 
@@ -49,17 +50,21 @@ class CheckJsonTest {
     assertThat(json.getAsJsonArray("problems")).isEmpty();
     JsonObject answer = json.getAsJsonObject("answer");
     assertThat(answer.getAsJsonArray("warnings")).isEmpty();
-    JsonObject line = answer.getAsJsonObject("capacity").getAsJsonArray("lines").get(0).getAsJsonObject();
+    JsonObject line =
+        answer.getAsJsonObject("capacity").getAsJsonArray("lines").get(0).getAsJsonObject();
     JsonObject limits = line.getAsJsonObject("limits");
     assertThat(limits.getAsJsonObject("rated").get("fed_t_per_h").getAsDouble())
         .isGreaterThan(limits.getAsJsonObject("expected").get("fed_t_per_h").getAsDouble());
-    assertThat(RecordFile.read("check.json", new StringReader(call.out()))).isInstanceOf(CheckAnswer.class);
+    assertThat(RecordFile.read("check.json", new StringReader(call.out())))
+        .isInstanceOf(CheckAnswer.class);
   }
 
   @Test
   void everyProblemOfAWrongPlantIsAnEntryWithItsPlace() throws IOException {
     String wrong =
-        Files.readString(SMALL).replace("    power: 15 hp", "    powr: 15 hp").replace("count: 1}", "count: one}");
+        Files.readString(SMALL)
+            .replace("    power: 15 hp", "    powr: 15 hp")
+            .replace("count: 1}", "count: one}");
     CommandCall call = checked("wrong.yaml", wrong);
     assertThat(call.code()).isEqualTo(2);
     JsonObject json = json(call);
@@ -73,8 +78,16 @@ class CheckJsonTest {
       assertThat(problem.get("severity").getAsString()).isEqualTo("problem");
       assertThat(call.err().lines().skip(at).findFirst().orElseThrow())
           .isEqualTo(
-              problem.get("file").getAsString() + ":" + problem.get("line") + ":" + problem.get("column") + " "
-                  + problem.get("path").getAsString() + ": " + problem.get("found").getAsString() + "; expected "
+              problem.get("file").getAsString()
+                  + ":"
+                  + problem.get("line")
+                  + ":"
+                  + problem.get("column")
+                  + " "
+                  + problem.get("path").getAsString()
+                  + ": "
+                  + problem.get("found").getAsString()
+                  + "; expected "
                   + problem.get("expected").getAsString());
     }
     JsonObject misspelt =
@@ -91,7 +104,8 @@ class CheckJsonTest {
   @Test
   void warningsStandInTheAnswerAndNameNoFolder() throws IOException {
     String weekend =
-        Files.readString(SMALL).replace("from: 2027-03-01, to: 2027-05-28", "from: 2027-03-06, to: 2027-03-07");
+        Files.readString(SMALL)
+            .replace("from: 2027-03-01, to: 2027-05-28", "from: 2027-03-06, to: 2027-03-07");
     CommandCall call = checked("weekend.yaml", weekend);
     assertThat(call.code()).as(call.err()).isZero();
     JsonArray warnings = json(call).getAsJsonObject("answer").getAsJsonArray("warnings");
@@ -106,7 +120,8 @@ class CheckJsonTest {
 
   @Test
   void aChangeThatMakesTheProblemIsNamed() throws IOException {
-    CommandCall call = CommandCall.of("check", SMALL.toString(), "--json", "--set", "machines.mill.power=0 hp");
+    CommandCall call =
+        CommandCall.of("check", SMALL.toString(), "--json", "--set", "machines.mill.power=0 hp");
     assertThat(call.code()).isEqualTo(2);
     JsonObject problem = json(call).getAsJsonArray("problems").get(0).getAsJsonObject();
     assertThat(problem.get("change").getAsString()).isEqualTo("machines.mill.power=0 hp");

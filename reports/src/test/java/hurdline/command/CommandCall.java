@@ -16,7 +16,8 @@ public record CommandCall(int code, String out, String err) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     CommandContext setting =
-        new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies());
+        new CommandContext(
+            new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies());
     int code = Hurdline.call(setting, args);
     return new CommandCall(code, out.toString(), err.toString());
   }

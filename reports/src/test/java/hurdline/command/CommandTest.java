@@ -86,7 +86,8 @@ class CommandTest extends Calls {
   @Test
   void jsonStandsAloneOnStandardOutput() throws IOException {
     assertThat(call("run", plant.toString(), "--json")).isZero();
-    assertThat(RecordFile.read("record.json", new StringReader(out.toString()))).isInstanceOf(RunAnswer.class);
+    assertThat(RecordFile.read("record.json", new StringReader(out.toString())))
+        .isInstanceOf(RunAnswer.class);
     assertThat(err.toString()).startsWith("Sweetgum Bend shared gin");
   }
 
@@ -98,8 +99,18 @@ class CommandTest extends Calls {
             (chosen, effort) -> {
               throw new ProblemsException(
                   List.of(
-                      new LocatedProblem(PROBLEM, "plant.yaml", 1, 1, "plant", "is missing", "a name", "", ""),
-                      new LocatedProblem(PROBLEM, "plant.yaml", 2, 3, "crops.stak", "is wrong", "\"stalk\"", "stalk", "")));
+                      new LocatedProblem(
+                          PROBLEM, "plant.yaml", 1, 1, "plant", "is missing", "a name", "", ""),
+                      new LocatedProblem(
+                          PROBLEM,
+                          "plant.yaml",
+                          2,
+                          3,
+                          "crops.stak",
+                          "is wrong",
+                          "\"stalk\"",
+                          "stalk",
+                          "")));
             });
     assertThat(call(wrong, "run", plant.toString())).isEqualTo(2);
     assertThat(err.toString())
@@ -144,7 +155,8 @@ class CommandTest extends Calls {
                 + "Stopped: 7 of 40 replications are done; they are saved in "
                 + answer
                 + ".\n");
-    assertThat(out.toString()).containsPattern("7\\s+replications \\(stopped; 40 were asked for\\)");
+    assertThat(out.toString())
+        .containsPattern("7\\s+replications \\(stopped; 40 were asked for\\)");
     assertThat(namesIn(answer)).contains("record.json");
   }
 
@@ -280,14 +292,12 @@ class CommandTest extends Calls {
             + " fr-CA",
         "--locale de_DE.UTF-8 | --locale \"de_DE.UTF-8\" is no language tag; expected perhaps \"de-DE\"",
         "--locale german | --locale \"german\" is no language that is known here; expected perhaps \"de\"",
-        "--until fed:2% | --until \"fed:2%\" names no measure;"
-            + " expected a measure, one of",
+        "--until fed:2% | --until \"fed:2%\" names no measure;" + " expected a measure, one of",
         "--until mass.stalk.fed:3kWh | --until"
             + " \"mass.stalk.fed:3kWh\" has another unit than its measure; expected % or t. See",
         "--until mass.stalk.fed:0% | --until"
             + " \"mass.stalk.fed:0%\" can never be reached; expected a half-width above 0.",
-        "--trace tomorrow | --trace \"tomorrow\" is no span;"
-            + " expected a day such as",
+        "--trace tomorrow | --trace \"tomorrow\" is no span;" + " expected a day such as",
         "--units imperial | --units \"imperial\" is no system of units;"
             + " expected us or metric.",
         "--replicatoins 3 | Unknown options: '--replicatoins', '3'. Perhaps --replications?"
@@ -322,7 +332,9 @@ class CommandTest extends Calls {
   void aTraceOutsideTheCalendarIsRefused(String span) throws IOException {
     Path small = Path.of(System.getProperty("hurdline.root")).resolve("line-configs/small.yaml");
     Files.copy(small, dir.resolve("small.yaml"));
-    assertThat(call(new EngineStudies(), "run", dir.resolve("small.yaml").toString(), "--trace", span)).isEqualTo(2);
+    assertThat(
+            call(new EngineStudies(), "run", dir.resolve("small.yaml").toString(), "--trace", span))
+        .isEqualTo(2);
     assertThat(err.toString())
         .startsWith("small.yaml: the trace from ")
         .endsWith(" lies outside the calendar; expected dates from 2027-03-01 to 2027-05-28\n");
@@ -332,7 +344,8 @@ class CommandTest extends Calls {
   @Test
   void checkTellsCapacityAndWritesOnlyWhereItIsTold() throws IOException {
     assertThat(call("check", plant.toString())).isZero();
-    assertThat(out.toString()).contains("  rated     2.13 ton/h by the mill: 3,915 ton in 1,840 scheduled hours,\n");
+    assertThat(out.toString())
+        .contains("  rated     2.13 ton/h by the mill: 3,915 ton in 1,840 scheduled hours,\n");
     assertThat(err.toString())
         .isEqualTo(
             "warning: sweetgum-bend.yaml:12:3 resources.loader.count: is 0 and never serves;"
@@ -380,7 +393,13 @@ class CommandTest extends Calls {
     assertThat(err.toString()).as("a first file needs no warning").isEmpty();
     assertThat(
             Hurdline.call(
-                played, "run", written, "--replications", "2", "--out", dir.resolve("first").toString()))
+                played,
+                "run",
+                written,
+                "--replications",
+                "2",
+                "--out",
+                dir.resolve("first").toString()))
         .as("%s", err)
         .isZero();
     assertThat(dir.resolve("first/report.html")).isNotEmptyFile();

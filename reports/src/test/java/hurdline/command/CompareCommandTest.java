@@ -58,7 +58,8 @@ class CompareCommandTest extends Calls {
   @Test
   void aComparisonAsJsonStandsAlone() throws IOException {
     assertThat(call("compare", plant.toString(), "--json", "--quiet")).isZero();
-    assertThat(RecordFile.read("record.json", new StringReader(out.toString()))).isInstanceOf(CompareAnswer.class);
+    assertThat(RecordFile.read("record.json", new StringReader(out.toString())))
+        .isInstanceOf(CompareAnswer.class);
     assertThat(err.toString()).isEmpty();
   }
 
@@ -88,13 +89,27 @@ class CompareCommandTest extends Calls {
             });
     assertThat(
             call(
-                studies, "compare", plant.toString(), "--among", "a,b, a+b", "--set", "yard.x=1",
-                "--replications", "7", "--seed", "3", "--threads", "2", "--quiet"))
+                studies,
+                "compare",
+                plant.toString(),
+                "--among",
+                "a,b, a+b",
+                "--set",
+                "yard.x=1",
+                "--replications",
+                "7",
+                "--seed",
+                "3",
+                "--threads",
+                "2",
+                "--quiet"))
         .isZero();
     assertThat(bases)
         .containsExactly(
-            new PlantChanges("base", List.of("yard.x=1"), List.of(new Change.Value("yard.x", "1"))));
-    assertThat(efforts).containsExactly(new RunSettings(7, Optional.empty(), 3, 2, Optional.empty()));
+            new PlantChanges(
+                "base", List.of("yard.x=1"), List.of(new Change.Value("yard.x", "1"))));
+    assertThat(efforts)
+        .containsExactly(new RunSettings(7, Optional.empty(), 3, 2, Optional.empty()));
   }
 
   @ParameterizedTest
@@ -152,7 +167,14 @@ class CompareCommandTest extends Calls {
     Path answer = dir.resolve("answer");
     assertThat(
             call(
-                new EngineStudies(), "compare", example.toString(), "--replications", "12", "--service-lives", "3", "--out",
+                new EngineStudies(),
+                "compare",
+                example.toString(),
+                "--replications",
+                "12",
+                "--service-lives",
+                "3",
+                "--out",
                 answer.toString()))
         .isZero();
     assertThat(Files.readString(answer.resolve("payback.csv")).lines()).hasSize(1 + 2 * 8);

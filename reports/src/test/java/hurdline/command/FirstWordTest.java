@@ -20,9 +20,13 @@ class FirstWordTest extends Calls {
     assertThat(err.toString())
         .contains(
             "That was \"hurdline check\", since no command was given. With this file:\n"
-                + "  hurdline run " + plant + "\n"
+                + "  hurdline run "
+                + plant
+                + "\n"
                 + "        simulates its calendar: what comes out, what limits it, what does it earn?\n"
-                + "  hurdline compare " + plant + "\n");
+                + "  hurdline compare "
+                + plant
+                + "\n");
     out.getBuffer().setLength(0);
     assertThat(call("check", plant.toString())).isZero();
     assertThat(alone).isEqualTo(out.toString());
@@ -34,7 +38,9 @@ class FirstWordTest extends Calls {
     assertThat(out.toString()).isEmpty();
     assertThat(err.toString()).doesNotContain("hurdline run");
     assertThat(call(plant.toString(), "--replications", "3")).isEqualTo(2);
-    assertThat(err.toString()).endsWith("See hurdline check --help\n").doesNotContain("hurdline run");
+    assertThat(err.toString())
+        .endsWith("See hurdline check --help\n")
+        .doesNotContain("hurdline run");
   }
 
   @Test
@@ -43,7 +49,18 @@ class FirstWordTest extends Calls {
         new Playing(
             null,
             (chosen, effort) -> {
-              throw new ProblemsException(List.of(new LocatedProblem(LocatedProblem.Severity.PROBLEM, "plant.yaml", 1, 1, "plant", "is missing", "a name", "", "")));
+              throw new ProblemsException(
+                  List.of(
+                      new LocatedProblem(
+                          LocatedProblem.Severity.PROBLEM,
+                          "plant.yaml",
+                          1,
+                          1,
+                          "plant",
+                          "is missing",
+                          "a name",
+                          "",
+                          "")));
             });
     assertThat(call(wrong, plant.toString())).isEqualTo(2);
     assertThat(err.toString()).isEqualTo("plant.yaml:1:1 plant: is missing; expected a name\n");
@@ -52,14 +69,20 @@ class FirstWordTest extends Calls {
   @Test
   void aFileThatIsNotThereIsToldSo() {
     assertThat(call(new EngineStudies(), "none.yaml")).isEqualTo(2);
-    assertThat(err.toString()).isEqualTo("none.yaml: there is no such file; expected the path of a plant file\n");
+    assertThat(err.toString())
+        .isEqualTo("none.yaml: there is no such file; expected the path of a plant file\n");
   }
 
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "rnu|run", "chekc|check", "comapre|compare", "seasons|season", "Run|run", "simulate|''"
+        "rnu|run",
+        "chekc|check",
+        "comapre|compare",
+        "seasons|season",
+        "Run|run",
+        "simulate|''"
       })
   void aMisspeltCommandGetsTheNearest(String word, String near) {
     assertThat(call(word, plant.toString())).isEqualTo(2);

@@ -18,7 +18,10 @@ import org.junit.jupiter.api.Test;
 class FullDiskTest extends Calls {
   private static final Path FULL = Path.of("/dev/full");
 
-  /** An engine while which the disk fills up: from then on that file of the answer cannot be written. */
+  /**
+   * An engine while which the disk fills up: from then on that file of the answer cannot be
+   * written.
+   */
   private PreparedStudy.Simulation<RunAnswer> fillingUp(Path answer, String file) {
     return (done, stop) -> {
       try {
@@ -33,8 +36,18 @@ class FullDiskTest extends Calls {
   @Test
   void theAnswerIsToldAndWhatIsThereIsNamed() throws IOException {
     Path answer = dir.resolve("answer");
-    assertThat(call(fillingUp(answer, "weeks.csv"), "run", plant.toString(), "--out", answer.toString())).isEqualTo(2);
-    assertThat(out.toString()).startsWith("Sweetgum Bend shared gin, the plant as it stands").contains("margin").doesNotContain("Report: ");
+    assertThat(
+            call(
+                fillingUp(answer, "weeks.csv"),
+                "run",
+                plant.toString(),
+                "--out",
+                answer.toString()))
+        .isEqualTo(2);
+    assertThat(out.toString())
+        .startsWith("Sweetgum Bend shared gin, the plant as it stands")
+        .contains("margin")
+        .doesNotContain("Report: ");
     assertThat(err.toString())
         .isEqualTo(
             "hurdline: writing failed (No space left on device): "
@@ -47,16 +60,34 @@ class FullDiskTest extends Calls {
   @Test
   void theRecordIsWrittenLastAndChartsAreCounted() throws IOException {
     Path answer = dir.resolve("answer");
-    assertThat(call(fillingUp(answer, "record.json"), "run", plant.toString(), "--out", answer.toString(), "--json")).isEqualTo(2);
+    assertThat(
+            call(
+                fillingUp(answer, "record.json"),
+                "run",
+                plant.toString(),
+                "--out",
+                answer.toString(),
+                "--json"))
+        .isEqualTo(2);
     assertThat(out.toString()).startsWith("{");
-    assertThat(err.toString()).contains("report.html, 14 charts, but not record.json and what follows it");
-    assertThat(namesIn(answer)).contains("report.html").doesNotContain("record.json", "record.json.part");
+    assertThat(err.toString())
+        .contains("report.html, 14 charts, but not record.json and what follows it");
+    assertThat(namesIn(answer))
+        .contains("report.html")
+        .doesNotContain("record.json", "record.json.part");
   }
 
   @Test
   void aFolderWithoutAnythingIsTakenAwayAgain() throws IOException {
     Path answer = dir.resolve("answer");
-    assertThat(call(fillingUp(answer, "measures.csv"), "run", plant.toString(), "--out", answer.toString())).isEqualTo(2);
+    assertThat(
+            call(
+                fillingUp(answer, "measures.csv"),
+                "run",
+                plant.toString(),
+                "--out",
+                answer.toString()))
+        .isEqualTo(2);
     assertThat(err.toString()).contains(" holds nothing, but not measures.csv");
     assertThat(answer).doesNotExist();
   }
@@ -76,7 +107,8 @@ class FullDiskTest extends Calls {
     String told = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
     assertThat(told)
-        .contains("hurdline: printing failed: No space left on device; print to a terminal or a file with room");
+        .contains(
+            "hurdline: printing failed: No space left on device; print to a terminal or a file with room");
     assertThat(process.exitValue()).isEqualTo(2);
   }
 }

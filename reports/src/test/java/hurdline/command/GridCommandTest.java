@@ -38,7 +38,8 @@ class GridCommandTest {
 
   private int call(Studies studies, String... args) {
     return Hurdline.call(
-        new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, studies), args);
+        new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, studies),
+        args);
   }
 
   private int call(String... args) {
@@ -63,7 +64,8 @@ class GridCommandTest {
         grid.grid(),
         (store, progress, stop) -> {
           AtomicInteger done = new AtomicInteger();
-          return grid.simulate(store, (calendars, of) -> done.incrementAndGet(), () -> done.get() >= after);
+          return grid.simulate(
+              store, (calendars, of) -> done.incrementAndGet(), () -> done.get() >= after);
         });
   }
 
@@ -87,9 +89,16 @@ class GridCommandTest {
     Path answer = dir.resolve("answer");
     assertThat(
             call(
-                "run", NIGHTS.toString(), "--vary",
-                "lines.stalk_line.steps.feeder.rate=1t/h..3t/h..1t/h", "--vary",
-                "crews.stalk_line.night=1..2..1", "--replications", "2", "--out", answer.toString()))
+                "run",
+                NIGHTS.toString(),
+                "--vary",
+                "lines.stalk_line.steps.feeder.rate=1t/h..3t/h..1t/h",
+                "--vary",
+                "crews.stalk_line.night=1..2..1",
+                "--replications",
+                "2",
+                "--out",
+                answer.toString()))
         .isZero();
     assertThat(filesIn(answer).keySet())
         .containsExactly(
@@ -112,11 +121,14 @@ class GridCommandTest {
     assertThat(err.toString().lines())
         .hasSize(2)
         .first()
-        .isEqualTo("Grid of 6 cells x 1 plant x 2 replications: 12 simulation runs of the calendar.");
-    assertThat(err.toString()).containsPattern("About \\d+ s on \\d+ threads?, by the first runs\\.\n");
+        .isEqualTo(
+            "Grid of 6 cells x 1 plant x 2 replications: 12 simulation runs of the calendar.");
+    assertThat(err.toString())
+        .containsPattern("About \\d+ s on \\d+ threads?, by the first runs\\.\n");
     assertThat(said()).contains("Margin: highest at rate 1 t/h, night 1, -100.0 USD");
     assertThat(
-            RecordFile.read("record.json", new StringReader(Files.readString(answer.resolve("record.json")))))
+            RecordFile.read(
+                "record.json", new StringReader(Files.readString(answer.resolve("record.json")))))
         .isInstanceOf(GridAnswer.class);
   }
 
@@ -124,9 +136,18 @@ class GridCommandTest {
   void aGridTakenUpAgainIsTheSameToTheByteAsOneThatWasNot() throws IOException {
     List<String> args =
         List.of(
-            "compare", SMALL.toString(), "--among", "second_spout", "--set",
-            "calendar.to=2027-03-12", "--set", "season.0.to=2027-03-12", "--vary",
-            "machines.mill.power=x0.8..x1.4..x0.2", "--replications", "5");
+            "compare",
+            SMALL.toString(),
+            "--among",
+            "second_spout",
+            "--set",
+            "calendar.to=2027-03-12",
+            "--set",
+            "season.0.to=2027-03-12",
+            "--vary",
+            "machines.mill.power=x0.8..x1.4..x0.2",
+            "--replications",
+            "5");
     Path whole = dir.resolve("whole");
     Path parts = dir.resolve("parts");
     assertThat(call(with(args, "--threads", "1", "--quiet", "--out", whole.toString()))).isZero();
@@ -148,7 +169,8 @@ class GridCommandTest {
 
     assertThat(call(with(args, "--threads", "3", "--out", parts.toString()))).isZero();
     assertThat(err.toString())
-        .contains(kept.size() - 1 + " of 4 cells are finished in " + parts + " and are not simulated");
+        .contains(
+            kept.size() - 1 + " of 4 cells are finished in " + parts + " and are not simulated");
     assertThat(filesIn(parts)).isEqualTo(filesIn(whole));
     assertThat(call(with(args, "--out", parts.toString()))).as("it is whole now").isEqualTo(2);
     assertThat(err.toString()).endsWith("name a new or an empty folder with --out\n");
@@ -165,8 +187,16 @@ class GridCommandTest {
     Path answer = dir.resolve("answer");
     assertThat(
             call(
-                stoppingAfter(1), "run", NIGHTS.toString(), "--vary", "crews.stalk_line.night=1..3..1",
-                "--quiet", "--threads", "1", "--out", answer.toString()))
+                stoppingAfter(1),
+                "run",
+                NIGHTS.toString(),
+                "--vary",
+                "crews.stalk_line.night=1..3..1",
+                "--quiet",
+                "--threads",
+                "1",
+                "--out",
+                answer.toString()))
         .isEqualTo(130);
     assertThat(err.toString())
         .isEqualTo("Stopped before the first cell was done; nothing is written.\n");
@@ -178,8 +208,14 @@ class GridCommandTest {
     Path answer = dir.resolve("answer");
     assertThat(
             call(
-                "run", NIGHTS.toString(), "--vary", "lines.stalk_line.steps.feeder.rate=0t/h..2t/h..1t/h",
-                "--replications", "1", "--out", answer.toString()))
+                "run",
+                NIGHTS.toString(),
+                "--vary",
+                "lines.stalk_line.steps.feeder.rate=0t/h..2t/h..1t/h",
+                "--replications",
+                "1",
+                "--out",
+                answer.toString()))
         .isZero();
     assertThat(err.toString())
         .startsWith(
@@ -206,17 +242,27 @@ class GridCommandTest {
     Path answer = dir.resolve("answer");
     assertThat(
             call(
-                "season", file.toString(), "--vary", "products.tow.price=x0.5..x2..x0.5",
-                "--replications", "2", "--out", answer.toString()))
+                "season",
+                file.toString(),
+                "--vary",
+                "products.tow.price=x0.5..x2..x0.5",
+                "--replications",
+                "2",
+                "--out",
+                answer.toString()))
         .isZero();
     assertThat(Files.readAllLines(answer.resolve("grid.csv")))
-        .startsWith("products.tow.price,alternative,measure,unit,mean,low_95,high_95,replications,interval")
-        .contains("x0.5,more,mass.stalk.fed,t,27,27,27,2,student", "x2,base,money.wages,USD,300,300,300,2,student");
+        .startsWith(
+            "products.tow.price,alternative,measure,unit,mean,low_95,high_95,replications,interval")
+        .contains(
+            "x0.5,more,mass.stalk.fed,t,27,27,27,2,student",
+            "x2,base,money.wages,USD,300,300,300,2,student");
     assertThat(said())
         .contains(
             "Best by margin: the season as it stands at x0.5 and x1, more at x1.5 and x2; it changes from the season as it stands to"
                 + " more near x1.11, significantly between x1 and x1.5\n");
-    assertThat(Files.readString(answer.resolve("report.html"))).contains("Where the best plan changes");
+    assertThat(Files.readString(answer.resolve("report.html")))
+        .contains("Where the best plan changes");
   }
 
   @Test
@@ -224,8 +270,13 @@ class GridCommandTest {
     Path answer = dir.resolve("answer");
     assertThat(
             call(
-                "yard", SHIPPED.resolve("exact/gate.yaml").toString(), "--vary",
-                "yard.on_hand.stalk=2bales..8bales..3bales", "--replications", "1", "--out",
+                "yard",
+                SHIPPED.resolve("exact/gate.yaml").toString(),
+                "--vary",
+                "yard.on_hand.stalk=2bales..8bales..3bales",
+                "--replications",
+                "1",
+                "--out",
                 answer.toString()))
         .isZero();
     assertThat(Files.readString(answer.resolve("grid.csv")))
@@ -237,8 +288,14 @@ class GridCommandTest {
   void anOptionWhosePartIsVariedAwayIsRefused() throws IOException {
     assertThat(
             call(
-                "compare", SMALL.toString(), "--among", "bigger_mill", "--vary",
-                "machines.mill.power=10hp..30hp..10hp", "--out", dir.resolve("answer").toString()))
+                "compare",
+                SMALL.toString(),
+                "--among",
+                "bigger_mill",
+                "--vary",
+                "machines.mill.power=10hp..30hp..10hp",
+                "--out",
+                dir.resolve("answer").toString()))
         .isEqualTo(2);
     assertThat(err.toString())
         .isEqualTo(

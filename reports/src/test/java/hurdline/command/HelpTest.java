@@ -30,7 +30,8 @@ class HelpTest {
         name.equals("hurdline") ? new String[] {"--help"} : new String[] {name, "--help"};
     assertThat(
             Hurdline.call(
-                new CommandContext(new PrintWriter(out, true), new PrintWriter(out, true), false, NONE),
+                new CommandContext(
+                    new PrintWriter(out, true), new PrintWriter(out, true), false, NONE),
                 args))
         .isZero();
     assertThat(out.toString()).isEqualTo(pageOf(name));
@@ -42,7 +43,8 @@ class HelpTest {
     StringWriter err = new StringWriter();
     assertThat(
             Hurdline.call(
-                new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, NONE)))
+                new CommandContext(
+                    new PrintWriter(out, true), new PrintWriter(err, true), false, NONE)))
         .isEqualTo(2);
     assertThat(err.toString()).isEqualTo(pageOf("hurdline"));
     assertThat(out.toString()).isEmpty();

@@ -30,7 +30,8 @@ import picocli.CommandLine;
 
 /** A number is written alike in the plant file and in every flag. */
 class NumberGrammarTest extends Calls {
-  private static final Path SMALL = Path.of(System.getProperty("hurdline.root")).resolve("line-configs/small.yaml");
+  private static final Path SMALL =
+      Path.of(System.getProperty("hurdline.root")).resolve("line-configs/small.yaml");
   private static final Variants VARIANTS = PlantFile.read(SMALL).variants();
 
   /** All of one value, 25. */
@@ -39,8 +40,27 @@ class NumberGrammarTest extends Calls {
 
   private static final List<String> NONE =
       List.of(
-          "0x1p3", "0x19", "25d", "25f", "2,5", "1,000", "1_000", "NaN", "Infinity", "-Infinity", "2.5.1", "2e", "e2",
-          "2e1e1", "1e400", "٢٥", "twenty", "", "2 5", "2\u00a05", "25\u00a0");
+          "0x1p3",
+          "0x19",
+          "25d",
+          "25f",
+          "2,5",
+          "1,000",
+          "1_000",
+          "NaN",
+          "Infinity",
+          "-Infinity",
+          "2.5.1",
+          "2e",
+          "e2",
+          "2e1e1",
+          "1e400",
+          "٢٥",
+          "twenty",
+          "",
+          "2 5",
+          "2\u00a05",
+          "25\u00a0");
 
   /** Every place that takes a number, as what it reads. */
   private static Map<String, ToDoubleFunction<String>> places() {
@@ -48,24 +68,49 @@ class NumberGrammarTest extends Calls {
     places.put("a quantity of the file", n -> powerHp(n + " hp"));
     places.put("a bare number of the file", n -> exponent(n));
     places.put("--set with a factor", n -> powerHp("x" + n) / powerHp("1 hp") / 15);
-    places.put("--vary with a unit", n -> VaryReader.of("k=0hp.. " + n + "hp.. " + n + "hp").values().get(1).number());
-    places.put("--vary without a unit", n -> VaryReader.of("k=0 .. " + n + " .. " + n).values().get(1).number());
-    places.put("--vary with a factor", n -> VaryReader.of("k=x0..x" + n + " ..x" + n).values().get(1).number());
+    places.put(
+        "--vary with a unit",
+        n -> VaryReader.of("k=0hp.. " + n + "hp.. " + n + "hp").values().get(1).number());
+    places.put(
+        "--vary without a unit",
+        n -> VaryReader.of("k=0 .. " + n + " .. " + n).values().get(1).number());
+    places.put(
+        "--vary with a factor",
+        n -> VaryReader.of("k=x0..x" + n + " ..x" + n).values().get(1).number());
     places.put("--tornado with two ends", n -> high("k=0 hp.. " + n + " hp"));
     places.put("--tornado with two factors", n -> high("k=x0..x" + n));
     places.put("--tornado with a share", n -> 100 * (high("k=" + n + "%") - 1));
     places.put("--until with a unit", n -> AimReader.of("mass.stalk.fed:" + n + " t").halfWidth());
     places.put("--until without a unit", n -> AimReader.of("mass.stalk.fed:" + n).halfWidth());
-    places.put("--until with a share", n -> 100 * AimReader.of("mass.stalk.fed:" + n + "%").halfWidth());
-    places.put("--best", n -> flags(new AskFlags(), "--best", "money.margin:" + n).ask(List.of(), List.of()).best().orElseThrow().width());
-    places.put("--within", n -> flags(new AskFlags(), "--within", n + " yr").ask(List.of(), List.of()).withinYr().orElseThrow());
-    places.put("--overflow", n -> 100 * flags(new YardFlags(), "--overflow", n + "%").ask().overflow());
-    places.put("--acres", n -> 100 * flags(new YardFlags(), "--acres", n + " %").ask().acres().orElseThrow());
+    places.put(
+        "--until with a share", n -> 100 * AimReader.of("mass.stalk.fed:" + n + "%").halfWidth());
+    places.put(
+        "--best",
+        n ->
+            flags(new AskFlags(), "--best", "money.margin:" + n)
+                .ask(List.of(), List.of())
+                .best()
+                .orElseThrow()
+                .width());
+    places.put(
+        "--within",
+        n ->
+            flags(new AskFlags(), "--within", n + " yr")
+                .ask(List.of(), List.of())
+                .withinYr()
+                .orElseThrow());
+    places.put(
+        "--overflow", n -> 100 * flags(new YardFlags(), "--overflow", n + "%").ask().overflow());
+    places.put(
+        "--acres",
+        n -> 100 * flags(new YardFlags(), "--acres", n + " %").ask().acres().orElseThrow());
     return places;
   }
 
   private static <F> F flags(F flags, String... args) {
-    new CommandLine(CommandLine.Model.CommandSpec.create().addMixin("flags", CommandLine.Model.CommandSpec.forAnnotatedObject(flags)))
+    new CommandLine(
+            CommandLine.Model.CommandSpec.create()
+                .addMixin("flags", CommandLine.Model.CommandSpec.forAnnotatedObject(flags)))
         .parseArgs(args);
     return flags;
   }
@@ -76,7 +121,8 @@ class NumberGrammarTest extends Calls {
 
   private static Machine.HammerMill mill(String path, String value) {
     Plant plant = VARIANTS.with(new Change.Value("machines.mill." + path, value));
-    return (Machine.HammerMill) plant.machines().stream().filter(m -> m.name().equals("mill")).findFirst().orElseThrow();
+    return (Machine.HammerMill)
+        plant.machines().stream().filter(m -> m.name().equals("mill")).findFirst().orElseThrow();
   }
 
   private static double powerHp(String value) {
@@ -93,7 +139,8 @@ class NumberGrammarTest extends Calls {
   }
 
   static Stream<Arguments> bad() {
-    return places().entrySet().stream().flatMap(place -> NONE.stream().map(number -> Arguments.of(place.getKey(), number)));
+    return places().entrySet().stream()
+        .flatMap(place -> NONE.stream().map(number -> Arguments.of(place.getKey(), number)));
   }
 
   @ParameterizedTest(name = "{0}: {1}")
@@ -106,7 +153,9 @@ class NumberGrammarTest extends Calls {
   @MethodSource("bad")
   void whatIsNoNumberIsRefusedEverywhereInWords(String place, String number) {
     assertThatThrownBy(() -> places().get(place).applyAsDouble(number))
-        .satisfies(thrown -> assertThat(said(thrown)).contains("expected").doesNotContain("Invalid value"));
+        .satisfies(
+            thrown ->
+                assertThat(said(thrown)).contains("expected").doesNotContain("Invalid value"));
   }
 
   /** What the user reads of it. */
@@ -162,12 +211,29 @@ class NumberGrammarTest extends Calls {
     for (String verb : List.of("run", "compare", "yard", "season")) {
       err.getBuffer().setLength(0);
       String example = verb.equals("season") ? "seasons/one_or_two_shifts.yaml" : "small.yaml";
-      assertThat(call(new EngineStudies(), verb, SMALL.resolveSibling(example).toString(), "--until=money.margin:500 EUR", "--out=" + dir.resolve(verb))).isEqualTo(2);
+      assertThat(
+              call(
+                  new EngineStudies(),
+                  verb,
+                  SMALL.resolveSibling(example).toString(),
+                  "--until=money.margin:500 EUR",
+                  "--out=" + dir.resolve(verb)))
+          .isEqualTo(2);
       assertThat(err.toString())
-          .contains("the aim \"money.margin:500 EUR\" is in EUR, and the plant's money is in USD; expected an amount in USD");
+          .contains(
+              "the aim \"money.margin:500 EUR\" is in EUR, and the plant's money is in USD; expected an amount in USD");
     }
     err.getBuffer().setLength(0);
-    assertThat(call(new EngineStudies(), "compare", SMALL.toString(), "--best=money.margin:500 EUR:least", "--out=" + dir.resolve("best"))).isEqualTo(2);
-    assertThat(err.toString()).contains("the band \"money.margin:500 EUR:least\" is in EUR, and the plant's money is in USD");
+    assertThat(
+            call(
+                new EngineStudies(),
+                "compare",
+                SMALL.toString(),
+                "--best=money.margin:500 EUR:least",
+                "--out=" + dir.resolve("best")))
+        .isEqualTo(2);
+    assertThat(err.toString())
+        .contains(
+            "the band \"money.margin:500 EUR:least\" is in EUR, and the plant's money is in USD");
   }
 }

@@ -29,14 +29,22 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Pages that are made again from a record. */
 class PageCommandTest {
-  private static final Path SMALL = Path.of(System.getProperty("hurdline.root"), "line-configs/small.yaml");
+  private static final Path SMALL =
+      Path.of(System.getProperty("hurdline.root"), "line-configs/small.yaml");
 
   @TempDir Path dir;
 
   static List<Answer> answers() {
     return List.of(
-        SampleAnswer.year(), SampleDay.traced(), SampleAnswer.paper(), SampleCompare.two(), SampleSeason.two(),
-        SampleYard.tooSmall(), SampleYard.stopped(), SampleGrid.line(), SampleGrid.tiles());
+        SampleAnswer.year(),
+        SampleDay.traced(),
+        SampleAnswer.paper(),
+        SampleCompare.two(),
+        SampleSeason.two(),
+        SampleYard.tooSmall(),
+        SampleYard.stopped(),
+        SampleGrid.line(),
+        SampleGrid.tiles());
   }
 
   private Path recordOf(Answer answer) throws IOException {
@@ -61,12 +69,22 @@ class PageCommandTest {
   void thePageOfARecordIsThatOfItsAnswerInAnyUnitsAndMarks(Answer answer) throws IOException {
     Path out = dir.resolve("again");
     CommandCall call =
-        CommandCall.of("page", recordOf(answer).toString(), "--units", "metric", "--locale", "de", "--out", out.toString());
+        CommandCall.of(
+            "page",
+            recordOf(answer).toString(),
+            "--units",
+            "metric",
+            "--locale",
+            "de",
+            "--out",
+            out.toString());
     assertThat(call.err()).isEmpty();
     assertThat(call.code()).isZero();
     assertThat(call.out()).isEqualTo("Report: " + out.resolve("report.html") + "\n");
-    assertThat(out.resolve("report.html")).hasContent(ReportPage.html(answer, new Wording(UnitSystem.METRIC, Locale.GERMAN)));
-    assertThat(files(out).keySet()).allMatch(name -> name.equals("report.html") || name.matches("charts/.*\\.svg"));
+    assertThat(out.resolve("report.html"))
+        .hasContent(ReportPage.html(answer, new Wording(UnitSystem.METRIC, Locale.GERMAN)));
+    assertThat(files(out).keySet())
+        .allMatch(name -> name.equals("report.html") || name.matches("charts/.*\\.svg"));
   }
 
   /** Charts and page as if they had been asked for at once, the day of a trace among them. */
@@ -77,9 +95,19 @@ class PageCommandTest {
     Path metric = dir.resolve("metric");
     Path again = dir.resolve("again");
     assertThat(call(asked, "--units", "us", "--locale", "en-US", "--out", us.toString())).isZero();
-    assertThat(call(asked, "--units", "metric", "--locale", "de", "--out", metric.toString())).isZero();
+    assertThat(call(asked, "--units", "metric", "--locale", "de", "--out", metric.toString()))
+        .isZero();
     String record = us.resolve("record.json").toString();
-    assertThat(call(List.of("page", record), "--units", "metric", "--locale", "de", "--out", again.toString())).isZero();
+    assertThat(
+            call(
+                List.of("page", record),
+                "--units",
+                "metric",
+                "--locale",
+                "de",
+                "--out",
+                again.toString()))
+        .isZero();
     Map<String, String> wanted = files(metric);
     wanted.keySet().removeIf(name -> name.endsWith(".csv") || name.equals("record.json"));
     assertThat(files(again)).isEqualTo(wanted);
@@ -89,13 +117,22 @@ class PageCommandTest {
   static List<List<String>> calls() {
     String plant = SMALL.toString();
     return List.of(
-        List.of("run", plant, "--replications", "2", "--trace", "2027-03-02..2027-03-02", "--quiet"),
-        List.of("run", plant, "--replications", "2", "--vary", "machines.mill.power=15hp..20hp..5hp", "--quiet"),
+        List.of(
+            "run", plant, "--replications", "2", "--trace", "2027-03-02..2027-03-02", "--quiet"),
+        List.of(
+            "run",
+            plant,
+            "--replications",
+            "2",
+            "--vary",
+            "machines.mill.power=15hp..20hp..5hp",
+            "--quiet"),
         List.of("compare", plant, "--replications", "2", "--service-lives", "2", "--quiet"));
   }
 
   private static int call(List<String> asked, String... more) {
-    return CommandCall.of(Stream.concat(asked.stream(), Stream.of(more)).toArray(String[]::new)).code();
+    return CommandCall.of(Stream.concat(asked.stream(), Stream.of(more)).toArray(String[]::new))
+        .code();
   }
 
   @Test
@@ -104,10 +141,13 @@ class PageCommandTest {
     String before = Files.readString(record);
     assertThat(CommandCall.of("page", record.toString()).code()).isZero();
     assertThat(CommandCall.of("page", record.toString()).code()).isZero();
-    assertThat(files(record.getParent()).keySet().stream().filter(name -> name.matches("record-page-[0-9-]+/report\\.html")))
+    assertThat(
+            files(record.getParent()).keySet().stream()
+                .filter(name -> name.matches("record-page-[0-9-]+/report\\.html")))
         .hasSize(2);
     assertThat(record).hasContent(before.strip());
-    CommandCall full = CommandCall.of("page", record.toString(), "--out", record.getParent().toString());
+    CommandCall full =
+        CommandCall.of("page", record.toString(), "--out", record.getParent().toString());
     assertThat(full.code()).isEqualTo(2);
     assertThat(full.err()).contains("holds something already and is not written over");
   }
@@ -118,17 +158,25 @@ class PageCommandTest {
     String whole = Files.readString(record);
     Path out = dir.resolve("out");
     Files.writeString(record, whole.substring(0, whole.length() / 2));
-    assertThat(told(record, out)).matches("\\S+record\\.json:\\d+:\\d+: it is no JSON or ends too soon; expected .*\\R");
+    assertThat(told(record, out))
+        .matches("\\S+record\\.json:\\d+:\\d+: it is no JSON or ends too soon; expected .*\\R");
     Files.writeString(record, whole.replace("\"record\": 3", "\"record\": 1"));
     assertThat(told(record, out))
         .isEqualTo(
-            record + ": record is of format 1; expected 3. Ask the plant file again, or use the version of hurdline that wrote"
+            record
+                + ": record is of format 1; expected 3. Ask the plant file again, or use the version of hurdline that wrote"
                 + " it\n");
     Files.write(record, new byte[] {(byte) 0xff, (byte) 0xfe, 0x10});
     assertThat(told(record, out)).startsWith(record + ": it is no JSON");
-    assertThat(told(dir.resolve("none.json"), out)).isEqualTo("hurdline: " + dir.resolve("none.json") + " is not there; expected the record.json of an answer\n");
+    assertThat(told(dir.resolve("none.json"), out))
+        .isEqualTo(
+            "hurdline: "
+                + dir.resolve("none.json")
+                + " is not there; expected the record.json of an answer\n");
     assertThat(told(dir, out)).contains("is a folder; expected the record.json of an answer");
-    assertThat(told(SMALL, out)).contains("expected the record.json that run").doesNotContain("Exception");
+    assertThat(told(SMALL, out))
+        .contains("expected the record.json that run")
+        .doesNotContain("Exception");
     assertThat(out).doesNotExist();
   }
 
@@ -138,17 +186,27 @@ class PageCommandTest {
     return call.err();
   }
 
-  /** The limit stands in the file's warning; the caution says what to do and names none of its own. */
+  /**
+   * The limit stands in the file's warning; the caution says what to do and names none of its own.
+   */
   @Test
   void aReportHasOneLimitOfSafeMoisture() throws IOException {
     Path out = dir.resolve("wet");
     int code =
         call(
-            List.of("run", SMALL.toString(), "--replications", "1", "--quiet"), "--set",
-            "crops.stalk.moisture={normal: {mean: 17 %, sd: 1 %}}", "--out", out.toString());
+            List.of("run", SMALL.toString(), "--replications", "1", "--quiet"),
+            "--set",
+            "crops.stalk.moisture={normal: {mean: 17 %, sd: 1 %}}",
+            "--out",
+            out.toString());
     assertThat(code).isZero();
     String page = Files.readString(out.resolve("report.html"));
-    String cautions = page.substring(page.indexOf("<section id=\"cautions\">"), page.indexOf("<section id=\"proof\">"));
-    assertThat(cautions).contains("<dt>Wet bales</dt>").containsOnlyOnce("wetter than 15 %").doesNotContain("18 %");
+    String cautions =
+        page.substring(
+            page.indexOf("<section id=\"cautions\">"), page.indexOf("<section id=\"proof\">"));
+    assertThat(cautions)
+        .contains("<dt>Wet bales</dt>")
+        .containsOnlyOnce("wetter than 15 %")
+        .doesNotContain("18 %");
   }
 }

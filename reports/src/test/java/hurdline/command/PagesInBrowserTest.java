@@ -57,10 +57,20 @@ class PagesInBrowserTest {
   static List<Shown> pages() {
     String example = ROOT.resolve("line-configs/sweetgum-bend.yaml").toString();
     return List.of(
-        new Shown("run", List.of("run", example, "--replications", "4", "--trace", "2027-07-06..2027-07-07")),
+        new Shown(
+            "run",
+            List.of("run", example, "--replications", "4", "--trace", "2027-07-06..2027-07-07")),
         new Shown(
             "compare",
-            List.of("compare", example, "--among", "bigger_mill", "--replications", "15", "--service-lives", "3")),
+            List.of(
+                "compare",
+                example,
+                "--among",
+                "bigger_mill",
+                "--replications",
+                "15",
+                "--service-lives",
+                "3")),
         new Shown(
             "season",
             List.of(
@@ -69,15 +79,21 @@ class PagesInBrowserTest {
                 "--replications",
                 "4")),
         new Shown("check", List.of("check", example)),
-        new Shown("yard", List.of("yard", example, "--acres", "90%", "--gain", "--replications", "2")),
+        new Shown(
+            "yard", List.of("yard", example, "--acres", "90%", "--gain", "--replications", "2")),
         new Shown("line", grid("machines.mill.power=10 hp..30 hp..10 hp")),
-        new Shown("tiles", grid("machines.mill.power=10 hp..30 hp..10 hp", "machines.hurd_bin.holds=x0.8..x1.2..x0.2")));
+        new Shown(
+            "tiles",
+            grid(
+                "machines.mill.power=10 hp..30 hp..10 hp",
+                "machines.hurd_bin.holds=x0.8..x1.2..x0.2")));
   }
 
   private static List<String> grid(String... varied) {
     List<String> call =
         new ArrayList<>(
-            List.of("run", ROOT.resolve("line-configs/small.yaml").toString(), "--replications", "2"));
+            List.of(
+                "run", ROOT.resolve("line-configs/small.yaml").toString(), "--replications", "2"));
     for (String keys : varied) {
       call.addAll(List.of("--vary", keys));
     }
@@ -119,18 +135,12 @@ class PagesInBrowserTest {
 
   static Stream<Arguments> pagesByWidth() {
     return pages().stream()
-        .flatMap(
-            page ->
-                WIDTHS.stream()
-                    .map(width -> Arguments.of(page, width)));
+        .flatMap(page -> WIDTHS.stream().map(width -> Arguments.of(page, width)));
   }
 
   static Stream<Arguments> pagesByPaper() {
     return pages().stream()
-        .flatMap(
-            page ->
-                Stream.of(Paper.values())
-                    .map(paper -> Arguments.of(page, paper)));
+        .flatMap(page -> Stream.of(Paper.values()).map(paper -> Arguments.of(page, paper)));
   }
 
   private static void open(Shown page, int width, boolean dark) {
@@ -157,7 +167,10 @@ class PagesInBrowserTest {
         .isEmpty();
   }
 
-  /** All rows of an answer's main figures are seen at once: the yard peaks and the margin stand last. */
+  /**
+   * All rows of an answer's main figures are seen at once: the yard peaks and the margin stand
+   * last.
+   */
   @ParameterizedTest
   @MethodSource("pages")
   void theMainFiguresNeedNoScrolling(Shown page) {
@@ -198,10 +211,12 @@ class PagesInBrowserTest {
                     + " return {link: a.textContent, title: h.textContent,"
                     + " seen: box.top >= -1 && box.bottom <= innerHeight}; });");
     assertThat(ways).hasSizeGreaterThan(1);
-    assertThat(ways).allSatisfy(way -> {
-      assertThat(way.get("title")).isEqualTo(way.get("link"));
-      assertThat(way.get("seen")).as("%s", way).isEqualTo(true);
-    });
+    assertThat(ways)
+        .allSatisfy(
+            way -> {
+              assertThat(way.get("title")).isEqualTo(way.get("link"));
+              assertThat(way.get("seen")).as("%s", way).isEqualTo(true);
+            });
   }
 
   @ParameterizedTest
@@ -221,9 +236,11 @@ class PagesInBrowserTest {
   @Test
   void axeFindsABarrierThatIsThere() {
     open(pages().get(0), 1280, false);
-    browser.ask("document.querySelector('main').insertAdjacentHTML('afterbegin',"
-        + " '<img src=\"data:,\"><p style=\"color:#ddd;background:#fff\">pale</p>')");
-    assertThat(browser.barriers()).anyMatch(found -> found.startsWith("image-alt"))
+    browser.ask(
+        "document.querySelector('main').insertAdjacentHTML('afterbegin',"
+            + " '<img src=\"data:,\"><p style=\"color:#ddd;background:#fff\">pale</p>')");
+    assertThat(browser.barriers())
+        .anyMatch(found -> found.startsWith("image-alt"))
         .anyMatch(found -> found.startsWith("color-contrast"));
   }
 
@@ -240,8 +257,9 @@ class PagesInBrowserTest {
 
   /** Of the page's ground, 0 to 255. */
   private static long lightness() {
-    return (long) browser.ask(
-        "return Math.max(...getComputedStyle(document.body).backgroundColor.match(/\\d+/g).slice(0, 3).map(Number))");
+    return (long)
+        browser.ask(
+            "return Math.max(...getComputedStyle(document.body).backgroundColor.match(/\\d+/g).slice(0, 3).map(Number))");
   }
 
   @ParameterizedTest
@@ -253,7 +271,9 @@ class PagesInBrowserTest {
     assertThat(pdf.length).isLessThan(LARGEST_BYTES);
     Sheets sheets = new Sheets(pdf);
     assertThat(sheets.beyondEdge()).isEmpty();
-    assertThat(sheets.largestPt()).as("the title, of 20.4 pt where no table makes all smaller").isGreaterThan(18);
+    assertThat(sheets.largestPt())
+        .as("the title, of 20.4 pt where no table makes all smaller")
+        .isGreaterThan(18);
     for (int chart = 0; chart < charts; chart++) {
       List<Integer> head = sheets.with("[top" + chart + "]");
       assertThat(head).as("sheets with the top of chart %d", chart).hasSize(1);

@@ -31,7 +31,8 @@ import java.util.function.BiConsumer;
  * @param engine how a run is played
  * @param asked told each choice with its effort
  */
-record Playing(PreparedStudy.Simulation<RunAnswer> engine, BiConsumer<PlantChanges, RunSettings> asked)
+record Playing(
+    PreparedStudy.Simulation<RunAnswer> engine, BiConsumer<PlantChanges, RunSettings> asked)
     implements Studies {
   @Override
   public List<LocatedProblem> problems(PlantText plant, PlantChanges chosen) {
@@ -62,13 +63,18 @@ record Playing(PreparedStudy.Simulation<RunAnswer> engine, BiConsumer<PlantChang
   }
 
   @Override
-  public PreparedGrid grid(PlantText plant, PlantChanges chosen, List<GridKey> keys, RunSettings effort) {
+  public PreparedGrid grid(
+      PlantText plant, PlantChanges chosen, List<GridKey> keys, RunSettings effort) {
     throw new AssertionError("no grid is asked for");
   }
 
   @Override
   public PreparedGrid grid(
-      List<PlantText> plants, List<String> plans, PlantChanges chosen, List<GridKey> keys, RunSettings effort) {
+      List<PlantText> plants,
+      List<String> plans,
+      PlantChanges chosen,
+      List<GridKey> keys,
+      RunSettings effort) {
     throw new AssertionError("no grid is asked for");
   }
 
@@ -88,8 +94,10 @@ record Playing(PreparedStudy.Simulation<RunAnswer> engine, BiConsumer<PlantChang
   public PreparedStudy<YardAnswer> yard(
       PlantText plant, PlantChanges chosen, RunSettings effort, YardAsk ask) {
     asked.accept(chosen, effort);
-    boolean stops = ask.equals(
-            new YardAsk(Optional.of("stopped"), Optional.empty(), 0.125, OptionalDouble.of(0.9), true));
+    boolean stops =
+        ask.equals(
+            new YardAsk(
+                Optional.of("stopped"), Optional.empty(), 0.125, OptionalDouble.of(0.9), true));
     YardAnswer answer = stops ? SampleYard.stopped() : SampleYard.tooSmall();
     return new PreparedStudy<>(15, (progress, stop) -> Optional.of(answer));
   }
@@ -98,7 +106,8 @@ record Playing(PreparedStudy.Simulation<RunAnswer> engine, BiConsumer<PlantChang
   public PreparedStudy<CompareAnswer> compare(
       PlantText plant, PlantChanges base, CompareAsk ask, RunSettings effort) {
     asked.accept(base, effort);
-    CompareAnswer answer = ask.among().contains("stopped") ? SampleCompare.stopped() : SampleCompare.two();
+    CompareAnswer answer =
+        ask.among().contains("stopped") ? SampleCompare.stopped() : SampleCompare.two();
     return new PreparedStudy<>(
         3 * effort.replications(),
         (progress, stop) ->

@@ -34,7 +34,8 @@ class ProgressTest {
     try (Progress progress = Progress.on(redirected(), METRIC, true, 40, SOON)) {
       assertThat(waited().lines().toList())
           .hasSizeGreaterThanOrEqualTo(3)
-          .allSatisfy(line -> assertThat(line).matches("After \\d+ s: 0 of 40 replications are done\\."));
+          .allSatisfy(
+              line -> assertThat(line).matches("After \\d+ s: 0 of 40 replications are done\\."));
     }
   }
 
@@ -42,7 +43,8 @@ class ProgressTest {
   void itSaysHowMuchThereIsToGo() throws InterruptedException {
     try (Progress progress = Progress.on(redirected(), METRIC, true, 40, SOON)) {
       progress.done(30, 60);
-      assertThat(waited()).containsPattern("After \\d+ s: 30 of 60 replications are done, about \\d+ s to go\\.");
+      assertThat(waited())
+          .containsPattern("After \\d+ s: 30 of 60 replications are done, about \\d+ s to go\\.");
     }
   }
 

@@ -44,7 +44,9 @@ class ReadmeAnswersTest {
   @Test
   void theTableHasACommandForEveryQuestion() throws IOException {
     assertThat(rows()).hasSizeGreaterThan(7);
-    assertThat(rows()).extracting(row -> row.call().get(0)).contains("run", "check", "compare", "yard", "season");
+    assertThat(rows())
+        .extracting(row -> row.call().get(0))
+        .contains("run", "check", "compare", "yard", "season");
   }
 
   /** A line of its own with three points stands for lines left out. */
@@ -52,7 +54,10 @@ class ReadmeAnswersTest {
   void thePrintedAnswerIsWhatTheFirstCommandPrints() throws IOException {
     String readme = Files.readString(ROOT.resolve("README.md"));
     String block = readme.substring(readme.indexOf("```\nSweetgum") + 4);
-    List<String> parts = Arrays.stream(block.substring(0, block.indexOf("```")).split(CUT + "\n")).map(String::strip).toList();
+    List<String> parts =
+        Arrays.stream(block.substring(0, block.indexOf("```")).split(CUT + "\n"))
+            .map(String::strip)
+            .toList();
     assertThat(parts).hasSizeGreaterThan(1).allMatch(part -> part.length() > 50);
     assertThat(answer(rows().get(0).call())).containsSubsequence(parts);
   }
@@ -73,7 +78,13 @@ class ReadmeAnswersTest {
     StringWriter out = new StringWriter();
     CommandContext terminal =
         new CommandContext(
-            new PrintWriter(out, true), new PrintWriter(new StringWriter()), false, new EngineStudies(), Locale.ROOT, false, WIDTH);
+            new PrintWriter(out, true),
+            new PrintWriter(new StringWriter()),
+            false,
+            new EngineStudies(),
+            Locale.ROOT,
+            false,
+            WIDTH);
     assertThat(Hurdline.call(terminal, all.toArray(String[]::new))).isZero();
     return out.toString();
   }

@@ -30,7 +30,8 @@ class SeasonCommandTest {
 
   private int call(String... args) {
     return Hurdline.call(
-        new CommandContext(new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies()),
+        new CommandContext(
+            new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies()),
         args);
   }
 
@@ -56,7 +57,13 @@ class SeasonCommandTest {
   void plansOfOneFileAreComparedFromFileToPage() throws IOException {
     Path answer = dir.resolve("answer");
     assertThat(
-            call("season", withPlans().toString(), "--replications", "4", "--out", answer.toString()))
+            call(
+                "season",
+                withPlans().toString(),
+                "--replications",
+                "4",
+                "--out",
+                answer.toString()))
         .isZero();
     assertThat(namesIn(answer))
         .containsExactly(
@@ -84,9 +91,18 @@ class SeasonCommandTest {
   void severalFilesAreNamedWithoutTheirEndings() throws IOException {
     Path one = plant("one.yaml", "plant:", "plant:", "");
     Path other = plant("other.yml", "plant:", "plant:", "");
-    assertThat(call("season", one.toString(), other.toString(), "--replications", "2", "--json", "--quiet"))
+    assertThat(
+            call(
+                "season",
+                one.toString(),
+                other.toString(),
+                "--replications",
+                "2",
+                "--json",
+                "--quiet"))
         .isZero();
-    SeasonAnswer answer = (SeasonAnswer) RecordFile.read("record.json", new StringReader(out.toString()));
+    SeasonAnswer answer =
+        (SeasonAnswer) RecordFile.read("record.json", new StringReader(out.toString()));
     assertThat(answer.plans()).extracting(SeasonAnswer.Plan::name).containsExactly("one", "other");
     assertThat(answer.header().file()).isEqualTo("one.yaml, other.yml");
     assertThat(answer.differences())
@@ -111,7 +127,10 @@ class SeasonCommandTest {
         "--plan base | hurdline: Unknown option: '--plan'. Perhaps --plans? See hurdline season --help"
       })
   void aWrongCallIsOneLine(String args, String message) throws IOException {
-    List<String> all = Stream.concat(Stream.of("season", withPlans().toString()), Stream.of(args.strip().split(" "))).toList();
+    List<String> all =
+        Stream.concat(
+                Stream.of("season", withPlans().toString()), Stream.of(args.strip().split(" ")))
+            .toList();
     assertThat(call(all.toArray(String[]::new))).isEqualTo(2);
     assertThat(err.toString()).startsWith(message);
     assertThat(err.toString().lines()).hasSize(1);
@@ -127,13 +146,16 @@ class SeasonCommandTest {
             "alone.yaml: the file has no plans to compare; expected an entry under plans, several"
                 + " files, or --plans base for the season as it stands\n");
     assertThat(call("season", alone.toString(), "--plans", "base", "--replications", "2")).isZero();
-    assertThat(out.toString()).contains(", season plan the season as it stands,").doesNotContain("Best margin");
+    assertThat(out.toString())
+        .contains(", season plan the season as it stands,")
+        .doesNotContain("Best margin");
   }
 
   @Test
   void plantsThatCannotBeSetSideBySideAreRefused() throws IOException {
     Path usd = plant("usd.yaml", "plant:", "plant:", "");
-    Path euro = Files.writeString(dir.resolve("euro.yaml"), Files.readString(usd).replace("USD", "EUR"));
+    Path euro =
+        Files.writeString(dir.resolve("euro.yaml"), Files.readString(usd).replace("USD", "EUR"));
     assertThat(call("season", usd.toString(), euro.toString())).isEqualTo(2);
     assertThat(err.toString())
         .isEqualTo(
@@ -145,8 +167,10 @@ class SeasonCommandTest {
   void yearsOfDifferentLengthAreRefused() throws IOException {
     Path whole = plant("whole.yaml", "plant:", "plant:", "");
     String text = Files.readString(whole);
-    String to = text.lines().filter(line -> line.strip().startsWith("to: 2")).findFirst().orElseThrow();
-    Path longer = Files.writeString(dir.resolve("longer.yaml"), text.replace(to, "  to: 2028-02-29"));
+    String to =
+        text.lines().filter(line -> line.strip().startsWith("to: 2")).findFirst().orElseThrow();
+    Path longer =
+        Files.writeString(dir.resolve("longer.yaml"), text.replace(to, "  to: 2028-02-29"));
     assertThat(call("season", whole.toString(), longer.toString())).isEqualTo(2);
     assertThat(err.toString())
         .startsWith("plan \"longer\" covers ")
@@ -168,8 +192,14 @@ class SeasonCommandTest {
 
   @Test
   void campaignsOfAPlanThatOverlapAreTold() throws IOException {
-    String line = Files.readString(SMALL).lines().filter(l -> l.startsWith("  - {line:")).findFirst().orElseThrow();
-    String plans = "\nplans:\n  twice:\n    with:\n      season:\n      " + line + "\n      " + line + "\n";
+    String line =
+        Files.readString(SMALL)
+            .lines()
+            .filter(l -> l.startsWith("  - {line:"))
+            .findFirst()
+            .orElseThrow();
+    String plans =
+        "\nplans:\n  twice:\n    with:\n      season:\n      " + line + "\n      " + line + "\n";
     Path twice = plant("twice.yaml", "plant:", "plant:", plans);
     assertThat(call("season", twice.toString())).isEqualTo(2);
     assertThat(err.toString())

@@ -23,7 +23,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What SEASONS.md says of each question is what the program answers: tables to the digit, sentences to the letter. */
+/**
+ * What SEASONS.md says of each question is what the program answers: tables to the digit, sentences
+ * to the letter.
+ */
 class SeasonsPageTest {
   private static final Path CONFIGS = Path.of(System.getProperty("hurdline.root"), "line-configs");
   private static final Pattern NUMBER = Pattern.compile("-?[0-9][0-9,]*");
@@ -32,7 +35,8 @@ class SeasonsPageTest {
   @TempDir Path dir;
 
   /** One question: its file, the header of its table, a row for each plan, and what is quoted. */
-  private record Section(String file, List<String> head, List<List<String>> rows, List<String> quotes) {
+  private record Section(
+      String file, List<String> head, List<List<String>> rows, List<String> quotes) {
     @Override
     public String toString() {
       return file;
@@ -45,9 +49,15 @@ class SeasonsPageTest {
       Matcher file = Pattern.compile("`(seasons/[a-z_]+\\.yaml)`").matcher(part);
       if (file.find()) {
         List<List<String>> rows =
-            part.lines().filter(line -> line.startsWith("|") && !line.startsWith("|---")).map(SeasonsPageTest::cells).toList();
+            part.lines()
+                .filter(line -> line.startsWith("|") && !line.startsWith("|---"))
+                .map(SeasonsPageTest::cells)
+                .toList();
         List<String> quotes =
-            part.lines().filter(line -> line.startsWith("> ")).map(line -> line.substring(2)).toList();
+            part.lines()
+                .filter(line -> line.startsWith("> "))
+                .map(line -> line.substring(2))
+                .toList();
         all.add(new Section(file.group(1), rows.get(0), rows.subList(1, rows.size()), quotes));
       }
     }
@@ -55,12 +65,16 @@ class SeasonsPageTest {
   }
 
   private static List<String> cells(String line) {
-    return Arrays.stream(line.substring(1, line.lastIndexOf('|')).split("\\|")).map(String::strip).toList();
+    return Arrays.stream(line.substring(1, line.lastIndexOf('|')).split("\\|"))
+        .map(String::strip)
+        .toList();
   }
 
   @Test
   void thePageHasASectionForEachFile() throws IOException {
-    assertThat(sections()).hasSize(9).allMatch(section -> section.rows().size() > 2 && section.quotes().size() == 2);
+    assertThat(sections())
+        .hasSize(9)
+        .allMatch(section -> section.rows().size() > 2 && section.quotes().size() == 2);
   }
 
   @ParameterizedTest
@@ -75,18 +89,23 @@ class SeasonsPageTest {
       String plan = row.get(0).replace("`", "");
       for (int column = 1; column < row.size(); column++) {
         String head = section.head().get(column);
-        assertSame(section.file() + " " + plan + " " + head, row.get(column), figure(figures, plan, head));
+        assertSame(
+            section.file() + " " + plan + " " + head, row.get(column), figure(figures, plan, head));
       }
     }
   }
 
-  /** The plan with the best margin, where the page tells it apart from all others, has it in four years as well. */
+  /**
+   * The plan with the best margin, where the page tells it apart from all others, has it in four
+   * years as well.
+   */
   @Test
   void theBestPlanOfAClearQuestionIsBestInAFewYears() throws IOException {
     Section shifts = sections().get(0);
     Map<String, double[]> figures = figures(play(shifts.file(), 4));
     double best = figures.get("two_at_need money.margin")[0];
-    assertThat(shifts.quotes().get(0)).startsWith("The plan \"Two shifts at need\" earns the most: ");
+    assertThat(shifts.quotes().get(0))
+        .startsWith("The plan \"Two shifts at need\" earns the most: ");
     for (String other : List.of("base", "two_shifts", "summer_swing")) {
       assertThat(figures.get(other + " money.margin")[0]).as(other).isLessThan(best);
     }
@@ -97,15 +116,29 @@ class SeasonsPageTest {
     StringWriter said = new StringWriter();
     int exit =
         Hurdline.call(
-            new CommandContext(new PrintWriter(said, true), new PrintWriter(said, true), false, new EngineStudies()),
-            "season", CONFIGS.resolve(file).toString(), "--replications", "" + years, "--units", "metric", "--out",
+            new CommandContext(
+                new PrintWriter(said, true),
+                new PrintWriter(said, true),
+                false,
+                new EngineStudies()),
+            "season",
+            CONFIGS.resolve(file).toString(),
+            "--replications",
+            "" + years,
+            "--units",
+            "metric",
+            "--out",
             answer.toString());
     assertThat(exit).as(said.toString()).isZero();
     return answer;
   }
 
   private static String plain(String html) {
-    return html.replaceAll("<[^>]+>", "").replace("&lt;", "<").replace("&gt;", ">").replace("&quot;", "\"").replace("&amp;", "&");
+    return html.replaceAll("<[^>]+>", "")
+        .replace("&lt;", "<")
+        .replace("&gt;", ">")
+        .replace("&quot;", "\"")
+        .replace("&amp;", "&");
   }
 
   /** Mean and interval of each plan and measure. */
@@ -114,7 +147,10 @@ class SeasonsPageTest {
     for (String line : Files.readAllLines(answer.resolve("plans.csv"))) {
       String[] cells = line.split(",", -1);
       if (!cells[0].equals("alternative") && !cells[3].isEmpty()) {
-        double[] three = Arrays.stream(cells, 3, 6).mapToDouble(c -> c.isEmpty() ? Double.NaN : Double.parseDouble(c)).toArray();
+        double[] three =
+            Arrays.stream(cells, 3, 6)
+                .mapToDouble(c -> c.isEmpty() ? Double.NaN : Double.parseDouble(c))
+                .toArray();
         figures.put(cells[0] + " " + cells[1], three);
       }
     }
@@ -137,11 +173,19 @@ class SeasonsPageTest {
 
   private static double standing(Map<String, double[]> figures, String plan) {
     Pattern feeder =
-        Pattern.compile(Pattern.quote(plan) + " machine\\.[a-z_]*feeder\\.crop\\.stalk\\.hours\\.(starved|blocked)");
-    return figures.keySet().stream().filter(key -> feeder.matcher(key).matches()).mapToDouble(key -> figures.get(key)[0]).sum();
+        Pattern.compile(
+            Pattern.quote(plan)
+                + " machine\\.[a-z_]*feeder\\.crop\\.stalk\\.hours\\.(starved|blocked)");
+    return figures.keySet().stream()
+        .filter(key -> feeder.matcher(key).matches())
+        .mapToDouble(key -> figures.get(key)[0])
+        .sum();
   }
 
-  /** Each number of a cell is the figure to the last place that the cell shows in any of its numbers. */
+  /**
+   * Each number of a cell is the figure to the last place that the cell shows in any of its
+   * numbers.
+   */
   private static void assertSame(String what, String cell, double[] figure) {
     List<String> shown = NUMBER.matcher(cell).results().map(MatchResult::group).toList();
     assertThat(shown.size()).as(what + ": " + cell).isIn(1, 3);

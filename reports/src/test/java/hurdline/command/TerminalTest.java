@@ -62,7 +62,9 @@ class TerminalTest {
     assertThat(Terminal.columns("24 132\n")).isEqualTo(132);
     assertThat(Terminal.columns("72")).isEqualTo(72);
     assertThat(Terminal.columns("stty: no terminal")).isZero();
-    assertThat(List.of(Terminal.within(20), Terminal.within(72), Terminal.within(132), Terminal.within(0)))
+    assertThat(
+            List.of(
+                Terminal.within(20), Terminal.within(72), Terminal.within(132), Terminal.within(0)))
         .containsExactly(60, 72, 100, 80);
   }
 
@@ -81,7 +83,8 @@ class TerminalTest {
   @Test
   void jsonOnStandardOutputIsNothingButJson() {
     call(true, Locale.GERMANY, "run", "--json");
-    assertThat(JsonParser.parseString(out.toString()).getAsJsonObject().keySet()).contains("answer");
+    assertThat(JsonParser.parseString(out.toString()).getAsJsonObject().keySet())
+        .contains("answer");
     assertThat(out.toString()).doesNotContain("\u001b");
     assertThat(err.toString()).contains("Report: ");
   }
@@ -96,7 +99,9 @@ class TerminalTest {
   @Test
   void theSystemsLocaleOrdersDatesAndMarksNumbersOnTerminalAndPage() throws Exception {
     call(false, Locale.GERMANY, "run", "--units", "metric");
-    assertThat(out.toString()).contains("1 Mar 2027 to 28 May 2027").containsPattern("\\d\\.\\d{3} ");
+    assertThat(out.toString())
+        .contains("1 Mar 2027 to 28 May 2027")
+        .containsPattern("\\d\\.\\d{3} ");
     assertThat(Files.readString(dir.resolve("answer/report.html")))
         .contains("1 Mar 2027 to 28 May 2027");
     String weeks = Files.readString(dir.resolve("answer/weeks.csv"), StandardCharsets.UTF_8);
@@ -106,7 +111,9 @@ class TerminalTest {
   @Test
   void aNamedLocaleGoesBeforeTheSystems() {
     call(false, Locale.GERMANY, "run", "--locale", "en-US");
-    assertThat(out.toString()).contains("Mar 1, 2027 to May 28, 2027").containsPattern("\\d,\\d{3} ");
+    assertThat(out.toString())
+        .contains("Mar 1, 2027 to May 28, 2027")
+        .containsPattern("\\d,\\d{3} ");
   }
 
   @Test
@@ -121,15 +128,23 @@ class TerminalTest {
 
   @Test
   void aNumberStaysWithItsUnitAndABracketTogether() {
-    String line = "  pays  " + "x".repeat(60) + " after 0.8 yr (0.4 to 1.1) (discounted 0.8 yr (0.4 to 1.2))";
-    assertThat(LineWrapper.broken(line, 80)).containsExactly(
-            "  pays  " + "x".repeat(60) + " after", "        0.8 yr (0.4 to 1.1) (discounted 0.8 yr (0.4 to 1.2))");
-    assertThat(LineWrapper.broken("y".repeat(69) + " in 22 of 40 % (20.1 to 31.1 %) of hours", 80).get(0)).endsWith("y in 22 of");
+    String line =
+        "  pays  " + "x".repeat(60) + " after 0.8 yr (0.4 to 1.1) (discounted 0.8 yr (0.4 to 1.2))";
+    assertThat(LineWrapper.broken(line, 80))
+        .containsExactly(
+            "  pays  " + "x".repeat(60) + " after",
+            "        0.8 yr (0.4 to 1.1) (discounted 0.8 yr (0.4 to 1.2))");
+    assertThat(
+            LineWrapper.broken("y".repeat(69) + " in 22 of 40 % (20.1 to 31.1 %) of hours", 80)
+                .get(0))
+        .endsWith("y in 22 of");
   }
 
   @Test
   void whatGoesOnUnderAnIndentedLineStandsFurtherInThanItsName() {
-    assertThat(LineWrapper.broken("  stalk_line: " + "lint 4,270 ton, ".repeat(7).strip(), 80).get(1)).startsWith("    lint");
+    assertThat(
+            LineWrapper.broken("  stalk_line: " + "lint 4,270 ton, ".repeat(7).strip(), 80).get(1))
+        .startsWith("    lint");
   }
 
   static Stream<List<String>> calls() {
@@ -150,7 +165,8 @@ class TerminalTest {
   /** Each call with a width, all widths in turn. */
   static Stream<Arguments> callsByWidth() {
     List<List<String>> calls = calls().toList();
-    return IntStream.range(0, calls.size()).mapToObj(at -> Arguments.of(calls.get(at), List.of(60, 80, 100).get(at % 3)));
+    return IntStream.range(0, calls.size())
+        .mapToObj(at -> Arguments.of(calls.get(at), List.of(60, 80, 100).get(at % 3)));
   }
 
   @ParameterizedTest
@@ -163,7 +179,13 @@ class TerminalTest {
     all.addAll(List.of("--locale", "fr-CA", "--out", dir.resolve("answer").toString()));
     CommandContext setting =
         new CommandContext(
-            new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies(), Locale.ROOT, false, width);
+            new PrintWriter(out, true),
+            new PrintWriter(err, true),
+            false,
+            new EngineStudies(),
+            Locale.ROOT,
+            false,
+            width);
     assertThat(Hurdline.call(setting, all.toArray(String[]::new))).as(err.toString()).isZero();
     assertThat(out.toString().lines().filter(line -> !line.startsWith("Report: ")))
         .hasSizeGreaterThan(6)
@@ -171,14 +193,20 @@ class TerminalTest {
         .noneMatch(line -> line.matches("\\s*(%|ton|ton/h|USD|bales|yr|h|hp|kWh)\\b.*"));
     assertThat(said(out.toString()))
         .hasSizeBetween(2, 5)
-        .allSatisfy(sentence -> assertThat(sentence).matches("[A-Z0-9].*").doesNotContainPattern("[()\\[\\]_]"));
+        .allSatisfy(
+            sentence ->
+                assertThat(sentence).matches("[A-Z0-9].*").doesNotContainPattern("[()\\[\\]_]"));
   }
 
-  /** The sentences between the title, which ends with the seed or with a date, and the first empty line. */
+  /**
+   * The sentences between the title, which ends with the seed or with a date, and the first empty
+   * line.
+   */
   private static List<String> said(String answer) {
     String head = answer.substring(0, answer.indexOf("\n\n")).replaceAll("\\s+", " ");
     String title = head.contains(", seed 1 ") ? ", seed 1 " : "2027-12-31 ";
-    return List.of(head.substring(head.indexOf(title) + title.length()).split("(?<=\\.) (?=[A-Z0-9])"));
+    return List.of(
+        head.substring(head.indexOf(title) + title.length()).split("(?<=\\.) (?=[A-Z0-9])"));
   }
 
   @Test

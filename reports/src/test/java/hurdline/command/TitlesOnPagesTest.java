@@ -55,9 +55,13 @@ class TitlesOnPagesTest {
           with: {machines: {extra_fan: {title: Roof fan, kind: fan}}, lines: {stalk_line: {auxiliaries: [extra_fan]}}}
       """;
 
-  /** A name of the plant file that nobody need read; with a dot beside it, it is part of a key or a measure. */
+  /**
+   * A name of the plant file that nobody need read; with a dot beside it, it is part of a key or a
+   * measure.
+   */
   private static final Pattern RAW_NAME =
-      Pattern.compile("(?<![\\w.])(hurd_bin|stalk_line|bigger_mill|second_spout|longer_day|spare_mill|extra_fan|screen_change)(?![\\w.])");
+      Pattern.compile(
+          "(?<![\\w.])(hurd_bin|stalk_line|bigger_mill|second_spout|longer_day|spare_mill|extra_fan|screen_change)(?![\\w.])");
 
   @TempDir Path folder;
 
@@ -68,7 +72,10 @@ class TitlesOnPagesTest {
     }
     for (String[] title : TITLES) {
       assertThat(text).contains(title[0]);
-      text = text.replaceFirst(Pattern.quote(title[0]) + "(?=[,\\s])", Matcher.quoteReplacement(title[0].replaceFirst("title: .*", "title: " + title[1])));
+      text =
+          text.replaceFirst(
+              Pattern.quote(title[0]) + "(?=[,\\s])",
+              Matcher.quoteReplacement(title[0].replaceFirst("title: .*", "title: " + title[1])));
     }
     for (String[] part : PARTS) {
       assertThat(text).contains(part[0]);
@@ -77,7 +84,10 @@ class TitlesOnPagesTest {
     return Files.writeString(folder.resolve("plant.yaml"), text + PLANS);
   }
 
-  /** What a page says: texts, and the words of drawings and of readers aloud; not what is set as code. */
+  /**
+   * What a page says: texts, and the words of drawings and of readers aloud; not what is set as
+   * code.
+   */
   private static String read(String page) {
     return page.replaceAll("(?s)<style>.*?</style>", "")
         .replaceAll("<code>[^<]*</code>", "")
@@ -88,7 +98,8 @@ class TitlesOnPagesTest {
   private static List<String> rawNames(String text) {
     List<String> found = new ArrayList<>();
     for (Matcher name = RAW_NAME.matcher(text); name.find(); ) {
-      found.add(text.substring(Math.max(0, name.start() - 40), Math.min(text.length(), name.end() + 20)));
+      found.add(
+          text.substring(Math.max(0, name.start() - 40), Math.min(text.length(), name.end() + 20)));
     }
     return found;
   }
@@ -103,7 +114,8 @@ class TitlesOnPagesTest {
     String page = Files.readString(out.resolve("report.html"));
     try (Reader record = Files.newBufferedReader(out.resolve("record.json"))) {
       Answer again = RecordFile.read("record.json", record);
-      assertThat(ReportPage.html(again, new Wording(UnitSystem.US, Locale.US))).containsIgnoringCase("kenaf straw");
+      assertThat(ReportPage.html(again, new Wording(UnitSystem.US, Locale.US)))
+          .containsIgnoringCase("kenaf straw");
     }
     String terminal = call.out() + call.err();
     assertThat(rawNames(terminal)).as("terminal of " + verb).isEmpty();
@@ -113,36 +125,67 @@ class TitlesOnPagesTest {
 
   @Test
   void aRawNameWouldBeNoticed() {
-    assertThat(rawNames(read("<p>left over of stalk_line, line.stalk_line.throughput and <code>stalk_line</code></p>"))).hasSize(1);
+    assertThat(
+            rawNames(
+                read(
+                    "<p>left over of stalk_line, line.stalk_line.throughput and <code>stalk_line</code></p>")))
+        .hasSize(1);
   }
 
   @Test
   void aRunReadsTheTitlesOfWhatThePlantHas() throws IOException {
     assertThat(said("run", "--replications", "3", "--locale", "en-US", "--units", "us"))
         .contains(
-            "Straw table", "Ripper", "Bast press", "Core silo", "Kessler KX grinder", "Sacker", "Ribbon", "Core",
-            "Decortication", "Grab", "Ripper: wrapped rotor", "The Kessler KX grinder is the bottleneck", "What limits the decortication", "Kenaf straw")
+            "Straw table",
+            "Ripper",
+            "Bast press",
+            "Core silo",
+            "Kessler KX grinder",
+            "Sacker",
+            "Ribbon",
+            "Core",
+            "Decortication",
+            "Grab",
+            "Ripper: wrapped rotor",
+            "The Kessler KX grinder is the bottleneck",
+            "What limits the decortication",
+            "Kenaf straw")
         .doesNotContain("Hammer mill", "Separating saw", "separating saw");
   }
 
   @Test
   void aCheckReadsThemToo() throws IOException {
-    assertThat(said("check", "--option", "bigger_mill")).contains("Kessler KX grinder", "30 hp grinder", "Grab");
+    assertThat(said("check", "--option", "bigger_mill"))
+        .contains("Kessler KX grinder", "30 hp grinder", "Grab");
   }
 
   @Test
   void optionsAreReadByTheirTitlesAloneAndTogether() throws IOException {
     assertThat(
             said(
-                "compare", "--replications", "3", "--service-lives", "2", "--gain", "--among", "bigger_mill,bigger_mill+second_spout",
-                "--tornado", "machines.saw.power=20%"))
-        .contains("power of the ripper", "30 hp grinder + Twin sacker", "long daylight", "the plant as it stands", "Kessler KX grinder: own rate");
+                "compare",
+                "--replications",
+                "3",
+                "--service-lives",
+                "2",
+                "--gain",
+                "--among",
+                "bigger_mill,bigger_mill+second_spout",
+                "--tornado",
+                "machines.saw.power=20%"))
+        .contains(
+            "power of the ripper",
+            "30 hp grinder + Twin sacker",
+            "long daylight",
+            "the plant as it stands",
+            "Kessler KX grinder: own rate");
   }
 
   @Test
   void plansAreReadByTheirTitlesAndWhatAPlanAddsByItsOwn() throws IOException {
     assertThat(said("season", "--replications", "3"))
-        .contains("Ten-hour day", "Long daylight", "spare mill", "the season as it stands", "Roof fan");
+        .contains(
+            "Ten-hour day", "Long daylight", "spare mill", "the season as it stands", "Roof fan");
   }
 
   @Test
@@ -154,8 +197,13 @@ class TitlesOnPagesTest {
 
   @Test
   void aGridReadsThemToo() throws IOException {
-    assertThat(said("compare", "--replications", "3", "--vary", "machines.saw.power=40hp..60hp..10hp"))
-        .contains("power of the ripper, hp", "power of the ripper from 40 hp to 60 hp", "30 hp grinder", "Twin sacker");
+    assertThat(
+            said("compare", "--replications", "3", "--vary", "machines.saw.power=40hp..60hp..10hp"))
+        .contains(
+            "power of the ripper, hp",
+            "power of the ripper from 40 hp to 60 hp",
+            "30 hp grinder",
+            "Twin sacker");
   }
 
   @Test

@@ -13,7 +13,8 @@ class WhatIfReaderTest {
   void oneChangeOrSeveralWithSemicolonsBetween() {
     assertThat(WhatIfReader.of("money.wage = x1.2").name()).isEqualTo("money.wage=x1.2");
     assertThat(WhatIfReader.of("money.wage=x1.2;a.b=\"x; y\" ").values())
-        .containsExactly(new Change.Value("money.wage", "x1.2"), new Change.Value("a.b", "\"x; y\""));
+        .containsExactly(
+            new Change.Value("money.wage", "x1.2"), new Change.Value("a.b", "\"x; y\""));
   }
 
   @ParameterizedTest

@@ -32,9 +32,12 @@ class YardCommandTest extends Calls {
             "summary.csv",
             "yard_levels.csv",
             "yard_sizes.csv");
-    assertThat(namesIn(answer.resolve("charts"))).hasSize(10).allMatch(name -> name.endsWith(".svg"));
+    assertThat(namesIn(answer.resolve("charts")))
+        .hasSize(10)
+        .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString())
-        .startsWith("Sweetgum Bend shared gin, the plant as it stands, yard of stalk with the open\n")
+        .startsWith(
+            "Sweetgum Bend shared gin, the plant as it stands, yard of stalk with the open\n")
         .endsWith("Report: " + answer.resolve("report.html") + "\n");
     assertThat(err.toString()).isEmpty();
   }
@@ -43,8 +46,18 @@ class YardCommandTest extends Calls {
   void aStoppedYardIsKeptAndSaysSo() throws IOException {
     Path answer = dir.resolve("answer");
     assertThat(
-            call("yard", plant.toString(), "--crop", "stopped", "--overflow", "12.5%", "--acres", "90%", "--gain",
-                "--out", answer.toString()))
+            call(
+                "yard",
+                plant.toString(),
+                "--crop",
+                "stopped",
+                "--overflow",
+                "12.5%",
+                "--acres",
+                "90%",
+                "--gain",
+                "--out",
+                answer.toString()))
         .isEqualTo(130);
     assertThat(err.toString())
         .isEqualTo("Stopped: 7 of 40 replications are done; they are saved in " + answer + ".\n");
@@ -77,7 +90,13 @@ class YardCommandTest extends Calls {
     Path answer = dir.resolve("answer");
     assertThat(
             call(
-                new EngineStudies(), "yard", example.toString(), "--replications", "4", "--out", answer.toString()))
+                new EngineStudies(),
+                "yard",
+                example.toString(),
+                "--replications",
+                "4",
+                "--out",
+                answer.toString()))
         .isZero();
     assertThat(Files.readString(answer.resolve("record.json"))).contains("\"verb\": \"yard\"");
     assertThat(Files.readString(answer.resolve("report.html"))).contains("If it had no limit");

@@ -15,15 +15,31 @@ class HtmlTest {
   @Test
   void numbersWithUnitsAndIntervalsStandToTheRight() {
     for (String cell :
-        List.of("-1.234,5", "0.8 yr (0.4 to 1.1)", "36 (5 or more; no upper limit)", "3 of 40", "0 % (0 to 71 %)", "1.2 ton/h", "56.4 to 57.3")) {
-      assertThat(column(cell)).as(cell).contains("<th scope=\"col\" class=\"n\">is<", "<td class=\"n\">");
+        List.of(
+            "-1.234,5",
+            "0.8 yr (0.4 to 1.1)",
+            "36 (5 or more; no upper limit)",
+            "3 of 40",
+            "0 % (0 to 71 %)",
+            "1.2 ton/h",
+            "56.4 to 57.3")) {
+      assertThat(column(cell))
+          .as(cell)
+          .contains("<th scope=\"col\" class=\"n\">is<", "<td class=\"n\">");
     }
   }
 
   @Test
   void aTextThatBeginsWithANumberStandsToTheLeft() {
-    for (String cell : List.of("75 hp mill in place of the 25 hp one", "10 % more power", "51 min longer, from 05:09")) {
-      assertThat(column(cell)).as(cell).contains("<th scope=\"col\">is<").doesNotContain("class=\"n\"");
+    for (String cell :
+        List.of(
+            "75 hp mill in place of the 25 hp one",
+            "10 % more power",
+            "51 min longer, from 05:09")) {
+      assertThat(column(cell))
+          .as(cell)
+          .contains("<th scope=\"col\">is<")
+          .doesNotContain("class=\"n\"");
     }
   }
 
@@ -45,7 +61,9 @@ class HtmlTest {
 
   @Test
   void theHeadOfAColumnMayGoOnWhereItsPartsJoinAndStaysText() {
-    Chart.Grid grid = new Chart.Grid(List.of("what", "big_mill+<b> %", "end_"), List.of(List.of("row", "1", "2")));
+    Chart.Grid grid =
+        new Chart.Grid(
+            List.of("what", "big_mill+<b> %", "end_"), List.of(List.of("row", "1", "2")));
     assertThat(new Html().table("t", grid).toString())
         .contains(">big_<wbr>mill+<wbr>&lt;b&gt; %<", ">end_<")
         .doesNotContain("<b>");

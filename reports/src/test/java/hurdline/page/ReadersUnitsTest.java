@@ -27,11 +27,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every sentence, table and drawing of every page is in the reader's units and has his marks, whatever the page is of. */
+/**
+ * Every sentence, table and drawing of every page is in the reader's units and has his marks,
+ * whatever the page is of.
+ */
 class ReadersUnitsTest {
   private static final Pattern STYLE = Pattern.compile("<style.*?</style>", Pattern.DOTALL);
+
   /** The published cases are quoted as their sources have them. */
-  private static final Pattern CASES = Pattern.compile("<summary>Every case.*?</details>", Pattern.DOTALL);
+  private static final Pattern CASES =
+      Pattern.compile("<summary>Every case.*?</details>", Pattern.DOTALL);
 
   /** What is no amount, names things outside the answer, or is quoted from the call. */
   private static final Pattern AS_TYPED =
@@ -41,26 +46,49 @@ class ReadersUnitsTest {
 
   private static final Pattern TAG = Pattern.compile("<[^>]*>");
   private static final Pattern NUMBER = Pattern.compile("\\d[\\d.,]*[.,]\\d+");
-  private static final Pattern US_UNIT = Pattern.compile("(?i)[^<>\\n]{0,60}(?<![\\w-])(?:tons?|lbs?|ft|ft2|ft3|feet|acres?|acre)(?![\\w-])[^<>\\n]{0,40}");
+  private static final Pattern US_UNIT =
+      Pattern.compile(
+          "(?i)[^<>\\n]{0,60}(?<![\\w-])(?:tons?|lbs?|ft|ft2|ft3|feet|acres?|acre)(?![\\w-])[^<>\\n]{0,40}");
   private static final Pattern METRIC_UNIT =
-      Pattern.compile("[^<>\\n]{0,60}(?<![\\w.-])(?:t|kg|m|m2|m3|ha|tonnes?|meters?|metres?)(?![\\w'-])[^<>\\n]{0,40}");
+      Pattern.compile(
+          "[^<>\\n]{0,60}(?<![\\w.-])(?:t|kg|m|m2|m3|ha|tonnes?|meters?|metres?)(?![\\w'-])[^<>\\n]{0,40}");
 
   static List<Answer> answers() {
     return List.of(
-        SampleAnswer.year(), SampleAnswer.richYears(), SampleDay.traced(), SampleAnswer.paper(), SampleCompare.two(), SampleSeason.two(),
-        SampleYard.tooSmall(), SampleGrid.line(), SampleGrid.tiles());
+        SampleAnswer.year(),
+        SampleAnswer.richYears(),
+        SampleDay.traced(),
+        SampleAnswer.paper(),
+        SampleCompare.two(),
+        SampleSeason.two(),
+        SampleYard.tooSmall(),
+        SampleGrid.line(),
+        SampleGrid.tiles());
   }
 
   private static String text(Answer answer, UnitSystem units, Locale locale) {
     Wording wording = new Wording(units, locale);
     // As single files, which keep their text as text.
-    String drawn = AnswerFigures.of(answer, wording).stream().map(Chart::file).collect(Collectors.joining("\n"));
+    String drawn =
+        AnswerFigures.of(answer, wording).stream()
+            .map(Chart::file)
+            .collect(Collectors.joining("\n"));
     String html = ReportPage.html(answer, wording) + drawn;
-    String text = TAG.matcher(CASES.matcher(STYLE.matcher(html).replaceAll("")).replaceAll("")).replaceAll("\n");
-    return AS_TYPED.matcher(text).replaceAll("").replace("&#39;", "'").replace("&quot;", "\"").replace("&amp;", "&");
+    String text =
+        TAG.matcher(CASES.matcher(STYLE.matcher(html).replaceAll("")).replaceAll(""))
+            .replaceAll("\n");
+    return AS_TYPED
+        .matcher(text)
+        .replaceAll("")
+        .replace("&#39;", "'")
+        .replace("&quot;", "\"")
+        .replace("&amp;", "&");
   }
 
-  /** The same page in both: a number that is the same in German as in English has marks that one of both misreads. */
+  /**
+   * The same page in both: a number that is the same in German as in English has marks that one of
+   * both misreads.
+   */
   @ParameterizedTest
   @MethodSource("answers")
   void everyNumberHasTheMarksOfTheLocale(Answer answer) {
@@ -70,7 +98,8 @@ class ReadersUnitsTest {
       assertThat(german).hasSameSizeAs(english);
       List<String> foreign = new ArrayList<>();
       for (int at = 0; at < english.size(); at++) {
-        List<String> swapped = numbers(english.get(at)).stream().map(ReadersUnitsTest::swapped).toList();
+        List<String> swapped =
+            numbers(english.get(at)).stream().map(ReadersUnitsTest::swapped).toList();
         if (!numbers(german.get(at)).equals(swapped)) {
           foreign.add(german.get(at));
         }
@@ -82,8 +111,12 @@ class ReadersUnitsTest {
   @ParameterizedTest
   @MethodSource("answers")
   void noUnitIsOfTheOtherSystem(Answer answer) {
-    assertThat(found(US_UNIT, without(keyUnits(answer), text(answer, UnitSystem.METRIC, Locale.US)))).isEmpty();
-    assertThat(found(METRIC_UNIT, without(keyUnits(answer), text(answer, UnitSystem.US, Locale.US)))).isEmpty();
+    assertThat(
+            found(US_UNIT, without(keyUnits(answer), text(answer, UnitSystem.METRIC, Locale.US))))
+        .isEmpty();
+    assertThat(
+            found(METRIC_UNIT, without(keyUnits(answer), text(answer, UnitSystem.US, Locale.US))))
+        .isEmpty();
   }
 
   /** Values of a key are in the unit in which the file or the call has them. */

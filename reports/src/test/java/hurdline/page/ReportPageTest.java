@@ -33,14 +33,31 @@ class ReportPageTest {
   /** Of machines, a bin, a crop, lines, products, options and plans of the samples. */
   private static final List<String> NAMES =
       List.of(
-          "mill", "saw", "feeder", "hurd_bin", "stalk", "stalk_line", "fine_hurd", "bigger_mill", "bigger_mill\\+hand",
-          "two_shifts", "barn", "Bare");
+          "mill",
+          "saw",
+          "feeder",
+          "hurd_bin",
+          "stalk",
+          "stalk_line",
+          "fine_hurd",
+          "bigger_mill",
+          "bigger_mill\\+hand",
+          "two_shifts",
+          "barn",
+          "Bare");
 
   static List<Answer> answers() {
     return List.of(
-        SampleAnswer.year(), SampleDay.traced(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
+        SampleAnswer.year(),
+        SampleDay.traced(),
+        SampleAnswer.bare(),
+        SampleAnswer.paper(),
+        SampleCompare.two(),
         SampleSeason.two(),
-        SampleGrid.line(), SampleGrid.tiles(), SampleYard.tooSmall(), SampleYard.stopped());
+        SampleGrid.line(),
+        SampleGrid.tiles(),
+        SampleYard.tooSmall(),
+        SampleYard.stopped());
   }
 
   private static List<String> found(String page, String pattern) {
@@ -55,7 +72,8 @@ class ReportPageTest {
   @Test
   void theWordForAMassIsThatOfItsUnit() {
     assertThat(YEAR).contains("per ton fed USD/ton").doesNotContain("tonne");
-    String metric = ReportPage.html(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.ROOT));
+    String metric =
+        ReportPage.html(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.ROOT));
     assertThat(metric).contains("per tonne fed USD/t<").doesNotContain("/ton");
   }
 
@@ -134,7 +152,10 @@ class ReportPageTest {
     assertThat(page).contains("<h1>Bare &amp; &lt;plain&gt;</h1>").doesNotContain("<plain>");
   }
 
-  /** The format lets no such name in but the plant's and what options say; a record may come from elsewhere. */
+  /**
+   * The format lets no such name in but the plant's and what options say; a record may come from
+   * elsewhere.
+   */
   @ParameterizedTest
   @MethodSource("answers")
   void noNameOnAnyKindOfPageBecomesMarkup(Answer answer) throws IOException {
@@ -145,7 +166,8 @@ class ReportPageTest {
     for (String name : NAMES) {
       Matcher plain = Pattern.compile("(?<![\\w-])" + name + "(?![\\w-]|\":)").matcher(named);
       changed += plain.find() ? 1 : 0;
-      String markup = "<script>" + name + "</script>\\\"><img src=x onerror=a()>\\\" onload=\\\"b()";
+      String markup =
+          "<script>" + name + "</script>\\\"><img src=x onerror=a()>\\\" onload=\\\"b()";
       named = plain.replaceAll(Matcher.quoteReplacement(markup));
     }
     assertThat(changed).isGreaterThan(answer == SampleAnswer.bare() ? 0 : 3);
@@ -172,19 +194,24 @@ class ReportPageTest {
   void metricPagesSpeakOfTonnes() {
     String metric =
         ReportPage.html(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.ROOT));
-    assertThat(metric).contains(">3,483</td><td>t</td><td class=\"n\">3,463 to 3,502<").doesNotContain(" ton ");
+    assertThat(metric)
+        .contains(">3,483</td><td>t</td><td class=\"n\">3,463 to 3,502<")
+        .doesNotContain(" ton ");
   }
 
   @Test
   void oneReplicationClaimsNoInterval() {
     assertThat(ReportPage.html(SampleAnswer.bare(), US))
-        .contains("One simulated year: no interval can be given.", "This is one simulated year, and another may differ much.")
+        .contains(
+            "One simulated year: no interval can be given.",
+            "This is one simulated year, and another may differ much.")
         .doesNotContain("give or take", ">5th percentile<");
   }
 
   @Test
   void whatAWorthLacksStandsFirstInTheAnswer() {
-    LifeTerms terms = new LifeTerms(89, "", List.of("bigger_mill"), Double.NaN, 0, LifeTerms.Carried.NOTHING);
+    LifeTerms terms =
+        new LifeTerms(89, "", List.of("bigger_mill"), Double.NaN, 0, LifeTerms.Carried.NOTHING);
     CompareAnswer answer = SampleCompare.with(List.of(), List.of(), terms);
     assertThat(ReportPage.html(answer, US))
         .contains(
@@ -283,7 +310,8 @@ class ReportPageTest {
             "Electricity",
             "Plan against plan",
             "What these figures assume",
-            "Cautions", "Why these figures can be believed");
+            "Cautions",
+            "Why these figures can be believed");
     assertThat(page)
         .contains("season plans the season as it stands, two shifts. 2027-01-04 to 2027-12-31.")
         .contains("stalks on &lt;two&gt; shifts")
@@ -293,7 +321,8 @@ class ReportPageTest {
         .contains("31,000")
         .contains("ISO 22400-2");
     assertThat(found(page, " id=\"([^\"]+)\"")).doesNotHaveDuplicates();
-    assertThat(found(page, "(</figure>\n<div class=\"figures\")")).hasSameSizeAs(found(page, "(<svg\\s)"));
+    assertThat(found(page, "(</figure>\n<div class=\"figures\")"))
+        .hasSameSizeAs(found(page, "(<svg\\s)"));
   }
 
   @Test
@@ -301,9 +330,14 @@ class ReportPageTest {
     String line = ReportPage.html(SampleGrid.line(), US);
     assertThat(found(line, "<h2>([^<]*)</h2>"))
         .containsExactly(
-            "The answer", "How margin and throughput answer", "What these figures assume", "Cautions", "Why these figures can be believed");
+            "The answer",
+            "How margin and throughput answer",
+            "What these figures assume",
+            "Cautions",
+            "Why these figures can be believed");
     assertThat(line)
-        .contains("The plant as it stands against bigger&lt;mill&gt;, over price of hurd from 100 USD/t to 300 USD/t.")
+        .contains(
+            "The plant as it stands against bigger&lt;mill&gt;, over price of hurd from 100 USD/t to 300 USD/t.")
         .contains("near 220 USD/t, significantly between 100 USD/t and 300 USD/t")
         .contains(">from here on bigger&lt;mill&gt;<")
         .contains(">as it stands<")

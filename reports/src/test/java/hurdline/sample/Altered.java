@@ -10,9 +10,9 @@ import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * The same record with every number that is not a whole one changed, however deep it lies, so that what is made of
- * answers can be tried with numbers that no sample would think of. What says where something stands, as an hour or a
- * date on a time axis, is left.
+ * The same record with every number that is not a whole one changed, however deep it lies, so that
+ * what is made of answers can be tried with numbers that no sample would think of. What says where
+ * something stands, as an hour or a date on a time axis, is left.
  */
 public final class Altered {
   /** Points in time, and values of a key as a user types them or between two of these. */
@@ -26,7 +26,9 @@ public final class Altered {
     this.rows = rows;
   }
 
-  /** @param change what becomes of each number; in the order in which they stand in the record */
+  /**
+   * @param change what becomes of each number; in the order in which they stand in the record
+   */
   public static <R extends Record> R numbers(R record, DoubleUnaryOperator change) {
     return new Altered(change, Integer.MAX_VALUE).of(record);
   }
@@ -59,7 +61,8 @@ public final class Altered {
 
   /** A row whose figures are days of the calendar; a date has bounds of its own. */
   private static boolean isDay(Object record) {
-    return Arrays.stream(record.getClass().getRecordComponents()).anyMatch(part -> part.getName().equals("unit"))
+    return Arrays.stream(record.getClass().getRecordComponents())
+            .anyMatch(part -> part.getName().equals("unit"))
         && record.toString().contains("unit=d,");
   }
 

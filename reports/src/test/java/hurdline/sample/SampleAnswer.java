@@ -5,10 +5,10 @@ import hurdline.answer.BottleneckRow;
 import hurdline.answer.Capacity;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.Header;
+import hurdline.answer.LineFlow;
 import hurdline.answer.LineFlow.Edge;
 import hurdline.answer.LineFlow.Kind;
 import hurdline.answer.LineFlow.Node;
-import hurdline.answer.LineFlow;
 import hurdline.answer.MachineTime;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Outline;
@@ -21,8 +21,8 @@ import hurdline.answer.WeekRow;
 import hurdline.answer.YardLevelRow;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
-import hurdline.problem.LocatedProblem.Severity;
 import hurdline.problem.LocatedProblem;
+import hurdline.problem.LocatedProblem.Severity;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -98,24 +98,74 @@ public final class SampleAnswer {
   private static RunAnswer of(List<SummaryRow> summary, List<BottleneckRow> holders) {
     RunAnswer year = year();
     return new RunAnswer(
-        year.header(), year.outline(), summary, year.adjusted(), holders, year.machines(), year.weeks(), year.months(), year.levels(),
-        year.flows(), year.capacity(), year.assumptions(), year.cautions(), year.warnings(), year.samples(), year.trace());
+        year.header(),
+        year.outline(),
+        summary,
+        year.adjusted(),
+        holders,
+        year.machines(),
+        year.weeks(),
+        year.months(),
+        year.levels(),
+        year.flows(),
+        year.capacity(),
+        year.assumptions(),
+        year.cautions(),
+        year.warnings(),
+        year.samples(),
+        year.trace());
   }
 
-  /** {@link #year()} whose years brought more crop than the mean year; what is left over follows it, the margin hardly. */
+  /**
+   * {@link #year()} whose years brought more crop than the mean year; what is left over follows it,
+   * the margin hardly.
+   */
   public static RunAnswer richYears() {
     RunAnswer year = year();
     List<SummaryRow> summary = new ArrayList<>(year.summary());
     summary.add(
-        new SummaryRow("base", "mass.stalk.drawn_over_mean", "share", 1.0193, 0.976, 1.063, 0.1364, 0.84, 1, 1.23, 0.83, 1.29, 40,
+        new SummaryRow(
+            "base",
+            "mass.stalk.drawn_over_mean",
+            "share",
+            1.0193,
+            0.976,
+            1.063,
+            0.1364,
+            0.84,
+            1,
+            1.23,
+            0.83,
+            1.29,
+            40,
             "student"));
     return new RunAnswer(
         year.header(),
         year.outline(),
         summary,
         List.of(
-            new AdjustedRow("base", "season.stalk_line.left_over", "bales", "stalk", 2420, 65, 2302.8, 18.5, 2265.3, 2340.3),
-            new AdjustedRow("base", "money.margin", "USD", "stalk", 167_000, 1700, 168_000, 1690, 164_600, 171_400)),
+            new AdjustedRow(
+                "base",
+                "season.stalk_line.left_over",
+                "bales",
+                "stalk",
+                2420,
+                65,
+                2302.8,
+                18.5,
+                2265.3,
+                2340.3),
+            new AdjustedRow(
+                "base",
+                "money.margin",
+                "USD",
+                "stalk",
+                167_000,
+                1700,
+                168_000,
+                1690,
+                164_600,
+                171_400)),
         year.holders(),
         year.machines(),
         year.weeks(),
@@ -170,7 +220,8 @@ public final class SampleAnswer {
             88,
             1,
             "");
-    BottleneckRow holder = new BottleneckRow("base", "only", "feeder", 44, 1, Double.NaN, Double.NaN, "");
+    BottleneckRow holder =
+        new BottleneckRow("base", "only", "feeder", 44, 1, Double.NaN, Double.NaN, "");
     MachineTime time =
         new MachineTime(
             "feeder", "bale-feeder", List.of(0.0, 0.0, 124.0, 0.0, 0.0, 0.0, 0.0, 0.0, 44.0));
@@ -200,7 +251,15 @@ public final class SampleAnswer {
         new Capacity(List.of(capacity("hurd_bagger.change", "hurd_bagger")), List.of(orders(1.4))),
         List.of(
             new LocatedProblem(
-                Severity.WARNING, "sweetgum-bend.yaml", 12, 3, "resources.loader.count", "is 0 and never serves", "expected at least 1", "", "")));
+                Severity.WARNING,
+                "sweetgum-bend.yaml",
+                12,
+                3,
+                "resources.loader.count",
+                "is 0 and never serves",
+                "expected at least 1",
+                "",
+                "")));
   }
 
   private static Capacity.Line capacity(String cause, String freed) {
@@ -231,7 +290,11 @@ public final class SampleAnswer {
 
   private static Capacity.Orders orders(double ofCrop) {
     return new Capacity.Orders(
-        List.of("coarse_hurd", "fine_hurd"), 412.5, ofCrop / 2, ofCrop, ofCrop > 1 ? "2027-05-14" : "");
+        List.of("coarse_hurd", "fine_hurd"),
+        412.5,
+        ofCrop / 2,
+        ofCrop,
+        ofCrop > 1 ? "2027-05-14" : "");
   }
 
   public static Header header() {
@@ -300,7 +363,12 @@ public final class SampleAnswer {
     double[] made = {431.2, 246.9, 761.4, 1092.8, 322.5, 210.1};
     for (int at = 0; at < made.length; at++) {
       rows.add(row(Measure.PRODUCT_MASS.of(STALK_PRODUCTS.get(at)), "t", made[at], made[at] / 40));
-      rows.add(row(Measure.PRODUCT_SOLD.of(STALK_PRODUCTS.get(at)), "t", made[at] * 0.99, made[at] / 40));
+      rows.add(
+          row(
+              Measure.PRODUCT_SOLD.of(STALK_PRODUCTS.get(at)),
+              "t",
+              made[at] * 0.99,
+              made[at] / 40));
       rows.add(
           row(
               Measure.PRODUCT_REVENUE.of(STALK_PRODUCTS.get(at)),
@@ -400,12 +468,17 @@ public final class SampleAnswer {
               2048 * shares[at],
               shares[at],
               shares[at] * 0.94,
-              shares[at] * 1.06, "student"));
+              shares[at] * 1.06,
+              "student"));
     }
-    rows.add(new BottleneckRow("base", "cotton_line", "feeder", 830.2, 0.668, 0.643, 0.693, "student"));
-    rows.add(new BottleneckRow("base", "cotton_line", "no_bales", 290.1, 0.2335, 0.21, 0.257, "student"));
     rows.add(
-        new BottleneckRow("base", "cotton_line", "lint_cleaner.choke", 122.2, 0.0985, 0.09, 0.107, "student"));
+        new BottleneckRow("base", "cotton_line", "feeder", 830.2, 0.668, 0.643, 0.693, "student"));
+    rows.add(
+        new BottleneckRow(
+            "base", "cotton_line", "no_bales", 290.1, 0.2335, 0.21, 0.257, "student"));
+    rows.add(
+        new BottleneckRow(
+            "base", "cotton_line", "lint_cleaner.choke", 122.2, 0.0985, 0.09, 0.107, "student"));
     return rows;
   }
 

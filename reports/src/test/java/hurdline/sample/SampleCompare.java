@@ -3,20 +3,20 @@ package hurdline.sample;
 import hurdline.answer.BottleneckRow;
 import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CashRow;
-import hurdline.answer.CompareAnswer.Option;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.CompareAnswer.Option;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.FollowUps;
 import hurdline.answer.GainRow;
 import hurdline.answer.Header;
-import hurdline.answer.Increase.Kind;
 import hurdline.answer.Increase;
+import hurdline.answer.Increase.Kind;
 import hurdline.answer.LifeTerms;
 import hurdline.answer.MillRow;
 import hurdline.answer.MonthRow;
+import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Gaps;
 import hurdline.answer.PaybackRow.Quantity;
-import hurdline.answer.PaybackRow;
 import hurdline.answer.Replayed;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
@@ -28,7 +28,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Invented answers of a comparison, for tests of what is made of them. No figure in here is a result. */
+/**
+ * Invented answers of a comparison, for tests of what is made of them. No figure in here is a
+ * result.
+ */
 public final class SampleCompare {
   private static final double NONE = Double.NaN;
   private static final RunAnswer YEAR = SampleAnswer.year();
@@ -41,7 +44,8 @@ public final class SampleCompare {
         YEAR.header(),
         YEAR.outline(),
         List.of(
-            new Option("bigger_mill", "75 hp mill <in place> of the 25 hp one", 140_000, 12, 12_000),
+            new Option(
+                "bigger_mill", "75 hp mill <in place> of the 25 hp one", 140_000, 12, 12_000),
             new Option("bigger_mill+hand", "", 152_000, 2.5, 0)),
         summaries(),
         List.of(
@@ -54,9 +58,12 @@ public final class SampleCompare {
         List.of(
             new BottleneckRow("base", "stalk_line", "mill", 1_100, 0.57, 0.54, 0.61, "student"),
             new BottleneckRow("base", "stalk_line", "no_bales", 20, 0.01, 0.009, 0.011, "student"),
-            new BottleneckRow("bigger_mill", "stalk_line", "feeder", 1_100, 0.67, 0.65, 0.69, "student"),
-            new BottleneckRow("bigger_mill", "stalk_line", "mill", 100, 0.05, 0.04, 0.06, "student"),
-            new BottleneckRow("bigger_mill+hand", "stalk_line", "feeder", 1_200, 0.8, 0.78, 0.82, "student")),
+            new BottleneckRow(
+                "bigger_mill", "stalk_line", "feeder", 1_100, 0.67, 0.65, 0.69, "student"),
+            new BottleneckRow(
+                "bigger_mill", "stalk_line", "mill", 100, 0.05, 0.04, 0.06, "student"),
+            new BottleneckRow(
+                "bigger_mill+hand", "stalk_line", "feeder", 1_200, 0.8, 0.78, 0.82, "student")),
         months(),
         List.of(
             new MillRow("base", "mill", "coarse", "coarse_hurd", 0.6, 0),
@@ -75,19 +82,69 @@ public final class SampleCompare {
         new FollowUps(
             5,
             new Selection(
-                "money.margin", "USD", 10_000, false, 0.95, 40, true, "bigger_mill",
+                "money.margin",
+                "USD",
+                10_000,
+                false,
+                0.95,
+                40,
+                true,
+                "bigger_mill",
                 List.of(
                     new Selection.Row("base", 167_000, 40, false),
                     new Selection.Row("bigger_mill", 380_400, 61, true),
                     new Selection.Row("bigger_mill+hand", 366_000, 61, false))),
             gains(),
             List.of(
-                new TornadoRow("bigger_mill", "products.fine.price", 0.8, 1.2, "x", 900_000, 1_880_000, 1_390_000, 41_000, 36_000),
-                new TornadoRow("bigger_mill", "money.wage", 20, 30.5, "USD/h", 1_400_000, 1_380_000, 1_390_000, NONE, NONE)),
+                new TornadoRow(
+                    "bigger_mill",
+                    "products.fine.price",
+                    0.8,
+                    1.2,
+                    "x",
+                    900_000,
+                    1_880_000,
+                    1_390_000,
+                    41_000,
+                    36_000),
+                new TornadoRow(
+                    "bigger_mill",
+                    "money.wage",
+                    20,
+                    30.5,
+                    "USD/h",
+                    1_400_000,
+                    1_380_000,
+                    1_390_000,
+                    NONE,
+                    NONE)),
             List.of(
-                new BreakEvenRow("bigger_mill", "money.crop_prices.stalk", "USD/ton", 201.53, 42.9, 217.5, true, 145, 1_390_000, 198.2, 204.9),
-                new BreakEvenRow("bigger_mill", "products.*.price", "x", NONE, 0.0585, 17.0859375, false, 1, 1_390_000, NONE, NONE))),
-        Stream.concat(SampleFacts.ofComparisons().stream(), SampleFacts.ofFollowUps().stream()).toList(),
+                new BreakEvenRow(
+                    "bigger_mill",
+                    "money.crop_prices.stalk",
+                    "USD/ton",
+                    201.53,
+                    42.9,
+                    217.5,
+                    true,
+                    145,
+                    1_390_000,
+                    198.2,
+                    204.9),
+                new BreakEvenRow(
+                    "bigger_mill",
+                    "products.*.price",
+                    "x",
+                    NONE,
+                    0.0585,
+                    17.0859375,
+                    false,
+                    1,
+                    1_390_000,
+                    NONE,
+                    NONE))),
+        Stream.concat(SampleFacts.ofComparisons().stream(), SampleFacts.ofFollowUps().stream())
+            .toList(),
         YEAR.cautions(),
         YEAR.warnings(),
         new Replayed(List.of(samples(1), samples(2), samples(NONE))));
@@ -99,18 +156,61 @@ public final class SampleCompare {
     Header h = of.header();
     Header header =
         new Header(
-            h.plant(), h.file(), h.contentHash(), h.version(), h.option(), List.of("calendar.to=2027-06-01"),
-            h.seed(), 40, 7, "", true, "", h.from(), h.to());
+            h.plant(),
+            h.file(),
+            h.contentHash(),
+            h.version(),
+            h.option(),
+            List.of("calendar.to=2027-06-01"),
+            h.seed(),
+            40,
+            7,
+            "",
+            true,
+            "",
+            h.from(),
+            h.to());
     return new CompareAnswer(
-        header, of.outline(), of.options(), of.summary(),
-        of.differences().stream().filter(row -> !row.unit().equals("USD")).map(row -> from(row, 7)).toList(), of.adjusted(),
-        of.holders(), List.of(), List.of(), List.of(), List.of(), List.of(), LifeTerms.none(), FollowUps.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        header,
+        of.outline(),
+        of.options(),
+        of.summary(),
+        of.differences().stream()
+            .filter(row -> !row.unit().equals("USD"))
+            .map(row -> from(row, 7))
+            .toList(),
+        of.adjusted(),
+        of.holders(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        LifeTerms.none(),
+        FollowUps.nothing(),
+        of.assumptions(),
+        of.cautions(),
+        of.warnings(),
+        of.samples());
   }
 
   private static DifferenceRow from(DifferenceRow r, int replications) {
     return new DifferenceRow(
-        r.option(), r.measure(), r.unit(), r.baseMean(), r.optionMean(), r.difference(), r.low95(), r.high95(),
-        r.lowJoint(), r.highJoint(), r.interval(), r.toldApart(), r.replicationsNeeded(), r.varianceRemoved(), replications);
+        r.option(),
+        r.measure(),
+        r.unit(),
+        r.baseMean(),
+        r.optionMean(),
+        r.difference(),
+        r.low95(),
+        r.high95(),
+        r.lowJoint(),
+        r.highJoint(),
+        r.interval(),
+        r.toldApart(),
+        r.replicationsNeeded(),
+        r.varianceRemoved(),
+        replications);
   }
 
   /** In its third month the mill of the option ran nearly empty. */
@@ -122,16 +222,49 @@ public final class SampleCompare {
     month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.mass_in", "t", 4);
     month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.energy", "kWh", 2_500);
     return new CompareAnswer(
-        of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.adjusted(), of.holders(), months, of.mills(),
-        of.payback(), of.cash(), of.lives(), of.terms(), of.further(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        of.header(),
+        of.outline(),
+        of.options(),
+        of.summary(),
+        of.differences(),
+        of.adjusted(),
+        of.holders(),
+        months,
+        of.mills(),
+        of.payback(),
+        of.cash(),
+        of.lives(),
+        of.terms(),
+        of.further(),
+        of.assumptions(),
+        of.cautions(),
+        of.warnings(),
+        of.samples());
   }
 
   /** {@link #two()} with other worths, lives and what they rest on. */
-  public static CompareAnswer with(List<PaybackRow> payback, List<ServiceLifeRow> lives, LifeTerms terms) {
+  public static CompareAnswer with(
+      List<PaybackRow> payback, List<ServiceLifeRow> lives, LifeTerms terms) {
     CompareAnswer of = two();
     return new CompareAnswer(
-        of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.adjusted(), of.holders(), of.months(), of.mills(),
-        payback, List.of(), lives, terms, FollowUps.nothing(), of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        of.header(),
+        of.outline(),
+        of.options(),
+        of.summary(),
+        of.differences(),
+        of.adjusted(),
+        of.holders(),
+        of.months(),
+        of.mills(),
+        payback,
+        List.of(),
+        lives,
+        terms,
+        FollowUps.nothing(),
+        of.assumptions(),
+        of.cautions(),
+        of.warnings(),
+        of.samples());
   }
 
   /** {@link #two()} with other inputs put to their ends. */
@@ -139,8 +272,24 @@ public final class SampleCompare {
     CompareAnswer of = two();
     FollowUps further = new FollowUps(NONE, Selection.none(), List.of(), tornado, List.of());
     return new CompareAnswer(
-        of.header(), of.outline(), of.options(), of.summary(), of.differences(), of.adjusted(), of.holders(), of.months(), of.mills(),
-        of.payback(), of.cash(), of.lives(), of.terms(), further, of.assumptions(), of.cautions(), of.warnings(), of.samples());
+        of.header(),
+        of.outline(),
+        of.options(),
+        of.summary(),
+        of.differences(),
+        of.adjusted(),
+        of.holders(),
+        of.months(),
+        of.mills(),
+        of.payback(),
+        of.cash(),
+        of.lives(),
+        of.terms(),
+        further,
+        of.assumptions(),
+        of.cautions(),
+        of.warnings(),
+        of.samples());
   }
 
   private static Samples samples(double value) {
@@ -150,31 +299,155 @@ public final class SampleCompare {
 
   private static SummaryRow summary(String option, double mean) {
     return new SummaryRow(
-        option, "mass.stalk.fed", "t", mean, mean - 9, mean + 9, 20, mean - 30, mean, mean + 30, mean - 40, mean + 40, 40,
+        option,
+        "mass.stalk.fed",
+        "t",
+        mean,
+        mean - 9,
+        mean + 9,
+        20,
+        mean - 30,
+        mean,
+        mean + 30,
+        mean - 40,
+        mean + 40,
+        40,
         "student");
   }
 
   private static DifferenceRow row(
-      String option, String measure, String unit, double base, double by, double half, boolean apart, double needed) {
+      String option,
+      String measure,
+      String unit,
+      double base,
+      double by,
+      double half,
+      boolean apart,
+      double needed) {
     return new DifferenceRow(
-        option, measure, unit, base, base + by, by, by - 0.8 * half, by + 0.8 * half, by - half, by + half,
-        "student", apart, needed, half == 0 ? NONE : 0.82, 40);
+        option,
+        measure,
+        unit,
+        base,
+        base + by,
+        by,
+        by - 0.8 * half,
+        by + 0.8 * half,
+        by - half,
+        by + half,
+        "student",
+        apart,
+        needed,
+        half == 0 ? NONE : 0.82,
+        40);
   }
 
   private static List<PaybackRow> payback() {
     List<PaybackRow> rows = new ArrayList<>();
     String mill = "bigger_mill";
-    rows.add(new PaybackRow(mill, Quantity.NET_PRESENT_VALUE, "USD", 1_390_000, 1_300_000, 1_480_000, 1_330_000, 1_385_000, 1_460_000, Gaps.none(40)));
-    rows.add(new PaybackRow(mill, Quantity.INTERNAL_RATE_OF_RETURN, "share", NONE, NONE, NONE, NONE, NONE, NONE, new Gaps(40, 2, 0, NONE, NONE)));
-    rows.add(new PaybackRow(mill, Quantity.SIMPLE_PAYBACK, "yr", 0.68, 0.36, 1.0, 0.53, 0.64, 0.9, Gaps.none(40)));
-    rows.add(new PaybackRow(mill, Quantity.DISCOUNTED_PAYBACK, "yr", NONE, NONE, NONE, 0.57, 0.7, NONE, new Gaps(40, 3, 0, NONE, NONE)));
-    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_PAYBACK, "share", 1, 0.91, 1, NONE, NONE, NONE, Gaps.none(40)));
-    rows.add(new PaybackRow(mill, Quantity.CHANCE_OF_LOSS, "share", 0.05, 0.01, 0.17, NONE, NONE, NONE, Gaps.none(40)));
-    rows.add(new PaybackRow(mill, Quantity.ADDED_IN_FIRST_YEAR, "USD", 213_000, 205_000, 221_000, 180_000, 212_000, 240_000, Gaps.none(40)));
-    rows.add(new PaybackRow(mill, Quantity.ADDED_IN_EACH_LATER_YEAR, "USD", 190_000, 180_000, 200_000, 170_000, 191_000, 210_000, Gaps.none(40)));
+    rows.add(
+        new PaybackRow(
+            mill,
+            Quantity.NET_PRESENT_VALUE,
+            "USD",
+            1_390_000,
+            1_300_000,
+            1_480_000,
+            1_330_000,
+            1_385_000,
+            1_460_000,
+            Gaps.none(40)));
+    rows.add(
+        new PaybackRow(
+            mill,
+            Quantity.INTERNAL_RATE_OF_RETURN,
+            "share",
+            NONE,
+            NONE,
+            NONE,
+            NONE,
+            NONE,
+            NONE,
+            new Gaps(40, 2, 0, NONE, NONE)));
+    rows.add(
+        new PaybackRow(
+            mill, Quantity.SIMPLE_PAYBACK, "yr", 0.68, 0.36, 1.0, 0.53, 0.64, 0.9, Gaps.none(40)));
+    rows.add(
+        new PaybackRow(
+            mill,
+            Quantity.DISCOUNTED_PAYBACK,
+            "yr",
+            NONE,
+            NONE,
+            NONE,
+            0.57,
+            0.7,
+            NONE,
+            new Gaps(40, 3, 0, NONE, NONE)));
+    rows.add(
+        new PaybackRow(
+            mill,
+            Quantity.CHANCE_OF_PAYBACK,
+            "share",
+            1,
+            0.91,
+            1,
+            NONE,
+            NONE,
+            NONE,
+            Gaps.none(40)));
+    rows.add(
+        new PaybackRow(
+            mill,
+            Quantity.CHANCE_OF_LOSS,
+            "share",
+            0.05,
+            0.01,
+            0.17,
+            NONE,
+            NONE,
+            NONE,
+            Gaps.none(40)));
+    rows.add(
+        new PaybackRow(
+            mill,
+            Quantity.ADDED_IN_FIRST_YEAR,
+            "USD",
+            213_000,
+            205_000,
+            221_000,
+            180_000,
+            212_000,
+            240_000,
+            Gaps.none(40)));
+    rows.add(
+        new PaybackRow(
+            mill,
+            Quantity.ADDED_IN_EACH_LATER_YEAR,
+            "USD",
+            190_000,
+            180_000,
+            200_000,
+            170_000,
+            191_000,
+            210_000,
+            Gaps.none(40)));
     String both = "bigger_mill+hand";
-    rows.add(new PaybackRow(both, Quantity.NET_PRESENT_VALUE, "USD", 10, -5, 25, -20, 10, 30, Gaps.none(2)));
-    rows.add(new PaybackRow(both, Quantity.CHANCE_OF_LOSS, "share", 0.5, 0.01, 0.99, NONE, NONE, NONE, Gaps.none(2)));
+    rows.add(
+        new PaybackRow(
+            both, Quantity.NET_PRESENT_VALUE, "USD", 10, -5, 25, -20, 10, 30, Gaps.none(2)));
+    rows.add(
+        new PaybackRow(
+            both,
+            Quantity.CHANCE_OF_LOSS,
+            "share",
+            0.5,
+            0.01,
+            0.99,
+            NONE,
+            NONE,
+            NONE,
+            Gaps.none(2)));
     return rows;
   }
 
@@ -189,7 +462,12 @@ public final class SampleCompare {
   }
 
   private static void mill(
-      List<SummaryRow> rows, String option, double coarse, double coarseKwh, double fine, double fineKwh) {
+      List<SummaryRow> rows,
+      String option,
+      double coarse,
+      double coarseKwh,
+      double fine,
+      double fineKwh) {
     rows.add(known(option, "machine.mill.screen.coarse.hours", "h", 800));
     rows.add(known(option, "machine.mill.screen.coarse.mass_in", "t", coarse));
     rows.add(known(option, "machine.mill.screen.coarse.energy", "kWh", coarseKwh));
@@ -204,7 +482,20 @@ public final class SampleCompare {
 
   private static SummaryRow known(String option, String measure, String unit, double mean) {
     return new SummaryRow(
-        option, measure, unit, mean, 0.98 * mean, 1.02 * mean, mean / 10, mean, mean, mean, mean, mean, 40, "student");
+        option,
+        measure,
+        unit,
+        mean,
+        0.98 * mean,
+        1.02 * mean,
+        mean / 10,
+        mean,
+        mean,
+        mean,
+        mean,
+        mean,
+        40,
+        "student");
   }
 
   private static List<MonthRow> months() {
@@ -214,10 +505,34 @@ public final class SampleCompare {
       for (String month : List.of("2027-01", "2027-02")) {
         month(rows, option, month, "energy.peak", "kW", 210 * more);
         month(rows, option, month, "money.demand", "USD", 3_570 * more);
-        month(rows, option, month, "machine.mill.screen.coarse.mass_in", "t", month.endsWith("1") ? 70 : 0);
-        month(rows, option, month, "machine.mill.screen.coarse.energy", "kWh", month.endsWith("1") ? 420 * more : 0);
-        month(rows, option, month, "machine.mill.screen.fine.mass_in", "t", month.endsWith("1") ? 30 : 0);
-        month(rows, option, month, "machine.mill.screen.fine.energy", "kWh", month.endsWith("1") ? 690 * more : 0);
+        month(
+            rows,
+            option,
+            month,
+            "machine.mill.screen.coarse.mass_in",
+            "t",
+            month.endsWith("1") ? 70 : 0);
+        month(
+            rows,
+            option,
+            month,
+            "machine.mill.screen.coarse.energy",
+            "kWh",
+            month.endsWith("1") ? 420 * more : 0);
+        month(
+            rows,
+            option,
+            month,
+            "machine.mill.screen.fine.mass_in",
+            "t",
+            month.endsWith("1") ? 30 : 0);
+        month(
+            rows,
+            option,
+            month,
+            "machine.mill.screen.fine.energy",
+            "kWh",
+            month.endsWith("1") ? 690 * more : 0);
       }
     }
     return rows;
@@ -234,8 +549,13 @@ public final class SampleCompare {
       boolean loses = life > 38;
       rows.add(
           new ServiceLifeRow(
-              "bigger_mill", life, loses ? -4_000 : 1_330_000 + 3_000 * life, loses ? NONE : 1.5, life == 1 ? 0.1 : NONE,
-              0.53 + 0.01 * life, life > 37 ? NONE : 0.57 + 0.01 * life));
+              "bigger_mill",
+              life,
+              loses ? -4_000 : 1_330_000 + 3_000 * life,
+              loses ? NONE : 1.5,
+              life == 1 ? 0.1 : NONE,
+              0.53 + 0.01 * life,
+              life > 37 ? NONE : 0.57 + 0.01 * life));
     }
     rows.add(new ServiceLifeRow("bigger_mill+hand", 1, 10, NONE, NONE, NONE, NONE));
     rows.add(new ServiceLifeRow("bigger_mill+hand", 2, -5, NONE, NONE, NONE, NONE));
@@ -253,11 +573,34 @@ public final class SampleCompare {
   }
 
   private static void gain(
-      List<GainRow> rows, String what, Increase more, double fed, double fedHalf, double margin, double marginHalf) {
-    rows.add(new GainRow(what, more, "mass.stalk.fed", "t", fed, fed - fedHalf, fed + fedHalf, "student", fed > fedHalf));
+      List<GainRow> rows,
+      String what,
+      Increase more,
+      double fed,
+      double fedHalf,
+      double margin,
+      double marginHalf) {
     rows.add(
         new GainRow(
-            what, more, "money.margin", "USD", margin, margin - marginHalf, margin + marginHalf, "student",
+            what,
+            more,
+            "mass.stalk.fed",
+            "t",
+            fed,
+            fed - fedHalf,
+            fed + fedHalf,
+            "student",
+            fed > fedHalf));
+    rows.add(
+        new GainRow(
+            what,
+            more,
+            "money.margin",
+            "USD",
+            margin,
+            margin - marginHalf,
+            margin + marginHalf,
+            "student",
             margin > marginHalf));
   }
 }

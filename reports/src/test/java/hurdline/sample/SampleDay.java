@@ -1,8 +1,8 @@
 package hurdline.sample;
 
+import hurdline.answer.Day;
 import hurdline.answer.Day.Bar;
 import hurdline.answer.Day.Curve;
-import hurdline.answer.Day;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Trace;
 import hurdline.measure.State;
@@ -10,7 +10,9 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 
-/** An invented span of eight hours, for tests of what is made of it. No figure in here is a result. */
+/**
+ * An invented span of eight hours, for tests of what is made of it. No figure in here is a result.
+ */
 public final class SampleDay {
   private SampleDay() {}
 

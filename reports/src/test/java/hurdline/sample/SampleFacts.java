@@ -1,14 +1,14 @@
 package hurdline.sample;
 
+import hurdline.answer.CompareFact;
 import hurdline.answer.CompareFact.PairedDifferences.Between;
 import hurdline.answer.CompareFact.YearsOfLife.Next;
-import hurdline.answer.CompareFact;
 import hurdline.answer.Fact;
-import hurdline.answer.FollowUpFact.NotIncreased;
 import hurdline.answer.FollowUpFact;
+import hurdline.answer.FollowUpFact.NotIncreased;
 import hurdline.answer.GridFact;
-import hurdline.answer.RunFact.Group;
 import hurdline.answer.RunFact;
+import hurdline.answer.RunFact.Group;
 import hurdline.answer.SafetyFact;
 import hurdline.answer.SeasonFact;
 import hurdline.answer.YardFact;
@@ -20,7 +20,15 @@ public final class SampleFacts {
   private SampleFacts() {}
 
   public static List<Fact> all() {
-    return Stream.of(ofRuns(), ofComparisons(), ofFollowUps(), ofSeasons(), ofYards(), ofGrids(), cautions(), stored())
+    return Stream.of(
+            ofRuns(),
+            ofComparisons(),
+            ofFollowUps(),
+            ofSeasons(),
+            ofYards(),
+            ofGrids(),
+            cautions(),
+            stored())
         .flatMap(List::stream)
         .toList();
   }
@@ -31,12 +39,15 @@ public final class SampleFacts {
         new RunFact.Horizon(),
         new RunFact.RandomDraws(),
         new RunFact.Replications(1_200, true),
-        new RunFact.Aim("money.margin:1%", RunFact.Aim.Outcome.NOT_REACHED, 12_345.6, 5_000, "USD", 7_314, 10_000, false),
+        new RunFact.Aim(
+            "money.margin:1%",
+            RunFact.Aim.Outcome.NOT_REACHED, 12_345.6, 5_000, "USD", 7_314, 10_000, false),
         new RunFact.AimOutOfReach("money.margin:1%", 40, 4_196_000, 10_000),
         new RunFact.EvenFlow(),
         new RunFact.NotModeled(),
         new RunFact.Intervals(
-            new Group(1_412, List.of("yard.stalk.peak", "mass.stalk.lost", "machine.mill.choke.stops")),
+            new Group(
+                1_412, List.of("yard.stalk.peak", "mass.stalk.lost", "machine.mill.choke.stops")),
             new Group(0, List.of()),
             new Group(1, List.of("mass.stalk.lost"))));
   }
@@ -75,7 +86,8 @@ public final class SampleFacts {
   public static List<Fact> ofYards() {
     return List.of(
         new YardFact.AimWithoutLimit(),
-        new YardFact.SizesOfTheYard("stalk", "open", YardFact.SizesOfTheYard.Why.LAST_WITH_PRICE, true),
+        new YardFact.SizesOfTheYard(
+            "stalk", "open", YardFact.SizesOfTheYard.Why.LAST_WITH_PRICE, true),
         new YardFact.Overflow(false),
         new YardFact.SeasonQuantiles(40, 0.0005, 7_377),
         new YardFact.MoneyOfTheYard(true),
@@ -97,7 +109,8 @@ public final class SampleFacts {
     return List.of(
         new SafetyFact.WetBales(List.of("stalk", "bottom_land")),
         new SafetyFact.ShortStops(List.of("mill.choke"), 600),
-        new SafetyFact.LockedOutWork(List.of(new SafetyFact.StopsOf("mill", List.of("choke", "hammers")))),
+        new SafetyFact.LockedOutWork(
+            List.of(new SafetyFact.StopsOf("mill", List.of("choke", "hammers")))),
         new SafetyFact.SparksAndDust(List.of("mill")),
         new SafetyFact.LongShifts(List.of("gin_night"), 36_000));
   }

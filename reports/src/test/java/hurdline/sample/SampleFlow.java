@@ -1,9 +1,9 @@
 package hurdline.sample;
 
+import hurdline.answer.LineFlow;
 import hurdline.answer.LineFlow.Edge;
 import hurdline.answer.LineFlow.Kind;
 import hurdline.answer.LineFlow.Node;
-import hurdline.answer.LineFlow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.random.RandomGenerator;
@@ -12,7 +12,8 @@ import java.util.random.RandomGeneratorFactory;
 /** Invented lines of any number of machines, to see whether their drawings can be read. */
 public final class SampleFlow {
   private static final List<String> KINDS =
-      List.of("inclined-cleaner", "separating-saw", "lint-cleaner", "hammer-mill", "screen", "press");
+      List.of(
+          "inclined-cleaner", "separating-saw", "lint-cleaner", "hammer-mill", "screen", "press");
 
   private final RandomGenerator chance;
   private final List<Node> nodes = new ArrayList<>();
@@ -41,7 +42,9 @@ public final class SampleFlow {
         from = "bin_" + made;
       }
       String name = name(made);
-      nodes.add(new Node(name, Kind.MACHINE, KINDS.get(made % KINDS.size()), made % 5 == 3 ? 0.41 / made : 0));
+      nodes.add(
+          new Node(
+              name, Kind.MACHINE, KINDS.get(made % KINDS.size()), made % 5 == 3 ? 0.41 / made : 0));
       edges.add(new Edge(from, name, tPerH));
       int parts = 1 + chance.nextInt(3);
       for (int part = 0; part < parts; part++) {

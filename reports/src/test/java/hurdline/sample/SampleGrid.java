@@ -114,9 +114,19 @@ public final class SampleGrid {
             new GridCell(
                 List.of(2, 1),
                 false,
-                List.of(new GridCell.LeftOut(
+                List.of(
+                    new GridCell.LeftOut(
                         "base",
-                        new LocatedProblem(LocatedProblem.Severity.PROBLEM, "plant.yaml", 3, 5, "season.0.from", "it is <late>", "an earlier date", "", ""))))),
+                        new LocatedProblem(
+                            LocatedProblem.Severity.PROBLEM,
+                            "plant.yaml",
+                            3,
+                            5,
+                            "season.0.from",
+                            "it is <late>",
+                            "an earlier date",
+                            "",
+                            ""))))),
         List.of(MARGIN, LEFT),
         1,
         rows,

@@ -9,16 +9,19 @@ import hurdline.answer.PlanDifference;
 import hurdline.answer.Replayed;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
+import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SeasonAnswer.Entry;
 import hurdline.answer.SeasonAnswer.Plan;
 import hurdline.answer.SeasonAnswer.Verdict;
-import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
-/** An invented answer of season plans, for tests of what is made of it. No figure in here is a result. */
+/**
+ * An invented answer of season plans, for tests of what is made of it. No figure in here is a
+ * result.
+ */
 public final class SampleSeason {
   private static final RunAnswer YEAR = SampleAnswer.year();
   private static final Outline OUTLINE = YEAR.outline();
@@ -30,9 +33,7 @@ public final class SampleSeason {
     return new SeasonAnswer(
         YEAR.header(),
         OUTLINE,
-        List.of(
-            plan("base", "", ""),
-            plan("two_shifts", "stalks on <two> shifts", "2027-10-01")),
+        List.of(plan("base", "", ""), plan("two_shifts", "stalks on <two> shifts", "2027-10-01")),
         summary(),
         List.of(),
         List.of(
@@ -45,7 +46,9 @@ public final class SampleSeason {
             new MachineWeekRow("base", "feeder", 41, "seed_cotton", 130, 1_100),
             new MachineWeekRow("base", "mill", 1, "stalk", 39, 60),
             new MachineWeekRow("two_shifts", "feeder", 1, "stalk", 76, 180)),
-        List.of(new ChangeoverRow("base", date(9, 27), date(10, 1), "USD", 31_000, 26_000, 36_000, "student", true)),
+        List.of(
+            new ChangeoverRow(
+                "base", date(9, 27), date(10, 1), "USD", 31_000, 26_000, 36_000, "student", true)),
         new Verdict("two_shifts", List.of(), "two_shifts", "two_shifts", List.of("base")),
         SampleFacts.ofSeasons(),
         YEAR.cautions(),
@@ -64,7 +67,13 @@ public final class SampleSeason {
         of.adjusted(),
         List.of(
             difference("money.margin", "USD", 530_000, -40_000, 15_000, true),
-            difference("money.margin_less_forgone", "USD", 420_000, 50_000, apart ? 20_000 : 60_000, apart)),
+            difference(
+                "money.margin_less_forgone",
+                "USD",
+                420_000,
+                50_000,
+                apart ? 20_000 : 60_000,
+                apart)),
         of.months(),
         of.strips(),
         of.avoided(),
@@ -83,12 +92,34 @@ public final class SampleSeason {
         "abc",
         OUTLINE,
         List.of(
-            new Entry("stalk_line", date(1, 4), date(9, 24), List.of("day"), 0, "", List.of(),
+            new Entry(
+                "stalk_line",
+                date(1, 4),
+                date(9, 24),
+                List.of("day"),
+                0,
+                "",
+                List.of(),
                 "season.stalk_line.ended"),
-            new Entry("", date(9, 27), date(10, 1), List.of(), 6, "",
-                List.of(new SeasonAnswer.Task("lock_out", 2, List.of(), 0, 0.5, true),
-                    new SeasonAnswer.Task("ducts", 2, List.of("lock_out"), 0.5, 4.5, false)), ""),
-            new Entry("cotton_line", date(10, 4), date(12, 16), List.of("gin_day", "gin_night"), 0, movedFrom, List.of(),
+            new Entry(
+                "",
+                date(9, 27),
+                date(10, 1),
+                List.of(),
+                6,
+                "",
+                List.of(
+                    new SeasonAnswer.Task("lock_out", 2, List.of(), 0, 0.5, true),
+                    new SeasonAnswer.Task("ducts", 2, List.of("lock_out"), 0.5, 4.5, false)),
+                ""),
+            new Entry(
+                "cotton_line",
+                date(10, 4),
+                date(12, 16),
+                List.of("gin_day", "gin_night"),
+                0,
+                movedFrom,
+                List.of(),
                 "season.cotton_line.ended")));
   }
 
@@ -140,8 +171,20 @@ public final class SampleSeason {
       List<SummaryRow> rows, String plan, String measure, String unit, double mean, double half) {
     rows.add(
         new SummaryRow(
-            plan, measure, unit, mean, mean - half, mean + half, 3 * half, mean - 5 * half, mean,
-            mean + 5 * half, mean - 6 * half, mean + 6 * half, 40, "student"));
+            plan,
+            measure,
+            unit,
+            mean,
+            mean - half,
+            mean + half,
+            3 * half,
+            mean - 5 * half,
+            mean,
+            mean + 5 * half,
+            mean - 6 * half,
+            mean + 6 * half,
+            40,
+            "student"));
   }
 
   private static PlanDifference difference(
@@ -149,8 +192,21 @@ public final class SampleSeason {
     return new PlanDifference(
         "base",
         new DifferenceRow(
-            "two_shifts", measure, unit, base, base + by, by, by - half, by + half, by - half,
-            by + half, "student", apart, apart ? 3 : Double.NaN, half == 0 ? Double.NaN : 0.9, 40));
+            "two_shifts",
+            measure,
+            unit,
+            base,
+            base + by,
+            by,
+            by - half,
+            by + half,
+            by - half,
+            by + half,
+            "student",
+            apart,
+            apart ? 3 : Double.NaN,
+            half == 0 ? Double.NaN : 0.9,
+            40));
   }
 
   private static List<MonthRow> months() {
@@ -158,7 +214,9 @@ public final class SampleSeason {
     for (String plan : List.of("base", "two_shifts")) {
       for (String month : List.of("2027-01", "2027-10")) {
         double scale = plan.equals("base") ? 1 : 1.9;
-        rows.add(new MonthRow(plan, month, "energy.total", "kWh", 30_000 * scale, 29_000, 30_000, 31_000));
+        rows.add(
+            new MonthRow(
+                plan, month, "energy.total", "kWh", 30_000 * scale, 29_000, 30_000, 31_000));
         rows.add(new MonthRow(plan, month, "energy.peak", "kW", 210, 200, 210, 220));
       }
     }

@@ -17,14 +17,16 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
- * A program that uses hurdline as a library: it opens a plant from text, lists what is wrong with it, asks for its capacity, runs
- * it with progress and a stop, and simulates two ranges of replications apart.
+ * A program that uses hurdline as a library: it opens a plant from text, lists what is wrong with
+ * it, asks for its capacity, runs it with progress and a stop, and simulates two ranges of
+ * replications apart.
  */
 final class LibraryExample {
   private static final int REPLICATIONS = 40;
   private static final int ENOUGH = 10;
   private static final int THREADS = 2;
-  private static final RunSettings EFFORT = new RunSettings(REPLICATIONS, Optional.empty(), 1, THREADS, Optional.empty());
+  private static final RunSettings EFFORT =
+      new RunSettings(REPLICATIONS, Optional.empty(), 1, THREADS, Optional.empty());
 
   private final Studies studies = new EngineStudies();
   private final PrintStream out;
@@ -40,7 +42,9 @@ final class LibraryExample {
     PlantText plant = PlantText.of("plant.yaml", yaml);
     PlantChanges larger =
         new PlantChanges(
-            PlantChanges.base().option(), List.of("machines.mill.power=30 hp"), List.of(new Change.Value("machines.mill.power", "30 hp")));
+            PlantChanges.base().option(),
+            List.of("machines.mill.power=30 hp"),
+            List.of(new Change.Value("machines.mill.power", "30 hp")));
     problems(studies.problems(plant, larger));
     capacity(studies.onPaper(plant, PlantChanges.base()));
     capacity(studies.onPaper(plant, larger));
@@ -52,14 +56,24 @@ final class LibraryExample {
     out.println("problems or warnings: " + problems.size());
     for (LocatedProblem problem : problems) {
       out.println(
-          "  line " + problem.line() + ", column " + problem.column() + ", key " + problem.path() + ": " + problem.found()
-              + "; nearest word " + problem.nearest());
+          "  line "
+              + problem.line()
+              + ", column "
+              + problem.column()
+              + ", key "
+              + problem.path()
+              + ": "
+              + problem.found()
+              + "; nearest word "
+              + problem.nearest());
     }
   }
 
   private void capacity(CheckAnswer answer) {
     for (Capacity.Line line : answer.capacity().lines()) {
-      out.printf("%s: rated %.3f t/h, expected %.3f t/h%n", line.line(), line.limits().rated().fedTPerH(), line.limits().expected().fedTPerH());
+      out.printf(
+          "%s: rated %.3f t/h, expected %.3f t/h%n",
+          line.line(), line.limits().rated().fedTPerH(), line.limits().expected().fedTPerH());
     }
   }
 
@@ -81,7 +95,9 @@ final class LibraryExample {
   private void simulateInRanges(PlantText plant, PlantChanges chosen) {
     Run run = studies.inRanges(plant, chosen, EFFORT);
     ReplicationRange half = ReplicationRange.first(REPLICATIONS / 2);
-    RangeResults second = run.simulate(new ReplicationRange(half.to(), 1 + REPLICATIONS), (done, of) -> {}, () -> false);
+    RangeResults second =
+        run.simulate(
+            new ReplicationRange(half.to(), 1 + REPLICATIONS), (done, of) -> {}, () -> false);
     RangeResults all = run.simulate(half, (done, of) -> {}, () -> false);
     all.append(second);
     margin(run.answer(all));
@@ -91,6 +107,11 @@ final class LibraryExample {
     SummaryRow margin = answer.find("money.margin").orElseThrow();
     out.printf(
         "margin over %d of %d replications: %.0f %s, 95 %% interval %.0f to %.0f%n",
-        answer.header().replications(), answer.header().replicationsAsked(), margin.mean(), margin.unit(), margin.low95(), margin.high95());
+        answer.header().replications(),
+        answer.header().replicationsAsked(),
+        margin.mean(),
+        margin.unit(),
+        margin.low95(),
+        margin.high95());
   }
 }

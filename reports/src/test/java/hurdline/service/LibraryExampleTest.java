@@ -17,16 +17,23 @@ class LibraryExampleTest {
   @Test
   void theExampleListsProblemsCapacityProgressAndAnswers() throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    new LibraryExample(new PrintStream(bytes, true, StandardCharsets.UTF_8)).show(Files.readString(SMALL));
+    new LibraryExample(new PrintStream(bytes, true, StandardCharsets.UTF_8))
+        .show(Files.readString(SMALL));
     List<String> lines = bytes.toString(StandardCharsets.UTF_8).lines().toList();
     assertThat(lines.get(0)).isEqualTo("problems or warnings: 1");
-    assertThat(lines.get(1)).matches("  line 20, column 5, key crops\\.stalk\\.moistrue: unknown key \"moistrue\"; nearest word moisture");
+    assertThat(lines.get(1))
+        .matches(
+            "  line 20, column 5, key crops\\.stalk\\.moistrue: unknown key \"moistrue\"; nearest word moisture");
     assertThat(lines.get(2)).isEqualTo("problems or warnings: 0");
     assertThat(lines.get(3)).matches("stalk_line: rated 1\\.20\\d t/h, expected 0\\.7\\d+ t/h");
-    assertThat(lines.get(4)).as("the feeder limits it with twice the motor").matches("stalk_line: rated 2\\.\\d+ t/h, expected .*");
+    assertThat(lines.get(4))
+        .as("the feeder limits it with twice the motor")
+        .matches("stalk_line: rated 2\\.\\d+ t/h, expected .*");
     assertThat(lines.subList(5, 15)).first().isEqualTo("  1 of 40");
     assertThat(lines).contains("  10 of 40").doesNotContain("  13 of 40");
-    assertThat(lines.get(lines.size() - 2)).matches("margin over 1[01] of 40 replications: .* USD, 95 % interval .*");
-    assertThat(lines.get(lines.size() - 1)).matches("margin over 40 of 40 replications: .* USD, 95 % interval .*");
+    assertThat(lines.get(lines.size() - 2))
+        .matches("margin over 1[01] of 40 replications: .* USD, 95 % interval .*");
+    assertThat(lines.get(lines.size() - 1))
+        .matches("margin over 40 of 40 replications: .* USD, 95 % interval .*");
   }
 }

@@ -26,8 +26,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A program that simulates many replications of the first day of a small plant, in so many ranges, the last one first, and prints how
- * many there were and a digest of every table and the record, of measures.csv the values as they are, which takes less time: {@code ManyReplications FILE REPLICATIONS RANGES}.
+ * A program that simulates many replications of the first day of a small plant, in so many ranges,
+ * the last one first, and prints how many there were and a digest of every table and the record, of
+ * measures.csv the values as they are, which takes less time: {@code ManyReplications FILE
+ * REPLICATIONS RANGES}.
  */
 final class ManyReplications {
   private static final String DAY = "2027-03-01";
@@ -41,13 +43,17 @@ final class ManyReplications {
         new PlantChanges(
             PlantChanges.base().option(),
             List.of(),
-            List.of(new Change.Value("calendar.to", DAY), new Change.Value("season.0.to", DAY),
+            List.of(
+                new Change.Value("calendar.to", DAY),
+                new Change.Value("season.0.to", DAY),
                 new Change.Value("yard.on_hand.stalk", "12 bales")));
-    RunSettings effort = new RunSettings(count, Optional.empty(), 1, ranges == 1 ? 2 : 1, Optional.empty());
+    RunSettings effort =
+        new RunSettings(count, Optional.empty(), 1, ranges == 1 ? 2 : 1, Optional.empty());
     Run run = new EngineStudies().inRanges(PlantText.of(Path.of(args[0])), day, effort);
     RangeResults[] parts = new RangeResults[ranges];
     for (int at = ranges - 1; at >= 0; at--) {
-      ReplicationRange range = new ReplicationRange(begin(at, ranges, count), begin(at + 1, ranges, count));
+      ReplicationRange range =
+          new ReplicationRange(begin(at, ranges, count), begin(at + 1, ranges, count));
       parts[at] = run.simulate(range, (done, of) -> {}, () -> false);
     }
     for (int at = 1; at < ranges; at++) {
@@ -66,7 +72,9 @@ final class ManyReplications {
     MessageDigest digest = MessageDigest.getInstance("SHA-256");
     try (Writer out =
         new BufferedWriter(
-            new OutputStreamWriter(new DigestOutputStream(OutputStream.nullOutputStream(), digest), StandardCharsets.UTF_8))) {
+            new OutputStreamWriter(
+                new DigestOutputStream(OutputStream.nullOutputStream(), digest),
+                StandardCharsets.UTF_8))) {
       for (Table table : new RunTables(answer).all()) {
         if (!table.file().equals("measures.csv")) {
           table.write(out);

@@ -12,7 +12,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** A hundred thousand replications of a small plant in a Java of 512 MB, some 50 s of CPU time each way; ranges give the files of the whole. */
+/**
+ * A hundred thousand replications of a small plant in a Java of 512 MB, some 50 s of CPU time each
+ * way; ranges give the files of the whole.
+ */
 @Tag("proof")
 class ManyReplicationsProofTest {
   private static final int REPLICATIONS = 100_000;
@@ -27,9 +30,15 @@ class ManyReplicationsProofTest {
   private static String output(String memory, int ranges) throws IOException, InterruptedException {
     List<String> call =
         Stream.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), memory, "-XX:+UseSerialGC", "-cp",
-                System.getProperty("java.class.path"), ManyReplications.class.getName(),
-                "../line-configs/small.yaml", String.valueOf(REPLICATIONS), String.valueOf(ranges))
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                memory,
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"),
+                ManyReplications.class.getName(),
+                "../line-configs/small.yaml",
+                String.valueOf(REPLICATIONS),
+                String.valueOf(ranges))
             .collect(Collectors.toList());
     Process java = new ProcessBuilder(call).redirectErrorStream(true).start();
     String said = new String(java.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

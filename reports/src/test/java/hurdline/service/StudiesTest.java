@@ -43,7 +43,8 @@ class StudiesTest {
     return new PlantChanges(
         PlantChanges.base().option(),
         List.of(),
-        List.of(new Change.Value("calendar.to", lastDay), new Change.Value("season.0.to", lastDay)));
+        List.of(
+            new Change.Value("calendar.to", lastDay), new Change.Value("season.0.to", lastDay)));
   }
 
   private static String record(Answer answer) throws IOException {
@@ -63,36 +64,56 @@ class StudiesTest {
   @Test
   void aTextInMemoryGivesTheAnswerOfItsFile() throws IOException {
     PlantText text = PlantText.of("small.yaml", Files.readString(SMALL));
-    assertThat(record(studies.onPaper(text, PlantChanges.base()))).isEqualTo(record(studies.onPaper(PlantText.of(SMALL), PlantChanges.base())));
-    assertThat(studies.problems(text, PlantChanges.base())).isEqualTo(studies.problems(PlantText.of(SMALL), PlantChanges.base()));
+    assertThat(record(studies.onPaper(text, PlantChanges.base())))
+        .isEqualTo(record(studies.onPaper(PlantText.of(SMALL), PlantChanges.base())));
+    assertThat(studies.problems(text, PlantChanges.base()))
+        .isEqualTo(studies.problems(PlantText.of(SMALL), PlantChanges.base()));
   }
 
   @Test
   void everyProblemHasItsPlace() {
-    List<LocatedProblem> problems = studies.problems(PlantText.of("here.yaml", "hurdline: 1\nmaschines: x\n"), PlantChanges.base());
-    assertThat(problems).hasSizeGreaterThan(1).allMatch(problem -> problem.file().equals("here.yaml"));
+    List<LocatedProblem> problems =
+        studies.problems(
+            PlantText.of("here.yaml", "hurdline: 1\nmaschines: x\n"), PlantChanges.base());
     assertThat(problems)
-        .anyMatch(problem -> problem.path().equals("maschines") && problem.line() == 2 && problem.nearest().equals("machines"));
+        .hasSizeGreaterThan(1)
+        .allMatch(problem -> problem.file().equals("here.yaml"));
+    assertThat(problems)
+        .anyMatch(
+            problem ->
+                problem.path().equals("maschines")
+                    && problem.line() == 2
+                    && problem.nearest().equals("machines"));
     assertThat(studies.problems(PlantText.of(SMALL), days("2028-13-01")))
         .allMatch(problem -> problem.severity() == LocatedProblem.Severity.PROBLEM)
         .anyMatch(problem -> problem.path().equals("calendar.to"));
-    assertThatThrownBy(() -> studies.run(PlantText.of("none.yaml", "hurdline: 1\n"), PlantChanges.base(), effort(1)))
+    assertThatThrownBy(
+            () ->
+                studies.run(
+                    PlantText.of("none.yaml", "hurdline: 1\n"), PlantChanges.base(), effort(1)))
         .isInstanceOf(ProblemsException.class);
   }
 
   @Test
   void aTextThatNamesARainFileTakesItFromMemory(@TempDir Path dir) throws IOException {
     StringBuilder rain = new StringBuilder("date,rain_mm\n");
-    for (java.time.LocalDate day = java.time.LocalDate.of(2020, 1, 1); day.getYear() < 2022; day = day.plusDays(1)) {
+    for (java.time.LocalDate day = java.time.LocalDate.of(2020, 1, 1);
+        day.getYear() < 2022;
+        day = day.plusDays(1)) {
       rain.append(day).append(day.getDayOfMonth() % 9 == 0 ? ",12\n" : ",0\n");
     }
     String yaml = Files.readString(STALK);
-    assertThat(yaml).as("this test wants the shipped weather on its line").containsPattern("weather: ?\\{[^}]*\\}");
-    String named = yaml.replaceFirst("weather: ?\\{[^}]*\\}", "weather: {file: rain.csv, wet_threshold: 2 mm}");
+    assertThat(yaml)
+        .as("this test wants the shipped weather on its line")
+        .containsPattern("weather: ?\\{[^}]*\\}");
+    String named =
+        yaml.replaceFirst(
+            "weather: ?\\{[^}]*\\}", "weather: {file: rain.csv, wet_threshold: 2 mm}");
     Path file = Files.writeString(dir.resolve("stalk.yaml"), named);
     Files.writeString(dir.resolve("rain.csv"), rain);
     PlantText text = PlantText.of("stalk.yaml", named, Map.of("rain.csv", rain.toString()));
-    assertThat(record(studies.onPaper(text, PlantChanges.base()))).isEqualTo(record(studies.onPaper(PlantText.of(file), PlantChanges.base())));
+    assertThat(record(studies.onPaper(text, PlantChanges.base())))
+        .isEqualTo(record(studies.onPaper(PlantText.of(file), PlantChanges.base())));
     assertThat(studies.problems(PlantText.of("stalk.yaml", named), PlantChanges.base()))
         .anyMatch(problem -> problem.text().contains("was not read together with the plant file"));
   }
@@ -101,28 +122,44 @@ class StudiesTest {
   @Test
   void rangesPutTogetherWriteTheFilesOfTheWholeRun() throws IOException {
     PlantText small = PlantText.of(SMALL);
-    String whole = files(studies.run(small, days("2027-03-12"), effort(45)).simulate((done, of) -> {}, () -> false).orElseThrow());
+    String whole =
+        files(
+            studies
+                .run(small, days("2027-03-12"), effort(45))
+                .simulate((done, of) -> {}, () -> false)
+                .orElseThrow());
     Run run = studies.inRanges(small, days("2027-03-12"), effort(45));
     RangeResults last = run.simulate(new ReplicationRange(30, 46), (done, of) -> {}, () -> false);
     RangeResults all = run.simulate(new ReplicationRange(1, 13), (done, of) -> {}, () -> false);
     all.append(run.simulate(new ReplicationRange(13, 30), (done, of) -> {}, () -> false));
     all.append(last);
     assertThat(files(run.answer(all))).isEqualTo(whole);
-    assertThat(files(run.answer(run.simulate(ReplicationRange.first(44), (done, of) -> {}, () -> false)))).isNotEqualTo(whole);
+    assertThat(
+            files(
+                run.answer(
+                    run.simulate(ReplicationRange.first(44), (done, of) -> {}, () -> false))))
+        .isNotEqualTo(whole);
   }
 
   @Test
   void aComparisonSaysWhatItsServiceLivesCostBeforeItStarts() {
     CompareAsk ask =
         new CompareAsk(
-            List.of(), OptionalDouble.empty(), OptionalInt.of(3), false, Optional.empty(), List.of(), Optional.empty());
+            List.of(),
+            OptionalDouble.empty(),
+            OptionalInt.of(3),
+            false,
+            Optional.empty(),
+            List.of(),
+            Optional.empty());
     var compare = studies.compare(PlantText.of(SMALL), PlantChanges.base(), ask, effort(2));
-    assertThat(compare.lives()).hasValueSatisfying(
-        work -> {
-          assertThat(work.lives()).isEqualTo(3);
-          assertThat(work.threads()).isEqualTo(2);
-          assertThat(work.calendars()).isBetween(3, compare.calendars());
-        });
+    assertThat(compare.lives())
+        .hasValueSatisfying(
+            work -> {
+              assertThat(work.lives()).isEqualTo(3);
+              assertThat(work.threads()).isEqualTo(2);
+              assertThat(work.calendars()).isBetween(3, compare.calendars());
+            });
     assertThat(studies.run(PlantText.of(SMALL), PlantChanges.base(), effort(2)).lives()).isEmpty();
   }
 
@@ -142,7 +179,17 @@ class StudiesTest {
   private BreakEvenWork breakEven(String... keys) {
     CompareAsk ask =
         new CompareAsk(
-            List.of("bigger_mill"), OptionalDouble.empty(), OptionalInt.of(3), false, Optional.empty(), List.of(keys), Optional.empty());
-    return studies.compare(PlantText.of(SMALL), PlantChanges.base(), ask, effort(2)).lives().orElseThrow().breakEven();
+            List.of("bigger_mill"),
+            OptionalDouble.empty(),
+            OptionalInt.of(3),
+            false,
+            Optional.empty(),
+            List.of(keys),
+            Optional.empty());
+    return studies
+        .compare(PlantText.of(SMALL), PlantChanges.base(), ask, effort(2))
+        .lives()
+        .orElseThrow()
+        .breakEven();
   }
 }

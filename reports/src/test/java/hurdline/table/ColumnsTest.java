@@ -35,7 +35,9 @@ class ColumnsTest {
   void everyRowHasACellForEachColumn(Table table) {
     assertThat(table.columns()).doesNotHaveDuplicates();
     try (Stream<Object[]> rows = table.rows().get()) {
-      assertThat(rows).as(table.file()).allSatisfy(row -> assertThat(row).hasSameSizeAs(table.columns()));
+      assertThat(rows)
+          .as(table.file())
+          .allSatisfy(row -> assertThat(row).hasSameSizeAs(table.columns()));
     }
   }
 
@@ -52,18 +54,24 @@ class ColumnsTest {
   @Test
   void aPartOfAPartCountsWhereNoOwnOneHasTheName() {
     YardSizeRow size = SampleYard.tooSmall().capacity().get(0);
-    assertThat(new Columns(YardSizeRow.class, "low_95,money_low_95,money_above_cheapest").cells(size))
+    assertThat(
+            new Columns(YardSizeRow.class, "low_95,money_low_95,money_above_cheapest").cells(size))
         .containsExactly(size.low95(), size.cost().low95(), size.cost().above().money());
   }
 
   @Test
   void aColumnWithoutAPartIsRefused() {
-    assertThatIllegalArgumentException().isThrownBy(() -> new Columns(GainRow.class, "gain,lost")).withMessage("GainRow has no lost");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Columns(GainRow.class, "gain,lost"))
+        .withMessage("GainRow has no lost");
   }
 
   @Test
   void aRowThatIsTooShortIsNotWritten() {
-    Table table = new Table("t.csv", List.of("a", "b"), () -> Stream.<Object[]>of(new Object[] {1}));
-    assertThatIllegalStateException().isThrownBy(() -> table.write(new StringBuilder())).withMessageContaining("t.csv has 2 columns");
+    Table table =
+        new Table("t.csv", List.of("a", "b"), () -> Stream.<Object[]>of(new Object[] {1}));
+    assertThatIllegalStateException()
+        .isThrownBy(() -> table.write(new StringBuilder()))
+        .withMessageContaining("t.csv has 2 columns");
   }
 }

@@ -33,7 +33,8 @@ class CompareTablesTest {
   @Test
   void theSummaryHasARowForEach() throws IOException {
     assertThat(linesOf("summary.csv")).hasSize(24);
-    assertThat(linesOf("summary.csv").get(12)).startsWith("bigger_mill,mass.stalk.fed,t,2400,2391,2409,");
+    assertThat(linesOf("summary.csv").get(12))
+        .startsWith("bigger_mill,mass.stalk.fed,t,2400,2391,2409,");
   }
 
   @Test
@@ -57,10 +58,13 @@ class CompareTablesTest {
             "alternative,quantity,unit,mean,low_95,high_95,p05,p50,p95",
             "bigger_mill,net_present_value,USD,1390000,1300000,1480000,1330000,1385000,1460000",
             "bigger_mill,internal_rate_of_return,share,,,,,,")
-        .contains("bigger_mill,chance_of_loss,share,0.05,0.01,0.17,,,",
+        .contains(
+            "bigger_mill,chance_of_loss,share,0.05,0.01,0.17,,,",
             "bigger_mill,added_in_first_year,USD,213000,205000,221000,180000,212000,240000");
     assertThat(linesOf("cash.csv"))
-        .startsWith("alternative,year,unit,mean,p05,p50,p95", "bigger_mill,0,USD,-140000,-140000,-140000,-140000")
+        .startsWith(
+            "alternative,year,unit,mean,p05,p50,p95",
+            "bigger_mill,0,USD,-140000,-140000,-140000,-140000")
         .endsWith("bigger_mill+hand,2.5,USD,10,-20,10,30");
   }
 
@@ -68,7 +72,8 @@ class CompareTablesTest {
   void gainsHaveTheirColumns() throws IOException {
     assertThat(linesOf("gain.csv"))
         .startsWith(
-            "what,measure,unit,gain,low_95,high_95,interval,significant", "feeder,mass.stalk.fed,t,20,8,32,student,yes")
+            "what,measure,unit,gain,low_95,high_95,interval,significant",
+            "feeder,mass.stalk.fed,t,20,8,32,student,yes")
         .contains("hurd_bin,mass.stalk.fed,t,2,-7,11,student,no");
   }
 
@@ -86,9 +91,14 @@ class CompareTablesTest {
             "bigger_mill,products.*.price,x,,0.0585,17.0859375,no");
     assertThat(linesOf("selection.csv"))
         .startsWith(
-            "alternative,measure,unit,mean,replications,left", "base,money.margin,USD,167000,40,no");
+            "alternative,measure,unit,mean,replications,left",
+            "base,money.margin,USD,167000,40,no");
     assertThat(linesOf("service_lives.csv"))
-        .startsWith("alternative,life,quantity,unit,value", "bigger_mill,1,net_present_value,USD,1333000")
-        .contains("bigger_mill,1,other_internal_rate,share,0.1", "bigger_mill,2,other_internal_rate,share,", "bigger_mill,38,discounted_payback,yr,");
+        .startsWith(
+            "alternative,life,quantity,unit,value", "bigger_mill,1,net_present_value,USD,1333000")
+        .contains(
+            "bigger_mill,1,other_internal_rate,share,0.1",
+            "bigger_mill,2,other_internal_rate,share,",
+            "bigger_mill,38,discounted_payback,yr,");
   }
 }

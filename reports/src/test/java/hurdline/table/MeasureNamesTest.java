@@ -35,15 +35,20 @@ class MeasureNamesTest {
   /** In FORMAT.md the names that a user gives stand in capitals. */
   @Test
   void everyMeasureThatTheFormatReferenceListsHasAName() throws Exception {
-    String page = Files.readString(Path.of(System.getProperty("hurdline.root"), "line-configs", "FORMAT.md"));
-    String section = page.substring(page.indexOf("## Measures of the crop"), page.indexOf("## Settled"));
+    String page =
+        Files.readString(Path.of(System.getProperty("hurdline.root"), "line-configs", "FORMAT.md"));
+    String section =
+        page.substring(page.indexOf("## Measures of the crop"), page.indexOf("## Settled"));
     List<String> rows = section.lines().filter(line -> line.startsWith("| `")).toList();
     assertThat(rows).hasSizeGreaterThan(7);
     assertThat(rows)
         .allSatisfy(
             row -> {
-              Measure.Match found = Measure.find(row.split("`")[1]).orElseThrow(() -> new AssertionError(row));
-              assertThat(row.contains("No dry twin.") || row.contains("drawn_over_mean")).as(row).isEqualTo(!found.measure().isMass());
+              Measure.Match found =
+                  Measure.find(row.split("`")[1]).orElseThrow(() -> new AssertionError(row));
+              assertThat(row.contains("No dry twin.") || row.contains("drawn_over_mean"))
+                  .as(row)
+                  .isEqualTo(!found.measure().isMass());
             });
   }
 

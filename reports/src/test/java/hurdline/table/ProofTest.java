@@ -19,7 +19,8 @@ class ProofTest {
     assertThat(PACKED.claims()).hasSizeGreaterThan(200);
     for (Map.Entry<String, List<Claim>> section : PACKED.byTitle().entrySet()) {
       assertThat(section.getValue().get(0).source()).as(section.getKey()).isNotBlank();
-      assertThat(section.getValue()).allSatisfy(claim -> assertThat(Math.abs(claim.off())).isLessThan(50));
+      assertThat(section.getValue())
+          .allSatisfy(claim -> assertThat(Math.abs(claim.off())).isLessThan(50));
     }
     assertThat(PACKED.claims())
         .filteredOn(claim -> claim.offIn() == OffIn.STANDARD_ERRORS)
@@ -38,19 +39,31 @@ class ProofTest {
               double off =
                   (Double.parseDouble(claim.got()) - Double.parseDouble(claim.reference()))
                       / Double.parseDouble(claim.standardError());
-              assertThat(off).as(claim.claim()).isCloseTo(claim.off(), org.assertj.core.api.Assertions.within(0.6));
+              assertThat(off)
+                  .as(claim.claim())
+                  .isCloseTo(claim.off(), org.assertj.core.api.Assertions.within(0.6));
             });
   }
 
   /** The page for people and the table for the report are written in one go. */
   @Test
   void thePageSaysTheSameAsThePackedTable() throws IOException {
-    String page = Files.readString(Path.of(System.getProperty("hurdline.root"), "line-configs", "PROOF.md"));
+    String page =
+        Files.readString(Path.of(System.getProperty("hurdline.root"), "line-configs", "PROOF.md"));
     assertThat(page).contains("on " + PACKED.date() + ", hurdline " + PACKED.version());
     assertThat(PACKED.claims())
         .allSatisfy(
             claim ->
                 assertThat(page)
-                    .contains("| " + claim.claim() + " | " + claim.unit() + " | " + claim.reference() + " | " + claim.got() + " |"));
+                    .contains(
+                        "| "
+                            + claim.claim()
+                            + " | "
+                            + claim.unit()
+                            + " | "
+                            + claim.reference()
+                            + " | "
+                            + claim.got()
+                            + " |"));
   }
 }

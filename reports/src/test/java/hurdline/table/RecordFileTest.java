@@ -25,8 +25,18 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class RecordFileTest {
   static List<Answer> answers() {
-    return List.of(SampleAnswer.year(), SampleAnswer.richYears(), SampleAnswer.bare(), SampleAnswer.paper(), SampleCompare.two(),
-        SampleGrid.line(), SampleGrid.tiles(), SampleYard.tooSmall(), SampleYard.stopped(), SampleSeason.two(), SampleDay.traced());
+    return List.of(
+        SampleAnswer.year(),
+        SampleAnswer.richYears(),
+        SampleAnswer.bare(),
+        SampleAnswer.paper(),
+        SampleCompare.two(),
+        SampleGrid.line(),
+        SampleGrid.tiles(),
+        SampleYard.tooSmall(),
+        SampleYard.stopped(),
+        SampleSeason.two(),
+        SampleDay.traced());
   }
 
   private static String text(Answer answer) throws IOException {
@@ -88,8 +98,16 @@ class RecordFileTest {
   /** Names of fields are the columns of the tables. */
   @ParameterizedTest
   @CsvSource({
-    "low95, low_95", "shareLow95, share_low_95", "baseMean, base_mean", "p05, p05", "areaM2, area_m2", "weightT, weight_t",
-    "feedRateTPerH, feed_rate_t_per_h", "toldApart, significant", "varianceRemoved, variance_removed", "inFile, in_file"
+    "low95, low_95",
+    "shareLow95, share_low_95",
+    "baseMean, base_mean",
+    "p05, p05",
+    "areaM2, area_m2",
+    "weightT, weight_t",
+    "feedRateTPerH, feed_rate_t_per_h",
+    "toldApart, significant",
+    "varianceRemoved, variance_removed",
+    "inFile, in_file"
   })
   void aFieldIsCalledLikeItsColumn(String part, String name) {
     assertThat(CsvNames.name(Object.class, part)).isEqualTo(name);
@@ -101,7 +119,10 @@ class RecordFileTest {
         .contains("{\"fact\":\"overflow\",\"turned_away\":false},")
         .contains(
             "{\"fact\":\"sizes_of_the_yard\",\"crop\":\"stalk\",\"place\":\"open\",\"why\":\"last_with_price\",\"shared\":true},")
-        .anyMatch(line -> line.startsWith("{\"fact\":\"stored_in_place\"") && line.contains("\"mass_kg\":219800,\"per_stack\":0,\"lane_m\":null"));
+        .anyMatch(
+            line ->
+                line.startsWith("{\"fact\":\"stored_in_place\"")
+                    && line.contains("\"mass_kg\":219800,\"per_stack\":0,\"lane_m\":null"));
   }
 
   private static String broken(String text) {
@@ -141,7 +162,8 @@ class RecordFileTest {
   void aTruncatedRecordIsToldAsOne(Answer answer) throws IOException {
     String whole = text(answer).strip();
     for (int length = 20; length < whole.length(); length += Math.max(1, whole.length() / 40)) {
-      assertThat(broken(whole.substring(0, length))).matches("(?s)r\\.json:\\d+:\\d+: it is no JSON or ends too soon; expected.*");
+      assertThat(broken(whole.substring(0, length)))
+          .matches("(?s)r\\.json:\\d+:\\d+: it is no JSON or ends too soon; expected.*");
     }
   }
 
@@ -157,11 +179,19 @@ class RecordFileTest {
         "\"count\":1200 | \"count\":true | .count is no number",
         "\"from\": \"2027-01-04\" | \"from\": \"2027-13-04\" | 2027-13-04",
       })
-  void anEditedRecordIsRefusedWithItsPlace(String before, String after, String said) throws IOException {
+  void anEditedRecordIsRefusedWithItsPlace(String before, String after, String said)
+      throws IOException {
     String whole = text(SampleAnswer.year());
     String tried = before.endsWith(":") ? before.substring(0, before.length() - 1) : before;
-    String edited = whole.replaceFirst(Pattern.quote(tried), Matcher.quoteReplacement(after.endsWith(":") ? after.substring(0, after.length() - 1) : after));
+    String edited =
+        whole.replaceFirst(
+            Pattern.quote(tried),
+            Matcher.quoteReplacement(
+                after.endsWith(":") ? after.substring(0, after.length() - 1) : after));
     assertThat(edited).isNotEqualTo(whole);
-    assertThat(broken(edited)).startsWith("r.json: ").contains(said).contains("expected a record as it was written");
+    assertThat(broken(edited))
+        .startsWith("r.json: ")
+        .contains(said)
+        .contains("expected a record as it was written");
   }
 }

@@ -27,7 +27,8 @@ class RunTablesTest {
   void aRunWritesItsFiveTables() {
     assertThat(new RunTables(YEAR).all())
         .extracting(Table::file)
-        .containsExactly("measures.csv", "summary.csv", "weeks.csv", "months.csv", "yard_levels.csv");
+        .containsExactly(
+            "measures.csv", "summary.csv", "weeks.csv", "months.csv", "yard_levels.csv");
   }
 
   @Test

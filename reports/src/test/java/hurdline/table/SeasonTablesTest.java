@@ -20,7 +20,9 @@ class SeasonTablesTest {
   @Test
   void plansHoldWhatTellsThemApart() throws IOException {
     assertThat(linesOf("plans.csv"))
-        .startsWith("alternative,measure,unit,mean,low_95,high_95,interval", "base,mass.stalk.fed,t,3400,3380,3420,student")
+        .startsWith(
+            "alternative,measure,unit,mean,low_95,high_95,interval",
+            "base,mass.stalk.fed,t,3400,3380,3420,student")
         .contains("two_shifts,money.margin,USD,570000,565000,575000,student")
         .contains("base,machine.feeder.crop.stalk.hours.starved,h,210.4,207.4,213.4,student");
   }
@@ -40,7 +42,9 @@ class SeasonTablesTest {
     assertThat(linesOf("machine_weeks.csv"))
         .startsWith("alternative,machine,week,crop,hours,mass_in_t", "base,feeder,1,stalk,38.5,90");
     assertThat(linesOf("months.csv"))
-        .startsWith("alternative,month,measure,unit,mean,p05,p50,p95", "base,2027-01,energy.total,kWh,30000,29000,30000,31000");
+        .startsWith(
+            "alternative,month,measure,unit,mean,p05,p50,p95",
+            "base,2027-01,energy.total,kWh,30000,29000,30000,31000");
   }
 
   @Test

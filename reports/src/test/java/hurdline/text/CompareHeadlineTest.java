@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.LifeTerms;
-import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.ServiceLifeRow;
 import hurdline.sample.SampleCompare;
 import java.util.ArrayList;
@@ -23,7 +23,17 @@ class CompareHeadlineTest {
   private void worth(String option, Quantity quantity, double mean, double half) {
     String unit = quantity == Quantity.SIMPLE_PAYBACK ? "yr" : "USD";
     worths.add(
-        new PaybackRow(option, quantity, unit, mean, mean - half, mean + half, NONE, NONE, NONE, PaybackRow.Gaps.none(4)));
+        new PaybackRow(
+            option,
+            quantity,
+            unit,
+            mean,
+            mean - half,
+            mean + half,
+            NONE,
+            NONE,
+            NONE,
+            PaybackRow.Gaps.none(4)));
   }
 
   private void lives(String option, double... values) {
@@ -64,7 +74,10 @@ class CompareHeadlineTest {
             "With it the feeder limits the stalk line, in 67 of 100 scheduled hours.");
   }
 
-  /** Of pairs 10 and 30 apart the mean is 20, the spread 11.5; alone each spreads 115, and t over the root of 4 is 1.59. */
+  /**
+   * Of pairs 10 and 30 apart the mean is 20, the spread 11.5; alone each spreads 115, and t over
+   * the root of 4 is 1.59.
+   */
   @Test
   void twoThatPayAreRankedByTheirDifferencesLifeByLife() {
     worth("bigger_mill", Quantity.NET_PRESENT_VALUE, 320, 184);
@@ -72,12 +85,19 @@ class CompareHeadlineTest {
     lives("bigger_mill", 210, 230, 410, 430);
     lives("bigger_mill+hand", 200, 200, 400, 400);
     assertThat(said(LifeTerms.Carried.NOTHING, 0.09))
-        .first().asString().startsWith("The bigger mill pays most: ");
-    assertThat(said(LifeTerms.Carried.NOTHING, 0.09)).last().asString().isEqualTo("The bigger mill and the hand pay too.");
+        .first()
+        .asString()
+        .startsWith("The bigger mill pays most: ");
+    assertThat(said(LifeTerms.Carried.NOTHING, 0.09))
+        .last()
+        .asString()
+        .isEqualTo("The bigger mill and the hand pay too.");
     lives.clear();
     lives("bigger_mill", 210, 230, 410, 430);
     lives("bigger_mill+hand", 260, 150, 340, 450);
-    assertThat(said(LifeTerms.Carried.NOTHING, 0.09)).last().asString()
+    assertThat(said(LifeTerms.Carried.NOTHING, 0.09))
+        .last()
+        .asString()
         .matches(
             "Whether the bigger mill or the bigger mill and the hand is worth more is not decided: about \\d+ service lives would"
                 + " show which; the bigger mill and the hand pay too\\.");
@@ -97,7 +117,8 @@ class CompareHeadlineTest {
     worth("bigger_mill", Quantity.ADDED_IN_FIRST_YEAR, -54_000, 3_000);
     assertThat(said(LifeTerms.Carried.NOTHING, 0.09))
         .first()
-        .isEqualTo("The bigger mill does not pay: it takes 54,000 USD a year from the margin, give or take 3,000.");
+        .isEqualTo(
+            "The bigger mill does not pay: it takes 54,000 USD a year from the margin, give or take 3,000.");
   }
 
   @Test
@@ -120,7 +141,8 @@ class CompareHeadlineTest {
             "Whether it pays cannot be said, since the file gives no prices.");
     assertThat(said(LifeTerms.Carried.NOTHING, 0.09, "bigger_mill"))
         .last()
-        .isEqualTo("Whether it pays cannot be said, since the file does not say how its calendar repeats.");
+        .isEqualTo(
+            "Whether it pays cannot be said, since the file does not say how its calendar repeats.");
     worth("bigger_mill", Quantity.NET_PRESENT_VALUE, 300_000, 20_000);
     assertThat(said(LifeTerms.Carried.NOTHING, NONE))
         .last()

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.LifeTerms;
-import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.ServiceLifeRow;
 import hurdline.sample.SampleCompare;
 import java.util.ArrayList;
@@ -100,8 +100,12 @@ class CompareWordsTest {
             """);
   }
 
-  private static CompareWords of(LifeTerms terms, double happened, int lives, double low, double high) {
-    List<PaybackRow> rows = List.of(chance(Quantity.NET_PRESENT_VALUE, 5_000, 4_000, 6_000), chance(Quantity.CHANCE_OF_LOSS, happened, low, high));
+  private static CompareWords of(
+      LifeTerms terms, double happened, int lives, double low, double high) {
+    List<PaybackRow> rows =
+        List.of(
+            chance(Quantity.NET_PRESENT_VALUE, 5_000, 4_000, 6_000),
+            chance(Quantity.CHANCE_OF_LOSS, happened, low, high));
     List<ServiceLifeRow> all = new ArrayList<>();
     for (int life = 1; life <= lives; life++) {
       all.add(new ServiceLifeRow("bigger_mill", life, 1, 0.1, Double.NaN, 1, 1));
@@ -112,7 +116,8 @@ class CompareWordsTest {
   private static PaybackRow chance(Quantity quantity, double mean, double low, double high) {
     String unit = quantity == Quantity.CHANCE_OF_LOSS ? "share" : "USD";
     double none = Double.NaN;
-    return new PaybackRow("bigger_mill", quantity, unit, mean, low, high, none, none, none, PaybackRow.Gaps.none(40));
+    return new PaybackRow(
+        "bigger_mill", quantity, unit, mean, low, high, none, none, none, PaybackRow.Gaps.none(40));
   }
 
   private static LifeTerms terms(double discount, String... unrepeated) {
@@ -124,11 +129,17 @@ class CompareWordsTest {
   void whatFewLivesCannotSayIsNotSaid() {
     assertThat(of(terms(0.09), 0, 3, 0, 0.7076).lines(80))
         .anyMatch(line -> line.matches("  lives with a loss  +0 %  +0 to 70"))
-        .anyMatch(line -> line.matches("  net present value  +not available: stopped before its service"));
-    assertThat(of(terms(0.09), 0, 30, 0, 0.1157).lines(80)).anyMatch(line -> line.matches("  lives with a loss  +0 %  +0 to 12"));
+        .anyMatch(
+            line ->
+                line.matches("  net present value  +not available: stopped before its service"));
+    assertThat(of(terms(0.09), 0, 30, 0, 0.1157).lines(80))
+        .anyMatch(line -> line.matches("  lives with a loss  +0 %  +0 to 12"));
   }
 
-  /** What costs 9,000 USD and brings 1,500 USD a day has a rate of 156,300 %, which says nothing more than that it is high. */
+  /**
+   * What costs 9,000 USD and brings 1,500 USD a day has a rate of 156,300 %, which says nothing
+   * more than that it is high.
+   */
   @Test
   void aRateThatIsBeyondAllMeasureIsSaidToBeHigh() {
     PaybackRow rate = chance(Quantity.INTERNAL_RATE_OF_RETURN, 1_563, 1_551, 1_575);
@@ -141,13 +152,18 @@ class CompareWordsTest {
   void percentilesBeyondAllMeasureAreSaidToBeHighToo() {
     PaybackRow.Gaps gaps = new PaybackRow.Gaps(40, 0, 2, 0.3, 1_200);
     PaybackRow rate =
-        new PaybackRow("bigger_mill", Quantity.INTERNAL_RATE_OF_RETURN, "share", 6, 5, 7, 0.5, 4, 1_560, gaps);
+        new PaybackRow(
+            "bigger_mill", Quantity.INTERNAL_RATE_OF_RETURN, "share", 6, 5, 7, 0.5, 4, 1_560, gaps);
     PaybackRow worth = chance(Quantity.NET_PRESENT_VALUE, 5_000, 4_000, 6_000);
     CompareAnswer answer = SampleCompare.with(List.of(worth, rate), List.of(), terms(0.09));
-    assertThat(String.join(" ", new CompareWords(answer, METRIC).lines(100)).replaceAll("\\s+", " "))
-        .contains("600 % (500 to 700 %), another from 30 to above 1,000 % in 2 of 40 service lives, 5th to 95th percentile 50.0 % to above 1,000 %")
+    assertThat(
+            String.join(" ", new CompareWords(answer, METRIC).lines(100)).replaceAll("\\s+", " "))
+        .contains(
+            "600 % (500 to 700 %), another from 30 to above 1,000 % in 2 of 40 service lives, 5th to 95th percentile 50.0 % to above 1,000 %")
         .doesNotContain("156,000");
-    assertThat(hurdline.page.ReportPage.html(answer, METRIC)).contains("<td>above 1,000 %</td>").doesNotContain("156,000");
+    assertThat(hurdline.page.ReportPage.html(answer, METRIC))
+        .contains("<td>above 1,000 %</td>")
+        .doesNotContain("156,000");
   }
 
   @Test
@@ -157,7 +173,8 @@ class CompareWordsTest {
         .contains("The file gives no discount rate, so money of later years counts in full.")
         .anyMatch(
             line ->
-                line.startsWith("Warning: the file gives no discount rate, so money of later years counts in full")
+                line.startsWith(
+                        "Warning: the file gives no discount rate, so money of later years counts in full")
                     && line.contains("\"discount_rate: 9 %/yr\""));
     assertThat(table(of(terms(0.09, "bigger_mill"), 0, 30, 0, 0.12)))
         .contains(

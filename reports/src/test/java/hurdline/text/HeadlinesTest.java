@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What all answers have in common: a few sentences that can be said aloud, and a table that fits. */
+/**
+ * What all answers have in common: a few sentences that can be said aloud, and a table that fits.
+ */
 class HeadlinesTest {
   private static final Wording US = new Wording(UnitSystem.US, Locale.ROOT);
   private static final int SENTENCES = 5;
@@ -37,12 +39,16 @@ class HeadlinesTest {
 
   @ParameterizedTest
   @MethodSource("headlines")
-  void twoToFiveSentencesWithoutBracketsAndWithAtMostTwoNumbersThatMayBeOff(List<String> sentences) {
+  void twoToFiveSentencesWithoutBracketsAndWithAtMostTwoNumbersThatMayBeOff(
+      List<String> sentences) {
     assertThat(sentences).hasSizeBetween(2, SENTENCES);
     assertThat(sentences)
         .allSatisfy(
             sentence -> {
-              assertThat(sentence).matches("[A-Z0-9].*[^.]\\.").doesNotContainPattern("[()\\[\\]]").doesNotContain("_", "  ", "NaN");
+              assertThat(sentence)
+                  .matches("[A-Z0-9].*[^.]\\.")
+                  .doesNotContainPattern("[()\\[\\]]")
+                  .doesNotContain("_", "  ", "NaN");
               assertThat(sentence.split("give or take", -1)).hasSizeLessThanOrEqualTo(3);
             });
   }
@@ -64,13 +70,17 @@ class HeadlinesTest {
   void everyTableFitsTerminalsOfSixtyToAHundredColumns(MainTable table) {
     for (int width = 60; width <= 100; width++) {
       int columns = width;
-      assertThat(table.lines(width)).isNotEmpty().allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(columns));
+      assertThat(table.lines(width))
+          .isNotEmpty()
+          .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(columns));
     }
   }
 
   @Test
   void theTablesOfCheckFitToo() {
-    assertThat(new CheckWords(SampleAnswer.paper(), US).lines(60).stream().filter(line -> line.matches("  \\S.*\\d  .*")))
+    assertThat(
+            new CheckWords(SampleAnswer.paper(), US)
+                .lines(60).stream().filter(line -> line.matches("  \\S.*\\d  .*")))
         .isNotEmpty()
         .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(60));
   }

@@ -9,7 +9,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class KeyNamesTest {
-  private static final Titles TITLES = new Titles(Map.of("machine.mill", "Hammer mill", "product.fine", "Fine hurd", "place.shed", "North Barn"));
+  private static final Titles TITLES =
+      new Titles(
+          Map.of(
+              "machine.mill",
+              "Hammer mill",
+              "product.fine",
+              "Fine hurd",
+              "place.shed",
+              "North Barn"));
 
   @ParameterizedTest
   @CsvSource(

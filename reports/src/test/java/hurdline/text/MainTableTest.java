@@ -14,14 +14,19 @@ class MainTableTest {
   private static final MainTable YEAR = RunTable.of(SampleAnswer.year(), US);
 
   private static MainTable.Row row(String label, String unit, double mean, double half) {
-    return MainTable.Row.of("", label, unit, new MainTable.Figures(mean, mean - half, mean + half, mean - 3 * half, mean + 3 * half));
+    return MainTable.Row.of(
+        "",
+        label,
+        unit,
+        new MainTable.Figures(mean, mean - half, mean + half, mean - 3 * half, mean + 3 * half));
   }
 
   @ParameterizedTest
   @ValueSource(ints = {60, 61, 66, 72, 79, 80, 90, 100})
   void noLineIsLongerThanTheTerminalIsWideAndEveryFigureIsThere(int width) {
     List<String> lines = YEAR.lines(width);
-    assertThat(lines).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(width));
+    assertThat(lines)
+        .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(width));
     String all = String.join("\n", lines);
     for (List<String> row : YEAR.grid()) {
       row.subList(1, row.size()).forEach(cell -> assertThat(all).contains(cell));
@@ -30,7 +35,10 @@ class MainTableTest {
 
   @Test
   void wideTheColumnsStandUnderTheirHeads() {
-    MainTable table = new MainTable(List.of(row("margin", "USD", 521_000, 5_500), row("left over", "bales", 2_000, 250)), US);
+    MainTable table =
+        new MainTable(
+            List.of(row("margin", "USD", 521_000, 5_500), row("left over", "bales", 2_000, 250)),
+            US);
     assertThat(String.join("\n", table.lines(80)))
         .isEqualTo(
             """
@@ -43,7 +51,8 @@ class MainTableTest {
 
   @Test
   void narrowThePercentilesStandUnderTheInterval() {
-    MainTable table = new MainTable(List.of(row("margin before interest and tax", "USD", 521_000, 5_500)), US);
+    MainTable table =
+        new MainTable(List.of(row("margin before interest and tax", "USD", 521_000, 5_500)), US);
     assertThat(String.join("\n", table.lines(60)))
         .isEqualTo(
             """
@@ -59,12 +68,16 @@ class MainTableTest {
     MainTable table = RunTable.of(SampleAnswer.bare(), US);
     assertThat(table.head()).containsExactly("", "simulated", "unit");
     assertThat(table.legend(1)).isEqualTo("One simulated year: no interval can be given.");
-    assertThat(table.lines(60)).containsExactly("Only", "  stalk fed          97.00 ton", "  limited by feeder  100.0 %");
+    assertThat(table.lines(60))
+        .containsExactly("Only", "  stalk fed          97.00 ton", "  limited by feeder  100.0 %");
   }
 
   @Test
   void evenTheLargestFiguresFitTheNarrowestTerminal() {
-    MainTable table = new MainTable(List.of(row("revenue of all products", "USD", 8_521_342_000d, 5_500_000)), US);
-    assertThat(table.lines(60)).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(60));
+    MainTable table =
+        new MainTable(
+            List.of(row("revenue of all products", "USD", 8_521_342_000d, 5_500_000)), US);
+    assertThat(table.lines(60))
+        .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(60));
   }
 }

@@ -9,8 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class OrderWordsTest {
   private static OrderWords words(double ofHours, double ofCrop, String firstLate) {
-    Capacity.Orders orders =
-        new Capacity.Orders(List.of("fine"), 100, ofHours, ofCrop, firstLate);
+    Capacity.Orders orders = new Capacity.Orders(List.of("fine"), 100, ofHours, ofCrop, firstLate);
     return new OrderWords(
         new Capacity(List.of(), List.of(orders)), new Wording(UnitSystem.METRIC, Locale.ROOT));
   }

@@ -19,7 +19,8 @@ class RunHeadlineTest {
   }
 
   private static BottleneckRow limit(String cause, double share, double half) {
-    return new BottleneckRow("base", "stalk_line", cause, 2048 * share, share, share - half, share + half, "student");
+    return new BottleneckRow(
+        "base", "stalk_line", cause, 2048 * share, share, share - half, share + half, "student");
   }
 
   private static String first(BottleneckRow... rows) {
@@ -47,42 +48,73 @@ class RunHeadlineTest {
 
   @Test
   void limitsThatAreCloseAreBothNamedWithTheReplicationsThatWouldDecide() {
-    assertThat(first(limit("mill", 0.31, 0.02), limit("feeder", 0.29, 0.02), limit("no_bales", 0.2, 0.01)))
+    assertThat(
+            first(
+                limit("mill", 0.31, 0.02),
+                limit("feeder", 0.29, 0.02),
+                limit("no_bales", 0.2, 0.01)))
         .isEqualTo(
             "The mill and the feeder limit the stalk line about equally, in 31 and 29 of 100 scheduled hours; about 160"
                 + " replications would show which limits it longer.");
-    assertThat(first(limit("mill", 0.31, 0.005), limit("feeder", 0.29, 0.005))).startsWith("The mill is the bottleneck");
+    assertThat(first(limit("mill", 0.31, 0.005), limit("feeder", 0.29, 0.005)))
+        .startsWith("The mill is the bottleneck");
     assertThat(first(limit("mill", 0.3, 0.02), limit("feeder", 0.3, 0.02)))
         .endsWith("; no number of replications within reach would show which limits it longer.");
   }
 
   @Test
   void aLackOfCropOrOrdersOrCrewIsNoMachine() {
-    assertThat(first(limit("no_bales", 0.25, 0.01), limit("mill", 0.3, 0.01), limit("crop_done", 0.15, 0.01)))
+    assertThat(
+            first(
+                limit("no_bales", 0.25, 0.01),
+                limit("mill", 0.3, 0.01),
+                limit("crop_done", 0.15, 0.01)))
         .isEqualTo(
             "A lack of stalk, not a machine, limits the stalk line: it has none to feed in 40 of 100 scheduled hours. After that"
                 + " comes the mill, in 30 of 100 scheduled hours.");
     assertThat(first(limit("no_order", 0.6, 0.01)))
-        .isEqualTo("A lack of orders, not a machine, limits the stalk line: no order is open in 60 of 100 scheduled hours.");
+        .isEqualTo(
+            "A lack of orders, not a machine, limits the stalk line: no order is open in 60 of 100 scheduled hours.");
     assertThat(first(limit("no_crew", 0.6, 0.01)))
-        .isEqualTo("A lack of crew, not a machine, limits the stalk line in 60 of 100 scheduled hours.");
+        .isEqualTo(
+            "A lack of crew, not a machine, limits the stalk line in 60 of 100 scheduled hours.");
     assertThat(first(limit("resource.bag_hand", 0.6, 0.01)))
-        .isEqualTo("The wait for the bag hand is the bottleneck: it limits the stalk line in 60 of 100 scheduled hours.");
+        .isEqualTo(
+            "The wait for the bag hand is the bottleneck: it limits the stalk line in 60 of 100 scheduled hours.");
   }
 
   @Test
   void aMachineWhoseStopsLimitLongestCountsThem() {
-    assertThat(first(limit("mill", 0.2, 0.01), limit("mill.hammers", 0.24, 0.01), limit("feeder", 0.28, 0.01)))
+    assertThat(
+            first(
+                limit("mill", 0.2, 0.01),
+                limit("mill.hammers", 0.24, 0.01),
+                limit("feeder", 0.28, 0.01)))
         .isEqualTo(
             "The mill is the bottleneck: it limits the stalk line in 44 of 100 scheduled hours, stops and changes included.");
     assertThat(first(limit("mill_a+mill_b", 0.8, 0.01)))
-        .isEqualTo("The mill a and the mill b are the bottleneck: they limit the stalk line in 80 of 100 scheduled hours.");
+        .isEqualTo(
+            "The mill a and the mill b are the bottleneck: they limit the stalk line in 80 of 100 scheduled hours.");
   }
 
   private static String earned(double mean, double half) {
     RunAnswer year = SampleAnswer.year();
     SummaryRow margin =
-        new SummaryRow("base", "money.margin", "USD", mean, mean - half, mean + half, half, mean, mean, mean, mean, mean, 40, "student");
+        new SummaryRow(
+            "base",
+            "money.margin",
+            "USD",
+            mean,
+            mean - half,
+            mean + half,
+            half,
+            mean,
+            mean,
+            mean,
+            mean,
+            mean,
+            40,
+            "student");
     List<SummaryRow> summary = new ArrayList<>(year.summary());
     summary.removeIf(row -> row.measure().equals(margin.measure()));
     summary.add(margin);
@@ -92,7 +124,8 @@ class RunHeadlineTest {
 
   @Test
   void aLossIsSaidAsOneAndDoubtAsDoubt() {
-    assertThat(earned(-12_340, 1_240)).isEqualTo("The year loses 12,300 USD before interest and tax, give or take 1,200.");
+    assertThat(earned(-12_340, 1_240))
+        .isEqualTo("The year loses 12,300 USD before interest and tax, give or take 1,200.");
     assertThat(earned(1_000, 2_000))
         .isEqualTo(
             "Whether the year earns or loses money is not decided: the margin is 1,000 USD, give or take 2,000; about 160"
@@ -101,9 +134,13 @@ class RunHeadlineTest {
 
   @Test
   void unitsAndMarksAreTheReaders() {
-    List<String> german = new RunHeadline(SampleAnswer.bare(), new Wording(UnitSystem.METRIC, Locale.GERMANY)).sentences();
+    List<String> german =
+        new RunHeadline(SampleAnswer.bare(), new Wording(UnitSystem.METRIC, Locale.GERMANY))
+            .sentences();
     assertThat(german).contains("88 tonnes of stalk are fed.");
-    assertThat(new RunHeadline(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.GERMANY)).sentences())
+    assertThat(
+            new RunHeadline(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.GERMANY))
+                .sentences())
         .contains("The year earns 167.000 USD before interest and tax, give or take 4.000.");
   }
 }

@@ -46,13 +46,40 @@ class SeasonHeadlineTest {
     DifferenceRow r = of.differences().get(1).row();
     DifferenceRow open =
         new DifferenceRow(
-            r.option(), r.measure(), r.unit(), r.baseMean(), r.optionMean(), 4_000, -6_000, 14_000, -6_000, 14_000, r.interval(), false,
-            247, r.varianceRemoved(), 40);
-    SeasonAnswer.Verdict verdict = new SeasonAnswer.Verdict("two_shifts", List.of("base"), "two_shifts", "two_shifts", List.of("base"));
+            r.option(),
+            r.measure(),
+            r.unit(),
+            r.baseMean(),
+            r.optionMean(),
+            4_000,
+            -6_000,
+            14_000,
+            -6_000,
+            14_000,
+            r.interval(),
+            false,
+            247,
+            r.varianceRemoved(),
+            40);
+    SeasonAnswer.Verdict verdict =
+        new SeasonAnswer.Verdict(
+            "two_shifts", List.of("base"), "two_shifts", "two_shifts", List.of("base"));
     SeasonAnswer answer =
         new SeasonAnswer(
-            of.header(), of.outline(), of.plans(), of.summary(), of.adjusted(), List.of(new PlanDifference("base", open)), of.months(),
-            of.strips(), of.avoided(), verdict, of.assumptions(), of.cautions(), of.warnings(), of.samples());
+            of.header(),
+            of.outline(),
+            of.plans(),
+            of.summary(),
+            of.adjusted(),
+            List.of(new PlanDifference("base", open)),
+            of.months(),
+            of.strips(),
+            of.avoided(),
+            verdict,
+            of.assumptions(),
+            of.cautions(),
+            of.warnings(),
+            of.samples());
     assertThat(said(answer).get(0))
         .isEqualTo(
             "Which plan earns the most is not decided between the plan \"two shifts\" and the season as it stands; about 250"

@@ -77,7 +77,20 @@ class SeasonWordsTest {
   private static SummaryRow ended(double day, int years) {
     double none = Double.NaN;
     return new SummaryRow(
-        "base", "season.stalk_line.ended", "d", day, none, none, none, day, day, day, day, day, years, "");
+        "base",
+        "season.stalk_line.ended",
+        "d",
+        day,
+        none,
+        none,
+        none,
+        day,
+        day,
+        day,
+        day,
+        day,
+        years,
+        "");
   }
 
   @Test
@@ -94,10 +107,23 @@ class SeasonWordsTest {
     DifferenceRow of = answer.differences().get(1).row();
     DifferenceRow few =
         new DifferenceRow(
-            of.option(), of.measure(), of.unit(), of.baseMean(), of.optionMean(), of.difference(), of.low95(),
-            of.high95(), of.lowJoint(), of.highJoint(), of.interval(), of.toldApart(), of.replicationsNeeded(),
-            of.varianceRemoved(), 3);
+            of.option(),
+            of.measure(),
+            of.unit(),
+            of.baseMean(),
+            of.optionMean(),
+            of.difference(),
+            of.low95(),
+            of.high95(),
+            of.lowJoint(),
+            of.highJoint(),
+            of.interval(),
+            of.toldApart(),
+            of.replicationsNeeded(),
+            of.varianceRemoved(),
+            3);
     assertThat(PairWords.ofReplications(of, answer.header())).isEmpty();
-    assertThat(PairWords.ofReplications(few, answer.header())).isEqualTo(" (from 3 of 40 replications)");
+    assertThat(PairWords.ofReplications(few, answer.header()))
+        .isEqualTo(" (from 3 of 40 replications)");
   }
 }

@@ -27,7 +27,8 @@ class SpokenTest {
 
   @Test
   void whereTheSidesDifferTheWiderOneIsSaid() {
-    assertThat(spoken.estimate(100_000, 95_000, 120_000, "USD")).isEqualTo("100,000 USD, give or take 20,000");
+    assertThat(spoken.estimate(100_000, 95_000, 120_000, "USD"))
+        .isEqualTo("100,000 USD, give or take 20,000");
   }
 
   @Test
@@ -39,7 +40,9 @@ class SpokenTest {
     assertThat(spoken.about(7)).isEqualTo("7");
   }
 
-  /** The half-width falls with the root of the number: three times as wide needs nine times as many. */
+  /**
+   * The half-width falls with the root of the number: three times as wide needs nine times as many.
+   */
   @Test
   void theReplicationsThatWouldDecideGrowWithTheSquare() {
     assertThat(Spoken.needed(40, 10, 30)).isEqualTo(360);

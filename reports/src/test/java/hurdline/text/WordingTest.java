@@ -74,7 +74,8 @@ class WordingTest {
   void aShareIsSaidInPercent() {
     assertThat(US.share(new BottleneckRow("base", "l", "mill", 1, 0.571, 0.537, 0.605, "student")))
         .isEqualTo("57 % (54 to 60 %)");
-    assertThat(US.share(new BottleneckRow("base", "l", "mill", 1, 0.571, Double.NaN, Double.NaN, "")))
+    assertThat(
+            US.share(new BottleneckRow("base", "l", "mill", 1, 0.571, Double.NaN, Double.NaN, "")))
         .isEqualTo("57.10 %");
   }
 }

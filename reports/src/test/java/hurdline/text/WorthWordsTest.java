@@ -15,13 +15,23 @@ class WorthWordsTest {
     return new TornadoRow("bigger_mill", input, 0.8, 1.2, "x", low, high, 300, NONE, NONE);
   }
 
-  /** Both ends of the yield move the worth up, the one by 60 and the other by 106; a price moves it by 47 either way. */
+  /**
+   * Both ends of the yield move the worth up, the one by 60 and the other by 106; a price moves it
+   * by 47 either way.
+   */
   @Test
   void whatMovesTheWorthFarthestComesFirstWhicheverWayItsEndsGo() {
-    List<TornadoRow> asked = List.of(row("wage", 320, 280), row("price", 253, 347), row("yield", 360, 406));
-    WorthWords words = new WorthWords(SampleCompare.with(asked), new Wording(UnitSystem.METRIC, Locale.ROOT));
-    assertThat(words.ranked("bigger_mill")).extracting(TornadoRow::input).containsExactly("yield", "price", "wage");
-    assertThat(words.ranked("bigger_mill")).extracting(TornadoRow::swing).containsExactly(106.0, 94.0, 40.0);
-    assertThat(words.hangsOn("bigger_mill")).startsWith("yield (360 to 406 USD from 0.8 to 1.2 times), then price");
+    List<TornadoRow> asked =
+        List.of(row("wage", 320, 280), row("price", 253, 347), row("yield", 360, 406));
+    WorthWords words =
+        new WorthWords(SampleCompare.with(asked), new Wording(UnitSystem.METRIC, Locale.ROOT));
+    assertThat(words.ranked("bigger_mill"))
+        .extracting(TornadoRow::input)
+        .containsExactly("yield", "price", "wage");
+    assertThat(words.ranked("bigger_mill"))
+        .extracting(TornadoRow::swing)
+        .containsExactly(106.0, 94.0, 40.0);
+    assertThat(words.hangsOn("bigger_mill"))
+        .startsWith("yield (360 to 406 USD from 0.8 to 1.2 times), then price");
   }
 }

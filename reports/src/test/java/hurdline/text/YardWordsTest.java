@@ -84,7 +84,9 @@ class YardWordsTest {
 
   @Test
   void theReportSaysItInSentences() {
-    assertThat(new YardHeadline(SampleYard.tooSmall(), new Wording(UnitSystem.US, Locale.ROOT)).sentences())
+    assertThat(
+            new YardHeadline(SampleYard.tooSmall(), new Wording(UnitSystem.US, Locale.ROOT))
+                .sentences())
         .containsExactly(
             "The yard needs room for about 6,400 bales of stalk, on about 2.8 acres of ground, if loads are to wait for room in at"
                 + " most 5 % of seasons.",
@@ -97,8 +99,10 @@ class YardWordsTest {
 
   @Test
   void inMetricUnitsTheGroundIsInHectares() {
-    assertThat(new YardHeadline(SampleYard.tooSmall(), METRIC).sentences().get(0)).contains(" on about 1.1 ha of ground");
+    assertThat(new YardHeadline(SampleYard.tooSmall(), METRIC).sentences().get(0))
+        .contains(" on about 1.1 ha of ground");
     assertThat(new YardHeadline(SampleYard.stopped(), METRIC).sentences())
-        .startsWith("How large the yard of stalk must be was not found before the end was asked for.");
+        .startsWith(
+            "How large the yard of stalk must be was not found before the end was asked for.");
   }
 }

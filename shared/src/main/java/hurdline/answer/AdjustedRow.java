@@ -1,16 +1,18 @@
 package hurdline.answer;
 
 /**
- * A headline measure adjusted for the drawn crop, whose mean is known exactly; a row of {@code adjusted.csv}. It stands beside the
- * plain mean, never in its place.
+ * A headline measure adjusted for the drawn crop, whose mean is known exactly; a row of {@code
+ * adjusted.csv}. It stands beside the plain mean, never in its place.
  *
- * @param option {@code base}, a plan, or options: alone what a summary row is of, in a comparison the option less the base
+ * @param option {@code base}, a plan, or options: alone what a summary row is of, in a comparison
+ *     the option less the base
  * @param crop the crop whose drawn amount is the control
  * @param mean plain mean, as in the summary or the differences
  * @param error its standard error
  * @param adjusted the mean corrected for how far the drawn crop lies off its own
  * @param adjustedError its standard error, without asking for equal spread (HC3)
- * @param low95 lower end of the 95 % interval of {@code adjusted}; in a comparison it holds together with those of the other options
+ * @param low95 lower end of the 95 % interval of {@code adjusted}; in a comparison it holds
+ *     together with those of the other options
  * @param high95 its upper end
  */
 public record AdjustedRow(
@@ -32,7 +34,9 @@ public record AdjustedRow(
     return error > 0 && adjustedError <= (1 - MUCH) * error;
   }
 
-  /** Whether the plain mean lies off the adjusted one by more than the standard error of the latter. */
+  /**
+   * Whether the plain mean lies off the adjusted one by more than the standard error of the latter.
+   */
   public boolean isOff() {
     return Math.abs(adjusted - mean) > adjustedError;
   }

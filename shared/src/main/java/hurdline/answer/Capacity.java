@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What the lines can do on average, by formula: no clock, no draws, each crop at its mean composition,
- * moisture and diameter; and what is ordered of it.
+ * What the lines can do on average, by formula: no clock, no draws, each crop at its mean
+ * composition, moisture and diameter; and what is ordered of it.
  *
  * @param lines one per line that a campaign uses
  * @param orders one per set of products whose orders compete for the same mill, or per product
@@ -51,10 +51,10 @@ public record Capacity(List<Line> lines, List<Orders> orders) {
 
   /**
    * @param rated if nothing ever stops
-   * @param expected with mean stops, package changes, screen changes and lifts; machines between which
-   *     no bin lies stop together
-   * @param next what limits the line once its bottleneck does not; empty where the bottleneck is nothing
-   *     that has a capacity
+   * @param expected with mean stops, package changes, screen changes and lifts; machines between
+   *     which no bin lies stop together
+   * @param next what limits the line once its bottleneck does not; empty where the bottleneck is
+   *     nothing that has a capacity
    */
   public record Limits(Limit rated, Limit expected, List<Next> next) {
     public Limits {

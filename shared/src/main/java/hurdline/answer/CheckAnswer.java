@@ -10,7 +10,8 @@ import java.util.List;
  * @param warnings what is allowed but looks wrong
  */
 public record CheckAnswer(
-    Header header, Outline outline, Capacity capacity, List<LocatedProblem> warnings) implements Answer {
+    Header header, Outline outline, Capacity capacity, List<LocatedProblem> warnings)
+    implements Answer {
   public CheckAnswer {
     warnings = List.copyOf(warnings);
   }

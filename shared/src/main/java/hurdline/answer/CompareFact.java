@@ -32,7 +32,10 @@ public sealed interface CompareFact extends Fact {
     }
   }
 
-  /** Options of which no worth can be given, since a calendar shorter than a year does not say how it repeats. */
+  /**
+   * Options of which no worth can be given, since a calendar shorter than a year does not say how
+   * it repeats.
+   */
   record CalendarNotRepeated(List<String> options) implements CompareFact {
     public CalendarNotRepeated {
       options = List.copyOf(options);
@@ -55,7 +58,8 @@ public sealed interface CompareFact extends Fact {
    * @param calendars in all lives together
    * @param simulated of these, how many had to be simulated for them
    */
-  record YearsOfLife(int lives, boolean asked, int calendarDays, Next next, int calendars, int simulated)
+  record YearsOfLife(
+      int lives, boolean asked, int calendarDays, Next next, int calendars, int simulated)
       implements CompareFact {
     /** How a calendar follows the one before. */
     public enum Next {

@@ -43,8 +43,8 @@ public record Day(LocalDateTime from, LocalDateTime to, List<Bar> bars, List<Cur
   }
 
   /**
-   * A value over time. That of a bin runs straight from one point to the next; any other holds until
-   * the next one.
+   * A value over time. That of a bin runs straight from one point to the next; any other holds
+   * until the next one.
    *
    * @param name the head, bin or crop
    * @param unit as in the tables

@@ -5,22 +5,26 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
- * Something that an answer takes for granted, warns of or asks: a statement without its sentence, so that each reader gets it in
- * his own units and marks.
+ * Something that an answer takes for granted, warns of or asks: a statement without its sentence,
+ * so that each reader gets it in his own units and marks.
  *
- * <p>Amounts are in kg, m, m3, s and shares unless a component's name says otherwise, or have their unit beside them; things go by
- * their names in the plant file. The records are grouped by study.
+ * <p>Amounts are in kg, m, m3, s and shares unless a component's name says otherwise, or have their
+ * unit beside them; things go by their names in the plant file. The records are grouped by study.
  */
 public sealed interface Fact
     permits RunFact, CompareFact, FollowUpFact, SeasonFact, YardFact, GridFact, SafetyFact {
 
   /** Every kind there is. */
   static List<Class<? extends Fact>> kinds() {
-    return records(Fact.class).<Class<? extends Fact>>map(type -> type.asSubclass(Fact.class)).toList();
+    return records(Fact.class)
+        .<Class<? extends Fact>>map(type -> type.asSubclass(Fact.class))
+        .toList();
   }
 
   private static Stream<Class<?>> records(Class<?> type) {
-    return type.isSealed() ? Stream.of(type.getPermittedSubclasses()).flatMap(Fact::records) : Stream.of(type);
+    return type.isSealed()
+        ? Stream.of(type.getPermittedSubclasses()).flatMap(Fact::records)
+        : Stream.of(type);
   }
 
   /** What a kind is called in {@code record.json}: {@code years_of_life}. */

@@ -6,7 +6,8 @@ import java.util.List;
  * What was asked of a comparison besides the differences, and what was found; a list is empty where
  * it was not asked.
  *
- * @param withinYr the time within which it was asked how likely an option pays back; NaN for its life
+ * @param withinYr the time within which it was asked how likely an option pays back; NaN for its
+ *     life
  * @param best which of base and options is the best in a measure
  * @param gains what a tenth more of each thing brings
  * @param tornado what each option is worth with inputs at their ends

@@ -8,8 +8,8 @@ import java.util.List;
  * @param path where it stands, {@code machines.mill.power}
  * @param said how its values were asked for, {@code 20hp..80hp..10hp}
  * @param scale what its values are
- * @param unit the unit of its values as the plant file spells it; empty for bare numbers, factors and
- *     dates
+ * @param unit the unit of its values as the plant file spells it; empty for bare numbers, factors
+ *     and dates
  * @param values in rising order
  */
 public record GridKey(String path, String said, Scale scale, String unit, List<Value> values) {
@@ -31,8 +31,8 @@ public record GridKey(String path, String said, Scale scale, String unit, List<V
    * One value.
    *
    * @param text as the plant file would have it: {@code 20hp}, {@code x0.8}, {@code 2027-06-01}
-   * @param number the same on an axis: the number before the unit, the factor, or for a date the days
-   *     since 1970-01-01
+   * @param number the same on an axis: the number before the unit, the factor, or for a date the
+   *     days since 1970-01-01
    */
   public record Value(String text, double number) {}
 }

@@ -7,8 +7,8 @@ import java.util.List;
  *
  * @param measure its full name
  * @param plant the option or season plan with the highest mean
- * @param alike plants that paired intervals, which hold together over all cells and pairs of plants, do
- *     not tell apart from it
+ * @param alike plants that paired intervals, which hold together over all cells and pairs of
+ *     plants, do not tell apart from it
  */
 public record GridLead(int cell, String measure, String plant, List<String> alike) {
   public GridLead {

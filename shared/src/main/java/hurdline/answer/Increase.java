@@ -4,7 +4,8 @@ package hurdline.answer;
  * What there is more of in a plant that is changed in one thing.
  *
  * @param by how much more: a share, a count, or s of a shift; NaN where that is not told
- * @param to what it comes to: a count before, a count after or s after midnight as the kind says; NaN where that is not told
+ * @param to what it comes to: a count before, a count after or s after midnight as the kind says;
+ *     NaN where that is not told
  */
 public record Increase(Kind kind, double by, double to) {
   /** What is more. */

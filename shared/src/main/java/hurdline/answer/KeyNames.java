@@ -6,13 +6,34 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * How the path of a key reads: {@code machines.mill.power} is the "power of the hammer mill". What a path names comes last,
- * inner things before outer ones; the section that a key stands in is left out. Tables keep the path, since one types that.
+ * How the path of a key reads: {@code machines.mill.power} is the "power of the hammer mill". What
+ * a path names comes last, inner things before outer ones; the section that a key stands in is left
+ * out. Tables keep the path, since one types that.
  */
 public final class KeyNames {
   private static final Set<String> SECTIONS =
-      Set.of("machines", "products", "crops", "lines", "resources", "places", "options", "plans", "packages", "components",
-          "deliveries", "fields", "shifts", "steps", "stops", "screens", "tasks", "crop_prices", "on_hand", "composition", "outlets");
+      Set.of(
+          "machines",
+          "products",
+          "crops",
+          "lines",
+          "resources",
+          "places",
+          "options",
+          "plans",
+          "packages",
+          "components",
+          "deliveries",
+          "fields",
+          "shifts",
+          "steps",
+          "stops",
+          "screens",
+          "tasks",
+          "crop_prices",
+          "on_hand",
+          "composition",
+          "outlets");
 
   /** Sections that a thing's own name makes plain. */
   private static final Set<String> SILENT = Set.of("money", "yard", "calendar");
@@ -62,7 +83,10 @@ public final class KeyNames {
     };
   }
 
-  /** Takes up what stands under a section; how many parts of the path it has used beyond the section's own. */
+  /**
+   * Takes up what stands under a section; how many parts of the path it has used beyond the
+   * section's own.
+   */
   private int named(String section, String name) {
     switch (section) {
       case "crop_prices" -> words.add("crop price");

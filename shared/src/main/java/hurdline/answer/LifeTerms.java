@@ -7,13 +7,19 @@ import java.util.List;
  *
  * @param calendarDays length of the base's calendar
  * @param repeats how it repeats, as the file says; empty where it does not say
- * @param unrepeated options of which no worth can be given because a calendar shorter than a year does not say how it repeats
+ * @param unrepeated options of which no worth can be given because a calendar shorter than a year
+ *     does not say how it repeats
  * @param discount share a year; NaN where the file does not say
  * @param lives how many of each option are simulated; 0 where none is
  * @param carried what makes the first year unlike later ones
  */
 public record LifeTerms(
-    int calendarDays, String repeats, List<String> unrepeated, double discount, int lives, Carried carried) {
+    int calendarDays,
+    String repeats,
+    List<String> unrepeated,
+    double discount,
+    int lives,
+    Carried carried) {
   public LifeTerms {
     unrepeated = List.copyOf(unrepeated);
   }

@@ -25,7 +25,8 @@ public record PaybackRow(
    * Lives without the figure, or with another one beside it.
    *
    * @param lives all that were simulated; 0 where there is nothing to pay back
-   * @param without in how many there is none: it is never paid back, or no internal rate lies above -50 %
+   * @param without in how many there is none: it is never paid back, or no internal rate lies above
+   *     -50 %
    * @param withOther in how many there is another internal rate
    * @param otherLow the lowest of these; NaN where there is none
    * @param otherHigh the highest

@@ -32,7 +32,14 @@ public sealed interface RunFact extends Fact {
    * @param stopped whether the user ended it
    */
   record Aim(
-      String said, Outcome outcome, double halfWidth, double wanted, String unit, double needed, int most, boolean stopped)
+      String said,
+      Outcome outcome,
+      double halfWidth,
+      double wanted,
+      String unit,
+      double needed,
+      int most,
+      boolean stopped)
       implements RunFact {
     /** How it ended. */
     public enum Outcome {

@@ -2,7 +2,10 @@ package hurdline.answer;
 
 import java.util.List;
 
-/** What in this very plant can hurt someone, and what to ask the fire official before anything is built. */
+/**
+ * What in this very plant can hurt someone, and what to ask the fire official before anything is
+ * built.
+ */
 public sealed interface SafetyFact extends Fact {
   /**
    * Crops and fields whose bales are above the limit that the file's warning names.
@@ -67,7 +70,8 @@ public sealed interface SafetyFact extends Fact {
    * @param perStack of these; 0 where the file does not say how they are stacked
    * @param laneM between stacks; NaN where the file does not say
    */
-  record StoredInPlace(String place, int holds, String unit, double massKg, int perStack, double laneM)
+  record StoredInPlace(
+      String place, int holds, String unit, double massKg, int perStack, double laneM)
       implements SafetyFact {}
 
   /**

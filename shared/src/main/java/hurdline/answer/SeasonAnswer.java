@@ -15,7 +15,8 @@ import java.util.Set;
  * @param outline of the first plan
  * @param plans in the order asked for
  * @param summary one row per plan and measure
- * @param adjusted headline measures of each plan adjusted for its drawn crop; empty where none can be
+ * @param adjusted headline measures of each plan adjusted for its drawn crop; empty where none can
+ *     be
  * @param differences one row per pair of plans and measure that both have, but for machines by crop
  * @param months per plan and calendar month, as of a run
  * @param strips what each machine did for each crop, week by week
@@ -168,8 +169,9 @@ public record SeasonAnswer(
    *
    * @param margin the plan with the highest mean margin; empty where the plants have no money
    * @param marginLike plans that are not told apart from it, joint over all pairs
-   * @param lessForgone the plan with the highest mean margin less the margin forgone on crop left over; empty where the
-   *     plants have no money, or where that is not known in every replication of the plan with the highest margin
+   * @param lessForgone the plan with the highest mean margin less the margin forgone on crop left
+   *     over; empty where the plants have no money, or where that is not known in every replication
+   *     of the plan with the highest margin
    * @param surest the plan that finished all its crops in the most replications
    * @param surestLike plans that are not told apart from it
    */

@@ -9,9 +9,10 @@ package hurdline.answer;
  * @param sd sample standard deviation over the replications; NaN for one
  * @param p05 5 % quantile over the replications
  * @param replications how many gave the measure a value
- * @param interval which interval {@code low95} and {@code high95} are: {@code student}, {@code hall}, {@code skewed} for
- *     Student's where it holds less often than it says, {@code clopper-pearson} of a chance; {@code cut} behind it where a
- *     limit lies at a bound of the measure; empty where there is none
+ * @param interval which interval {@code low95} and {@code high95} are: {@code student}, {@code
+ *     hall}, {@code skewed} for Student's where it holds less often than it says, {@code
+ *     clopper-pearson} of a chance; {@code cut} behind it where a limit lies at a bound of the
+ *     measure; empty where there is none
  */
 public record SummaryRow(
     String option,

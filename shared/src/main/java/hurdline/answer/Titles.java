@@ -15,8 +15,8 @@ import java.util.stream.Collectors;
  * What people read in place of the names of a plant file: the title that the file gives, else the
  * name with its underscores as spaces.
  *
- * <p>The methods of one kind give a title as it stands in headings, tables and charts ({@code Hammer
- * mill}); {@link #inText} makes of it what stands within a sentence ({@code hammer mill}).
+ * <p>The methods of one kind give a title as it stands in headings, tables and charts ({@code
+ * Hammer mill}); {@link #inText} makes of it what stands within a sentence ({@code hammer mill}).
  *
  * @param given titles by {@link #key}, in the plant file's order
  */
@@ -48,7 +48,9 @@ public record Titles(Map<String, String> given) {
   /** With what-ifs of these names read as a reader's marks have it. */
   public Titles marking(List<String> names, UnaryOperator<String> marks) {
     Map<String, String> all = new LinkedHashMap<>(given);
-    names.stream().filter(WhatIf::isOne).forEach(name -> all.put(key("option", name), WhatIf.read(name, this, marks)));
+    names.stream()
+        .filter(WhatIf::isOne)
+        .forEach(name -> all.put(key("option", name), WhatIf.read(name, this, marks)));
     return new Titles(all);
   }
 
@@ -59,13 +61,17 @@ public record Titles(Map<String, String> given) {
 
   /**
    * The title within a sentence: its first letter small, unless a further capital or a digit in the
-   * first two words shows that it is a name or an abbreviation ({@code North Bench}, {@code HVAC fan}).
+   * first two words shows that it is a name or an abbreviation ({@code North Bench}, {@code HVAC
+   * fan}).
    */
   public static String inText(String title) {
     String[] words = title.split(" ", 3);
     String head = words.length > 1 ? words[0] + words[1] : words[0];
-    boolean plain = head.codePoints().skip(1).noneMatch(c -> Character.isUpperCase(c) || Character.isDigit(c));
-    return plain && head.length() > 1 ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1) : title;
+    boolean plain =
+        head.codePoints().skip(1).noneMatch(c -> Character.isUpperCase(c) || Character.isDigit(c));
+    return plain && head.length() > 1
+        ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1)
+        : title;
   }
 
   /** A sentence's first word. */
@@ -119,7 +125,9 @@ public record Titles(Map<String, String> given) {
 
   /** Several stops at once, {@code choke+belt}: {@code choke and belt}. */
   public String stops(String machine, String names) {
-    return Arrays.stream(TOGETHER.split(names)).map(name -> inText(stop(machine, name))).collect(Collectors.joining(" and "));
+    return Arrays.stream(TOGETHER.split(names))
+        .map(name -> inText(stop(machine, name)))
+        .collect(Collectors.joining(" and "));
   }
 
   public String screen(String mill, String name) {
@@ -151,12 +159,16 @@ public record Titles(Map<String, String> given) {
     String name = what.substring(dot + 1);
     return switch (what.substring(0, dot)) {
       case "resource" -> resource(name);
-      case "shift" -> given.containsKey(key("shift", name)) ? inText(shift(name)) : "shift " + ofName(name);
+      case "shift" ->
+          given.containsKey(key("shift", name)) ? inText(shift(name)) : "shift " + ofName(name);
       default -> what.substring(0, dot) + " " + ofName(name);
     };
   }
 
-  /** An option, several together ({@code a+b}), a what-if, or the plant as it stands, which is {@code base}. */
+  /**
+   * An option, several together ({@code a+b}), a what-if, or the plant as it stands, which is
+   * {@code base}.
+   */
   public String option(String name) {
     if (WhatIf.isOne(name)) {
       String marked = given.get(key("option", name));
@@ -174,7 +186,9 @@ public record Titles(Map<String, String> given) {
     if (name.equals(BASE)) {
       return base;
     }
-    return Arrays.stream(TOGETHER.split(name)).map(each -> of(kind, each)).collect(Collectors.joining(" + "));
+    return Arrays.stream(TOGETHER.split(name))
+        .map(each -> of(kind, each))
+        .collect(Collectors.joining(" + "));
   }
 
   /** What limits a line, to follow "limited by": {@code the rate of the hammer mill}. */

@@ -9,8 +9,9 @@ package hurdline.answer;
  * @param unit of both ends; {@code x} where they are factors on what the file says
  * @param netPresentValueAtLow mean over the same service lives as all else, in the file's currency
  * @param netPresentValue as the file says
- * @param halfWidthAtLow of the 95 % interval of the difference, life by life, between the worth at the lower end and that as
- *     the file says; NaN with fewer than two lives; not in the table, nor the other
+ * @param halfWidthAtLow of the 95 % interval of the difference, life by life, between the worth at
+ *     the lower end and that as the file says; NaN with fewer than two lives; not in the table, nor
+ *     the other
  * @param halfWidthAtHigh the same of the upper end
  */
 public record TornadoRow(
@@ -26,8 +27,8 @@ public record TornadoRow(
     double halfWidthAtHigh) {
 
   /**
-   * Swing: how far the worth moves between the ends and what it is as the file says. Where both ends move it the same way,
-   * that is the distance of the farther one; NaN where an end is.
+   * Swing: how far the worth moves between the ends and what it is as the file says. Where both
+   * ends move it the same way, that is the distance of the farther one; NaN where an end is.
    */
   public double swing() {
     double most = Math.max(netPresentValue, Math.max(netPresentValueAtLow, netPresentValueAtHigh));

@@ -6,8 +6,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * The name of a what-if is what was typed: {@code money.wage=x1.2}, or several changes with semicolons between them. Names of options
- * and plans hold no equals sign, so the one is never taken for the other.
+ * The name of a what-if is what was typed: {@code money.wage=x1.2}, or several changes with
+ * semicolons between them. Names of options and plans hold no equals sign, so the one is never
+ * taken for the other.
  */
 public final class WhatIf {
   /** What stands between two changes in a name. */
@@ -41,7 +42,9 @@ public final class WhatIf {
    * @param marks writes a number as its reader does
    */
   public static String read(String name, Titles titles, UnaryOperator<String> marks) {
-    return Arrays.stream(name.split(BETWEEN)).map(change -> change(change, titles, marks)).collect(Collectors.joining(" and "));
+    return Arrays.stream(name.split(BETWEEN))
+        .map(change -> change(change, titles, marks))
+        .collect(Collectors.joining(" and "));
   }
 
   private static String change(String change, Titles titles, UnaryOperator<String> marks) {
@@ -50,6 +53,8 @@ public final class WhatIf {
       return change;
     }
     String value = change.substring(equals + 1);
-    return KeyNames.of(change.substring(0, equals), titles) + (RELATIVE.matcher(value).matches() ? " " : " at ") + (NUMBER.matcher(value).matches() ? marks.apply(value) : value);
+    return KeyNames.of(change.substring(0, equals), titles)
+        + (RELATIVE.matcher(value).matches() ? " " : " at ")
+        + (NUMBER.matcher(value).matches() ? marks.apply(value) : value);
   }
 }

@@ -12,16 +12,17 @@ import java.util.Optional;
  * @param asked which yard, and what it may do
  * @param summary of the plant as the file has it, then of the same without limit ({@link #noLimit})
  * @param peaks of the yard without limit
- * @param withoutLimit the smallest size that the peak of the yard without limit exceeds in few enough seasons
- * @param byRule the smallest size in which, by the file's own rule, something finds no room in few enough seasons;
- *     {@link Size#none()} where the study was stopped before it was found
+ * @param withoutLimit the smallest size that the peak of the yard without limit exceeds in few
+ *     enough seasons
+ * @param byRule the smallest size in which, by the file's own rule, something finds no room in few
+ *     enough seasons; {@link Size#none()} where the study was stopped before it was found
  * @param capacity one row per size, the smallest first
  * @param levels of the yard without limit
  * @param land how much can be contracted; {@link Land#none()} where that was not asked or not found
  * @param acres empty where that was not asked
  * @param gains what shortens the peak of the yard without limit; empty where that was not asked
- * @param grounds of the places of which the file says how they are stacked, at the smallest size that will do by the
- *     rule, else at the file's
+ * @param grounds of the places of which the file says how they are stacked, at the smallest size
+ *     that will do by the rule, else at the file's
  * @param questions for the fire official
  * @param loads of the first season, in the plant as the file has it
  * @param assumptions what the figures take for granted
@@ -66,7 +67,10 @@ public record YardAnswer(
     samples = samples == null ? Replayed.none() : samples;
   }
 
-  /** What stands in the column of options for the plant with a yard without limit; no option can be called so. */
+  /**
+   * What stands in the column of options for the plant with a yard without limit; no option can be
+   * called so.
+   */
   public static String noLimit() {
     return "no limit";
   }
@@ -96,7 +100,8 @@ public record YardAnswer(
    * @param bales in the crop's unit of count
    * @param low95 lower end of its 95 % interval; NaN where there is none
    * @param high95 its upper end
-   * @param areaM2 ground for its stacks and lanes; NaN where the file does not say how it is stacked
+   * @param areaM2 ground for its stacks and lanes; NaN where the file does not say how it is
+   *     stacked
    * @param chance share of the seasons played in which it overflowed
    * @param chanceLow95 lower end of the chance's 95 % interval
    * @param chanceHigh95 its upper end
@@ -121,7 +126,8 @@ public record YardAnswer(
    * @param share of seasons that must finish
    * @param times factor on the area of every field; NaN where even the smallest played does not do
    * @param tolerance how far above {@code times} one that still does may lie
-   * @param low95 lower end of its 95 % interval, a factor played; NaN where there are too few seasons for one
+   * @param low95 lower end of its 95 % interval, a factor played; NaN where there are too few
+   *     seasons for one
    * @param high95 its upper end
    */
   public record Land(double share, double times, double tolerance, double low95, double high95) {
@@ -149,7 +155,10 @@ public record YardAnswer(
     return capacity.stream().filter(YardSizeRow::isCheapest).findFirst();
   }
 
-  /** The cheapest size and those around it without a gap that are not told apart from it; none where no money was asked. */
+  /**
+   * The cheapest size and those around it without a gap that are not told apart from it; none where
+   * no money was asked.
+   */
   public List<YardSizeRow> hardlyMatters() {
     int at = 0;
     while (at < capacity.size() && !capacity.get(at).isCheapest()) {

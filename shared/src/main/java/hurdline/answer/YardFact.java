@@ -23,7 +23,8 @@ public sealed interface YardFact extends Fact {
   /**
    * When a season overflows.
    *
-   * @param turnedAway whether loads without room are turned away, by the file's rule; else they wait
+   * @param turnedAway whether loads without room are turned away, by the file's rule; else they
+   *     wait
    */
   record Overflow(boolean turnedAway) implements YardFact {}
 

@@ -30,7 +30,8 @@ public record YardSizeRow(
    * @param low95 lower end of its 95 % interval
    * @param ground of all places, spread over its life
    * @param waiting mean of what trucks and loads cost that waited for room
-   * @param marginBelow mean of what the plant's margin lies below that with a yard without limit, season by season
+   * @param marginBelow mean of what the plant's margin lies below that with a yard without limit,
+   *     season by season
    * @param receiving mean wages of receiving the crop; in the margin already
    */
   public record Cost(

@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 
 /**
  * What holds a line: the word that stands for {@code <cause>} in {@code
- * line.<line>.hours.limited_by.<cause>}. Machine, stop and resource names hold no dot, so a cause word
- * can be taken apart again.
+ * line.<line>.hours.limited_by.<cause>}. Machine, stop and resource names hold no dot, so a cause
+ * word can be taken apart again.
  */
 public enum Cause {
   /** A machine's own rate; the word is the machine's name. */
@@ -60,7 +60,9 @@ public enum Cause {
       return RATE;
     }
     String what = cause.substring(dot + 1);
-    return what.equals("package_change") ? PACKAGE_CHANGE : what.equals("screen_change") ? SCREEN_CHANGE : STOP;
+    return what.equals("package_change")
+        ? PACKAGE_CHANGE
+        : what.equals("screen_change") ? SCREEN_CHANGE : STOP;
   }
 
   /** The machine that a cause word names, or the empty string. */
@@ -73,8 +75,9 @@ public enum Cause {
   }
 
   /**
-   * The word that stands for machines that are alike and in parallel where a cause word names a machine:
-   * {@code mill_a+mill_b}. In {@code line.<line>.hours.limited_by.<cause>} each stands alone.
+   * The word that stands for machines that are alike and in parallel where a cause word names a
+   * machine: {@code mill_a+mill_b}. In {@code line.<line>.hours.limited_by.<cause>} each stands
+   * alone.
    */
   public static String ofTwins(List<String> machines) {
     return String.join(TWINS, machines);
@@ -147,14 +150,16 @@ public enum Cause {
       case RATE -> "The machine ran as fast as it can and everything else waited for it.";
       case STOP ->
           "The machine stood in the stop named after the dot, waiting for its repair included.";
-      case PACKAGE_CHANGE -> "A full package was being changed and no other spout or box was ready.";
+      case PACKAGE_CHANGE ->
+          "A full package was being changed and no other spout or box was ready.";
       case SCREEN_CHANGE -> "The mill's screen was being changed.";
       case RESOURCE -> "A job waited for this resource, which was busy elsewhere.";
       case LIFT -> "The table was empty while bales were on their way to it.";
       case NO_BALES -> "The yard had no bale of this crop.";
       case CROP_DONE -> "The crop had run out; the crew saw the bins run empty.";
       case NO_ORDER -> "No unmet order asked for a product.";
-      case NO_CREW -> "A machine with hours of its own was outside its hours while the line was staffed.";
+      case NO_CREW ->
+          "A machine with hours of its own was outside its hours while the line was staffed.";
     };
   }
 }

@@ -1,8 +1,8 @@
 package hurdline.measure;
 
 /**
- * What a trace can say of an instant: the column {@code what} of {@code trace.csv}. Beside each stands
- * what the amount in that row is.
+ * What a trace can say of an instant: the column {@code what} of {@code trace.csv}. Beside each
+ * stands what the amount in that row is.
  */
 public enum EventKind {
   /** A truck sets out for the field; bales that it is to fetch. */
@@ -43,7 +43,10 @@ public enum EventKind {
   /** Number of the screen that is in now, from 0. */
   SCREEN_CHANGE_ENDS("screen change ends"),
 
-  /** Bales that are left in the yard, on the table and in the feeder. The same where the crew is back. */
+  /**
+   * Bales that are left in the yard, on the table and in the feeder. The same where the crew is
+   * back.
+   */
   CREW_SENT_HOME("crew sent home"),
   CREW_BACK("crew back"),
 

@@ -13,7 +13,8 @@ package hurdline.measure;
  *     time sums and ratios from memory"
  */
 public enum Kpi {
-  ALLOCATION("allocation_efficiency", "AUBT / PBT: of its hours on duty, those in which it had work"),
+  ALLOCATION(
+      "allocation_efficiency", "AUBT / PBT: of its hours on duty, those in which it had work"),
   UTILIZATION("utilization_efficiency", "APT / AUBT: of these, those in which it produced"),
   AVAILABILITY("availability", "APT / PBT: of its hours on duty, those in which it produced"),
   TECHNICAL("technical_efficiency", "APT / (APT + ADET): production against production and stops"),

@@ -23,12 +23,16 @@ import java.util.regex.Pattern;
  * name.
  *
  * <p>A name is a pattern whose places in angle brackets stand for names of the plant file: {@code
- * MACHINE_MASS_IN.of("mill")} is {@code machine.mill.mass_in}. Measures of mass have a dry twin, {@code
- * MACHINE_MASS_IN.dryOf("mill")}, {@code machine.mill.mass_in_dry}.
+ * MACHINE_MASS_IN.of("mill")} is {@code machine.mill.mass_in}. Measures of mass have a dry twin,
+ * {@code MACHINE_MASS_IN.dryOf("mill")}, {@code machine.mill.mass_in_dry}.
+ *
+ * <p>One file because it is the one list of measures; a part of it would be looked for in vain.
  */
 public enum Measure {
   INTAKE_ON_HAND_AT_START(
-      "intake.<crop>.on_hand_at_start", BALES, "Stock in the yard at the start, which nobody weighed or paid for."),
+      "intake.<crop>.on_hand_at_start",
+      BALES,
+      "Stock in the yard at the start, which nobody weighed or paid for."),
   INTAKE_WEIGHED_IN(
       "intake.<crop>.weighed_in",
       BALES,
@@ -129,7 +133,9 @@ public enum Measure {
       TONNE,
       "Mass that the machine took in for lines of this crop."),
   MACHINE_KPI(
-      "machine.<machine>.kpi.<kpi>", SHARE, "Ratio of the machine's hours by ISO 22400-2, from memory."),
+      "machine.<machine>.kpi.<kpi>",
+      SHARE,
+      "Ratio of the machine's hours by ISO 22400-2, from memory."),
   MACHINE_STOP_COUNT("machine.<machine>.stop.<stop>.count", COUNT, "How often this stop began."),
   MACHINE_STOP_HOURS(
       "machine.<machine>.stop.<stop>.hours",
@@ -150,7 +156,8 @@ public enum Measure {
   BIN_LEVEL_MEAN(
       "bin.<bin>.level.mean", TONNE, "Mean that lay in the bin, over the whole horizon."),
   BIN_LEVEL_PEAK("bin.<bin>.level.peak", TONNE, "The most that lay in the bin."),
-  BIN_LEVEL_END("bin.<bin>.level.end", TONNE, true, "What lay in the bin at the end of the horizon."),
+  BIN_LEVEL_END(
+      "bin.<bin>.level.end", TONNE, true, "What lay in the bin at the end of the horizon."),
   BIN_HOURS_FULL("bin.<bin>.hours.full", HOUR, "Hours that the bin was full, nights included."),
   BIN_HOURS_EMPTY("bin.<bin>.hours.empty", HOUR, "Hours that the bin was empty, nights included."),
   PRODUCT_MASS("product.<product>.mass", TONNE, true, "Mass made."),
@@ -165,7 +172,8 @@ public enum Measure {
       "Of what was made, the as-is mass that was wetter than the product's at_most."),
   PRODUCT_PACKAGES("product.<product>.packages", COUNT, "Full packages."),
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
-  PRODUCT_LATE_DAYS("product.<product>.late_days", DAY, "Days that its orders were late, in total."),
+  PRODUCT_LATE_DAYS(
+      "product.<product>.late_days", DAY, "Days that its orders were late, in total."),
   RESOURCE_BUSY(
       "resource.<resource>.busy",
       SHARE,
@@ -194,7 +202,9 @@ public enum Measure {
   BUILDING_ALONE(
       "building.hours.alone.<line>", HOUR, "Hours in which this line worked and no other did."),
   CREW_LABOR_HOURS(
-      "crew.<line>.labor_hours", HOUR, "Hand hours of the line's shifts that were worked, rests included."),
+      "crew.<line>.labor_hours",
+      HOUR,
+      "Hand hours of the line's shifts that were worked, rests included."),
   CREW_OVERTIME(
       "crew.<line>.overtime",
       HOUR,
@@ -211,18 +221,28 @@ public enum Measure {
   ENERGY_TOTAL("energy.total", KILOWATT_HOUR, "Electricity drawn by all machines."),
   ENERGY_PEAK("energy.peak", KILOWATT, "The highest mean over a clock quarter-hour."),
   MONEY_REVENUE("money.revenue", MONEY, "What products earned."),
-  MONEY_CROP_COST("money.crop_cost", MONEY, "Paid for crops weighed in; stock on hand at the start is not in it."),
-  MONEY_WAGES("money.wages", MONEY, "Paid for shifts, changeovers and receiving, and for overtime in shifts and after them."),
+  MONEY_CROP_COST(
+      "money.crop_cost",
+      MONEY,
+      "Paid for crops weighed in; stock on hand at the start is not in it."),
+  MONEY_WAGES(
+      "money.wages",
+      MONEY,
+      "Paid for shifts, changeovers and receiving, and for overtime in shifts and after them."),
   MONEY_ELECTRICITY(
       "money.electricity", MONEY, "Paid for energy and for each month's peak demand."),
   MONEY_DEMAND(
-      "money.demand", MONEY, "Of what is paid for electricity, the part for each month's peak demand."),
+      "money.demand",
+      MONEY,
+      "Of what is paid for electricity, the part for each month's peak demand."),
   MONEY_PACKAGES("money.packages", MONEY, "Paid for packages."),
   MONEY_STOPS("money.stops", MONEY, "Paid for stops: parts and services."),
   MONEY_LATE_PENALTIES("money.late_penalties", MONEY, "Charged for orders met late."),
   MONEY_OVERHEAD("money.overhead", MONEY, "Insurance, upkeep, office and rent."),
   MONEY_STOCK_CHANGE(
-      "money.stock_change", MONEY, "Stock at the end less stock on the first day, at the crop's price."),
+      "money.stock_change",
+      MONEY,
+      "Stock at the end less stock on the first day, at the crop's price."),
   MONEY_MARGIN("money.margin", MONEY, "Revenue and stock less all costs, before interest and tax."),
   MONEY_RENT("money.rent", MONEY, "What the tenant pays the owner."),
   MONEY_OWNER(
@@ -239,7 +259,8 @@ public enum Measure {
       "Paid for this line's shifts, the changeover after it and receiving, and for overtime in shifts and after them."),
   MONEY_LINE_PACKAGES("money.<line>.packages", MONEY, "Paid for this line's packages."),
   MONEY_LINE_STOPS("money.<line>.stops", MONEY, "Paid for stops in this line."),
-  MONEY_LINE_LATE_PENALTIES("money.<line>.late_penalties", MONEY, "Charged for late orders of this line's products."),
+  MONEY_LINE_LATE_PENALTIES(
+      "money.<line>.late_penalties", MONEY, "Charged for late orders of this line's products."),
   MONEY_LINE_STOCK_CHANGE(
       "money.<line>.stock_change",
       MONEY,
@@ -265,9 +286,13 @@ public enum Measure {
   SEASON_NTH_LEFT_OVER(
       "season.<line>.<n>.left_over", BALES, "Bales left when the line's n-th campaign ended."),
   SEASON_FINISHED(
-      "season.finished", SHARE, "Is 1 where nothing is left of any crop when the last campaign of its lines ends, and of one without campaigns at the end; else 0."),
+      "season.finished",
+      SHARE,
+      "Is 1 where nothing is left of any crop when the last campaign of its lines ends, and of one without campaigns at the end; else 0."),
   SEASON_LINE_FINISHED(
-      "season.<line>.finished", SHARE, "Is 1 where the line's last campaign left nothing over, else 0."),
+      "season.<line>.finished",
+      SHARE,
+      "Is 1 where the line's last campaign left nothing over, else 0."),
   SEASON_MARGIN_FORGONE(
       "season.<line>.margin_forgone",
       MONEY,
@@ -287,7 +312,13 @@ public enum Measure {
 
   public static final List<Measure> OF_MARGIN_OUT =
       List.of(
-          MONEY_CROP_COST, MONEY_WAGES, MONEY_ELECTRICITY, MONEY_PACKAGES, MONEY_STOPS, MONEY_LATE_PENALTIES, MONEY_OVERHEAD);
+          MONEY_CROP_COST,
+          MONEY_WAGES,
+          MONEY_ELECTRICITY,
+          MONEY_PACKAGES,
+          MONEY_STOPS,
+          MONEY_LATE_PENALTIES,
+          MONEY_OVERHEAD);
 
   private static final String DRY = "_dry";
 

@@ -11,8 +11,8 @@ package hurdline.problem;
  * @param found what is wrong, or worth a look
  * @param expected what belongs there instead; of a warning, what to do or to know
  * @param nearest the known word that was probably meant; empty where there is none
- * @param change the option, plan or values with which it arises, such as {@code option bigger_mill};
- *     empty where it is of the file as it stands
+ * @param change the option, plan or values with which it arises, such as {@code option
+ *     bigger_mill}; empty where it is of the file as it stands
  */
 public record LocatedProblem(
     Severity severity,
@@ -39,7 +39,8 @@ public record LocatedProblem(
   }
 
   /** A problem of a line. */
-  public static LocatedProblem at(String file, int line, String found, String expected, String nearest) {
+  public static LocatedProblem at(
+      String file, int line, String found, String expected, String nearest) {
     return new LocatedProblem(Severity.PROBLEM, file, line, 0, "", found, expected, nearest, "");
   }
 

@@ -30,9 +30,11 @@ import java.util.regex.Pattern;
  */
 public record Amount(BigDecimal number, String unit) {
   private static final Pattern SPLIT =
-      Pattern.compile("([-+]?[0-9.][0-9.,_]*(?:[eE][-+]?[0-9]+)?)\\s*((?:[A-Za-z%$€£].*)?)", Pattern.DOTALL);
+      Pattern.compile(
+          "([-+]?[0-9.][0-9.,_]*(?:[eE][-+]?[0-9]+)?)\\s*((?:[A-Za-z%$€£].*)?)", Pattern.DOTALL);
   private static final Pattern NUMBER =
-      Pattern.compile("[-+]?(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?");
+      Pattern.compile(
+          "[-+]?(?:[0-9]{1,25}(?:\\.[0-9]{0,25})?|\\.[0-9]{1,25})(?:[eE][-+]?[0-9]{1,2})?");
   private static final Pattern WHOLE = Pattern.compile("[-+]?(?:0|[1-9][0-9]{0,17})");
   private static final Pattern MOVE = Pattern.compile("([-+]) *([0-9]{1,5}) *(d|w|wk)");
   private static final int DAYS_OF_WEEK = 7;
@@ -57,7 +59,8 @@ public record Amount(BigDecimal number, String unit) {
     String digits = parts.group(1);
     if (digits.contains(",")) {
       throw new QuantityException(
-          quoted(text) + " has a comma in its number; write the digits together, with a point for decimals");
+          quoted(text)
+              + " has a comma in its number; write the digits together, with a point for decimals");
     }
     if (!NUMBER.matcher(digits).matches() || isHexadecimal(digits, parts.group(2))) {
       throw new QuantityException(quoted(text) + " does not begin with a plain number");
@@ -84,7 +87,8 @@ public record Amount(BigDecimal number, String unit) {
     if (!asked.startsWith("x") || !asked.substring(1).strip().matches("(?s)[-+.0-9].*")) {
       return Optional.empty();
     }
-    Optional<Amount> read = find(asked.substring(1)).filter(found -> found.isBare() && found.number().signum() >= 0);
+    Optional<Amount> read =
+        find(asked.substring(1)).filter(found -> found.isBare() && found.number().signum() >= 0);
     if (read.isEmpty()) {
       refuseOddSpace(text);
       throw new QuantityException(quoted(asked) + " has no plain factor after its x");
@@ -92,7 +96,10 @@ public record Amount(BigDecimal number, String unit) {
     return read.map(Amount::number);
   }
 
-  /** By how many days a text such as {@code +30d} or {@code -1 wk} moves a date; empty where it is no such text. */
+  /**
+   * By how many days a text such as {@code +30d} or {@code -1 wk} moves a date; empty where it is
+   * no such text.
+   */
   public static OptionalInt daysMoved(String text) {
     Matcher parts = MOVE.matcher(text.strip());
     if (!parts.matches()) {
@@ -104,10 +111,15 @@ public record Amount(BigDecimal number, String unit) {
 
   /** A bare whole number written with digits only; empty where the text is none. */
   public static OptionalLong whole(String text) {
-    return WHOLE.matcher(text).matches() ? OptionalLong.of(Long.parseLong(text)) : OptionalLong.empty();
+    return WHOLE.matcher(text).matches()
+        ? OptionalLong.of(Long.parseLong(text))
+        : OptionalLong.empty();
   }
 
-  /** Where the text holds what looks like a space and is none to a program; empty where it holds none. */
+  /**
+   * Where the text holds what looks like a space and is none to a program; empty where it holds
+   * none.
+   */
   public static OptionalInt oddSpace(String text) {
     Matcher found = ODD_SPACE.matcher(text);
     return found.find() ? OptionalInt.of(found.start()) : OptionalInt.empty();

@@ -4,7 +4,8 @@ import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
- * A value that a flag gives a key: an amount in place of what the file says, or {@code x0.8} for so many times that.
+ * A value that a flag gives a key: an amount in place of what the file says, or {@code x0.8} for so
+ * many times that.
  *
  * @param isFactor whether it scales what the file says
  * @param amount a bare number where it is a factor

@@ -38,7 +38,8 @@ record Scale(Optional<String> currency, Optional<FileUnit> unit, List<FileUnit> 
   }
 
   private static QuantityException unknown(String text, String symbol) {
-    String near = Nearby.symbol(symbol).map(known -> "; perhaps \"" + known + "\" was meant").orElse("");
+    String near =
+        Nearby.symbol(symbol).map(known -> "; perhaps \"" + known + "\" was meant").orElse("");
     return new QuantityException(Amount.quoted(text) + " has no known unit" + near);
   }
 
@@ -61,6 +62,8 @@ record Scale(Optional<String> currency, Optional<FileUnit> unit, List<FileUnit> 
   }
 
   boolean isOfOneKindWith(Scale other) {
-    return top() == other.top() && divisors().equals(other.divisors()) && currency.equals(other.currency);
+    return top() == other.top()
+        && divisors().equals(other.divisors())
+        && currency.equals(other.currency);
   }
 }

@@ -56,7 +56,8 @@ class TitlesTest {
     assertThat(TITLES.cause("mill")).isEqualTo("the rate of the hammer mill");
     assertThat(TITLES.cause("mill.saw_change")).isEqualTo("the stop saw change of the hammer mill");
     assertThat(TITLES.cause("resource.loader")).isEqualTo("the wait for the front loader");
-    assertThat(TITLES.cause("mill+saw_2.jam")).isEqualTo("the stop jam of the hammer mill and the saw 2");
+    assertThat(TITLES.cause("mill+saw_2.jam"))
+        .isEqualTo("the stop jam of the hammer mill and the saw 2");
     assertThat(TITLES.causeLabel("mill")).isEqualTo("Hammer mill: own rate");
     assertThat(TITLES.causeLabel("resource.loader")).isEqualTo("wait for front loader");
   }

@@ -29,7 +29,9 @@ class AmountTest {
         "1e400 kg | \"1e400 kg\" does not begin with a plain number",
       })
   void whatIsNoAmountIsToldWithTheReason(String text, String said) {
-    assertThatThrownBy(() -> Amount.read(text)).isInstanceOf(QuantityException.class).hasMessage(said);
+    assertThatThrownBy(() -> Amount.read(text))
+        .isInstanceOf(QuantityException.class)
+        .hasMessage(said);
   }
 
   @ParameterizedTest
@@ -37,12 +39,17 @@ class AmountTest {
   void aSpaceThatIsNoneToAProgramIsNamed(String text) {
     assertThatThrownBy(() -> Amount.read(text))
         .isInstanceOf(QuantityException.class)
-        .hasMessageEndingWith("holds a non-breaking space; type a plain space in its place, or none");
+        .hasMessageEndingWith(
+            "holds a non-breaking space; type a plain space in its place, or none");
   }
 
   @ParameterizedTest
   @CsvSource({
-    "500 ton, t, 453.59237", "500 kg, t, 0.5", "2 t/h, kg/s, 0.5555555555555556", "90 min, h, 1.5", "3 modules, bales, 3",
+    "500 ton, t, 453.59237",
+    "500 kg, t, 0.5",
+    "2 t/h, kg/s, 0.5555555555555556",
+    "90 min, h, 1.5",
+    "3 modules, bales, 3",
     "5 USD/ton, USD/t, 5.511556554621939"
   })
   void anAmountIsSoManyOfAnotherUnitOfItsKind(String text, String unit, double number) {
@@ -57,7 +64,8 @@ class AmountTest {
 
   /** What the program writes into a plant it must be able to read, however long or small. */
   @ParameterizedTest
-  @ValueSource(strings = {"0.1", "1e30", "1.5e-20", "123456789012345678901234567890", "0", "-3.25", "9e99"})
+  @ValueSource(
+      strings = {"0.1", "1e30", "1.5e-20", "123456789012345678901234567890", "0", "-3.25", "9e99"})
   void whatIsWrittenIsReadAsTheSame(String number) {
     Amount written = new Amount(new BigDecimal(number), "kg");
     assertThat(Amount.read(written.text()).value()).isEqualTo(written.value());
@@ -68,8 +76,10 @@ class AmountTest {
     assertThat(Amount.factor("x 1.5")).contains(new BigDecimal("1.5"));
     assertThat(Amount.factor("12 hp")).isEmpty();
     assertThat(Amount.factor("xenon")).isEmpty();
-    assertThatThrownBy(() -> Amount.factor("x-1")).hasMessage("\"x-1\" has no plain factor after its x");
-    assertThatThrownBy(() -> Amount.factor("x2 hp")).hasMessage("\"x2 hp\" has no plain factor after its x");
+    assertThatThrownBy(() -> Amount.factor("x-1"))
+        .hasMessage("\"x-1\" has no plain factor after its x");
+    assertThatThrownBy(() -> Amount.factor("x2 hp"))
+        .hasMessage("\"x2 hp\" has no plain factor after its x");
   }
 
   @Test

@@ -14,8 +14,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * One draw. Run {@code scripts/bench DrawsBenchmark}; read {@code draw} minus {@code floor}, which only takes the next
- * number of a stream.
+ * One draw. Run {@code scripts/bench DrawsBenchmark}; read {@code draw} minus {@code floor}, which
+ * only takes the next number of a stream.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -44,7 +44,8 @@ public class DrawsBenchmark {
       case "exponential" -> Exponential.of(9);
       case "triangular" -> new Triangular(2, 3, 6);
       case "gamma" -> Gamma.of(30, 12);
-      default -> throw new IllegalArgumentException("what is " + what + "; expected one of the list");
+      default ->
+          throw new IllegalArgumentException("what is " + what + "; expected one of the list");
     };
   }
 

@@ -8,8 +8,8 @@ import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
 
 /**
- * A line of any number of machines over any number of years, round the clock: each machine with a stop of its own, a bin
- * after every fifth, a press at the end that packs.
+ * A line of any number of machines over any number of years, round the clock: each machine with a
+ * stop of its own, a bin after every fifth, a press at the end that packs.
  */
 record GrownPlant(int machines, int years) {
   private static final int BETWEEN_BINS = 5;
@@ -28,12 +28,22 @@ record GrownPlant(int machines, int years) {
     String before = "feeder";
     for (int m = 1; m < machines; m++) {
       String name = "m" + m;
-      kinds.append("  ").append(name).append(": {kind: ").append(m == machines - 1 ? "press, boxes: 2" : "conveyor")
+      kinds
+          .append("  ")
+          .append(name)
+          .append(": {kind: ")
+          .append(m == machines - 1 ? "press, boxes: 2" : "conveyor")
           .append(", stops: {jam: {every: {exponential: {mean: 24 h}}, counted: running,")
           .append(" lasts: {exponential: {mean: 9 min}}}}}\n");
       if (m % BETWEEN_BINS == 0) {
         kinds.append("  b").append(m).append(": {kind: bin, holds: 2 t}\n");
-        steps.append(step(before, "b" + m)).append("      b").append(m).append(": {to: ").append(name).append("}\n");
+        steps
+            .append(step(before, "b" + m))
+            .append("      b")
+            .append(m)
+            .append(": {to: ")
+            .append(name)
+            .append("}\n");
       } else {
         steps.append(step(before, name));
       }
@@ -67,6 +77,7 @@ record GrownPlant(int machines, int years) {
         season: [{line: line, from: 2027-01-01, to: %1$d-12-31, shifts: [round]}]
         yard: {on_hand: {stalk: %4$d bales}, places: {barn: {holds: %4$d bales}}}
         """
-        .formatted(2026 + years, kinds.stripTrailing(), steps.stripTrailing(), years * BALES_A_YEAR);
+        .formatted(
+            2026 + years, kinds.stripTrailing(), steps.stripTrailing(), years * BALES_A_YEAR);
   }
 }

@@ -22,7 +22,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 1, jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"}) // as the launcher starts it
+@Fork(
+    value = 1,
+    jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"}) // as the launcher starts it
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 5, time = 2)
 public class GrowthBenchmark {
@@ -37,7 +39,8 @@ public class GrowthBenchmark {
   @Setup
   public void compile() {
     String[] both = machinesByYears.split("x");
-    replication = new GrownPlant(Integer.parseInt(both[0]), Integer.parseInt(both[1])).replication();
+    replication =
+        new GrownPlant(Integer.parseInt(both[0]), Integer.parseInt(both[1])).replication();
   }
 
   @Benchmark

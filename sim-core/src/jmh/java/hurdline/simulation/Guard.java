@@ -6,13 +6,15 @@ import hurdline.random.RandomStreams;
 import java.lang.management.ManagementFactory;
 
 /**
- * Says whether the engine has become slower than it was recorded to be: what comes due and is solved in a year of the
- * example, bytes for each event, and the time of a year in steps of the hold loop in turn with it. {@code scripts/bench
- * guard} ends with 1 where a figure is beyond its bound. Counts and bytes are the same on every machine; the time is not,
- * so its record is of the one machine that {@code BENCHMARKS.md} names, and another needs a record of its own.
+ * Says whether the engine has become slower than it was recorded to be: what comes due and is
+ * solved in a year of the example, bytes for each event, and the time of a year in steps of the
+ * hold loop in turn with it. {@code scripts/bench guard} ends with 1 where a figure is beyond its
+ * bound. Counts and bytes are the same on every machine; the time is not, so its record is of the
+ * one machine that {@code BENCHMARKS.md} names, and another needs a record of its own.
  *
- * <p>{@code scripts/bench guard slower} is the control: each year is simulated twice where one counts, and an object
- * is dropped at every eighth event. Every figure must then be beyond its bound.
+ * <p>{@code scripts/bench guard slower} is the control: each year is simulated twice where one
+ * counts, and an object is dropped at every eighth event. Every figure must then be beyond its
+ * bound.
  *
  * <p>No part of the tests, for one figure is a time.
  */
@@ -31,7 +33,8 @@ public final class Guard {
 
   /** A figure and the range that it must lie in. */
   private record Figure(String what, double found, double low, double high) {
-    private static Figure around(String what, double found, double recorded, double less, double more) {
+    private static Figure around(
+        String what, double found, double recorded, double less, double more) {
       return new Figure(what, found, recorded * (1 - less), recorded * (1 + more));
     }
 
@@ -40,7 +43,9 @@ public final class Guard {
     }
 
     private String says() {
-      return String.format("%-3s  %-68s %12.5g   expected %.5g to %.5g", isWithin() ? "yes" : "NO", what, found, low, high);
+      return String.format(
+          "%-3s  %-68s %12.5g   expected %.5g to %.5g",
+          isWithin() ? "yes" : "NO", what, found, low, high);
     }
   }
 
@@ -58,7 +63,9 @@ public final class Guard {
     System.exit(sound ? 0 : 1);
   }
 
-  /** What becomes less is no fault, but asks for a new record, or the bound above it means nothing. */
+  /**
+   * What becomes less is no fault, but asks for a new record, or the bound above it means nothing.
+   */
   private Figure[] figures() {
     Replication example = Example.replication();
     RandomStreams streams = new RandomStreams(1);
@@ -66,11 +73,25 @@ public final class Guard {
       year(example, streams, year);
     }
     return new Figure[] {
-      Figure.around("events a year of the example, mean of replications 1 to 8", mean(example.events()), EVENTS_A_YEAR, 0.03, 0.03),
+      Figure.around(
+          "events a year of the example, mean of replications 1 to 8",
+          mean(example.events()),
+          EVENTS_A_YEAR,
+          0.03,
+          0.03),
       Figure.around("solves a year", mean(example.solves()), SOLVES_A_YEAR, 0.03, 0.03),
       Figure.around("bytes allocated a warm year, in kB", bytesAYear() / 1e3, KB_A_YEAR, 0.2, 0.05),
-      new Figure("bytes more for each event more, bags of 40 lb against 400 lb", bytesAnEvent(), -0.5, 0.5),
-      Figure.around("a year in thousand steps of the hold loop, the quickest of each in 120", thousandHoldsAYear(), THOUSAND_HOLDS_A_YEAR, 0.3, 0.15)
+      new Figure(
+          "bytes more for each event more, bags of 40 lb against 400 lb",
+          bytesAnEvent(),
+          -0.5,
+          0.5),
+      Figure.around(
+          "a year in thousand steps of the hold loop, the quickest of each in 120",
+          thousandHoldsAYear(),
+          THOUSAND_HOLDS_A_YEAR,
+          0.3,
+          0.15)
     };
   }
 
@@ -90,7 +111,8 @@ public final class Guard {
 
   private static Replication bags(String mass) {
     return Example.replication(
-        new Change.Value("packages.bulk_bag.mass", mass), new Change.Value("packages.bulk_bag.change", "1 s"));
+        new Change.Value("packages.bulk_bag.mass", mass),
+        new Change.Value("packages.bulk_bag.change", "1 s"));
   }
 
   private double bytesAYear() {
@@ -105,7 +127,9 @@ public final class Guard {
     return more * WARM_YEARS / (fine.events() - coarse.events());
   }
 
-  /** The first years grow what is kept; after that each allocates the same, or this would show it. */
+  /**
+   * The first years grow what is kept; after that each allocates the same, or this would show it.
+   */
   private double leastBytes(Replication replication) {
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     long self = Thread.currentThread().getId();

@@ -3,14 +3,14 @@ package hurdline.simulation;
 import java.util.PriorityQueue;
 
 /**
- * The bare hold loop, the benchmark of the literature on event lists: take the earliest of the pending entries, and put
- * it back later by an increment. Increments are exponential with mean 1 and stand ready, so that nothing but the event
- * list is measured.
+ * The bare hold loop, the benchmark of the literature on event lists: take the earliest of the
+ * pending entries, and put it back later by an increment. Increments are exponential with mean 1
+ * and stand ready, so that nothing but the event list is measured.
  *
- * @see "Vaucher and Duval, A comparison of simulation event list algorithms (1975), Communications of the ACM
- *     18(4):223-230 (from memory)"
- * @see "Jones, An empirical comparison of priority-queue and event-set implementations (1986), Communications of the ACM
- *     29(4):300-311 (from memory)"
+ * @see "Vaucher and Duval, A comparison of simulation event list algorithms (1975), Communications
+ *     of the ACM 18(4):223-230 (from memory)"
+ * @see "Jones, An empirical comparison of priority-queue and event-set implementations (1986),
+ *     Communications of the ACM 29(4):300-311 (from memory)"
  */
 final class HoldLoop {
   private static final int READY = 1 << 12;

@@ -12,6 +12,7 @@ import java.lang.management.ThreadMXBean;
 final class HoldRatio {
   static final int ENTRIES = 64;
   private static final ThreadMXBean THREAD = ManagementFactory.getThreadMXBean();
+
   /** So that a hold is timed over some tens of milliseconds. */
   private static final int HOLDS_AN_EVENT = 4;
 
@@ -27,7 +28,9 @@ final class HoldRatio {
   private double quickestHoldNs;
   private double kept;
 
-  /** @param replications that take turns */
+  /**
+   * @param replications that take turns
+   */
   HoldRatio(Replication replication, int replications) {
     this.replication = replication;
     this.replications = replications;
@@ -39,7 +42,9 @@ final class HoldRatio {
     turn(1);
   }
 
-  /** @param times that a year is simulated where one counts; above 1 a slow-down is planted */
+  /**
+   * @param times that a year is simulated where one counts; above 1 a slow-down is planted
+   */
   void turn(int times) {
     long before = replication.events();
     long beginNs = THREAD.getCurrentThreadCpuTime();
@@ -51,7 +56,8 @@ final class HoldRatio {
     long due = (replication.events() - before) / times;
     beginNs = THREAD.getCurrentThreadCpuTime();
     kept += holds.hold(HOLDS_AN_EVENT * due);
-    double perHoldNs = (double) (THREAD.getCurrentThreadCpuTime() - beginNs) / (HOLDS_AN_EVENT * due);
+    double perHoldNs =
+        (double) (THREAD.getCurrentThreadCpuTime() - beginNs) / (HOLDS_AN_EVENT * due);
     holdNs += perHoldNs * due;
     engineNs += yearNs;
     events += due;
@@ -81,8 +87,8 @@ final class HoldRatio {
   }
 
   /**
-   * What the quickest year costs in steps of the quickest hold loop: other load only ever adds to either. Unlike the
-   * ratio, it does not depend on what counts as an event.
+   * What the quickest year costs in steps of the quickest hold loop: other load only ever adds to
+   * either. Unlike the ratio, it does not depend on what counts as an event.
    */
   double quickestHoldsAYear() {
     return quickestYearNs / quickestHoldNs;

@@ -15,13 +15,16 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * An event of the example beside a step of the hold loop. Run {@code scripts/bench HoldRatioBenchmark}; read the
- * lines that say the ratio after each iteration; they need no floor, since the hold loop is it.
+ * An event of the example beside a step of the hold loop. Run {@code scripts/bench
+ * HoldRatioBenchmark}; read the lines that say the ratio after each iteration; they need no floor,
+ * since the hold loop is it.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 2, jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"}) // as the launcher starts it
+@Fork(
+    value = 2,
+    jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"}) // as the launcher starts it
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 5, time = 2)
 public class HoldRatioBenchmark {
@@ -35,7 +38,8 @@ public class HoldRatioBenchmark {
   @TearDown(Level.Iteration)
   public void say() {
     System.out.printf(
-        "%n%.0f ns an event, %.0f ns a hold, ratio %.2f%n", pair.nsPerEvent(), pair.nsPerHold(), pair.ratio());
+        "%n%.0f ns an event, %.0f ns a hold, ratio %.2f%n",
+        pair.nsPerEvent(), pair.nsPerHold(), pair.ratio());
   }
 
   @Benchmark

@@ -10,12 +10,14 @@ import hurdline.random.RandomStreams;
 import hurdline.simulation.results.Outcome;
 
 /**
- * The line on which ways of playing it are set side by side: a feeder that stops whenever it has worked so much, a bin,
- * an opener that is the slower of the two. Nothing is left to chance, so the answer is known exactly.
+ * The line on which ways of playing it are set side by side: a feeder that stops whenever it has
+ * worked so much, a bin, an opener that is the slower of the two. Nothing is left to chance, so the
+ * answer is known exactly.
  *
- * <p>From empty to empty: the bin fills at u − v until it is full, at H/(u − v) h; the feeder is then held to v until it
- * has worked A; in the stop of B h the bin empties after H/v h and the opener starves for the rest. A cycle takes
- * L = H/(u − v) + (A − u·H/(u − v))/v + B hours and the opener works A in it.
+ * <p>From empty to empty: the bin fills at u − v until it is full, at H/(u − v) h; the feeder is
+ * then held to v until it has worked A; in the stop of B h the bin empties after H/v h and the
+ * opener starves for the rest. A cycle takes L = H/(u − v) + (A − u·H/(u − v))/v + B hours and the
+ * opener works A in it.
  */
 final class OneLine {
   static final double FEEDER_T_PER_H = 10;
@@ -34,7 +36,8 @@ final class OneLine {
     double cycleH = fillsH + heldH + STOP_S / 3600;
     double cycles = Math.floor(HOURS / cycleH);
     double restH = HOURS - cycles * cycleH;
-    // the opener works at full rate until it starves: while the feeder works and until the bin is empty
+    // the opener works at full rate until it starves: while the feeder works and until the bin is
+    // empty
     return cycles * WORKED_T + OPENER_T_PER_H * Math.min(restH, WORKED_T / OPENER_T_PER_H);
   }
 

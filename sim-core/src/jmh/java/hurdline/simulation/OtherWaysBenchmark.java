@@ -20,7 +20,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 1, jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"}) // as the launcher starts it
+@Fork(
+    value = 1,
+    jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"}) // as the launcher starts it
 @Warmup(iterations = 3, time = 2)
 @Measurement(iterations = 5, time = 2)
 public class OtherWaysBenchmark {

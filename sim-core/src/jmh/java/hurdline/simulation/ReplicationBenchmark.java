@@ -15,14 +15,16 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * One full-year replication of the example plant on one core. Run {@code scripts/bench
- * ReplicationBenchmark -prof gc}; {@code gc.alloc.rate.norm} is what a whole replication allocates: its
- * streams and its outcome. {@code floor} only makes the streams' keys. Figures with machine and date:
- * {@code sim-core/src/jmh/results.csv}.
+ * ReplicationBenchmark -prof gc}; {@code gc.alloc.rate.norm} is what a whole replication allocates:
+ * its streams and its outcome. {@code floor} only makes the streams' keys. Figures with machine and
+ * date: {@code sim-core/src/jmh/results.csv}.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 2, jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"}) // as the launcher starts it
+@Fork(
+    value = 2,
+    jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"}) // as the launcher starts it
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 5, time = 2)
 public class ReplicationBenchmark {

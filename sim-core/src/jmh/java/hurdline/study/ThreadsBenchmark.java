@@ -22,13 +22,15 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Twenty replications of the example on one thread and on two. Run {@code scripts/bench ThreadsBenchmark}; {@code floor}
- * hands the threads nothing to play.
+ * Twenty replications of the example on one thread and on two. Run {@code scripts/bench
+ * ThreadsBenchmark}; {@code floor} hands the threads nothing to play.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 1, jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"}) // as the launcher starts it
+@Fork(
+    value = 1,
+    jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"}) // as the launcher starts it
 @Warmup(iterations = 3, time = 3)
 @Measurement(iterations = 5, time = 3)
 public class ThreadsBenchmark {
@@ -44,7 +46,8 @@ public class ThreadsBenchmark {
 
   @Setup
   public void begin() throws IOException {
-    try (InputStream file = ThreadsBenchmark.class.getResourceAsStream("/line-configs/sweetgum-bend.yaml")) {
+    try (InputStream file =
+        ThreadsBenchmark.class.getResourceAsStream("/line-configs/sweetgum-bend.yaml")) {
       String text = new String(file.readAllBytes(), StandardCharsets.UTF_8);
       stage = CompiledPlant.of(PlantFile.of("sweetgum-bend.yaml", text).plant());
       runner = new ReplicationRunner(1, threads);

@@ -3,8 +3,8 @@ package hurdline.account;
 import java.util.Arrays;
 
 /**
- * How long each machine was in each state for each crop. A machine changes hands a few times a year, so
- * what its states have come to is looked up only then, and costs nothing while it works.
+ * How long each machine was in each state for each crop. A machine changes hands a few times a
+ * year, so what its states have come to is looked up only then, and costs nothing while it works.
  */
 public final class CropBooks {
   private final int crops;

@@ -4,14 +4,17 @@ import hurdline.compiled.YardPlan;
 import java.util.Arrays;
 
 /**
- * What came in by crop: bales and masses weighed in, lost, set on the table and still there; levels of the yard; trips.
+ * What came in by crop: bales and masses weighed in, lost, set on the table and still there; levels
+ * of the yard; trips.
  *
- * <p>The yard's side of the balance, for each crop and component: {@code onHand + weighedIn + putBack = lostInYard +
- * setOnTable + inPlacesAtEnd + inTrucksAtEnd}. What was bought is what was weighed in.
+ * <p>The yard's side of the balance, for each crop and component: {@code onHand + weighedIn +
+ * putBack = lostInYard + setOnTable + inPlacesAtEnd + inTrucksAtEnd}. What was bought is what was
+ * weighed in.
  */
 public final class IntakeBooks {
   /** Came over the scale. */
   public final MassLedger weighedIn;
+
   /** Lay in the yard at time zero. */
   public final MassLedger onHand;
 
@@ -20,6 +23,7 @@ public final class IntakeBooks {
   public final MassLedger setOnTable;
   public final MassLedger putBack;
   public final MassLedger inPlacesAtEnd;
+
   /** Weighed in, not yet unloaded. */
   public final MassLedger inTrucksAtEnd;
 
@@ -115,7 +119,9 @@ public final class IntakeBooks {
     turnedAway[crop] += bales;
   }
 
-  /** @param more bales that came to lie at fields; below 0 when they go on a truck */
+  /**
+   * @param more bales that came to lie at fields; below 0 when they go on a truck
+   */
   public void heldAtField(int crop, int more) {
     heldAtField[crop] += more;
     heldAtFieldPeak[crop] = Math.max(heldAtFieldPeak[crop], heldAtField[crop]);
@@ -127,7 +133,10 @@ public final class IntakeBooks {
     ageS[crop] += baleAgeS;
   }
 
-  /** What the crop's fields were drawn to bear this year; what another year left unbaled is not in it. */
+  /**
+   * What the crop's fields were drawn to bear this year; what another year left unbaled is not in
+   * it.
+   */
   public double drawnKg(int crop) {
     return drawnKg[crop];
   }

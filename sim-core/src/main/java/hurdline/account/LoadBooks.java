@@ -2,7 +2,10 @@ package hurdline.account;
 
 import java.util.Arrays;
 
-/** Every load that was weighed in, one after the other: when, whose, how many bales and what they weighed. */
+/**
+ * Every load that was weighed in, one after the other: when, whose, how many bales and what they
+ * weighed.
+ */
 public final class LoadBooks {
   /** Stands for a field where a load came by itself. */
   private static final int NO_FIELD = -1;

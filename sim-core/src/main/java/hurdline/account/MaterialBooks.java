@@ -145,7 +145,8 @@ public final class MaterialBooks {
    *
    * @param product its product, −1 where the sink is none
    * @param landed components that can be there; read
-   * @param perKg from a place on, dry matter per kg drawn by component, the water of each behind it; read
+   * @param perKg from a place on, dry matter per kg drawn by component, the water of each behind
+   *     it; read
    */
   public void arrived(
       int head, int sink, int product, double kg, int[] landed, double[] perKg, int from) {

@@ -2,7 +2,10 @@ package hurdline.account;
 
 import java.util.Arrays;
 
-/** What becomes of bales by the place that they lay in: age and moisture when they are set on the table, and loss. */
+/**
+ * What becomes of bales by the place that they lay in: age and moisture when they are set on the
+ * table, and loss.
+ */
 public final class PlaceBooks {
   private final int[] lifted;
   private final double[] ageS;

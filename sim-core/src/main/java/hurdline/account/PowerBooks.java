@@ -3,11 +3,12 @@ package hurdline.account;
 import java.util.Arrays;
 
 /**
- * Electricity: each machine's energy, and the highest mean over a clock quarter-hour of every period.
+ * Electricity: each machine's energy, and the highest mean over a clock quarter-hour of every
+ * period.
  *
- * <p>Power is constant between two changes, so the quarter-hours that a span of constant power covers
- * whole all have that power as their mean; only the two it shares with its neighbours are summed up.
- * No event is spent on a quarter-hour.
+ * <p>Power is constant between two changes, so the quarter-hours that a span of constant power
+ * covers whole all have that power as their mean; only the two it shares with its neighbours are
+ * summed up. No event is spent on a quarter-hour.
  */
 public final class PowerBooks {
   private static final double QUARTER_S = 900;
@@ -23,7 +24,9 @@ public final class PowerBooks {
   private double quarterJ;
   private int period;
 
-  /** @param periods how many periods peaks are kept for */
+  /**
+   * @param periods how many periods peaks are kept for
+   */
   public PowerBooks(int machines, int periods) {
     watts = new double[machines];
     sinceS = new double[machines];
@@ -44,7 +47,9 @@ public final class PowerBooks {
     period = 0;
   }
 
-  /** A machine draws this from now on; {@link #total} is to be called after all machines are told. */
+  /**
+   * A machine draws this from now on; {@link #total} is to be called after all machines are told.
+   */
   public void draws(int machine, double now, double nowS) {
     if (watts[machine] != now) {
       joules[machine] += watts[machine] * (nowS - sinceS[machine]);
@@ -100,7 +105,9 @@ public final class PowerBooks {
     periodPeakW[period] = Math.max(periodPeakW[period], energyJ / QUARTER_S);
   }
 
-  /** A period ends at a full quarter-hour: all is booked up to now, and what follows is of the next. */
+  /**
+   * A period ends at a full quarter-hour: all is booked up to now, and what follows is of the next.
+   */
   public void periodEnds(double nowS) {
     bookAll(nowS);
     if (period < periodPeakW.length - 1) {

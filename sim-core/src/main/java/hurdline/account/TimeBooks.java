@@ -3,8 +3,8 @@ package hurdline.account;
 import java.util.Arrays;
 
 /**
- * How long each of many things was in each of a few states; a thing is always in one state, or in none
- * (−1), for which nothing is booked.
+ * How long each of many things was in each of a few states; a thing is always in one state, or in
+ * none (−1), for which nothing is booked.
  */
 public final class TimeBooks {
   private final int states;

@@ -2,7 +2,9 @@ package hurdline.account;
 
 import hurdline.measure.EventKind;
 
-/** Where a replication tells what happens, if someone asked for it; {@code null} stands for nobody. */
+/**
+ * Where a replication tells what happens, if someone asked for it; {@code null} stands for nobody.
+ */
 public interface Trace {
 
   /**

@@ -2,7 +2,10 @@ package hurdline.account;
 
 import java.util.Arrays;
 
-/** Trips of trucks and loads by crop, counted when they end, and the days on which something came to the gate. */
+/**
+ * Trips of trucks and loads by crop, counted when they end, and the days on which something came to
+ * the gate.
+ */
 public final class TripBooks {
   private static final double DAY_S = 86_400;
 
@@ -35,7 +38,10 @@ public final class TripBooks {
     }
   }
 
-  /** @param waitedS at field, gate, scale and loader together   @param lastedS from its start to its end */
+  /**
+   * @param waitedS at field, gate, scale and loader together @param lastedS from its start to its
+   *     end
+   */
   public void ended(int crop, double waitedS, double lastedS) {
     trips[crop]++;
     waitS[crop] += waitedS;
@@ -55,7 +61,9 @@ public final class TripBooks {
     return turnaroundS[crop];
   }
 
-  /** Whether something of the crop came to the gate on that day: its receiving hands are paid then. */
+  /**
+   * Whether something of the crop came to the gate on that day: its receiving hands are paid then.
+   */
   public boolean arrivedOn(int crop, int day) {
     return arrivedOn[crop * days + day];
   }

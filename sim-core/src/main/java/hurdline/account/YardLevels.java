@@ -4,8 +4,8 @@ import hurdline.compiled.YardPlan;
 import java.util.Arrays;
 
 /**
- * How many bales lie in the places: peaks at every rise, means as integrals over the whole horizon, hours without room,
- * and the highest level of every day.
+ * How many bales lie in the places: peaks at every rise, means as integrals over the whole horizon,
+ * hours without room, and the highest level of every day.
  */
 public final class YardLevels {
   private static final double DAY_S = 86_400;
@@ -161,7 +161,10 @@ public final class YardLevels {
     return fullS[crop];
   }
 
-  /** Highest level of the crop in one place on one day; {@code place} may be the number of places, for all together. */
+  /**
+   * Highest level of the crop in one place on one day; {@code place} may be the number of places,
+   * for all together.
+   */
   public int dayPeak(int crop, int place, int day) {
     return dayPeak[(crop * columns + place) * days + day];
   }

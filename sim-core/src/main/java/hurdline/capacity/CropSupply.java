@@ -2,7 +2,6 @@ package hurdline.capacity;
 
 import hurdline.plant.Bale;
 import hurdline.plant.Crop;
-import hurdline.plant.Delivery;
 
 /** Mean mass of a crop that a season brings: on hand, from fields and as loads, before any loss. */
 final class CropSupply {

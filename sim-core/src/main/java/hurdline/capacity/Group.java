@@ -3,7 +3,8 @@ package hurdline.capacity;
 import java.util.List;
 
 /**
- * Machines that run and stop as one: a machine alone, or all of a stretch, between which no bin lies.
+ * Machines that run and stop as one: a machine alone, or all of a stretch, between which no bin
+ * lies.
  *
  * @param members in order of flow
  * @param fed whether the feeder is among them, so that lifts to its table count

@@ -20,12 +20,12 @@ import java.util.Optional;
  *   expected  (p + Σ stops + Σ package changes + Σ screen changes + lifts) / Π (1 − share of hours down)
  * </pre>
  *
- * <p>Operation-dependent stops and changes stop the whole group and so add up; time-dependent ones of
- * different machines fall as they will, so what is left of the hours is a product. A group of one is a
- * machine alone.
+ * <p>Operation-dependent stops and changes stop the whole group and so add up; time-dependent ones
+ * of different machines fall as they will, so what is left of the hours is a product. A group of
+ * one is a machine alone.
  *
- * @see "J. A. Buzacott, Automatic transfer lines with buffer stocks, Int. J. Production Research 5 (1967):
- *     a line without stocks (from memory)"
+ * @see "J. A. Buzacott, Automatic transfer lines with buffer stocks, Int. J. Production Research 5
+ *     (1967): a line without stocks (from memory)"
  */
 final class GroupTime {
   private final CapacityPlant plant;
@@ -78,8 +78,7 @@ final class GroupTime {
   }
 
   private double ofHours(Group.Member member) {
-    double sum =
-        plant.stops.get(member.machine()).stream().mapToDouble(StopLoad::ofHours).sum();
+    double sum = plant.stops.get(member.machine()).stream().mapToDouble(StopLoad::ofHours).sum();
     return Math.min(1, sum);
   }
 
@@ -92,14 +91,18 @@ final class GroupTime {
     return addedS(member, group, freed) + ofHours(member) * allS;
   }
 
-  /** What a member adds to the running time: its stops by work, package changes and screen changes. */
+  /**
+   * What a member adds to the running time: its stops by work, package changes and screen changes.
+   */
   private double addedS(Group.Member member, Group group, Freed freed) {
     double runningS = ratedS(group, freed) * group.perLineHour();
     double sum = 0;
     for (StopLoad stop : plant.stops.get(member.machine())) {
       sum += runningS * stop.perRunningS() + kg(member) * stop.sPerKg();
     }
-    return sum + changesS(member, group, freed) + swapsPerKgFed(member, group, freed) * swapS(member);
+    return sum
+        + changesS(member, group, freed)
+        + swapsPerKgFed(member, group, freed) * swapS(member);
   }
 
   /** A member's inflow per kg fed. */
@@ -223,8 +226,7 @@ final class GroupTime {
         .findFirst()
         .orElseGet(
             () ->
-                ((Machine.BaleFeeder)
-                        layout.machine[layout.naming.machines.index(line.feed())])
+                ((Machine.BaleFeeder) layout.machine[layout.naming.machines.index(line.feed())])
                     .table());
   }
 }

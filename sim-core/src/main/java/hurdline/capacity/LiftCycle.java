@@ -1,16 +1,16 @@
 package hurdline.capacity;
 
 /**
- * Mean time from one lift of b bales to the next at a feeder that the yard never keeps waiting: with the
- * time f to feed one bale, the lift ℓ, n places on the table and h carriers,
+ * Mean time from one lift of b bales to the next at a feeder that the yard never keeps waiting:
+ * with the time f to feed one bale, the lift ℓ, n places on the table and h carriers,
  *
  * <pre>
  *   max(b·f, ℓ / min(h, g), (ℓ + max(0, b − 1 − r)·f) / g)      g = ⌊n/b⌋ groups of places, r = n − g·b
  * </pre>
  *
- * <p>A lift is asked for when b places are free. At a feeder that waits, the first bale leaves the table
- * at once and the last b − 1 feeds later, less what the r places over allow. Exact where all lifts last
- * the same.
+ * <p>A lift is asked for when b places are free. At a feeder that waits, the first bale leaves the
+ * table at once and the last b − 1 feeds later, less what the r places over allow. Exact where all
+ * lifts last the same.
  */
 final class LiftCycle {
   private LiftCycle() {}

@@ -14,14 +14,17 @@ import java.util.stream.IntStream;
 /**
  * Rated and expected capacity of one line, its crop at the mean.
  *
- * <p>Rated is what the machines can do when nothing stops: the least of them is the line's. Expected
- * takes each machine with its mean stops, package changes, screen changes and lifts; the line's is the
- * least of its stretches, whose machines stop together as no bin lies between them, of machines that
- * serve several stretches, and of the resources that all of them share. What is left out only takes
- * away: bins that run full or empty, and waits for a resource that is busy elsewhere.
+ * <p>Rated is what the machines can do when nothing stops: the least of them is the line's.
+ * Expected takes each machine with its mean stops, package changes, screen changes and lifts; the
+ * line's is the least of its stretches, whose machines stop together as no bin lies between them,
+ * of machines that serve several stretches, and of the resources that all of them share. What is
+ * left out only takes away: bins that run full or empty, and waits for a resource that is busy
+ * elsewhere.
  */
 public final class LineCapacity {
-  /** A machine whose stops and changes take less of a group's time than this is not named with it. */
+  /**
+   * A machine whose stops and changes take less of a group's time than this is not named with it.
+   */
   private static final double WORTH_NAMING = 0.05;
 
   private final CapacityPlant plant;
@@ -46,7 +49,10 @@ public final class LineCapacity {
     for (int h : layout.headOrder) {
       if (layout.headLine[h] == number) {
         stretches.add(stretch(h));
-        stretches.get(stretches.size() - 1).members().forEach(member -> machines.add(member.machine()));
+        stretches
+            .get(stretches.size() - 1)
+            .members()
+            .forEach(member -> machines.add(member.machine()));
       }
     }
     machines.forEach(m -> alone.add(alone(m)));
@@ -108,7 +114,10 @@ public final class LineCapacity {
     return load(machine) / (times.ratedS(one, Freed.nothing()) * one.perLineHour());
   }
 
-  /** What the line can be fed until a machine alone is full, nothing stopping; infinite without a limit. */
+  /**
+   * What the line can be fed until a machine alone is full, nothing stopping; infinite without a
+   * limit.
+   */
   public double ratedKgPerS(String machine) {
     return 1 / times.ratedS(alone(machine), Freed.nothing());
   }
@@ -170,13 +179,17 @@ public final class LineCapacity {
     return new Limit(1 / mostS, named ? limiting(slowest, freed) : List.of(), scarce);
   }
 
-  /** The machine that sets the pace with its twins, then those that take much of the time by stops and changes. */
+  /**
+   * The machine that sets the pace with its twins, then those that take much of the time by stops
+   * and changes.
+   */
   private List<String> limiting(Group group, Freed freed) {
     Set<String> names = new LinkedHashSet<>();
     double mostS = 0;
     for (Group.Member member : group.members()) {
       String name = layout.machine[member.machine()].name();
-      double ownS = times.ratedS(new Group(List.of(member), group.fed(), group.perLineHour()), freed);
+      double ownS =
+          times.ratedS(new Group(List.of(member), group.fed(), group.perLineHour()), freed);
       if (ownS > mostS) {
         mostS = ownS;
         names.clear();

@@ -57,7 +57,8 @@ record LineLoads(double share, int[] screen, double[][] kg, double[][] seconds, 
       if (product >= 0 && kg > 0) {
         int node = stretch.sinkNode[k];
         int packer = node < 0 ? -1 : stretch.machine[node];
-        made.add(new Made(head, packer, product, kg, fitKg(layout, product, kg, flow.sinkDry(head, k))));
+        made.add(
+            new Made(head, packer, product, kg, fitKg(layout, product, kg, flow.sinkDry(head, k))));
       }
     }
   }
@@ -68,7 +69,9 @@ record LineLoads(double share, int[] screen, double[][] kg, double[][] seconds, 
         : layout.selling.paidKg(product, dryKg, kg - dryKg);
   }
 
-  /** What of a product is fit to fill orders, at its moisture basis, per kg fed, packed or piled. */
+  /**
+   * What of a product is fit to fill orders, at its moisture basis, per kg fed, packed or piled.
+   */
   double fitKg(int product) {
     return made.stream().filter(one -> one.product == product).mapToDouble(Made::fitKg).sum();
   }

@@ -7,7 +7,9 @@ import hurdline.plant.Step;
 import java.time.LocalDate;
 import java.util.List;
 
-/** The orders of one mill of one line, by screen, and what the line can be fed while a screen is in. */
+/**
+ * The orders of one mill of one line, by screen, and what the line can be fed while a screen is in.
+ */
 final class OrderBook {
   private final CapacityPlant plant;
   private final int mill;
@@ -43,8 +45,7 @@ final class OrderBook {
   /** What must be fed for all orders of a screen's product; 0 without an order. */
   double fedForOrdersKg(int screen) {
     String product = step.makes().get(screens.get(screen));
-    double orderedKg =
-        orders(product).stream().mapToDouble(Product.Order::massKg).sum();
+    double orderedKg = orders(product).stream().mapToDouble(Product.Order::massKg).sum();
     return orderedKg > 0 ? orderedKg / with(screen).fitKgPerKgFed(product) : 0;
   }
 
@@ -55,7 +56,10 @@ final class OrderBook {
         .toList();
   }
 
-  /** The screen of the order that is due first, of several the first in the file; 0 without an order. */
+  /**
+   * The screen of the order that is due first, of several the first in the file; 0 without an
+   * order.
+   */
   int firstScreen() {
     int first = 0;
     LocalDate due = LocalDate.MAX;

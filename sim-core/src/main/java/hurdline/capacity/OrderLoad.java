@@ -19,9 +19,9 @@ import java.util.Set;
  * What orders take of what can be made.
  *
  * <p>Products of one mill that works to orders share its time, so their orders add up; any other
- * product stands alone, at the line's mean turnout. For a product that a line with expected capacity C,
- * H scheduled hours and the mean crop F makes at y per mass fed, an order of mass m takes m/Σ(y·C·H) of
- * the hours and m/Σ(y·F) of the crop, summed over the lines.
+ * product stands alone, at the line's mean turnout. For a product that a line with expected
+ * capacity C, H scheduled hours and the mean crop F makes at y per mass fed, an order of mass m
+ * takes m/Σ(y·C·H) of the hours and m/Σ(y·F) of the crop, summed over the lines.
  *
  * @param products whose orders these are
  * @param orderedKg in all
@@ -88,7 +88,9 @@ public record OrderLoad(
     return new OrderLoad(together, orderedKg, ofHours, ofCrop, firstLate);
   }
 
-  /** Products with orders among those that mills by orders make beside this one; it alone elsewhere. */
+  /**
+   * Products with orders among those that mills by orders make beside this one; it alone elsewhere.
+   */
   private static List<String> together(CapacityPlant plant, List<Line> lines, String product) {
     Set<String> names = new LinkedHashSet<>();
     names.add(product);
@@ -155,7 +157,8 @@ public record OrderLoad(
     double all = 0;
     for (Line line : lines) {
       int l = plant.layout.naming.lines.index(line.name());
-      before += plant.lineHours(l).lengthBeforeS(plant.roster.midnightS(plant.roster.day(date) + 1));
+      before +=
+          plant.lineHours(l).lengthBeforeS(plant.roster.midnightS(plant.roster.day(date) + 1));
       all += plant.lineHours(l).lengthS();
     }
     return all > 0 ? before / all : 0;

@@ -4,8 +4,8 @@ import hurdline.random.Distribution;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Mean time from one full package to the next at a filler or press that is never starved: with the time
- * f to fill one, the change C of mean c, s spouts and h hands for them,
+ * Mean time from one full package to the next at a filler or press that is never starved: with the
+ * time f to fill one, the change C of mean c, s spouts and h hands for them,
  *
  * <pre>
  *   s = 1         f + c                            filling and change follow each other

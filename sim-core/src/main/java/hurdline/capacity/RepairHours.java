@@ -4,11 +4,11 @@ import hurdline.compiled.TimeWindows;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * How repairs and a machine's hours cut each other, on average over all instants at which a stop may
- * begin, the horizon repeated without end.
+ * How repairs and a machine's hours cut each other, on average over all instants at which a stop
+ * may begin, the horizon repeated without end.
  *
- * <p>Means over {@value #INSTANTS} evenly spaced instants; the error is of the order of one over their
- * number.
+ * <p>Means over {@value #INSTANTS} evenly spaced instants; the error is of the order of one over
+ * their number.
  */
 final class RepairHours {
   private static final int INSTANTS = 2_000;

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Time that the machines of a line take of a resource for each kilogram fed: package and screen changes,
- * repairs and lifts, each machine at its own pace. Jobs at trucks and scale are left out.
+ * Time that the machines of a line take of a resource for each kilogram fed: package and screen
+ * changes, repairs and lifts, each machine at its own pace. Jobs at trucks and scale are left out.
  *
- * <p>With b seconds of work per kg, a share d of the hours for stops that come by the hour, and n of the
- * resource, it keeps up with one kilogram in b/(n − d) seconds.
+ * <p>With b seconds of work per kg, a share d of the hours for stops that come by the hour, and n
+ * of the resource, it keeps up with one kilogram in b/(n − d) seconds.
  */
 final class ResourceTime {
   private final CapacityPlant plant;
@@ -24,7 +24,11 @@ final class ResourceTime {
   private final List<Group> machines;
 
   ResourceTime(
-      CapacityPlant plant, Line line, List<LineLoads> loads, GroupTime times, List<Group> machines) {
+      CapacityPlant plant,
+      Line line,
+      List<LineLoads> loads,
+      GroupTime times,
+      List<Group> machines) {
     this.plant = plant;
     this.line = line;
     this.loads = loads;
@@ -43,7 +47,10 @@ final class ResourceTime {
     for (Group one : machines) {
       Group.Member member = one.members().get(0);
       if (!freed.machines().contains(layout.machine[member.machine()].name())) {
-        workS += changesS(member, resource) + swapsS(one, resource, freed) + repairsS(one, resource, freed);
+        workS +=
+            changesS(member, resource)
+                + swapsS(one, resource, freed)
+                + repairsS(one, resource, freed);
         ofHours += ofHours(member, resource);
       }
     }
@@ -59,7 +66,9 @@ final class ResourceTime {
     for (LineLoads choice : loads) {
       for (LineLoads.Made made : choice.made()) {
         Packaging packaging = plant.packaging[made.product()];
-        if (made.packer() == member.machine() && packaging != null && needs(packaging.needs(), resource)) {
+        if (made.packer() == member.machine()
+            && packaging != null
+            && needs(packaging.needs(), resource)) {
           sum += choice.share() * made.kg() / packaging.massKg() * Means.of(packaging.changeS());
         }
       }

@@ -9,11 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The screens that a line's mills run on in the long run: every choice of one screen a mill, with its
- * share of the mass.
+ * The screens that a line's mills run on in the long run: every choice of one screen a mill, with
+ * its share of the mass.
  *
- * <p>A mill that works to orders has the shares that follow from its orders: each takes the hours that
- * its mass needs, and what is left of the season goes by the shares without an order.
+ * <p>A mill that works to orders has the shares that follow from its orders: each takes the hours
+ * that its mass needs, and what is left of the season goes by the shares without an order.
  */
 final class ScreenChoices {
   private final CapacityPlant plant;
@@ -44,7 +44,8 @@ final class ScreenChoices {
     for (Step step : line.steps()) {
       int m = layout.naming.machines.find(step.machine());
       if (m >= 0 && layout.machine[m] instanceof Machine.HammerMill hammer) {
-        choices = spread(choices, m, m == mill ? only(hammer, screen) : shares(hammer, m, step, mill));
+        choices =
+            spread(choices, m, m == mill ? only(hammer, screen) : shares(hammer, m, step, mill));
       }
     }
     return choices.stream()
@@ -72,7 +73,10 @@ final class ScreenChoices {
     return shares;
   }
 
-  /** Of a second mill that works to orders the screen that is asked for first, so that none waits for another. */
+  /**
+   * Of a second mill that works to orders the screen that is asked for first, so that none waits
+   * for another.
+   */
   private double[] shares(Machine.HammerMill mill, int m, Step step, int other) {
     ScreenPlan mix = ScreenPlan.of(layout.plant, mill, step);
     if (mix.byOrders()) {

@@ -13,20 +13,20 @@ import java.util.List;
  *   <li>operation-dependent, counted on {@code running} hours or {@code worked} mass: L/E for each
  *       second that the machine runs or kilogram that it takes in, so that alone it is available
  *       E/(E + L) of its hours, E in time at its rate;
- *   <li>time-dependent, counted on {@code crewed} or {@code calendar} hours: L/(E + L) of the hours,
- *       whether it runs or not. By the calendar, with repairs in hours only, the cycle is E and the
- *       clock time D of a repair, and L/(E + D) is per hour of the calendar.
+ *   <li>time-dependent, counted on {@code crewed} or {@code calendar} hours: L/(E + L) of the
+ *       hours, whether it runs or not. By the calendar, with repairs in hours only, the cycle is E
+ *       and the clock time D of a repair, and L/(E + D) is per hour of the calendar.
  * </ul>
  *
- * <p>A machine's own stops wait for one another, which is left out: with several time-dependent ones
- * the share is a little high, by the order of the product of their shares.
+ * <p>A machine's own stops wait for one another, which is left out: with several time-dependent
+ * ones the share is a little high, by the order of the product of their shares.
  *
  * @param stop which
  * @param ofHours share of the machine's hours, 0 to 1
  * @param perRunningS seconds for each second of running at any rate
  * @param sPerKg seconds for each kilogram of inflow
- * @see "J. A. Buzacott and J. G. Shanthikumar, Stochastic Models of Manufacturing Systems (1993), ch. 6:
- *     operation-dependent and time-dependent failures (from memory)"
+ * @see "J. A. Buzacott and J. G. Shanthikumar, Stochastic Models of Manufacturing Systems (1993),
+ *     ch. 6: operation-dependent and time-dependent failures (from memory)"
  */
 record StopLoad(Stop stop, double ofHours, double perRunningS, double sPerKg) {
 

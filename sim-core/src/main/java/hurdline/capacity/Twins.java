@@ -28,8 +28,7 @@ public final class Twins {
 
   /** A machine and its twins, in order of flow. */
   List<String> of(String machine) {
-    Group mine =
-        alone.stream().filter(one -> name(one).equals(machine)).findFirst().orElseThrow();
+    Group mine = alone.stream().filter(one -> name(one).equals(machine)).findFirst().orElseThrow();
     return alone.stream()
         .filter(one -> one == mine || areTwins(one, mine))
         .map(this::name)

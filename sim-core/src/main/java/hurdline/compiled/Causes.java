@@ -48,7 +48,8 @@ public final class Causes {
       if (machine instanceof Machine.Packer) {
         change[m] = add(machine.name() + ".package_change");
       } else {
-        change[m] = machine instanceof Machine.HammerMill ? add(machine.name() + ".screen_change") : -1;
+        change[m] =
+            machine instanceof Machine.HammerMill ? add(machine.name() + ".screen_change") : -1;
       }
       for (int k : layout.stops.of(m)) {
         stop[k] = add(machine.name() + "." + layout.stops.stop(k).name());

@@ -89,10 +89,15 @@ public final class CompiledLines {
 
   public final Machine[] machine;
 
-  /** [mill][screen] the product that the lines' steps name, −1 where none does; null for all but mills. */
+  /**
+   * [mill][screen] the product that the lines' steps name, −1 where none does; null for all but
+   * mills.
+   */
   public final int[][] makes;
 
-  /** [mill][screen] what the motor allows at the reference moisture, kg/s; null for all but mills. */
+  /**
+   * [mill][screen] what the motor allows at the reference moisture, kg/s; null for all but mills.
+   */
   public final double[][] motorKgPerS;
 
   /** [mill][screen] share of hurd that becomes fines; null for all but mills. */
@@ -225,7 +230,11 @@ public final class CompiledLines {
 
   private Bale bale(int line) {
     String name = naming.crops.name(crop[line]);
-    return plant.crops().stream().filter(c -> c.name().equals(name)).findFirst().orElseThrow().bale();
+    return plant.crops().stream()
+        .filter(c -> c.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .bale();
   }
 
   private record Draw(Line line, Step entry) {}

@@ -11,14 +11,20 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The deliveries compiled: crops by name, fields by crop and name, trucks by crop, resources by name. A crop that nothing
- * brings has no fields, no trucks and no loads.
+ * The deliveries compiled: crops by name, fields by crop and name, trucks by crop, resources by
+ * name. A crop that nothing brings has no fields, no trucks and no loads.
  */
 public final class Haulage {
-  /** What a job holds while it lasts: the resource's number (the number of resources for none) and its rank there. */
+  /**
+   * What a job holds while it lasts: the resource's number (the number of resources for none) and
+   * its rank there.
+   */
   public record Needs(int resource, int rank) {}
 
-  /** A field, its crop's number and the day of the horizon on which it should be ready; below 0 before the horizon. */
+  /**
+   * A field, its crop's number and the day of the horizon on which it should be ready; below 0
+   * before the horizon.
+   */
   public record CropField(int crop, Delivery.Field field, int readyDay) {}
 
   private final List<Optional<Delivery>> deliveries; // by crop
@@ -62,7 +68,8 @@ public final class Haulage {
   }
 
   private void compile(Plant plant, Roster roster, int crop, String name) {
-    Optional<Delivery> delivery = plant.deliveries().stream().filter(d -> d.crop().equals(name)).findFirst();
+    Optional<Delivery> delivery =
+        plant.deliveries().stream().filter(d -> d.crop().equals(name)).findFirst();
     deliveries.add(delivery);
     delivery.stream()
         .flatMap(d -> d.fields().stream())
@@ -95,13 +102,16 @@ public final class Haulage {
   private void compileDays(Roster roster, int crop, Delivery delivery) {
     TimeWindows receiving = roster.receiving(delivery.crop());
     for (int day = 0; day < days; day++) {
-      balerWorks[crop * days + day] = delivery.hours().days().contains(roster.date(day).getDayOfWeek());
-      receivingS[crop * days + day] = receiving.lengthS(roster.midnightS(day), roster.midnightS(day + 1));
+      balerWorks[crop * days + day] =
+          delivery.hours().days().contains(roster.date(day).getDayOfWeek());
+      receivingS[crop * days + day] =
+          receiving.lengthS(roster.midnightS(day), roster.midnightS(day + 1));
     }
   }
 
   private static Needs needs(Plant plant, String kind, Optional<Job> job) {
-    List<Resource> byName = plant.resources().stream().sorted(Comparator.comparing(Resource::name)).toList();
+    List<Resource> byName =
+        plant.resources().stream().sorted(Comparator.comparing(Resource::name)).toList();
     String needed = job.flatMap(Job::needs).orElse("");
     for (int resource = 0; resource < byName.size(); resource++) {
       if (byName.get(resource).name().equals(needed)) {
@@ -139,10 +149,12 @@ public final class Haulage {
   }
 
   /**
-   * Mean mass that the crop's fields bear, kg as-is: E[s] · Σ aₖ · E[yₖ], s the season factor, aₖ the areas, yₖ the yields.
+   * Mean mass that the crop's fields bear, kg as-is: E[s] · Σ aₖ · E[yₖ], s the season factor, aₖ
+   * the areas, yₖ the yields.
    *
-   * <p>One factor is drawn for all fields of the crop, and each yield apart from it and from the others, so the mean of each
-   * product is that of its means. What is drawn below 0 counts as 0, in the means too.
+   * <p>One factor is drawn for all fields of the crop, and each yield apart from it and from the
+   * others, so the mean of each product is that of its means. What is drawn below 0 counts as 0, in
+   * the means too.
    */
   public double meanCropKg(int crop) {
     return meanCropKg[crop];
@@ -173,7 +185,10 @@ public final class Haulage {
     return unload.get(crop);
   }
 
-  /** Whether the crop's balers work on that day if it is dry: a day of the receiving hours, closed or not. */
+  /**
+   * Whether the crop's balers work on that day if it is dry: a day of the receiving hours, closed
+   * or not.
+   */
   public boolean balerWorks(int crop, int day) {
     return balerWorks[crop * days + day];
   }

@@ -17,7 +17,8 @@ record Horizon(LocalDate first, int days, Set<LocalDate> closed) {
   static Horizon of(hurdline.plant.Calendar calendar) {
     long days = ChronoUnit.DAYS.between(calendar.from(), calendar.to()) + 1;
     if (!(days >= 1)) {
-      throw new IllegalArgumentException("to is " + calendar.to() + "; expected not before from, " + calendar.from());
+      throw new IllegalArgumentException(
+          "to is " + calendar.to() + "; expected not before from, " + calendar.from());
     }
     return new Horizon(calendar.from(), Math.toIntExact(days), calendar.closed());
   }

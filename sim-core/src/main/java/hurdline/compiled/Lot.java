@@ -2,7 +2,10 @@ package hurdline.compiled;
 
 import hurdline.plant.LotAttribute;
 
-/** What a kilogram as is of some material is: dry matter and water by component, and its attributes. Written over and over. */
+/**
+ * What a kilogram as is of some material is: dry matter and water by component, and its attributes.
+ * Written over and over.
+ */
 public final class Lot {
   private static final LotAttribute[] ATTRIBUTES = LotAttribute.values();
 
@@ -18,7 +21,10 @@ public final class Lot {
     attribute = new double[ATTRIBUTES.length];
   }
 
-  /** Numbers that a lot takes up in a row: dry matter by component, then water likewise, then what its attributes bring. */
+  /**
+   * Numbers that a lot takes up in a row: dry matter by component, then water likewise, then what
+   * its attributes bring.
+   */
   public static int width(int components) {
     return 2 * components + ATTRIBUTES.length;
   }

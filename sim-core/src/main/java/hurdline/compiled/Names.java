@@ -3,7 +3,10 @@ package hurdline.compiled;
 import java.util.Arrays;
 import java.util.Collection;
 
-/** Names numbered in their own order, so that nothing computed hangs on the order of keys in the file. */
+/**
+ * Names numbered in their own order, so that nothing computed hangs on the order of keys in the
+ * file.
+ */
 public final class Names {
   private final String[] sorted;
 
@@ -29,7 +32,8 @@ public final class Names {
   public int index(String name) {
     int at = find(name);
     if (at < 0) {
-      throw new IllegalArgumentException("no name \"" + name + "\" among " + Arrays.toString(sorted));
+      throw new IllegalArgumentException(
+          "no name \"" + name + "\" among " + Arrays.toString(sorted));
     }
     return at;
   }

@@ -9,10 +9,11 @@ import java.util.List;
 /**
  * Lays the hours that a bin's draw keeps for itself on the horizon.
  *
- * <p>Without dates they follow each campaign of the line, from when it begins. With one date or both they are one range,
- * what is missing taken from the line's first or last campaign. Shifts left out are, on each date, those of the campaign
- * that the date lies in, or of the last one before it, or of the first. No shift starts in a changeover of the line, and
- * one that runs into it is broken off in its hours, though paid whole.
+ * <p>Without dates they follow each campaign of the line, from when it begins. With one date or
+ * both they are one range, what is missing taken from the line's first or last campaign. Shifts
+ * left out are, on each date, those of the campaign that the date lies in, or of the last one
+ * before it, or of the first. No shift starts in a changeover of the line, and one that runs into
+ * it is broken off in its hours, though paid whole.
  */
 final class OwnHoursPlan {
   private final Horizon horizon;
@@ -20,7 +21,9 @@ final class OwnHoursPlan {
   private final List<Campaign> campaigns;
   private final SeasonPlan season;
 
-  /** @param campaigns of the season, in its order */
+  /**
+   * @param campaigns of the season, in its order
+   */
   OwnHoursPlan(Horizon horizon, ShiftPlan plan, List<Campaign> campaigns, SeasonPlan season) {
     this.horizon = horizon;
     this.plan = plan;
@@ -46,7 +49,8 @@ final class OwnHoursPlan {
       shifts.addAll(inRange);
     }
     List<PaidShift> once = shifts.stream().distinct().toList();
-    return new BinHours(line.name(), step.machine(), plan.worked(once).minus(changing), owned.build(), once);
+    return new BinHours(
+        line.name(), step.machine(), plan.worked(once).minus(changing), owned.build(), once);
   }
 
   private List<Range> ranges(String line, Step.OwnHours own) {
@@ -55,7 +59,8 @@ final class OwnHoursPlan {
       Campaign campaign = campaigns.get(i);
       if (campaign.line().equals(line)) {
         double beginS = season.campaigns().get(i).beginS();
-        ofCampaigns.add(new Range(horizon.day(campaign.from()), horizon.day(campaign.to()), beginS));
+        ofCampaigns.add(
+            new Range(horizon.day(campaign.from()), horizon.day(campaign.to()), beginS));
       }
     }
     if (own.from().isEmpty() && own.to().isEmpty()) {
@@ -65,11 +70,15 @@ final class OwnHoursPlan {
       return List.of();
     }
     int first = own.from().map(horizon::day).orElseGet(() -> ofCampaigns.get(0).firstDay());
-    int last = own.to().map(horizon::day).orElseGet(() -> ofCampaigns.get(ofCampaigns.size() - 1).lastDay());
+    int last =
+        own.to()
+            .map(horizon::day)
+            .orElseGet(() -> ofCampaigns.get(ofCampaigns.size() - 1).lastDay());
     return first > last ? List.of() : List.of(new Range(first, last, 0));
   }
 
-  private List<PaidShift> shiftsIn(Range range, String line, Step.OwnHours own, TimeWindows changing) {
+  private List<PaidShift> shiftsIn(
+      Range range, String line, Step.OwnHours own, TimeWindows changing) {
     List<PaidShift> shifts = new ArrayList<>();
     int end = Math.min(range.lastDay() + 1, horizon.days());
     for (int day = Math.max(0, range.firstDay()); day < end; day++) {
@@ -98,7 +107,9 @@ final class OwnHoursPlan {
     TimeWindowsBuilder changing = new TimeWindowsBuilder();
     for (ChangeoverHours changeover : season.changeovers()) {
       boolean before = campaigns.get(changeover.before()).line().equals(line);
-      boolean after = changeover.after().isPresent() && campaigns.get(changeover.after().getAsInt()).line().equals(line);
+      boolean after =
+          changeover.after().isPresent()
+              && campaigns.get(changeover.after().getAsInt()).line().equals(line);
       if (before || after) {
         changing.add(changeover.fromS(), changeover.toS());
       }

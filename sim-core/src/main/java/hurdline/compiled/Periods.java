@@ -10,7 +10,9 @@ public final class Periods {
   private final double endS;
   private final List<LocalDate> firstDates;
 
-  /** @param firstDays first day of each period, from 0 on, rising; read only */
+  /**
+   * @param firstDays first day of each period, from 0 on, rising; read only
+   */
   Periods(Horizon horizon, int[] firstDays) {
     fromS = Arrays.stream(firstDays).mapToDouble(day -> day * Horizon.DAY_S).toArray();
     endS = horizon.lengthS();

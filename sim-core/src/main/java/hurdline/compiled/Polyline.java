@@ -2,7 +2,10 @@ package hurdline.compiled;
 
 import hurdline.plant.Curve;
 
-/** A correction curve in flat arrays: piecewise linear, level beyond its ends; 1 where it has no points. */
+/**
+ * A correction curve in flat arrays: piecewise linear, level beyond its ends; 1 where it has no
+ * points.
+ */
 public final class Polyline {
   private final double[] at;
   private final double[] factor;

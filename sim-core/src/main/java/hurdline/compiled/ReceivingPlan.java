@@ -2,7 +2,10 @@ package hurdline.compiled;
 
 import hurdline.plant.Delivery;
 
-/** Lays receiving hours and the hours of load streams on the horizon; closed days have none of either. */
+/**
+ * Lays receiving hours and the hours of load streams on the horizon; closed days have none of
+ * either.
+ */
 final class ReceivingPlan {
   private final Horizon horizon;
 
@@ -16,7 +19,8 @@ final class ReceivingPlan {
 
   /** A stream's own hours between its dates; none where the crop comes from fields only. */
   TimeWindows loads(Delivery delivery) {
-    return delivery.loads()
+    return delivery
+        .loads()
         .map(loads -> on(horizon.day(loads.from()), horizon.day(loads.to()), loads.hours()))
         .orElse(TimeWindows.NONE);
   }

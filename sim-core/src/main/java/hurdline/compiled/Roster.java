@@ -17,11 +17,13 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
- * Who works when: the plant's calendar, season, own hours and receiving hours in seconds of the horizon.
+ * Who works when: the plant's calendar, season, own hours and receiving hours in seconds of the
+ * horizon.
  *
- * <p>Made once from a plant whose rules hold; all that the horizon does not reach is cut off. It knows what the dates
- * say and not what happens: a campaign may end before its last date because its crop has run out, and that is for the
- * replication to find. Lists are in the season's or the file's order.
+ * <p>Made once from a plant whose rules hold; all that the horizon does not reach is cut off. It
+ * knows what the dates say and not what happens: a campaign may end before its last date because
+ * its crop has run out, and that is for the replication to find. Lists are in the season's or the
+ * file's order.
  */
 public final class Roster {
   private final Horizon horizon;
@@ -75,9 +77,10 @@ public final class Roster {
   }
 
   private Periods periods(Predicate<LocalDate> startsOne) {
-    int[] firstDays = IntStream.range(0, horizon.days())
-        .filter(day -> day == 0 || startsOne.test(horizon.date(day)))
-        .toArray();
+    int[] firstDays =
+        IntStream.range(0, horizon.days())
+            .filter(day -> day == 0 || startsOne.test(horizon.date(day)))
+            .toArray();
     return new Periods(horizon, firstDays);
   }
 
@@ -124,7 +127,9 @@ public final class Roster {
 
   /** Hours of the head that draws from this bin in this line, if it keeps its own. */
   public Optional<BinHours> ownHours(String line, String bin) {
-    return ownHours.stream().filter(own -> own.line().equals(line) && own.bin().equals(bin)).findFirst();
+    return ownHours.stream()
+        .filter(own -> own.line().equals(line) && own.bin().equals(bin))
+        .findFirst();
   }
 
   /** Receiving hours of a crop; none for one that is not delivered. */
@@ -132,7 +137,10 @@ public final class Roster {
     return receiving.getOrDefault(crop, TimeWindows.NONE);
   }
 
-  /** Hours between its dates in which a crop's stream of loads runs; none for one that has no stream. */
+  /**
+   * Hours between its dates in which a crop's stream of loads runs; none for one that has no
+   * stream.
+   */
   public TimeWindows loadsHours(String crop) {
     return loads.getOrDefault(crop, TimeWindows.NONE);
   }

@@ -80,8 +80,8 @@ public final class ScreenPlan {
   }
 
   /**
-   * The screen with the greatest share · all milled − milled on it; ties go to the larger share, then
-   * to the earlier in the list.
+   * The screen with the greatest share · all milled − milled on it; ties go to the larger share,
+   * then to the earlier in the list.
    *
    * @param milledKg by screen
    * @return −1 where there are no shares

@@ -9,11 +9,13 @@ import java.util.Map;
 import java.util.OptionalInt;
 
 /**
- * Lays campaigns and changeovers on the horizon, in the season's order, since each may wait for the one before it.
+ * Lays campaigns and changeovers on the horizon, in the season's order, since each may wait for the
+ * one before it.
  *
- * <p>A changeover takes the first dates after the campaign before it on which that campaign's shifts would start. It
- * begins at 00:00 of the first of them, or when a shift of that campaign that runs past this ends. A campaign waits for
- * the changeovers that stand directly before it in the list, and a second changeover in a row follows the first.
+ * <p>A changeover takes the first dates after the campaign before it on which that campaign's
+ * shifts would start. It begins at 00:00 of the first of them, or when a shift of that campaign
+ * that runs past this ends. A campaign waits for the changeovers that stand directly before it in
+ * the list, and a second changeover in a row follows the first.
  */
 final class SeasonPlan {
   private final Horizon horizon;
@@ -52,13 +54,22 @@ final class SeasonPlan {
     double plannedS = horizon.cutS(horizon.day(campaign.from()) * Horizon.DAY_S);
     double beginS = Math.max(plannedS, changedByS);
     List<PaidShift> shifts = shiftsOf(campaign, beginS);
-    double untilS = Math.max(beginS, horizon.cutS((horizon.day(campaign.to()) + 1) * Horizon.DAY_S));
+    double untilS =
+        Math.max(beginS, horizon.cutS((horizon.day(campaign.to()) + 1) * Horizon.DAY_S));
     for (PaidShift shift : shifts) {
       untilS = Math.max(untilS, shift.toS());
     }
     int ordinal = campaignsOfLine.merge(campaign.line(), 1, Integer::sum);
-    campaigns.add(new CampaignHours(
-        entry, campaign.line(), ordinal, plannedS, beginS, untilS, plan.worked(shifts), shifts));
+    campaigns.add(
+        new CampaignHours(
+            entry,
+            campaign.line(),
+            ordinal,
+            plannedS,
+            beginS,
+            untilS,
+            plan.worked(shifts),
+            shifts));
     last = campaign;
     changedByDay = horizon.day(campaign.to());
     changedByS = 0;
@@ -80,7 +91,8 @@ final class SeasonPlan {
 
   private void add(int entry, SeasonEntry.Changeover changeover) {
     if (last == null) {
-      throw new IllegalArgumentException("season entry " + entry + " is a changeover; expected a campaign before it");
+      throw new IllegalArgumentException(
+          "season entry " + entry + " is a changeover; expected a campaign before it");
     }
     int before = campaigns.size() - 1;
     List<Calendar.Shift> shifts = plan.named(last.shifts());
@@ -88,9 +100,11 @@ final class SeasonPlan {
     double freeS = Math.max(campaigns.get(before).untilS(), changedByS);
     double fromS = Math.max(freeS, startS(dates, changeover.days()));
     double toS = Math.max(fromS, endS(dates, changeover.days()));
-    OptionalInt after = before + 1 < campaignsInAll ? OptionalInt.of(before + 1) : OptionalInt.empty();
+    OptionalInt after =
+        before + 1 < campaignsInAll ? OptionalInt.of(before + 1) : OptionalInt.empty();
     double paidS = changeover.hands() * earliestShiftsS(dates, shifts);
-    changeovers.add(new ChangeoverHours(entry, fromS, toS, before, after, changeover.hands(), paidS));
+    changeovers.add(
+        new ChangeoverHours(entry, fromS, toS, before, after, changeover.hands(), paidS));
     changedByDay = dates.isEmpty() ? changedByDay : dates.get(dates.size() - 1);
     changedByS = toS;
   }

@@ -11,7 +11,8 @@ public final class Selling {
   private static final double ROUNDING = 1e-9;
 
   private final Basis[] basis;
-  private final double[] atMost; // [product] water over mass; infinite where all moistures sell alike
+  private final double[]
+      atMost; // [product] water over mass; infinite where all moistures sell alike
 
   Selling(Plant plant, Indexes naming) {
     SellingBasis found = new SellingBasis(plant);

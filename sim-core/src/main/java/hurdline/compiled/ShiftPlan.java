@@ -8,8 +8,8 @@ import java.util.List;
 /**
  * Lays the calendar's shifts on the days of the horizon.
  *
- * <p>A shift belongs to the day on which it starts: that day must be one of its days of the week and not closed, however
- * far into the next it runs. The end of the horizon cuts it.
+ * <p>A shift belongs to the day on which it starts: that day must be one of its days of the week
+ * and not closed, however far into the next it runs. The end of the horizon cuts it.
  */
 final class ShiftPlan {
   private final Horizon horizon;
@@ -43,7 +43,8 @@ final class ShiftPlan {
     for (Calendar.Shift shift : shifts) {
       if (horizon.opens(day, shift.days())) {
         double fromS = day * Horizon.DAY_S + shift.fromS();
-        starting.add(new PaidShift(line, shift.name(), day, fromS, horizon.cutS(fromS + shift.lengthS())));
+        starting.add(
+            new PaidShift(line, shift.name(), day, fromS, horizon.cutS(fromS + shift.lengthS())));
       }
     }
     starting.sort(Comparator.comparingDouble(PaidShift::fromS));

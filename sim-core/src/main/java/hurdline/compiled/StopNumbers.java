@@ -7,8 +7,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The one numbering of all machines' stops: machine by machine, by name within one. Whatever has a place
- * for each stop (its cause, its slot, its job, its count) has it under this number.
+ * The one numbering of all machines' stops: machine by machine, by name within one. Whatever has a
+ * place for each stop (its cause, its slot, its job, its count) has it under this number.
  */
 public final class StopNumbers {
   private final List<Stop> stops = new ArrayList<>();
@@ -18,7 +18,8 @@ public final class StopNumbers {
   StopNumbers(Machine[] machine) {
     of = new int[machine.length][];
     for (int m = 0; m < machine.length; m++) {
-      List<Stop> own = machine[m].common().stops().stream().sorted(Comparator.comparing(Stop::name)).toList();
+      List<Stop> own =
+          machine[m].common().stops().stream().sorted(Comparator.comparing(Stop::name)).toList();
       of[m] = new int[own.size()];
       for (int i = 0; i < own.size(); i++) {
         of[m][i] = stops.size();

@@ -17,7 +17,10 @@ public final class Stretch {
     PILED,
     /** A product in the filler or press of {@link #sinkNode}. */
     PACKED,
-    /** The product of the screen that is in mill {@link #sinkTarget}, in the filler of {@link #sinkNode}. */
+    /**
+     * The product of the screen that is in mill {@link #sinkTarget}, in the filler of {@link
+     * #sinkNode}.
+     */
     PACKED_FROM_MILL,
     WASTE,
     /** What a cyclone lets go. */

@@ -146,8 +146,7 @@ final class StretchCompiler {
   private void fillPacker(int node, Step.Packs packs) {
     int sink =
         packs instanceof Step.PacksFromMill from
-            ? to.sink(
-                Stretch.Sink.PACKED_FROM_MILL, naming.machines.index(from.mill()), node)
+            ? to.sink(Stretch.Sink.PACKED_FROM_MILL, naming.machines.index(from.mill()), node)
             : to.sink(
                 Stretch.Sink.PACKED,
                 naming.products.index(((Step.PacksProduct) packs).product()),
@@ -204,8 +203,7 @@ final class StretchCompiler {
     }
     Polyline[] curves = new Polyline[naming.components.count()];
     for (int c = 0; c < curves.length; c++) {
-      curves[c] =
-          new Polyline(byComponent.getOrDefault(naming.components.name(c), Curve.NONE));
+      curves[c] = new Polyline(byComponent.getOrDefault(naming.components.name(c), Curve.NONE));
     }
     return curves;
   }

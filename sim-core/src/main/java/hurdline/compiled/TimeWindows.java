@@ -3,16 +3,18 @@ package hurdline.compiled;
 import java.util.Arrays;
 
 /**
- * Hours of the horizon: disjoint intervals [from, to) of seconds, in order, none empty; two that touch are one.
+ * Hours of the horizon: disjoint intervals [from, to) of seconds, in order, none empty; two that
+ * touch are one.
  *
- * <p>Kept as flat arrays, so that a question costs a binary search and a caller that walks along may keep an index of
- * its own. Never changes once made.
+ * <p>Kept as flat arrays, so that a question costs a binary search and a caller that walks along
+ * may keep an index of its own. Never changes once made.
  */
 public final class TimeWindows {
   public static final TimeWindows NONE = new TimeWindows(new double[0], new double[0]);
 
   private final double[] fromS;
   private final double[] toS;
+
   /** [i]: length of all intervals before i; the last entry is the length of all. */
   private final double[] lengthBeforeS;
 
@@ -26,7 +28,8 @@ public final class TimeWindows {
   }
 
   /**
-   * Hours from ends in turn: from, to, from, to … The intervals may come in any order, overlap, and be empty.
+   * Hours from ends in turn: from, to, from, to … The intervals may come in any order, overlap, and
+   * be empty.
    *
    * @param endsS an even number of instants, read only, each interval's end not before its start
    */
@@ -96,8 +99,9 @@ public final class TimeWindows {
   }
 
   /**
-   * The first instant before which so much of the hours lies: the end of an interval rather than the start of the
-   * next, and the first start for a length of 0; +∞ if there are not so many hours.
+   * The first instant before which so much of the hours lies: the end of an interval rather than
+   * the start of the next, and the first start for a length of 0; +∞ if there are not so many
+   * hours.
    */
   public double afterS(double lengthS) {
     if (fromS.length == 0 || lengthS > lengthS()) {
@@ -152,7 +156,9 @@ public final class TimeWindows {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof TimeWindows hours && Arrays.equals(fromS, hours.fromS) && Arrays.equals(toS, hours.toS);
+    return other instanceof TimeWindows hours
+        && Arrays.equals(fromS, hours.fromS)
+        && Arrays.equals(toS, hours.toS);
   }
 
   @Override

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Gathers intervals in any order and makes hours of them; what is empty or ends before it starts is left out. */
+/**
+ * Gathers intervals in any order and makes hours of them; what is empty or ends before it starts is
+ * left out.
+ */
 final class TimeWindowsBuilder {
   private record Interval(double fromS, double toS) {}
 

@@ -10,7 +10,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The yard compiled: crops and components by name, places in the order in which they are filled. */
+/**
+ * The yard compiled: crops and components by name, places in the order in which they are filled.
+ */
 public final class YardPlan {
 
   /** In which order bales of a crop are picked. */
@@ -43,7 +45,8 @@ public final class YardPlan {
     for (int place = 0; place < places.size(); place++) {
       List<String> only = places.get(place).crops();
       for (int crop = 0; crop < crops.size(); crop++) {
-        takes[place * crops.size() + crop] = only.isEmpty() || only.contains(crops.get(crop).name());
+        takes[place * crops.size() + crop] =
+            only.isEmpty() || only.contains(crops.get(crop).name());
       }
     }
     holds = places.stream().mapToInt(Yard.Place::holds).toArray();
@@ -75,7 +78,8 @@ public final class YardPlan {
     List<String> named = yard.pick() instanceof Yard.ByPlace byPlace ? byPlace.places() : List.of();
     List<String> all = yard.places().stream().map(Yard.Place::name).toList();
     IntStream first = named.stream().mapToInt(all::indexOf);
-    IntStream rest = IntStream.range(0, all.size()).filter(place -> !named.contains(all.get(place)));
+    IntStream rest =
+        IntStream.range(0, all.size()).filter(place -> !named.contains(all.get(place)));
     return IntStream.concat(first, rest).toArray();
   }
 

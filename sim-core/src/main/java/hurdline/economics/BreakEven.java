@@ -7,8 +7,9 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 /**
  * The factor nearest to 1 at which a value crosses zero.
  *
- * <p>From 1 outward, in steps of half as much again, up and down in turn, until the value has changed its sign over a
- * step; then by Brent's method within it. A value that jumps over zero has its crossing where it jumps.
+ * <p>From 1 outward, in steps of half as much again, up and down in turn, until the value has
+ * changed its sign over a step; then by Brent's method within it. A value that jumps over zero has
+ * its crossing where it jumps.
  *
  * @param factor where it crosses; none if the value kept its sign over the whole range
  * @param from least factor at which the value was looked at
@@ -22,10 +23,9 @@ public record BreakEven(OptionalDouble factor, double from, double to, double at
     return 1e-3;
   }
 
-
   /**
-   * How many values a search tries, about: linear, bent and jumping values with crossings from 0.07 to 14 took 10 to 15 on
-   * average, and 25 at most.
+   * How many values a search tries, about: linear, bent and jumping values with crossings from 0.07
+   * to 14 took 10 to 15 on average, and 25 at most.
    */
   public static int usualTries() {
     return 12;
@@ -100,7 +100,8 @@ public record BreakEven(OptionalDouble factor, double from, double to, double at
     }
 
     private double within(double low, double high) {
-      return new BrentSolver(tolerance(), tolerance() * low).solve(EVALUATIONS, value::applyAsDouble, low, high);
+      return new BrentSolver(tolerance(), tolerance() * low)
+          .solve(EVALUATIONS, value::applyAsDouble, low, high);
     }
   }
 }

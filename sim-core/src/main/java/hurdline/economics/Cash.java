@@ -16,10 +16,12 @@ public record Cash(double[] atYr, double[] amounts) {
     }
     for (int at = 0; at < atYr.length; at++) {
       if (!(at == 0 ? atYr[at] == 0 : atYr[at] > atYr[at - 1])) {
-        throw new IllegalArgumentException("time " + at + " is " + atYr[at] + "; expected rising from 0");
+        throw new IllegalArgumentException(
+            "time " + at + " is " + atYr[at] + "; expected rising from 0");
       }
       if (!Double.isFinite(amounts[at])) {
-        throw new IllegalArgumentException("amount " + at + " is " + amounts[at] + "; expected a finite number");
+        throw new IllegalArgumentException(
+            "amount " + at + " is " + amounts[at] + "; expected a finite number");
       }
     }
   }
@@ -55,8 +57,8 @@ public record Cash(double[] atYr, double[] amounts) {
   }
 
   /**
-   * Years until the discounted running sum first reaches zero, on a straight line between two payments; infinite if it
-   * never does, 0 if nothing is paid at the beginning.
+   * Years until the discounted running sum first reaches zero, on a straight line between two
+   * payments; infinite if it never does, 0 if nothing is paid at the beginning.
    *
    * @param rate 0 for simple payback
    * @see "Sullivan, Wicks and Koelling, Engineering Economy, ch. 5, payback period method"

@@ -6,16 +6,20 @@ import java.util.stream.Stream;
 /**
  * The rates above −50 % a year at which payments have a net present value of zero.
  *
- * <p>With x = 1/(1 + i) the present value is a sum of powers of x, and every rate above −100 % is one of its roots above
- * zero. Payments that change their sign once have exactly one such root (Descartes' rule of signs); with more changes
- * there may be none, one or several. A rate at or below −50 %, at which money halves in a year, comes of a small loss in a late
- * year and says nothing about a purchase; it is left out.
+ * <p>With x = 1/(1 + i) the present value is a sum of powers of x, and every rate above −100 % is
+ * one of its roots above zero. Payments that change their sign once have exactly one such root
+ * (Descartes' rule of signs); with more changes there may be none, one or several. A rate at or
+ * below −50 %, at which money halves in a year, comes of a small loss in a late year and says
+ * nothing about a purchase; it is left out.
  *
  * @param rates all of them, shares a year, rising
  * @see "Sullivan, Wicks and Koelling, Engineering Economy, ch. 5, on multiple rates of return"
  */
 public record InternalRate(List<Double> rates) {
-  /** Common practice, no source: no purchase is judged by a rate at which money halves in a year or faster. */
+  /**
+   * Common practice, no source: no purchase is judged by a rate at which money halves in a year or
+   * faster.
+   */
   private static final double LOWEST = -0.5;
 
   /** Rates are found to some 1e-14; one this near the discount rate is on neither side of it. */
@@ -40,9 +44,10 @@ public record InternalRate(List<Double> rates) {
   }
 
   /**
-   * The rate that an investor means: the one up to which the purchase stays worth its price as the discount rate rises, or if it
-   * loses as it is, the one to which the discount rate would have to fall. So it is above the discount rate exactly where the net
-   * present value is above zero. NaN where there is none on that side.
+   * The rate that an investor means: the one up to which the purchase stays worth its price as the
+   * discount rate rises, or if it loses as it is, the one to which the discount rate would have to
+   * fall. So it is above the discount rate exactly where the net present value is above zero. NaN
+   * where there is none on that side.
    *
    * @param cash of which these are the rates
    * @param discount share a year

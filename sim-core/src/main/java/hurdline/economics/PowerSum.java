@@ -8,9 +8,9 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 /**
  * f(x) = Σ aₖ·x^tₖ over x above 0, powers rising and not necessarily whole.
  *
- * <p>Its roots lie between those of its derivative, where it only rises or only falls, so one look at each such stretch
- * finds them all. Divided by the lowest power, the sum begins with a constant, and its derivative has one term less:
- * the search ends.
+ * <p>Its roots lie between those of its derivative, where it only rises or only falls, so one look
+ * at each such stretch finds them all. Divided by the lowest power, the sum begins with a constant,
+ * and its derivative has one term less: the search ends.
  */
 final class PowerSum {
   /** Sums this small against their terms are a root that is touched and not crossed. */

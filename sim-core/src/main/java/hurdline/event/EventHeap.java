@@ -16,7 +16,9 @@ public final class EventHeap {
   private int size;
   private long entries;
 
-  /** @param expected how many things to make room for at first, above 0 */
+  /**
+   * @param expected how many things to make room for at first, above 0
+   */
   public EventHeap(int expected) {
     atS = new double[expected];
     order = new int[expected];
@@ -38,7 +40,10 @@ public final class EventHeap {
     return size == 0 ? Double.POSITIVE_INFINITY : atS[0];
   }
 
-  /** @param dueS not NaN   @param turn lower comes first at one time   @param what handed back when it is due */
+  /**
+   * @param dueS not NaN @param turn lower comes first at one time @param what handed back when it
+   *     is due
+   */
   public void add(double dueS, int turn, int what) {
     if (!(dueS == dueS)) {
       throw new IllegalArgumentException("due time of " + what + " is not a number");
@@ -55,7 +60,10 @@ public final class EventHeap {
     return remove(0);
   }
 
-  /** Takes the thing of the lowest order, then earliest entry, among those due at or before an instant; -1 if none is. */
+  /**
+   * Takes the thing of the lowest order, then earliest entry, among those due at or before an
+   * instant; -1 if none is.
+   */
   public int pollDue(double untilS) {
     if (!(peekS() <= untilS)) {
       return -1;
@@ -69,7 +77,8 @@ public final class EventHeap {
     for (int child = 2 * at + 1; child <= 2 * at + 2 && child < size; child++) {
       if (atS[child] <= untilS) {
         int below = firstDue(child, untilS);
-        if (order[below] < order[best] || order[below] == order[best] && entered[below] < entered[best]) {
+        if (order[below] < order[best]
+            || order[below] == order[best] && entered[below] < entered[best]) {
           best = below;
         }
       }

@@ -3,15 +3,17 @@ package hurdline.event;
 import java.util.Arrays;
 
 /**
- * Due times of a fixed number of slots; the slot's number is its turn among those due at one instant.
+ * Due times of a fixed number of slots; the slot's number is its turn among those due at one
+ * instant.
  *
  * <p>Slots stand in blocks of eight, and each block keeps its earliest time. A heap ordered by time
- * would have to break ties that rounding has blurred; here the lowest slot due <em>at or before</em> an
- * instant is found by walking over the blocks. Setting a slot touches its block only when the earliest
- * time comes or goes. With the few dozen slots of a plant this beats a tournament tree, whose every
- * change climbs to the root.
+ * would have to break ties that rounding has blurred; here the lowest slot due <em>at or
+ * before</em> an instant is found by walking over the blocks. Setting a slot touches its block only
+ * when the earliest time comes or goes. With the few dozen slots of a plant this beats a tournament
+ * tree, whose every change climbs to the root.
  *
- * <p>Hot path: no allocation after the constructor. {@code FutureEventsTest} compares it with a plain scan.
+ * <p>Hot path: no allocation after the constructor. {@code FutureEventsTest} compares it with a
+ * plain scan.
  */
 public final class FutureEvents {
   private static final int BITS = 3;
@@ -23,7 +25,9 @@ public final class FutureEvents {
   private double nextS; // of all blocks, unless it is stale
   private boolean stale;
 
-  /** @param slots how many, above 0 */
+  /**
+   * @param slots how many, above 0
+   */
   public FutureEvents(int slots) {
     if (!(slots > 0)) {
       throw new IllegalArgumentException("slots is " + slots + "; expected above 0");
@@ -43,7 +47,9 @@ public final class FutureEvents {
     stale = false;
   }
 
-  /** @param dueS when the slot is due, not NaN; +∞ for never */
+  /**
+   * @param dueS when the slot is due, not NaN; +∞ for never
+   */
   public void set(int slot, double dueS) {
     if (!(slot >= 0 && slot < slots && dueS == dueS)) {
       throw new IllegalArgumentException("slot " + slot + " of " + slots + " at " + dueS + " s");
@@ -88,7 +94,10 @@ public final class FutureEvents {
     return atS[slot];
   }
 
-  /** The earliest due time, +∞ if there is none; asked several times an event, so kept while nothing before it goes. */
+  /**
+   * The earliest due time, +∞ if there is none; asked several times an event, so kept while nothing
+   * before it goes.
+   */
   public double nextS() {
     if (stale) {
       stale = false;

@@ -5,17 +5,18 @@ import java.util.Arrays;
 /**
  * Resources of several servers each, and the jobs that wait for them.
  *
- * <p>A job asks for a resource, waits in its queue, begins when a server is free and the job's <em>gate</em> (the hours of
- * its kind) is open, and gives the server back. A queue is served by rank, then by the instant of asking, then by the
- * caller's order; jobs behind closed gates are passed over. Gate 0 is always open. The resource number
- * {@code count.length} stands for "needs none": servers without end, behind gates all the same.
+ * <p>A job asks for a resource, waits in its queue, begins when a server is free and the job's
+ * <em>gate</em> (the hours of its kind) is open, and gives the server back. A queue is served by
+ * rank, then by the instant of asking, then by the caller's order; jobs behind closed gates are
+ * passed over. Gate 0 is always open. The resource number {@code count.length} stands for "needs
+ * none": servers without end, behind gates all the same.
  *
- * <p>A resource's hours are those in which a gate of {@link #hoursOf} is open; busy time and waits count in these only.
- * The number waiting is remembered for the peak when the clock moves on, not when it changes: who is served in the
- * instant of asking never waited.
+ * <p>A resource's hours are those in which a gate of {@link #hoursOf} is open; busy time and waits
+ * count in these only. The number waiting is remembered for the peak when the clock moves on, not
+ * when it changes: who is served in the instant of asking never waited.
  *
- * <p>Hot path: linked lists in arrays by job number, which grow to the highest job ever asked for and are then kept.
- * {@code ResourcesTest} compares it with a plain list.
+ * <p>Hot path: linked lists in arrays by job number, which grow to the highest job ever asked for
+ * and are then kept. {@code ResourcesTest} compares it with a plain list.
  */
 public final class Resources {
   private static final int NONE = -1;
@@ -27,7 +28,8 @@ public final class Resources {
   private final int[] free;
   private final int[] waitingAt; // [resource * gates + gate]
   private final int[] waitingOpen; // [resource], behind open gates
-  private final boolean[] serves; // [resource], whether a job may begin: looked at after every event, so kept ready
+  private final boolean[]
+      serves; // [resource], whether a job may begin: looked at after every event, so kept ready
   private int serving; // how many of these
   private final int[] first;
   private final int[] last;
@@ -41,7 +43,9 @@ public final class Resources {
   private long[] orderOf;
   private double[] askedAtS;
 
-  /** @param count servers of each resource, 0 or more   @param gates how many, above 0 */
+  /**
+   * @param count servers of each resource, 0 or more @param gates how many, above 0
+   */
   public Resources(int[] count, int gates) {
     if (!(gates > 0)) {
       throw new IllegalArgumentException("gates is " + gates + "; expected above 0");
@@ -63,7 +67,10 @@ public final class Resources {
     reset();
   }
 
-  /** Ready for another replication: nobody waits, all servers are free, only gate 0 is open, the books are empty. */
+  /**
+   * Ready for another replication: nobody waits, all servers are free, only gate 0 is open, the
+   * books are empty.
+   */
   public void reset() {
     System.arraycopy(count, 0, free, 0, count.length);
     Arrays.fill(gateOpen, false);
@@ -157,7 +164,10 @@ public final class Resources {
     }
   }
 
-  /** The next job that may begin now, which takes a server; -1 if there is none. Resources go by number. */
+  /**
+   * The next job that may begin now, which takes a server; -1 if there is none. Resources go by
+   * number.
+   */
   public int nextToBegin(double nowS) {
     if (serving == 0) {
       return NONE;
@@ -211,7 +221,10 @@ public final class Resources {
     return count[resource];
   }
 
-  /** Figures of each resource; those of time are booked up to its last change, or to the end after {@link #finish}. */
+  /**
+   * Figures of each resource; those of time are booked up to its last change, or to the end after
+   * {@link #finish}.
+   */
   public QueueStatistics books() {
     return books;
   }

@@ -6,12 +6,14 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
- * The heads and bins that a solve can change: those of which something was asked anew since the last one, and whatever
- * they reach over bins that are full, empty or kept shut, and over machines that they share with a head that could run.
+ * The heads and bins that a solve can change: those of which something was asked anew since the
+ * last one, and whatever they reach over bins that are full, empty or kept shut, and over machines
+ * that they share with a head that could run.
  *
- * <p>A bin between full and empty lets neither side feel the other, so most solves stay within one stretch: a mill that
- * waits for a bag says nothing to the saw before the bin is full. Rates, net flows and holders outside were found with
- * the same numbers and stand. {@code ShortCutsTest} holds this against solving everything every time.
+ * <p>A bin between full and empty lets neither side feel the other, so most solves stay within one
+ * stretch: a mill that waits for a bag says nothing to the saw before the bin is full. Rates, net
+ * flows and holders outside were found with the same numbers and stand. {@code ShortCutsTest} holds
+ * this against solving everything every time.
  */
 final class AffectedHeads {
   private final CompiledLines layout;

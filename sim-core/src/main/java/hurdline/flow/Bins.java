@@ -7,9 +7,9 @@ import java.util.Arrays;
 /**
  * What lies in the bins: lots, first in, first out, each with the composition that it came with.
  *
- * <p>The lots are the one truth: a bin is empty when its last lot is used up. The level, in the unit
- * of the bin's capacity, is a running sum that is set anew from the lots when asked to, so that it
- * cannot drift away from them.
+ * <p>The lots are the one truth: a bin is empty when its last lot is used up. The level, in the
+ * unit of the bin's capacity, is a running sum that is set anew from the lots when asked to, so
+ * that it cannot drift away from them.
  */
 final class Bins {
   /** A lot below this mass is joined to the next one, kg. */

@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 
 /**
  * From each head to what holds it in the end: the trail that runs from a full bin to its draws and
- * from an empty one to its producers, and stops at a machine's own rate, a stop, a change, a crew, a
- * resource's queue, a lift, or the want of bales.
+ * from an empty one to its producers, and stops at a machine's own rate, a stop, a change, a crew,
+ * a resource's queue, a lift, or the want of bales.
  *
  * <p>A head's direct holder is its own store if that has nothing; else, at its reach, the nearest
  * machine of its stretch that sets the reach; else the nearest contested limit that holds it. Equal
@@ -26,7 +26,9 @@ public final class BottleneckTrail {
   private final boolean[] seen;
   private final int[] firstMachine;
 
-  /** [head] cause at the end of its trail, and the machine where that is, −1 if it is at no machine. */
+  /**
+   * [head] cause at the end of its trail, and the machine where that is, −1 if it is at no machine.
+   */
   public final int[] cause;
 
   public final int[] place;
@@ -46,7 +48,8 @@ public final class BottleneckTrail {
     int limits = layout.shared.length + 2 * layout.bins;
     limitDistance = new int[layout.heads * limits];
     for (int h = 0; h < layout.heads; h++) {
-      firstMachine[h] = IntStream.of(layout.stretch[h].machine).filter(m -> m >= 0).findFirst().orElse(-1);
+      firstMachine[h] =
+          IntStream.of(layout.stretch[h].machine).filter(m -> m >= 0).findFirst().orElse(-1);
       for (int limit = 0; limit < limits; limit++) {
         limitDistance[h * limits + limit] = distance(h, limit);
       }
@@ -103,14 +106,18 @@ public final class BottleneckTrail {
     }
   }
 
-  /** Writes the cause if the trail of {@code head} ends at {@code at}; else the head to go on to. */
+  /**
+   * Writes the cause if the trail of {@code head} ends at {@code at}; else the head to go on to.
+   */
   private int step(int head, int at) {
     if (!network.asked.on[at]) {
       return end(head, causes.noCrew, firstMachine[at]);
     }
     int bin = layout.headBin[at];
     if (network.hasNothing(at)) {
-      return bin < 0 ? end(head, network.asked.without[at], firstMachine[at]) : above(head, at, bin);
+      return bin < 0
+          ? end(head, network.asked.without[at], firstMachine[at])
+          : above(head, at, bin);
     }
     int limit = network.heldBy(at) < 0 ? -1 : nearestLimit(at);
     if (limit < 0) {

@@ -52,7 +52,10 @@ final class Edges {
     landed = new int[stretch.sinks][0];
   }
 
-  /** Place of a node's first component; sinks stand behind the nodes, and behind them what leads nowhere. */
+  /**
+   * Place of a node's first component; sinks stand behind the nodes, and behind them what leads
+   * nowhere.
+   */
   int place(int nodeOrSink) {
     return 2 * components * (nodeOrSink >= 0 ? nodeOrSink : stretch.nodes - 1 - nodeOrSink);
   }

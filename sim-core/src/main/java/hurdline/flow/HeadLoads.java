@@ -37,7 +37,10 @@ final class HeadLoads {
   final double[] lotWater;
   double moisture;
 
-  /** Per kg drawn, by place: each node's and each sink's dry matter by component, the water of each behind it. */
+  /**
+   * Per kg drawn, by place: each node's and each sink's dry matter by component, the water of each
+   * behind it.
+   */
   final double[] kg;
 
   /** [node] as-is inflow per kg drawn, and the dry matter in it. */
@@ -45,7 +48,10 @@ final class HeadLoads {
 
   final double[] loadDry;
 
-  /** [outlet] as-is mass that takes that way, per kg drawn; outlets numbered through from node to node. */
+  /**
+   * [outlet] as-is mass that takes that way, per kg drawn; outlets numbered through from node to
+   * node.
+   */
   final double[] way;
 
   /** [sink] as-is mass per kg drawn. */
@@ -89,7 +95,9 @@ final class HeadLoads {
     }
     edges = new Edges(stretch, components);
     returns =
-        stretch.returns ? new RecycleFlows(stretch, components, share, millFines, hurd, fines) : null;
+        stretch.returns
+            ? new RecycleFlows(stretch, components, share, millFines, hurd, fines)
+            : null;
     kg = new double[edges.places()];
     whole = new double[2 * components];
     load = new double[nodes];
@@ -179,7 +187,10 @@ final class HeadLoads {
     return curves != null && !curves[component].isOne();
   }
 
-  /** A component's shares of a node's outlets for the present moisture and attributes; what is left goes with the rest. */
+  /**
+   * A component's shares of a node's outlets for the present moisture and attributes; what is left
+   * goes with the rest.
+   */
   private void shares(int node, int c) {
     int rest = stretch.restOutlet[node];
     double left = 1;

@@ -8,9 +8,10 @@ import java.util.Arrays;
 /**
  * From rates to the machines' inflows, with marks of what has moved.
  *
- * <p>Most solves change one head of several: its mill waits for a bag, say, while the saw goes on. Work asks
- * the marks and leaves alone whatever rests on rates, maps and net flows that stayed, so a solve costs what
- * it changes. {@code ShortCutsTest} holds replications against ones in which everything counts as moved.
+ * <p>Most solves change one head of several: its mill waits for a bag, say, while the saw goes on.
+ * Work asks the marks and leaves alone whatever rests on rates, maps and net flows that stayed, so
+ * a solve costs what it changes. {@code ShortCutsTest} holds replications against ones in which
+ * everything counts as moved.
  */
 final class Inflows {
   private final CompiledLines layout;
@@ -29,7 +30,10 @@ final class Inflows {
   /** Heads whose rate or map is another. */
   final IndexSet moved;
 
-  /** Bins whose net flow, state or lots are others, or of which a head that fills or draws has moved. */
+  /**
+   * Bins whose net flow, state or lots are others, or of which a head that fills or draws has
+   * moved.
+   */
   final IndexSet binMoved;
 
   Inflows(
@@ -96,7 +100,10 @@ final class Inflows {
     }
   }
 
-  /** Adds up anew what all heads bring to a machine: taking off what one brought before would leave dust. */
+  /**
+   * Adds up anew what all heads bring to a machine: taking off what one brought before would leave
+   * dust.
+   */
   private void inflow(int m) {
     double[] rate = solver.rateKgPerS();
     double inflow = 0;

@@ -70,8 +70,8 @@ final class LimitSharing {
   /**
    * Writes the limits of the involved heads for the solver, if any of them may be contested.
    *
-   * @return whether heads may compete; if not, each runs at its reach. Most of a year one line runs with its bin
-   *     between full and empty
+   * @return whether heads may compete; if not, each runs at its reach. Most of a year one line runs
+   *     with its bin between full and empty
    */
   boolean writeLimits() {
     if (!always && !mayCompete(solver.reachKgPerS())) {

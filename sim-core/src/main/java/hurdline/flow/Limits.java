@@ -13,7 +13,10 @@ final class Limits {
   /** [head][node] */
   final double[][] kgPerS;
 
-  /** [head][node] rate of the head at which this node alone is full; infinite where nothing limits it. */
+  /**
+   * [head][node] rate of the head at which this node alone is full; infinite where nothing limits
+   * it.
+   */
   final double[][] aloneKgPerS;
 
   /** [head] what its whole stretch allows a head alone, were every machine up. */
@@ -49,8 +52,7 @@ final class Limits {
       double motor = Double.POSITIVE_INFINITY;
       int m = stretch.machine[node];
       if (m >= 0 && layout.motorKgPerS[m] != null) {
-        motor =
-            layout.motorKgPerS[m][screen[m]] / layout.grindingByMoisture[m].of(lot.moisture);
+        motor = layout.motorKgPerS[m][screen[m]] / layout.grindingByMoisture[m].of(lot.moisture);
         limit = Math.min(limit, motor);
       }
       motorLimitKgPerS[head][node] = motor;

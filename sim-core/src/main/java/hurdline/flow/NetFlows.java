@@ -99,10 +99,7 @@ final class NetFlows {
     moved[bin] |= netKgPerS[bin] != net || netUnitPerS[bin] != netUnit;
     netKgPerS[bin] = net;
     netUnitPerS[bin] = netUnit;
-    return in > 0
-        && bins.fill[bin] != Bins.Fill.EMPTY
-        && blends.atRates(bin)
-        && bins.arrives(bin);
+    return in > 0 && bins.fill[bin] != Bins.Fill.EMPTY && blends.atRates(bin) && bins.arrives(bin);
   }
 
   /** Seconds until a head's lot is used up at the present rates; infinite if it is not. */
@@ -133,7 +130,11 @@ final class NetFlows {
       double target = bins.barred[bin] ? layout.startAt[bin] : layout.holds[bin];
       return Math.max(0, target - level) / net;
     }
-    if (net < 0 && !bins.barred[bin] && layout.stopAt[bin] > 0 && !network.asked.runsEmpty[bin] && level > layout.stopAt[bin]) {
+    if (net < 0
+        && !bins.barred[bin]
+        && layout.stopAt[bin] > 0
+        && !network.asked.runsEmpty[bin]
+        && level > layout.stopAt[bin]) {
       return (level - layout.stopAt[bin]) / -net;
     }
     return Double.POSITIVE_INFINITY;

@@ -7,15 +7,17 @@ import hurdline.flow.rates.RateSolver;
 import java.util.Arrays;
 
 /**
- * All heads and bins of a plant between two events: what each draws, at which rate, and what lies in
- * the bins.
+ * All heads and bins of a plant between two events: what each draws, at which rate, and what lies
+ * in the bins.
  *
  * <p>Work says what stands, which heads are in their hours and what the feeds draw; {@link #solve}
- * then finds rates on which limits, bins and blends agree, and {@link #advance} carries a stretch of
- * time at these rates into the bins. Amounts follow from the mass that each head has drawn and from
- * nothing else, so that books balance to rounding.
+ * then finds rates on which limits, bins and blends agree, and {@link #advance} carries a stretch
+ * of time at these rates into the bins. Amounts follow from the mass that each head has drawn and
+ * from nothing else, so that books balance to rounding.
  *
  * <p>Hot path: no allocation after construction but for the growth of a bin's ring of lots.
+ *
+ * <p>One file because rates, contents and amounts change together at an event, and order matters.
  */
 public final class Network {
   /** Blends that differ by no more than this agree with their rates. */
@@ -45,7 +47,9 @@ public final class Network {
   /** What work says of machines, heads and bins. */
   public final RateInputs asked;
 
-  /** [machine] the screen that is in each mill; written by work, which then calls {@link #remap}. */
+  /**
+   * [machine] the screen that is in each mill; written by work, which then calls {@link #remap}.
+   */
   public final int[] screen;
 
   /** [head] what is left of a feed's lot, kg; written by work at each new lot. */
@@ -61,6 +65,7 @@ public final class Network {
 
   /** Heads and bins that have moved since {@link #seen} was last called. */
   public final IndexSet moved;
+
   public final IndexSet binMoved;
 
   public Network(CompiledLines layout, LotBooks books) {
@@ -152,7 +157,10 @@ public final class Network {
     inflows.allMoved();
   }
 
-  /** Heads that what was asked since the last solve can change; what it says stands until the next one. */
+  /**
+   * Heads that what was asked since the last solve can change; what it says stands until the next
+   * one.
+   */
   IndexSet involved() {
     return involved.heads;
   }
@@ -177,7 +185,10 @@ public final class Network {
     blends.loadsChanged(head);
   }
 
-  /** Finds the rates of all that has been asked anew since they were last found, and of what that involves. */
+  /**
+   * Finds the rates of all that has been asked anew since they were last found, and of what that
+   * involves.
+   */
   public void solve() {
     for (int round = 0; round < MOST_BLEND_ROUNDS; round++) {
       handOnBlends();
@@ -358,7 +369,10 @@ public final class Network {
     return limits.motorLimitKgPerS[head][node];
   }
 
-  /** As-is mass that leaves by each outlet, per kg drawn, from a node's {@link #outletStart} on; read only. */
+  /**
+   * As-is mass that leaves by each outlet, per kg drawn, from a node's {@link #outletStart} on;
+   * read only.
+   */
   public double[] ways(int head) {
     return loads[head].way;
   }
@@ -377,7 +391,10 @@ public final class Network {
     return loads[head].landed(sink);
   }
 
-  /** Per kg drawn, dry matter by component, the water of each behind it, from {@link #sinkAt} on; read only. */
+  /**
+   * Per kg drawn, dry matter by component, the water of each behind it, from {@link #sinkAt} on;
+   * read only.
+   */
   public double[] sinkKg(int head) {
     return loads[head].kg;
   }

@@ -8,8 +8,9 @@ import java.util.stream.IntStream;
 /**
  * Carries what heads draw into the bins and out of them.
  *
- * <p>Producers come before the draws of the bin that they fill, so that what passes straight through
- * an empty bin, and the last of a lot that is still being added to, is taken to the last bit.
+ * <p>Producers come before the draws of the bin that they fill, so that what passes straight
+ * through an empty bin, and the last of a lot that is still being added to, is taken to the last
+ * bit.
  */
 final class Passage {
   private final CompiledLines layout;

@@ -5,15 +5,19 @@ import hurdline.flow.rates.IndexSet;
 import java.util.Arrays;
 
 /**
- * What work says of machines, heads and bins, and of which heads it has said something since rates were last found.
+ * What work says of machines, heads and bins, and of which heads it has said something since rates
+ * were last found.
  *
- * <p>{@link #on} and {@link #runsEmpty} are written as they are, since the calendar changes many at once; {@link #all}
- * is then to be called.
+ * <p>{@link #on} and {@link #runsEmpty} are written as they are, since the calendar changes many at
+ * once; {@link #all} is then to be called.
  */
 public final class RateInputs {
   private final CompiledLines layout;
 
-  /** Heads of which something was asked anew: a machine of theirs stands or is up, their lot, their bin's state. */
+  /**
+   * Heads of which something was asked anew: a machine of theirs stands or is up, their lot, their
+   * bin's state.
+   */
   final IndexSet heads;
 
   /** [machine] cause for which it takes nothing, −1 if it is up. */

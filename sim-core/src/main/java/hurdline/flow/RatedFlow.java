@@ -5,11 +5,11 @@ import hurdline.compiled.Lot;
 import java.util.Arrays;
 
 /**
- * What one kilogram fed to a line loads on its machines in the long run, without clock or chance: each
- * bin hands on what it receives.
+ * What one kilogram fed to a line loads on its machines in the long run, without clock or chance:
+ * each bin hands on what it receives.
  *
- * <p>A draw that returns a part into its own bin draws that part again: x = f + r(x), solved by going
- * round; it draws f/(1 − return) where the return takes every component alike.
+ * <p>A draw that returns a part into its own bin draws that part again: x = f + r(x), solved by
+ * going round; it draws f/(1 − return) where the return takes every component alike.
  */
 public final class RatedFlow {
   private static final int MOST_ROUNDS = 100_000;
@@ -137,7 +137,10 @@ public final class RatedFlow {
     return load;
   }
 
-  /** Seconds that a machine needs per kg fed at its limit for what one head brings, 0 where nothing limits it. */
+  /**
+   * Seconds that a machine needs per kg fed at its limit for what one head brings, 0 where nothing
+   * limits it.
+   */
   public double secondsPerKgFed(int head, int machine) {
     double load = load(head, machine);
     return load > 0 ? load / limits.kgPerS[head][layout.nodeOf[head][machine]] : 0;

@@ -4,11 +4,12 @@ import hurdline.compiled.Stretch;
 import hurdline.flow.rates.DenseSystem;
 
 /**
- * Inflows of all nodes of a stretch with returns: the linear system (I − F)·x = e, one unknown for each
- * node and component, by elimination without pivoting: I − F is a non-singular M-matrix, since every
- * component leaves in the end, and those need no pivots.
+ * Inflows of all nodes of a stretch with returns: the linear system (I − F)·x = e, one unknown for
+ * each node and component, by elimination without pivoting: I − F is a non-singular M-matrix, since
+ * every component leaves in the end, and those need no pivots.
  *
- * @see "Berman and Plemmons, Nonnegative Matrices in the Mathematical Sciences (1994), ch. 6 (from memory)"
+ * @see "Berman and Plemmons, Nonnegative Matrices in the Mathematical Sciences (1994), ch. 6 (from
+ *     memory)"
  */
 final class RecycleFlows {
   private final Stretch stretch;
@@ -25,7 +26,12 @@ final class RecycleFlows {
    * @param millFines [node][screen], null where no mill stands
    */
   RecycleFlows(
-      Stretch stretch, int components, double[][][] share, double[][] millFines, int hurd, int fines) {
+      Stretch stretch,
+      int components,
+      double[][][] share,
+      double[][] millFines,
+      int hurd,
+      int fines) {
     this.stretch = stretch;
     this.components = components;
     this.share = share;
@@ -86,7 +92,8 @@ final class RecycleFlows {
     int[] targets = stretch.outletTo[node];
     for (int o = 0; o < targets.length; o++) {
       if (targets[o] >= 0) {
-        system.add(targets[o] * components + as, node * components + from, -through * share[node][o][as]);
+        system.add(
+            targets[o] * components + as, node * components + from, -through * share[node][o][as]);
       }
     }
   }

@@ -2,7 +2,9 @@ package hurdline.plant;
 
 /** How a mass is brought to the one that is paid for. */
 public sealed interface Basis {
-  /** @param kg as it lies on the scale */
+  /**
+   * @param kg as it lies on the scale
+   */
   double paidKg(double kg, double dryKg);
 
   /** Paid as it is weighed, water and all. */

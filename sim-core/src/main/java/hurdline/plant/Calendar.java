@@ -18,7 +18,11 @@ import java.util.stream.IntStream;
  * @param repeats absent where the file does not say
  */
 public record Calendar(
-    LocalDate from, LocalDate to, List<Shift> shifts, Set<LocalDate> closed, Optional<Repeats> repeats) {
+    LocalDate from,
+    LocalDate to,
+    List<Shift> shifts,
+    Set<LocalDate> closed,
+    Optional<Repeats> repeats) {
 
   /** How calendars follow each other over the life of something bought. */
   public enum Repeats {
@@ -43,7 +47,9 @@ public record Calendar(
     return Math.toIntExact(ChronoUnit.DAYS.between(from, to) + 1);
   }
 
-  /** The first date of each of its years, counted from its own first day; the last may be cut short. */
+  /**
+   * The first date of each of its years, counted from its own first day; the last may be cut short.
+   */
   public List<LocalDate> years() {
     return IntStream.iterate(0, year -> year + 1)
         .mapToObj(from::plusYears)
@@ -65,9 +71,7 @@ public record Calendar(
   /** Whether any of these shifts starts on a later date of the calendar. */
   boolean anyStartsAfter(LocalDate date, List<Shift> some) {
     return date.isBefore(to)
-        && date.plusDays(1)
-            .datesUntil(to.plusDays(1))
-            .anyMatch(later -> anyStartsOn(later, some));
+        && date.plusDays(1).datesUntil(to.plusDays(1)).anyMatch(later -> anyStartsOn(later, some));
   }
 
   /**

@@ -30,10 +30,13 @@ final class CalendarRules {
           "the calendar is longer than 50 years",
           "a last day within 50 years of " + calendar.from());
     }
-    if (calendar.repeats().equals(Optional.of(Calendar.Repeats.YEARLY)) && calendar.years().size() > 1) {
+    if (calendar.repeats().equals(Optional.of(Calendar.Repeats.YEARLY))
+        && calendar.years().size() > 1) {
       found.add(
           "calendar.repeats",
-          "a calendar of " + calendar.days() + " days is longer than a year and cannot begin again every year",
+          "a calendar of "
+              + calendar.days()
+              + " days is longer than a year and cannot begin again every year",
           "\"end-to-end\", or a calendar of a year or less");
     }
     if (calendar.shifts().isEmpty()) {

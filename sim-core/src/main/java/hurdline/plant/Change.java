@@ -8,8 +8,8 @@ public sealed interface Change {
 
   /**
    * One value at a path such as {@code machines.mill.power} or {@code season.2.changeover}; places
-   * in a list count from 0, {@code *} is every one. A value {@code x0.8} scales what is there, {@code
-   * +30d} moves a date.
+   * in a list count from 0, {@code *} is every one. A value {@code x0.8} scales what is there,
+   * {@code +30d} moves a date.
    */
   record Value(String path, String value) implements Change {}
 }

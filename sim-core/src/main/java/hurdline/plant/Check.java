@@ -3,8 +3,9 @@ package hurdline.plant;
 import java.util.Map;
 
 /**
- * Invariants of the records' constructors. Each refuses NaN and infinities and names the value and its bound. A plant
- * file never comes this far with such a value, for its reader says where it stands; this is for plants made by code.
+ * Invariants of the records' constructors. Each refuses NaN and infinities and names the value and
+ * its bound. A plant file never comes this far with such a value, for its reader says where it
+ * stands; this is for plants made by code.
  */
 final class Check {
   private Check() {}
@@ -23,11 +24,16 @@ final class Check {
 
   /** A factor, or a growth, that has a least value. */
   static void above(double least, String name, double value) {
-    require(value > least && value <= Double.MAX_VALUE, name, value, "a finite number above " + least);
+    require(
+        value > least && value <= Double.MAX_VALUE, name, value, "a finite number above " + least);
   }
 
   static void atLeast(double least, String name, double value) {
-    require(value >= least && value <= Double.MAX_VALUE, name, value, "a finite number, " + least + " or above");
+    require(
+        value >= least && value <= Double.MAX_VALUE,
+        name,
+        value,
+        "a finite number, " + least + " or above");
   }
 
   /** From none to all. */
@@ -51,7 +57,8 @@ final class Check {
 
   static void count(int least, String name, int value) {
     if (value < least) {
-      throw new IllegalArgumentException(name + " is " + value + "; expected " + least + " or more");
+      throw new IllegalArgumentException(
+          name + " is " + value + "; expected " + least + " or more");
     }
   }
 

@@ -230,7 +230,15 @@ final class LinkRules {
       found.add(
           path,
           "the line's crop \"" + line.crop() + "\" has no \"" + attribute.word() + "\" to go by",
-          "a " + attribute.word() + " in crops." + line.crop() + ", such as \"" + attribute.word() + ": " + attribute.sample() + "\"");
+          "a "
+              + attribute.word()
+              + " in crops."
+              + line.crop()
+              + ", such as \""
+              + attribute.word()
+              + ": "
+              + attribute.sample()
+              + "\"");
     }
   }
 }

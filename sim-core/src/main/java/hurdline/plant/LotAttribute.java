@@ -5,8 +5,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What a lot has beside dry matter and water: drawn for each bale, kept in yard and bins, mixed where lots meet, and
- * what rates and outlets can be corrected by. Whoever carries lots runs over all of these and names none.
+ * What a lot has beside dry matter and water: drawn for each bale, kept in yard and bins, mixed
+ * where lots meet, and what rates and outlets can be corrected by. Whoever carries lots runs over
+ * all of these and names none.
  */
 public enum LotAttribute {
   /** Of the stalks, m. */
@@ -37,7 +38,10 @@ public enum LotAttribute {
     this.sample = sample;
   }
 
-  /** Its key in a crop; {@code rate_by_…} and {@code by_…} are named after it, and so is the stream of its draws. */
+  /**
+   * Its key in a crop; {@code rate_by_…} and {@code by_…} are named after it, and so is the stream
+   * of its draws.
+   */
   public String word() {
     return word;
   }
@@ -56,8 +60,8 @@ public enum LotAttribute {
   public abstract Map<String, Curve> onShares(Step.Outlet outlet);
 
   /**
-   * The rule by which it is mixed: what a mass brings into a blend. The sum over all that meets, by as-is mass, is
-   * the blend's value; so this rule gives the mean by mass.
+   * The rule by which it is mixed: what a mass brings into a blend. The sum over all that meets, by
+   * as-is mass, is the blend's value; so this rule gives the mean by mass.
    */
   public double brings(double massKg, double value) {
     return massKg * value;

@@ -87,8 +87,9 @@ public sealed interface Machine {
     }
 
     /**
-     * Fastest as-is inflow that the motor allows on a screen at the reference moisture, kg/s: P·k / e, with P the
-     * rated power (W), k the share of it that a fully fed mill draws and e the energy per mass (J/kg).
+     * Fastest as-is inflow that the motor allows on a screen at the reference moisture, kg/s: P·k /
+     * e, with P the rated power (W), k the share of it that a fully fed mill draws and e the energy
+     * per mass (J/kg).
      */
     public double kgPerS(Screen screen) {
       return common.powerW() * grinding.motorLoad() / grinding.energyJPerKg(screen);
@@ -96,12 +97,13 @@ public sealed interface Machine {
   }
 
   /**
-   * Energy law of a mill: e = e₀·(d₀/d)ⁿ, with e₀ the energy per as-is mass (J/kg) through an opening d₀ (m), d the
-   * screen's opening (m), n dimensionless. A power law of the opening describes measured milling energy between 0.8
-   * and 3.2 mm; beyond the range in which e₀ and n were fitted it is an extrapolation.
+   * Energy law of a mill: e = e₀·(d₀/d)ⁿ, with e₀ the energy per as-is mass (J/kg) through an
+   * opening d₀ (m), d the screen's opening (m), n dimensionless. A power law of the opening
+   * describes measured milling energy between 0.8 and 3.2 mm; beyond the range in which e₀ and n
+   * were fitted it is an extrapolation.
    *
-   * @see "Mani, Tabil and Sokhansanj, Grinding performance and physical properties of wheat and barley
-   *     straws, corn stover and switchgrass, Biomass and Bioenergy 27 (2004) 339-352"
+   * @see "Mani, Tabil and Sokhansanj, Grinding performance and physical properties of wheat and
+   *     barley straws, corn stover and switchgrass, Biomass and Bioenergy 27 (2004) 339-352"
    * @param energyJPerKg per as-is mass through an opening of {@code measuredAtM}
    * @param motorLoad share of the rated power that a fully fed mill draws, above 0, at most 1
    * @param noLoad share of the rated power drawn without material, 0 to 1

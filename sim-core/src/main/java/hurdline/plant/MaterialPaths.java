@@ -133,7 +133,8 @@ final class MaterialPaths {
   Map<String, Set<String>> trapped(List<String> machines, Set<String> components) {
     Map<String, Set<String>> trapped = new LinkedHashMap<>();
     List<At> all = new ArrayList<>();
-    machines.forEach(machine -> components.forEach(component -> all.add(new At(machine, component))));
+    machines.forEach(
+        machine -> components.forEach(component -> all.add(new At(machine, component))));
     Set<At> leaving = leaving(all);
     for (String machine : machines) {
       for (String component : components) {

@@ -45,7 +45,9 @@ final class MillCautions {
             product ->
                 found.add(
                     Names.path(line, step) + ".then",
-                    "it makes \"" + product.name() + "\" without an order, which sells on orders only",
+                    "it makes \""
+                        + product.name()
+                        + "\" without an order, which sells on orders only",
                     "what is made beyond the orders earns nothing; name another screen, or \"sells:"
                         + " all\" in the product"));
   }

@@ -88,8 +88,7 @@ final class MillRules {
       sum += share.share();
     }
     if (!mix.shares().isEmpty() && Math.abs(sum - 1) > CropRules.WHOLE) {
-      found.add(
-          path, "the shares sum to " + Problems.percent(sum), "shares that sum to 100 %");
+      found.add(path, "the shares sum to " + Problems.percent(sum), "shares that sum to 100 %");
     }
   }
 
@@ -172,8 +171,7 @@ final class MillRules {
       Stream<String> then =
           orders.then().filter(Step.Shares.class::isInstance).stream()
               .flatMap(shares -> mixed((Step.Shares) shares));
-      return Stream.concat(
-              mill.makes().keySet().stream(), then.filter(screens::contains))
+      return Stream.concat(mill.makes().keySet().stream(), then.filter(screens::contains))
           .distinct()
           .toList();
     }

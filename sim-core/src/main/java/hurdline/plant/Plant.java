@@ -49,7 +49,11 @@ public record Plant(
   }
 
   /** The same plant but for these. */
-  public Plant with(List<Product> otherProducts, Optional<Money> otherMoney, List<Option> otherOptions, List<Plan> otherPlans) {
+  public Plant with(
+      List<Product> otherProducts,
+      Optional<Money> otherMoney,
+      List<Option> otherOptions,
+      List<Plan> otherPlans) {
     return new Plant(
         name,
         calendar,

@@ -3,7 +3,10 @@ package hurdline.plant;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Prices that do not say at which moisture: water could then earn, or be paid for, as if it were the stuff itself. */
+/**
+ * Prices that do not say at which moisture: water could then earn, or be paid for, as if it were
+ * the stuff itself.
+ */
 final class PriceCautions {
   private final Plant plant;
   private final Problems found;
@@ -41,20 +44,24 @@ final class PriceCautions {
   }
 
   private void crops(Money money) {
-    money.cropsPerKg().forEach(
-        (crop, price) -> {
-          if (price != 0 && !money.paidAt().containsKey(crop)) {
-            found.add(
-                "money.crop_prices." + crop,
-                "a price without a moisture basis; it is paid as weighed, water too",
-                "say at which moisture it is paid, such as \"moisture_basis: {"
-                    + crop
-                    + ": 12 %}\", or \"as is\" if it is paid as weighed");
-          }
-        });
+    money
+        .cropsPerKg()
+        .forEach(
+            (crop, price) -> {
+              if (price != 0 && !money.paidAt().containsKey(crop)) {
+                found.add(
+                    "money.crop_prices." + crop,
+                    "a price without a moisture basis; it is paid as weighed, water too",
+                    "say at which moisture it is paid, such as \"moisture_basis: {"
+                        + crop
+                        + ": 12 %}\", or \"as is\" if it is paid as weighed");
+              }
+            });
   }
 
   private static String said(Basis basis) {
-    return basis instanceof Basis.At at ? Problems.percent(at.moisture()) : "its mass as it is weighed";
+    return basis instanceof Basis.At at
+        ? Problems.percent(at.moisture())
+        : "its mass as it is weighed";
   }
 }

@@ -31,8 +31,7 @@ public record Product(
 
   /** Whether any of it has a price. */
   public boolean isPriced() {
-    return pricePerKg != 0
-        || orders.stream().anyMatch(order -> order.pricePerKg().orElse(0) != 0);
+    return pricePerKg != 0 || orders.stream().anyMatch(order -> order.pricePerKg().orElse(0) != 0);
   }
 
   /**

@@ -3,9 +3,15 @@ package hurdline.plant;
 import java.util.List;
 import java.util.Optional;
 
-/** The moisture basis of each product: its own, else that of the crop it is made from, else {@link #usual}. */
+/**
+ * The moisture basis of each product: its own, else that of the crop it is made from, else {@link
+ * #usual}.
+ */
 public final class SellingBasis {
-  /** Dry enough to store, with some way to the 15 % from which stalks heat; common practice, no source. */
+  /**
+   * Dry enough to store, with some way to the 15 % from which stalks heat; common practice, no
+   * source.
+   */
   private static final Basis USUAL = new Basis.At(0.12);
 
   private final Plant plant;
@@ -19,7 +25,10 @@ public final class SellingBasis {
   }
 
   public Basis of(Product product) {
-    return product.moisture().basis().orElseGet(() -> ofCrops(product).stream().findFirst().orElse(USUAL));
+    return product
+        .moisture()
+        .basis()
+        .orElseGet(() -> ofCrops(product).stream().findFirst().orElse(USUAL));
   }
 
   /** What its crops are paid at, each basis once, in the order of the lines that make it. */
@@ -31,7 +40,9 @@ public final class SellingBasis {
         .toList();
   }
 
-  /** Only a moisture that is a number is handed on: who pays for stalks as weighed need not sell so. */
+  /**
+   * Only a moisture that is a number is handed on: who pays for stalks as weighed need not sell so.
+   */
   private Optional<Basis> paidAt(String crop) {
     return plant.money().map(money -> money.paidAt().get(crop)).filter(Basis.At.class::isInstance);
   }

@@ -52,7 +52,10 @@ final class ShareRules {
     boolean corrected =
         step.outlets().stream()
             .anyMatch(
-                o -> !o.byMoisture().isEmpty() || Stream.of(LotAttribute.values()).anyMatch(a -> !a.onShares(o).isEmpty()));
+                o ->
+                    !o.byMoisture().isEmpty()
+                        || Stream.of(LotAttribute.values())
+                            .anyMatch(a -> !a.onShares(o).isEmpty()));
     List<String> left =
         present.stream().filter(name -> taken(step, name) < 1 - 1e-9).sorted().toList();
     if (corrected) {

@@ -5,16 +5,19 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a mill that works to orders makes while none is open, where the file does not say: the screen
- * whose product sells without an order, best price first, then in the order of the mill's screens.
+ * What a mill that works to orders makes while none is open, where the file does not say: the
+ * screen whose product sells without an order, best price first, then in the order of the mill's
+ * screens.
  *
- * <p>A product sells without an order if it is not sold on orders only and its price is not below 0.
+ * <p>A product sells without an order if it is not sold on orders only and its price is not below
+ * 0.
  */
 public final class SpareScreen {
   private SpareScreen() {}
 
   /**
-   * Shares of the screens that are milled while no order is open; empty where the mill stands still.
+   * Shares of the screens that are milled while no order is open; empty where the mill stands
+   * still.
    *
    * @param step of the mill, with a mix by orders
    */

@@ -36,7 +36,8 @@ final class TaskCautions {
   private void look(String path, Changeover changeover, Campaign before) {
     Problems broken = new Problems();
     TaskRules.check(path, changeover, broken);
-    List<Shift> shifts = before.shifts().stream().map(names.shifts::get).filter(Objects::nonNull).toList();
+    List<Shift> shifts =
+        before.shifts().stream().map(names.shifts::get).filter(Objects::nonNull).toList();
     if (changeover.tasks().isEmpty() || !broken.all().isEmpty() || shifts.isEmpty()) {
       return;
     }
@@ -48,9 +49,17 @@ final class TaskCautions {
     if (days > changeover.days()) {
       found.add(
           path + ".changeover",
-          "its tasks take " + hours(lastsS) + " with its hands, " + days + " days of shift \""
-              + earliest.name() + "\" with " + hours(workedS) + " each, and only "
-              + changeover.days() + (changeover.days() == 1 ? " is given" : " are given"),
+          "its tasks take "
+              + hours(lastsS)
+              + " with its hands, "
+              + days
+              + " days of shift \""
+              + earliest.name()
+              + "\" with "
+              + hours(workedS)
+              + " each, and only "
+              + changeover.days()
+              + (changeover.days() == 1 ? " is given" : " are given"),
           "more days or hands, or tasks that may go on side by side");
     }
   }

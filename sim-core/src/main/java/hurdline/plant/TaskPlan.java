@@ -10,12 +10,13 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A changeover's tasks laid one after another in working time, by the order that they need and the hands
- * that there are.
+ * A changeover's tasks laid one after another in working time, by the order that they need and the
+ * hands that there are.
  *
- * <p>Whenever hands come free, of the tasks that may begin the one with the longest way to the end is
- * begun first (list scheduling by critical path); that is good and not always the shortest there is. The
- * critical path is the longest chain by order alone: no number of hands makes the changeover shorter.
+ * <p>Whenever hands come free, of the tasks that may begin the one with the longest way to the end
+ * is begun first (list scheduling by critical path); that is good and not always the shortest there
+ * is. The critical path is the longest chain by order alone: no number of hands makes the
+ * changeover shorter.
  *
  * @see "Kelley, The critical-path method: resources planning and scheduling (1963); from memory"
  */
@@ -25,7 +26,10 @@ public final class TaskPlan {
   private final Map<String, Double> wayS = new HashMap<>();
   private final Map<String, Double> beginS = new LinkedHashMap<>();
 
-  /** @param changeover whose tasks follow one another without a circle, none with more hands than it has */
+  /**
+   * @param changeover whose tasks follow one another without a circle, none with more hands than it
+   *     has
+   */
   public TaskPlan(Changeover changeover) {
     this.changeover = changeover;
     changeover.tasks().forEach(task -> tasks.put(task.name(), task));
@@ -107,7 +111,8 @@ public final class TaskPlan {
     while (next != null) {
       path.add(next.name());
       String before = next.name();
-      next = longest(tasks.values().stream().filter(task -> task.after().contains(before)).toList());
+      next =
+          longest(tasks.values().stream().filter(task -> task.after().contains(before)).toList());
     }
     return path;
   }

@@ -10,7 +10,9 @@ import java.util.Set;
 final class TaskRules {
   private TaskRules() {}
 
-  /** @param path of the changeover in the season */
+  /**
+   * @param path of the changeover in the season
+   */
   static void check(String path, Changeover changeover, Problems found) {
     List<String> names = changeover.tasks().stream().map(Task::name).toList();
     boolean sound = true;
@@ -18,7 +20,8 @@ final class TaskRules {
       String at = path + ".tasks." + task.name();
       for (int i = 0; i < task.after().size(); i++) {
         String before = task.after().get(i);
-        found.known(at + ".after." + i, before, Set.copyOf(names), "no task", "a task of this changeover");
+        found.known(
+            at + ".after." + i, before, Set.copyOf(names), "no task", "a task of this changeover");
         sound &= names.contains(before);
       }
       if (task.hands() > changeover.hands()) {
@@ -41,7 +44,9 @@ final class TaskRules {
     int before = -1;
     while (done.size() > before) {
       before = done.size();
-      tasks.stream().filter(task -> done.containsAll(task.after())).forEach(t -> done.add(t.name()));
+      tasks.stream()
+          .filter(task -> done.containsAll(task.after()))
+          .forEach(t -> done.add(t.name()));
     }
     return done.size() < tasks.size();
   }

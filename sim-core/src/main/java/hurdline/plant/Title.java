@@ -3,7 +3,8 @@ package hurdline.plant;
 /**
  * What people read in place of a name.
  *
- * @param name of the thing, unique within its kind: {@code mill}, and {@code mill.hammers} of what is a machine's or a crop's
+ * @param name of the thing, unique within its kind: {@code mill}, and {@code mill.hammers} of what
+ *     is a machine's or a crop's
  * @param path where the plant file has it
  */
 public record Title(Kind kind, String name, String text, String path) {
@@ -33,7 +34,10 @@ public record Title(Kind kind, String name, String text, String path) {
       this.word = word;
     }
 
-    /** Path of the map in the plant file that has them by name; a star is each name of a map or place of a list. */
+    /**
+     * Path of the map in the plant file that has them by name; a star is each name of a map or
+     * place of a list.
+     */
     public String section() {
       return section;
     }

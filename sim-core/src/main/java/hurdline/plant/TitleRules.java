@@ -8,14 +8,16 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** No two things of one kind may read alike, whatever their capitals, a name's underscore as a space. */
+/**
+ * No two things of one kind may read alike, whatever their capitals, a name's underscore as a
+ * space.
+ */
 final class TitleRules {
   private TitleRules() {}
 
   static void check(Plant plant, Names names, Problems found) {
     for (Title.Kind kind : Title.Kind.values()) {
-      List<Title> titles =
-          plant.titles().stream().filter(title -> title.kind() == kind).toList();
+      List<Title> titles = plant.titles().stream().filter(title -> title.kind() == kind).toList();
       if (!titles.isEmpty()) {
         check(kind, titles, names(kind, plant, names), found);
       }
@@ -40,7 +42,16 @@ final class TitleRules {
       if (other != null) {
         found.add(
             title.path(),
-            kind.word() + " \"" + title.name() + "\" reads \"" + title.text() + "\", as " + kind.word() + " \"" + other + "\" does",
+            kind.word()
+                + " \""
+                + title.name()
+                + "\" reads \""
+                + title.text()
+                + "\", as "
+                + kind.word()
+                + " \""
+                + other
+                + "\" does",
             "another title; in the answer nobody could tell which is which");
       }
     }
@@ -51,7 +62,13 @@ final class TitleRules {
     if (!before.equals(title.text())) {
       found.add(
           title.path(),
-          "task \"" + title.name() + "\" reads \"" + title.text() + "\" here and \"" + before + "\" in another changeover",
+          "task \""
+              + title.name()
+              + "\" reads \""
+              + title.text()
+              + "\" here and \""
+              + before
+              + "\" in another changeover",
           "one title for one name, or another name for another task");
     }
   }
@@ -67,16 +84,29 @@ final class TitleRules {
       case CROP -> names.crops.keySet();
       case MACHINE -> names.machines.keySet();
       case STOP -> ofMachines(plant, machine -> machine.common().stops().stream().map(Stop::name));
-      case SCREEN -> ofMachines(plant, machine -> machine instanceof Machine.HammerMill mill ? mill.screens().stream().map(Machine.Screen::name) : Stream.of());
+      case SCREEN ->
+          ofMachines(
+              plant,
+              machine ->
+                  machine instanceof Machine.HammerMill mill
+                      ? mill.screens().stream().map(Machine.Screen::name)
+                      : Stream.of());
       case PRODUCT -> names.products.keySet();
       case LINE -> names.lines.keySet();
       case RESOURCE -> names.resources.keySet();
       case PLACE -> names.places.keySet();
       case FIELD ->
           plant.deliveries().stream()
-              .flatMap(delivery -> delivery.fields().stream().map(field -> delivery.crop() + "." + field.name()))
+              .flatMap(
+                  delivery ->
+                      delivery.fields().stream().map(field -> delivery.crop() + "." + field.name()))
               .toList();
-      case TASK -> plant.season().stream().flatMap(TitleRules::tasks).map(SeasonEntry.Task::name).distinct().toList();
+      case TASK ->
+          plant.season().stream()
+              .flatMap(TitleRules::tasks)
+              .map(SeasonEntry.Task::name)
+              .distinct()
+              .toList();
       case OPTION -> plant.options().stream().map(Option::name).toList();
       case PLAN -> plant.plans().stream().map(Plan::name).toList();
     };
@@ -89,6 +119,8 @@ final class TitleRules {
   }
 
   private static Stream<SeasonEntry.Task> tasks(SeasonEntry entry) {
-    return entry instanceof SeasonEntry.Changeover changeover ? changeover.tasks().stream() : Stream.of();
+    return entry instanceof SeasonEntry.Changeover changeover
+        ? changeover.tasks().stream()
+        : Stream.of();
   }
 }

@@ -78,7 +78,8 @@ public final class Warnings {
     MaterialPaths ways = new MaterialPaths(line, names, false);
     Set<String> present = ComponentPresence.in(line, plant, names);
     Set<MaterialPaths.At> reached =
-        ways.reachable(present.stream().map(name -> new MaterialPaths.At(line.feed(), name)).toList());
+        ways.reachable(
+            present.stream().map(name -> new MaterialPaths.At(line.feed(), name)).toList());
     Map<String, Set<String>> at = new HashMap<>();
     reached.forEach(
         place ->
@@ -191,7 +192,10 @@ public final class Warnings {
   private void idle() {
     for (int i = 0; i < plant.season().size(); i++) {
       if (plant.season().get(i) instanceof Campaign campaign
-          && campaign.from().datesUntil(campaign.to().plusDays(1)).noneMatch(date -> works(campaign, date))) {
+          && campaign
+              .from()
+              .datesUntil(campaign.to().plusDays(1))
+              .noneMatch(date -> works(campaign, date))) {
         found.add(
             "season." + i,
             "none of its shifts starts from " + campaign.from() + " to " + campaign.to(),
@@ -245,13 +249,16 @@ public final class Warnings {
   }
 
   private boolean works(Campaign campaign, LocalDate date) {
-    return plant.calendar()
+    return plant
+        .calendar()
         .anyStartsOn(date, campaign.shifts().stream().map(names.shifts::get).toList());
   }
 
   /** What a life of something bought would rest on and the file does not say. */
   private void worth(Money money) {
-    if (!plant.options().isEmpty() && plant.calendar().isShorterThanAYear() && plant.calendar().repeats().isEmpty()) {
+    if (!plant.options().isEmpty()
+        && plant.calendar().isShorterThanAYear()
+        && plant.calendar().repeats().isEmpty()) {
       found.add(
           "calendar",
           "the calendar of "

@@ -29,7 +29,10 @@ public record Yard(
     Check.notBelow0("fieldLossPerS", fieldLossPerS);
   }
 
-  /** Bales on hand on the first day for which there is no place, by crop: crops and places are taken in the file's order. */
+  /**
+   * Bales on hand on the first day for which there is no place, by crop: crops and places are taken
+   * in the file's order.
+   */
   public Map<String, Integer> withoutRoom() {
     Map<String, Integer> free = new HashMap<>();
     places.forEach(place -> free.put(place.name(), place.holds()));
@@ -88,10 +91,7 @@ public record Yard(
     }
   }
 
-  /**
-   * The largest stack that the user allows, and the clear way between two.
-   *
-   */
+  /** The largest stack that the user allows, and the clear way between two. */
   public record Stack(int longBales, int wideBales, int highBales, double laneM) {
     public Stack {
       Check.count(1, "longBales", longBales);

@@ -16,8 +16,7 @@ final class YardRules {
         .forEach(crop -> found.known("yard.on_hand." + crop, crop, crops, "no crop", "a crop"));
     yard.lifts()
         .keySet()
-        .forEach(
-            crop -> found.known("yard.lift." + crop, crop, crops, "no crop", "a crop"));
+        .forEach(crop -> found.known("yard.lift." + crop, crop, crops, "no crop", "a crop"));
     for (Yard.Place place : yard.places()) {
       for (int i = 0; i < place.crops().size(); i++) {
         found.known(
@@ -54,7 +53,9 @@ final class YardRules {
                   found.add(
                       path + ".stack",
                       "a stack of bales of \"" + crop.name() + "\", whose size is not given",
-                      "\"long\", \"wide\" and \"high\" under crops." + crop.name() + (crop.modules() ? ".module" : ".bale")));
+                      "\"long\", \"wide\" and \"high\" under crops."
+                          + crop.name()
+                          + (crop.modules() ? ".module" : ".bale")));
     }
   }
 

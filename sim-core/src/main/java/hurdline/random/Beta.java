@@ -6,11 +6,11 @@ import org.apache.commons.statistics.distribution.BetaDistribution;
 /**
  * Beta distribution given by mean and sd over a finite range.
  *
- * <p>With m = (mean − low)/(high − low), s = sd/(high − low) and n = m(1 − m)/s² − 1 it is the standard one of α = m·n
- * and β = (1 − m)·n. There is no closed inverse; the library seeks it, at some µs a draw, and its logarithms
- * may differ in the last bit from processor to processor. With an sd below a thousandth of the mean's distance from
- * either end the normal distribution of the same mean and sd, cut to the range, stands in, off by less than 1e-5 of that
- * distance.
+ * <p>With m = (mean − low)/(high − low), s = sd/(high − low) and n = m(1 − m)/s² − 1 it is the
+ * standard one of α = m·n and β = (1 − m)·n. There is no closed inverse; the library seeks it, at
+ * some µs a draw, and its logarithms may differ in the last bit from processor to processor. With
+ * an sd below a thousandth of the mean's distance from either end the normal distribution of the
+ * same mean and sd, cut to the range, stands in, off by less than 1e-5 of that distance.
  *
  * @param mean inside the range
  * @param sd 0 or above; with 0 the amount is the mean; its square below (mean − low)·(high − mean)
@@ -33,7 +33,11 @@ public record Beta(double mean, double sd, double low, double high) implements D
           "mean is " + mean + "; expected above low, " + low + ", and below high, " + high);
     } else if (!(sd * sd < (mean - low) * (high - mean))) {
       throw new IllegalArgumentException(
-          "sd is " + sd + "; expected below " + Math.sqrt((mean - low) * (high - mean)) + " for this mean and range");
+          "sd is "
+              + sd
+              + "; expected below "
+              + Math.sqrt((mean - low) * (high - mean))
+              + " for this mean and range");
     }
   }
 
@@ -46,7 +50,8 @@ public record Beta(double mean, double sd, double low, double high) implements D
     double m = (mean - low) / width;
     double s = sd / width;
     double n = m * (1 - m) / (s * s) - 1;
-    TruncatedDistribution standard = new TruncatedDistribution(BetaDistribution.of(m * n, (1 - m) * n), 0, 1);
+    TruncatedDistribution standard =
+        new TruncatedDistribution(BetaDistribution.of(m * n, (1 - m) * n), 0, 1);
     return u -> Check.within(low, low + width * standard.at(u), high);
   }
 }

@@ -1,6 +1,9 @@
 package hurdline.random;
 
-/** Invariants of the distributions' constructors; each refuses NaN and names the value and its bound. */
+/**
+ * Invariants of the distributions' constructors; each refuses NaN and names the value and its
+ * bound.
+ */
 final class Check {
   private Check() {}
 
@@ -28,7 +31,8 @@ final class Check {
     finite(lesser, less);
     finite(greater, more);
     if (!(less <= more)) {
-      throw new IllegalArgumentException(lesser + " is " + less + "; expected at most " + greater + ", " + more);
+      throw new IllegalArgumentException(
+          lesser + " is " + less + "; expected at most " + greater + ", " + more);
     }
   }
 
@@ -43,7 +47,11 @@ final class Check {
   static void leavesSomething(double share, double low, double high) {
     if (!(share > 0)) {
       throw new IllegalArgumentException(
-          "low " + low + " to high " + high + " holds none of the distribution; expected a range it can fall in");
+          "low "
+              + low
+              + " to high "
+              + high
+              + " holds none of the distribution; expected a range it can fall in");
     }
   }
 

@@ -3,20 +3,29 @@ package hurdline.random;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * How an amount varies: the curve from a share u of all cases, in the open interval (0, 1), to the amount that so
- * many cases do not exceed.
+ * How an amount varies: the curve from a share u of all cases, in the open interval (0, 1), to the
+ * amount that so many cases do not exceed.
  *
- * <p>A distribution with bounds {@code low} and {@code high} that are infinite is not cut there. One that is cut is
- * the conditional one: F is scaled to the range, so {@code x = F⁻¹(F(low) + u·(F(high) − F(low)))}; its mean and sd as
- * given are those before the cut. All curves use {@link StrictMath} where they are ours, so that the same draw gives
- * the same bits on every machine.
+ * <p>A distribution with bounds {@code low} and {@code high} that are infinite is not cut there.
+ * One that is cut is the conditional one: F is scaled to the range, so {@code x = F⁻¹(F(low) +
+ * u·(F(high) − F(low)))}; its mean and sd as given are those before the cut. All curves use {@link
+ * StrictMath} where they are ours, so that the same draw gives the same bits on every machine.
  */
 public sealed interface Distribution
-    permits Constant, Normal, Lognormal, Exponential, Gamma, Weibull, Uniform, Triangular, Beta, Empirical {
+    permits Constant,
+        Normal,
+        Lognormal,
+        Exponential,
+        Gamma,
+        Weibull,
+        Uniform,
+        Triangular,
+        Beta,
+        Empirical {
 
   /**
-   * The inverse of the distribution function, with everything that does not depend on u worked out beforehand. Good
-   * for any number of calls and threads; a call allocates nothing of ours.
+   * The inverse of the distribution function, with everything that does not depend on u worked out
+   * beforehand. Good for any number of calls and threads; a call allocates nothing of ours.
    */
   DoubleUnaryOperator curve();
 
@@ -37,8 +46,8 @@ public sealed interface Distribution
   }
 
   /**
-   * Mean of what is drawn if amounts below {@code least} count as {@code least} and those above {@code most} as
-   * {@code most}.
+   * Mean of what is drawn if amounts below {@code least} count as {@code least} and those above
+   * {@code most} as {@code most}.
    *
    * @param least lower bound, may be −∞
    * @param most upper bound, may be +∞, not below {@code least}

@@ -3,8 +3,8 @@ package hurdline.random;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Amounts drawn one after another from one distribution with one stream: draw n takes the stream's number n. A fixed
- * amount takes none. A draw allocates nothing of ours.
+ * Amounts drawn one after another from one distribution with one stream: draw n takes the stream's
+ * number n. A fixed amount takes none. A draw allocates nothing of ours.
  */
 public final class Draws {
   private final DoubleUnaryOperator curve;

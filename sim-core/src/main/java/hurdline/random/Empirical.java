@@ -13,7 +13,8 @@ public record Empirical(List<Double> values) implements Distribution {
   public Empirical {
     values = List.copyOf(values);
     if (values.isEmpty()) {
-      throw new IllegalArgumentException("values are 0 in number; expected at least 1 observed amount");
+      throw new IllegalArgumentException(
+          "values are 0 in number; expected at least 1 observed amount");
     }
     values.forEach(value -> Check.finite("observed value", value));
   }

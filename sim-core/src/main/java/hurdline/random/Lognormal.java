@@ -3,8 +3,8 @@ package hurdline.random;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Lognormal distribution given by mean and sd of the amount itself (not of its logarithm), cut to a range if that is
- * finite.
+ * Lognormal distribution given by mean and sd of the amount itself (not of its logarithm), cut to a
+ * range if that is finite.
  *
  * <p>x = exp(μ + σz) with σ² = ln(1 + (sd/mean)²) and μ = ln(mean) − σ²/2.
  *
@@ -13,7 +13,8 @@ import java.util.function.DoubleUnaryOperator;
  * @param low lower end of the range, may be −∞
  * @param high upper end of the range, may be +∞
  */
-public record Lognormal(double uncutMean, double uncutSd, double low, double high) implements Distribution {
+public record Lognormal(double uncutMean, double uncutSd, double low, double high)
+    implements Distribution {
   public Lognormal {
     Check.above0("mean", uncutMean);
     Check.notBelow0("sd", uncutSd);
@@ -43,7 +44,9 @@ public record Lognormal(double uncutMean, double uncutSd, double low, double hig
 
   @Override
   public double mean() {
-    return uncutSd == 0 ? uncutMean : uncutMean * cutTo(uncutMean, uncutSd, low, high).meanOfExp(sigma(uncutMean, uncutSd));
+    return uncutSd == 0
+        ? uncutMean
+        : uncutMean * cutTo(uncutMean, uncutSd, low, high).meanOfExp(sigma(uncutMean, uncutSd));
   }
 
   private static double sigma(double mean, double sd) {

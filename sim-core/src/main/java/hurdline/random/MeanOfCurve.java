@@ -5,8 +5,8 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * Mean of a distribution whose amounts are held within bounds.
  *
- * <p>∫ x(u) du with u = Φ(z), so ∫ x(Φ(z))·φ(z) dz by even steps in z. The ends, where x may be infinite, then weigh
- * nothing. A kink at a bound costs accuracy: about 1e-6 of the spread remains.
+ * <p>∫ x(u) du with u = Φ(z), so ∫ x(Φ(z))·φ(z) dz by even steps in z. The ends, where x may be
+ * infinite, then weigh nothing. A kink at a bound costs accuracy: about 1e-6 of the spread remains.
  */
 final class MeanOfCurve {
   private static final double FARTHEST_Z = 8;

@@ -10,7 +10,8 @@ import java.util.function.DoubleUnaryOperator;
  * @param low lower end of the range, may be −∞
  * @param high upper end of the range, may be +∞
  */
-public record Normal(double uncutMean, double uncutSd, double low, double high) implements Distribution {
+public record Normal(double uncutMean, double uncutSd, double low, double high)
+    implements Distribution {
   public Normal {
     Check.finite("mean", uncutMean);
     Check.notBelow0("sd", uncutSd);
@@ -41,12 +42,15 @@ public record Normal(double uncutMean, double uncutSd, double low, double high) 
 
   @Override
   public double mean() {
-    return uncutSd == 0 ? uncutMean : uncutMean + uncutSd * cutTo(uncutMean, uncutSd, low, high).mean();
+    return uncutSd == 0
+        ? uncutMean
+        : uncutMean + uncutSd * cutTo(uncutMean, uncutSd, low, high).mean();
   }
 
   /**
-   * least·P(X &lt; least) + most·P(X &gt; most) + μ·P(between) + σ·(φ(a) − φ(b)), a and b the bounds in standard units; exact
-   * to rounding. Of the distributions that a plant file can name it is the only one whose draws can lie below 0.
+   * least·P(X &lt; least) + most·P(X &gt; most) + μ·P(between) + σ·(φ(a) − φ(b)), a and b the
+   * bounds in standard units; exact to rounding. Of the distributions that a plant file can name it
+   * is the only one whose draws can lie below 0.
    */
   @Override
   public double meanWithin(double least, double most) {

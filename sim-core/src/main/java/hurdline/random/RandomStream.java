@@ -13,8 +13,8 @@ public final class RandomStream {
   }
 
   /**
-   * The next number, uniform over the open interval (0, 1): the middle of one of 2⁵² equal steps, so that neither end
-   * comes up and 1 − u is as good a number as u.
+   * The next number, uniform over the open interval (0, 1): the middle of one of 2⁵² equal steps,
+   * so that neither end comes up and 1 − u is as good a number as u.
    */
   public double next() {
     return ((generator.nextLong() >>> 12) + 0.5) * STEP;

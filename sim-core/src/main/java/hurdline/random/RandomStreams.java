@@ -9,9 +9,10 @@ import org.apache.commons.rng.simple.RandomSource;
 /**
  * The streams of one study, each of its own by (seed, replication, name of the source of chance).
  *
- * <p>A stream's state is the SHA-256 digest of its key, which fills the 256 bits of the generator XoShiRo256++ exactly.
- * So a source has the same numbers whatever other sources there are and in whatever order they are asked for, and two
- * keys that differ in one character have nothing in common.
+ * <p>A stream's state is the SHA-256 digest of its key, which fills the 256 bits of the generator
+ * XoShiRo256++ exactly. So a source has the same numbers whatever other sources there are and in
+ * whatever order they are asked for, and two keys that differ in one character have nothing in
+ * common.
  */
 public final class RandomStreams {
   private final long seed;
@@ -28,7 +29,8 @@ public final class RandomStreams {
    */
   public RandomStream of(int replication, String source) {
     if (source.isEmpty()) {
-      throw new IllegalArgumentException("source is empty; expected the name of a source of chance");
+      throw new IllegalArgumentException(
+          "source is empty; expected the name of a source of chance");
     }
     byte[] name = source.getBytes(StandardCharsets.UTF_8);
     ByteBuffer key = ByteBuffer.allocate(Long.BYTES + Integer.BYTES + name.length);
@@ -42,7 +44,8 @@ public final class RandomStreams {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException missing) {
-      throw new IllegalStateException("SHA-256 is missing; expected it in every Java platform", missing);
+      throw new IllegalStateException(
+          "SHA-256 is missing; expected it in every Java platform", missing);
     }
   }
 }

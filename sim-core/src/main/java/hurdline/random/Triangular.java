@@ -3,10 +3,11 @@ package hurdline.random;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Triangular distribution: its density rises straight from the least amount to the most likely one and falls straight
- * to the greatest.
+ * Triangular distribution: its density rises straight from the least amount to the most likely one
+ * and falls straight to the greatest.
  *
- * <p>x = low + √(u·(high − low)·(mode − low)) up to the mode, high − √((1 − u)·(high − low)·(high − mode)) beyond.
+ * <p>x = low + √(u·(high − low)·(mode − low)) up to the mode, high − √((1 − u)·(high − low)·(high −
+ * mode)) beyond.
  *
  * @param low least amount, finite
  * @param mode most likely amount, not below low

@@ -3,11 +3,13 @@ package hurdline.random;
 import org.apache.commons.statistics.distribution.ContinuousDistribution;
 
 /**
- * A distribution of the library cut to a range. A range above the median is reckoned from the upper end, where shares
- * keep their digits.
+ * A distribution of the library cut to a range. A range above the median is reckoned from the upper
+ * end, where shares keep their digits.
  */
 final class TruncatedDistribution {
-  /** The library seeks an inverse to 1e-9; so many steps of Newton's method bring it to rounding. */
+  /**
+   * The library seeks an inverse to 1e-9; so many steps of Newton's method bring it to rounding.
+   */
   private static final int POLISHES = 2;
 
   private final ContinuousDistribution whole;
@@ -19,7 +21,8 @@ final class TruncatedDistribution {
     this.whole = whole;
     fromAbove = whole.cumulativeProbability(low) > 0.5;
     startShare = fromAbove ? whole.survivalProbability(high) : whole.cumulativeProbability(low);
-    double endShare = fromAbove ? whole.survivalProbability(low) : whole.cumulativeProbability(high);
+    double endShare =
+        fromAbove ? whole.survivalProbability(low) : whole.cumulativeProbability(high);
     shareInRange = endShare - startShare;
   }
 
@@ -32,7 +35,8 @@ final class TruncatedDistribution {
     double share = startShare + (fromAbove ? 1 - u : u) * shareInRange;
     boolean upper = fromAbove || share > 0.5;
     double aim = fromAbove || !upper ? share : 1 - share;
-    double x = upper ? whole.inverseSurvivalProbability(aim) : whole.inverseCumulativeProbability(aim);
+    double x =
+        upper ? whole.inverseSurvivalProbability(aim) : whole.inverseCumulativeProbability(aim);
     for (int polish = 0; polish < POLISHES; polish++) {
       x = nearer(x, aim, upper);
     }

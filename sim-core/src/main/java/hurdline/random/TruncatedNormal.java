@@ -1,8 +1,8 @@
 package hurdline.random;
 
 /**
- * The standard normal distribution cut to a range of z. A range wholly in the upper tail is mirrored into the lower
- * one, where shares keep their digits.
+ * The standard normal distribution cut to a range of z. A range wholly in the upper tail is
+ * mirrored into the lower one, where shares keep their digits.
  */
 final class TruncatedNormal {
   private static final double GREATEST_SHARE = Math.nextDown(1.0);
@@ -13,7 +13,9 @@ final class TruncatedNormal {
   private final double low;
   private final double high;
 
-  /** @param low lower end, may be −∞   @param high upper end, may be +∞, above low */
+  /**
+   * @param low lower end, may be −∞ @param high upper end, may be +∞, above low
+   */
   TruncatedNormal(double low, double high) {
     mirrored = low > 0;
     this.low = mirrored ? -high : low;

@@ -7,8 +7,9 @@ import org.apache.commons.statistics.distribution.WeibullDistribution;
 /**
  * Weibull distribution, cut to a range if that is finite.
  *
- * <p>F(x) = 1 − exp(−(x/λ)^k) for x ≥ 0. With h(x) = (x/λ)^k the cut one is x = λ·h^(1/k), h = h(low) − ln(1 −
- * u·(1 − exp(h(low) − h(high)))), which keeps its digits however far out the range lies.
+ * <p>F(x) = 1 − exp(−(x/λ)^k) for x ≥ 0. With h(x) = (x/λ)^k the cut one is x = λ·h^(1/k), h =
+ * h(low) − ln(1 − u·(1 − exp(h(low) − h(high)))), which keeps its digits however far out the range
+ * lies.
  *
  * @param shape k, dimensionless, above 0; with 1 it is the exponential distribution of mean λ
  * @param scale λ, in the unit of the drawn amount, above 0
@@ -23,7 +24,8 @@ public record Weibull(double shape, double scale, double low, double high) imple
     Check.above0("shape", shape);
     Check.above0("scale", scale);
     Check.cut(low, high);
-    Check.leavesSomething(inRange(hazard(low, shape, scale), hazard(high, shape, scale)), low, high);
+    Check.leavesSomething(
+        inRange(hazard(low, shape, scale), hazard(high, shape, scale)), low, high);
   }
 
   /** One that is not cut. */
@@ -39,10 +41,14 @@ public record Weibull(double shape, double scale, double low, double high) imple
       return u -> Check.within(low, scale * (from - StrictMath.log1p(-u * share)), high);
     }
     double power = 1 / shape;
-    return u -> Check.within(low, scale * StrictMath.pow(from - StrictMath.log1p(-u * share), power), high);
+    return u ->
+        Check.within(low, scale * StrictMath.pow(from - StrictMath.log1p(-u * share), power), high);
   }
 
-  /** λ·Γ(1 + 1/k) times the share of its integral that lies in the range, over the share of the cases there. */
+  /**
+   * λ·Γ(1 + 1/k) times the share of its integral that lies in the range, over the share of the
+   * cases there.
+   */
   @Override
   public double mean() {
     double from = hazard(low, shape, scale);

@@ -7,11 +7,13 @@ import hurdline.compiled.YardPlan;
 import hurdline.plant.Plant;
 
 /** A plant compiled, ready to be played by any number of threads at once. */
-public record CompiledPlant(Plant plant, CompiledLines layout, Roster roster, YardPlan yard, Haulage haulage) {
+public record CompiledPlant(
+    Plant plant, CompiledLines layout, Roster roster, YardPlan yard, Haulage haulage) {
   public static CompiledPlant of(Plant plant) {
     Roster roster = Roster.of(plant);
     YardPlan yard = YardPlan.of(plant);
-    return new CompiledPlant(plant, CompiledLines.of(plant), roster, yard, Haulage.of(plant, yard, roster));
+    return new CompiledPlant(
+        plant, CompiledLines.of(plant), roster, yard, Haulage.of(plant, yard, roster));
   }
 
   public Replication replication() {

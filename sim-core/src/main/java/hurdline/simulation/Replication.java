@@ -49,6 +49,8 @@ import java.util.stream.IntStream;
  *
  * <p>One object serves many replications, one after another; it allocates nothing per event in steady
  * state. {@code ReplicationAllocationTest.anotherDayCostsNoMemory} counts the bytes.
+ *
+ * <p>One file because it wires all activities and drains their events in one order.
  */
 public final class Replication {
   /** So many things done at one instant without the clock moving on mean that it never will. */
@@ -129,8 +131,8 @@ public final class Replication {
     present.carrying = new FlowIntegrator(present, milling, orders, binBooks);
     tallying =
         new OutcomeBuilder(
-            present, haulage, component, stopping, filling, milling, orders, stacking, hauling, feeding,
-            rostering, watching, material, binBooks, intake);
+            present, haulage, component, stopping, filling, milling, orders, stacking, hauling,
+            feeding, rostering, watching, material, binBooks, intake);
   }
 
   private int[] components(YardPlan yard) {
@@ -160,7 +162,8 @@ public final class Replication {
    *
    * @param opening {@code null} for the stock on hand that the file has
    */
-  public Outcome run(RandomStreams streams, int replication, CarriedOverStock opening, Trace trace) {
+  public Outcome run(
+      RandomStreams streams, int replication, CarriedOverStock opening, Trace trace) {
     reset(streams, replication, opening, trace);
     double endS = roster.horizonS();
     while (true) {
@@ -180,13 +183,17 @@ public final class Replication {
     return finish(replication);
   }
 
-  /** The plain twin, for tests: every solve works out everything anew, and every package is an event. */
+  /**
+   * The plain twin, for tests: every solve works out everything anew, and every package is an
+   * event.
+   */
   void withoutShortCuts() {
     present.plain = true;
     network.withoutShortCuts();
   }
 
-  private void reset(RandomStreams streams, int replication, CarriedOverStock opening, Trace trace) {
+  private void reset(
+      RandomStreams streams, int replication, CarriedOverStock opening, Trace trace) {
     present.trace = trace;
     present.reset(streams, replication);
     lookForJobs = true;
@@ -317,7 +324,10 @@ public final class Replication {
     }
   }
 
-  /** Full packages and their changes: rates stay as they are until the next solve, no other job is wanted. */
+  /**
+   * Full packages and their changes: rates stay as they are until the next solve, no other job is
+   * wanted.
+   */
   private boolean isOfPackages(int slot) {
     return slot >= slots.firstFull && slot < slots.firstStay
         || slot >= slots.changeEnd && slot < slots.firstSwapEnd;
@@ -383,7 +393,10 @@ public final class Replication {
     }
   }
 
-  /** What has come due, over all that was played so far; a measure of the work done that no other load disturbs. */
+  /**
+   * What has come due, over all that was played so far; a measure of the work done that no other
+   * load disturbs.
+   */
   long events() {
     return events;
   }

@@ -12,11 +12,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * From one year to the next: gathers the crop that is left when a year ends, and opens another year with it.
+ * From one year to the next: gathers the crop that is left when a year ends, and opens another year
+ * with it.
  *
- * <p>What lies on tables and in feeders goes back to the yard, in front, as when another line takes the feeder. Bales weighed in
- * but not unloaded come to lie in the yard; what is on the way unweighed stands at the gate as the next year begins. Bales at
- * fields stay there, and a field's unbaled crop is baled with the field's next. A crop that neither fields nor loads bring is not
+ * <p>What lies on tables and in feeders goes back to the yard, in front, as when another line takes
+ * the feeder. Bales weighed in but not unloaded come to lie in the yard; what is on the way
+ * unweighed stands at the gate as the next year begins. Bales at fields stay there, and a field's
+ * unbaled crop is baled with the field's next. A crop that neither fields nor loads bring is not
  * carried on: its stock on hand is all it has in a year, and is there anew in each.
  */
 final class YearEnd {
@@ -29,7 +31,13 @@ final class YearEnd {
   private final boolean[] isBrought; // by crop
 
   YearEnd(
-      YardPlan yard, Haulage haulage, Bales bales, Stacking stacking, Hauling hauling, Feeding feeding, int[] cropOf) {
+      YardPlan yard,
+      Haulage haulage,
+      Bales bales,
+      Stacking stacking,
+      Hauling hauling,
+      Feeding feeding,
+      int[] cropOf) {
     this.haulage = haulage;
     this.bales = bales;
     this.stacking = stacking;
@@ -42,7 +50,10 @@ final class YearEnd {
     }
   }
 
-  /** Bales left of crops that something brings, wherever they are, and those that unbaled crop would still make. */
+  /**
+   * Bales left of crops that something brings, wherever they are, and those that unbaled crop would
+   * still make.
+   */
   int left() {
     int left = 0;
     for (int crop = 0; crop < isBrought.length; crop++) {
@@ -86,7 +97,10 @@ final class YearEnd {
     return new CarriedOverStock(inPlaces, inFront, atGate, atFields, unbaledKg);
   }
 
-  /** Puts all of it where it was, at time zero, in place of the yard's reset; books, fields and gate are reset already. */
+  /**
+   * Puts all of it where it was, at time zero, in place of the yard's reset; books, fields and gate
+   * are reset already.
+   */
   void open(CarriedOverStock left, RandomStreams streams, int replication) {
     stacking.open(left, isBrought, streams, replication);
     left.atFields().forEach(bale -> hauling.fields.lies(bale.at(), bales.add(bale)));

@@ -3,13 +3,14 @@ package hurdline.statistics;
 import java.math.BigInteger;
 
 /**
- * A sum of doubles that is rounded only once, when it is asked for; so it is the same whatever the order of the terms and
- * however they are grouped.
+ * A sum of doubles that is rounded only once, when it is asked for; so it is the same whatever the
+ * order of the terms and however they are grouped.
  *
- * <p>The sum stands in 32 bits of each of 67 whole numbers, which leaves room for carries of 512 terms before they must be passed
- * on. Each term goes into the two or three that its 53 bits reach.
+ * <p>The sum stands in 32 bits of each of 67 whole numbers, which leaves room for carries of 512
+ * terms before they must be passed on. Each term goes into the two or three that its 53 bits reach.
  *
- * @see "R. M. Neal (2015), Fast exact summation using small and large superaccumulators, arXiv:1505.05571, section 2; cited from memory"
+ * @see "R. M. Neal (2015), Fast exact summation using small and large superaccumulators,
+ *     arXiv:1505.05571, section 2; cited from memory"
  */
 public final class ExactSum {
   private static final int CHUNK_BITS = 32;
@@ -20,11 +21,15 @@ public final class ExactSum {
   private static final int ROOM = 512;
   private static final int HEAD_BITS = 62;
 
-  private final long[] chunks = new long[67]; // 2,099 bits of a double's range, and above them 45 for the number of terms
+  private final long[] chunks =
+      new long[67]; // 2,099 bits of a double's range, and above them 45 for the number of terms
   private int room = ROOM;
   private double notFinite; // 0 where all terms are finite
 
-  /** One more term; where any is infinite or no number, the sum is what plain addition says of those. */
+  /**
+   * One more term; where any is infinite or no number, the sum is what plain addition says of
+   * those.
+   */
   public void add(double term) {
     long bits = Double.doubleToRawLongBits(term);
     int exponent = (int) (bits >>> FRACTION_BITS) & LARGEST_EXPONENT;
@@ -73,7 +78,10 @@ public final class ExactSum {
     room = ROOM;
   }
 
-  /** The double nearest to the sum, of two equally near the even one; within the range of numbers that keep 53 bits. */
+  /**
+   * The double nearest to the sum, of two equally near the even one; within the range of numbers
+   * that keep 53 bits.
+   */
   public double value() {
     if (notFinite != 0 || Double.isNaN(notFinite)) {
       return notFinite;

@@ -35,9 +35,13 @@ public record Interval(double low, double high) {
     return low <= value && value <= high;
   }
 
-  /** The same without what lies below the least or above the most that can be; a limit that is missing stays so. */
+  /**
+   * The same without what lies below the least or above the most that can be; a limit that is
+   * missing stays so.
+   */
   public Interval within(double least, double most) {
-    return new Interval(Math.min(most, Math.max(least, low)), Math.min(most, Math.max(least, high)));
+    return new Interval(
+        Math.min(most, Math.max(least, low)), Math.min(most, Math.max(least, high)));
   }
 
   /** Whether both limits are there and 0 lies outside them. */

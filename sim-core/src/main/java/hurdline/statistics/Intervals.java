@@ -6,8 +6,8 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
- * Intervals from independent values, one a replication. A level is the confidence of both limits together, above 0 and
- * below 1, shared evenly between the two sides.
+ * Intervals from independent values, one a replication. A level is the confidence of both limits
+ * together, above 0 and below 1, shared evenly between the two sides.
  */
 public final class Intervals {
   private static final double USUAL_LEVEL = 0.95;
@@ -37,8 +37,8 @@ public final class Intervals {
   }
 
   /**
-   * Student's: m ± t·s/√n, t the quantile 1 − (1 − level)/2 of n − 1 degrees of freedom. Exact for normal values, good
-   * for the mean of some ten or more of any usual kind.
+   * Student's: m ± t·s/√n, t the quantile 1 − (1 − level)/2 of n − 1 degrees of freedom. Exact for
+   * normal values, good for the mean of some ten or more of any usual kind.
    *
    * @see "Student, The probable error of a mean, Biometrika 6 (1908)"
    */
@@ -48,14 +48,16 @@ public final class Intervals {
   }
 
   /**
-   * Hall's for the mean of skewed values, with Student's t in place of the normal quantile: with U = (m − μ)/s and the
-   * skewness γ of the sample, g(U) = U + γ·U²/3 + γ²·U³/27 + γ/(6n) is free of skewness to the order 1/n, and from
-   * −t/√n ≤ g(U) ≤ t/√n follows m − s·h(t/√n) ≤ μ ≤ m − s·h(−t/√n), where h(y) = (3/γ)·(∛(1 + γ·(y − γ/(6n))) − 1) undoes g.
+   * Hall's for the mean of skewed values, with Student's t in place of the normal quantile: with U
+   * = (m − μ)/s and the skewness γ of the sample, g(U) = U + γ·U²/3 + γ²·U³/27 + γ/(6n) is free of
+   * skewness to the order 1/n, and from −t/√n ≤ g(U) ≤ t/√n follows m − s·h(t/√n) ≤ μ ≤ m −
+   * s·h(−t/√n), where h(y) = (3/γ)·(∛(1 + γ·(y − γ/(6n))) − 1) undoes g.
    *
    * <p>At 95 % it is at most some 2.5 times as wide as Student's.
    *
    * @param moments with a skewness that is not 0
-   * @see "Hall, On the removal of skewness by transformation, J. R. Statist. Soc. B 54 (1992) 221-228; from memory"
+   * @see "Hall, On the removal of skewness by transformation, J. R. Statist. Soc. B 54 (1992)
+   *     221-228; from memory"
    */
   static Interval hall(Moments moments, int count, double level) {
     double reach = student(count - 1, level) / Math.sqrt(count);
@@ -74,12 +76,13 @@ public final class Intervals {
   }
 
   /**
-   * Interval for the quantile of a share, between two of the values themselves; it asks nothing of how they are
-   * distributed.
+   * Interval for the quantile of a share, between two of the values themselves; it asks nothing of
+   * how they are distributed.
    *
-   * <p>With B binomial (n, share), the lower limit is the greatest value x₍ᵢ₎, in rising order, for which P(B &lt; i) is
-   * at most (1 − level)/2, and the upper the least x₍ⱼ₎ for which P(B ≥ j) is. Where there is no such value there is no
-   * limit: at 95 % the upper one for the quantile of 95 % begins with 72 values, for there must be shareⁿ ≤ 0.025.
+   * <p>With B binomial (n, share), the lower limit is the greatest value x₍ᵢ₎, in rising order, for
+   * which P(B &lt; i) is at most (1 − level)/2, and the upper the least x₍ⱼ₎ for which P(B ≥ j) is.
+   * Where there is no such value there is no limit: at 95 % the upper one for the quantile of 95 %
+   * begins with 72 values, for there must be shareⁿ ≤ 0.025.
    *
    * @param values in any order, read only
    * @param share above 0 and below 1
@@ -94,7 +97,8 @@ public final class Intervals {
     int low = greatestRank(rising.length, share, tail);
     int high = rising.length + 1 - greatestRank(rising.length, 1 - share, tail);
     return new Interval(
-        low >= 1 ? rising[low - 1] : Double.NaN, high <= rising.length ? rising[high - 1] : Double.NaN);
+        low >= 1 ? rising[low - 1] : Double.NaN,
+        high <= rising.length ? rising[high - 1] : Double.NaN);
   }
 
   /** The greatest i with P(B &lt; i) ≤ tail, B binomial (n, share); 0 if there is none above. */
@@ -113,10 +117,12 @@ public final class Intervals {
   }
 
   /**
-   * Clopper and Pearson's interval for the chance of what happened in so many replications: its confidence is never
-   * below the level, however rare the thing. It has both limits even where it never or always happened.
+   * Clopper and Pearson's interval for the chance of what happened in so many replications: its
+   * confidence is never below the level, however rare the thing. It has both limits even where it
+   * never or always happened.
    *
-   * <p>From the quantile (1 − level)/2 of beta (k, n − k + 1) to the quantile 1 − (1 − level)/2 of beta (k + 1, n − k).
+   * <p>From the quantile (1 − level)/2 of beta (k, n − k + 1) to the quantile 1 − (1 − level)/2 of
+   * beta (k + 1, n − k).
    *
    * @param happened k, 0 to n
    * @param of n; with 0 there is no interval
@@ -131,16 +137,20 @@ public final class Intervals {
       return Interval.NONE;
     }
     double tail = (1 - level) / 2;
-    double low = happened == 0
-        ? 0 : BetaDistribution.of(happened, of - happened + 1.0).inverseCumulativeProbability(tail);
-    double high = happened == of
-        ? 1 : BetaDistribution.of(happened + 1.0, of - happened).inverseSurvivalProbability(tail);
+    double low =
+        happened == 0
+            ? 0
+            : BetaDistribution.of(happened, of - happened + 1.0).inverseCumulativeProbability(tail);
+    double high =
+        happened == of
+            ? 1
+            : BetaDistribution.of(happened + 1.0, of - happened).inverseSurvivalProbability(tail);
     return new Interval(low, high);
   }
 
   /**
-   * Level that each of several intervals needs for all together to hold with the wanted one: 1 − (1 − level)/count.
-   * Valid however they depend on each other, and therefore not tight.
+   * Level that each of several intervals needs for all together to hold with the wanted one: 1 − (1
+   * − level)/count. Valid however they depend on each other, and therefore not tight.
    *
    * @param count of intervals looked at together, at least 1
    * @see "Bonferroni's inequality"

@@ -1,8 +1,8 @@
 package hurdline.statistics;
 
 /**
- * Which interval a mean has. The skewness that decides is that of the sample, G₁ = n/((n − 1)(n − 2))·Σ((xᵢ − m)/s)³; that
- * of 40 values from a distribution with skewness 2 is 1.6 on average.
+ * Which interval a mean has. The skewness that decides is that of the sample, G₁ = n/((n − 1)(n −
+ * 2))·Σ((xᵢ − m)/s)³; that of 40 values from a distribution with skewness 2 is 1.6 on average.
  */
 public enum MeanInterval {
   /** None: fewer than two values. */
@@ -11,12 +11,17 @@ public enum MeanInterval {
   STUDENT("student"),
   /** Hall's: lies further out on the side of the long tail. */
   HALL("hall"),
-  /** Student's, of values too skewed for it and too few for Hall's: holds less often than its level says. */
+  /**
+   * Student's, of values too skewed for it and too few for Hall's: holds less often than its level
+   * says.
+   */
   SKEWED("skewed"),
   /** A point: no pair of a difference differs by more than rounding. */
   EQUAL("equal");
 
-  /** From so many values on Hall's interval is stable; below, its width may be many times Student's. */
+  /**
+   * From so many values on Hall's interval is stable; below, its width may be many times Student's.
+   */
   static final int FEWEST_FOR_HALL = 40;
 
   /** Above this |G₁| Student's interval at 95 % holds in 94 % and less of samples of 40. */

@@ -5,10 +5,12 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * Difference of one measure between two plants that met the same chance, replication by replication.
+ * Difference of one measure between two plants that met the same chance, replication by
+ * replication.
  *
- * <p>What both plants owe to the season cancels in each pair, so the spread that counts is that of the differences, and
- * far fewer replications tell two plants apart than if each had its own chance.
+ * <p>What both plants owe to the season cancels in each pair, so the spread that counts is that of
+ * the differences, and far fewer replications tell two plants apart than if each had its own
+ * chance.
  *
  * @param count of pairs in which both plants have a value
  * @param baseMean mean of the plant compared with
@@ -17,12 +19,13 @@ import java.util.stream.IntStream;
  * @param interval which one {@code at95} and {@code joint} are
  * @param at95 interval for the difference at 95 %
  * @param joint the same at the level that lets all comparisons made together hold at 95 %
- * @param replicationsNeeded how many pairs of this spread it takes until the half-width of Student's joint interval falls
- *     below a difference of this size; more than there are unless they are told apart, and no more than there are if they
- *     are, whichever interval said so; none if the difference is 0 or the spread unknown
- * @param varianceRemoved share of the variance of the difference that pairing takes away, compared with plants of
- *     independent chance: 1 − Var(option − base) / (Var(option) + Var(base)); below 0 where pairing harms, NaN where
- *     nothing varies
+ * @param replicationsNeeded how many pairs of this spread it takes until the half-width of
+ *     Student's joint interval falls below a difference of this size; more than there are unless
+ *     they are told apart, and no more than there are if they are, whichever interval said so; none
+ *     if the difference is 0 or the spread unknown
+ * @param varianceRemoved share of the variance of the difference that pairing takes away, compared
+ *     with plants of independent chance: 1 − Var(option − base) / (Var(option) + Var(base)); below
+ *     0 where pairing harms, NaN where nothing varies
  */
 public record PairedDifference(
     int count,
@@ -35,11 +38,17 @@ public record PairedDifference(
     OptionalInt replicationsNeeded,
     double varianceRemoved) {
   private static final double LEVEL = 0.95;
-  /** More replications than this nobody makes; a difference that needs more counts as needing so many. */
-  private static final int MOST_NEEDED = 1_000_000_000;
+
   /**
-   * Share of a value, or of its unit where that is more, below which two that should be equal may differ after some hundred
-   * thousand events: what is left of sums that come to nothing has no size of its own.
+   * More replications than this nobody makes; a difference that needs more counts as needing so
+   * many.
+   */
+  private static final int MOST_NEEDED = 1_000_000_000;
+
+  /**
+   * Share of a value, or of its unit where that is more, below which two that should be equal may
+   * differ after some hundred thousand events: what is left of sums that come to nothing has no
+   * size of its own.
    */
   private static final double ROUNDING = 1e-9;
 
@@ -91,21 +100,30 @@ public record PairedDifference(
   }
 
   private static MeanInterval interval(Moments paired, double[] differences) {
-    boolean isNone = differences.length > 1 && Arrays.stream(differences).allMatch(difference -> difference == 0);
+    boolean isNone =
+        differences.length > 1
+            && Arrays.stream(differences).allMatch(difference -> difference == 0);
     return isNone ? MeanInterval.EQUAL : MeanInterval.of(paired, differences.length);
   }
 
-  /** What is only rounding is none: without chance every pair would have the same, and tell two equal plants apart. */
+  /**
+   * What is only rounding is none: without chance every pair would have the same, and tell two
+   * equal plants apart.
+   */
   private static double between(double base, double option) {
     double difference = option - base;
-    return Math.abs(difference) <= ROUNDING * Math.max(1, Math.max(Math.abs(base), Math.abs(option))) ? 0 : difference;
+    return Math.abs(difference)
+            <= ROUNDING * Math.max(1, Math.max(Math.abs(base), Math.abs(option)))
+        ? 0
+        : difference;
   }
 
   private static double removed(double varianceApart, double variancePaired) {
     return varianceApart > 0 ? 1 - variancePaired / varianceApart : Double.NaN;
   }
 
-  private static OptionalInt needed(double size, double sd, double level, int count, boolean toldApart) {
+  private static OptionalInt needed(
+      double size, double sd, double level, int count, boolean toldApart) {
     if (!(size > 0) || Double.isNaN(sd)) {
       return OptionalInt.empty();
     }

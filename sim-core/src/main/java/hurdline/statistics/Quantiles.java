@@ -5,11 +5,12 @@ import org.apache.commons.statistics.descriptive.Quantile;
 /**
  * Quantiles of a sample.
  *
- * <p>Of the nine usual definitions this is the seventh: with the n values in rising order, position 1 + share·(n − 1),
- * and a straight line between two neighbours. It goes through the least and the greatest value and is what spreadsheets
- * show.
+ * <p>Of the nine usual definitions this is the seventh: with the n values in rising order, position
+ * 1 + share·(n − 1), and a straight line between two neighbours. It goes through the least and the
+ * greatest value and is what spreadsheets show.
  *
- * @see "Hyndman and Fan, Sample quantiles in statistical packages, American Statistician 50 (1996), definition 7"
+ * @see "Hyndman and Fan, Sample quantiles in statistical packages, American Statistician 50 (1996),
+ *     definition 7"
  */
 public final class Quantiles {
   private static final Quantile SEVENTH =

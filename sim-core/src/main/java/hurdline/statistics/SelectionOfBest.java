@@ -7,22 +7,24 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Which of several has the greatest mean, from pairs of replications that met the same chance: Kim and Nelson's fully
- * sequential procedure with an indifference zone.
+ * Which of several has the greatest mean, from pairs of replications that met the same chance: Kim
+ * and Nelson's fully sequential procedure with an indifference zone.
  *
- * <p>With k alternatives, n₀ first replications of each, zone δ and confidence 1 − α:
- * η = ½·((2α/(k − 1))^(−2/(n₀ − 1)) − 1) and h² = 2η·(n₀ − 1). S²ᵢₗ is the variance of the n₀ first differences of i and
- * l. At r replications i stays only if its mean is at least that of each other l that is left, less
- * Wᵢₗ(r) = max(0, δ/(2r)·(h²·S²ᵢₗ/δ² − r)). One more replication of those left is taken until there is one; at
- * r = 1 + max ⌊h²·S²ᵢₗ/δ²⌋ every W is 0, so it ends.
+ * <p>With k alternatives, n₀ first replications of each, zone δ and confidence 1 − α: η = ½·((2α/(k
+ * − 1))^(−2/(n₀ − 1)) − 1) and h² = 2η·(n₀ − 1). S²ᵢₗ is the variance of the n₀ first differences
+ * of i and l. At r replications i stays only if its mean is at least that of each other l that is
+ * left, less Wᵢₗ(r) = max(0, δ/(2r)·(h²·S²ᵢₗ/δ² − r)). One more replication of those left is taken
+ * until there is one; at r = 1 + max ⌊h²·S²ᵢₗ/δ²⌋ every W is 0, so it ends.
  *
- * <p>If the best is better than each other by δ or more, it is selected with a chance of at least 1 − α; else one that is
- * within δ of it is likely, without that being promised by this theorem. The values of an alternative are independent
- * normal ones from replication to replication; alternatives may hang on each other, which is why α is split as
- * α/(k − 1). η solves ½·(1 + 2η)^(−(n₀ − 1)/2) = α/(k − 1), the case c = 1 of the article.
+ * <p>If the best is better than each other by δ or more, it is selected with a chance of at least 1
+ * − α; else one that is within δ of it is likely, without that being promised by this theorem. The
+ * values of an alternative are independent normal ones from replication to replication;
+ * alternatives may hang on each other, which is why α is split as α/(k − 1). η solves ½·(1 +
+ * 2η)^(−(n₀ − 1)/2) = α/(k − 1), the case c = 1 of the article.
  *
- * @see "Kim and Nelson, A fully sequential procedure for indifference-zone selection in simulation, ACM Transactions on
- *     Modeling and Computer Simulation 11 (2001), 251-273; the formulas from memory"
+ * @see "Kim and Nelson, A fully sequential procedure for indifference-zone selection in simulation,
+ *     ACM Transactions on Modeling and Computer Simulation 11 (2001), 251-273; the formulas from
+ *     memory"
  */
 public final class SelectionOfBest {
   /** So that a bound that is a whole number stays one. */
@@ -46,7 +48,8 @@ public final class SelectionOfBest {
       throw new IllegalArgumentException("zone is " + zone + "; expected above 0");
     }
     if (!(first.length >= 2)) {
-      throw new IllegalArgumentException("alternatives are " + first.length + "; expected at least 2");
+      throw new IllegalArgumentException(
+          "alternatives are " + first.length + "; expected at least 2");
     }
     if (!(confidence > 1.0 / first.length && confidence < 1)) {
       throw new IllegalArgumentException(
@@ -76,7 +79,8 @@ public final class SelectionOfBest {
    */
   static double h2(int alternatives, int first, double confidence) {
     if (!(first >= 2)) {
-      throw new IllegalArgumentException("first replications are " + first + "; expected at least 2");
+      throw new IllegalArgumentException(
+          "first replications are " + first + "; expected at least 2");
     }
     double wrong = 2 * (1 - confidence) / (alternatives - 1);
     double eta = (Math.pow(wrong, -2.0 / (first - 1)) - 1) / 2;
@@ -84,7 +88,8 @@ public final class SelectionOfBest {
   }
 
   private static double varianceOfDifference(double[] a, double[] b) {
-    return Moments.of(IntStream.range(0, a.length).mapToDouble(r -> a[r] - b[r]).toArray()).variance();
+    return Moments.of(IntStream.range(0, a.length).mapToDouble(r -> a[r] - b[r]).toArray())
+        .variance();
   }
 
   /** Alternatives that may still be the best, by their place. */

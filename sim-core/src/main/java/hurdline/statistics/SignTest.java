@@ -7,8 +7,8 @@ public final class SignTest {
   private SignTest() {}
 
   /**
-   * The two-sided exact sign test: if replications in which only one of two happened were as likely to be
-   * the one's as the other's, the chance of a split at least as uneven as this.
+   * The two-sided exact sign test: if replications in which only one of two happened were as likely
+   * to be the one's as the other's, the chance of a split at least as uneven as this.
    *
    * <p>min(1, 2·P(B ≤ min(a, b))), B binomial (a + b, 1/2); 1 where both always happened together.
    *

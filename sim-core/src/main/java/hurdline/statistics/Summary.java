@@ -31,12 +31,15 @@ public record Summary(
     double most,
     MeanInterval interval) {
 
-  /** @param values one a replication, in any order, read only; finite or NaN */
+  /**
+   * @param values one a replication, in any order, read only; finite or NaN
+   */
   public static Summary of(double[] values) {
     double[] known = Arrays.stream(values).filter(value -> !Double.isNaN(value)).toArray();
     for (double value : known) {
       if (Double.isInfinite(value)) {
-        throw new IllegalArgumentException("a value is " + value + "; expected a finite number, or NaN for none");
+        throw new IllegalArgumentException(
+            "a value is " + value + "; expected a finite number, or NaN for none");
       }
     }
     Moments moments = Moments.of(known);

@@ -15,7 +15,9 @@ public final class AimCurrency {
     this.chosen = chosen;
   }
 
-  /** @throws hurdline.plant.ProblemsException if the aim is in other money */
+  /**
+   * @throws hurdline.plant.ProblemsException if the aim is in other money
+   */
   public void check(RunSettings effort) {
     effort.until().ifPresent(aim -> check("the aim", aim.said()));
   }
@@ -24,14 +26,24 @@ public final class AimCurrency {
     check("the band", zone.said());
   }
 
-  /** @param said a measure, a colon and an amount */
+  /**
+   * @param said a measure, a colon and an amount
+   */
   private void check(String what, String said) {
     String[] parts = said.split(":");
-    Optional<String> asked = parts.length > 1 ? Amount.find(parts[1]).flatMap(Amount::currency) : Optional.empty();
+    Optional<String> asked =
+        parts.length > 1 ? Amount.find(parts[1]).flatMap(Amount::currency) : Optional.empty();
     Optional<String> plant = source.variants().said("money.currency", chosen.asArray());
     if (asked.isPresent() && plant.isPresent() && !plant.equals(asked)) {
       throw source.refusal(
-          what + " \"" + said + "\" is in " + asked.get() + ", and the plant's money is in " + plant.get(), "an amount in " + plant.get());
+          what
+              + " \""
+              + said
+              + "\" is in "
+              + asked.get()
+              + ", and the plant's money is in "
+              + plant.get(),
+          "an amount in " + plant.get());
     }
   }
 }

@@ -36,7 +36,8 @@ public final class AnswerRows {
   private final PlantOutline outlines;
   private final MeasureBounds bounds;
 
-  public AnswerRows(String option, CompiledPlant stage, ReplicationResults figures, PlantOutline outlines) {
+  public AnswerRows(
+      String option, CompiledPlant stage, ReplicationResults figures, PlantOutline outlines) {
     this.option = option;
     this.stage = stage;
     this.figures = figures;
@@ -120,7 +121,11 @@ public final class AnswerRows {
       Map<String, List<String>> together = new LinkedHashMap<>();
       causes().stream()
           .filter(c -> figures.has(Measure.LINE_HOURS_LIMITED_BY.of(line.name(), c)))
-          .forEach(c -> together.computeIfAbsent(joined(line, c, twins), word -> new ArrayList<>()).add(c));
+          .forEach(
+              c ->
+                  together
+                      .computeIfAbsent(joined(line, c, twins), word -> new ArrayList<>())
+                      .add(c));
       together.entrySet().stream()
           .map(one -> holder(line.name(), one.getKey(), one.getValue(), scheduled))
           .filter(row -> row.hours() > 0)
@@ -130,7 +135,8 @@ public final class AnswerRows {
     return rows;
   }
 
-  private static String joined(Line line, String cause, BiFunction<String, String, List<String>> twins) {
+  private static String joined(
+      Line line, String cause, BiFunction<String, String, List<String>> twins) {
     String machine = Cause.machineOf(cause);
     return machine.isEmpty()
         ? cause

@@ -60,7 +60,8 @@ public final class Capacities {
       String cause = causes.getOrDefault(line.name(), cause(expected));
       rows.add(line(line, capacity, expected, next(capacity, cause)));
     }
-    return new Capacity(rows, OrderLoad.of(plant, outlines.lines()).stream().map(this::orders).toList());
+    return new Capacity(
+        rows, OrderLoad.of(plant, outlines.lines()).stream().map(this::orders).toList());
   }
 
   private static String cause(Limit expected) {

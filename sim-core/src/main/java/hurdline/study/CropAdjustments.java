@@ -21,13 +21,17 @@ import java.util.Optional;
  */
 public final class CropAdjustments {
   private static final double MEAN_OF_CONTROL = 1;
+
   /** With 20 the interval of a bent answer held in 87 % in place of 95; see {@link ControlVariate. */
   private static final int FEWEST = 40;
 
   private final Outline outline;
   private final ReplicationResults base;
 
-  /** @param base the plant that the figures are of; in a comparison the base, whose draws the options share */
+  /**
+   * @param base the plant that the figures are of; in a comparison the base, whose draws the
+   *     options share
+   */
   public CropAdjustments(Outline outline, ReplicationResults base) {
     this.outline = outline;
     this.base = base;
@@ -51,14 +55,17 @@ public final class CropAdjustments {
   }
 
   /** Rows for the differences of an option from the base. */
-  public List<AdjustedRow> differences(String option, ReplicationResults other, AnswerRows units, int comparisons) {
+  public List<AdjustedRow> differences(
+      String option, ReplicationResults other, AnswerRows units, int comparisons) {
     List<AdjustedRow> rows = new ArrayList<>();
     headlines()
         .forEach(
             (measure, crops) -> {
               if (other.has(measure)) {
-                double[] differences = PairedDifference.differences(base.series(measure), other.series(measure));
-                row(option, measure, units.unit(measure), differences, crops, comparisons).ifPresent(rows::add);
+                double[] differences =
+                    PairedDifference.differences(base.series(measure), other.series(measure));
+                row(option, measure, units.unit(measure), differences, crops, comparisons)
+                    .ifPresent(rows::add);
               }
             });
     return rows;
@@ -79,7 +86,12 @@ public final class CropAdjustments {
   }
 
   private Optional<AdjustedRow> row(
-      String option, String measure, String unit, double[] values, List<String> crops, int comparisons) {
+      String option,
+      String measure,
+      String unit,
+      double[] values,
+      List<String> crops,
+      int comparisons) {
     AdjustedRow best = null;
     for (String crop : crops) {
       AdjustedRow row = row(option, measure, unit, values, crop, comparisons).orElse(null);
@@ -98,8 +110,16 @@ public final class CropAdjustments {
         .map(
             found ->
                 new AdjustedRow(
-                    option, measure, unit, crop, found.mean(), found.plainError(), found.adjusted(), found.error(),
-                    found.interval().low(), found.interval().high()));
+                    option,
+                    measure,
+                    unit,
+                    crop,
+                    found.mean(),
+                    found.plainError(),
+                    found.adjusted(),
+                    found.error(),
+                    found.interval().low(),
+                    found.interval().high()));
   }
 
   /** What the places of a crop hold, if it is their peak. */
@@ -112,7 +132,15 @@ public final class CropAdjustments {
   /** As of every interval, the part where the measure cannot lie is left out; see {@link MeasureBounds. */
   private AdjustedRow cut(AdjustedRow row) {
     return new AdjustedRow(
-        row.option(), row.measure(), row.unit(), row.crop(), row.mean(), row.error(), row.adjusted(), row.adjustedError(),
-        Math.max(0, row.low95()), Math.min(most(row), row.high95()));
+        row.option(),
+        row.measure(),
+        row.unit(),
+        row.crop(),
+        row.mean(),
+        row.error(),
+        row.adjusted(),
+        row.adjustedError(),
+        Math.max(0, row.low95()),
+        Math.min(most(row), row.high95()));
   }
 }

@@ -1,8 +1,8 @@
 package hurdline.study;
 
 import hurdline.answer.Fact;
-import hurdline.answer.RunFact.Group;
 import hurdline.answer.RunFact;
+import hurdline.answer.RunFact.Group;
 import hurdline.answer.SummaryRow;
 import hurdline.statistics.MeanInterval;
 import java.util.List;

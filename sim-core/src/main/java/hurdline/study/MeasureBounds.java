@@ -14,9 +14,10 @@ import java.util.EnumSet;
 import java.util.Set;
 
 /**
- * Beyond what a measure cannot lie whatever chance brings, so that no interval says it might: a mass, a count or a payment
- * is never below 0, a place and a bin never hold more than they hold, and no machine works more hours than the calendar
- * has. A bound that some replication has passed is none.
+ * Beyond what a measure cannot lie whatever chance brings, so that no interval says it might: a
+ * mass, a count or a payment is never below 0, a place and a bin never hold more than they hold,
+ * and no machine works more hours than the calendar has. A bound that some replication has passed
+ * is none.
  */
 final class MeasureBounds {
   private static final double KG_PER_T = 1000;
@@ -58,18 +59,23 @@ final class MeasureBounds {
   }
 
   private double least(Outcome.Column column) {
-    boolean money = column.measure().unit() == Unit.MONEY || column.measure().unit() == Unit.MONEY_PER_TONNE;
+    boolean money =
+        column.measure().unit() == Unit.MONEY || column.measure().unit() == Unit.MONEY_PER_TONNE;
     boolean bounded = !money || PAYMENTS.contains(column.measure()) || isEarnedSurely(column);
     return bounded ? 0 : Double.NEGATIVE_INFINITY;
   }
 
-  /** Crop left over would have earned something wherever its line earned something in every replication. */
+  /**
+   * Crop left over would have earned something wherever its line earned something in every
+   * replication.
+   */
   private boolean isEarnedSurely(Outcome.Column column) {
     if (column.measure() != Measure.SEASON_MARGIN_FORGONE) {
       return false;
     }
     String margin = Measure.MONEY_LINE_MARGIN.of(name(column));
-    return figures.has(margin) && Arrays.stream(figures.series(margin)).allMatch(earned -> earned >= 0);
+    return figures.has(margin)
+        && Arrays.stream(figures.series(margin)).allMatch(earned -> earned >= 0);
   }
 
   private double most(Outcome.Column column) {
@@ -77,7 +83,12 @@ final class MeasureBounds {
       case YARD_PEAK, YARD_MEAN -> holds(name(column));
       case YARD_PLACE_PEAK -> placeHolds(name(column));
       case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_END -> binHoldsT(name(column));
-      case MASS_DRAWN_OVER_MEAN, CREW_LABOR_HOURS, CREW_OVERTIME, CREW_SENT_HOME, CREW_CHANGEOVER, CREW_RECEIVING ->
+      case MASS_DRAWN_OVER_MEAN,
+          CREW_LABOR_HOURS,
+          CREW_OVERTIME,
+          CREW_SENT_HOME,
+          CREW_CHANGEOVER,
+          CREW_RECEIVING ->
           Double.POSITIVE_INFINITY;
       default -> ofUnit(column.measure().unit());
     };
@@ -86,7 +97,8 @@ final class MeasureBounds {
   private double ofUnit(Unit unit) {
     return switch (unit) {
       case SHARE -> 1;
-      case HOUR -> H_PER_D * (1 + ChronoUnit.DAYS.between(plant.calendar().from(), plant.calendar().to()));
+      case HOUR ->
+          H_PER_D * (1 + ChronoUnit.DAYS.between(plant.calendar().from(), plant.calendar().to()));
       default -> Double.POSITIVE_INFINITY;
     };
   }
@@ -114,7 +126,9 @@ final class MeasureBounds {
   /** A bin that is measured by volume has no bound in tonnes. */
   private double binHoldsT(String name) {
     return plant.machines().stream()
-        .filter(machine -> machine instanceof Machine.Bin bin && bin.name().equals(name) && !bin.byVolume())
+        .filter(
+            machine ->
+                machine instanceof Machine.Bin bin && bin.name().equals(name) && !bin.byVolume())
         .mapToDouble(machine -> ((Machine.Bin) machine).holds() / KG_PER_T)
         .findFirst()
         .orElse(Double.POSITIVE_INFINITY);

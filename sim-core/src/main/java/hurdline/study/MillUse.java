@@ -55,10 +55,10 @@ public final class MillUse {
 
   private static double ordered(Plant plant, String name) {
     return plant.products().stream()
-        .filter(product -> product.name().equals(name))
-        .flatMap(product -> product.orders().stream())
-        .mapToDouble(Product.Order::massKg)
-        .sum()
+            .filter(product -> product.name().equals(name))
+            .flatMap(product -> product.orders().stream())
+            .mapToDouble(Product.Order::massKg)
+            .sum()
         / TONNE_KG;
   }
 }

@@ -16,7 +16,11 @@ import java.util.List;
  * @param warnings what is allowed but looks wrong in the changed plant, with places
  */
 public record PlantOrigin(
-    Variants variants, String file, String contentHash, String version, List<LocatedProblem> warnings) {
+    Variants variants,
+    String file,
+    String contentHash,
+    String version,
+    List<LocatedProblem> warnings) {
   public PlantOrigin {
     warnings = List.copyOf(warnings);
   }
@@ -27,7 +31,8 @@ public record PlantOrigin(
   }
 
   public ProblemsException refusal(String said, Expected expected) {
-    return new ProblemsException(List.of(LocatedProblem.of(file, said, expected.text(), expected.nearest())));
+    return new ProblemsException(
+        List.of(LocatedProblem.of(file, said, expected.text(), expected.nearest())));
   }
 
   /** The same with other warnings. */

@@ -55,7 +55,12 @@ public final class PlantOutline {
     return new Outline(own.crops(), own.lines(), own.places(), all);
   }
 
-  public Header header(PlantOrigin source, PlantChanges chosen, RunSettings effort, int replications, boolean stopped) {
+  public Header header(
+      PlantOrigin source,
+      PlantChanges chosen,
+      RunSettings effort,
+      int replications,
+      boolean stopped) {
     return new Header(
         plant.name(),
         source.file(),
@@ -94,7 +99,9 @@ public final class PlantOutline {
 
   static Titles titles(Plant plant) {
     Map<String, String> given = new LinkedHashMap<>();
-    plant.titles().forEach(title -> given.put(Titles.key(title.kind().word(), title.name()), title.text()));
+    plant
+        .titles()
+        .forEach(title -> given.put(Titles.key(title.kind().word(), title.name()), title.text()));
     return new Titles(given);
   }
 
@@ -114,18 +121,18 @@ public final class PlantOutline {
   }
 
   private Outline.Line line(Line line) {
-    return new Outline.Line(
-        line.name(), line.crop(), line.feed(), machines(line), products(line));
+    return new Outline.Line(line.name(), line.crop(), line.feed(), machines(line), products(line));
   }
 
   private Outline.Place place(Yard.Place place) {
     List<String> crops =
         place.crops().isEmpty() ? plant.crops().stream().map(Crop::name).toList() : place.crops();
-    String unit = plant.crops().stream()
-        .filter(crop -> crops.contains(crop.name()))
-        .findFirst()
-        .map(PlantOutline::unit)
-        .orElse("bales");
+    String unit =
+        plant.crops().stream()
+            .filter(crop -> crops.contains(crop.name()))
+            .findFirst()
+            .map(PlantOutline::unit)
+            .orElse("bales");
     return new Outline.Place(place.name(), crops, place.holds(), unit);
   }
 

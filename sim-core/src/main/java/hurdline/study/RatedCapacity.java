@@ -3,7 +3,10 @@ package hurdline.study;
 import hurdline.answer.CheckAnswer;
 import hurdline.simulation.CompiledPlant;
 
-/** What each line can do on average, by formula: rated and expected capacity, and orders against them. */
+/**
+ * What each line can do on average, by formula: rated and expected capacity, and orders against
+ * them.
+ */
 public final class RatedCapacity {
   private RatedCapacity() {}
 

@@ -44,7 +44,10 @@ public final class SafetyFacts {
     }
   }
 
-  /** By the limit of {@code check}'s warning, which names it; a field that is like its crop is not named again. */
+  /**
+   * By the limit of {@code check}'s warning, which names it; a field that is like its crop is not
+   * named again.
+   */
   private Stream<String> wet(Crop crop) {
     SafeMoisture safe = SafeMoisture.of(crop);
     Stream<String> ofFields =
@@ -54,7 +57,8 @@ public final class SafetyFacts {
             .filter(field -> !field.bale().moisture().equals(crop.bale().moisture()))
             .filter(field -> safe.isExceeded(field.bale().moisture()))
             .map(Delivery.Field::name);
-    Stream<String> ofCrop = safe.isExceeded(crop.bale().moisture()) ? Stream.of(crop.name()) : Stream.of();
+    Stream<String> ofCrop =
+        safe.isExceeded(crop.bale().moisture()) ? Stream.of(crop.name()) : Stream.of();
     return Stream.concat(ofCrop, ofFields);
   }
 

@@ -12,8 +12,8 @@ import java.util.stream.Stream;
  * @param name the option or season plan
  * @param source the file that it comes from
  * @param changes what makes it of that file's plant, before any value is varied
- * @param bought whether it is an option of the file, or several joined, whose worth against the first
- *     plant is asked
+ * @param bought whether it is an option of the file, or several joined, whose worth against the
+ *     first plant is asked
  */
 public record Scenario(String name, PlantOrigin source, List<Change> changes, boolean bought) {
   public Scenario {
@@ -25,7 +25,9 @@ public record Scenario(String name, PlantOrigin source, List<Change> changes, bo
     this(name, source, changes, false);
   }
 
-  /** @throws hurdline.plant.ProblemsException if the varied plant has problems */
+  /**
+   * @throws hurdline.plant.ProblemsException if the varied plant has problems
+   */
   public Plant with(List<Change> varied) {
     return source
         .variants()

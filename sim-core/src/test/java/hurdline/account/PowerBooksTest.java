@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-/** Energy and quarter-hour peaks against sums over whole seconds. Fixed seed, whole watts: no false alarms. */
+/**
+ * Energy and quarter-hour peaks against sums over whole seconds. Fixed seed, whole watts: no false
+ * alarms.
+ */
 class PowerBooksTest {
   private static final int QUARTER_S = 900;
   private static final int PERIODS = 3;
@@ -24,12 +27,15 @@ class PowerBooksTest {
       for (int m = 0; m < 2; m++) {
         double joules = java.util.Arrays.stream(watts[m]).asDoubleStream().sum();
         assertThat(books.joules(m, watts[m].length)).isCloseTo(joules, within(1e-6));
-        assertThat(books.joules(m, watts[m].length + 10)).isCloseTo(joules + 10 * watts[m][watts[m].length - 1], within(1e-6));
+        assertThat(books.joules(m, watts[m].length + 10))
+            .isCloseTo(joules + 10 * watts[m][watts[m].length - 1], within(1e-6));
       }
       assertThat(books.totalJ()).isCloseTo(sum(watts, 0, watts[0].length), within(1e-6));
       for (int period = 0; period < PERIODS; period++) {
         double peak = peakW(watts, period * PERIOD_S);
-        assertThat(books.peakW(period)).as("trial %s, period %s", trial, period).isCloseTo(peak, within(1e-9));
+        assertThat(books.peakW(period))
+            .as("trial %s, period %s", trial, period)
+            .isCloseTo(peak, within(1e-9));
         peaksBelowTheHighestPower += peak < highest(watts, period * PERIOD_S) ? 1 : 0;
       }
     }
@@ -92,7 +98,9 @@ class PowerBooksTest {
     books.bookAll(1_000);
     assertThat(books.totalJ()).isEqualTo(900_000);
     assertThat(books.joules(0, 1_000)).isEqualTo(900_000);
-    assertThat(books.peakW(0)).as("the first quarter-hour alone").isCloseTo(800_000.0 / 900, within(1e-9));
+    assertThat(books.peakW(0))
+        .as("the first quarter-hour alone")
+        .isCloseTo(800_000.0 / 900, within(1e-9));
     books.periodEnds(1_800);
     assertThat(books.peakW(0)).as("the last period has no next").isEqualTo(1_000);
   }

@@ -8,11 +8,15 @@ import hurdline.plant.yaml.PlantFile;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-/** Levels, peaks, bale hours and hours without room against a book kept minute by minute. Fixed seed, no false alarms. */
+/**
+ * Levels, peaks, bale hours and hours without room against a book kept minute by minute. Fixed
+ * seed, no false alarms.
+ */
 class YardLevelsTest {
   private static final int DAYS = 3;
   private static final int MINUTES = DAYS * 1440;
   private static final int[] HOLDS = {3, 2, 5};
+
   /** [place][crop]: one for each alone, one for both. */
   private static final boolean[][] TAKES = {{true, false}, {false, true}, {true, true}};
 
@@ -64,7 +68,8 @@ class YardLevelsTest {
   }
 
   /** A bale comes or goes; one put back may lie in excess of what the place holds. */
-  private static void change(YardLevels levels, PlainBook book, SplittableRandom chance, int minute) {
+  private static void change(
+      YardLevels levels, PlainBook book, SplittableRandom chance, int minute) {
     int place = chance.nextInt(3);
     int crop = chance.nextInt(2);
     boolean comes = chance.nextInt(3) > 0;

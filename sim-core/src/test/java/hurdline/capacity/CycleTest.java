@@ -34,7 +34,10 @@ class CycleTest {
     assertThat(PackageCycle.meanS(100, new Constant(30), 2, 0)).isInfinite();
   }
 
-  /** A clock that fills the spout that is ready first and gives each change to the hand that is free first. */
+  /**
+   * A clock that fills the spout that is ready first and gives each change to the hand that is free
+   * first.
+   */
   @ParameterizedTest
   @CsvSource({
     "100, 30, 1, 1", "100, 130, 1, 1", "100, 30, 2, 1", "100, 130, 2, 1", "100, 130, 2, 2",
@@ -57,7 +60,10 @@ class CycleTest {
         .isCloseTo((nowS - markS) / 600, within(1e-9));
   }
 
-  /** Half of a shift of 8 h in a day of 24 h: begun at any instant of it, 4 h by the clock lose 3 h on average. */
+  /**
+   * Half of a shift of 8 h in a day of 24 h: begun at any instant of it, 4 h by the clock lose 3 h
+   * on average.
+   */
   @Test
   void aRepairByTheClockLosesOnlyWhatOfItLiesInHours() {
     RepairHours day = new RepairHours(TimeWindows.of(0, 8 * 3600), 24 * 3600);
@@ -68,8 +74,9 @@ class CycleTest {
   }
 
   /**
-   * Begun at any instant of a day with hours from 0 to 8: in them with 1/3, and then 2 h reach past them
-   * in a quarter of cases; else it waits 8 h on average: 1/3·(2 + 16/4) + 2/3·(8 + 2) = 26/3 h.
+   * Begun at any instant of a day with hours from 0 to 8: in them with 1/3, and then 2 h reach past
+   * them in a quarter of cases; else it waits 8 h on average: 1/3·(2 + 16/4) + 2/3·(8 + 2) = 26/3
+   * h.
    */
   @Test
   void aRepairInHoursWaitsForThem() {

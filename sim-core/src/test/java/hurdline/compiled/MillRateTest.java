@@ -18,7 +18,10 @@ class MillRateTest {
   private static final Outside MEASURED = Outside.of("milling-straw-and-stover");
   private static final double J_PER_KG = 3600;
 
-  /** Between the ends of the measured range the law meets each published figure as near as its fit does. */
+  /**
+   * Between the ends of the measured range the law meets each published figure as near as its fit
+   * does.
+   */
   @ParameterizedTest
   @CsvSource({
     "stover.12, 0.82, 0.03",
@@ -46,7 +49,10 @@ class MillRateTest {
     }
   }
 
-  /** 20 kW times 75 % over 12.5 kWh/t is 1.2 t/h; a quarter of the opening at exponent 0.5 takes twice the energy. */
+  /**
+   * 20 kW times 75 % over 12.5 kWh/t is 1.2 t/h; a quarter of the opening at exponent 0.5 takes
+   * twice the energy.
+   */
   @Test
   void theMotorSetsTheRateAndTheScreenTheEnergy() {
     Machine.HammerMill mill = mill();

@@ -11,15 +11,17 @@ class ReceivingTest {
   @Test
   void receivingKeepsItsDaysAndNeverAClosedOne() {
     Roster roster = new Sketch(7).closed(3).loads(2, 4, "Mon Tue Wed Thu", 7, 17, 7, 17).roster();
-    assertThat(roster.receiving("stalk")).isEqualTo(
-        TimeWindows.of(7 * H, 17 * H, D + 7 * H, D + 17 * H, 3 * D + 7 * H, 3 * D + 17 * H));
+    assertThat(roster.receiving("stalk"))
+        .isEqualTo(
+            TimeWindows.of(7 * H, 17 * H, D + 7 * H, D + 17 * H, 3 * D + 7 * H, 3 * D + 17 * H));
     assertThat(roster.receiving("seed_cotton")).isEqualTo(TimeWindows.NONE);
   }
 
   @Test
   void aStreamOfLoadsRunsBetweenItsDatesInItsHours() {
     Roster roster = new Sketch(7).closed(3).loads(2, 4, "", 7, 17, 8, 24).roster();
-    assertThat(roster.loadsHours("stalk")).isEqualTo(TimeWindows.of(D + 8 * H, 2 * D, 3 * D + 8 * H, 4 * D));
+    assertThat(roster.loadsHours("stalk"))
+        .isEqualTo(TimeWindows.of(D + 8 * H, 2 * D, 3 * D + 8 * H, 4 * D));
     assertThat(roster.loadsHours("seed_cotton")).isEqualTo(TimeWindows.NONE);
   }
 
@@ -29,7 +31,10 @@ class ReceivingTest {
     assertThat(roster.loadsHours("stalk")).isEqualTo(TimeWindows.of(0, 3 * D));
   }
 
-  /** The case two_campaigns: a load every 3 h of a 10 h day comes at 10:00, 13:00, 16:00, then 09:00, 12:00, 15:00. */
+  /**
+   * The case two_campaigns: a load every 3 h of a 10 h day comes at 10:00, 13:00, 16:00, then
+   * 09:00, 12:00, 15:00.
+   */
   @Test
   void aCountOfStreamHoursStandsStillAtNight() {
     TimeWindows stream = new Sketch(14).loads(1, 2, "", 7, 17, 7, 17).roster().loadsHours("stalk");

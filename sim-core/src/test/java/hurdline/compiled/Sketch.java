@@ -22,7 +22,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 
-/** A plant with nothing but what a roster reads. Dates are days of March 2027: the 1st is a Monday. */
+/**
+ * A plant with nothing but what a roster reads. Dates are days of March 2027: the 1st is a Monday.
+ */
 final class Sketch {
   static final double H = 3600;
   static final double D = 86_400;
@@ -44,7 +46,9 @@ final class Sketch {
     return LocalDate.of(2027, 3, 1).plusDays(date - 1L);
   }
 
-  /** @param days as in "Mon Tue", or "" for all   @param rests their starts and lengths in turn, h */
+  /**
+   * @param days as in "Mon Tue", or "" for all @param rests their starts and lengths in turn, h
+   */
   Sketch shift(String name, String days, double fromH, double toH, double... rests) {
     List<Calendar.Rest> all = new ArrayList<>();
     for (int i = 0; i < rests.length; i += 2) {
@@ -77,8 +81,22 @@ final class Sketch {
   /** A line with one bin that keeps its own hours; dates of 0 are left out. */
   Sketch ownHours(String line, String bin, int from, int to, String... named) {
     Step.OwnHours own = new Step.OwnHours(List.of(named), date(from), date(to));
-    Step step = new Step(bin, OptionalDouble.empty(), List.of(), Optional.empty(), List.of(), 0, Optional.of(own),
-        OptionalInt.empty(), 1, Curve.NONE, Curve.NONE, new Step.FirstScreen(), 0, Map.of());
+    Step step =
+        new Step(
+            bin,
+            OptionalDouble.empty(),
+            List.of(),
+            Optional.empty(),
+            List.of(),
+            0,
+            Optional.of(own),
+            OptionalInt.empty(),
+            1,
+            Curve.NONE,
+            Curve.NONE,
+            new Step.FirstScreen(),
+            0,
+            Map.of());
     lines.add(new Line(line, "stalk", "feeder", List.of(), List.of(step)));
     return this;
   }
@@ -87,26 +105,65 @@ final class Sketch {
     return of == 0 ? Optional.empty() : Optional.of(march(of));
   }
 
-  Sketch loads(int from, int to, String days, double fromH, double toH, double streamFromH, double streamToH) {
-    Delivery.DayHours stream = new Delivery.DayHours((int) (streamFromH * H), (int) (streamToH * H), daysOf(days));
-    Delivery.DayHours receiving = new Delivery.DayHours((int) (fromH * H), (int) (toH * H), daysOf(days));
-    deliveries.add(new Delivery("stalk", List.of(), java.util.OptionalInt.empty(), new Constant(1), new Delivery.WetChain(0, 0, 0), receiving,
-        Optional.empty(), Optional.of(new Delivery.Loads(new Constant(H), 5, march(from), march(to), stream)),
-        Optional.empty(), new Job(new Constant(0), Optional.empty()), 0, 0));
+  Sketch loads(
+      int from,
+      int to,
+      String days,
+      double fromH,
+      double toH,
+      double streamFromH,
+      double streamToH) {
+    Delivery.DayHours stream =
+        new Delivery.DayHours((int) (streamFromH * H), (int) (streamToH * H), daysOf(days));
+    Delivery.DayHours receiving =
+        new Delivery.DayHours((int) (fromH * H), (int) (toH * H), daysOf(days));
+    deliveries.add(
+        new Delivery(
+            "stalk",
+            List.of(),
+            java.util.OptionalInt.empty(),
+            new Constant(1),
+            new Delivery.WetChain(0, 0, 0),
+            receiving,
+            Optional.empty(),
+            Optional.of(new Delivery.Loads(new Constant(H), 5, march(from), march(to), stream)),
+            Optional.empty(),
+            new Job(new Constant(0), Optional.empty()),
+            0,
+            0));
     return this;
   }
 
   Roster roster() {
-    Calendar calendar = new Calendar(march(firstDate), march(lastDate), shifts, closed, Optional.empty());
+    Calendar calendar =
+        new Calendar(march(firstDate), march(lastDate), shifts, closed, Optional.empty());
     Yard yard = new Yard(Map.of(), List.of(), new Yard.OldestFirst(), false, 0, Map.of());
-    return Roster.of(new Plant("sketch", calendar, List.of(), List.of(), List.of(), List.of(), List.of(), lines,
-        season, List.of(), List.of(), yard, deliveries, Optional.empty(), List.of(), List.of(), List.of()));
+    return Roster.of(
+        new Plant(
+            "sketch",
+            calendar,
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            lines,
+            season,
+            List.of(),
+            List.of(),
+            yard,
+            deliveries,
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            List.of()));
   }
 
   private static Set<DayOfWeek> daysOf(String names) {
     Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
     for (DayOfWeek day : DayOfWeek.values()) {
-      if (names.isEmpty() || names.toUpperCase(java.util.Locale.ROOT).contains(day.name().substring(0, 3))) {
+      if (names.isEmpty()
+          || names.toUpperCase(java.util.Locale.ROOT).contains(day.name().substring(0, 3))) {
         days.add(day);
       }
     }

@@ -10,7 +10,9 @@ class TimeWindowsTest {
 
   @Test
   void intervalsComeInOrderWhateverTheirOrderWas() {
-    assertThat(TimeWindows.of(30, 50, 10, 20)).isEqualTo(TWO).hasToString("hours [10.0, 20.0) [30.0, 50.0)");
+    assertThat(TimeWindows.of(30, 50, 10, 20))
+        .isEqualTo(TWO)
+        .hasToString("hours [10.0, 20.0) [30.0, 50.0)");
     assertThat(TWO.count()).isEqualTo(2);
     assertThat(TWO.fromS(1)).isEqualTo(30);
     assertThat(TWO.toS(1)).isEqualTo(50);
@@ -35,9 +37,16 @@ class TimeWindowsTest {
 
   @Test
   void theNextChangeLiesAfterTheInstant() {
-    assertThat(new double[] {
-      TWO.nextChangeS(0), TWO.nextChangeS(10), TWO.nextChangeS(15), TWO.nextChangeS(20), TWO.nextChangeS(30), TWO.nextChangeS(50)
-    }).containsExactly(10, 20, 20, 30, 50, NEVER);
+    assertThat(
+            new double[] {
+              TWO.nextChangeS(0),
+              TWO.nextChangeS(10),
+              TWO.nextChangeS(15),
+              TWO.nextChangeS(20),
+              TWO.nextChangeS(30),
+              TWO.nextChangeS(50)
+            })
+        .containsExactly(10, 20, 20, 30, 50, NEVER);
     assertThat(TWO.nextInS(15)).isEqualTo(15);
     assertThat(TWO.nextInS(20)).isEqualTo(30);
     assertThat(TWO.nextInS(50)).isEqualTo(NEVER);
@@ -47,18 +56,33 @@ class TimeWindowsTest {
   @Test
   void lengthsCountWhatLiesBefore() {
     assertThat(TWO.lengthS()).isEqualTo(30);
-    assertThat(new double[] {
-      TWO.lengthBeforeS(5), TWO.lengthBeforeS(15), TWO.lengthBeforeS(25), TWO.lengthBeforeS(30), TWO.lengthBeforeS(99)
-    }).containsExactly(0, 5, 10, 10, 30);
+    assertThat(
+            new double[] {
+              TWO.lengthBeforeS(5),
+              TWO.lengthBeforeS(15),
+              TWO.lengthBeforeS(25),
+              TWO.lengthBeforeS(30),
+              TWO.lengthBeforeS(99)
+            })
+        .containsExactly(0, 5, 10, 10, 30);
     assertThat(TWO.lengthS(15, 35)).isEqualTo(10);
   }
 
-  /** A count of hours that is reached at an end is reached then, not when the next interval starts. */
+  /**
+   * A count of hours that is reached at an end is reached then, not when the next interval starts.
+   */
   @Test
   void aLengthIsReachedAtTheEndOfAnIntervalRatherThanTheNextStart() {
-    assertThat(new double[] {
-      TWO.afterS(0), TWO.afterS(5), TWO.afterS(10), TWO.afterS(11), TWO.afterS(30), TWO.afterS(30.1)
-    }).containsExactly(10, 15, 20, 31, 50, NEVER);
+    assertThat(
+            new double[] {
+              TWO.afterS(0),
+              TWO.afterS(5),
+              TWO.afterS(10),
+              TWO.afterS(11),
+              TWO.afterS(30),
+              TWO.afterS(30.1)
+            })
+        .containsExactly(10, 15, 20, 31, 50, NEVER);
     assertThat(TimeWindows.NONE.afterS(0)).isEqualTo(NEVER);
   }
 

@@ -36,7 +36,8 @@ class BreakEvenTest {
 
   @Test
   void aJumpOverZeroIsWhereItCrosses() {
-    assertThat(BreakEven.of(x -> x < 2.2 ? -5 : 30).factor().getAsDouble()).isCloseTo(2.2, within(0.01));
+    assertThat(BreakEven.of(x -> x < 2.2 ? -5 : 30).factor().getAsDouble())
+        .isCloseTo(2.2, within(0.01));
   }
 
   @Test
@@ -54,14 +55,18 @@ class BreakEvenTest {
     assertThat(BreakEven.of(x -> x - 1).factor()).hasValue(1);
   }
 
-  /** What is said before a search: straight, bent and jumping values that cross at each of 180 factors. */
+  /**
+   * What is said before a search: straight, bent and jumping values that cross at each of 180
+   * factors.
+   */
   @Test
   void aSearchTriesAboutAsManyValuesAsIsSaid() {
     int tries = 0;
     int searches = 0;
     for (double crossing = 0.07; crossing < 14; crossing *= 1.03) {
       double at = crossing;
-      for (DoubleUnaryOperator value : List.<DoubleUnaryOperator>of(x -> x - at, x -> Math.log(x / at), x -> x < at ? -1 : 1)) {
+      for (DoubleUnaryOperator value :
+          List.<DoubleUnaryOperator>of(x -> x - at, x -> Math.log(x / at), x -> x < at ? -1 : 1)) {
         List<Double> asked = new ArrayList<>();
         BreakEven.of(
             x -> {

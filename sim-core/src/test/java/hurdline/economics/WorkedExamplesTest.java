@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Worked examples of engineering economics, worked out again with exact factors; where a source rounds its factors the
- * exact figure is the one held to.
+ * Worked examples of engineering economics, worked out again with exact factors; where a source
+ * rounds its factors the exact figure is the one held to.
  */
 class WorkedExamplesTest {
 
@@ -25,7 +25,9 @@ class WorkedExamplesTest {
 
   private static Cash less(Cash a, Cash b) {
     return Cash.yearly(
-        IntStream.range(0, a.amounts().length).mapToDouble(k -> a.amounts()[k] - b.amounts()[k]).toArray());
+        IntStream.range(0, a.amounts().length)
+            .mapToDouble(k -> a.amounts()[k] - b.amounts()[k])
+            .toArray());
   }
 
   private static void near(double found, double expected, double tolerance) {
@@ -60,11 +62,15 @@ class WorkedExamplesTest {
     assertThat(InternalRate.of(x).rates()).hasSizeLessThan(2);
   }
 
-  /** paperzz.com/doc/6905889, on Sullivan, 14th ed., problem 5-2; it rounds its factors and has 82,082.78. */
+  /**
+   * paperzz.com/doc/6905889, on Sullivan, 14th ed., problem 5-2; it rounds its factors and has
+   * 82,082.78.
+   */
   @Test
   void paymentsGrowFromTheFourthYear() {
     Cash cash =
-        Cash.yearly(-640_000, 138_000, 138_000, 138_000, 142_000, 146_000, 150_000, 154_000, 178_000);
+        Cash.yearly(
+            -640_000, 138_000, 138_000, 138_000, 142_000, 146_000, 150_000, 154_000, 178_000);
     near(cash.netPresentValue(0.12), 82_088.265, 0.001);
     near(InternalRate.of(cash).only(), 0.15447, 1e-5);
     near(cash.paybackYr(0), 4.575, 0.001);
@@ -96,7 +102,9 @@ class WorkedExamplesTest {
   /** pdfslide.us, ISE460 session 16. */
   @Test
   void fourToChooseFrom() {
-    Cash[] four = {even(150, 45, 10, 0), even(220, 60, 10, 0), even(300, 100, 10, 0), even(340, 105, 10, 0)};
+    Cash[] four = {
+      even(150, 45, 10, 0), even(220, 60, 10, 0), even(300, 100, 10, 0), even(340, 105, 10, 0)
+    };
     double[] rates = {0.273198, 0.241333, 0.311130, 0.283338};
     double[] values = {75.845, 81.126, 201.877, 186.971};
     double[] paybacks = {4.962, 5.727, 4.292, 4.771};
@@ -148,7 +156,10 @@ class WorkedExamplesTest {
     return InternalRate.of(cash).against(cash, discount);
   }
 
-  /** By hand: −1000·(y − 0.2)·(y − 1.8) with y = 1 + i; the rate at −80 % comes of the small loss in the last year. */
+  /**
+   * By hand: −1000·(y − 0.2)·(y − 1.8) with y = 1 + i; the rate at −80 % comes of the small loss in
+   * the last year.
+   */
   @Test
   void aRateBelowMinusHalfIsNone() {
     near(InternalRate.of(Cash.yearly(-1_000, 2_000, -360)).only(), 0.8, 1e-9);
@@ -162,7 +173,9 @@ class WorkedExamplesTest {
     Cash cash = Cash.yearly(-1_000, 2_200, -1_050);
     InternalRate rates = InternalRate.of(cash);
     near(rates.against(cash, 0.09), 0.5, 1e-9);
-    assertThat(rates.othersThan(rates.against(cash, 0.09))).singleElement().satisfies(other -> near(other, -0.3, 1e-9));
+    assertThat(rates.othersThan(rates.against(cash, 0.09)))
+        .singleElement()
+        .satisfies(other -> near(other, -0.3, 1e-9));
   }
 
   /** By hand: 10 % and 20 %, between which it pays. */
@@ -171,7 +184,9 @@ class WorkedExamplesTest {
     near(against(0.15, -1_000, 2_300, -1_320), 0.2, 1e-9);
     near(against(0.25, -1_000, 2_300, -1_320), 0.2, 1e-9);
     near(against(0.20, -1_000, 2_300, -1_320), 0.2, 1e-9);
-    assertThat(against(0.09, -1_000, 2_300, -1_320)).as("at 9 % it loses, and no lower rate would help").isNaN();
+    assertThat(against(0.09, -1_000, 2_300, -1_320))
+        .as("at 9 % it loses, and no lower rate would help")
+        .isNaN();
     near(against(0.09, -1_000, 1_050), 0.05, 1e-9);
   }
 

@@ -18,7 +18,8 @@ class EventHeapTest {
     table.add(5, 1, 10);
     table.add(5, 1, 11);
     table.add(4, 9, 90);
-    assertThat(List.of(table.poll(), table.poll(), table.poll(), table.poll())).containsExactly(90, 10, 11, 20);
+    assertThat(List.of(table.poll(), table.poll(), table.poll(), table.poll()))
+        .containsExactly(90, 10, 11, 20);
     assertThat(table.peekS()).isEqualTo(Double.POSITIVE_INFINITY);
   }
 
@@ -49,7 +50,8 @@ class EventHeapTest {
         double untilS = chance.nextInt(30);
         assertThat(table.pollDue(untilS)).isEqualTo(pollDue(plain, untilS));
       }
-      assertThat(table.peekS()).isEqualTo(plain.stream().mapToDouble(Thing::atS).min().orElse(Double.POSITIVE_INFINITY));
+      assertThat(table.peekS())
+          .isEqualTo(plain.stream().mapToDouble(Thing::atS).min().orElse(Double.POSITIVE_INFINITY));
     }
   }
 

@@ -30,7 +30,8 @@ class FutureEventsTest {
   void aSlotOutOfRangeOrATimeThatIsNoNumberIsRefused() {
     FutureEvents pending = new FutureEvents(2);
     assertThatThrownBy(() -> pending.set(2, 1)).isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> pending.set(0, Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> pending.set(0, Double.NaN))
+        .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new FutureEvents(0)).isInstanceOf(IllegalArgumentException.class);
   }
 

@@ -151,10 +151,15 @@ class ResourcesTest {
         default -> {
           PlainQueues.Waits waits =
               new PlainQueues.Waits(
-                  nextJob++, chance.nextInt(2), chance.nextInt(3), nowS, chance.nextInt(100) * 10_000L + nextJob,
+                  nextJob++,
+                  chance.nextInt(2),
+                  chance.nextInt(3),
+                  nowS,
+                  chance.nextInt(100) * 10_000L + nextJob,
                   chance.nextInt(4));
           plain.waiting.add(waits);
-          resources.ask(waits.resource(), waits.job(), waits.rank(), waits.order(), waits.gate(), nowS);
+          resources.ask(
+              waits.resource(), waits.job(), waits.rank(), waits.order(), waits.gate(), nowS);
         }
       }
       int begun = plain.nextToBegin();
@@ -167,9 +172,11 @@ class ResourcesTest {
     plain.pass(nowS, nowS + 5);
     resources.finish(nowS + 5);
     for (int resource = 0; resource < 2; resource++) {
-      assertThat(resources.books().hoursS(resource)).isCloseTo(plain.hoursS[resource], within(1e-9));
+      assertThat(resources.books().hoursS(resource))
+          .isCloseTo(plain.hoursS[resource], within(1e-9));
       assertThat(resources.books().busyS(resource)).isCloseTo(plain.busyS[resource], within(1e-9));
-      assertThat(resources.books().waitsS(resource)).isCloseTo(plain.waitsS[resource], within(1e-9));
+      assertThat(resources.books().waitsS(resource))
+          .isCloseTo(plain.waitsS[resource], within(1e-9));
       assertThat(resources.books().waitingPeak(resource)).isEqualTo(plain.peak[resource]);
       assertThat(resources.waiting(resource)).isEqualTo((int) plain.waiting(resource));
     }

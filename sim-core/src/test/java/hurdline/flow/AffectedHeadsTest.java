@@ -11,7 +11,10 @@ import org.junit.jupiter.api.Test;
 class AffectedHeadsTest {
   private static final Offset<Double> EXACT = within(1e-12);
 
-  /** A press that two stretches share: what one gives up the other gets, and its share in use is of both together. */
+  /**
+   * A press that two stretches share: what one gives up the other gets, and its share in use is of
+   * both together.
+   */
   @Test
   void stretchesThatShareAMachineFeelEachOther() {
     PlayedFlow flow =
@@ -69,7 +72,9 @@ class AffectedHeadsTest {
     assertThat(flow.involved).containsExactly(first);
     flow.next();
     assertThat(flow.network.isFull(flow.bin("box"))).isTrue();
-    assertThat(flow.involved).as("a full bin concerns both its sides").containsExactly(sorted(feed, first));
+    assertThat(flow.involved)
+        .as("a full bin concerns both its sides")
+        .containsExactly(sorted(feed, first));
     assertThat(flow.moved).containsExactly(feed);
     flow.goesOn("belt");
     assertThat(flow.involved).containsExactly(sorted(feed, first));

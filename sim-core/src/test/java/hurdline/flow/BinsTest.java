@@ -22,10 +22,13 @@ class BinsTest {
   }
 
   private static CompiledLines layout(String plant) {
-    return CompiledLines.of(PlantFile.read(Path.of("../line-configs/exact", plant + ".yaml")).plant());
+    return CompiledLines.of(
+        PlantFile.read(Path.of("../line-configs/exact", plant + ".yaml")).plant());
   }
 
-  /** Lets a blend arrive of which a share is water, and says whether the front lot is another now. */
+  /**
+   * Lets a blend arrive of which a share is water, and says whether the front lot is another now.
+   */
   private boolean arrives(double fiber, double hurd, double moisture) {
     double[] blend = bins.fresh();
     blend[FIBER] = fiber * (1 - moisture);
@@ -44,7 +47,8 @@ class BinsTest {
     bins.add(HEAP, kg);
   }
 
-  @Test void aKilogramTakesTheRoomOfWhatItIsMadeOfWaterAndAll() {
+  @Test
+  void aKilogramTakesTheRoomOfWhatItIsMadeOfWaterAndAll() {
     store(0.5, 0.5, 0.2, 100); // 50/50 + 50/100
     assertThat(bins.level[HEAP]).isCloseTo(1.5, within(1e-12));
     assertThat(bins.massKg[HEAP]).isEqualTo(100);
@@ -56,7 +60,8 @@ class BinsTest {
     assertThat(bins.frontKg(HEAP)).isEqualTo(60);
   }
 
-  @Test void lotsLeaveInTheOrderInWhichTheyCame() {
+  @Test
+  void lotsLeaveInTheOrderInWhichTheyCame() {
     HeadLoads draw = new HeadLoads(layout, layout.stretch[layout.draws[HEAP][0]]);
     for (int lot = 1; lot <= 40; lot++) { // more than were made room for, in a ring that has turned
       store(lot / 100.0, 1 - lot / 100.0, 0.1, lot);
@@ -71,8 +76,10 @@ class BinsTest {
       assertThat(bins.frontKg(HEAP)).isEqualTo(lot);
       assertThat(bins.frontUnit(HEAP)).isCloseTo((1 + lot / 100.0) / 100, within(1e-12));
       bins.handOn(HEAP, draw);
-      assertThat(draw.lotDry).containsExactly(new double[] {0.9 * lot / 100, 0.9 * (1 - lot / 100.0)}, within(1e-12));
-      assertThat(draw.lotWater).containsExactly(new double[] {0.1 * lot / 100, 0.1 * (1 - lot / 100.0)}, within(1e-12));
+      assertThat(draw.lotDry)
+          .containsExactly(new double[] {0.9 * lot / 100, 0.9 * (1 - lot / 100.0)}, within(1e-12));
+      assertThat(draw.lotWater)
+          .containsExactly(new double[] {0.1 * lot / 100, 0.1 * (1 - lot / 100.0)}, within(1e-12));
       assertThat(draw.lot.attribute[0]).isCloseTo(0.001 * (1 + lot / 100.0), within(1e-15));
       bins.dropFront(HEAP);
     }
@@ -89,7 +96,8 @@ class BinsTest {
     return sum;
   }
 
-  @Test void theSameBlendAgainIsTheSameLot() {
+  @Test
+  void theSameBlendAgainIsTheSameLot() {
     store(0.5, 0.5, 0.1, 10);
     assertThat(arrives(0.5, 0.5, 0.1)).isFalse();
     bins.add(HEAP, 5);
@@ -100,7 +108,8 @@ class BinsTest {
     assertThat(bins.frontKg(HEAP)).isEqualTo(15);
   }
 
-  @Test void aCrumbTakesTheNameOfWhatFollows() {
+  @Test
+  void aCrumbTakesTheNameOfWhatFollows() {
     store(1, 0, 0, 1e-7);
     assertThat(arrives(0, 1, 0)).as("what the bin hands on is another now").isTrue();
     bins.add(HEAP, 1);
@@ -111,7 +120,8 @@ class BinsTest {
     assertThat(bins.frontUnit(HEAP)).isCloseTo(0.01, within(1e-15));
   }
 
-  @Test void throughAnEmptyBinPassesWhatArrives() {
+  @Test
+  void throughAnEmptyBinPassesWhatArrives() {
     assertThat(arrives(1, 0, 0)).as("nothing is stored, so no lot is another").isFalse();
     assertThat(bins.frontUnit(HEAP)).isCloseTo(0.02, within(1e-15));
     HeadLoads draw = new HeadLoads(layout, layout.stretch[layout.draws[HEAP][0]]);
@@ -120,7 +130,8 @@ class BinsTest {
     assertThat(draw.lot.attribute[0]).isEqualTo(0.002);
   }
 
-  @Test void aRunningSumThatHasDriftedIsSetByTheLots() {
+  @Test
+  void aRunningSumThatHasDriftedIsSetByTheLots() {
     store(1, 0, 0, 10);
     store(0, 1, 0, 10);
     bins.level[HEAP] += 0.01;
@@ -134,7 +145,8 @@ class BinsTest {
     assertThat(bins.massKg[HEAP]).isCloseTo(20, within(1e-12));
   }
 
-  @Test void anEmptiedBinIsBarredAgainWhereItsDrawWaitsForALevel() {
+  @Test
+  void anEmptiedBinIsBarredAgainWhereItsDrawWaitsForALevel() {
     Bins waits = new Bins(layout("return_to_bin"));
     waits.reset();
     bins.reset();
@@ -154,7 +166,8 @@ class BinsTest {
     assertThat(bins.barred[HEAP]).isFalse();
   }
 
-  @Test void anewNothingIsLeftOfBefore() {
+  @Test
+  void anewNothingIsLeftOfBefore() {
     store(1, 0, 0, 10);
     bins.reset();
     assertThat(bins.fill[HEAP]).isEqualTo(Bins.Fill.EMPTY);

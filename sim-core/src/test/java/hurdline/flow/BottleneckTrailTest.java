@@ -9,7 +9,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Who holds a head where several could: plants in which limits tie to the last bit. */
 class BottleneckTrailTest {
-  /** Both presses take just what 4 t/h fed brings them, and their bins are full at once: the one with fewer machines before it holds. */
+  /**
+   * Both presses take just what 4 t/h fed brings them, and their bins are full at once: the one
+   * with fewer machines before it holds.
+   */
   @ParameterizedTest
   @CsvSource({"a, z", "z, a"})
   void ofTwoFullBinsTheNearerHolds(String near, String far) {
@@ -44,7 +47,10 @@ class BottleneckTrailTest {
     assertThat(flow.holder(flow.feed())).isEqualTo(far + "_press");
   }
 
-  /** A box that runs empty while the pile behind fills: the draw between, at 4 t/h, could be held by either. */
+  /**
+   * A box that runs empty while the pile behind fills: the draw between, at 4 t/h, could be held by
+   * either.
+   */
   @ParameterizedTest
   @CsvSource({"1, feeder", "0.5, press"})
   void anEmptyBinIsNearerToItsDrawThanAFullOneBehind(double pileT, String holder) {
@@ -78,7 +84,10 @@ class BottleneckTrailTest {
     assertThat(flow.holder(flow.feed())).isEqualTo("feeder");
   }
 
-  /** Two stretches pass through two machines of the same rate: the first on the way holds, whatever it is called. */
+  /**
+   * Two stretches pass through two machines of the same rate: the first on the way holds, whatever
+   * it is called.
+   */
   @ParameterizedTest
   @CsvSource({"a, z", "z, a"})
   void ofTwoSharedMachinesTheNearerHolds(String first, String second) {
@@ -126,7 +135,10 @@ class BottleneckTrailTest {
     assertThat(flow.holder(flow.feed())).as("a stop is no tie").isEqualTo("a");
   }
 
-  /** The press starves for what brings it most, and if nothing moves for what could bring it most, or is at work. */
+  /**
+   * The press starves for what brings it most, and if nothing moves for what could bring it most,
+   * or is at work.
+   */
   @ParameterizedTest
   @CsvSource({"1 t/h, feeder", "1.9 t/h, mill"})
   void aBinWaitsForTheProducerThatMovesMost(String millRate, String holder) {
@@ -155,7 +167,8 @@ class BottleneckTrailTest {
     flow.look();
     assertThat(flow.holder(flow.drawOf("box"))).isEqualTo("feeder");
     assertThat(flow.trail.cause[flow.drawOf("pile")]).isEqualTo(flow.layout.causes.noCrew);
-    assertThat(flow.trail.place[flow.drawOf("pile")]).isEqualTo(flow.layout.naming.machines.index("mill"));
+    assertThat(flow.trail.place[flow.drawOf("pile")])
+        .isEqualTo(flow.layout.naming.machines.index("mill"));
   }
 
   private static PlayedFlow twoProducers(String millRate) {
@@ -179,7 +192,10 @@ class BottleneckTrailTest {
             .formatted(millRate));
   }
 
-  /** The feeder's own stop first, then that of a machine alongside, then what lies behind; with no stop the slowest. */
+  /**
+   * The feeder's own stop first, then that of a machine alongside, then what lies behind; with no
+   * stop the slowest.
+   */
   @Test
   void aMachineAlongsideComesAfterTheFeederAndBeforeTheRest() {
     PlayedFlow flow =
@@ -226,7 +242,10 @@ class BottleneckTrailTest {
     assertThat(flow.holder(flow.feed())).isEqualTo("feeder");
   }
 
-  /** What moves is told once: nothing if nothing has changed, and only those whose trail ends elsewhere. */
+  /**
+   * What moves is told once: nothing if nothing has changed, and only those whose trail ends
+   * elsewhere.
+   */
   @Test
   void headsWhoseTrailEndsElsewhereAreMarked() {
     PlayedFlow flow = twoProducers("1 t/h");

@@ -15,7 +15,9 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The pass over edges gives, bit for bit, what a pass over every node, outlet and component gives. */
+/**
+ * The pass over edges gives, bit for bit, what a pass over every node, outlet and component gives.
+ */
 class HeadLoadsTest {
   static List<Path> plants() throws IOException {
     try (java.util.stream.Stream<Path> files = Files.walk(Path.of("../line-configs"), 2)) {
@@ -74,7 +76,8 @@ class HeadLoadsTest {
     return screen;
   }
 
-  private static void assertSame(CompiledLines layout, int head, HeadLoads quick, PlainLoads plain) {
+  private static void assertSame(
+      CompiledLines layout, int head, HeadLoads quick, PlainLoads plain) {
     assertThat(quick.load).containsExactly(plain.load);
     assertThat(quick.loadDry).containsExactly(plain.loadDry);
     assertThat(quick.sinkMass).containsExactly(plain.sinkMass);

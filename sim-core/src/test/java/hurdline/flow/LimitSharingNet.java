@@ -52,7 +52,8 @@ public final class LimitSharingNet {
       net.active[limit] = active[limitOrder[limit]];
       net.room[limit] = room[limitOrder[limit]];
       for (int head = 0; head < heads; head++) {
-        net.coefficient[limit * heads + head] = coefficient[limitOrder[limit] * heads + headOrder[head]];
+        net.coefficient[limit * heads + head] =
+            coefficient[limitOrder[limit] * heads + headOrder[head]];
       }
     }
     return net;
@@ -80,13 +81,17 @@ public final class LimitSharingNet {
     return solver;
   }
 
-
-  @Override public String toString() {
-    StringBuilder text = new StringBuilder("reach " + Arrays.toString(reach) + " precedence "
-        + Arrays.toString(precedence));
+  @Override
+  public String toString() {
+    StringBuilder text =
+        new StringBuilder(
+            "reach " + Arrays.toString(reach) + " precedence " + Arrays.toString(precedence));
     for (int limit = 0; limit < limits; limit++) {
-      text.append("\n  ").append(active[limit] ? "" : "(not active) ").append(
-          Arrays.toString(Arrays.copyOfRange(coefficient, limit * heads, (limit + 1) * heads))).append(" <= ")
+      text.append("\n  ")
+          .append(active[limit] ? "" : "(not active) ")
+          .append(
+              Arrays.toString(Arrays.copyOfRange(coefficient, limit * heads, (limit + 1) * heads)))
+          .append(" <= ")
           .append(room[limit]);
     }
     return text.toString();

@@ -4,9 +4,10 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 
 /**
- * Random plants as the rate solver sees them: 1 to 12 heads, 0 to 10 bins in any state, 0 to 3 shared machines, splits,
- * own returns, machines that let nothing through, heads that stand, ties and precedence. Half of the nets take their
- * numbers from a few round ones, so that ties are common.
+ * Random plants as the rate solver sees them: 1 to 12 heads, 0 to 10 bins in any state, 0 to 3
+ * shared machines, splits, own returns, machines that let nothing through, heads that stand, ties
+ * and precedence. Half of the nets take their numbers from a few round ones, so that ties are
+ * common.
  */
 public final class LimitSharingNets {
   private static final double[] ROUND = {0.25, 0.5, 1, 1, 2, 3};
@@ -52,7 +53,12 @@ public final class LimitSharingNets {
   private void linkBins(LimitSharingNet net, int bins, int[] source) {
     double[] arrives = new double[bins * net.heads]; // [bin * heads + head]
     for (int head = 0; head < net.heads; head++) {
-      double left = round ? 1 : 0.5 + chance.nextDouble(); // a head that gathers on the way may bring more than it draws
+      double left =
+          round
+              ? 1
+              : 0.5
+                  + chance
+                      .nextDouble(); // a head that gathers on the way may bring more than it draws
       int outlets = bins == 0 ? 0 : chance.nextInt(4);
       for (int outlet = 0; outlet < outlets; outlet++) {
         int bin = chance.nextInt(bins);

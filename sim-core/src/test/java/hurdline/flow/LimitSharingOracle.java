@@ -10,9 +10,11 @@ import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.LUDecomposition;
 
 /**
- * What the rates of a net must satisfy, straight from the definitions and without any of the solver's code.
+ * What the rates of a net must satisfy, straight from the definitions and without any of the
+ * solver's code.
  *
- * <p>Rates are judged as paces; a used-up limit is one with no more than {@code grain} left of what would pass at reach.
+ * <p>Rates are judged as paces; a used-up limit is one with no more than {@code grain} left of what
+ * would pass at reach.
  */
 final class LimitSharingOracle {
   private final LimitSharingNet net;
@@ -27,10 +29,14 @@ final class LimitSharingOracle {
   }
 
   double scale(int limit) {
-    return net.room[limit] + IntStream.range(0, net.heads).mapToDouble(h -> Math.abs(weight(limit, h))).sum();
+    return net.room[limit]
+        + IntStream.range(0, net.heads).mapToDouble(h -> Math.abs(weight(limit, h))).sum();
   }
 
-  /** Smallest weight of any head at any limit, as a part of that limit's scale; weights of 0 left out. */
+  /**
+   * Smallest weight of any head at any limit, as a part of that limit's scale; weights of 0 left
+   * out.
+   */
   double smallestPart() {
     double smallest = 1;
     for (int limit = 0; limit < net.limits; limit++) {
@@ -63,7 +69,9 @@ final class LimitSharingOracle {
 
   /** P3 for one head and one limit. */
   boolean holds(int limit, int head, double[] pace, double grain) {
-    if (!net.active[limit] || !(weight(limit, head) > 0) || left(limit, pace) > grain * scale(limit)) {
+    if (!net.active[limit]
+        || !(weight(limit, head) > 0)
+        || left(limit, pace) > grain * scale(limit)) {
       return false;
     }
     for (int other = 0; other < net.heads; other++) {
@@ -80,7 +88,8 @@ final class LimitSharingOracle {
   int unheld(double[] pace, double grain) {
     for (int head = 0; head < net.heads; head++) {
       int each = head;
-      if (net.reach[head] > 0 && pace[head] < 1 - grain
+      if (net.reach[head] > 0
+          && pace[head] < 1 - grain
           && IntStream.range(0, net.limits).noneMatch(limit -> holds(limit, each, pace, grain))) {
         return head;
       }
@@ -89,16 +98,22 @@ final class LimitSharingOracle {
   }
 
   /**
-   * All paces that satisfy P1 and P3, found by trying every way of naming holders: exhaustive, so for small nets only.
-   * A way of naming holders that leaves some pace open is passed over.
+   * All paces that satisfy P1 and P3, found by trying every way of naming holders: exhaustive, so
+   * for small nets only. A way of naming holders that leaves some pace open is passed over.
    */
   List<double[]> allAnswers(double grain) {
     List<double[]> found = new ArrayList<>();
     int[][] choices = new int[net.heads][];
     for (int head = 0; head < net.heads; head++) {
       int each = head;
-      choices[head] = net.reach[head] > 0 ? IntStream.concat(IntStream.of(-1), IntStream.range(0, net.limits)
-          .filter(limit -> net.active[limit] && weight(limit, each) > 0)).toArray() : new int[] {-1};
+      choices[head] =
+          net.reach[head] > 0
+              ? IntStream.concat(
+                      IntStream.of(-1),
+                      IntStream.range(0, net.limits)
+                          .filter(limit -> net.active[limit] && weight(limit, each) > 0))
+                  .toArray()
+              : new int[] {-1};
     }
     tryHolders(choices, new int[net.heads], 0, grain, found);
     return found;
@@ -108,13 +123,19 @@ final class LimitSharingOracle {
     long ways = 1;
     for (int head = 0; head < net.heads; head++) {
       int each = head;
-      ways *= net.reach[head] > 0 ? 1 + IntStream.range(0, net.limits)
-          .filter(limit -> net.active[limit] && weight(limit, each) > 0).count() : 1;
+      ways *=
+          net.reach[head] > 0
+              ? 1
+                  + IntStream.range(0, net.limits)
+                      .filter(limit -> net.active[limit] && weight(limit, each) > 0)
+                      .count()
+              : 1;
     }
     return ways;
   }
 
-  private void tryHolders(int[][] choices, int[] holder, int head, double grain, List<double[]> found) {
+  private void tryHolders(
+      int[][] choices, int[] holder, int head, double grain, List<double[]> found) {
     if (head < net.heads) {
       for (int choice : choices[head]) {
         holder[head] = choice;
@@ -123,14 +144,19 @@ final class LimitSharingOracle {
       return;
     }
     double[] pace = pacesUnder(holder);
-    if (pace != null && overrun(pace) <= grain && unheld(pace, grain) < 0
+    if (pace != null
+        && overrun(pace) <= grain
+        && unheld(pace, grain) < 0
         && found.stream().noneMatch(other -> distance(other, pace) < 1e-7)) {
       found.add(pace);
     }
   }
 
   static double distance(double[] one, double[] other) {
-    return IntStream.range(0, one.length).mapToDouble(i -> Math.abs(one[i] - other[i])).max().orElse(0);
+    return IntStream.range(0, one.length)
+        .mapToDouble(i -> Math.abs(one[i] - other[i]))
+        .max()
+        .orElse(0);
   }
 
   private double[] pacesUnder(int[] holder) {
@@ -153,16 +179,23 @@ final class LimitSharingOracle {
         rows[head][leader] = net.precedence[leader] == net.precedence[head] ? -1 : 0;
       }
     }
-    DecompositionSolver solver = new LUDecomposition(new Array2DRowRealMatrix(rows, false), 1e-12).getSolver();
-    return solver.isNonSingular() ? solver.solve(new ArrayRealVector(right, false)).toArray() : null;
+    DecompositionSolver solver =
+        new LUDecomposition(new Array2DRowRealMatrix(rows, false), 1e-12).getSolver();
+    return solver.isNonSingular()
+        ? solver.solve(new ArrayRealVector(right, false)).toArray()
+        : null;
   }
 
-  /** Of the heads with the same holder, the first of the lowest precedence number: it stands for the common pace. */
+  /**
+   * Of the heads with the same holder, the first of the lowest precedence number: it stands for the
+   * common pace.
+   */
   private int leader(int[] holder, int head) {
     int leader = head;
     for (int other = net.heads - 1; other >= 0; other--) {
-      if (holder[other] == holder[head] && (net.precedence[other] < net.precedence[leader]
-          || net.precedence[other] == net.precedence[leader] && other < leader)) {
+      if (holder[other] == holder[head]
+          && (net.precedence[other] < net.precedence[leader]
+              || net.precedence[other] == net.precedence[leader] && other < leader)) {
         leader = other;
       }
     }

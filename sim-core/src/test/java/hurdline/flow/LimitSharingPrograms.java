@@ -28,12 +28,17 @@ final class LimitSharingPrograms {
     this.oracle = new LimitSharingOracle(net);
   }
 
-  /** P2: by how much, in paces summed over the heads, heads could still run faster with none of them slower. */
+  /**
+   * P2: by how much, in paces summed over the heads, heads could still run faster with none of them
+   * slower.
+   */
   double couldStillGain(double[] pace) {
     List<LinearConstraint> rules = new ArrayList<>();
     for (int limit = 0; limit < net.limits; limit++) {
       if (net.active[limit]) {
-        rules.add(new LinearConstraint(weights(limit), Relationship.LEQ, Math.max(0, oracle.left(limit, pace))));
+        rules.add(
+            new LinearConstraint(
+                weights(limit), Relationship.LEQ, Math.max(0, oracle.left(limit, pace))));
       }
     }
     double[] all = new double[net.heads];
@@ -45,7 +50,9 @@ final class LimitSharingPrograms {
     return best(all, rules)[net.heads];
   }
 
-  /** The lexicographic max-min of the paces, group after group of heads that depend on each other. */
+  /**
+   * The lexicographic max-min of the paces, group after group of heads that depend on each other.
+   */
   double[] fairPaces() {
     double[] pace = new double[net.heads];
     Arrays.fill(pace, Double.NaN);
@@ -63,7 +70,9 @@ final class LimitSharingPrograms {
     for (int limit = 0; limit < net.limits; limit++) {
       for (int giver = 0; giver < net.heads && contested(limit); giver++) {
         for (int user = 0; user < net.heads; user++) {
-          if (oracle.weight(limit, giver) < 0 && oracle.weight(limit, user) > 0 && depends[giver][user]) {
+          if (oracle.weight(limit, giver) < 0
+              && oracle.weight(limit, user) > 0
+              && depends[giver][user]) {
             return true;
           }
         }
@@ -73,11 +82,17 @@ final class LimitSharingPrograms {
   }
 
   private boolean contested(int limit) {
-    double used = IntStream.range(0, net.heads).mapToDouble(head -> Math.max(0, oracle.weight(limit, head))).sum();
+    double used =
+        IntStream.range(0, net.heads)
+            .mapToDouble(head -> Math.max(0, oracle.weight(limit, head)))
+            .sum();
     return net.active[limit] && used > net.room[limit] * (1 + 1e-12);
   }
 
-  /** [head][other] whether the rate of the head hangs on that of the other, directly or through others. */
+  /**
+   * [head][other] whether the rate of the head hangs on that of the other, directly or through
+   * others.
+   */
   private boolean[][] dependence() {
     boolean[][] on = new boolean[net.heads][net.heads];
     for (int limit = 0; limit < net.limits; limit++) {
@@ -100,10 +115,17 @@ final class LimitSharingPrograms {
   private int[] nextGroup(boolean[][] depends, double[] pace) {
     for (int head = 0; head < net.heads; head++) {
       int each = head;
-      int[] group = IntStream.range(0, net.heads)
-          .filter(other -> other == each || depends[each][other] && depends[other][each]).toArray();
-      boolean ready = IntStream.range(0, net.heads).allMatch(other -> !depends[each][other]
-          || !Double.isNaN(pace[other]) || Arrays.stream(group).anyMatch(member -> member == other));
+      int[] group =
+          IntStream.range(0, net.heads)
+              .filter(other -> other == each || depends[each][other] && depends[other][each])
+              .toArray();
+      boolean ready =
+          IntStream.range(0, net.heads)
+              .allMatch(
+                  other ->
+                      !depends[each][other]
+                          || !Double.isNaN(pace[other])
+                          || Arrays.stream(group).anyMatch(member -> member == other));
       if (Double.isNaN(pace[head]) && ready) {
         return group;
       }
@@ -112,7 +134,8 @@ final class LimitSharingPrograms {
   }
 
   private void fillGroup(int[] group, double[] pace) {
-    int[] steps = Arrays.stream(group).map(head -> net.precedence[head]).sorted().distinct().toArray();
+    int[] steps =
+        Arrays.stream(group).map(head -> net.precedence[head]).sorted().distinct().toArray();
     double[] fixed = pace.clone();
     for (int step : steps) {
       List<Integer> free = new ArrayList<>();
@@ -140,7 +163,10 @@ final class LimitSharingPrograms {
     }
   }
 
-  /** Highest pace that all free heads can have at once. The last unknown of this program is that pace. */
+  /**
+   * Highest pace that all free heads can have at once. The last unknown of this program is that
+   * pace.
+   */
   private double commonLevel(int[] group, List<Integer> free, double[] fixed) {
     List<LinearConstraint> rules = groupRules(group, fixed);
     for (int head : free) {
@@ -158,7 +184,8 @@ final class LimitSharingPrograms {
     List<LinearConstraint> rules = groupRules(group, fixed);
     for (int other : free) {
       if (net.reach[other] > 0) {
-        rules.add(new LinearConstraint(unit(other), Relationship.GEQ, Math.max(0, level - SLACK_BELOW)));
+        rules.add(
+            new LinearConstraint(unit(other), Relationship.GEQ, Math.max(0, level - SLACK_BELOW)));
       }
     }
     return best(unit(head), rules)[net.heads + 1];
@@ -170,14 +197,18 @@ final class LimitSharingPrograms {
       double most = Double.isNaN(fixed[head]) ? net.reach[head] > 0 ? 1 : 0 : fixed[head];
       rules.add(new LinearConstraint(unit(head), Relationship.LEQ, most));
       if (!Double.isNaN(fixed[head])) {
-        rules.add(new LinearConstraint(unit(head), Relationship.GEQ, Math.max(0, most - SLACK_BELOW)));
+        rules.add(
+            new LinearConstraint(unit(head), Relationship.GEQ, Math.max(0, most - SLACK_BELOW)));
       }
     }
     for (int limit = 0; limit < net.limits; limit++) {
       int each = limit;
-      if (contested(limit) && Arrays.stream(group).anyMatch(head -> oracle.weight(each, head) > 0)) {
+      if (contested(limit)
+          && Arrays.stream(group).anyMatch(head -> oracle.weight(each, head) > 0)) {
         double[] row = Arrays.copyOf(weights(limit), net.heads + 1);
-        rules.add(new LinearConstraint(row, Relationship.LEQ, net.room[limit] + SLACK * oracle.scale(limit)));
+        rules.add(
+            new LinearConstraint(
+                row, Relationship.LEQ, net.room[limit] + SLACK * oracle.scale(limit)));
       }
     }
     return rules;
@@ -195,11 +226,24 @@ final class LimitSharingPrograms {
 
   /** The best point, and after it the best value. */
   private double[] best(double[] goal, List<LinearConstraint> rules) {
-    List<LinearConstraint> even = rules.stream().map(rule -> new LinearConstraint(
-        Arrays.copyOf(rule.getCoefficients().toArray(), goal.length), rule.getRelationship(), rule.getValue())).toList();
-    var answer = new SimplexSolver(1e-11, 10, 1e-13).optimize(new MaxIter(10_000),
-        new LinearObjectiveFunction(goal, 0), new LinearConstraintSet(even), GoalType.MAXIMIZE,
-        new NonNegativeConstraint(true), PivotSelectionRule.BLAND);
+    List<LinearConstraint> even =
+        rules.stream()
+            .map(
+                rule ->
+                    new LinearConstraint(
+                        Arrays.copyOf(rule.getCoefficients().toArray(), goal.length),
+                        rule.getRelationship(),
+                        rule.getValue()))
+            .toList();
+    var answer =
+        new SimplexSolver(1e-11, 10, 1e-13)
+            .optimize(
+                new MaxIter(10_000),
+                new LinearObjectiveFunction(goal, 0),
+                new LinearConstraintSet(even),
+                GoalType.MAXIMIZE,
+                new NonNegativeConstraint(true),
+                PivotSelectionRule.BLAND);
     double[] point = Arrays.copyOf(answer.getPoint(), goal.length + 1);
     point[goal.length] = answer.getValue();
     return point;

@@ -136,7 +136,10 @@ final class PlainLoads {
     }
   }
 
-  /** Shares of a node's outlets for the present moisture and diameter; what is left goes with the rest. */
+  /**
+   * Shares of a node's outlets for the present moisture and diameter; what is left goes with the
+   * rest.
+   */
   private void shares(int node) {
     int rest = stretch.restOutlet[node];
     for (int c = 0; c < components; c++) {

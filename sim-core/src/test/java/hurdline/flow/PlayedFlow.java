@@ -8,7 +8,10 @@ import hurdline.plant.yaml.PlantFile;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
-/** The flow of one line from change to change, with bales without end; work's part is played by the test. */
+/**
+ * The flow of one line from change to change, with bales without end; work's part is played by the
+ * test.
+ */
 final class PlayedFlow {
   private static final double NOW_S = 1e-6;
 
@@ -56,7 +59,11 @@ final class PlayedFlow {
           on_hand: {stalk: 10 bales}
           places: {barn: {holds: 10 bales}}
         """
-            .formatted(ofCrop, machines.stripTrailing().indent(2), ofLine.indent(4).stripTrailing(), steps.stripTrailing().indent(6));
+            .formatted(
+                ofCrop,
+                machines.stripTrailing().indent(2),
+                ofLine.indent(4).stripTrailing(),
+                steps.stripTrailing().indent(6));
     layout = CompiledLines.of(PlantFile.of("ties.yaml", text).plant());
     network = new Network(layout, head -> {});
     trail = new BottleneckTrail(layout, network);
@@ -81,7 +88,9 @@ final class PlayedFlow {
   void next() {
     double dtS = Double.POSITIVE_INFINITY;
     for (int b = 0; b < layout.bins; b++) {
-      dtS = Math.min(dtS, Math.min(network.untilLevelS(b), network.untilLotEndsS(layout.draws[b][0])));
+      dtS =
+          Math.min(
+              dtS, Math.min(network.untilLevelS(b), network.untilLotEndsS(layout.draws[b][0])));
     }
     assertThat(dtS).as("seconds to the next change").isBetween(NOW_S, 1e6);
     network.advance(dtS, new boolean[layout.heads]);

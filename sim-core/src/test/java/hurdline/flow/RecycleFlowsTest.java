@@ -11,9 +11,10 @@ class RecycleFlowsTest {
   private static final Offset<Double> EXACT = within(1e-12);
 
   /**
-   * Of a kilogram at 20 % moisture, 0.32 fiber, 0.40 hurd, 0.08 fines and their water. Half the hurd at the saw comes back
-   * through a mill that makes a fifth of it fines: hurd 0.40/(1 − 0.4) = 2/3 and fines 0.08 + 0.1·2/3, likewise their water. A quarter of the
-   * fiber comes back through a drier that takes 40 % of its water: 0.32/(1 − 0.25), water 0.08/(1 − 0.25·0.6).
+   * Of a kilogram at 20 % moisture, 0.32 fiber, 0.40 hurd, 0.08 fines and their water. Half the
+   * hurd at the saw comes back through a mill that makes a fifth of it fines: hurd 0.40/(1 − 0.4) =
+   * 2/3 and fines 0.08 + 0.1·2/3, likewise their water. A quarter of the fiber comes back through a
+   * drier that takes 40 % of its water: 0.32/(1 − 0.25), water 0.08/(1 − 0.25·0.6).
    */
   @Test
   void aMillAndADrierThatReturnAreFedBySeries() {
@@ -40,7 +41,8 @@ class RecycleFlowsTest {
     double hurd = 0.4 / 0.6;
     double hurdWater = 0.1 / 0.6;
     double fiberWater = 0.08 / 0.85;
-    double atSaw = 0.32 / 0.75 + fiberWater + hurd + hurdWater + 0.08 + 0.1 * hurd + 0.02 + 0.1 * hurdWater;
+    double atSaw =
+        0.32 / 0.75 + fiberWater + hurd + hurdWater + 0.08 + 0.1 * hurd + 0.02 + 0.1 * hurdWater;
     assertThat(flow.load("saw")).isCloseTo(atSaw, EXACT);
     assertThat(flow.load("mill")).isCloseTo(0.5 * (hurd + hurdWater), EXACT);
     assertThat(flow.load("drier")).isCloseTo(0.25 * (0.32 / 0.75 + fiberWater), EXACT);

@@ -3,9 +3,11 @@ package hurdline.outside;
 import java.util.Arrays;
 
 /**
- * How far each value of a row hangs together with the next: r = Σ(yᵢ − ȳ)(yᵢ₊₁ − ȳ) / Σ(yᵢ − ȳ)², the sum above over all but the last.
+ * How far each value of a row hangs together with the next: r = Σ(yᵢ − ȳ)(yᵢ₊₁ − ȳ) / Σ(yᵢ − ȳ)²,
+ * the sum above over all but the last.
  *
- * @see "NIST Statistical Reference Datasets, univariate: lag-1 autocorrelation coefficient (definition from memory)"
+ * @see "NIST Statistical Reference Datasets, univariate: lag-1 autocorrelation coefficient
+ *     (definition from memory)"
  */
 public final class Autocorrelation {
   private Autocorrelation() {}

@@ -8,7 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Properties;
 
-/** Values from outside, one file a case under {@code outside}; a file without its source is refused. */
+/**
+ * Values from outside, one file a case under {@code outside}; a file without its source is refused.
+ */
 public record Outside(String file, Properties entries) {
   public static Outside of(String name) {
     String file = "/outside/" + name + ".properties";

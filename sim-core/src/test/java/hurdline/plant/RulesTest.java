@@ -52,7 +52,14 @@ class RulesTest {
   }
 
   private static List<Problem> problems(Step... steps) {
-    Bale bale = new Bale(new Constant(500), new Constant(0.1), Optional.empty(), Map.of("hurd", 1.0), 0, Optional.empty());
+    Bale bale =
+        new Bale(
+            new Constant(500),
+            new Constant(0.1),
+            Optional.empty(),
+            Map.of("hurd", 1.0),
+            0,
+            Optional.empty());
     Calendar.Shift day =
         new Calendar.Shift("day", EnumSet.allOf(java.time.DayOfWeek.class), 0, 3600, List.of());
     Yard yard =
@@ -75,7 +82,9 @@ class RulesTest {
                 plain("last"),
                 bin("bin_a"),
                 bin("bin_b")),
-            List.of(new Product("hurds", 0, Optional.empty(), List.of(), false, Product.Moisture.notSaid())),
+            List.of(
+                new Product(
+                    "hurds", 0, Optional.empty(), List.of(), false, Product.Moisture.notSaid())),
             List.of(),
             List.of(new Line("line", "stalk", "feeder", List.of(), List.of(steps))),
             List.of(new SeasonEntry.Campaign("line", MONDAY, MONDAY, List.of("day"))),

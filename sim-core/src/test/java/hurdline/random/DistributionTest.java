@@ -32,11 +32,16 @@ class DistributionTest {
     double[] x = outside.numbers("x");
     double tolerance = outside.number("tolerance.relative");
     for (int i = 0; i < u.length; i++) {
-      assertThat(one.distribution().at(u[i])).as("at %s", u[i]).isCloseTo(x[i], within(tolerance * x[i] + spare(u[i], x, i)));
+      assertThat(one.distribution().at(u[i]))
+          .as("at %s", u[i])
+          .isCloseTo(x[i], within(tolerance * x[i] + spare(u[i], x, i)));
     }
   }
 
-  /** Chi-square of ν degrees is gamma of mean ν and variance 2ν: a printed table of its quantiles, three decimals. */
+  /**
+   * Chi-square of ν degrees is gamma of mean ν and variance 2ν: a printed table of its quantiles,
+   * three decimals.
+   */
   @Test
   void gammaMeetsThePrintedTableOfChiSquare() {
     Outside table = Outside.of("chi-square");
@@ -45,12 +50,16 @@ class DistributionTest {
       DoubleUnaryOperator curve = Gamma.of(freedom, Math.sqrt(2 * freedom)).curve();
       double[] printed = table.numbers("upper." + (int) freedom);
       for (int i = 0; i < shares.length; i++) {
-        assertThat(curve.applyAsDouble(shares[i])).as("%s at %s", freedom, shares[i]).isCloseTo(printed[i], within(0.00051));
+        assertThat(curve.applyAsDouble(shares[i]))
+            .as("%s at %s", freedom, shares[i])
+            .isCloseTo(printed[i], within(0.00051));
       }
     }
   }
 
-  /** u itself is a rounded number: near 1 its last bit moves the amount by more than rounding does. */
+  /**
+   * u itself is a rounded number: near 1 its last bit moves the amount by more than rounding does.
+   */
   private static double spare(double u, double[] x, int at) {
     return at < x.length - 2 ? 0 : Math.ulp(u) / (1 - u) * x[at];
   }
@@ -62,7 +71,10 @@ class DistributionTest {
     assertThat(one.distribution().mean()).isCloseTo(mean, within(1e-11 * mean));
   }
 
-  /** A lognormal or gamma whose mean and sd were those of something else would pass the mean and fail here. */
+  /**
+   * A lognormal or gamma whose mean and sd were those of something else would pass the mean and
+   * fail here.
+   */
   @ParameterizedTest
   @MethodSource("checked")
   void theSecondMomentOfTheCurveMeetsTheOutsideOne(Distributions.Case one) {
@@ -140,21 +152,36 @@ class DistributionTest {
   @Test
   void observedAmountsAreDrawnWithEqualChance() {
     Empirical observed = Empirical.of(6, 31, 4);
-    double[] drawn = {observed.at(0.1), observed.at(0.3), observed.at(0.4), observed.at(0.6), observed.at(0.7), observed.at(0.9)};
+    double[] drawn = {
+      observed.at(0.1),
+      observed.at(0.3),
+      observed.at(0.4),
+      observed.at(0.6),
+      observed.at(0.7),
+      observed.at(0.9)
+    };
     assertThat(drawn).containsExactly(4, 4, 6, 6, 31, 31);
     assertThat(observed.mean()).isEqualTo(41.0 / 3);
   }
 
-  /** Where the normal distribution takes over from gamma and beta, the two lie within what their comments say. */
+  /**
+   * Where the normal distribution takes over from gamma and beta, the two lie within what their
+   * comments say.
+   */
   @Test
   void nothingJumpsWhereTheNormalStandsIn() {
     for (double u : new double[] {1e-4, 0.2, 0.5, 0.9, 1 - 1e-4}) {
-      assertThat(Gamma.of(10, 0.00999999).at(u)).isCloseTo(Gamma.of(10, 0.01000001).at(u), within(1e-4));
-      assertThat(new Beta(0.2, 0.000199999, 0, 1).at(u)).isCloseTo(new Beta(0.2, 0.000200001, 0, 1).at(u), within(2e-6));
+      assertThat(Gamma.of(10, 0.00999999).at(u))
+          .isCloseTo(Gamma.of(10, 0.01000001).at(u), within(1e-4));
+      assertThat(new Beta(0.2, 0.000199999, 0, 1).at(u))
+          .isCloseTo(new Beta(0.2, 0.000200001, 0, 1).at(u), within(2e-6));
     }
   }
 
-  /** Logarithms of a lognormal are symmetric about the median to the outermost draw, cut far out or not. */
+  /**
+   * Logarithms of a lognormal are symmetric about the median to the outermost draw, cut far out or
+   * not.
+   */
   @Test
   void theTailsReachEquallyFar() {
     for (Lognormal one : new Lognormal[] {Lognormal.of(18, 10), new Lognormal(18, 10, 1e-9, 1e9)}) {
@@ -186,20 +213,27 @@ class DistributionTest {
   void theMeanOfWhatIsHeldAtNothingIsThatOfTheDraws(Distributions.Case one) {
     DoubleUnaryOperator curve = one.distribution().curve();
     double mean = overAllShares(u -> Math.max(0, curve.applyAsDouble(u)));
-    assertThat(one.distribution().meanWithin(0, Double.POSITIVE_INFINITY)).isCloseTo(mean, within(1e-4 * mean));
+    assertThat(one.distribution().meanWithin(0, Double.POSITIVE_INFINITY))
+        .isCloseTo(mean, within(1e-4 * mean));
   }
 
-  /** By hand: μ·Φ(μ/σ) + σ·φ(μ/σ) above 0; Φ(1) = 0.841344746068543, φ(1) = 0.241970724519143; a cut divides by its share. */
+  /**
+   * By hand: μ·Φ(μ/σ) + σ·φ(μ/σ) above 0; Φ(1) = 0.841344746068543, φ(1) = 0.241970724519143; a cut
+   * divides by its share.
+   */
   @Test
   void theMeanOfANormalHeldWithinBoundsIsExact() {
     double below = 0.841344746068543;
     double density = 0.241970724519143;
     double above0 = 2 * below + 2 * density;
-    assertThat(Normal.of(0, 3).meanWithin(0, Double.POSITIVE_INFINITY)).isCloseTo(3 / Math.sqrt(2 * Math.PI), within(1e-14));
-    assertThat(Normal.of(2, 2).meanWithin(0, Double.POSITIVE_INFINITY)).isCloseTo(above0, within(1e-14));
+    assertThat(Normal.of(0, 3).meanWithin(0, Double.POSITIVE_INFINITY))
+        .isCloseTo(3 / Math.sqrt(2 * Math.PI), within(1e-14));
+    assertThat(Normal.of(2, 2).meanWithin(0, Double.POSITIVE_INFINITY))
+        .isCloseTo(above0, within(1e-14));
     assertThat(new Normal(2, 2, Double.NEGATIVE_INFINITY, 4).meanWithin(0, 9))
         .isCloseTo((2 * (2 * below - 1)) / below, within(1e-14));
-    assertThat(new Normal(2, 2, 0, 4).meanWithin(0, Double.POSITIVE_INFINITY)).isCloseTo(2, within(1e-14));
+    assertThat(new Normal(2, 2, 0, 4).meanWithin(0, Double.POSITIVE_INFINITY))
+        .isCloseTo(2, within(1e-14));
     assertThat(new Normal(2, 2, 0, Double.POSITIVE_INFINITY).meanWithin(-1, 4))
         .isCloseTo((2 * (2 * below - 1) + 4 * (1 - below)) / below, within(1e-14));
     assertThat(new Normal(2, 2, 1, 3).meanWithin(4, 5)).isEqualTo(4);
@@ -208,10 +242,13 @@ class DistributionTest {
     assertThat(Normal.of(1050, 70).meanWithin(0, Double.POSITIVE_INFINITY)).isEqualTo(1050);
   }
 
-  /** By midpoints, closer towards the ends and with the steps of the observed amounts on borders. */
+  /**
+   * By midpoints, closer towards the ends and with the steps of the observed amounts on borders.
+   */
   private static double overAllShares(DoubleUnaryOperator of) {
     double[] ends = {
-      1e-12, 1e-9, 1e-7, 1e-5, 1e-3, 0.03, 1 / 3.0, 2 / 3.0, 0.97, 1 - 1e-3, 1 - 1e-5, 1 - 1e-7, 1 - 1e-9, 1 - 1e-12
+      1e-12, 1e-9, 1e-7, 1e-5, 1e-3, 0.03, 1 / 3.0, 2 / 3.0, 0.97, 1 - 1e-3, 1 - 1e-5, 1 - 1e-7,
+      1 - 1e-9, 1 - 1e-12
     };
     double sum = 0;
     for (int piece = 1; piece < ends.length; piece++) {

@@ -8,7 +8,9 @@ final class Distributions {
 
   private Distributions() {}
 
-  /** @param outside name of the file of outside values, or empty where the answer is plain by hand */
+  /**
+   * @param outside name of the file of outside values, or empty where the answer is plain by hand
+   */
   record Case(String name, Distribution distribution, String outside) {
     @Override
     public String toString() {

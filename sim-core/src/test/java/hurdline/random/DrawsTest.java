@@ -17,7 +17,10 @@ class DrawsTest {
     return Distributions.all();
   }
 
-  /** Fixed seed; with 10,000 draws the mean of a right distribution lies 4.5 standard errors off once in 150,000. */
+  /**
+   * Fixed seed; with 10,000 draws the mean of a right distribution lies 4.5 standard errors off
+   * once in 150,000.
+   */
   @ParameterizedTest
   @MethodSource("all")
   void theMeanOfManyDrawsIsTheMean(Distributions.Case one) {
@@ -73,7 +76,8 @@ class DrawsTest {
   @Test
   void aNormalDrawAllocatesNothing() {
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
-    Draws draws = new Draws(new Normal(1050, 70, 700, Double.POSITIVE_INFINITY), STREAMS.of(1, "mass"));
+    Draws draws =
+        new Draws(new Normal(1050, 70, 700, Double.POSITIVE_INFINITY), STREAMS.of(1, "mass"));
     double sum = manyDraws(draws);
     long before = threads.getCurrentThreadAllocatedBytes();
     sum += manyDraws(draws);

@@ -51,8 +51,9 @@ class RandomStreamsTest {
   /**
    * Answers must stay as they were, so the first numbers of one key are pinned.
    *
-   * @see "python3: hashlib.sha256 of struct.pack('>qi', 1, 1) + b'weather' as four words; xoshiro256++ of Blackman and
-   *     Vigna, Scrambled linear pseudorandom number generators (2021), written out there from its definition"
+   * @see "python3: hashlib.sha256 of struct.pack('>qi', 1, 1) + b'weather' as four words;
+   *     xoshiro256++ of Blackman and Vigna, Scrambled linear pseudorandom number generators (2021),
+   *     written out there from its definition"
    */
   @Test
   void theNumbersOfAKeyNeverChange() {
@@ -68,7 +69,10 @@ class RandomStreamsTest {
     assertThat(new RandomStream(() -> -1L).next()).isEqualTo(1 - 0x1p-53).isLessThan(1);
   }
 
-  /** Chi-square of 64 x 64 cells of pairs (stream a, stream b). Fixed seed; a right generator fails one seed in 1,000. */
+  /**
+   * Chi-square of 64 x 64 cells of pairs (stream a, stream b). Fixed seed; a right generator fails
+   * one seed in 1,000.
+   */
   @Test
   void twoSourcesAreIndependent() {
     RandomStreams streams = new RandomStreams(SEED);
@@ -83,15 +87,22 @@ class RandomStreamsTest {
     assertThat(likelihood(streams.of(1, "a"), streams.of(1, "a"))).isLessThan(1e-9);
   }
 
-  /** Of independent numbers the autocorrelation has standard deviation 1/√n: beyond 4 of them, one seed in 16,000. */
+  /**
+   * Of independent numbers the autocorrelation has standard deviation 1/√n: beyond 4 of them, one
+   * seed in 16,000.
+   */
   @Test
   void neighboursInAStreamHangTogetherInNothing() {
     int n = 100_000;
     RandomStream stream = new RandomStreams(SEED).of(1, "a");
     double[] numbers = IntStream.range(0, n).mapToDouble(i -> stream.next()).toArray();
-    double[] sums = IntStream.range(1, n).mapToDouble(i -> numbers[i] + 0.02 * numbers[i - 1]).toArray();
-    assertThat(Autocorrelation.ofNeighbours(numbers)).isBetween(-4 / Math.sqrt(n), 4 / Math.sqrt(n));
-    assertThat(Autocorrelation.ofNeighbours(sums)).as("a fiftieth of the last in the next").isGreaterThan(4 / Math.sqrt(n));
+    double[] sums =
+        IntStream.range(1, n).mapToDouble(i -> numbers[i] + 0.02 * numbers[i - 1]).toArray();
+    assertThat(Autocorrelation.ofNeighbours(numbers))
+        .isBetween(-4 / Math.sqrt(n), 4 / Math.sqrt(n));
+    assertThat(Autocorrelation.ofNeighbours(sums))
+        .as("a fiftieth of the last in the next")
+        .isGreaterThan(4 / Math.sqrt(n));
   }
 
   private static double likelihood(RandomStream a, RandomStream b) {
@@ -107,7 +118,8 @@ class RandomStreamsTest {
 
   @Test
   void aSourceWithoutANameIsRefused() {
-    assertThatThrownBy(() -> new RandomStreams(1).of(1, "")).hasMessage("source is empty; expected the name of a source of chance");
+    assertThatThrownBy(() -> new RandomStreams(1).of(1, ""))
+        .hasMessage("source is empty; expected the name of a source of chance");
   }
 
   private static double[] numbers(RandomStreams streams, int replication, String source) {

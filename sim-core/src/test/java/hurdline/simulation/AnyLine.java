@@ -11,9 +11,9 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /**
- * A random valid line of up to twelve machines: a feeder and machines in a row, bins between some of them, stops of all
- * four counts with and without a mechanic, side outlets to a pile, to a belt that stretches share and to a silo that they
- * fill, and ways back within a stretch.
+ * A random valid line of up to twelve machines: a feeder and machines in a row, bins between some
+ * of them, stops of all four counts with and without a mechanic, side outlets to a pile, to a belt
+ * that stretches share and to a silo that they fill, and ways back within a stretch.
  */
 final class AnyLine {
   private static final String[] COUNTED = {"running", "mass", "crewed", "calendar"};
@@ -24,8 +24,10 @@ final class AnyLine {
 
   private final SplittableRandom chance;
   private final Kind kind;
+
   /** How many times as fast as written: rates are multiplied, times divided by it. */
   private final double pace;
+
   private final int onHand;
   private final List<String> machines = new ArrayList<>();
   private final List<String> steps = new ArrayList<>();
@@ -81,7 +83,8 @@ final class AnyLine {
       }
       step(name(m), (hasRate ? rate() : "") + outlets(m, first, to));
       if (bin) {
-        machines.add("  bin" + name(m) + ": {kind: bin, holds: " + number(0.2, 8) + " t" + levels() + "}");
+        machines.add(
+            "  bin" + name(m) + ": {kind: bin, holds: " + number(0.2, 8) + " t" + levels() + "}");
         step("bin" + name(m), "to: " + name(m + 1));
         first = m + 1;
       }
@@ -116,14 +119,35 @@ final class AnyLine {
     if (way >= 4 && isRich()) {
       String aside = way == 4 ? "belt" : "silo";
       asides.add(aside);
-      return "outlets: [{to: " + aside + ", takes: {hurd: " + number(5, 50) + " %, fines: " + number(5, 90) + " %}}, {to: " + to + "}]";
+      return "outlets: [{to: "
+          + aside
+          + ", takes: {hurd: "
+          + number(5, 50)
+          + " %, fines: "
+          + number(5, 90)
+          + " %}}, {to: "
+          + to
+          + "}]";
     }
     if (way == 1) {
-      return "outlets: [{to: chips, takes: {hurd: " + number(5, 60) + " %, fines: " + number(5, 60) + " %}}, {to: " + to + "}]";
+      return "outlets: [{to: chips, takes: {hurd: "
+          + number(5, 60)
+          + " %, fines: "
+          + number(5, 60)
+          + " %}}, {to: "
+          + to
+          + "}]";
     }
     if (way == 2 && isRich() && m > first) {
-      return "outlets: [{to: " + name(first + chance.nextInt(m - first)) + ", takes: {fiber: " + number(5, 40) + " %, hurd: "
-          + number(5, 40) + " %}}, {to: " + to + "}]";
+      return "outlets: [{to: "
+          + name(first + chance.nextInt(m - first))
+          + ", takes: {fiber: "
+          + number(5, 40)
+          + " %, hurd: "
+          + number(5, 40)
+          + " %}}, {to: "
+          + to
+          + "}]";
     }
     return "to: " + to;
   }
@@ -152,22 +176,36 @@ final class AnyLine {
       double slower = onMass ? 1 : 1 / pace;
       double mean = slower * number(3, 60);
       boolean fixed = chance.nextInt(2) == 0 | kind == Kind.STEADY;
-      String every = fixed ? mean + unit : "{gamma: {mean: " + mean + unit + ", sd: " + slower * number(1, 3) + unit + "}}";
+      String every =
+          fixed
+              ? mean + unit
+              : "{gamma: {mean: " + mean + unit + ", sd: " + slower * number(1, 3) + unit + "}}";
       stops.add(
-          "s" + s + ": {every: " + every + ", counted: " + counted + ", lasts: " + repair()
+          "s"
+              + s
+              + ": {every: "
+              + every
+              + ", counted: "
+              + counted
+              + ", lasts: "
+              + repair()
               + (chance.nextInt(3) == 0 ? ", needs: mechanic" : "")
-              + (chance.nextInt(3) == 0 ? ", repair: any-time" : "") + "}");
+              + (chance.nextInt(3) == 0 ? ", repair: any-time" : "")
+              + "}");
     }
     return ", stops: {" + String.join(", ", stops) + "}";
   }
 
   private String repair() {
     double mean = number(5, 90) / pace;
-    return kind == Kind.STEADY ? mean + " min" : "{lognormal: {mean: " + mean + " min, sd: " + 4 / pace + " min}}";
+    return kind == Kind.STEADY
+        ? mean + " min"
+        : "{lognormal: {mean: " + mean + " min, sd: " + 4 / pace + " min}}";
   }
 
   private double number(double from, double to) {
-    return Double.parseDouble(String.format(Locale.ROOT, "%.3f", from + (to - from) * chance.nextDouble()));
+    return Double.parseDouble(
+        String.format(Locale.ROOT, "%.3f", from + (to - from) * chance.nextDouble()));
   }
 
   /** Machines with a rate of their own. */
@@ -179,7 +217,10 @@ final class AnyLine {
     return plant(machines, steps);
   }
 
-  /** The same plant, its machines and steps written down in another order; what was first stays no more. */
+  /**
+   * The same plant, its machines and steps written down in another order; what was first stays no
+   * more.
+   */
   Plant shuffled(long seed) {
     SplittableRandom order = new SplittableRandom(seed);
     return plant(shuffle(machines, order), shuffle(steps, order));
@@ -187,16 +228,22 @@ final class AnyLine {
 
   private static List<String> shuffle(List<String> lines, SplittableRandom order) {
     List<String> left = new ArrayList<>(lines);
-    return IntStream.range(0, lines.size()).mapToObj(i -> left.remove(order.nextInt(left.size()))).toList();
+    return IntStream.range(0, lines.size())
+        .mapToObj(i -> left.remove(order.nextInt(left.size())))
+        .toList();
   }
 
-  /** The same plant, every machine called otherwise; a letter more at the end leaves the order of names as it is. */
+  /**
+   * The same plant, every machine called otherwise; a letter more at the end leaves the order of
+   * names as it is.
+   */
   Plant renamed() {
     return PlantFile.of("any.yaml", renamed(text(machines, steps, MONTH))).plant();
   }
 
   static String renamed(String text) {
-    return text.replaceAll("(?<!kind: )(?<!bale-)\\b(feeder|m\\d\\d|binm\\d\\d|belt|silo|press)\\b", "$1a");
+    return text.replaceAll(
+        "(?<!kind: )(?<!bale-)\\b(feeder|m\\d\\d|binm\\d\\d|belt|silo|press)\\b", "$1a");
   }
 
   /** The same plant with one machine's rate a hundredth higher. */
@@ -221,9 +268,13 @@ final class AnyLine {
     return PlantFile.of("any.yaml", text(machineLines, stepLines, MONTH)).plant();
   }
 
-  /** The same plant round the clock for thirty days over the pace: at pace 2 it does in fifteen what it did in thirty. */
+  /**
+   * The same plant round the clock for thirty days over the pace: at pace 2 it does in fifteen what
+   * it did in thirty.
+   */
   Plant roundTheClock() {
-    String days = "shifts: {day: {from: \"00:00\", to: \"24:00\"}, night: {days: [Mon], from: \"00:00\", to: \"24:00\"}}";
+    String days =
+        "shifts: {day: {from: \"00:00\", to: \"24:00\"}, night: {days: [Mon], from: \"00:00\", to: \"24:00\"}}";
     String text =
         text(machines, steps, days)
             .replace("2027-03-31", "2027-03-%02d".formatted((int) (30 / pace)))
@@ -266,7 +317,9 @@ final class AnyLine {
         """
         .formatted(
             shifts,
-            random ? "{normal: {mean: 500 kg, sd: 40 kg, low: 300 kg}}" : isRich() ? "500 kg" : "5 t",
+            random
+                ? "{normal: {mean: 500 kg, sd: 40 kg, low: 300 kg}}"
+                : isRich() ? "500 kg" : "5 t",
             random ? "{normal: {mean: 14 %, sd: 2 %, low: 8 %}}" : "14 %",
             random ? "5 %" : "0 %",
             String.join("\n", machineLines),
@@ -278,7 +331,14 @@ final class AnyLine {
 
   private String lift() {
     return switch (kind) {
-      case RANDOM -> "{lasts: {triangular: {low: " + 1 / pace + " min, mode: " + 2 / pace + " min, high: " + 6 / pace + " min}}, needs: loader, bales: 2}";
+      case RANDOM ->
+          "{lasts: {triangular: {low: "
+              + 1 / pace
+              + " min, mode: "
+              + 2 / pace
+              + " min, high: "
+              + 6 / pace
+              + " min}}, needs: loader, bales: 2}";
       case STEADY -> "{lasts: " + 3 / pace + " min, needs: loader, bales: 2}";
       case STRAIGHT, PLAIN -> "{lasts: 0 min}";
     };

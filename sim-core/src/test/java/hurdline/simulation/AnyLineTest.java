@@ -20,14 +20,20 @@ import org.junit.jupiter.api.Test;
 /**
  * Random valid lines for a month: whatever is in them, the books must agree.
  *
- * @see "ISO 22400-2: the times of a work unit are parts of its calendar time (from an open ontology of the standard)"
+ * @see "ISO 22400-2: the times of a work unit are parts of its calendar time (from an open ontology
+ *     of the standard)"
  */
 class AnyLineTest {
   private static final double MONTH_H = 31 * 24;
+
   /** Days from Monday 1 to Tuesday 30 March: 22 day shifts of 8 h, 9 nights of 6 h. */
   private static final double SCHEDULED_H = 22 * 8 + 9 * 6;
 
-  @Property(tries = 40, seed = "20270301", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
+  @Property(
+      tries = 40,
+      seed = "20270301",
+      generation = GenerationMode.RANDOMIZED,
+      shrinking = ShrinkingMode.OFF)
   void theBooksOfAnyLineAgree(@ForAll long seed) {
     booksAgree(seed);
   }
@@ -52,7 +58,9 @@ class AnyLineTest {
             sums.merge(measure.split("\\.")[1], hours, Double::sum);
           }
         });
-    assertThat(sums).isNotEmpty().allSatisfy((machine, sum) -> assertThat(sum).isCloseTo(MONTH_H, within(1e-6)));
+    assertThat(sums)
+        .isNotEmpty()
+        .allSatisfy((machine, sum) -> assertThat(sum).isCloseTo(MONTH_H, within(1e-6)));
   }
 
   private static void holdersAddUp(Map<String, Double> got) {
@@ -66,7 +74,11 @@ class AnyLineTest {
   }
 
   /** The named limit a little higher raises the head; any other does not. */
-  @Property(tries = 40, seed = "20270302", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
+  @Property(
+      tries = 40,
+      seed = "20270302",
+      generation = GenerationMode.RANDOMIZED,
+      shrinking = ShrinkingMode.OFF)
   void onlyTheNamedHolderRaisesThroughput(@ForAll long seed) {
     onlyTheHolderRaises(seed);
   }
@@ -90,8 +102,15 @@ class AnyLineTest {
     }
   }
 
-  /** On thirty days round the clock: every rate doubled, every time halved, the same is done in fifteen. */
-  @Property(tries = 30, seed = "20270303", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
+  /**
+   * On thirty days round the clock: every rate doubled, every time halved, the same is done in
+   * fifteen.
+   */
+  @Property(
+      tries = 30,
+      seed = "20270303",
+      generation = GenerationMode.RANDOMIZED,
+      shrinking = ShrinkingMode.OFF)
   void twiceAsFastChangesNothingButTheClock(@ForAll long seed) {
     twiceAsFast(seed);
   }
@@ -107,17 +126,24 @@ class AnyLineTest {
       double factor = factor(Measure.find(measure).orElseThrow().measure());
       if (factor > 0 && !toMidnight) {
         double expected = factor * slow.get(measure);
-        assertThat(fast.get(measure)).as(measure).isCloseTo(expected, within(1e-7 * (1 + Math.abs(expected))));
+        assertThat(fast.get(measure))
+            .as(measure)
+            .isCloseTo(expected, within(1e-7 * (1 + Math.abs(expected))));
         compared++;
       }
     }
     assertThat(compared).isGreaterThan(40);
   }
 
-  /** What a measure is multiplied by, 0 where whole days or clock quarter-hours are counted, or only rounding is left. */
+  /**
+   * What a measure is multiplied by, 0 where whole days or clock quarter-hours are counted, or only
+   * rounding is left.
+   */
   private static double factor(Measure measure) {
     boolean byTheClock =
-        measure == Measure.ENERGY_PEAK || measure == Measure.SEASON_ENDED || measure == Measure.SEASON_NTH_ENDED;
+        measure == Measure.ENERGY_PEAK
+            || measure == Measure.SEASON_ENDED
+            || measure == Measure.SEASON_NTH_ENDED;
     if (byTheClock || measure == Measure.BALANCE_RESIDUAL) {
       return 0;
     }
@@ -128,7 +154,11 @@ class AnyLineTest {
     };
   }
 
-  @Property(tries = 40, seed = "20270304", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
+  @Property(
+      tries = 40,
+      seed = "20270304",
+      generation = GenerationMode.RANDOMIZED,
+      shrinking = ShrinkingMode.OFF)
   void otherNamesInTheSameOrderChangeNothingWithoutChance(@ForAll long seed) {
     AnyLine line = new AnyLine(AnyLine.Kind.STEADY, seed);
     Map<String, Double> called = new TreeMap<>();
@@ -146,8 +176,15 @@ class AnyLineTest {
     assertThat(play(line.renamed())).isNotEqualTo(called);
   }
 
-  /** Bins are in it; heads that share a machine are not: pace is rate over reach, and takes from one what it gives the other. */
-  @Property(tries = 40, seed = "20270305", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
+  /**
+   * Bins are in it; heads that share a machine are not: pace is rate over reach, and takes from one
+   * what it gives the other.
+   */
+  @Property(
+      tries = 40,
+      seed = "20270305",
+      generation = GenerationMode.RANDOMIZED,
+      shrinking = ShrinkingMode.OFF)
   void inAStraightLineAFasterNeighbourTakesFromNobody(@ForAll long seed) {
     nobodyLoses(seed);
   }
@@ -156,22 +193,37 @@ class AnyLineTest {
     AnyLine line = new AnyLine(AnyLine.Kind.STRAIGHT, seed);
     Map<String, Double> got = play(line.plant());
     for (String machine : line.limited()) {
-      play(line.faster(machine)).forEach(
-          (measure, mass) -> {
-            if (measure.matches("machine\\..*\\.mass")) {
-              assertThat(mass).as(measure + " with " + machine + " faster").isGreaterThanOrEqualTo(got.get(measure) * (1 - 1e-9));
-            }
-          });
+      play(line.faster(machine))
+          .forEach(
+              (measure, mass) -> {
+                if (measure.matches("machine\\..*\\.mass")) {
+                  assertThat(mass)
+                      .as(measure + " with " + machine + " faster")
+                      .isGreaterThanOrEqualTo(got.get(measure) * (1 - 1e-9));
+                }
+              });
     }
   }
 
-  /** Replications on threads of their own, each with its own objects, against one after the other with the same ones. */
-  @Property(tries = 15, seed = "20270306", generation = GenerationMode.RANDOMIZED, shrinking = ShrinkingMode.OFF)
+  /**
+   * Replications on threads of their own, each with its own objects, against one after the other
+   * with the same ones.
+   */
+  @Property(
+      tries = 15,
+      seed = "20270306",
+      generation = GenerationMode.RANDOMIZED,
+      shrinking = ShrinkingMode.OFF)
   void theRecordIsTheSameOnAnyThreads(@ForAll long seed) {
     Plant plant = new AnyLine(AnyLine.Kind.RANDOM, seed).plant();
     Replication used = Ready.replication(plant);
-    List<Map<String, Double>> inTurn = IntStream.rangeClosed(1, 4).mapToObj(r -> values(used, r)).toList();
-    List<Map<String, Double>> atOnce = IntStream.rangeClosed(1, 4).parallel().mapToObj(r -> values(Ready.replication(plant), r)).toList();
+    List<Map<String, Double>> inTurn =
+        IntStream.rangeClosed(1, 4).mapToObj(r -> values(used, r)).toList();
+    List<Map<String, Double>> atOnce =
+        IntStream.rangeClosed(1, 4)
+            .parallel()
+            .mapToObj(r -> values(Ready.replication(plant), r))
+            .toList();
     assertThat(atOnce).isEqualTo(inTurn);
     assertThat(inTurn.get(0)).isNotEqualTo(inTurn.get(1));
   }

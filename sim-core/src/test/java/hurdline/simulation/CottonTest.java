@@ -11,8 +11,9 @@ import org.junit.jupiter.api.Test;
 /** The example's cotton side against what a bale usually takes. */
 class CottonTest {
   /**
-   * Common practice, no source at hand: a 480 lb bale of lint takes some 1,400 to 1,500 lb of picked
-   * seed cotton at the usual turnout (from memory: Cotton Ginners Handbook, USDA AH-503, 1994).
+   * Common practice, no source at hand: a 480 lb bale of lint takes some 1,400 to 1,500 lb of
+   * picked seed cotton at the usual turnout (from memory: Cotton Ginners Handbook, USDA AH-503,
+   * 1994).
    */
   @Test
   void aBaleOfLintTakesTheUsualMassOfSeedCotton() {

@@ -13,14 +13,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A press of two boxes whose change is over before the other can be full, so that packages are counted and not played: figures must
- * be those of playing each. Stops in between and ends of shifts within a change are where counting could slip.
+ * A press of two boxes whose change is over before the other can be full, so that packages are
+ * counted and not played: figures must be those of playing each. Stops in between and ends of
+ * shifts within a change are where counting could slip.
  */
 class CountedPackagesTest {
   private static final String STOPS =
       ", stops: {jam: {every: {exponential: {mean: 3 h}}, counted: running, lasts: {exponential: {mean: 10 min}}}}";
 
-  /** Four months with two or three stops a day, and now and then a shift that ends within a change. */
+  /**
+   * Four months with two or three stops a day, and now and then a shift that ends within a change.
+   */
   @ParameterizedTest
   @CsvSource({"6 min, 1", "6 min, 2", "7.4 min, 3", "0 min, 4", "7.49 min, 5"})
   void countingGivesWhatPlayingGives(String change, long seed) {
@@ -28,14 +31,21 @@ class CountedPackagesTest {
     Map<String, Double> played = values(plant, seed, true);
     Map<String, Double> counted = values(plant, seed, false);
     assertThat(counted.keySet()).isEqualTo(played.keySet());
-    played.forEach((measure, value) -> assertThat(counted.get(measure)).as(measure).isCloseTo(value, within(1e-9 * Math.max(1, Math.abs(value)))));
+    played.forEach(
+        (measure, value) ->
+            assertThat(counted.get(measure))
+                .as(measure)
+                .isCloseTo(value, within(1e-9 * Math.max(1, Math.abs(value)))));
     assertThat(counted.get("product.tow.packages")).isGreaterThan(4_000);
     if (!change.equals("0 min")) {
       assertThat(counted.get("line.line.hours.after_shift")).isGreaterThan(0.1);
     }
   }
 
-  /** 487 min a day fill a package in 7.5 min, on from where the day before left off: a change begun less than its time ago runs on. */
+  /**
+   * 487 min a day fill a package in 7.5 min, on from where the day before left off: a change begun
+   * less than its time ago runs on.
+   */
   @ParameterizedTest
   @CsvSource({"7.4 min, 7.4", "5 min, 5", "0 min, 0"})
   void aChangeUnderWayAsTheShiftEndsIsFinished(String change, double changeMin) {
@@ -43,7 +53,12 @@ class CountedPackagesTest {
     double after = 0;
     for (int day = 1; day <= 120; day++) {
       double sinceFullMin = 487 * day % 7.5;
-      after += Math.max(0, sinceFullMin > 0 ? changeMin - sinceFullMin : 0); // full just now: its change waits for the morning
+      after +=
+          Math.max(
+              0,
+              sinceFullMin > 0
+                  ? changeMin - sinceFullMin
+                  : 0); // full just now: its change waits for the morning
     }
     assertThat(got.get("product.tow.packages")).isEqualTo(Math.floor(487 * 120 / 7.5));
     assertThat(got.get("line.line.hours.after_shift")).isCloseTo(after / 60, within(1e-6));

@@ -25,7 +25,12 @@ class DeliveryRulesTest {
   @Test
   void whatFindsNoRoomIsHeldAtTheField() {
     YardRun run =
-        YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 25 bales}}, when_full: hold-at-field}\n" + FIELD)).run();
+        YardRun.of(
+                YardTexts.march(
+                    3,
+                    "yard: {places: {barn: {holds: 25 bales}}, when_full: hold-at-field}\n"
+                        + FIELD))
+            .run();
     assertThat(run.books.trips.trips(STALK)).isEqualTo(2);
     assertThat(run.books.levels.peak(STALK)).isEqualTo(20);
     assertThat(run.books.turnedAway(STALK)).isZero();
@@ -41,7 +46,10 @@ class DeliveryRulesTest {
   @Test
   void whatFindsNoRoomIsTurnedAwayAndIsNoTrip() {
     YardRun run =
-        YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 25 bales}}, when_full: turn-away}\n" + FIELD)).run();
+        YardRun.of(
+                YardTexts.march(
+                    3, "yard: {places: {barn: {holds: 25 bales}}, when_full: turn-away}\n" + FIELD))
+            .run();
     assertThat(run.books.trips.trips(STALK)).isEqualTo(2);
     assertThat(run.books.balesWeighedIn(STALK)).isEqualTo(20);
     assertThat(run.books.turnedAway(STALK)).isEqualTo(20);
@@ -53,19 +61,28 @@ class DeliveryRulesTest {
   @Test
   void aLiftMakesRoomAndTheNextTripStartsAtThatInstant() {
     YardRun run =
-        YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 25 bales}}, when_full: hold-at-field}\n" + FIELD))
+        YardRun.of(
+                YardTexts.march(
+                    3,
+                    "yard: {places: {barn: {holds: 25 bales}}, when_full: hold-at-field}\n"
+                        + FIELD))
             .traced();
     double liftedS = YardRun.D + 9 * YardRun.H;
     run.at(liftedS, nowS -> repeat(5, () -> run.stacking.free(run.lift(STALK, nowS)))).run();
     assertThat(run.notes).contains(liftedS + " stalk trip starts 10.0");
     assertThat(run.books.levels.peak(STALK)).isEqualTo(25);
-    assertThat(run.books.levels.fullS(STALK)).isCloseTo(2 * YardRun.D - (10 * YardRun.H), within(1e-6));
+    assertThat(run.books.levels.fullS(STALK))
+        .isCloseTo(2 * YardRun.D - (10 * YardRun.H), within(1e-6));
   }
 
   @Test
   void aYardThatNothingLeavesPeaksAtAllThatCame() {
-    YardRun run = YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 900 bales}}}\n" + FIELD)).run();
-    assertThat(run.books.levels.peak(STALK)).isEqualTo(40).isEqualTo(run.books.trips.trips(STALK) * 10);
+    YardRun run =
+        YardRun.of(YardTexts.march(3, "yard: {places: {barn: {holds: 900 bales}}}\n" + FIELD))
+            .run();
+    assertThat(run.books.levels.peak(STALK))
+        .isEqualTo(40)
+        .isEqualTo(run.books.trips.trips(STALK) * 10);
     assertThat(run.books.levels.placePeak(0)).isEqualTo(40);
     assertThat(run.books.levels.dayPeak(STALK, 0, 0)).isEqualTo(30);
     assertThat(run.books.levels.dayPeak(STALK, 0, 1)).isEqualTo(40);
@@ -75,9 +92,12 @@ class DeliveryRulesTest {
   /** Truckloads are complete at 10:00, 12:00 and 14:00 and lie an hour later. */
   @Test
   void theMeanLevelIsOverTheWholeHorizon() {
-    YardRun run = YardRun.of(YardTexts.march(1, "yard: {places: {barn: {holds: 900 bales}}}\n" + FIELD)).run();
+    YardRun run =
+        YardRun.of(YardTexts.march(1, "yard: {places: {barn: {holds: 900 bales}}}\n" + FIELD))
+            .run();
     double lyingH = 10 * ((24 - 11) + (24 - 13) + (24 - 15));
-    // the fourth truckload is complete at 16:00, as receiving ends, and stays at the field till the morning
+    // the fourth truckload is complete at 16:00, as receiving ends, and stays at the field till the
+    // morning
     assertThat(run.books.levels.baleSeconds(STALK)).isCloseTo(lyingH * YardRun.H, within(1e-6));
     assertThat(run.books.heldAtField(STALK)).isEqualTo(10);
   }
@@ -96,10 +116,12 @@ class DeliveryRulesTest {
                     unload: {lasts: 6 min}
                 """));
     // loads at 9, 10, 11 and 12 h; the third and fourth find no room
-    run.at(11.5 * YardRun.H, nowS -> repeat(7, () -> run.stacking.free(run.lift(STALK, nowS)))).run();
+    run.at(11.5 * YardRun.H, nowS -> repeat(7, () -> run.stacking.free(run.lift(STALK, nowS))))
+        .run();
     assertThat(run.books.trips.trips(STALK)).isEqualTo(3);
     assertThat(run.books.trips.waitS(STALK)).isCloseTo(0.5 * YardRun.H, within(1e-6));
-    assertThat(run.books.trips.turnaroundS(STALK)).isCloseTo(0.5 * YardRun.H + 3 * 6 * YardRun.MIN, within(1e-6));
+    assertThat(run.books.trips.turnaroundS(STALK))
+        .isCloseTo(0.5 * YardRun.H + 3 * 6 * YardRun.MIN, within(1e-6));
     assertThat(run.stacking.inYard(STALK)).isEqualTo(8);
     assertThat(run.hauling.leftOver(STALK)).isEqualTo(13);
     assertThat(run.books.balesWeighedIn(STALK)).isEqualTo(15);
@@ -123,7 +145,10 @@ class DeliveryRulesTest {
     assertThat(run.stacking.inYard(STALK)).isEqualTo(10);
   }
 
-  /** A place for both crops is promised once: 10 stalk bales are on the road to it when the cotton comes. */
+  /**
+   * A place for both crops is promised once: 10 stalk bales are on the road to it when the cotton
+   * comes.
+   */
   @Test
   void roomPromisedToOneCropIsNotGivenToAnother() {
     YardRun run =

@@ -7,20 +7,24 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
- * A yard in a window: loads of some bales as a Poisson stream, and a feeder that takes one bale an hour while it has any.
+ * A yard in a window: loads of some bales as a Poisson stream, and a feeder that takes one bale an
+ * hour while it has any.
  *
- * <p>Stationary formulas do not hold in a window. With N bales in yard, table and feeder, and a bale in the feeder for an
- * hour, what is there an hour later is N(t + 1 h) = max(N(t) − 1, 0) + A, A the bales of that hour, at any t: who was in the
- * feeder at t has left, who came since is still there. From an empty start N(s) has the law of A(s) within the first hour, so
- * its law at every instant follows exactly; means over time are integrals over s by Gauss and Legendre.
+ * <p>Stationary formulas do not hold in a window. With N bales in yard, table and feeder, and a
+ * bale in the feeder for an hour, what is there an hour later is N(t + 1 h) = max(N(t) − 1, 0) + A,
+ * A the bales of that hour, at any t: who was in the feeder at t has left, who came since is still
+ * there. From an empty start N(s) has the law of A(s) within the first hour, so its law at every
+ * instant follows exactly; means over time are integrals over s by Gauss and Legendre.
  *
- * @see "The relation: Kendall, Annals of Mathematical Statistics 24 (1953), 338-354, for the queue M/G/1 (from memory)"
+ * @see "The relation: Kendall, Annals of Mathematical Statistics 24 (1953), 338-354, for the queue
+ *     M/G/1 (from memory)"
  */
 record DrainedYard(int onHand, int loadBales, double loadsPerH, int hours) {
   /** In the feeder and on its table of one place. */
   private static final int AHEAD = 2;
 
-  private static final GaussIntegrator OVER_AN_HOUR = new GaussIntegratorFactory().legendre(24, 0, 1);
+  private static final GaussIntegrator OVER_AN_HOUR =
+      new GaussIntegratorFactory().legendre(24, 0, 1);
 
   /** Bales of 1 t, drawn at 1 t/h round the clock. */
   Plant plant() {
@@ -87,7 +91,9 @@ record DrainedYard(int onHand, int loadBales, double loadsPerH, int hours) {
 
   /** Chances of the number of bales that come in so many hours. */
   private double[] bales(double inHours) {
-    double[] chance = new double[(int) (loadBales * (hours * loadsPerH + 10 * Math.sqrt(hours * loadsPerH) + 10))];
+    double[] chance =
+        new double
+            [(int) (loadBales * (hours * loadsPerH + 10 * Math.sqrt(hours * loadsPerH) + 10))];
     double one = Math.exp(-loadsPerH * inHours);
     for (int loads = 0; loads * loadBales < chance.length; loads++) {
       chance[loads * loadBales] = one;
@@ -97,10 +103,11 @@ record DrainedYard(int onHand, int loadBales, double loadsPerH, int hours) {
   }
 
   /**
-   * Where the stock on hand never runs out, a bale leaves on the hour every hour, so the level before the (k + 1)-th hour is
-   * over is onHand − 2 − k + what came in k + 1 hours, and only rises in between: the peak is the greatest of these, or what
-   * was on hand before the table was filled. Its law follows hour by hour from that of the level among windows whose peak has
-   * stayed at or below a bound.
+   * Where the stock on hand never runs out, a bale leaves on the hour every hour, so the level
+   * before the (k + 1)-th hour is over is onHand − 2 − k + what came in k + 1 hours, and only rises
+   * in between: the peak is the greatest of these, or what was on hand before the table was filled.
+   * Its law follows hour by hour from that of the level among windows whose peak has stayed at or
+   * below a bound.
    */
   double chanceOfPeakAbove(int bales) {
     if (bales < onHand) {
@@ -130,7 +137,9 @@ record DrainedYard(int onHand, int loadBales, double loadsPerH, int hours) {
     return mean;
   }
 
-  /** Mean level where the stock never runs out: what has come by then less a bale at each full hour. */
+  /**
+   * Mean level where the stock never runs out: what has come by then less a bale at each full hour.
+   */
   double meanLevelOfStock() {
     return onHand - AHEAD + loadBales * loadsPerH * hours / 2 - (hours - 1) / 2.0;
   }

@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 /**
  * Loads into a yard that is drained all the while, over a window of days.
  *
- * <p>Agreement means within 4 standard errors; seeds are fixed, else at most 1 false alarm in 2,000 runs of the class.
+ * <p>Agreement means within 4 standard errors; seeds are fixed, else at most 1 false alarm in 2,000
+ * runs of the class.
  */
 class DrainedYardTest {
   private static final long SEED = 5;
@@ -25,24 +26,33 @@ class DrainedYardTest {
     assertThat(errorsOff(peak, yard.meanPeak())).isLessThan(ERRORS);
     double[] above = Arrays.stream(peak).map(p -> p > 140 ? 1 : 0).toArray();
     assertThat(errorsOff(above, yard.chanceOfPeakAbove(140))).isLessThan(ERRORS);
-    assertThat(errorsOff(repeats.of("yard.stalk.mean"), yard.meanLevelOfStock())).isLessThan(ERRORS);
+    assertThat(errorsOff(repeats.of("yard.stalk.mean"), yard.meanLevelOfStock()))
+        .isLessThan(ERRORS);
     double[] aDaysFirst = Arrays.stream(peak).map(p -> p - 4).toArray();
     assertThat(errorsOff(aDaysFirst, yard.meanPeak())).as("a load less").isGreaterThan(ERRORS);
   }
 
-  /** From an empty start: hours without bales, and the mean level, by the law of the number there at every instant. */
+  /**
+   * From an empty start: hours without bales, and the mean level, by the law of the number there at
+   * every instant.
+   */
   @Test
   void aYardThatRunsDryFeedsAsTheLawOfItsLevelSays() {
     DrainedYard yard = new DrainedYard(0, 4, 0.2, 72);
     Repeats repeats = new Repeats(yard.plant(), SEED, 2_000);
     double dry = yard.hoursWithoutBales();
-    assertThat(errorsOff(repeats.of("line.stalk_line.hours.limited_by.no_bales"), dry)).isLessThan(ERRORS);
+    assertThat(errorsOff(repeats.of("line.stalk_line.hours.limited_by.no_bales"), dry))
+        .isLessThan(ERRORS);
     assertThat(errorsOff(repeats.of("mass.stalk.fed"), 72 - dry)).isLessThan(ERRORS);
     assertThat(errorsOff(repeats.of("yard.stalk.mean"), yard.meanLevel())).isLessThan(ERRORS);
-    assertThat(errorsOff(repeats.of("mass.stalk.fed"), 0.8 * 72)).as("in the long run").isGreaterThan(ERRORS);
+    assertThat(errorsOff(repeats.of("mass.stalk.fed"), 0.8 * 72))
+        .as("in the long run")
+        .isGreaterThan(ERRORS);
   }
 
-  /** With a load now and then the feeder's idle time is the window less what came: nothing queues. */
+  /**
+   * With a load now and then the feeder's idle time is the window less what came: nothing queues.
+   */
   @Test
   void theReferenceItselfHoldsWhereItIsPlain() {
     DrainedYard seldom = new DrainedYard(0, 1, 1e-4, 48);

@@ -18,17 +18,24 @@ import hurdline.simulation.yard.CarriedOverStock;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** What the fields are drawn to bear, against its mean under the plant file. Crops by name: stalk is 1. */
+/**
+ * What the fields are drawn to bear, against its mean under the plant file. Crops by name: stalk is
+ * 1.
+ */
 class DrawnCropTest {
   private static final int STALK = 1;
   private static final int REPLICATIONS = 4000;
+
   /**
-   * Standard errors that a mean over all replications may lie off. Seeds are fixed; with another seed one of the ten means
-   * below would fail once in 170,000 times, were they normal.
+   * Standard errors that a mean over all replications may lie off. Seeds are fixed; with another
+   * seed one of the ten means below would fail once in 170,000 times, were they normal.
    */
   private static final double STANDARD_ERRORS = 5;
 
-  /** Every distribution that the format has, cut where it can be; the first draws below 0 every other time. */
+  /**
+   * Every distribution that the format has, cut where it can be; the first draws below 0 every
+   * other time.
+   */
   private static final List<String> YIELDS =
       List.of(
           "{normal: {mean: 0 t/ha, sd: 4 t/ha}}",
@@ -41,13 +48,15 @@ class DrawnCropTest {
           "{triangular: {low: 2 t/ha, mode: 3 t/ha, high: 9 t/ha}}",
           "{beta: {mean: 5 t/ha, sd: 1 t/ha, low: 2 t/ha, high: 9 t/ha}}",
           "{observed: [2 t/ha, 3 t/ha, 11 t/ha]}");
+
   private static final String SEASON = "{normal: {mean: 100 %, sd: 30 %, low: 60 %, high: 110 %}}";
 
   private static Plant plant(List<String> yields) {
     StringBuilder fields = new StringBuilder();
     for (int at = 0; at < yields.size(); at++) {
       fields.append(
-          "      f%d: {area: %d ha, yield: %s, ready: 2027-03-03, baling: 90 bales/d}%n".formatted(at, 1 + at, yields.get(at)));
+          "      f%d: {area: %d ha, yield: %s, ready: 2027-03-03, baling: 90 bales/d}%n"
+              .formatted(at, 1 + at, yields.get(at)));
     }
     String rest =
         """
@@ -102,7 +111,9 @@ class DrawnCropTest {
     for (int field = 0; field < drawnKg.length; field++) {
       double meanKg = haulage(plant(onlyField(field))).meanCropKg(STALK);
       sumKg += meanKg;
-      assertThat(errorsOff(drawnKg[field], meanKg)).as(YIELDS.get(field)).isBetween(-STANDARD_ERRORS, STANDARD_ERRORS);
+      assertThat(errorsOff(drawnKg[field], meanKg))
+          .as(YIELDS.get(field))
+          .isBetween(-STANDARD_ERRORS, STANDARD_ERRORS);
     }
     assertThat(haulage.meanCropKg(STALK)).isCloseTo(sumKg, within(1e-9 * sumKg));
     assertThat(haulage.meanCropKg(0)).isZero();
@@ -110,10 +121,15 @@ class DrawnCropTest {
 
   /** The same plant with no yield at all in every field but one. */
   private static List<String> onlyField(int field) {
-    return YIELDS.stream().map(yield -> yield.equals(YIELDS.get(field)) ? yield : "0 t/ha").toList();
+    return YIELDS.stream()
+        .map(yield -> yield.equals(YIELDS.get(field)) ? yield : "0 t/ha")
+        .toList();
   }
 
-  /** The control: means as the file gives them, before cuts and with draws below 0 counted as such, are seen to be wrong. */
+  /**
+   * The control: means as the file gives them, before cuts and with draws below 0 counted as such,
+   * are seen to be wrong.
+   */
   @Test
   void meansBeforeACutFail() {
     double[][] drawnKg = drawnKg(plant(YIELDS), REPLICATIONS);
@@ -121,8 +137,10 @@ class DrawnCropTest {
     assertThat(Math.abs(errorsOff(drawnKg[0], 0))).isGreaterThan(STANDARD_ERRORS);
     assertThat(Math.abs(errorsOff(drawnKg[2], 3e4 * 0.8 * season))).isGreaterThan(STANDARD_ERRORS);
     Distribution cut = new Lognormal(0.8, 0.6, 0.5, 2);
-    assertThat(Math.abs(errorsOff(drawnKg[2], 3e4 * cut.mean() * 1))).isGreaterThan(STANDARD_ERRORS);
-    assertThat(errorsOff(drawnKg[2], 3e4 * cut.mean() * season)).isBetween(-STANDARD_ERRORS, STANDARD_ERRORS);
+    assertThat(Math.abs(errorsOff(drawnKg[2], 3e4 * cut.mean() * 1)))
+        .isGreaterThan(STANDARD_ERRORS);
+    assertThat(errorsOff(drawnKg[2], 3e4 * cut.mean() * season))
+        .isBetween(-STANDARD_ERRORS, STANDARD_ERRORS);
   }
 
   @Test
@@ -134,7 +152,10 @@ class DrawnCropTest {
     assertThat(drawnKg[0][0]).isNotEqualTo(drawnKg[0][1]);
   }
 
-  /** Opened with what another year left unbaled, a year has drawn the same; a crop without fields has no drawn crop. */
+  /**
+   * Opened with what another year left unbaled, a year has drawn the same; a crop without fields
+   * has no drawn crop.
+   */
   @Test
   void theMeasureIsWhatTheYearItselfHasDrawn() {
     Plant plant = plant(List.of("{normal: {mean: 8 t/ha, sd: 1 t/ha}}", "400 t/ha"));
@@ -153,7 +174,8 @@ class DrawnCropTest {
 
   @Test
   void aMeanOfNothingGivesNoRatio() {
-    Outcome outcome = Ready.replication(plant(List.of("0 t/ha"))).run(new RandomStreams(5), 1, null);
+    Outcome outcome =
+        Ready.replication(plant(List.of("0 t/ha"))).run(new RandomStreams(5), 1, null);
     assertThat(outcome.value("mass.stalk.drawn")).isZero();
     assertThat(outcome.value("mass.stalk.drawn_over_mean")).isNaN();
   }

@@ -46,7 +46,10 @@ class ExactCasesTest {
     }
   }
 
-  /** What one replication leaves behind must not be seen by the next: the same objects give the same again. */
+  /**
+   * What one replication leaves behind must not be seen by the next: the same objects give the same
+   * again.
+   */
   @ParameterizedTest
   @MethodSource("cases")
   void theSameObjectsGiveTheSameAgain(String name) {

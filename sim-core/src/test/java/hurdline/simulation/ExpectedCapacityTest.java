@@ -17,10 +17,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Expected capacity of a machine alone against its formula written out, and against the simulation of
- * that machine: ten years round the clock, within 3.5 standard errors (0.7 % false alarms each were the
- * seeds not fixed), 1 % more being seen. Where nothing is random the two agree to what one package,
- * bale or swap at the end of the year makes.
+ * Expected capacity of a machine alone against its formula written out, and against the simulation
+ * of that machine: ten years round the clock, within 3.5 standard errors (0.7 % false alarms each
+ * were the seeds not fixed), 1 % more being seen. Where nothing is random the two agree to what one
+ * package, bale or swap at the end of the year makes.
  */
 class ExpectedCapacityTest {
   private static final double ERRORS = 3.5;
@@ -38,7 +38,8 @@ class ExpectedCapacityTest {
 
   private static Plant machine(String stops) {
     return UnbufferedLine.of(
-        "  feeder: {kind: bale-feeder}\n  saw: {kind: separating-saw, stops: {%s}}\n".formatted(stops),
+        "  feeder: {kind: bale-feeder}\n  saw: {kind: separating-saw, stops: {%s}}\n"
+            .formatted(stops),
         "      feeder: {rate: 4 t/h, to: saw}\n      saw: {rate: 4 t/h, to: tow}",
         DAYS);
   }
@@ -62,7 +63,10 @@ class ExpectedCapacityTest {
     agrees(plant, 4 * upH / (upH + 0.5), 21);
   }
 
-  /** Work stops for 0.5/10 and, at 4 t/h and 40 t, for 0.25/10 of running time, the hours for 0.2/8.2. */
+  /**
+   * Work stops for 0.5/10 and, at 4 t/h and 40 t, for 0.25/10 of running time, the hours for
+   * 0.2/8.2.
+   */
   @Test
   void stopsByWorkAddUpAndStopsByTheHourTakeTheirShareOfAllHours() {
     Plant plant =
@@ -74,10 +78,11 @@ class ExpectedCapacityTest {
   }
 
   /**
-   * Mondays to Fridays, 06:00 to 14:00, a stop every 40 h of the calendar that takes 2 h of those hours.
-   * The clock time D of such a repair: begun in hours (40 of 168) it takes 2 h and in a quarter of cases
-   * a night of 16 h more, after Fridays a weekend of 64 h: 2 + 0.25·(4·16 + 64)/5. Begun in a night (4·16)
-   * it waits 8 h on average, in a weekend (64) 32 h. Of the hours it takes 2/(40 + D)·168/40.
+   * Mondays to Fridays, 06:00 to 14:00, a stop every 40 h of the calendar that takes 2 h of those
+   * hours. The clock time D of such a repair: begun in hours (40 of 168) it takes 2 h and in a
+   * quarter of cases a night of 16 h more, after Fridays a weekend of 64 h: 2 + 0.25·(4·16 + 64)/5.
+   * Begun in a night (4·16) it waits 8 h on average, in a weekend (64) 32 h. Of the hours it takes
+   * 2/(40 + D)·168/40.
    */
   @Test
   void aStopByTheCalendarThatIsRepairedInHoursWaitsThroughTheNights() {
@@ -97,16 +102,27 @@ class ExpectedCapacityTest {
     assertThat(expected).isCloseTo(formula, within(1e-3 * formula));
     double[] fed = Repeats.meanAndError(new Repeats(plant, 23, 10).of("line.line.throughput"));
     assertThat(Math.abs(fed[0] - expected) / fed[1]).isLessThan(ERRORS);
-    assertThat(Math.abs(fed[0] - 4 * 40 / 42.0) / fed[1]).as("as if by crewed hours").isGreaterThan(ERRORS);
+    assertThat(Math.abs(fed[0] - 4 * 40 / 42.0) / fed[1])
+        .as("as if by crewed hours")
+        .isGreaterThan(ERRORS);
   }
 
-  /** A bag of 1 t is filled in 15 min and changed in 2, 4 or 9 min: 1 t in 15 + 5 min, with one spout. */
+  /**
+   * A bag of 1 t is filled in 15 min and changed in 2, 4 or 9 min: 1 t in 15 + 5 min, with one
+   * spout.
+   */
   @Test
   void aFillerWithOneSpoutChangesWhileItDoesNotFill() {
-    agrees(filler("spouts: 1", "{triangular: {low: 2 min, mode: 4 min, high: 9 min}}", 1), 1 / (20.0 / 60), 24);
+    agrees(
+        filler("spouts: 1", "{triangular: {low: 2 min, mode: 4 min, high: 9 min}}", 1),
+        1 / (20.0 / 60),
+        24);
   }
 
-  /** Two spouts and one hand: 20 or 5 min, half each, against 15 min of filling: (20 + 15)/2 min for 1 t. */
+  /**
+   * Two spouts and one hand: 20 or 5 min, half each, against 15 min of filling: (20 + 15)/2 min for
+   * 1 t.
+   */
   @Test
   void aFillerWithTwoSpoutsWaitsForTheLongerOfFillingAndChange() {
     agrees(filler("spouts: 2", "{observed: [5 min, 20 min]}", 1), 60 / 17.5, 25);
@@ -115,32 +131,35 @@ class ExpectedCapacityTest {
   private static Plant filler(String spouts, String change, int hands) {
     String text =
         UnbufferedLine.text(
-                "  feeder: {kind: bale-feeder}\n  bagger: {kind: bag-filler, %s}\n".formatted(spouts),
-                "      feeder: {rate: 4 t/h, to: bagger}\n      bagger: {rate: 4 t/h, packs: tow}",
-                DAYS)
-            .replace("products: {tow: {}", "products: {tow: {package: bag}")
-        + "packages: {bag: {mass: 1 t, change: %s, needs: hand}}\nresources: {hand: {count: %d}}\n"
-            .formatted(change, hands);
+                    "  feeder: {kind: bale-feeder}\n  bagger: {kind: bag-filler, %s}\n"
+                        .formatted(spouts),
+                    "      feeder: {rate: 4 t/h, to: bagger}\n      bagger: {rate: 4 t/h, packs: tow}",
+                    DAYS)
+                .replace("products: {tow: {}", "products: {tow: {package: bag}")
+            + "packages: {bag: {mass: 1 t, change: %s, needs: hand}}\nresources: {hand: {count: %d}}\n"
+                .formatted(change, hands);
     return PlantFile.of("filler.yaml", text).plant();
   }
 
   /**
-   * Two fillers with two spouts each get half of 4 t/h: 30 min for 1 t. Each change takes the hand 20
-   * min: alone none of them waits, together they ask for 80 min an hour; 1.5 changes, 3 t, in 30 min
-   * would be all. One hand changes 3 t an hour, and that is what the line is fed.
+   * Two fillers with two spouts each get half of 4 t/h: 30 min for 1 t. Each change takes the hand
+   * 20 min: alone none of them waits, together they ask for 80 min an hour; 1.5 changes, 3 t, in 30
+   * min would be all. One hand changes 3 t an hour, and that is what the line is fed.
    */
   @Test
   void aHandThatTwoFillersShareMayBeTheBottleneck() {
     String text =
         UnbufferedLine.text(
-                "  feeder: {kind: bale-feeder}\n  parter: {kind: conveyor}\n"
-                    + "  left: {kind: bag-filler, spouts: 2}\n  right: {kind: bag-filler, spouts: 2}\n",
-                "      feeder: {rate: 4 t/h, to: parter}\n"
-                    + "      parter: {outlets: [{to: left, takes: {fiber: 50 %, hurd: 50 %, fines: 50 %}}, {to: right}]}\n"
-                    + "      left: {rate: 4 t/h, packs: tow}\n      right: {rate: 4 t/h, packs: chips}",
-                60)
-            .replace("products: {tow: {}, chips: {}}", "products: {tow: {package: bag}, chips: {package: bag}}")
-        + "packages: {bag: {mass: 1 t, change: 20 min, needs: hand}}\nresources: {hand: {count: 1}}\n";
+                    "  feeder: {kind: bale-feeder}\n  parter: {kind: conveyor}\n"
+                        + "  left: {kind: bag-filler, spouts: 2}\n  right: {kind: bag-filler, spouts: 2}\n",
+                    "      feeder: {rate: 4 t/h, to: parter}\n"
+                        + "      parter: {outlets: [{to: left, takes: {fiber: 50 %, hurd: 50 %, fines: 50 %}}, {to: right}]}\n"
+                        + "      left: {rate: 4 t/h, packs: tow}\n      right: {rate: 4 t/h, packs: chips}",
+                    60)
+                .replace(
+                    "products: {tow: {}, chips: {}}",
+                    "products: {tow: {package: bag}, chips: {package: bag}}")
+            + "packages: {bag: {mass: 1 t, change: 20 min, needs: hand}}\nresources: {hand: {count: 1}}\n";
     Plant plant = PlantFile.of("hand.yaml", text).plant();
     LineCapacity capacity = capacity(plant);
     assertThat(3.6 * capacity.resourceKgPerS("hand")).isCloseTo(3, within(1e-9));
@@ -151,7 +170,9 @@ class ExpectedCapacityTest {
     assertThat(3.6 * capacity.expected(Freed.resource("hand")).kgPerS()).isCloseTo(4, within(1e-9));
   }
 
-  /** Without a bin between, a mill of 2 t/h and bags of 1 t with 10 min each: 1 t in 30 + 10 min. */
+  /**
+   * Without a bin between, a mill of 2 t/h and bags of 1 t with 10 min each: 1 t in 30 + 10 min.
+   */
   @Test
   void machinesWithoutABinBetweenStopTogether() {
     String machines =
@@ -162,22 +183,24 @@ class ExpectedCapacityTest {
         """;
     String text =
         UnbufferedLine.text(
-                machines,
-                "      feeder: {rate: 6 t/h, to: saw}\n      saw: {rate: 2 t/h, to: bagger}\n      bagger: {rate: 6 t/h, packs: tow}",
-                DAYS)
-            .replace("products: {tow: {}", "products: {tow: {package: bag}")
-        + "packages: {bag: {mass: 1 t, change: 10 min}}\n";
+                    machines,
+                    "      feeder: {rate: 6 t/h, to: saw}\n      saw: {rate: 2 t/h, to: bagger}\n      bagger: {rate: 6 t/h, packs: tow}",
+                    DAYS)
+                .replace("products: {tow: {}", "products: {tow: {package: bag}")
+            + "packages: {bag: {mass: 1 t, change: 10 min}}\n";
     Plant plant = PlantFile.of("stretch.yaml", text).plant();
     agrees(plant, 1 / (0.5 + 10 / 60.0 + 0.5 * (20.0 / 360)), 27);
     LineCapacity capacity = capacity(plant);
     assertThat(capacity.expected(Freed.nothing()).machines()).containsExactly("saw", "bagger");
-    assertThat(3.6 * capacity.expectedKgPerS("saw")).as("alone").isCloseTo(2 / (1 + 1 / 18.0), within(1e-9));
+    assertThat(3.6 * capacity.expectedKgPerS("saw"))
+        .as("alone")
+        .isCloseTo(2 / (1 + 1 / 18.0), within(1e-9));
     assertThat(3.6 * capacity.expectedKgPerS("bagger")).as("alone").isCloseTo(3, within(1e-9));
   }
 
   /**
-   * Coarse 8, fine 2 t/h, half the mass each: one stay of 4 h on coarse (32 t) for four on fine (8 t
-   * each), two changes of 30 min for 64 t in 20 h.
+   * Coarse 8, fine 2 t/h, half the mass each: one stay of 4 h on coarse (32 t) for four on fine (8
+   * t each), two changes of 30 min for 64 t in 20 h.
    */
   @Test
   void aMillChangesItsScreensAsItsMixAsks() {
@@ -191,29 +214,44 @@ class ExpectedCapacityTest {
             + "      mill: {mix: [{screen: coarse, share: 50 %}, {screen: fine, share: 50 %}], min_run: 4 h, to: tow}";
     Plant plant = UnbufferedLine.of(machines, steps, DAYS);
     assertThat(expectedTPerH(plant)).isCloseTo(64 / 21.0, within(2e-3));
-    assertThat(new Repeats(plant, 28, 1).of("line.line.throughput")[0]).isCloseTo(64 / 21.0, within(1e-2));
+    assertThat(new Repeats(plant, 28, 1).of("line.line.throughput")[0])
+        .isCloseTo(64 / 21.0, within(1e-2));
   }
 
-  /** Bales of 1 t at 4 t/h are fed in 15 min; the carrier brings some at once to a table of some places. */
+  /**
+   * Bales of 1 t at 4 t/h are fed in 15 min; the carrier brings some at once to a table of some
+   * places.
+   */
   @ParameterizedTest
   @CsvSource({
-    "1, 1, 10, 1", "1, 1, 40, 1", "2, 2, 10, 1", "2, 2, 25, 1", "2, 2, 40, 1", "2, 3, 40, 1", "3, 4, 40, 1",
-    "2, 4, 40, 1", "2, 4, 40, 2", "2, 6, 100, 3", "2, 5, 80, 2", "3, 3, 50, 1", "4, 6, 70, 1"
+    "1, 1, 10, 1",
+    "1, 1, 40, 1",
+    "2, 2, 10, 1",
+    "2, 2, 25, 1",
+    "2, 2, 40, 1",
+    "2, 3, 40, 1",
+    "3, 4, 40, 1",
+    "2, 4, 40, 1",
+    "2, 4, 40, 2",
+    "2, 6, 100, 3",
+    "2, 5, 80, 2",
+    "3, 3, 50, 1",
+    "4, 6, 70, 1"
   })
   void aFeederWaitsForLiftsAsAClockSays(int bales, int places, int liftMin, int carriers) {
     String text =
         UnbufferedLine.text(
-                "  feeder: {kind: bale-feeder, feed_table: %d bales}\n".formatted(places),
-                "      feeder: {rate: 4 t/h, to: tow}",
-                20)
-            .replace("mass: 100 t", "mass: 1 t")
-            .replace("on_hand: {stalk: 600 bales}", "on_hand: {stalk: 2000 bales}")
-            .replace("holds: 600 bales", "holds: 2000 bales")
-            .replace(
-                "places: {barn",
-                "lift: {lasts: %d min, needs: loader, bales: %d}\n  places: {barn"
-                    .formatted(liftMin, bales))
-        + "resources: {loader: {count: %d}}\n".formatted(carriers);
+                    "  feeder: {kind: bale-feeder, feed_table: %d bales}\n".formatted(places),
+                    "      feeder: {rate: 4 t/h, to: tow}",
+                    20)
+                .replace("mass: 100 t", "mass: 1 t")
+                .replace("on_hand: {stalk: 600 bales}", "on_hand: {stalk: 2000 bales}")
+                .replace("holds: 600 bales", "holds: 2000 bales")
+                .replace(
+                    "places: {barn",
+                    "lift: {lasts: %d min, needs: loader, bales: %d}\n  places: {barn"
+                        .formatted(liftMin, bales))
+            + "resources: {loader: {count: %d}}\n".formatted(carriers);
     Plant plant = PlantFile.of("lifts.yaml", text).plant();
     double simulated = new Repeats(plant, 29, 1).of("line.line.throughput")[0];
     assertThat(expectedTPerH(plant)).isCloseTo(simulated, within(2e-2));

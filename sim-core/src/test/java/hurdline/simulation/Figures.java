@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 
-/** Figures of a replication beside those worked out by hand, which they must meet but for rounding. */
+/**
+ * Figures of a replication beside those worked out by hand, which they must meet but for rounding.
+ */
 public record Figures(Map<String, Double> figures) {
   private static final double ROUNDING = 1e-9;
 

@@ -10,14 +10,17 @@ import org.apache.commons.math3.linear.RealVector;
 /**
  * The long-run law of a bin whose level moves at a speed set by a Markov chain, solved exactly.
  *
- * <p>With densities f(x) over the levels between 0 and N, speeds R and the chain's rates Q, f'(x)·R = f(x)·Q. States of
- * speed 0 follow the others at once: f_Z = −f_S·Q_SZ·Q_ZZ⁻¹. At the bin's ends lie masses m₀ and m_N, with rates of
- * their own: m₀·Q₀ = R·f(0) and m_N·Q_N = −R·f(N), state by state; a state that fills has no mass at 0, one that drains
- * none at N. The levels are cut into slabs that exp(A·h) links, so that no term grows beyond its slab.
+ * <p>With densities f(x) over the levels between 0 and N, speeds R and the chain's rates Q, f'(x)·R
+ * = f(x)·Q. States of speed 0 follow the others at once: f_Z = −f_S·Q_SZ·Q_ZZ⁻¹. At the bin's ends
+ * lie masses m₀ and m_N, with rates of their own: m₀·Q₀ = R·f(0) and m_N·Q_N = −R·f(N), state by
+ * state; a state that fills has no mass at 0, one that drains none at N. The levels are cut into
+ * slabs that exp(A·h) links, so that no term grows beyond its slab.
  *
- * @see "Gershwin, Manufacturing Systems Engineering (1994), chapter 3, continuous material (model from memory)"
- * @see "Mitra, Stochastic theory of a fluid model of producers and consumers coupled by a buffer (1988), Advances in
- *     Applied Probability 20(3):646-676 (model; his spectral expansion is not used here)"
+ * @see "Gershwin, Manufacturing Systems Engineering (1994), chapter 3, continuous material (model
+ *     from memory)"
+ * @see "Mitra, Stochastic theory of a fluid model of producers and consumers coupled by a buffer
+ *     (1988), Advances in Applied Probability 20(3):646-676 (model; his spectral expansion is not
+ *     used here)"
  */
 final class FluidBin {
   private static final int SLABS = 24;
@@ -29,14 +32,20 @@ final class FluidBin {
   private final RealMatrix atFull;
   private final int[] moving;
   private final int[] still;
+
   /** Masses at the ends and over the levels between, by state. */
   final double[] empty;
+
   final double[] full;
   final double[] inside;
   private double mean;
 
-  /** The three matrices hold rates from row to column; what stands on their diagonals is not looked at. */
-  FluidBin(double holds, double[] speed, double[][] between, double[][] atEmpty, double[][] atFull) {
+  /**
+   * The three matrices hold rates from row to column; what stands on their diagonals is not looked
+   * at.
+   */
+  FluidBin(
+      double holds, double[] speed, double[][] between, double[][] atEmpty, double[][] atFull) {
     states = speed.length;
     this.speed = speed;
     this.between = generator(between);
@@ -67,7 +76,9 @@ final class FluidBin {
   }
 
   private int[] which(boolean zero) {
-    return java.util.stream.IntStream.range(0, states).filter(i -> (speed[i] == 0) == zero).toArray();
+    return java.util.stream.IntStream.range(0, states)
+        .filter(i -> (speed[i] == 0) == zero)
+        .toArray();
   }
 
   private void solve(double holds) {
@@ -82,7 +93,8 @@ final class FluidBin {
     for (int j = 0; j < n; j++) {
       a.setColumnVector(j, a.getColumnVector(j).mapDivide(speed[moving[j]]));
     }
-    // exp of [[A, I, 0], [0, 0, I], [0, 0, 0]]·h has exp(A·h), its integral and that of (h − s)·exp(A·s).
+    // exp of [[A, I, 0], [0, 0, I], [0, 0, 0]]·h has exp(A·h), its integral and that of (h −
+    // s)·exp(A·s).
     double h = holds / SLABS;
     RealMatrix big = new Array2DRowRealMatrix(3 * n, 3 * n);
     big.setSubMatrix(a.getData(), 0, 0);
@@ -96,7 +108,10 @@ final class FluidBin {
     read(system(step, sum, follow), h, sum, moment, follow);
   }
 
-  /** Unknowns: f at every slab's ends, masses at 0, masses at N; the last equation says that all masses sum to 1. */
+  /**
+   * Unknowns: f at every slab's ends, masses at 0, masses at N; the last equation says that all
+   * masses sum to 1.
+   */
   private RealVector system(RealMatrix step, RealMatrix sum, RealMatrix follow) {
     int n = moving.length;
     int densities = n * (SLABS + 1);
@@ -180,7 +195,8 @@ final class FluidBin {
 
   /** The power series of a matrix halved until it is small, squared back. */
   private static RealMatrix exp(RealMatrix a) {
-    int halvings = Math.max(0, 2 + (int) Math.ceil(Math.log(Math.max(1e-300, a.getNorm())) / Math.log(2)));
+    int halvings =
+        Math.max(0, 2 + (int) Math.ceil(Math.log(Math.max(1e-300, a.getNorm())) / Math.log(2)));
     RealMatrix small = a.scalarMultiply(Math.pow(0.5, halvings));
     RealMatrix term = MatrixUtils.createRealIdentityMatrix(a.getRowDimension());
     RealMatrix total = term;

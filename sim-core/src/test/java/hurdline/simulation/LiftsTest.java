@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import hurdline.plant.yaml.PlantFile;
 import org.junit.jupiter.api.Test;
 
-/** Bales that are lifted to tables, two an hour by one loader, where four an hour could be fed: each table is always waiting. */
+/**
+ * Bales that are lifted to tables, two an hour by one loader, where four an hour could be fed: each
+ * table is always waiting.
+ */
 class LiftsTest {
   private static Repeats two(String machines, String other, int onHand, String lifts) {
     String text =
@@ -38,26 +41,34 @@ class LiftsTest {
   }
 
   private static final String OWN = "other: {kind: bale-feeder, feed_table: 8 bales}";
-  private static final String SAME_CROP = "{crop: stalk, feed: other, steps: {other: {rate: 2 t/h, to: tow}}}";
-  private static final String SAME_FEEDER = "{crop: straw, feed: one, steps: {one: {rate: 2 t/h, to: tow}}}";
+  private static final String SAME_CROP =
+      "{crop: stalk, feed: other, steps: {other: {rate: 2 t/h, to: tow}}}";
+  private static final String SAME_FEEDER =
+      "{crop: straw, feed: one, steps: {one: {rate: 2 t/h, to: tow}}}";
   private static final String BY_LOADER = "lasts: 1 h, needs: loader, bales: 2";
 
   /**
-   * Seven lifts end by 13:00 and one is under way to 14:00; three more wait, for which six of the eight bales left are promised. As the campaign ends
-   * they are wanted no longer, so the other line has all eight on the second day.
+   * Seven lifts end by 13:00 and one is under way to 14:00; three more wait, for which six of the
+   * eight bales left are promised. As the campaign ends they are wanted no longer, so the other
+   * line has all eight on the second day.
    */
   @Test
   void liftsThatHaveNotBegunAreGivenUpAsTheCampaignEnds() {
     Repeats got = two(OWN, SAME_CROP, 24, BY_LOADER);
-    assertThat(got.of("machine.one.mass_in")[0]).as("seven lifts, and the eighth on the third day").isCloseTo(8, within(1e-9));
+    assertThat(got.of("machine.one.mass_in")[0])
+        .as("seven lifts, and the eighth on the third day")
+        .isCloseTo(8, within(1e-9));
     assertThat(got.of("machine.other.mass_in")[0]).isCloseTo(4, within(1e-9));
     assertThat(got.of("intake.stalk.fed")[0]).isEqualTo(24);
-    assertThat(got.of("line.first.hours.after_shift")[0]).as("the lift from 13:00").isCloseTo(0.5, within(1e-9));
+    assertThat(got.of("line.first.hours.after_shift")[0])
+        .as("the lift from 13:00")
+        .isCloseTo(0.5, within(1e-9));
   }
 
   /**
-   * Another line on the feeder: what lies on the table goes back and is fed first when the line comes again. On the first day 14 bales are fed, the lift
-   * from 13:00 sets two down at 14:00; on the second day the straw's seven lifts; on the third the two are lifted again.
+   * Another line on the feeder: what lies on the table goes back and is fed first when the line
+   * comes again. On the first day 14 bales are fed, the lift from 13:00 sets two down at 14:00; on
+   * the second day the straw's seven lifts; on the third the two are lifted again.
    */
   @Test
   void whatAnotherLineFindsOnItsFeederGoesBack() {
@@ -67,12 +78,17 @@ class LiftsTest {
     assertThat(got.of("machine.one.mass_in")[0]).isCloseTo(21, within(1e-9));
     assertThat(got.of("resource.loader.wait.mean")[0]).isGreaterThan(0);
     assertThat(got.of("balance.residual")[0]).isLessThan(1e-9);
-    assertThat(got.of("line.first.hours.limited_by.lift")[0] + got.of("line.second.hours.limited_by.lift")[0])
+    assertThat(
+            got.of("line.first.hours.limited_by.lift")[0]
+                + got.of("line.second.hours.limited_by.lift")[0])
         .as("each shift of 7.5 h feeds 3.5 h")
         .isCloseTo(3 * 4, within(1e-9));
   }
 
-  /** Two tonnes an hour in all three shifts of 7.5 h, but the stalk has 45 bales, so 7.5 t for the third day. */
+  /**
+   * Two tonnes an hour in all three shifts of 7.5 h, but the stalk has 45 bales, so 7.5 t for the
+   * third day.
+   */
   @Test
   void liftsThatTakeNoTimeLeaveNoGap() {
     Repeats got = two("", SAME_FEEDER, 45, "lasts: 0 min");

@@ -24,23 +24,31 @@ class LossAndBalanceTest {
           %s
       """;
 
-  /** Baled at 12 and 16 h, on the truck from 8 h of the next day, 12 h at the gate, weighed to 12.5 h, unloaded to 14 h. */
+  /**
+   * Baled at 12 and 16 h, on the truck from 8 h of the next day, 12 h at the gate, weighed to 12.5
+   * h, unloaded to 14 h.
+   */
   @Test
   void theFieldsLossRunsToTheEndOfTheFirstWeighingAndThePlacesFromThere() {
-    YardRun run = YardRun.of(YardTexts.march(2, TRIP.formatted("weigh: {lasts: 30 min, needs: scale}"))).run();
+    YardRun run =
+        YardRun.of(YardTexts.march(2, TRIP.formatted("weigh: {lasts: 30 min, needs: scale}")))
+            .run();
     double first = 500 * kept(0.5, 24.5);
     double second = 500 * kept(0.5, 20.5);
     assertThat(run.books.weighedIn.kg(STALK)).isCloseTo(first + second, within(1e-9));
     assertThat(run.books.lostAtField.kg(STALK)).isCloseTo(1000 - first - second, within(1e-9));
     double leftH = 48 - 36.5;
-    assertThat(run.books.inPlacesAtEnd.kg(STALK)).isCloseTo((first + second) * kept(0.2, leftH), within(1e-9));
-    assertThat(run.books.lostInYard.kg(STALK)).isCloseTo((first + second) * (1 - kept(0.2, leftH)), within(1e-9));
+    assertThat(run.books.inPlacesAtEnd.kg(STALK))
+        .isCloseTo((first + second) * kept(0.2, leftH), within(1e-9));
+    assertThat(run.books.lostInYard.kg(STALK))
+        .isCloseTo((first + second) * (1 - kept(0.2, leftH)), within(1e-9));
   }
 
   @Test
   void withoutAScaleABaleIsWeighedInWhenItsUnloadingBegins() {
     YardRun run = YardRun.of(YardTexts.march(2, TRIP.formatted(""))).run();
-    assertThat(run.books.weighedIn.kg(STALK)).isCloseTo(500 * (kept(0.5, 24) + kept(0.5, 20)), within(1e-9));
+    assertThat(run.books.weighedIn.kg(STALK))
+        .isCloseTo(500 * (kept(0.5, 24) + kept(0.5, 20)), within(1e-9));
     assertThat(run.books.trips.trips(STALK)).isEqualTo(1);
     assertThat(run.books.trips.waitS(STALK)).isZero();
   }
@@ -48,7 +56,8 @@ class LossAndBalanceTest {
   @Test
   void whatStillLiesAtTheFieldHasLostUpToTheEnd() {
     YardRun run = YardRun.of(YardTexts.march(1, TRIP.formatted(""))).run();
-    assertThat(run.books.lostAtField.kg(STALK)).isCloseTo(1000 - 500 * (kept(0.5, 12) + kept(0.5, 8)), within(1e-9));
+    assertThat(run.books.lostAtField.kg(STALK))
+        .isCloseTo(1000 - 500 * (kept(0.5, 12) + kept(0.5, 8)), within(1e-9));
   }
 
   @Test
@@ -73,7 +82,10 @@ class LossAndBalanceTest {
     return Math.pow(1 - lossPerMonth, hours * YardRun.H / MONTH_S);
   }
 
-  /** A wild season: two crops, shared places, chance in everything, bales lifted, freed, and put back in part. */
+  /**
+   * A wild season: two crops, shared places, chance in everything, bales lifted, freed, and put
+   * back in part.
+   */
   private static final String WILD =
       """
       resources: {loader: {count: 1}, scale: {count: 1}}
@@ -120,7 +132,10 @@ class LossAndBalanceTest {
       for (int crop = 0; crop < 2; crop++) {
         assertThat(books.levels.inYard(crop)).isEqualTo(run.stacking.inYard(crop)).isNotNegative();
         for (int component = 0; component < 2; component++) {
-          double in = books.onHand.componentDryKg(crop, component) + books.weighedIn.componentDryKg(crop, component) + books.putBack.componentDryKg(crop, component);
+          double in =
+              books.onHand.componentDryKg(crop, component)
+                  + books.weighedIn.componentDryKg(crop, component)
+                  + books.putBack.componentDryKg(crop, component);
           double out =
               books.lostInYard.componentDryKg(crop, component)
                   + books.setOnTable.componentDryKg(crop, component)
@@ -128,9 +143,14 @@ class LossAndBalanceTest {
                   + books.inTrucksAtEnd.componentDryKg(crop, component);
           assertThat(out).isCloseTo(in, within(1e-9 * in));
         }
-        double waterIn = books.onHand.waterKg(crop) + books.weighedIn.waterKg(crop) + books.putBack.waterKg(crop);
+        double waterIn =
+            books.onHand.waterKg(crop)
+                + books.weighedIn.waterKg(crop)
+                + books.putBack.waterKg(crop);
         double waterOut =
-            books.lostInYard.waterKg(crop) + books.setOnTable.waterKg(crop) + books.inPlacesAtEnd.waterKg(crop)
+            books.lostInYard.waterKg(crop)
+                + books.setOnTable.waterKg(crop)
+                + books.inPlacesAtEnd.waterKg(crop)
                 + books.inTrucksAtEnd.waterKg(crop);
         assertThat(waterOut).isCloseTo(waterIn, within(1e-9 * waterIn));
       }

@@ -13,7 +13,10 @@ import java.util.TreeMap;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
-/** A press that draws from a heap by night in hours of its own, and is wanted by another line's campaign from the third day on. */
+/**
+ * A press that draws from a heap by night in hours of its own, and is wanted by another line's
+ * campaign from the third day on.
+ */
 class NightPressTest {
   private static final Offset<Double> EXACT = within(1e-9);
 
@@ -70,7 +73,10 @@ class NightPressTest {
     }
   }
 
-  /** The first night of eight hours is its own; the second ends at midnight, as the cotton's day begins, though its shift is at four. */
+  /**
+   * The first night of eight hours is its own; the second ends at midnight, as the cotton's day
+   * begins, though its shift is at four.
+   */
   @Test
   void aDrawInItsOwnHoursStandsBackForAnothersCampaign() {
     Map<String, Double> got = played("2027-03-03, to: 2027-03-03");
@@ -82,7 +88,10 @@ class NightPressTest {
     gives(got, "machine.press.crop.cotton.hours.starved", 1);
   }
 
-  /** Two days of eight hours and ten by night for the stalk, one shift for the cotton, whose gin stands twice for half an hour. */
+  /**
+   * Two days of eight hours and ten by night for the stalk, one shift for the cotton, whose gin
+   * stands twice for half an hour.
+   */
   @Test
   void hoursOfTheBuildingAreThoseOfItsLines() {
     Map<String, Double> got = played("2027-03-03, to: 2027-03-03");
@@ -101,7 +110,10 @@ class NightPressTest {
     gives(got, "machine.press.kpi.technical_efficiency", 1);
   }
 
-  /** With a day of its own in the second week the cotton leaves the press both nights; 3 March has the last of them. */
+  /**
+   * With a day of its own in the second week the cotton leaves the press both nights; 3 March has
+   * the last of them.
+   */
   @Test
   void whatAMachineDidIsBookedByWeekAndCrop() {
     Map<String, Double> got = played("2027-03-08, to: 2027-03-08");
@@ -112,7 +124,9 @@ class NightPressTest {
     int gin = 1;
     int press = 2;
     assertThat(strips).hasDimensions(2, 2 * 3 * 2);
-    double[][] hours = {{16, 0}, {0, 7}, {16, 7}}; // by machine, of stalk in the first week and cotton in the second
+    double[][] hours = {
+      {16, 0}, {0, 7}, {16, 7}
+    }; // by machine, of stalk in the first week and cotton in the second
     double[][] tonnes = {{32, 0}, {0, 7}, {24, 7}};
     for (int m : new int[] {feeder, gin, press}) {
       for (int week = 0; week < 2; week++) {

@@ -53,7 +53,11 @@ final class OutsidePlants {
       steps.append("      m").append(m).append(": {rate: 10 t/h, to: ");
       steps.append(m == machines ? "tow" : "m" + (m + 1)).append("}\n");
     }
-    return plant(1461, "resources: {mechanic: {count: " + mechanics + "}}\n", all.toString(), steps.toString());
+    return plant(
+        1461,
+        "resources: {mechanic: {count: " + mechanics + "}}\n",
+        all.toString(),
+        steps.toString());
   }
 
   /** Three days of loads, then a day of work. */
@@ -96,7 +100,10 @@ final class OutsidePlants {
     return chance;
   }
 
-  /** Expected hours up in the first T of a machine that is new at 0, up times and repairs exponential. */
+  /**
+   * Expected hours up in the first T of a machine that is new at 0, up times and repairs
+   * exponential.
+   */
   static double upHours(double hours, double up, double repair) {
     double rate = 1 / up + 1 / repair;
     double available = up / (up + repair);
@@ -107,8 +114,10 @@ final class OutsidePlants {
   record Coverage(double meanPercent, double differencePercent, double jointPercent) {}
 
   static Coverage coverage(int studies, int replications, long seed) {
-    Repeats.Player one = new Repeats.Player(alone(5, "{exponential: {mean: 2 h}}", "{exponential: {mean: 30 min}}"));
-    Repeats.Player other = new Repeats.Player(alone(5, "{exponential: {mean: 2 h}}", "{exponential: {mean: 36 min}}"));
+    Repeats.Player one =
+        new Repeats.Player(alone(5, "{exponential: {mean: 2 h}}", "{exponential: {mean: 30 min}}"));
+    Repeats.Player other =
+        new Repeats.Player(alone(5, "{exponential: {mean: 2 h}}", "{exponential: {mean: 36 min}}"));
     double fed = 10 * upHours(120, 2, 0.5);
     double difference = 10 * upHours(120, 2, 0.6) - fed;
     double level = Intervals.jointLevel(0.95, 2);
@@ -119,10 +128,15 @@ final class OutsidePlants {
       double[] mass = a.of("machine.m1.mass_in");
       double[] starts = a.of("machine.m1.stop.fault.count");
       held[0] += Intervals.mean95(mass).covers(fed) ? 1 : 0;
-      held[1] += PairedDifference.of(mass, b.of("machine.m1.mass_in"), 1).at95().covers(difference) ? 1 : 0;
-      boolean both = Intervals.mean(mass, level).covers(fed) && Intervals.mean(starts, level).covers(fed / 20);
+      held[1] +=
+          PairedDifference.of(mass, b.of("machine.m1.mass_in"), 1).at95().covers(difference)
+              ? 1
+              : 0;
+      boolean both =
+          Intervals.mean(mass, level).covers(fed) && Intervals.mean(starts, level).covers(fed / 20);
       held[2] += both ? 1 : 0;
     }
-    return new Coverage(100.0 * held[0] / studies, 100.0 * held[1] / studies, 100.0 * held[2] / studies);
+    return new Coverage(
+        100.0 * held[0] / studies, 100.0 * held[1] / studies, 100.0 * held[2] / studies);
   }
 }

@@ -13,10 +13,11 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * Long runs against what others have computed; what comes out is written to {@code line-configs/PROOF.md}.
+ * Long runs against what others have computed; what comes out is written to {@code
+ * line-configs/PROOF.md}.
  *
- * <p>Every row has a seed of its own. Were seeds not fixed, 3.5 standard errors of 24 replications would be left in one
- * row of 500 by an engine that is right, so in one run of seven.
+ * <p>Every row has a seed of its own. Were seeds not fixed, 3.5 standard errors of 24 replications
+ * would be left in one row of 500 by an engine that is right, so in one run of seven.
  */
 @Tag("proof")
 class OutsideProofTest {
@@ -105,12 +106,28 @@ class OutsideProofTest {
       busy += Math.min(k, mechanics) * down[k] / mechanics;
     }
     Repeats repeats =
-        new Repeats(OutsidePlants.mechanics(machines, mechanics, betweenH, repairMin), SEED + 1000L * at + TABLE.rows(at), 96);
-    String says = machines + " machines, " + (mechanics == 1 ? "1 mechanic" : mechanics + " mechanics");
+        new Repeats(
+            OutsidePlants.mechanics(machines, mechanics, betweenH, repairMin),
+            SEED + 1000L * at + TABLE.rows(at),
+            96);
+    String says =
+        machines + " machines, " + (mechanics == 1 ? "1 mechanic" : mechanics + " mechanics");
     says += ", fail after " + betweenH + " h, repair " + repairMin + " min: ";
     double h = repeats.hours;
-    judge(at, row(says + "throughput", "t/h", 10 * down[0], scaled(repeats.of("machine.m1.mass_in"), 1 / h)));
-    judge(at, row(says + "share of time busy", "%", 100 * busy, scaled(repeats.of("resource.mechanic.busy"), 100)));
+    judge(
+        at,
+        row(
+            says + "throughput",
+            "t/h",
+            10 * down[0],
+            scaled(repeats.of("machine.m1.mass_in"), 1 / h)));
+    judge(
+        at,
+        row(
+            says + "share of time busy",
+            "%",
+            100 * busy,
+            scaled(repeats.of("resource.mechanic.busy"), 100)));
     double[] each = new double[96];
     for (int m = 1; m <= machines; m++) {
       double[] hours = repeats.of("machine.m" + m + ".stop.fault.hours");
@@ -132,13 +149,33 @@ class OutsideProofTest {
             + "stops that take no time, amounts of gamma shape 2 and mean m: T/m − 1/4 + e^(−4T/m)/4. D. R. Cox, *Renewal "
             + "Theory* (1962), alternating renewal and the renewal function (from memory).");
     double up = OutsidePlants.upHours(24, 8, 4);
-    Repeats two = new Repeats(OutsidePlants.alone(1, "{exponential: {mean: 8 h}}", "{exponential: {mean: 4 h}}"), SEED, 40_000);
-    judge(at, row("up 8 h, repair 4 h, one day: starts", "stops", up / 8, two.of("machine.m1.stop.fault.count")));
+    Repeats two =
+        new Repeats(
+            OutsidePlants.alone(1, "{exponential: {mean: 8 h}}", "{exponential: {mean: 4 h}}"),
+            SEED,
+            40_000);
+    judge(
+        at,
+        row(
+            "up 8 h, repair 4 h, one day: starts",
+            "stops",
+            up / 8,
+            two.of("machine.m1.stop.fault.count")));
     judge(at, row("the same: mass fed at 10 t/h", "t", 10 * up, two.of("machine.m1.mass_in")));
     double m = 10;
-    Repeats none = new Repeats(OutsidePlants.alone(1, "{gamma: {mean: 10 h, sd: 7.0710678118654755 h}}", "0 h"), SEED, 40_000);
+    Repeats none =
+        new Repeats(
+            OutsidePlants.alone(1, "{gamma: {mean: 10 h, sd: 7.0710678118654755 h}}", "0 h"),
+            SEED,
+            40_000);
     double starts = 24 / m - 0.25 + Math.exp(-4 * 24 / m) / 4;
-    judge(at, row("gamma amounts of mean 10 h, one day: starts", "stops", starts, none.of("machine.m1.stop.fault.count")));
+    judge(
+        at,
+        row(
+            "gamma amounts of mean 10 h, one day: starts",
+            "stops",
+            starts,
+            none.of("machine.m1.stop.fault.count")));
   }
 
   @Test
@@ -176,12 +213,17 @@ class OutsideProofTest {
     for (Row row :
         new Row[] {
           new Row("mean mass fed", "%", 95, held.meanPercent(), error),
-          new Row("paired difference, repairs 20 % longer, same random draws", "%", 95, held.differencePercent(), error)
+          new Row(
+              "paired difference, repairs 20 % longer, same random draws",
+              "%", 95, held.differencePercent(), error)
         }) {
       TABLE.add(at, row);
       assertThat(Math.abs(row.errorsOff())).as(row.toString()).isLessThan(3);
     }
-    Row joint = TABLE.add(at, new Row("mass fed and starts jointly (at least)", "%", 95, held.jointPercent(), error));
+    Row joint =
+        TABLE.add(
+            at,
+            new Row("mass fed and starts jointly (at least)", "%", 95, held.jointPercent(), error));
     assertThat(joint.errorsOff()).as(joint.toString()).isGreaterThan(-3);
     Row skewed = TABLE.add(at, new Row("mean of skewed values", "%", 95, skewedPercent(), error));
     assertThat(Math.abs(skewed.errorsOff())).as(skewed.toString()).isLessThan(3);
@@ -191,7 +233,8 @@ class OutsideProofTest {
     var normal = ZigguratSampler.NormalizedGaussian.of(RandomSource.XO_SHI_RO_256_PP.create(SEED));
     int holding = 0;
     for (int study = 0; study < 10_000; study++) {
-      double[] values = IntStream.range(0, 40).mapToDouble(i -> Math.pow(normal.sample(), 2)).toArray();
+      double[] values =
+          IntStream.range(0, 40).mapToDouble(i -> Math.pow(normal.sample(), 2)).toArray();
       holding += Intervals.mean95(values).covers(1) ? 1 : 0;
     }
     return holding / 100.0;
@@ -213,10 +256,21 @@ class OutsideProofTest {
   }
 
   private static void inARow(int at, int machines, String counted, String every, double up) {
-    UnbufferedLine line = new UnbufferedLine(machines, counted, every, "{exponential: {mean: 30 min}}", 365);
+    UnbufferedLine line =
+        new UnbufferedLine(machines, counted, every, "{exponential: {mean: 30 min}}", 365);
     Repeats repeats = new Repeats(line.plant(), SEED + 1000L * at + TABLE.rows(at), 24);
-    String says = machines + " machines, stops " + (counted.equals("mass") ? "counted on work" : "by the calendar") + ": throughput";
-    judge(at, row(says, "t/h", UnbufferedLine.T_PER_H * up, scaled(repeats.of("mass.stalk.fed"), 1 / repeats.hours)));
+    String says =
+        machines
+            + " machines, stops "
+            + (counted.equals("mass") ? "counted on work" : "by the calendar")
+            + ": throughput";
+    judge(
+        at,
+        row(
+            says,
+            "t/h",
+            UnbufferedLine.T_PER_H * up,
+            scaled(repeats.of("mass.stalk.fed"), 1 / repeats.hours)));
   }
 
   private static Row row(String claim, String unit, double reference, double[] each) {
@@ -233,7 +287,12 @@ class OutsideProofTest {
     Repeats repeats = new Repeats(line.plant(4), SEED + 1000L * at + TABLE.rows(at), 24);
     double[] mass = Repeats.meanAndError(repeats.of("machine.opener.mass_in"));
     Row row =
-        new Row(line.says() + ": throughput", "t/h", exact[0], mass[0] / repeats.hours, mass[1] / repeats.hours);
+        new Row(
+            line.says() + ": throughput",
+            "t/h",
+            exact[0],
+            mass[0] / repeats.hours,
+            mass[1] / repeats.hours);
     assertThat(row.error()).as(row.claim()).isLessThan(0.001 * row.reference());
     judge(at, row);
     // A large bin starts empty for so long that its mean over the horizon is another question.
@@ -244,8 +303,20 @@ class OutsideProofTest {
     if (line.holdsT() == 0.2) {
       String says = line.says() + ": time ";
       double share = 100 / repeats.hours;
-      judge(at, row(says + "empty", "%", 100 * exact[2], scaled(repeats.of("bin.between.hours.empty"), share)));
-      judge(at, row(says + "full", "%", 100 * exact[3], scaled(repeats.of("bin.between.hours.full"), share)));
+      judge(
+          at,
+          row(
+              says + "empty",
+              "%",
+              100 * exact[2],
+              scaled(repeats.of("bin.between.hours.empty"), share)));
+      judge(
+          at,
+          row(
+              says + "full",
+              "%",
+              100 * exact[3],
+              scaled(repeats.of("bin.between.hours.full"), share)));
     }
   }
 

@@ -11,8 +11,9 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 /**
- * What is easily got wrong and seen by no test of another name. Comparisons of means are within 4 standard errors, fixed
- * seeds, else at most 1 false alarm in 1,000 runs of the class; all others are exact.
+ * What is easily got wrong and seen by no test of another name. Comparisons of means are within 4
+ * standard errors, fixed seeds, else at most 1 false alarm in 1,000 runs of the class; all others
+ * are exact.
  */
 class PitfallsTest {
   private static final double ERRORS = 4;
@@ -20,7 +21,10 @@ class PitfallsTest {
   private static final Unit EIGHT = new Unit(8, 1, 6);
   private static final Unit FRAIL = new Unit(12, 0.5, 10);
 
-  /** Half of the feed leaves at the saw: the press counts the 2 t/h that reach it, not the 4 t/h fed. */
+  /**
+   * Half of the feed leaves at the saw: the press counts the 2 t/h that reach it, not the 4 t/h
+   * fed.
+   */
   @Test
   void aCountIsOfTheMachinesOwnInflow() {
     String machines =
@@ -35,14 +39,20 @@ class PitfallsTest {
             + "      press: {rate: 9 t/h, to: tow}";
     Repeats one = new Repeats(UnbufferedLine.of(machines, steps, 10), 1, 1);
     assertThat(one.of("machine.press.mass_in")[0]).isCloseTo(480, within(1e-9));
-    assertThat(one.of("machine.press.stop.look.count")[0]).isEqualTo(Math.floor(480 / 7.0)).isNotEqualTo(Math.floor(960 / 7.0));
+    assertThat(one.of("machine.press.stop.look.count")[0])
+        .isEqualTo(Math.floor(480 / 7.0))
+        .isNotEqualTo(Math.floor(960 / 7.0));
   }
 
-  /** Gamma amounts of shape 1/25 are next to nothing more often than not: each is met all the same, and the run ends. */
+  /**
+   * Gamma amounts of shape 1/25 are next to nothing more often than not: each is met all the same,
+   * and the run ends.
+   */
   @Test
   void amountsNearNothingAreNeitherSkippedNorLoopedOn() {
     int days = 30;
-    Repeats one = new Repeats(OutsidePlants.alone(days, "{gamma: {mean: 1 h, sd: 5 h}}", "0 min"), 9, 1);
+    Repeats one =
+        new Repeats(OutsidePlants.alone(days, "{gamma: {mean: 1 h, sd: 5 h}}", "0 min"), 9, 1);
     Draws draws = new Draws(Gamma.of(3600, 5 * 3600), new RandomStreams(9).of(1, "m1.fault.every"));
     int count = 0;
     int atOnce = 0;
@@ -56,8 +66,9 @@ class PitfallsTest {
   }
 
   /**
-   * In the long stop, 10 to 13 h, b falls due at 10.25 and a at 10.5 h: b from 13 to 13.5, then a to 14.5, and b again 10.25 h after its
-   * end, at 23.75, under way as the day ends. By name, a would come first and b not again.
+   * In the long stop, 10 to 13 h, b falls due at 10.25 and a at 10.5 h: b from 13 to 13.5, then a
+   * to 14.5, and b again 10.25 h after its end, at 23.75, under way as the day ends. By name, a
+   * would come first and b not again.
    */
   @Test
   void stopsBehindAnotherGoInTheOrderInWhichTheyFellDueAndTheLastIsBookedToTheEnd() {
@@ -81,7 +92,9 @@ class PitfallsTest {
     assertThat(one.of("machine.press.hours.down")[0]).isCloseTo(4.75, within(1e-9));
   }
 
-  /** What goes on in the second machine while the bin is empty, in every replication to the second. */
+  /**
+   * What goes on in the second machine while the bin is empty, in every replication to the second.
+   */
   @Test
   void anEmptyBinStarvesOrSlowsItsConsumerAndNothingElseDoes() {
     Repeats repeats = new Repeats(new TwoMachines("mass", 1, EIGHT, FRAIL, 0.5).plant(1), 6, 3);
@@ -95,17 +108,25 @@ class PitfallsTest {
     }
   }
 
-  /** Whatever the bin does: counts on work make hours down per tonne, by the calendar per hour not down. */
+  /**
+   * Whatever the bin does: counts on work make hours down per tonne, by the calendar per hour not
+   * down.
+   */
   @Test
   void hoursDownFollowTheMassOrTheCalendarWhateverTheBinDoes() {
     double perTonne = 0.1 / 10;
     Repeats work = new Repeats(new TwoMachines("mass", 2, TEN, EIGHT, 0.5).plant(1), 7, 10);
-    assertThat(errorsOff(difference(work, "machine.feeder.mass_in", perTonne), 0)).isLessThan(ERRORS);
-    assertThat(errorsOff(difference(work, "machine.feeder.mass_in", 1.02 * perTonne), 0)).as("2 % more").isGreaterThan(ERRORS);
+    assertThat(errorsOff(difference(work, "machine.feeder.mass_in", perTonne), 0))
+        .isLessThan(ERRORS);
+    assertThat(errorsOff(difference(work, "machine.feeder.mass_in", 1.02 * perTonne), 0))
+        .as("2 % more")
+        .isGreaterThan(ERRORS);
     Repeats calendar = new Repeats(new TwoMachines("calendar", 2, TEN, EIGHT, 0.5).plant(1), 7, 10);
     double[] down = calendar.of("machine.feeder.hours.down");
     assertThat(errorsOff(down, calendar.hours * 0.1 / 1.1)).isLessThan(ERRORS);
-    assertThat(errorsOff(down, calendar.hours * 0.1)).as("repairs not in the cycle").isGreaterThan(ERRORS);
+    assertThat(errorsOff(down, calendar.hours * 0.1))
+        .as("repairs not in the cycle")
+        .isGreaterThan(ERRORS);
   }
 
   private static double[] difference(Repeats repeats, String mass, double hoursPerTonne) {
@@ -122,13 +143,20 @@ class PitfallsTest {
     TwoMachines line = new TwoMachines("mass", 2, TEN, FRAIL, 1);
     Repeats there = new Repeats(line.plant(1), 8, 12);
     Repeats back = new Repeats(line.turned().plant(1), 80, 12);
-    assertThat(errorsApart(there.of("machine.opener.mass_in"), back.of("machine.opener.mass_in"))).isLessThan(ERRORS);
-    double[] mirrored = Arrays.stream(back.of("bin.between.level.mean")).map(level -> 1 - level).toArray();
+    assertThat(errorsApart(there.of("machine.opener.mass_in"), back.of("machine.opener.mass_in")))
+        .isLessThan(ERRORS);
+    double[] mirrored =
+        Arrays.stream(back.of("bin.between.level.mean")).map(level -> 1 - level).toArray();
     assertThat(errorsApart(there.of("bin.between.level.mean"), mirrored)).isLessThan(ERRORS);
-    assertThat(errorsApart(there.of("bin.between.level.mean"), back.of("bin.between.level.mean"))).as("not mirrored").isGreaterThan(ERRORS);
+    assertThat(errorsApart(there.of("bin.between.level.mean"), back.of("bin.between.level.mean")))
+        .as("not mirrored")
+        .isGreaterThan(ERRORS);
   }
 
-  /** From the formula without a bin towards the lesser machine's alone, and not beyond; the same chance for all bins. */
+  /**
+   * From the formula without a bin towards the lesser machine's alone, and not beyond; the same
+   * chance for all bins.
+   */
   @Test
   void throughputRisesWithTheBinAndNeverBeyondTheLesserMachine() {
     double before = 8 / 1.18 * 0.995;
@@ -142,8 +170,9 @@ class PitfallsTest {
   }
 
   /**
-   * What reaches the bin, 3.6 t/h less a tenth, is what its consumer takes, 54 kg/min, but for the last bits. One stop of
-   * half an hour fills the bin to the brim, and there it stays, for no rounding may lower it or make events.
+   * What reaches the bin, 3.6 t/h less a tenth, is what its consumer takes, 54 kg/min, but for the
+   * last bits. One stop of half an hour fills the bin to the brim, and there it stays, for no
+   * rounding may lower it or make events.
    */
   @Test
   void atEqualSpeedsInUnlikeUnitsABinStaysWhereItIs() {
@@ -164,8 +193,10 @@ class PitfallsTest {
     assertThat(stops).isEqualTo(Math.floor(240 / 10.5));
     assertThat(one.of("bin.between.hours.full")[0]).isCloseTo(240 - 10.5, within(1e-6));
     assertThat(one.of("bin.between.hours.empty")[0]).isCloseTo(10, within(1e-6));
-    assertThat(one.of("bin.between.level.mean")[0]).isCloseTo(1.62 * (240 - 10.5 + 0.25) / 240, within(1e-9));
-    assertThat(one.of("machine.press.hours.full_rate")[0]).isCloseTo(240 - 0.5 * stops, within(1e-6));
+    assertThat(one.of("bin.between.level.mean")[0])
+        .isCloseTo(1.62 * (240 - 10.5 + 0.25) / 240, within(1e-9));
+    assertThat(one.of("machine.press.hours.full_rate")[0])
+        .isCloseTo(240 - 0.5 * stops, within(1e-6));
   }
 
   /** Two loaders that each work half of the time are busy for a half, not for the whole. */
@@ -173,9 +204,9 @@ class PitfallsTest {
   void busyIsPerServer() {
     YardRun run =
         YardRun.of(
-            YardTexts.march(
-                10,
-                """
+                YardTexts.march(
+                    10,
+                    """
                 resources: {loader: {count: 2}}
                 yard: {places: {barn: {holds: 9999 bales}}}
                 deliveries:
@@ -183,7 +214,7 @@ class PitfallsTest {
                     loads: {every: 10 min, bales: 1}
                     unload: {lasts: 10 min, needs: loader}
                 """))
-        .run();
+            .run();
     assertThat(run.busyShare("loader")).isCloseTo(0.5, within(1e-3));
   }
 

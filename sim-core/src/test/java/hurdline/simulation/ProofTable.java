@@ -17,8 +17,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What the program gives beside what others' mathematics and tables say: the page {@code line-configs/PROOF.md} and, for
- * the report, the same as {@code line-configs/proof.csv}. The tests that take part fill one table; the last writes it.
+ * What the program gives beside what others' mathematics and tables say: the page {@code
+ * line-configs/PROOF.md} and, for the report, the same as {@code line-configs/proof.csv}. The tests
+ * that take part fill one table; the last writes it.
  */
 final class ProofTable {
   static final ProofTable PAGE = new ProofTable();
@@ -43,8 +44,12 @@ final class ProofTable {
     double off();
   }
 
-  /** A claim about a mean over replications and how it fared; {@code error} is the standard error of {@code got}. */
-  record Row(String claim, String unit, double reference, double got, double error) implements Line {
+  /**
+   * A claim about a mean over replications and how it fared; {@code error} is the standard error of
+   * {@code got}.
+   */
+  record Row(String claim, String unit, double reference, double got, double error)
+      implements Line {
     double errorsOff() {
       return (got - reference) / error;
     }
@@ -129,7 +134,10 @@ final class ProofTable {
         (number, title) -> {
           page.append("\n## ").append(number).append(". ").append(title).append("\n\n");
           page.append(sources.get(number)).append("\n\n");
-          sections.get(number).stream().map(Line::getClass).distinct().forEach(kind -> table(page, number, kind));
+          sections.get(number).stream()
+              .map(Line::getClass)
+              .distinct()
+              .forEach(kind -> table(page, number, kind));
           page.setLength(page.length() - 1);
         });
     return page.toString();
@@ -137,8 +145,10 @@ final class ProofTable {
 
   private void table(StringBuilder page, int number, Class<?> kind) {
     boolean simulated = kind == Row.class;
-    page.append(simulated ? "| case | unit | reference | simulated | standard error | deviation |\n|---|---|---:|---:|---:|---:|\n"
-        : "| case | unit | reference | computed | deviation |\n|---|---|---:|---:|---:|\n");
+    page.append(
+        simulated
+            ? "| case | unit | reference | simulated | standard error | deviation |\n|---|---|---:|---:|---:|---:|\n"
+            : "| case | unit | reference | computed | deviation |\n|---|---|---:|---:|---:|\n");
     sections.get(number).stream()
         .filter(kind::isInstance)
         .forEach(line -> page.append("| ").append(String.join(" | ", cells(line))).append(" |\n"));
@@ -152,7 +162,8 @@ final class ProofTable {
       cells.add(format("%.2g", row.error));
       cells.add(format("%+.1f", row.errorsOff()));
     } else if (line instanceof Figure figure) {
-      cells.add(format("%." + Math.max(0, new BigDecimal(figure.said).scale() + 2) + "f", figure.got));
+      cells.add(
+          format("%." + Math.max(0, new BigDecimal(figure.said).scale() + 2) + "f", figure.got));
       cells.add(format("%+.2f", figure.off()));
     } else {
       cells.add(format("%.4g", line.got()));
@@ -166,28 +177,41 @@ final class ProofTable {
   }
 
   private String csv(Path root) {
-    StringBuilder csv = new StringBuilder("version,date,number,title,source,claim,unit,reference,got,standard_error,off,off_in\n");
+    StringBuilder csv =
+        new StringBuilder(
+            "version,date,number,title,source,claim,unit,reference,got,standard_error,off,off_in\n");
     titles.forEach(
         (number, title) ->
-            sections.get(number).forEach(
-                line -> {
-                  List<String> cells = cells(line);
-                  boolean simulated = line instanceof Row;
-                  Map<String, String> row = new LinkedHashMap<>();
-                  row.put("version", version(root));
-                  row.put("date", LocalDate.now().toString());
-                  row.put("number", Integer.toString(number));
-                  row.put("title", title);
-                  row.put("source", line == sections.get(number).get(0) ? sources.get(number).replace("*", "").replace("`", "") : "");
-                  row.put("claim", cells.get(0));
-                  row.put("unit", cells.get(1));
-                  row.put("reference", cells.get(2));
-                  row.put("got", cells.get(3));
-                  row.put("standard_error", simulated ? cells.get(4) : "");
-                  row.put("off", cells.get(cells.size() - 1).replace(" %", ""));
-                  row.put("off_in", simulated ? SIMULATED : line instanceof Figure ? WORKED_OUT : MEASURED);
-                  csv.append(String.join(",", row.values().stream().map(ProofTable::quoted).toList())).append('\n');
-                }));
+            sections
+                .get(number)
+                .forEach(
+                    line -> {
+                      List<String> cells = cells(line);
+                      boolean simulated = line instanceof Row;
+                      Map<String, String> row = new LinkedHashMap<>();
+                      row.put("version", version(root));
+                      row.put("date", LocalDate.now().toString());
+                      row.put("number", Integer.toString(number));
+                      row.put("title", title);
+                      row.put(
+                          "source",
+                          line == sections.get(number).get(0)
+                              ? sources.get(number).replace("*", "").replace("`", "")
+                              : "");
+                      row.put("claim", cells.get(0));
+                      row.put("unit", cells.get(1));
+                      row.put("reference", cells.get(2));
+                      row.put("got", cells.get(3));
+                      row.put("standard_error", simulated ? cells.get(4) : "");
+                      row.put("off", cells.get(cells.size() - 1).replace(" %", ""));
+                      row.put(
+                          "off_in",
+                          simulated ? SIMULATED : line instanceof Figure ? WORKED_OUT : MEASURED);
+                      csv.append(
+                              String.join(
+                                  ",", row.values().stream().map(ProofTable::quoted).toList()))
+                          .append('\n');
+                    }));
     return csv.toString();
   }
 
@@ -206,7 +230,8 @@ final class ProofTable {
   private static String version(Path root) {
     try {
       Matcher found =
-          Pattern.compile("<version>([^<]*)</version>").matcher(Files.readString(root.resolve("pom.xml")));
+          Pattern.compile("<version>([^<]*)</version>")
+              .matcher(Files.readString(root.resolve("pom.xml")));
       return found.find() ? found.group(1) : "?";
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);

@@ -8,12 +8,13 @@ import org.apache.commons.statistics.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 
 /**
- * Loads that come at random round the clock to one loader, against the mean wait of Pollaczek and Khinchine,
- * W = λ·E[S²] / (2(1 − λ·E[S])): a Poisson stream of rate λ, service times S of any kind, one server, first come first served;
- * several loaders against Erlang's.
+ * Loads that come at random round the clock to one loader, against the mean wait of Pollaczek and
+ * Khinchine, W = λ·E[S²] / (2(1 − λ·E[S])): a Poisson stream of rate λ, service times S of any
+ * kind, one server, first come first served; several loaders against Erlang's.
  *
- * <p>Judged by the spread over replications (a two-sided t-test at 1e-6, so at most 9e-6 false alarms for this class);
- * each replication starts empty, which costs well below 1 % of the mean and is far inside what the test can see.
+ * <p>Judged by the spread over replications (a two-sided t-test at 1e-6, so at most 9e-6 false
+ * alarms for this class); each replication starts empty, which costs well below 1 % of the mean and
+ * is far inside what the test can see.
  *
  * @see "Kleinrock, Queueing Systems, Volume 1: Theory (1975), section 5.6 (from memory)"
  */
@@ -26,14 +27,18 @@ class QueueFormulasTest {
   void exponentialUnloadingWaitsAsLongAsTheFormulaSays() {
     double[] waits = waitsMin("{exponential: {mean: 6 min}}");
     assertThat(tellsApart(waits, formulaMin(2 * UNLOAD_MIN * UNLOAD_MIN))).isFalse();
-    assertThat(tellsApart(waits, formulaMin(UNLOAD_MIN * UNLOAD_MIN))).as("the control must be seen").isTrue();
+    assertThat(tellsApart(waits, formulaMin(UNLOAD_MIN * UNLOAD_MIN)))
+        .as("the control must be seen")
+        .isTrue();
   }
 
   @Test
   void fixedUnloadingWaitsHalfAsLong() {
     double[] waits = waitsMin("6 min");
     assertThat(tellsApart(waits, formulaMin(UNLOAD_MIN * UNLOAD_MIN))).isFalse();
-    assertThat(tellsApart(waits, formulaMin(1.2 * UNLOAD_MIN * UNLOAD_MIN))).as("the control must be seen").isTrue();
+    assertThat(tellsApart(waits, formulaMin(1.2 * UNLOAD_MIN * UNLOAD_MIN)))
+        .as("the control must be seen")
+        .isTrue();
   }
 
   /** Mean and sd are of the time itself, not of its logarithm: only the second moment shows it. */
@@ -41,7 +46,9 @@ class QueueFormulasTest {
   void lognormalUnloadingWaitsByItsSecondMoment() {
     double[] waits = waitsMin("{lognormal: {mean: 6 min, sd: 9 min}}");
     assertThat(tellsApart(waits, formulaMin(UNLOAD_MIN * UNLOAD_MIN + 9 * 9))).isFalse();
-    assertThat(tellsApart(waits, formulaMin(UNLOAD_MIN * UNLOAD_MIN))).as("the control must be seen").isTrue();
+    assertThat(tellsApart(waits, formulaMin(UNLOAD_MIN * UNLOAD_MIN)))
+        .as("the control must be seen")
+        .isTrue();
   }
 
   /** Two and three loaders share one queue. */
@@ -50,26 +57,33 @@ class QueueFormulasTest {
     for (int loaders : new int[] {2, 3}) {
       double everyMin = UNLOAD_MIN / loaders / 0.75;
       double[] waits = waitsMin(everyMin, "{exponential: {mean: 6 min}}", loaders);
-      assertThat(tellsApart(waits, QueuePlants.manyServersWait(everyMin, UNLOAD_MIN, loaders))).isFalse();
+      assertThat(tellsApart(waits, QueuePlants.manyServersWait(everyMin, UNLOAD_MIN, loaders)))
+          .isFalse();
       double apart = QueuePlants.manyServersWait(loaders * everyMin, UNLOAD_MIN, 1);
       assertThat(tellsApart(waits, apart)).as("a queue before each must be seen").isTrue();
     }
   }
 
   /**
-   * Loads that are weighed in and out on one scale come to it twice as often, and scale and loader wait each as if alone.
+   * Loads that are weighed in and out on one scale come to it twice as often, and scale and loader
+   * wait each as if alone.
    *
-   * @see "J. R. Jackson, Networks of waiting lines, Operations Research 5 (1957), pages 518-521 (from memory)"
+   * @see "J. R. Jackson, Networks of waiting lines, Operations Research 5 (1957), pages 518-521
+   *     (from memory)"
    */
   @Test
   void scaleAndLoaderOneAfterTheOtherWaitAsIfAlone() {
     Repeats repeats = new Repeats(QueuePlants.weighedLoads(8, 2.4, 6, 1), 48, REPLICATIONS);
     double[] scale = repeats.of("resource.scale.wait.mean");
     assertThat(tellsApart(scale, QueuePlants.oneServerWait(4, 2.4, 2 * 2.4 * 2.4))).isFalse();
-    assertThat(tellsApart(scale, QueuePlants.oneServerWait(8, 2.4, 2 * 2.4 * 2.4))).as("weighed once").isTrue();
+    assertThat(tellsApart(scale, QueuePlants.oneServerWait(8, 2.4, 2 * 2.4 * 2.4)))
+        .as("weighed once")
+        .isTrue();
     double[] loader = repeats.of("resource.loader.wait.mean");
     assertThat(tellsApart(loader, QueuePlants.manyServersWait(8, 6, 1))).isFalse();
-    assertThat(tellsApart(loader, QueuePlants.manyServersWait(8, 6.6, 1))).as("a tenth longer").isTrue();
+    assertThat(tellsApart(loader, QueuePlants.manyServersWait(8, 6.6, 1)))
+        .as("a tenth longer")
+        .isTrue();
   }
 
   @Test
@@ -80,10 +94,12 @@ class QueueFormulasTest {
   }
 
   /**
-   * Four trucks in a closed round: random drives of Z min both ways together, one loader that takes S min, exponential. With
-   * p₀ = 1 / Σₖ N!/(N − k)!·(S/Z)ᵏ the loader is busy 1 − p₀ of the time, whatever the drives' distribution.
+   * Four trucks in a closed round: random drives of Z min both ways together, one loader that takes
+   * S min, exponential. With p₀ = 1 / Σₖ N!/(N − k)!·(S/Z)ᵏ the loader is busy 1 − p₀ of the time,
+   * whatever the drives' distribution.
    *
-   * @see "Kleinrock, Queueing Systems, Volume 1: Theory (1975), section 3.8, finite customer population (from memory)"
+   * @see "Kleinrock, Queueing Systems, Volume 1: Theory (1975), section 3.8, finite customer
+   *     population (from memory)"
    */
   @Test
   void aClosedRoundOfTrucksDependsOnTheDrivesOnlyByTheirMean() {
@@ -121,7 +137,7 @@ class QueueFormulasTest {
                     trucks: {count: 4, bales: 1, drive: %s}
                     unload: {lasts: {exponential: {mean: 20 min}}, needs: loader}
                 """
-                .formatted(drive)));
+                    .formatted(drive)));
     double[] busy = new double[REPLICATIONS];
     for (int replication = 0; replication < REPLICATIONS; replication++) {
       busy[replication] = run.run(47, replication + 1).busyShare("loader");
@@ -154,7 +170,7 @@ class QueueFormulasTest {
                     loads: {every: {exponential: {mean: %s min}}, bales: 1}
                     unload: {lasts: %s, needs: loader}
                 """
-                .formatted(loaders, everyMin, unload)));
+                    .formatted(loaders, everyMin, unload)));
     double[] waits = new double[REPLICATIONS];
     for (int replication = 0; replication < REPLICATIONS; replication++) {
       waits[replication] = run.run(46, replication + 1).waitMeanS("loader") / YardRun.MIN;

@@ -3,11 +3,17 @@ package hurdline.simulation;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
 
-/** Loads and trucks at the scale and the loader, and what queueing theory says of them; times in minutes. */
+/**
+ * Loads and trucks at the scale and the loader, and what queueing theory says of them; times in
+ * minutes.
+ */
 final class QueuePlants {
   private QueuePlants() {}
 
-  /** A year of loads of one bale, exponential times between them, round the clock, unloaded by so many loaders. */
+  /**
+   * A year of loads of one bale, exponential times between them, round the clock, unloaded by so
+   * many loaders.
+   */
   static Plant loads(double everyMin, String unload, int loaders) {
     return year(
         """
@@ -21,7 +27,10 @@ final class QueuePlants {
             .formatted(loaders, everyMin, unload));
   }
 
-  /** A year of loads that are weighed in and out on one scale, with a loader between, all times exponential. */
+  /**
+   * A year of loads that are weighed in and out on one scale, with a loader between, all times
+   * exponential.
+   */
   static Plant weighedLoads(double everyMin, double weighMin, double unloadMin, int loaders) {
     return year(
         """
@@ -36,7 +45,10 @@ final class QueuePlants {
             .formatted(loaders, everyMin, weighMin, unloadMin));
   }
 
-  /** A year of trucks on their rounds: drive, scale, loader, scale, drive; exponential at scale and loader. */
+  /**
+   * A year of trucks on their rounds: drive, scale, loader, scale, drive; exponential at scale and
+   * loader.
+   */
   static Plant trucks(int trucks, String drive, double weighMin, double unloadMin) {
     return year(
         """
@@ -54,7 +66,8 @@ final class QueuePlants {
   }
 
   private static Plant year(String rest) {
-    return PlantFile.of("queue.yaml", YardTexts.plant("2027-03-01", "2028-02-28", "[]", rest)).plant();
+    return PlantFile.of("queue.yaml", YardTexts.plant("2027-03-01", "2028-02-28", "[]", rest))
+        .plant();
   }
 
   /**
@@ -67,10 +80,12 @@ final class QueuePlants {
   }
 
   /**
-   * Mean wait of Poisson arrivals at c servers with exponential times of mean s and load a = s/every:
-   * W = C(c, a)·s/(c − a), with B the loss formula by recursion and C = B/(1 − (a/c)(1 − B)).
+   * Mean wait of Poisson arrivals at c servers with exponential times of mean s and load a =
+   * s/every: W = C(c, a)·s/(c − a), with B the loss formula by recursion and C = B/(1 − (a/c)(1 −
+   * B)).
    *
-   * @see "A. K. Erlang (1917); Gross and Harris, Fundamentals of Queueing Theory (1985), section 2.3 (from memory)"
+   * @see "A. K. Erlang (1917); Gross and Harris, Fundamentals of Queueing Theory (1985), section
+   *     2.3 (from memory)"
    */
   static double manyServersWait(double every, double mean, int servers) {
     double load = mean / every;
@@ -83,8 +98,9 @@ final class QueuePlants {
   }
 
   /**
-   * Closed rounds by mean value analysis: R_k(n) = D_k·(1 + L_k(n − 1)), X(n) = n/(Z + Σ R_k(n)), L_k(n) = X(n)·R_k(n), where D_k is
-   * the time a round takes at station k, here the scale twice and the loader once, and Z the time elsewhere.
+   * Closed rounds by mean value analysis: R_k(n) = D_k·(1 + L_k(n − 1)), X(n) = n/(Z + Σ R_k(n)),
+   * L_k(n) = X(n)·R_k(n), where D_k is the time a round takes at station k, here the scale twice
+   * and the loader once, and Z the time elsewhere.
    *
    * @return rounds a minute, mean trucks at the scale, mean trucks at the loader
    * @see "Reiser and Lavenberg, Journal of the ACM 27(2), 1980, pages 313-322 (from memory)"

@@ -9,7 +9,10 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** Loads, trucks and the yard at length against queueing theory; what comes out goes to {@code line-configs/PROOF.md}. */
+/**
+ * Loads, trucks and the yard at length against queueing theory; what comes out goes to {@code
+ * line-configs/PROOF.md}.
+ */
 @Tag("proof")
 class QueueProofTest {
   private static final long SEED = 4;
@@ -38,15 +41,28 @@ class QueueProofTest {
       Repeats repeats = new Repeats(dry.plant(), SEED + loadBales, 10_000);
       String says = "empty start, 0.8 bales/h in loads of " + loadBales + ", 72 h: ";
       double without = dry.hoursWithoutBales();
-      judge(at, row(says + "hours without bales", "h", without, repeats.of("line.stalk_line.hours.limited_by.no_bales")));
+      judge(
+          at,
+          row(
+              says + "hours without bales",
+              "h",
+              without,
+              repeats.of("line.stalk_line.hours.limited_by.no_bales")));
       judge(at, row(says + "mass fed", "t", 72 - without, repeats.of("mass.stalk.fed")));
       judge(at, row(says + "mean level", "bales", dry.meanLevel(), repeats.of("yard.stalk.mean")));
       DrainedYard stock = new DrainedYard(120, loadBales, 1.0 / loadBales, 96);
-      double[] peak = new Repeats(stock.plant(), SEED + 10 + loadBales, 10_000).of("yard.stalk.peak");
+      double[] peak =
+          new Repeats(stock.plant(), SEED + 10 + loadBales, 10_000).of("yard.stalk.peak");
       says = "stock of 120 bales, 1 bale/h in loads of " + loadBales + ", 96 h: ";
       judge(at, row(says + "mean peak", "bales", stock.meanPeak(), peak));
       double[] above = Arrays.stream(peak).map(p -> p > 130 ? 100 : 0).toArray();
-      judge(at, row(says + "seasons with a peak above 130", "%", 100 * stock.chanceOfPeakAbove(130), above));
+      judge(
+          at,
+          row(
+              says + "seasons with a peak above 130",
+              "%",
+              100 * stock.chanceOfPeakAbove(130),
+              above));
     }
   }
 
@@ -63,7 +79,11 @@ class QueueProofTest {
     double twice = 2 * UNLOAD_MIN * UNLOAD_MIN;
     oneLoader(at, "exponential", "{exponential: {mean: 6 min}}", twice);
     oneLoader(at, "fixed", "6 min", UNLOAD_MIN * UNLOAD_MIN);
-    oneLoader(at, "lognormal of sd 9 min", "{lognormal: {mean: 6 min, sd: 9 min}}", UNLOAD_MIN * UNLOAD_MIN + 81);
+    oneLoader(
+        at,
+        "lognormal of sd 9 min",
+        "{lognormal: {mean: 6 min, sd: 9 min}}",
+        UNLOAD_MIN * UNLOAD_MIN + 81);
     for (int loaders : new int[] {2, 3, 5}) {
       double everyMin = UNLOAD_MIN / loaders / 0.75;
       Plant plant = QueuePlants.loads(everyMin, "{exponential: {mean: 6 min}}", loaders);
@@ -75,21 +95,35 @@ class QueueProofTest {
     }
   }
 
-  /** In and out on one scale, a load every 8 min: it comes to the scale as a stream of twice that rate. */
+  /**
+   * In and out on one scale, a load every 8 min: it comes to the scale as a stream of twice that
+   * rate.
+   */
   private static void weighed(int at, int loaders) {
     double unloadMin = 6 * loaders;
     Plant plant = QueuePlants.weighedLoads(8, 2.4, unloadMin, loaders);
     Repeats repeats = new Repeats(plant, SEED + 100 * TABLE.rows(at), REPLICATIONS);
-    String says = "weighed in and out, then " + loaders + (loaders == 1 ? " loader" : " loaders") + ": mean wait ";
+    String says =
+        "weighed in and out, then "
+            + loaders
+            + (loaders == 1 ? " loader" : " loaders")
+            + ": mean wait ";
     double scaleMin = QueuePlants.oneServerWait(4, 2.4, 2 * 2.4 * 2.4);
     judge(at, row(says + "at the scale", "min", scaleMin, repeats.of("resource.scale.wait.mean")));
     double loaderMin = QueuePlants.manyServersWait(8, unloadMin, loaders);
-    judge(at, row(says + "for the loader", "min", loaderMin, repeats.of("resource.loader.wait.mean")));
+    judge(
+        at,
+        row(says + "for the loader", "min", loaderMin, repeats.of("resource.loader.wait.mean")));
   }
 
   private static void oneLoader(int at, String shape, String unload, double secondMoment) {
     Plant plant = QueuePlants.loads(10, unload, 1);
-    waits(at, "1 loader, unloading 6 min, " + shape + ": ", plant, QueuePlants.oneServerWait(10, UNLOAD_MIN, secondMoment), 60);
+    waits(
+        at,
+        "1 loader, unloading 6 min, " + shape + ": ",
+        plant,
+        QueuePlants.oneServerWait(10, UNLOAD_MIN, secondMoment),
+        60);
   }
 
   private static void waits(int at, String says, Plant plant, double waitMin, double busyPercent) {
@@ -118,14 +152,30 @@ class QueueProofTest {
     double unload = 12;
     double[] exact = QueuePlants.rounds(trucks, 60, weigh, unload);
     Repeats repeats =
-        new Repeats(QueuePlants.trucks(trucks, drive, weigh, unload), SEED + 100 * TABLE.rows(at), REPLICATIONS);
-    String says = trucks + (trucks == 1 ? " truck, " : " trucks, ") + (drive.startsWith("{") ? "lognormal" : "fixed") + " drives: ";
-    double[] trips = Arrays.stream(repeats.of("trucks.stalk.trips")).map(t -> t / repeats.hours).toArray();
+        new Repeats(
+            QueuePlants.trucks(trucks, drive, weigh, unload),
+            SEED + 100 * TABLE.rows(at),
+            REPLICATIONS);
+    String says =
+        trucks
+            + (trucks == 1 ? " truck, " : " trucks, ")
+            + (drive.startsWith("{") ? "lognormal" : "fixed")
+            + " drives: ";
+    double[] trips =
+        Arrays.stream(repeats.of("trucks.stalk.trips")).map(t -> t / repeats.hours).toArray();
     judge(at, row(says + "rounds an hour", "1/h", 60 * exact[0], trips));
     double[] scale = repeats.of("resource.scale.wait.mean");
     if (trucks > 1) {
-      judge(at, row(says + "mean wait at the scale", "min", exact[1] / (2 * exact[0]) - weigh, scale));
-      judge(at, row(says + "mean wait for the loader", "min", exact[2] / exact[0] - unload, repeats.of("resource.loader.wait.mean")));
+      judge(
+          at,
+          row(says + "mean wait at the scale", "min", exact[1] / (2 * exact[0]) - weigh, scale));
+      judge(
+          at,
+          row(
+              says + "mean wait for the loader",
+              "min",
+              exact[2] / exact[0] - unload,
+              repeats.of("resource.loader.wait.mean")));
     }
   }
 

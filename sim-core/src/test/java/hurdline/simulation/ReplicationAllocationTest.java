@@ -12,10 +12,11 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 class ReplicationAllocationTest {
-  private static final ThreadMXBean THREADS =
-      (ThreadMXBean) ManagementFactory.getThreadMXBean();
+  private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
-  /** A warm replication allocates its streams and its outcome; four times the events cost no more. */
+  /**
+   * A warm replication allocates its streams and its outcome; four times the events cost no more.
+   */
   @Test
   void moreEventsCostNoMoreMemory() {
     Plant coarse = plant("400 lb");
@@ -54,8 +55,7 @@ class ReplicationAllocationTest {
       long before = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
       one.run(streams, 1, null);
       least =
-          Math.min(
-              least, THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - before);
+          Math.min(least, THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - before);
     }
     return least;
   }

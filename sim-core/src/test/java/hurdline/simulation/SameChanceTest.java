@@ -6,7 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** What a change of the plant must not move: the bales, the weather, the yields. And what a replication must not do: allocate. */
+/**
+ * What a change of the plant must not move: the bales, the weather, the yields. And what a
+ * replication must not do: allocate.
+ */
 class SameChanceTest {
   private static final int STALK = 1;
 
@@ -31,13 +34,16 @@ class SameChanceTest {
             unload: {lasts: {triangular: {low: 18 min, mode: 24 min, high: 40 min}}, needs: loader}
           %s
         """
-        .formatted(trucks, loads));
+            .formatted(trucks, loads));
   }
 
   private static final String COTTON =
       "cotton: {loads: {every: {exponential: {mean: 2 h}}, bales: 1, hours: {from: \"07:00\", to: \"19:00\"}}, unload: {lasts: 5 min, needs: loader}}";
 
-  /** Masses would do if they varied; moisture and shares do. Bales are known by when they were baled. */
+  /**
+   * Masses would do if they varied; moisture and shares do. Bales are known by when they were
+   * baled.
+   */
   private static List<String> bales(YardRun run) {
     List<String> all = new ArrayList<>();
     for (int bale = 0; bale < run.bales.rows(); bale++) {
@@ -52,7 +58,9 @@ class SameChanceTest {
   void moreTrucksAndAnotherCropMeetTheSameBales() {
     YardRun few = YardRun.of(season(1, "")).run(1, 4);
     YardRun many = YardRun.of(season(4, COTTON)).run(1, 4);
-    assertThat(bales(few)).hasSizeGreaterThan(2000).containsExactlyInAnyOrderElementsOf(bales(many));
+    assertThat(bales(few))
+        .hasSizeGreaterThan(2000)
+        .containsExactlyInAnyOrderElementsOf(bales(many));
     assertThat(many.books.heldAtFieldPeak(STALK)).isLessThan(few.books.heldAtFieldPeak(STALK));
     YardRun other = YardRun.of(season(1, "")).run(1, 5);
     assertThat(bales(other)).doesNotContainAnyElementsOf(bales(few));
@@ -64,9 +72,14 @@ class SameChanceTest {
     YardRun used = YardRun.of(season(2, COTTON)).run(1, 1).run(9, 7).run(1, 2);
     assertThat(used.books.weighedIn.kg(STALK)).isEqualTo(fresh.books.weighedIn.kg(STALK));
     assertThat(used.books.lostInYard.kg(0)).isEqualTo(fresh.books.lostInYard.kg(0));
-    assertThat(used.books.lostAtField.kg(STALK)).isEqualTo(fresh.books.lostAtField.kg(STALK)).isPositive();
-    assertThat(used.books.trips.waitS(STALK)).isEqualTo(fresh.books.trips.waitS(STALK)).isPositive();
-    assertThat(used.books.levels.baleSeconds(STALK)).isEqualTo(fresh.books.levels.baleSeconds(STALK));
+    assertThat(used.books.lostAtField.kg(STALK))
+        .isEqualTo(fresh.books.lostAtField.kg(STALK))
+        .isPositive();
+    assertThat(used.books.trips.waitS(STALK))
+        .isEqualTo(fresh.books.trips.waitS(STALK))
+        .isPositive();
+    assertThat(used.books.levels.baleSeconds(STALK))
+        .isEqualTo(fresh.books.levels.baleSeconds(STALK));
     assertThat(used.books.heldAtFieldPeak(STALK)).isEqualTo(fresh.books.heldAtFieldPeak(STALK));
     assertThat(used.resources.books().waitsS(0)).isEqualTo(fresh.resources.books().waitsS(0));
   }
@@ -76,6 +89,8 @@ class SameChanceTest {
   void aSeasonAllocatesNothingOnceEverythingHasGrown() {
     YardRun run = YardRun.of(season(3, COTTON)).run(1, 1).run(1, 1);
     assertThat(run.loopBytes).isLessThan(1000);
-    assertThat(YardRun.of(season(3, COTTON)).run(1, 1).loopBytes).as("the control: tables grow in a first season").isGreaterThan(100_000);
+    assertThat(YardRun.of(season(3, COTTON)).run(1, 1).loopBytes)
+        .as("the control: tables grow in a first season")
+        .isGreaterThan(100_000);
   }
 }

@@ -37,8 +37,12 @@ class SellingTest {
     for (String factor : new String[] {"x1.1", "x1.25", "x1.5"}) {
       Outcome wetter = year(variants.with(new Change.Value("crops.stalk.moisture", factor)));
       for (String measure :
-          new String[] {Measure.MASS_FED.dryOf("stalk"), Measure.MONEY_REVENUE.of(), Measure.MONEY_MARGIN.of()}) {
-        assertThat(wetter.value(measure)).as("%s at %s", measure, factor).isLessThan(before.value(measure));
+          new String[] {
+            Measure.MASS_FED.dryOf("stalk"), Measure.MONEY_REVENUE.of(), Measure.MONEY_MARGIN.of()
+          }) {
+        assertThat(wetter.value(measure))
+            .as("%s at %s", measure, factor)
+            .isLessThan(before.value(measure));
       }
       before = wetter;
     }
@@ -51,7 +55,8 @@ class SellingTest {
     Change scale = new Change.Value("products.*.moisture", "as is");
     Change wetter = new Change.Value("crops.stalk.moisture", "x1.5");
     assertThat(perDryT(variants.with(wetter)) / perDryT(variants.with())).isBetween(0.998, 1.002);
-    assertThat(perDryT(variants.with(scale, wetter)) / perDryT(variants.with(scale))).isGreaterThan(1.05);
+    assertThat(perDryT(variants.with(scale, wetter)) / perDryT(variants.with(scale)))
+        .isGreaterThan(1.05);
   }
 
   private static double perDryT(Plant plant) {
@@ -59,7 +64,10 @@ class SellingTest {
     return year.value(Measure.MONEY_REVENUE.of()) / year.value(Measure.MASS_FED.dryOf("stalk"));
   }
 
-  /** Twice the water in the bales, the same dry matter in each: the same dry matter is sold for the same money. */
+  /**
+   * Twice the water in the bales, the same dry matter in each: the same dry matter is sold for the
+   * same money.
+   */
   @Test
   void anHourOfTheSameDryMatterEarnsTheSame() {
     Variants variants = variants("exact/sold_at_basis.yaml");
@@ -70,7 +78,8 @@ class SellingTest {
     for (String product : new String[] {"hurds", "fiber"}) {
       double sold = dry.value(Measure.PRODUCT_SOLD.of(product));
       assertThat(wet.value(Measure.PRODUCT_SOLD.of(product))).isCloseTo(sold, within(1e-9 * sold));
-      assertThat(wet.value(Measure.PRODUCT_MASS.of(product))).isGreaterThan(dry.value(Measure.PRODUCT_MASS.of(product)) * 1.05);
+      assertThat(wet.value(Measure.PRODUCT_MASS.of(product)))
+          .isGreaterThan(dry.value(Measure.PRODUCT_MASS.of(product)) * 1.05);
     }
   }
 
@@ -79,12 +88,23 @@ class SellingTest {
   void monthsAndLinesEarnWhatTheYearDoes(String name) {
     Plant plant = variants(name).with();
     Outcome year = year(plant);
-    int column = year.monthColumns().stream().map(Outcome.Column::name).toList().indexOf(Measure.MONEY_REVENUE.of());
+    int column =
+        year.monthColumns().stream()
+            .map(Outcome.Column::name)
+            .toList()
+            .indexOf(Measure.MONEY_REVENUE.of());
     double revenue = year.value(Measure.MONEY_REVENUE.of());
-    assertThat(Stream.of(year.months()).mapToDouble(month -> month[column]).sum()).isCloseTo(revenue, within(1e-9 * revenue));
-    assertThat(plant.lines().stream().mapToDouble(line -> year.value(Measure.MONEY_LINE_REVENUE.of(line.name()))).sum())
+    assertThat(Stream.of(year.months()).mapToDouble(month -> month[column]).sum())
         .isCloseTo(revenue, within(1e-9 * revenue));
-    assertThat(plant.products().stream().mapToDouble(product -> year.value(Measure.PRODUCT_REVENUE.of(product.name()))).sum())
+    assertThat(
+            plant.lines().stream()
+                .mapToDouble(line -> year.value(Measure.MONEY_LINE_REVENUE.of(line.name())))
+                .sum())
+        .isCloseTo(revenue, within(1e-9 * revenue));
+    assertThat(
+            plant.products().stream()
+                .mapToDouble(product -> year.value(Measure.PRODUCT_REVENUE.of(product.name())))
+                .sum())
         .isCloseTo(revenue, within(1e-9 * revenue));
   }
 

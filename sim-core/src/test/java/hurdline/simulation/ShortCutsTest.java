@@ -20,11 +20,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What is left out because it cannot have changed, and packages that are counted instead of played, against the twin
- * that works out everything at every solve and plays every package.
+ * What is left out because it cannot have changed, and packages that are counted instead of played,
+ * against the twin that works out everything at every solve and plays every package.
  *
- * <p>Both carry the same amounts; they differ in when a due time was last worked out, hence by the clock's grain and
- * by which of two events within one microsecond came first: 1e-9 of an hour or a tonne is allowed, and 1e-9 of the value.
+ * <p>Both carry the same amounts; they differ in when a due time was last worked out, hence by the
+ * clock's grain and by which of two events within one microsecond came first: 1e-9 of an hour or a
+ * tonne is allowed, and 1e-9 of the value.
  */
 class ShortCutsTest {
   private static final double GRAIN = 1e-9;
@@ -56,7 +57,10 @@ class ShortCutsTest {
     }
   }
 
-  /** When the saw stops, the mill takes the room that it leaves in the cyclone, with the bin between full and empty. */
+  /**
+   * When the saw stops, the mill takes the room that it leaves in the cyclone, with the bin between
+   * full and empty.
+   */
   @Test
   void aSharedMachineLetsOneStretchFeelTheOther() {
     Plant plant =
@@ -104,7 +108,8 @@ class ShortCutsTest {
             .run(
                 new RandomStreams(3),
                 2,
-                (clockS, where, what, amount) -> packages[0] += what == EventKind.PACKAGE_FULL ? 1 : 0);
+                (clockS, where, what, amount) ->
+                    packages[0] += what == EventKind.PACKAGE_FULL ? 1 : 0);
     Outcome alone = Ready.replication(plant).run(new RandomStreams(3), 2, null);
     assertSame(traced, alone);
     assertThat(packages[0]).isGreaterThan(30_000);
@@ -117,7 +122,10 @@ class ShortCutsTest {
     assertThat(packages[0]).as("packages seen less packages counted").isZero();
   }
 
-  /** A press whose change takes longer than a package can take to fill is no easy filler, and is played. */
+  /**
+   * A press whose change takes longer than a package can take to fill is no easy filler, and is
+   * played.
+   */
   @Test
   void aSlowChangeIsPlayed() {
     Plant slow =
@@ -165,7 +173,8 @@ class ShortCutsTest {
     return all.build().toList();
   }
 
-  private static void differ(String what, double[][] plain, double[][] quick, Stream.Builder<String> to) {
+  private static void differ(
+      String what, double[][] plain, double[][] quick, Stream.Builder<String> to) {
     for (int period = 0; period < plain.length; period++) {
       for (int k = 0; k < plain[period].length; k++) {
         differ(what + " " + period + " column " + k, plain[period][k], quick[period][k], to);

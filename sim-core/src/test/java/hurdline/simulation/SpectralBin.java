@@ -8,11 +8,12 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
- * Two machines of unlike rates that stop by the calendar, and a bin: F'(x)·R = F(x)·Q for the chance F(x) of a level of at most x, state by state,
- * is solved by F(x) = Σ aₖ·φₖ·exp(zₖ·x) with zₖ·φₖ·R = φₖ·Q. A state that fills has F(0) = 0, one that drains F(N) = its long-run share.
+ * Two machines of unlike rates that stop by the calendar, and a bin: F'(x)·R = F(x)·Q for the
+ * chance F(x) of a level of at most x, state by state, is solved by F(x) = Σ aₖ·φₖ·exp(zₖ·x) with
+ * zₖ·φₖ·R = φₖ·Q. A state that fills has F(0) = 0, one that drains F(N) = its long-run share.
  *
- * @see "Mitra, Stochastic theory of a fluid model of producers and consumers coupled by a buffer (1988), Advances in
- *     Applied Probability 20(3):646-676 (spectral expansion, from memory)"
+ * @see "Mitra, Stochastic theory of a fluid model of producers and consumers coupled by a buffer
+ *     (1988), Advances in Applied Probability 20(3):646-676 (spectral expansion, from memory)"
  */
 final class SpectralBin {
   private static final int DOWN = 0; // both; from 1 on the second up, the first up, both up
@@ -33,7 +34,8 @@ final class SpectralBin {
     solve(new Array2DRowRealMatrix(q), line.holdsT());
   }
 
-  private static void machine(double[][] q, TwoMachines.Unit unit, int weight, double[] tPerH, double[] up, int which) {
+  private static void machine(
+      double[][] q, TwoMachines.Unit unit, int weight, double[] tPerH, double[] up, int which) {
     double fails = 1 / unit.betweenH();
     double mended = 60 / unit.repairMin();
     up[which] = mended / (fails + mended);
@@ -45,7 +47,10 @@ final class SpectralBin {
     }
   }
 
-  /** The state in which both are down moves nothing: F there follows from the others, F₀ = −Σ Fᵢ·Qᵢ₀ / Q₀₀. */
+  /**
+   * The state in which both are down moves nothing: F there follows from the others, F₀ = −Σ Fᵢ·Qᵢ₀
+   * / Q₀₀.
+   */
   private void solve(RealMatrix q, double holdsT) {
     RealMatrix a = new Array2DRowRealMatrix(3, 3);
     for (int i = 1; i < 4; i++) {
@@ -65,7 +70,8 @@ final class SpectralBin {
       right.setEntry(s - 1, fills ? 0 : share[s]);
       for (int k = 0; k < 3; k++) {
         double z = eigen.getRealEigenvalue(k);
-        ends.setEntry(s - 1, k, eigen.getEigenvector(k).getEntry(s - 1) * (fills ? 1 : Math.exp(z * holdsT)));
+        ends.setEntry(
+            s - 1, k, eigen.getEigenvector(k).getEntry(s - 1) * (fills ? 1 : Math.exp(z * holdsT)));
       }
     }
     RealVector amounts = new LUDecomposition(ends).getSolver().solve(right);
@@ -76,7 +82,9 @@ final class SpectralBin {
     }
   }
 
-  /** The second takes its rate while there is something, and what comes while there is nothing, t/h. */
+  /**
+   * The second takes its rate while there is something, and what comes while there is nothing, t/h.
+   */
   double throughput() {
     double tPerH = 0;
     for (int s = 1; s < 4; s++) {

@@ -11,8 +11,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * A plant for a test: one that stands here, and what the test changes of it by paths, so that a test tells only what it
- * is about. Without a change nothing in it is random, and all of it can be worked out by hand.
+ * A plant for a test: one that stands here, and what the test changes of it by paths, so that a
+ * test tells only what it is about. Without a change nothing in it is random, and all of it can be
+ * worked out by hand.
  *
  * @param text of the plant file
  * @param changes in their order
@@ -24,8 +25,9 @@ public record TestPlant(String text, List<Change> changes) {
   }
 
   /**
-   * Stalks of 60 % fiber go Monday to Wednesday at 2 t/h through a saw, and from Friday to Tuesday cotton at 1 t/h
-   * through the same, eight hours a day; Thursday is for the changeover. Bales of half a tonne, 200 and 100 on hand.
+   * Stalks of 60 % fiber go Monday to Wednesday at 2 t/h through a saw, and from Friday to Tuesday
+   * cotton at 1 t/h through the same, eight hours a day; Thursday is for the changeover. Bales of
+   * half a tonne, 200 and 100 on hand.
    */
   public static TestPlant twoLines() {
     return new TestPlant(
@@ -101,7 +103,8 @@ public record TestPlant(String text, List<Change> changes) {
     return figures;
   }
 
-  private static void put(List<Outcome.Column> columns, double[] values, Map<String, Double> figures) {
+  private static void put(
+      List<Outcome.Column> columns, double[] values, Map<String, Double> figures) {
     for (int k = 0; k < values.length; k++) {
       figures.put(columns.get(k).name(), values[k]);
     }

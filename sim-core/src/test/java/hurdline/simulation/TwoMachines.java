@@ -5,10 +5,12 @@ import hurdline.plant.yaml.PlantFile;
 import java.util.Arrays;
 
 /**
- * Two machines with a bin between, each with one stop: exponential repairs, and amounts between stops that are sums of
- * {@code stages} exponential ones (Erlang's law). The first is never short of bales, the second never held.
+ * Two machines with a bin between, each with one stop: exponential repairs, and amounts between
+ * stops that are sums of {@code stages} exponential ones (Erlang's law). The first is never short
+ * of bales, the second never held.
  *
- * @param counted {@code worked}, so that a slowed machine's stops come later in proportion, or {@code calendar}
+ * @param counted {@code worked}, so that a slowed machine's stops come later in proportion, or
+ *     {@code calendar}
  * @param first the machine before the bin
  */
 record TwoMachines(String counted, int stages, Unit first, Unit second, double holdsT) {
@@ -50,10 +52,18 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
   }
 
   String says() {
-    return first.says() + ", bin " + Unit.digits(holdsT) + " t, " + second.says() + (stages > 1 ? ", shape " + stages : "");
+    return first.says()
+        + ", bin "
+        + Unit.digits(holdsT)
+        + " t, "
+        + second.says()
+        + (stages > 1 ? ", shape " + stages : "");
   }
 
-  /** What the mathematics says: throughput in t/h, mean level in t, shares of time that the bin is empty and full. */
+  /**
+   * What the mathematics says: throughput in t/h, mean level in t, shares of time that the bin is
+   * empty and full.
+   */
   double[] reference() {
     return reference(false);
   }
@@ -61,7 +71,8 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
   /**
    * The same, or for a control what a line would do that is wrong in one thing.
    *
-   * @param forgets a machine begins a new amount when its neighbour's repair lets it go on from standing still
+   * @param forgets a machine begins a new amount when its neighbour's repair lets it go on from
+   *     standing still
    */
   double[] reference(boolean forgets) {
     int each = stages + 1;
@@ -101,7 +112,10 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
     row[to] = rate;
   }
 
-  /** Rates out of a state; part 0 of a machine is its stop, parts from 1 its stages, used up by its count. */
+  /**
+   * Rates out of a state; part 0 of a machine is its stop, parts from 1 its stages, used up by its
+   * count.
+   */
   private void rates(double[] row, int s, double u, double v) {
     int each = stages + 1;
     int a = s / each;
@@ -153,8 +167,16 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
         """
         .formatted(
             2026 + years,
-            every(first), counted, first.repairMin, holdsT, every(second), counted, second.repairMin,
-            first.tPerH, second.tPerH, 2026 + years);
+            every(first),
+            counted,
+            first.repairMin,
+            holdsT,
+            every(second),
+            counted,
+            second.repairMin,
+            first.tPerH,
+            second.tPerH,
+            2026 + years);
   }
 
   private String every(Unit unit) {
@@ -163,6 +185,12 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
     if (stages == 1) {
       return "{exponential: {mean: " + mean + measure + "}}";
     }
-    return "{gamma: {mean: " + mean + measure + ", sd: " + mean / Math.sqrt(stages) + measure + "}}";
+    return "{gamma: {mean: "
+        + mean
+        + measure
+        + ", sd: "
+        + mean / Math.sqrt(stages)
+        + measure
+        + "}}";
   }
 }

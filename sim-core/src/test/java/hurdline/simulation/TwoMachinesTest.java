@@ -24,13 +24,18 @@ class TwoMachinesTest {
   private static final TwoMachines.Unit QUICK = new TwoMachines.Unit(10, 1, 6);
   private static final TwoMachines.Unit SLOW = new TwoMachines.Unit(8, 1, 6);
 
-  /** Without a bin the slower sets the pace and counts on work run with it: μ / (1 + Σ pᵢ·μ/μᵢ / rᵢ). */
+  /**
+   * Without a bin the slower sets the pace and counts on work run with it: μ / (1 + Σ pᵢ·μ/μᵢ /
+   * rᵢ).
+   */
   @Test
   void withHardlyAnyBinTheReferenceIsThatOfTheUnbufferedLine() {
-    assertThat(line("mass", 1, QUICK, QUICK, 1e-7).reference()[0]).isCloseTo(10 / 1.2, within(1e-5));
+    assertThat(line("mass", 1, QUICK, QUICK, 1e-7).reference()[0])
+        .isCloseTo(10 / 1.2, within(1e-5));
     assertThat(line("mass", 1, QUICK, SLOW, 1e-7).reference()[0]).isCloseTo(8 / 1.18, within(1e-5));
     assertThat(line("mass", 2, SLOW, QUICK, 1e-7).reference()[0]).isCloseTo(8 / 1.18, within(1e-5));
-    assertThat(line("calendar", 1, QUICK, SLOW, 1e-7).reference()[0]).isCloseTo(8 / 1.21, within(1e-5));
+    assertThat(line("calendar", 1, QUICK, SLOW, 1e-7).reference()[0])
+        .isCloseTo(8 / 1.21, within(1e-5));
   }
 
   @Test
@@ -38,7 +43,8 @@ class TwoMachinesTest {
     for (String counted : new String[] {"mass", "calendar"}) {
       assertThat(line(counted, 1, QUICK, SLOW, 60).reference()[0]).isCloseTo(8 / 1.1, within(1e-6));
       assertThat(line(counted, 2, SLOW, QUICK, 60).reference()[0]).isCloseTo(8 / 1.1, within(1e-6));
-      assertThat(line(counted, 1, QUICK, QUICK, 200).reference()[0]).isCloseTo(10 / 1.1, within(8e-3));
+      assertThat(line(counted, 1, QUICK, QUICK, 200).reference()[0])
+          .isCloseTo(10 / 1.1, within(8e-3));
     }
   }
 
@@ -51,7 +57,10 @@ class TwoMachinesTest {
     }
   }
 
-  /** Mitra's way to the same law by eigenvectors, which shares nothing with the matrix exponentials but the model. */
+  /**
+   * Mitra's way to the same law by eigenvectors, which shares nothing with the matrix exponentials
+   * but the model.
+   */
   @ParameterizedTest
   @ValueSource(doubles = {0.01, 0.2, 1, 3})
   void stopsByTheCalendarHaveTheSameThroughputByEigenvectors(double holdsT) {
@@ -79,17 +88,26 @@ class TwoMachinesTest {
     TwoMachines line = line("mass", 3, QUICK, QUICK.withRepair(12), 1);
     double[] got = played(line, 1);
     assertThat(errorsFrom(line.reference()[0], got)).isLessThan(ERRORS);
-    assertThat(errorsFrom(line.reference(true)[0], got)).as("a line that forgets").isGreaterThan(ERRORS);
-    assertThat(errorsFrom(line.withStages(1).reference()[0], got)).as("exponential").isGreaterThan(ERRORS);
+    assertThat(errorsFrom(line.reference(true)[0], got))
+        .as("a line that forgets")
+        .isGreaterThan(ERRORS);
+    assertThat(errorsFrom(line.withStages(1).reference()[0], got))
+        .as("exponential")
+        .isGreaterThan(ERRORS);
   }
 
-  /** The first could do twice what the second does, so a full bin slows it most of the time without a stop. */
+  /**
+   * The first could do twice what the second does, so a full bin slows it most of the time without
+   * a stop.
+   */
   @Test
   void whatIsLeftOfAnAmountOutlivesSlowing() {
     TwoMachines line = line("mass", 4, new TwoMachines.Unit(16, 0.5, 12), SLOW, 1);
     double[] got = played(line, 1);
     assertThat(errorsFrom(line.reference()[0], got)).isLessThan(ERRORS);
-    assertThat(errorsFrom(line.withStages(1).reference()[0], got)).as("exponential").isGreaterThan(ERRORS);
+    assertThat(errorsFrom(line.withStages(1).reference()[0], got))
+        .as("exponential")
+        .isGreaterThan(ERRORS);
   }
 
   private static void agrees(TwoMachines line) {

@@ -54,6 +54,8 @@ record UnbufferedLine(int machines, String counted, String every, String lasts, 
           places: {barn: {holds: 600 bales}}
         """
         .formatted(
-            java.time.LocalDate.of(2027, 1, 1).plusDays(days - 1L), machines.stripTrailing(), steps.stripTrailing());
+            java.time.LocalDate.of(2027, 1, 1).plusDays(days - 1L),
+            machines.stripTrailing(),
+            steps.stripTrailing());
   }
 }

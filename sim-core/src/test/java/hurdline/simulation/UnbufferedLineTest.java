@@ -11,11 +11,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * Lines without bins against the formulas of the literature.
  *
- * <p>Each comparison is of the mean over ten years of play with its reference, within 3.5 standard errors: 0.7 % false
- * alarms each (t with 9 degrees of freedom) were the seeds not fixed. Controls say what it must tell apart.
+ * <p>Each comparison is of the mean over ten years of play with its reference, within 3.5 standard
+ * errors: 0.7 % false alarms each (t with 9 degrees of freedom) were the seeds not fixed. Controls
+ * say what it must tell apart.
  *
- * @see "J. A. Buzacott, Automatic transfer lines with buffer stocks, Int. J. Production Research 5 (1967), 183-200: a
- *     line without stocks runs 1 / (1 + sum of mean repair / mean running time) of its hours (from memory)"
+ * @see "J. A. Buzacott, Automatic transfer lines with buffer stocks, Int. J. Production Research 5
+ *     (1967), 183-200: a line without stocks runs 1 / (1 + sum of mean repair / mean running time)
+ *     of its hours (from memory)"
  */
 class UnbufferedLineTest {
   private static final double ERRORS = 3.5;
@@ -30,7 +32,8 @@ class UnbufferedLineTest {
   @CsvSource({"2", "5", "10"})
   void stopsCountedOnWorkAddUp(int machines) {
     double formula = UnbufferedLine.T_PER_H / (1 + machines * REPAIR_H / BETWEEN_H);
-    double independent = UnbufferedLine.T_PER_H * Math.pow(BETWEEN_H / (BETWEEN_H + REPAIR_H), machines);
+    double independent =
+        UnbufferedLine.T_PER_H * Math.pow(BETWEEN_H / (BETWEEN_H + REPAIR_H), machines);
     for (String counted : new String[] {"mass", "running"}) {
       String every = counted.equals("mass") ? EVERY_WORKED : EVERY_RUNNING;
       double[] got = throughput(new UnbufferedLine(machines, counted, every, LASTS, 365), machines);
@@ -45,19 +48,30 @@ class UnbufferedLineTest {
   @ParameterizedTest
   @CsvSource({"2", "5", "10"})
   void availabilitiesOfStopsByTheCalendarMultiply(int machines) {
-    double product = UnbufferedLine.T_PER_H * Math.pow(BETWEEN_H / (BETWEEN_H + REPAIR_H), machines);
-    double[] got = throughput(new UnbufferedLine(machines, "calendar", EVERY_RUNNING, LASTS, 365), 100 + machines);
+    double product =
+        UnbufferedLine.T_PER_H * Math.pow(BETWEEN_H / (BETWEEN_H + REPAIR_H), machines);
+    double[] got =
+        throughput(
+            new UnbufferedLine(machines, "calendar", EVERY_RUNNING, LASTS, 365), 100 + machines);
     assertThat(errors(product, got)).isLessThan(ERRORS);
     assertThat(errors(product * 1.01, got)).as("1 % more").isGreaterThan(ERRORS);
   }
 
-  /** The share of time down is mean repair over mean cycle whatever the laws; here gamma amounts, triangular repairs. */
+  /**
+   * The share of time down is mean repair over mean cycle whatever the laws; here gamma amounts,
+   * triangular repairs.
+   */
   @Test
   void aMachineAloneIsDownForMeanRepairOverMeanCycle() {
     UnbufferedLine line =
         new UnbufferedLine(
-            1, "calendar", "{gamma: {mean: 10 h, sd: 4 h}}", "{triangular: {low: 10 min, mode: 20 min, high: 60 min}}", 365);
-    double[] down = Repeats.meanAndError(new Repeats(line.plant(), 7, 10).of("machine.m01.hours.down"));
+            1,
+            "calendar",
+            "{gamma: {mean: 10 h, sd: 4 h}}",
+            "{triangular: {low: 10 min, mode: 20 min, high: 60 min}}",
+            365);
+    double[] down =
+        Repeats.meanAndError(new Repeats(line.plant(), 7, 10).of("machine.m01.hours.down"));
     assertThat(errors(8760 * 0.5 / 10.5, down)).isLessThan(ERRORS);
     assertThat(errors(8760 * 0.5 / 10, down)).as("repairs not in the cycle").isGreaterThan(ERRORS);
   }
@@ -65,11 +79,14 @@ class UnbufferedLineTest {
   @Test
   void onRunningCountsNoTwoMachinesAreEverDownTogether() {
     assertThat(downAndRunningH("running")).isCloseTo(60 * 24, within(1e-6));
-    assertThat(downAndRunningH("calendar")).as("by the calendar they are").isGreaterThan(60 * 24 + 5);
+    assertThat(downAndRunningH("calendar"))
+        .as("by the calendar they are")
+        .isGreaterThan(60 * 24 + 5);
   }
 
   private static double downAndRunningH(String counted) {
-    Repeats one = new Repeats(new UnbufferedLine(6, counted, EVERY_RUNNING, LASTS, 60).plant(), 3, 1);
+    Repeats one =
+        new Repeats(new UnbufferedLine(6, counted, EVERY_RUNNING, LASTS, 60).plant(), 3, 1);
     double sum = one.of("machine.feeder.hours.full_rate")[0];
     for (int m = 1; m <= 6; m++) {
       sum += one.of("machine." + UnbufferedLine.name(m) + ".hours.down")[0];
@@ -86,7 +103,8 @@ class UnbufferedLineTest {
           restless: {kind: conveyor, stops: {jam: {every: {exponential: {mean: 3 min}}, counted: running, lasts: {exponential: {mean: 6 s}}}}}
           steady: {kind: conveyor, stops: {knives: {every: 700 kg, counted: mass, lasts: 0 min}}}
         """;
-    String steps = "      feeder: {rate: 4 t/h, to: restless}\n      restless: {to: steady}\n      steady: {to: tow}";
+    String steps =
+        "      feeder: {rate: 4 t/h, to: restless}\n      restless: {to: steady}\n      steady: {to: tow}";
     Repeats one = new Repeats(UnbufferedLine.of(machines, steps, 365), 5, 1);
     assertThat(one.of("machine.restless.stop.jam.count")[0]).isGreaterThan(100_000);
     assertThat(one.of("machine.steady.stop.knives.count")[0])
@@ -109,11 +127,14 @@ class UnbufferedLineTest {
     double runningH = 8760;
     double[] byHour = Repeats.meanAndError(repeats.of("machine.saw.stop.hours.count"));
     double[] byTonne = Repeats.meanAndError(repeats.of("machine.mill.stop.tonnes.count"));
-    // a fresh renewal process of mean m and variance v has T/m + (v/m² − 1)/2 events by T (Smith 1954, from memory)
+    // a fresh renewal process of mean m and variance v has T/m + (v/m² − 1)/2 events by T (Smith
+    // 1954, from memory)
     double fresh = (1.0 / 16 - 1) / 2;
     assertThat(errors(runningH / 20 + fresh, byHour)).isLessThan(ERRORS);
     assertThat(errors(2 * runningH / 80 + fresh, byTonne)).isLessThan(ERRORS);
-    assertThat(errors(runningH / 20 + fresh, byTonne)).as("as if by the hour").isGreaterThan(ERRORS);
+    assertThat(errors(runningH / 20 + fresh, byTonne))
+        .as("as if by the hour")
+        .isGreaterThan(ERRORS);
   }
 
   private static double[] throughput(UnbufferedLine line, long seed) {

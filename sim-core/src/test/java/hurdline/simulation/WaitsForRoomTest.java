@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 class WaitsForRoomTest {
   private static final int STALK = 1;
 
-  /** Of loads of 4 each hour a yard of 10 takes two; those of 3:00 to 24:00 wait, 21 + 20 + … + 0 hours. */
+  /**
+   * Of loads of 4 each hour a yard of 10 takes two; those of 3:00 to 24:00 wait, 21 + 20 + … + 0
+   * hours.
+   */
   @Test
   void loadsAtTheGateWaitUntilTheEnd() {
     YardRun run =
@@ -41,7 +44,10 @@ class WaitsForRoomTest {
     assertThat(run.books.room.waitS(STALK)).isZero();
   }
 
-  /** 100 bales a day are a truckload each 2.4 h; the yard takes two, so a truck waits from 7.2 h on and one from 9.6 h. */
+  /**
+   * 100 bales a day are a truckload each 2.4 h; the yard takes two, so a truck waits from 7.2 h on
+   * and one from 9.6 h.
+   */
   @Test
   void trucksThatCouldBeLoadedWaitByTheClock() {
     YardRun run = YardRun.of(twoTrucks(20)).run();

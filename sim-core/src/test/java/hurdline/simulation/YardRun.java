@@ -25,7 +25,9 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.function.DoubleConsumer;
 
-/** A yard and its deliveries without a line: the smallest loop that plays them, with scripted lifts. */
+/**
+ * A yard and its deliveries without a line: the smallest loop that plays them, with scripted lifts.
+ */
 final class YardRun {
   static final double MIN = 60;
   static final double H = 3600;
@@ -41,8 +43,10 @@ final class YardRun {
   final Resources resources;
   final List<String> resourceNames;
   final List<String> notes = new ArrayList<>();
+
   /** Allocated while the last replication's events were played. */
   long loopBytes;
+
   private final FutureEvents pending = new FutureEvents(2);
   private final TreeMap<Double, DoubleConsumer> script = new TreeMap<>();
   private final TimeWindows[] receiving;
@@ -51,9 +55,11 @@ final class YardRun {
     plan = YardPlan.of(plant);
     roster = Roster.of(plant);
     Haulage haulage = Haulage.of(plant, plan, roster);
-    List<Resource> byName = plant.resources().stream().sorted(Comparator.comparing(Resource::name)).toList();
+    List<Resource> byName =
+        plant.resources().stream().sorted(Comparator.comparing(Resource::name)).toList();
     resourceNames = byName.stream().map(Resource::name).toList();
-    resources = new Resources(byName.stream().mapToInt(Resource::count).toArray(), 1 + plan.crops());
+    resources =
+        new Resources(byName.stream().mapToInt(Resource::count).toArray(), 1 + plan.crops());
     books = new IntakeBooks(plan);
     bales = new Bales(plan.components());
     stacking = new Stacking(plan, bales, books);
@@ -85,7 +91,9 @@ final class YardRun {
   }
 
   YardRun traced() {
-    hauling.trace((clockS, where, what, amount) -> notes.add(clockS + " " + where + " " + what.word() + " " + amount));
+    hauling.trace(
+        (clockS, where, what, amount) ->
+            notes.add(clockS + " " + where + " " + what.word() + " " + amount));
     return this;
   }
 

@@ -1,10 +1,16 @@
 package hurdline.simulation;
 
-/** Plant files for yard tests: one line that never works, and the yard and deliveries of the test. March 1, 2027 is a Monday. */
+/**
+ * Plant files for yard tests: one line that never works, and the yard and deliveries of the test.
+ * March 1, 2027 is a Monday.
+ */
 public final class YardTexts {
   private YardTexts() {}
 
-  /** @param lastDate of March 2027   @param rest the sections {@code resources}, {@code yard} and {@code deliveries} */
+  /**
+   * @param lastDate of March 2027 @param rest the sections {@code resources}, {@code yard} and
+   *     {@code deliveries}
+   */
   public static String march(int lastDate, String rest) {
     return plant("2027-03-01", "2027-03-%02d".formatted(lastDate), "[]", rest);
   }

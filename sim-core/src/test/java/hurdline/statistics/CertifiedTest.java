@@ -19,25 +19,32 @@ class CertifiedTest {
   void measuredDataSetsGiveTheirCertifiedMeanAndSpread(String name) {
     Outside outside = Outside.of(name);
     Summary summary = Summary.of(outside.numbers("values"));
-    assertThat(summary.mean()).isCloseTo(outside.number("mean"), within(1e-14 * Math.abs(outside.number("mean"))));
+    assertThat(summary.mean())
+        .isCloseTo(outside.number("mean"), within(1e-14 * Math.abs(outside.number("mean"))));
     double sd = outside.number("sd");
     assertThat(summary.sd()).isCloseTo(sd, within(outside.number("tolerance.relative") * sd));
   }
 
-  /** The program works out no autocorrelation; tests that ask whether draws and replications hang together use this one. */
+  /**
+   * The program works out no autocorrelation; tests that ask whether draws and replications hang
+   * together use this one.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"nist-lew", "nist-mavro", "nist-michelso"})
   void measuredDataSetsGiveTheirCertifiedAutocorrelation(String name) {
     Outside outside = Outside.of(name);
     double certified = outside.number("autocorrelation");
-    assertThat(Autocorrelation.ofNeighbours(outside.numbers("values"))).isCloseTo(certified, within(outside.number("tolerance.relative")));
+    assertThat(Autocorrelation.ofNeighbours(outside.numbers("values")))
+        .isCloseTo(certified, within(outside.number("tolerance.relative")));
   }
 
   /**
-   * A large offset must not spoil the spread. The data are made by rule: one middle value, then pairs around it; what
-   * is certified is then exact for the decimal numbers, and a double cannot be nearer to them than the tolerance.
+   * A large offset must not spoil the spread. The data are made by rule: one middle value, then
+   * pairs around it; what is certified is then exact for the decimal numbers, and a double cannot
+   * be nearer to them than the tolerance.
    *
-   * @see "NIST Statistical Reference Datasets, univariate, NumAcc1 to NumAcc4; after Simon and Lesage (1989)"
+   * @see "NIST Statistical Reference Datasets, univariate, NumAcc1 to NumAcc4; after Simon and
+   *     Lesage (1989)"
    */
   @ParameterizedTest
   @CsvSource({
@@ -59,7 +66,9 @@ class CertifiedTest {
     assertThat(summary.sd()).isCloseTo(Double.parseDouble(off), within(tolerance));
   }
 
-  /** The control: the textbook's sum of squares, misses a spread of 10 about 1e10 by more than 1. */
+  /**
+   * The control: the textbook's sum of squares, misses a spread of 10 about 1e10 by more than 1.
+   */
   @Test
   void theSumOfSquaresWouldFailTheseData() {
     double[] three = {1e10 + 10, 1e10 + 30, 1e10 + 20};

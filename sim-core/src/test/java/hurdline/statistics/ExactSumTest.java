@@ -20,7 +20,10 @@ class ExactSumTest {
   }
 
   private static double byDigits(List<Double> terms) {
-    return terms.stream().map(BigDecimal::new).reduce(BigDecimal.ZERO, BigDecimal::add).doubleValue();
+    return terms.stream()
+        .map(BigDecimal::new)
+        .reduce(BigDecimal.ZERO, BigDecimal::add)
+        .doubleValue();
   }
 
   private List<Double> terms(int count, int powers) {
@@ -80,7 +83,9 @@ class ExactSumTest {
     ExactSum times = new ExactSum();
     times.add(0.1, 98_001);
     assertThat(times.value()).isEqualTo(byDigits(Collections.nCopies(98_001, 0.1)));
-    assertThat(plain(Collections.nCopies(98_001, 0.1))).as("the control").isNotEqualTo(times.value());
+    assertThat(plain(Collections.nCopies(98_001, 0.1)))
+        .as("the control")
+        .isNotEqualTo(times.value());
   }
 
   @Test

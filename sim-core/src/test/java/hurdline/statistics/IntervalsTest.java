@@ -27,7 +27,10 @@ class IntervalsTest {
     }
   }
 
-  /** Four values 1, 2, 3, 4: mean 2.5, sd √(5/3), t of 3 degrees 3.182446 (any printed table: 3.182). */
+  /**
+   * Four values 1, 2, 3, 4: mean 2.5, sd √(5/3), t of 3 degrees 3.182446 (any printed table:
+   * 3.182).
+   */
   @Test
   void theIntervalOfAMeanIsKnownByHand() {
     Interval interval = Intervals.mean95(new double[] {4, 1, 3, 2});
@@ -46,8 +49,9 @@ class IntervalsTest {
   }
 
   /**
-   * Fixed seed. 4,000 intervals of 8 normal values at 95 % cover the mean 3,800 times, give or take 13.8; five of these
-   * happen once in two million. With 1.96 for t the control covers about 91 % and must fall outside.
+   * Fixed seed. 4,000 intervals of 8 normal values at 95 % cover the mean 3,800 times, give or take
+   * 13.8; five of these happen once in two million. With 1.96 for t the control covers about 91 %
+   * and must fall outside.
    */
   @Test
   void ninetyFiveOfAHundredIntervalsCoverTheMean() {
@@ -68,9 +72,10 @@ class IntervalsTest {
   }
 
   /**
-   * Fixed seed. 10,000 intervals at 95 % of 40 squared normal values each, whose skewness is √8 and whose mean is 1: 9,500
-   * hold, give or take 21.8; five of these happen once in two million. Student's, the control, hold in some 91.7 % and
-   * must fall outside, missing on the side of the long tail. The same turned round has its long tail below.
+   * Fixed seed. 10,000 intervals at 95 % of 40 squared normal values each, whose skewness is √8 and
+   * whose mean is 1: 9,500 hold, give or take 21.8; five of these happen once in two million.
+   * Student's, the control, hold in some 91.7 % and must fall outside, missing on the side of the
+   * long tail. The same turned round has its long tail below.
    */
   @ParameterizedTest
   @ValueSource(ints = {1, -1})
@@ -80,7 +85,8 @@ class IntervalsTest {
     int students = 0;
     int shortOfTheTail = 0;
     for (int interval = 0; interval < 10_000; interval++) {
-      double[] values = IntStream.range(0, 40).mapToDouble(i -> side * Math.pow(normal.sample(), 2)).toArray();
+      double[] values =
+          IntStream.range(0, 40).mapToDouble(i -> side * Math.pow(normal.sample(), 2)).toArray();
       Interval student = Intervals.student(Moments.of(values), values.length, 0.95);
       covering += Intervals.mean95(values).covers(side) ? 1 : 0;
       students += student.covers(side) ? 1 : 0;
@@ -92,8 +98,8 @@ class IntervalsTest {
   }
 
   /**
-   * As above, at the level of ten intervals that are to hold together: 99.5 % would be 50 misses of 10,000, give or take
-   * 7; five of these is 85. Student's miss some 290 times.
+   * As above, at the level of ten intervals that are to hold together: 99.5 % would be 50 misses of
+   * 10,000, give or take 7; five of these is 85. Student's miss some 290 times.
    */
   @Test
   void jointIntervalsOfSkewedValuesHoldToo() {
@@ -102,7 +108,8 @@ class IntervalsTest {
     int missing = 0;
     int students = 0;
     for (int interval = 0; interval < 10_000; interval++) {
-      double[] values = IntStream.range(0, 40).mapToDouble(i -> Math.pow(normal.sample(), 2)).toArray();
+      double[] values =
+          IntStream.range(0, 40).mapToDouble(i -> Math.pow(normal.sample(), 2)).toArray();
       missing += Intervals.mean(values, level).covers(1) ? 0 : 1;
       students += Intervals.student(Moments.of(values), values.length, level).covers(1) ? 0 : 1;
     }
@@ -110,7 +117,10 @@ class IntervalsTest {
     assertThat(students).isGreaterThan(200);
   }
 
-  /** |G₁| of 40 normal values is above 1 once in some 160 samples, and these intervals hold as often as Student's. */
+  /**
+   * |G₁| of 40 normal values is above 1 once in some 160 samples, and these intervals hold as often
+   * as Student's.
+   */
   @Test
   void valuesWithoutSkewnessKeepStudentsInterval() {
     var normal = ZigguratSampler.NormalizedGaussian.of(generator());
@@ -129,7 +139,10 @@ class IntervalsTest {
     return RandomSource.XO_SHI_RO_256_PP.create(new long[] {5, 6, 7, 8});
   }
 
-  /** The limits put into the transformation itself, a cubic, give ±t/√n; nothing but the inverse is used to find them. */
+  /**
+   * The limits put into the transformation itself, a cubic, give ±t/√n; nothing but the inverse is
+   * used to find them.
+   */
   @Test
   void hallsLimitsAreWhereTheTransformationIsStudentsT() {
     double[] values = IntStream.range(0, 40).mapToDouble(i -> i < 36 ? i % 4 : 20 + i).toArray();
@@ -168,8 +181,12 @@ class IntervalsTest {
     for (int row = 0; row < n.length; row++) {
       double[] values = falling((int) n[row]);
       Interval interval = Intervals.quantile95(values, outside.numbers("share")[row]);
-      assertThat(rankOf(interval.low())).as("low of row %d", row).isEqualTo(outside.numbers("low")[row]);
-      assertThat(rankOf(interval.high())).as("high of row %d", row).isEqualTo(outside.numbers("high")[row]);
+      assertThat(rankOf(interval.low()))
+          .as("low of row %d", row)
+          .isEqualTo(outside.numbers("low")[row]);
+      assertThat(rankOf(interval.high()))
+          .as("high of row %d", row)
+          .isEqualTo(outside.numbers("high")[row]);
     }
   }
 
@@ -200,7 +217,8 @@ class IntervalsTest {
   @Test
   void whatNeverHappenedMayStillHappen() {
     assertThat(Intervals.chance95(0, 40).low()).isZero();
-    assertThat(Intervals.chance95(0, 40).high()).isCloseTo(1 - Math.pow(0.025, 1 / 40.0), within(1e-9));
+    assertThat(Intervals.chance95(0, 40).high())
+        .isCloseTo(1 - Math.pow(0.025, 1 / 40.0), within(1e-9));
     assertThat(Intervals.chance95(40, 40).high()).isEqualTo(1);
     assertThat(Intervals.chance95(0, 0)).isEqualTo(Interval.NONE);
   }
@@ -223,12 +241,17 @@ class IntervalsTest {
 
   @Test
   void nonsenseIsRefused() {
-    assertThatThrownBy(() -> Intervals.mean(new double[] {1, 2}, 95)).hasMessage("level is 95.0; expected above 0 and below 1");
-    assertThatThrownBy(() -> Intervals.mean(new double[] {1, 2}, Double.NaN)).hasMessage("level is NaN; expected above 0 and below 1");
-    assertThatThrownBy(() -> Intervals.quantile95(new double[] {1, 2}, 1)).hasMessage("share is 1.0; expected above 0 and below 1");
+    assertThatThrownBy(() -> Intervals.mean(new double[] {1, 2}, 95))
+        .hasMessage("level is 95.0; expected above 0 and below 1");
+    assertThatThrownBy(() -> Intervals.mean(new double[] {1, 2}, Double.NaN))
+        .hasMessage("level is NaN; expected above 0 and below 1");
+    assertThatThrownBy(() -> Intervals.quantile95(new double[] {1, 2}, 1))
+        .hasMessage("share is 1.0; expected above 0 and below 1");
     assertThatThrownBy(() -> Intervals.chance95(3, 2)).hasMessage("happened is 3; expected 0 to 2");
-    assertThatThrownBy(() -> Intervals.jointLevel(0.95, 0)).hasMessage("count is 0; expected at least 1");
-    assertThatThrownBy(() -> new Interval(2, 1)).hasMessage("low is 2.0; expected at most high, 1.0");
+    assertThatThrownBy(() -> Intervals.jointLevel(0.95, 0))
+        .hasMessage("count is 0; expected at least 1");
+    assertThatThrownBy(() -> new Interval(2, 1))
+        .hasMessage("low is 2.0; expected at most high, 1.0");
   }
 
   /** n, n − 1, … 1: each value is its own rank. */

@@ -15,13 +15,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class SelectionOfBestTest {
   private static final int TRIALS = 2_000;
+
   /**
-   * A procedure that picks rightly in 95 % of trials falls below this with a chance of 1 in 1000: 3.1 standard
-   * deviations of the share of 2000.
+   * A procedure that picks rightly in 95 % of trials falls below this with a chance of 1 in 1000:
+   * 3.1 standard deviations of the share of 2000.
    */
   private static final double ALLOWED = 0.95 - 3.1 * Math.sqrt(0.95 * 0.05 / TRIALS);
 
-  /** Alternatives of one spread, the first better than all others by the same: the hardest case that is promised. */
+  /**
+   * Alternatives of one spread, the first better than all others by the same: the hardest case that
+   * is promised.
+   */
   private static final class Slippage {
     private final double better;
     private final double own;
@@ -62,7 +66,8 @@ class SelectionOfBestTest {
 
   private record Found(double right, double taken) {}
 
-  private static Found trials(int alternatives, double better, double zone, double own, double common, int first) {
+  private static Found trials(
+      int alternatives, double better, double zone, double own, double common, int first) {
     Slippage slippage = new Slippage(alternatives, better, own, common, 20_011);
     int right = 0;
     long taken = 0;
@@ -92,13 +97,17 @@ class SelectionOfBestTest {
     Slippage slippage = new Slippage(5, 1, 4, 0, 20_011);
     int right = 0;
     for (int trial = 0; trial < TRIALS; trial++) {
-      double[] means = Arrays.stream(slippage.first(10)).mapToDouble(of -> Arrays.stream(of).sum()).toArray();
+      double[] means =
+          Arrays.stream(slippage.first(10)).mapToDouble(of -> Arrays.stream(of).sum()).toArray();
       right += Arrays.stream(means).max().getAsDouble() == means[0] ? 1 : 0;
     }
     assertThat((double) right / TRIALS).isLessThan(ALLOWED - 0.2);
   }
 
-  /** And where the best is better by only a fifth of the zone, the promise does not hold; the test would see it. */
+  /**
+   * And where the best is better by only a fifth of the zone, the promise does not hold; the test
+   * would see it.
+   */
   @Test
   void whatIsBetterByLessThanTheZoneIsNotPromised() {
     assertThat(trials(5, 0.2, 1, 4, 0, 10).right()).isLessThan(ALLOWED);
@@ -121,7 +130,10 @@ class SelectionOfBestTest {
         .isCloseTo(0.05 / (alternatives - 1), within(1e-12));
   }
 
-  /** By hand: k = 2, n₀ = 3, α = 0.05: η = (0.1⁻¹ − 1)/2 = 4.5, h² = 18; differences 2, 4, 6 have variance 4. */
+  /**
+   * By hand: k = 2, n₀ = 3, α = 0.05: η = (0.1⁻¹ − 1)/2 = 4.5, h² = 18; differences 2, 4, 6 have
+   * variance 4.
+   */
   @Test
   void aSmallCaseGoesAsItDoesByHand() {
     double[][] first = {{2, 4, 6}, {0, 0, 0}};
@@ -153,7 +165,8 @@ class SelectionOfBestTest {
   @Test
   void nonsenseIsRefused() {
     double[][] two = {{1, 2}, {1, 3}};
-    assertThatThrownBy(() -> new SelectionOfBest(two, 0, 0.95)).hasMessage("zone is 0.0; expected above 0");
+    assertThatThrownBy(() -> new SelectionOfBest(two, 0, 0.95))
+        .hasMessage("zone is 0.0; expected above 0");
     assertThatThrownBy(() -> new SelectionOfBest(new double[][] {{1, 2}}, 1, 0.95))
         .hasMessage("alternatives are 1; expected at least 2");
     assertThatThrownBy(() -> new SelectionOfBest(two, 1, 0.5))

@@ -27,11 +27,15 @@ class CalendarsOfALifeTest {
   private static final double DAY = 1 / 365.25;
 
   private static LifeCalendar of(LocalDate to, Calendar.Repeats repeats) {
-    return LifeCalendar.of(new Calendar(FIRST, to, List.of(), Set.of(), Optional.ofNullable(repeats))).orElseThrow();
+    return LifeCalendar.of(
+            new Calendar(FIRST, to, List.of(), Set.of(), Optional.ofNullable(repeats)))
+        .orElseThrow();
   }
 
   private static List<Double> ends(LifeCalendar calendar, double lifeYr) {
-    return calendar.shares(lifeYr).stream().map(share -> Math.rint(share.toYr() * 1e6) / 1e6).toList();
+    return calendar.shares(lifeYr).stream()
+        .map(share -> Math.rint(share.toYr() * 1e6) / 1e6)
+        .toList();
   }
 
   private static double parts(LifeCalendar calendar, double lifeYr) {
@@ -68,7 +72,8 @@ class CalendarsOfALifeTest {
       assertThat(ends(year, 2.5)).containsExactly(1.0, 2.0, 2.5);
       assertThat(year.idleS()).isZero();
     }
-    Calendar aDayShort = new Calendar(FIRST, LocalDate.of(2028, 2, 28), List.of(), Set.of(), Optional.empty());
+    Calendar aDayShort =
+        new Calendar(FIRST, LocalDate.of(2028, 2, 28), List.of(), Set.of(), Optional.empty());
     assertThat(LifeCalendar.of(aDayShort)).as("a day short of a year").isEmpty();
   }
 
@@ -76,7 +81,8 @@ class CalendarsOfALifeTest {
   void aCalendarOfSeveralYearsIsCutIntoYears() {
     LifeCalendar ten = of(FIRST.plusYears(10).minusDays(1), null);
     assertThat(ten.calendars(12)).isEqualTo(2);
-    assertThat(ends(ten, 12)).containsExactly(1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 11.0, 12.0);
+    assertThat(ends(ten, 12))
+        .containsExactly(1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 11.0, 12.0);
     assertThat(ten.shares(12).get(11)).isEqualTo(new LifeCalendar.Share(1, 1, 11, 12, 1));
     LifeCalendar more = of(FIRST.plusYears(1).plusDays(89), null);
     assertThat(ends(more, 2)).containsExactly(1.0, 1.246407, 2.0);
@@ -86,8 +92,15 @@ class CalendarsOfALifeTest {
   private static CompareAnswer life(String plant, PlantChanges base) {
     CompareAsk ask =
         new CompareAsk(
-            List.of(), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(), List.of(), Optional.empty());
-    return new Compare(Studied.source(EXACT.resolve(plant + ".yaml")), base, ask, Studied.effort(1, 2))
+            List.of(),
+            OptionalDouble.empty(),
+            OptionalInt.of(2),
+            false,
+            Optional.empty(),
+            List.of(),
+            Optional.empty());
+    return new Compare(
+            Studied.source(EXACT.resolve(plant + ".yaml")), base, ask, Studied.effort(1, 2))
         .play((done, of) -> {}, () -> false)
         .orElseThrow();
   }
@@ -100,7 +113,11 @@ class CalendarsOfALifeTest {
   @Test
   void aDayEachYear() {
     CompareAnswer answer = life("day_each_year", PlantChanges.base());
-    double due = -100 + 420 * Math.pow(1.1, -DAY) + 120 * Math.pow(1.1, -1 - DAY) + 120 * Math.pow(1.1, -2 - DAY);
+    double due =
+        -100
+            + 420 * Math.pow(1.1, -DAY)
+            + 120 * Math.pow(1.1, -1 - DAY)
+            + 120 * Math.pow(1.1, -2 - DAY);
     assertThat(due).isCloseTo(528.10, within(0.005));
     assertThat(mean(answer, Quantity.NET_PRESENT_VALUE)).isCloseTo(due, within(1e-6));
     assertThat(mean(answer, Quantity.ADDED_IN_FIRST_YEAR)).isCloseTo(420, within(1e-6));
@@ -122,9 +139,15 @@ class CalendarsOfALifeTest {
                 new Change.Value("calendar.repeats", "end-to-end"),
                 new Change.Value("options.faster.life", "3 d")));
     CompareAnswer answer = life("day_each_year", endToEnd);
-    double due = -100 + 420 * Math.pow(1.1, -DAY) + 120 * Math.pow(1.1, -2 * DAY) + 120 * Math.pow(1.1, -3 * DAY);
+    double due =
+        -100
+            + 420 * Math.pow(1.1, -DAY)
+            + 120 * Math.pow(1.1, -2 * DAY)
+            + 120 * Math.pow(1.1, -3 * DAY);
     assertThat(mean(answer, Quantity.NET_PRESENT_VALUE)).isCloseTo(due, within(1e-6));
-    assertThat(mean(answer, Quantity.ADDED_IN_FIRST_YEAR)).as("all of it").isCloseTo(660, within(1e-6));
+    assertThat(mean(answer, Quantity.ADDED_IN_FIRST_YEAR))
+        .as("all of it")
+        .isCloseTo(660, within(1e-6));
     assertThat(answer.worth("faster", Quantity.ADDED_IN_EACH_LATER_YEAR)).isEmpty();
   }
 
@@ -136,7 +159,8 @@ class CalendarsOfALifeTest {
     assertThat(due).isCloseTo(1_220.78, within(0.005));
     assertThat(mean(answer, Quantity.NET_PRESENT_VALUE)).isCloseTo(due, within(1e-6));
     assertThat(mean(answer, Quantity.ADDED_IN_FIRST_YEAR)).isCloseTo(526, within(1e-6));
-    assertThat(mean(answer, Quantity.ADDED_IN_EACH_LATER_YEAR)).isCloseTo((505 + 526) / 2.0, within(1e-6));
+    assertThat(mean(answer, Quantity.ADDED_IN_EACH_LATER_YEAR))
+        .isCloseTo((505 + 526) / 2.0, within(1e-6));
     assertThat(mean(answer, Quantity.INTERNAL_RATE_OF_RETURN)).isGreaterThan(4);
   }
 }

@@ -67,9 +67,21 @@ class CapacitiesTest {
 
   @Test
   void machinesThatDifferInOneFigureOrStandOneBehindTheOtherAreNoTwins() {
-    assertThat(capacity(TWO_SAWS.replace("saw_2: {rate: 1 t/h", "saw_2: {rate: 1.1 t/h")).lines().get(0).limits().rated().machines())
+    assertThat(
+            capacity(TWO_SAWS.replace("saw_2: {rate: 1 t/h", "saw_2: {rate: 1.1 t/h"))
+                .lines()
+                .get(0)
+                .limits()
+                .rated()
+                .machines())
         .containsExactly("saw_1");
-    assertThat(capacity(TWO_SAWS.replace("saw_2: {kind: separating-saw", "saw_2: {kind: lint-cleaner")).lines().get(0).limits().rated().machines())
+    assertThat(
+            capacity(TWO_SAWS.replace("saw_2: {kind: separating-saw", "saw_2: {kind: lint-cleaner"))
+                .lines()
+                .get(0)
+                .limits()
+                .rated()
+                .machines())
         .containsExactly("saw_1");
     String row =
         TWO_SAWS
@@ -83,10 +95,13 @@ class CapacitiesTest {
   void whatLimitedALineNamesTwinsTogether() {
     RunAnswer answer = run(TWO_SAWS, 4);
     List<String> causes = answer.holders().stream().map(BottleneckRow::cause).toList();
-    assertThat(causes).contains("saw_1+saw_2", "saw_1+saw_2.jam").doesNotContain("saw_1", "saw_2.jam");
+    assertThat(causes)
+        .contains("saw_1+saw_2", "saw_1+saw_2.jam")
+        .doesNotContain("saw_1", "saw_2.jam");
     assertThat(answer.outline().titles().cause("saw_1+saw_2.jam"))
         .isEqualTo("the stop jam of the saw 1 and the saw 2");
-    assertThat(answer.holders().stream().mapToDouble(BottleneckRow::share).sum()).isCloseTo(1, within(1e-9));
+    assertThat(answer.holders().stream().mapToDouble(BottleneckRow::share).sum())
+        .isCloseTo(1, within(1e-9));
     BottleneckRow jams = answer.holders().get(causes.indexOf("saw_1+saw_2.jam"));
     double one = answer.mean("line.line.hours.limited_by.saw_1.jam");
     double other = answer.mean("line.line.hours.limited_by.saw_2.jam");
@@ -100,7 +115,9 @@ class CapacitiesTest {
         .allSatisfy(node -> assertThat(node.heldShare()).isGreaterThan(0.9));
   }
 
-  /** A bale a day is gone within a quarter of an hour: what the line lacks then no machine can give. */
+  /**
+   * A bale a day is gone within a quarter of an hour: what the line lacks then no machine can give.
+   */
   @Test
   void whereBalesAreWantingNoMachineIsNext() {
     String text =
@@ -127,7 +144,10 @@ class CapacitiesTest {
     assertThat(orders.firstLate()).isEmpty();
   }
 
-  /** then_best.md: 1 t/h on Monday and 0.5 t/h on Tuesday make 12 t; 9 t are due when 6 of 16 h are short. */
+  /**
+   * then_best.md: 1 t/h on Monday and 0.5 t/h on Tuesday make 12 t; 9 t are due when 6 of 16 h are
+   * short.
+   */
   @Test
   void anOrderThatIsDueBeforeItCanBeMadeIsTold() {
     Capacity.Orders orders = orders("then_best");
@@ -135,23 +155,31 @@ class CapacitiesTest {
     assertThat(orders.firstLate()).isEqualTo("2027-03-01");
   }
 
-  /** 1,000 t of stalk at 20 % are 800 t dry, sold at 36 %: 1,250 t. What is wetter than 15 % fills no order. */
+  /**
+   * 1,000 t of stalk at 20 % are 800 t dry, sold at 36 %: 1,250 t. What is wetter than 15 % fills
+   * no order.
+   */
   @Test
   void ordersAreSetAgainstMassAtTheProductsBasis() {
     String text =
         TWO_SAWS
             .replace("stalk: {bale", "stalk: {moisture: 20 %, bale")
-            .replace("{price: 100 USD/t}", "{moisture: 36 %, orders: [{mass: 100 t, due: 2027-03-31}]}");
+            .replace(
+                "{price: 100 USD/t}", "{moisture: 36 %, orders: [{mass: 100 t, due: 2027-03-31}]}");
     assertThat(capacity(text).orders().get(0).ofCrop()).isCloseTo(100 / 1250.0, within(1e-9));
     String refused = text.replace("moisture: 36 %", "moisture: {basis: 36 %, at_most: 15 %}");
     assertThat(capacity(refused).orders().get(0).share()).isInfinite();
   }
 
-  /** late_orders.md: 40 t of each in the week; 114 t of tow are ordered, 5 t of hurds, and 100 t of crop make 50. */
+  /**
+   * late_orders.md: 40 t of each in the week; 114 t of tow are ordered, 5 t of hurds, and 100 t of
+   * crop make 50.
+   */
   @Test
   void ordersOfAProductThatNoMillChoosesStandAlone() {
     Path file = Path.of("../line-configs/exact/late_orders.yaml");
-    List<Capacity.Orders> orders = RatedCapacity.of(Studied.source(file), PlantChanges.base()).capacity().orders();
+    List<Capacity.Orders> orders =
+        RatedCapacity.of(Studied.source(file), PlantChanges.base()).capacity().orders();
     assertThat(orders).hasSize(2);
     assertThat(orders.get(0).products()).containsExactly("tow");
     assertThat(orders.get(0).ofHours()).isCloseTo(114 / 40.0, within(1e-9));

@@ -18,7 +18,10 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** A month in which a feeder gets through part of what the fields bear; what is left over follows the drawn crop. */
+/**
+ * A month in which a feeder gets through part of what the fields bear; what is left over follows
+ * the drawn crop.
+ */
 class CropAdjustmentsTest {
   private static final String PLANT =
       """
@@ -70,7 +73,9 @@ class CropAdjustmentsTest {
   }
 
   private static RunAnswer run(int replications) {
-    return new Run(source(), PlantChanges.base(), Studied.effort(replications, 1)).play((done, of) -> {}, () -> false).orElseThrow();
+    return new Run(source(), PlantChanges.base(), Studied.effort(replications, 1))
+        .play((done, of) -> {}, () -> false)
+        .orElseThrow();
   }
 
   private static double[] series(Samples samples, String measure) {
@@ -79,26 +84,39 @@ class CropAdjustmentsTest {
   }
 
   private static AdjustedRow row(List<AdjustedRow> rows, String option, String measure) {
-    return rows.stream().filter(one -> one.option().equals(option) && one.measure().equals(measure)).findFirst().orElseThrow();
+    return rows.stream()
+        .filter(one -> one.option().equals(option) && one.measure().equals(measure))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
   void aHeadlineIsAdjustedWithTheDrawnCropOfItsOwnReplications() {
     ControlVariate expected =
-        ControlVariate.of(series(forty.samples(), LEFT_OVER), series(forty.samples(), DRAWN), 1, 1).orElseThrow();
+        ControlVariate.of(series(forty.samples(), LEFT_OVER), series(forty.samples(), DRAWN), 1, 1)
+            .orElseThrow();
     AdjustedRow row = row(forty.adjusted(), "base", LEFT_OVER);
     assertThat(row)
         .isEqualTo(
             new AdjustedRow(
-                "base", LEFT_OVER, "bales", "stalk", expected.mean(), expected.plainError(), expected.adjusted(),
-                expected.error(), expected.interval().low(), expected.interval().high()));
+                "base",
+                LEFT_OVER,
+                "bales",
+                "stalk",
+                expected.mean(),
+                expected.plainError(),
+                expected.adjusted(),
+                expected.error(),
+                expected.interval().low(),
+                expected.interval().high()));
     assertThat(row.mean()).isEqualTo(forty.mean(LEFT_OVER));
     assertThat(row.helps()).isTrue();
   }
 
   @Test
   void whatComesInLoadsHasNoKnownMeanAndIsNotAdjusted() {
-    assertThat(forty.adjusted()).extracting(AdjustedRow::measure)
+    assertThat(forty.adjusted())
+        .extracting(AdjustedRow::measure)
         .containsExactly("mass.stalk.fed", LEFT_OVER, "yard.stalk.peak", "money.margin");
     assertThat(forty.find("mass.cane.drawn")).isEmpty();
     assertThat(forty.find("season.cane_line.left_over")).isPresent();
@@ -110,8 +128,9 @@ class CropAdjustmentsTest {
   }
 
   /**
-   * Beside the mean of 400 replications: the adjusted figure of the first 40 lies within five standard errors of it (missed once
-   * in a million with another seed), with an error less than half of the plain one. The drawn crop itself has its mean 1.
+   * Beside the mean of 400 replications: the adjusted figure of the first 40 lies within five
+   * standard errors of it (missed once in a million with another seed), with an error less than
+   * half of the plain one. The drawn crop itself has its mean 1.
    */
   @Test
   void manyReplicationsComeToTheAdjustedFigureOfTheFirst() {
@@ -128,19 +147,28 @@ class CropAdjustmentsTest {
   @Test
   void aComparisonAdjustsDifferencesWithIntervalsThatHoldTogether() {
     CompareAnswer answer =
-        new Compare(source(), PlantChanges.base(), CompareAsk.of("faster", "sooner"), Studied.effort(40, 1))
+        new Compare(
+                source(),
+                PlantChanges.base(),
+                CompareAsk.of("faster", "sooner"),
+                Studied.effort(40, 1))
             .play((done, of) -> {}, () -> false)
             .orElseThrow();
     AdjustedRow row = row(answer.adjusted(), "faster", "money.margin");
-    assertThat(row.mean()).isEqualTo(answer.difference("faster", "money.margin").orElseThrow().difference());
+    assertThat(row.mean())
+        .isEqualTo(answer.difference("faster", "money.margin").orElseThrow().difference());
     double[] base = series(answer.samples().of().get(0), "money.margin");
     double[] faster = series(answer.samples().of().get(1), "money.margin");
     double[] differences = new double[40];
     Arrays.setAll(differences, at -> faster[at] - base[at]);
     ControlVariate expected =
-        ControlVariate.of(differences, series(answer.samples().of().get(0), DRAWN), 1, 2).orElseThrow();
+        ControlVariate.of(differences, series(answer.samples().of().get(0), DRAWN), 1, 2)
+            .orElseThrow();
     assertThat(row.adjusted()).isCloseTo(expected.adjusted(), within(1e-6));
     assertThat(row.low95()).isCloseTo(expected.interval().low(), within(1e-6));
-    assertThat(answer.adjusted()).extracting(AdjustedRow::option).contains("faster", "sooner").doesNotContain("base");
+    assertThat(answer.adjusted())
+        .extracting(AdjustedRow::option)
+        .contains("faster", "sooner")
+        .doesNotContain("base");
   }
 }

@@ -14,8 +14,9 @@ import org.junit.jupiter.api.Test;
 /** A plan that earns more and leaves crop over is not the best without a word. */
 class CropLeftOverTest {
   /**
-   * 60 bales of 500 kg. The day shift feeds 16 t, 32 bales: 1,600 USD of tow less 800 of crop and 5 · 8 · 10 of wages are
-   * 400. The late shift of the next day feeds the other 14 t with ten hands: 1,400 less 700 less 800 is a loss of 100.
+   * 60 bales of 500 kg. The day shift feeds 16 t, 32 bales: 1,600 USD of tow less 800 of crop and 5
+   * · 8 · 10 of wages are 400. The late shift of the next day feeds the other 14 t with ten hands:
+   * 1,400 less 700 less 800 is a loss of 100.
    */
   private static final String PLANT =
       """
@@ -49,22 +50,31 @@ class CropLeftOverTest {
 
   private static SeasonAnswer simulated(String yaml) {
     PlantFile file = PlantFile.of("two.yaml", yaml);
-    PlantOrigin source = new PlantOrigin(file.variants(), "two.yaml", file.contentHash(), "0", List.of());
+    PlantOrigin source =
+        new PlantOrigin(file.variants(), "two.yaml", file.contentHash(), "0", List.of());
     return new Season(
-            List.of(source), new SeasonAsk(List.of(), false), PlantChanges.base(), (of, changes) -> List.of(),
+            List.of(source),
+            new SeasonAsk(List.of(), false),
+            PlantChanges.base(),
+            (of, changes) -> List.of(),
             Studied.effort(2, 1))
         .play((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 
-  /** The 28 bales that base leaves over would add 28 · 400 / 32 = 350 USD at its own margin per bale. */
+  /**
+   * The 28 bales that base leaves over would add 28 · 400 / 32 = 350 USD at its own margin per
+   * bale.
+   */
   @Test
   void theBestMarginIsNotTheBestPlanWhereItLeavesOverMoreThanItGains() {
     SeasonAnswer answer = simulated(PLANT);
     assertThat(answer.mean("base", Measure.MONEY_MARGIN.of())).isCloseTo(400, within(1e-6));
     assertThat(answer.mean("both_days", Measure.MONEY_MARGIN.of())).isCloseTo(300, within(1e-6));
-    assertThat(answer.mean("base", Measure.MONEY_MARGIN_LESS_FORGONE.of())).isCloseTo(50, within(1e-6));
-    assertThat(answer.mean("both_days", Measure.MONEY_MARGIN_LESS_FORGONE.of())).isCloseTo(300, within(1e-6));
+    assertThat(answer.mean("base", Measure.MONEY_MARGIN_LESS_FORGONE.of()))
+        .isCloseTo(50, within(1e-6));
+    assertThat(answer.mean("both_days", Measure.MONEY_MARGIN_LESS_FORGONE.of()))
+        .isCloseTo(300, within(1e-6));
     assertThat(answer.verdict().margin()).isEqualTo("base");
     assertThat(answer.verdict().lessForgone()).isEqualTo("both_days");
   }
@@ -91,18 +101,30 @@ class CropLeftOverTest {
         simulated(PLANT.replace("{stalk: 60 bales}", "{stalk: 30 bales, seed_cotton: 3 bales}"));
     assertThat(answer.mean("base", Measure.SEASON_LINE_FINISHED.of("stalk_line"))).isEqualTo(1);
     assertThat(answer.mean("base", Measure.SEASON_FINISHED.of())).isZero();
-    assertThat(answer.find("base", Measure.MONEY_MARGIN_LESS_FORGONE.of()).orElseThrow().replications()).isZero();
+    assertThat(
+            answer
+                .find("base", Measure.MONEY_MARGIN_LESS_FORGONE.of())
+                .orElseThrow()
+                .replications())
+        .isZero();
     assertThat(answer.verdict().lessForgone()).isEmpty();
   }
 
-  /** What the first line leaves over the second works off on the next day: the crop is finished, and nothing is forgone. */
+  /**
+   * What the first line leaves over the second works off on the next day: the crop is finished, and
+   * nothing is forgone.
+   */
   @Test
   void aCropThatSeveralLinesWorkIsFinishedByTheLastOfThem() {
     String text =
         PLANT
-            .replace("cotton_line: {crop: seed_cotton, feed: gin_feeder,", "cotton_line: {crop: stalk, feed: feeder,")
+            .replace(
+                "cotton_line: {crop: seed_cotton, feed: gin_feeder,",
+                "cotton_line: {crop: stalk, feed: feeder,")
             .replace("gin_feeder: {rate: 2 t/h, to: lint}", "feeder: {rate: 2 t/h, to: tow}")
-            .replace("{line: stalk_line, from: 2027-03-02, to: 2027-03-02", "{line: cotton_line, from: 2027-03-02, to: 2027-03-02");
+            .replace(
+                "{line: stalk_line, from: 2027-03-02, to: 2027-03-02",
+                "{line: cotton_line, from: 2027-03-02, to: 2027-03-02");
     SeasonAnswer answer = simulated(text);
     assertThat(answer.mean("both_days", Measure.SEASON_LEFT_OVER.of("stalk_line"))).isEqualTo(28);
     assertThat(answer.mean("both_days", Measure.SEASON_LEFT_OVER.of("cotton_line"))).isZero();

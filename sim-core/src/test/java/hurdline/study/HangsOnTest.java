@@ -31,10 +31,13 @@ class HangsOnTest {
   private static final String LESS_OVERHEAD =
       "\n  less_overhead:\n    cost: 6000 USD\n    life: 2 yr\n    salvage: 1000 USD\n"
           + "    with: {money: {overhead: 80000 USD/yr}}\n";
+
   /** 89 days of 10 000 USD a year, at a month of a twelfth of 365.25 days. */
   private static final double YEARLY = 10_000 * 89 / 365.25;
+
   /** What 1 USD at the end of each calendar is worth. */
-  private static final double EACH = Math.pow(1.08, -89 / 365.25) + Math.pow(1.08, -1 - 89 / 365.25);
+  private static final double EACH =
+      Math.pow(1.08, -89 / 365.25) + Math.pow(1.08, -1 - 89 / 365.25);
 
   private static PlantOrigin source() throws IOException {
     String text = Files.readString(SMALL).replace("discount_rate: 9 %/yr", "discount_rate: 8 %/yr");
@@ -42,10 +45,17 @@ class HangsOnTest {
     return new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", file.warnings());
   }
 
-  private static Compare asked(Optional<List<InputRange>> tornado, String... keys) throws IOException {
+  private static Compare asked(Optional<List<InputRange>> tornado, String... keys)
+      throws IOException {
     CompareAsk ask =
         new CompareAsk(
-            List.of("less_overhead"), OptionalDouble.empty(), OptionalInt.of(2), false, tornado, Arrays.asList(keys), Optional.empty());
+            List.of("less_overhead"),
+            OptionalDouble.empty(),
+            OptionalInt.of(2),
+            false,
+            tornado,
+            Arrays.asList(keys),
+            Optional.empty());
     return new Compare(source(), PlantChanges.base(), ask, Studied.effort(3, 2));
   }
 
@@ -71,8 +81,10 @@ class HangsOnTest {
     double as = answer.worth("less_overhead", Quantity.NET_PRESENT_VALUE).orElseThrow().mean();
     assertThat(as).isCloseTo(worth(YEARLY, 6_000), within(0.01));
     List<TornadoRow> rows = answer.further().tornado();
-    assertThat(rows.get(0).netPresentValueAtLow()).isCloseTo(worth(0.8 * YEARLY, 6_000), within(0.01));
-    assertThat(rows.get(0).netPresentValueAtHigh()).isCloseTo(worth(1.2 * YEARLY, 6_000), within(0.01));
+    assertThat(rows.get(0).netPresentValueAtLow())
+        .isCloseTo(worth(0.8 * YEARLY, 6_000), within(0.01));
+    assertThat(rows.get(0).netPresentValueAtHigh())
+        .isCloseTo(worth(1.2 * YEARLY, 6_000), within(0.01));
     assertThat(rows.get(0).low()).isEqualTo(0.8);
     assertThat(rows.get(0).unit()).isEqualTo("x");
     assertThat(rows.get(1).netPresentValueAtLow()).isCloseTo(2 * YEARLY - 5_000, within(0.01));
@@ -94,12 +106,16 @@ class HangsOnTest {
     assertThat(row.value()).isCloseTo(brought, within(2e-3 * brought));
     assertThat(row.unit()).isEqualTo("USD");
     assertThat(row.inFile()).isEqualTo(6_000);
-    assertThat(plays[0]).as("base and option three times, and two lives of two calendars of the base, priced again for the option").isEqualTo(6 + 4);
+    assertThat(plays[0])
+        .as(
+            "base and option three times, and two lives of two calendars of the base, priced again for the option")
+        .isEqualTo(6 + 4);
   }
 
   @Test
   void aKeyThatBothPlantsHaveIsScaledInBoth() throws IOException {
-    BreakEvenRow row = played(asked(Optional.empty(), "money.overhead")).further().breakEven().get(0);
+    BreakEvenRow row =
+        played(asked(Optional.empty(), "money.overhead")).further().breakEven().get(0);
     double factor = (6_000 - 1_000 / (1.08 * 1.08)) / (YEARLY * EACH);
     assertThat(row.value()).isCloseTo(90_000 * factor, within(2e-3 * 90_000 * factor));
     assertThat(row.unit()).isEqualTo("USD/yr");
@@ -120,9 +136,15 @@ class HangsOnTest {
   void whatAnotherOptionCostsIsNotAskedOfAnOption() throws IOException {
     CompareAsk ask =
         new CompareAsk(
-            List.of("less_overhead", "bigger_mill"), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(),
-            List.of("options.less_overhead.cost", "options.*.cost"), Optional.empty());
-    CompareAnswer answer = played(new Compare(source(), PlantChanges.base(), ask, Studied.effort(3, 2)));
+            List.of("less_overhead", "bigger_mill"),
+            OptionalDouble.empty(),
+            OptionalInt.of(2),
+            false,
+            Optional.empty(),
+            List.of("options.less_overhead.cost", "options.*.cost"),
+            Optional.empty());
+    CompareAnswer answer =
+        played(new Compare(source(), PlantChanges.base(), ask, Studied.effort(3, 2)));
     assertThat(answer.further().breakEven())
         .extracting(BreakEvenRow::option, BreakEvenRow::input)
         .containsExactly(
@@ -130,8 +152,9 @@ class HangsOnTest {
             tuple("less_overhead", "options.*.cost"),
             tuple("bigger_mill", "options.*.cost"));
     assertThatThrownBy(() -> asked(Optional.empty(), "options.bigger_mill.cost"))
-        .hasMessage("small.yaml: options.bigger_mill.cost is of an option that is not compared;"
-            + " expected a key of the plant or of a compared option");
+        .hasMessage(
+            "small.yaml: options.bigger_mill.cost is of an option that is not compared;"
+                + " expected a key of the plant or of a compared option");
   }
 
   @Test
@@ -148,7 +171,8 @@ class HangsOnTest {
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("money.overhed")
         .hasMessageContaining("\"overhead\"");
-    assertThatThrownBy(() -> asked(Optional.of(List.of(InputRange.around("products.fibre.price", 0.2)))))
+    assertThatThrownBy(
+            () -> asked(Optional.of(List.of(InputRange.around("products.fibre.price", 0.2)))))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("products.fibre.price");
     assertThatThrownBy(
@@ -156,11 +180,17 @@ class HangsOnTest {
         .hasMessage("small.yaml: money.wage changes nothing; expected an input that does");
   }
 
-  /** The option sets the key, so at either end both plants have that value and nothing is left to be worth anything. */
+  /**
+   * The option sets the key, so at either end both plants have that value and nothing is left to be
+   * worth anything.
+   */
   @Test
   void aKeyThatTheOptionSetsIsRefusedWhereBothEndsTakeItsPlace() throws IOException {
     assertThatThrownBy(
-            () -> asked(Optional.of(List.of(new InputRange("money.overhead", "70000 USD/yr", "90000 USD/yr")))))
+            () ->
+                asked(
+                    Optional.of(
+                        List.of(new InputRange("money.overhead", "70000 USD/yr", "90000 USD/yr")))))
         .isInstanceOf(ProblemsException.class)
         .hasMessage(
             "small.yaml: \"base\" and \"less_overhead\" are the same plant at both ends of money.overhead, for the varied"

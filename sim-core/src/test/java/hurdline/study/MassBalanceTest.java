@@ -14,18 +14,21 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The mass balance closes from the rows of {@code measures.csv} alone, as-is and dry: what came over the scale was lost, fed or is
- * still on hand; what was fed was made, went to waste or the air, was dried off, or lies in a bin.
+ * The mass balance closes from the rows of {@code measures.csv} alone, as-is and dry: what came
+ * over the scale was lost, fed or is still on hand; what was fed was made, went to waste or the
+ * air, was dried off, or lies in a bin.
  */
 class MassBalanceTest {
   private static final double TONNE_KG = 1000;
+
   /** Of all that was weighed in; the sums have some thousand terms. */
   private static final double ROUNDING = 1e-9;
 
   private static final Map<String, RunAnswer> RUNS = new HashMap<>();
 
   private static RunAnswer run(String plant) {
-    return RUNS.computeIfAbsent(plant, name -> Studied.run(Path.of("../line-configs/" + name), Studied.effort(2, 1)));
+    return RUNS.computeIfAbsent(
+        plant, name -> Studied.run(Path.of("../line-configs/" + name), Studied.effort(2, 1)));
   }
 
   /** The sum of the rows of one replication that hold one of the measures. */
@@ -34,7 +37,8 @@ class MassBalanceTest {
         .filter(
             at ->
                 Measure.find(samples.measures().get(at).measure())
-                    .filter(match -> List.of(measures).contains(match.measure()) && match.dry() == dry)
+                    .filter(
+                        match -> List.of(measures).contains(match.measure()) && match.dry() == dry)
                     .isPresent())
         .mapToDouble(at -> samples.values()[replication][at])
         .sum();
@@ -56,7 +60,9 @@ class MassBalanceTest {
         double fedT = sum(samples, replication, dry, Measure.MASS_FED);
         double leftT = madeT(samples, replication, dry);
         double binsT = sum(samples, replication, dry, Measure.BIN_LEVEL_END);
-        assertThat(Math.abs(fedT - leftT - binsT)).as("%s of replication %d", dry, replication).isLessThan(ROUNDING * fedT);
+        assertThat(Math.abs(fedT - leftT - binsT))
+            .as("%s of replication %d", dry, replication)
+            .isLessThan(ROUNDING * fedT);
         assertThat(binsT).as("without what lies in bins the balance stays open").isGreaterThan(1);
       }
     }
@@ -70,15 +76,24 @@ class MassBalanceTest {
       for (int replication = 0; replication < 2; replication++) {
         for (boolean dry : new boolean[] {false, true}) {
           Samples only = ofCrop(answer.samples(), crop.name());
-          double inT = sum(only, replication, dry, Measure.MASS_ON_HAND_AT_START, Measure.MASS_WEIGHED_IN);
+          double inT =
+              sum(only, replication, dry, Measure.MASS_ON_HAND_AT_START, Measure.MASS_WEIGHED_IN);
           double outT =
-              sum(only, replication, dry, Measure.MASS_LOST_IN_YARD, Measure.MASS_FED, Measure.MASS_ON_HAND_AT_END);
+              sum(
+                  only,
+                  replication,
+                  dry,
+                  Measure.MASS_LOST_IN_YARD,
+                  Measure.MASS_FED,
+                  Measure.MASS_ON_HAND_AT_END);
           assertThat(inT).isPositive();
           assertThat(Math.abs(inT - outT)).as(crop.name()).isLessThan(ROUNDING * inT);
         }
       }
     }
-    assertThat(answer.mean(Measure.MASS_ON_HAND_AT_END.of("stalk"))).as("without it the balance stays open").isGreaterThan(1);
+    assertThat(answer.mean(Measure.MASS_ON_HAND_AT_END.of("stalk")))
+        .as("without it the balance stays open")
+        .isGreaterThan(1);
   }
 
   private static Samples ofCrop(Samples all, String crop) {

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 
 /** The shipped example: a yard of 4,200 bales, a bin of 9 t, a calendar of 362 days. */
 class MeasureBoundsTest {
-  private static final CompiledPlant STAGE = CompiledPlant.of(Studied.source(Studied.EXAMPLE).variants().with());
+  private static final CompiledPlant STAGE =
+      CompiledPlant.of(Studied.source(Studied.EXAMPLE).variants().with());
 
   private static Interval cut(Measure measure, String of, double... values) {
     ReplicationResults figures = new ReplicationResults();
@@ -26,7 +27,8 @@ class MeasureBoundsTest {
 
   private static Interval cut(Measure measure, double... values) {
     Outcome.Column column = new Outcome.Column(measure.of(), measure, "");
-    return new MeasureBounds(STAGE.plant(), new ReplicationResults()).cut(column, Summary.of(values));
+    return new MeasureBounds(STAGE.plant(), new ReplicationResults())
+        .cut(column, Summary.of(values));
   }
 
   /** Mean 4,190, s 10, t of 2 degrees of freedom 4.303: 4,165.2 to 4,214.8. */
@@ -53,7 +55,8 @@ class MeasureBoundsTest {
 
   @Test
   void aHandCountedTwiceMayWorkMoreHoursThanTheCalendarHas() {
-    assertThat(cut(Measure.CREW_LABOR_HOURS, "stalk_line", 0, 8000, 8688).high()).isGreaterThan(24 * 362);
+    assertThat(cut(Measure.CREW_LABOR_HOURS, "stalk_line", 0, 8000, 8688).high())
+        .isGreaterThan(24 * 362);
   }
 
   @Test
@@ -69,7 +72,10 @@ class MeasureBoundsTest {
     assertThat(cut(Measure.MASS_DRAWN_OVER_MEAN, "stalk", 0.8, 0.9, 0.99).high()).isGreaterThan(1);
   }
 
-  /** What is left over would have earned the line's margin a bale: no less than nothing if that never is. */
+  /**
+   * What is left over would have earned the line's margin a bale: no less than nothing if that
+   * never is.
+   */
   @Test
   void cropLeftOverIsWorthNoLessThanNothingWhereItsLineAlwaysEarns() {
     assertThat(notEarned(5).low()).isZero();
@@ -80,7 +86,8 @@ class MeasureBoundsTest {
     ReplicationResults figures = new ReplicationResults();
     List<Outcome.Column> columns =
         List.of(
-            new Outcome.Column("season.stalk_line.margin_forgone", Measure.SEASON_MARGIN_FORGONE, ""),
+            new Outcome.Column(
+                "season.stalk_line.margin_forgone", Measure.SEASON_MARGIN_FORGONE, ""),
             new Outcome.Column("money.stalk_line.margin", Measure.MONEY_LINE_MARGIN, ""));
     figures.add(columns, new double[] {0, 9});
     figures.add(columns, new double[] {0, leastMargin});

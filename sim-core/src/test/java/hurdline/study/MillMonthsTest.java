@@ -15,7 +15,10 @@ import org.junit.jupiter.api.Test;
 class MillMonthsTest {
   private static CompareAnswer answer;
 
-  /** No initial value of the class: the players' threads call back into it and would wait for it to end. */
+  /**
+   * No initial value of the class: the players' threads call back into it and would wait for it to
+   * end.
+   */
   @BeforeAll
   static void aComparisonIsPlayed() {
     answer =
@@ -51,7 +54,9 @@ class MillMonthsTest {
           String measure = "machine.mill.screen." + screen + "." + what;
           double year = year(option, measure);
           assertThat(year).isPositive();
-          assertThat(months(option, measure)).as(option + " " + measure).isCloseTo(year, within(1e-6 * year));
+          assertThat(months(option, measure))
+              .as(option + " " + measure)
+              .isCloseTo(year, within(1e-6 * year));
         }
       }
     }

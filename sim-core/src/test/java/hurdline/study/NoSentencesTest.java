@@ -18,11 +18,15 @@ class NoSentencesTest {
   private static final Pattern LITERAL = Pattern.compile("\"(?:[^\"\\\\\n]|\\\\.)*\"");
   private static final Pattern COMMENT = Pattern.compile("/\\*.*?\\*/|//[^\n]*", Pattern.DOTALL);
   private static final Pattern SENTENCE = Pattern.compile("\\b[a-z]+ [a-z]+ [a-z]+\\b");
-  private static final Pattern MESSAGE = Pattern.compile("Exception\\(|refusal\\(|wrong\\(|unlike\\(");
+  private static final Pattern MESSAGE =
+      Pattern.compile("Exception\\(|refusal\\(|wrong\\(|unlike\\(");
 
   private static List<String> sentences(String source) {
     String code = COMMENT.matcher(source).replaceAll("");
-    String masked = LITERAL.matcher(code).replaceAll(found -> "\"" + "x".repeat(found.group().length() - 2) + "\"");
+    String masked =
+        LITERAL
+            .matcher(code)
+            .replaceAll(found -> "\"" + "x".repeat(found.group().length() - 2) + "\"");
     List<String> found = new ArrayList<>();
     int from = 0;
     while (from < code.length()) {
@@ -55,7 +59,13 @@ class NoSentencesTest {
 
   @Test
   void aSentenceIsSeenAndAMessageIsNot() {
-    assertThat(sentences("notes.add(\"Wet bales heat and rot; beware\"); // so it goes\nreturn \"a-b\";")).hasSize(1);
-    assertThat(sentences("throw source.refusal(\"the file has no options\", \"an entry under options\");")).isEmpty();
+    assertThat(
+            sentences(
+                "notes.add(\"Wet bales heat and rot; beware\"); // so it goes\nreturn \"a-b\";"))
+        .hasSize(1);
+    assertThat(
+            sentences(
+                "throw source.refusal(\"the file has no options\", \"an entry under options\");"))
+        .isEmpty();
   }
 }

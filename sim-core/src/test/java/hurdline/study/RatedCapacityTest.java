@@ -12,7 +12,10 @@ import org.junit.jupiter.api.Test;
 /** Rated and expected capacity against sums done by hand. */
 class RatedCapacityTest {
   private static Capacity.Line line(CheckAnswer answer, String name) {
-    return answer.capacity().lines().stream().filter(l -> l.line().equals(name)).findFirst().orElseThrow();
+    return answer.capacity().lines().stream()
+        .filter(l -> l.line().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Capacity.Machine machine(Capacity.Line line, String name) {
@@ -23,12 +26,13 @@ class RatedCapacityTest {
    * By hand for one tonne of the mean bale (shares of mass, water with its component), stalk 12.5 %
    * moist: long 0.19, short 0.08, hurd 0.64, fines 0.09.
    *
-   * <p>incline_1 sends 0.45·0.09 + 0.015·0.64 = 0.0501 to the cyclone. The saw gets hurd 0.6304, fines
-   * 0.0495, long 0.19, short 0.08; 8 % of long becomes short: long 0.1748, short 0.0952; to the bin go
-   * 0.88·0.6304 + 0.35·0.0495 + 0.06·0.0952 + 0.01·0.1748 = 0.579537. incline_2 gets hurd 0.075648 and
-   * fines 0.032175; the factor on hurd at 12.5 % is 1 − 0.15·0.5/6 = 0.9875: 0.55·0.9875·0.075648 +
-   * 0.3·0.032175 = 0.0507393 to the bin. The lint cleaner gets hurd 0.0345617, fines 0.0225225 and
-   * sends 0.85·0.0345617 + 0.55·0.0225225 = 0.0417648. The mill's load is the sum, 0.672041.
+   * <p>incline_1 sends 0.45·0.09 + 0.015·0.64 = 0.0501 to the cyclone. The saw gets hurd 0.6304,
+   * fines 0.0495, long 0.19, short 0.08; 8 % of long becomes short: long 0.1748, short 0.0952; to
+   * the bin go 0.88·0.6304 + 0.35·0.0495 + 0.06·0.0952 + 0.01·0.1748 = 0.579537. incline_2 gets
+   * hurd 0.075648 and fines 0.032175; the factor on hurd at 12.5 % is 1 − 0.15·0.5/6 = 0.9875:
+   * 0.55·0.9875·0.075648 + 0.3·0.032175 = 0.0507393 to the bin. The lint cleaner gets hurd
+   * 0.0345617, fines 0.0225225 and sends 0.85·0.0345617 + 0.55·0.0225225 = 0.0417648. The mill's
+   * load is the sum, 0.672041.
    *
    * <p>Its motor passes 25 hp · 0.8 = 14.914 kW on e = 12·(6/d)^0.75 kWh/t: coarse (20 mm) 4.8641,
    * medium 12, fine (2 mm) 27.3541 kWh/t; with the mix 0.35, 0.5, 0.15 that is 11.8056 kWh/t and
@@ -36,7 +40,8 @@ class RatedCapacityTest {
    */
   @Test
   void theMillHoldsTheExampleOnPaperAsByHand() {
-    var stalk = line(RatedCapacity.of(Studied.source(Studied.EXAMPLE), PlantChanges.base()), "stalk_line");
+    var stalk =
+        line(RatedCapacity.of(Studied.source(Studied.EXAMPLE), PlantChanges.base()), "stalk_line");
     assertThat(stalk.limits().rated().machines()).containsExactly("mill");
     assertThat(machine(stalk, "dust_cyclone").loadTPerT()).isCloseTo(0.0501, within(1e-6));
     assertThat(machine(stalk, "mill").loadTPerT()).isCloseTo(0.672041, within(2e-6));
@@ -48,10 +53,13 @@ class RatedCapacityTest {
     assertThat(machine(stalk, "stalk_fans").ratedTPerH()).isNaN();
   }
 
-  /** 23 weeks of 5 days less one closed at 8 h, and 15 weeks less two closed at 16 h: 912 + 1,168. */
+  /**
+   * 23 weeks of 5 days less one closed at 8 h, and 15 weeks less two closed at 16 h: 912 + 1,168.
+   */
   @Test
   void theScheduledHoursAreThoseOfTheCalendar() {
-    var stalk = line(RatedCapacity.of(Studied.source(Studied.EXAMPLE), PlantChanges.base()), "stalk_line");
+    var stalk =
+        line(RatedCapacity.of(Studied.source(Studied.EXAMPLE), PlantChanges.base()), "stalk_line");
     assertThat(stalk.scheduledHours()).isEqualTo(2080);
   }
 
@@ -88,7 +96,10 @@ class RatedCapacityTest {
     assertThat(stalk.limits().rated().machines()).containsExactly("saw");
   }
 
-  /** mill_orders.md: 3 t of fine at 1 t/h and 4 t of coarse at 4 t/h take 4 h, then the mill stands still. */
+  /**
+   * mill_orders.md: 3 t of fine at 1 t/h and 4 t of coarse at 4 t/h take 4 h, then the mill stands
+   * still.
+   */
   @Test
   void aMillWithOrdersRunsOnTheirScreens() {
     var stalk = exact("mill_orders");
@@ -97,8 +108,8 @@ class RatedCapacityTest {
   }
 
   /**
-   * then_mix.md: 7 t of coarse at 4 t/h in 1.75 h, and for the other 13.25 h the mix at 1/(0.6/4 + 0.4/2)
-   * = 20/7 t/h.
+   * then_mix.md: 7 t of coarse at 4 t/h in 1.75 h, and for the other 13.25 h the mix at 1/(0.6/4 +
+   * 0.4/2) = 20/7 t/h.
    */
   @Test
   void whatIsLeftOfTheHoursGoesByWhatFollowsTheOrders() {
@@ -116,10 +127,11 @@ class RatedCapacityTest {
   }
 
   /**
-   * The starter plant, by hand for one tonne: 0.63·0.94 + 0.09·0.8 + 0.08·0.1 + 0.2·0.02 = 0.6762 t reach
-   * the mill, whose 15 hp·0.8 on 11 kWh/t pass 0.813491 t/h: 1.20303 t/h fed. A bag of 113.398 kg takes
-   * 0.139397 h at that pace and, with one spout and no bin between, 13/3 min more: 0.535859 t/h milled,
-   * 0.792457 t/h fed. The simulation gives 0.8122 t/h, since the bin ends the season 6 t fuller.
+   * The starter plant, by hand for one tonne: 0.63·0.94 + 0.09·0.8 + 0.08·0.1 + 0.2·0.02 = 0.6762 t
+   * reach the mill, whose 15 hp·0.8 on 11 kWh/t pass 0.813491 t/h: 1.20303 t/h fed. A bag of
+   * 113.398 kg takes 0.139397 h at that pace and, with one spout and no bin between, 13/3 min more:
+   * 0.535859 t/h milled, 0.792457 t/h fed. The simulation gives 0.8122 t/h, since the bin ends the
+   * season 6 t fuller.
    */
   @Test
   void theStarterPlantIsExpectedToBeFedWhatItIsFed() {

@@ -36,7 +36,8 @@ class RunTest {
     base = Studied.run(Studied.EXAMPLE, Studied.effort(REPLICATIONS, 2));
   }
 
-  private static RunSettings until(String measure, double halfWidth, boolean relative, int threads) {
+  private static RunSettings until(
+      String measure, double halfWidth, boolean relative, int threads) {
     Precision aim = new Precision(measure, halfWidth, relative, measure + ":aim");
     return new RunSettings(2, Optional.of(aim), 1, threads, Optional.empty());
   }
@@ -47,7 +48,8 @@ class RunTest {
       RunAnswer other = Studied.run(Studied.EXAMPLE, Studied.effort(REPLICATIONS, threads));
       assertThat(other.samples().values()).isDeepEqualTo(base.samples().values());
       for (RecordComponent part : RunAnswer.class.getRecordComponents()) {
-        if (part.getType() != Samples.class) { // compared above; its arrays are equal only to themselves
+        if (part.getType()
+            != Samples.class) { // compared above; its arrays are equal only to themselves
           assertThat(value(part, other)).as(part.getName()).isEqualTo(value(part, base));
         }
       }
@@ -72,8 +74,7 @@ class RunTest {
   @Test
   void moreReplicationsBeginWithTheSameOnes() {
     RunAnswer fewer = Studied.run(Studied.EXAMPLE, Studied.effort(2, 1));
-    assertThat(fewer.samples().values())
-        .isDeepEqualTo(Arrays.copyOf(base.samples().values(), 2));
+    assertThat(fewer.samples().values()).isDeepEqualTo(Arrays.copyOf(base.samples().values(), 2));
   }
 
   /** P6: within 1e-9 of the hours, which is rounding of some ten thousand sums. */
@@ -173,7 +174,8 @@ class RunTest {
               .filter(e -> e.from().equals("feeder"))
               .mapToDouble(e -> e.tPerH())
               .sum();
-      assertThat(fed).isCloseTo(base.mean(Measure.LINE_THROUGHPUT.of(flow.line())), within(0.05 * fed));
+      assertThat(fed)
+          .isCloseTo(base.mean(Measure.LINE_THROUGHPUT.of(flow.line())), within(0.05 * fed));
     }
   }
 
@@ -195,7 +197,9 @@ class RunTest {
     assertThat(students).isNotEmpty();
     for (SummaryRow row : students) {
       boolean cut = row.interval().endsWith(" cut");
-      assertThat(row.low95()).as(row.measure()).isEqualTo(cut ? 0 : Intervals.mean95(series(row.measure())).low());
+      assertThat(row.low95())
+          .as(row.measure())
+          .isEqualTo(cut ? 0 : Intervals.mean95(series(row.measure())).low());
       assertThat(cut || row.unit().startsWith("USD")).as(row.measure()).isTrue();
     }
     assertThat(base.assumptions())
@@ -214,7 +218,8 @@ class RunTest {
     RunAnswer three = Studied.run(Studied.SMALL, until(fed, half, false, 3));
     assertThat(one.samples().values()).isDeepEqualTo(three.samples().values());
     assertThat(one.header().replications()).isGreaterThan(40);
-    assertThat(one.find(fed).map(row -> (row.high95() - row.low95()) / 2).orElseThrow()).isLessThanOrEqualTo(half);
+    assertThat(one.find(fed).map(row -> (row.high95() - row.low95()) / 2).orElseThrow())
+        .isLessThanOrEqualTo(half);
     assertThat(one.header().stopped()).isFalse();
     assertThat(aim(one).outcome()).isEqualTo(RunFact.Aim.Outcome.REACHED);
   }
@@ -232,12 +237,24 @@ class RunTest {
 
           @Override
           public void says(RunFact.AimOutOfReach fact) {
-            told.add(finished + " done: " + fact.said() + " takes over 10,000: " + (fact.needed() > fact.most()));
+            told.add(
+                finished
+                    + " done: "
+                    + fact.said()
+                    + " takes over 10,000: "
+                    + (fact.needed() > fact.most()));
           }
         };
-    Run run = new Run(Studied.source(Studied.SMALL), PlantChanges.base(), until("mass.stalk.fed", 1e-6, true, 2));
+    Run run =
+        new Run(
+            Studied.source(Studied.SMALL),
+            PlantChanges.base(),
+            until("mass.stalk.fed", 1e-6, true, 2));
     RunAnswer answer = run.play(progress, () -> finished.get() >= 60).orElseThrow();
-    assertThat(told).singleElement().asString().startsWith("40 done: mass.stalk.fed:aim takes over 10,000: true");
+    assertThat(told)
+        .singleElement()
+        .asString()
+        .startsWith("40 done: mass.stalk.fed:aim takes over 10,000: true");
     assertThat(aim(answer).outcome()).isEqualTo(RunFact.Aim.Outcome.NOT_REACHED);
     assertThat(aim(answer).unit()).isEqualTo("t");
     assertThat(aim(answer).needed()).isGreaterThan(10_000);
@@ -253,8 +270,7 @@ class RunTest {
 
   @Test
   void anAimForAnUnknownMeasureNamesTheNearest() {
-    assertThatThrownBy(
-            () -> Studied.run(Studied.EXAMPLE, until("mass.stalc.fed", 0.1, true, 1)))
+    assertThatThrownBy(() -> Studied.run(Studied.EXAMPLE, until("mass.stalc.fed", 0.1, true, 1)))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("perhaps \"mass.stalk.fed\"");
   }

@@ -22,13 +22,19 @@ class SafetyFactsTest {
     return PlantFile.read(Studied.EXAMPLE).variants().with(changes);
   }
 
-  /** 15 % for bales; the report goes by the limit that the warning names, on whichever side of it the moisture lies. */
+  /**
+   * 15 % for bales; the report goes by the limit that the warning names, on whichever side of it
+   * the moisture lies.
+   */
   @ParameterizedTest
   @CsvSource({"14.9 %, false", "15.1 %, true", "17 %, true", "21 %, true"})
   void balesAreWetWhereTheWarningSaysSo(String moisture, boolean wet) {
     Change change = new Change.Value("crops.stalk.moisture", moisture);
     assertThat(of(change).contains(new SafetyFact.WetBales(List.of("stalk")))).isEqualTo(wet);
-    assertThat(Warnings.of(plant(change)).stream().filter(warning -> warning.toString().contains("wetter than 15 %")).count())
+    assertThat(
+            Warnings.of(plant(change)).stream()
+                .filter(warning -> warning.toString().contains("wetter than 15 %"))
+                .count())
         .isEqualTo(wet ? 1 : 0);
   }
 
@@ -42,6 +48,9 @@ class SafetyFactsTest {
   @Test
   void longAndNightShiftsAreNamed() {
     assertThat(of())
-        .anyMatch(fact -> fact instanceof SafetyFact.LongShifts shifts && shifts.shifts().containsAll(List.of("gin_day", "gin_night")));
+        .anyMatch(
+            fact ->
+                fact instanceof SafetyFact.LongShifts shifts
+                    && shifts.shifts().containsAll(List.of("gin_day", "gin_night")));
   }
 }

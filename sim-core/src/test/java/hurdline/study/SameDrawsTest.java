@@ -51,13 +51,18 @@ class SameDrawsTest {
     Played base = play(example());
     Played bigger = play(example(new Change.Named("bigger_mill")));
     String left = Measure.SEASON_LEFT_OVER.of("stalk_line");
-    assertThat(bigger.values.get(left)).as("the option matters").isNotEqualTo(base.values.get(left));
+    assertThat(bigger.values.get(left))
+        .as("the option matters")
+        .isNotEqualTo(base.values.get(left));
     for (String measure :
         List.of(
             Measure.INTAKE_WEIGHED_IN.of("seed_cotton"),
             Measure.MASS_WEIGHED_IN.of("seed_cotton"),
             Measure.MASS_WEIGHED_IN.dryOf("seed_cotton"))) {
-      assertThat(bigger.values.get(measure)).as(measure).isPositive().isEqualTo(base.values.get(measure));
+      assertThat(bigger.values.get(measure))
+          .as(measure)
+          .isPositive()
+          .isEqualTo(base.values.get(measure));
     }
   }
 

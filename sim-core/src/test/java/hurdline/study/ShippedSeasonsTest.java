@@ -17,7 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every file of season plans that comes along is right under each of its plans, and can be played. */
+/**
+ * Every file of season plans that comes along is right under each of its plans, and can be played.
+ */
 class ShippedSeasonsTest {
   private static final Path FOLDER = Path.of("../line-configs/seasons");
 
@@ -38,11 +40,16 @@ class ShippedSeasonsTest {
   void everyPlanCanBePlayed(Path path) {
     PlantFile file = PlantFile.read(path);
     PlantOrigin source =
-        new PlantOrigin(file.variants(), path.getFileName().toString(), file.contentHash(), "0", List.of());
-    Season.Warnings warnings =
-        (of, changes) -> file.warnings(changes.toArray(Change[]::new));
+        new PlantOrigin(
+            file.variants(), path.getFileName().toString(), file.contentHash(), "0", List.of());
+    Season.Warnings warnings = (of, changes) -> file.warnings(changes.toArray(Change[]::new));
     SeasonAnswer answer =
-        new Season(List.of(source), new SeasonAsk(List.of(), false), PlantChanges.base(), warnings, Studied.effort(1, 1))
+        new Season(
+                List.of(source),
+                new SeasonAsk(List.of(), false),
+                PlantChanges.base(),
+                warnings,
+                Studied.effort(1, 1))
             .play((done, of) -> {}, () -> false)
             .orElseThrow();
     assertThat(answer.plans()).hasSizeBetween(3, 5);
@@ -60,7 +67,9 @@ class ShippedSeasonsTest {
     PlantOrigin source = new PlantOrigin(file.variants(), "rented.yaml", "", "0", List.of());
     SeasonAnswer answer =
         new Season(
-                List.of(source), new SeasonAsk(List.of("base", "by_the_ton"), false), PlantChanges.base(),
+                List.of(source),
+                new SeasonAsk(List.of("base", "by_the_ton"), false),
+                PlantChanges.base(),
                 (of, changes) -> List.of(),
                 Studied.effort(2, 1))
             .play((done, of) -> {}, () -> false)
@@ -69,7 +78,8 @@ class ShippedSeasonsTest {
     for (String plan : List.of("base", "by_the_ton")) {
       assertThat(answer.mean(plan, Measure.MONEY_MARGIN.of())).isEqualTo(margin);
       assertThat(
-              answer.mean(plan, Measure.MONEY_OWNER.of()) + answer.mean(plan, Measure.MONEY_TENANT.of()))
+              answer.mean(plan, Measure.MONEY_OWNER.of())
+                  + answer.mean(plan, Measure.MONEY_TENANT.of()))
           .isCloseTo(margin, org.assertj.core.api.Assertions.within(1e-6));
     }
     assertThat(answer.mean("base", Measure.MONEY_RENT.of()))

@@ -35,10 +35,15 @@ public final class Studied {
 
   public static PlantChanges set(String path, String value) {
     return new PlantChanges(
-        PlantChanges.baseName(), List.of(path + "=" + value), List.of(new Change.Value(path, value)));
+        PlantChanges.baseName(),
+        List.of(path + "=" + value),
+        List.of(new Change.Value(path, value)));
   }
 
-  /** The small plant's first days alone: a replication of it takes a fraction of a millisecond a day. */
+  /**
+   * The small plant's first days alone: a replication of it takes a fraction of a millisecond a
+   * day.
+   */
   public static PlantChanges smallUntil(String lastDay) {
     List<Change> changes =
         List.of(new Change.Value("calendar.to", lastDay), new Change.Value("season.0.to", lastDay));
@@ -48,7 +53,13 @@ public final class Studied {
   /** Of these options, with two lives of each. */
   public static CompareAsk ask(String... among) {
     return new CompareAsk(
-        List.of(among), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(), List.of(), Optional.empty());
+        List.of(among),
+        OptionalDouble.empty(),
+        OptionalInt.of(2),
+        false,
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
   }
 
   public static RunSettings effort(int replications, int threads) {

@@ -27,9 +27,14 @@ class YardCostTest {
   private static final int SEASONS = 12;
   private static final String STACKED = "stack: {long: 4, wide: 2, high: 5, lane: 6 m}";
   private static final String GROUND_THEN_ROOF =
-      "{ground: {holds: 200 bales, loss: 30 %/month, " + STACKED + ", cost: 14 USD/m2}, roof: {holds: 100 bales}}";
+      "{ground: {holds: 200 bales, loss: 30 %/month, "
+          + STACKED
+          + ", cost: 14 USD/m2}, roof: {holds: 100 bales}}";
 
-  /** A field of some 420 bales, hauled by two trucks to two hands; the line works 2 bales an hour from the fifth day on. */
+  /**
+   * A field of some 420 bales, hauled by two trucks to two hands; the line works 2 bales an hour
+   * from the fifth day on.
+   */
   private static String yard(String places) {
     return """
         hurdline: 1
@@ -67,7 +72,8 @@ class YardCostTest {
 
   private static YardAnswer sized(String yaml, int seasons, String... place) {
     YardAsk ask =
-        new YardAsk(Optional.empty(), Arrays.stream(place).findFirst(), 0.2, OptionalDouble.empty(), false);
+        new YardAsk(
+            Optional.empty(), Arrays.stream(place).findFirst(), 0.2, OptionalDouble.empty(), false);
     return new YardSizing(source(yaml), PlantChanges.base(), Studied.effort(seasons, 2), ask)
         .play((done, of) -> {}, () -> false)
         .orElseThrow();
@@ -84,7 +90,9 @@ class YardCostTest {
     String path = "yard.places.ground.holds";
     Change change = new Change.Value(path, (int) groundHolds + " bales");
     PlantChanges chosen = new PlantChanges(PlantChanges.baseName(), List.of(), List.of(change));
-    return new Run(source(yaml), chosen, Studied.effort(SEASONS, 2)).play((done, of) -> {}, () -> false).orElseThrow();
+    return new Run(source(yaml), chosen, Studied.effort(SEASONS, 2))
+        .play((done, of) -> {}, () -> false)
+        .orElseThrow();
   }
 
   /** Ten years without interest: a tenth of the price of each stack's 14 m by 8 m. */
@@ -120,7 +128,10 @@ class YardCostTest {
     return costs;
   }
 
-  /** A small yard draws the trucking out over more days, and their hands are paid: that is a part of what it costs. */
+  /**
+   * A small yard draws the trucking out over more days, and their hands are paid: that is a part of
+   * what it costs.
+   */
   @Test
   void wagesOfReceivingDifferBySizeAndAreInTheCost() {
     String yaml = yard(GROUND_THEN_ROOF);
@@ -129,13 +140,16 @@ class YardCostTest {
     YardSizeRow least = answer.capacity().get(0);
     YardSizeRow most = answer.capacity().get(answer.capacity().size() - 1);
     double wages = least.cost().receiving() - most.cost().receiving();
-    assertThat(wages).as("two hands for eleven hours on another day or more").isGreaterThan(26 * 2 * 11);
+    assertThat(wages)
+        .as("two hands for eleven hours on another day or more")
+        .isGreaterThan(26 * 2 * 11);
     assertThat(least.cost().marginBelow() - unpaid.capacity().get(0).cost().marginBelow())
         .as("the largest size is as good as no limit")
         .isCloseTo(wages, within(1e-6));
     for (YardSizeRow row : answer.capacity()) {
       YardSizeRow.Cost cost = row.cost();
-      assertThat(cost.perYear()).isCloseTo(cost.ground() + cost.waiting() + cost.marginBelow(), within(1e-6));
+      assertThat(cost.perYear())
+          .isCloseTo(cost.ground() + cost.waiting() + cost.marginBelow(), within(1e-6));
       assertThat(cost.waiting()).isCloseTo(5 * 24 * row.waitingD(), within(1e-6));
     }
   }
@@ -150,37 +164,48 @@ class YardCostTest {
       assertThat(row.areaM2()).isCloseTo(Math.ceil(holds / 40) * 112, within(1e-9));
       assertThat(row.cost().ground()).isCloseTo(groundPerYear(holds), within(1e-9));
     }
-    assertThat(answer.grounds()).singleElement().satisfies(plan -> {
-      assertThat(plan.place()).isEqualTo("ground");
-      assertThat(plan.bales()).isEqualTo((int) answer.byRule().bales() - 100);
-    });
+    assertThat(answer.grounds())
+        .singleElement()
+        .satisfies(
+            plan -> {
+              assertThat(plan.place()).isEqualTo("ground");
+              assertThat(plan.bales()).isEqualTo((int) answer.byRule().bales() - 100);
+            });
   }
 
   @Test
   void thePlaceThatIsAskedForGrows() {
     YardAnswer answer = sized(yard(GROUND_THEN_ROOF), 2, "roof");
     assertThat(answer.asked().place()).isEqualTo("roof");
-    assertThat(answer.capacity()).allSatisfy(row -> assertThat(row.cost().ground()).isEqualTo(groundPerYear(200)));
+    assertThat(answer.capacity())
+        .allSatisfy(row -> assertThat(row.cost().ground()).isEqualTo(groundPerYear(200)));
     assertThat(answer.capacity().get(0).bales()).isEqualTo(200);
   }
 
   @Test
   void withoutAPriceOfGroundTheLastPlaceGrows() {
-    assertThat(sized(yard("{shed: {holds: 200 bales}, row: {holds: 100 bales}}"), 1).asked().place()).isEqualTo("row");
+    assertThat(
+            sized(yard("{shed: {holds: 200 bales}, row: {holds: 100 bales}}"), 1).asked().place())
+        .isEqualTo("row");
   }
 
   @Test
   void aPlaceThatDoesNotTakeTheCropIsRefused() {
     assertThatThrownBy(() -> sized(yard(GROUND_THEN_ROOF), 1, "rof"))
         .isInstanceOf(ProblemsException.class)
-        .hasMessageContaining("one.yaml: \"rof\" is no place that takes \"stalk\"; expected a place, perhaps \"roof\"");
+        .hasMessageContaining(
+            "one.yaml: \"rof\" is no place that takes \"stalk\"; expected a place, perhaps \"roof\"");
   }
 
-  /** The shed takes stalks alone, so the 40 bales of cotton must go where the place that grows is. */
+  /**
+   * The shed takes stalks alone, so the 40 bales of cotton must go where the place that grows is.
+   */
   @Test
   void thePlaceThatGrowsAlwaysHoldsWhatIsOnHandOnTheFirstDay() {
     String yaml =
-        yard("{shed: {holds: 300 bales, crops: [stalk]}, ground: {holds: 200 bales, " + STACKED + ", cost: 14 USD/m2}}")
+        yard("{shed: {holds: 300 bales, crops: [stalk]}, ground: {holds: 200 bales, "
+                + STACKED
+                + ", cost: 14 USD/m2}}")
             .replace("yard: {", "yard: {on_hand: {stalk: 100 bales, seed_cotton: 40 bales}, ");
     YardAnswer answer = sized(yaml, 2);
     assertThat(answer.asked().place()).isEqualTo("ground");

@@ -67,11 +67,17 @@ final class BottleneckShiftChart {
         double share = row(option, cause).map(BottleneckRow::share).orElse(0.0);
         double low = row(option, cause).map(BottleneckRow::shareLow95).orElse(Double.NaN);
         double high = row(option, cause).map(BottleneckRow::shareHigh95).orElse(Double.NaN);
-        data.add(100 * share, 100 * low, 100 * high, wording.titles().option(option), wording.titles().causeLabel(cause));
+        data.add(
+            100 * share,
+            100 * low,
+            100 * high,
+            wording.titles().option(option),
+            wording.titles().causeLabel(cause));
       }
     }
     IntervalBars bars = ChartStyle.sideBySide(new IntervalBars(), options.size());
-    NumberAxis axis = ChartStyle.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
+    NumberAxis axis =
+        ChartStyle.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
     return ChartStyle.lying(new CategoryPlot(data, ChartStyle.categoryAxis(), axis, bars));
   }
 
@@ -82,8 +88,14 @@ final class BottleneckShiftChart {
       drawn.forEach(
           cause ->
               row(option, cause)
-                  .ifPresent(row -> shares.add(wording.titles().causeLabel(cause) + " " + wording.share(row))));
-      parts.add(wording.titles().option(option) + " " + (shares.isEmpty() ? "limited by none of these" : String.join(", ", shares)));
+                  .ifPresent(
+                      row ->
+                          shares.add(
+                              wording.titles().causeLabel(cause) + " " + wording.share(row))));
+      parts.add(
+          wording.titles().option(option)
+              + " "
+              + (shares.isEmpty() ? "limited by none of these" : String.join(", ", shares)));
     }
     return "Bars of the share of scheduled hours by what limited "
         + wording.titles().lineInText(line)

@@ -39,7 +39,8 @@ final class CashChart {
     years.setRange(0, rows.get(rows.size() - 1).year());
     years.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
     XYPlot plot =
-        ChartStyle.band(sums, years, ChartStyle.numberAxis(currency + ", running sum", wording), false);
+        ChartStyle.band(
+            sums, years, ChartStyle.numberAxis(currency + ", running sum", wording), false);
     plot.setRangeZeroBaselineVisible(true);
     return plot;
   }
@@ -79,7 +80,10 @@ final class CashChart {
     }
     return new Chart.Grid(
         List.of(
-            "year", "mean " + currency, "one life in 20 below", "median life",
+            "year",
+            "mean " + currency,
+            "one life in 20 below",
+            "median life",
             "one life in 20 above"),
         cells);
   }

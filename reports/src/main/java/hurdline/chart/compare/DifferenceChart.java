@@ -71,9 +71,16 @@ final class DifferenceChart {
     IntervalData data = new IntervalData();
     drawn.forEach(
         line ->
-            data.add(100 * line.share(), 100 * line.low(), 100 * line.high(), "difference", line.label()));
+            data.add(
+                100 * line.share(),
+                100 * line.low(),
+                100 * line.high(),
+                "difference",
+                line.label()));
     NumberAxis axis =
-        ChartStyle.numberAxis("% of the plant as it stands, bar of the joint 95 % interval; pale: no significant difference", wording);
+        ChartStyle.numberAxis(
+            "% of the plant as it stands, bar of the joint 95 % interval; pale: no significant difference",
+            wording);
     CategoryPlot plot =
         ChartStyle.lying(new CategoryPlot(data, ChartStyle.categoryAxis(), axis, bars(drawn)));
     plot.setRangeZeroBaselineVisible(true);
@@ -113,17 +120,23 @@ final class DifferenceChart {
               wording.interval(row.difference(), row.low95(), row.high95(), row.unit()),
               wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit()),
               row.toldApart() ? "yes" : "no",
-              row.replicationsNeeded() > 0
-                  ? wording.amount(row.replicationsNeeded(), "count")
-                  : "",
+              row.replicationsNeeded() > 0 ? wording.amount(row.replicationsNeeded(), "count") : "",
               Double.isNaN(row.varianceRemoved())
                   ? ""
                   : wording.fixed(row.varianceRemoved(), 0, "share")));
     }
     return new Chart.Grid(
         List.of(
-            "", "unit", wording.titles().option("base"), wording.titles().option(option), "difference", "95 % interval", "joint 95 % interval",
-            "significantly different", "significantly different from n", "variance paired away %"),
+            "",
+            "unit",
+            wording.titles().option("base"),
+            wording.titles().option(option),
+            "difference",
+            "95 % interval",
+            "joint 95 % interval",
+            "significantly different",
+            "significantly different from n",
+            "variance paired away %"),
         rows);
   }
 }

@@ -51,14 +51,19 @@ final class GainChart {
     for (GainRow row : rows) {
       List<String> line = new ArrayList<>(bars.cells(row));
       line.add(
-          words.held(row.what(), measure)
+          words
+              .held(row.what(), measure)
               .map(held -> wording.titles().line(held.line()) + " " + wording.share(held))
               .orElse(""));
       cells.add(line);
     }
     return new Chart.Grid(
         List.of(
-            "", "more", "effect " + unit(), "joint 95 % interval", "significant",
+            "",
+            "more",
+            "effect " + unit(),
+            "joint 95 % interval",
+            "significant",
             "limits of hours, one at a time"),
         cells);
   }

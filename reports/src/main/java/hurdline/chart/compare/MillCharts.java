@@ -20,8 +20,8 @@ import org.jfree.data.category.DefaultCategoryDataset;
 /**
  * A mill by month, base and options side by side: energy per tonne, and the plant's peak demand.
  *
- * <p>A month in which a mill ran nearly empty has a figure many times that of the others; its bar is cut, and the title
- * has its figure.
+ * <p>A month in which a mill ran nearly empty has a figure many times that of the others; its bar
+ * is cut, and the title has its figure.
  */
 final class MillCharts {
   private final MillWords words;
@@ -37,11 +37,16 @@ final class MillCharts {
   }
 
   Chart perTonne(String mill) {
-    double[][] values = values((plant, month) -> wording.shown(words.perTonne(plant, mill, month), "kWh/t"));
-    double end = OutlierBars.axisEnd(Arrays.stream(values).flatMapToDouble(Arrays::stream).toArray());
+    double[][] values =
+        values((plant, month) -> wording.shown(words.perTonne(plant, mill, month), "kWh/t"));
+    double end =
+        OutlierBars.axisEnd(Arrays.stream(values).flatMapToDouble(Arrays::stream).toArray());
     return figure(
         "milling-" + mill,
-        "Electricity of " + wording.titles().machineInText(mill) + " for what it mills, by month" + cutBars(values, end),
+        "Electricity of "
+            + wording.titles().machineInText(mill)
+            + " for what it mills, by month"
+            + cutBars(values, end),
         wording.unit("kWh/t"),
         values,
         end);
@@ -59,7 +64,9 @@ final class MillCharts {
   /** [plant][month] what a plant has in a month, as it is shown; NaN where there is none. */
   private double[][] values(ToDoubleBiFunction<String, String> monthly) {
     return plants.stream()
-        .map(plant -> months.stream().mapToDouble(month -> monthly.applyAsDouble(plant, month)).toArray())
+        .map(
+            plant ->
+                months.stream().mapToDouble(month -> monthly.applyAsDouble(plant, month)).toArray())
         .toArray(double[][]::new);
   }
 
@@ -76,7 +83,9 @@ final class MillCharts {
     return cut.isEmpty() ? "" : " (bars cut: " + String.join(", ", cut) + ")";
   }
 
-  /** @param end of the axis; +∞ to let all bars have their height */
+  /**
+   * @param end of the axis; +∞ to let all bars have their height
+   */
   private Chart figure(String name, String title, String unit, double[][] values, double end) {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     for (int plant = 0; plant < values.length; plant++) {

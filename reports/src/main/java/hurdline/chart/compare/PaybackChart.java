@@ -52,17 +52,21 @@ final class PaybackChart {
     lines.setSeriesStroke(0, new BasicStroke(2.5f));
     lines.setSeriesPaint(1, Palette.VERMILLION);
     lines.setSeriesStroke(
-        1, new BasicStroke(2.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {7, 4}, 0));
+        1,
+        new BasicStroke(
+            2.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {7, 4}, 0));
     NumberAxis years = ChartStyle.numberAxis("years since it was paid", wording);
     years.setRange(0, shownTo());
-    NumberAxis share = ChartStyle.numberAxis("% of " + lives.size() + " lives have paid back", wording);
+    NumberAxis share =
+        ChartStyle.numberAxis("% of " + lives.size() + " lives have paid back", wording);
     share.setRange(0, 103);
     return ChartStyle.dressed(new XYPlot(data, years, share, lines));
   }
 
   /** The whole life, or where all have paid back long before its end, as far as that. */
   private double shownTo() {
-    double last = Math.max(last(ServiceLifeRow::simplePayback), last(ServiceLifeRow::discountedPayback));
+    double last =
+        Math.max(last(ServiceLifeRow::simplePayback), last(ServiceLifeRow::discountedPayback));
     boolean all = lives.stream().noneMatch(row -> Double.isNaN(row.discountedPayback()));
     return all ? Math.min(option.lifeYr(), 1.5 * last) : option.lifeYr();
   }
@@ -128,7 +132,10 @@ final class PaybackChart {
     return new Chart.Grid(List.of("", "simple, years", "discounted, years"), rows);
   }
 
-  /** The quantile of {@code payback.csv}: a straight line between neighbors; a life that never pays back comes after all others. */
+  /**
+   * The quantile of {@code payback.csv}: a straight line between neighbors; a life that never pays
+   * back comes after all others.
+   */
   private String time(double share, ToDoubleFunction<ServiceLifeRow> time) {
     double[] paid = rising(time);
     double place = share * (lives.size() - 1);

@@ -16,8 +16,8 @@ import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
 
 /**
- * What an option is worth with one input after another at either end, the widest swing first; both bars of an input begin at
- * what it is worth as the file says, wherever its ends lie.
+ * What an option is worth with one input after another at either end, the widest swing first; both
+ * bars of an input begin at what it is worth as the file says, wherever its ends lie.
  */
 final class TornadoChart {
   private static final int DRAWN = 15;
@@ -64,7 +64,12 @@ final class TornadoChart {
     bars.setDefaultLegendShape(ChartStyle.swatch());
     bars.setSeriesPaint(0, new Hatch(Palette.ORANGE, Palette.INK, Hatch.Kind.RISING));
     bars.setSeriesPaint(1, Palette.BLUE);
-    NumberAxis axis = ChartStyle.numberAxis("net present value, " + currency + ", with the 95 % interval of how far an end moves it", wording);
+    NumberAxis axis =
+        ChartStyle.numberAxis(
+            "net present value, "
+                + currency
+                + ", with the 95 % interval of how far an end moves it",
+            wording);
     axis.setAutoRangeIncludesZero(false);
     return ChartStyle.lying(new CategoryPlot(data, ChartStyle.categoryAxis(), axis, bars));
   }
@@ -109,7 +114,11 @@ final class TornadoChart {
     }
     return new Chart.Grid(
         List.of(
-            "input", "key", "from lower to upper end", currency + " at the lower", currency + " at the upper",
+            "input",
+            "key",
+            "from lower to upper end",
+            currency + " at the lower",
+            currency + " at the upper",
             "swing"),
         cells);
   }

@@ -108,7 +108,12 @@ public final class FlowDiagram {
     layout.ways().forEach(way -> drawWay(g, way));
     layout.nodes().forEach(spot -> drawNode(g, spot));
     layout.ways().forEach(way -> drawFlow(g, way));
-    String title = "Flow through " + wording.titles().lineInText(line.line()) + ", mean " + wording.unit("t/h") + part;
+    String title =
+        "Flow through "
+            + wording.titles().lineInText(line.line())
+            + ", mean "
+            + wording.unit("t/h")
+            + part;
     return new Chart(
         name, title, alternative(), canvas.atFullSize().finish(title, alternative()), table());
   }
@@ -221,7 +226,9 @@ public final class FlowDiagram {
     g.setPaint(
         holder
             ? new Color(0xffe2a8)
-            : node.kind() == LineFlow.Kind.MACHINE || isJoint(node) ? Color.WHITE : new Color(0xf1f1f1));
+            : node.kind() == LineFlow.Kind.MACHINE || isJoint(node)
+                ? Color.WHITE
+                : new Color(0xf1f1f1));
     g.fill(box);
     g.setPaint(holder ? Palette.VERMILLION : Palette.INK);
     float[] dashes = node.kind() == LineFlow.Kind.BIN ? new float[] {5, 3} : null;
@@ -239,8 +246,7 @@ public final class FlowDiagram {
     Rectangle2D box = pipes.label(way);
     g.setPaint(Color.WHITE);
     g.fill(
-        new RoundRectangle2D.Double(
-            box.getX(), box.getY(), box.getWidth(), box.getHeight(), 4, 4));
+        new RoundRectangle2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight(), 4, 4));
     g.setPaint(Palette.INK);
     centred(g, Fonts.of(LETTERS), rate(way.edge().tPerH()), box.getCenterX(), box.getY() + 11);
   }
@@ -266,12 +272,19 @@ public final class FlowDiagram {
     List<String> parts = new ArrayList<>();
     sheet
         .edges()
-        .forEach(edge -> parts.add(title(edge.from()) + " to " + title(edge.to()) + " " + rate(edge.tPerH())));
+        .forEach(
+            edge ->
+                parts.add(
+                    title(edge.from()) + " to " + title(edge.to()) + " " + rate(edge.tPerH())));
     LineFlow.Node holder = holder();
     String held =
         holder == null
             ? ""
-            : " " + Titles.capital(wording.titles().machineInText(holder.name())) + " " + below(holder) + " of the scheduled hours.";
+            : " "
+                + Titles.capital(wording.titles().machineInText(holder.name()))
+                + " "
+                + below(holder)
+                + " of the scheduled hours.";
     return "The line from top to bottom"
         + part
         + ", with mean flows in "
@@ -284,7 +297,10 @@ public final class FlowDiagram {
 
   private Chart.Grid table() {
     List<List<String>> rows = new ArrayList<>();
-    sheet.edges().forEach(edge -> rows.add(List.of(title(edge.from()), title(edge.to()), rate(edge.tPerH()))));
+    sheet
+        .edges()
+        .forEach(
+            edge -> rows.add(List.of(title(edge.from()), title(edge.to()), rate(edge.tPerH()))));
     return new Chart.Grid(List.of("from", "to", "mean " + wording.unit("t/h")), rows);
   }
 }

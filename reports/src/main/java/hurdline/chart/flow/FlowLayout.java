@@ -2,7 +2,6 @@ package hurdline.chart.flow;
 
 import hurdline.answer.LineFlow;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -118,10 +118,7 @@ final class FlowPipes {
   /** The first place on or beside its pipe where a figure covers no other figure and no box. */
   private Rectangle2D place(Way way, double wide) {
     List<Rectangle2D> places = way.returns() ? besideReturn(way, wide) : places(way, wide);
-    return places.stream()
-        .filter(this::isFree)
-        .findFirst()
-        .orElseGet(() -> places.get(0));
+    return places.stream().filter(this::isFree).findFirst().orElseGet(() -> places.get(0));
   }
 
   private boolean isFree(Rectangle2D place) {

@@ -1,9 +1,9 @@
 package hurdline.chart.flow;
 
+import hurdline.answer.LineFlow;
 import hurdline.answer.LineFlow.Edge;
 import hurdline.answer.LineFlow.Kind;
 import hurdline.answer.LineFlow.Node;
-import hurdline.answer.LineFlow;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

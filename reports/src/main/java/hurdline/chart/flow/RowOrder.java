@@ -101,7 +101,9 @@ final class RowOrder {
     }
   }
 
-  /** Pairs of links of two spots of a row, the left one first, whose ends stand in opposite order. */
+  /**
+   * Pairs of links of two spots of a row, the left one first, whose ends stand in opposite order.
+   */
   private static int crossings(Spot left, Spot right) {
     int count = 0;
     for (Spot one : left.linked) {

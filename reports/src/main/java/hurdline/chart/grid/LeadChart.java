@@ -20,7 +20,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Which plant is the best in each cell of a grid of two keys: a letter and a pattern for each plant. */
+/**
+ * Which plant is the best in each cell of a grid of two keys: a letter and a pattern for each
+ * plant.
+ */
 final class LeadChart {
   private final GridAnswer answer;
   private final String label;
@@ -67,8 +70,7 @@ final class LeadChart {
   }
 
   private static void drawLetter(Graphics2D g, Rectangle2D tile, String letter) {
-    Rectangle2D box =
-        new Rectangle2D.Double(tile.getCenterX() - 14, tile.getCenterY() - 9, 28, 18);
+    Rectangle2D box = new Rectangle2D.Double(tile.getCenterX() - 14, tile.getCenterY() - 9, 28, 18);
     g.setPaint(Color.WHITE);
     g.fill(box);
     g.setPaint(Palette.INK);
@@ -93,7 +95,9 @@ final class LeadChart {
       drawLetter(g, box, letter(plant));
       g.setFont(Fonts.of(12));
       g.drawString(
-          keys.plantTitle(answer.plants().get(plant)), (float) (plan.left() + 52), (float) (top + 22 * plant + 14));
+          keys.plantTitle(answer.plants().get(plant)),
+          (float) (plan.left() + 52),
+          (float) (top + 22 * plant + 14));
     }
     g.setFont(Fonts.of(11));
     g.drawString(marks(), (float) plan.left(), (float) (top + 22 * answer.plants().size() + 12));
@@ -110,12 +114,20 @@ final class LeadChart {
     leads.keySet().stream()
         .sorted()
         .forEach(cell -> said.add(keys.cell(cell) + ": " + said(leads.get(cell))));
-    return "Tiles of the " + answer.called() + " that is best by " + label + ". " + String.join("; ", said) + ".";
+    return "Tiles of the "
+        + answer.called()
+        + " that is best by "
+        + label
+        + ". "
+        + String.join("; ", said)
+        + ".";
   }
 
   private String said(GridLead lead) {
     return keys.plant(lead.plant())
-        + (lead.alike().isEmpty() ? "" : ", no significant difference from " + keys.plants(lead.alike()));
+        + (lead.alike().isEmpty()
+            ? ""
+            : ", no significant difference from " + keys.plants(lead.alike()));
   }
 
   private Chart.Grid table() {

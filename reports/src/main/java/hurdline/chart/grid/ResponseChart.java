@@ -32,8 +32,8 @@ import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /**
- * How a measure answers to the one key of a grid: a curve for each plant with the interval at each value,
- * and where the best plant changes.
+ * How a measure answers to the one key of a grid: a curve for each plant with the interval at each
+ * value, and where the best plant changes.
  */
 final class ResponseChart {
   private final GridAnswer answer;
@@ -134,7 +134,8 @@ final class ResponseChart {
       double low = change.lastBefore() < 0 ? -0.5 : change.lastBefore();
       double high = change.firstAfter() < 0 ? key.values().size() - 0.5 : change.firstAfter();
       markers.add(new IntervalMarker(low, high, Palette.GRID));
-      markers.add(line(place(change.at()), Palette.INK, 6, "from here on " + keys.plant(change.after())));
+      markers.add(
+          line(place(change.at()), Palette.INK, 6, "from here on " + keys.plant(change.after())));
     }
     asItStands().ifPresent(cell -> markers.add(line(cell, Color.GRAY, 2, "as it stands")));
     return markers;
@@ -180,7 +181,11 @@ final class ResponseChart {
 
   private String alternative() {
     StringBuilder text =
-        new StringBuilder("Curves of ").append(label).append(" over ").append(keys.read(0)).append(": ");
+        new StringBuilder("Curves of ")
+            .append(label)
+            .append(" over ")
+            .append(keys.read(0))
+            .append(": ");
     for (String plant : answer.plants()) {
       List<String> points = new ArrayList<>();
       for (int cell = 0; cell < answer.cells().size(); cell++) {

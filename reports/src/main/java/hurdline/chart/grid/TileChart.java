@@ -63,7 +63,8 @@ final class TileChart {
 
   Chart figure() {
     String title = label + " over " + keys.name(0) + " and " + keys.name(1);
-    String name = "tiles-" + measure + (answer.plants().size() > 1 ? "-" + plant.replace('+', '-') : "");
+    String name =
+        "tiles-" + measure + (answer.plants().size() > 1 ? "-" + plant.replace('+', '-') : "");
     TilePlan plan = new TilePlan(answer, keys);
     int height = (int) Math.ceil(plan.bottom() + LEGEND);
     SvgCanvas canvas = new SvgCanvas(name, ChartStyle.widthPx(), height);
@@ -118,10 +119,7 @@ final class TileChart {
           g,
           spread,
           new Rectangle2D.Double(
-              tile.getX(),
-              tile.getCenterY() + 1,
-              tile.getWidth(),
-              tile.getHeight() / 2 - 4),
+              tile.getX(), tile.getCenterY() + 1, tile.getWidth(), tile.getHeight() / 2 - 4),
           10);
     }
   }
@@ -222,11 +220,7 @@ final class TileChart {
   }
 
   private String unit() {
-    return rows.stream()
-        .filter(Objects::nonNull)
-        .map(GridRow::unit)
-        .findFirst()
-        .orElse("");
+    return rows.stream().filter(Objects::nonNull).map(GridRow::unit).findFirst().orElse("");
   }
 
   private String alternative() {

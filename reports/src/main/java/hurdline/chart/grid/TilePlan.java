@@ -74,8 +74,7 @@ final class TilePlan {
     for (int row = 0; row < rows; row++) {
       String tick = keys.tick(1, row);
       double middle = TOP + (rows - 0.5 - row) * tileHeight;
-      g.drawString(
-          tick, (float) (left - 8 - metrics.stringWidth(tick)), (float) (middle + 4));
+      g.drawString(tick, (float) (left - 8 - metrics.stringWidth(tick)), (float) (middle + 4));
     }
     double under = TOP + rows * tileHeight + 15;
     double free = left - 20;
@@ -99,9 +98,7 @@ final class TilePlan {
       if (width <= box.getWidth() - 4) {
         g.setFont(Fonts.of(size));
         g.drawString(
-            text,
-            (float) (box.getCenterX() - width / 2),
-            (float) (box.getCenterY() + 0.36 * size));
+            text, (float) (box.getCenterX() - width / 2), (float) (box.getCenterY() + 0.36 * size));
         return;
       }
     }
@@ -114,8 +111,7 @@ final class TilePlan {
 
   static void drawFrame(Graphics2D g, Rectangle2D tile, Color color, float width, float[] dash) {
     g.setPaint(color);
-    g.setStroke(
-        new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0));
+    g.setStroke(new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0));
     double in = width / 2 + 1;
     g.draw(
         new Rectangle2D.Double(

@@ -5,10 +5,12 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.data.Range;
 
 /**
- * An axis of numbers that can be drawn whatever its data are: both ends are finite, and they lie so far apart that its
- * ticks differ. The library's own axis looks for ticks without end where the data are all equal, all 0 or tiny.
+ * An axis of numbers that can be drawn whatever its data are: both ends are finite, and they lie so
+ * far apart that its ticks differ. The library's own axis looks for ticks without end where the
+ * data are all equal, all 0 or tiny.
  *
- * <p>Every change of the ends, by data or by call, ends in {@link #setRange(Range, boolean, boolean)}.
+ * <p>Every change of the ends, by data or by call, ends in {@link #setRange(Range, boolean,
+ * boolean)}.
  */
 final class BoundedAxis extends NumberAxis {
   private static final long serialVersionUID = 1L;

@@ -84,9 +84,7 @@ public final class ChartStyle {
     return axis;
   }
 
-  /**
-   * A date axis over the horizon, its dates in the reader's order.
-   */
+  /** A date axis over the horizon, its dates in the reader's order. */
   public static DateAxis dateAxis(LocalDate from, LocalDate to, Wording wording) {
     DateAxis axis = new DateAxis(null, NO_ZONE, Locale.ROOT);
     long days = ChronoUnit.DAYS.between(from, to) + 1;
@@ -195,7 +193,8 @@ public final class ChartStyle {
    * @param along its axis, or null where plots share one
    * @param marked whether each value has a mark
    */
-  public static XYPlot band(YIntervalSeries series, ValueAxis along, NumberAxis up, boolean marked) {
+  public static XYPlot band(
+      YIntervalSeries series, ValueAxis along, NumberAxis up, boolean marked) {
     YIntervalSeriesCollection data = new YIntervalSeriesCollection();
     data.addSeries(series);
     DeviationRenderer band = new DeviationRenderer(true, marked);

@@ -7,7 +7,9 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
-/** How curves that share a chart are told apart: by colour, by the mark at each value and by dashes. */
+/**
+ * How curves that share a chart are told apart: by colour, by the mark at each value and by dashes.
+ */
 public final class CurveStyles {
   private static final Color[] PAINTS = {
     Palette.BLUE, Palette.VERMILLION, Palette.GREEN, Palette.PURPLE, Palette.ORANGE, Palette.INK
@@ -22,12 +24,7 @@ public final class CurveStyles {
 
   public static BasicStroke stroke(int curve) {
     return new BasicStroke(
-        2,
-        BasicStroke.CAP_BUTT,
-        BasicStroke.JOIN_ROUND,
-        10,
-        DASHES[curve % DASHES.length],
-        0);
+        2, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, DASHES[curve % DASHES.length], 0);
   }
 
   public static Shape shape(int curve) {

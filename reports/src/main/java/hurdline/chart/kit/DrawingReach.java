@@ -5,14 +5,16 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 
 /**
- * How far a drawing reaches: what lies far off its sheet is drawn at the limit, where nobody sees it, and what has no
- * place is not drawn. Viewers of SVG stop at a number that is none, and keep too few digits for one that is huge.
+ * How far a drawing reaches: what lies far off its sheet is drawn at the limit, where nobody sees
+ * it, and what has no place is not drawn. Viewers of SVG stop at a number that is none, and keep
+ * too few digits for one that is huge.
  */
 final class DrawingReach {
   /** In pixels; no sheet is so large. */
   private static final double FAR = 50_000;
 
-  private static final int MOST_NUMBERS = 6; // of one part of a path: a curve's two controls and its end
+  private static final int MOST_NUMBERS =
+      6; // of one part of a path: a curve's two controls and its end
 
   private DrawingReach() {}
 
@@ -46,7 +48,9 @@ final class DrawingReach {
     };
   }
 
-  /** Straight from end to end of its parts: curves that go so far off are none that anybody sees. */
+  /**
+   * Straight from end to end of its parts: curves that go so far off are none that anybody sees.
+   */
   private static Shape within(Shape shape) {
     Path2D near = new Path2D.Double();
     double[] at = new double[MOST_NUMBERS];
@@ -59,7 +63,11 @@ final class DrawingReach {
       } else if (Double.isNaN(at[last]) || Double.isNaN(at[last + 1])) {
         begun &= part != PathIterator.SEG_MOVETO;
       } else {
-        go(near, begun && part != PathIterator.SEG_MOVETO, limited(at[last]), limited(at[last + 1]));
+        go(
+            near,
+            begun && part != PathIterator.SEG_MOVETO,
+            limited(at[last]),
+            limited(at[last + 1]));
         begun = true;
       }
     }

@@ -9,7 +9,10 @@ import java.util.function.Function;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
 
-/** Bars of what one thing after another brings, in the order given, pale where that is not told from none. */
+/**
+ * Bars of what one thing after another brings, in the order given, pale where that is not told from
+ * none.
+ */
 public final class GainBars {
   private final List<GainRow> rows;
   private final List<GainRow> drawn;

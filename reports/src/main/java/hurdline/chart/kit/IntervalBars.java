@@ -33,7 +33,8 @@ public class IntervalBars extends BarRenderer {
         for (int column = 0; column < data.getColumnCount(); column++) {
           IntervalData.Limits limits = data.limits(row, column);
           if (range != null && limits != null && limits.hasWidth()) {
-            range = Range.expandToInclude(Range.expandToInclude(range, limits.low()), limits.high());
+            range =
+                Range.expandToInclude(Range.expandToInclude(range, limits.low()), limits.high());
           }
         }
       }
@@ -59,7 +60,8 @@ public class IntervalBars extends BarRenderer {
       double from = amounts.valueToJava2D(limits.low(), area, plot.getRangeAxisEdge());
       double to = amounts.valueToJava2D(limits.high(), area, plot.getRangeAxisEdge());
       double y =
-          calculateBarW0(plot, plot.getOrientation(), area, categories, state, row, column) + state.getBarWidth() / 2;
+          calculateBarW0(plot, plot.getOrientation(), area, categories, state, row, column)
+              + state.getBarWidth() / 2;
       g2.setPaint(Palette.INK);
       g2.setStroke(new BasicStroke(1.5f));
       g2.draw(new Line2D.Double(from, y, to, y));

@@ -4,7 +4,10 @@ import java.util.HashMap;
 import java.util.Map;
 import org.jfree.data.category.DefaultCategoryDataset;
 
-/** Values of bars with the limits of their intervals, which need not lie at even distances from the value. */
+/**
+ * Values of bars with the limits of their intervals, which need not lie at even distances from the
+ * value.
+ */
 public final class IntervalData extends DefaultCategoryDataset {
   private static final long serialVersionUID = 1L;
 
@@ -12,7 +15,9 @@ public final class IntervalData extends DefaultCategoryDataset {
 
   private record Cell(Comparable<?> row, Comparable<?> column) {}
 
-  /** @param low NaN where there is no interval */
+  /**
+   * @param low NaN where there is no interval
+   */
   record Limits(double low, double high) {
     /** Whether there is anything to draw. */
     boolean hasWidth() {

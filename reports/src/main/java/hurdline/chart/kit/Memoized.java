@@ -2,7 +2,10 @@ package hurdline.chart.kit;
 
 import java.util.function.Supplier;
 
-/** What is made when it is first asked for, and kept: files and page show the same drawings, drawn once. */
+/**
+ * What is made when it is first asked for, and kept: files and page show the same drawings, drawn
+ * once.
+ */
 public final class Memoized<T> implements Supplier<T> {
   private final Supplier<T> maker;
   private T made;

@@ -30,7 +30,8 @@ public record MonthScale(LocalDate from, LocalDate to, double left, double right
       g.draw(new Line2D.Double(x(month), top, x(month), bottom + 3));
       if (x(month) + name < ChartStyle.widthPx()) {
         g.setPaint(Palette.INK);
-        g.drawString(wording.month(YearMonth.from(month)), (float) x(month) + 1, (float) bottom + 14);
+        g.drawString(
+            wording.month(YearMonth.from(month)), (float) x(month) + 1, (float) bottom + 14);
       }
     }
     g.setPaint(Palette.INK);

@@ -2,7 +2,9 @@ package hurdline.chart.kit;
 
 import java.util.Arrays;
 
-/** Bars so far above the others that nothing would be seen of these if the axis had room for all. */
+/**
+ * Bars so far above the others that nothing would be seen of these if the axis had room for all.
+ */
 public final class OutlierBars {
   private static final double FAR_ABOVE = 4; // times the median
   private static final double ROOM = 1.25; // over the highest bar that is shown whole

@@ -5,8 +5,8 @@ import java.awt.Color;
 import java.awt.Paint;
 
 /**
- * Colours that colour-blind readers tell apart, ordered for contrast between neighbours, all but two
- * with patterns for prints in grey. Machine states are not coloured like a traffic light: a
+ * Colours that colour-blind readers tell apart, ordered for contrast between neighbours, all but
+ * two with patterns for prints in grey. Machine states are not coloured like a traffic light: a
  * starved machine is no fault of it.
  *
  * @see "Okabe and Ito, Color universal design (2008), for the eight colours; from memory"

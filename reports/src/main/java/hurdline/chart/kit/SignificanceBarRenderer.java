@@ -9,7 +9,9 @@ public final class SignificanceBarRenderer extends IntervalBars {
 
   private final transient List<Boolean> told;
 
-  /** @param told for each category whether its interval leaves zero out */
+  /**
+   * @param told for each category whether its interval leaves zero out
+   */
   public SignificanceBarRenderer(List<Boolean> told) {
     this.told = told;
   }

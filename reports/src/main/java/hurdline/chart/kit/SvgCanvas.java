@@ -5,8 +5,8 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
-import java.awt.Graphics2D;
 import java.awt.Graphics;
+import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.Stroke;
@@ -145,7 +145,8 @@ public final class SvgCanvas {
    * do not share, and draws hatches line by line.
    */
   private static final class EvenLetters extends SVGGraphics2D {
-    private static final Stroke FINE = new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
+    private static final Stroke FINE =
+        new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
     private static final Graphics2D MEASURING = measuring();
 
     EvenLetters(SVGGeneratorContext context) {

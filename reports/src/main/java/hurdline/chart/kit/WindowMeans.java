@@ -4,8 +4,8 @@ import hurdline.answer.Day;
 import java.util.stream.IntStream;
 
 /**
- * Means over windows of equal length, for a value that changes so often that a line of it would be a
- * blot.
+ * Means over windows of equal length, for a value that changes so often that a line of it would be
+ * a blot.
  */
 public final class WindowMeans {
   private static final int[] ROUND_MIN = {1, 2, 5, 10, 15, 20, 30, 60, 120, 240, 480, 1440};

@@ -32,7 +32,8 @@ final class BottleneckChart {
   Chart figure() {
     String title = "What limits " + wording.titles().lineInText(line);
     String svg =
-        ChartStyle.svg("limited-" + line, plot(), false, 70 + 26 * shown().size(), title, alternative());
+        ChartStyle.svg(
+            "limited-" + line, plot(), false, 70 + 26 * shown().size(), title, alternative());
     return new Chart("limited-" + line, title, alternative(), svg, table());
   }
 
@@ -50,7 +51,8 @@ final class BottleneckChart {
           "share",
           wording.titles().causeLabel(row.cause()) + "  " + share(row) + " %");
     }
-    NumberAxis axis = ChartStyle.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
+    NumberAxis axis =
+        ChartStyle.numberAxis("% of scheduled hours, bar of the 95 % interval", wording);
     CategoryPlot plot = new CategoryPlot(data, ChartStyle.categoryAxis(), axis, new Bars());
     return ChartStyle.lying(plot);
   }
@@ -80,7 +82,9 @@ final class BottleneckChart {
 
   private String alternative() {
     List<String> parts = new ArrayList<>();
-    shown().forEach(row -> parts.add(wording.titles().causeLabel(row.cause()) + " " + wording.share(row)));
+    shown()
+        .forEach(
+            row -> parts.add(wording.titles().causeLabel(row.cause()) + " " + wording.share(row)));
     return "Bars of the share of scheduled hours by what limited "
         + wording.titles().lineInText(line)
         + ": "
@@ -92,7 +96,13 @@ final class BottleneckChart {
     List<List<String>> cells = new ArrayList<>();
     for (BottleneckRow row : rows) {
       String range = wording.interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
-      cells.add(List.of(wording.titles().causeLabel(row.cause()), "`" + row.cause() + "`", hours(row), share(row), range));
+      cells.add(
+          List.of(
+              wording.titles().causeLabel(row.cause()),
+              "`" + row.cause() + "`",
+              hours(row),
+              share(row),
+              range));
     }
     return new Chart.Grid(
         List.of("limited by", "in the tables", "hours", "%", "95 % interval"), cells);

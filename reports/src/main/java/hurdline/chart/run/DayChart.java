@@ -1,7 +1,7 @@
 package hurdline.chart.run;
 
-import hurdline.answer.Day.Curve;
 import hurdline.answer.Day;
+import hurdline.answer.Day.Curve;
 import hurdline.answer.Titles;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
@@ -76,12 +76,7 @@ final class DayChart {
   }
 
   private String title() {
-    return "Replication "
-        + replication
-        + " from "
-        + moment(day.from())
-        + " to "
-        + moment(day.to());
+    return "Replication " + replication + " from " + moment(day.from()) + " to " + moment(day.to());
   }
 
   private String moment(LocalDateTime at) {
@@ -96,8 +91,7 @@ final class DayChart {
     plan.add(new Strip(20, false, strips::legend));
     for (String machine : machines()) {
       plan.add(
-          new Strip(
-              strips.barHeight(machine), true, (g, top) -> strips.machine(g, machine, top)));
+          new Strip(strips.barHeight(machine), true, (g, top) -> strips.machine(g, machine, top)));
     }
     group("Loads at the gate or being unloaded", curves(Day.Of.GATE));
     group("In the yard", curves(Day.Of.YARD));
@@ -108,9 +102,7 @@ final class DayChart {
     boolean crowded = curves(Day.Of.RATE).stream().anyMatch(windows::isCrowded);
     return "Rate, "
         + wording.unit("t/h")
-        + (crowded
-            ? "; where it changes often, means of " + windows.minutes() + " min"
-            : "");
+        + (crowded ? "; where it changes often, means of " + windows.minutes() + " min" : "");
   }
 
   private void group(String title, List<Curve> curves) {
@@ -118,7 +110,11 @@ final class DayChart {
       plan.add(new Strip(TITLE, false, (g, top) -> strips.title(g, title, top)));
       curves.forEach(
           curve ->
-              plan.add(new Strip(strips.curveHeight(), true, (g, top) -> strips.curve(g, windows.seen(curve), top))));
+              plan.add(
+                  new Strip(
+                      strips.curveHeight(),
+                      true,
+                      (g, top) -> strips.curve(g, windows.seen(curve), top))));
     }
   }
 
@@ -133,8 +129,7 @@ final class DayChart {
         .filter(
             machine ->
                 day.bars().stream()
-                    .anyMatch(
-                        bar -> bar.machine().equals(machine) && bar.state() != State.UNUSED))
+                    .anyMatch(bar -> bar.machine().equals(machine) && bar.state() != State.UNUSED))
         .toList();
   }
 
@@ -192,7 +187,11 @@ final class DayChart {
     for (String machine : machines()) {
       double down = day.hours(machine, State.DOWN);
       if (down > 0) {
-        parts.add(wording.titles().machine(machine) + " is down for " + wording.fixed(down, 1, "h") + " h");
+        parts.add(
+            wording.titles().machine(machine)
+                + " is down for "
+                + wording.fixed(down, 1, "h")
+                + " h");
       }
     }
     String stops = parts.isEmpty() ? "no machine is down" : String.join(", ", parts);
@@ -238,7 +237,8 @@ final class DayChart {
   private String says(Curve curve) {
     String name = strips.name(curve);
     return switch (curve.of()) {
-      case RATE -> "rate of " + name + (strips.line(curve).isEmpty() ? "" : ", " + strips.line(curve));
+      case RATE ->
+          "rate of " + name + (strips.line(curve).isEmpty() ? "" : ", " + strips.line(curve));
       case BIN -> "in " + name;
       case GATE -> "loads of " + name + " at the gate";
       case YARD -> name + " in the yard";

@@ -1,8 +1,7 @@
 package hurdline.chart.run;
 
-import hurdline.answer.Day.Curve;
 import hurdline.answer.Day;
-import hurdline.answer.Titles;
+import hurdline.answer.Day.Curve;
 import hurdline.chart.kit.ChartStyle;
 import hurdline.chart.kit.Fonts;
 import hurdline.chart.kit.Palette;
@@ -89,7 +88,12 @@ final class DayStrips {
     g.setPaint(Palette.INK);
     String small = curve.of() == Day.Of.YARD ? curve.unit() : line(curve);
     double middle = (upper + lower) / 2;
-    endingAt(g, 12, Fonts.fitted(name(curve), 12, LEFT - 52), LEFT - 46, middle + (small.isEmpty() ? 4 : 0));
+    endingAt(
+        g,
+        12,
+        Fonts.fitted(name(curve), 12, LEFT - 52),
+        LEFT - 46,
+        middle + (small.isEmpty() ? 4 : 0));
     endingAt(g, 9, Fonts.fitted(small, 9, LEFT - 52), LEFT - 46, middle + 11);
     endingAt(g, 9, number(high, curve), LEFT - 4, upper + 6);
     endingAt(g, 9, number(low, curve), LEFT - 4, lower);
@@ -141,7 +145,9 @@ final class DayStrips {
 
   /** Room for a machine's bar, and under it for the names of its stops. */
   double barHeight(String machine) {
-    return BAR + BAR_GAP + (of(machine).stream().anyMatch(bar -> !bar.stop().isEmpty()) ? NAMES : 0);
+    return BAR
+        + BAR_GAP
+        + (of(machine).stream().anyMatch(bar -> !bar.stop().isEmpty()) ? NAMES : 0);
   }
 
   /** What a curve is of. */
@@ -152,7 +158,10 @@ final class DayStrips {
     };
   }
 
-  /** The line of a rate whose machine several lines begin with, which stands behind a dot; empty for all others. */
+  /**
+   * The line of a rate whose machine several lines begin with, which stands behind a dot; empty for
+   * all others.
+   */
   String line(Curve curve) {
     int dot = curve.name().indexOf('.');
     return dot < 0 ? "" : wording.titles().line(curve.name().substring(dot + 1));
@@ -164,7 +173,8 @@ final class DayStrips {
 
   void machine(Graphics2D g, String machine, double top) {
     g.setPaint(Palette.INK);
-    endingAt(g, 12, Fonts.fitted(wording.titles().machine(machine), 12, LEFT - 12), LEFT - 6, top + 13);
+    endingAt(
+        g, 12, Fonts.fitted(wording.titles().machine(machine), 12, LEFT - 12), LEFT - 6, top + 13);
     for (Day.Bar bar : joined(of(machine))) {
       if (bar.state() != State.UNUSED) {
         double left = x(bar.fromH());

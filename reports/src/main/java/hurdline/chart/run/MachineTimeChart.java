@@ -36,7 +36,8 @@ final class MachineTimeChart {
   Chart figure() {
     String title = "Where each machine's time goes";
     String svg =
-        ChartStyle.svg("time", plot(), true, 90 + 26 * answer.machines().size(), title, alternative());
+        ChartStyle.svg(
+            "time", plot(), true, 90 + 26 * answer.machines().size(), title, alternative());
     return new Chart("time", title, alternative(), svg, table());
   }
 
@@ -44,7 +45,8 @@ final class MachineTimeChart {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     for (State state : STACKED) {
       for (MachineTime machine : answer.machines()) {
-        data.addValue(machine.hours(state), word(state), wording.titles().machine(machine.machine()));
+        data.addValue(
+            machine.hours(state), word(state), wording.titles().machine(machine.machine()));
       }
     }
     StackedBarRenderer bars = ChartStyle.flat(new StackedBarRenderer());

@@ -47,7 +47,8 @@ final class MoneyChart {
     String title = "Money over the calendar";
     List<Bar> bars = bars();
     String alternative = alternative(bars);
-    String svg = ChartStyle.svg("money", plot(bars), false, 70 + 26 * bars.size(), title, alternative);
+    String svg =
+        ChartStyle.svg("money", plot(bars), false, 70 + 26 * bars.size(), title, alternative);
     return new Chart("money", title, alternative, svg, table(bars));
   }
 
@@ -63,7 +64,12 @@ final class MoneyChart {
     answer
         .find(measure.of())
         .ifPresent(
-            row -> bars.add(new Bar(Titles.ofName(measure.of().substring(measure.of().indexOf('.') + 1)), sign, row)));
+            row ->
+                bars.add(
+                    new Bar(
+                        Titles.ofName(measure.of().substring(measure.of().indexOf('.') + 1)),
+                        sign,
+                        row)));
   }
 
   private CategoryPlot plot(List<Bar> bars) {

@@ -94,7 +94,11 @@ final class WeekCharts {
           .filter(week -> week.mean() > 0)
           .forEach(
               week ->
-                  data.add(period(week.from()), wording.shown(week.mean(), "t"), wording.titles().product(product), false));
+                  data.add(
+                      period(week.from()),
+                      wording.shown(week.mean(), "t"),
+                      wording.titles().product(product),
+                      false));
     }
     XYBarRenderer bars = bars(new StackedXYBarRenderer());
     for (int series = 0; series < made.size(); series++) {
@@ -159,7 +163,10 @@ final class WeekCharts {
     }
     return best == null
         ? "no week is recorded"
-        : "the most, " + wording.amount(best.mean(), "t") + ", in the week from " + wording.date(best.from());
+        : "the most, "
+            + wording.amount(best.mean(), "t")
+            + ", in the week from "
+            + wording.date(best.from());
   }
 
   /** Weeks in which nothing moved are left out; weeks.csv has them all. */

@@ -34,7 +34,12 @@ public final class YardLevelChart {
    * @param capacity what the line marks; 0 for no line
    */
   public YardLevelChart(
-      Header header, String name, String title, List<YardLevelRow> levels, double capacity, Wording wording) {
+      Header header,
+      String name,
+      String title,
+      List<YardLevelRow> levels,
+      double capacity,
+      Wording wording) {
     this.header = header;
     this.name = name;
     this.title = title;
@@ -68,10 +73,12 @@ public final class YardLevelChart {
     }
     NumberAxis axis = ChartStyle.numberAxis(unit + ", highest of the day", wording);
     XYPlot plot =
-        ChartStyle.band(level, ChartStyle.dateAxis(header.from(), header.to(), wording), axis, false);
+        ChartStyle.band(
+            level, ChartStyle.dateAxis(header.from(), header.to(), wording), axis, false);
     if (capacity > 0) {
       axis.setRange(
-          0, 1.1 * Math.max(capacity, levels.stream().mapToDouble(YardLevelRow::p95).max().orElse(0)));
+          0,
+          1.1 * Math.max(capacity, levels.stream().mapToDouble(YardLevelRow::p95).max().orElse(0)));
       plot.addRangeMarker(capacityLine());
     }
     return plot;
@@ -105,9 +112,7 @@ public final class YardLevelChart {
                 + count(most.p95());
     return "A line of the most that lies in the yard on each day: "
         + peak
-        + (capacity > 0
-            ? "; all places that take it hold " + wording.amount(capacity, unit)
-            : "")
+        + (capacity > 0 ? "; all places that take it hold " + wording.amount(capacity, unit) : "")
         + ".";
   }
 
@@ -127,8 +132,7 @@ public final class YardLevelChart {
       }
     }
     String of = " " + unit;
-    return new Chart.Grid(
-        List.of("on", "mean" + of, "5 %" + of, "50 %" + of, "95 %" + of), rows);
+    return new Chart.Grid(List.of("on", "mean" + of, "5 %" + of, "50 %" + of, "95 %" + of), rows);
   }
 
   private String count(double value) {

@@ -31,7 +31,8 @@ final class BuildingChart {
     this.wording = wording;
     for (String line : PlanPaints.lines(answer)) {
       Paint paint = PlanPaints.ofLine(answer, line);
-      parts.add(new Part(wording.titles().line(line) + " alone", Measure.BUILDING_ALONE.of(line), paint));
+      parts.add(
+          new Part(wording.titles().line(line) + " alone", Measure.BUILDING_ALONE.of(line), paint));
     }
     add(Use.CONCURRENT, "two lines at once", Palette.INK);
     add(Use.CHANGEOVER, "changeover", PlanPaints.changeover());
@@ -76,7 +77,10 @@ final class BuildingChart {
     }
     return ChartStyle.lying(
         new CategoryPlot(
-            data, ChartStyle.categoryAxis(), ChartStyle.numberAxis("hours of the calendar", wording), bars));
+            data,
+            ChartStyle.categoryAxis(),
+            ChartStyle.numberAxis("hours of the calendar", wording),
+            bars));
   }
 
   private String alternative() {
@@ -85,7 +89,8 @@ final class BuildingChart {
       List<String> told = new ArrayList<>();
       parts.forEach(
           part ->
-              told.add(part.label() + " " + wording.fixed(hours(plan.name(), part), 0, "h") + " h"));
+              told.add(
+                  part.label() + " " + wording.fixed(hours(plan.name(), part), 0, "h") + " h"));
       plans.add(wording.titles().plan(plan.name()) + ": " + String.join(", ", told));
     }
     return "Stacked bars of the hours of the building by use: " + String.join("; ", plans) + ".";

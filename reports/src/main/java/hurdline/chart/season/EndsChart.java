@@ -25,9 +25,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * When each line worked its last shift, crop by crop with the plans under each other: a bar for the dates of
- * nine years in ten, a line from the earliest to the latest, a stroke for the median, and a mark
- * where the plan's last campaign was to end.
+ * When each line worked its last shift, crop by crop with the plans under each other: a bar for the
+ * dates of nine years in ten, a line from the earliest to the latest, a stroke for the median, and
+ * a mark where the plan's last campaign was to end.
  */
 final class EndsChart {
   private static final double KEYS = 24;
@@ -64,10 +64,15 @@ final class EndsChart {
             .map(SeasonAnswer.Entry::to)
             .max(Comparator.naturalOrder());
     Optional<SummaryRow> ended =
-        answer.find(plan.name(), Measure.SEASON_ENDED.of(name)).filter(row -> row.replications() > 0);
+        answer
+            .find(plan.name(), Measure.SEASON_ENDED.of(name))
+            .filter(row -> row.replications() > 0);
     if (planned.isPresent() && ended.isPresent()) {
       Outline.Line line =
-          plan.outline().lines().stream().filter(l -> l.name().equals(name)).findFirst().orElseThrow();
+          plan.outline().lines().stream()
+              .filter(l -> l.name().equals(name))
+              .findFirst()
+              .orElseThrow();
       ends.add(new End(plan.name(), line, planned.get(), ended.get()));
     }
   }
@@ -90,7 +95,9 @@ final class EndsChart {
             .orElseThrow();
     double names =
         answer.plans().stream()
-            .mapToDouble(plan -> SvgCanvas.metrics(Fonts.of(12)).stringWidth(wording.titles().plan(plan.name())))
+            .mapToDouble(
+                plan ->
+                    SvgCanvas.metrics(Fonts.of(12)).stringWidth(wording.titles().plan(plan.name())))
             .max()
             .orElse(0);
     return new MonthScale(
@@ -117,7 +124,12 @@ final class EndsChart {
     for (End end : ends) {
       if (!end.line().name().equals(last)) {
         g.setFont(Fonts.bold(12));
-        g.drawString(wording.titles().crop(end.line().crop()) + " on " + wording.titles().lineInText(end.line().name()), 4, (float) top + 15);
+        g.drawString(
+            wording.titles().crop(end.line().crop())
+                + " on "
+                + wording.titles().lineInText(end.line().name()),
+            4,
+            (float) top + 15);
         last = end.line().name();
         top += HEAD;
       }
@@ -130,7 +142,8 @@ final class EndsChart {
   private void row(Graphics2D g, End end, double top) {
     double middle = top + ROW / 2;
     g.setFont(Fonts.of(12));
-    g.drawString(Fonts.fitted(wording.titles().plan(end.plan()), 12, WIDEST_NAME), 14, (float) middle + 4);
+    g.drawString(
+        Fonts.fitted(wording.titles().plan(end.plan()), 12, WIDEST_NAME), 14, (float) middle + 4);
     g.setFont(Fonts.of(11));
     g.drawString(years(end) + " years", (float) scale.right() + 16, (float) middle + 4);
     SummaryRow row = end.row();
@@ -146,7 +159,8 @@ final class EndsChart {
   }
 
   private void band(Graphics2D g, End end, double left, double right, double middle) {
-    Rectangle2D bar = new Rectangle2D.Double(left, middle - BAR / 2, Math.max(1, right - left), BAR);
+    Rectangle2D bar =
+        new Rectangle2D.Double(left, middle - BAR / 2, Math.max(1, right - left), BAR);
     PlanPaints.bar(g, bar, PlanPaints.of(answer, end.line().crop()));
   }
 
@@ -202,11 +216,19 @@ final class EndsChart {
     List<String> told = new ArrayList<>();
     for (End end : ends) {
       told.add(
-          name(end) + " " + words.dates(end.row())
-              + ", planned to " + wording.date(end.planned()) + ", finished in " + years(end) + " years");
+          name(end)
+              + " "
+              + words.dates(end.row())
+              + ", planned to "
+              + wording.date(end.planned())
+              + ", finished in "
+              + years(end)
+              + " years");
     }
     return "Bars of the dates on which each line worked its last shift, a stroke for the median and a"
-        + " triangle for the planned last day: " + String.join("; ", told) + ".";
+        + " triangle for the planned last day: "
+        + String.join("; ", told)
+        + ".";
   }
 
   private String name(End end) {
@@ -226,7 +248,15 @@ final class EndsChart {
       rows.add(cells);
     }
     return new Chart.Grid(
-        List.of("line, plan", "earliest", "5 %", "median", "95 %", "latest", "planned", "finished in years",
+        List.of(
+            "line, plan",
+            "earliest",
+            "5 %",
+            "median",
+            "95 %",
+            "latest",
+            "planned",
+            "finished in years",
             "years with a shift"),
         rows);
   }

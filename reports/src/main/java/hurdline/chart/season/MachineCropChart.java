@@ -16,7 +16,9 @@ import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.StackedBarRenderer;
 import org.jfree.data.category.DefaultCategoryDataset;
 
-/** Each machine's hours on duty under one plan: at work by crop, standing, in a stop or a change. */
+/**
+ * Each machine's hours on duty under one plan: at work by crop, standing, in a stop or a change.
+ */
 final class MachineCropChart {
   private static final List<State> AT_WORK = List.of(State.SLOWED, State.FULL_RATE);
   private static final List<State> STANDING = List.of(State.STARVED, State.BLOCKED);
@@ -33,14 +35,14 @@ final class MachineCropChart {
     this.plan = plan;
     this.wording = wording;
     machines = plan.outline().machines();
-    crops =
-        plan.outline().lines().stream().map(Outline.Line::crop).distinct().toList();
+    crops = plan.outline().lines().stream().map(Outline.Line::crop).distinct().toList();
   }
 
   Chart figure() {
     String title = "Each machine's hours by crop, " + wording.titles().plan(plan.name());
     String name = "machines-" + plan.name();
-    String svg = ChartStyle.svg(name, plot(), true, 110 + 24 * machines.size(), title, alternative());
+    String svg =
+        ChartStyle.svg(name, plot(), true, 110 + 24 * machines.size(), title, alternative());
     return new Chart(name, title, alternative(), svg, table());
   }
 
@@ -61,12 +63,23 @@ final class MachineCropChart {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     List<Paint> paints = new ArrayList<>();
     for (String crop : crops) {
-      machines.forEach(m -> data.addValue(hours(m, crop, AT_WORK), "producing from " + wording.titles().crop(crop), wording.titles().machine(m)));
+      machines.forEach(
+          m ->
+              data.addValue(
+                  hours(m, crop, AT_WORK),
+                  "producing from " + wording.titles().crop(crop),
+                  wording.titles().machine(m)));
       paints.add(PlanPaints.of(answer, crop));
     }
-    machines.forEach(m -> data.addValue(ofAll(m, STANDING), "starved or blocked", wording.titles().machine(m)));
+    machines.forEach(
+        m -> data.addValue(ofAll(m, STANDING), "starved or blocked", wording.titles().machine(m)));
     paints.add(Palette.state(State.STARVED));
-    machines.forEach(m -> data.addValue(ofAll(m, STOPPED), "down, or in a package or screen change", wording.titles().machine(m)));
+    machines.forEach(
+        m ->
+            data.addValue(
+                ofAll(m, STOPPED),
+                "down, or in a package or screen change",
+                wording.titles().machine(m)));
     paints.add(Palette.state(State.DOWN));
     StackedBarRenderer bars = ChartStyle.flat(new StackedBarRenderer());
     bars.setDrawBarOutline(true);
@@ -78,7 +91,10 @@ final class MachineCropChart {
     }
     return ChartStyle.lying(
         new CategoryPlot(
-            data, ChartStyle.categoryAxis(), ChartStyle.numberAxis("hours on duty", wording), bars));
+            data,
+            ChartStyle.categoryAxis(),
+            ChartStyle.numberAxis("hours on duty", wording),
+            bars));
   }
 
   private String alternative() {
@@ -87,7 +103,10 @@ final class MachineCropChart {
       List<String> of = new ArrayList<>();
       crops.forEach(
           crop ->
-              of.add(wording.fixed(hours(machine, crop, AT_WORK), 0, "h") + " h on " + wording.titles().crop(crop)));
+              of.add(
+                  wording.fixed(hours(machine, crop, AT_WORK), 0, "h")
+                      + " h on "
+                      + wording.titles().crop(crop)));
       parts.add(wording.titles().machine(machine) + " " + String.join(" and ", of));
     }
     return "Stacked bars of the producing hours of each machine: " + String.join(", ", parts) + ".";
@@ -96,7 +115,12 @@ final class MachineCropChart {
   private Chart.Grid table() {
     List<State> states =
         List.of(
-            State.UNCREWED, State.DOWN, State.CHANGING, State.STARVED, State.BLOCKED, State.SLOWED,
+            State.UNCREWED,
+            State.DOWN,
+            State.CHANGING,
+            State.STARVED,
+            State.BLOCKED,
+            State.SLOWED,
             State.FULL_RATE);
     List<String> head = new ArrayList<>(List.of("machine, crop"));
     states.forEach(state -> head.add(state.word().replace('_', ' ') + " h"));
@@ -105,7 +129,9 @@ final class MachineCropChart {
     for (String machine : machines) {
       for (String crop : crops) {
         if (states.stream().anyMatch(state -> hours(machine, crop, List.of(state)) > 0)) {
-          List<String> cells = new ArrayList<>(List.of(wording.titles().machine(machine) + ", " + wording.titles().crop(crop)));
+          List<String> cells =
+              new ArrayList<>(
+                  List.of(wording.titles().machine(machine) + ", " + wording.titles().crop(crop)));
           states.forEach(
               state -> cells.add(wording.fixed(hours(machine, crop, List.of(state)), 0, "h")));
           String mass = Measure.MACHINE_CROP_MASS_IN.of(machine, crop);

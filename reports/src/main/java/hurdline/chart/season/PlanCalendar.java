@@ -1,8 +1,8 @@
 package hurdline.chart.season;
 
 import hurdline.answer.Outline;
-import hurdline.answer.SeasonAnswer.Entry;
 import hurdline.answer.SeasonAnswer;
+import hurdline.answer.SeasonAnswer.Entry;
 import hurdline.answer.SummaryRow;
 import hurdline.chart.kit.Fonts;
 import hurdline.chart.kit.MonthScale;
@@ -21,7 +21,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Campaigns and changeovers of a plan as bars over the calendar; those at once stand in two rows. */
+/**
+ * Campaigns and changeovers of a plan as bars over the calendar; those at once stand in two rows.
+ */
 final class PlanCalendar {
   private static final double ROW = 24;
   private static final double BAR = 15;
@@ -72,17 +74,23 @@ final class PlanCalendar {
     g.setStroke(new BasicStroke(1));
   }
 
-  /** What was worked of a campaign in half of the years or more, to the median of its ends; under it their band. */
+  /**
+   * What was worked of a campaign in half of the years or more, to the median of its ends; under it
+   * their band.
+   */
   private void played(Graphics2D g, Entry entry, double y, MonthScale scale) {
     double left = scale.x(entry.from());
     Optional<SummaryRow> ended = answer.ended(plan.name(), entry);
-    ended.filter(row -> 2 * row.replications() >= answer.header().replications()).ifPresent(
-        row -> {
-          double middle = scale.x(answer.date(row.p50()).plusDays(1));
-          bar(g, left, middle, y, PlanPaints.of(answer, crop(entry)));
-        });
+    ended
+        .filter(row -> 2 * row.replications() >= answer.header().replications())
+        .ifPresent(
+            row -> {
+              double middle = scale.x(answer.date(row.p50()).plusDays(1));
+              bar(g, left, middle, y, PlanPaints.of(answer, crop(entry)));
+            });
     double right = scale.x(entry.to().plusDays(1));
-    name(g, wording.titles().line(entry.line()), new Rectangle2D.Double(left, y, right - left, BAR));
+    name(
+        g, wording.titles().line(entry.line()), new Rectangle2D.Double(left, y, right - left, BAR));
     ended
         .filter(row -> answer.date(row.p05()).isBefore(entry.to()))
         .ifPresent(row -> band(g, row, y + BAR + 4, scale));

@@ -65,7 +65,8 @@ final class PlanMarginChart {
     String axis = answer.header().currency() + ", bar of the 95 % interval";
     CategoryPlot plot =
         ChartStyle.lying(
-            new CategoryPlot(data, ChartStyle.categoryAxis(), ChartStyle.numberAxis(axis, wording), bars));
+            new CategoryPlot(
+                data, ChartStyle.categoryAxis(), ChartStyle.numberAxis(axis, wording), bars));
     plot.setRangeZeroBaselineVisible(true);
     return plot;
   }
@@ -78,7 +79,12 @@ final class PlanMarginChart {
             plan ->
                 answer
                     .find(plan.name(), Measure.MONEY_MARGIN.of())
-                    .ifPresent(row -> told.add(wording.titles().plan(plan.name()) + " " + wording.withInterval(row))));
+                    .ifPresent(
+                        row ->
+                            told.add(
+                                wording.titles().plan(plan.name())
+                                    + " "
+                                    + wording.withInterval(row))));
     return "Bars of the margin of each plan: " + String.join(", ", told) + ".";
   }
 

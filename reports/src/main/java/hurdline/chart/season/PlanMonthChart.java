@@ -22,26 +22,29 @@ final class PlanMonthChart {
   private final List<MonthRow> rows;
   private final Wording wording;
 
-  PlanMonthChart(
-      SeasonAnswer answer, String name, String title, Measure measure, Wording wording) {
+  PlanMonthChart(SeasonAnswer answer, String name, String title, Measure measure, Wording wording) {
     this.answer = answer;
     this.name = name;
     this.title = title;
     this.wording = wording;
     unit = measure.unit().word();
-    rows =
-        answer.months().stream().filter(row -> row.measure().equals(measure.of())).toList();
+    rows = answer.months().stream().filter(row -> row.measure().equals(measure.of())).toList();
   }
 
   Chart figure() {
     String alternative = alternative();
     return new Chart(
-        name, title, alternative, ChartStyle.svg(name, plot(), true, 270, title, alternative), table());
+        name,
+        title,
+        alternative,
+        ChartStyle.svg(name, plot(), true, 270, title, alternative),
+        table());
   }
 
   private CategoryPlot plot() {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
-    rows.forEach(row -> data.addValue(row.mean(), wording.titles().plan(row.option()), month(row.month())));
+    rows.forEach(
+        row -> data.addValue(row.mean(), wording.titles().plan(row.option()), month(row.month())));
     BarRenderer bars = ChartStyle.sideBySide(new BarRenderer(), answer.plans().size());
     bars.setMaximumBarWidth(0.05);
     CategoryPlot plot = ChartStyle.months(data, bars, ChartStyle.numberAxis(unit, wording));
@@ -71,7 +74,12 @@ final class PlanMonthChart {
 
   private Chart.Grid table() {
     List<String> head = new ArrayList<>(List.of("month"));
-    answer.plans().forEach(plan -> head.add(wording.titles().plan(plan.name()) + " " + unit + " (5th to 95th percentile)"));
+    answer
+        .plans()
+        .forEach(
+            plan ->
+                head.add(
+                    wording.titles().plan(plan.name()) + " " + unit + " (5th to 95th percentile)"));
     List<List<String>> cells = new ArrayList<>();
     for (String month : months()) {
       List<String> line = new ArrayList<>(List.of(month(month)));

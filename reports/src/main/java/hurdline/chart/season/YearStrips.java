@@ -23,8 +23,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A year at a glance: the building's calendar, and under it a strip for each machine with a column for
- * each week, its paint the crop and its height the hours at work. All plans have one scale.
+ * A year at a glance: the building's calendar, and under it a strip for each machine with a column
+ * for each week, its paint the crop and its height the hours at work. All plans have one scale.
  */
 final class YearStrips {
   private static final double LEFT = 118;
@@ -118,7 +118,10 @@ final class YearStrips {
     g.drawString(word, (float) Math.max(2, LEFT - 8 - wide), (float) y);
   }
 
-  /** All columns of a crop are one shape: a browser prints each patterned shape as a picture of its own. */
+  /**
+   * All columns of a crop are one shape: a browser prints each patterned shape as a picture of its
+   * own.
+   */
   private void columns(Graphics2D g, double top) {
     Map<String, Path2D> shapes = new LinkedHashMap<>();
     for (int row = 0; row < machines.size(); row++) {
@@ -160,17 +163,30 @@ final class YearStrips {
       List<MachineWeekRow> of = rows.stream().filter(row -> row.crop().equals(crop)).toList();
       if (!of.isEmpty()) {
         MachineWeekRow most =
-            of.stream().max(java.util.Comparator.comparingDouble(MachineWeekRow::hours)).orElseThrow();
+            of.stream()
+                .max(java.util.Comparator.comparingDouble(MachineWeekRow::hours))
+                .orElseThrow();
         int first = of.stream().mapToInt(MachineWeekRow::week).min().orElseThrow();
         int last = of.stream().mapToInt(MachineWeekRow::week).max().orElseThrow();
         told.add(
-            wording.titles().crop(crop) + " from week " + first + " to week " + last + ", at most "
-                + wording.fixed(most.hours(), 0, "h") + " h a week on " + wording.titles().machineInText(most.machine()));
+            wording.titles().crop(crop)
+                + " from week "
+                + first
+                + " to week "
+                + last
+                + ", at most "
+                + wording.fixed(most.hours(), 0, "h")
+                + " h a week on "
+                + wording.titles().machineInText(most.machine()));
       }
     }
-    return "The building's calendar, " + calendar.inWords() + "; under it strips of "
-        + machines.size() + " machines with the producing hours of each week: "
-        + String.join("; ", told) + ".";
+    return "The building's calendar, "
+        + calendar.inWords()
+        + "; under it strips of "
+        + machines.size()
+        + " machines with the producing hours of each week: "
+        + String.join("; ", told)
+        + ".";
   }
 
   /** Four weeks a column: what the eye can tell, and a page can hold. */
@@ -187,7 +203,11 @@ final class YearStrips {
         List<MachineWeekRow> of =
             ofMachine(machine).stream().filter(row -> row.crop().equals(crop)).toList();
         if (!of.isEmpty()) {
-          cells.add(line(wording.titles().machine(machine) + ", " + wording.titles().crop(crop), of, weeks));
+          cells.add(
+              line(
+                  wording.titles().machine(machine) + ", " + wording.titles().crop(crop),
+                  of,
+                  weeks));
         }
       }
     }

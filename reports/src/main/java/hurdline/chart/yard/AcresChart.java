@@ -30,31 +30,46 @@ final class AcresChart {
   }
 
   Chart figure() {
-    String title = "Seasons that finish, and what is left over, by area of the fields; dashed: wanted, and the answer in its interval";
-    NumberAxis acres = ChartStyle.numberAxis(wording.unit("acre") + " of " + Titles.inText(wording.titles().crop(answer.asked().crop())), wording);
+    String title =
+        "Seasons that finish, and what is left over, by area of the fields; dashed: wanted, and the answer in its interval";
+    NumberAxis acres =
+        ChartStyle.numberAxis(
+            wording.unit("acre")
+                + " of "
+                + Titles.inText(wording.titles().crop(answer.asked().crop())),
+            wording);
     acres.setAutoRangeIncludesZero(false);
     CombinedDomainXYPlot all = new CombinedDomainXYPlot(acres);
     all.setGap(14);
     all.setBackgroundPaint(Color.WHITE);
     all.add(chance());
     all.add(leftOver());
-    return new Chart("acres", title, alternative(), ChartStyle.svg("acres", all, false, 420, title, alternative()), table());
+    return new Chart(
+        "acres",
+        title,
+        alternative(),
+        ChartStyle.svg("acres", all, false, 420, title, alternative()),
+        table());
   }
 
   private XYPlot chance() {
     NumberAxis axis = ChartStyle.numberAxis("% of seasons finish", wording);
     axis.setRange(0, 100);
     YIntervalSeries series = new YIntervalSeries("chance");
-    answer.acres().forEach(r -> series.add(acres(r), 100 * r.chance(), 100 * r.low95(), 100 * r.high95()));
+    answer
+        .acres()
+        .forEach(r -> series.add(acres(r), 100 * r.chance(), 100 * r.low95(), 100 * r.high95()));
     XYPlot plot = plot(series, axis);
-    plot.addRangeMarker(new ValueMarker(100 * answer.land().share(), Palette.VERMILLION, ChartStyle.DASHED));
+    plot.addRangeMarker(
+        new ValueMarker(100 * answer.land().share(), Palette.VERMILLION, ChartStyle.DASHED));
     return plot;
   }
 
   private XYPlot leftOver() {
     YIntervalSeries series = new YIntervalSeries("left over");
     answer.acres().forEach(r -> series.add(acres(r), r.leftOver(), r.leftOver(), r.leftOver()));
-    return plot(series, ChartStyle.numberAxis("mean " + answer.asked().unit() + " left over", wording));
+    return plot(
+        series, ChartStyle.numberAxis("mean " + answer.asked().unit() + " left over", wording));
   }
 
   private XYPlot plot(YIntervalSeries series, NumberAxis axis) {
@@ -67,7 +82,9 @@ final class AcresChart {
     }
     answer
         .acresAt(answer.land().times())
-        .ifPresent(row -> plot.addDomainMarker(new ValueMarker(acres(row), Palette.INK, ChartStyle.DASHED)));
+        .ifPresent(
+            row ->
+                plot.addDomainMarker(new ValueMarker(acres(row), Palette.INK, ChartStyle.DASHED)));
     return plot;
   }
 
@@ -108,11 +125,18 @@ final class AcresChart {
               wording.fixed(row.acres(), 0, "acre"),
               wording.fixed(row.times(), 3, "times"),
               wording.fixed(row.chance(), 0, "share"),
-              wording.fixed(row.low95(), 0, "share") + " to " + wording.fixed(row.high95(), 0, "share"),
+              wording.fixed(row.low95(), 0, "share")
+                  + " to "
+                  + wording.fixed(row.high95(), 0, "share"),
               wording.fixed(row.leftOver(), 0, answer.asked().unit())));
     }
     return new Chart.Grid(
-        List.of(wording.unit("acre"), "times the file's", "finish in % of seasons", "95 % interval", "left over, mean " + answer.asked().unit()),
+        List.of(
+            wording.unit("acre"),
+            "times the file's",
+            "finish in % of seasons",
+            "95 % interval",
+            "left over, mean " + answer.asked().unit()),
         rows);
   }
 }

@@ -20,6 +20,7 @@ public final class GroundChart {
   private static final int EDGE = 24;
   private static final int FOOT = 46;
   private static final int TALLEST = 620;
+
   /** More stacks than this are a few pixels each, and drawing them takes longer than the plant. */
   private static final int MOST_DRAWN = 10_000;
 
@@ -69,7 +70,8 @@ public final class GroundChart {
       double x = EDGE + (stack % across * cellLongM() + plan.laneM() / 2) * scale;
       double y = EDGE + (stack / across * cellWideM() + plan.laneM() / 2) * scale;
       Rectangle2D box = new Rectangle2D.Double(x, y, plan.longM() * scale, plan.wideM() * scale);
-      pen.setPaint(isBegun(stack) ? new Hatch(Palette.SKY, Palette.INK, Hatch.Kind.RISING) : Palette.SKY);
+      pen.setPaint(
+          isBegun(stack) ? new Hatch(Palette.SKY, Palette.INK, Hatch.Kind.RISING) : Palette.SKY);
       pen.fill(box);
       pen.setPaint(Palette.INK);
       pen.draw(box);
@@ -80,7 +82,8 @@ public final class GroundChart {
 
   /** Pixels a meter; 0 where there is nothing to scale. */
   private static double scale(double wideM, double tallM) {
-    double scale = Math.min((ChartStyle.widthPx() - 2.0 * EDGE) / wideM, (TALLEST - EDGE - FOOT) / tallM);
+    double scale =
+        Math.min((ChartStyle.widthPx() - 2.0 * EDGE) / wideM, (TALLEST - EDGE - FOOT) / tallM);
     return Double.isFinite(scale) ? scale : 0;
   }
 
@@ -139,7 +142,13 @@ public final class GroundChart {
             List.of("holds", wording.fixed(plan.bales(), 0, unit) + " " + unit),
             List.of(
                 "a stack, along · across · up",
-                plan.longBales() + " · " + plan.wideBales() + " · " + plan.highBales() + " " + unit),
+                plan.longBales()
+                    + " · "
+                    + plan.wideBales()
+                    + " · "
+                    + plan.highBales()
+                    + " "
+                    + unit),
             List.of(
                 "a stack, long · wide · high",
                 wording.roughly(plan.longM(), "m")

@@ -33,7 +33,8 @@ final class PeakChart {
 
   private XYPlot plot() {
     YIntervalSeries peaks = new YIntervalSeries("at most this in that share of seasons");
-    YIntervalSeries known = new YIntervalSeries("95 % interval, where the seasons are enough for one");
+    YIntervalSeries known =
+        new YIntervalSeries("95 % interval, where the seasons are enough for one");
     for (PeakRow row : answer.peaks()) {
       peaks.add(percent(row), row.value(), row.value(), row.value());
       if (!Double.isNaN(row.low95()) && !Double.isNaN(row.high95())) {

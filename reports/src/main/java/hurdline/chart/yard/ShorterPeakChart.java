@@ -8,7 +8,10 @@ import hurdline.text.Wording;
 import java.util.Comparator;
 import java.util.List;
 
-/** By how much the peak of the yard without limit differs with one thing changed, the lowest peak first. */
+/**
+ * By how much the peak of the yard without limit differs with one thing changed, the lowest peak
+ * first.
+ */
 final class ShorterPeakChart {
   private final String unit;
   private final List<GainRow> rows;

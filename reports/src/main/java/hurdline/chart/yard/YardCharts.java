@@ -43,7 +43,9 @@ public final class YardCharts {
   }
 
   private List<Chart> drawOverflow() {
-    return answer.capacity().isEmpty() ? List.of() : List.of(new YardSizeCharts(answer, wording).overflow());
+    return answer.capacity().isEmpty()
+        ? List.of()
+        : List.of(new YardSizeCharts(answer, wording).overflow());
   }
 
   /** What each size holds back and what wastes away. */
@@ -52,7 +54,9 @@ public final class YardCharts {
   }
 
   private List<Chart> drawEffects() {
-    return answer.capacity().isEmpty() ? List.of() : List.of(new YardSizeCharts(answer, wording).effects());
+    return answer.capacity().isEmpty()
+        ? List.of()
+        : List.of(new YardSizeCharts(answer, wording).effects());
   }
 
   /** What each size costs. */
@@ -61,7 +65,9 @@ public final class YardCharts {
   }
 
   private List<Chart> drawMoney() {
-    return answer.cheapest().isEmpty() ? List.of() : List.of(new YardSizeCharts(answer, wording).money());
+    return answer.cheapest().isEmpty()
+        ? List.of()
+        : List.of(new YardSizeCharts(answer, wording).money());
   }
 
   /** The yard without limit through the year, all places and each. */
@@ -79,7 +85,9 @@ public final class YardCharts {
     List<Chart> figures = new ArrayList<>();
     figures.add(level("*"));
     if (places.size() > 2) {
-      places.stream().filter(place -> !place.equals("*")).forEach(place -> figures.add(level(place)));
+      places.stream()
+          .filter(place -> !place.equals("*"))
+          .forEach(place -> figures.add(level(place)));
     }
     return figures;
   }
@@ -124,7 +132,9 @@ public final class YardCharts {
   }
 
   private List<Chart> drawGains() {
-    return answer.gains().isEmpty() ? List.of() : List.of(new ShorterPeakChart(answer, wording).figure());
+    return answer.gains().isEmpty()
+        ? List.of()
+        : List.of(new ShorterPeakChart(answer, wording).figure());
   }
 
   /** The stacks of each place from above. */
@@ -133,11 +143,15 @@ public final class YardCharts {
   }
 
   private List<Chart> drawGrounds() {
-    return answer.grounds().stream().map(plan -> new GroundChart(answer, plan, wording).figure()).toList();
+    return answer.grounds().stream()
+        .map(plan -> new GroundChart(answer, plan, wording).figure())
+        .toList();
   }
 
   /** Every chart, in the order of the report. */
   public List<Chart> all() {
-    return Stream.of(overflow(), peaks(), effects(), money(), gains(), acres(), grounds(), levels()).flatMap(List::stream).toList();
+    return Stream.of(overflow(), peaks(), effects(), money(), gains(), acres(), grounds(), levels())
+        .flatMap(List::stream)
+        .toList();
   }
 }

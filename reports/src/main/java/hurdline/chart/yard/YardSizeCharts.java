@@ -41,18 +41,26 @@ final class YardSizeCharts {
     NumberAxis chance = ChartStyle.numberAxis("% of seasons", wording);
     chance.setRange(0, 100);
     XYPlot plot =
-        plot("share of seasons, with its 95 % interval", chance, r -> 100 * r.chance(), r -> 100 * r.low95(),
-            r -> 100 * r.high95());
+        plot(
+            "share of seasons, with its 95 % interval",
+            chance, r -> 100 * r.chance(), r -> 100 * r.low95(), r -> 100 * r.high95());
     plot.setDomainAxis(sizes());
     plot.addRangeMarker(
-        marker(100 * answer.asked().overflow(), "allowed " + wording.asGiven(answer.asked().overflow(), "share"), true));
+        marker(
+            100 * answer.asked().overflow(),
+            "allowed " + wording.asGiven(answer.asked().overflow(), "share"),
+            true));
     plot.addDomainMarker(marker(answer.asked().holds(), "as the file has it", false));
     if (!Double.isNaN(answer.byRule().bales())) {
       plot.addDomainMarker(marker(answer.byRule().bales(), "smallest that will do", false));
     }
     String words = overflowWords();
     return new Chart(
-        "overflow", title, words, ChartStyle.svg("overflow", plot, true, 320, title, words), overflowTable());
+        "overflow",
+        title,
+        words,
+        ChartStyle.svg("overflow", plot, true, 320, title, words),
+        overflowTable());
   }
 
   private String overflowWords() {
@@ -68,7 +76,8 @@ final class YardSizeCharts {
         + "; marked are the share that is allowed, the yard as the file has it"
         + (Double.isNaN(answer.byRule().bales())
             ? ""
-            : " and the smallest size that will do, " + wording.amount(answer.byRule().bales(), unit()))
+            : " and the smallest size that will do, "
+                + wording.amount(answer.byRule().bales(), unit()))
         + ".";
   }
 
@@ -80,38 +89,58 @@ final class YardSizeCharts {
               wording.fixed(row.bales(), 0, unit()),
               area(row),
               wording.fixed(row.chance(), 0, "share"),
-              wording.fixed(row.low95(), 0, "share") + " to " + wording.fixed(row.high95(), 0, "share")));
+              wording.fixed(row.low95(), 0, "share")
+                  + " to "
+                  + wording.fixed(row.high95(), 0, "share")));
     }
     return new Chart.Grid(
-        List.of("yard of " + unit(), "ground " + wording.unit("m2"), "overflows in % of seasons", "95 % interval"),
+        List.of(
+            "yard of " + unit(),
+            "ground " + wording.unit("m2"),
+            "overflows in % of seasons",
+            "95 % interval"),
         rows);
   }
 
-  /** Bales held at the field, dry matter lost and days waited, one above the other over one axis of sizes. */
+  /**
+   * Bales held at the field, dry matter lost and days waited, one above the other over one axis of
+   * sizes.
+   */
   Chart effects() {
-    String title = "What a smaller yard holds back, and what wastes away; dashed: as the file has it";
+    String title =
+        "What a smaller yard holds back, and what wastes away; dashed: as the file has it";
     CombinedDomainXYPlot all = new CombinedDomainXYPlot(sizes());
     all.setGap(14);
     all.add(single(unit() + " at the fields", YardSizeRow::heldAtField));
-    all.add(single(wording.unit("t") + " of dry matter lost", row -> wording.shown(row.lostT(), "t")));
+    all.add(
+        single(wording.unit("t") + " of dry matter lost", row -> wording.shown(row.lostT(), "t")));
     all.add(single("days waited for room", YardSizeRow::waitingD));
     all.setBackgroundPaint(Color.WHITE);
     String words = effectsWords();
     return new Chart(
-        "effects", title, words, ChartStyle.svg("effects", all, false, 520, title, words), effectsTable());
+        "effects",
+        title,
+        words,
+        ChartStyle.svg("effects", all, false, 520, title, words),
+        effectsTable());
   }
 
   private XYPlot single(String label, ToDoubleFunction<YardSizeRow> value) {
     NumberAxis axis = ChartStyle.numberAxis(label, wording);
     axis.setLabelFont(Fonts.of(11));
-    XYPlot plot = plot(label, axis, value::applyAsDouble, value::applyAsDouble, value::applyAsDouble);
+    XYPlot plot =
+        plot(label, axis, value::applyAsDouble, value::applyAsDouble, value::applyAsDouble);
     plot.addDomainMarker(marker(answer.asked().holds(), "", false));
     return plot;
   }
 
   private String effectsWords() {
     YardSizeRow first = answer.capacity().get(0);
-    return "Three lines over the size of the yard, means of the seasons: " + effects(first) + "; " + effects(last()) + ".";
+    return "Three lines over the size of the yard, means of the seasons: "
+        + effects(first)
+        + "; "
+        + effects(last())
+        + ".";
   }
 
   private String effects(YardSizeRow row) {
@@ -154,7 +183,10 @@ final class YardSizeCharts {
     axis.setAutoRangeIncludesZero(false);
     XYPlot plot =
         plot(
-            "mean, with its 95 % interval", axis, row -> row.cost().perYear(), row -> row.cost().low95(),
+            "mean, with its 95 % interval",
+            axis,
+            row -> row.cost().perYear(),
+            row -> row.cost().low95(),
             row -> row.cost().high95());
     plot.setDomainAxis(sizes());
     YardSizeRow cheapest = answer.cheapest().orElseThrow();
@@ -163,7 +195,12 @@ final class YardSizeCharts {
     if (alike.size() > 1) {
       plot.addDomainMarker(
           new IntervalMarker(
-              alike.get(0).bales(), alike.get(alike.size() - 1).bales(), Palette.YELLOW, new BasicStroke(0), null, null,
+              alike.get(0).bales(),
+              alike.get(alike.size() - 1).bales(),
+              Palette.YELLOW,
+              new BasicStroke(0),
+              null,
+              null,
               0.35f),
           Layer.BACKGROUND);
     }
@@ -175,7 +212,12 @@ final class YardSizeCharts {
             + " to "
             + size(alike.get(alike.size() - 1))
             + ", where the choice hardly matters.";
-    return new Chart("yard-money", title, words, ChartStyle.svg("yard-money", plot, true, 320, title, words), moneyTable());
+    return new Chart(
+        "yard-money",
+        title,
+        words,
+        ChartStyle.svg("yard-money", plot, true, 320, title, words),
+        moneyTable());
   }
 
   private Chart.Grid moneyTable() {
@@ -192,15 +234,22 @@ final class YardSizeCharts {
               wording.roughly(cost.waiting(), currency),
               wording.roughly(cost.marginBelow(), currency),
               wording.cell(cost.perYear(), cost.low95(), cost.high95(), currency),
-              cheapest ? "the cheapest" : wording.cell(above.money(), above.low(), above.high(), currency),
+              cheapest
+                  ? "the cheapest"
+                  : wording.cell(above.money(), above.low(), above.high(), currency),
               cheapest ? "" : above.toldApart() ? "yes" : "no",
               wording.roughly(cost.receiving(), currency)));
     }
     return new Chart.Grid(
         List.of(
-            "yard of " + unit(), "ground " + currency, "waiting " + currency, "margin below no limit " + currency,
-            "in total " + currency + " a year (95 % interval)", "above the cheapest (joint 95 % interval)",
-            "significant", "in the margin: wages of receiving " + currency),
+            "yard of " + unit(),
+            "ground " + currency,
+            "waiting " + currency,
+            "margin below no limit " + currency,
+            "in total " + currency + " a year (95 % interval)",
+            "above the cheapest (joint 95 % interval)",
+            "significant",
+            "in the margin: wages of receiving " + currency),
         rows);
   }
 
@@ -220,7 +269,8 @@ final class YardSizeCharts {
   }
 
   private ValueMarker marker(double value, String label, boolean level) {
-    ValueMarker line = new ValueMarker(value, level ? Palette.VERMILLION : Palette.INK, ChartStyle.DASHED);
+    ValueMarker line =
+        new ValueMarker(value, level ? Palette.VERMILLION : Palette.INK, ChartStyle.DASHED);
     ChartStyle.label(line, label, 11);
     if (level) {
       line.setLabelAnchor(RectangleAnchor.TOP_LEFT);

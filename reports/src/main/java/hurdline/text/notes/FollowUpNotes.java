@@ -1,8 +1,7 @@
 package hurdline.text.notes;
 
-import hurdline.answer.FollowUpFact.NotIncreased;
 import hurdline.answer.FollowUpFact;
-import hurdline.answer.Titles;
+import hurdline.answer.FollowUpFact.NotIncreased;
 import hurdline.text.Wording;
 import java.util.stream.Collectors;
 
@@ -47,13 +46,16 @@ final class FollowUpNotes {
         + " together with 95 % confidence (Bonferroni)."
         + (fact.left().isEmpty()
             ? ""
-            : fact.left().stream().map(this::left).collect(Collectors.joining(", ", " Not asked: ", ".")));
+            : fact.left().stream()
+                .map(this::left)
+                .collect(Collectors.joining(", ", " Not asked: ", ".")));
   }
 
   private String left(NotIncreased left) {
     return switch (left.why()) {
       case MACHINE_WITHOUT_RATE -> wording.titles().machineInText(left.name()) + " has no rate";
-      case SHIFT_WITHOUT_ROOM -> wording.titles().thing("shift." + left.name()) + " has no room to be longer";
+      case SHIFT_WITHOUT_ROOM ->
+          wording.titles().thing("shift." + left.name()) + " has no room to be longer";
     };
   }
 

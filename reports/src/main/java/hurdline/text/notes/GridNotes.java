@@ -39,7 +39,8 @@ final class GridNotes {
             GridFact.NoValue.class,
             "Net present value",
             fact ->
-                "Not given: the calendar of " + wording.count(fact.calendarDays())
+                "Not given: the calendar of "
+                    + wording.count(fact.calendarDays())
                     + " days is shorter than a year and does not say how it repeats over an option's life. Write"
                     + " \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\" under"
                     + " calendar.")

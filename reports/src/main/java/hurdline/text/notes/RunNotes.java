@@ -8,7 +8,8 @@ import java.util.stream.Collectors;
 /** What the figures of every study take for granted, in whole sentences. */
 final class RunNotes {
   private static final int HASH_SHOWN = 12;
-  private static final String ONE_ALONE = "One replication says nothing about how far another may lie from it.";
+  private static final String ONE_ALONE =
+      "One replication says nothing about how far another may lie from it.";
 
   private final Header header;
   private final Wording wording;
@@ -49,10 +50,16 @@ final class RunNotes {
 
   private String inputs() {
     String hash = header.contentHash();
-    String option = header.option().equals("base") ? wording.titles().option("base") : "with " + wording.titles().option(header.option());
-    String changes = header.changes().isEmpty() ? "" : ", changed by " + String.join(" and ", header.changes());
+    String option =
+        header.option().equals("base")
+            ? wording.titles().option("base")
+            : "with " + wording.titles().option(header.option());
+    String changes =
+        header.changes().isEmpty() ? "" : ", changed by " + String.join(" and ", header.changes());
     return "Every rate, time, mass and price is what "
-        + "`" + header.file() + "`"
+        + "`"
+        + header.file()
+        + "`"
         + " says (content "
         + hash.substring(0, Math.min(HASH_SHOWN, hash.length()))
         + "), "
@@ -77,7 +84,9 @@ final class RunNotes {
             ? " It was stopped before all were done; these are the first ones, whatever they showed."
             : "";
     return "The calendar was simulated "
-        + (fact.count() == 1 ? "once. " : wording.count(fact.count()) + " times, each independent of the others. ")
+        + (fact.count() == 1
+            ? "once. "
+            : wording.count(fact.count()) + " times, each independent of the others. ")
         + (fact.count() == 1
             ? ONE_ALONE
             : "An interval is where the mean of very many would lie with 95 % confidence;"
@@ -90,14 +99,32 @@ final class RunNotes {
     String wanted = wording.rough(aim.wanted(), aim.unit());
     return switch (aim.outcome()) {
       case NO_VALUE ->
-          "The aim \"" + aim.said() + "\" could not be followed, since the measure has no value in any replication.";
+          "The aim \""
+              + aim.said()
+              + "\" could not be followed, since the measure has no value in any replication.";
       case REACHED ->
-          "The aim \"" + aim.said() + "\" is reached: the half-width is " + reached + " of " + wanted
+          "The aim \""
+              + aim.said()
+              + "\" is reached: the half-width is "
+              + reached
+              + " of "
+              + wanted
               + " allowed. Ending as soon as an aim is reached makes an interval a little too narrow.";
       case NOT_REACHED ->
-          "The aim \"" + aim.said() + "\" is not reached: the half-width is " + reached + " in place of " + wanted
-              + (aim.stopped() ? "" : "; " + wording.count(aim.most()) + " replications are the most that are simulated")
-              + ". For the aim it takes " + wording.aboutAsMany(aim.needed()) + ".";
+          "The aim \""
+              + aim.said()
+              + "\" is not reached: the half-width is "
+              + reached
+              + " in place of "
+              + wanted
+              + (aim.stopped()
+                  ? ""
+                  : "; "
+                      + wording.count(aim.most())
+                      + " replications are the most that are simulated")
+              + ". For the aim it takes "
+              + wording.aboutAsMany(aim.needed())
+              + ".";
     };
   }
 
@@ -121,7 +148,9 @@ final class RunNotes {
         + (fact.skewed().count() == 0
             ? ""
             : "With fewer than 40 replications Student's intervals of strongly skewed values (beyond 2) hold less often"
-                + " than they say: " + named(fact.skewed()) + ". ")
+                + " than they say: "
+                + named(fact.skewed())
+                + ". ")
         + "A limit ends where the measure cannot lie: at 0, at what a place or a bin holds, at the hours of the calendar"
         + (fact.cut().count() == 0 ? ". " : "; so cut are those of " + named(fact.cut()) + ". ")
         + "The column interval of summary.csv says which each is.";
@@ -129,7 +158,8 @@ final class RunNotes {
 
   /** {@code 12 measures, such as a, b, c}, or all where they are few. */
   private String named(RunFact.Group measures) {
-    String names = measures.first().stream().map(name -> "`" + name + "`").collect(Collectors.joining(", "));
+    String names =
+        measures.first().stream().map(name -> "`" + name + "`").collect(Collectors.joining(", "));
     return measures.count() == measures.first().size()
         ? names
         : wording.count(measures.count()) + " measures, such as " + names;

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
-/** What in this very plant can hurt someone, and what to ask the fire official, in whole sentences. */
+/**
+ * What in this very plant can hurt someone, and what to ask the fire official, in whole sentences.
+ */
 final class SafetyNotes {
   private final Wording wording;
 
@@ -22,8 +24,14 @@ final class SafetyNotes {
         .tell(SafetyFact.LockedOutWork.class, "Locked-out work", this::lockedOut)
         .tell(SafetyFact.SparksAndDust.class, "Sparks and dust", this::dust)
         .tell(SafetyFact.LongShifts.class, "Long and night shifts", this::longShifts)
-        .tell(SafetyFact.StoredInPlace.class, fact -> new Note(Titles.capital(wording.titles().placeInText(fact.place())), place(fact)))
-        .tell(SafetyFact.StoredInBin.class, fact -> new Note(Titles.capital(wording.titles().machineInText(fact.bin())), bin(fact)));
+        .tell(
+            SafetyFact.StoredInPlace.class,
+            fact ->
+                new Note(Titles.capital(wording.titles().placeInText(fact.place())), place(fact)))
+        .tell(
+            SafetyFact.StoredInBin.class,
+            fact ->
+                new Note(Titles.capital(wording.titles().machineInText(fact.bin())), bin(fact)));
   }
 
   /** Without the limit, which the file's warning gives beside it. */
@@ -47,7 +55,12 @@ final class SafetyNotes {
   private String lockedOut(SafetyFact.LockedOutWork fact) {
     String which =
         fact.machines().stream()
-            .map(of -> wording.titles().machineInText(of.machine()) + " (" + names(of.stops(), Titles::ofName) + ")")
+            .map(
+                of ->
+                    wording.titles().machineInText(of.machine())
+                        + " ("
+                        + names(of.stops(), Titles::ofName)
+                        + ")")
             .collect(Collectors.joining(", "));
     return "Clearing, changing and cleaning at "
         + which
@@ -95,7 +108,9 @@ final class SafetyNotes {
 
   private String bin(SafetyFact.StoredInBin fact) {
     String holds =
-        Double.isNaN(fact.massKg()) ? wording.rough(fact.volumeM3(), "m3") : wording.rough(fact.massKg() / 1000, "t");
+        Double.isNaN(fact.massKg())
+            ? wording.rough(fact.volumeM3(), "m3")
+            : wording.rough(fact.massKg() / 1000, "t");
     return "It holds "
         + holds
         + ". May so much loose material stand in one bin, indoors or beside the building, and which"

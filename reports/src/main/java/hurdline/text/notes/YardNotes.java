@@ -37,11 +37,18 @@ final class YardNotes {
     String why =
         switch (fact.why()) {
           case ASKED -> "as asked";
-          case ONLY_PLACE -> "the only place that takes " + Titles.inText(wording.titles().crop(fact.crop()));
+          case ONLY_PLACE ->
+              "the only place that takes " + Titles.inText(wording.titles().crop(fact.crop()));
           case LAST_WITH_PRICE -> "the last whose ground has a price; --place takes another";
-          case LAST -> "the last that takes " + Titles.inText(wording.titles().crop(fact.crop())) + "; --place takes another";
+          case LAST ->
+              "the last that takes "
+                  + Titles.inText(wording.titles().crop(fact.crop()))
+                  + "; --place takes another";
         };
-    return "Places are filled in the file's order, and " + wording.titles().placeInText(fact.place()) + " is made larger or smaller (" + why
+    return "Places are filled in the file's order, and "
+        + wording.titles().placeInText(fact.place())
+        + " is made larger or smaller ("
+        + why
         + "); without limit it takes whatever comes. All sizes met the same weather, yields, stops and trips."
         + (fact.shared() ? " Other crops may lie in some of these places too, and count." : "");
   }
@@ -56,17 +63,23 @@ final class YardNotes {
   }
 
   private String quantiles(YardFact.SeasonQuantiles fact) {
-    return "Intervals of quantiles and sizes lie between two of the " + wording.count(fact.seasons())
+    return "Intervals of quantiles and sizes lie between two of the "
+        + wording.count(fact.seasons())
         + " simulated seasons, whatever their distribution (order statistics), those of chances are"
         + " Clopper and Pearson's."
         + (fact.seasons() < fact.needed()
-            ? " For the size that overflows in one season of " + wording.count(Math.round(1 / fact.overflow()))
-                + " an upper limit exists only from " + seasons(fact.needed(), fact.seasons())
+            ? " For the size that overflows in one season of "
+                + wording.count(Math.round(1 / fact.overflow()))
+                + " an upper limit exists only from "
+                + seasons(fact.needed(), fact.seasons())
             : "");
   }
 
   private String seasons(int needed, int seasons) {
-    return wording.count(needed) + " seasons on; with " + wording.count(seasons) + " there is none.";
+    return wording.count(needed)
+        + " seasons on; with "
+        + wording.count(seasons)
+        + " there is none.";
   }
 
   private static String money(YardFact.MoneyOfTheYard fact) {
@@ -77,7 +90,9 @@ final class YardNotes {
         + " makes of late or missing bales. What is lost at the fields was not paid for. The cheapest is the"
         + " one of the sizes simulated with the least mean; others are compared with it season by season, with"
         + " intervals that hold for all together (Bonferroni)."
-        + (fact.groundPriced() ? "" : " The file gives no price of ground, so a larger yard costs nothing here.");
+        + (fact.groundPriced()
+            ? ""
+            : " The file gives no price of ground, so a larger yard costs nothing here.");
   }
 
   private String acres(YardFact.Acres fact) {

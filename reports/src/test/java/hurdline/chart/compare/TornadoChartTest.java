@@ -15,9 +15,13 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class TornadoChartTest {
-  private static final Pattern BAR = Pattern.compile("<rect[^>]* fill=\"rgb[^>]* width=\"([0-9.]+)\" x=\"([0-9.]+)\"");
+  private static final Pattern BAR =
+      Pattern.compile("<rect[^>]* fill=\"rgb[^>]* width=\"([0-9.]+)\" x=\"([0-9.]+)\"");
 
-  /** By 60 and 106 to the same side, then by 47 either way: all bars begin or end at what the worth is as the file says. */
+  /**
+   * By 60 and 106 to the same side, then by 47 either way: all bars begin or end at what the worth
+   * is as the file says.
+   */
   @Test
   void bothEndsOfAnInputAreDrawnFromTheWorthInTheFile() {
     double none = Double.NaN;
@@ -27,8 +31,11 @@ class TornadoChartTest {
             new TornadoRow("bigger_mill", "yield", 0.8, 1.2, "x", 360, 406, 300, none, none));
     Wording wording = new Wording(UnitSystem.METRIC, Locale.ROOT);
     Chart figure = new CompareCharts(SampleCompare.with(rows), wording).tornado().get(0);
-    assertThat(figure.table().rows()).extracting(row -> row.get(1)).containsExactly("`yield`", "`price`");
-    List<double[]> bars = BAR.matcher(figure.svg()).results().map(TornadoChartTest::fromTo).toList();
+    assertThat(figure.table().rows())
+        .extracting(row -> row.get(1))
+        .containsExactly("`yield`", "`price`");
+    List<double[]> bars =
+        BAR.matcher(figure.svg()).results().map(TornadoChartTest::fromTo).toList();
     assertThat(bars).hasSize(4);
     double worth = bars.get(0)[0];
     assertThat(bars.get(1)[0]).as("the other end of the yield").isEqualTo(worth);

@@ -118,7 +118,9 @@ class FlowDiagramTest {
             .orElseThrow();
     double pointsPerPixel = Math.min(180 / wide, 225 / high) * 72 / 25.4;
     assertThat(smallest * pointsPerPixel).as("points rated").isGreaterThan(7);
-    assertThat(smallest * number(svg, "min-width:([0-9.]+)px") / wide).as("pixels").isGreaterThanOrEqualTo(11);
+    assertThat(smallest * number(svg, "min-width:([0-9.]+)px") / wide)
+        .as("pixels")
+        .isGreaterThanOrEqualTo(11);
   }
 
   private static double number(String text, String pattern) {
@@ -140,10 +142,12 @@ class FlowDiagramTest {
             .toList();
     List<String> machines =
         flow.nodes().stream()
-            .filter(node -> node.kind() == LineFlow.Kind.MACHINE || node.kind() == LineFlow.Kind.BIN)
+            .filter(
+                node -> node.kind() == LineFlow.Kind.MACHINE || node.kind() == LineFlow.Kind.BIN)
             .map(LineFlow.Node::name)
             .toList();
-    assertThat(drawn.stream().filter(machines::contains)).containsExactlyInAnyOrderElementsOf(machines);
+    assertThat(drawn.stream().filter(machines::contains))
+        .containsExactlyInAnyOrderElementsOf(machines);
     List<String> ends = new ArrayList<>(drawn);
     ends.removeAll(machines);
     assertThat(ends)
@@ -154,12 +158,18 @@ class FlowDiagramTest {
                 .toList());
     long ways = parts.stream().mapToLong(part -> part.layout().ways().size()).sum();
     long cut =
-        parts.stream().mapToLong(part -> all(part.figure().svg(), ">(to part [0-9]+)<").size()).sum();
+        parts.stream()
+            .mapToLong(part -> all(part.figure().svg(), ">(to part [0-9]+)<").size())
+            .sum();
     assertThat(ways).isEqualTo(flow.edges().size() + cut);
-    List<List<String>> rows = parts.stream().flatMap(part -> part.figure().table().rows().stream()).toList();
-    assertThat(rows).extracting(row -> row.get(0) + " to " + row.get(1))
+    List<List<String>> rows =
+        parts.stream().flatMap(part -> part.figure().table().rows().stream()).toList();
+    assertThat(rows)
+        .extracting(row -> row.get(0) + " to " + row.get(1))
         .containsExactlyInAnyOrderElementsOf(
-            flow.edges().stream().map(edge -> Titles.ofName(edge.from() + " to " + edge.to())).toList());
+            flow.edges().stream()
+                .map(edge -> Titles.ofName(edge.from() + " to " + edge.to()))
+                .toList());
   }
 
   @Test
@@ -193,7 +203,9 @@ class FlowDiagramTest {
   @Test
   void aBinShowsItsMeanAndPeakAndTheHolderItsShare() {
     Chart figure = draw(SampleAnswer.year().flows().get(0)).get(0).figure();
-    assertThat(figure.svg()).contains("bin: mean 3.5, peak 3.5 ton").contains("limits 62 % of hours");
+    assertThat(figure.svg())
+        .contains("bin: mean 3.5, peak 3.5 ton")
+        .contains("limits 62 % of hours");
     assertThat(figure.title()).isEqualTo("Flow through the stalk line, mean ton/h");
   }
 }

@@ -18,7 +18,13 @@ class BoundedAxisTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0, 0", "-1e-308, 1e-308", "2e-308, 2e-308", "NaN, NaN", "0, 1e-310", "-1e-10, 1e-12", "NaN, 2"
+    "0, 0",
+    "-1e-308, 1e-308",
+    "2e-308, 2e-308",
+    "NaN, NaN",
+    "0, 1e-310",
+    "-1e-10, 1e-12",
+    "NaN, 2"
   })
   void anAxisOfNothingGoesFrom0To1(double low, double high) {
     assertThat(BoundedAxis.drawn(low, high)).isEqualTo(new Range(0, 1));
@@ -40,8 +46,10 @@ class BoundedAxisTest {
   @Test
   void anAxisOfValuesThatHardlyDifferIsAsLongAsTicksNeed() {
     Range drawn = BoundedAxis.drawn(1e6, 1e6 + 1e-6);
-    assertThat(drawn.getLength()).isCloseTo(0.02 * 1e6, org.assertj.core.api.Assertions.within(1e-3));
-    assertThat(drawn.getCentralValue()).isCloseTo(1e6, org.assertj.core.api.Assertions.within(1e-3));
+    assertThat(drawn.getLength())
+        .isCloseTo(0.02 * 1e6, org.assertj.core.api.Assertions.within(1e-3));
+    assertThat(drawn.getCentralValue())
+        .isCloseTo(1e6, org.assertj.core.api.Assertions.within(1e-3));
   }
 
   @Test

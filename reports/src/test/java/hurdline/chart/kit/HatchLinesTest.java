@@ -15,7 +15,9 @@ class HatchLinesTest {
 
   private static List<double[]> ends(Rectangle2D box, Hatch.Kind kind) {
     List<double[]> ends = new ArrayList<>();
-    for (PathIterator at = HatchLines.of(kind, box).getPathIterator(null); !at.isDone(); at.next()) {
+    for (PathIterator at = HatchLines.of(kind, box).getPathIterator(null);
+        !at.isDone();
+        at.next()) {
       double[] end = new double[6];
       at.currentSegment(end);
       ends.add(end);
@@ -27,7 +29,8 @@ class HatchLinesTest {
     List<double[]> ends = ends(box, kind);
     double length = 0;
     for (int at = 0; at < ends.size(); at += 2) {
-      length += Math.hypot(ends.get(at)[0] - ends.get(at + 1)[0], ends.get(at)[1] - ends.get(at + 1)[1]);
+      length +=
+          Math.hypot(ends.get(at)[0] - ends.get(at + 1)[0], ends.get(at)[1] - ends.get(at + 1)[1]);
     }
     return length;
   }
@@ -50,8 +53,7 @@ class HatchLinesTest {
     Rectangle2D left = new Rectangle2D.Double(BOX.getX(), BOX.getY(), 17.3, BOX.getHeight());
     Rectangle2D right =
         new Rectangle2D.Double(left.getMaxX(), BOX.getY(), BOX.getWidth() - 17.3, BOX.getHeight());
-    assertThat(length(left, kind) + length(right, kind))
-        .isCloseTo(length(BOX, kind), within(1e-9));
+    assertThat(length(left, kind) + length(right, kind)).isCloseTo(length(BOX, kind), within(1e-9));
   }
 
   @ParameterizedTest

@@ -18,7 +18,8 @@ class OutlierBarsTest {
 
   @Test
   void aBarFarAboveTheOthersIsCutALittleAboveTheHighestOfThem() {
-    assertThat(OutlierBars.axisEnd(new double[] {20, NONE, 16, 640, 18})).isCloseTo(25, within(1e-9));
+    assertThat(OutlierBars.axisEnd(new double[] {20, NONE, 16, 640, 18}))
+        .isCloseTo(25, within(1e-9));
   }
 
   @Test
@@ -33,7 +34,8 @@ class OutlierBarsTest {
     Chart cut = milling(SampleCompare.idleMill());
     Chart whole = milling(SampleCompare.two());
     assertThat(cut.title())
-        .isEqualTo("Electricity of the mill for what it mills, by month (bars cut: bigger mill 2027-03 625)");
+        .isEqualTo(
+            "Electricity of the mill for what it mills, by month (bars cut: bigger mill 2027-03 625)");
     assertThat(cut.table().rows()).hasSize(3);
     assertThat(cut.table().rows().get(2)).contains("625");
     assertThat(whole.title()).doesNotContain("cut");
@@ -43,7 +45,10 @@ class OutlierBarsTest {
 
   private static Chart milling(CompareAnswer answer) {
     return new CompareCharts(answer, new Wording(UnitSystem.METRIC, Locale.ROOT))
-        .all().stream().filter(figure -> figure.name().equals("milling-mill")).findFirst().orElseThrow();
+        .all().stream()
+            .filter(figure -> figure.name().equals("milling-mill"))
+            .findFirst()
+            .orElseThrow();
   }
 
   /** The highest of the bare numbers along the axis. */

@@ -43,8 +43,7 @@ class DayChartTest {
 
   @Test
   void itsTitleSaysWhichReplicationAndWhen() {
-    assertThat(DAY.title())
-        .isEqualTo("Replication 3 from Jul 6, 2027 06:00 to Jul 6, 2027 14:00");
+    assertThat(DAY.title()).isEqualTo("Replication 3 from Jul 6, 2027 06:00 to Jul 6, 2027 14:00");
     assertThat(DAY.alternative())
         .contains("feeder is down for 0.5 h, mill is down for 2.0 h")
         .contains("of stalk the yard holds 812 bales at first and 848 at last");

@@ -146,7 +146,8 @@ class RunChartsTest {
 
   @Test
   void whatAPlantLacksIsNotDrawn() {
-    assertThat(new RunCharts(SampleAnswer.bare(), new Wording(UnitSystem.METRIC, Locale.ROOT)).all())
+    assertThat(
+            new RunCharts(SampleAnswer.bare(), new Wording(UnitSystem.METRIC, Locale.ROOT)).all())
         .extracting(Chart::name)
         .containsExactly("limited-only", "time");
   }
@@ -156,7 +157,14 @@ class RunChartsTest {
     Chart time =
         ALL.stream().filter(figure -> figure.name().equals("time")).findFirst().orElseThrow();
     assertThat(time.svg()).contains("full rate").contains("starved").contains("blocked");
-    assertThat(Pattern.compile("fill=\"rgb\\((?:240,228,66|86,180,233|204,121,167|213,94,0)\\)\"").matcher(time.svg()).results().map(MatchResult::group).distinct().count()).isEqualTo(4);
+    assertThat(
+            Pattern.compile("fill=\"rgb\\((?:240,228,66|86,180,233|204,121,167|213,94,0)\\)\"")
+                .matcher(time.svg())
+                .results()
+                .map(MatchResult::group)
+                .distinct()
+                .count())
+        .isEqualTo(4);
   }
 
   @Test

@@ -29,15 +29,26 @@ class PlanChartsTest {
     assertThat(FIGURES.all())
         .extracting(Chart::name)
         .containsExactly(
-            "building", "year-base", "year-two_shifts", "ends", "machines-base", "machines-two_shifts",
-            "margins", "energy", "peak");
+            "building",
+            "year-base",
+            "year-two_shifts",
+            "ends",
+            "machines-base",
+            "machines-two_shifts",
+            "margins",
+            "energy",
+            "peak");
   }
 
   @Test
   void aYearShowsTheCalendarAndAColumnForEachWeekOfWork() {
     Chart year = named("year-base");
     assertThat(year.svg())
-        .contains(">building<", ">stalk line<", ">changeover<", ">full height 130 producing hours a week<")
+        .contains(
+            ">building<",
+            ">stalk line<",
+            ">changeover<",
+            ">full height 130 producing hours a week<")
         .contains("rgb(230,159,0)");
     assertThat(year.alternative())
         .contains(
@@ -46,37 +57,61 @@ class PlanChartsTest {
         .contains("stalk from week 1 to week 1, at most 39 h a week on the mill")
         .contains("seed cotton from week 41 to week 41, at most 130 h a week on the feeder");
     assertThat(year.table().head()).startsWith("machine, crop", "weeks 1–4 h").hasSize(14);
-    assertThat(year.table().rows().get(0).subList(0, 3)).isEqualTo(List.of("feeder, stalk", "38", "0"));
+    assertThat(year.table().rows().get(0).subList(0, 3))
+        .isEqualTo(List.of("feeder, stalk", "38", "0"));
   }
 
   /** Ended 30 days sooner than planned, so that the calendar's bar has an empty rest. */
   @Test
   void whatWasPlannedAndNotNeededIsNotPainted() {
     assertThat(named("year-two_shifts").alternative())
-        .contains("stalk line planned 2027-01-04 to 2027-09-24, ended 2027-08-25 (5th to 95th percentile");
+        .contains(
+            "stalk line planned 2027-01-04 to 2027-09-24, ended 2027-08-25 (5th to 95th percentile");
     assertThat(named("year-two_shifts").svg()).contains(">planned, not needed<");
   }
 
   @Test
   void endsAreToldLineByLineWithTheirBandAndTheYearsThatFinished() {
     Chart ends = named("ends");
-    assertThat(ends.svg()).contains(">stalk on the stalk line<", ">1 of 40 years<", ">31 of 40 years<");
+    assertThat(ends.svg())
+        .contains(">stalk on the stalk line<", ">1 of 40 years<", ">31 of 40 years<");
     assertThat(ends.alternative())
         .contains(
             "stalk line, two shifts 2027-08-25 (5th to 95th percentile 2027-08-15 to 2027-09-04), planned to"
                 + " 2027-09-24, finished in 31 of 40 years");
     assertThat(ends.table().head())
         .containsExactly(
-            "line, plan", "earliest", "5 %", "median", "95 %", "latest", "planned", "finished in years",
+            "line, plan",
+            "earliest",
+            "5 %",
+            "median",
+            "95 %",
+            "latest",
+            "planned",
+            "finished in years",
             "years with a shift");
     assertThat(ends.table().rows())
         .containsExactly(
             List.of(
-                "stalk line, the season as it stands", "2027-09-12", "2027-09-14", "2027-09-24", "2027-10-04", "2027-10-06",
-                "2027-09-24", "1 of 40", "40"),
+                "stalk line, the season as it stands",
+                "2027-09-12",
+                "2027-09-14",
+                "2027-09-24",
+                "2027-10-04",
+                "2027-10-06",
+                "2027-09-24",
+                "1 of 40",
+                "40"),
             List.of(
-                "stalk line, two shifts", "2027-08-13", "2027-08-15", "2027-08-25", "2027-09-04", "2027-09-06",
-                "2027-09-24", "31 of 40", "40"));
+                "stalk line, two shifts",
+                "2027-08-13",
+                "2027-08-15",
+                "2027-08-25",
+                "2027-09-04",
+                "2027-09-06",
+                "2027-09-24",
+                "31 of 40",
+                "40"));
   }
 
   /** A reader of one order of dates must not meet another in a chart or its words. */
@@ -106,8 +141,14 @@ class PlanChartsTest {
     Chart.Grid table = named("building").table();
     assertThat(table.head())
         .containsExactly(
-            "plan", "stalk line alone h", "cotton line alone h", "changeover h", "uncrewed h", "unused h");
-    assertThat(table.rows().get(0)).containsExactly("the season as it stands", "2,080", "1,423", "240", "4,825", "120");
+            "plan",
+            "stalk line alone h",
+            "cotton line alone h",
+            "changeover h",
+            "uncrewed h",
+            "unused h");
+    assertThat(table.rows().get(0))
+        .containsExactly("the season as it stands", "2,080", "1,423", "240", "4,825", "120");
   }
 
   @Test

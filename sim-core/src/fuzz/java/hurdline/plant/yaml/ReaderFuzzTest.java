@@ -5,10 +5,11 @@ import com.code_intelligence.jazzer.junit.FuzzTest;
 import org.junit.jupiter.api.Tag;
 
 /**
- * Inputs sought by what they make the reader do: a file from scratch, or the plant with every key, edited.
+ * Inputs sought by what they make the reader do: a file from scratch, or the plant with every key,
+ * edited.
  *
- * <p>Run by {@code scripts/proof}, for two minutes. What breaks the promise goes to {@code fuzz-corpus} beside {@link
- * FuzzCorpusTest}, which every test run reads.
+ * <p>Run by {@code scripts/proof}, for two minutes. What breaks the promise goes to {@code
+ * fuzz-corpus} beside {@link FuzzCorpusTest}, which every test run reads.
  */
 @Tag("proof")
 class ReaderFuzzTest {

@@ -15,9 +15,9 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * One solve of a small line. Run {@code scripts/bench RateSolverBenchmark}; read {@code solve} minus {@code floor},
- * which only writes the reaches, different ones each time so that no answer can be foretold. Figures with machine and
- * date: {@code sim-core/src/jmh/results.csv}.
+ * One solve of a small line. Run {@code scripts/bench RateSolverBenchmark}; read {@code solve}
+ * minus {@code floor}, which only writes the reaches, different ones each time so that no answer
+ * can be foretold. Figures with machine and date: {@code sim-core/src/jmh/results.csv}.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -55,7 +55,8 @@ public class RateSolverBenchmark {
     reach = new double[VARIANTS * heads];
     for (int variant = 0, at = 0; variant < VARIANTS; variant++) {
       for (int head = 0; head < heads; head++, at++) {
-        reach[at] = net.reach[head] * (1 + 0.001 * ((variant * 37 + head * 11) % VARIANTS) / VARIANTS);
+        reach[at] =
+            net.reach[head] * (1 + 0.001 * ((variant * 37 + head * 11) % VARIANTS) / VARIANTS);
       }
     }
     solver = net.newSolver();
@@ -64,10 +65,16 @@ public class RateSolverBenchmark {
   private static LimitSharingNet netOf(Line line) {
     return switch (line) {
       case FULL_BIN_THAT_HOLDS_NOBODY -> LimitSharingNet.reaching(1, 2, 6).limit(0, 0, 0.8, -1);
-      case FULL_BIN_THAT_HOLDS_ITS_PRODUCER -> LimitSharingNet.reaching(1, 6, 2).limit(0, 0, 0.8, -1);
-      case FOUR_FULL_BINS_IN_A_ROW -> LimitSharingNet.reaching(4, 6, 5, 4, 3, 2).limit(0, 0, 0.9, -1, 0, 0, 0)
-          .limit(1, 0, 0, 0.9, -1, 0, 0).limit(2, 0, 0, 0, 0.9, -1, 0).limit(3, 0, 0, 0, 0, 0.9, -1);
-      case SHARED_MACHINE_AND_EMPTY_BIN -> LimitSharingNet.reaching(2, 6, 6, 40).limit(0, 6, 1, 1, 0).limit(1, 0, -1, 0, 1);
+      case FULL_BIN_THAT_HOLDS_ITS_PRODUCER ->
+          LimitSharingNet.reaching(1, 6, 2).limit(0, 0, 0.8, -1);
+      case FOUR_FULL_BINS_IN_A_ROW ->
+          LimitSharingNet.reaching(4, 6, 5, 4, 3, 2)
+              .limit(0, 0, 0.9, -1, 0, 0, 0)
+              .limit(1, 0, 0, 0.9, -1, 0, 0)
+              .limit(2, 0, 0, 0, 0.9, -1, 0)
+              .limit(3, 0, 0, 0, 0, 0.9, -1);
+      case SHARED_MACHINE_AND_EMPTY_BIN ->
+          LimitSharingNet.reaching(2, 6, 6, 40).limit(0, 6, 1, 1, 0).limit(1, 0, -1, 0, 1);
       case KNOT -> LimitSharingNet.reaching(2, 3, 2.5).limit(0, 6, 2, 1).limit(1, 0, 1, -1);
     };
   }

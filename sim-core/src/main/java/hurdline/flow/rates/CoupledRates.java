@@ -27,7 +27,8 @@ final class CoupledRates {
   private static final int ROUNDS = 2000;
   private static final double[] STRANGERS = {1, 0, 0.5, 0.25, 0.75};
   private static final int TRIES = 8; // rounds at one degree
-  private static final double AGREED = 1e-12; // paces that a sweep moves by no more than this are the answer
+  private static final double AGREED =
+      1e-12; // paces that a sweep moves by no more than this are the answer
   private static final double NEARLY = 1e-9; // the same where the sweep also finds the same holders
   private static final double SMALLEST_STRIDE = 1e-12;
 
@@ -115,7 +116,10 @@ final class CoupledRates {
     }
   }
 
-  /** Goes from the settled holders to those of the present degree, their paces in {@code tried}; false if that circles. */
+  /**
+   * Goes from the settled holders to those of the present degree, their paces in {@code tried};
+   * false if that circles.
+   */
   private boolean settles(double[] ownRoom) {
     System.arraycopy(settled, 0, holder, 0, holder.length);
     for (int i = 0; i < TRIES; i++) {
@@ -185,7 +189,10 @@ final class CoupledRates {
     return unknowns;
   }
 
-  /** Whether the head shares the pace of the limit that holds it; heads served later than those that do stand. */
+  /**
+   * Whether the head shares the pace of the limit that holds it; heads served later than those that
+   * do stand.
+   */
   private boolean isUnknown(int head, int limit) {
     return fill.rankOf(head) == rankHeld[unknownOf[limit]];
   }

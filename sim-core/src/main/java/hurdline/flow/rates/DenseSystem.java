@@ -9,7 +9,8 @@ import java.util.Arrays;
  * same size first: one limit may count in shares of a machine, another in kg/s. Hot path, see {@link RateSolver.
  */
 public final class DenseSystem {
-  private static final double SINGULAR = 1e-14; // a pivot this small against its row leaves an unknown open
+  private static final double SINGULAR =
+      1e-14; // a pivot this small against its row leaves an unknown open
 
   private final double[] matrix; // [row * unknowns + column]
   private final double[] right; // [row], after solving the answer
@@ -38,7 +39,10 @@ public final class DenseSystem {
     return right[unknown];
   }
 
-  /** Solves without row exchange a system that needs none, such as a non-singular M-matrix; its rows stay in their scale. */
+  /**
+   * Solves without row exchange a system that needs none, such as a non-singular M-matrix; its rows
+   * stay in their scale.
+   */
   public void solveInOrder() {
     for (int column = 0; column < unknowns; column++) {
       for (int row = column + 1; row < unknowns; row++) {

@@ -1,15 +1,17 @@
 package hurdline.flow.rates;
 
 /**
- * Numbers that are marked, each once, in the order in which they came: to walk over them costs what is marked, not what
- * there is. Allocates nothing after construction.
+ * Numbers that are marked, each once, in the order in which they came: to walk over them costs what
+ * is marked, not what there is. Allocates nothing after construction.
  */
 public final class IndexSet {
   private final boolean[] marked;
   private final int[] list;
   private int count;
 
-  /** @param size numbers from 0 to one less can be marked */
+  /**
+   * @param size numbers from 0 to one less can be marked
+   */
   public IndexSet(int size) {
     marked = new boolean[size];
     list = new int[size];

@@ -14,8 +14,12 @@ final class LimitRows {
   final int[] userEnd; // [limit], one past its last entry in user and use; the first is at start
   final int[] user; // head numbers
   final double[] use; // what a kg/s of that head takes of the limit, above 0
-  /** [limit], a bit for each user: a bit that two limits do not share means no user that they do. */
+
+  /**
+   * [limit], a bit for each user: a bit that two limits do not share means no user that they do.
+   */
   final long[] userBits;
+
   final int[] giverEnd; // [limit], likewise in giver and give
   final int[] giver; // head numbers
   final double[] give; // what a kg/s of that head adds to the limit's room, above 0
@@ -45,7 +49,9 @@ final class LimitRows {
     return limit * heads;
   }
 
-  /** @param coefficient [limit * heads + head], above 0 uses, below 0 gives; read */
+  /**
+   * @param coefficient [limit * heads + head], above 0 uses, below 0 gives; read
+   */
   void rebuild(int limit, double[] coefficient) {
     int users = start(limit);
     int givers = users;
@@ -60,7 +66,8 @@ final class LimitRows {
         giver[givers] = head;
         give[givers++] = -each;
       } else if (each != each) {
-        throw new IllegalArgumentException("coefficient of head " + head + " at limit " + limit + " is NaN");
+        throw new IllegalArgumentException(
+            "coefficient of head " + head + " at limit " + limit + " is NaN");
       }
     }
     userEnd[limit] = users;

@@ -2,7 +2,10 @@ package hurdline.flow.rates;
 
 import java.util.Arrays;
 
-/** No rates were found on which the holders of a knot of heads agree; says which limits and heads are in the knot. */
+/**
+ * No rates were found on which the holders of a knot of heads agree; says which limits and heads
+ * are in the knot.
+ */
 final class NoConsistentRatesException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
@@ -10,8 +13,14 @@ final class NoConsistentRatesException extends RuntimeException {
   private final int[] heads;
 
   NoConsistentRatesException(int[] limits, int[] heads, int rounds) {
-    super("no rates agree after " + rounds + " rounds: limits " + Arrays.toString(limits) + " and heads "
-        + Arrays.toString(heads) + " hold each other");
+    super(
+        "no rates agree after "
+            + rounds
+            + " rounds: limits "
+            + Arrays.toString(limits)
+            + " and heads "
+            + Arrays.toString(heads)
+            + " hold each other");
     this.limits = limits;
     this.heads = heads;
   }

@@ -17,6 +17,7 @@ import java.util.Arrays;
 final class ProgressiveFilling {
   /** Relative: what is closer to used up, or to reach, than this is there. */
   static final double GRAIN = 1e-13;
+
   static final int NOBODY = -1;
   private static final double FREE = -1; // in place of a pace: not stopped yet
 
@@ -27,15 +28,22 @@ final class ProgressiveFilling {
   private final double[] reach;
   private final double[] level; // [contest], pace at which it would be used up now
 
-  /** Contested limits of this solve, in ascending order; the first {@link #contests} entries count. */
+  /**
+   * Contested limits of this solve, in ascending order; the first {@link #contests} entries count.
+   */
   final int[] contest;
+
   int contests;
+
   /** [contest], what the limit can give to its users now. */
   final double[] room;
+
   /** [contest], rank whose heads used the limit up, or {@link #NOBODY}. */
   final int[] spentBy;
+
   /** [head], the result: share of reach. */
   final double[] pace;
+
   /** [head], the result: limit (not contest) that stopped it, or {@link #NOBODY}. */
   final int[] heldBy;
 
@@ -107,7 +115,9 @@ final class ProgressiveFilling {
     }
   }
 
-  /** The contest with the lowest level below 1; looks again only at those that a touched head uses. */
+  /**
+   * The contest with the lowest level below 1; looks again only at those that a touched head uses.
+   */
   private int firstUsedUp(int now, long touched) {
     int first = NOBODY;
     double lowest = 1 - GRAIN;
@@ -123,7 +133,9 @@ final class ProgressiveFilling {
     return first;
   }
 
-  /** Pace at which the free heads of this rank use up what is left of a limit; 1 if there are none. */
+  /**
+   * Pace at which the free heads of this rank use up what is left of a limit; 1 if there are none.
+   */
   private double levelOf(int at, int now) {
     int limit = contest[at];
     double left = room[at];

@@ -64,8 +64,12 @@ public final class RateSolver {
    */
   public RateSolver(int heads, int limits, int[] precedence) {
     if (precedence.length != heads) {
-      throw new IllegalArgumentException("precedence has " + precedence.length + " entries, expected one for each of "
-          + heads + " heads");
+      throw new IllegalArgumentException(
+          "precedence has "
+              + precedence.length
+              + " entries, expected one for each of "
+              + heads
+              + " heads");
     }
     this.heads = heads;
     this.limits = limits;
@@ -90,19 +94,26 @@ public final class RateSolver {
     return reachKgPerS;
   }
 
-  /** [limit] whether it exists now: a bin while full or empty, a shared machine always. Written by the caller. */
+  /**
+   * [limit] whether it exists now: a bin while full or empty, a shared machine always. Written by
+   * the caller.
+   */
   public boolean[] active() {
     return active;
   }
 
-  /** [limit] what it can give without any gift, at least 0: 1 for a shared machine, 0 for a bin. Written by the caller. */
+  /**
+   * [limit] what it can give without any gift, at least 0: 1 for a shared machine, 0 for a bin.
+   * Written by the caller.
+   */
   public double[] room() {
     return room;
   }
 
   /**
-   * [limit * heads + head] what a kg/s of the head uses of the limit (above 0) or gives to it (below 0); less than
-   * 1e-12 either way is nothing. Written by the caller, who then says {@link #coefficientsChanged}.
+   * [limit * heads + head] what a kg/s of the head uses of the limit (above 0) or gives to it
+   * (below 0); less than 1e-12 either way is nothing. Written by the caller, who then says {@link
+   * #coefficientsChanged}.
    */
   public double[] coefficient() {
     return coefficient;
@@ -118,7 +129,10 @@ public final class RateSolver {
     return rateKgPerS;
   }
 
-  /** [head] the limit that holds it in the sense of P3, or −1 if it runs at its reach or stands by itself. */
+  /**
+   * [head] the limit that holds it in the sense of P3, or −1 if it runs at its reach or stands by
+   * itself.
+   */
   public int[] heldBy() {
     return heldBy;
   }
@@ -128,7 +142,10 @@ public final class RateSolver {
     return pace;
   }
 
-  /** Rounds that a knot of heads depending on themselves took in the last solve; 0 if there was none. */
+  /**
+   * Rounds that a knot of heads depending on themselves took in the last solve; 0 if there was
+   * none.
+   */
   public int knotRounds() {
     return knotRounds;
   }
@@ -136,13 +153,17 @@ public final class RateSolver {
   /**
    * Sets rates, paces and holders of all heads for the inputs as they now stand.
    *
-   * @throws NoConsistentRatesException if heads that depend on themselves find no rates on which their holders agree
+   * @throws NoConsistentRatesException if heads that depend on themselves find no rates on which
+   *     their holders agree
    */
   public void solve() {
     solve(all);
   }
 
-  /** The same for some heads, of which no active limit is used or fed by any other that could run; the others' stand. */
+  /**
+   * The same for some heads, of which no active limit is used or fed by any other that could run;
+   * the others' stand.
+   */
   public void solve(IndexSet some) {
     knotRounds = 0;
     startAtReach(some);
@@ -156,8 +177,8 @@ public final class RateSolver {
   }
 
   /**
-   * The same for heads of which the caller knows that no limit of theirs can be overrun: each runs at reach. {@link
-   * #isHolder} is not to be asked of them after it.
+   * The same for heads of which the caller knows that no limit of theirs can be overrun: each runs
+   * at reach. {@link #isHolder} is not to be asked of them after it.
    */
   public void runFree(IndexSet some) {
     knotRounds = 0;
@@ -172,14 +193,18 @@ public final class RateSolver {
       int head = some.at(k);
       double each = reachKgPerS[head];
       if (!(each >= 0 && each < Double.POSITIVE_INFINITY)) {
-        throw new IllegalArgumentException("reach of head " + head + " is " + each + ", expected at least 0 and finite");
+        throw new IllegalArgumentException(
+            "reach of head " + head + " is " + each + ", expected at least 0 and finite");
       }
       pace[head] = each > 0 ? 1 : 0;
       heldBy[head] = ProgressiveFilling.NOBODY;
     }
   }
 
-  /** Lists the limits that their users could overrun if nobody gave; returns whether one is overrun at reach. */
+  /**
+   * Lists the limits that their users could overrun if nobody gave; returns whether one is overrun
+   * at reach.
+   */
   private boolean listContests() {
     boolean overrun = false;
     fill.contests = 0;
@@ -189,7 +214,8 @@ public final class RateSolver {
       }
       double own = room[limit];
       if (!(own >= 0)) {
-        throw new IllegalArgumentException("room of limit " + limit + " is " + own + ", expected at least 0");
+        throw new IllegalArgumentException(
+            "room of limit " + limit + " is " + own + ", expected at least 0");
       }
       double used = atReach(lists.userEnd, lists.user, lists.use, limit);
       if (used * (1 - ProgressiveFilling.GRAIN) > own) {
@@ -211,7 +237,8 @@ public final class RateSolver {
 
   private void contend(IndexSet some) {
     fill.makeRoom(room, pace);
-    int sweeps = fill.contests + 2; // as long as the longest chain can be, and one to see that nothing moves
+    int sweeps =
+        fill.contests + 2; // as long as the longest chain can be, and one to see that nothing moves
     boolean moved = true;
     while (moved && sweeps-- > 0) {
       fill.fill();
@@ -232,18 +259,22 @@ public final class RateSolver {
     knotRounds = knot.rounds();
     if (!untied) {
       int[] held = IntStream.range(0, heads).filter(head -> fill.heldBy[head] >= 0).toArray();
-      int[] holding = Arrays.stream(held).map(head -> fill.heldBy[head]).sorted().distinct().toArray();
+      int[] holding =
+          Arrays.stream(held).map(head -> fill.heldBy[head]).sorted().distinct().toArray();
       throw new NoConsistentRatesException(holding, held, knotRounds);
     }
   }
 
   /**
-   * Whether that limit holds that head in the sense of P3: the head uses it, it is used up, nobody of the same
-   * precedence runs faster there, and whoever is served later gets nothing; equal means within 1e-9. Several limits can
-   * hold one head, and one that holds a head may do so while the head just reaches its reach.
+   * Whether that limit holds that head in the sense of P3: the head uses it, it is used up, nobody
+   * of the same precedence runs faster there, and whoever is served later gets nothing; equal means
+   * within 1e-9. Several limits can hold one head, and one that holds a head may do so while the
+   * head just reaches its reach.
    */
   public boolean isHolder(int limit, int head) {
-    if (!active[limit] || !(reachKgPerS[head] > 0) || !(coefficient[limit * heads + head] >= LimitRows.NOTHING)) {
+    if (!active[limit]
+        || !(reachKgPerS[head] > 0)
+        || !(coefficient[limit * heads + head] >= LimitRows.NOTHING)) {
       return false;
     }
     return isUsedUp(limit) && isFirstAmongUsers(limit, head);

@@ -3,7 +3,10 @@ package hurdline.plant.yaml;
 import hurdline.plant.yaml.tree.Findings;
 import java.util.Optional;
 
-/** What is shared while one tree is bound: findings, rain files, misspelt keys and the file's one currency. */
+/**
+ * What is shared while one tree is bound: findings, rain files, misspelt keys and the file's one
+ * currency.
+ */
 final class Binding {
   private final Findings findings;
   private final Findings cautions;

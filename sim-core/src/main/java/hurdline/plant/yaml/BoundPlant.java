@@ -16,7 +16,9 @@ final class BoundPlant {
   private static final List<String> SECTIONS = List.of("calendar", "crops", "machines", "lines");
 
   /** What is held against the calendar's first and last day, of which one cannot be read. */
-  private static final Pattern OF_THE_HORIZON = Pattern.compile("calendar\\.(from|to|repeats)|(?:plans\\.[^.]+\\.)?season\\.\\d+\\.(?:from|to|changeover)");
+  private static final Pattern OF_THE_HORIZON =
+      Pattern.compile(
+          "calendar\\.(from|to|repeats)|(?:plans\\.[^.]+\\.)?season\\.\\d+\\.(?:from|to|changeover)");
 
   private BoundPlant() {}
 
@@ -43,7 +45,9 @@ final class BoundPlant {
             .filter(problem -> !echoes(tree, findings, problem.path()))
             .filter(problem -> !hasNoHorizon || !OF_THE_HORIZON.matcher(problem.path()).matches())
             .toList();
-    broken.forEach(problem -> findings.add(new Finding(Locator.of(tree, problem.path()), named(tree, problem))));
+    broken.forEach(
+        problem ->
+            findings.add(new Finding(Locator.of(tree, problem.path()), named(tree, problem))));
     return plant;
   }
 
@@ -53,7 +57,10 @@ final class BoundPlant {
     return odd.isEmpty() ? problem : problem.adding(odd);
   }
 
-  /** Whether what most of a plant refers to is missing whole, so that all else would be told to lead nowhere. */
+  /**
+   * Whether what most of a plant refers to is missing whole, so that all else would be told to lead
+   * nowhere.
+   */
   static boolean lacksASection(Findings findings) {
     return SECTIONS.stream().anyMatch(section -> findings.covers(section, false));
   }

@@ -1,8 +1,8 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Calendar;
 import hurdline.plant.Calendar.Rest;
 import hurdline.plant.Calendar.Shift;
-import hurdline.plant.Calendar;
 import hurdline.unit.Dimension;
 import java.time.LocalDate;
 import java.util.HashSet;

@@ -60,7 +60,14 @@ final class CropBinder {
           "it has neither \"bale\" nor \"module\"",
           "what a bale is like, such as \"bale: {mass: 1050 lb}\"");
     }
-    Bale usual = new Bale(new Constant(1), new Constant(USUAL_MOISTURE), Optional.empty(), Map.of(), 0, Optional.empty());
+    Bale usual =
+        new Bale(
+            new Constant(1),
+            new Constant(USUAL_MOISTURE),
+            Optional.empty(),
+            Map.of(),
+            0,
+            Optional.empty());
     return new Crop(name, f.has("module"), bale(f, usual));
   }
 
@@ -72,12 +79,15 @@ final class CropBinder {
     }
     NodeReader unit = f.has("bale") ? f.at("bale") : f.at("module");
     Distribution massKg =
-        RandomQuantityReader.optional(unit.fields(MapKeys.BALE).at("mass"), Dimension.MASS, Range.ABOVE_0)
+        RandomQuantityReader.optional(
+                unit.fields(MapKeys.BALE).at("mass"), Dimension.MASS, Range.ABOVE_0)
             .orElse(usual.massKg());
     Distribution moisture =
-        RandomQuantityReader.optional(f.at("moisture"), Dimension.SHARE, Range.PART).orElse(usual.moisture());
+        RandomQuantityReader.optional(f.at("moisture"), Dimension.SHARE, Range.PART)
+            .orElse(usual.moisture());
     Optional<Distribution> diameter =
-        RandomQuantityReader.optional(f.at("diameter"), Dimension.LENGTH, Range.ABOVE_0).or(usual::diameterM);
+        RandomQuantityReader.optional(f.at("diameter"), Dimension.LENGTH, Range.ABOVE_0)
+            .or(usual::diameterM);
     Map<String, Double> composition =
         f.has("composition") ? shares(f.at("composition"), "component") : usual.composition();
     double spread =
@@ -99,7 +109,9 @@ final class CropBinder {
           "all three or none, such as \"long: 8 ft, wide: 4 ft, high: 3 ft\"");
     }
     double[] m =
-        keys.stream().mapToDouble(key -> Quantities.of(f.at(key), Dimension.LENGTH, Range.ABOVE_0, 1)).toArray();
+        keys.stream()
+            .mapToDouble(key -> Quantities.of(f.at(key), Dimension.LENGTH, Range.ABOVE_0, 1))
+            .toArray();
     return Optional.of(new Bale.Size(m[0], m[1], m[2]));
   }
 

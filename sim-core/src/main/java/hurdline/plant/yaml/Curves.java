@@ -1,7 +1,7 @@
 package hurdline.plant.yaml;
 
-import hurdline.plant.Curve.Point;
 import hurdline.plant.Curve;
+import hurdline.plant.Curve.Point;
 import hurdline.plant.yaml.tree.Tree;
 import hurdline.unit.Dimension;
 import java.util.ArrayList;

@@ -2,8 +2,8 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.yaml.tree.MessageText;
 import hurdline.plant.yaml.tree.SourcePosition;
-import hurdline.plant.yaml.tree.Tree.Scalar;
 import hurdline.plant.yaml.tree.Tree;
+import hurdline.plant.yaml.tree.Tree.Scalar;
 import hurdline.plant.yaml.tree.UnreadableException;
 import hurdline.unit.Amount;
 import java.time.DateTimeException;
@@ -12,7 +12,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
-/** A value such as {@code +30d} or {@code -1w}: the date that the file says, moved by whole days or weeks. */
+/**
+ * A value such as {@code +30d} or {@code -1w}: the date that the file says, moved by whole days or
+ * weeks.
+ */
 final class DateMove implements RelativeValue {
   private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
 
@@ -33,7 +36,9 @@ final class DateMove implements RelativeValue {
    */
   static Optional<RelativeValue> of(String path, String value, SourcePosition place) {
     OptionalInt days = Amount.daysMoved(value);
-    return days.isPresent() ? Optional.of(new DateMove(path, days.getAsInt(), place)) : Optional.empty();
+    return days.isPresent()
+        ? Optional.of(new DateMove(path, days.getAsInt(), place))
+        : Optional.empty();
   }
 
   @Override
@@ -51,7 +56,10 @@ final class DateMove implements RelativeValue {
   private UnreadableException noDate(Tree at, String here) {
     return ValueChange.refuse(
         path,
-        MessageText.quoted(here) + (at instanceof Scalar ? " says " : " is ") + MessageText.of(at) + ", which is no date to move",
+        MessageText.quoted(here)
+            + (at instanceof Scalar ? " says " : " is ")
+            + MessageText.of(at)
+            + ", which is no date to move",
         "a path to a date; a time is set without a sign, and x and a factor scales an amount");
   }
 

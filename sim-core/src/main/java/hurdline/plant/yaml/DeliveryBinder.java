@@ -3,11 +3,11 @@ package hurdline.plant.yaml;
 import hurdline.plant.Bale;
 import hurdline.plant.Calendar;
 import hurdline.plant.Crop;
+import hurdline.plant.Delivery;
 import hurdline.plant.Delivery.DayHours;
 import hurdline.plant.Delivery.Field;
 import hurdline.plant.Delivery.Loads;
 import hurdline.plant.Delivery.Trucks;
-import hurdline.plant.Delivery;
 import hurdline.random.Constant;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
@@ -23,7 +23,8 @@ import java.util.OptionalInt;
 final class DeliveryBinder {
   private static final DayHours ALL_DAY = new DayHours(0, 86_400, EnumSet.allOf(DayOfWeek.class));
   private static final Bale NO_BALE =
-      new Bale(new Constant(1), new Constant(0.12), Optional.empty(), Map.of(), 0, Optional.empty());
+      new Bale(
+          new Constant(1), new Constant(0.12), Optional.empty(), Map.of(), 0, Optional.empty());
 
   private final List<Crop> crops;
   private final Calendar calendar;

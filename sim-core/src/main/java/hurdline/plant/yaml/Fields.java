@@ -88,15 +88,22 @@ final class Fields {
     boolean bare = at.entries().orElseThrow().get(key).value().isNothing();
     if (bare && parts.matches() && shape.keys().contains(parts.group(1))) {
       slips.add(parts.group(1));
-      at.key(key).wrong(
-          "no colon and space between " + MessageText.quoted(parts.group(1)) + " and its value in " + MessageText.quoted(key),
-          "\"" + parts.group(1) + ": " + parts.group(2) + "\"");
+      at.key(key)
+          .wrong(
+              "no colon and space between "
+                  + MessageText.quoted(parts.group(1))
+                  + " and its value in "
+                  + MessageText.quoted(key),
+              "\"" + parts.group(1) + ": " + parts.group(2) + "\"");
       return true;
     }
     String plain = Amount.withPlainSpaces(key).strip();
     if (!plain.equals(key) && shape.keys().contains(plain)) {
       written.put(plain, key);
-      at.key(key).wrong("the key \"" + plain + "\" is written with a non-breaking space", "plain spaces around keys");
+      at.key(key)
+          .wrong(
+              "the key \"" + plain + "\" is written with a non-breaking space",
+              "plain spaces around keys");
       return true;
     }
     return false;
@@ -122,7 +129,9 @@ final class Fields {
   void missing(String key) {
     boolean stands = written.containsKey(key);
     at.key(stands ? written.get(key) : key, key)
-        .wrong("the key \"" + key + (stands ? "\" has no value" : "\" is missing"), shape.key(key).wanted());
+        .wrong(
+            "the key \"" + key + (stands ? "\" has no value" : "\" is missing"),
+            shape.key(key).wanted());
   }
 
   NodeReader at(String key) {

@@ -12,9 +12,9 @@ import java.util.Map;
 /**
  * The one table of the keys of a plant file, {@code plant-keys.txt} among the resources.
  *
- * <p>The reader takes from it which keys a map may and must have and what a missing one might look like; the tests write
- * the schema and the tables of the format reference from it. So a new key is a row there, what the reader does with it, and
- * the record that holds it.
+ * <p>The reader takes from it which keys a map may and must have and what a missing one might look
+ * like; the tests write the schema and the tables of the format reference from it. So a new key is
+ * a row there, what the reader does with it, and the record that holds it.
  */
 final class KeyTable {
   private static final String FILE = "/hurdline/plant-keys.txt";
@@ -67,7 +67,9 @@ final class KeyTable {
   private static void begin(String line, List<Key> keys, Map<String, Section> sections) {
     int end = line.indexOf(']');
     String[] cells = line.substring(end + 1).split("\\|", -1);
-    sections.put(line.substring(1, end), new Section(cells[0].strip(), cells[1].strip(), cells[2].strip(), keys));
+    sections.put(
+        line.substring(1, end),
+        new Section(cells[0].strip(), cells[1].strip(), cells[2].strip(), keys));
   }
 
   private static String text() {

@@ -1,13 +1,13 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Line;
+import hurdline.plant.Step;
 import hurdline.plant.Step.Break;
 import hurdline.plant.Step.Mix;
 import hurdline.plant.Step.MixShare;
 import hurdline.plant.Step.Outlet;
 import hurdline.plant.Step.OwnHours;
 import hurdline.plant.Step.Packs;
-import hurdline.plant.Step;
 import hurdline.unit.Dimension;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -74,7 +74,9 @@ final class LineBinder {
     };
   }
 
-  /** Of a machine that is not known, which is told elsewhere: the step that may have all these keys. */
+  /**
+   * Of a machine that is not known, which is told elsewhere: the step that may have all these keys.
+   */
   private static MapKeys likely(NodeReader at) {
     Set<String> keys = at.entries().map(Map::keySet).orElse(Set.of());
     return Stream.of(MapKeys.MILL_STEP, MapKeys.FEEDER_STEP, MapKeys.BIN_STEP)

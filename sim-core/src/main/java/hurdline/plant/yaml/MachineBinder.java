@@ -1,10 +1,10 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Machine;
 import hurdline.plant.Machine.Common;
 import hurdline.plant.Machine.Grinding;
 import hurdline.plant.Machine.PlainKind;
 import hurdline.plant.Machine.Screen;
-import hurdline.plant.Machine;
 import hurdline.plant.yaml.tree.Tree;
 import hurdline.unit.Dimension;
 import java.util.LinkedHashMap;

@@ -34,7 +34,8 @@ final class MisplacedKeys {
 
   /** Why the key does not belong into that map; null where it is simply unknown. */
   static String reason(MapKeys shape, String key) {
-    Set<MapKeys> kin = MACHINES.contains(shape) ? MACHINES : STEPS.contains(shape) ? STEPS : Set.of();
+    Set<MapKeys> kin =
+        MACHINES.contains(shape) ? MACHINES : STEPS.contains(shape) ? STEPS : Set.of();
     if (kin.stream().noneMatch(other -> other.keys().contains(key))) {
       return null;
     }

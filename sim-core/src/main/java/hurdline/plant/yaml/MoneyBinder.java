@@ -1,8 +1,8 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Basis;
-import hurdline.plant.Money.Growth;
 import hurdline.plant.Money;
+import hurdline.plant.Money.Growth;
 import hurdline.plant.Option;
 import hurdline.plant.Plan;
 import hurdline.plant.yaml.tree.Tree;
@@ -116,7 +116,9 @@ final class MoneyBinder {
   }
 
   private static OptionalDouble discount(NodeReader at) {
-    return at.isGiven() ? OptionalDouble.of(perYear(at, Range.NOT_BELOW_0)) : OptionalDouble.empty();
+    return at.isGiven()
+        ? OptionalDouble.of(perYear(at, Range.NOT_BELOW_0))
+        : OptionalDouble.empty();
   }
 
   private static double perYear(NodeReader at, Range range) {

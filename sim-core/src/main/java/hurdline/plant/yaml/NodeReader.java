@@ -5,11 +5,11 @@ import hurdline.plant.Problem;
 import hurdline.plant.yaml.tree.Finding;
 import hurdline.plant.yaml.tree.MessageText;
 import hurdline.plant.yaml.tree.SourcePosition;
+import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.Tree.Entries;
 import hurdline.plant.yaml.tree.Tree.Entry;
 import hurdline.plant.yaml.tree.Tree.Items;
 import hurdline.plant.yaml.tree.Tree.Scalar;
-import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.UnreadableException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -151,7 +151,10 @@ final class NodeReader {
       throw new UnreadableException(
           new Finding(
               place,
-              new Problem(path, "it holds " + names.size() + " entries", "at most " + MOST_NAMES + ", more than any plant has")));
+              new Problem(
+                  path,
+                  "it holds " + names.size() + " entries",
+                  "at most " + MOST_NAMES + ", more than any plant has")));
     }
     for (String name : names) {
       if (!NAME.matcher(name).matches()) {
@@ -183,7 +186,8 @@ final class NodeReader {
     List<NodeReader> found = new ArrayList<>();
     for (Tree item : items.list()) {
       found.add(
-          new NodeReader(Optional.of(item), join(String.valueOf(found.size())), item.place(), binding));
+          new NodeReader(
+              Optional.of(item), join(String.valueOf(found.size())), item.place(), binding));
     }
     return found;
   }

@@ -9,9 +9,9 @@ import hurdline.plant.UnusedNames;
 import hurdline.plant.yaml.tree.Finding;
 import hurdline.plant.yaml.tree.Findings;
 import hurdline.plant.yaml.tree.SourcePosition;
+import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.Tree.Entries;
 import hurdline.plant.yaml.tree.Tree.Entry;
-import hurdline.plant.yaml.tree.Tree;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -58,7 +58,9 @@ final class PatchCheck {
     }
     PatchCheck check = new PatchCheck(base, all, rains, findings);
     for (NamedPatches.Named named : all) {
-      check.added(named).forEach(path -> check.adding.computeIfAbsent(path, key -> new ArrayList<>()).add(named));
+      check
+          .added(named)
+          .forEach(path -> check.adding.computeIfAbsent(path, key -> new ArrayList<>()).add(named));
     }
     List<Finding> before = findings.inOrder();
     all.forEach(named -> check.one(named, before));
@@ -105,22 +107,36 @@ final class PatchCheck {
         .forEach(finding -> findings.add(finding.because(named.because())));
   }
 
-  /** What is in both plants reads alike in both, since a comparison shows one title for one thing. */
+  /**
+   * What is in both plants reads alike in both, since a comparison shows one title for one thing.
+   */
   private void renamed(NamedPatches.Named named, Plant plant) {
     for (Title title : plant.titles()) {
       String path = title.path().substring(0, title.path().lastIndexOf('.'));
       String before = path.substring(path.lastIndexOf('.') + 1).replace('_', ' ');
       Optional<Tree> thing = Tree.find(base, path);
       if (thing.isPresent()) {
-        String read = Tree.find(base, title.path()).map(old -> old instanceof Tree.Scalar text ? text.text() : "").orElse(before);
+        String read =
+            Tree.find(base, title.path())
+                .map(old -> old instanceof Tree.Scalar text ? text.text() : "")
+                .orElse(before);
         Optional<Tree> said = Tree.find(named.with(), title.path());
         if (said.isPresent() && !read.equals(title.text())) {
           add(
               said.get().place(),
               named,
               title.path(),
-              title.kind().word() + " \"" + title.name() + "\" reads \"" + title.text() + "\" here and \"" + read + "\" in the plant as it stands",
-              "titles for what the " + named.kind() + " adds only; a comparison shows one title for one thing");
+              title.kind().word()
+                  + " \""
+                  + title.name()
+                  + "\" reads \""
+                  + title.text()
+                  + "\" here and \""
+                  + read
+                  + "\" in the plant as it stands",
+              "titles for what the "
+                  + named.kind()
+                  + " adds only; a comparison shows one title for one thing");
         }
       }
     }
@@ -201,11 +217,13 @@ final class PatchCheck {
     return path.equals(outer) || path.startsWith(outer + ".");
   }
 
-  private void add(SourcePosition place, NamedPatches.Named named, String path, String said, String expected) {
+  private void add(
+      SourcePosition place, NamedPatches.Named named, String path, String said, String expected) {
     add(place, named, path, said, Expected.of(expected));
   }
 
-  private void add(SourcePosition place, NamedPatches.Named named, String path, String said, Expected expected) {
+  private void add(
+      SourcePosition place, NamedPatches.Named named, String path, String said, Expected expected) {
     findings.add(new Finding(place, new Problem(path, said, expected), named.because()));
   }
 }

@@ -70,13 +70,18 @@ public final class PlantFile {
    */
   public static PlantFile of(String name, String text, Map<String, String> rain) {
     try {
-      return bound(name, FileText.text(text), text.getBytes(StandardCharsets.UTF_8), tree -> RainFiles.among(rain, tree));
+      return bound(
+          name,
+          FileText.text(text),
+          text.getBytes(StandardCharsets.UTF_8),
+          tree -> RainFiles.among(rain, tree));
     } catch (UnreadableException e) {
       throw new ProblemsException(List.of(e.finding().problemOf(name)));
     }
   }
 
-  private static PlantFile bound(String name, String text, byte[] bytes, Function<Tree, RainFiles> beside) {
+  private static PlantFile bound(
+      String name, String text, byte[] bytes, Function<Tree, RainFiles> beside) {
     Findings findings = new Findings();
     Tree tree = TreeReader.read(text, findings);
     RainFiles rains = beside.apply(tree);
@@ -105,7 +110,8 @@ public final class PlantFile {
   /**
    * What may well be meant and is worth a look; of the changed plant where changes are given.
    *
-   * @throws ProblemsException if the changed plant has problems, of which warnings would only be echoes
+   * @throws ProblemsException if the changed plant has problems, of which warnings would only be
+   *     echoes
    */
   public List<LocatedProblem> warnings(Change... changes) {
     if (changes.length > 0) {

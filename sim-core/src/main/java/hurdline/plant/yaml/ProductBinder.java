@@ -2,9 +2,9 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.Basis;
 import hurdline.plant.Packaging;
+import hurdline.plant.Product;
 import hurdline.plant.Product.Moisture;
 import hurdline.plant.Product.Order;
-import hurdline.plant.Product;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.time.LocalDate;
@@ -52,8 +52,10 @@ final class ProductBinder {
     if (at.scalar().filter(scalar -> scalar.text().equals(AS_IS)).isPresent()) {
       return Optional.of(new Basis.AsIs());
     }
-    if (at.isGiven() && at.scalar().filter(scalar -> scalar.text().matches(".*[0-9].*")).isEmpty()) {
-      at.wrong(at.shown() + " is no moisture to be paid at", "a share such as \"12 %\", or \"as is\"");
+    if (at.isGiven()
+        && at.scalar().filter(scalar -> scalar.text().matches(".*[0-9].*")).isEmpty()) {
+      at.wrong(
+          at.shown() + " is no moisture to be paid at", "a share such as \"12 %\", or \"as is\"");
       return Optional.empty();
     }
     OptionalDouble share = Quantities.optional(at, Dimension.SHARE, Range.PART);

@@ -10,7 +10,10 @@ import java.util.OptionalDouble;
 
 /** Reads plain quantities: a number and a unit. */
 final class Quantities {
-  /** Of any unit; sums and products of such numbers stay numbers. A plant's price in the smallest currency is below it. */
+  /**
+   * Of any unit; sums and products of such numbers stay numbers. A plant's price in the smallest
+   * currency is below it.
+   */
   private static final double MOST = 1e15;
 
   private Quantities() {}
@@ -41,7 +44,9 @@ final class Quantities {
     try {
       Quantity quantity = Quantity.read(scalar.text(), due);
       if (!(Math.abs(Amount.read(scalar.text()).value()) <= MOST)) {
-        at.wrong(MessageText.quoted(scalar.text()) + " is more than any plant has", due.phrase() + range.phrase());
+        at.wrong(
+            MessageText.quoted(scalar.text()) + " is more than any plant has",
+            due.phrase() + range.phrase());
         return OptionalDouble.empty();
       }
       String fault = range.fault(quantity.si());
@@ -69,7 +74,8 @@ final class Quantities {
     }
     String kept = binding.currency().get();
     if (!kept.equals(code)) {
-      at.wrong(MessageText.quoted(scalar.text()) + " is in " + code, "the file's one currency, " + kept);
+      at.wrong(
+          MessageText.quoted(scalar.text()) + " is in " + code, "the file's one currency, " + kept);
     }
     return kept.equals(code);
   }

@@ -19,6 +19,7 @@ import java.util.TreeMap;
  */
 record RainFile(NavigableMap<LocalDate, Double> mmByDay, List<LocatedProblem> problems) {
   static final String WANTED = "a CSV of past years' daily rain that begins with \"date,rain_mm\"";
+
   /** Of a metre: what the change of units may lose, far below what any gauge shows. */
   private static final double ROUNDING_M = 1e-9;
 

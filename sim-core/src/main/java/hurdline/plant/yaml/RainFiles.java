@@ -1,10 +1,10 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.yaml.tree.FileText;
+import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.Tree.Entries;
 import hurdline.plant.yaml.tree.Tree.Entry;
 import hurdline.plant.yaml.tree.Tree.Scalar;
-import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.UnreadableException;
 import hurdline.problem.LocatedProblem;
 import java.io.ByteArrayOutputStream;
@@ -25,8 +25,8 @@ import java.util.stream.Stream;
  * The rain files that a plant file or its options and plans name, read once together with it, so
  * that a changed plant opens no file.
  *
- * <p>A plant file may come from anyone, so it opens files of its own folder and below only, wherever
- * links lead: else it could have any file of its reader quoted in the problems.
+ * <p>A plant file may come from anyone, so it opens files of its own folder and below only,
+ * wherever links lead: else it could have any file of its reader quoted in the problems.
  */
 final class RainFiles {
   private static final RainFiles NONE = new RainFiles();
@@ -70,20 +70,21 @@ final class RainFiles {
         .forEach(named -> at(named, "with").ifPresent(plants::add));
     List<String> names =
         plants.stream()
-        .flatMap(plant -> at(plant, "deliveries").stream())
-        .flatMap(RainFiles::values)
-        .flatMap(delivery -> at(delivery, "weather").stream())
-        .flatMap(weather -> at(weather, "file").stream())
-        .filter(Scalar.class::isInstance)
-        .filter(file -> !file.isNothing())
-        .map(file -> ((Scalar) file).text())
-        .distinct()
-        .toList();
+            .flatMap(plant -> at(plant, "deliveries").stream())
+            .flatMap(RainFiles::values)
+            .flatMap(delivery -> at(delivery, "weather").stream())
+            .flatMap(weather -> at(weather, "file").stream())
+            .filter(Scalar.class::isInstance)
+            .filter(file -> !file.isNothing())
+            .map(file -> ((Scalar) file).text())
+            .distinct()
+            .toList();
     for (int at = 0; at < names.size(); at++) {
       if (at < MOST_FILES) {
         read(names.get(at), reader);
       } else {
-        reasons.put(names.get(at), "is one rain file more than the " + MOST_FILES + " that are read");
+        reasons.put(
+            names.get(at), "is one rain file more than the " + MOST_FILES + " that are read");
       }
     }
   }
@@ -117,13 +118,18 @@ final class RainFiles {
     }
   }
 
-  /** @param shown name of the file in messages */
+  /**
+   * @param shown name of the file in messages
+   */
   private void take(String name, String shown, byte[] read) {
     files.put(name, RainFile.of(shown, FileText.text(read)));
     bytes.put(name, read);
   }
 
-  /** Whether the file, where all links have been followed, lies in the plant file's folder or below it. */
+  /**
+   * Whether the file, where all links have been followed, lies in the plant file's folder or below
+   * it.
+   */
   private static boolean isBeside(Path plantFile, Path file) {
     try {
       Path folder = plantFile.toAbsolutePath().getParent();
@@ -158,7 +164,8 @@ final class RainFiles {
     all.writeBytes(FileText.hash(plantFile).getBytes(StandardCharsets.UTF_8));
     bytes.forEach(
         (name, content) ->
-            all.writeBytes(("\n" + FileText.hash(content) + " " + name).getBytes(StandardCharsets.UTF_8)));
+            all.writeBytes(
+                ("\n" + FileText.hash(content) + " " + name).getBytes(StandardCharsets.UTF_8)));
     return FileText.hash(all.toByteArray());
   }
 }

@@ -16,11 +16,19 @@ import java.util.regex.Pattern;
 final class RainLines {
   private static final String HEAD = "date,rain_mm";
   private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
-  private static final String DATE_DUE = "a date of the calendar, such as 2019-04-30, before the comma";
-  private static final String RAIN_DUE = "millimetres of rain as a bare number from 0 on, such as 3.2, after the comma";
-  private static final String WHOLE_YEARS = "whole calendar years, each day from 1 January to 31 December once and in order";
-  /** Above the most ever measured in a day, 1,825 mm (World Meteorological Organization, La Réunion, 1966). */
+  private static final String DATE_DUE =
+      "a date of the calendar, such as 2019-04-30, before the comma";
+  private static final String RAIN_DUE =
+      "millimetres of rain as a bare number from 0 on, such as 3.2, after the comma";
+  private static final String WHOLE_YEARS =
+      "whole calendar years, each day from 1 January to 31 December once and in order";
+
+  /**
+   * Above the most ever measured in a day, 1,825 mm (World Meteorological Organization, La Réunion,
+   * 1966).
+   */
   private static final double MOST_MM = 2_000;
+
   private static final int MOST_TOLD = 50;
 
   private final String name;
@@ -65,7 +73,10 @@ final class RainLines {
   private void row(String row) {
     String[] cells = row.split(",", -1);
     if (cells.length != 2) {
-      wrong(line, MessageText.quoted(row) + " is not two columns", "a date, a comma and millimetres of rain");
+      wrong(
+          line,
+          MessageText.quoted(row) + " is not two columns",
+          "a date, a comma and millimetres of rain");
       skip();
       return;
     }
@@ -196,7 +207,10 @@ final class RainLines {
     int more = problems.size() - MOST_TOLD;
     told.add(
         LocatedProblem.of(
-            name, more + (more == 1 ? " more problem is" : " more problems are") + " not shown", RainFile.WANTED, ""));
+            name,
+            more + (more == 1 ? " more problem is" : " more problems are") + " not shown",
+            RainFile.WANTED,
+            ""));
     return told;
   }
 }

@@ -9,8 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A value that says how what the file has is changed: {@code x0.8} times a factor, {@code +30d} a date moved. This is the one place
- * that says which values are such, for single values, what-ifs, grids and options alike.
+ * A value that says how what the file has is changed: {@code x0.8} times a factor, {@code +30d} a
+ * date moved. This is the one place that says which values are such, for single values, what-ifs,
+ * grids and options alike.
  */
 sealed interface RelativeValue permits Scaling, DateMove {
 

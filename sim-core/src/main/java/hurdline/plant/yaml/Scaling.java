@@ -2,11 +2,11 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.yaml.tree.MessageText;
 import hurdline.plant.yaml.tree.SourcePosition;
+import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.Tree.Entries;
 import hurdline.plant.yaml.tree.Tree.Entry;
 import hurdline.plant.yaml.tree.Tree.Items;
 import hurdline.plant.yaml.tree.Tree.Scalar;
-import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.UnreadableException;
 import hurdline.unit.Amount;
 import hurdline.unit.QuantityException;
@@ -20,9 +20,9 @@ import java.util.Set;
 /**
  * A value such as {@code x0.8}: what the file says, times a factor.
  *
- * <p>Of a distribution every number with a unit is scaled, so that its mean, its spread and the range
- * to which it is cut all grow alike; a shape is not. The product is formed in decimal, so that {@code
- * x1} leaves every amount as it was to the last bit.
+ * <p>Of a distribution every number with a unit is scaled, so that its mean, its spread and the
+ * range to which it is cut all grow alike; a shape is not. The product is formed in decimal, so
+ * that {@code x1} leaves every amount as it was to the last bit.
  */
 final class Scaling implements RelativeValue {
   private final String path;
@@ -64,7 +64,8 @@ final class Scaling implements RelativeValue {
     throw ValueChange.refuse(
         path,
         at instanceof Items
-            ? MessageText.quoted(here) + " is a list, and x would not know which of its numbers is meant"
+            ? MessageText.quoted(here)
+                + " is a list, and x would not know which of its numbers is meant"
             : MessageText.quoted(here) + " is " + MessageText.of(at) + " and no amount",
         "a path to a quantity, a bare number or a distribution; further names, places or * lead"
             + " into it");
@@ -96,8 +97,7 @@ final class Scaling implements RelativeValue {
                     key,
                     key.equals("shape") || entry.value().isNothing()
                         ? entry
-                        : new Entry(
-                            entry.keyPlace(), scalarOf(entry.value(), here + "." + key))));
+                        : new Entry(entry.keyPlace(), scalarOf(entry.value(), here + "." + key))));
     return new Entries(scaled, entries.place());
   }
 

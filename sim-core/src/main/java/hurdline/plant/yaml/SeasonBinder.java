@@ -2,9 +2,9 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.Crew;
 import hurdline.plant.Resource;
+import hurdline.plant.SeasonEntry;
 import hurdline.plant.SeasonEntry.StandDown;
 import hurdline.plant.SeasonEntry.Task;
-import hurdline.plant.SeasonEntry;
 import hurdline.plant.yaml.tree.Tree;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;

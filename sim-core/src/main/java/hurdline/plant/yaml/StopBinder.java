@@ -1,8 +1,8 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Job;
-import hurdline.plant.Stop.Counted;
 import hurdline.plant.Stop;
+import hurdline.plant.Stop.Counted;
 import hurdline.plant.yaml.tree.Tree;
 import hurdline.random.Distribution;
 import hurdline.unit.Dimension;
@@ -32,7 +32,8 @@ final class StopBinder {
     Counted counted = Words.choice(f.at("counted"), COUNTS, null);
     Dimension due = due(f, counted);
     Distribution every = RandomQuantityReader.of(f.at("every"), due, Range.NOT_BELOW_0, 1);
-    Distribution lasts = RandomQuantityReader.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 1);
+    Distribution lasts =
+        RandomQuantityReader.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 1);
     double already = Quantities.of(f.at("initial_age"), due, Range.NOT_BELOW_0, 0);
     if (at.binding().findings().count() == before && isZero(every) && isZero(lasts)) {
       f.at("every")

@@ -21,8 +21,12 @@ final class TitleBinder {
     return titles;
   }
 
-  /** Goes down to every map that has things of a kind by name; {@code owner} is whose they are, with a dot. */
-  private static void sections(Title.Kind kind, List<String> keys, String owner, NodeReader at, List<Title> titles) {
+  /**
+   * Goes down to every map that has things of a kind by name; {@code owner} is whose they are, with
+   * a dot.
+   */
+  private static void sections(
+      Title.Kind kind, List<String> keys, String owner, NodeReader at, List<Title> titles) {
     if (keys.isEmpty()) {
       for (String name : names(at)) {
         add(kind, owner + name, at.child(name).child("title"), titles);

@@ -39,7 +39,9 @@ final class TreeVariants implements Variants {
     if (!findings.isEmpty()) {
       String because = because(changes);
       throw new ProblemsException(
-          findings.inOrder().stream().map(finding -> finding.because(because).problemOf(file)).toList());
+          findings.inOrder().stream()
+              .map(finding -> finding.because(because).problemOf(file))
+              .toList());
     }
     return plant;
   }
@@ -121,25 +123,42 @@ final class TreeVariants implements Variants {
   private List<LocatedProblem> conflicts(NamedPatches.Named a, NamedPatches.Named b) {
     Stream<LocatedProblem> apart =
         MergePatch.conflicts(a.with(), b.with()).stream()
-            .map(path -> conflict(a, b, path, " both change it, each to something else", "options that agree on what they both change, or only one of them"));
+            .map(
+                path ->
+                    conflict(
+                        a,
+                        b,
+                        path,
+                        " both change it, each to something else",
+                        "options that agree on what they both change, or only one of them"));
     Stream<LocatedProblem> twice =
         RelativePatch.twice(base, a.with(), b.with()).stream()
-            .map(path -> conflict(a, b, path, " both scale or move it", "only one of them, or one that sets a value"));
+            .map(
+                path ->
+                    conflict(
+                        a,
+                        b,
+                        path,
+                        " both scale or move it",
+                        "only one of them, or one that sets a value"));
     return Stream.concat(apart, twice).toList();
   }
 
-  private LocatedProblem conflict(NamedPatches.Named a, NamedPatches.Named b, String path, String both, String expected) {
-    String said = a.kind() + " \"" + a.name() + "\" and " + b.kind() + " \"" + b.name() + "\"" + both;
-    return new Finding(Locator.of(b.with(), path, b.place()), new Problem(path, said, expected)).problemOf(file);
+  private LocatedProblem conflict(
+      NamedPatches.Named a, NamedPatches.Named b, String path, String both, String expected) {
+    String said =
+        a.kind() + " \"" + a.name() + "\" and " + b.kind() + " \"" + b.name() + "\"" + both;
+    return new Finding(Locator.of(b.with(), path, b.place()), new Problem(path, said, expected))
+        .problemOf(file);
   }
 
   private static String because(Change... changes) {
     return Stream.of(changes)
-            .map(
-                change ->
-                    change instanceof Change.Named named
-                        ? named.name()
-                        : ((Change.Value) change).path() + "=" + ((Change.Value) change).value())
-            .collect(Collectors.joining(", "));
+        .map(
+            change ->
+                change instanceof Change.Named named
+                    ? named.name()
+                    : ((Change.Value) change).path() + "=" + ((Change.Value) change).value())
+        .collect(Collectors.joining(", "));
   }
 }

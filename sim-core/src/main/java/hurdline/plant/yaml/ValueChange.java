@@ -8,11 +8,11 @@ import hurdline.plant.yaml.tree.Finding;
 import hurdline.plant.yaml.tree.Findings;
 import hurdline.plant.yaml.tree.MessageText;
 import hurdline.plant.yaml.tree.SourcePosition;
+import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.Tree.Entries;
 import hurdline.plant.yaml.tree.Tree.Entry;
 import hurdline.plant.yaml.tree.Tree.Items;
 import hurdline.plant.yaml.tree.Tree.Scalar;
-import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.TreeReader;
 import hurdline.plant.yaml.tree.UnreadableException;
 import java.util.ArrayList;
@@ -22,8 +22,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * One value set, scaled or moved at a path; places in a list count from 0, {@code *} is every one. What is
- * changed relatively under a star need not be said by every one, but by some.
+ * One value set, scaled or moved at a path; places in a list count from 0, {@code *} is every one.
+ * What is changed relatively under a star need not be said by every one, but by some.
  */
 final class ValueChange {
   private static final String EVERY = "*";
@@ -49,11 +49,12 @@ final class ValueChange {
   /**
    * The tree with the value set, or changed where the change says {@code x0.8} or {@code +30d}.
    *
-   * @throws UnreadableException if the path leads nowhere, the value is not YAML, or what it leads to
-   *     cannot be changed so
+   * @throws UnreadableException if the path leads nowhere, the value is not YAML, or what it leads
+   *     to cannot be changed so
    */
   static Tree apply(Tree tree, Change.Value change) {
-    RelativeValue relative = RelativeValue.of(change.path(), change.value(), SourcePosition.NOWHERE).orElse(null);
+    RelativeValue relative =
+        RelativeValue.of(change.path(), change.value(), SourcePosition.NOWHERE).orElse(null);
     Tree value = relative == null ? valueOf(change) : null;
     return new ValueChange(change.path(), value, relative).applied(tree);
   }
@@ -81,7 +82,9 @@ final class ValueChange {
     } catch (UnreadableException e) {
       Problem problem = e.finding().problem();
       throw refuse(
-          change.path(), MessageText.quoted(change.value()) + ": " + problem.said(), problem.expected());
+          change.path(),
+          MessageText.quoted(change.value()) + ": " + problem.said(),
+          problem.expected());
     }
   }
 
@@ -91,16 +94,21 @@ final class ValueChange {
       return new Scalar(scalar.text(), scalar.plain(), SourcePosition.NOWHERE);
     }
     if (tree instanceof Items items) {
-      return new Items(items.list().stream().map(ValueChange::nowhere).toList(), SourcePosition.NOWHERE);
+      return new Items(
+          items.list().stream().map(ValueChange::nowhere).toList(), SourcePosition.NOWHERE);
     }
     Map<String, Entry> map = new LinkedHashMap<>();
     ((Entries) tree)
         .map()
-        .forEach((key, entry) -> map.put(key, new Entry(SourcePosition.NOWHERE, nowhere(entry.value()))));
+        .forEach(
+            (key, entry) ->
+                map.put(key, new Entry(SourcePosition.NOWHERE, nowhere(entry.value()))));
     return new Entries(map, SourcePosition.NOWHERE);
   }
 
-  /** @param here the way so far, every star replaced by a name */
+  /**
+   * @param here the way so far, every star replaced by a name
+   */
   private Tree set(Tree at, int depth, String here) {
     if (depth == steps.size()) {
       done++;
@@ -198,6 +206,7 @@ final class ValueChange {
   }
 
   static UnreadableException refuse(String path, String said, Expected expected) {
-    return new UnreadableException(new Finding(SourcePosition.NOWHERE, new Problem(path, said, expected)));
+    return new UnreadableException(
+        new Finding(SourcePosition.NOWHERE, new Problem(path, said, expected)));
   }
 }

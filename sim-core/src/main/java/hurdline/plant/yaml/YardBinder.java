@@ -2,11 +2,11 @@ package hurdline.plant.yaml;
 
 import hurdline.plant.Crop;
 import hurdline.plant.Job;
+import hurdline.plant.Yard;
 import hurdline.plant.Yard.Lift;
 import hurdline.plant.Yard.Pick;
 import hurdline.plant.Yard.Place;
 import hurdline.plant.Yard.Stack;
-import hurdline.plant.Yard;
 import hurdline.random.Constant;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
@@ -68,7 +68,8 @@ final class YardBinder {
         Words.names(f.at("crops"), "a crop"),
         stack(f.at("stack")),
         Quantities.of(f.at("cost"), Dimension.AREA_PRICE, Range.NOT_BELOW_0, 0),
-        Quantities.of(f.at("life"), Dimension.TIME, Range.ABOVE_0, USUAL_LIFE_YR * FileUnit.YEAR.inSi())
+        Quantities.of(
+                f.at("life"), Dimension.TIME, Range.ABOVE_0, USUAL_LIFE_YR * FileUnit.YEAR.inSi())
             / FileUnit.YEAR.inSi());
   }
 

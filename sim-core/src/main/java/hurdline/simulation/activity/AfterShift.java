@@ -4,7 +4,10 @@ import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Periods;
 import java.util.Arrays;
 
-/** What lifts, changes and swaps took beyond the hours of their line, by the month in which they ended. */
+/**
+ * What lifts, changes and swaps took beyond the hours of their line, by the month in which they
+ * ended.
+ */
 public final class AfterShift {
   private final int lines;
   private final Periods months;
@@ -20,7 +23,9 @@ public final class AfterShift {
     Arrays.fill(tookS, 0);
   }
 
-  /** A job of the line is done; what it took beyond its hours may be nothing, or rounding below it. */
+  /**
+   * A job of the line is done; what it took beyond its hours may be nothing, or rounding below it.
+   */
   void add(int line, double seconds, double nowS) {
     if (seconds > 0) {
       tookS[months.at(nowS) * lines + line] += seconds;

@@ -14,8 +14,11 @@ final class CalendarInstants {
 
   private CalendarInstants() {}
 
-  /** @param own own hours, null where there are none */
-  static double[] of(Roster roster, CampaignHours[] campaigns, BinHours[] own, TimeWindows[] receiving) {
+  /**
+   * @param own own hours, null where there are none
+   */
+  static double[] of(
+      Roster roster, CampaignHours[] campaigns, BinHours[] own, TimeWindows[] receiving) {
     CalendarInstants all = new CalendarInstants();
     for (CampaignHours campaign : campaigns) {
       all.add(campaign);

@@ -80,7 +80,8 @@ final class CrewSendHome {
     away[c] =
         here < (was ? rule[c].backAt() : rule[c].below()) && hauling.moreToCome(crop, present.nowS);
     if (away[c] != was) {
-      present.note(campaign[c].line(), away[c] ? EventKind.CREW_SENT_HOME : EventKind.CREW_BACK, here);
+      present.note(
+          campaign[c].line(), away[c] ? EventKind.CREW_SENT_HOME : EventKind.CREW_BACK, here);
     }
     return away[c];
   }
@@ -88,9 +89,7 @@ final class CrewSendHome {
   /** Whether the shift that has started last, and is not over, is not worked. */
   boolean isAway(int c) {
     int last = started[c] - 1;
-    return last >= 0
-        && sentHome[c][last]
-        && present.nowS < campaign[c].shifts().get(last).toS();
+    return last >= 0 && sentHome[c][last] && present.nowS < campaign[c].shifts().get(last).toS();
   }
 
   boolean isSentHome(int c, int shift) {

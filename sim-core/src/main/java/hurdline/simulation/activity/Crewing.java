@@ -18,9 +18,11 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * Whose hours are paid: shifts that were worked, changeovers, and receiving on days with an arrival.
+ * Whose hours are paid: shifts that were worked, changeovers, and receiving on days with an
+ * arrival.
  *
- * <p>Which shifts there can be is settled with the roster; a replication only says which of them were worked.
+ * <p>Which shifts there can be is settled with the roster; a replication only says which of them
+ * were worked.
  */
 public final class Crewing {
   private static final int OWN_HOURS = -1;
@@ -43,16 +45,25 @@ public final class Crewing {
    *
    * @param number the same for the same shift
    * @param crew the same for the same shift of the calendar on the same line
-   * @param campaign the reason, with the place of the shift in it; {@link #OWN_HOURS} where it is always worked
+   * @param campaign the reason, with the place of the shift in it; {@link #OWN_HOURS} where it is
+   *     always worked
    */
   private record Hired(
-      PaidShift shift, int number, int crew, int line, int hands, int week, int campaign, int place) {
+      PaidShift shift,
+      int number,
+      int crew,
+      int line,
+      int hands,
+      int week,
+      int campaign,
+      int place) {
     double lengthS() {
       return shift.toS() - shift.fromS();
     }
   }
 
-  public Crewing(ReplicationState present, Haulage haulage, Rostering rostering, IntakeBooks intake) {
+  public Crewing(
+      ReplicationState present, Haulage haulage, Rostering rostering, IntakeBooks intake) {
     this.present = present;
     this.haulage = haulage;
     this.rostering = rostering;
@@ -78,7 +89,11 @@ public final class Crewing {
     crewWeek = new int[crews.size()];
     crewWorkedS = new double[crews.size()];
     limitS =
-        layout.plant.money().flatMap(Money::overtime).map(Money.Overtime::afterS)
+        layout
+            .plant
+            .money()
+            .flatMap(Money::overtime)
+            .map(Money.Overtime::afterS)
             .orElse(Double.POSITIVE_INFINITY);
     receivers =
         IntStream.range(0, layout.naming.crops.count())
@@ -87,7 +102,11 @@ public final class Crewing {
   }
 
   private Hired hired(
-      PaidShift shift, Map<PaidShift, Integer> numbers, Map<String, Integer> crews, int campaign, int place) {
+      PaidShift shift,
+      Map<PaidShift, Integer> numbers,
+      Map<String, Integer> crews,
+      int campaign,
+      int place) {
     return new Hired(
         shift,
         numbered(numbers, shift),
@@ -124,8 +143,7 @@ public final class Crewing {
         taken[one.number()] = true;
         double lengthS = one.lengthS();
         double overS = beyondLimitS(one, lengthS);
-        paid.hands(
-            one.line(), one.hands() * lengthS, one.hands() * overS, one.shift().fromS());
+        paid.hands(one.line(), one.hands() * lengthS, one.hands() * overS, one.shift().fromS());
       }
     }
   }

@@ -49,7 +49,15 @@ public final class EventSlots {
     for (Product product : layout.plant.products()) {
       ordered[layout.naming.products.index(product.name())] = !product.orders().isEmpty();
     }
-    owner = new int[layout.heads + layout.bins + 3 * machines + products + spouts(layout) + 2 * layout.stops.count() + 4];
+    owner =
+        new int
+            [layout.heads
+                + layout.bins
+                + 3 * machines
+                + products
+                + spouts(layout)
+                + 2 * layout.stops.count()
+                + 4];
     lotEnd = 0;
     level = layout.heads;
     firstFull = level + layout.bins;
@@ -70,7 +78,9 @@ public final class EventSlots {
     count = arrival + 1;
   }
 
-  /** Numbers those things that have a slot of a kind from a first one on; the number after the last. */
+  /**
+   * Numbers those things that have a slot of a kind from a first one on; the number after the last.
+   */
   private int number(int[] slot, IntPredicate has, int first) {
     int at = first;
     for (int thing = 0; thing < slot.length; thing++) {
@@ -111,12 +121,16 @@ public final class EventSlots {
     if (slot < firstOrder) {
       return "the stay of " + layout.naming.machines.name(owner[slot]);
     }
-    return slot < repairEnd ? "an order for " + layout.naming.products.name(owner[slot]) : "slot " + slot;
+    return slot < repairEnd
+        ? "an order for " + layout.naming.products.name(owner[slot])
+        : "slot " + slot;
   }
 
   private static String entry(CompiledLines layout, int head) {
     Stretch stretch = layout.stretch[head];
     int bin = layout.headBin[head];
-    return bin >= 0 ? layout.naming.bins.name(bin) : layout.naming.machines.name(stretch.machine[0]);
+    return bin >= 0
+        ? layout.naming.bins.name(bin)
+        : layout.naming.machines.name(stretch.machine[0]);
   }
 }

@@ -14,8 +14,10 @@ import hurdline.simulation.yard.Stacking;
 import java.util.Arrays;
 
 /**
- * From the yard to the feed: lifts set bales on the table of a line, and the feeder takes the next one
- * the moment the present one is used up.
+ * From the yard to the feed: lifts set bales on the table of a line, and the feeder takes the next
+ * one the moment the present one is used up.
+ *
+ * <p>One file because a lift, its lot and the wait for room are states of one feed.
  */
 public final class Feeding {
   private static final int NONE = -1;
@@ -53,7 +55,8 @@ public final class Feeding {
   /** [line] bales used up. */
   public final int[] usedUp;
 
-  public Feeding(ReplicationState present, Stacking stacking, Hauling hauling, Bales bales, int[] component) {
+  public Feeding(
+      ReplicationState present, Stacking stacking, Hauling hauling, Bales bales, int[] component) {
     this.present = present;
     this.stacking = stacking;
     this.hauling = hauling;
@@ -112,7 +115,8 @@ public final class Feeding {
     for (int l = 0; l < lines; l++) {
       if (lift[l] != null) {
         lasts[crop[l]] =
-            present.draws(lift[l].job().lastsS(), "set_on_table." + layout.naming.crops.name(crop[l]));
+            present.draws(
+                lift[l].job().lastsS(), "set_on_table." + layout.naming.crops.name(crop[l]));
       }
     }
   }
@@ -120,7 +124,8 @@ public final class Feeding {
   /**
    * New jobs: asks for lifts wherever places and bales are free, and feeds what lies on a table.
    *
-   * @return whether room in the yard or on a table has come free, so that jobs must be looked for anew
+   * @return whether room in the yard or on a table has come free, so that jobs must be looked for
+   *     anew
    */
   public boolean askForLifts() {
     boolean freed = false;

@@ -15,7 +15,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** What does not change about fillers and presses: what they fill, into what, and who changes it. */
+/**
+ * What does not change about fillers and presses: what they fill, into what, and who changes it.
+ */
 final class Fillers {
   private final CompiledLines layout;
   private final int products;
@@ -30,7 +32,10 @@ final class Fillers {
   final int[] spouts;
   final int[] spoutMachine; // [spout]
 
-  /** [product] its package and what that holds, infinite without one; who changes it, and in which turn. */
+  /**
+   * [product] its package and what that holds, infinite without one; who changes it, and in which
+   * turn.
+   */
   final Packaging[] packaging;
 
   final double[] packageKg;
@@ -43,7 +48,9 @@ final class Fillers {
   final int[][] sink;
   final int[][] made;
 
-  /** [machine] what a change takes where no change can ever keep the filler waiting; NaN elsewhere. */
+  /**
+   * [machine] what a change takes where no change can ever keep the filler waiting; NaN elsewhere.
+   */
   final double[] easyChangeS;
 
   Fillers(ReplicationState present) {
@@ -138,8 +145,8 @@ final class Fillers {
   }
 
   /**
-   * A filler of one product, whose changes need nobody and always last the same, is never kept waiting if
-   * it has another spout and cannot fill that one before the change is over.
+   * A filler of one product, whose changes need nobody and always last the same, is never kept
+   * waiting if it has another spout and cannot fill that one before the change is over.
    */
   private double easyChangeS(ReplicationState present, int m) {
     if (made[m].length != 1 || spouts[m] < 2) {

@@ -21,6 +21,8 @@ import java.util.Arrays;
  * on them. They are counted when a rate or the calendar changes instead. A change under way when the
  * machine's hours end is played like any other, since what it lasts beyond them is booked. If somebody
  * follows the trace every package is an event again; {@code ShortCutsTest} holds one way against the other.
+ *
+ * <p>One file because a package, its change and its closing are states of one filler.
  */
 public final class Filling {
   private static final int READY = 0;
@@ -37,7 +39,8 @@ public final class Filling {
   private final double[] packageKg;
   private final int[][] made;
   private final int[] phase; // by spout
-  private final int[] changeResource; // by spout, of the change asked for; NOBODY where none was asked
+  private final int[]
+      changeResource; // by spout, of the change asked for; NOBODY where none was asked
   private final int[] changeProduct; // by spout
   private final double[] beganS; // by spout
   private final double[] beganCrewedS;
@@ -213,7 +216,9 @@ public final class Filling {
     }
   }
 
-  /** When the machine's hours end, a change that an easy filler has under way is played to its end. */
+  /**
+   * When the machine's hours end, a change that an easy filler has under way is played to its end.
+   */
   void dutyChanged(int m, boolean duty) {
     double endS = lastFullS[m] + fillers.easyChangeS[m];
     int spout = fillers.firstSpout[m];
@@ -266,15 +271,16 @@ public final class Filling {
     stand(m);
   }
 
-  /** While no spout is ready: held by a change under way, else by the resource that all wait for. */
+  /**
+   * While no spout is ready: held by a change under way, else by the resource that all wait for.
+   */
   private void stand(int m) {
     int cause = -1;
     if (filling[m] < 0 && !easy[m]) {
       cause = layout.causes.change[m];
       if (!anyUnderWay(m)) {
         int resource = changeResource[fillers.firstSpout[m]];
-        cause =
-            resource == present.resources.endless() ? cause : layout.causes.resource[resource];
+        cause = resource == present.resources.endless() ? cause : layout.causes.resource[resource];
       }
     }
     standing.change(m, cause);

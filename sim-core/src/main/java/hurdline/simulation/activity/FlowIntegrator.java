@@ -7,8 +7,8 @@ import hurdline.event.FutureEvents;
 /**
  * Carries flows over the time since they were last carried, at the rates that held.
  *
- * <p>Between two solves all rates are constant, so nothing is lost by waiting until an event needs to
- * know what has flowed: a truck, a lift or a bag change in between costs nothing here.
+ * <p>Between two solves all rates are constant, so nothing is lost by waiting until an event needs
+ * to know what has flowed: a truck, a lift or a bag change in between costs nothing here.
  */
 public final class FlowIntegrator {
   private final ReplicationState present;
@@ -19,7 +19,8 @@ public final class FlowIntegrator {
   private final double[] levelBefore;
   private double carriedS;
 
-  public FlowIntegrator(ReplicationState present, Milling milling, Orders orders, BinBooks binBooks) {
+  public FlowIntegrator(
+      ReplicationState present, Milling milling, Orders orders, BinBooks binBooks) {
     this.present = present;
     this.milling = milling;
     this.orders = orders;
@@ -33,7 +34,9 @@ public final class FlowIntegrator {
     carriedS = 0;
   }
 
-  /** All flows are carried up to the present instant; lots that end now are used up to the last bit. */
+  /**
+   * All flows are carried up to the present instant; lots that end now are used up to the last bit.
+   */
   public void upToNow() {
     double dtS = present.nowS - carriedS;
     if (!(dtS > 0)) {

@@ -2,7 +2,9 @@ package hurdline.simulation.activity;
 
 import hurdline.compiled.CompiledLines;
 
-/** Numbers of the jobs that ask for resources, by activity; hauling has all from {@code haul} on. */
+/**
+ * Numbers of the jobs that ask for resources, by activity; hauling has all from {@code haul} on.
+ */
 public final class JobNumbers {
   public final int repair; // by stop
   public final int change; // by spout

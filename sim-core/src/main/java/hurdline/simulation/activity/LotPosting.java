@@ -80,7 +80,13 @@ public final class LotPosting implements Network.LotBooks {
     for (int s = 0; s < stretch.sinks; s++) {
       int product = filling.productOf(stretch, s);
       material.arrived(
-          head, s, product, kg, network.landed(head, s), network.sinkKg(head), network.sinkAt(head, s));
+          head,
+          s,
+          product,
+          kg,
+          network.landed(head, s),
+          network.sinkKg(head),
+          network.sinkAt(head, s));
     }
   }
 

@@ -13,9 +13,9 @@ import java.util.stream.IntStream;
 /**
  * Hammer mills: which screen is in, for how long, and the swaps between them.
  *
- * <p>With a mix of shares the next screen is the one furthest behind its share of all milled so far;
- * with orders it is that of the earliest unmet order and, while none is open, the one furthest behind
- * its share of what has been milled without an order.
+ * <p>With a mix of shares the next screen is the one furthest behind its share of all milled so
+ * far; with orders it is that of the earliest unmet order and, while none is open, the one furthest
+ * behind its share of what has been milled without an order.
  */
 public final class Milling {
   private static final int NO_SCREEN = -1;

@@ -23,7 +23,9 @@ final class OpenHours {
     return on[thing];
   }
 
-  /** @return whether that is news */
+  /**
+   * @return whether that is news
+   */
   boolean set(int thing, boolean now, double nowS) {
     if (on[thing] == now) {
       return false;

@@ -11,7 +11,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Orders, met in due-date order from what of their product is fit to sell, at its moisture basis, as it is made. */
+/**
+ * Orders, met in due-date order from what of their product is fit to sell, at its moisture basis,
+ * as it is made.
+ */
 public final class Orders {
   private static final double DAY_S = 86_400;
 
@@ -23,7 +26,8 @@ public final class Orders {
   private final double[][] dueS;
   private final double[][] metAtKg; // running total of the product at which each order is met
   private final int[] ordered; // products with orders
-  private final int[][] maker; // [product] heads and their sinks that may make it, one pair after another
+  private final int[][]
+      maker; // [product] heads and their sinks that may make it, one pair after another
   private final double[] madeKg;
   private final double[] madeKgPerS;
 
@@ -146,7 +150,9 @@ public final class Orders {
 
   /** Due time of a product's next unmet order; infinite if there is none. */
   double nextDueS(int product) {
-    return met[product] < order[product].length ? dueS[product][met[product]] : Double.POSITIVE_INFINITY;
+    return met[product] < order[product].length
+        ? dueS[product][met[product]]
+        : Double.POSITIVE_INFINITY;
   }
 
   /** Days begun after each order's due date, added up. */
@@ -171,7 +177,10 @@ public final class Orders {
     return Math.max(0, Math.ceil((whenS - dueS[product][i] - FutureEvents.instantS()) / DAY_S));
   }
 
-  /** What a product that is fit to sell earns: ordered mass at its order's price, the rest at the product's, if it sells. */
+  /**
+   * What a product that is fit to sell earns: ordered mass at its order's price, the rest at the
+   * product's, if it sells.
+   */
   public double revenue(Product product, double fitKg) {
     int p = layout.naming.products.index(product.name());
     double earned = 0;
@@ -186,7 +195,9 @@ public final class Orders {
 
   /** What a product that is too wet earns: it fills no order. */
   public static double docked(Product product, double tooWetKg) {
-    return product.sellsOrdersOnly() ? 0 : tooWetKg * product.pricePerKg() * (1 - product.moisture().dock());
+    return product.sellsOrdersOnly()
+        ? 0
+        : tooWetKg * product.pricePerKg() * (1 - product.moisture().dock());
   }
 
   /** Of what was made, at its moisture basis, that which found a buyer. */

@@ -20,8 +20,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * The present instant of one replication: the clock, what is pending, the resources and the material,
- * shared by all activities, with marks for what must be worked out anew before the clock moves on.
+ * The present instant of one replication: the clock, what is pending, the resources and the
+ * material, shared by all activities, with marks for what must be worked out anew before the clock
+ * moves on.
  */
 public final class ReplicationState {
 
@@ -55,10 +56,16 @@ public final class ReplicationState {
   /** Who is on duty, or what bins let go of, may have changed: nothing can be taken as it was. */
   boolean allChanged;
 
-  /** Machines whose cause, flow or what holds their heads may have changed since all was last looked at. */
+  /**
+   * Machines whose cause, flow or what holds their heads may have changed since all was last looked
+   * at.
+   */
   final IndexSet touched;
 
-  /** Nothing is left out because it cannot have changed; see {@link hurdline.simulation.Replication#withoutShortCuts Replication.withoutShortCuts}. */
+  /**
+   * Nothing is left out because it cannot have changed; see {@link
+   * hurdline.simulation.Replication#withoutShortCuts Replication.withoutShortCuts}.
+   */
   public boolean plain;
 
   private RandomStreams streams;
@@ -120,7 +127,9 @@ public final class ReplicationState {
     return needs.map(layout.naming.resources::index).orElse(resources.endless());
   }
 
-  /** Place of a kind of job in its resource's order of serving; those not named come last, together. */
+  /**
+   * Place of a kind of job in its resource's order of serving; those not named come last, together.
+   */
   int rank(int resource, String kind) {
     if (resource == resources.endless()) {
       return 0;

@@ -21,6 +21,9 @@ import java.util.List;
  *
  * <p>All instants at which the calendar changes anything are known beforehand; at each of them the
  * whole state is worked out anew. There are a few thousand in a year.
+ *
+ * <p>One file because campaigns, shifts and own hours open and close the same machines at the same
+ * instants.
  */
 public final class Rostering {
   private static final int NONE = -1;
@@ -63,7 +66,12 @@ public final class Rostering {
   public final int[] leftOver;
 
   public Rostering(
-      ReplicationState present, Filling filling, Feeding feeding, Stacking stacking, Stopping stopping, Hauling hauling) {
+      ReplicationState present,
+      Filling filling,
+      Feeding feeding,
+      Stacking stacking,
+      Stopping stopping,
+      Hauling hauling) {
     this.present = present;
     this.filling = filling;
     this.feeding = feeding;
@@ -77,7 +85,8 @@ public final class Rostering {
         Arrays.stream(campaign).mapToInt(c -> layout.naming.lines.index(c.line())).toArray();
     lastShiftEndS =
         Arrays.stream(campaign)
-            .mapToDouble(c -> c.shifts().stream().mapToDouble(PaidShift::toS).max().orElse(c.beginS()))
+            .mapToDouble(
+                c -> c.shifts().stream().mapToDouble(PaidShift::toS).max().orElse(c.beginS()))
             .toArray();
     own = new BinHours[layout.heads];
     headsMachines = new boolean[layout.heads][layout.machines];
@@ -103,8 +112,7 @@ public final class Rostering {
     for (int c = 0; c < receiving.length; c++) {
       receiving[c] = roster.receiving(layout.naming.crops.name(c));
     }
-    standingDown =
-        new CrewSendHome(present, feeding, stacking, hauling, campaign, campaignLine);
+    standingDown = new CrewSendHome(present, feeding, stacking, hauling, campaign, campaignLine);
     boundary = CalendarInstants.of(roster, campaign, own, receiving);
   }
 
@@ -177,10 +185,7 @@ public final class Rostering {
     for (int l = 0; l < layout.lines; l++) {
       int c = current[l];
       boolean open =
-          c != NONE
-              && now < endedS[c]
-              && campaign[c].hours().in(now)
-              && !standingDown.isAway(c);
+          c != NONE && now < endedS[c] && campaign[c].hours().in(now) && !standingDown.isAway(c);
       openLine(l, open);
     }
     for (int h = 0; h < layout.heads; h++) {
@@ -210,7 +215,10 @@ public final class Rostering {
   private void openLine(int l, boolean open) {
     if (present.lineHours.set(l, open, present.nowS)) {
       present.resources.open(present.gates.line(l), open, present.nowS);
-      present.note(layout.naming.lines.name(l), open ? EventKind.HOURS_BEGIN : EventKind.HOURS_END, Double.NaN);
+      present.note(
+          layout.naming.lines.name(l),
+          open ? EventKind.HOURS_BEGIN : EventKind.HOURS_END,
+          Double.NaN);
     }
   }
 
@@ -264,7 +272,10 @@ public final class Rostering {
     }
   }
 
-  /** The one line in the hours of a campaign or a bin's draw; past the last for several, below 0 for none. */
+  /**
+   * The one line in the hours of a campaign or a bin's draw; past the last for several, below 0 for
+   * none.
+   */
   int lineAtWork() {
     int found = NONE;
     for (int l = 0; l < layout.lines; l++) {
@@ -355,7 +366,8 @@ public final class Rostering {
     }
     leftOver[c] = left;
     feeding.withdrawLifts(l);
-    // by its date a campaign keeps its machines to its last midnight; by a run-out to the end of the shift
+    // by its date a campaign keeps its machines to its last midnight; by a run-out to the end of
+    // the shift
     releasedS[c] = atS >= lastShiftEndS[c] ? campaign[c].untilS() : endOfShift(c, atS);
     present.note(campaign[c].line(), EventKind.CAMPAIGN_ENDS, left);
   }
@@ -392,7 +404,9 @@ public final class Rostering {
     return last;
   }
 
-  /** Whether a shift began before its campaign ended, so that its crew is paid for the whole of it. */
+  /**
+   * Whether a shift began before its campaign ended, so that its crew is paid for the whole of it.
+   */
   boolean isWorked(int c, int shift) {
     return campaign[c].shifts().get(shift).fromS() < endedS[c] && !isSentHome(c, shift);
   }

@@ -46,7 +46,8 @@ public final class Solving {
     trail = present.trail;
     machinesOf = new int[layout.heads][];
     for (int h = 0; h < layout.heads; h++) {
-      machinesOf[h] = IntStream.of(layout.stretch[h].machine).filter(m -> m >= 0).distinct().toArray();
+      machinesOf[h] =
+          IntStream.of(layout.stretch[h].machine).filter(m -> m >= 0).distinct().toArray();
     }
   }
 

@@ -12,12 +12,12 @@ import hurdline.measure.Use;
 import hurdline.plant.Machine;
 
 /**
- * Looks at the plant whenever flows or causes have changed, and tells the books each machine's state
- * and power and each line's holder.
+ * Looks at the plant whenever flows or causes have changed, and tells the books each machine's
+ * state and power and each line's holder.
  *
  * <p>States exclude one another; of several that hold, the first is meant in the order of {@link
- * State}. A machine without flow is blocked if the cause lies at or behind a machine that its material
- * reaches, else starved.
+ * State}. A machine without flow is blocked if the cause lies at or behind a machine that its
+ * material reaches, else starved.
  */
 public final class StateRecorder {
   private static final double EQUAL = 1e-9;
@@ -172,9 +172,7 @@ public final class StateRecorder {
 
   /** Draws nothing in a stop, a swap, a rest, off shift and out of use. */
   private double watts(int m) {
-    if (!present.counters.duty.is(m)
-        || rostering.inChangeover[m]
-        || !standing.isUp(m, isMill[m])) {
+    if (!present.counters.duty.is(m) || rostering.inChangeover[m] || !standing.isUp(m, isMill[m])) {
       return 0;
     }
     if (isMill[m]) {

@@ -61,7 +61,10 @@ public final class StopReasons {
     return stop[machine] < 0 && !(isMill && change[machine] >= 0);
   }
 
-  /** Tells the network the cause that counts; what state the machine is in may have changed without it. */
+  /**
+   * Tells the network the cause that counts; what state the machine is in may have changed without
+   * it.
+   */
   private void tell(int machine) {
     int cause =
         stop[machine] >= 0

@@ -65,7 +65,8 @@ public final class Stopping {
     for (int k = 0; k < n; k++) {
       machine[k] = stops.machine(k);
       stop[k] = stops.stop(k);
-      byFlow[k] = stop[k].counted() == Stop.Counted.MASS || stop[k].counted() == Stop.Counted.RUNNING;
+      byFlow[k] =
+          stop[k].counted() == Stop.Counted.MASS || stop[k].counted() == Stop.Counted.RUNNING;
       resource[k] = present.resource(stop[k].needs());
       rank[k] = present.rank(resource[k], name(k));
       present.resources.hoursOf(resource[k], gate(k));
@@ -219,7 +220,8 @@ public final class Stopping {
     present.note(name(k), EventKind.IS_UP_AGAIN, Double.NaN);
     phase[k] = Phase.COUNTING;
     present.touched.add(m);
-    // what flow counts on stood still from the instant it was due, so the old target is the exact base
+    // what flow counts on stood still from the instant it was due, so the old target is the exact
+    // base
     target[k] = (byFlow[k] ? target[k] : total(k)) + every[k].next();
     current[m] = -1;
     int next = nextBehind(m);

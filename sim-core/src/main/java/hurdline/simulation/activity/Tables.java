@@ -20,7 +20,9 @@ public final class Tables {
     return new Tables(places);
   }
 
-  /** Places on all tables: never more lifts are under way or asked for, since each has one at least. */
+  /**
+   * Places on all tables: never more lifts are under way or asked for, since each has one at least.
+   */
   public static int places(CompiledLines layout) {
     return layout.plant.lines().stream().mapToInt(line -> places(layout, line)).sum();
   }

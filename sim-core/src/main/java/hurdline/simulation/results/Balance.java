@@ -8,8 +8,8 @@ import hurdline.simulation.activity.ReplicationState;
 import java.util.Arrays;
 
 /**
- * Holds what came in against where it is now, by component and for water: on hand + weighed in = left the line +
- * lost in the yard + still in places, trucks, tables, feeders and bins.
+ * Holds what came in against where it is now, by component and for water: on hand + weighed in =
+ * left the line + lost in the yard + still in places, trucks, tables, feeders and bins.
  */
 final class Balance {
   private static final double ROUNDING = 1e-9;

@@ -7,9 +7,11 @@ import hurdline.simulation.activity.Rostering;
 import java.util.Arrays;
 
 /**
- * What is left of each crop when the last campaign of any of its lines ends, and what it would have brought.
+ * What is left of each crop when the last campaign of any of its lines ends, and what it would have
+ * brought.
  *
- * <p>A crop that several lines work counts once. Of a crop that no campaign works it is not known what it would bring.
+ * <p>A crop that several lines work counts once. Of a crop that no campaign works it is not known
+ * what it would bring.
  */
 final class CropLeft {
   private static final int NONE = -1;
@@ -22,7 +24,12 @@ final class CropLeft {
   private final int[] lastOfLine; // campaign, below 0 for none
   private final int[] lastOfCrop;
 
-  CropLeft(CompiledLines layout, Rostering rostering, Feeding feeding, IntakeBooks intake, MoneyResult money) {
+  CropLeft(
+      CompiledLines layout,
+      Rostering rostering,
+      Feeding feeding,
+      IntakeBooks intake,
+      MoneyResult money) {
     this.layout = layout;
     this.rostering = rostering;
     this.feeding = feeding;
@@ -40,7 +47,9 @@ final class CropLeft {
   }
 
   private int later(int one, int other) {
-    return one == NONE || rostering.campaign(other).untilS() >= rostering.campaign(one).untilS() ? other : one;
+    return one == NONE || rostering.campaign(other).untilS() >= rostering.campaign(one).untilS()
+        ? other
+        : one;
   }
 
   boolean hasCampaign(int line) {
@@ -73,7 +82,10 @@ final class CropLeft {
     return perBales(leftOfLine(line), money.margin(line), feeding.usedUp[line]);
   }
 
-  /** The same of all crops together, a crop worked at a loss left out; NaN where crop is left of which none was fed. */
+  /**
+   * The same of all crops together, a crop worked at a loss left out; NaN where crop is left of
+   * which none was fed.
+   */
   double forgone() {
     double forgone = 0;
     for (int crop = 0; crop < lastOfCrop.length; crop++) {

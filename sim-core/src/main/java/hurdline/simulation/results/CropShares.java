@@ -27,7 +27,8 @@ final class CropShares {
   private final OutcomeWriter tally = new OutcomeWriter();
   private int week;
 
-  CropShares(ReplicationState present, StateRecorder watching, MaterialBooks material, CropLeft left) {
+  CropShares(
+      ReplicationState present, StateRecorder watching, MaterialBooks material, CropLeft left) {
     this.present = present;
     this.watching = watching;
     this.material = material;

@@ -25,7 +25,12 @@ final class IntakeResults {
   private final double[] componentKg;
   private OutcomeWriter tally;
 
-  IntakeResults(CompiledLines layout, Haulage haulage, Feeding feeding, MaterialBooks material, IntakeBooks intake) {
+  IntakeResults(
+      CompiledLines layout,
+      Haulage haulage,
+      Feeding feeding,
+      MaterialBooks material,
+      IntakeBooks intake) {
     this.layout = layout;
     this.haulage = haulage;
     this.feeding = feeding;
@@ -69,7 +74,8 @@ final class IntakeResults {
     tally.putCrop(Measure.YARD_PEAK, name, intake.levels.peak(c), name);
     tally.putCrop(Measure.YARD_MEAN, name, intake.levels.baleSeconds(c) / endS, name);
     double lifted = intake.lifted(c);
-    tally.put(Measure.YARD_AGE_MEAN, lifted > 0 ? intake.ageS(c) / lifted / DAY_S : Double.NaN, name);
+    tally.put(
+        Measure.YARD_AGE_MEAN, lifted > 0 ? intake.ageS(c) / lifted / DAY_S : Double.NaN, name);
     tally.put(Measure.YARD_HOURS_FULL, intake.levels.fullS(c) / HOUR_S, name);
     tally.putCrop(Measure.YARD_ROOM_NEEDED, name, intake.room.wanted(c), name);
     tally.put(Measure.YARD_WITHOUT_ROOM, intake.room.refused(c), name);
@@ -81,7 +87,8 @@ final class IntakeResults {
       double meanKg = haulage.meanCropKg(c);
       boolean isKnown = meanKg > 0 && meanKg < Double.POSITIVE_INFINITY;
       tally.put(Measure.MASS_DRAWN, intake.drawnKg(c) / TONNE_KG, name);
-      tally.put(Measure.MASS_DRAWN_OVER_MEAN, isKnown ? intake.drawnKg(c) / meanKg : Double.NaN, name);
+      tally.put(
+          Measure.MASS_DRAWN_OVER_MEAN, isKnown ? intake.drawnKg(c) / meanKg : Double.NaN, name);
     }
   }
 
@@ -117,7 +124,8 @@ final class IntakeResults {
     tally.putCrop(Measure.YARD_PLACE_PEAK, crop, intake.levels.placePeak(p), place.name());
     tally.put(Measure.YARD_PLACE_AGE_MEAN, intake.places.meanAgeS(p) / DAY_S, place.name());
     tally.put(Measure.YARD_PLACE_MOISTURE_MEAN, intake.places.moisture(p), place.name());
-    mass(Measure.YARD_PLACE_LOST, intake.places.lostKg(p), intake.places.lostDryKg(p), place.name());
+    mass(
+        Measure.YARD_PLACE_LOST, intake.places.lostKg(p), intake.places.lostDryKg(p), place.name());
   }
 
   private void mass(Measure measure, double kg, double dryKg, String... names) {

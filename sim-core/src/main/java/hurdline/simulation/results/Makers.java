@@ -3,12 +3,16 @@ package hurdline.simulation.results;
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Stretch;
 
-/** Which lines make which products: those that their steps lead to, on whatever screen of a mill. */
+/**
+ * Which lines make which products: those that their steps lead to, on whatever screen of a mill.
+ */
 final class Makers {
   private final boolean[][] makes; // [line][product]
   private final int[] first; // [product]
 
-  /** @param fromMill [mill][screen] product, −1 for none */
+  /**
+   * @param fromMill [mill][screen] product, −1 for none
+   */
   Makers(CompiledLines layout, int[][] fromMill) {
     int products = layout.naming.products.count();
     makes = new boolean[layout.lines][products];

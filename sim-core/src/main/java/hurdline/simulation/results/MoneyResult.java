@@ -18,7 +18,11 @@ import hurdline.simulation.activity.StateRecorder;
 import hurdline.simulation.activity.Stopping;
 import java.util.Arrays;
 
-/** What a replication earned and cost, in all and by line. */
+/**
+ * What a replication earned and cost, in all and by line.
+ *
+ * <p>One file because all its lines of money add up to the one margin.
+ */
 final class MoneyResult {
   private static final double TONNE_KG = 1000;
 
@@ -164,7 +168,8 @@ final class MoneyResult {
   /** What a product earned up to now. */
   double revenue(Product product) {
     int p = layout.naming.products.index(product.name());
-    return orders.revenue(product, material.fitKg(p)) + Orders.docked(product, material.tooWetKg(p));
+    return orders.revenue(product, material.fitKg(p))
+        + Orders.docked(product, material.tooWetKg(p));
   }
 
   private void putRent(OutcomeWriter tally, Money.Rent rent, double all) {
@@ -177,8 +182,7 @@ final class MoneyResult {
 
   private void putLine(OutcomeWriter tally, int l, double stops) {
     String line = layout.naming.lines.name(l);
-    margin[l] =
-        revenue[l] + stock[l] - crops[l] - wages[l] - packages[l] - stops - late[l];
+    margin[l] = revenue[l] + stock[l] - crops[l] - wages[l] - packages[l] - stops - late[l];
     double fed = material.fedKg[l] / TONNE_KG;
     tally.put(Measure.MONEY_LINE_REVENUE, revenue[l], line);
     tally.put(Measure.MONEY_LINE_CROP_COST, crops[l], line);
@@ -227,7 +231,10 @@ final class MoneyResult {
     workOutWages();
   }
 
-  /** Shares a product's money among the lines that made it: what was sold by mass sold, costs by mass made. */
+  /**
+   * Shares a product's money among the lines that made it: what was sold by mass sold, costs by
+   * mass made.
+   */
   private void ofProduct(Product product) {
     int p = layout.naming.products.index(product.name());
     share(orders.revenue(product, material.fitKg(p)), material.fitKg, p);
@@ -238,14 +245,15 @@ final class MoneyResult {
     double offLine = packaging == null ? 0 : packedOffLine(product, p) * packaging.cost();
     int maker = makers.first(p);
     for (int l = 0; l < layout.lines; l++) {
-      double share =
-          made > 0 ? material.productKg[l * products + p] / made : l == maker ? 1 : 0;
+      double share = made > 0 ? material.productKg[l * products + p] / made : l == maker ? 1 : 0;
       late[l] += charged * share;
       packages[l] += offLine * share;
     }
   }
 
-  /** Shares what a product earned among the lines by masses of theirs, [line * products + product]. */
+  /**
+   * Shares what a product earned among the lines by masses of theirs, [line * products + product].
+   */
   private void share(double earned, double[] kg, int product) {
     double all = 0;
     for (int l = 0; l < layout.lines; l++) {
@@ -260,7 +268,8 @@ final class MoneyResult {
     String name = layout.naming.crops.name(crop);
     double price = money.cropsPerKg().getOrDefault(name, 0.0);
     double bought = paidKg(name, intake.weighedIn, crop);
-    double still = paidKg(name, intake.inPlacesAtEnd, crop) + paidKg(name, intake.inTrucksAtEnd, crop);
+    double still =
+        paidKg(name, intake.inPlacesAtEnd, crop) + paidKg(name, intake.inTrucksAtEnd, crop);
     double[] componentKg = new double[layout.components];
     for (int l = 0; l < layout.lines; l++) {
       if (layout.crop[l] == crop) {

@@ -43,7 +43,8 @@ final class MonthScreens {
     }
   }
 
-  private void add(PeriodMeasures months, Measure measure, double[][][] totals, double unit, int at, int s) {
+  private void add(
+      PeriodMeasures months, Measure measure, double[][][] totals, double unit, int at, int s) {
     months.add(
         month -> totals[month][at][s] / unit - (month > 0 ? totals[month - 1][at][s] / unit : 0),
         measure,
@@ -53,8 +54,10 @@ final class MonthScreens {
 
   void book(int month, LotPosting booking) {
     for (int at = 0; at < mills.length; at++) {
-      System.arraycopy(booking.screenKg[mills[at]], 0, massKg[month][at], 0, massKg[month][at].length);
-      System.arraycopy(booking.screenJ[mills[at]], 0, energyJ[month][at], 0, energyJ[month][at].length);
+      System.arraycopy(
+          booking.screenKg[mills[at]], 0, massKg[month][at], 0, massKg[month][at].length);
+      System.arraycopy(
+          booking.screenJ[mills[at]], 0, energyJ[month][at], 0, energyJ[month][at].length);
     }
   }
 }

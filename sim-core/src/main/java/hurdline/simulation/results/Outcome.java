@@ -16,7 +16,8 @@ import java.util.List;
  * @param wayKg [head][node][outlet] mass that took that way
  * @param years what each year of the horizon earned and cost
  * @param shared how the building and its machines were shared among the crops
- * @param balesLeft bales at the end, wherever, of crops that fields or loads bring, and those unbaled crop would make
+ * @param balesLeft bales at the end, wherever, of crops that fields or loads bring, and those
+ *     unbaled crop would make
  */
 public record Outcome(
     int replication,
@@ -36,7 +37,8 @@ public record Outcome(
    * How crops shared the building: more figures than most questions need, so they are kept apart.
    *
    * @param columns what {@code values} are
-   * @param strips [week][2 · (machine · crops + crop)] hours at work, and behind them tonnes taken in
+   * @param strips [week][2 · (machine · crops + crop)] hours at work, and behind them tonnes taken
+   *     in
    */
   public record Shared(List<Column> columns, double[] values, double[][] strips) {}
 

@@ -24,7 +24,11 @@ import hurdline.simulation.yard.Hauling;
 import hurdline.simulation.yard.Stacking;
 import java.util.List;
 
-/** From the books of a replication to its measures; checks the balance on the way. */
+/**
+ * From the books of a replication to its measures; checks the balance on the way.
+ *
+ * <p>One file because it is the one list of what a replication hands on.
+ */
 public final class OutcomeBuilder {
   private static final double HOUR_S = 3600;
   private static final double TONNE_KG = 1000;
@@ -83,7 +87,8 @@ public final class OutcomeBuilder {
     crewing = new Crewing(present, haulage, rostering, intake);
     money =
         new MoneyResult(
-            present, makers, crewing, stopping, filling, orders, feeding, watching, material, intake);
+            present, makers, crewing, stopping, filling, orders, feeding, watching, material,
+            intake);
     left = new CropLeft(layout, rostering, feeding, intake, money);
     sharing = new CropShares(present, watching, material, left);
     season = new SeasonEndResults(layout, rostering);
@@ -103,7 +108,9 @@ public final class OutcomeBuilder {
     return periods.endsAt(nowS) || years.endsAt(nowS);
   }
 
-  /** @param booking which has the energy of each screen up to now */
+  /**
+   * @param booking which has the energy of each screen up to now
+   */
   public void bookPeriods(double nowS, LotPosting booking) {
     periods.book(nowS, booking);
     sharing.book(nowS);
@@ -126,8 +133,7 @@ public final class OutcomeBuilder {
     resources();
     trucks();
     tally.putMass(Measure.AIR_DUST, material.dustKg, material.dustDryKg);
-    tally.putMass(
-        Measure.WASTE_MASS, material.wasteKg / TONNE_KG, material.wasteDryKg / TONNE_KG);
+    tally.putMass(Measure.WASTE_MASS, material.wasteKg / TONNE_KG, material.wasteDryKg / TONNE_KG);
     tally.put(Measure.ENERGY_TOTAL, watching.power.totalJ() / KWH_J);
     tally.put(Measure.ENERGY_PEAK, periods.peakW() / 1000);
     crews();
@@ -185,8 +191,7 @@ public final class OutcomeBuilder {
         int p = layout.naming.products.index(product.name());
         if (makers.makes(l, p)) {
           double made = material.productKg[l * layout.naming.products.count() + p];
-          tally.put(
-              Measure.LINE_TURNOUT, fed > 0 ? made / fed : Double.NaN, line, product.name());
+          tally.put(Measure.LINE_TURNOUT, fed > 0 ? made / fed : Double.NaN, line, product.name());
         }
       }
     }
@@ -213,10 +218,13 @@ public final class OutcomeBuilder {
       if (layout.machine[m] instanceof Machine.HammerMill mill) {
         for (int s = 0; s < mill.screens().size(); s++) {
           String screen = mill.screens().get(s).name();
-          tally.put(
-              Measure.MACHINE_SCREEN_HOURS, milling.runningS[m][s] / HOUR_S, name, screen);
+          tally.put(Measure.MACHINE_SCREEN_HOURS, milling.runningS[m][s] / HOUR_S, name, screen);
           mass(
-              Measure.MACHINE_SCREEN_MASS_IN, booking.screenKg[m][s], booking.screenDryKg[m][s], name, screen);
+              Measure.MACHINE_SCREEN_MASS_IN,
+              booking.screenKg[m][s],
+              booking.screenDryKg[m][s],
+              name,
+              screen);
           tally.put(Measure.MACHINE_SCREEN_ENERGY, booking.screenJ[m][s] / KWH_J, name, screen);
         }
         tally.put(Measure.MACHINE_SCREEN_CHANGES, milling.swaps[m], name);
@@ -242,8 +250,7 @@ public final class OutcomeBuilder {
   private void products() {
     for (Product product : layout.plant.products()) {
       int p = layout.naming.products.index(product.name());
-      mass(
-          Measure.PRODUCT_MASS, material.productKg(p), material.productDryKg(p), product.name());
+      mass(Measure.PRODUCT_MASS, material.productKg(p), material.productDryKg(p), product.name());
       tally.put(
           Measure.PRODUCT_SOLD,
           orders.soldKg(product, material.fitKg(p), material.tooWetKg(p)) / TONNE_KG,
@@ -288,8 +295,7 @@ public final class OutcomeBuilder {
           Measure.TRUCKS_TURNAROUND_MEAN,
           trips > 0 ? intake.trips.turnaroundS(c) / trips / 60 : Double.NaN,
           delivery.crop());
-      tally.put(
-          Measure.TRUCKS_WAITED_FOR_ROOM, intake.room.waitS(c) / DAY_S, delivery.crop());
+      tally.put(Measure.TRUCKS_WAITED_FOR_ROOM, intake.room.waitS(c) / DAY_S, delivery.crop());
     }
   }
 

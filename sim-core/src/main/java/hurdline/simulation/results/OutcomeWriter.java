@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Values written one after another, always in the same order; their names are kept from the first time. */
+/**
+ * Values written one after another, always in the same order; their names are kept from the first
+ * time.
+ */
 final class OutcomeWriter {
   private final List<Outcome.Column> columns = new ArrayList<>();
   private double[] values = new double[64];

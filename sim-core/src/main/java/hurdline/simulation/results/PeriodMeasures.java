@@ -5,12 +5,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
-/** Measures of weeks or months, each with what it comes to in a period, so that no value stands under another's name. */
+/**
+ * Measures of weeks or months, each with what it comes to in a period, so that no value stands
+ * under another's name.
+ */
 final class PeriodMeasures {
   private final List<Outcome.Column> columns = new ArrayList<>();
   private final List<IntToDoubleFunction> values = new ArrayList<>();
 
-  /** @param value of a period by its number */
+  /**
+   * @param value of a period by its number
+   */
   void add(IntToDoubleFunction value, Measure measure, String... names) {
     columns.add(new Outcome.Column(measure.of(names), measure, ""));
     values.add(value);

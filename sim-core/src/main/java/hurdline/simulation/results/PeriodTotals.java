@@ -38,7 +38,8 @@ final class PeriodTotals {
   private int week;
   private int month;
 
-  PeriodTotals(ReplicationState present, StateRecorder watching, MaterialBooks material, MoneyResult money) {
+  PeriodTotals(
+      ReplicationState present, StateRecorder watching, MaterialBooks material, MoneyResult money) {
     this.present = present;
     this.watching = watching;
     this.material = material;
@@ -77,7 +78,9 @@ final class PeriodTotals {
       machineCauses(held, m);
     }
     for (int cause :
-        new int[] {causes.noBales, causes.cropDone, causes.noOrder, causes.noCrew, causes.setOnTable}) {
+        new int[] {
+          causes.noBales, causes.cropDone, causes.noOrder, causes.noCrew, causes.setOnTable
+        }) {
       held[cause] = true;
     }
     for (int cause : causes.resource) {
@@ -135,7 +138,8 @@ final class PeriodTotals {
     }
     for (Product product : layout.plant.products()) {
       int p = layout.naming.products.index(product.name());
-      weekMeasures.add(week -> material.productKg(p) / TONNE_KG, Measure.PRODUCT_MASS, product.name());
+      weekMeasures.add(
+          week -> material.productKg(p) / TONNE_KG, Measure.PRODUCT_MASS, product.name());
     }
     for (int m = 0; m < layout.machines; m++) {
       for (State state : State.values()) {
@@ -176,11 +180,14 @@ final class PeriodTotals {
   }
 
   private void monthMeasures() {
-    monthMeasures.add(month -> (monthEnergyJ[month] - (month > 0 ? monthEnergyJ[month - 1] : 0)) / KWH_J, Measure.ENERGY_TOTAL);
+    monthMeasures.add(
+        month -> (monthEnergyJ[month] - (month > 0 ? monthEnergyJ[month - 1] : 0)) / KWH_J,
+        Measure.ENERGY_TOTAL);
     monthMeasures.add(month -> watching.power.peakW(month) / 1000, Measure.ENERGY_PEAK);
     if (layout.plant.money().isPresent()) {
       monthMeasures.add(month -> money.wagesByMonth()[month], Measure.MONEY_WAGES);
-      monthMeasures.add(month -> earned(month) - (month > 0 ? earned(month - 1) : 0), Measure.MONEY_REVENUE);
+      monthMeasures.add(
+          month -> earned(month) - (month > 0 ? earned(month - 1) : 0), Measure.MONEY_REVENUE);
       monthMeasures.add(money::demand, Measure.MONEY_DEMAND);
     }
     screens.addTo(monthMeasures);

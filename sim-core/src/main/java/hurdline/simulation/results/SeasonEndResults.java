@@ -26,7 +26,11 @@ final class SeasonEndResults {
   void put(OutcomeWriter tally) {
     for (int l = 0; l < layout.lines; l++) {
       if (!campaigns.get(l).isEmpty()) {
-        put(tally, layout.naming.lines.name(l), layout.naming.crops.name(layout.crop[l]), campaigns.get(l));
+        put(
+            tally,
+            layout.naming.lines.name(l),
+            layout.naming.crops.name(layout.crop[l]),
+            campaigns.get(l));
       }
     }
   }
@@ -44,7 +48,10 @@ final class SeasonEndResults {
     tally.putCrop(Measure.SEASON_LEFT_OVER, crop, rostering.leftOver[last], line);
   }
 
-  /** The latest of its campaigns: where the crop ran out before the last one, that one has no end of its own. */
+  /**
+   * The latest of its campaigns: where the crop ran out before the last one, that one has no end of
+   * its own.
+   */
   private double endedDay(List<Integer> ofLine) {
     return ofLine.stream()
         .mapToDouble(rostering::endedDay)

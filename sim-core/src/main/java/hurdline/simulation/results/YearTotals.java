@@ -13,11 +13,12 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * What each year of a horizon of several earned and cost, from the running totals at the end of each.
+ * What each year of a horizon of several earned and cost, from the running totals at the end of
+ * each.
  *
- * <p>A shift and a changeover are paid in the year in which they begin, and a month's peak in that in which it is reached. Stock
- * that lies in the yard as a year ends is worth its price and opens the next. A horizon of a year or less is one year, and costs
- * nothing here.
+ * <p>A shift and a changeover are paid in the year in which they begin, and a month's peak in that
+ * in which it is reached. Stock that lies in the yard as a year ends is worth its price and opens
+ * the next. A horizon of a year or less is one year, and costs nothing here.
  */
 final class YearTotals {
   private final Periods years;
@@ -30,7 +31,12 @@ final class YearTotals {
   private final List<double[]> totals = new ArrayList<>();
 
   YearTotals(
-      ReplicationState present, StateRecorder watching, Stacking stacking, Hauling hauling, IntakeBooks intake, MoneyResult money) {
+      ReplicationState present,
+      StateRecorder watching,
+      Stacking stacking,
+      Hauling hauling,
+      IntakeBooks intake,
+      MoneyResult money) {
     this.watching = watching;
     this.stacking = stacking;
     this.hauling = hauling;

@@ -3,13 +3,14 @@ package hurdline.simulation.yard;
 import java.util.Arrays;
 
 /**
- * What brings bales: the trucks, numbered first, then loads that come by themselves, whose rows are handed out again.
- * A carrier has at most one job at a time, so its number is the job's.
+ * What brings bales: the trucks, numbered first, then loads that come by themselves, whose rows are
+ * handed out again. A carrier has at most one job at a time, so its number is the job's.
  */
 public final class Arrivals {
 
   /** What a carrier does, or waits to do. */
   static final int IDLE = 0;
+
   static final int LOAD = 1;
   static final int WEIGH_IN = 2;
   static final int UNLOAD = 3;

@@ -8,8 +8,8 @@ import hurdline.random.RandomStream;
 import hurdline.random.RandomStreams;
 
 /**
- * Makes the bales of one source (a field, a stream of loads, the stock on hand): bale k has draw k of the source's streams
- * of mass, moisture, each attribute and each component's share.
+ * Makes the bales of one source (a field, a stream of loads, the stock on hand): bale k has draw k
+ * of the source's streams of mass, moisture, each attribute and each component's share.
  */
 final class BaleDraws {
   private final int crop;
@@ -20,8 +20,11 @@ final class BaleDraws {
   private final Draws[] attribute = new Draws[LotAttribute.count()]; // null where the crop has none
   private final RandomStream[] deviates; // by component; null without spread
 
-  /** @param source what the names of the streams begin with */
-  BaleDraws(YardPlan plan, int crop, Bale bale, RandomStreams streams, int replication, String source) {
+  /**
+   * @param source what the names of the streams begin with
+   */
+  BaleDraws(
+      YardPlan plan, int crop, Bale bale, RandomStreams streams, int replication, String source) {
     this.crop = crop;
     share = new double[plan.components()];
     for (int component = 0; component < share.length; component++) {
@@ -31,16 +34,22 @@ final class BaleDraws {
     massKg = new Draws(bale.massKg(), streams.of(replication, source + ".mass"));
     moisture = new Draws(bale.moisture(), streams.of(replication, source + ".moisture"));
     for (LotAttribute one : LotAttribute.values()) {
-      one.of(bale).ifPresent(drawn -> attribute[one.ordinal()] = new Draws(drawn, streams.of(replication, source + "." + one.word())));
+      one.of(bale)
+          .ifPresent(
+              drawn ->
+                  attribute[one.ordinal()] =
+                      new Draws(drawn, streams.of(replication, source + "." + one.word())));
     }
     deviates = spread > 0 ? deviates(plan, streams, replication, source) : null;
   }
 
-  private RandomStream[] deviates(YardPlan plan, RandomStreams streams, int replication, String source) {
+  private RandomStream[] deviates(
+      YardPlan plan, RandomStreams streams, int replication, String source) {
     RandomStream[] deviates = new RandomStream[plan.components()];
     for (int component = 0; component < deviates.length; component++) {
       if (share[component] > 0) {
-        deviates[component] = streams.of(replication, source + ".composition." + plan.component(component));
+        deviates[component] =
+            streams.of(replication, source + ".composition." + plan.component(component));
       }
     }
     return deviates;
@@ -64,13 +73,18 @@ final class BaleDraws {
     return bale;
   }
 
-  /** Each share times max(0, 1 + s·z), then all over their sum; as they were if nothing would be left. */
+  /**
+   * Each share times max(0, 1 + s·z), then all over their sum; as they were if nothing would be
+   * left.
+   */
   private void spreadShares(double[] shares, int from) {
     double sum = 0;
     for (int component = 0; component < share.length; component++) {
       // a component has a stream of its own, so that one the crop lacks need not be drawn
       double drawn =
-          share[component] > 0 ? share[component] * Math.max(0, 1 + spread * deviates[component].nextNormal()) : 0;
+          share[component] > 0
+              ? share[component] * Math.max(0, 1 + spread * deviates[component].nextNormal())
+              : 0;
       shares[from + component] = drawn;
       sum += drawn;
     }

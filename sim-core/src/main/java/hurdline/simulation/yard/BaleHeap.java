@@ -1,11 +1,12 @@
 package hurdline.simulation.yard;
 
 /**
- * Bales of one crop in one place, the next to be picked on top: by pick key, then its tie, then the order they came.
+ * Bales of one crop in one place, the next to be picked on top: by pick key, then its tie, then the
+ * order they came.
  *
- * <p>Picked oldest first they come in the very order in which they go. As long as every bale that comes goes behind the
- * last one, they stand in a ring in that order and nothing is compared but the last; the first that does not makes a heap
- * of them, until the place is empty again.
+ * <p>Picked oldest first they come in the very order in which they go. As long as every bale that
+ * comes goes behind the last one, they stand in a ring in that order and nothing is compared but
+ * the last; the first that does not makes a heap of them, until the place is empty again.
  */
 final class BaleHeap {
   private final Bales bales;
@@ -107,6 +108,8 @@ final class BaleHeap {
     if (bales.pickKey[a] != bales.pickKey[b]) {
       return bales.pickKey[a] < bales.pickKey[b];
     }
-    return bales.pickTie[a] != bales.pickTie[b] ? bales.pickTie[a] < bales.pickTie[b] : bales.turn[a] < bales.turn[b];
+    return bales.pickTie[a] != bales.pickTie[b]
+        ? bales.pickTie[a] < bales.pickTie[b]
+        : bales.turn[a] < bales.turn[b];
   }
 }

@@ -2,7 +2,10 @@ package hurdline.simulation.yard;
 
 import java.util.Arrays;
 
-/** Lists of bales in the order in which they came, strung through the table's {@code next}; one for each owner. */
+/**
+ * Lists of bales in the order in which they came, strung through the table's {@code next}; one for
+ * each owner.
+ */
 public final class BaleList {
   private final Bales bales;
   private int[] first;

@@ -4,10 +4,11 @@ import hurdline.plant.LotAttribute;
 import java.util.Arrays;
 
 /**
- * All bales that exist at present, as columns of one table; a used-up bale's row is handed out again.
+ * All bales that exist at present, as columns of one table; a used-up bale's row is handed out
+ * again.
  *
- * <p>A bale's mass is that of the instant {@link #knownAtS}; whoever books a loss moves both on. Rows can be strung on
- * lists through {@link #next}: those at a field, those on a truck.
+ * <p>A bale's mass is that of the instant {@link #knownAtS}; whoever books a loss moves both on.
+ * Rows can be strung on lists through {@link #next}: those at a field, those on a truck.
  */
 public final class Bales {
   private static final int NONE = -1;
@@ -107,7 +108,14 @@ public final class Bales {
     double[] attributes = new double[ATTRIBUTES];
     attributes(bale, attributes);
     return new CarriedOverStock.Bale(
-        crop[bale], at, massKg[bale], moisture[bale], attributes, endS - weighedInS[bale], 0, shares);
+        crop[bale],
+        at,
+        massKg[bale],
+        moisture[bale],
+        attributes,
+        endS - weighedInS[bale],
+        0,
+        shares);
   }
 
   /**

@@ -9,15 +9,17 @@ import java.util.Arrays;
 import java.util.OptionalInt;
 
 /**
- * The balers: on each dry day that counts a field's baler makes its bales at even distances over the receiving hours, until
- * the field's crop is in bales. Where there are fewer balers than fields a baler goes on to the next field in turn, from the
- * day after on.
+ * The balers: on each dry day that counts a field's baler makes its bales at even distances over
+ * the receiving hours, until the field's crop is in bales. Where there are fewer balers than fields
+ * a baler goes on to the next field in turn, from the day after on.
  *
- * <p>Day by day {@code n} bales, the k-th at {@code from + k · length / n}. Where n is no whole number the bales of all
- * its baling days are counted through, so that two days of 2.5 bales make 2 and 3.
+ * <p>Day by day {@code n} bales, the k-th at {@code from + k · length / n}. Where n is no whole
+ * number the bales of all its baling days are counted through, so that two days of 2.5 bales make 2
+ * and 3.
  */
 public final class Baling {
   private static final double DAY_S = 86_400;
+
   /** What is left of a field below this share of it is rounding, not a bale. */
   private static final double CRUMB = 1e-9;
 
@@ -47,7 +49,9 @@ public final class Baling {
     Arrays.setAll(weather, crop -> new DryDays(haulage.firstDay(), yard.days()));
     draws = new BaleDraws[fields];
     meanKg = new double[fields];
-    Arrays.setAll(meanKg, f -> haulage.field(f).field().bale().massKg().meanWithin(0, Double.POSITIVE_INFINITY));
+    Arrays.setAll(
+        meanKg,
+        f -> haulage.field(f).field().bale().massKg().meanWithin(0, Double.POSITIVE_INFINITY));
     readyDay = new int[fields];
     day = new int[fields];
     days = new double[fields];
@@ -62,7 +66,8 @@ public final class Baling {
     working = new int[yard.crops()];
     for (int crop = 0; crop < yard.crops(); crop++) {
       int ofCrop = haulage.endField(crop) - haulage.firstField(crop);
-      balers[crop] = haulage.delivery(crop).map(Delivery::balers).orElse(OptionalInt.empty()).orElse(ofCrop);
+      balers[crop] =
+          haulage.delivery(crop).map(Delivery::balers).orElse(OptionalInt.empty()).orElse(ofCrop);
     }
   }
 
@@ -78,9 +83,11 @@ public final class Baling {
   private void resetCrop(int crop, Delivery delivery, RandomStreams streams, int replication) {
     String name = yard.crop(crop);
     // past years are drawn once for all crops, which lie under one sky
-    String source = delivery.weather() instanceof Delivery.PastYears ? "weather" : "weather." + name;
+    String source =
+        delivery.weather() instanceof Delivery.PastYears ? "weather" : "weather." + name;
     weather[crop].draw(delivery.weather(), streams.of(replication, source));
-    double season = new Draws(delivery.seasonFactor(), streams.of(replication, "season_factor." + name)).next();
+    double season =
+        new Draws(delivery.seasonFactor(), streams.of(replication, "season_factor." + name)).next();
     for (int field = haulage.firstField(crop); field < haulage.endField(crop); field++) {
       resetField(field, season, streams, replication);
     }
@@ -89,7 +96,8 @@ public final class Baling {
     for (int field = from; field < to; field++) {
       inTurn[field] = field;
     }
-    Arrays.sort(inTurn, from, to, (a, b) -> readyDay[a] != readyDay[b] ? readyDay[a] - readyDay[b] : a - b);
+    Arrays.sort(
+        inTurn, from, to, (a, b) -> readyDay[a] != readyDay[b] ? readyDay[a] - readyDay[b] : a - b);
     for (int at = from; at < to; at++) {
       turn[at] = inTurn[at];
     }
@@ -99,7 +107,10 @@ public final class Baling {
     }
   }
 
-  /** A baler that is free from the end of a day on goes to the next field in turn; tells which, −1 if none waits for one. */
+  /**
+   * A baler that is free from the end of a day on goes to the next field in turn; tells which, −1
+   * if none waits for one.
+   */
   private int toNextField(int crop, int afterDay) {
     for (int at = haulage.firstField(crop); at < haulage.endField(crop); at++) {
       int field = turn[at];
@@ -116,9 +127,12 @@ public final class Baling {
     Haulage.CropField cropField = haulage.field(field);
     Delivery.Field facts = cropField.field();
     String source = "field." + yard.crop(cropField.crop()) + "." + facts.name();
-    draws[field] = new BaleDraws(yard, cropField.crop(), facts.bale(), streams, replication, source);
+    draws[field] =
+        new BaleDraws(yard, cropField.crop(), facts.bale(), streams, replication, source);
     double yieldKg =
-        new Draws(facts.yieldKgPerM2(), streams.of(replication, source + ".yield")).next() * facts.areaM2() * season;
+        new Draws(facts.yieldKgPerM2(), streams.of(replication, source + ".yield")).next()
+            * facts.areaM2()
+            * season;
     double late = facts.readySdDays() * streams.of(replication, source + ".readiness").nextNormal();
     readyDay[field] = Math.max(0, cropField.readyDay() + wholeDays(late));
     cropKg[field] = yieldKg;
@@ -190,7 +204,10 @@ public final class Baling {
     return bale;
   }
 
-  /** Where the field's baler makes its next bale: there, or, with all of it in bales, at the next in turn that waits for one. */
+  /**
+   * Where the field's baler makes its next bale: there, or, with all of it in bales, at the next in
+   * turn that waits for one.
+   */
   int goesOnTo(int field) {
     if (!done(field)) {
       return field;
@@ -206,7 +223,10 @@ public final class Baling {
     return leftKg[field];
   }
 
-  /** More crop of the field, from another year, is to be baled with it; tells whether a baler comes to it only for that. */
+  /**
+   * More crop of the field, from another year, is to be baled with it; tells whether a baler comes
+   * to it only for that.
+   */
   boolean add(int field, double moreKg) {
     int crop = haulage.field(field).crop();
     boolean first = done(field) && moreKg > 0;
@@ -228,7 +248,10 @@ public final class Baling {
     return unfinished[crop] > 0;
   }
 
-  /** Bales that the unbaled crop would still make: what is left over the mean mass of a bale, rounded up, field by field. */
+  /**
+   * Bales that the unbaled crop would still make: what is left over the mean mass of a bale,
+   * rounded up, field by field.
+   */
   int unbaled(int crop) {
     int bales = 0;
     for (int field = haulage.firstField(crop); field < haulage.endField(crop); field++) {

@@ -6,14 +6,15 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 
 /**
- * On which days of the horizon a crop may be baled: dry days that follow enough dry ones. Days before the horizon count
- * as dry.
+ * On which days of the horizon a crop may be baled: dry days that follow enough dry ones. Days
+ * before the horizon count as dry.
  *
- * <p>A two-state chain by day. With the long-run share w of wet days and the chance q of a wet day after a wet one, a day
- * after a dry one is wet with chance w(1 − q)/(1 − w); so the share of wet days stays w if it is w on the first day.
+ * <p>A two-state chain by day. With the long-run share w of wet days and the chance q of a wet day
+ * after a wet one, a day after a dry one is wet with chance w(1 − q)/(1 − w); so the share of wet
+ * days stays w if it is w on the first day.
  *
- * <p>Or past years, each as likely as the others: one number draws one for each calendar year of the horizon, and its
- * days lie on the dates of the same month and day.
+ * <p>Or past years, each as likely as the others: one number draws one for each calendar year of
+ * the horizon, and its days lie on the dates of the same month and day.
  */
 final class DryDays {
   private final MonthDay[] dates;

@@ -4,7 +4,10 @@ import hurdline.compiled.Haulage;
 import hurdline.compiled.YardPlan;
 import hurdline.event.Resources;
 
-/** The carriers' jobs at the resources: loading, weighing, unloading, each behind the gate of its crop's receiving hours. */
+/**
+ * The carriers' jobs at the resources: loading, weighing, unloading, each behind the gate of its
+ * crop's receiving hours.
+ */
 final class HaulJobs {
   private final Haulage haulage;
   private final Arrivals carriers;
@@ -14,7 +17,13 @@ final class HaulJobs {
   private final long orderBase;
 
   HaulJobs(
-      YardPlan yard, Haulage haulage, Arrivals carriers, Resources resources, HaulTimes times, int jobBase, long orderBase) {
+      YardPlan yard,
+      Haulage haulage,
+      Arrivals carriers,
+      Resources resources,
+      HaulTimes times,
+      int jobBase,
+      long orderBase) {
     this.haulage = haulage;
     this.carriers = carriers;
     this.resources = resources;
@@ -39,7 +48,10 @@ final class HaulJobs {
     return resources.isOpen(gate(crop));
   }
 
-  /** The carrier asks for its next job. Of one instant, crops go by name and carriers as they set out or came. */
+  /**
+   * The carrier asks for its next job. Of one instant, crops go by name and carriers as they set
+   * out or came.
+   */
   void ask(int carrier, int toDo, double nowS) {
     int crop = carriers.crop[carrier];
     carriers.doing[carrier] = toDo;

@@ -6,7 +6,10 @@ import hurdline.plant.Delivery;
 import hurdline.random.Draws;
 import hurdline.random.RandomStreams;
 
-/** How long jobs and drives last: one stream for each kind of job of a crop, one for each leg of its trucks. */
+/**
+ * How long jobs and drives last: one stream for each kind of job of a crop, one for each leg of its
+ * trucks.
+ */
 final class HaulTimes {
   private final YardPlan yard;
   private final Haulage haulage;
@@ -39,7 +42,8 @@ final class HaulTimes {
     String name = yard.crop(crop);
     unload[crop] = new Draws(delivery.unload().lastsS(), streams.of(replication, "unload." + name));
     if (delivery.weigh().isPresent()) {
-      weigh[crop] = new Draws(delivery.weigh().get().lastsS(), streams.of(replication, "weigh." + name));
+      weigh[crop] =
+          new Draws(delivery.weigh().get().lastsS(), streams.of(replication, "weigh." + name));
     }
     if (delivery.trucks().isPresent()) {
       Delivery.Trucks trucks = delivery.trucks().get();

@@ -22,6 +22,8 @@ import java.util.List;
  *
  * <p>Room in the yard is promised when a trip starts, where bales are held at the field; else at the gate. A truck that
  * waits to be loaded has its bales claimed, so that no other truck comes for them.
+ *
+ * <p>One file because loads, trucks and the gate share one queue in the order of arrival.
  */
 public final class Hauling {
   private static final int KINDS = 5;
@@ -61,8 +63,17 @@ public final class Hauling {
    * @param orderBase added to the order of its requests among those of one instant
    */
   public Hauling(
-      YardPlan yard, Haulage haulage, Bales bales, Stacking stacking, Resources resources, FutureEvents pending, int endSlot,
-      int arrivalSlot, int jobBase, long orderBase, IntakeBooks books) {
+      YardPlan yard,
+      Haulage haulage,
+      Bales bales,
+      Stacking stacking,
+      Resources resources,
+      FutureEvents pending,
+      int endSlot,
+      int arrivalSlot,
+      int jobBase,
+      long orderBase,
+      IntakeBooks books) {
     this.yard = yard;
     this.haulage = haulage;
     this.bales = bales;
@@ -89,7 +100,8 @@ public final class Hauling {
   }
 
   private void setUp(int crop) {
-    truckBales[crop] = haulage.delivery(crop).flatMap(Delivery::trucks).map(Delivery.Trucks::bales).orElse(0);
+    truckBales[crop] =
+        haulage.delivery(crop).flatMap(Delivery::trucks).map(Delivery.Trucks::bales).orElse(0);
     weighs[crop] = haulage.delivery(crop).flatMap(Delivery::weigh).isPresent();
     for (int truck = haulage.firstTruck(crop); truck < haulage.endTruck(crop); truck++) {
       carriers.crop[truck] = crop;
@@ -141,7 +153,9 @@ public final class Hauling {
 
   /** Everything of its own that arrives at this instant. */
   public void arrivalsDue(double nowS) {
-    for (int what = arrivals.pollDue(nowS + FutureEvents.instantS()); what >= 0; what = arrivals.pollDue(nowS + FutureEvents.instantS())) {
+    for (int what = arrivals.pollDue(nowS + FutureEvents.instantS());
+        what >= 0;
+        what = arrivals.pollDue(nowS + FutureEvents.instantS())) {
       int index = what / KINDS;
       switch (what % KINDS) {
         case BALE -> {
@@ -151,7 +165,7 @@ public final class Hauling {
         case TRUCK_AT_GATE -> atGate(index, nowS);
         case LOAD_AT_GATE -> loadComes(index, nowS);
         case TRUCK_BACK -> back(index, nowS);
-        default -> { } // the caller asks anew whether more is to come
+        default -> {} // the caller asks anew whether more is to come
       }
     }
     tellPending();
@@ -159,7 +173,9 @@ public final class Hauling {
 
   /** Everything of its own that ends at this instant. */
   public void endsDue(double nowS) {
-    for (int carrier = ends.pollDue(nowS + FutureEvents.instantS()); carrier >= 0; carrier = ends.pollDue(nowS + FutureEvents.instantS())) {
+    for (int carrier = ends.pollDue(nowS + FutureEvents.instantS());
+        carrier >= 0;
+        carrier = ends.pollDue(nowS + FutureEvents.instantS())) {
       int crop = carriers.crop[carrier];
       jobs.end(carrier, nowS);
       switch (carriers.doing[carrier]) {
@@ -196,7 +212,8 @@ public final class Hauling {
     for (int crop = 0; crop < truckBales.length; crop++) {
       if (jobs.receives(crop)) {
         while (startsTrip(crop, nowS)) {} // until trucks, bales or room are short
-        heldTrucks[crop] = yard.turnAway() ? 0 : fields.loads(crop, truckBales[crop], idleTrucks(crop));
+        heldTrucks[crop] =
+            yard.turnAway() ? 0 : fields.loads(crop, truckBales[crop], idleTrucks(crop));
       }
       books.room.waiting(crop, heldTrucks[crop] + gate.waiting(crop), nowS);
     }
@@ -283,7 +300,10 @@ public final class Hauling {
     }
   }
 
-  /** Crop of the load that came first of those that are first of their crop and would find room; -1 if none would. */
+  /**
+   * Crop of the load that came first of those that are first of their crop and would find room; -1
+   * if none would.
+   */
   private int nextLetIn() {
     int next = -1;
     for (int crop = 0; crop < truckBales.length; crop++) {
@@ -357,7 +377,8 @@ public final class Hauling {
   }
 
   private void tripEnds(int carrier, double nowS) {
-    books.trips.ended(carriers.crop[carrier], carriers.waitedS[carrier], nowS - carriers.startedS[carrier]);
+    books.trips.ended(
+        carriers.crop[carrier], carriers.waitedS[carrier], nowS - carriers.startedS[carrier]);
     note(nowS, carriers.crop[carrier], EventKind.TRIP_ENDS, 1);
   }
 
@@ -379,8 +400,8 @@ public final class Hauling {
   }
 
   /**
-   * Whether any bale of the crop is on the road, at the gate, at a field, still to be baled, or due from loads whose last
-   * day is not past.
+   * Whether any bale of the crop is on the road, at the gate, at a field, still to be baled, or due
+   * from loads whose last day is not past.
    */
   public boolean moreToCome(int crop, double nowS) {
     return onTheWay[crop] > 0
@@ -389,7 +410,10 @@ public final class Hauling {
         || nowS < haulage.loadsEndS(crop) - FutureEvents.instantS();
   }
 
-  /** Bales in places, on the road, at the gate, at fields, and those that the unbaled crop would still make. */
+  /**
+   * Bales in places, on the road, at the gate, at fields, and those that the unbaled crop would
+   * still make.
+   */
   public int leftOver(int crop) {
     return stacking.inYard(crop) + onTheWay[crop] + books.heldAtField(crop) + baling.unbaled(crop);
   }

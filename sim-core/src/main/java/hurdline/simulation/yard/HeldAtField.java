@@ -22,7 +22,10 @@ public final class HeldAtField {
     claimed = new int[haulage.fields()];
   }
 
-  /** Time zero, for which the balers have been reset: books what each field was drawn to bear, all of it unbaled. */
+  /**
+   * Time zero, for which the balers have been reset: books what each field was drawn to bear, all
+   * of it unbaled.
+   */
   void reset() {
     lying.reset();
     Arrays.fill(claimed, 0);
@@ -44,8 +47,8 @@ public final class HeldAtField {
   }
 
   /**
-   * The field that a free truck goes to: the one that became ready first, then by name, of those with a truck's worth, or
-   * all in bales and some left; −1 if there is none.
+   * The field that a free truck goes to: the one that became ready first, then by name, of those
+   * with a truck's worth, or all in bales and some left; −1 if there is none.
    */
   int forTruck(int crop, int worth) {
     for (int at = haulage.firstField(crop); at < haulage.endField(crop); at++) {
@@ -66,7 +69,9 @@ public final class HeldAtField {
   /** Loads of the crop that trucks could fetch, {@code most} at most. */
   int loads(int crop, int worth, int most) {
     int loads = 0;
-    for (int field = haulage.firstField(crop); field < haulage.endField(crop) && loads < most; field++) {
+    for (int field = haulage.firstField(crop);
+        field < haulage.endField(crop) && loads < most;
+        field++) {
       int there = lying.count(field) - claimed[field];
       loads += there / worth + (baling.done(field) && there % worth > 0 ? 1 : 0);
     }

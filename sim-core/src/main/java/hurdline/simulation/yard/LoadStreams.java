@@ -9,8 +9,9 @@ import hurdline.random.Draws;
 import hurdline.random.RandomStreams;
 
 /**
- * When the loads come that come by themselves. The time between two of them runs in the stream's hours only: it is counted
- * through all of them, so that no rounding adds up and no night pushes arrivals together.
+ * When the loads come that come by themselves. The time between two of them runs in the stream's
+ * hours only: it is counted through all of them, so that no rounding adds up and no night pushes
+ * arrivals together.
  */
 final class LoadStreams {
   private final YardPlan yard;
@@ -39,7 +40,10 @@ final class LoadStreams {
     }
   }
 
-  /** Draws when the next load comes: +∞ if the stream's hours end before; a load due as they end comes just then. */
+  /**
+   * Draws when the next load comes: +∞ if the stream's hours end before; a load due as they end
+   * comes just then.
+   */
   double nextS(int crop) {
     if (everyS[crop] == null) {
       return Double.POSITIVE_INFINITY;

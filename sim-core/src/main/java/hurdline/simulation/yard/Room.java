@@ -6,9 +6,10 @@ import java.util.Arrays;
 /**
  * Room in the places: what is taken, and what is promised to bales that are on their way.
  *
- * <p>A promise is kept as reservations in particular places, the first that have room, so that crops that share a place
- * are never promised the same room twice. A bale that arrives goes to the first place with room that nobody was promised;
- * its own reservation is then given up in the last place where its crop has one.
+ * <p>A promise is kept as reservations in particular places, the first that have room, so that
+ * crops that share a place are never promised the same room twice. A bale that arrives goes to the
+ * first place with room that nobody was promised; its own reservation is then given up in the last
+ * place where its crop has one.
  */
 final class Room {
   private final YardPlan plan;
@@ -68,7 +69,8 @@ final class Room {
       }
     }
     if (left > 0) {
-      throw new IllegalStateException("no room for " + left + " of " + bales + " bales of " + plan.crop(crop));
+      throw new IllegalStateException(
+          "no room for " + left + " of " + bales + " bales of " + plan.crop(crop));
     }
   }
 
@@ -98,7 +100,10 @@ final class Room {
     return place;
   }
 
-  /** Takes room that was not promised: where there is some, else where all is promised but not taken, else anywhere. */
+  /**
+   * Takes room that was not promised: where there is some, else where all is promised but not
+   * taken, else anywhere.
+   */
   int takeAny(int crop) {
     int anywhere = Bales.none();
     int promised = Bales.none();

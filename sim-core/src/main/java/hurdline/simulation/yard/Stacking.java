@@ -17,9 +17,12 @@ import java.util.stream.IntStream;
 /**
  * The yard: bales come to lie in its places, waste away there, and are picked for the feed table.
  *
- * <p>A lift first promises itself bales ({@link #promise}), chooses them when it begins ({@link #pick}) and takes them out
- * of their places when it ends ({@link #leave}); till then they count and waste there. A bale's loss goes by the place
- * that it came to, from the instant it was weighed in.
+ * <p>A lift first promises itself bales ({@link #promise}), chooses them when it begins ({@link
+ * #pick}) and takes them out of their places when it ends ({@link #leave}); till then they count
+ * and waste there. A bale's loss goes by the place that it came to, from the instant it was weighed
+ * in.
+ *
+ * <p>One file because where a bale goes and where the next one is taken are one rule.
  */
 public final class Stacking {
   private final YardPlan plan;
@@ -49,7 +52,10 @@ public final class Stacking {
     promised = new int[plan.crops()];
   }
 
-  /** An empty yard, then the stock on hand, crops by name, at time zero. The bales' table and the books must be empty. */
+  /**
+   * An empty yard, then the stock on hand, crops by name, at time zero. The bales' table and the
+   * books must be empty.
+   */
   public void reset(RandomStreams streams, int replication) {
     clear();
     stock(crop -> true, streams, replication);
@@ -75,10 +81,11 @@ public final class Stacking {
   }
 
   /**
-   * An empty yard, then what another year has left as the stock on hand: no place refuses what it held before. Crops that
-   * nothing brings have the stock on hand that they always have.
+   * An empty yard, then what another year has left as the stock on hand: no place refuses what it
+   * held before. Crops that nothing brings have the stock on hand that they always have.
    */
-  public void open(CarriedOverStock left, boolean[] isBrought, RandomStreams streams, int replication) {
+  public void open(
+      CarriedOverStock left, boolean[] isBrought, RandomStreams streams, int replication) {
     clear();
     stock(crop -> !isBrought[crop], streams, replication);
     for (CarriedOverStock.Bale one : left.inPlaces()) {
@@ -107,8 +114,12 @@ public final class Stacking {
     return bale;
   }
 
-  /** What lies in the places at the end, in the order in which it came; and in front of it, the first to be picked last. */
-  public void gather(List<CarriedOverStock.Bale> inPlaces, List<CarriedOverStock.Bale> front, double endS) {
+  /**
+   * What lies in the places at the end, in the order in which it came; and in front of it, the
+   * first to be picked last.
+   */
+  public void gather(
+      List<CarriedOverStock.Bale> inPlaces, List<CarriedOverStock.Bale> front, double endS) {
     Set<Integer> taken = new HashSet<>();
     for (int crop = 0; crop < plan.crops(); crop++) {
       for (int k = 0; k < inFrontCount[crop]; k++) {
@@ -131,7 +142,8 @@ public final class Stacking {
 
   private void stock(int crop, RandomStreams streams, int replication) {
     BaleDraws draws =
-        new BaleDraws(plan, crop, plan.bale(crop), streams, replication, "on_hand." + plan.crop(crop));
+        new BaleDraws(
+            plan, crop, plan.bale(crop), streams, replication, "on_hand." + plan.crop(crop));
     promiseRoom(crop, plan.onHand(crop));
     for (int k = 0; k < plan.onHand(crop); k++) {
       int bale = draws.make(bales, 0);
@@ -153,12 +165,18 @@ public final class Stacking {
 
   private void takeIn(int bale, double nowS, MassLedger ledger) {
     ledger.add(
-        bales.crop[bale], bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+        bales.crop[bale],
+        bales.massKg[bale],
+        bales.moisture[bale],
+        bales.dryShare,
+        bale * bales.components);
     bales.weighedInS[bale] = nowS;
     bales.knownAtS[bale] = nowS;
   }
 
-  /** Whether there is room for so many more bales; if there is not, that too is booked as wanted. */
+  /**
+   * Whether there is room for so many more bales; if there is not, that too is booked as wanted.
+   */
   public boolean hasRoom(int crop, int count) {
     boolean has = room.unpromised(crop) >= count;
     if (!has) {
@@ -173,7 +191,9 @@ public final class Stacking {
     room.promise(crop, count);
   }
 
-  /** A bale weighed in, to which room was promised, comes to lie in the first place that has room. */
+  /**
+   * A bale weighed in, to which room was promised, comes to lie in the first place that has room.
+   */
   void enter(int bale, double nowS) {
     put(bale, room.takePromised(bales.crop[bale]), nowS);
     setPickKeys(bale);
@@ -217,8 +237,8 @@ public final class Stacking {
   }
 
   /**
-   * The next bale by the pick rule, which uses up one promise if there is one. It still counts in its place until it
-   * {@link #leave}s. There must be one.
+   * The next bale by the pick rule, which uses up one promise if there is one. It still counts in
+   * its place until it {@link #leave}s. There must be one.
    */
   public int pick(int crop) {
     if (!(pickable[crop] > 0)) {
@@ -229,7 +249,8 @@ public final class Stacking {
     if (inFrontCount[crop] > 0) {
       return inFront[crop][--inFrontCount[crop]];
     }
-    return (plan.pickRule() == YardPlan.PickRule.BY_PLACE ? firstInOrder(crop) : firstOfAll(crop)).takeTop();
+    return (plan.pickRule() == YardPlan.PickRule.BY_PLACE ? firstInOrder(crop) : firstOfAll(crop))
+        .takeTop();
   }
 
   private BaleHeap firstInOrder(int crop) {
@@ -261,14 +282,19 @@ public final class Stacking {
     return bales.pickTie[bale] < bales.pickTie[other];
   }
 
-  /** A picked bale is set on the table: its loss and its age are booked, its place is free. Its mass is now that of now. */
+  /**
+   * A picked bale is set on the table: its loss and its age are booked, its place is free. Its mass
+   * is now that of now.
+   */
   public void leave(int bale, double nowS) {
     int crop = bales.crop[bale];
     int place = bales.place[bale];
     shrink(bale, place, nowS);
-    books.setOnTable.add(crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+    books.setOnTable.add(
+        crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
     books.lifted(crop, nowS - bales.weighedInS[bale]);
-    books.places.lifted(place, nowS - bales.weighedInS[bale], bales.massKg[bale], bales.moisture[bale]);
+    books.places.lifted(
+        place, nowS - bales.weighedInS[bale], bales.massKg[bale], bales.moisture[bale]);
     books.levels.leaves(crop, place, nowS);
     room.giveBack(place);
     bales.place[bale] = Bales.none();
@@ -278,9 +304,9 @@ public final class Stacking {
   }
 
   /**
-   * A bale, or what is left of one, comes back from the table or the feeder and will be picked before all others of its
-   * crop; of several the one that came back last is picked first, so hand them over in reverse. Where there is no room it
-   * lies in excess of what its place holds.
+   * A bale, or what is left of one, comes back from the table or the feeder and will be picked
+   * before all others of its crop; of several the one that came back last is picked first, so hand
+   * them over in reverse. Where there is no room it lies in excess of what its place holds.
    */
   public void putBackInFront(int bale, double massKg, double nowS) {
     int crop = bales.crop[bale];
@@ -306,7 +332,10 @@ public final class Stacking {
     bales.free(bale);
   }
 
-  /** Where a bale of the crop to which room was promised goes; at the end of the horizon, for those not yet unloaded. */
+  /**
+   * Where a bale of the crop to which room was promised goes; at the end of the horizon, for those
+   * not yet unloaded.
+   */
   int takePlace(int crop) {
     return room.takePromised(crop);
   }
@@ -315,7 +344,8 @@ public final class Stacking {
   void shrink(int bale, int place, double nowS) {
     double lost = bales.shrink(bale, plan.lossPerS(place), nowS);
     if (lost > 0) {
-      books.lostInYard.add(bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
+      books.lostInYard.add(
+          bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
       books.places.lost(place, lost, bales.moisture[bale]);
     }
   }
@@ -326,7 +356,11 @@ public final class Stacking {
       if (bales.crop[bale] != Bales.none() && bales.place[bale] != Bales.none()) {
         shrink(bale, bales.place[bale], endS);
         books.inPlacesAtEnd.add(
-            bales.crop[bale], bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+            bales.crop[bale],
+            bales.massKg[bale],
+            bales.moisture[bale],
+            bales.dryShare,
+            bale * bales.components);
       }
     }
   }

@@ -11,7 +11,8 @@ import java.util.stream.IntStream;
  *
  * @param field that it came from; empty where it came by itself
  */
-public record WeighedLoad(double atS, String crop, String field, int bales, double kg, double dryKg) {
+public record WeighedLoad(
+    double atS, String crop, String field, int bales, double kg, double dryKg) {
   public static List<WeighedLoad> of(LoadBooks books, YardPlan yard, Haulage haulage) {
     return IntStream.range(0, books.count())
         .mapToObj(

@@ -5,8 +5,9 @@ import hurdline.compiled.Haulage;
 import hurdline.compiled.YardPlan;
 
 /**
- * What bales lose before they lie in a place: the field's loss from baling to the end of the first weighing, then that of the
- * place they will go to. Loads that come by themselves lose nothing on the way.
+ * What bales lose before they lie in a place: the field's loss from baling to the end of the first
+ * weighing, then that of the place they will go to. Loads that come by themselves lose nothing on
+ * the way.
  */
 public final class Weighing {
   private final YardPlan yard;
@@ -18,7 +19,12 @@ public final class Weighing {
   private final IntakeBooks books;
 
   Weighing(
-      YardPlan yard, Haulage haulage, Bales bales, Arrivals carriers, HeldAtField fields, Stacking stacking,
+      YardPlan yard,
+      Haulage haulage,
+      Bales bales,
+      Arrivals carriers,
+      HeldAtField fields,
+      Stacking stacking,
       IntakeBooks books) {
     this.yard = yard;
     this.haulage = haulage;
@@ -62,11 +68,15 @@ public final class Weighing {
   private void shrinkAtField(int bale, double nowS) {
     double lost = bales.shrink(bale, yard.fieldLossPerS(), nowS);
     if (lost > 0) {
-      books.lostAtField.add(bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
+      books.lostAtField.add(
+          bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
     }
   }
 
-  /** At the end of the horizon: losses up to now at fields and on carriers, and what is weighed in but not unloaded. */
+  /**
+   * At the end of the horizon: losses up to now at fields and on carriers, and what is weighed in
+   * but not unloaded.
+   */
   void finish(double endS) {
     for (int field = 0; field < haulage.fields(); field++) {
       for (int bale = fields.first(field); bale != Bales.none(); bale = bales.next[bale]) {
@@ -74,7 +84,9 @@ public final class Weighing {
       }
     }
     for (int carrier = 0; carrier < carriers.rows(); carrier++) {
-      for (int bale = carriers.cargo.first(carrier); bale != Bales.none(); bale = bales.next[bale]) {
+      for (int bale = carriers.cargo.first(carrier);
+          bale != Bales.none();
+          bale = bales.next[bale]) {
         finish(carrier, bale, endS);
       }
     }
@@ -83,7 +95,9 @@ public final class Weighing {
   /** What is weighed in and not unloaded at this instant, at the mass that was weighed. */
   public void bookWeighedIn() {
     for (int carrier = 0; carrier < carriers.rows(); carrier++) {
-      for (int bale = carriers.cargo.first(carrier); carriers.weighedIn[carrier] && bale != Bales.none(); bale = bales.next[bale]) {
+      for (int bale = carriers.cargo.first(carrier);
+          carriers.weighedIn[carrier] && bale != Bales.none();
+          bale = bales.next[bale]) {
         bookInTruck(bale);
       }
     }
@@ -91,7 +105,11 @@ public final class Weighing {
 
   private void bookInTruck(int bale) {
     books.inTrucksAtEnd.add(
-        bales.crop[bale], bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
+        bales.crop[bale],
+        bales.massKg[bale],
+        bales.moisture[bale],
+        bales.dryShare,
+        bale * bales.components);
   }
 
   private void finish(int carrier, int bale, double endS) {

@@ -18,8 +18,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Picks the best of base and options: what the comparison has played are the first replications, and
- * those that are left are played on until one is.
+ * Picks the best of base and options: what the comparison has played are the first replications,
+ * and those that are left are played on until one is.
  */
 final class BestSelection {
   private static final double CONFIDENCE = 0.95;
@@ -79,14 +79,17 @@ final class BestSelection {
             Nearest.expected("a measure", zone.measure(), known));
       }
       if (Arrays.stream(of.series(zone.measure())).anyMatch(Double::isNaN)) {
-        throw wrong("asks for a measure without a value in some years", Expected.of("one that every year has"));
+        throw wrong(
+            "asks for a measure without a value in some years",
+            Expected.of("one that every year has"));
       }
     }
   }
 
   private ProblemsException wrong(String said, Expected expected) {
     String found = "\"" + zone.said() + "\" " + said;
-    return new ProblemsException(List.of(LocatedProblem.of("", found, expected.text(), expected.nearest())));
+    return new ProblemsException(
+        List.of(LocatedProblem.of("", found, expected.text(), expected.nearest())));
   }
 
   private double[] signed(double[] values, int count) {
@@ -107,12 +110,12 @@ final class BestSelection {
     return true;
   }
 
-  private Selection answer(SelectionOfBest selection, double[][] values, int[] taken, AnswerRows rows) {
+  private Selection answer(
+      SelectionOfBest selection, double[][] values, int[] taken, AnswerRows rows) {
     List<Selection.Row> all = new ArrayList<>();
     for (int at = 0; at < taken.length; at++) {
       double mean = Arrays.stream(values[at]).limit(taken[at]).average().orElseThrow();
-      all.add(
-          new Selection.Row(names.get(at), mean, taken[at], selection.left().contains(at)));
+      all.add(new Selection.Row(names.get(at), mean, taken[at], selection.left().contains(at)));
     }
     return new Selection(
         zone.measure(),

@@ -35,7 +35,10 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
-/** Which of several options and what-ifs is better than the plant as it stands, by how much, and does it pay. */
+/**
+ * Which of several options and what-ifs is better than the plant as it stands, by how much, and
+ * does it pay.
+ */
 public final class Compare {
   private final PlantOrigin source;
   private final PlantChanges base;
@@ -48,8 +51,8 @@ public final class Compare {
 
   /**
    * @param base single changed keys that hold for the base and for every option; no option itself
-   * @throws ProblemsException if an option is not there, an option or what-if is asked for twice, changes nothing, or
-   *     makes a plant with problems
+   * @throws ProblemsException if an option is not there, an option or what-if is asked for twice,
+   *     changes nothing, or makes a plant with problems
    */
   public Compare(PlantOrigin source, PlantChanges base, CompareAsk ask, RunSettings effort) {
     this.source = source;
@@ -70,16 +73,21 @@ public final class Compare {
     for (String option : asked) {
       Plant changed = plants.of(option);
       if (changed.equals(plant)) {
-        throw source.refusal("option \"" + option + "\" changes nothing", "an option that changes the plant");
+        throw source.refusal(
+            "option \"" + option + "\" changes nothing", "an option that changes the plant");
       }
       options.add(OptionPlants.joined(option, plant.options()));
       stages.add(CompiledPlant.of(changed));
     }
-    ask.whatIfs().forEach(whatIf -> add(whatIf, plants.base(whatIf.values().toArray(Change[]::new)), plant));
+    ask.whatIfs()
+        .forEach(whatIf -> add(whatIf, plants.base(whatIf.values().toArray(Change[]::new)), plant));
     besides = new FollowUpAnalyses(source, base, ask, stages, options, effort);
     lives =
         new ServiceLifeCount(
-            effort.replications(), stages.stream().map(CompiledPlant::plant).toList(), options, ask.lives());
+            effort.replications(),
+            stages.stream().map(CompiledPlant::plant).toList(),
+            options,
+            ask.lives());
   }
 
   private void add(WhatIfChange whatIf, Plant changed, Plant plant) {
@@ -89,7 +97,8 @@ public final class Compare {
     }
     if (withoutOptions(changed).equals(withoutOptions(plant))) {
       throw source.refusal(
-          "what-if \"" + name + "\" changes nothing", "a change of the plant itself; terms of an option are changed with --set");
+          "what-if \"" + name + "\" changes nothing",
+          "a change of the plant itself; terms of an option are changed with --set");
     }
     options.add(CompareAnswer.Option.whatIf(name));
     stages.add(CompiledPlant.of(changed));
@@ -101,7 +110,9 @@ public final class Compare {
 
   private void refuse(List<String> asked, List<Option> known) {
     if (known.isEmpty() && !ask.gain() && ask.whatIfs().isEmpty()) {
-      throw source.refusal("the file has no options to compare", "an entry under options, or a change such as --what-if 'money.wage=x1.2'");
+      throw source.refusal(
+          "the file has no options to compare",
+          "an entry under options, or a change such as --what-if 'money.wage=x1.2'");
     }
     List<String> names = known.stream().map(Option::name).toList();
     Set<Set<String>> seen = new LinkedHashSet<>();
@@ -139,7 +150,8 @@ public final class Compare {
       }
     }
     for (WhatIfChange whatIf : ask.whatIfs()) {
-      all.add(new Scenario(whatIf.name(), source, base.and(List.copyOf(whatIf.values())).changes()));
+      all.add(
+          new Scenario(whatIf.name(), source, base.and(List.copyOf(whatIf.values())).changes()));
     }
     return all;
   }
@@ -154,7 +166,10 @@ public final class Compare {
     return lives.lives();
   }
 
-  /** How many calendars the lives of all plants have, a search for a break-even not counted; 0 where no option is worth anything. */
+  /**
+   * How many calendars the lives of all plants have, a search for a break-even not counted; 0 where
+   * no option is worth anything.
+   */
   public int livesPlays() {
     return lives.plays() * (1 + besides.livesAgain());
   }
@@ -180,18 +195,21 @@ public final class Compare {
    */
   public Optional<CompareAnswer> play(ProgressListener progress, BooleanSupplier stop) {
     ReplicationBudget plays = new ReplicationBudget(effort, progress, stop);
-    List<ReplicationResults> figures = stages.stream().map(stage -> new ReplicationResults()).toList();
+    List<ReplicationResults> figures =
+        stages.stream().map(stage -> new ReplicationResults()).toList();
     List<PeriodResults> months = stages.stream().map(stage -> new PeriodResults()).toList();
     List<Consumer<Outcome>> takers = new ArrayList<>();
     for (int at = 0; at < stages.size(); at++) {
       takers.add(both(figures.get(at), months.get(at)));
     }
-    InterleavedRuns.Played played = new InterleavedRuns(stages, effort).play(plays, figures, takers);
+    InterleavedRuns.Played played =
+        new InterleavedRuns(stages, effort).play(plays, figures, takers);
     if (played.figures().get(0).count() == 0) {
       return Optional.empty();
     }
     OptionMargins margins =
-        new OptionMargins(stages, options, played, new ServiceLifeYears(stages, played, lives, plays));
+        new OptionMargins(
+            stages, options, played, new ServiceLifeYears(stages, played, lives, plays));
     FollowUps further = besides.play(played, plays, margins);
     return Optional.of(
         new CompareAnswers(source, base, ask, effort, stages, options, played, months, margins)

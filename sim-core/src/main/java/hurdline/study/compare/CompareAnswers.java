@@ -87,7 +87,8 @@ public final class CompareAnswers {
     List<Samples> samples = new ArrayList<>();
     for (int at = 0; at < stages.size(); at++) {
       String name = at == 0 ? PlantChanges.baseName() : options.get(at - 1).name();
-      AnswerRows rows = new AnswerRows(name, stages.get(at), figures.get(at), new PlantOutline(stages.get(at)));
+      AnswerRows rows =
+          new AnswerRows(name, stages.get(at), figures.get(at), new PlantOutline(stages.get(at)));
       summary.addAll(rows.summary());
       holders.addAll(rows.holders());
       byMonth.addAll(rows.months(months.get(at)));
@@ -138,16 +139,18 @@ public final class CompareAnswers {
 
   private List<AdjustedRow> adjusted(PlantOutline outlines) {
     CropAdjustments adjustments = new CropAdjustments(outlines.outline(), figures.get(0));
-    AnswerRows units = new AnswerRows(PlantChanges.baseName(), stages.get(0), figures.get(0), outlines);
+    AnswerRows units =
+        new AnswerRows(PlantChanges.baseName(), stages.get(0), figures.get(0), outlines);
     List<AdjustedRow> rows = new ArrayList<>();
     for (int at = 0; at < options.size(); at++) {
-      rows.addAll(adjustments.differences(options.get(at).name(), figures.get(at + 1), units, options.size()));
+      rows.addAll(
+          adjustments.differences(
+              options.get(at).name(), figures.get(at + 1), units, options.size()));
     }
     return rows;
   }
 
-  public static DifferenceRow row(
-      String option, Samples.Measured measured, PairedDifference pair) {
+  public static DifferenceRow row(String option, Samples.Measured measured, PairedDifference pair) {
     return new DifferenceRow(
         option,
         measured.measure(),
@@ -161,17 +164,12 @@ public final class CompareAnswers {
         pair.joint().high(),
         pair.interval().word(),
         pair.toldApart(),
-        pair.replicationsNeeded().isPresent()
-            ? pair.replicationsNeeded().getAsInt()
-            : Double.NaN,
+        pair.replicationsNeeded().isPresent() ? pair.replicationsNeeded().getAsInt() : Double.NaN,
         pair.varianceRemoved(),
         pair.count());
   }
 
-  private void money(
-      List<PaybackRow> payback,
-      List<CashRow> cash,
-      List<ServiceLifeRow> rows) {
+  private void money(List<PaybackRow> payback, List<CashRow> cash, List<ServiceLifeRow> rows) {
     for (CompareAnswer.Option option : options) {
       Optional<AnnualMarginGain> margin = margins.of(option.name());
       if (margin.isPresent()) {
@@ -186,8 +184,14 @@ public final class CompareAnswers {
 
   private List<Fact> assumptions(List<SummaryRow> summary, List<Fact> besides) {
     StoppingRule goal = new StoppingRule(effort, figures.subList(1, figures.size()));
-    AnswerRows rows = new AnswerRows(PlantChanges.baseName(), stages.get(0), figures.get(0), new PlantOutline(stages.get(0)));
-    List<Fact> facts = new ArrayList<>(new RunFacts(rows, effort, figures.get(0), goal).facts(stopped));
+    AnswerRows rows =
+        new AnswerRows(
+            PlantChanges.baseName(),
+            stages.get(0),
+            figures.get(0),
+            new PlantOutline(stages.get(0)));
+    List<Fact> facts =
+        new ArrayList<>(new RunFacts(rows, effort, figures.get(0), goal).facts(stopped));
     IntervalFacts.of(summary).ifPresent(facts::add);
     facts.addAll(new CompareFacts(stages.get(0).plant(), ask, effort, options, margins).facts());
     facts.addAll(besides);

@@ -10,10 +10,12 @@ import java.util.OptionalInt;
 /**
  * What is asked of a comparison.
  *
- * @param among options such as {@code A} or {@code A+B}; none for each of the file alone, or for no option where there are what-ifs
+ * @param among options such as {@code A} or {@code A+B}; none for each of the file alone, or for no
+ *     option where there are what-ifs
  * @param whatIfs changes without a cost that are compared too
  * @param withinYr the time within which it is asked how likely an option pays back; else its life
- * @param lives how many lives are played year after year where a year opens with what the one before left
+ * @param lives how many lives are played year after year where a year opens with what the one
+ *     before left
  * @param gain whether it is asked what a tenth more of each thing brings
  * @param tornado inputs on which the worth of an option may hang; an empty list for the usual ones
  * @param breakEven keys for which it is asked at which value an option is worth nothing
@@ -42,7 +44,8 @@ public record CompareAsk(
     lives.ifPresent(
         count -> {
           if (!(count >= fewestLives())) {
-            throw new IllegalArgumentException("lives is " + count + "; expected from " + fewestLives() + " on");
+            throw new IllegalArgumentException(
+                "lives is " + count + "; expected from " + fewestLives() + " on");
           }
         });
   }
@@ -67,6 +70,12 @@ public record CompareAsk(
   /** Of these options, and nothing besides. */
   public static CompareAsk of(String... options) {
     return new CompareAsk(
-        List.of(options), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(), List.of(), Optional.empty());
+        List.of(options),
+        OptionalDouble.empty(),
+        OptionalInt.empty(),
+        false,
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
   }
 }

@@ -1,9 +1,9 @@
 package hurdline.study.compare;
 
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.CompareFact;
 import hurdline.answer.CompareFact.PairedDifferences.Between;
 import hurdline.answer.CompareFact.YearsOfLife.Next;
-import hurdline.answer.CompareFact;
 import hurdline.answer.Fact;
 import hurdline.answer.LifeTerms;
 import hurdline.plant.Calendar;
@@ -24,7 +24,12 @@ final class CompareFacts {
   private final List<CompareAnswer.Option> options;
   private final OptionMargins margins;
 
-  CompareFacts(Plant plant, CompareAsk ask, RunSettings effort, List<CompareAnswer.Option> options, OptionMargins margins) {
+  CompareFacts(
+      Plant plant,
+      CompareAsk ask,
+      RunSettings effort,
+      List<CompareAnswer.Option> options,
+      OptionMargins margins) {
     this.plant = plant;
     this.ask = ask;
     this.effort = effort;
@@ -36,14 +41,22 @@ final class CompareFacts {
     List<Fact> facts = new ArrayList<>();
     facts.add(new CompareFact.PairedDifferences(Between.BASE_AND_OPTIONS, options.size()));
     withoutCost().ifPresent(facts::add);
-    effort.until().ifPresent(aim -> facts.add(new CompareFact.AimOfDifferences(aim.said(), aim.relative())));
+    effort
+        .until()
+        .ifPresent(aim -> facts.add(new CompareFact.AimOfDifferences(aim.said(), aim.relative())));
     plant.money().ifPresent(money -> money(facts, money));
     return facts;
   }
 
   private Optional<Fact> withoutCost() {
-    List<String> names = options.stream().filter(option -> !option.isPurchase()).map(CompareAnswer.Option::name).toList();
-    return names.isEmpty() ? Optional.empty() : Optional.of(new CompareFact.ChangesWithoutCost(names));
+    List<String> names =
+        options.stream()
+            .filter(option -> !option.isPurchase())
+            .map(CompareAnswer.Option::name)
+            .toList();
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new CompareFact.ChangesWithoutCost(names));
   }
 
   private void money(List<Fact> facts, Money money) {
@@ -58,7 +71,12 @@ final class CompareFacts {
       ServiceLifeYears years = margins.years();
       facts.add(
           new CompareFact.YearsOfLife(
-              terms.lives(), ask.lives().isPresent(), plant.calendar().days(), next(terms), years.inLives(), years.playedAnew()));
+              terms.lives(),
+              ask.lives().isPresent(),
+              plant.calendar().days(),
+              next(terms),
+              years.inLives(),
+              years.playedAnew()));
       facts.add(prices(money));
     }
   }
@@ -68,7 +86,9 @@ final class CompareFacts {
     if (terms.repeats().equals(Calendar.Repeats.YEARLY.word())) {
       return Next.EVERY_YEAR;
     }
-    return calendar.isShorterThanAYear() || calendar.years().size() > 1 ? Next.END_TO_END : Next.IS_A_YEAR;
+    return calendar.isShorterThanAYear() || calendar.years().size() > 1
+        ? Next.END_TO_END
+        : Next.IS_A_YEAR;
   }
 
   private Fact prices(Money money) {

@@ -65,10 +65,12 @@ final class FollowUpAnalyses {
     this.stages = stages;
     plants = new OptionPlants(source, base);
     CompiledPlant stage = stages.get(0);
-    if (stage.plant().money().isEmpty() && (ask.tornado().isPresent() || !ask.breakEven().isEmpty())) {
+    if (stage.plant().money().isEmpty()
+        && (ask.tornado().isPresent() || !ask.breakEven().isEmpty())) {
       throw source.refusal("without money no option is worth anything", "an entry under money");
     }
-    List<CompareAnswer.Option> ofFile = options.stream().filter(option -> !option.isWhatIf()).toList();
+    List<CompareAnswer.Option> ofFile =
+        options.stream().filter(option -> !option.isWhatIf()).toList();
     refuseWithoutOptions(source, ofFile);
     refuseUnrepeated(source);
     mores = ask.gain() ? Optional.of(new CapacityIncreases(source, base, stage)) : Optional.empty();
@@ -82,8 +84,12 @@ final class FollowUpAnalyses {
   }
 
   private void refuseWithoutOptions(PlantOrigin source, List<CompareAnswer.Option> ofFile) {
-    if (ofFile.isEmpty() && !ask.whatIfs().isEmpty() && (ask.tornado().isPresent() || !ask.breakEven().isEmpty())) {
-      throw source.refusal("a what-if costs nothing and has no net present value to look at", "options of the file named with --among");
+    if (ofFile.isEmpty()
+        && !ask.whatIfs().isEmpty()
+        && (ask.tornado().isPresent() || !ask.breakEven().isEmpty())) {
+      throw source.refusal(
+          "a what-if costs nothing and has no net present value to look at",
+          "options of the file named with --among");
     }
   }
 
@@ -115,7 +121,8 @@ final class FollowUpAnalyses {
     }
     List<String> names =
         Stream.concat(
-                Stream.of(PlantChanges.baseName()), options.stream().map(CompareAnswer.Option::name))
+                Stream.of(PlantChanges.baseName()),
+                options.stream().map(CompareAnswer.Option::name))
             .toList();
     return ask.best().map(zone -> new BestSelection(zone, stages, names, first));
   }
@@ -144,10 +151,10 @@ final class FollowUpAnalyses {
 
   FollowUps play(InterleavedRuns.Played played, ReplicationBudget plays, OptionMargins margins) {
     ReplicationResults figures = played.figures().get(0);
-    AnswerRows rows = new AnswerRows(base.option(), stages.get(0), figures, new PlantOutline(stages.get(0)));
+    AnswerRows rows =
+        new AnswerRows(base.option(), stages.get(0), figures, new PlantOutline(stages.get(0)));
     OptionNetPresentValue worth = new OptionNetPresentValue(plants, margins.years());
-    Selection best =
-        selecting.map(all -> all.play(played, rows, plays)).orElse(Selection.none());
+    Selection best = selecting.map(all -> all.play(played, rows, plays)).orElse(Selection.none());
     List<GainRow> gained = gains.map(all -> all.play(figures, rows, plays)).orElse(List.of());
     List<TornadoRow> swung = tornado.map(all -> all.rows(worth)).orElse(List.of());
     List<BreakEvenRow> even = breakEvens.map(all -> all.rows(worth, plays)).orElse(List.of());

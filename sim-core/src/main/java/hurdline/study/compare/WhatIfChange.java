@@ -4,7 +4,9 @@ import hurdline.answer.WhatIf;
 import hurdline.plant.Change;
 import java.util.List;
 
-/** A change of the plant that is set beside it, and costs nothing: one value, or several at once. */
+/**
+ * A change of the plant that is set beside it, and costs nothing: one value, or several at once.
+ */
 public record WhatIfChange(List<Change.Value> values) {
   public WhatIfChange {
     values = List.copyOf(values);

@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What more of each thing brings, each alone, on the same chance as the plant as it stands: the true
- * order of what to improve, which the shares of hours by holder only suggest, since relieving one
- * holder calls up the next.
+ * What more of each thing brings, each alone, on the same chance as the plant as it stands: the
+ * true order of what to improve, which the shares of hours by holder only suggest, since relieving
+ * one holder calls up the next.
  */
 public final class CapacityGains {
   private final PlantOrigin source;
@@ -24,8 +24,11 @@ public final class CapacityGains {
   private final List<CapacityIncrease> mores;
   private final List<String> measures;
 
-  /** @param measures full names; one that the plant has not is left out */
-  public CapacityGains(PlantOrigin source, PlantChanges base, List<CapacityIncrease> mores, List<String> measures) {
+  /**
+   * @param measures full names; one that the plant has not is left out
+   */
+  public CapacityGains(
+      PlantOrigin source, PlantChanges base, List<CapacityIncrease> mores, List<String> measures) {
     this.source = source;
     this.base = base;
     this.mores = List.copyOf(mores);
@@ -60,7 +63,12 @@ public final class CapacityGains {
     return gains;
   }
 
-  private GainRow row(CapacityIncrease more, String measure, String unit, ReplicationResults without, ReplicationResults with) {
+  private GainRow row(
+      CapacityIncrease more,
+      String measure,
+      String unit,
+      ReplicationResults without,
+      ReplicationResults with) {
     PairedDifference pair =
         PairedDifference.of(without.series(measure), with.series(measure), plants());
     return new GainRow(

@@ -24,7 +24,9 @@ public record CapacityIncrease(String what, Increase increase, List<Change> chan
     return new CapacityIncrease(what, increase, List.of(changes));
   }
 
-  /** @throws ProblemsException if there cannot be more of it */
+  /**
+   * @throws ProblemsException if there cannot be more of it
+   */
   Plant plant(PlantOrigin source, PlantChanges base) {
     return source.variants().with(base.and(changes).asArray());
   }

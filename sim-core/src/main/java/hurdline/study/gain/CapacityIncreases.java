@@ -1,9 +1,9 @@
 package hurdline.study.gain;
 
-import hurdline.answer.FollowUpFact.NotIncreased.Why;
 import hurdline.answer.FollowUpFact.NotIncreased;
-import hurdline.answer.Increase.Kind;
+import hurdline.answer.FollowUpFact.NotIncreased.Why;
 import hurdline.answer.Increase;
+import hurdline.answer.Increase.Kind;
 import hurdline.plant.Calendar.Shift;
 import hurdline.plant.Change;
 import hurdline.plant.Line;
@@ -25,9 +25,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A tenth more of everything that may hold a line: the rate of a machine or the power of a mill, the
- * room of a bin, the length of a shift. Of people and trucks there is no tenth; of a resource there is
- * one more, or a tenth where that is more than one, and the words say so.
+ * A tenth more of everything that may hold a line: the rate of a machine or the power of a mill,
+ * the room of a bin, the length of a shift. Of people and trucks there is no tenth; of a resource
+ * there is one more, or a tenth where that is more than one, and the words say so.
  */
 public final class CapacityIncreases {
   private static final String TENTH_MORE = "x1.1";
@@ -88,7 +88,8 @@ public final class CapacityIncreases {
   private void machine(Machine machine, List<Line> lines) {
     String path = "machines." + machine.name();
     if (machine instanceof Machine.Bin) {
-      all.add(CapacityIncrease.of(machine.name(), Increase.tenth(Kind.ROOM), tenth(path + ".holds")));
+      all.add(
+          CapacityIncrease.of(machine.name(), Increase.tenth(Kind.ROOM), tenth(path + ".holds")));
       return;
     }
     List<Change> rates = rates(machine.name(), lines);
@@ -140,10 +141,13 @@ public final class CapacityIncreases {
         all::add, () -> left.add(new NotIncreased(Why.SHIFT_WITHOUT_ROOM, shift.name())));
   }
 
-  private static CapacityIncrease longer(Shift shift, Kind kind, int moreMin, String path, int minute) {
+  private static CapacityIncrease longer(
+      Shift shift, Kind kind, int moreMin, String path, int minute) {
     int ofDay = Math.floorMod(minute, DAY_MIN);
     String clock = String.format(Locale.ROOT, "%02d:%02d", ofDay / 60, ofDay % 60);
     return CapacityIncrease.of(
-        "shift." + shift.name(), new Increase(kind, 60 * moreMin, 60 * ofDay), new Change.Value(path, '"' + clock + '"'));
+        "shift." + shift.name(),
+        new Increase(kind, 60 * moreMin, 60 * ofDay),
+        new Change.Value(path, '"' + clock + '"'));
   }
 }

@@ -28,7 +28,9 @@ final class CellMaker {
     this.measures = measures;
   }
 
-  /** @param played all plants of the cell, in whatever order */
+  /**
+   * @param played all plants of the cell, in whatever order
+   */
   SimulatedCell cell(int cell, List<CellStage> played) {
     List<SimulatedCell.Plant> plants = new ArrayList<>();
     Optional<CellStage> first = of(alternatives.get(0), played);
@@ -44,11 +46,12 @@ final class CellMaker {
   }
 
   /**
-   * What a plant is worth against the first one, replication by replication: 0 of the first itself, and
-   * for an option each time what a life would be worth all of whose calendars are that replication, the
-   * mean of which is the mean present value.
+   * What a plant is worth against the first one, replication by replication: 0 of the first itself,
+   * and for an option each time what a life would be worth all of whose calendars are that
+   * replication, the mean of which is the mean present value.
    *
-   * @return none where it is not asked, there is no money, or a calendar does not say how it repeats
+   * @return none where it is not asked, there is no money, or a calendar does not say how it
+   *     repeats
    */
   private Optional<double[]> worth(
       Scenario alternative, Optional<CellStage> first, CellStage stage) {
@@ -67,7 +70,9 @@ final class CellMaker {
         .map(
             margin ->
                 new OptionCashFlow(
-                        OptionPlants.joined(alternative.name(), base.options()), base.money().get(), margin)
+                        OptionPlants.joined(alternative.name(), base.options()),
+                        base.money().get(),
+                        margin)
                     .values());
   }
 
@@ -91,8 +96,7 @@ final class CellMaker {
         });
     measures.drawn().stream()
         .filter(figures::has)
-        .forEach(
-            measure -> drawn.add(new SimulatedCell.Series(measure, figures.series(measure))));
+        .forEach(measure -> drawn.add(new SimulatedCell.Series(measure, figures.series(measure))));
     return new SimulatedCell.Plant(stage.name(), rows, drawn);
   }
 

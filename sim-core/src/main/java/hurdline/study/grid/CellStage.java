@@ -6,7 +6,9 @@ import hurdline.study.replicate.InOrderConsumer;
 import hurdline.study.replicate.ReplicationResults;
 import java.util.function.Consumer;
 
-/** One plant of one cell of a grid while it is played; compiled when the first thread comes to it. */
+/**
+ * One plant of one cell of a grid while it is played; compiled when the first thread comes to it.
+ */
 final class CellStage {
   private final int cell;
   private final GridPlan.Planted planted;

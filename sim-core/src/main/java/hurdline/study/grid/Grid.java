@@ -1,7 +1,6 @@
 package hurdline.study.grid;
 
 import hurdline.answer.GridAnswer;
-import hurdline.answer.GridCell;
 import hurdline.answer.GridKey;
 import hurdline.answer.SimulatedCell;
 import hurdline.random.RandomStreams;
@@ -21,7 +20,9 @@ import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 
-/** What plants do over a grid of values of one or two of their keys, all cells on the same chance. */
+/**
+ * What plants do over a grid of values of one or two of their keys, all cells on the same chance.
+ */
 public final class Grid {
   private final PlantOrigin source;
   private final PlantChanges chosen;
@@ -38,8 +39,8 @@ public final class Grid {
    * @param chosen what is changed in all plants before any value is varied
    * @param called what tells the plants apart: {@code option} or {@code plan}
    * @param keys one or two
-   * @throws hurdline.plant.ProblemsException if a plant has problems without the varied values, or none
-   *     can be played with any of them
+   * @throws hurdline.plant.ProblemsException if a plant has problems without the varied values, or
+   *     none can be played with any of them
    */
   public Grid(
       PlantOrigin source,
@@ -105,7 +106,10 @@ public final class Grid {
     return lines.stream().map(line -> line.replaceAll("\\s+", " ")).toList();
   }
 
-  /** Plays one replication of the first plant that can be, and forgets it: to see how long one takes. */
+  /**
+   * Plays one replication of the first plant that can be, and forgets it: to see how long one
+   * takes.
+   */
   public void trial() {
     for (int cell = 0; cell < cells(); cell++) {
       if (!plan.in(cell).isEmpty()) {
@@ -121,9 +125,11 @@ public final class Grid {
    *
    * @param progress told of all plays together, never two at once
    * @param stop asked before each replication whether to finish early
-   * @return the answer; empty if it was stopped before all cells were done, which are then in the store
+   * @return the answer; empty if it was stopped before all cells were done, which are then in the
+   *     store
    */
-  public Optional<GridAnswer> play(CellStore store, ProgressListener progress, BooleanSupplier stop) {
+  public Optional<GridAnswer> play(
+      CellStore store, ProgressListener progress, BooleanSupplier stop) {
     TreeMap<Integer, SimulatedCell> finished = new TreeMap<>();
     List<CellStage> due = new ArrayList<>();
     for (int cell = 0; cell < cells(); cell++) {

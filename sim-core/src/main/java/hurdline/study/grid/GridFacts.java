@@ -19,8 +19,10 @@ final class GridFacts {
    * @param calendar of the first plant without the varied values
    * @param bought whether some of the plants are options of a plant with money
    */
-  static List<Fact> facts(int replications, Calendar calendar, List<GridCell> cells, boolean bought) {
-    List<Fact> facts = new ArrayList<>(RunFacts.around(Stream.of(new GridFact.CellReplications(replications))));
+  static List<Fact> facts(
+      int replications, Calendar calendar, List<GridCell> cells, boolean bought) {
+    List<Fact> facts =
+        new ArrayList<>(RunFacts.around(Stream.of(new GridFact.CellReplications(replications))));
     facts.add(new GridFact.OnlyTheseValues());
     facts.add(new GridFact.AllPairs());
     if (bought) {

@@ -31,7 +31,10 @@ final class GridMeasures {
     return PaybackRow.Quantity.NET_PRESENT_VALUE.word();
   }
 
-  /** Those to be had most of: what options are worth, margin, with plans also less that forgone, what each line feeds. */
+  /**
+   * Those to be had most of: what options are worth, margin, with plans also less that forgone,
+   * what each line feeds.
+   */
   List<String> goals() {
     List<String> margin = new ArrayList<>();
     if (money && bought) {
@@ -52,8 +55,7 @@ final class GridMeasures {
   List<String> drawn() {
     Stream<String> left =
         outline.lines().stream().map(line -> Measure.SEASON_LEFT_OVER.of(line.name()));
-    Stream<String> yard =
-        outline.crops().stream().map(crop -> Measure.YARD_PEAK.of(crop.name()));
+    Stream<String> yard = outline.crops().stream().map(crop -> Measure.YARD_PEAK.of(crop.name()));
     return Stream.of(goals().stream(), left, yard).flatMap(all -> all).toList();
   }
 }

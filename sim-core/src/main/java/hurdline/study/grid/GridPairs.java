@@ -15,9 +15,9 @@ import java.util.stream.IntStream;
 /**
  * One measure of a grid, its cells and plants set against each other replication by replication.
  *
- * <p>Which cell or plant is the best is found in the same figures by which it is then told apart, so the
- * intervals hold together for all pairs that might have come to be asked for, not for those only that
- * were.
+ * <p>Which cell or plant is the best is found in the same figures by which it is then told apart,
+ * so the intervals hold together for all pairs that might have come to be asked for, not for those
+ * only that were.
  */
 final class GridPairs {
   private final String measure;
@@ -25,7 +25,9 @@ final class GridPairs {
   private final int cells;
   private final double[][][] series;
 
-  /** @param cells how many cells the grid has, those left out counted */
+  /**
+   * @param cells how many cells the grid has, those left out counted
+   */
   GridPairs(String measure, List<String> plants, int cells, List<SimulatedCell> played) {
     this.measure = measure;
     this.plants = plants;
@@ -35,8 +37,7 @@ final class GridPairs {
       for (SimulatedCell.Plant plant : cell.plants()) {
         plant.drawn().stream()
             .filter(drawn -> drawn.measure().equals(measure))
-            .forEach(
-                drawn -> series[plants.indexOf(plant.name())][cell.cell()] = drawn.values());
+            .forEach(drawn -> series[plants.indexOf(plant.name())][cell.cell()] = drawn.values());
       }
     }
   }
@@ -81,7 +82,9 @@ final class GridPairs {
     return leads;
   }
 
-  /** @param leads in the order of the one key's values */
+  /**
+   * @param leads in the order of the one key's values
+   */
   List<GridChange> changes(List<GridLead> leads, GridKey key) {
     List<GridChange> changes = new ArrayList<>();
     for (int at = 1; at < leads.size(); at++) {

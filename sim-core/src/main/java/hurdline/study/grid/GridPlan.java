@@ -11,7 +11,9 @@ import hurdline.study.Twins;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The cells of a grid and the plants in each, read and found without problems before any is played. */
+/**
+ * The cells of a grid and the plants in each, read and found without problems before any is played.
+ */
 final class GridPlan {
   private final List<Scenario> alternatives;
   private final List<GridKey> keys;
@@ -22,8 +24,8 @@ final class GridPlan {
   record Planted(String name, Plant plant) {}
 
   /**
-   * @throws ProblemsException if a plant has problems without the varied values, or none can be played
-   *     with any
+   * @throws ProblemsException if a plant has problems without the varied values, or none can be
+   *     played with any
    */
   GridPlan(List<Scenario> alternatives, List<GridKey> keys) {
     this.alternatives = alternatives;
@@ -40,14 +42,21 @@ final class GridPlan {
     refuseTwins();
   }
 
-  /** A varied value takes the place of what an option says; two plants that are one tell nothing. */
+  /**
+   * A varied value takes the place of what an option says; two plants that are one tell nothing.
+   */
   private void refuseTwins() {
     for (int a = 0; a < alternatives.size(); a++) {
       for (int b = a + 1; b < alternatives.size(); b++) {
         String one = alternatives.get(a).name();
         String other = alternatives.get(b).name();
         if (planted.stream().allMatch(cell -> areOne(cell, one, other))) {
-          throw Twins.refusal(alternatives.get(a).source(), one, other, "at every value", "another key, factors such as x0.8, or only one of the two");
+          throw Twins.refusal(
+              alternatives.get(a).source(),
+              one,
+              other,
+              "at every value",
+              "another key, factors such as x0.8, or only one of the two");
         }
       }
     }
@@ -114,8 +123,7 @@ final class GridPlan {
     List<Change> changes = new ArrayList<>();
     for (int key = 0; key < keys.size(); key++) {
       changes.add(
-          new Change.Value(
-              keys.get(key).path(), keys.get(key).values().get(at.get(key)).text()));
+          new Change.Value(keys.get(key).path(), keys.get(key).values().get(at.get(key)).text()));
     }
     return changes;
   }

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 
 /**
- * Plays the plants of many cells on several threads. Blocks of replications are handed out in the order
- * of the cells, so that few cells are begun at a time and a grid that is stopped loses little; a thread
- * changes its plant only with a new block.
+ * Plays the plants of many cells on several threads. Blocks of replications are handed out in the
+ * order of the cells, so that few cells are begun at a time and a grid that is stopped loses
+ * little; a thread changes its plant only with a new block.
  */
 final class GridPool {
   private static final int BLOCK = 8;

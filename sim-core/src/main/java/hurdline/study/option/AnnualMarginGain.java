@@ -1,7 +1,8 @@
 package hurdline.study.option;
 
 /**
- * What base and option earn over the same lives, on the same chance; the difference is what the option adds to the margin.
+ * What base and option earn over the same lives, on the same chance; the difference is what the
+ * option adds to the margin.
  *
  * @param base of as many lives as {@code option}
  */

@@ -26,9 +26,14 @@ public final class BreakEvens {
   private final List<CompareAnswer.Option> options;
   private final List<String> keys;
 
-  /** @throws ProblemsException if a key leads nowhere, or to nothing that can be scaled */
+  /**
+   * @throws ProblemsException if a key leads nowhere, or to nothing that can be scaled
+   */
   public BreakEvens(
-      PlantOrigin source, PlantChanges base, List<CompareAnswer.Option> options, List<String> keys) {
+      PlantOrigin source,
+      PlantChanges base,
+      List<CompareAnswer.Option> options,
+      List<String> keys) {
     this.source = source;
     this.base = base;
     this.options = options;
@@ -57,7 +62,9 @@ public final class BreakEvens {
       throw source.refusal(key + " changes nothing", "a key that does");
     }
     if (options.stream().noneMatch(option -> concerns(option.name(), key))) {
-      throw source.refusal(key + " is of an option that is not compared", "a key of the plant or of a compared option");
+      throw source.refusal(
+          key + " is of an option that is not compared",
+          "a key of the plant or of a compared option");
     }
   }
 
@@ -69,13 +76,18 @@ public final class BreakEvens {
         || OptionPlants.parts(option).contains(path[1]);
   }
 
-  /** By option, the searches that simulate lives at each value they try, since more than prices differ there. */
+  /**
+   * By option, the searches that simulate lives at each value they try, since more than prices
+   * differ there.
+   */
   public List<Integer> simulatedSearches() {
     List<Integer> all = new ArrayList<>();
     for (int at = 0; at < options.size(); at++) {
       String option = options.get(at).name();
       for (String key : keys) {
-        if (concerns(option, key) && TRIED.stream().anyMatch(factor -> isSimulated(option, new Change.Value(key, factor)))) {
+        if (concerns(option, key)
+            && TRIED.stream()
+                .anyMatch(factor -> isSimulated(option, new Change.Value(key, factor)))) {
           all.add(at);
         }
       }
@@ -85,7 +97,8 @@ public final class BreakEvens {
 
   private boolean isSimulated(String option, Change.Value change) {
     try {
-      return !Repricing.areAlike(plants.base(), plants.base(change)) || !Repricing.areAlike(plants.of(option), plants.of(option, change));
+      return !Repricing.areAlike(plants.base(), plants.base(change))
+          || !Repricing.areAlike(plants.of(option), plants.of(option, change));
     } catch (ProblemsException refused) {
       return false;
     }
@@ -119,7 +132,8 @@ public final class BreakEvens {
             .map(said -> new Level(false, said))
             .orElse(Level.times(BigDecimal.ONE));
     double number = inFile.number().doubleValue();
-    Interval known = found.factor().isPresent() ? at.around(found.factor().getAsDouble()) : Interval.NONE;
+    Interval known =
+        found.factor().isPresent() ? at.around(found.factor().getAsDouble()) : Interval.NONE;
     return new BreakEvenRow(
         option,
         key,

@@ -18,7 +18,8 @@ public record InputRange(String key, String low, String high) {
 
   public InputRange {
     if (!areEnds(low, high)) {
-      throw new IllegalArgumentException(low + " and " + high + "; expected two numbers in one unit");
+      throw new IllegalArgumentException(
+          low + " and " + high + "; expected two numbers in one unit");
     }
   }
 

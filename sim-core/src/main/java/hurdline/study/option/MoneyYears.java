@@ -18,7 +18,8 @@ public final class MoneyYears {
   private final LifeCalendar calendar;
   private final List<Part> parts;
   private final int lives;
-  private final int calendars; // of a life; 0 where each life has one simulated calendar again and again
+  private final int
+      calendars; // of a life; 0 where each life has one simulated calendar again and again
 
   private MoneyYears(LifeCalendar calendar, ReplicationResults byYear, int calendars) {
     this.calendar = calendar;
@@ -56,7 +57,11 @@ public final class MoneyYears {
     return new MoneyYears(calendar, byYear, 0);
   }
 
-  private static Part part(ReplicationResults byYear, ToDoubleFunction<Money.Growth> growth, int sign, Measure... measures) {
+  private static Part part(
+      ReplicationResults byYear,
+      ToDoubleFunction<Money.Growth> growth,
+      int sign,
+      Measure... measures) {
     double[] amounts = new double[byYear.count()];
     for (Measure measure : measures) {
       double[] series = byYear.series(measure.of());
@@ -77,8 +82,9 @@ public final class MoneyYears {
   }
 
   /**
-   * What a year of a life comes to, as far as the life reaches. Up to the end of the first year of the life prices are the file's;
-   * then they move once a year, and a year of a calendar has those of the year of the life in which it begins.
+   * What a year of a life comes to, as far as the life reaches. Up to the end of the first year of
+   * the life prices are the file's; then they move once a year, and a year of a calendar has those
+   * of the year of the life in which it begins.
    */
   double amount(int life, LifeCalendar.Share share, Money.Growth growth) {
     int simulated = calendars == 0 ? life : life * calendars + share.calendar();

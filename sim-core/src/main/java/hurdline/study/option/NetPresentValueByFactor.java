@@ -26,7 +26,10 @@ final class NetPresentValueByFactor {
     this.worth = worth;
   }
 
-  /** The mean; NaN where the file's rules refuse the value, which is where a search ends on that side. */
+  /**
+   * The mean; NaN where the file's rules refuse the value, which is where a search ends on that
+   * side.
+   */
   double mean(double factor) {
     return Summary.of(values(factor)).mean();
   }
@@ -44,9 +47,10 @@ final class NetPresentValueByFactor {
   }
 
   /**
-   * Limits of the factor at which the mean is zero: Student's interval of the mean there over the slope (the delta method), which
-   * is that between the nearest factors on both sides. Where a side has none that was asked for, as close to an end of what was
-   * searched, one more is asked for. No factor is below 0.
+   * Limits of the factor at which the mean is zero: Student's interval of the mean there over the
+   * slope (the delta method), which is that between the nearest factors on both sides. Where a side
+   * has none that was asked for, as close to an end of what was searched, one more is asked for. No
+   * factor is below 0.
    *
    * @param factor where the mean is zero
    */
@@ -59,15 +63,21 @@ final class NetPresentValueByFactor {
     Point above = beside(factor, 1);
     double slope = (above.mean() - below.mean()) / (above.factor() - below.factor());
     double half = Math.abs(Summary.of(here).mean95().halfWidth() / slope);
-    return Double.isFinite(half) ? new Interval(factor - half, factor + half).within(0, Double.POSITIVE_INFINITY) : Interval.NONE;
+    return Double.isFinite(half)
+        ? new Interval(factor - half, factor + half).within(0, Double.POSITIVE_INFINITY)
+        : Interval.NONE;
   }
 
   private record Point(double factor, double mean) {}
 
-  /** The nearest point on one side that tells a slope; the crossing itself where the file's rules refuse that side. */
+  /**
+   * The nearest point on one side that tells a slope; the crossing itself where the file's rules
+   * refuse that side.
+   */
   private Point beside(double factor, int side) {
     double near = factor * (1 + side * APART);
-    Map.Entry<Double, double[]> asked = side < 0 ? known.floorEntry(near) : known.ceilingEntry(near);
+    Map.Entry<Double, double[]> asked =
+        side < 0 ? known.floorEntry(near) : known.ceilingEntry(near);
     double at = asked != null && asked.getValue().length > 0 ? asked.getKey() : near;
     double mean = mean(at);
     return Double.isNaN(mean) ? new Point(factor, mean(factor)) : new Point(at, mean);

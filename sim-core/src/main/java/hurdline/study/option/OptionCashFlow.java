@@ -35,10 +35,15 @@ public final class OptionCashFlow {
 
   /** The net present value of each life. */
   public double[] values() {
-    return lives().stream().mapToDouble(life -> life.netPresentValue(money.discountPerYr())).toArray();
+    return lives().stream()
+        .mapToDouble(life -> life.netPresentValue(money.discountPerYr()))
+        .toArray();
   }
 
-  /** A date without payment stands where a calendar begins after a pause, so that running sums stay level in it. */
+  /**
+   * A date without payment stands where a calendar begins after a pause, so that running sums stay
+   * level in it.
+   */
   private Cash of(int life) {
     NavigableMap<Double, Double> cash = new TreeMap<>();
     pay(cash, 0, -option.cost());
@@ -71,7 +76,10 @@ public final class OptionCashFlow {
     return added(0, Math.min(1, option.lifeYr()), 1);
   }
 
-  /** What is added to the margin in each later year, on average over a life, at the file's prices; empty if there is none. */
+  /**
+   * What is added to the margin in each later year, on average over a life, at the file's prices;
+   * empty if there is none.
+   */
   double[] laterYears() {
     double laterYr = option.lifeYr() - 1;
     return laterYr > INSTANT_YR ? added(1, option.lifeYr(), laterYr) : new double[0];
@@ -80,7 +88,10 @@ public final class OptionCashFlow {
   private double[] added(double fromYr, double toYr, double overYr) {
     return IntStream.range(0, margin.lives())
         .mapToDouble(
-            life -> (within(margin.option(), life, fromYr, toYr) - within(margin.base(), life, fromYr, toYr)) / overYr)
+            life ->
+                (within(margin.option(), life, fromYr, toYr)
+                        - within(margin.base(), life, fromYr, toYr))
+                    / overYr)
         .toArray();
   }
 
@@ -90,7 +101,8 @@ public final class OptionCashFlow {
     for (LifeCalendar.Share share : plant.shares(option.lifeYr())) {
       double overlapYr = Math.min(toYr, share.toYr()) - Math.max(fromYr, share.fromYr());
       if (overlapYr > INSTANT_YR) {
-        sum += plant.amount(life, share, AT_FILE_PRICES) * overlapYr / (share.toYr() - share.fromYr());
+        sum +=
+            plant.amount(life, share, AT_FILE_PRICES) * overlapYr / (share.toYr() - share.fromYr());
       }
     }
     return sum;

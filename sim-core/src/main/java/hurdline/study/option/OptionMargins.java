@@ -15,7 +15,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What each compared option adds to the margin in the years of its lives, as far as there is money and calendars repeat. */
+/**
+ * What each compared option adds to the margin in the years of its lives, as far as there is money
+ * and calendars repeat.
+ */
 public final class OptionMargins {
   private final Map<String, AnnualMarginGain> margins = new LinkedHashMap<>();
   private final List<String> cut = new ArrayList<>();
@@ -24,8 +27,15 @@ public final class OptionMargins {
   private final InterleavedRuns.Played played;
   private final ServiceLifeYears years;
 
-  /** @param stages the base first, then the options in their order; lives are simulated as far as they are needed */
-  public OptionMargins(List<CompiledPlant> stages, List<CompareAnswer.Option> options, InterleavedRuns.Played played, ServiceLifeYears years) {
+  /**
+   * @param stages the base first, then the options in their order; lives are simulated as far as
+   *     they are needed
+   */
+  public OptionMargins(
+      List<CompiledPlant> stages,
+      List<CompareAnswer.Option> options,
+      InterleavedRuns.Played played,
+      ServiceLifeYears years) {
     this.stages = stages;
     this.played = played;
     this.years = years;
@@ -71,15 +81,21 @@ public final class OptionMargins {
         calendar.days(),
         calendar.repeats().map(Calendar.Repeats::word).orElse(""),
         unrepeated,
-        base.money().map(Money::discount).flatMap(of -> of.stream().boxed().findFirst()).orElse(Double.NaN),
+        base.money()
+            .map(Money::discount)
+            .flatMap(of -> of.stream().boxed().findFirst())
+            .orElse(Double.NaN),
         margins.isEmpty() ? 0 : years.lives(),
         carried(base));
   }
 
   private LifeTerms.Carried carried(Plant base) {
     boolean onHand =
-        base.deliveries().stream().anyMatch(of -> base.yard().onHand().getOrDefault(of.crop(), 0) > 0);
+        base.deliveries().stream()
+            .anyMatch(of -> base.yard().onHand().getOrDefault(of.crop(), 0) > 0);
     boolean left = played.figures().stream().anyMatch(ReplicationResults::leavesCrop);
-    return onHand ? LifeTerms.Carried.STOCK_ON_HAND : left ? LifeTerms.Carried.CROP_LEFT : LifeTerms.Carried.NOTHING;
+    return onHand
+        ? LifeTerms.Carried.STOCK_ON_HAND
+        : left ? LifeTerms.Carried.CROP_LEFT : LifeTerms.Carried.NOTHING;
   }
 }

@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** The plants of a comparison: base and options, and the same with something more changed in both. */
+/**
+ * The plants of a comparison: base and options, and the same with something more changed in both.
+ */
 public final class OptionPlants {
   private final PlantOrigin source;
   private final PlantChanges base;
@@ -25,12 +27,16 @@ public final class OptionPlants {
     return Arrays.stream(option.split("\\+", -1)).map(String::strip).toList();
   }
 
-  /** @throws hurdline.plant.ProblemsException if the changed plant has problems */
+  /**
+   * @throws hurdline.plant.ProblemsException if the changed plant has problems
+   */
   public Plant base(Change... more) {
     return source.variants().with(changes(List.of(), more));
   }
 
-  /** @throws hurdline.plant.ProblemsException if the changed plant has problems */
+  /**
+   * @throws hurdline.plant.ProblemsException if the changed plant has problems
+   */
   public Plant of(String option, Change... more) {
     return source.variants().with(changes(parts(option), more));
   }
@@ -52,11 +58,13 @@ public final class OptionPlants {
   public static CompareAnswer.Option joined(String option, List<Option> known) {
     List<Option> parts =
         parts(option).stream()
-            .map(part -> known.stream().filter(o -> o.name().equals(part)).findFirst().orElseThrow())
+            .map(
+                part -> known.stream().filter(o -> o.name().equals(part)).findFirst().orElseThrow())
             .toList();
     return new CompareAnswer.Option(
         option,
-        String.join("; ", parts.stream().map(Option::says).filter(says -> !says.isEmpty()).toList()),
+        String.join(
+            "; ", parts.stream().map(Option::says).filter(says -> !says.isEmpty()).toList()),
         parts.stream().mapToDouble(Option::cost).sum(),
         parts.stream().mapToDouble(Option::lifeYr).max().orElseThrow(),
         parts.stream().mapToDouble(Option::salvage).sum());

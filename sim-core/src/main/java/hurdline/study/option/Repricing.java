@@ -16,9 +16,9 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * What a plant that has been played would have earned at other prices: each amount of money
- * grows in step with its price, and no price has a part in how a plant works but where a mill without an order makes what
- * sells best, so nothing need be played again.
+ * What a plant that has been played would have earned at other prices: each amount of money grows
+ * in step with its price, and no price has a part in how a plant works but where a mill without an
+ * order makes what sells best, so nothing need be played again.
  *
  * <p>{@code RepricingTest} sets this beside plays.
  */
@@ -42,8 +42,8 @@ final class Repricing {
    * @param played figures of a plant
    * @param before that plant
    * @param after one with other prices
-   * @return empty where more than prices differs, a mill that makes what sells best would make something
-   *     else, or a price was zero, so that its amount is not known
+   * @return empty where more than prices differs, a mill that makes what sells best would make
+   *     something else, or a price was zero, so that its amount is not known
    */
   static Optional<ReplicationResults> of(ReplicationResults played, Plant before, Plant after) {
     if (!areAlike(before, after)) {
@@ -55,7 +55,10 @@ final class Repricing {
     return prices.known ? Optional.of(prices.figures(played)) : Optional.empty();
   }
 
-  /** Whether two plants work alike, since they differ in prices alone and no mill would make something else for them. */
+  /**
+   * Whether two plants work alike, since they differ in prices alone and no mill would make
+   * something else for them.
+   */
   static boolean areAlike(Plant before, Plant after) {
     return withoutPrices(before).equals(withoutPrices(after))
         && SpareScreen.ofAll(before).equals(SpareScreen.ofAll(after));
@@ -69,14 +72,25 @@ final class Repricing {
   private static Money withoutPrices(Money m) {
     Money.Growth none = new Money.Growth(0, 0, 0, 0);
     return new Money(
-        m.currency(), 0, 0, 0, Map.of(), m.paidAt(), 0, OptionalDouble.empty(), none, m.overtime(), m.rent());
+        m.currency(),
+        0,
+        0,
+        0,
+        Map.of(),
+        m.paidAt(),
+        0,
+        OptionalDouble.empty(),
+        none,
+        m.overtime(),
+        m.rent());
   }
 
   private void products() {
     for (int at = 0; at < before.products().size(); at++) {
       Product was = before.products().get(at);
       double more = more(was.pricePerKg(), after.products().get(at).pricePerKg());
-      known &= more == 0 || was.orders().stream().noneMatch(order -> order.pricePerKg().isPresent());
+      known &=
+          more == 0 || was.orders().stream().noneMatch(order -> order.pricePerKg().isPresent());
       add(Measure.MONEY_REVENUE, Measure.PRODUCT_REVENUE.of(was.name()), more);
     }
   }
@@ -86,13 +100,20 @@ final class Repricing {
         .distinct()
         .forEach(
             crop ->
-                crop(crop, more(was.cropsPerKg().getOrDefault(crop, 0.0), is.cropsPerKg().getOrDefault(crop, 0.0))));
+                crop(
+                    crop,
+                    more(
+                        was.cropsPerKg().getOrDefault(crop, 0.0),
+                        is.cropsPerKg().getOrDefault(crop, 0.0))));
     double energy = more(was.energyPerJ(), is.energyPerJ());
     double demand = more(was.demandPerWMonth(), is.demandPerWMonth());
     add(Measure.MONEY_ELECTRICITY, Measure.MONEY_ELECTRICITY.of(), energy);
     add(Measure.MONEY_ELECTRICITY, Measure.MONEY_DEMAND.of(), demand - energy);
     add(Measure.MONEY_WAGES, Measure.MONEY_WAGES.of(), more(was.wagePerS(), is.wagePerS()));
-    add(Measure.MONEY_OVERHEAD, Measure.MONEY_OVERHEAD.of(), more(was.overheadPerS(), is.overheadPerS()));
+    add(
+        Measure.MONEY_OVERHEAD,
+        Measure.MONEY_OVERHEAD.of(),
+        more(was.overheadPerS(), is.overheadPerS()));
   }
 
   private void crop(String crop, double more) {

@@ -10,8 +10,9 @@ import java.util.OptionalInt;
 /**
  * How many service lives are simulated, and with which replications each begins.
  *
- * <p>Thirty, for in fewer a loss that is never seen may still happen in one of eight; more where half as many calendars as there are
- * replications hold more. Options share the calendars of the longest life, so that the base is simulated once for all.
+ * <p>Thirty, for in fewer a loss that is never seen may still happen in one of eight; more where
+ * half as many calendars as there are replications hold more. Options share the calendars of the
+ * longest life, so that the base is simulated once for all.
  */
 public final class ServiceLifeCount {
   private static final int USUAL = 30;
@@ -27,7 +28,8 @@ public final class ServiceLifeCount {
    * @param plants the base first, then the options in their order
    * @param asked how many lives are to be simulated; else as many as are usual
    */
-  public ServiceLifeCount(int replications, List<Plant> plants, List<CompareAnswer.Option> options, OptionalInt asked) {
+  public ServiceLifeCount(
+      int replications, List<Plant> plants, List<CompareAnswer.Option> options, OptionalInt asked) {
     int longest = 1;
     int longestOfBase = 1;
     int all = 0;
@@ -65,7 +67,10 @@ public final class ServiceLifeCount {
     return Math.max(calendars, ofBase);
   }
 
-  /** Calendars in the lives of the base and of one option, by its place; 0 where it is worth nothing. */
+  /**
+   * Calendars in the lives of the base and of one option, by its place; 0 where it is worth
+   * nothing.
+   */
   public int plays(int option) {
     return calendarsOfOption[option] == 0 ? 0 : lives * (ofBase + calendarsOfOption[option]);
   }

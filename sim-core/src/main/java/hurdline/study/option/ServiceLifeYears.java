@@ -15,8 +15,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * The calendars of which lives are made, for a base and an option on the same chance. A plant that has been simulated, be it at
- * other prices, is not simulated again.
+ * The calendars of which lives are made, for a base and an option on the same chance. A plant that
+ * has been simulated, be it at other prices, is not simulated again.
  */
 public final class ServiceLifeYears {
   private static final int KEPT = 16;
@@ -35,8 +35,14 @@ public final class ServiceLifeYears {
    */
   private record Key(Plant plant, int calendars, int stride) {}
 
-  /** @param stages the plants of the comparison, of which {@code played} has the replications */
-  public ServiceLifeYears(List<CompiledPlant> stages, InterleavedRuns.Played played, ServiceLifeCount count, ReplicationBudget plays) {
+  /**
+   * @param stages the plants of the comparison, of which {@code played} has the replications
+   */
+  public ServiceLifeYears(
+      List<CompiledPlant> stages,
+      InterleavedRuns.Played played,
+      ServiceLifeCount count,
+      ReplicationBudget plays) {
     this.count = count;
     this.plays = plays;
     for (int at = 0; at < stages.size(); at++) {
@@ -90,7 +96,9 @@ public final class ServiceLifeYears {
       return known;
     }
     Optional<ReplicationResults> alone = Optional.ofNullable(replications.get(key.plant()));
-    CarryOverYears chains = new CarryOverYears(CompiledPlant.of(key.plant()), key.calendars(), key.stride(), count.lives(), alone);
+    CarryOverYears chains =
+        new CarryOverYears(
+            CompiledPlant.of(key.plant()), key.calendars(), key.stride(), count.lives(), alone);
     Optional<ReplicationResults> played = plays.chained(chains);
     if (alone.isPresent()) {
       inLives += chains.calendars();
@@ -103,7 +111,9 @@ public final class ServiceLifeYears {
   private Optional<ReplicationResults> priced(Key key) {
     return Stream.of(compared, lately)
         .flatMap(where -> where.entrySet().stream())
-        .filter(of -> of.getKey().calendars() == key.calendars() && of.getKey().stride() == key.stride())
+        .filter(
+            of ->
+                of.getKey().calendars() == key.calendars() && of.getKey().stride() == key.stride())
         .flatMap(of -> Repricing.of(of.getValue(), of.getKey().plant(), key.plant()).stream())
         .findFirst();
   }

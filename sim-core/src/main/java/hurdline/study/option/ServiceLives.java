@@ -2,9 +2,9 @@ package hurdline.study.option;
 
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Gaps;
 import hurdline.answer.PaybackRow.Quantity;
-import hurdline.answer.PaybackRow;
 import hurdline.answer.ServiceLifeRow;
 import hurdline.economics.Cash;
 import hurdline.economics.InternalRate;
@@ -22,8 +22,8 @@ import java.util.function.ToDoubleFunction;
 /**
  * What the service lives of an option come to.
  *
- * <p>Each life has simulated calendars of its own, so lives are independent of each other and any interval over them counts each
- * once.
+ * <p>Each life has simulated calendars of its own, so lives are independent of each other and any
+ * interval over them counts each once.
  */
 public final class ServiceLives {
   private final CompareAnswer.Option option;
@@ -32,7 +32,9 @@ public final class ServiceLives {
   private final OptionCashFlow life;
   private final List<Cash> lives;
 
-  /** @param withinYr time within which it is asked how likely it pays back; else its life */
+  /**
+   * @param withinYr time within which it is asked how likely it pays back; else its life
+   */
   public ServiceLives(
       CompareAnswer.Option option, Money money, AnnualMarginGain margin, OptionalDouble withinYr) {
     this.option = option;
@@ -46,7 +48,8 @@ public final class ServiceLives {
     double rate = money.discountPerYr();
     List<PaybackRow> rows = new ArrayList<>();
     rows.add(amount(Quantity.NET_PRESENT_VALUE, life.values()));
-    rows.add(defined(Quantity.INTERNAL_RATE_OF_RETURN, "share", over(this::internalRate), rates(), -1));
+    rows.add(
+        defined(Quantity.INTERNAL_RATE_OF_RETURN, "share", over(this::internalRate), rates(), -1));
     rows.add(payback(Quantity.SIMPLE_PAYBACK, 0));
     rows.add(payback(Quantity.DISCOUNTED_PAYBACK, rate));
     rows.add(chance(Quantity.CHANCE_OF_PAYBACK, this::paysBackInTime));
@@ -72,7 +75,13 @@ public final class ServiceLives {
   }
 
   private PaybackRow amount(Quantity quantity, double[] values) {
-    return row(quantity, money.currency(), Summary.of(values).mean(), Intervals.mean95(values), values, Gaps.none(lives.size()));
+    return row(
+        quantity,
+        money.currency(),
+        Summary.of(values).mean(),
+        Intervals.mean95(values),
+        values,
+        Gaps.none(lives.size()));
   }
 
   private PaybackRow payback(Quantity quantity, double rate) {
@@ -89,7 +98,8 @@ public final class ServiceLives {
    *
    * @param least what it cannot be below; the interval ends there
    */
-  private PaybackRow defined(Quantity quantity, String unit, double[] values, Gaps gaps, double least) {
+  private PaybackRow defined(
+      Quantity quantity, String unit, double[] values, Gaps gaps, double least) {
     boolean all = Arrays.stream(values).allMatch(Double::isFinite);
     double mean = all ? Summary.of(values).mean() : Double.NaN;
     Interval known =
@@ -100,11 +110,18 @@ public final class ServiceLives {
   private Gaps rates() {
     long none = lives.stream().filter(cash -> Double.isNaN(internalRate(cash))).count();
     long another = lives.stream().filter(cash -> !others(cash).isEmpty()).count();
-    double[] all = lives.stream().flatMap(cash -> others(cash).stream()).mapToDouble(rate -> rate).sorted().toArray();
+    double[] all =
+        lives.stream()
+            .flatMap(cash -> others(cash).stream())
+            .mapToDouble(rate -> rate)
+            .sorted()
+            .toArray();
     return gaps(none, all, another);
   }
 
-  /** @param others internal rates of so many lives, rising */
+  /**
+   * @param others internal rates of so many lives, rising
+   */
   private Gaps gaps(long without, double[] others, long withOther) {
     boolean any = others.length > 0;
     return new Gaps(

@@ -28,11 +28,14 @@ public final class Tornado {
 
   /**
    * @param inputs none for the usual ones, each a fifth less and more
-   * @throws ProblemsException if an end makes a plant with problems, an input changes nothing, or makes base and option one plant at
-   *     both ends
+   * @throws ProblemsException if an end makes a plant with problems, an input changes nothing, or
+   *     makes base and option one plant at both ends
    */
   public Tornado(
-      OptionPlants plants, List<CompareAnswer.Option> options, List<InputRange> inputs, PlantOrigin source) {
+      OptionPlants plants,
+      List<CompareAnswer.Option> options,
+      List<InputRange> inputs,
+      PlantOrigin source) {
     this.plants = plants;
     this.options = options;
     this.inputs = inputs.isEmpty() ? usual(plants.base()) : inputs;
@@ -64,7 +67,9 @@ public final class Tornado {
     }
   }
 
-  /** @param apart options that are another plant than the base at either end */
+  /**
+   * @param apart options that are another plant than the base at either end
+   */
   private void refuseTwins(PlantOrigin source, InputRange input, Set<Integer> apart) {
     for (int at = 0; at < options.size(); at++) {
       if (!apart.contains(at)) {
@@ -104,12 +109,14 @@ public final class Tornado {
   }
 
   private static void prices(List<String> keys, Money money) {
-    money.cropsPerKg().forEach(
-        (crop, price) -> {
-          if (price != 0) {
-            keys.add("money.crop_prices." + crop);
-          }
-        });
+    money
+        .cropsPerKg()
+        .forEach(
+            (crop, price) -> {
+              if (price != 0) {
+                keys.add("money.crop_prices." + crop);
+              }
+            });
     if (money.energyPerJ() > 0 || money.demandPerWMonth() > 0) {
       keys.add("money.electricity.*");
     }
@@ -118,7 +125,10 @@ public final class Tornado {
     }
   }
 
-  /** Ends of inputs at which the lives of all plants are simulated again, since more than prices differ. */
+  /**
+   * Ends of inputs at which the lives of all plants are simulated again, since more than prices
+   * differ.
+   */
   public int simulatedEnds() {
     return simulatedEnds;
   }

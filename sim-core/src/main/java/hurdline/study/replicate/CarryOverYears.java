@@ -5,18 +5,19 @@ import hurdline.simulation.CompiledPlant;
 import hurdline.simulation.Replication;
 import hurdline.simulation.results.Outcome;
 import hurdline.simulation.yard.CarriedOverStock;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 
 /**
- * Lives of a plant whose calendars follow each other, each opening with the crop that the one before left.
+ * Lives of a plant whose calendars follow each other, each opening with the crop that the one
+ * before left.
  *
- * <p>Chain k begins with the chance of the replication that comes after k − 1 strides, so the same calendars of two plants are
- * pairs, however long the chains of either are. The first calendar opens as the file says; later ones have no stock on hand of a
- * crop that something brings but what was left. One that opens as a replication simulated alone and leaves nothing, or has none
- * behind it, is that replication and is not simulated again.
+ * <p>Chain k begins with the chance of the replication that comes after k − 1 strides, so the same
+ * calendars of two plants are pairs, however long the chains of either are. The first calendar
+ * opens as the file says; later ones have no stock on hand of a crop that something brings but what
+ * was left. One that opens as a replication simulated alone and leaves nothing, or has none behind
+ * it, is that replication and is not simulated again.
  */
 public final class CarryOverYears {
   private final CompiledPlant stage;
@@ -31,10 +32,16 @@ public final class CarryOverYears {
 
   /**
    * @param calendars of each chain
-   * @param stride replications from the first calendar of a chain to that of the next; no fewer than its calendars
+   * @param stride replications from the first calendar of a chain to that of the next; no fewer
+   *     than its calendars
    * @param alone the replications, each simulated alone, as far as they have been
    */
-  public CarryOverYears(CompiledPlant stage, int calendars, int stride, int chains, Optional<ReplicationResults> alone) {
+  public CarryOverYears(
+      CompiledPlant stage,
+      int calendars,
+      int stride,
+      int chains,
+      Optional<ReplicationResults> alone) {
     this.stage = stage;
     this.calendars = calendars;
     this.stride = stride;
@@ -62,16 +69,20 @@ public final class CarryOverYears {
   }
 
   /**
-   * A row for each year of each calendar, in the order of the chains; empty if stop was asked for before they were whole.
+   * A row for each year of each calendar, in the order of the chains; empty if stop was asked for
+   * before they were whole.
    */
   Optional<ReplicationResults> play(RunSettings effort, Runnable done, BooleanSupplier stop) {
     AtomicInteger whole = new AtomicInteger();
-    try (ReplicationRunner runner = new ReplicationRunner(effort.seed(), Math.min(effort.threads(), chains))) {
+    try (ReplicationRunner runner =
+        new ReplicationRunner(effort.seed(), Math.min(effort.threads(), chains))) {
       runner.share(
           thread -> {
             Replication replication = stage.replication();
             RandomStreams streams = new RandomStreams(effort.seed());
-            for (int chain = next.getAndIncrement(); chain < chains; chain = next.getAndIncrement()) {
+            for (int chain = next.getAndIncrement();
+                chain < chains;
+                chain = next.getAndIncrement()) {
               if (!follow(chain, replication, streams, done, stop)) {
                 return;
               }
@@ -83,7 +94,11 @@ public final class CarryOverYears {
   }
 
   private boolean follow(
-      int chain, Replication replication, RandomStreams streams, Runnable done, BooleanSupplier stop) {
+      int chain,
+      Replication replication,
+      RandomStreams streams,
+      Runnable done,
+      BooleanSupplier stop) {
     CarriedOverStock opening = null;
     for (int calendar = 0; calendar < calendars; calendar++) {
       if (stop.getAsBoolean()) {

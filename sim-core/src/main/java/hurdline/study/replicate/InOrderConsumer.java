@@ -5,15 +5,17 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /**
- * Hands outcomes on in the order of their replications, whoever finishes first, so that every sum is
- * the same on any number of threads.
+ * Hands outcomes on in the order of their replications, whoever finishes first, so that every sum
+ * is the same on any number of threads.
  */
 public final class InOrderConsumer implements Consumer<Outcome> {
   private final Consumer<Outcome> next;
   private final TreeMap<Integer, Outcome> early = new TreeMap<>();
   private int due;
 
-  /** @param first replication that comes */
+  /**
+   * @param first replication that comes
+   */
   public InOrderConsumer(int first, Consumer<Outcome> next) {
     this.next = next;
     due = first;

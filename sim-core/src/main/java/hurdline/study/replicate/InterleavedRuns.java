@@ -34,12 +34,16 @@ public final class InterleavedRuns {
    * @throws hurdline.plant.ProblemsException if the aim names no measure of the base
    */
   public Played play(ReplicationBudget plays) {
-    List<ReplicationResults> figures = stages.stream().map(stage -> new ReplicationResults()).toList();
+    List<ReplicationResults> figures =
+        stages.stream().map(stage -> new ReplicationResults()).toList();
     return play(plays, figures, figures.stream().<Consumer<Outcome>>map(of -> of::add).toList());
   }
 
-  /** @param takers told of each plant's outcomes; they fill the figures, among others */
-  public Played play(ReplicationBudget plays, List<ReplicationResults> figures, List<Consumer<Outcome>> takers) {
+  /**
+   * @param takers told of each plant's outcomes; they fill the figures, among others
+   */
+  public Played play(
+      ReplicationBudget plays, List<ReplicationResults> figures, List<Consumer<Outcome>> takers) {
     int threads =
         effort.until().isPresent()
             ? effort.threads()

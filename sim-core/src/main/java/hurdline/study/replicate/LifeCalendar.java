@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A plant's calendars laid over the life of something bought, the first beginning as it is paid for.
+ * A plant's calendars laid over the life of something bought, the first beginning as it is paid
+ * for.
  *
- * <p>What a calendar earns is there at its end; one that is longer than a year is cut into years, counted from its first day,
- * each of which has its own earnings at its end. Whole years are years exactly, other lengths are in years of 365.25 days.
+ * <p>What a calendar earns is there at its end; one that is longer than a year is cut into years,
+ * counted from its first day, each of which has its own earnings at its end. Whole years are years
+ * exactly, other lengths are in years of 365.25 days.
  */
 public final class LifeCalendar {
   private static final double YEAR_D = 365.25;
@@ -55,7 +57,8 @@ public final class LifeCalendar {
     int last = endsYr.length - 1;
     LocalDate after = calendar.to().plusDays(1);
     boolean whole = after.equals(calendar.from().plusYears(endsYr.length));
-    endsYr[last] = whole ? last + 1 : last + ChronoUnit.DAYS.between(firsts.get(last), after) / YEAR_D;
+    endsYr[last] =
+        whole ? last + 1 : last + ChronoUnit.DAYS.between(firsts.get(last), after) / YEAR_D;
     return endsYr;
   }
 

@@ -14,12 +14,16 @@ public final class PeriodResults {
     this(1);
   }
 
-  /** @param from number of the first replication that comes */
+  /**
+   * @param from number of the first replication that comes
+   */
   public PeriodResults(int from) {
     this.from = from;
   }
 
-  /** @param periods of one replication, [period][column] */
+  /**
+   * @param periods of one replication, [period][column]
+   */
   public void add(List<Outcome.Column> named, double[][] periods) {
     if (cells == null) {
       columns = named;

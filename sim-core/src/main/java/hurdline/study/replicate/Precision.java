@@ -4,8 +4,8 @@ package hurdline.study.replicate;
  * How well a measure is to be known.
  *
  * @param measure its full name
- * @param halfWidth wanted half-width of the 95 % interval of its mean: in the measure's own unit, or a
- *     share of the mean
+ * @param halfWidth wanted half-width of the 95 % interval of its mean: in the measure's own unit,
+ *     or a share of the mean
  * @param relative whether it is a share of the mean
  * @param said the aim as it was given
  */

@@ -13,4 +13,3 @@ public interface ProgressListener {
   /** Told what those who wait should know before the end; most need not. */
   default void says(RunFact.AimOutOfReach fact) {}
 }
-

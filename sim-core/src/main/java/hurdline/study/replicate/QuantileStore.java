@@ -5,13 +5,14 @@ import hurdline.statistics.Quantiles;
 import java.util.Arrays;
 
 /**
- * One series over a range of replications for each of many cells; most weeks are idle and most levels 0, so a
- * cell whose value never changes keeps that one value.
+ * One series over a range of replications for each of many cells; most weeks are idle and most
+ * levels 0, so a cell whose value never changes keeps that one value.
  *
- * <p>Quantiles need every value, so some 4,500 cells of the example grow by 8 bytes a replication. From replication
- * {@value #MOST} on only sums are kept: the means rest on all replications, the quantiles on the first {@value #MOST},
- * which leaves half a point of share to chance, and memory stays where it is. Those sums are exact, so the series of ranges
- * that follow each other come to the same as that of the whole, to the last bit.
+ * <p>Quantiles need every value, so some 4,500 cells of the example grow by 8 bytes a replication.
+ * From replication {@value #MOST} on only sums are kept: the means rest on all replications, the
+ * quantiles on the first {@value #MOST}, which leaves half a point of share to chance, and memory
+ * stays where it is. Those sums are exact, so the series of ranges that follow each other come to
+ * the same as that of the whole, to the last bit.
  */
 public final class QuantileStore {
   private static final int FIRST_ROOM = 16;
@@ -23,12 +24,16 @@ public final class QuantileStore {
   private final ExactSum[] beyond; // sums of what came after those kept; null where nothing did
   private int replications;
 
-  /** @param from number of the range's first replication */
+  /**
+   * @param from number of the range's first replication
+   */
   public QuantileStore(int cells, int from) {
     this(cells, from, MOST);
   }
 
-  /** @param most replications, counted from the study's first, whose values are kept; above 1 */
+  /**
+   * @param most replications, counted from the study's first, whose values are kept; above 1
+   */
   public QuantileStore(int cells, int from, int most) {
     this.most = Math.max(0, most - from + 1);
     first = new double[cells];
@@ -101,7 +106,10 @@ public final class QuantileStore {
     }
     int kept = Math.min(next.most, next.replications);
     for (int at = 0; at < kept; at++) {
-      append(cell, replications + at, next.series[cell] == null ? next.first[cell] : next.series[cell][at]);
+      append(
+          cell,
+          replications + at,
+          next.series[cell] == null ? next.first[cell] : next.series[cell][at]);
     }
     if (next.beyond[cell] != null) {
       beyond(cell).add(next.beyond[cell]);

@@ -9,7 +9,9 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.DoubleStream;
 
-/** Counts the plays of a study over all plants, for those who watch, and plays further plants whole. */
+/**
+ * Counts the plays of a study over all plants, for those who watch, and plays further plants whole.
+ */
 public final class ReplicationBudget {
   private final RunSettings effort;
   private final ProgressListener progress;
@@ -60,7 +62,10 @@ public final class ReplicationBudget {
     return figures.count() == count ? Optional.of(figures) : Optional.empty();
   }
 
-  /** Lives simulated, on the same chance; expected by this. Empty if stop was asked for before they were whole. */
+  /**
+   * Lives simulated, on the same chance; expected by this. Empty if stop was asked for before they
+   * were whole.
+   */
   public Optional<ReplicationResults> chained(CarryOverYears chains) {
     expect(chains.calendars());
     Optional<ReplicationResults> played = chains.play(effort, this::done, stop);
@@ -68,11 +73,15 @@ public final class ReplicationBudget {
     return played;
   }
 
-  /** Plays so many replications of a plant after those that are known, or until stop is asked for; expected already. */
+  /**
+   * Plays so many replications of a plant after those that are known, or until stop is asked for;
+   * expected already.
+   */
   void play(CompiledPlant stage, int after, int count, Consumer<Outcome> taker) {
     int threads = Math.min(effort.threads(), count);
     try (ReplicationRunner runner = new ReplicationRunner(effort.seed(), threads)) {
-      runner.run(stage, new ReplicationRange(1 + after, 1 + after + count), taker, this::done, stop);
+      runner.run(
+          stage, new ReplicationRange(1 + after, 1 + after + count), taker, this::done, stop);
     }
   }
 

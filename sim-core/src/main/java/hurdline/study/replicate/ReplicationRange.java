@@ -10,7 +10,11 @@ public record ReplicationRange(int from, int to) {
   public ReplicationRange {
     if (!(from >= 1 && to >= from)) {
       throw new IllegalArgumentException(
-          "range of replications is " + from + " to before " + to + "; expected from 1 on, and no end before its start");
+          "range of replications is "
+              + from
+              + " to before "
+              + to
+              + "; expected from 1 on, and no end before its start");
     }
   }
 

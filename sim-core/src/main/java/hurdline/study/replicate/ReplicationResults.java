@@ -118,7 +118,10 @@ public final class ReplicationResults {
     return values.stream().mapToDouble(of -> of[column]).toArray();
   }
 
-  /** The mean over the replications that gave the measure a value; 0 if none did or it is not measured. */
+  /**
+   * The mean over the replications that gave the measure a value; 0 if none did or it is not
+   * measured.
+   */
   public double mean(String measure) {
     double mean = has(measure) ? Summary.of(series(measure)).mean() : 0;
     return Double.isNaN(mean) ? 0 : mean;

@@ -22,17 +22,20 @@ import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 
 /**
- * Simulates ranges of replications on several threads; no other class of the program starts a thread.
+ * Simulates ranges of replications on several threads; no other class of the program starts a
+ * thread.
  *
- * <p>Numbers are handed out in order and whoever has begun one ends it, so what is done is always the beginning of the range
- * without a gap, stopped early or not. Outcomes are handed on in the order of their replications, so sums are the same on any
- * number of threads. Each thread has one replication of each plant that it uses again and again.
+ * <p>Numbers are handed out in order and whoever has begun one ends it, so what is done is always
+ * the beginning of the range without a gap, stopped early or not. Outcomes are handed on in the
+ * order of their replications, so sums are the same on any number of threads. Each thread has one
+ * replication of each plant that it uses again and again.
  */
 public final class ReplicationRunner implements AutoCloseable {
   private final RandomStreams streams;
   private final int threads;
   private final ExecutorService pool;
-  private final Map<CompiledPlant, Replication[]> replications = new IdentityHashMap<>(); // two equal plants may both be at work
+  private final Map<CompiledPlant, Replication[]> replications =
+      new IdentityHashMap<>(); // two equal plants may both be at work
 
   public ReplicationRunner(long seed, int threads) {
     streams = new RandomStreams(seed);
@@ -47,15 +50,25 @@ public final class ReplicationRunner implements AutoCloseable {
     return thread;
   }
 
-  /** Has something made on a thread of its own while the caller goes on; the thread ends with it. */
+  /**
+   * Has something made on a thread of its own while the caller goes on; the thread ends with it.
+   */
   public static <T> Future<T> inBackground(String name, Callable<T> work) {
     FutureTask<T> task = new FutureTask<>(work);
     thread(task, name).start();
     return task;
   }
 
-  /** Simulates a range, of which nobody is told event by event; see {@link #run(Stage, ReplicationRange, IntFunction, Consumer, Runnable, BooleanSupplier)}. */
-  public void run(CompiledPlant stage, ReplicationRange range, Consumer<Outcome> taker, Runnable done, BooleanSupplier stop) {
+  /**
+   * Simulates a range, of which nobody is told event by event; see {@link #run(Stage,
+   * ReplicationRange, IntFunction, Consumer, Runnable, BooleanSupplier)}.
+   */
+  public void run(
+      CompiledPlant stage,
+      ReplicationRange range,
+      Consumer<Outcome> taker,
+      Runnable done,
+      BooleanSupplier stop) {
     run(stage, range, one -> null, taker, done, stop);
   }
 

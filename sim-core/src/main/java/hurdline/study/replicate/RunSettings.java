@@ -5,17 +5,23 @@ import java.util.Optional;
 /**
  * How much is played, and by which draws.
  *
- * @param replications how many; with {@code until} how many to begin with, though never fewer than 40
+ * @param replications how many; with {@code until} how many to begin with, though never fewer than
+ *     40
  * @param until goes on until a measure is known so well
  * @param seed of all chance
  * @param threads replications that are played at once; the answer does not hang on it
  * @param trace what is to be shown event by event
  */
 public record RunSettings(
-    int replications, Optional<Precision> until, long seed, int threads, Optional<TraceWindow> trace) {
+    int replications,
+    Optional<Precision> until,
+    long seed,
+    int threads,
+    Optional<TraceWindow> trace) {
   public RunSettings {
     if (!(replications >= 1)) {
-      throw new IllegalArgumentException("replications is " + replications + "; expected from 1 on");
+      throw new IllegalArgumentException(
+          "replications is " + replications + "; expected from 1 on");
     }
     if (!(threads >= 1)) {
       throw new IllegalArgumentException("threads is " + threads + "; expected from 1 on");

@@ -15,16 +15,18 @@ import java.util.Optional;
 /**
  * How many replications it takes.
  *
- * <p>Without an aim, as many as were asked for. With one, batches whose size hangs on nothing but what
- * the replications so far have said: the half-width falls as 1/√n, so n·(half-width/aim)² should do; a
- * batch never more than doubles what there is. Where plants are set side by side it is the difference of
- * each from the base that is to be known, by the widest of the intervals that hold together; a relative
- * aim is then a share of the base's mean, since a difference may well be 0.
+ * <p>Without an aim, as many as were asked for. With one, batches whose size hangs on nothing but
+ * what the replications so far have said: the half-width falls as 1/√n, so n·(half-width/aim)²
+ * should do; a batch never more than doubles what there is. Where plants are set side by side it is
+ * the difference of each from the base that is to be known, by the widest of the intervals that
+ * hold together; a relative aim is then a share of the base's mean, since a difference may well be
+ * 0.
  */
 public final class StoppingRule {
   /**
-   * A spread from fewer is an accident: ending as soon as an interval looks narrow enough, an aim for a skewed measure
-   * held in 72 % of 4,000 trials that began with 10, and in 90 % of those that began with 40 (measured on the example).
+   * A spread from fewer is an accident: ending as soon as an interval looks narrow enough, an aim
+   * for a skewed measure held in 72 % of 4,000 trials that began with 10, and in 90 % of those that
+   * began with 40 (measured on the example).
    */
   private static final int FEWEST = 40;
 
@@ -38,7 +40,9 @@ public final class StoppingRule {
     this(effort, List.of());
   }
 
-  /** @param others the plants set beside the one whose figures are asked with, if any */
+  /**
+   * @param others the plants set beside the one whose figures are asked with, if any
+   */
   public StoppingRule(RunSettings effort, List<ReplicationResults> others) {
     this.effort = effort;
     this.others = others;
@@ -90,11 +94,15 @@ public final class StoppingRule {
    * @return empty where it is within reach, or there is none
    */
   public Optional<RunFact.AimOutOfReach> outOfReach(ReplicationResults figures) {
-    if (effort.until().isEmpty() || isReached(figures) || isHopeless(figures) || needed(figures) <= most()) {
+    if (effort.until().isEmpty()
+        || isReached(figures)
+        || isHopeless(figures)
+        || needed(figures) <= most()) {
       return Optional.empty();
     }
     return Optional.of(
-        new RunFact.AimOutOfReach(effort.until().orElseThrow().said(), figures.count(), needed(figures), most()));
+        new RunFact.AimOutOfReach(
+            effort.until().orElseThrow().said(), figures.count(), needed(figures), most()));
   }
 
   /** How many replications in all should do. */
@@ -110,7 +118,8 @@ public final class StoppingRule {
   /** The measure has no value in any replication, and more of them would not give it one. */
   public boolean isHopeless(ReplicationResults figures) {
     return summary(figures).count() == 0
-        || !others.isEmpty() && others.stream().noneMatch(other -> pair(figures, other).count() > 0);
+        || !others.isEmpty()
+            && others.stream().noneMatch(other -> pair(figures, other).count() > 0);
   }
 
   public double halfWidth(ReplicationResults figures) {
@@ -137,9 +146,7 @@ public final class StoppingRule {
   /** The wanted half-width in the measure's unit. */
   public double aimed(ReplicationResults figures) {
     Precision aim = effort.until().orElseThrow();
-    return aim.relative()
-        ? aim.halfWidth() * Math.abs(summary(figures).mean())
-        : aim.halfWidth();
+    return aim.relative() ? aim.halfWidth() * Math.abs(summary(figures).mean()) : aim.halfWidth();
   }
 
   private Summary summary(ReplicationResults figures) {

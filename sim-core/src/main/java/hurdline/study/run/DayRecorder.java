@@ -145,11 +145,7 @@ final class DayRecorder {
       bars.get(m)
           .add(
               new Day.Bar(
-                  layout.machine[m].name(),
-                  State.values()[state[m]],
-                  stopThen[m],
-                  begins,
-                  ends));
+                  layout.machine[m].name(), State.values()[state[m]], stopThen[m], begins, ends));
     }
   }
 

@@ -33,7 +33,11 @@ final class MeanFlows {
   private Map<Way, Double> kg;
   private String line;
 
-  MeanFlows(CompiledLines layout, RunAccumulator gathered, PlantOutline outlines, List<BottleneckRow> holders) {
+  MeanFlows(
+      CompiledLines layout,
+      RunAccumulator gathered,
+      PlantOutline outlines,
+      List<BottleneckRow> holders) {
     this.layout = layout;
     this.gathered = gathered;
     this.outlines = outlines;
@@ -67,8 +71,7 @@ final class MeanFlows {
     kg.forEach(
         (way, mass) ->
             edges.add(
-                new LineFlow.Edge(
-                    way.from, way.to, hours > 0 ? mass / TONNE_KG / hours : 0)));
+                new LineFlow.Edge(way.from, way.to, hours > 0 ? mass / TONNE_KG / hours : 0)));
     return new LineFlow(line, List.copyOf(nodes.values()), edges);
   }
 
@@ -117,7 +120,8 @@ final class MeanFlows {
         add(from, WASTE, mass);
       }
       case DUST -> throw new IllegalStateException("an outlet leads to the air at " + from);
-      case PILED, PACKED, PACKED_FROM_MILL -> toProducts(from, outlines.products(stretch, sink), mass);
+      case PILED, PACKED, PACKED_FROM_MILL ->
+          toProducts(from, outlines.products(stretch, sink), mass);
     }
   }
 
@@ -139,7 +143,9 @@ final class MeanFlows {
     kg.merge(new Way(from, to), mass, Double::sum);
   }
 
-  /** Dust that a cyclone lets go and water that a drier takes: what went in and did not come out. */
+  /**
+   * Dust that a cyclone lets go and water that a drier takes: what went in and did not come out.
+   */
   private void toTheAir(Line of) {
     for (int h : outlines.heads(of)) {
       Stretch stretch = layout.stretch[h];

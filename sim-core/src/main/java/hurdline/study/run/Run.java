@@ -1,7 +1,6 @@
 package hurdline.study.run;
 
 import hurdline.answer.RunAnswer;
-import hurdline.answer.RunFact;
 import hurdline.plant.Calendar;
 import hurdline.simulation.CompiledPlant;
 import hurdline.study.AimCurrency;
@@ -26,8 +25,8 @@ public final class Run {
   private final CompiledPlant stage;
 
   /**
-   * @throws hurdline.plant.ProblemsException if the changed plant has problems, or what is to be shown event by event lies outside its
-   *     calendar
+   * @throws hurdline.plant.ProblemsException if the changed plant has problems, or what is to be
+   *     shown event by event lies outside its calendar
    */
   public Run(PlantOrigin source, PlantChanges chosen, RunSettings effort) {
     this.source = source;
@@ -84,44 +83,58 @@ public final class Run {
         }
       }
     }
-    return figures.count() == 0 ? Optional.empty() : Optional.of(answer(results, goal, figures.count() < last));
+    return figures.count() == 0
+        ? Optional.empty()
+        : Optional.of(answer(results, goal, figures.count() < last));
   }
 
   /**
-   * Simulates a range of the replications, whatever number of them is asked for. Results of ranges that follow each other can be put
-   * together, and {@link #answer} says what they come to.
+   * Simulates a range of the replications, whatever number of them is asked for. Results of ranges
+   * that follow each other can be put together, and {@link #answer} says what they come to.
    *
    * @param progress told of replications of this range, never two at once
    * @param stop asked between replications whether to finish early
    * @return what is done, none or the beginning of the range if it was stopped
-   * @throws IllegalArgumentException if replications are to go on until something is known, which no range can tell by itself
+   * @throws IllegalArgumentException if replications are to go on until something is known, which
+   *     no range can tell by itself
    */
-  public RangeResults simulate(ReplicationRange range, ProgressListener progress, BooleanSupplier stop) {
+  public RangeResults simulate(
+      ReplicationRange range, ProgressListener progress, BooleanSupplier stop) {
     if (effort.until().isPresent()) {
-      throw new IllegalArgumentException("ranges are simulated without an aim; expected a number of replications alone");
+      throw new IllegalArgumentException(
+          "ranges are simulated without an aim; expected a number of replications alone");
     }
     RangeResults results = new RangeResults(asked(), range.from());
     AtomicInteger done = new AtomicInteger();
     try (ReplicationRunner runner = runner(Math.max(1, range.count()))) {
-      simulate(runner, results, range.to() - 1, () -> progress.done(done.incrementAndGet(), range.count()), stop);
+      simulate(
+          runner,
+          results,
+          range.to() - 1,
+          () -> progress.done(done.incrementAndGet(), range.count()),
+          stop);
     }
     return results;
   }
 
   /**
-   * What replications from the first on say; it counts as stopped where there are fewer than the effort asks for.
+   * What replications from the first on say; it counts as stopped where there are fewer than the
+   * effort asks for.
    *
-   * @throws IllegalArgumentException if they are of another study, do not begin with the first, or are none
+   * @throws IllegalArgumentException if they are of another study, do not begin with the first, or
+   *     are none
    */
   public RunAnswer answer(RangeResults results) {
     if (!results.isOf(asked()) || results.range().from() != 1 || results.range().count() == 0) {
       throw new IllegalArgumentException("expected results of this study from replication 1 on");
     }
-    return answer(results, new StoppingRule(effort), results.range().count() < effort.replications());
+    return answer(
+        results, new StoppingRule(effort), results.range().count() < effort.replications());
   }
 
   private RunAnswer answer(RangeResults results, StoppingRule goal, boolean stopped) {
-    return new RunAnswers(source, chosen, effort, stage, results.gathered(), goal).answer(stopped, results.trace());
+    return new RunAnswers(source, chosen, effort, stage, results.gathered(), goal)
+        .answer(stopped, results.trace());
   }
 
   private ReplicationRunner runner(int most) {
@@ -129,16 +142,35 @@ public final class Run {
   }
 
   /** Goes on up to replication {@code last}, or until stop is asked for. */
-  private void simulate(ReplicationRunner runner, RangeResults results, int last, Runnable done, BooleanSupplier stop) {
+  private void simulate(
+      ReplicationRunner runner,
+      RangeResults results,
+      int last,
+      Runnable done,
+      BooleanSupplier stop) {
     ReplicationRange range = new ReplicationRange(results.range().to(), 1 + last);
-    Optional<TraceRecorder> trace = effort.trace().filter(span -> range.has(span.replication())).map(span -> new TraceRecorder(stage, span));
+    Optional<TraceRecorder> trace =
+        effort
+            .trace()
+            .filter(span -> range.has(span.replication()))
+            .map(span -> new TraceRecorder(stage, span));
     runner.run(
-        stage, range, one -> trace.filter(of -> of.isOf(one)).orElse(null), results.gathered()::add, done, stop);
+        stage,
+        range,
+        one -> trace.filter(of -> of.isOf(one)).orElse(null),
+        results.gathered()::add,
+        done,
+        stop);
     trace.ifPresent(of -> results.traced(of.trace()));
   }
 
   /** All that a replication's outcome rests on. */
   private String asked() {
-    return String.join("\n", source.version(), source.contentHash(), chosen.changes().toString(), Long.toString(effort.seed()));
+    return String.join(
+        "\n",
+        source.version(),
+        source.contentHash(),
+        chosen.changes().toString(),
+        Long.toString(effort.seed()));
   }
 }

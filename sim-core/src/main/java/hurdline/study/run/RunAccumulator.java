@@ -21,7 +21,9 @@ public final class RunAccumulator {
     this(1);
   }
 
-  /** @param from number of the first replication that comes */
+  /**
+   * @param from number of the first replication that comes
+   */
   public RunAccumulator(int from) {
     this.from = from;
     weeks = new PeriodResults(from);
@@ -93,7 +95,9 @@ public final class RunAccumulator {
     return months;
   }
 
-  /** @param place after the last one all places together */
+  /**
+   * @param place after the last one all places together
+   */
   QuantileStore.Spread level(int crop, int place, int day, int days) {
     return levels.figures((crop * places + place) * days + day);
   }

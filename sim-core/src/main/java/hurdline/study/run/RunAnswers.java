@@ -30,7 +30,12 @@ final class RunAnswers {
   private final StoppingRule goal;
 
   RunAnswers(
-      PlantOrigin source, PlantChanges chosen, RunSettings effort, CompiledPlant stage, RunAccumulator gathered, StoppingRule goal) {
+      PlantOrigin source,
+      PlantChanges chosen,
+      RunSettings effort,
+      CompiledPlant stage,
+      RunAccumulator gathered,
+      StoppingRule goal) {
     this.source = source;
     this.chosen = chosen;
     this.effort = effort;

@@ -1,8 +1,8 @@
 package hurdline.study.run;
 
 import hurdline.answer.Fact;
-import hurdline.answer.RunFact.Aim.Outcome;
 import hurdline.answer.RunFact;
+import hurdline.answer.RunFact.Aim.Outcome;
 import hurdline.study.AnswerRows;
 import hurdline.study.replicate.Precision;
 import hurdline.study.replicate.ReplicationResults;
@@ -18,21 +18,29 @@ public final class RunFacts {
   private final ReplicationResults figures;
   private final StoppingRule goal;
 
-  /** @param rows of the same figures */
-  public RunFacts(AnswerRows rows, RunSettings effort, ReplicationResults figures, StoppingRule goal) {
+  /**
+   * @param rows of the same figures
+   */
+  public RunFacts(
+      AnswerRows rows, RunSettings effort, ReplicationResults figures, StoppingRule goal) {
     this.rows = rows;
     this.effort = effort;
     this.figures = figures;
     this.goal = goal;
   }
 
-  /** @param stopped whether replications are missing because the user asked for an end */
+  /**
+   * @param stopped whether replications are missing because the user asked for an end
+   */
   public List<Fact> facts(boolean stopped) {
     Stream<Fact> aim = effort.until().map(of -> aim(of, stopped)).stream();
-    return around(Stream.concat(Stream.of(new RunFact.Replications(figures.count(), stopped)), aim));
+    return around(
+        Stream.concat(Stream.of(new RunFact.Replications(figures.count(), stopped)), aim));
   }
 
-  /** @param replications how often the calendar was simulated, and what that tells */
+  /**
+   * @param replications how often the calendar was simulated, and what that tells
+   */
   public static List<Fact> around(Stream<Fact> replications) {
     return Stream.of(
             Stream.of(new RunFact.Inputs(), new RunFact.Horizon(), new RunFact.RandomDraws()),

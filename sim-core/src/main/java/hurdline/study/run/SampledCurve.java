@@ -59,7 +59,9 @@ final class SampledCurve {
         : last;
   }
 
-  /** A value that holds needs no point; one of an instant that is told again counts as told last. */
+  /**
+   * A value that holds needs no point; one of an instant that is told again counts as told last.
+   */
   private void add(double hour, double value) {
     int end = hours.size() - 1;
     if (end >= 0 && hours.get(end) >= hour) {

@@ -32,7 +32,9 @@ final class TraceRecorder implements Trace {
 
   private record Noted(LocalDateTime at, String where, EventKind what, double amount) {}
 
-  /** @param span that has something of the calendar in it */
+  /**
+   * @param span that has something of the calendar in it
+   */
   TraceRecorder(CompiledPlant stage, TraceWindow span) {
     layout = stage.layout();
     this.span = span;
@@ -40,7 +42,8 @@ final class TraceRecorder implements Trace {
     LocalDateTime end = stage.plant().calendar().to().plusDays(1).atStartOfDay();
     Outline outline = new PlantOutline(stage).outline();
     List<String> heads = IntStream.range(0, layout.heads).mapToObj(this::head).toList();
-    TraceWindow within = new TraceWindow(span.replication(), later(span.from(), start), earlier(span.to(), end));
+    TraceWindow within =
+        new TraceWindow(span.replication(), later(span.from(), start), earlier(span.to(), end));
     day = new DayRecorder(layout, outline, heads, crops(stage, outline), start, within);
   }
 
@@ -108,7 +111,9 @@ final class TraceRecorder implements Trace {
         day.day());
   }
 
-  /** A head by the feeder or bin it draws from, with its line where several lines draw from that. */
+  /**
+   * A head by the feeder or bin it draws from, with its line where several lines draw from that.
+   */
   private String head(int head) {
     String name = entry(head);
     long several = IntStream.range(0, layout.heads).filter(h -> entry(h).equals(name)).count();

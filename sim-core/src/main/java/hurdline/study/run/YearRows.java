@@ -37,8 +37,7 @@ public final class YearRows {
     List<Outcome.Column> columns = byWeek.columns();
     boolean[] left = new boolean[columns.size()];
     for (int c = 0; c < left.length; c++) {
-      left[c] =
-          columns.get(c).measure() == Measure.LINE_HOURS_LIMITED_BY && byWeek.isNever(c);
+      left[c] = columns.get(c).measure() == Measure.LINE_HOURS_LIMITED_BY && byWeek.isNever(c);
     }
     List<WeekRow> all = new ArrayList<>();
     for (int week = 0; week < byWeek.count(); week++) {

@@ -18,8 +18,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What each changeover costs: the plan played once more without it, the campaign before it running on
- * through its days. Where that makes no plant without problems it is not asked.
+ * What each changeover costs: the plan played once more without it, the campaign before it running
+ * on through its days. Where that makes no plant without problems it is not asked.
  */
 final class ChangeoverWorth {
   private final List<Season.Planned> plans;

@@ -18,7 +18,8 @@ final class PlanRanking {
   private final List<ReplicationResults> figures;
   private final List<PlanDifference> differences;
 
-  PlanRanking(List<String> names, List<ReplicationResults> figures, List<PlanDifference> differences) {
+  PlanRanking(
+      List<String> names, List<ReplicationResults> figures, List<PlanDifference> differences) {
     this.names = names;
     this.figures = figures;
     this.differences = differences;
@@ -46,8 +47,8 @@ final class PlanRanking {
   }
 
   /**
-   * The plan that is best once the margin forgone on crop left over is taken off; the plan with the best margin itself
-   * where no other is ahead of it by more than rounding.
+   * The plan that is best once the margin forgone on crop left over is taken off; the plan with the
+   * best margin itself where no other is ahead of it by more than rounding.
    */
   private String lessForgone(int margin) {
     String measure = Measure.MONEY_MARGIN_LESS_FORGONE.of();
@@ -56,7 +57,8 @@ final class PlanRanking {
     }
     int best = margin;
     for (int at = 0; at < figures.size(); at++) {
-      boolean ahead = isKnown(at, measure) && figures.get(at).mean(measure) > figures.get(best).mean(measure);
+      boolean ahead =
+          isKnown(at, measure) && figures.get(at).mean(measure) > figures.get(best).mean(measure);
       best = ahead && differs(names.get(at), names.get(margin), measure) ? at : best;
     }
     return names.get(best);

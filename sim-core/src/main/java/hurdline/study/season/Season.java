@@ -65,7 +65,11 @@ public final class Season {
    *     what must be alike
    */
   public Season(
-      List<PlantOrigin> sources, SeasonAsk ask, PlantChanges chosen, Warnings warnings, RunSettings effort) {
+      List<PlantOrigin> sources,
+      SeasonAsk ask,
+      PlantChanges chosen,
+      Warnings warnings,
+      RunSettings effort) {
     this.sources = List.copyOf(sources);
     this.chosen = chosen;
     this.effort = effort;
@@ -94,7 +98,8 @@ public final class Season {
             "\"" + name + "\" is no plan of this file",
             Nearest.expected("a plan", name, says.keySet()));
       }
-      Stream<Change> own = name.equals(PlantChanges.baseName()) ? Stream.of() : Stream.of(new Change.Named(name));
+      Stream<Change> own =
+          name.equals(PlantChanges.baseName()) ? Stream.of() : Stream.of(new Change.Named(name));
       List<Change> changes = Stream.concat(own, chosen.changes().stream()).toList();
       add(name, says.get(name), source, changes, warnings);
     }
@@ -109,7 +114,8 @@ public final class Season {
     }
     Plant plant = source.variants().with(changes.toArray(Change[]::new));
     plans.add(
-        new Planned(name, says, source, changes, CompiledPlant.of(plant), warnings.of(source, changes)));
+        new Planned(
+            name, says, source, changes, CompiledPlant.of(plant), warnings.of(source, changes)));
   }
 
   private static String nameOf(PlantOrigin source) {
@@ -129,8 +135,18 @@ public final class Season {
   private void unlike(Planned plan, String verb, String first, String other, String expected) {
     if (!first.equals(other)) {
       throw wrong(
-          "plan \"" + plan.name() + "\" " + verb + " " + other + " and plan \""
-              + plans.get(0).name() + "\" " + verb + " " + first,
+          "plan \""
+              + plan.name()
+              + "\" "
+              + verb
+              + " "
+              + other
+              + " and plan \""
+              + plans.get(0).name()
+              + "\" "
+              + verb
+              + " "
+              + first,
           expected);
     }
   }
@@ -150,7 +166,9 @@ public final class Season {
   /** The plans as plants of a grid. */
   public List<Scenario> alternatives() {
     return plans.stream()
-        .map(plan -> new Scenario(plan.name(), plan.source().warning(plan.warnings()), plan.changes()))
+        .map(
+            plan ->
+                new Scenario(plan.name(), plan.source().warning(plan.warnings()), plan.changes()))
         .toList();
   }
 
@@ -168,7 +186,8 @@ public final class Season {
    */
   public Optional<SeasonAnswer> play(ProgressListener progress, BooleanSupplier stop) {
     List<SeasonResults> figures = plans.stream().map(plan -> new SeasonResults()).toList();
-    List<Consumer<Outcome>> takers = figures.stream().<Consumer<Outcome>>map(plan -> plan::add).toList();
+    List<Consumer<Outcome>> takers =
+        figures.stream().<Consumer<Outcome>>map(plan -> plan::add).toList();
     ReplicationBudget plays = new ReplicationBudget(effort, progress, stop);
     InterleavedRuns.Played played =
         new InterleavedRuns(plans.stream().map(Planned::stage).toList(), effort)

@@ -70,7 +70,9 @@ final class SeasonAnswers {
     this.avoided = avoided;
   }
 
-  /** @param stopped whether replications are missing because the user asked for an end */
+  /**
+   * @param stopped whether replications are missing because the user asked for an end
+   */
   SeasonAnswer answer(boolean stopped) {
     CompiledPlant first = plans.get(0).stage();
     PlantOutline outlines = new PlantOutline(first);
@@ -85,14 +87,16 @@ final class SeasonAnswers {
       rows.summary().stream().map(row -> withChance(row, count)).forEach(summary::add);
       samples.add(rows.samples());
       Outline outline = new PlantOutline(plans.get(at).stage()).outline();
-      adjusted.addAll(new CropAdjustments(outline, figures.get(at).figures()).rows(plans.get(at).name(), rows));
+      adjusted.addAll(
+          new CropAdjustments(outline, figures.get(at).figures()).rows(plans.get(at).name(), rows));
       months.addAll(rows.months(figures.get(at).months()));
       strips(at, strips);
     }
     PlantOrigin source = source();
     StoppingRule goal = new StoppingRule(effort, ofPlans().subList(1, plans.size()));
     List<Fact> facts =
-        new ArrayList<>(new RunFacts(rows(0), effort, figures.get(0).figures(), goal).facts(stopped));
+        new ArrayList<>(
+            new RunFacts(rows(0), effort, figures.get(0).figures(), goal).facts(stopped));
     IntervalFacts.of(summary).ifPresent(facts::add);
     facts.addAll(SeasonFacts.facts(plans.size(), !avoided.isEmpty()));
     List<PlanDifference> differences = differences(samples);
@@ -120,7 +124,8 @@ final class SeasonAnswers {
 
   private AnswerRows rows(int at) {
     Season.Planned plan = plans.get(at);
-    return new AnswerRows(plan.name(), plan.stage(), figures.get(at).figures(), new PlantOutline(plan.stage()));
+    return new AnswerRows(
+        plan.name(), plan.stage(), figures.get(at).figures(), new PlantOutline(plan.stage()));
   }
 
   /** What is said of where the answer came from: all files, and what they warn of once. */
@@ -160,8 +165,19 @@ final class SeasonAnswers {
     }
     Interval known = Intervals.chance95((int) Math.round(r.mean() * count), count);
     return new SummaryRow(
-        r.option(), r.measure(), r.unit(), r.mean(), known.low(), known.high(), r.sd(), r.p05(),
-        r.p50(), r.p95(), r.least(), r.most(), r.replications(),
+        r.option(),
+        r.measure(),
+        r.unit(),
+        r.mean(),
+        known.low(),
+        known.high(),
+        r.sd(),
+        r.p05(),
+        r.p50(),
+        r.p95(),
+        r.least(),
+        r.most(),
+        r.replications(),
         "clopper-pearson");
   }
 

@@ -16,7 +16,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Campaigns and changeovers as they lie in the calendar once each has waited for the one before it. */
+/**
+ * Campaigns and changeovers as they lie in the calendar once each has waited for the one before it.
+ */
 final class SeasonEntries {
   private static final double HOUR_S = 3600;
 
@@ -44,7 +46,10 @@ final class SeasonEntries {
     return new ArrayList<>(inOrder.values());
   }
 
-  /** As the measures name it: the only campaign of a line by the line alone, several by their number. */
+  /**
+   * As the measures name it: the only campaign of a line by the line alone, several by their
+   * number.
+   */
   private String ended(CampaignHours campaign) {
     String line = campaign.line();
     boolean isOnly =

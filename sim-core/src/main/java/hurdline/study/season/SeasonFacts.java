@@ -1,7 +1,7 @@
 package hurdline.study.season;
 
-import hurdline.answer.CompareFact.PairedDifferences.Between;
 import hurdline.answer.CompareFact;
+import hurdline.answer.CompareFact.PairedDifferences.Between;
 import hurdline.answer.Fact;
 import hurdline.answer.SeasonFact;
 import java.util.ArrayList;

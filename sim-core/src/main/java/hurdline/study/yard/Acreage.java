@@ -26,8 +26,9 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
- * How many acres of a crop can be contracted: all its fields larger or smaller by one factor, on the same chance, first at
- * even steps, then by halves between the last that does and the first that does not.
+ * How many acres of a crop can be contracted: all its fields larger or smaller by one factor, on
+ * the same chance, first at even steps, then by halves between the last that does and the first
+ * that does not.
  */
 final class Acreage {
   /** Factors are counted in steps of this; it is the tolerance of the answer. */
@@ -61,7 +62,8 @@ final class Acreage {
             .toList();
     if (fields.isEmpty()) {
       throw source.refusal(
-          "\"" + crop + "\" has no fields whose acres could be asked for", "fields under deliveries." + crop);
+          "\"" + crop + "\" has no fields whose acres could be asked for",
+          "fields under deliveries." + crop);
     }
     List<String> lines =
         yard.plant().lines().stream().filter(l -> l.crop().equals(crop)).map(Line::name).toList();
@@ -96,8 +98,9 @@ final class Acreage {
   /**
    * Finds the answer, or ends early where it is stopped.
    *
-   * <p>Each season has a factor up to which it finishes, and what is looked for is a quantile of these; so its interval
-   * lies between two of them, as that of any quantile does, and each is where one season less finishes.
+   * <p>Each season has a factor up to which it finishes, and what is looked for is a quantile of
+   * these; so its interval lies between two of them, as that of any quantile does, and each is
+   * where one season less finishes.
    *
    * @see Intervals#quantile95
    */
@@ -122,7 +125,9 @@ final class Acreage {
    */
   private record Edge(double does, double doesNot) {}
 
-  /** @param seasons that must finish; NaN where so few cannot tell */
+  /**
+   * @param seasons that must finish; NaN where so few cannot tell
+   */
   private Edge edge(double seasons) {
     for (int at = 0; seasons > 0 && firstThatDoes(seasons).isEmpty() && at < BELOW.length; at++) {
       if (at(BELOW[at]).isEmpty()) {
@@ -133,23 +138,32 @@ final class Acreage {
     if (from.isEmpty()) {
       return NONE;
     }
-    for (int at = 0; firstThatDoesNot(from.getAsInt(), seasons).isEmpty() && at < BEYOND.length; at++) {
+    for (int at = 0;
+        firstThatDoesNot(from.getAsInt(), seasons).isEmpty() && at < BEYOND.length;
+        at++) {
       if (at(BEYOND[at]).isEmpty()) {
         return NONE;
       }
     }
     OptionalInt to = firstThatDoesNot(from.getAsInt(), seasons);
-    return to.isEmpty() ? new Edge(BEYOND[BEYOND.length - 1], Double.NaN) : halve(to.getAsInt(), seasons);
+    return to.isEmpty()
+        ? new Edge(BEYOND[BEYOND.length - 1], Double.NaN)
+        : halve(to.getAsInt(), seasons);
   }
 
   private Edge halve(int to, double seasons) {
-    int from = played.keySet().stream().filter(steps -> steps < to).mapToInt(i -> i).max().orElseThrow();
-    OptionalInt bad = OverflowQuantile.halve(from, to, steps -> at(steps).map(figures -> !does(steps, seasons)));
+    int from =
+        played.keySet().stream().filter(steps -> steps < to).mapToInt(i -> i).max().orElseThrow();
+    OptionalInt bad =
+        OverflowQuantile.halve(from, to, steps -> at(steps).map(figures -> !does(steps, seasons)));
     return bad.isPresent() ? new Edge(bad.getAsInt() - 1, bad.getAsInt()) : NONE;
   }
 
   private OptionalInt firstThatDoes(double seasons) {
-    return played.keySet().stream().mapToInt(i -> i).filter(steps -> does(steps, seasons)).findFirst();
+    return played.keySet().stream()
+        .mapToInt(i -> i)
+        .filter(steps -> does(steps, seasons))
+        .findFirst();
   }
 
   private OptionalInt firstThatDoesNot(int from, double seasons) {
@@ -167,9 +181,15 @@ final class Acreage {
 
   private Optional<ReplicationResults> at(int steps) {
     if (!played.containsKey(steps)) {
-      String times = new BigDecimal(steps).multiply(new BigDecimal("0.005")).stripTrailingZeros().toPlainString();
+      String times =
+          new BigDecimal(steps)
+              .multiply(new BigDecimal("0.005"))
+              .stripTrailingZeros()
+              .toPlainString();
       String path = "deliveries." + yard.crop().name() + ".fields.*.area";
-      player.apply(new Change.Value(path, "x" + times)).ifPresent(figures -> played.put(steps, figures));
+      player
+          .apply(new Change.Value(path, "x" + times))
+          .ifPresent(figures -> played.put(steps, figures));
     }
     return Optional.ofNullable(played.get(steps));
   }

@@ -8,7 +8,10 @@ import hurdline.simulation.yard.WeighedLoad;
 import java.util.List;
 import java.util.Locale;
 
-/** The loads of a crop in the first replication, one by one: what a season's payments to growers look like. */
+/**
+ * The loads of a crop in the first replication, one by one: what a season's payments to growers
+ * look like.
+ */
 final class FirstLoads {
   private static final int DAY_S = 86_400;
   private static final int MINUTE_S = 60;

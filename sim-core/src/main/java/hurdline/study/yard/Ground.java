@@ -9,14 +9,18 @@ import java.util.Optional;
 /**
  * The ground that a place's stacks take.
  *
- * <p>n bales are ⌈n / (long · wide · high)⌉ stacks, each with half a lane on every side: (length + lane) · (width + lane).
+ * <p>n bales are ⌈n / (long · wide · high)⌉ stacks, each with half a lane on every side: (length +
+ * lane) · (width + lane).
  */
 record Ground(Yard.Place place, Yard.Stack stack, Bale.Size bale) {
 
   /** Where the file says how the crop's bales are stacked there. */
   static Optional<Ground> of(Yard.Place place, YardUnderStudy yard) {
     Optional<Bale.Size> bale = yard.crop().bale().size();
-    return place.stack().filter(stack -> bale.isPresent()).map(stack -> new Ground(place, stack, bale.get()));
+    return place
+        .stack()
+        .filter(stack -> bale.isPresent())
+        .map(stack -> new Ground(place, stack, bale.get()));
   }
 
   private double longM() {

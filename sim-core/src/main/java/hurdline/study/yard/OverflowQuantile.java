@@ -8,7 +8,9 @@ import java.util.OptionalInt;
 final class OverflowQuantile {
   private final double overflow;
 
-  /** @param overflow share of seasons in which it may */
+  /**
+   * @param overflow share of seasons in which it may
+   */
   OverflowQuantile(double overflow) {
     this.overflow = overflow;
   }
@@ -19,7 +21,8 @@ final class OverflowQuantile {
   }
 
   /**
-   * The smallest size exceeded by few enough of these: with k of n allowed, the value k places below the greatest.
+   * The smallest size exceeded by few enough of these: with k of n allowed, the value k places
+   * below the greatest.
    *
    * @param needs what each season needs, read only
    */
@@ -35,7 +38,8 @@ final class OverflowQuantile {
   }
 
   /**
-   * Direct search from a good guess, first in growing steps, then by halves: two trials if the guess is right.
+   * Direct search from a good guess, first in growing steps, then by halves: two trials if the
+   * guess is right.
    *
    * @param least the smallest size that can be tried
    * @return nothing if a trial could not be made

@@ -1,7 +1,7 @@
 package hurdline.study.yard;
 
-import hurdline.answer.Increase.Kind;
 import hurdline.answer.Increase;
+import hurdline.answer.Increase.Kind;
 import hurdline.plant.Change;
 import hurdline.plant.Delivery;
 import hurdline.plant.Option;
@@ -17,8 +17,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * What may shorten the peak of a yard: a truck more or less, an hour more of receiving, another shift, each option of the
- * file, and a tenth more of what may hold a line.
+ * What may shorten the peak of a yard: a truck more or less, an hour more of receiving, another
+ * shift, each option of the file, and a tenth more of what may hold a line.
  */
 final class PeakReductions {
   private static final int DAY_S = 86_400;
@@ -30,7 +30,9 @@ final class PeakReductions {
   private final String crop;
   private final List<CapacityIncrease> all = new ArrayList<>();
 
-  /** @param base the plant without limit */
+  /**
+   * @param base the plant without limit
+   */
   PeakReductions(PlantOrigin source, PlantChanges base, CompiledPlant stage, YardUnderStudy yard) {
     this.source = source;
     this.base = base;
@@ -60,17 +62,29 @@ final class PeakReductions {
               }
               int to = Math.min(DAY_S, delivery.hours().toS() + HOUR_S);
               if (to > delivery.hours().toS()) {
-                String clock = String.format(Locale.ROOT, "%02d:%02d", to / HOUR_S, to % HOUR_S / 60);
-                add(CapacityIncrease.of("receiving", new Increase(Kind.OPEN_TO, HOUR_S, to), value(path + ".hours.to", '"' + clock + '"')));
+                String clock =
+                    String.format(Locale.ROOT, "%02d:%02d", to / HOUR_S, to % HOUR_S / 60);
+                add(
+                    CapacityIncrease.of(
+                        "receiving",
+                        new Increase(Kind.OPEN_TO, HOUR_S, to),
+                        value(path + ".hours.to", '"' + clock + '"')));
               }
             });
   }
 
   private void truck(String path, int count, int more) {
-    add(CapacityIncrease.of("trucks", new Increase(Kind.TRUCKS, more, count), value(path + ".trucks.count", Integer.toString(count))));
+    add(
+        CapacityIncrease.of(
+            "trucks",
+            new Increase(Kind.TRUCKS, more, count),
+            value(path + ".trucks.count", Integer.toString(count))));
   }
 
-  /** In every campaign of the crop also the first shift of the calendar that does not run into those it has. */
+  /**
+   * In every campaign of the crop also the first shift of the calendar that does not run into those
+   * it has.
+   */
   private void secondShift() {
     List<SeasonEntry> season = stage.plant().season();
     for (var shift : stage.plant().calendar().shifts()) {
@@ -82,19 +96,24 @@ final class PeakReductions {
           List<String> shifts = new ArrayList<>(campaign.shifts());
           shifts.add(shift.name());
           Change change = value("season." + at + ".shifts", shifts.toString());
-          if (new CapacityIncrease("", Increase.of(Kind.WHOLE_SEASON), List.of(change)).isPossible(source, base)) {
+          if (new CapacityIncrease("", Increase.of(Kind.WHOLE_SEASON), List.of(change))
+              .isPossible(source, base)) {
             changes.add(change);
           }
         }
       }
-      if (!changes.isEmpty() && add(new CapacityIncrease("shift " + shift.name(), Increase.of(Kind.WHOLE_SEASON), changes))) {
+      if (!changes.isEmpty()
+          && add(
+              new CapacityIncrease(
+                  "shift " + shift.name(), Increase.of(Kind.WHOLE_SEASON), changes))) {
         return;
       }
     }
   }
 
   private boolean works(String line) {
-    return stage.plant().lines().stream().anyMatch(l -> l.name().equals(line) && l.crop().equals(crop));
+    return stage.plant().lines().stream()
+        .anyMatch(l -> l.name().equals(line) && l.crop().equals(crop));
   }
 
   private void option(String name) {

@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What may lie in one block, place by place and bin by bin: how much of it is allowed is for the local code to say, and model codes
- * let less stand together than a large shed or bin holds.
+ * What may lie in one block, place by place and bin by bin: how much of it is allowed is for the
+ * local code to say, and model codes let less stand together than a large shed or bin holds.
  */
 final class StoredFacts {
   private final YardUnderStudy yard;
@@ -33,8 +33,19 @@ final class StoredFacts {
     double massKg = place.holds() * yard.crop().bale().massKg().mean();
     return Ground.of(place, yard)
         .map(ground -> ground.plan(place.holds()))
-        .map(plan -> new SafetyFact.StoredInPlace(place.name(), place.holds(), yard.unit(), massKg, plan.balesOfStack(), plan.laneM()))
-        .orElseGet(() -> new SafetyFact.StoredInPlace(place.name(), place.holds(), yard.unit(), massKg, 0, Double.NaN));
+        .map(
+            plan ->
+                new SafetyFact.StoredInPlace(
+                    place.name(),
+                    place.holds(),
+                    yard.unit(),
+                    massKg,
+                    plan.balesOfStack(),
+                    plan.laneM()))
+        .orElseGet(
+            () ->
+                new SafetyFact.StoredInPlace(
+                    place.name(), place.holds(), yard.unit(), massKg, 0, Double.NaN));
   }
 
   private static Fact bin(Machine.Bin bin) {

@@ -49,8 +49,16 @@ final class YardAnswers {
   private final YardCurve curve;
 
   YardAnswers(
-      PlantOrigin source, PlantChanges chosen, RunSettings effort, YardAsk ask, CompiledPlant stage, CompiledPlant free, YardUnderStudy yard,
-      RunAccumulator unlimited, Optional<ReplicationResults> base, YardCurve curve) {
+      PlantOrigin source,
+      PlantChanges chosen,
+      RunSettings effort,
+      YardAsk ask,
+      CompiledPlant stage,
+      CompiledPlant free,
+      YardUnderStudy yard,
+      RunAccumulator unlimited,
+      Optional<ReplicationResults> base,
+      YardCurve curve) {
     this.source = source;
     this.chosen = chosen;
     this.effort = effort;
@@ -64,7 +72,11 @@ final class YardAnswers {
   }
 
   YardAnswer answer(
-      OptionalInt byRule, YardAnswer.Land land, List<AcresRow> acres, List<GainRow> gains, boolean stopped) {
+      OptionalInt byRule,
+      YardAnswer.Land land,
+      List<AcresRow> acres,
+      List<GainRow> gains,
+      boolean stopped) {
     PlantOutline outlines = new PlantOutline(stage);
     List<SummaryRow> summary = new ArrayList<>();
     List<Samples> samples = new ArrayList<>();
@@ -74,7 +86,8 @@ final class YardAnswers {
           summary.addAll(rows.summary());
           samples.add(rows.samples());
         });
-    AnswerRows rows = new AnswerRows(YardAnswer.noLimit(), free, unlimited.figures(), new PlantOutline(free));
+    AnswerRows rows =
+        new AnswerRows(YardAnswer.noLimit(), free, unlimited.figures(), new PlantOutline(free));
     summary.addAll(rows.summary());
     samples.add(rows.samples());
     return new YardAnswer(
@@ -155,7 +168,9 @@ final class YardAnswers {
 
   private List<Fact> assumptions(AnswerRows rows, List<SummaryRow> summary, boolean stopped) {
     ReplicationResults figures = unlimited.figures();
-    List<Fact> facts = new ArrayList<>(new RunFacts(rows, effort, figures, new StoppingRule(effort)).facts(stopped));
+    List<Fact> facts =
+        new ArrayList<>(
+            new RunFacts(rows, effort, figures, new StoppingRule(effort)).facts(stopped));
     IntervalFacts.of(summary).ifPresent(facts::add);
     if (effort.until().isPresent()) {
       facts.add(new YardFact.AimWithoutLimit());

@@ -7,13 +7,19 @@ import java.util.OptionalDouble;
  * What is asked of a yard.
  *
  * @param crop whose yard; none for the file's first crop
- * @param place which is made larger or smaller; none for the last one whose ground has a price, else the last
+ * @param place which is made larger or smaller; none for the last one whose ground has a price,
+ *     else the last
  * @param overflow share of seasons in which it may overflow
- * @param acres share of seasons that must finish the crop, where it is asked how much can be contracted
+ * @param acres share of seasons that must finish the crop, where it is asked how much can be
+ *     contracted
  * @param gain whether it is asked what shortens the peak
  */
 public record YardAsk(
-    Optional<String> crop, Optional<String> place, double overflow, OptionalDouble acres, boolean gain) {
+    Optional<String> crop,
+    Optional<String> place,
+    double overflow,
+    OptionalDouble acres,
+    boolean gain) {
   public YardAsk {
     share("overflow", overflow);
     acres.ifPresent(share -> share("acres", share));

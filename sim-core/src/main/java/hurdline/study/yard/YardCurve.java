@@ -24,8 +24,11 @@ final class YardCurve {
   private final IntFunction<Optional<ReplicationResults>> player;
   private final Map<Integer, ReplicationResults> played = new TreeMap<>();
 
-  /** @param player plays the plant whose yard holds so many bales */
-  YardCurve(YardUnderStudy yard, YardMoney money, IntFunction<Optional<ReplicationResults>> player) {
+  /**
+   * @param player plays the plant whose yard holds so many bales
+   */
+  YardCurve(
+      YardUnderStudy yard, YardMoney money, IntFunction<Optional<ReplicationResults>> player) {
     this.yard = yard;
     this.money = money;
     this.player = player;
@@ -43,7 +46,10 @@ final class YardCurve {
     return Optional.ofNullable(played.get(bales));
   }
 
-  /** Plays some sizes from the smallest possible to one in which nothing ever waits; ends early if it is stopped. */
+  /**
+   * Plays some sizes from the smallest possible to one in which nothing ever waits; ends early if
+   * it is stopped.
+   */
   void play(int most) {
     for (int bales : sizes(yard.least(), most)) {
       if (at(bales).isEmpty()) {
@@ -112,12 +118,15 @@ final class YardCurve {
         figures.mean(Measure.INTAKE_HELD_AT_FIELD_PEAK.of(yard.crop().name())),
         Summary.of(money.lostT(figures)).mean(),
         Summary.of(money.waitingD(figures)).mean(),
-        cheapest.map(best -> money.cost(bales, figures, above(best, bales, figures))).orElse(YardSizeRow.Cost.none()));
+        cheapest
+            .map(best -> money.cost(bales, figures, above(best, bales, figures)))
+            .orElse(YardSizeRow.Cost.none()));
   }
 
   private YardSizeRow.Cost.Above above(double[] cheapest, int bales, ReplicationResults figures) {
     PairedDifference pair =
-        PairedDifference.of(cheapest, money.perYear(bales, figures), Math.max(1, played.size() - 1));
+        PairedDifference.of(
+            cheapest, money.perYear(bales, figures), Math.max(1, played.size() - 1));
     return new YardSizeRow.Cost.Above(
         pair.difference(), pair.joint().low(), pair.joint().high(), pair.toldApart());
   }

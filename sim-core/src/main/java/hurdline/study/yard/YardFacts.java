@@ -1,8 +1,8 @@
 package hurdline.study.yard;
 
 import hurdline.answer.Fact;
-import hurdline.answer.YardFact.SizesOfTheYard.Why;
 import hurdline.answer.YardFact;
+import hurdline.answer.YardFact.SizesOfTheYard.Why;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,11 +22,14 @@ final class YardFacts {
 
   List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new YardFact.SizesOfTheYard(yard.crop().name(), yard.grown().name(), why(), isShared()));
+    facts.add(
+        new YardFact.SizesOfTheYard(yard.crop().name(), yard.grown().name(), why(), isShared()));
     facts.add(new YardFact.Overflow(yard.plant().yard().turnAway()));
     facts.add(new YardFact.SeasonQuantiles(seasons, ask.overflow(), needed(1 - ask.overflow())));
     if (yard.plant().money().isPresent()) {
-      facts.add(new YardFact.MoneyOfTheYard(yard.places().stream().anyMatch(place -> place.costPerM2() != 0)));
+      facts.add(
+          new YardFact.MoneyOfTheYard(
+              yard.places().stream().anyMatch(place -> place.costPerM2() != 0)));
     }
     ask.acres().ifPresent(share -> facts.add(new YardFact.Acres(seasons, needed(share))));
     if (ask.gain()) {

@@ -10,12 +10,13 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * What a yard of a size costs in a year: its ground, what waits for room, and what the plant's margin lies below that of
- * the same plant with a yard without limit, season by season.
+ * What a yard of a size costs in a year: its ground, what waits for room, and what the plant's
+ * margin lies below that of the same plant with a yard without limit, season by season.
  *
- * <p>The margin has everything of a yard that differs by size: crop lost in it, wages of receiving on more or fewer days,
- * bales that come late or not at all. So two sizes differ by their margins, ground and waits, and by nothing else. Waits are
- * at the file's price, which is not in the margin; ground is spread evenly over its life.
+ * <p>The margin has everything of a yard that differs by size: crop lost in it, wages of receiving
+ * on more or fewer days, bales that come late or not at all. So two sizes differ by their margins,
+ * ground and waits, and by nothing else. Waits are at the file's price, which is not in the margin;
+ * ground is spread evenly over its life.
  */
 final class YardMoney {
   private static final double DAY_S = 86_400;
@@ -26,7 +27,9 @@ final class YardMoney {
   private final Optional<Money> money;
   private final ReplicationResults unlimited;
 
-  /** @param unlimited the plant with a yard without limit, in the same seasons as all sizes */
+  /**
+   * @param unlimited the plant with a yard without limit, in the same seasons as all sizes
+   */
   YardMoney(YardUnderStudy yard, ReplicationResults unlimited) {
     this.yard = yard;
     this.unlimited = unlimited;
@@ -48,7 +51,10 @@ final class YardMoney {
     return lost;
   }
 
-  /** Days that trucks and loads waited for room in each season, added up; 0 where nothing is delivered. */
+  /**
+   * Days that trucks and loads waited for room in each season, added up; 0 where nothing is
+   * delivered.
+   */
   double[] waitingD(ReplicationResults figures) {
     String measure = Measure.TRUCKS_WAITED_FOR_ROOM.of(yard.crop().name());
     return figures.has(measure) ? figures.series(measure) : new double[figures.count()];
@@ -69,7 +75,9 @@ final class YardMoney {
   private double[] belowNoLimit(ReplicationResults figures) {
     double[] margin = figures.series(Measure.MONEY_MARGIN.of());
     double[] most = unlimited.series(Measure.MONEY_MARGIN.of());
-    return IntStream.range(0, margin.length).mapToDouble(at -> below(most[at], margin[at])).toArray();
+    return IntStream.range(0, margin.length)
+        .mapToDouble(at -> below(most[at], margin[at]))
+        .toArray();
   }
 
   /** Two sums over the same events in another order differ by rounding, and that is no money. */

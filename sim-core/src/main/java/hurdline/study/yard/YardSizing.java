@@ -29,11 +29,15 @@ import java.util.function.BooleanSupplier;
 /**
  * How big the yard of a crop must be.
  *
- * <p>First the yard without limit, then the plant with yards of several sizes on the same chance. Until something finds no
- * room a yard goes as the one without limit, so the room that was wanted there says which size a season needs.
+ * <p>First the yard without limit, then the plant with yards of several sizes on the same chance.
+ * Until something finds no room a yard goes as the one without limit, so the room that was wanted
+ * there says which size a season needs.
  */
 public final class YardSizing {
-  /** Plants that are played besides the sizes of the curve: without limit, as it stands, and tries around the answer. */
+  /**
+   * Plants that are played besides the sizes of the curve: without limit, as it stands, and tries
+   * around the answer.
+   */
   private static final int BESIDES = 3;
 
   private final PlantOrigin source;
@@ -46,7 +50,8 @@ public final class YardSizing {
   private final List<CapacityIncrease> mores;
 
   /**
-   * @throws hurdline.plant.ProblemsException if the changed plant has problems, or lacks the crop or a place for it
+   * @throws hurdline.plant.ProblemsException if the changed plant has problems, or lacks the crop
+   *     or a place for it
    */
   public YardSizing(PlantOrigin source, PlantChanges chosen, RunSettings effort, YardAsk ask) {
     this.source = source;
@@ -83,7 +88,8 @@ public final class YardSizing {
   }
 
   /**
-   * Plays the yards: the one without limit as often as was asked for or its aim needs, all others as often as it.
+   * Plays the yards: the one without limit as often as was asked for or its aim needs, all others
+   * as often as it.
    *
    * @param progress told of all plays together, never two at once
    * @param stop asked now and then whether to finish early
@@ -121,8 +127,7 @@ public final class YardSizing {
     boolean stopped = played.stopped() || plays.isStopAsked();
     return Optional.of(
         new YardAnswers(source, chosen, effort, ask, stage, free, yard, unlimited, base, curve)
-            .answer(
-                byRule, land, acreage.map(Acreage::rows).orElse(List.of()), gains, stopped));
+            .answer(byRule, land, acreage.map(Acreage::rows).orElse(List.of()), gains, stopped));
   }
 
   /** The plant without limit, as something that is chosen. */
@@ -130,7 +135,8 @@ public final class YardSizing {
     return chosen.and(List.of(yard.withoutLimit()));
   }
 
-  private List<GainRow> gains(CompiledPlant free, ReplicationResults figures, ReplicationBudget plays) {
+  private List<GainRow> gains(
+      CompiledPlant free, ReplicationResults figures, ReplicationBudget plays) {
     AnswerRows rows = new AnswerRows(YardAnswer.noLimit(), free, figures, new PlantOutline(free));
     List<String> measured = List.of(Measure.YARD_PEAK.of(yard.crop().name()));
     return mores.isEmpty()

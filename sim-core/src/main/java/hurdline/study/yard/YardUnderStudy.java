@@ -22,7 +22,10 @@ record YardUnderStudy(Plant plant, Crop crop, List<Yard.Place> places, Yard.Plac
   /** No yard of this world holds as many. */
   private static final int NO_LIMIT = 1_000_000;
 
-  /** @throws ProblemsException if the plant has no such crop, no place takes it, or the place asked for does not */
+  /**
+   * @throws ProblemsException if the plant has no such crop, no place takes it, or the place asked
+   *     for does not
+   */
   static YardUnderStudy of(Plant plant, YardAsk ask, PlantOrigin source) {
     String wanted = ask.crop().orElse(plant.crops().get(0).name());
     List<String> known = plant.crops().stream().map(Crop::name).toList();
@@ -43,19 +46,25 @@ record YardUnderStudy(Plant plant, Crop crop, List<Yard.Place> places, Yard.Plac
     return new YardUnderStudy(plant, plant.crops().get(known.indexOf(wanted)), places, grown);
   }
 
-  private static Yard.Place named(String name, String crop, List<Yard.Place> places, PlantOrigin source) {
+  private static Yard.Place named(
+      String name, String crop, List<Yard.Place> places, PlantOrigin source) {
     List<String> known = places.stream().map(Yard.Place::name).toList();
     if (!known.contains(name)) {
       throw source.refusal(
-          "\"" + name + "\" is no place that takes \"" + crop + "\"", Nearest.expected("a place", name, known));
+          "\"" + name + "\" is no place that takes \"" + crop + "\"",
+          Nearest.expected("a place", name, known));
     }
     return places.get(known.indexOf(name));
   }
 
-  /** Ground that costs nothing is no question of money, so the last place with a price goes first. */
+  /**
+   * Ground that costs nothing is no question of money, so the last place with a price goes first.
+   */
   private static Yard.Place pricedOrLast(List<Yard.Place> places) {
     Yard.Place last = places.get(places.size() - 1);
-    return places.stream().filter(place -> place.costPerM2() > 0).reduce(last, (before, place) -> place);
+    return places.stream()
+        .filter(place -> place.costPerM2() > 0)
+        .reduce(last, (before, place) -> place);
   }
 
   String unit() {
@@ -72,13 +81,17 @@ record YardUnderStudy(Plant plant, Crop crop, List<Yard.Place> places, Yard.Plac
     return holds() - grown.holds();
   }
 
-  /** The smallest yard that can be: as little of the place that grows as lets all that is on hand on the first day fit. */
+  /**
+   * The smallest yard that can be: as little of the place that grows as lets all that is on hand on
+   * the first day fit.
+   */
   int least() {
     int tooSmall = -1;
     int fits = grown.holds();
     while (fits - tooSmall > 1) {
       int middle = tooSmall + (fits - tooSmall) / 2;
-      if (plant.yard().with(grown, middle).withoutRoom().values().stream().allMatch(left -> left == 0)) {
+      if (plant.yard().with(grown, middle).withoutRoom().values().stream()
+          .allMatch(left -> left == 0)) {
         fits = middle;
       } else {
         tooSmall = middle;
@@ -92,7 +105,9 @@ record YardUnderStudy(Plant plant, Crop crop, List<Yard.Place> places, Yard.Plac
     return holding(bales - others());
   }
 
-  /** Ground of all places of which the file says how they are stacked; NaN if it says so of none. */
+  /**
+   * Ground of all places of which the file says how they are stacked; NaN if it says so of none.
+   */
   double areaM2(int bales) {
     List<Double> areas = new ArrayList<>();
     for (Yard.Place place : places) {
@@ -114,7 +129,10 @@ record YardUnderStudy(Plant plant, Crop crop, List<Yard.Place> places, Yard.Plac
         .sum();
   }
 
-  /** The ground of each place of which the file says how it is stacked, if all hold so many together. */
+  /**
+   * The ground of each place of which the file says how it is stacked, if all hold so many
+   * together.
+   */
   List<GroundPlan> plans(int bales) {
     return places.stream()
         .flatMap(place -> Ground.of(place, this).stream())

@@ -28,33 +28,43 @@ class RateSolverAllocationTest {
 
   private static void assertAllocatesNothing(LimitSharingNet net) {
     RateSolver solver = net.newSolver();
-    long bytes = bytesOf(() -> {
-      solver.coefficientsChanged(0);
-      solver.solve();
-      solver.isHolder(0, 0);
-    });
+    long bytes =
+        bytesOf(
+            () -> {
+              solver.coefficientsChanged(0);
+              solver.solve();
+              solver.isHolder(0, 0);
+            });
     assertThat(bytes).isZero();
   }
 
-  @Test void aSolveAllocatesNothing() {
+  @Test
+  void aSolveAllocatesNothing() {
     assertAllocatesNothing(LimitSharingNet.reaching(1, 2, 3).limit(0, 6, 1, 1));
     assertAllocatesNothing(LimitSharingNet.reaching(1, 6, 2).limit(0, 0, 0.8, -1));
-    assertAllocatesNothing(LimitSharingNet.reaching(2, 6, 6, 40).precedence(1, 0, 1).limit(0, 6, 1, 1, 0)
-        .limit(1, 0, -1, 0, 1));
+    assertAllocatesNothing(
+        LimitSharingNet.reaching(2, 6, 6, 40)
+            .precedence(1, 0, 1)
+            .limit(0, 6, 1, 1, 0)
+            .limit(1, 0, -1, 0, 1));
   }
 
-  @Test void untyingAKnotAllocatesNothing() {
+  @Test
+  void untyingAKnotAllocatesNothing() {
     LimitSharingNet net = LimitSharingNet.reaching(2, 3, 2.5).limit(0, 6, 2, 1).limit(1, 0, 1, -1);
     assertThat(net.solved().knotRounds()).isPositive();
     assertAllocatesNothing(net);
   }
 
-  @Test void aControlThatAllocatesIsNoticed() {
+  @Test
+  void aControlThatAllocatesIsNoticed() {
     RateSolver solver = LimitSharingNet.reaching(1, 2, 3).limit(0, 6, 1, 1).newSolver();
-    long bytes = bytesOf(() -> {
-      solver.solve();
-      seen = new double[2];
-    });
+    long bytes =
+        bytesOf(
+            () -> {
+              solver.solve();
+              seen = new double[2];
+            });
     assertThat(seen).isNotNull();
     assertThat(bytes).isGreaterThanOrEqualTo(SOLVES * 32L);
   }

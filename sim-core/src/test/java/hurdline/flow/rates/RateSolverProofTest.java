@@ -13,34 +13,41 @@ class RateSolverProofTest {
   private static final long SEED = 1_000_003;
   private static final int NETS = 200_000;
 
-  @Test void everyRateIsFeasibleAndEveryHeadRunsAtItsReachOrHasTheHolderThatIsNamed() {
+  @Test
+  void everyRateIsFeasibleAndEveryHeadRunsAtItsReachOrHasTheHolderThatIsNamed() {
     int[] seen = new LimitSharingTrials(NETS).feasibleAndFair(SEED);
     assertThat(seen[1]).as("nets with a knot").isGreaterThan(10_000);
   }
 
-  @Test void whatIsCalledAHolderIsOneByDefinition() {
+  @Test
+  void whatIsCalledAHolderIsOneByDefinition() {
     new LimitSharingTrials(NETS).aHolderIsWhatTheDefinitionSays(SEED + 1);
   }
 
-  @Test void noHeadCouldRunFasterWithoutAnotherRunningSlower() {
+  @Test
+  void noHeadCouldRunFasterWithoutAnotherRunningSlower() {
     new LimitSharingTrials(NETS).maximal(SEED + 2);
   }
 
-  @Test void groupByGroupTheLowestPacesAreAsHighAsTheyCanBe() {
+  @Test
+  void groupByGroupTheLowestPacesAreAsHighAsTheyCanBe() {
     int[] seen = new LimitSharingTrials(NETS).lexicographic(SEED + 3);
     assertThat(seen[1]).as("programs that rounding made unsolvable").isLessThan(NETS / 100);
   }
 
-  @Test void ofAllWaysToNameHoldersTheOneThatFitsIsFound() {
+  @Test
+  void ofAllWaysToNameHoldersTheOneThatFitsIsFound() {
     int[] seen = new LimitSharingTrials(NETS).oneOfAllAnswers(SEED + 4);
     assertThat(seen[2]).as("with several answers").isLessThan(NETS / 10_000);
   }
 
-  @Test void numberingHeadsAndLimitsOtherwiseChangesNoRate() {
+  @Test
+  void numberingHeadsAndLimitsOtherwiseChangesNoRate() {
     new LimitSharingTrials(NETS).sameUnderOtherNumbers(SEED + 5);
   }
 
-  @Test void aMillionKnotsOrNoneAreUntiedMostlyInTwoRounds() {
+  @Test
+  void aMillionKnotsOrNoneAreUntiedMostlyInTwoRounds() {
     LimitSharingNets nets = new LimitSharingNets(SEED + 6, 12, 10, false);
     int knots = 0;
     int quick = 0;

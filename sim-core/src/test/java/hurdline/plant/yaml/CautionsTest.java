@@ -154,7 +154,10 @@ class CautionsTest {
             + " money.moisture_basis of its crop",
         "p.yaml:178:24 money.crop_prices.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
             + " which moisture it is paid, such as \"moisture_basis: {stalk: 12 %}\", or \"as is\" if it is paid as weighed");
-    assertThat(Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: as is}").read().warnings())
+    assertThat(
+            Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: as is}")
+                .read()
+                .warnings())
         .hasSize(2)
         .allSatisfy(told -> assertThat(told.path()).startsWith("products."));
     cautions(Edited.with("  lint:   {}", "  lint:   {price: 0.12 USD/lb, moisture: as is}"));
@@ -163,7 +166,8 @@ class CautionsTest {
   @Test
   void aProductOfCropsThatArePaidAtDifferentMoisturesIsTold() {
     cautions(
-        Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: 12 %, seed_cotton: 8 %}")
+        Edited.with(
+                "moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: 12 %, seed_cotton: 8 %}")
             .and("  dust:   {price: -3 USD/ton, moisture: as is}", "  dust:   {price: -3 USD/ton}")
             .and("{to: waste, takes: {fines: 100 %}}", "{to: dust, takes: {fines: 100 %}}"),
         "p.yaml:72:19 products.dust.price: it is made from crops that are paid at different moistures (12 %, 8 %); it is"
@@ -213,14 +217,18 @@ class CautionsTest {
     assertThat(Edited.with("  discount_rate: 9 %/yr\n", "").read().warnings())
         .singleElement()
         .extracting(LocatedProblem::text, STRING)
-        .contains("money: no discount rate is given, so money of later years counts in full", "\"discount_rate: 9 %/yr\"");
+        .contains(
+            "money: no discount rate is given, so money of later years counts in full",
+            "\"discount_rate: 9 %/yr\"");
     cautions(Edited.with("  discount_rate: 9 %/yr\n", "  discount_rate: 0 %/yr\n"));
   }
 
   /** Their makers rest on a plant without problems, so a change that cannot be is refused first. */
   @Test
   void aChangeThatCannotBeIsRefusedBeforeItIsLookedAt() {
-    Change[] noDate = {new Change.Value("calendar.to", "2028-13-01"), new Change.Value("season.0.to", "2028-13-01")};
+    Change[] noDate = {
+      new Change.Value("calendar.to", "2028-13-01"), new Change.Value("season.0.to", "2028-13-01")
+    };
     assertThatThrownBy(() -> Edited.plantFile().read().warnings(noDate))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("is a date that does not exist");

@@ -23,14 +23,27 @@ class DateMoveTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"+30d, 2027-07-10", "-1w, 2027-06-03", "+2 wk, 2027-06-24", "- 10 d, 2027-05-31", "+0d, 2027-06-10"})
+  @CsvSource({
+    "+30d, 2027-07-10",
+    "-1w, 2027-06-03",
+    "+2 wk, 2027-06-24",
+    "- 10 d, 2027-05-31",
+    "+0d, 2027-06-10"
+  })
   void aDateMovesByDaysAndWeeks(String by, String date) {
-    assertThat(changed("deliveries.stalk.fields.*.ready", by)).isEqualTo(changed("deliveries.stalk.fields.*.ready", date));
+    assertThat(changed("deliveries.stalk.fields.*.ready", by))
+        .isEqualTo(changed("deliveries.stalk.fields.*.ready", date));
   }
 
   @Test
   void theDateOfAFieldIsTheOneThatMoves() {
-    assertThat(changed("deliveries.*.fields.*.ready", "+30d").deliveries().get(0).fields().get(0).ready())
+    assertThat(
+            changed("deliveries.*.fields.*.ready", "+30d")
+                .deliveries()
+                .get(0)
+                .fields()
+                .get(0)
+                .ready())
         .isEqualTo(LocalDate.of(2027, 6, 10).plusDays(30));
   }
 
@@ -57,7 +70,8 @@ class DateMoveTest {
             + " number or a distribution",
       })
   void whatCannotBeMovedIsToldWithItsPath(String path, String by, String said) {
-    List<String> lines = Assertions.assertThrows(ProblemsException.class, () -> changed(path, by)).lines();
+    List<String> lines =
+        Assertions.assertThrows(ProblemsException.class, () -> changed(path, by)).lines();
     assertThat(lines.get(0)).contains(said);
   }
 }

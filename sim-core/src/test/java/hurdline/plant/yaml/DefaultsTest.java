@@ -6,10 +6,10 @@ import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.tree.Findings;
+import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.Tree.Entries;
 import hurdline.plant.yaml.tree.Tree.Items;
 import hurdline.plant.yaml.tree.Tree.Scalar;
-import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.TreeReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,7 +23,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Where the table of keys gives a value as default, a file that says it and one that leaves the key out are one plant. */
+/**
+ * Where the table of keys gives a value as default, a file that says it and one that leaves the key
+ * out are one plant.
+ */
 class DefaultsTest {
   private static final Pattern BY_NAME = Pattern.compile("map by \\w+ of (.*)");
   private static final Pattern LIST = Pattern.compile("list of ([A-Z_]+(?: or [A-Z_]+)*).*");
@@ -60,7 +63,9 @@ class DefaultsTest {
           List<Plant> written = written(key).flatMap(value -> plant(path, value).stream()).toList();
           if (without.isPresent() && !written.isEmpty()) {
             held.add(key.name());
-            written.stream().filter(plant -> !plant.equals(without.get())).forEach(plant -> unlike.add(path));
+            written.stream()
+                .filter(plant -> !plant.equals(without.get()))
+                .forEach(plant -> unlike.add(path));
           }
         });
     assertThat(unlike).isEmpty();
@@ -70,8 +75,11 @@ class DefaultsTest {
   /** A wrong default in the table is seen. */
   @Test
   void aValueThatIsNotTheDefaultMakesAnotherPlant() {
-    assertThat(plant("resources.mechanic.count", "7")).isNotEqualTo(plant("resources.mechanic.count", "1"));
-    assertThat(plant("machines.cyclone.collects", "99 %")).isPresent().isNotEqualTo(plant("machines.cyclone.collects", "~"));
+    assertThat(plant("resources.mechanic.count", "7"))
+        .isNotEqualTo(plant("resources.mechanic.count", "1"));
+    assertThat(plant("machines.cyclone.collects", "99 %"))
+        .isPresent()
+        .isNotEqualTo(plant("machines.cyclone.collects", "~"));
   }
 
   private static Optional<Plant> plant(String path, String value) {
@@ -86,17 +94,23 @@ class DefaultsTest {
   private static Stream<String> written(Key key) {
     String fallback = key.fallback();
     if (key.type().startsWith("word: ")) {
-      return List.of(key.type().substring("word: ".length()).split(", ")).contains(fallback) ? Stream.of(fallback) : Stream.of();
+      return List.of(key.type().substring("word: ".length()).split(", ")).contains(fallback)
+          ? Stream.of(fallback)
+          : Stream.of();
     }
     if (fallback.equals("0") && ZERO.containsKey(key.type())) {
       return ZERO.get(key.type()).stream();
     }
-    return VALUE.matcher(fallback).matches() && !key.type().startsWith("pairs") ? Stream.of(fallback) : Stream.of();
+    return VALUE.matcher(fallback).matches() && !key.type().startsWith("pairs")
+        ? Stream.of(fallback)
+        : Stream.of();
   }
 
   private void walk(Tree tree, String shape, String path) {
     if (shape.equals("MACHINE")) {
-      machines.put(path.substring(path.lastIndexOf('.') + 1), MachineBinder.KINDS.get(word((Entries) tree, "kind")));
+      machines.put(
+          path.substring(path.lastIndexOf('.') + 1),
+          MachineBinder.KINDS.get(word((Entries) tree, "kind")));
     }
     if (tree instanceof Entries entries) {
       KeyTable.Section section = KeyTable.section(own(shape, entries, path));
@@ -116,7 +130,9 @@ class DefaultsTest {
     Matcher named = BY_NAME.matcher(type);
     Matcher list = LIST.matcher(type);
     if (named.matches() && value instanceof Entries entries) {
-      entries.map().forEach((name, entry) -> inside(entry.value(), named.group(1), path + "." + name));
+      entries
+          .map()
+          .forEach((name, entry) -> inside(entry.value(), named.group(1), path + "." + name));
     } else if (list.matches() && value instanceof Items items) {
       for (int at = 0; at < items.list().size(); at++) {
         walk(items.list().get(at), list.group(1), path + "." + at);
@@ -139,7 +155,9 @@ class DefaultsTest {
         default -> "STEP";
       };
     }
-    return shape.equals("MACHINE") ? machines.get(path.substring(path.lastIndexOf('.') + 1)).name() : shape;
+    return shape.equals("MACHINE")
+        ? machines.get(path.substring(path.lastIndexOf('.') + 1)).name()
+        : shape;
   }
 
   private static String word(Entries entries, String key) {

@@ -17,7 +17,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Which files are read: the plant file, if it is a file, and what it names in its own folder and below. */
+/**
+ * Which files are read: the plant file, if it is a file, and what it names in its own folder and
+ * below.
+ */
 class FilesReadTest {
   private static final String OUTSIDE =
       " lies outside the folder of the plant file and is not opened; expected a CSV of past years' daily rain that begins"
@@ -41,7 +44,9 @@ class FilesReadTest {
   }
 
   private Path plantWithRain(String name) throws IOException {
-    String text = PlantFiles.text("exact/past_rain.yaml").replace("file: past_rain.csv", "file: \"" + name + "\"");
+    String text =
+        PlantFiles.text("exact/past_rain.yaml")
+            .replace("file: past_rain.csv", "file: \"" + name + "\"");
     return Files.writeString(folder.resolve("plant.yaml"), text);
   }
 
@@ -58,13 +63,15 @@ class FilesReadTest {
   void aNamedPipeIsRefusedAndNotWaitedFor() throws Exception {
     Path pipe = pipe(folder.resolve("plant.yaml"));
     List<String> lines = assertTimeoutPreemptively(Duration.ofSeconds(60), () -> refused(pipe));
-    assertThat(lines).containsExactly(pipe + ": it is a pipe, a device or a socket; expected a file on a disk");
+    assertThat(lines)
+        .containsExactly(pipe + ": it is a pipe, a device or a socket; expected a file on a disk");
   }
 
   @Test
   void aDeviceIsRefused() {
     assertThat(refused(Path.of("/dev/zero")))
-        .containsExactly("/dev/zero: it is a pipe, a device or a socket; expected a file on a disk");
+        .containsExactly(
+            "/dev/zero: it is a pipe, a device or a socket; expected a file on a disk");
   }
 
   @Test
@@ -78,7 +85,15 @@ class FilesReadTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"../secret", "../rain.csv", "../../../../../../../../etc/passwd", "/etc/passwd", "below/../../secret", "../none.csv"})
+  @ValueSource(
+      strings = {
+        "../secret",
+        "../rain.csv",
+        "../../../../../../../../etc/passwd",
+        "/etc/passwd",
+        "below/../../secret",
+        "../none.csv"
+      })
   void aFileOutsideThePlantsFolderIsNotOpened(String name) throws IOException {
     assertThat(refused(plantWithRain(name)))
         .singleElement()
@@ -92,7 +107,11 @@ class FilesReadTest {
     Files.createSymbolicLink(folder.resolve("link.csv"), dir.resolve("secret"));
     Files.createSymbolicLink(folder.resolve("out"), dir);
     for (String name : List.of("link.csv", "out/rain.csv")) {
-      assertThat(refused(plantWithRain(name))).singleElement().asString().contains("\"" + name + "\"" + OUTSIDE).doesNotContain(SECRET);
+      assertThat(refused(plantWithRain(name)))
+          .singleElement()
+          .asString()
+          .contains("\"" + name + "\"" + OUTSIDE)
+          .doesNotContain(SECRET);
     }
   }
 
@@ -100,7 +119,13 @@ class FilesReadTest {
   void whatLiesInTheFolderOrBelowIsRead() throws IOException {
     rain(folder.resolve("years/past.csv"));
     Files.createSymbolicLink(folder.resolve("link.csv"), folder.resolve("years/past.csv"));
-    for (String name : List.of("rain.csv", "years/past.csv", "./years/../rain.csv", "link.csv", folder.resolve("rain.csv").toString())) {
+    for (String name :
+        List.of(
+            "rain.csv",
+            "years/past.csv",
+            "./years/../rain.csv",
+            "link.csv",
+            folder.resolve("rain.csv").toString())) {
       assertThat(PlantFile.read(plantWithRain(name)).plant().name()).as(name).isNotEmpty();
     }
   }
@@ -115,9 +140,13 @@ class FilesReadTest {
   @Test
   void aByteOrderMarkIsReadOver() throws IOException {
     String text = Edited.plantFile().text();
-    Path marked = Files.write(folder.resolve("marked.yaml"), ("\uFEFF" + text).getBytes(StandardCharsets.UTF_8));
+    Path marked =
+        Files.write(
+            folder.resolve("marked.yaml"), ("\uFEFF" + text).getBytes(StandardCharsets.UTF_8));
     assertThat(PlantFile.read(marked).plant()).isEqualTo(Edited.plantFile().plant());
-    assertThat(PlantFile.of("p.yaml", "\uFEFF" + text).plant()).isEqualTo(Edited.plantFile().plant());
-    assertThat(refused(Files.writeString(marked, "\uFEFFhurdlne: 1\n")).get(0)).startsWith(marked + ":1:1 hurdlne: unknown key");
+    assertThat(PlantFile.of("p.yaml", "\uFEFF" + text).plant())
+        .isEqualTo(Edited.plantFile().plant());
+    assertThat(refused(Files.writeString(marked, "\uFEFFhurdlne: 1\n")).get(0))
+        .startsWith(marked + ":1:1 hurdlne: unknown key");
   }
 }

@@ -39,7 +39,8 @@ class FormatReferenceTest {
             TreeReader.read(snippets().get(0), findings), TreeReader.read(snippet, findings));
     BoundPlant.plant(tree, RainFiles.none(), findings);
     PatchCheck.all(tree, RainFiles.none(), findings);
-    assertThat(findings.inOrder().stream().map(finding -> finding.problemOf("FORMAT.md").text())).isEmpty();
+    assertThat(findings.inOrder().stream().map(finding -> finding.problemOf("FORMAT.md").text()))
+        .isEmpty();
   }
 
   @Test

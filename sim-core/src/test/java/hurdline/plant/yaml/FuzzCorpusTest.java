@@ -41,7 +41,12 @@ class FuzzCorpusTest {
     } catch (ProblemsException refused) {
       assertThat(refused.lines())
           .isNotEmpty()
-          .allSatisfy(line -> assertThat(line).startsWith("f.yaml").contains("; expected ").doesNotContain("\n"));
+          .allSatisfy(
+              line ->
+                  assertThat(line)
+                      .startsWith("f.yaml")
+                      .contains("; expected ")
+                      .doesNotContain("\n"));
       return true;
     }
   }

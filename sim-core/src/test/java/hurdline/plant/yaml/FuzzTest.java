@@ -17,7 +17,10 @@ class FuzzTest {
   private static final String SPICES =
       "{}[]:,-#&*!|>'\"%@` \n\t0123456789.eE+abcxyz~?\\\u00e9\u2028";
 
-  /** Over eight seeds 111 to 117 of 120 are refused: nearly all, but what falls into a comment or a name is read. */
+  /**
+   * Over eight seeds 111 to 117 of 120 are refused: nearly all, but what falls into a comment or a
+   * name is read.
+   */
   @Test
   void textChangedAnywhereIsReadOrRefusedInWords() {
     Random random = new Random(4714);
@@ -65,7 +68,8 @@ class FuzzTest {
     for (int i = 0; i < 300; i++) {
       byte[] bytes = new byte[1 + random.nextInt(200)];
       random.nextBytes(bytes);
-      assertThat(FuzzCorpusTest.keepsThePromise(new String(bytes, StandardCharsets.ISO_8859_1))).isTrue();
+      assertThat(FuzzCorpusTest.keepsThePromise(new String(bytes, StandardCharsets.ISO_8859_1)))
+          .isTrue();
     }
   }
 

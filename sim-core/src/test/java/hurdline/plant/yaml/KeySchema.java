@@ -17,7 +17,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The JSON Schema of plant files, made from the table of keys, the units and the kinds of machine. */
+/**
+ * The JSON Schema of plant files, made from the table of keys, the units and the kinds of machine.
+ */
 final class KeySchema {
   private static final String NUMBER = "^ *[-+]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][-+]?[0-9]+)? *";
   private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
@@ -31,11 +33,19 @@ final class KeySchema {
           MapKeys.STEP, oneOf("to", "outlets", "packs"),
           MapKeys.FEEDER_STEP, oneOf("to", "outlets", "packs"),
           MapKeys.MILL_STEP, oneOf("to", "outlets", "packs"),
-          // A bin's step has one way out, so the schema asks for it; the reader counts the three ways.
+          // A bin's step has one way out, so the schema asks for it; the reader counts the three
+          // ways.
           MapKeys.BIN_STEP, required("to"),
-          MapKeys.PRODUCT_MOISTURE, ordered("dependentRequired", Map.of("dock", List.of("at_most"))),
-          MapKeys.DELIVERY, ordered("anyOf", List.of(required("fields", "hours", "trucks"), required("loads"))),
-          MapKeys.WEATHER, ordered("oneOf", List.of(without(required("wet_day"), "wet_threshold"), without(required("file", "wet_threshold"), "wet_after_wet"))));
+          MapKeys.PRODUCT_MOISTURE,
+              ordered("dependentRequired", Map.of("dock", List.of("at_most"))),
+          MapKeys.DELIVERY,
+              ordered("anyOf", List.of(required("fields", "hours", "trucks"), required("loads"))),
+          MapKeys.WEATHER,
+              ordered(
+                  "oneOf",
+                  List.of(
+                      without(required("wet_day"), "wet_threshold"),
+                      without(required("file", "wet_threshold"), "wet_after_wet"))));
 
   private KeySchema() {}
 
@@ -52,7 +62,8 @@ final class KeySchema {
         ordered(
             "$schema", "https://json-schema.org/draft/2020-12/schema",
             "title", "hurdline plant file, version 1",
-            "description", "For editors: completion, hover text and a first look. The program itself checks more, among it all names and shares.",
+            "description",
+                "For editors: completion, hover text and a first look. The program itself checks more, among it all names and shares.",
             "$ref", "#/$defs/plant",
             "$defs", defs);
     return json(schema, "") + "\n";
@@ -61,19 +72,45 @@ final class KeySchema {
   private static Map<String, Object> parts() {
     return Map.of(
         "above_zero",
-        ordered("not", ordered("type", "string", "pattern", "^ *(-|[+]?[0.]+([eE][-+]?[0-9]+)? *[A-Za-z%])")),
+        ordered(
+            "not",
+            ordered("type", "string", "pattern", "^ *(-|[+]?[0.]+([eE][-+]?[0-9]+)? *[A-Za-z%])")),
         "basis",
-        ordered("anyOf", List.of(ordered("const", "as is"), ref("share_quantity")), "examples", List.of("12 %", "as is")),
+        ordered(
+            "anyOf",
+            List.of(ordered("const", "as is"), ref("share_quantity")),
+            "examples",
+            List.of("12 %", "as is")),
         "clock",
-        ordered("type", "string", "pattern", "^(([01][0-9]|2[0-3]):[0-5][0-9]|24:00)$", "examples", List.of("06:00")),
+        ordered(
+            "type",
+            "string",
+            "pattern",
+            "^(([01][0-9]|2[0-3]):[0-5][0-9]|24:00)$",
+            "examples",
+            List.of("06:00")),
         "date",
-        ordered("type", "string", "pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "examples", List.of("2027-06-07")),
+        ordered(
+            "type",
+            "string",
+            "pattern",
+            "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
+            "examples",
+            List.of("2027-06-07")),
         "name",
         ordered("type", "string", "pattern", "^[A-Za-z0-9_-]{1,60}$"),
         "quantity",
         ordered("type", "string", "pattern", NUMBER + "[A-Za-z%][A-Za-z0-9%/]*( )*$"),
         "title",
-        ordered("type", "string", "minLength", 1, "maxLength", 60, "pattern", "^\\S([^\\r\\n\\t]*\\S)?$"),
+        ordered(
+            "type",
+            "string",
+            "minLength",
+            1,
+            "maxLength",
+            60,
+            "pattern",
+            "^\\S([^\\r\\n\\t]*\\S)?$"),
         "distribution",
         distribution(),
         "machine",
@@ -85,18 +122,36 @@ final class KeySchema {
     for (String name : RandomQuantityReader.NAMES) {
       kinds.put(name, name.equals("observed") ? observed() : ref(name));
     }
-    return ordered("type", "object", "minProperties", 1, "maxProperties", 1, "additionalProperties", false, "properties", kinds);
+    return ordered(
+        "type",
+        "object",
+        "minProperties",
+        1,
+        "maxProperties",
+        1,
+        "additionalProperties",
+        false,
+        "properties",
+        kinds);
   }
 
   private static Object observed() {
     return ordered(
-        "type", "array", "minItems", 1, "items", ref("quantity"), "description", "Observed values, drawn with equal chance.");
+        "type",
+        "array",
+        "minItems",
+        1,
+        "items",
+        ref("quantity"),
+        "description",
+        "Observed values, drawn with equal chance.");
   }
 
   /** Which keys a machine has goes by its kind. */
   private static Object machine() {
     Map<MapKeys, List<String>> kinds = new LinkedHashMap<>();
-    MachineBinder.KINDS.forEach((kind, shape) -> kinds.computeIfAbsent(shape, s -> new ArrayList<>()).add(kind));
+    MachineBinder.KINDS.forEach(
+        (kind, shape) -> kinds.computeIfAbsent(shape, s -> new ArrayList<>()).add(kind));
     List<Object> cases = new ArrayList<>();
     kinds.forEach(
         (shape, names) -> {
@@ -105,7 +160,8 @@ final class KeySchema {
           cases.add(ordered("if", is, "then", ref(shape.name().toLowerCase(Locale.ROOT))));
         });
     Object known = ordered("kind", ordered("enum", List.copyOf(MachineBinder.KINDS.keySet())));
-    return ordered("type", "object", "required", List.of("kind"), "properties", known, "allOf", cases);
+    return ordered(
+        "type", "object", "required", List.of("kind"), "properties", known, "allOf", cases);
   }
 
   private static Object map(MapKeys shape) {
@@ -114,10 +170,14 @@ final class KeySchema {
     section.keys().forEach(key -> keys.put(key.name(), key(key)));
     Map<String, Object> map =
         ordered(
-            "type", "object",
-            "description", plain(section.place() + ". " + section.note()).strip(),
-            "additionalProperties", false,
-            "properties", keys);
+            "type",
+            "object",
+            "description",
+            plain(section.place() + ". " + section.note()).strip(),
+            "additionalProperties",
+            false,
+            "properties",
+            keys);
     if (!shape.required().isEmpty()) {
       map.put("required", shape.required());
     }
@@ -127,9 +187,13 @@ final class KeySchema {
 
   @SuppressWarnings("unchecked")
   private static Object key(Key key) {
-    Map<String, Object> schema = new LinkedHashMap<>((Map<String, Object>) KeyType.schema(key.type()));
+    Map<String, Object> schema =
+        new LinkedHashMap<>((Map<String, Object>) KeyType.schema(key.type()));
     String fallback = key.fallback();
-    String then = fallback.startsWith("required") ? " R" + fallback.substring(1) + "." : " Default: " + fallback + ".";
+    String then =
+        fallback.startsWith("required")
+            ? " R" + fallback.substring(1) + "."
+            : " Default: " + fallback + ".";
     schema.put("description", plain(key.meaning()) + (key.isRequired() ? "" : then));
     return schema;
   }
@@ -141,13 +205,22 @@ final class KeySchema {
 
   private static Object quantity(Dimension dimension) {
     List<Base> under = dimension.bases().subList(1, dimension.bases().size());
-    String divided = under.size() == 2 ? "/(" + ratio(under.get(0), under.get(1)) + "|" + ratio(under.get(1), under.get(0)) + ")"
-        : under.stream().map(base -> "/" + units(base)).collect(Collectors.joining());
+    String divided =
+        under.size() == 2
+            ? "/("
+                + ratio(under.get(0), under.get(1))
+                + "|"
+                + ratio(under.get(1), under.get(0))
+                + ")"
+            : under.stream().map(base -> "/" + units(base)).collect(Collectors.joining());
     Matcher sample = QUOTED.matcher(dimension.phrase());
     return ordered(
-        "type", "string",
-        "pattern", NUMBER + units(dimension.bases().get(0)) + divided + " *$",
-        "examples", sample.results().map(found -> found.group(1)).toList());
+        "type",
+        "string",
+        "pattern",
+        NUMBER + units(dimension.bases().get(0)) + divided + " *$",
+        "examples",
+        sample.results().map(found -> found.group(1)).toList());
   }
 
   private static String ratio(Base one, Base other) {
@@ -177,11 +250,15 @@ final class KeySchema {
     return ordered("oneOf", Stream.of(keys).map(KeySchema::required).toList());
   }
 
-  /** Each key and each item on a line of its own; what holds no further map or list, on one line. */
+  /**
+   * Each key and each item on a line of its own; what holds no further map or list, on one line.
+   */
   private static String json(Object value, String indent) {
     String inner = indent + " ";
     if (value instanceof Map<?, ?> map) {
-      Stream<String> entries = map.entrySet().stream().map(e -> quoted(e.getKey().toString()) + ": " + json(e.getValue(), inner));
+      Stream<String> entries =
+          map.entrySet().stream()
+              .map(e -> quoted(e.getKey().toString()) + ": " + json(e.getValue(), inner));
       return enclosed("{", entries.toList(), "}", indent);
     }
     if (value instanceof List<?> list) {

@@ -14,12 +14,14 @@ import java.util.stream.Stream;
 /**
  * A type of the table of keys, as the reference says it and as JSON Schema does.
  *
- * <p>Quantities go by what they measure, such as {@code mass/time}; {@code , may vary} lets a distribution stand there.
- * Names in capitals are maps of the table; {@code "; "} stands between kinds of values.
+ * <p>Quantities go by what they measure, such as {@code mass/time}; {@code , may vary} lets a
+ * distribution stand there. Names in capitals are maps of the table; {@code "; "} stands between
+ * kinds of values.
  */
 final class KeyType {
   private static final Pattern MAP = Pattern.compile("map by \\w+ of (.*)");
-  private static final Pattern LIST = Pattern.compile("list of (.*?)(, at least one)?(, each once)?");
+  private static final Pattern LIST =
+      Pattern.compile("list of (.*?)(, at least one)?(, each once)?");
   private static final Pattern PAIRS = Pattern.compile("pairs of (.*) and factor( from 0)?");
   private static final Pattern BARE = Pattern.compile("bare (whole )?number (from|above) ([0-9]+)");
   private static final Pattern SHAPES = Pattern.compile("[A-Z_]+( or [A-Z_]+)*");
@@ -59,7 +61,9 @@ final class KeyType {
   /** As the tables of the reference say it. */
   static String phrase(String type) {
     String[] kinds = type.split("; ");
-    return Stream.of(kinds).map(kind -> phraseOf(kind, kinds.length > 1)).collect(Collectors.joining(", or "));
+    return Stream.of(kinds)
+        .map(kind -> phraseOf(kind, kinds.length > 1))
+        .collect(Collectors.joining(", or "));
   }
 
   private static String phraseOf(String kind, boolean amongOthers) {
@@ -99,7 +103,12 @@ final class KeyType {
     }
     if (map.matches()) {
       return ordered(
-          "type", "object", "propertyNames", ref("name"), "additionalProperties", schemaOf(map.group(1)));
+          "type",
+          "object",
+          "propertyNames",
+          ref("name"),
+          "additionalProperties",
+          schemaOf(map.group(1)));
     }
     if (list.matches()) {
       return list(schemaOf(list.group(1)), list.group(2) != null, list.group(3) != null);
@@ -113,7 +122,9 @@ final class KeyType {
       return ordered("type", number, least, Integer.parseInt(bare.group(3)));
     }
     if (SHAPES.matcher(kind.replaceFirst("^map ", "")).matches()) {
-      return anyOf(Stream.of(kind.replaceFirst("^map ", "").split(" or ")).map(name -> ref(name.toLowerCase())));
+      return anyOf(
+          Stream.of(kind.replaceFirst("^map ", "").split(" or "))
+              .map(name -> ref(name.toLowerCase())));
     }
     return quantity(kind);
   }
@@ -132,7 +143,17 @@ final class KeyType {
   private static Object pairs(Object first, boolean fromZero) {
     Object factor = ordered("type", "number", fromZero ? "minimum" : "exclusiveMinimum", 0);
     Object pair =
-        ordered("type", "array", "prefixItems", List.of(first, factor), "minItems", 2, "maxItems", 2, "items", false);
+        ordered(
+            "type",
+            "array",
+            "prefixItems",
+            List.of(first, factor),
+            "minItems",
+            2,
+            "maxItems",
+            2,
+            "items",
+            false);
     return ordered("type", "array", "minItems", 1, "items", pair);
   }
 
@@ -143,7 +164,8 @@ final class KeyType {
     }
     boolean varies = kind.endsWith(", may vary");
     String[] measured = kind.replace(", may vary", "").split(" or ");
-    Stream<Object> fixed = Stream.of(measured).map(name -> ref(dimension(name).name().toLowerCase() + "_quantity"));
+    Stream<Object> fixed =
+        Stream.of(measured).map(name -> ref(dimension(name).name().toLowerCase() + "_quantity"));
     return anyOf(varies ? Stream.concat(fixed, Stream.of(ref("distribution"))) : fixed);
   }
 
@@ -151,13 +173,16 @@ final class KeyType {
     return Stream.of(Dimension.values())
         .filter(one -> measures(one, List.of(name.split("/"))))
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("\"" + name + "\" is no type of the table of keys"));
+        .orElseThrow(
+            () -> new IllegalArgumentException("\"" + name + "\" is no type of the table of keys"));
   }
 
   /** Whatever the order of what it is divided by. */
   private static boolean measures(Dimension dimension, List<String> names) {
-    List<String> bases = dimension.bases().stream().map(Base::name).map(String::toLowerCase).toList();
-    return bases.get(0).equals(names.get(0)) && bases.stream().sorted().toList().equals(names.stream().sorted().toList());
+    List<String> bases =
+        dimension.bases().stream().map(Base::name).map(String::toLowerCase).toList();
+    return bases.get(0).equals(names.get(0))
+        && bases.stream().sorted().toList().equals(names.stream().sorted().toList());
   }
 
   private static Object anyOf(Stream<?> kinds) {

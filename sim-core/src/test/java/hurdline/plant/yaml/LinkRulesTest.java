@@ -231,8 +231,8 @@ class LinkRulesTest {
 
   private static Edited byOrders(String then) {
     return Edited.with(
-            "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]",
-            "mix: orders\n        then: " + then);
+        "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]",
+        "mix: orders\n        then: " + then);
   }
 
   @Test
@@ -272,7 +272,9 @@ class LinkRulesTest {
   void aScreenThatFollowsOrdersMakesAProductForTheFiller() {
     byOrders("fine")
         .and("makes: {coarse: coarse, fine: fine}", "makes: {coarse: coarse}")
-        .and("coarse: {package: bag,", "coarse: {orders: [{mass: 1 t, due: 2027-06-30}], package: bag,")
+        .and(
+            "coarse: {package: bag,",
+            "coarse: {orders: [{mass: 1 t, due: 2027-06-30}], package: bag,")
         .saysOnly(
             "lines.stalk_line.steps.mill.makes: the screen \"fine\" makes no product for the filler"
                 + " behind it; expected a product, such as \"fine: fine_hurd\"");
@@ -317,7 +319,9 @@ class LinkRulesTest {
         .saysOnly(
             "packages.bag.needs: \"bag_hands\" is no resource; expected a resource, perhaps"
                 + " \"bag_hand\"");
-    Edited.with("screen_change: 40 min\n    needs: mechanic", "screen_change: 40 min\n    needs: mechanics")
+    Edited.with(
+            "screen_change: 40 min\n    needs: mechanic",
+            "screen_change: 40 min\n    needs: mechanics")
         .saysOnly(
             "machines.mill.needs: \"mechanics\" is no resource; expected a resource, perhaps"
                 + " \"mechanic\"");

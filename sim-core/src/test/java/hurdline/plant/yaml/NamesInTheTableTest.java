@@ -14,9 +14,13 @@ import org.junit.jupiter.api.Test;
 /** What goes by path elsewhere in the reader stands at the same paths in the table of keys. */
 class NamesInTheTableTest {
   private static final Pattern BY_NAME = Pattern.compile("map by \\w+ of (.*)");
-  private static final Pattern SHAPES = Pattern.compile("(?:list of |map )?([A-Z_]+(?: or [A-Z_]+)*)(?:, .*)?");
+  private static final Pattern SHAPES =
+      Pattern.compile("(?:list of |map )?([A-Z_]+(?: or [A-Z_]+)*)(?:, .*)?");
 
-  /** Maps by names of elsewhere, to which an option or plan may well add one that the plant's map has not. */
+  /**
+   * Maps by names of elsewhere, to which an option or plan may well add one that the plant's map
+   * has not.
+   */
   private static final Set<String> MAY_GROW =
       Set.of(
           "crops.*.composition",
@@ -46,7 +50,8 @@ class NamesInTheTableTest {
   @Test
   void titlesAreReadWhereTheTableHasThem() {
     assertThat(titled)
-        .containsExactlyElementsOf(new TreeSet<>(Stream.of(Title.Kind.values()).map(Title.Kind::section).toList()));
+        .containsExactlyElementsOf(
+            new TreeSet<>(Stream.of(Title.Kind.values()).map(Title.Kind::section).toList()));
   }
 
   private void walk(String shape, String prefix) {
@@ -68,7 +73,8 @@ class NamesInTheTableTest {
       inside(map.group(1), path + ".*");
     } else if (shapes.matches()) {
       boolean isOneMap = kind.startsWith("map ");
-      shapesOf(shapes.group(1)).forEach(shape -> walk(shape, path + (isOneMap || path.endsWith(".*") ? "." : ".*.")));
+      shapesOf(shapes.group(1))
+          .forEach(shape -> walk(shape, path + (isOneMap || path.endsWith(".*") ? "." : ".*.")));
     }
   }
 

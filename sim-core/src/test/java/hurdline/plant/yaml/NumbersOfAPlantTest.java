@@ -22,22 +22,43 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /**
- * What a plant file cannot bring into a plant, code that makes one cannot either: each number of each record of a
- * plant is put out of its range, one at a time, and the record must refuse it. Distributions refuse by themselves, see
- * {@code RefusalTest}; no number of a plant's own records may be infinite.
+ * What a plant file cannot bring into a plant, code that makes one cannot either: each number of
+ * each record of a plant is put out of its range, one at a time, and the record must refuse it.
+ * Distributions refuse by themselves, see {@code RefusalTest}; no number of a plant's own records
+ * may be infinite.
  */
 class NumbersOfAPlantTest {
   private static final List<String> FILES = List.of("exact/then_mix.yaml", PlantFiles.EXAMPLE);
 
   /** Prices and what is left of something bought may cost money; later years may earn less. */
   private static final Set<String> MAY_BE_BELOW_0 =
-      Set.of("Money.cropsPerKg", "Product.pricePerKg", "Order.pricePerKg", "Option.salvage", "Growth.products",
-          "Growth.crops", "Growth.wages", "Growth.electricity");
+      Set.of(
+          "Money.cropsPerKg",
+          "Product.pricePerKg",
+          "Order.pricePerKg",
+          "Option.salvage",
+          "Growth.products",
+          "Growth.crops",
+          "Growth.wages",
+          "Growth.electricity");
 
   private static final Set<String> SHARES =
-      Set.of("Bale.composition", "Bale.spread", "At.moisture", "WetChain.wetDay", "WetChain.wetAfterWet",
-          "Cyclone.collects", "Grinding.motorLoad", "Grinding.noLoad", "Screen.fines", "Moisture.atMost",
-          "Moisture.dock", "Step.dries", "Outlet.takes", "Break.share", "MixShare.share");
+      Set.of(
+          "Bale.composition",
+          "Bale.spread",
+          "At.moisture",
+          "WetChain.wetDay",
+          "WetChain.wetAfterWet",
+          "Cyclone.collects",
+          "Grinding.motorLoad",
+          "Grinding.noLoad",
+          "Screen.fines",
+          "Moisture.atMost",
+          "Moisture.dock",
+          "Step.dries",
+          "Outlet.takes",
+          "Break.share",
+          "MixShare.share");
 
   /** One record of each kind and component that has a number in it, by {@code Kind.component}. */
   private static Map<String, Record> samples() {
@@ -104,7 +125,8 @@ class NumbersOfAPlantTest {
   /** What the record says of the number; empty where it takes it. */
   private static Optional<String> refusal(String name, Record good, double number) {
     RecordComponent[] components = good.getClass().getRecordComponents();
-    Object[] values = Arrays.stream(components).map(component -> valueOf(good, component)).toArray();
+    Object[] values =
+        Arrays.stream(components).map(component -> valueOf(good, component)).toArray();
     for (int i = 0; i < values.length; i++) {
       if (nameOf(good.getClass(), components[i]).equals(name)) {
         values[i] = changed(values[i], number).orElseThrow();
@@ -114,7 +136,9 @@ class NumbersOfAPlantTest {
       canonical(good.getClass()).newInstance(values);
       return Optional.empty();
     } catch (InvocationTargetException e) {
-      assertThat(e.getCause()).as("%s = %s", name, number).isExactlyInstanceOf(IllegalArgumentException.class);
+      assertThat(e.getCause())
+          .as("%s = %s", name, number)
+          .isExactlyInstanceOf(IllegalArgumentException.class);
       return Optional.of(e.getCause().getMessage());
     } catch (ReflectiveOperationException e) {
       throw new AssertionError(e);
@@ -123,7 +147,9 @@ class NumbersOfAPlantTest {
 
   private static Constructor<?> canonical(Class<?> type) throws NoSuchMethodException {
     return type.getDeclaredConstructor(
-        Arrays.stream(type.getRecordComponents()).map(RecordComponent::getType).toArray(Class<?>[]::new));
+        Arrays.stream(type.getRecordComponents())
+            .map(RecordComponent::getType)
+            .toArray(Class<?>[]::new));
   }
 
   private static List<String> taken(Map<String, Record> samples, double number) {
@@ -143,7 +169,8 @@ class NumbersOfAPlantTest {
   @Test
   void noNumberOfAPlantIsNaNOrInfinite() {
     Map<String, Record> samples = samples();
-    for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
+    for (double bad :
+        new double[] {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
       assertThat(taken(samples, bad)).as("may be %s", bad).isEmpty();
     }
   }
@@ -152,7 +179,9 @@ class NumbersOfAPlantTest {
   void onlyMoneyMayBeBelow0AndNoGrowthLeavesNothing() {
     Map<String, Record> samples = samples();
     assertThat(taken(samples, -0.5)).containsExactlyInAnyOrderElementsOf(MAY_BE_BELOW_0);
-    assertThat(taken(samples, -1)).allSatisfy(name -> assertThat(name).doesNotStartWith("Growth.")).hasSize(4);
+    assertThat(taken(samples, -1))
+        .allSatisfy(name -> assertThat(name).doesNotStartWith("Growth."))
+        .hasSize(4);
   }
 
   @Test
@@ -168,7 +197,9 @@ class NumbersOfAPlantTest {
   void theRecordsAreTakenAsTheyAre() throws ReflectiveOperationException {
     for (Record good : samples().values()) {
       Object[] values =
-          Arrays.stream(good.getClass().getRecordComponents()).map(component -> valueOf(good, component)).toArray();
+          Arrays.stream(good.getClass().getRecordComponents())
+              .map(component -> valueOf(good, component))
+              .toArray();
       assertThat(canonical(good.getClass()).newInstance(values)).isEqualTo(good);
     }
   }
@@ -203,6 +234,8 @@ class NumbersOfAPlantTest {
     return type == double.class
         || type == Double.class
         || type == OptionalDouble.class
-        || type instanceof ParameterizedType of && Arrays.stream(of.getActualTypeArguments()).anyMatch(NumbersOfAPlantTest::holdsNumber);
+        || type instanceof ParameterizedType of
+            && Arrays.stream(of.getActualTypeArguments())
+                .anyMatch(NumbersOfAPlantTest::holdsNumber);
   }
 }

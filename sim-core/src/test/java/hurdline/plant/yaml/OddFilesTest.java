@@ -73,7 +73,10 @@ class OddFilesTest {
   /** Where a brace is left open, the next line may become part of a key. */
   @Test
   void aKeyOverTwoLinesIsToldOnOne() throws IOException {
-    assertThat(refused(Files.writeString(folder.resolve("key.yaml"), "season:\n  - {line: a, from\n\nlate, to: b}\n")))
+    assertThat(
+            refused(
+                Files.writeString(
+                    folder.resolve("key.yaml"), "season:\n  - {line: a, from\n\nlate, to: b}\n")))
         .contains(
             "FILE:2:15 season.0.from late: no colon and space between \"from\" and its value in \"from late\";"
                 + " expected \"from: late\"")

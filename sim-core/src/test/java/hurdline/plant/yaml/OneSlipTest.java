@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** One slip in a key is one problem, whatever options and plans build on it. */
 class OneSlipTest {
@@ -44,7 +44,11 @@ class OneSlipTest {
         .singleElement()
         .asString()
         .contains("machines.mill.powr: unknown key \"powr\"");
-    assertThat(problems(small.replace("bagger: {kind: bag-filler, spouts: 1}", "bagger: {kind: bag-filler, spots: 1}")))
+    assertThat(
+            problems(
+                small.replace(
+                    "bagger: {kind: bag-filler, spouts: 1}",
+                    "bagger: {kind: bag-filler, spots: 1}")))
         .singleElement()
         .asString()
         .contains("machines.bagger.spots: unknown key \"spots\"");
@@ -66,13 +70,25 @@ class OneSlipTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"stalk.yaml", "sweetgum-bend.yaml", "seasons/late_cotton.yaml", "seasons/cotton_first.yaml", "seasons/rented.yaml"})
+  @ValueSource(
+      strings = {
+        "stalk.yaml",
+        "sweetgum-bend.yaml",
+        "seasons/late_cotton.yaml",
+        "seasons/cotton_first.yaml",
+        "seasons/rented.yaml"
+      })
   void soItIsWithCampaignsChangeoversAndPlans(String file) throws IOException {
     for (String key : List.of("from", "to")) {
-      String plant = Files.readString(Path.of(System.getProperty("hurdline.root"), "line-configs", file));
+      String plant =
+          Files.readString(Path.of(System.getProperty("hurdline.root"), "line-configs", file));
       String edited = plant.replaceFirst("(?m)^(  " + key + ": \\d{4})-\\d\\d-", "$1-13-");
       assertThat(edited).isNotEqualTo(plant);
-      assertThat(problems(edited)).as(file + " " + key).singleElement().asString().contains(" calendar." + key + ": ");
+      assertThat(problems(edited))
+          .as(file + " " + key)
+          .singleElement()
+          .asString()
+          .contains(" calendar." + key + ": ");
     }
   }
 

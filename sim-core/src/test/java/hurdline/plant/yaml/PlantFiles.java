@@ -26,7 +26,8 @@ final class PlantFiles {
           "two_spouts",
           "yard_loss");
   static final List<String> WRONG =
-      List.of("flow", "links", "misspelt", "moisture", "orders", "season", "tasks", "titles", "yard");
+      List.of(
+          "flow", "links", "misspelt", "moisture", "orders", "season", "tasks", "titles", "yard");
 
   private PlantFiles() {}
 
@@ -44,7 +45,10 @@ final class PlantFiles {
     }
   }
 
-  /** The same with no title in it, so that what its lines hold and where they stand goes on when titles change. */
+  /**
+   * The same with no title in it, so that what its lines hold and where they stand goes on when
+   * titles change.
+   */
   static String withoutTitles(String name) {
     return text(name).replaceAll("(?m)^ +title: .*\n", "").replaceAll("\\{title: [^,]*, ", "{");
   }

@@ -211,8 +211,7 @@ class QuantityMessagesTest {
   @Test
   void aStopWithoutIntervalAndLengthIsRefused() {
     Edited.with(
-            "{every: 400 t, counted: mass, lasts: 5 h}",
-            "{every: 0 t, counted: mass, lasts: 0 h}")
+            "{every: 400 t, counted: mass, lasts: 5 h}", "{every: 0 t, counted: mass, lasts: 0 h}")
         .saysOnly(
             "machines.mill.stops.hammers.every: \"every\" and \"lasts\" are both 0, so it would"
                 + " stop without end; expected an amount above 0 for one of them");

@@ -23,7 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 class RainFileTest {
   private static final Path SHIPPED = Path.of("../line-configs");
   private static final Pattern MISTAKE =
-      Pattern.compile("\\{\"file\": \"([a-z.]+)\", \"line\": ([0-9]+), \"words\": \\[([^\\]]*)\\]\\}");
+      Pattern.compile(
+          "\\{\"file\": \"([a-z.]+)\", \"line\": ([0-9]+), \"words\": \\[([^\\]]*)\\]\\}");
 
   @TempDir Path folder;
 
@@ -34,7 +35,9 @@ class RainFileTest {
   /** Dry days of whole years. */
   private static List<String> dry(int from, int to) {
     List<String> rows = new ArrayList<>(List.of("date,rain_mm"));
-    LocalDate.of(from, 1, 1).datesUntil(LocalDate.of(to + 1, 1, 1)).forEach(day -> rows.add(day + ",0"));
+    LocalDate.of(from, 1, 1)
+        .datesUntil(LocalDate.of(to + 1, 1, 1))
+        .forEach(day -> rows.add(day + ",0"));
     return rows;
   }
 
@@ -60,13 +63,17 @@ class RainFileTest {
     for (MatchResult mistake : mistakes) {
       String place = "/" + mistake.group(1) + ":" + mistake.group(2) + ":";
       List<String> words = List.of(mistake.group(3).replace("\"", "").split(", "));
-      if (lines.stream().noneMatch(l -> l.contains(place) && words.stream().allMatch(l::contains))) {
+      if (lines.stream()
+          .noneMatch(l -> l.contains(place) && words.stream().allMatch(l::contains))) {
         untold.add(mistake.group());
       }
     }
     assertThat(mistakes).hasSize(16);
     assertThat(untold).as(String.join("\n", lines)).isEmpty();
-    assertThat(lines).as("nothing is told besides").hasSize(16).allMatch(l -> l.contains("; expected "));
+    assertThat(lines)
+        .as("nothing is told besides")
+        .hasSize(16)
+        .allMatch(l -> l.contains("; expected "));
   }
 
   @Test
@@ -77,7 +84,8 @@ class RainFileTest {
     assertThat(problems(plant("", "")))
         .singleElement()
         .asString()
-        .endsWith("past_rain.csv:1: the columns are swapped; expected \"date,rain_mm\", the date first");
+        .endsWith(
+            "past_rain.csv:1: the columns are swapped; expected \"date,rain_mm\", the date first");
   }
 
   @Test
@@ -95,13 +103,20 @@ class RainFileTest {
   @Test
   void anEmptyFileAndOneOfRubbishAreTold() throws IOException {
     rain("past_rain.csv", List.of("date,rain_mm"));
-    assertThat(problems(plant("", ""))).singleElement().asString().contains(":1: no day follows the head");
+    assertThat(problems(plant("", "")))
+        .singleElement()
+        .asString()
+        .contains(":1: no day follows the head");
     List<String> rubbish = new ArrayList<>();
     for (int i = 0; i < 5000; i++) {
       rubbish.add("x" + i);
     }
     rain("past_rain.csv", rubbish);
-    assertThat(problems(plant("", ""))).hasSize(51).last().asString().contains("4950 more problems are not shown");
+    assertThat(problems(plant("", "")))
+        .hasSize(51)
+        .last()
+        .asString()
+        .contains("4950 more problems are not shown");
   }
 
   @Test
@@ -111,7 +126,8 @@ class RainFileTest {
     rows.set(rows.indexOf("2019-03-02,0"), "2019-03-02,2.53");
     rows.set(rows.indexOf("2020-02-29,0"), "2020-02-29,40");
     rain("past_rain.csv", rows);
-    PastYears past = past(PlantFile.read(plant("wet_threshold: 2 mm", "wet_threshold: 0.1 in")).plant());
+    PastYears past =
+        past(PlantFile.read(plant("wet_threshold: 2 mm", "wet_threshold: 0.1 in")).plant());
     assertThat(past.years()).hasSize(2);
     assertThat(past.years().get(0).wet()).containsExactly(MonthDay.of(3, 1));
     assertThat(past.years().get(1).wet()).containsExactly(MonthDay.of(2, 29));
@@ -149,7 +165,9 @@ class RainFileTest {
     assertThat(problems(file))
         .singleElement()
         .asString()
-        .contains("deliveries.stalk.weather.file: \"other.csv\" cannot be used: there is no such file", "wetter");
+        .contains(
+            "deliveries.stalk.weather.file: \"other.csv\" cannot be used: there is no such file",
+            "wetter");
   }
 
   @Test

@@ -18,7 +18,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ReadingTimeTest {
   private static final String SMALL = PlantFiles.withoutTitles("small.yaml");
 
-  /** Of processor time, so that other work beside the test does not count; most take a tenth of it. */
+  /**
+   * Of processor time, so that other work beside the test does not count; most take a tenth of it.
+   */
   private static final double MOST_S = 10;
 
   private static final int MANY = 1_990;
@@ -37,7 +39,8 @@ class ReadingTimeTest {
     String steps = many(MANY, i -> "      m" + i + ": {rate: 1 t/h, to: m" + (i + 1) + "}\n");
     int end = SMALL.indexOf('\n', SMALL.indexOf("\n    steps:") + 1) + 1;
     String text = SMALL.substring(0, end) + steps + SMALL.substring(end);
-    return text.replace("\nmachines:", "\nmachines:\n" + many(MANY, i -> "  m" + i + ": {kind: press}\n") + "#");
+    return text.replace(
+        "\nmachines:", "\nmachines:\n" + many(MANY, i -> "  m" + i + ": {kind: press}\n") + "#");
   }
 
   static Stream<Arguments> files() {
@@ -51,11 +54,33 @@ class ReadingTimeTest {
         Arguments.of("old line ends", ("plant: " + "x".repeat(99_900) + "\r").repeat(40)),
         Arguments.of("keys", many(49_000, i -> "k" + i + ": 1\n")),
         Arguments.of("a text of many lines", "plant: |\n" + "  xxxx xxx\n".repeat(360_000)),
-        Arguments.of("machines", with("machines:", many(MANY, i -> "  m" + i + ": {kind: prss}\n"))),
-        Arguments.of("campaigns", with("season:", "  - {line: stalk_line, from: 2027-03-01, to: 2027-05-28, shifts: [day]}\n".repeat(MANY))),
-        Arguments.of("options", with("options:", many(195, i -> "  o" + i + ": {with: {products: {p" + i + ": {price: 1 USD/t}}}}\n"))),
-        Arguments.of("options on one name", with("options:", many(195, i -> "  o" + i + ": {with: {products: {p: {price: " + i + " USD/t}}}}\n"))),
-        Arguments.of("jobs", with("resources:", many(MANY, i -> "  r" + i + ": {count: 1, priority: [x" + i + "]}\n"))),
+        Arguments.of(
+            "machines", with("machines:", many(MANY, i -> "  m" + i + ": {kind: prss}\n"))),
+        Arguments.of(
+            "campaigns",
+            with(
+                "season:",
+                "  - {line: stalk_line, from: 2027-03-01, to: 2027-05-28, shifts: [day]}\n"
+                    .repeat(MANY))),
+        Arguments.of(
+            "options",
+            with(
+                "options:",
+                many(
+                    195,
+                    i -> "  o" + i + ": {with: {products: {p" + i + ": {price: 1 USD/t}}}}\n"))),
+        Arguments.of(
+            "options on one name",
+            with(
+                "options:",
+                many(
+                    195,
+                    i -> "  o" + i + ": {with: {products: {p: {price: " + i + " USD/t}}}}\n"))),
+        Arguments.of(
+            "jobs",
+            with(
+                "resources:",
+                many(MANY, i -> "  r" + i + ": {count: 1, priority: [x" + i + "]}\n"))),
         Arguments.of("steps", steps()));
   }
 
@@ -68,7 +93,8 @@ class ReadingTimeTest {
     } catch (ProblemsException e) {
       assertThat(e.lines()).hasSizeLessThanOrEqualTo(1001);
     }
-    assertThat((ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before) / 1e9).isLessThan(MOST_S);
+    assertThat((ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before) / 1e9)
+        .isLessThan(MOST_S);
   }
 
   private static List<String> problems(String text) {
@@ -88,10 +114,18 @@ class ReadingTimeTest {
   @Test
   void moreThanAnyPlantHasIsToldInOneLine() {
     assertThat(problems(with("machines:", many(2_001, i -> "  m" + i + ": {kind: press}\n"))))
-        .containsExactly("p.yaml:22:1 machines: it holds 2007 entries; expected at most 2000, more than any plant has");
-    assertThat(problems(with("options:", many(199, i -> "  o" + i + ": {with: {money: {wage: " + (30 + i) + " USD/h}}}\n"))))
+        .containsExactly(
+            "p.yaml:22:1 machines: it holds 2007 entries; expected at most 2000, more than any plant has");
+    assertThat(
+            problems(
+                with(
+                    "options:",
+                    many(
+                        199,
+                        i -> "  o" + i + ": {with: {money: {wage: " + (30 + i) + " USD/h}}}\n"))))
         .singleElement()
         .asString()
-        .endsWith("it has 201 options and plans; expected at most 200, each of which is a plant to check");
+        .endsWith(
+            "it has 201 options and plans; expected at most 200, each of which is a plant to check");
   }
 }

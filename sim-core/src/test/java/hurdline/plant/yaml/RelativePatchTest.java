@@ -31,20 +31,28 @@ class RelativePatchTest {
         withOptions(
             "  stronger: {with: {machines: {mill: {power: x1.2}}}}",
             "  fewer_chokes: {with: {machines: {saw: {stops: {choke: {every: x2}}}}}}");
-    assertThat(with(file, "stronger").machines()).isEqualTo(set(file, "machines.mill.power", "30 hp").machines());
-    assertThat(with(file, "fewer_chokes").machines()).isEqualTo(set(file, "machines.saw.stops.choke.every", "x2").machines());
+    assertThat(with(file, "stronger").machines())
+        .isEqualTo(set(file, "machines.mill.power", "30 hp").machines());
+    assertThat(with(file, "fewer_chokes").machines())
+        .isEqualTo(set(file, "machines.saw.stops.choke.every", "x2").machines());
   }
 
   @Test
   void anOptionMovesADate() {
-    Edited file = withOptions("  later: {with: {deliveries: {stalk: {fields: {bench: {ready: +2w}}}}}}");
-    assertThat(with(file, "later").deliveries()).isEqualTo(set(file, "deliveries.stalk.fields.bench.ready", "2027-06-24").deliveries());
+    Edited file =
+        withOptions("  later: {with: {deliveries: {stalk: {fields: {bench: {ready: +2w}}}}}}");
+    assertThat(with(file, "later").deliveries())
+        .isEqualTo(set(file, "deliveries.stalk.fields.bench.ready", "2027-06-24").deliveries());
   }
 
   @Test
   void inQuotesItIsAText() {
     Edited file = withOptions("  stronger: {with: {machines: {mill: {power: \"x1.2\"}}}}");
-    assertThat(file.problems()).singleElement().asString().contains("machines.mill.power").contains("x1.2");
+    assertThat(file.problems())
+        .singleElement()
+        .asString()
+        .contains("machines.mill.power")
+        .contains("x1.2");
   }
 
   @Test
@@ -58,12 +66,19 @@ class RelativePatchTest {
   }
 
   private static long lineOf(Edited file, String text) {
-    return 1 + file.text().substring(0, file.text().indexOf(text)).chars().filter(c -> c == '\n').count();
+    return 1
+        + file.text()
+            .substring(0, file.text().indexOf(text))
+            .chars()
+            .filter(c -> c == '\n')
+            .count();
   }
 
   @Test
   void whatThePlantDoesNotHaveIsNotScaled() {
-    Edited file = withOptions("  boxes: {with: {machines: {saw: {rate: x1.2}}, bins: {mill: {holds: x1.2}}}}");
+    Edited file =
+        withOptions(
+            "  boxes: {with: {machines: {saw: {rate: x1.2}}, bins: {mill: {holds: x1.2}}}}");
     assertThat(file.problems()).isNotEmpty();
   }
 
@@ -77,7 +92,9 @@ class RelativePatchTest {
 
   @Test
   void aDateByAFactorIsRefused() {
-    assertThat(withOptions("  later: {with: {deliveries: {stalk: {fields: {bench: {ready: x2}}}}}}").problems())
+    assertThat(
+            withOptions("  later: {with: {deliveries: {stalk: {fields: {bench: {ready: x2}}}}}}")
+                .problems())
         .singleElement()
         .asString()
         .contains("\"x2\" is not a date; expected a date such as");
@@ -91,10 +108,13 @@ class RelativePatchTest {
             "  stronger_too: {with: {machines: {mill: {power: x1.2}}}}");
     Variants variants = file.read().variants();
     ProblemsException refused =
-        Assertions.assertThrows(ProblemsException.class, () -> variants.with(new Change.Named("stronger+stronger_too")));
+        Assertions.assertThrows(
+            ProblemsException.class,
+            () -> variants.with(new Change.Named("stronger+stronger_too")));
     assertThat(refused.lines())
         .singleElement()
         .asString()
-        .contains("option \"stronger\" and option \"stronger_too\" both scale or move it; expected only one of them, or one that sets a value");
+        .contains(
+            "option \"stronger\" and option \"stronger_too\" both scale or move it; expected only one of them, or one that sets a value");
   }
 }

@@ -82,7 +82,8 @@ class ScalingTest {
 
   @Test
   void oneNumberOfADistributionMayBeScaledAlone() {
-    assertThat(sawStops(scaled("machines.saw.stops.choke.every.weibull.shape", "x2")).get(0).every())
+    assertThat(
+            sawStops(scaled("machines.saw.stops.choke.every.weibull.shape", "x2")).get(0).every())
         .isEqualTo(new Weibull(3, 9 * 3600, 600, 3 * 86_400));
   }
 
@@ -124,8 +125,7 @@ class ScalingTest {
         .isEqualTo(
             VARIANTS.with(
                 new Change.Value(
-                    "lines.stalk_line.steps.saw.rate_by_moisture",
-                    "[[10 %, 0.5], [20 %, 0.4]]")));
+                    "lines.stalk_line.steps.saw.rate_by_moisture", "[[10 %, 0.5], [20 %, 0.4]]")));
   }
 
   @Test

@@ -115,7 +115,9 @@ class SchemaTest {
     try (Stream<Path> files = Files.walk(WRONG.getParent())) {
       right =
           files
-              .filter(file -> file.toString().endsWith(".yaml") && !file.toString().contains("/target/"))
+              .filter(
+                  file ->
+                      file.toString().endsWith(".yaml") && !file.toString().contains("/target/"))
               .filter(file -> !file.startsWith(WRONG) || file.endsWith("base_valid.yaml"))
               .toList();
     }
@@ -153,7 +155,8 @@ class SchemaTest {
   /** Lines of the plant file whose mistakes the reader tells. */
   private static Set<Integer> mistakes(String name) {
     Set<Integer> lines = new TreeSet<>();
-    JsonNode expected = new ObjectMapper().readTree(PlantFiles.text("wrong/" + name + ".expect.json"));
+    JsonNode expected =
+        new ObjectMapper().readTree(PlantFiles.text("wrong/" + name + ".expect.json"));
     for (JsonNode mistake : expected.get("errors")) {
       if (mistake.path("file").asString(name + ".yaml").endsWith(".yaml")) {
         lines.add(mistake.get("line").intValue());

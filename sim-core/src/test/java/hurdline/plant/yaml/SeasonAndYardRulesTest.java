@@ -33,6 +33,7 @@ class SeasonAndYardRulesTest {
             "yard.places.shed.cost: a price of ground for a place of which it is not available how much ground it takes;"
                 + " expected \"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
   }
+
   private static final String STALKS =
       "  - {line: stalk_line, from: 2027-01-04, to: 2027-06-11, shifts: [day]}\n"
           + "  - {changeover: 5 d, hands: 6}\n"
@@ -251,7 +252,8 @@ class SeasonAndYardRulesTest {
   @Test
   void cropsThatArePaidAreKnown() {
     Edited.with("crop_prices: {stalk: 145 USD/ton}", "crop_prices: {stalks: 145 USD/ton}")
-        .saysOnly("money.crop_prices.stalks: \"stalks\" is no crop; expected a crop, perhaps \"stalk\"");
+        .saysOnly(
+            "money.crop_prices.stalks: \"stalks\" is no crop; expected a crop, perhaps \"stalk\"");
     Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalks: 12 %}")
         .saysOnly(
             "money.moisture_basis.stalks: \"stalks\" is no crop; expected a crop, perhaps \"stalk\"");

@@ -21,9 +21,18 @@ class SpareScreenTest {
   /** Screens and shares, none where the mill stands still. */
   private static List<String> screens(Edited file) {
     Plant plant = file.plant();
-    Line line = plant.lines().stream().filter(one -> one.name().equals("stalk_line")).findFirst().orElseThrow();
-    Step step = line.steps().stream().filter(one -> one.machine().equals("mill")).findFirst().orElseThrow();
-    Machine mill = plant.machines().stream().filter(one -> one.name().equals("mill")).findFirst().orElseThrow();
+    Line line =
+        plant.lines().stream()
+            .filter(one -> one.name().equals("stalk_line"))
+            .findFirst()
+            .orElseThrow();
+    Step step =
+        line.steps().stream().filter(one -> one.machine().equals("mill")).findFirst().orElseThrow();
+    Machine mill =
+        plant.machines().stream()
+            .filter(one -> one.name().equals("mill"))
+            .findFirst()
+            .orElseThrow();
     return SpareScreen.of(plant, (Machine.HammerMill) mill, step).stream()
         .flatMap(mix -> mix.shares().stream())
         .map(share -> share.screen() + " " + share.share())
@@ -37,12 +46,16 @@ class SpareScreenTest {
 
   @Test
   void theBestPriceComesFirst() {
-    assertThat(screens(byOrders().and("sells: orders, orders", "orders"))).containsExactly("fine 1.0");
+    assertThat(screens(byOrders().and("sells: orders, orders", "orders")))
+        .containsExactly("fine 1.0");
   }
 
   @Test
   void atEqualPricesTheScreenThatStandsFirstIsTaken() {
-    Edited equal = byOrders().and("sells: orders, orders", "orders").and("price: 420 USD/ton", "price: 260 USD/ton");
+    Edited equal =
+        byOrders()
+            .and("sells: orders, orders", "orders")
+            .and("price: 420 USD/ton", "price: 260 USD/ton");
     assertThat(screens(equal)).containsExactly("coarse 1.0");
   }
 
@@ -50,7 +63,9 @@ class SpareScreenTest {
   void whatCostsMoneyToBeRidOfIsNotMadeWithoutAWord() {
     Edited costly = byOrders().and("price: 260 USD/ton", "price: -1 USD/ton");
     assertThat(screens(costly)).isEmpty();
-    assertThat(screens(costly.and("mix: orders", "mix: orders\n        then: coarse"))).containsExactly("coarse 1.0");
-    assertThat(screens(byOrders().and("mix: orders", "mix: orders\n        then: stand-still"))).isEmpty();
+    assertThat(screens(costly.and("mix: orders", "mix: orders\n        then: coarse")))
+        .containsExactly("coarse 1.0");
+    assertThat(screens(byOrders().and("mix: orders", "mix: orders\n        then: stand-still")))
+        .isEmpty();
   }
 }

@@ -141,7 +141,8 @@ class ValuesTest {
     assertThat(fine.orders().get(0).latePerDay()).isEqualTo(250, within(1e-9));
     assertThat(fine.orders().get(0).pricePerKg().getAsDouble()).isEqualTo(430 / TON, within(1e-15));
     assertThat(PLANT.products().get(0).moisture())
-        .isEqualTo(new Product.Moisture(Optional.of(new Basis.At(0.107)), OptionalDouble.of(0.15), 0.3));
+        .isEqualTo(
+            new Product.Moisture(Optional.of(new Basis.At(0.107)), OptionalDouble.of(0.15), 0.3));
     assertThat(fine.moisture()).isEqualTo(Product.Moisture.notSaid());
     assertThat(PLANT.products().get(3).moisture().basis()).contains(new Basis.AsIs());
     assertThat(PLANT.packages().get(1))

@@ -238,7 +238,8 @@ class VariantsTest {
     assertThat(refused(VARIANTS, set("machines.mill.power", "{a: ")))
         .singleElement()
         .asString()
-        .startsWith("p.yaml machines.mill.power: \"{a:\": the brace \"{\" that opens here is not closed");
+        .startsWith(
+            "p.yaml machines.mill.power: \"{a:\": the brace \"{\" that opens here is not closed");
     assertThat(refused(VARIANTS, set("machines.mill.power", "")))
         .containsExactly(
             "p.yaml machines.mill.power: no value is given; expected a value such as"

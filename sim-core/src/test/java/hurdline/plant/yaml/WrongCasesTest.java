@@ -58,14 +58,19 @@ class WrongCasesTest {
   void theNearestWordIsDataToo(String name) {
     for (LocatedProblem problem : located(name)) {
       Matcher perhaps = Pattern.compile("perhaps \"([^\"]*)\"$").matcher(problem.expected());
-      assertThat(problem.nearest()).as(problem.text()).isEqualTo(perhaps.find() ? perhaps.group(1) : "");
+      assertThat(problem.nearest())
+          .as(problem.text())
+          .isEqualTo(perhaps.find() ? perhaps.group(1) : "");
       assertThat(problem.severity()).isEqualTo(LocatedProblem.Severity.PROBLEM);
     }
   }
 
   @Test
   void someOfThemHaveANearestWord() {
-    assertThat(wrong().stream().flatMap(name -> located(name).stream()).filter(problem -> !problem.nearest().isEmpty()))
+    assertThat(
+            wrong().stream()
+                .flatMap(name -> located(name).stream())
+                .filter(problem -> !problem.nearest().isEmpty()))
         .hasSizeGreaterThan(10);
   }
 

@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Slips of the fingers in a plant file are told at their place, in words that need no knowledge of YAML. */
+/**
+ * Slips of the fingers in a plant file are told at their place, in words that need no knowledge of
+ * YAML.
+ */
 class YamlSlipsTest {
   private static final String SMALL = PlantFiles.withoutTitles("small.yaml");
 
@@ -19,7 +22,11 @@ class YamlSlipsTest {
   }
 
   private static String unescaped(String text) {
-    return text.replace("\\n", "\n").replace("\\t", "\t").replace("_", "\u00a0").replace("OPEN", "[").replace("~", "_");
+    return text.replace("\\n", "\n")
+        .replace("\\t", "\t")
+        .replace("_", "\u00a0")
+        .replace("OPEN", "[")
+        .replace("~", "_");
   }
 
   /** In the texts: an underscore is a non-breaking space, a tilde an underscore. */
@@ -94,7 +101,10 @@ class YamlSlipsTest {
 
   @Test
   void whereThereIsNoShiftThatIsToldOnce() {
-    assertThat(problems("    day: {days: [Mon, Tue, Wed, Thu, Fri], from: \"07:00\", to: \"15:30\", rests: OPEN{at: \"11:00\", lasts: 30 min}]}", "    {}"))
+    assertThat(
+            problems(
+                "    day: {days: [Mon, Tue, Wed, Thu, Fri], from: \"07:00\", to: \"15:30\", rests: OPEN{at: \"11:00\", lasts: 30 min}]}",
+                "    {}"))
         .containsExactly(
             "p.yaml:13:3 calendar.shifts: there is no shift, so nothing would ever work; expected at least one, such as \"day: {from:"
                 + " \"06:00\", to: \"14:30\"}\"");
@@ -111,15 +121,21 @@ class YamlSlipsTest {
         "exponent: 0.75|exponent: 9e9|machines.mill.grinding.exponent: \"9e9\" is too large; expected a bare number, at least 0, up to 1000000",
       })
   void whatNoPlantHasIsRefused(String old, String now, String said) {
-    assertThat(new Edited(SMALL.replace(old, now)).problems()).singleElement().asString().endsWith(said);
-    String cents = "wage: 900000000000000 USD/h"; // in the smallest of currencies that may well be a wage bill
+    assertThat(new Edited(SMALL.replace(old, now)).problems())
+        .singleElement()
+        .asString()
+        .endsWith(said);
+    String cents =
+        "wage: 900000000000000 USD/h"; // in the smallest of currencies that may well be a wage bill
     assertThat(new Edited(SMALL.replace("wage: 24 USD/h", cents)).problems()).isEmpty();
   }
 
   @Test
   void aCampaignInWhichNoShiftStartsIsWarnedOf() {
-    String weekend = SMALL.replace("from: 2027-03-01, to: 2027-05-28", "from: 2027-03-06, to: 2027-03-07");
-    assertThat(new Edited(weekend).read().warnings()).extracting(LocatedProblem::text)
+    String weekend =
+        SMALL.replace("from: 2027-03-01, to: 2027-05-28", "from: 2027-03-06, to: 2027-03-07");
+    assertThat(new Edited(weekend).read().warnings())
+        .extracting(LocatedProblem::text)
         .contains(
             "p.yaml:66:5 season.0: none of its shifts starts from 2027-03-06 to 2027-03-07; the line will not work; check dates, days of"
                 + " the week and closed days");

@@ -28,7 +28,9 @@ class CrewingTest {
 
   @Test
   void aRestIsPaid() {
-    Figures.of(TestPlant.twoLines().with("calendar.shifts.day.rests", "[{at: \"09:00\", lasts: 30 min}]"))
+    Figures.of(
+            TestPlant.twoLines()
+                .with("calendar.shifts.day.rests", "[{at: \"09:00\", lasts: 30 min}]"))
         .give("crew.stalk_line.labor_hours", 4 * 3 * 8);
   }
 
@@ -42,11 +44,15 @@ class CrewingTest {
         .give("money.wages", 10 * (96 + 24 + 48 + 0.5 * (36 + 2)));
   }
 
-  /** Monday's shift of four hands; those of Tuesday and Wednesday are worked, see {@code RosteringTest}. */
+  /**
+   * Monday's shift of four hands; those of Tuesday and Wednesday are worked, see {@code
+   * RosteringTest}.
+   */
   @Test
   void whoIsSentHomeIsNotPaid() {
     Figures.of(
-            loads("yard.on_hand.stalk", "8 bales").with("season.0.send_home", "{below: 10 bales, back_at: 20 bales}"))
+            loads("yard.on_hand.stalk", "8 bales")
+                .with("season.0.send_home", "{below: 10 bales, back_at: 20 bales}"))
         .give("crew.stalk_line.sent_home", 4 * 8)
         .give("crew.stalk_line.labor_hours", 4 * 2 * 8);
   }
@@ -62,7 +68,9 @@ class CrewingTest {
 
   private static TestPlant loads(String path, String value) {
     return TestPlant.twoLines()
-        .with("deliveries", "{stalk: {loads: {every: 25 h, bales: 12, from: 2027-03-01, to: 2027-03-03}}}")
+        .with(
+            "deliveries",
+            "{stalk: {loads: {every: 25 h, bales: 12, from: 2027-03-01, to: 2027-03-03}}}")
         .with(path, value);
   }
 }

@@ -10,17 +10,31 @@ import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Every event that a plant may expect has a number of its own, and the words by which a message about a standing clock names it. */
+/**
+ * Every event that a plant may expect has a number of its own, and the words by which a message
+ * about a standing clock names it.
+ */
 class EventSlotsTest {
   @ParameterizedTest
-  @ValueSource(strings = {"sweetgum-bend", "stalk", "exact/mill_orders", "exact/two_spouts", "exact/stops_in_turn"})
+  @ValueSource(
+      strings = {
+        "sweetgum-bend",
+        "stalk",
+        "exact/mill_orders",
+        "exact/two_spouts",
+        "exact/stops_in_turn"
+      })
   void everySlotIsNamedByWhatItStandsFor(String plant) {
-    CompiledLines layout = CompiledLines.of(PlantFile.read(Path.of("../line-configs", plant + ".yaml")).plant());
+    CompiledLines layout =
+        CompiledLines.of(PlantFile.read(Path.of("../line-configs", plant + ".yaml")).plant());
     EventSlots slots = new EventSlots(layout);
     Set<Integer> told = new TreeSet<>();
     for (int h = 0; h < layout.heads; h++) {
       int bin = layout.headBin[h];
-      String at = bin >= 0 ? layout.naming.bins.name(bin) : layout.machine[layout.stretch[h].machine[0]].name();
+      String at =
+          bin >= 0
+              ? layout.naming.bins.name(bin)
+              : layout.machine[layout.stretch[h].machine[0]].name();
       named(layout, slots, slots.lotEnd + h, "the end of a lot at " + at, told);
     }
     for (int b = 0; b < layout.bins; b++) {
@@ -48,7 +62,8 @@ class EventSlotsTest {
     assertThat(told).as("all of them").hasSize(slots.count);
   }
 
-  private static void named(CompiledLines layout, EventSlots slots, int slot, String words, Set<Integer> told) {
+  private static void named(
+      CompiledLines layout, EventSlots slots, int slot, String words, Set<Integer> told) {
     if (slot >= 0) {
       assertThat(told.add(slot)).as(words + " has a number of its own").isTrue();
       assertThat(slots.name(layout, slot)).isEqualTo(words);

@@ -5,8 +5,8 @@ import hurdline.simulation.TestPlant;
 import org.junit.jupiter.api.Test;
 
 /**
- * Who has the building when, by hand. A bin's draw in hours of its own is in {@code NightPressTest}, a changeover past
- * closed days in {@code exact/changeover_late}.
+ * Who has the building when, by hand. A bin's draw in hours of its own is in {@code
+ * NightPressTest}, a changeover past closed days in {@code exact/changeover_late}.
  */
 class RosteringTest {
 
@@ -23,7 +23,10 @@ class RosteringTest {
         .give("season.cotton_line.left_over", 100 - 48);
   }
 
-  /** Twelve days: three of the stalk, one of the changeover, five of the cotton with a weekend in them, three of nobody. */
+  /**
+   * Twelve days: three of the stalk, one of the changeover, five of the cotton with a weekend in
+   * them, three of nobody.
+   */
   @Test
   void aMachineIsInUseFromTheFirstToTheLastMidnightOfItsCampaigns() {
     Figures.of(TestPlant.twoLines())
@@ -38,7 +41,10 @@ class RosteringTest {
         .give("machine.gin.hours.unused", 6 * 24);
   }
 
-  /** Twenty bales are 5 h of work: the line's hours end at 11:00, its machines are given up at 14:00 with the shift. */
+  /**
+   * Twenty bales are 5 h of work: the line's hours end at 11:00, its machines are given up at 14:00
+   * with the shift.
+   */
   @Test
   void aCampaignEndsWhenItsCropIsThroughAndKeepsItsMachinesToTheEndOfTheShift() {
     Figures.of(TestPlant.twoLines().with("yard.on_hand.stalk", "20 bales"))
@@ -56,7 +62,9 @@ class RosteringTest {
   /** Half an hour at nine is nobody's, eight times an hour and a half in six days. */
   @Test
   void aRestIsNotAmongTheHours() {
-    Figures.of(TestPlant.twoLines().with("calendar.shifts.day.rests", "[{at: \"09:00\", lasts: 30 min}]"))
+    Figures.of(
+            TestPlant.twoLines()
+                .with("calendar.shifts.day.rests", "[{at: \"09:00\", lasts: 30 min}]"))
         .give("line.stalk_line.hours.scheduled", 3 * 7.5)
         .give("mass.stalk.fed", 3 * 15)
         .give("machine.feeder.hours.uncrewed", 3 * 16.5);
@@ -71,8 +79,8 @@ class RosteringTest {
   }
 
   /**
-   * Monday 8 bales, below 10 with more to come: home. Tuesday 8 + 12 = 20: back, 10 t in 5 h. Wednesday 12: 6 t in 3 h, and
-   * the crew stays, for more may come until midnight.
+   * Monday 8 bales, below 10 with more to come: home. Tuesday 8 + 12 = 20: back, 10 t in 5 h.
+   * Wednesday 12: 6 t in 3 h, and the crew stays, for more may come until midnight.
    */
   @Test
   void aCrewIsSentHomeBelowOneLevelAndBackFromAnother() {
@@ -84,7 +92,10 @@ class RosteringTest {
         .give("season.stalk_line.left_over", 0);
   }
 
-  /** The control: 8 + 11 = 19 do not bring it back on Tuesday; Wednesday's 30 do, and 15 t take 7.5 h. */
+  /**
+   * The control: 8 + 11 = 19 do not bring it back on Tuesday; Wednesday's 30 do, and 15 t take 7.5
+   * h.
+   */
   @Test
   void aBaleLessKeepsItAtHomeForAnotherDay() {
     Figures.of(sentHome(11)).give("mass.stalk.fed", 15).give("line.stalk_line.hours.scheduled", 8);
@@ -94,6 +105,10 @@ class RosteringTest {
     return TestPlant.twoLines()
         .with("yard.on_hand.stalk", "8 bales")
         .with("season.0.send_home", "{below: 10 bales, back_at: 20 bales}")
-        .with("deliveries", "{stalk: {loads: {every: 25 h, bales: " + load + ", from: 2027-03-01, to: 2027-03-03}}}");
+        .with(
+            "deliveries",
+            "{stalk: {loads: {every: 25 h, bales: "
+                + load
+                + ", from: 2027-03-01, to: 2027-03-03}}}");
   }
 }

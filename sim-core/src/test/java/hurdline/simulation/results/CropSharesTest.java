@@ -7,7 +7,10 @@ import hurdline.simulation.Figures;
 import hurdline.simulation.TestPlant;
 import org.junit.jupiter.api.Test;
 
-/** How two crops shared a saw and a building, by hand; more of one press by night is in {@code NightPressTest}. */
+/**
+ * How two crops shared a saw and a building, by hand; more of one press by night is in {@code
+ * NightPressTest}.
+ */
 class CropSharesTest {
 
   @Test
@@ -36,12 +39,17 @@ class CropSharesTest {
         .give("building.hours.unused", 3 * 24);
   }
 
-  /** A belt goes every 5 h of running for one: at 5 and 11 h of the first 24, and so on, four times, the last over at 24 h. */
+  /**
+   * A belt goes every 5 h of running for one: at 5 and 11 h of the first 24, and so on, four times,
+   * the last over at 24 h.
+   */
   @Test
   void ratiosAreOfPlannedHours() {
     Figures.of(
             TestPlant.twoLines()
-                .with("season", "[{line: stalk_line, from: 2027-03-01, to: 2027-03-03, shifts: [day]}]")
+                .with(
+                    "season",
+                    "[{line: stalk_line, from: 2027-03-01, to: 2027-03-03, shifts: [day]}]")
                 .with("machines.saw.stops", "{belt: {every: 5 h, counted: running, lasts: 1 h}}"))
         .give("machine.saw.hours.down", 4)
         .give("machine.saw.kpi.availability", 20 / 24.0)
@@ -52,7 +60,10 @@ class CropSharesTest {
         .give("machine.feeder.kpi.utilization_efficiency", 1);
   }
 
-  /** [week][2 · (machine · crops + crop)]; machines and crops by name: feeder, gin, saw and cotton, stalk. */
+  /**
+   * [week][2 · (machine · crops + crop)]; machines and crops by name: feeder, gin, saw and cotton,
+   * stalk.
+   */
   @Test
   void weeksHaveTheHoursAndTonnesOfEachCrop() {
     double[][] strips = TestPlant.twoLines().outcome().shared().strips();
@@ -74,6 +85,7 @@ class CropSharesTest {
         .give("season.cotton_line.finished", 1)
         .give("season.stalk_line.finished", 0)
         .give("season.finished", 0);
-    Figures.of(TestPlant.twoLines().with("yard.on_hand", "{stalk: 96 bales, cotton: 48 bales}")).give("season.finished", 1);
+    Figures.of(TestPlant.twoLines().with("yard.on_hand", "{stalk: 96 bales, cotton: 48 bales}"))
+        .give("season.finished", 1);
   }
 }

@@ -5,7 +5,8 @@ import hurdline.simulation.TestPlant;
 import org.junit.jupiter.api.Test;
 
 /**
- * What is earned and paid, by hand: 48 t of stalk give 28.8 t of tow and 19.2 t of hurds, 24 t of cotton as much lint.
+ * What is earned and paid, by hand: 48 t of stalk give 28.8 t of tow and 19.2 t of hurds, 24 t of
+ * cotton as much lint.
  */
 class MoneyResultTest {
 
@@ -13,11 +14,17 @@ class MoneyResultTest {
   private static TestPlant priced() {
     return TestPlant.twoLines()
         .with("yard.on_hand.stalk", "90 bales")
-        .with("deliveries", "{stalk: {loads: {every: 25 h, bales: 10, from: 2027-03-01, to: 2027-03-03}}}")
+        .with(
+            "deliveries",
+            "{stalk: {loads: {every: 25 h, bales: 10, from: 2027-03-01, to: 2027-03-03}}}")
         .with("packages", "{sack: {mass: 500 kg, change: 0 min, cost: 2 USD}}")
         .with("products.tow.package", "sack")
-        .with("products.lint.orders", "[{mass: 10 t, due: 2027-03-05, late_penalty: 20 USD/d, price: 1200 USD/t}]")
-        .with("machines.saw.stops", "{belt: {every: 10 h, counted: crewed, lasts: 0 min, cost: 100 USD}}")
+        .with(
+            "products.lint.orders",
+            "[{mass: 10 t, due: 2027-03-05, late_penalty: 20 USD/d, price: 1200 USD/t}]")
+        .with(
+            "machines.saw.stops",
+            "{belt: {every: 10 h, counted: crewed, lasts: 0 min, cost: 100 USD}}")
         .with("money.electricity", "{energy: 0.2 USD/kWh, demand: 10 USD/kW/month}")
         .with("money.overhead", "24 USD/d")
         .with("money.crop_prices", "{stalk: 50 USD/t}");
@@ -36,10 +43,15 @@ class MoneyResultTest {
 
   @Test
   void cropIsPaidAsItComesInAndStockCountsAtItsPrice() {
-    Figures.of(priced()).give("money.crop_cost", 10 * 50).give("money.stock_change", (14 - 90) * 0.5 * 50);
+    Figures.of(priced())
+        .give("money.crop_cost", 10 * 50)
+        .give("money.stock_change", (14 - 90) * 0.5 * 50);
   }
 
-  /** While up they draw 10 kW and 40 kW for 24 h, then 20 kW and 40 kW; the saw's count goes on from line to line. */
+  /**
+   * While up they draw 10 kW and 40 kW for 24 h, then 20 kW and 40 kW; the saw's count goes on from
+   * line to line.
+   */
   @Test
   void electricityPackagesStopsAndOverheadAreByHours() {
     Figures.of(priced())
@@ -53,13 +65,17 @@ class MoneyResultTest {
   @Test
   void theMarginIsWhatAllThatLeaves() {
     Figures.of(priced())
-        .give("money.stalk_line.margin", 28.8 * 400 + 19.2 * 100 - 1_900 - 500 - 10 * (96 + 24) - 114 - 200)
+        .give(
+            "money.stalk_line.margin",
+            28.8 * 400 + 19.2 * 100 - 1_900 - 500 - 10 * (96 + 24) - 114 - 200)
         .give("money.stalk_line.margin_per_tonne", 9_526 / 48.0)
         .give("money.cotton_line.margin", 26_000 - 10 * 48 - 200 - 60)
         .give("money.margin", 9_526 + 25_260 - 1_128 - 288);
   }
 
-  /** 12 USD a day for 12 days and 5 USD for each of 48 t; the owner has the power and the building. */
+  /**
+   * 12 USD a day for 12 days and 5 USD for each of 48 t; the owner has the power and the building.
+   */
   @Test
   void aTenantPaysRentOutOfTheMarginOfItsLine() {
     Figures.of(priced().with("money.rent", "{line: stalk_line, fixed: 12 USD/d, fed: 5 USD/t}"))
@@ -80,7 +96,10 @@ class MoneyResultTest {
         .give("money.cotton_line.packages", 210 * 24 / 52.8);
   }
 
-  /** One load, once both campaigns are over: nothing was fed, so each of the two lines of the crop pays half. */
+  /**
+   * One load, once both campaigns are over: nothing was fed, so each of the two lines of the crop
+   * pays half.
+   */
   @Test
   void aCropThatNobodyFedIsPaidByItsLinesInEqualParts() {
     Figures.of(

@@ -10,7 +10,10 @@ import hurdline.random.RandomStreams;
 import hurdline.simulation.YardTexts;
 import org.junit.jupiter.api.Test;
 
-/** What a bale is made of: each share times max(0, 1 + s·z), z standard normal, then all over their sum. */
+/**
+ * What a bale is made of: each share times max(0, 1 + s·z), z standard normal, then all over their
+ * sum.
+ */
 class BaleDrawsTest {
   private static final int STALK = 1;
   private static final int FIBER = 0;
@@ -20,7 +23,9 @@ class BaleDrawsTest {
 
   private YardPlan plan(String spread) {
     String text = YardTexts.march(1, "yard: {places: {row: {holds: 10 bales}}}\n");
-    return YardPlan.of(PlantFile.of("test", text.replace("composition_cv: 5 %", "composition_cv: " + spread)).plant());
+    return YardPlan.of(
+        PlantFile.of("test", text.replace("composition_cv: 5 %", "composition_cv: " + spread))
+            .plant());
   }
 
   private BaleDraws draws(YardPlan plan) {

@@ -12,7 +12,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class BaleHeapTest {
 
-  /** Against a plain list that is searched; the parameter is how often a bale comes out of its order. */
+  /**
+   * Against a plain list that is searched; the parameter is how often a bale comes out of its
+   * order.
+   */
   @ParameterizedTest
   @ValueSource(doubles = {0, 0.01, 0.5, 1})
   void theNextBaleIsTheFirstOfAPlainList(double outOfOrder) {
@@ -21,7 +24,8 @@ class BaleHeapTest {
     BaleHeap heap = new BaleHeap(bales);
     List<Integer> plain = new ArrayList<>();
     Comparator<Integer> order =
-        Comparator.<Integer>comparingDouble(b -> bales.pickKey[b]).thenComparingInt(b -> bales.turn[b]);
+        Comparator.<Integer>comparingDouble(b -> bales.pickKey[b])
+            .thenComparingInt(b -> bales.turn[b]);
     int taken = 0;
     for (int turn = 0; turn < 20_000; turn++) {
       boolean filling = turn / 500 % 2 == 0; // so that it runs empty now and then

@@ -33,7 +33,8 @@ class BalingTest {
   private static Plant plant(String from, String to, String closed, String stalk) {
     String rest =
         "yard: {places: {barn: {holds: 9000 bales}}}\ndeliveries:\n  stalk:\n"
-            + "    trucks: {count: 1, bales: 10, drive: 1 h}\n" + stalk;
+            + "    trucks: {count: 1, bales: 10, drive: 1 h}\n"
+            + stalk;
     return PlantFile.of("test", YardTexts.plant(from, to, closed, rest)).plant();
   }
 
@@ -47,7 +48,9 @@ class BalingTest {
   /** Instants of all bales of a field, in hours. */
   private static List<Double> bales(Baling baling, int field, Bales bales, List<Double> massesKg) {
     List<Double> hours = new ArrayList<>();
-    for (double atS = baling.nextS(field); atS < Double.POSITIVE_INFINITY; atS = baling.nextS(field)) {
+    for (double atS = baling.nextS(field);
+        atS < Double.POSITIVE_INFINITY;
+        atS = baling.nextS(field)) {
       hours.add(atS / 3600);
       massesKg.add(bales.massKg[baling.make(field, bales, atS)]);
     }
@@ -57,7 +60,10 @@ class BalingTest {
   @Test
   void balesComeAtEvenDistancesOverTheReceivingHoursAndTheLastIsCut() {
     Plant plant =
-        plant("2027-03-01", "2027-03-31", "[2027-03-02]",
+        plant(
+            "2027-03-01",
+            "2027-03-31",
+            "[2027-03-02]",
             """
                 hours: {from: "08:00", to: "18:00", days: [Mon, Tue, Thu]}
                 fields: {bench: {area: 1 ha, yield: 6.1 t/ha, ready: 2027-03-01, baling: 5 bales/d}}
@@ -68,7 +74,8 @@ class BalingTest {
     List<Double> hours = bales(baling, 0, new Bales(2), masses);
     // a closed day stops the gate, not the baler; Wednesday is none of its days
     assertThat(hours)
-        .containsExactly(10.0, 12.0, 14.0, 16.0, 18.0, 34.0, 36.0, 38.0, 40.0, 42.0, 82.0, 84.0, 86.0);
+        .containsExactly(
+            10.0, 12.0, 14.0, 16.0, 18.0, 34.0, 36.0, 38.0, 40.0, 42.0, 82.0, 84.0, 86.0);
     assertThat(masses.get(12)).isCloseTo(100, within(1e-6));
     assertThat(masses.stream().mapToDouble(kg -> kg).sum()).isCloseTo(6100, within(1e-9));
     assertThat(baling.done(0)).isTrue();
@@ -79,7 +86,10 @@ class BalingTest {
   @Test
   void aCropThatFillsItsBalesExactlyLeavesNoCrumb() {
     Plant plant =
-        plant("2027-03-01", "2027-03-31", "[]",
+        plant(
+            "2027-03-01",
+            "2027-03-31",
+            "[]",
             """
                 hours: {from: "08:00", to: "18:00"}
                 fields: {bench: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-01, baling: 60 bales/d}}
@@ -92,16 +102,21 @@ class BalingTest {
   @Test
   void theReadyDayIsRoundedAwayFromZeroAndNotBeforeTheHorizon() {
     Plant plant =
-        plant("2027-03-01", "2027-03-31", "[]",
+        plant(
+            "2027-03-01",
+            "2027-03-31",
+            "[]",
             """
                 hours: {from: "08:00", to: "18:00"}
                 fields: {bench: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-06, ready_sd: 4 d, baling: 60 bales/d}}
             """);
     int moved = 0;
     for (int replication = 1; replication <= 200; replication++) {
-      double late = 4 * new RandomStreams(7).of(replication, "field.stalk.bench.readiness").nextNormal();
+      double late =
+          4 * new RandomStreams(7).of(replication, "field.stalk.bench.readiness").nextNormal();
       int day = baling(plant, replication).readyDay(0);
-      long rounded = late < 0 ? -Math.round(-late) : Math.round(late); // Math.round takes a positive half up
+      long rounded =
+          late < 0 ? -Math.round(-late) : Math.round(late); // Math.round takes a positive half up
       assertThat(day).isEqualTo((int) Math.max(0, 5 + rounded));
       moved += day == 0 ? 1 : 0;
     }
@@ -111,7 +126,10 @@ class BalingTest {
   @Test
   void theSeasonFactorIsOneForAllFields() {
     Plant plant =
-        plant("2027-03-01", "2027-03-31", "[]",
+        plant(
+            "2027-03-01",
+            "2027-03-31",
+            "[]",
             """
                 hours: {from: "08:00", to: "18:00"}
                 yield_factor: {uniform: {low: 50 %, high: 150 %}}
@@ -133,14 +151,18 @@ class BalingTest {
   private static List<String> baledOn(Baling baling, String... fields) {
     Bales bales = new Bales(2);
     Map<String, int[]> days = new LinkedHashMap<>();
-    for (int field = earliest(baling, fields.length); field >= 0; field = earliest(baling, fields.length)) {
+    for (int field = earliest(baling, fields.length);
+        field >= 0;
+        field = earliest(baling, fields.length)) {
       double atS = baling.nextS(field);
       int day = 1 + (int) (atS / 86_400);
       days.computeIfAbsent(fields[field], none -> new int[] {day, 0})[1] = day;
       baling.make(field, bales, atS);
       assertThat(baling.goesOnTo(field) == field || baling.done(field)).isTrue();
     }
-    return days.entrySet().stream().map(each -> each.getKey() + " " + Arrays.toString(each.getValue())).toList();
+    return days.entrySet().stream()
+        .map(each -> each.getKey() + " " + Arrays.toString(each.getValue()))
+        .toList();
   }
 
   private static int earliest(Baling baling, int fields) {
@@ -152,7 +174,10 @@ class BalingTest {
   }
 
   private static Plant withBalers(String balers) {
-    return plant("2027-03-01", "2027-03-31", "[]",
+    return plant(
+        "2027-03-01",
+        "2027-03-31",
+        "[]",
         """
             hours: {from: "08:00", to: "18:00"}
             %s
@@ -162,7 +187,8 @@ class BalingTest {
               c_early: {area: 1 ha, yield: 7.5 t/ha, ready: 2027-03-02, baling: 5 bales/d}
               d_bare: {area: 1 ha, yield: 0 t/ha, ready: 2027-03-01, baling: 5 bales/d}
               e_late: {area: 1 ha, yield: 2.5 t/ha, ready: 2027-03-20, baling: 5 bales/d}
-        """.formatted(balers));
+        """
+            .formatted(balers));
   }
 
   @Test
@@ -182,13 +208,17 @@ class BalingTest {
     Baling baling = baling(withBalers("balers: 1"), 1);
     assertThat(baling.add(3, 5_000)).as("the one baler is bound for another").isFalse();
     assertThat(baledOn(baling, "a", "b", "c_early", "d_bare", "e_late"))
-        .containsExactly("c_early [2, 4]", "d_bare [5, 6]", "a [7, 10]", "b [11, 12]", "e_late [20, 20]");
+        .containsExactly(
+            "c_early [2, 4]", "d_bare [5, 6]", "a [7, 10]", "b [11, 12]", "e_late [20, 20]");
   }
 
   @Test
   void fieldsComeInTurnByTheirReadyDayThenByName() {
     Plant plant =
-        plant("2027-03-01", "2027-03-31", "[]",
+        plant(
+            "2027-03-01",
+            "2027-03-31",
+            "[]",
             """
                 hours: {from: "08:00", to: "18:00"}
                 fields:
@@ -197,7 +227,8 @@ class BalingTest {
                   a: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-05, baling: 600 bales/d}
             """);
     Baling baling = baling(plant, 1);
-    assertThat(new int[] {baling.inTurn(0), baling.inTurn(1), baling.inTurn(2)}).containsExactly(2, 0, 1);
+    assertThat(new int[] {baling.inTurn(0), baling.inTurn(1), baling.inTurn(2)})
+        .containsExactly(2, 0, 1);
   }
 
   @Test
@@ -207,12 +238,16 @@ class BalingTest {
     DryDays dry = new DryDays(FIRST, 4000);
     dry.draw(new Delivery.WetChain(0.3, 0.5, 0), new RandomStreams(9).of(1, "weather"));
     for (int day = 2; day < 4000; day++) {
-      assertThat(days.baling(day)).isEqualTo(dry.baling(day) && dry.baling(day - 1) && dry.baling(day - 2));
+      assertThat(days.baling(day))
+          .isEqualTo(dry.baling(day) && dry.baling(day - 1) && dry.baling(day - 2));
     }
     assertThat(days.baling(0)).as("days before the horizon were dry").isEqualTo(dry.baling(0));
   }
 
-  /** 40,000 days: wet ones and wet ones after wet ones within 6 standard errors of a chain that mixes so; < 1e-8 false alarms. */
+  /**
+   * 40,000 days: wet ones and wet ones after wet ones within 6 standard errors of a chain that
+   * mixes so; < 1e-8 false alarms.
+   */
   @Test
   void theLongRunShareOfWetDaysIsThatOfTheFile() {
     int n = 40_000;
@@ -252,25 +287,35 @@ class BalingTest {
     MonthDay last = MonthDay.of(2, 28);
     MonthDay leap = MonthDay.of(2, 29);
     DryDays days = new DryDays(LocalDate.of(2028, 2, 27), 4); // 27, 28, 29 February, 1 March
-    days.draw(new Delivery.PastYears(List.of(year(2021, last)), 0), new RandomStreams(1).of(1, "weather"));
+    days.draw(
+        new Delivery.PastYears(List.of(year(2021, last)), 0),
+        new RandomStreams(1).of(1, "weather"));
     assertThat(List.of(days.baling(0), days.baling(1), days.baling(2), days.baling(3)))
         .containsExactly(true, false, false, true);
-    days.draw(new Delivery.PastYears(List.of(year(2020, leap)), 0), new RandomStreams(1).of(1, "weather"));
+    days.draw(
+        new Delivery.PastYears(List.of(year(2020, leap)), 0),
+        new RandomStreams(1).of(1, "weather"));
     assertThat(List.of(days.baling(0), days.baling(1), days.baling(2), days.baling(3)))
         .containsExactly(true, true, false, true);
     DryDays common = new DryDays(LocalDate.of(2027, 2, 28), 2);
-    common.draw(new Delivery.PastYears(List.of(year(2020, leap)), 0), new RandomStreams(1).of(1, "weather"));
+    common.draw(
+        new Delivery.PastYears(List.of(year(2020, leap)), 0),
+        new RandomStreams(1).of(1, "weather"));
     assertThat(common.baling(0) && common.baling(1)).isTrue();
   }
 
-  /** One dry and one wet year: over 40 seasons both crops are baled or neither, and either happens; < 1e-11 false alarms. */
+  /**
+   * One dry and one wet year: over 40 seasons both crops are baled or neither, and either happens;
+   * < 1e-11 false alarms.
+   */
   @Test
   void cropsOfOnePlantMeetTheSamePastYear(@TempDir Path folder) throws IOException {
     String one = Files.readString(Path.of("../line-configs/exact/past_rain.yaml"));
     String crop = "  stalk:\n    bale: {mass: 500 kg}\n    composition: {fiber: 100 %}\n";
     String from = one.substring(one.indexOf("  stalk:\n    fields:"), one.indexOf("\nmoney:"));
     String both =
-        one.replace(crop, crop + crop.replace("stalk", "kenaf")).replace(from, from + from.replace("stalk", "kenaf"));
+        one.replace(crop, crop + crop.replace("stalk", "kenaf"))
+            .replace(from, from + from.replace("stalk", "kenaf"));
     StringBuilder rain = new StringBuilder("date,rain_mm\n");
     LocalDate.of(2019, 1, 1)
         .datesUntil(LocalDate.of(2021, 1, 1))
@@ -292,7 +337,8 @@ class BalingTest {
   void eachCalendarYearOfTheHorizonDrawsAYearOfItsOwn() {
     DryDays days = new DryDays(LocalDate.of(2027, 12, 31), 2);
     Delivery.PastYears past =
-        new Delivery.PastYears(List.of(year(2021), year(2022, MonthDay.of(12, 31), MonthDay.of(1, 1))), 0);
+        new Delivery.PastYears(
+            List.of(year(2021), year(2022, MonthDay.of(12, 31), MonthDay.of(1, 1))), 0);
     int n = 9000;
     int[] seen = new int[4];
     for (int replication = 1; replication <= n; replication++) {

@@ -49,9 +49,10 @@ class CarriedOverStockTest {
   }
 
   /**
-   * Loads of ten bales come at 9, 10, 11 and 12; two tonnes an hour, four bales, are fed from six to two. The first year
-   * begins at 9 and feeds 20 bales, all later ones 32, so that 20, 28, 36, 44 are left; at 20 USD/t and 500 kg a bale 40 bales
-   * cost 400 USD, and stock is worth what it gained.
+   * Loads of ten bales come at 9, 10, 11 and 12; two tonnes an hour, four bales, are fed from six
+   * to two. The first year begins at 9 and feeds 20 bales, all later ones 32, so that 20, 28, 36,
+   * 44 are left; at 20 USD/t and 500 kg a bale 40 bales cost 400 USD, and stock is worth what it
+   * gained.
    */
   @Test
   void cropPilesUpByWhatIsNotFed() {
@@ -66,13 +67,18 @@ class CarriedOverStockTest {
     assertThat(told(years, "intake.stalk.fed")).containsExactly(20.0, 32.0, 32.0, 32.0);
     assertThat(told(years, "intake.stalk.weighed_in")).containsExactly(40.0, 40.0, 40.0, 40.0);
     assertThat(told(years, "intake.stalk.on_hand_at_start")).containsExactly(0.0, 20.0, 28.0, 36.0);
-    assertThat(told(years, "money.crop_cost")).allSatisfy(paid -> assertThat(paid).isCloseTo(400, within(1e-6)));
+    assertThat(told(years, "money.crop_cost"))
+        .allSatisfy(paid -> assertThat(paid).isCloseTo(400, within(1e-6)));
     List<Double> stock = told(years, "money.stock_change");
     assertThat(stock.get(0)).isCloseTo(200, within(1e-6));
-    assertThat(stock.subList(1, 4)).allSatisfy(gained -> assertThat(gained).isCloseTo(80, within(1e-6)));
+    assertThat(stock.subList(1, 4))
+        .allSatisfy(gained -> assertThat(gained).isCloseTo(80, within(1e-6)));
   }
 
-  /** Age goes on: fed oldest first, the second year's first 20 bales came on the afternoon of the day before. */
+  /**
+   * Age goes on: fed oldest first, the second year's first 20 bales came on the afternoon of the
+   * day before.
+   */
   @Test
   void balesKeepTheirAge() {
     String rest =
@@ -81,13 +87,17 @@ class CarriedOverStockTest {
         deliveries: {stalk: {loads: {every: 1 h, bales: 10, hours: {from: "08:00", to: "12:30"}}}}
         """;
     CarriedOverStock left = years(1, rest).get(0).left();
-    assertThat(left.inPlaces()).extracting(bale -> Math.round(bale.ageS() / 3600)).contains(13L, 12L).hasSize(20 - left.inFront().size());
+    assertThat(left.inPlaces())
+        .extracting(bale -> Math.round(bale.ageS() / 3600))
+        .contains(13L, 12L)
+        .hasSize(20 - left.inFront().size());
     assertThat(years(2, rest).get(1).outcome().value("yard.stalk.age.mean")).isGreaterThan(0.2);
   }
 
   /**
-   * Twenty bales are left, 10 t. In a year in which nothing is worked half of them waste away; the next calendar books that as its own
-   * loss, so that over both what was paid and is not in stock was fed or lost.
+   * Twenty bales are left, 10 t. In a year in which nothing is worked half of them waste away; the
+   * next calendar books that as its own loss, so that over both what was paid and is not in stock
+   * was fed or lost.
    */
   @Test
   void whatIsLeftWastesBetweenTwoCalendars() {
@@ -97,7 +107,8 @@ class CarriedOverStockTest {
         deliveries: {stalk: {loads: {every: 1 h, bales: 10, hours: {from: "08:00", to: "12:30"}}}}
         """;
     String text = YardTexts.march(1, rest).replace("{uniform: {low: 8 %, high: 20 %}}", "10 %");
-    Replication replication = Ready.replication(PlantFile.of("yard.yaml", text + PRICED).variants().with());
+    Replication replication =
+        Ready.replication(PlantFile.of("yard.yaml", text + PRICED).variants().with());
     Outcome first = replication.run(new RandomStreams(7), 1, null, null);
     CarriedOverStock left = replication.leftOver();
     Outcome second = replication.run(new RandomStreams(7), 2, left.later(365.25 * 86_400), null);
@@ -113,7 +124,10 @@ class CarriedOverStockTest {
     assertThat(second.value("balance.residual")).isLessThan(1e-9);
   }
 
-  /** The yard holds 12 bales: one load is in, the others wait at the gate and are paid only when weighed in. */
+  /**
+   * The yard holds 12 bales: one load is in, the others wait at the gate and are paid only when
+   * weighed in.
+   */
   @Test
   void whatWaitsAtTheGateStandsThereAgainAndIsNotPaidTwice() {
     List<Year> years =
@@ -135,17 +149,23 @@ class CarriedOverStockTest {
     return told(years, measure).stream().mapToDouble(d -> d).sum();
   }
 
-  /** What nothing brings is the file's stock on hand, year for year, however much of it was left. */
+  /**
+   * What nothing brings is the file's stock on hand, year for year, however much of it was left.
+   */
   @Test
   void aCropThatNothingBringsIsThereAnewEachYear() {
-    List<Year> years = years(3, "yard: {on_hand: {stalk: 60 bales}, places: {open: {holds: 60 bales}}}");
+    List<Year> years =
+        years(3, "yard: {on_hand: {stalk: 60 bales}, places: {open: {holds: 60 bales}}}");
     assertThat(left(years)).containsExactly(0, 0, 0);
     assertThat(told(years, "intake.stalk.on_hand_at_start")).containsExactly(60.0, 60.0, 60.0);
     assertThat(told(years, "intake.stalk.weighed_in")).containsExactly(0.0, 0.0, 0.0);
     assertThat(told(years, "intake.stalk.fed")).containsExactly(32.0, 32.0, 32.0);
   }
 
-  /** 40 bales a year on a field whose baler makes 16 a day, and no truck: all stays, baled and unbaled. */
+  /**
+   * 40 bales a year on a field whose baler makes 16 a day, and no truck: all stays, baled and
+   * unbaled.
+   */
   @Test
   void whatFieldsHoldStaysThere() {
     List<Year> years =
@@ -167,17 +187,28 @@ class CarriedOverStockTest {
 
   @Test
   void aYearThatFedEverythingLeavesNothing() {
-    List<Year> years = years(2, "yard: {on_hand: {stalk: 30 bales}, places: {open: {holds: 60 bales}}}");
+    List<Year> years =
+        years(2, "yard: {on_hand: {stalk: 30 bales}, places: {open: {holds: 60 bales}}}");
     assertThat(left(years)).containsExactly(0, 0);
     assertThat(years).allSatisfy(year -> assertThat(year.left().isEmpty()).isTrue());
     assertThat(CarriedOverStock.NONE.isEmpty()).isTrue();
-    CarriedOverStock.Bale bale = new CarriedOverStock.Bale(0, 0, 500, 0.1, new double[] {0}, 0, 0, new double[] {1});
+    CarriedOverStock.Bale bale =
+        new CarriedOverStock.Bale(0, 0, 500, 0.1, new double[] {0}, 0, 0, new double[] {1});
     List<CarriedOverStock.Bale> one = List.of(bale);
-    assertThat(new CarriedOverStock(one, List.of(), List.of(), List.of(), new double[1]).isEmpty()).isFalse();
-    assertThat(new CarriedOverStock(List.of(), one, List.of(), List.of(), new double[1]).isEmpty()).isFalse();
-    assertThat(new CarriedOverStock(List.of(), List.of(), List.of(one), List.of(), new double[1]).isEmpty()).isFalse();
-    assertThat(new CarriedOverStock(List.of(), List.of(), List.of(), one, new double[1]).isEmpty()).isFalse();
-    assertThat(new CarriedOverStock(List.of(), List.of(), List.of(), List.of(), new double[] {0, 1}).isEmpty()).isFalse();
+    assertThat(new CarriedOverStock(one, List.of(), List.of(), List.of(), new double[1]).isEmpty())
+        .isFalse();
+    assertThat(new CarriedOverStock(List.of(), one, List.of(), List.of(), new double[1]).isEmpty())
+        .isFalse();
+    assertThat(
+            new CarriedOverStock(List.of(), List.of(), List.of(one), List.of(), new double[1])
+                .isEmpty())
+        .isFalse();
+    assertThat(new CarriedOverStock(List.of(), List.of(), List.of(), one, new double[1]).isEmpty())
+        .isFalse();
+    assertThat(
+            new CarriedOverStock(List.of(), List.of(), List.of(), List.of(), new double[] {0, 1})
+                .isEmpty())
+        .isFalse();
   }
 
   /** Each as it was weighed: 30 and 70 % of dry matter, a tenth of it water. */
@@ -194,7 +225,9 @@ class CarriedOverStockTest {
     Plant plant = PlantFile.of("yard.yaml", text).plant();
     Replication replication = Ready.replication(plant);
     replication.run(new RandomStreams(7), 1, null);
-    assertThat(replication.loads()).extracting(WeighedLoad::atS).containsExactly(9 * 3600.0, 10 * 3600.0, 11 * 3600.0, 12 * 3600.0);
+    assertThat(replication.loads())
+        .extracting(WeighedLoad::atS)
+        .containsExactly(9 * 3600.0, 10 * 3600.0, 11 * 3600.0, 12 * 3600.0);
     assertThat(replication.loads())
         .allSatisfy(
             load -> {
@@ -207,8 +240,9 @@ class CarriedOverStockTest {
   }
 
   /**
-   * What stock gained over later years is what the last one's bales are worth more than the first's: 145 USD for a short ton of stalk at 12 %, the
-   * cotton costing nothing. A bale lost, doubled or dried between two years would show.
+   * What stock gained over later years is what the last one's bales are worth more than the
+   * first's: 145 USD for a short ton of stalk at 12 %, the cotton costing nothing. A bale lost,
+   * doubled or dried between two years would show.
    */
   @Test
   void theExampleLosesNoBaleBetweenYears() {
@@ -218,7 +252,8 @@ class CarriedOverStockTest {
     double first = worth(years.get(0).left(), stalk);
     double last = worth(years.get(2).left(), stalk);
     assertThat(first).isGreaterThan(1000);
-    assertThat(sum(years.subList(1, 3), "money.stock_change")).isCloseTo(last - first, within(1e-6 * last));
+    assertThat(sum(years.subList(1, 3), "money.stock_change"))
+        .isCloseTo(last - first, within(1e-6 * last));
   }
 
   private static double worth(CarriedOverStock left, int crop) {

@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 
 class RoomTest {
   private static YardPlan plan(String places) {
-    return YardPlan.of(PlantFile.of("test", YardTexts.march(1, "yard: {places: " + places + "}\n")).plant());
+    return YardPlan.of(
+        PlantFile.of("test", YardTexts.march(1, "yard: {places: " + places + "}\n")).plant());
   }
 
   @Test
@@ -22,7 +23,9 @@ class RoomTest {
     room.takePromised(1);
     assertThat(room.takePromised(1)).isEqualTo(1);
     room.giveBack(shed);
-    assertThat(room.takePromised(1)).as("room in the shed came free before the last arrived").isEqualTo(shed);
+    assertThat(room.takePromised(1))
+        .as("room in the shed came free before the last arrived")
+        .isEqualTo(shed);
     assertThat(room.unpromised(1)).isEqualTo(1);
   }
 
@@ -34,10 +37,15 @@ class RoomTest {
     assertThatThrownBy(() -> room.promise(1, 3)).isInstanceOf(IllegalStateException.class);
   }
 
-  /** A bale that comes back: where there is room, else where all is promised but not taken, else in excess of what the first place holds. */
+  /**
+   * A bale that comes back: where there is room, else where all is promised but not taken, else in
+   * excess of what the first place holds.
+   */
   @Test
   void whatComesBackUnpromisedAlwaysFindsAPlace() {
-    YardPlan plan = plan("{cotton: {holds: 9 bales, crops: [cotton]}, shed: {holds: 1 bale}, open: {holds: 2 bales}}");
+    YardPlan plan =
+        plan(
+            "{cotton: {holds: 9 bales, crops: [cotton]}, shed: {holds: 1 bale}, open: {holds: 2 bales}}");
     int shed = 1;
     int open = 2;
     Room room = new Room(plan);
@@ -65,7 +73,8 @@ class RoomTest {
   @Test
   void aPromiseIsKeptWhateverHappensMeanwhile() {
     YardPlan plan =
-        plan("{a: {holds: 7 bales, crops: [stalk]}, b: {holds: 5 bales}, c: {holds: 6 bales, crops: [cotton]}, d: {holds: 3 bales}}");
+        plan(
+            "{a: {holds: 7 bales, crops: [stalk]}, b: {holds: 5 bales}, c: {holds: 6 bales, crops: [cotton]}, d: {holds: 3 bales}}");
     SplittableRandom chance = new SplittableRandom(45);
     Room room = new Room(plan);
     int[][] lying = new int[plan.places()][2];

@@ -22,7 +22,13 @@ class BestSelectionTest {
   private static CompareAnswer asked(IndifferenceZone zone, int replications, int threads) {
     CompareAsk ask =
         new CompareAsk(
-            List.of(), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(), List.of(), Optional.of(zone));
+            List.of(),
+            OptionalDouble.empty(),
+            OptionalInt.of(2),
+            false,
+            Optional.empty(),
+            List.of(),
+            Optional.of(zone));
     return new Compare(
             Studied.source(SMALL), PlantChanges.base(), ask, Studied.effort(replications, threads))
         .play((done, of) -> {}, () -> false)
@@ -30,18 +36,23 @@ class BestSelectionTest {
   }
 
   private static Selection.Row row(Selection selection, String option) {
-    return selection.rows().stream().filter(row -> row.option().equals(option)).findFirst().orElseThrow();
+    return selection.rows().stream()
+        .filter(row -> row.option().equals(option))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Both options bring far more than the base, and they differ by little more than they spread. */
   @Test
   void theBestByFarIsPickedAtOnce() {
-    Selection best = asked(new IndifferenceZone("money.margin", 2_000, false, ""), 10, 2).further().best();
+    Selection best =
+        asked(new IndifferenceZone("money.margin", 2_000, false, ""), 10, 2).further().best();
     assertThat(best.decided()).isTrue();
     assertThat(best.option()).isEqualTo("second_spout");
     assertThat(best.rows()).extracting(Selection.Row::replications).containsOnly(10);
     assertThat(best.unit()).isEqualTo("USD");
-    Selection least = asked(new IndifferenceZone("money.margin", 2_000, true, ""), 10, 2).further().best();
+    Selection least =
+        asked(new IndifferenceZone("money.margin", 2_000, true, ""), 10, 2).further().best();
     assertThat(least.option()).isEqualTo("base");
   }
 
@@ -57,14 +68,19 @@ class BestSelectionTest {
     assertThat(asked(narrow, 4, 3).further()).isEqualTo(answer.further());
     int count = row(best, best.option()).replications();
     double mean =
-        Studied.run(SMALL, Studied.option(best.option()), Studied.effort(count, 2)).mean("money.margin");
-    assertThat(row(best, best.option()).mean()).as("the very next replications").isCloseTo(mean, within(1e-6));
+        Studied.run(SMALL, Studied.option(best.option()), Studied.effort(count, 2))
+            .mean("money.margin");
+    assertThat(row(best, best.option()).mean())
+        .as("the very next replications")
+        .isCloseTo(mean, within(1e-6));
   }
 
   @Test
   void aMeasureThatIsNotThereIsRefused() {
-    assertThatThrownBy(() -> asked(new IndifferenceZone("mass.stak.fed", 1, false, "mass.stak.fed:1t"), 3, 1))
-        .hasMessageContaining("\"mass.stak.fed:1t\" asks for a measure that not all of these plants have")
+    assertThatThrownBy(
+            () -> asked(new IndifferenceZone("mass.stak.fed", 1, false, "mass.stak.fed:1t"), 3, 1))
+        .hasMessageContaining(
+            "\"mass.stak.fed:1t\" asks for a measure that not all of these plants have")
         .hasMessageContaining("mass.stalk.fed");
   }
 }

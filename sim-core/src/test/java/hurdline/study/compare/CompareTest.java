@@ -8,8 +8,8 @@ import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.CompareFact;
 import hurdline.answer.DifferenceRow;
-import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.RunFact;
 import hurdline.answer.Samples;
@@ -47,14 +47,25 @@ class CompareTest {
     return new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", file.warnings());
   }
 
-  private static Compare compare(PlantOrigin source, int replications, int threads, String... among) {
-    return new Compare(source, PlantChanges.base(), asked(OptionalDouble.empty(), among), Studied.effort(replications, threads));
+  private static Compare compare(
+      PlantOrigin source, int replications, int threads, String... among) {
+    return new Compare(
+        source,
+        PlantChanges.base(),
+        asked(OptionalDouble.empty(), among),
+        Studied.effort(replications, threads));
   }
 
   /** Three lives, which is enough where money can be done by hand. */
   private static CompareAsk asked(OptionalDouble withinYr, String... among) {
     return new CompareAsk(
-        List.of(among), withinYr, OptionalInt.of(3), false, Optional.empty(), List.of(), Optional.empty());
+        List.of(among),
+        withinYr,
+        OptionalInt.of(3),
+        false,
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
   }
 
   private static CompareAnswer played(Compare compare) {
@@ -70,26 +81,25 @@ class CompareTest {
   void differencesAreThoseOfTwoRunsOfTheSameChance() {
     CompareAnswer answer = played(compare(Studied.source(SMALL), 12, 2, "bigger_mill"));
     RunAnswer base = Studied.run(SMALL, Studied.effort(12, 1));
-    RunAnswer option =
-        Studied.run(SMALL, Studied.option("bigger_mill"), Studied.effort(12, 1));
+    RunAnswer option = Studied.run(SMALL, Studied.option("bigger_mill"), Studied.effort(12, 1));
     double[] before = series(base.samples(), MARGIN);
     double[] after = series(option.samples(), MARGIN);
-    double mean = IntStream.range(0, 12).mapToDouble(r -> after[r] - before[r]).average().orElseThrow();
+    double mean =
+        IntStream.range(0, 12).mapToDouble(r -> after[r] - before[r]).average().orElseThrow();
     DifferenceRow row = answer.difference("bigger_mill", MARGIN).orElseThrow();
     assertThat(row.difference()).isCloseTo(mean, within(1e-6 * Math.abs(mean)));
     assertThat(row.baseMean()).isEqualTo(base.mean(MARGIN));
     assertThat(row.optionMean()).isEqualTo(option.mean(MARGIN));
     assertThat(answer.summary().subList(0, base.summary().size())).isEqualTo(base.summary());
-    assertThat(answer.holders())
-        .containsAll(base.holders())
-        .containsAll(option.holders());
+    assertThat(answer.holders()).containsAll(base.holders()).containsAll(option.holders());
     assertThat(row.lowJoint()).as("one option needs no widening").isEqualTo(row.low95());
   }
 
   @Test
   void withSeveralOptionsTheJointIntervalIsWiderAndDecides() {
     CompareAnswer answer = played(compare(Studied.source(SMALL), 8, 2));
-    assertThat(answer.options()).extracting(CompareAnswer.Option::name)
+    assertThat(answer.options())
+        .extracting(CompareAnswer.Option::name)
         .containsExactly("bigger_mill", "second_spout");
     for (DifferenceRow row : answer.differences()) {
       if (row.high95() > row.low95()) {
@@ -97,7 +107,9 @@ class CompareTest {
       }
       assertThat(row.toldApart()).isEqualTo(row.lowJoint() > 0 || row.highJoint() < 0);
     }
-    assertThat(answer.differences()).anyMatch(DifferenceRow::toldApart).anyMatch(row -> !row.toldApart());
+    assertThat(answer.differences())
+        .anyMatch(DifferenceRow::toldApart)
+        .anyMatch(row -> !row.toldApart());
   }
 
   @Test
@@ -113,7 +125,10 @@ class CompareTest {
     assertThat(both.lifeYr()).isEqualTo(12);
   }
 
-  /** The margin differs by the same known sum in every replication, so all money can be done by hand. */
+  /**
+   * The margin differs by the same known sum in every replication, so all money can be done by
+   * hand.
+   */
   @Test
   void aKnownDifferenceGivesTheMoneyThatIsDoneByHand() throws IOException {
     CompareAnswer answer =
@@ -123,7 +138,8 @@ class CompareTest {
                 5,
                 2,
                 "less_overhead"));
-    long days = 1 + answer.header().from().until(answer.header().to(), java.time.temporal.ChronoUnit.DAYS);
+    long days =
+        1 + answer.header().from().until(answer.header().to(), java.time.temporal.ChronoUnit.DAYS);
     double yearly = answer.difference("less_overhead", MARGIN).orElseThrow().difference();
     assertThat(yearly).isCloseTo(10_000 * days / 365.0, within(0.002 * yearly));
     double value = -30_000 + 1_000 * Math.pow(1.08, -4.5);
@@ -136,12 +152,16 @@ class CompareTest {
     assertThat(worth.p95()).isCloseTo(value, within(0.01));
     assertThat(answer.worth("less_overhead", Quantity.CHANCE_OF_LOSS).orElseThrow().mean())
         .isEqualTo(value < 0 ? 1 : 0);
-    assertThat(answer.worth("less_overhead", Quantity.ADDED_IN_FIRST_YEAR).orElseThrow().mean()).isCloseTo(yearly, within(0.01));
-    assertThat(answer.worth("less_overhead", Quantity.ADDED_IN_EACH_LATER_YEAR).orElseThrow().mean())
+    assertThat(answer.worth("less_overhead", Quantity.ADDED_IN_FIRST_YEAR).orElseThrow().mean())
+        .isCloseTo(yearly, within(0.01));
+    assertThat(
+            answer.worth("less_overhead", Quantity.ADDED_IN_EACH_LATER_YEAR).orElseThrow().mean())
         .as("four calendars in three and a half years")
         .isCloseTo(yearly * 4 / 3.5, within(0.01));
     PaybackRow payback = answer.worth("less_overhead", Quantity.SIMPLE_PAYBACK).orElseThrow();
-    assertThat(payback.gaps()).as("five times 2,437 USD").isEqualTo(new PaybackRow.Gaps(3, 3, 0, Double.NaN, Double.NaN));
+    assertThat(payback.gaps())
+        .as("five times 2,437 USD")
+        .isEqualTo(new PaybackRow.Gaps(3, 3, 0, Double.NaN, Double.NaN));
     assertThat(payback.mean()).isNaN();
     double end = days / 365.25;
     assertThat(answer.cash())
@@ -151,11 +171,15 @@ class CompareTest {
 
   @Test
   void laterYearsAreAtPricesThatGrow() throws IOException {
-    String option = "\n  less_paid:\n    cost: 0 USD\n    life: 2 yr\n    with: {money: {wage: 20 USD/h}}\n";
+    String option =
+        "\n  less_paid:\n    cost: 0 USD\n    life: 2 yr\n    with: {money: {wage: 20 USD/h}}\n";
     CompareAnswer answer =
         played(
             compare(
-                small("discount_rate: 9 %/yr", "escalation: {wages: 5 %/yr}", option), 3, 1, "less_paid"));
+                small("discount_rate: 9 %/yr", "escalation: {wages: 5 %/yr}", option),
+                3,
+                1,
+                "less_paid"));
     double yearly = answer.difference("less_paid", MARGIN).orElseThrow().difference();
     assertThat(yearly).isPositive();
     assertThat(answer.worth("less_paid", Quantity.NET_PRESENT_VALUE).orElseThrow().mean())
@@ -177,7 +201,8 @@ class CompareTest {
   /** 89 days are no year; nobody but the user knows how many of them a life has. */
   @Test
   void aCalendarShorterThanAYearMustSayHowItRepeats() throws IOException {
-    String yearly = "  repeats: yearly                    # over the life of an option: every year at this season\n";
+    String yearly =
+        "  repeats: yearly                    # over the life of an option: every year at this season\n";
     AtomicInteger plays = new AtomicInteger();
     PlantOrigin source = small(yearly, "", "");
     CompareAnswer answer =
@@ -190,10 +215,17 @@ class CompareTest {
     assertThat(answer.assumptions())
         .contains(new CompareFact.CalendarNotRepeated(List.of("bigger_mill", "second_spout")))
         .noneMatch(CompareFact.MoneyOverLife.class::isInstance);
-    assertThat(answer.warnings()).anyMatch(warning -> warning.text().contains("repeats: end-to-end"));
+    assertThat(answer.warnings())
+        .anyMatch(warning -> warning.text().contains("repeats: end-to-end"));
     CompareAsk ask =
         new CompareAsk(
-            List.of(), OptionalDouble.empty(), OptionalInt.empty(), false, Optional.empty(), List.of("money.wage"), Optional.empty());
+            List.of(),
+            OptionalDouble.empty(),
+            OptionalInt.empty(),
+            false,
+            Optional.empty(),
+            List.of("money.wage"),
+            Optional.empty());
     assertThatThrownBy(() -> new Compare(source, PlantChanges.base(), ask, Studied.effort(1, 1)))
         .hasMessage(
             "small.yaml: the calendar of 89 days is shorter than a year and does not say how it repeats over an option's life,"
@@ -229,7 +261,11 @@ class CompareTest {
     assertThatThrownBy(
             () ->
                 compare(
-                    Studied.source(SMALL), 1, 1, "bigger_mill+second_spout", "second_spout+bigger_mill"))
+                    Studied.source(SMALL),
+                    1,
+                    1,
+                    "bigger_mill+second_spout",
+                    "second_spout+bigger_mill"))
         .hasMessageContaining("\"second_spout+bigger_mill\" is asked for twice");
   }
 
@@ -275,9 +311,11 @@ class CompareTest {
     assertThat(answer.samples().of())
         .allMatch(of -> of.values().length == answer.header().replications());
     assertThat(answer.assumptions())
-        .anyMatch(fact -> fact instanceof RunFact.Aim aim && aim.outcome() == RunFact.Aim.Outcome.REACHED)
+        .anyMatch(
+            fact -> fact instanceof RunFact.Aim aim && aim.outcome() == RunFact.Aim.Outcome.REACHED)
         .contains(new CompareFact.AimOfDifferences("money.margin:x", false));
-    CompareAnswer one = played(aimed(new Precision(MARGIN, 0.6 * widest, false, "money.margin:x"), 1));
+    CompareAnswer one =
+        played(aimed(new Precision(MARGIN, 0.6 * widest, false, "money.margin:x"), 1));
     assertThat(one.differences()).isEqualTo(answer.differences());
   }
 
@@ -291,10 +329,14 @@ class CompareTest {
 
   @Test
   void aRelativeAimIsAShareOfTheBase() {
-    double base = played(compare(Studied.source(SMALL), 40, 2)).differences().stream()
-        .filter(row -> row.measure().equals("mass.stalk.fed"))
-        .findFirst().orElseThrow().baseMean();
-    CompareAnswer answer = played(aimed(new Precision("mass.stalk.fed", 0.02, true, "mass.stalk.fed:2%"), 2));
+    double base =
+        played(compare(Studied.source(SMALL), 40, 2)).differences().stream()
+            .filter(row -> row.measure().equals("mass.stalk.fed"))
+            .findFirst()
+            .orElseThrow()
+            .baseMean();
+    CompareAnswer answer =
+        played(aimed(new Precision("mass.stalk.fed", 0.02, true, "mass.stalk.fed:2%"), 2));
     assertThat(answer.header().replications()).isEqualTo(40);
     assertThat(
             answer.differences().stream()
@@ -307,19 +349,26 @@ class CompareTest {
   void anAimForAMeasureThatThePlantLacksIsRefused() {
     Compare compare = aimed(new Precision("mass.stak.fed", 0.02, true, "mass.stak.fed:2%"), 1);
     assertThatThrownBy(() -> played(compare))
-        .hasMessageContaining("\"mass.stak.fed:2%\" asks for a measure that this plant does not have")
+        .hasMessageContaining(
+            "\"mass.stak.fed:2%\" asks for a measure that this plant does not have")
         .hasMessageContaining("mass.stalk.fed");
   }
 
   /** 5000 USD come back after 5000 / yearly = a little more than 2 years, in every life. */
   @Test
   void theChanceOfPaybackIsThatWithinTheTimeAskedFor() throws IOException {
-    PlantOrigin source = small("  overhead: 90000 USD/yr", "  overhead: 90000 USD/yr", LESS_OVERHEAD.replace("30000", "5000"));
+    PlantOrigin source =
+        small(
+            "  overhead: 90000 USD/yr",
+            "  overhead: 90000 USD/yr",
+            LESS_OVERHEAD.replace("30000", "5000"));
     for (double within : new double[] {2, 2.5}) {
       CompareAsk ask = asked(OptionalDouble.of(within), "less_overhead");
-      CompareAnswer answer = played(new Compare(source, PlantChanges.base(), ask, Studied.effort(5, 2)));
+      CompareAnswer answer =
+          played(new Compare(source, PlantChanges.base(), ask, Studied.effort(5, 2)));
       assertThat(answer.worth("less_overhead", Quantity.SIMPLE_PAYBACK).orElseThrow().mean())
-          .as("early in the third season").isBetween(2.001, 2.1);
+          .as("early in the third season")
+          .isBetween(2.001, 2.1);
       assertThat(answer.worth("less_overhead", Quantity.CHANCE_OF_PAYBACK).orElseThrow().mean())
           .isEqualTo(within == 2 ? 0 : 1);
       assertThat(answer.further().withinYr()).isEqualTo(within);
@@ -327,8 +376,8 @@ class CompareTest {
   }
 
   /**
-   * No chance: after slow_mill.md hurd, 60 % of 3 t/h, fills the 5 t of bin, then the mill holds the feed to its rate
-   * over 0.6. 22 kW mill 1.32 t/h; 10 t of bin are full only after 50/3 h.
+   * No chance: after slow_mill.md hurd, 60 % of 3 t/h, fills the 5 t of bin, then the mill holds
+   * the feed to its rate over 0.6. 22 kW mill 1.32 t/h; 10 t of bin are full only after 50/3 h.
    */
   @Test
   void withoutChanceTwoOptionsDifferByWhatIsDoneByHand() throws IOException {
@@ -345,11 +394,16 @@ class CompareTest {
     double fullAt = 5 / (1.8 - 1.32);
     DifferenceRow power = answer.difference("more_power", "mass.stalk.fed").orElseThrow();
     DifferenceRow room = answer.difference("more_room", "mass.stalk.fed").orElseThrow();
-    assertThat(power.difference()).isCloseTo(3 * fullAt + 2.2 * (39.95 - fullAt) - before, within(1e-6));
+    assertThat(power.difference())
+        .isCloseTo(3 * fullAt + 2.2 * (39.95 - fullAt) - before, within(1e-6));
     assertThat(room.difference()).isCloseTo(50 + 2 * (39.95 - 50 / 3.0) - before, within(1e-6));
     assertThat(power.highJoint() - power.lowJoint()).isCloseTo(0, within(1e-9));
     assertThat(power.toldApart() && room.toldApart()).isTrue();
-    assertThat(answer.difference("more_room", "line.stalk_line.hours.scheduled").orElseThrow().toldApart())
+    assertThat(
+            answer
+                .difference("more_room", "line.stalk_line.hours.scheduled")
+                .orElseThrow()
+                .toldApart())
         .as("what is the same is not significantly different")
         .isFalse();
   }

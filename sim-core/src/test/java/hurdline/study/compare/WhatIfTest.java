@@ -37,11 +37,19 @@ class WhatIfTest {
 
   private static CompareAsk ask(List<String> among, WhatIfChange... whatIfs) {
     return new CompareAsk(
-        among, List.of(whatIfs), OptionalDouble.empty(), OptionalInt.of(2), false, Optional.empty(), List.of(), Optional.empty());
+        among,
+        List.of(whatIfs),
+        OptionalDouble.empty(),
+        OptionalInt.of(2),
+        false,
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
   }
 
   private static Compare compare(CompareAsk ask) {
-    return new Compare(Studied.source(Studied.SMALL), PlantChanges.base(), ask, Studied.effort(4, 2));
+    return new Compare(
+        Studied.source(Studied.SMALL), PlantChanges.base(), ask, Studied.effort(4, 2));
   }
 
   private static CompareAnswer played(Compare compare) {
@@ -59,7 +67,9 @@ class WhatIfTest {
     Samples base = Studied.run(Studied.SMALL, Studied.effort(4, 1)).samples();
     for (WhatIfChange whatIf : List.of(WAGE, POWER)) {
       Change.Value value = whatIf.values().get(0);
-      Samples set = Studied.run(Studied.SMALL, Studied.set(value.path(), value.value()), Studied.effort(4, 1)).samples();
+      Samples set =
+          Studied.run(Studied.SMALL, Studied.set(value.path(), value.value()), Studied.effort(4, 1))
+              .samples();
       double sum = 0;
       for (int replication = 0; replication < 4; replication++) {
         sum += series(set, MARGIN)[replication] - series(base, MARGIN)[replication];
@@ -76,49 +86,72 @@ class WhatIfTest {
     assertThat(alone.livesPlays()).isZero();
     assertThat(alone.plays()).isEqualTo(3 * 4);
     Compare both = compare(ask(List.of("bigger_mill"), WAGE));
-    assertThat(both.livesPlays()).isEqualTo(compare(ask(List.of("bigger_mill"))).livesPlays()).isPositive();
+    assertThat(both.livesPlays())
+        .isEqualTo(compare(ask(List.of("bigger_mill"))).livesPlays())
+        .isPositive();
     CompareAnswer answer = played(both);
-    assertThat(answer.options()).extracting(CompareAnswer.Option::name).containsExactly("bigger_mill", "money.wage=x1.2");
+    assertThat(answer.options())
+        .extracting(CompareAnswer.Option::name)
+        .containsExactly("bigger_mill", "money.wage=x1.2");
     assertThat(answer.payback()).isNotEmpty().allMatch(row -> row.option().equals("bigger_mill"));
     assertThat(answer.cash()).allMatch(row -> row.option().equals("bigger_mill"));
     assertThat(answer.lives()).allMatch(row -> row.option().equals("bigger_mill"));
-    assertThat(answer.assumptions()).contains(new CompareFact.ChangesWithoutCost(List.of("money.wage=x1.2")));
+    assertThat(answer.assumptions())
+        .contains(new CompareFact.ChangesWithoutCost(List.of("money.wage=x1.2")));
     CompareAnswer without = played(compare(ask(List.of("bigger_mill"))));
-    assertThat(answer.payback()).as("worths are the same beside a what-if").isEqualTo(without.payback());
+    assertThat(answer.payback())
+        .as("worths are the same beside a what-if")
+        .isEqualTo(without.payback());
   }
 
   @Test
   void severalValuesAreChangedAtOnceAfterTheBase() {
     WhatIfChange both =
-        new WhatIfChange(List.of(new Change.Value("money.wage", "x1.5"), new Change.Value("machines.mill.power", "30 hp")));
+        new WhatIfChange(
+            List.of(
+                new Change.Value("money.wage", "x1.5"),
+                new Change.Value("machines.mill.power", "30 hp")));
     Compare compare =
         new Compare(
-            Studied.source(Studied.SMALL), Studied.set("money.wage", "20 USD/h"), ask(List.of(), both), Studied.effort(2, 1));
+            Studied.source(Studied.SMALL),
+            Studied.set("money.wage", "20 USD/h"),
+            ask(List.of(), both),
+            Studied.effort(2, 1));
     List<Scenario> plants = compare.alternatives();
-    assertThat(plants).extracting(Scenario::name).containsExactly("base", "money.wage=x1.5; machines.mill.power=30 hp");
+    assertThat(plants)
+        .extracting(Scenario::name)
+        .containsExactly("base", "money.wage=x1.5; machines.mill.power=30 hp");
     assertThat(plants.get(1).bought()).isFalse();
     assertThat(plants.get(1).with(List.of()))
         .isEqualTo(
             Studied.source(Studied.SMALL)
                 .variants()
-                .with(new Change.Value("money.wage", "30 USD/h"), new Change.Value("machines.mill.power", "30 hp")));
+                .with(
+                    new Change.Value("money.wage", "30 USD/h"),
+                    new Change.Value("machines.mill.power", "30 hp")));
   }
 
   @Test
   void aPlantWithoutOptionsHasWhatIfs() throws IOException {
     String text = Files.readString(Studied.SMALL);
     PlantFile file = PlantFile.of("small.yaml", text.substring(0, text.indexOf("\noptions:")));
-    PlantOrigin source = new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
-    Compare compare = new Compare(source, PlantChanges.base(), ask(List.of(), WAGE), Studied.effort(2, 1));
-    assertThat(played(compare).options()).containsExactly(CompareAnswer.Option.whatIf("money.wage=x1.2"));
-    assertThatThrownBy(() -> new Compare(source, PlantChanges.base(), ask(List.of()), Studied.effort(2, 1)))
+    PlantOrigin source =
+        new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
+    Compare compare =
+        new Compare(source, PlantChanges.base(), ask(List.of(), WAGE), Studied.effort(2, 1));
+    assertThat(played(compare).options())
+        .containsExactly(CompareAnswer.Option.whatIf("money.wage=x1.2"));
+    assertThatThrownBy(
+            () -> new Compare(source, PlantChanges.base(), ask(List.of()), Studied.effort(2, 1)))
         .isInstanceOf(ProblemsException.class)
-        .hasMessageContaining("the file has no options to compare; expected an entry under options, or a change such as --what-if");
+        .hasMessageContaining(
+            "the file has no options to compare; expected an entry under options, or a change such as --what-if");
   }
 
   @Test
   void whatCannotBeAskedIsRefused() {
-    assertThatThrownBy(() -> compare(ask(List.of(), WAGE, WAGE))).hasMessageContaining("what-if \"money.wage=x1.2\" is asked for twice");
+    assertThatThrownBy(() -> compare(ask(List.of(), WAGE, WAGE)))
+        .hasMessageContaining("what-if \"money.wage=x1.2\" is asked for twice");
     assertThatThrownBy(() -> compare(ask(List.of(), whatIf("money.wage", "x1"))))
         .hasMessageContaining("what-if \"money.wage=x1\" changes nothing");
     assertThatThrownBy(() -> compare(ask(List.of(), whatIf("options.bigger_mill.cost", "x2"))))
@@ -130,8 +163,15 @@ class WhatIfTest {
         .hasMessageContaining("which is no date to move");
     CompareAsk tornado =
         new CompareAsk(
-            List.of(), List.of(WAGE), OptionalDouble.empty(), OptionalInt.empty(), false,
-            Optional.of(List.of(InputRange.around("money.wage", 0.2))), List.of(), Optional.empty());
-    assertThatThrownBy(() -> compare(tornado)).hasMessageContaining("a what-if costs nothing and has no net present value");
+            List.of(),
+            List.of(WAGE),
+            OptionalDouble.empty(),
+            OptionalInt.empty(),
+            false,
+            Optional.of(List.of(InputRange.around("money.wage", 0.2))),
+            List.of(),
+            Optional.empty());
+    assertThatThrownBy(() -> compare(tornado))
+        .hasMessageContaining("a what-if costs nothing and has no net present value");
   }
 }

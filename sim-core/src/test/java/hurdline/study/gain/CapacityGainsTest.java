@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.DifferenceRow;
-import hurdline.answer.FollowUpFact.NotIncreased.Why;
-import hurdline.answer.FollowUpFact.NotIncreased;
 import hurdline.answer.FollowUpFact;
+import hurdline.answer.FollowUpFact.NotIncreased;
+import hurdline.answer.FollowUpFact.NotIncreased.Why;
 import hurdline.answer.GainRow;
-import hurdline.answer.Increase.Kind;
 import hurdline.answer.Increase;
+import hurdline.answer.Increase.Kind;
 import hurdline.simulation.CompiledPlant;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
@@ -30,7 +30,15 @@ class CapacityGainsTest {
   private static final String FED = "mass.stalk.fed";
 
   private static CompareAnswer asked(Path file, int replications, int threads, String... among) {
-    CompareAsk ask = new CompareAsk(List.of(among), OptionalDouble.empty(), OptionalInt.of(2), true, Optional.empty(), List.of(), Optional.empty());
+    CompareAsk ask =
+        new CompareAsk(
+            List.of(among),
+            OptionalDouble.empty(),
+            OptionalInt.of(2),
+            true,
+            Optional.empty(),
+            List.of(),
+            Optional.empty());
     return new Compare(
             Studied.source(file), PlantChanges.base(), ask, Studied.effort(replications, threads))
         .play((done, of) -> {}, () -> false)
@@ -45,8 +53,9 @@ class CapacityGainsTest {
   }
 
   /**
-   * No chance in it, so each gain is done by hand, after slow_mill.md: hurd is 60 % of the feed and fills 5 t of bin at
-   * 3 t/h, then the mill's 1.2 t/h hold the feed at 2 t/h to the end of 39.95 h.
+   * No chance in it, so each gain is done by hand, after slow_mill.md: hurd is 60 % of the feed and
+   * fills 5 t of bin at 3 t/h, then the mill's 1.2 t/h hold the feed at 2 t/h to the end of 39.95
+   * h.
    */
   @Test
   void aTenthMoreOfEachThingBringsWhatIsDoneByHand() {
@@ -56,8 +65,11 @@ class CapacityGainsTest {
     assertThat(gain(answer, "mill", FED).gain())
         .isCloseTo(3 * fullAt + 2.2 * (39.95 - fullAt) - before, within(1e-6));
     assertThat(gain(answer, "hurd_bin", FED).gain()).isCloseTo(0.5 / 0.6, within(1e-6));
-    assertThat(gain(answer, "shift.day", FED).gain()).as("48 min on 5 days").isCloseTo(8, within(1e-6));
-    assertThat(gain(answer, "shift.day", FED).more()).isEqualTo(new Increase(Kind.LONGER_TO, 48 * 60, 14 * 3_600 + 48 * 60));
+    assertThat(gain(answer, "shift.day", FED).gain())
+        .as("48 min on 5 days")
+        .isCloseTo(8, within(1e-6));
+    assertThat(gain(answer, "shift.day", FED).more())
+        .isEqualTo(new Increase(Kind.LONGER_TO, 48 * 60, 14 * 3_600 + 48 * 60));
     for (String what : List.of("feeder", "saw", "bagger", "resource.loader")) {
       assertThat(gain(answer, what, FED).gain()).as(what).isZero();
       assertThat(gain(answer, what, FED).toldApart()).as(what).isFalse();
@@ -65,7 +77,8 @@ class CapacityGainsTest {
     assertThat(answer.further().gains()).as("7 things, fed and margin").hasSize(14);
     assertThat(gain(answer, "mill", FED).toldApart()).isTrue();
     assertThat(gain(answer, "mill", FED).unit()).isEqualTo("t");
-    assertThat(gain(answer, "resource.loader", FED).more()).isEqualTo(new Increase(Kind.COUNT, 1, 1));
+    assertThat(gain(answer, "resource.loader", FED).more())
+        .isEqualTo(new Increase(Kind.COUNT, 1, 1));
   }
 
   /** The same change as an option: the pairs must be the same ones, and so must the mean. */
@@ -75,10 +88,10 @@ class CapacityGainsTest {
     PlantChanges tenth = Studied.set("machines.mill.power", "16.5 hp");
     double with = Studied.run(SMALL, tenth, Studied.effort(6, 1)).mean(FED);
     DifferenceRow any = answer.difference("second_spout", FED).orElseThrow();
-    assertThat(gain(answer, "mill", FED).gain()).isCloseTo(with - any.baseMean(), within(1e-9 * with));
+    assertThat(gain(answer, "mill", FED).gain())
+        .isCloseTo(with - any.baseMean(), within(1e-9 * with));
     assertThat(gain(answer, "mill", FED).low95()).isLessThan(gain(answer, "mill", FED).gain());
-    assertThat(answer.assumptions())
-        .contains(new FollowUpFact.TenthMore(List.of()));
+    assertThat(answer.assumptions()).contains(new FollowUpFact.TenthMore(List.of()));
   }
 
   @Test
@@ -92,7 +105,8 @@ class CapacityGainsTest {
   void aShiftThatCannotBeLongerAtItsEndBeginsEarlierOrIsLeftOut() {
     PlantOrigin example = Studied.source(Studied.EXAMPLE);
     CapacityIncreases mores =
-        new CapacityIncreases(example, PlantChanges.base(), CompiledPlant.of(example.variants().with()));
+        new CapacityIncreases(
+            example, PlantChanges.base(), CompiledPlant.of(example.variants().with()));
     assertThat(mores.all())
         .extracting(more -> more.what() + " " + more.increase())
         .contains(
@@ -105,7 +119,8 @@ class CapacityGainsTest {
         .hasSize(19);
     assertThat(mores.left())
         .containsExactly(
-            new NotIncreased(Why.SHIFT_WITHOUT_ROOM, "gin_day"), new NotIncreased(Why.SHIFT_WITHOUT_ROOM, "gin_night"));
+            new NotIncreased(Why.SHIFT_WITHOUT_ROOM, "gin_day"),
+            new NotIncreased(Why.SHIFT_WITHOUT_ROOM, "gin_night"));
   }
 
   /** A file without options can still be asked what to improve. */
@@ -119,7 +134,15 @@ class CapacityGainsTest {
   @Test
   void stoppedInBetweenItHasWhatIsWhole() {
     int[] plays = {0}; // 2 plants 3 times, 2 lives of 10 calendars of each, then 3 for each thing
-    CompareAsk ask = new CompareAsk(List.of("second_spout"), OptionalDouble.empty(), OptionalInt.of(2), true, Optional.empty(), List.of(), Optional.empty());
+    CompareAsk ask =
+        new CompareAsk(
+            List.of("second_spout"),
+            OptionalDouble.empty(),
+            OptionalInt.of(2),
+            true,
+            Optional.empty(),
+            List.of(),
+            Optional.empty());
     CompareAnswer answer =
         new Compare(Studied.source(SMALL), PlantChanges.base(), ask, Studied.effort(3, 1))
             .play((done, of) -> plays[0] = done, () -> plays[0] >= 51)

@@ -123,15 +123,20 @@ class GridTest {
                 Studied.effort(2, 2),
                 key("lines.stalk_line.steps.feeder.rate", " t/h", "1", "2", "3"),
                 key("crews.stalk_line.night", "", "1", "2")));
-    assertThat(answer.cells()).extracting(GridCell::at)
+    assertThat(answer.cells())
+        .extracting(GridCell::at)
         .containsExactly(
-            List.of(0, 0), List.of(0, 1), List.of(1, 0), List.of(1, 1), List.of(2, 0), List.of(2, 1));
+            List.of(0, 0),
+            List.of(0, 1),
+            List.of(1, 0),
+            List.of(1, 1),
+            List.of(2, 0),
+            List.of(2, 1));
     for (int cell = 0; cell < 6; cell++) {
       double rate = answer.value(cell, 0).number();
       double hands = answer.value(cell, 1).number();
       assertThat(mean(answer, cell, FED)).isCloseTo(9 * rate, within(1e-9));
-      assertThat(mean(answer, cell, MARGIN))
-          .isCloseTo(90 * rate - 100 * hands, within(1e-6));
+      assertThat(mean(answer, cell, MARGIN)).isCloseTo(90 * rate - 100 * hands, within(1e-6));
     }
     assertThat(answer.best()).contains(new GridBest(MARGIN, "base", 4, List.of()));
     assertThat(answer.best()).contains(new GridBest(FED, "base", 4, List.of(5)));
@@ -144,11 +149,10 @@ class GridTest {
     GridAnswer answer =
         played(
             grid(
-                small(),
-                Studied.effort(6, 2),
-                key("machines.mill.power", "x", "0.8", "1", "1.4")));
+                small(), Studied.effort(6, 2), key("machines.mill.power", "x", "0.8", "1", "1.4")));
     PlantChanges scaled =
-        new PlantChanges("base", List.of(), List.of(new Change.Value("machines.mill.power", "x0.8")));
+        new PlantChanges(
+            "base", List.of(), List.of(new Change.Value("machines.mill.power", "x0.8")));
     RunAnswer run =
         new Run(small(), scaled, Studied.effort(6, 1))
             .play((done, of) -> {}, () -> false)
@@ -171,7 +175,8 @@ class GridTest {
                   due.interval()));
     }
     assertThat(answer.cells()).extracting(GridCell::asItStands).containsExactly(false, true, false);
-    assertThat(answer.drawn()).contains(MARGIN, FED, "yard.stalk.peak", "season.stalk_line.left_over");
+    assertThat(answer.drawn())
+        .contains(MARGIN, FED, "yard.stalk.peak", "season.stalk_line.left_over");
   }
 
   @Test
@@ -218,10 +223,7 @@ class GridTest {
   @Test
   void aCellWhosePlantHasProblemsIsLeftOutAndTold() {
     Grid grid =
-        grid(
-            small(),
-            Studied.effort(2, 2),
-            key("machines.hurd_bin.holds", " t", "0", "3", "6"));
+        grid(small(), Studied.effort(2, 2), key("machines.hurd_bin.holds", " t", "0", "3", "6"));
     assertThat(grid.leftOut()).hasSize(1);
     assertThat(grid.plays()).isEqualTo(4);
     GridAnswer answer = played(grid);
@@ -236,16 +238,15 @@ class GridTest {
   @Test
   void aKeyThatIsNowhereIsToldBeforeAnythingIsPlayed() {
     assertThatThrownBy(
-            () ->
-                grid(
-                    small(),
-                    Studied.effort(2, 2),
-                    key("machines.mil.power", " hp", "10", "20")))
+            () -> grid(small(), Studied.effort(2, 2), key("machines.mil.power", " hp", "10", "20")))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("there is no \"mil\" in machines");
   }
 
-  /** A bin that starts its consumer at 4 t must hold as much; where it cannot there is nobody to be better than. */
+  /**
+   * A bin that starts its consumer at 4 t must hold as much; where it cannot there is nobody to be
+   * better than.
+   */
   @Test
   void aPlantWhoseRivalsAreLeftOutLeadsNothing() {
     PlantOrigin source = small();
@@ -261,7 +262,9 @@ class GridTest {
                     new Scenario("later", source, List.of(later))),
                 List.of(key("machines.hurd_bin.holds", " t", "3", "6")),
                 Studied.effort(2, 2)));
-    assertThat(answer.cells().get(0).leftOut()).extracting(GridCell.LeftOut::plant).containsExactly("later");
+    assertThat(answer.cells().get(0).leftOut())
+        .extracting(GridCell.LeftOut::plant)
+        .containsExactly("later");
     assertThat(answer.leads()).isNotEmpty().allMatch(lead -> lead.cell() == 1);
   }
 
@@ -309,11 +312,14 @@ class GridTest {
             text
                 + "\n  better:\n    cost: 3000 USD\n    life: 3 yr\n"
                 + "    with: {machines: {mill: {power: 25 hp}}}\n");
-    PlantOrigin source = new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
+    PlantOrigin source =
+        new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
     Compare compare =
         new Compare(source, PlantChanges.base(), Studied.ask("better"), Studied.effort(6, 2));
-    List<Samples> samples = compare.play((done, of) -> {}, () -> false).orElseThrow().samples().of();
-    int margin = samples.get(0).measures().stream().map(Samples.Measured::measure).toList().indexOf(MARGIN);
+    List<Samples> samples =
+        compare.play((done, of) -> {}, () -> false).orElseThrow().samples().of();
+    int margin =
+        samples.get(0).measures().stream().map(Samples.Measured::measure).toList().indexOf(MARGIN);
     double[] worth = new double[6];
     for (int one = 0; one < worth.length; one++) {
       double added = samples.get(1).values()[one][margin] - samples.get(0).values()[one][margin];
@@ -344,15 +350,23 @@ class GridTest {
   @Test
   void withoutAWordOnHowTheCalendarRepeatsThereIsNoWorthAndTheNotesSayWhy() throws IOException {
     String text =
-        Files.readString(Path.of("../line-configs/small.yaml")).replace("2027-05-28", "2027-03-05").replace("  repeats: yearly", "  #");
+        Files.readString(Path.of("../line-configs/small.yaml"))
+            .replace("2027-05-28", "2027-03-05")
+            .replace("  repeats: yearly", "  #");
     PlantFile file = PlantFile.of("small.yaml", text);
-    PlantOrigin source = new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
-    Compare compare = new Compare(source, PlantChanges.base(), Studied.ask("bigger_mill"), Studied.effort(2, 2));
+    PlantOrigin source =
+        new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
+    Compare compare =
+        new Compare(source, PlantChanges.base(), Studied.ask("bigger_mill"), Studied.effort(2, 2));
     GridAnswer answer =
         played(
             new Grid(
-                source, PlantChanges.base(), "option", compare.alternatives(),
-                List.of(key("products.hurd.price", "x", "1", "2")), Studied.effort(2, 2)));
+                source,
+                PlantChanges.base(),
+                "option",
+                compare.alternatives(),
+                List.of(key("products.hurd.price", "x", "1", "2")),
+                Studied.effort(2, 2)));
     assertThat(answer.drawn()).startsWith(MARGIN, FED);
     assertThat(answer.row(0, "bigger_mill", "net_present_value")).isEmpty();
     assertThat(answer.assumptions())

@@ -38,7 +38,9 @@ class RepricingTest {
   }
 
   private static ReplicationResults played(Plant plant) {
-    return new ReplicationBudget(Studied.effort(COUNT, 1), (done, of) -> {}, () -> false).whole(CompiledPlant.of(plant), COUNT).orElseThrow();
+    return new ReplicationBudget(Studied.effort(COUNT, 1), (done, of) -> {}, () -> false)
+        .whole(CompiledPlant.of(plant), COUNT)
+        .orElseThrow();
   }
 
   @ParameterizedTest
@@ -62,7 +64,9 @@ class RepricingTest {
       String measure = priced.columns().get(at).name();
       for (int one = 0; one < COUNT; one++) {
         double is = priced.series(measure)[one];
-        assertThat(is).as(measure).isCloseTo(played.series(measure)[one], within(1e-9 * Math.abs(is) + 1e-6));
+        assertThat(is)
+            .as(measure)
+            .isCloseTo(played.series(measure)[one], within(1e-9 * Math.abs(is) + 1e-6));
         moved += Math.abs(is - atBase.series(measure)[one]);
       }
     }
@@ -77,14 +81,20 @@ class RepricingTest {
     ReplicationResults before = played(docked);
     assertThat(before.mean(Measure.PRODUCT_TOO_WET.of("medium_hurd"))).isGreaterThan(50);
     Plant after = EXAMPLE.variants().with(moisture("medium"), moisture("coarse"), dearer);
-    double priced = Repricing.of(before, docked, after).orElseThrow().mean(Measure.MONEY_REVENUE.of());
+    double priced =
+        Repricing.of(before, docked, after).orElseThrow().mean(Measure.MONEY_REVENUE.of());
     double played = played(after).mean(Measure.MONEY_REVENUE.of());
-    assertThat(priced).isCloseTo(played, within(1e-9 * played)).isGreaterThan(before.mean(Measure.MONEY_REVENUE.of()) + 1000);
-    assertThat(Repricing.of(atBase, base, docked)).as("another moisture is no other price").isEmpty();
+    assertThat(priced)
+        .isCloseTo(played, within(1e-9 * played))
+        .isGreaterThan(before.mean(Measure.MONEY_REVENUE.of()) + 1000);
+    assertThat(Repricing.of(atBase, base, docked))
+        .as("another moisture is no other price")
+        .isEmpty();
   }
 
   private static Change moisture(String hurd) {
-    return new Change.Value("products." + hurd + "_hurd.moisture", "{basis: 12 %, at_most: 14 %, dock: 40 %}");
+    return new Change.Value(
+        "products." + hurd + "_hurd.moisture", "{basis: 12 %, at_most: 14 %, dock: 40 %}");
   }
 
   @Test
@@ -94,7 +104,9 @@ class RepricingTest {
             List.of("machines.mill.power", "50 hp"),
             List.of("products.dust.price", "5 USD/ton"),
             List.of("money.moisture_basis.stalk", "14 %"))) {
-      assertThat(Repricing.of(atBase, base, with(change.get(0), change.get(1)))).as(change.get(0)).isEmpty();
+      assertThat(Repricing.of(atBase, base, with(change.get(0), change.get(1))))
+          .as(change.get(0))
+          .isEmpty();
     }
     assertThat(Repricing.of(atBase, base, with("money.discount_rate", "5 %/yr"))).isPresent();
   }
@@ -106,8 +118,10 @@ class RepricingTest {
     Plant plant = source.variants().with();
     ReplicationResults before = played(plant);
     Plant dearer = source.variants().with(new Change.Value("products.coarse_hurd.price", "x1.2"));
-    double priced = Repricing.of(before, plant, dearer).orElseThrow().mean(Measure.MONEY_REVENUE.of());
-    assertThat(priced).isCloseTo(played(dearer).mean(Measure.MONEY_REVENUE.of()), within(1e-9 * priced));
+    double priced =
+        Repricing.of(before, plant, dearer).orElseThrow().mean(Measure.MONEY_REVENUE.of());
+    assertThat(priced)
+        .isCloseTo(played(dearer).mean(Measure.MONEY_REVENUE.of()), within(1e-9 * priced));
     Plant cheaper = source.variants().with(new Change.Value("products.coarse_hurd.price", "x0.7"));
     assertThat(Repricing.of(before, plant, cheaper)).isEmpty();
   }
@@ -118,10 +132,13 @@ class RepricingTest {
     Change order = new Change.Value("products.fine_hurd.orders.0.price", "500 USD/ton");
     Plant ordered = EXAMPLE.variants().with(order);
     ReplicationResults played = played(ordered);
-    Plant dearer = EXAMPLE.variants().with(order, new Change.Value("products.fine_hurd.price", "x1.1"));
+    Plant dearer =
+        EXAMPLE.variants().with(order, new Change.Value("products.fine_hurd.price", "x1.1"));
     assertThat(Repricing.of(played, ordered, dearer)).isEmpty();
-    Plant other = EXAMPLE.variants().with(order, new Change.Value("products.medium_hurd.price", "x1.1"));
+    Plant other =
+        EXAMPLE.variants().with(order, new Change.Value("products.medium_hurd.price", "x1.1"));
     Optional<ReplicationResults> priced = Repricing.of(played, ordered, other);
-    assertThat(priced.orElseThrow().mean(Measure.MONEY_REVENUE.of())).isGreaterThan(played.mean(Measure.MONEY_REVENUE.of()));
+    assertThat(priced.orElseThrow().mean(Measure.MONEY_REVENUE.of()))
+        .isGreaterThan(played.mean(Measure.MONEY_REVENUE.of()));
   }
 }

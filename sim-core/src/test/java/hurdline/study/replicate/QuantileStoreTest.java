@@ -10,7 +10,10 @@ class QuantileStoreTest {
   private static final int MOVES = 1;
   private static final int MOVES_LATE = 2;
 
-  /** Replication k of n: one cell stands at 3, one counts, one stands at 5 and is 7 from replication 60 on. */
+  /**
+   * Replication k of n: one cell stands at 3, one counts, one stands at 5 and is 7 from replication
+   * 60 on.
+   */
   private static QuantileStore played(int n, int most) {
     QuantileStore cells = new QuantileStore(3, 1, most);
     for (int k = 1; k <= n; k++) {
@@ -24,7 +27,8 @@ class QuantileStoreTest {
 
   @Test
   void aCellThatNeverMovesKeepsItsValue() {
-    assertThat(played(100, 2_000).figures(NEVER_MOVES)).isEqualTo(new QuantileStore.Spread(3, 3, 3, 3));
+    assertThat(played(100, 2_000).figures(NEVER_MOVES))
+        .isEqualTo(new QuantileStore.Spread(3, 3, 3, 3));
   }
 
   @Test
@@ -44,7 +48,10 @@ class QuantileStoreTest {
     assertThat(late.p95()).isEqualTo(5);
   }
 
-  /** The whole against two ranges that meet before, at, and after the last replication whose values are kept. */
+  /**
+   * The whole against two ranges that meet before, at, and after the last replication whose values
+   * are kept.
+   */
   @Test
   void rangesPutBehindEachOtherAreTheWhole() {
     QuantileStore whole = uneven(1, 120);
@@ -52,7 +59,9 @@ class QuantileStoreTest {
       QuantileStore ranges = uneven(1, split - 1);
       ranges.append(uneven(split, 120));
       for (int cell = 0; cell < 4; cell++) {
-        assertThat(ranges.figures(cell)).as("cell %d, second range from %d", cell, split).isEqualTo(whole.figures(cell));
+        assertThat(ranges.figures(cell))
+            .as("cell %d, second range from %d", cell, split)
+            .isEqualTo(whole.figures(cell));
         assertThat(ranges.sum(cell)).isEqualTo(whole.sum(cell));
         assertThat(ranges.isZero(cell)).isEqualTo(whole.isZero(cell));
       }

@@ -97,12 +97,14 @@ class ReplicationRunnerTest {
           () -> false);
     }
     assertThatThrownBy(() -> new ReplicationRange(0, 3)).hasMessageContaining("from 1 on");
-    assertThatThrownBy(() -> new ReplicationRange(5, 4)).hasMessageContaining("no end before its start");
+    assertThatThrownBy(() -> new ReplicationRange(5, 4))
+        .hasMessageContaining("no end before its start");
   }
 
   @Test
   void whatIsMadeInTheBackgroundIsThereWhenItIsAskedFor() throws Exception {
-    Future<Boolean> made = ReplicationRunner.inBackground("test", () -> Thread.currentThread().isDaemon());
+    Future<Boolean> made =
+        ReplicationRunner.inBackground("test", () -> Thread.currentThread().isDaemon());
     assertThat(made.get()).isTrue();
     Future<Object> fails =
         ReplicationRunner.inBackground(
@@ -110,6 +112,8 @@ class ReplicationRunnerTest {
             () -> {
               throw new IllegalStateException("broken on purpose");
             });
-    assertThatThrownBy(fails::get).isInstanceOf(ExecutionException.class).hasMessageContaining("broken on purpose");
+    assertThatThrownBy(fails::get)
+        .isInstanceOf(ExecutionException.class)
+        .hasMessageContaining("broken on purpose");
   }
 }

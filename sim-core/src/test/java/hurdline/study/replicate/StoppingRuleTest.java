@@ -16,7 +16,8 @@ class StoppingRuleTest {
 
   private static StoppingRule goal(int replications, double halfWidth, boolean relative) {
     Precision aim = new Precision(MARGIN, halfWidth, relative, MARGIN + ":aim");
-    return new StoppingRule(new RunSettings(replications, Optional.of(aim), 1, 1, Optional.empty()));
+    return new StoppingRule(
+        new RunSettings(replications, Optional.of(aim), 1, 1, Optional.empty()));
   }
 
   /** Half of them a unit above the mean, half of them one below: s is √(n/(n − 1)). */
@@ -37,12 +38,14 @@ class StoppingRuleTest {
 
   @Test
   void withoutAnAimThereAreAsManyAsWereAskedFor() {
-    assertThat(new StoppingRule(new RunSettings(3, Optional.empty(), 1, 1, Optional.empty())).first()).isEqualTo(3);
+    assertThat(
+            new StoppingRule(new RunSettings(3, Optional.empty(), 1, 1, Optional.empty())).first())
+        .isEqualTo(3);
   }
 
   /**
-   * By hand: s = √(40/39) = 1.01274, t of 39 degrees of freedom 2.0227, so the half-width is 0.32389. An aim of 0.001
-   * takes 40 · 323.89² = 4,196,000.
+   * By hand: s = √(40/39) = 1.01274, t of 39 degrees of freedom 2.0227, so the half-width is
+   * 0.32389. An aim of 0.001 takes 40 · 323.89² = 4,196,000.
    */
   @Test
   void anAimOutOfReachSaysHowManyReplicationsItTakes() {
@@ -58,8 +61,7 @@ class StoppingRuleTest {
 
   @Test
   void anAimThatIsAShareOfNothingIsBeyondCounting() {
-    assertThat(goal(40, 0.01, true).outOfReach(figures(40, 0)).orElseThrow().needed())
-        .isInfinite();
+    assertThat(goal(40, 0.01, true).outOfReach(figures(40, 0)).orElseThrow().needed()).isInfinite();
   }
 
   @Test

@@ -53,7 +53,9 @@ class RangeResultsTest {
   @Test
   void theTraceComesFromTheRangeThatHoldsItsReplication() {
     LocalDateTime day = LocalDateTime.parse("2027-03-01T00:00");
-    RunSettings effort = new RunSettings(6, Optional.empty(), 1, 1, Optional.of(new TraceWindow(5, day, day.plusDays(1))));
+    RunSettings effort =
+        new RunSettings(
+            6, Optional.empty(), 1, 1, Optional.of(new TraceWindow(5, day, day.plusDays(1))));
     Run study = new Run(Studied.source(Studied.SMALL), ONE_DAY, effort);
     RangeResults first = simulated(study, 1, 4);
     first.append(simulated(study, 4, 7));
@@ -66,7 +68,9 @@ class RangeResultsTest {
   void aRangeThatWasStoppedIsTheBeginningOfItAndTheAnswerSaysSo() {
     AtomicInteger done = new AtomicInteger();
     Run study = run(ONE_DAY, 40, 2);
-    RangeResults part = study.simulate(ReplicationRange.first(40), (now, of) -> done.set(now), () -> done.get() >= 7);
+    RangeResults part =
+        study.simulate(
+            ReplicationRange.first(40), (now, of) -> done.set(now), () -> done.get() >= 7);
     assertThat(part.range().count()).isBetween(7, 8);
     RunAnswer answer = study.answer(part);
     assertThat(answer.header().stopped()).isTrue();
@@ -78,12 +82,23 @@ class RangeResultsTest {
   void whatDoesNotGoTogetherIsRefused() {
     Run study = run(ONE_DAY, 9, 1);
     RangeResults first = simulated(study, 1, 4);
-    assertThatThrownBy(() -> first.append(simulated(study, 5, 6))).hasMessageContaining("begin with replication 5; expected 4");
-    assertThatThrownBy(() -> first.append(simulated(run(PlantChanges.base(), 9, 1), 4, 5))).hasMessageContaining("another plant");
-    assertThatThrownBy(() -> first.append(simulated(study, 4, 4))).hasMessageContaining("no finished replication");
-    assertThatThrownBy(() -> study.answer(simulated(study, 4, 5))).hasMessageContaining("from replication 1 on");
-    RunSettings aimed = new RunSettings(9, Optional.of(new Precision("money.margin", 0.1, true, "money.margin:10%")), 1, 1, Optional.empty());
-    assertThatThrownBy(() -> simulated(new Run(Studied.source(Studied.SMALL), ONE_DAY, aimed), 1, 4))
+    assertThatThrownBy(() -> first.append(simulated(study, 5, 6)))
+        .hasMessageContaining("begin with replication 5; expected 4");
+    assertThatThrownBy(() -> first.append(simulated(run(PlantChanges.base(), 9, 1), 4, 5)))
+        .hasMessageContaining("another plant");
+    assertThatThrownBy(() -> first.append(simulated(study, 4, 4)))
+        .hasMessageContaining("no finished replication");
+    assertThatThrownBy(() -> study.answer(simulated(study, 4, 5)))
+        .hasMessageContaining("from replication 1 on");
+    RunSettings aimed =
+        new RunSettings(
+            9,
+            Optional.of(new Precision("money.margin", 0.1, true, "money.margin:10%")),
+            1,
+            1,
+            Optional.empty());
+    assertThatThrownBy(
+            () -> simulated(new Run(Studied.source(Studied.SMALL), ONE_DAY, aimed), 1, 4))
         .hasMessageContaining("without an aim");
   }
 }

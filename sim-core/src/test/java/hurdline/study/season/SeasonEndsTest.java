@@ -36,7 +36,10 @@ class SeasonEndsTest {
     return answer.find("beside_summer", measure).orElseThrow();
   }
 
-  /** By hand from each year's campaigns: the crop was finished on days 241, 239, 271, 233, 255 and 255. */
+  /**
+   * By hand from each year's campaigns: the crop was finished on days 241, 239, 271, 233, 255 and
+   * 255.
+   */
   @Test
   void aLineEndedWhenItsLastWorkedShiftBeganInWhicheverCampaign() {
     SummaryRow ended = row("season.stalk_line.ended");
@@ -54,14 +57,17 @@ class SeasonEndsTest {
     SeasonAnswer.Plan plan = answer.plans().get(1);
     assertThat(plan.entries().stream().filter(entry -> entry.line().equals("stalk_line")))
         .extracting(SeasonAnswer.Entry::ended)
-        .containsExactly("season.stalk_line.1.ended", "season.stalk_line.2.ended", "season.stalk_line.3.ended");
+        .containsExactly(
+            "season.stalk_line.1.ended", "season.stalk_line.2.ended", "season.stalk_line.3.ended");
   }
 
   @Test
   void aDifferenceSaysOnHowManyYearsItRests() {
-    PlanDifference ended = answer.difference("beside_summer", "base", "season.stalk_line.ended").orElseThrow();
+    PlanDifference ended =
+        answer.difference("beside_summer", "base", "season.stalk_line.ended").orElseThrow();
     assertThat(ended.row().replications()).isEqualTo(6);
-    assertThat(ended.row().baseMean()).isCloseTo(answer.mean("base", "season.stalk_line.ended"), within(1e-9));
+    assertThat(ended.row().baseMean())
+        .isCloseTo(answer.mean("base", "season.stalk_line.ended"), within(1e-9));
     assertThat(answer.differences().stream().map(PlanDifference::row))
         .filteredOn(row -> row.replications() < 6)
         .allSatisfy(row -> assertThat(row.replications()).isBetween(0, 5));

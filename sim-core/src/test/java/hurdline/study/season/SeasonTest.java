@@ -60,12 +60,16 @@ class SeasonTest {
     return season(List.of(source), REPLICATIONS, threads, plans);
   }
 
-  private static Season season(List<PlantOrigin> sources, int replications, int threads, String... plans) {
+  private static Season season(
+      List<PlantOrigin> sources, int replications, int threads, String... plans) {
     return new Season(
         sources,
         new SeasonAsk(List.of(plans), false),
         PlantChanges.base(),
-        (source, changes) -> changes.stream().map(change -> LocatedProblem.of("", change.toString(), "nothing", "")).toList(),
+        (source, changes) ->
+            changes.stream()
+                .map(change -> LocatedProblem.of("", change.toString(), "nothing", ""))
+                .toList(),
         Studied.effort(replications, threads));
   }
 
@@ -84,8 +88,9 @@ class SeasonTest {
     assertThat(answer.plans())
         .extracting(SeasonAnswer.Plan::name)
         .containsExactly("base", "same_as_ever", "two_shifts");
-    assertThat(answer.warnings()).extracting(LocatedProblem::found).containsExactlyInAnyOrder(
-        "Named[name=same_as_ever]", "Named[name=two_shifts]");
+    assertThat(answer.warnings())
+        .extracting(LocatedProblem::found)
+        .containsExactlyInAnyOrder("Named[name=same_as_ever]", "Named[name=two_shifts]");
   }
 
   @Test
@@ -93,34 +98,49 @@ class SeasonTest {
     RunAnswer run = Studied.run(Studied.EXAMPLE, Studied.effort(REPLICATIONS, 1));
     assertThat(answer.summary()).containsAll(run.summary());
     List<String> months = run.months().stream().map(Object::toString).toList();
-    assertThat(answer.months().subList(0, months.size()).stream().map(Object::toString)).isEqualTo(months);
+    assertThat(answer.months().subList(0, months.size()).stream().map(Object::toString))
+        .isEqualTo(months);
   }
 
   @Test
   void differencesArePairedAndThoseOfEqualPlansExactlyZero() {
     assertThat(answer.differences())
         .filteredOn(pair -> pair.plan().equals("same_as_ever"))
-        .filteredOn(pair -> !pair.row().measure().matches("money.(electricity|demand|margin|margin_less_forgone)"))
+        .filteredOn(
+            pair ->
+                !pair.row()
+                    .measure()
+                    .matches("money.(electricity|demand|margin|margin_less_forgone)"))
         .hasSizeGreaterThan(200)
         .allMatch(pair -> Double.isNaN(pair.row().difference()) || isZero(pair));
     PlanDifference margin =
         answer.difference("two_shifts", "base", Measure.MONEY_MARGIN.of()).orElseThrow();
     double[] base = series(0, Measure.MONEY_MARGIN.of());
     double[] two = series(2, Measure.MONEY_MARGIN.of());
-    double mean = IntStream.range(0, REPLICATIONS).mapToDouble(r -> two[r] - base[r]).average().orElseThrow();
+    double mean =
+        IntStream.range(0, REPLICATIONS).mapToDouble(r -> two[r] - base[r]).average().orElseThrow();
     assertThat(margin.row().difference()).isCloseTo(mean, within(1e-6 * Math.abs(mean)));
   }
 
   private static boolean isZero(PlanDifference pair) {
-    return pair.row().difference() == 0 && pair.row().lowJoint() == 0 && pair.row().highJoint() == 0;
+    return pair.row().difference() == 0
+        && pair.row().lowJoint() == 0
+        && pair.row().highJoint() == 0;
   }
 
   @Test
   void allPairsAreSetSideBySideAndWidenedTogether() {
     assertThat(answer.differences().stream().map(d -> d.plan() + "-" + d.against()).distinct())
         .containsExactly("same_as_ever-base", "two_shifts-base", "two_shifts-same_as_ever");
-    assertThat(answer.difference("two_shifts", "base", Measure.MASS_FED.of("stalk")).orElseThrow().row())
-        .satisfies(row -> assertThat(row.highJoint() - row.lowJoint()).isGreaterThan(row.high95() - row.low95()));
+    assertThat(
+            answer
+                .difference("two_shifts", "base", Measure.MASS_FED.of("stalk"))
+                .orElseThrow()
+                .row())
+        .satisfies(
+            row ->
+                assertThat(row.highJoint() - row.lowJoint())
+                    .isGreaterThan(row.high95() - row.low95()));
   }
 
   @Test
@@ -152,15 +172,24 @@ class SeasonTest {
           continue;
         }
         double[] stalk = series(0, Measure.MACHINE_CROP_HOURS.of(machine, "stalk", state.word()));
-        double[] cotton = series(0, Measure.MACHINE_CROP_HOURS.of(machine, "seed_cotton", state.word()));
+        double[] cotton =
+            series(0, Measure.MACHINE_CROP_HOURS.of(machine, "seed_cotton", state.word()));
         for (int r = 0; r < REPLICATIONS; r++) {
-          assertThat(stalk[r] + cotton[r]).as(machine + " " + state).isCloseTo(all[r], within(1e-6));
+          assertThat(stalk[r] + cotton[r])
+              .as(machine + " " + state)
+              .isCloseTo(all[r], within(1e-6));
         }
       }
     }
-    assertThat(answer.mean("base", Measure.MACHINE_CROP_HOURS.of("gin_stands", "stalk", "full_rate"))).isZero();
-    assertThat(answer.mean("base", Measure.MACHINE_CROP_HOURS.of("feeder", "stalk", "slowed"))).isPositive();
-    assertThat(answer.mean("base", Measure.MACHINE_CROP_HOURS.of("feeder", "seed_cotton", "full_rate"))).isPositive();
+    assertThat(
+            answer.mean("base", Measure.MACHINE_CROP_HOURS.of("gin_stands", "stalk", "full_rate")))
+        .isZero();
+    assertThat(answer.mean("base", Measure.MACHINE_CROP_HOURS.of("feeder", "stalk", "slowed")))
+        .isPositive();
+    assertThat(
+            answer.mean(
+                "base", Measure.MACHINE_CROP_HOURS.of("feeder", "seed_cotton", "full_rate")))
+        .isPositive();
   }
 
   @Test
@@ -169,14 +198,20 @@ class SeasonTest {
       for (String crop : List.of("stalk", "seed_cotton")) {
         List<MachineWeekRow> rows =
             answer.strips().stream()
-                .filter(row -> row.plan().equals("base") && row.machine().equals(machine) && row.crop().equals(crop))
+                .filter(
+                    row ->
+                        row.plan().equals("base")
+                            && row.machine().equals(machine)
+                            && row.crop().equals(crop))
                 .toList();
         assertThat(rows.stream().mapToDouble(MachineWeekRow::workedT).sum())
-            .isCloseTo(answer.mean("base", Measure.MACHINE_CROP_MASS_IN.of(machine, crop)), within(1e-6));
+            .isCloseTo(
+                answer.mean("base", Measure.MACHINE_CROP_MASS_IN.of(machine, crop)), within(1e-6));
         assertThat(rows.stream().mapToDouble(MachineWeekRow::hours).sum())
             .isCloseTo(
                 answer.mean("base", Measure.MACHINE_CROP_HOURS.of(machine, crop, "slowed"))
-                    + answer.mean("base", Measure.MACHINE_CROP_HOURS.of(machine, crop, "full_rate")),
+                    + answer.mean(
+                        "base", Measure.MACHINE_CROP_HOURS.of(machine, crop, "full_rate")),
                 within(1e-6));
       }
     }
@@ -213,7 +248,8 @@ class SeasonTest {
       }
     }
     assertThat(answer.find("base", "season.finished").orElseThrow().high95())
-        .as("Clopper and Pearson's, so that none of four leaves room").isGreaterThan(0.3);
+        .as("Clopper and Pearson's, so that none of four leaves room")
+        .isGreaterThan(0.3);
   }
 
   @Test
@@ -258,25 +294,39 @@ class SeasonTest {
             .play((plays, of) -> done.set(plays), () -> done.get() > 0)
             .orElseThrow();
     assertThat(some.header().stopped()).isTrue();
-    assertThat(some.plans()).extracting(SeasonAnswer.Plan::name).containsExactly("two_shifts", "base");
-    assertThat(some.samples().of()).allMatch(of -> of.values().length == some.header().replications());
+    assertThat(some.plans())
+        .extracting(SeasonAnswer.Plan::name)
+        .containsExactly("two_shifts", "base");
+    assertThat(some.samples().of())
+        .allMatch(of -> of.values().length == some.header().replications());
   }
 
-  /** Without its days a changeover costs no wages; what else it is worth the longer campaign brings. */
+  /**
+   * Without its days a changeover costs no wages; what else it is worth the longer campaign brings.
+   */
   @Test
   void anAvoidedChangeoverIsWorthWhatThePlanEarnsWithoutIt() throws IOException {
     PlantOrigin source = source(PLANS);
     SeasonAnswer asked =
         played(
             new Season(
-                List.of(source), new SeasonAsk(List.of("base"), true), PlantChanges.base(), (of, changes) -> List.of(),
+                List.of(source),
+                new SeasonAsk(List.of("base"), true),
+                PlantChanges.base(),
+                (of, changes) -> List.of(),
                 Studied.effort(2, 1)));
-    assertThat(asked.avoided()).extracting(row -> row.from().toString()).containsExactly("2027-09-27", "2027-12-17");
+    assertThat(asked.avoided())
+        .extracting(row -> row.from().toString())
+        .containsExactly("2027-09-27", "2027-12-17");
     PlantChanges without =
         new PlantChanges(
-            "base", List.of(),
-            List.of(new Change.Value("season.2.changeover", "0 d"), new Change.Value("season.1.to", "2027-10-01")));
-    double margin = Studied.run(Studied.EXAMPLE, without, Studied.effort(2, 1)).mean(Measure.MONEY_MARGIN.of());
+            "base",
+            List.of(),
+            List.of(
+                new Change.Value("season.2.changeover", "0 d"),
+                new Change.Value("season.1.to", "2027-10-01")));
+    double margin =
+        Studied.run(Studied.EXAMPLE, without, Studied.effort(2, 1)).mean(Measure.MONEY_MARGIN.of());
     assertThat(asked.avoided().get(0).worth())
         .isCloseTo(margin - asked.mean("base", Measure.MONEY_MARGIN.of()), within(1e-4))
         .isPositive();

@@ -28,7 +28,10 @@ import org.junit.jupiter.api.Test;
 
 class YardSizingTest {
 
-  /** Loads of 10 come in a window of some days; the line takes 8 bales an hour by day and night, or nothing. */
+  /**
+   * Loads of 10 come in a window of some days; the line takes 8 bales an hour by day and night, or
+   * nothing.
+   */
   private static String yard(String every, String feeds, String places) {
     return """
         hurdline: 1
@@ -57,15 +60,17 @@ class YardSizingTest {
 
   private static YardAnswer played(String yaml, RunSettings effort, YardAsk ask) {
     PlantFile file = PlantFile.of("one.yaml", yaml);
-    PlantOrigin source = new PlantOrigin(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
+    PlantOrigin source =
+        new PlantOrigin(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
     return new YardSizing(source, PlantChanges.base(), effort, ask)
         .play((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 
   /**
-   * Fill and drain: the 194th and last load comes at 7,178 min; from 37 min on a bale is used up in 7.5 min, so 952 are
-   * gone by then, one is being fed and two are on the table: 1,940 − 955 lie there, and never more.
+   * Fill and drain: the 194th and last load comes at 7,178 min; from 37 min on a bale is used up in
+   * 7.5 min, so 952 are gone by then, one is being fed and two are on the table: 1,940 − 955 lie
+   * there, and never more.
    */
   @Test
   void aKnownPlantNeedsTheYardThatIsWorkedOutByHand() {
@@ -94,7 +99,10 @@ class YardSizingTest {
     assertThat(peak.p95()).isNotEqualTo(answer.withoutLimit().bales());
   }
 
-  /** With nothing taken away the yard ends with 10 bales times a Poisson number of loads, mean 120 h / 3 h. */
+  /**
+   * With nothing taken away the yard ends with 10 bales times a Poisson number of loads, mean 120 h
+   * / 3 h.
+   */
   @Test
   void poissonLoadsNeedWhatTheorySays() {
     String yaml = yard("{exponential: {mean: 3 h}}", "2027-03-09", "{row: {holds: 500 bales}}");
@@ -111,12 +119,18 @@ class YardSizingTest {
       }
       double chance = loads.survivalProbability(50);
       YardSizeRow file = answer.at(500).orElseThrow();
-      assertThat(chance).as("false alarm below 1 in 10,000 a seed").isBetween(
-          file.chance() - 4 * Math.sqrt(chance / 100), file.chance() + 4 * Math.sqrt(chance / 100));
+      assertThat(chance)
+          .as("false alarm below 1 in 10,000 a seed")
+          .isBetween(
+              file.chance() - 4 * Math.sqrt(chance / 100),
+              file.chance() + 4 * Math.sqrt(chance / 100));
       assertThat(answer.byRule().bales()).isEqualTo(answer.withoutLimit().bales());
     }
     assertThat(asked).isEqualTo(95);
-    assertThat(covered).as("95 %% each; they hang together within a season's set; below 75 of 95 has not been seen in 200 other sets of seeds").isGreaterThan(74);
+    assertThat(covered)
+        .as(
+            "95 %% each; they hang together within a season's set; below 75 of 95 has not been seen in 200 other sets of seeds")
+        .isGreaterThan(74);
   }
 
   private static int percent(PeakRow row) {
@@ -132,7 +146,9 @@ class YardSizingTest {
       long over = wanted.stream().filter(w -> w.value() > row.bales()).count();
       assertThat(row.chance()).as("at " + row.bales()).isCloseTo(over / 20.0, within(1e-12));
     }
-    assertThat(answer.byRule().bales()).as("what is on the road is promised room").isGreaterThanOrEqualTo(answer.withoutLimit().bales());
+    assertThat(answer.byRule().bales())
+        .as("what is on the road is promised room")
+        .isGreaterThanOrEqualTo(answer.withoutLimit().bales());
     assertThat(answer.capacity()).hasSizeGreaterThan(8);
   }
 
@@ -140,8 +156,14 @@ class YardSizingTest {
 
   private static List<SummaryRowValue> wanted(YardAnswer answer) {
     var samples = answer.samples().of().get(1);
-    int at = samples.measures().stream().map(m -> m.measure()).toList().indexOf("yard.stalk.room_needed");
-    return java.util.Arrays.stream(samples.values()).map(of -> new SummaryRowValue(of[at])).toList();
+    int at =
+        samples.measures().stream()
+            .map(m -> m.measure())
+            .toList()
+            .indexOf("yard.stalk.room_needed");
+    return java.util.Arrays.stream(samples.values())
+        .map(of -> new SummaryRowValue(of[at]))
+        .toList();
   }
 
   private static String trucks() {
@@ -157,9 +179,11 @@ class YardSizingTest {
   void theCurveFallsInChanceAndTheCheapestIsTheLeastMean() {
     YardAnswer answer = played(trucks(), Studied.effort(20, 2), 0.2);
     for (int at = 1; at < answer.capacity().size(); at++) {
-      assertThat(answer.capacity().get(at).chance()).isLessThanOrEqualTo(answer.capacity().get(at - 1).chance());
+      assertThat(answer.capacity().get(at).chance())
+          .isLessThanOrEqualTo(answer.capacity().get(at - 1).chance());
     }
-    double least = answer.capacity().stream().mapToDouble(row -> row.cost().perYear()).min().orElseThrow();
+    double least =
+        answer.capacity().stream().mapToDouble(row -> row.cost().perYear()).min().orElseThrow();
     assertThat(answer.cheapest().orElseThrow().cost().perYear()).isEqualTo(least);
     YardSizeRow last = answer.capacity().get(answer.capacity().size() - 1);
     assertThat(last.waitingD()).isZero();
@@ -170,7 +194,8 @@ class YardSizingTest {
   @Test
   void aStoppedSizingKeepsWhatIsWhole() {
     PlantFile file = PlantFile.of("one.yaml", trucks());
-    PlantOrigin source = new PlantOrigin(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
+    PlantOrigin source =
+        new PlantOrigin(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
     AtomicInteger done = new AtomicInteger();
     YardAnswer answer =
         new YardSizing(source, PlantChanges.base(), Studied.effort(5, 1), YardAsk.of(0.2))
@@ -183,8 +208,9 @@ class YardSizingTest {
   }
 
   /**
-   * Without chance: 30 ha of 7 t/ha are 420 bales, baled 200 a day from the third of March; the line begins on the eighth
-   * and works 8 bales an hour for two days, 384 bales, the loads add nothing here.
+   * Without chance: 30 ha of 7 t/ha are 420 bales, baled 200 a day from the third of March; the
+   * line begins on the eighth and works 8 bales an hour for two days, 384 bales, the loads add
+   * nothing here.
    */
   @Test
   void theAcresThatCanBeFinishedAreThoseThatTheLineCanWork() {
@@ -195,7 +221,10 @@ class YardSizingTest {
             .replaceAll(", loads: \\{.*\\}\\}\\}", "}}")
             .replace("holds: 300 bales, loss: 2 %/month", "holds: 2000 bales");
     YardAnswer answer =
-        played(yaml, Studied.effort(2, 1), new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+        played(
+            yaml,
+            Studied.effort(2, 1),
+            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
     double most = 384.0 / 420;
     assertThat(answer.land().times()).isBetween(most - 0.02, most);
     assertThat(answer.acresAt(answer.land().times()).orElseThrow().chance()).isEqualTo(1);
@@ -205,10 +234,10 @@ class YardSizingTest {
   }
 
   /**
-   * What a season's fields bring is in proportion to their acres and the line works 384 bales, so each season finishes up
-   * to 384 over its bales; the answer and its limits are three of these by their order. Of 40 seasons four may be left
-   * over: the fifth least; the limits are the least and the ninth, for P(B = 0) = 0.015 and P(B ≥ 9) = 0.015 where B is
-   * binomial (40, 0.1).
+   * What a season's fields bring is in proportion to their acres and the line works 384 bales, so
+   * each season finishes up to 384 over its bales; the answer and its limits are three of these by
+   * their order. Of 40 seasons four may be left over: the fifth least; the limits are the least and
+   * the ninth, for P(B = 0) = 0.015 and P(B ≥ 9) = 0.015 where B is binomial (40, 0.1).
    */
   @Test
   void theIntervalOfTheAcresLiesBetweenTwoSeasons() {
@@ -218,7 +247,10 @@ class YardSizingTest {
             .replaceAll(", loads: \\{.*\\}\\}\\}", "}}")
             .replace("holds: 300 bales, loss: 2 %/month", "holds: 2000 bales");
     YardAnswer answer =
-        played(yaml, Studied.effort(40, 2), new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+        played(
+            yaml,
+            Studied.effort(40, 2),
+            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
     double[] fed = series(answer, "intake.stalk.fed");
     double[] left = series(answer, "season.stalk_line.left_over");
     double[] limits = new double[40];
@@ -229,7 +261,9 @@ class YardSizingTest {
     assertThat(answer.land().times()).isCloseTo(limits[4], within(0.02));
     assertThat(answer.land().low95()).isCloseTo(limits[0], within(0.02));
     assertThat(answer.land().high95()).isCloseTo(limits[8], within(0.02));
-    assertThat(limits[8] - limits[0]).as("so that the three could be significantly different").isGreaterThan(0.05);
+    assertThat(limits[8] - limits[0])
+        .as("so that the three could be significantly different")
+        .isGreaterThan(0.05);
     assertThat(answer.acresAt(answer.land().low95()).orElseThrow().chance()).isEqualTo(1);
     assertThat(answer.acresAt(answer.land().high95()).orElseThrow().chance()).isLessThan(0.8);
   }
@@ -245,21 +279,26 @@ class YardSizingTest {
   void fewSeasonsGiveNoLowerLimitOfTheAcres() {
     YardAnswer answer =
         played(
-            trucks(), Studied.effort(6, 2),
+            trucks(),
+            Studied.effort(6, 2),
             new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
     assertThat(answer.land().low95()).isNaN();
     assertThat(answer.land().high95()).isGreaterThan(answer.land().times());
-    assertThat(answer.assumptions()).as("0.9 to the 36th power is 0.0225").contains(new YardFact.Acres(6, 36));
+    assertThat(answer.assumptions())
+        .as("0.9 to the 36th power is 0.0225")
+        .contains(new YardFact.Acres(6, 36));
   }
 
   @Test
   void anAimIsForTheYardWithoutLimitAndAllSizesArePlayedAsOften() {
     Precision aim = new Precision("yard.stalk.peak", 0.03, true, "yard.stalk.peak:3%");
-    YardAnswer answer = played(trucks(), new RunSettings(10, Optional.of(aim), 1, 2, Optional.empty()), 0.2);
+    YardAnswer answer =
+        played(trucks(), new RunSettings(10, Optional.of(aim), 1, 2, Optional.empty()), 0.2);
     SummaryRow peak = answer.find(YardAnswer.noLimit(), "yard.stalk.peak").orElseThrow();
     assertThat((peak.high95() - peak.low95()) / 2).isLessThanOrEqualTo(0.03 * peak.mean());
     assertThat(answer.header().replications()).isGreaterThan(10).isEqualTo(peak.replications());
-    assertThat(answer.find("base", "yard.stalk.peak").orElseThrow().replications()).isEqualTo(peak.replications());
+    assertThat(answer.find("base", "yard.stalk.peak").orElseThrow().replications())
+        .isEqualTo(peak.replications());
     assertThat(answer.header().stopped()).isFalse();
   }
 
@@ -277,9 +316,11 @@ class YardSizingTest {
   void whatShortensThePeakIsToldInPairs() {
     YardAnswer answer =
         played(
-            trucks().replace("from: 2027-03-08", "from: 2027-03-02"), Studied.effort(6, 2),
+            trucks().replace("from: 2027-03-08", "from: 2027-03-02"),
+            Studied.effort(6, 2),
             new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.empty(), true));
-    assertThat(answer.gains()).extracting(row -> row.what() + ": " + row.more().kind() + " " + row.more().to())
+    assertThat(answer.gains())
+        .extracting(row -> row.what() + ": " + row.more().kind() + " " + row.more().to())
         .startsWith("trucks: TRUCKS 3.0", "trucks: TRUCKS 1.0", "receiving: OPEN_TO 68400.0")
         .contains("feeder: RATE NaN");
     assertThat(answer.gains()).allMatch(row -> row.measure().equals("yard.stalk.peak"));
@@ -287,26 +328,38 @@ class YardSizingTest {
   }
 
   /**
-   * Stacks of 4 · 2 · 5 = 40 bales of 2 m by 1 m: 8 m by 2 m, with a lane of 6 m (8 + 6) · (2 + 6) = 112 m2 each. 985 bales
-   * are 25 stacks, the last one begun; at 14 USD/m2 over 10 years without interest 3,920 USD a year.
+   * Stacks of 4 · 2 · 5 = 40 bales of 2 m by 1 m: 8 m by 2 m, with a lane of 6 m (8 + 6) · (2 + 6)
+   * = 112 m2 each. 985 bales are 25 stacks, the last one begun; at 14 USD/m2 over 10 years without
+   * interest 3,920 USD a year.
    */
   @Test
   void groundAndItsMoneyAreDoneByHand() {
     String yaml =
-        yard("37 min", "2027-03-01", "{row: {holds: 900 bales, stack: {long: 4, wide: 2, high: 5, lane: 6 m}, cost: 14 USD/m2}}")
+        yard(
+                "37 min",
+                "2027-03-01",
+                "{row: {holds: 900 bales, stack: {long: 4, wide: 2, high: 5, lane: 6 m}, cost: 14 USD/m2}}")
             .replace("{mass: 500 kg}", "{mass: 500 kg, long: 2 m, wide: 1 m, high: 70 cm}");
     YardAnswer answer = played(yaml, Studied.effort(2, 1), 0.05);
     assertThat(answer.byRule().areaM2()).isEqualTo(2_800);
     assertThat(answer.at(985).orElseThrow().areaM2()).isEqualTo(2_800);
-    assertThat(answer.at(985).orElseThrow().cost().perYear()).as("nothing is lost").isCloseTo(3_920, within(1e-9));
-    assertThat(answer.grounds()).singleElement().satisfies(plan -> {
-      assertThat(plan.stacks()).isEqualTo(25);
-      assertThat(plan.highM()).isCloseTo(3.5, within(1e-12));
-    });
-    assertThat(answer.questions()).containsExactly(new SafetyFact.StoredInPlace("row", 900, "bales", 450_000, 40, 6));
+    assertThat(answer.at(985).orElseThrow().cost().perYear())
+        .as("nothing is lost")
+        .isCloseTo(3_920, within(1e-9));
+    assertThat(answer.grounds())
+        .singleElement()
+        .satisfies(
+            plan -> {
+              assertThat(plan.stacks()).isEqualTo(25);
+              assertThat(plan.highM()).isCloseTo(3.5, within(1e-12));
+            });
+    assertThat(answer.questions())
+        .containsExactly(new SafetyFact.StoredInPlace("row", 900, "bales", 450_000, 40, 6));
   }
 
-  /** A truck or load that waits costs 10 USD an hour; 900 bales take all but the last nine loads. */
+  /**
+   * A truck or load that waits costs 10 USD an hour; 900 bales take all but the last nine loads.
+   */
   @Test
   void waitsCostWhatTheFileSays() {
     String plain = yard("37 min", "2027-03-01", "{row: {holds: 900 bales}}");
@@ -315,7 +368,8 @@ class YardSizingTest {
     assertThat(waitingD).isPositive();
     assertThat(played(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().cost().perYear())
         .isCloseTo(waitingD * 240, within(1e-6));
-    assertThat(played(plain, Studied.effort(2, 1), 0.05).at(900).orElseThrow().cost().perYear()).isZero();
+    assertThat(played(plain, Studied.effort(2, 1), 0.05).at(900).orElseThrow().cost().perYear())
+        .isZero();
   }
 
   @Test
@@ -335,11 +389,23 @@ class YardSizingTest {
   @Test
   void anUnknownCropIsToldWithTheNearestWord() {
     PlantFile file = PlantFile.of("one.yaml", trucks());
-    PlantOrigin source = new PlantOrigin(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
+    PlantOrigin source =
+        new PlantOrigin(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
     assertThatThrownBy(
-            () -> new YardSizing(source, PlantChanges.base(), Studied.effort(1, 1), new YardAsk(Optional.of("stak"), Optional.empty(), 0.05, OptionalDouble.empty(), false)))
+            () ->
+                new YardSizing(
+                    source,
+                    PlantChanges.base(),
+                    Studied.effort(1, 1),
+                    new YardAsk(
+                        Optional.of("stak"),
+                        Optional.empty(),
+                        0.05,
+                        OptionalDouble.empty(),
+                        false)))
         .isInstanceOf(ProblemsException.class)
-        .hasMessageContaining("one.yaml: \"stak\" is no crop of this file; expected a crop, perhaps \"stalk\"");
+        .hasMessageContaining(
+            "one.yaml: \"stak\" is no crop of this file; expected a crop, perhaps \"stalk\"");
   }
 
   @Test

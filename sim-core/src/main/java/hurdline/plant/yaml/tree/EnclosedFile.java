@@ -26,7 +26,10 @@ final class EnclosedFile {
     EnclosedFile enclosed = new EnclosedFile(text, opening);
     do {
       enclosed.step();
-    } while (!enclosed.open.isEmpty() && enclosed.wrongFrom < 0 && enclosed.extra < 0 && enclosed.at < text.length());
+    } while (!enclosed.open.isEmpty()
+        && enclosed.wrongFrom < 0
+        && enclosed.extra < 0
+        && enclosed.at < text.length());
     return enclosed;
   }
 
@@ -39,7 +42,10 @@ final class EnclosedFile {
     return enclosed;
   }
 
-  /** Where the innermost bracket opens that is never closed, or is closed by one of the other kind; -1 if all are. */
+  /**
+   * Where the innermost bracket opens that is never closed, or is closed by one of the other kind;
+   * -1 if all are.
+   */
   int leftOpen() {
     return wrongFrom >= 0 ? wrongFrom : open.isEmpty() ? -1 : open.peek();
   }
@@ -104,7 +110,9 @@ final class EnclosedFile {
     quoteTo = at;
   }
 
-  /** Whether a value may begin here; within one a bracket or a mark is a character like any other. */
+  /**
+   * Whether a value may begin here; within one a bracket or a mark is a character like any other.
+   */
   private boolean beginsAValue() {
     int before = at - 1;
     while (before >= 0 && text.charAt(before) == ' ') {

@@ -65,7 +65,8 @@ final class FileLines {
       begin = next;
       line++;
     }
-    return new SourcePosition(line, text.codePointCount(begin, Math.min(offset, text.length())) + 1);
+    return new SourcePosition(
+        line, text.codePointCount(begin, Math.min(offset, text.length())) + 1);
   }
 
   /** Where the line holds a space that is none to a program; nowhere if it holds none. */

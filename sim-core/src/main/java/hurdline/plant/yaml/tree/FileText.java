@@ -15,7 +15,10 @@ import java.util.HexFormat;
 public final class FileText {
   private static final int LARGEST = 4 << 20;
 
-  /** The YAML parser takes time by the square of a word's length: 7 s for one of 2 MB, 20 ms for one of this. */
+  /**
+   * The YAML parser takes time by the square of a word's length: 7 s for one of 2 MB, 20 ms for one
+   * of this.
+   */
   private static final int LONGEST_LINE = 100_000;
 
   private static final String PLANT_FILE = "a plant file: YAML text in UTF-8 of at most 4 MB";

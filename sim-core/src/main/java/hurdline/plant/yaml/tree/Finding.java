@@ -1,8 +1,8 @@
 package hurdline.plant.yaml.tree;
 
 import hurdline.plant.Problem;
-import hurdline.problem.LocatedProblem.Severity;
 import hurdline.problem.LocatedProblem;
+import hurdline.problem.LocatedProblem.Severity;
 import java.util.Comparator;
 
 /**

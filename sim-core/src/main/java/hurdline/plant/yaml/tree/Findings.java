@@ -67,7 +67,8 @@ public final class Findings {
     List<LocatedProblem> problems =
         new ArrayList<>(inOrder().stream().map(finding -> finding.problemOf(file)).toList());
     if (untold > 0) {
-      problems.add(LocatedProblem.of(file, untold + " more problems are not shown", "a plant file", ""));
+      problems.add(
+          LocatedProblem.of(file, untold + " more problems are not shown", "a plant file", ""));
     }
     return problems;
   }

@@ -29,10 +29,14 @@ public final class MessageText {
     return "\"" + cut(text) + "\"";
   }
 
-  /** Names the space that makes a value wrong and that nobody can see in it; empty where there is none. */
+  /**
+   * Names the space that makes a value wrong and that nobody can see in it; empty where there is
+   * none.
+   */
   public static String oddSpace(Optional<Tree> tree, String said) {
     boolean holds =
-        tree.filter(at -> at instanceof Scalar scalar && Amount.oddSpace(scalar.text()).isPresent()).isPresent();
+        tree.filter(at -> at instanceof Scalar scalar && Amount.oddSpace(scalar.text()).isPresent())
+            .isPresent();
     return holds && !said.contains(ODD_SPACE) ? ", and holds a " + ODD_SPACE : "";
   }
 

@@ -4,13 +4,14 @@ import hurdline.plant.yaml.tree.Tree.Scalar;
 import java.util.regex.Pattern;
 
 /**
- * A number with a comma in braces or brackets, such as {@code {stalk: 1,400 bales}}, which YAML takes for
- * two entries. Put together again it is told as what it is: a number with a comma.
+ * A number with a comma in braces or brackets, such as {@code {stalk: 1,400 bales}}, which YAML
+ * takes for two entries. Put together again it is told as what it is: a number with a comma.
  */
 final class SplitNumber {
   private static final Pattern BEGINNING = Pattern.compile("[-+]?[0-9]{1,3}(,[0-9]{3})*");
   private static final Pattern REST = Pattern.compile("[0-9]+(\\.[0-9]+)?(\\s*[A-Za-z%].*)?");
-  private static final Pattern REST_WITH_UNIT = Pattern.compile("[0-9]{3}(\\.[0-9]+)?\\s*[A-Za-z%].*");
+  private static final Pattern REST_WITH_UNIT =
+      Pattern.compile("[0-9]{3}(\\.[0-9]+)?\\s*[A-Za-z%].*");
 
   private SplitNumber() {}
 
@@ -30,6 +31,8 @@ final class SplitNumber {
   }
 
   private static boolean isPlain(Tree tree, Pattern pattern) {
-    return tree instanceof Scalar scalar && scalar.plain() && pattern.matcher(scalar.text()).matches();
+    return tree instanceof Scalar scalar
+        && scalar.plain()
+        && pattern.matcher(scalar.text()).matches();
   }
 }

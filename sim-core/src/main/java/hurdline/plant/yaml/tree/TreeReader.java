@@ -128,7 +128,11 @@ public final class TreeReader {
     if (known == null) {
       throw new UnreadableException(
           place,
-          "\"*" + alias.getAnchor() + "\" would repeat what \"&" + alias.getAnchor() + "\" names, and nothing before it has that name",
+          "\"*"
+              + alias.getAnchor()
+              + "\" would repeat what \"&"
+              + alias.getAnchor()
+              + "\" names, and nothing before it has that name",
           "a name that is given further up, or quotation marks around a text that begins with \"*\"");
     }
     count(place, sizes.get(alias.getAnchor()));
@@ -161,7 +165,9 @@ public final class TreeReader {
     return new Items(list, place);
   }
 
-  /** @param inBraces where a comma parts entries */
+  /**
+   * @param inBraces where a comma parts entries
+   */
   private Tree entries(SourcePosition place, int depth, String path, boolean inBraces) {
     Map<String, Entry> map = new LinkedHashMap<>();
     String last = null;
@@ -169,7 +175,10 @@ public final class TreeReader {
       Tree key = value(depth + 1, path);
       String inner = key instanceof Scalar word ? join(path, word.text()) : path;
       Tree value = value(depth + 1, inner);
-      if (inBraces && last != null && value.isNothing() && SplitNumber.isRest(map.get(last).value(), key)) {
+      if (inBraces
+          && last != null
+          && value.isNothing()
+          && SplitNumber.isRest(map.get(last).value(), key)) {
         Entry number = map.get(last);
         map.put(last, new Entry(number.keyPlace(), SplitNumber.joined(number.value(), key)));
         continue;

@@ -10,14 +10,15 @@ import org.yaml.snakeyaml.reader.ReaderException;
 /**
  * Says why a text is not YAML in words that need no knowledge of it.
  *
- * <p>The parser tells what it was about to read and where it gave up; what somebody has mistyped often
- * lies before that. So each of the parser's reasons is looked into on the lines themselves, and what is
- * told is the bracket, mark, colon or indentation that is to be mended.
+ * <p>The parser tells what it was about to read and where it gave up; what somebody has mistyped
+ * often lies before that. So each of the parser's reasons is looked into on the lines themselves,
+ * and what is told is the bracket, mark, colon or indentation that is to be mended.
  */
 final class YamlFault {
   private static final String YAML = "YAML, indented with spaces, brackets and quotes closed";
   private static final String QUOTED = "quotation marks around the whole text";
-  private static final Pattern CANNOT_START = Pattern.compile("found character '(.)' that cannot start any token.*");
+  private static final Pattern CANNOT_START =
+      Pattern.compile("found character '(.)' that cannot start any token.*");
   private static final Pattern NO_SPACE = Pattern.compile("[^\\s:\"'#]+:[^\\s:/].*");
 
   private final FileLines lines;
@@ -67,7 +68,10 @@ final class YamlFault {
 
   private Optional<UnreadableException> oddSpace() {
     boolean near = place.line() - began.line() <= 2;
-    SourcePosition odd = near && !lines.oddSpace(began.line()).isNowhere() ? lines.oddSpace(began.line()) : lines.oddSpace(place.line());
+    SourcePosition odd =
+        near && !lines.oddSpace(began.line()).isNowhere()
+            ? lines.oddSpace(began.line())
+            : lines.oddSpace(place.line());
     odd = odd.isNowhere() ? lines.oddSpace(lines.before(place.line())) : odd;
     return odd.isNowhere()
         ? Optional.empty()
@@ -76,7 +80,8 @@ final class YamlFault {
 
   /** Brackets, braces and quotation marks. */
   private Optional<UnreadableException> enclosing() {
-    if (problem.startsWith("found unexpected end of stream") || problem.startsWith("found unexpected document separator")) {
+    if (problem.startsWith("found unexpected end of stream")
+        || problem.startsWith("found unexpected document separator")) {
       return Optional.of(openQuote(began));
     }
     if (problem.startsWith("expected ',' or")) {
@@ -84,7 +89,10 @@ final class YamlFault {
     }
     if (problem.startsWith("expected the node content")) {
       int open = EnclosedFile.upTo(lines.text(), lines.text().length()).leftOpen();
-      return Optional.of(open >= 0 ? openBracket(open) : fault(place, "a value is missing before this", "a value"));
+      return Optional.of(
+          open >= 0
+              ? openBracket(open)
+              : fault(place, "a value is missing before this", "a value"));
     }
     if (problem.endsWith("but found '}'") || problem.endsWith("but found ']'")) {
       return Optional.of(closesNothing(place, problem.charAt(problem.length() - 2)));
@@ -104,11 +112,17 @@ final class YamlFault {
   }
 
   private static UnreadableException closesNothing(SourcePosition at, char bracket) {
-    return fault(at, "\"" + bracket + "\" closes what was not opened", "as many brackets that close as open");
+    return fault(
+        at,
+        "\"" + bracket + "\" closes what was not opened",
+        "as many brackets that close as open");
   }
 
   private UnreadableException openQuote(SourcePosition at) {
-    return fault(at, "the quotation mark that opens here is not closed", "the same mark at the end of the text");
+    return fault(
+        at,
+        "the quotation mark that opens here is not closed",
+        "the same mark at the end of the text");
   }
 
   private UnreadableException inBrackets() {
@@ -124,16 +138,23 @@ final class YamlFault {
     if (open >= 0) {
       return openBracket(open);
     }
-    return fault(place, "two entries run into each other here", "a comma between the entries of a list or map in brackets");
+    return fault(
+        place,
+        "two entries run into each other here",
+        "a comma between the entries of a list or map in brackets");
   }
 
-  /** A text that goes on behind a quotation mark: the mark was meant to open what follows, or one is missing before. */
+  /**
+   * A text that goes on behind a quotation mark: the mark was meant to open what follows, or one is
+   * missing before.
+   */
   private Optional<UnreadableException> behindAQuote() {
     int end = lines.offset(place);
     EnclosedFile quotes = EnclosedFile.upTo(lines.text(), end);
-    boolean behind = quotes.quoteFrom() >= 0
-        && quotes.quoteTo() <= end
-        && lines.text().substring(quotes.quoteTo(), end).isBlank();
+    boolean behind =
+        quotes.quoteFrom() >= 0
+            && quotes.quoteTo() <= end
+            && lines.text().substring(quotes.quoteTo(), end).isBlank();
     if (!behind) {
       return Optional.empty();
     }
@@ -142,7 +163,8 @@ final class YamlFault {
     return Optional.of(
         swallowed
             ? openQuote(lines.spot(quotes.quoteFrom()))
-            : fault(place, "a text goes on behind its closing quotation mark", QUOTED + ", or none"));
+            : fault(
+                place, "a text goes on behind its closing quotation mark", QUOTED + ", or none"));
   }
 
   /** Characters that mean something else at the beginning of a value. */
@@ -155,14 +177,20 @@ final class YamlFault {
       return Optional.of(fault(place, "a tab stands here", "a space"));
     }
     if (first.matches()) {
-      return Optional.of(fault(place, "a value may not begin with \"" + first.group(1) + "\"", QUOTED));
+      return Optional.of(
+          fault(place, "a value may not begin with \"" + first.group(1) + "\"", QUOTED));
     }
-    if (problem.startsWith("expected a comment or a line break") || problem.contains("indentation indicator")) {
+    if (problem.startsWith("expected a comment or a line break")
+        || problem.contains("indentation indicator")) {
       return Optional.of(fault(place, "a value may not begin with \"|\" or \">\"", QUOTED));
     }
-    if (problem.startsWith("found unknown escape character") || problem.startsWith("expected escape sequence")) {
+    if (problem.startsWith("found unknown escape character")
+        || problem.startsWith("expected escape sequence")) {
       return Optional.of(
-          fault(place, "a backslash within double quotation marks", "two backslashes, or single quotation marks around the text"));
+          fault(
+              place,
+              "a backslash within double quotation marks",
+              "two backslashes, or single quotation marks around the text"));
     }
     if (problem.startsWith("expected alphabetic or numeric character")) {
       return Optional.of(fault(place, "a value may not begin with \"&\", \"*\" or \"!\"", QUOTED));
@@ -172,13 +200,17 @@ final class YamlFault {
       return Optional.of(
           lines.line(above).startsWith("%")
               ? percent(above)
-              : fault(place, "the plant has ended before this line", "one plant in a file, without a line \"...\""));
+              : fault(
+                  place,
+                  "the plant has ended before this line",
+                  "one plant in a file, without a line \"...\""));
     }
     return Optional.empty();
   }
 
   private static UnreadableException percent(int line) {
-    return fault(new SourcePosition(line, 1), "a line may not begin with \"%\"", "the keys of a plant");
+    return fault(
+        new SourcePosition(line, 1), "a line may not begin with \"%\"", "the keys of a plant");
   }
 
   /** Keys, colons, dashes and how far lines are indented. */
@@ -190,28 +222,50 @@ final class YamlFault {
       return Optional.of(noColon(began.line()));
     }
     if (problem.endsWith("sequence entries are not allowed here")) {
-      return Optional.of(fault(place, "a list may not begin in the line of its key", "its first \"- \" on a line of its own"));
+      return Optional.of(
+          fault(
+              place,
+              "a list may not begin in the line of its key",
+              "its first \"- \" on a line of its own"));
     }
     if (problem.startsWith("expected <block end>, but found")) {
       return Optional.of(
-          fault(place, "the indentation is that of no line above", "the same indentation for all keys of a map"));
+          fault(
+              place,
+              "the indentation is that of no line above",
+              "the same indentation for all keys of a map"));
     }
     return Optional.empty();
   }
 
   private UnreadableException strayColon() {
     String line = lines.line(place.line());
-    String before = line.substring(0, Math.min(line.offsetByCodePoints(0, Math.min(place.column() - 1, line.codePointCount(0, line.length()))), line.length()));
+    String before =
+        line.substring(
+            0,
+            Math.min(
+                line.offsetByCodePoints(
+                    0, Math.min(place.column() - 1, line.codePointCount(0, line.length()))),
+                line.length()));
     if (before.stripLeading().matches("-[^\\s-].*")) {
-      return fault(new SourcePosition(place.line(), FileLines.indent(line) + 1), "no space behind the dash", "\"- \" before each entry of a list");
+      return fault(
+          new SourcePosition(place.line(), FileLines.indent(line) + 1),
+          "no space behind the dash",
+          "\"- \" before each entry of a list");
     }
     if (before.contains(": ")) {
-      return fault(place, "a second colon in one line", QUOTED + " that holds a colon, or a line for each key");
+      return fault(
+          place,
+          "a second colon in one line",
+          QUOTED + " that holds a colon, or a line for each key");
     }
     int above = lines.before(place.line());
     String key = lines.line(above).strip();
     if (above > 0 && !key.contains(":")) {
-      return fault(new SourcePosition(above, FileLines.indent(lines.line(above)) + 1), "no colon behind " + MessageText.quoted(key), "a key, a colon and a space");
+      return fault(
+          new SourcePosition(above, FileLines.indent(lines.line(above)) + 1),
+          "no colon behind " + MessageText.quoted(key),
+          "a key, a colon and a space");
     }
     return fault(
         place,
@@ -224,7 +278,10 @@ final class YamlFault {
     SourcePosition at = new SourcePosition(number, FileLines.indent(line) + 1);
     String said = line.replaceFirst("\\s#.*", "").strip();
     if (NO_SPACE.matcher(said).matches()) {
-      return fault(at, "no space behind the colon of " + MessageText.quoted(said), "a key, a colon and a space");
+      return fault(
+          at,
+          "no space behind the colon of " + MessageText.quoted(said),
+          "a key, a colon and a space");
     }
     return fault(at, "no colon in " + MessageText.quoted(said), "a key, a colon and a space");
   }
