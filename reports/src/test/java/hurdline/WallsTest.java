@@ -44,6 +44,9 @@ class WallsTest {
     room("plant").uses("problem random");
     room("plant.yaml").uses("plant plant.yaml.tree problem random unit").knows("java.nio.file");
     room("plant.yaml.tree").uses("plant problem unit").knows("org.yaml.snakeyaml java.nio.file");
+    room("records")
+        .uses("plant plant.yaml.tree problem unit")
+        .knows("java.nio.file org.apache.commons.csv");
     room("compiled").uses("plant random");
     room("flow").uses("compiled flow.rates");
     room("flow.rates");
@@ -165,6 +168,7 @@ class WallsTest {
   private static final Set<String> ENGINE =
       Set.of(
           "random",
+          "records",
           "statistics",
           "economics",
           "event",

@@ -94,7 +94,7 @@ public final class Nearest {
   }
 
   /** Edits between two words: insertions, deletions, changes and swaps of neighbours. */
-  static int distance(String a, String b) {
+  public static int distance(String a, String b) {
     if (Math.abs(a.length() - b.length()) > 12 || a.length() > 80) {
       return Integer.MAX_VALUE;
     }

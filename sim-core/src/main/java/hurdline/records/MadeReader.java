@@ -1,0 +1,147 @@
+package hurdline.records;
+
+import hurdline.plant.Crop;
+import hurdline.plant.Packaging;
+import hurdline.plant.Plant;
+import hurdline.plant.Product;
+import hurdline.records.DateReader.Moment;
+import hurdline.unit.Amount;
+import hurdline.unit.QuantityException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads what was fed and made, shift by shift. */
+final class MadeReader {
+  /** A package that is off by more has a wrong count or mass. */
+  private static final double OFF = 3;
+
+  private final RecordTable table;
+  private final String fileUnit;
+  private final NameReader names;
+  private final List<String> crops;
+  private final List<String> products;
+  private final Map<String, Double> packageKg = new HashMap<>();
+  private final DateReader dates;
+  private final NumberReader counts;
+  private final NumberReader masses;
+  private final Map<String, Integer> lines = new HashMap<>();
+
+  MadeReader(RecordTable table, RecordsMap map, Plant plant) {
+    this.table = table;
+    fileUnit = map.words(RecordKind.MADE).unit();
+    names = new NameReader(map.products());
+    crops = plant.crops().stream().map(Crop::name).toList();
+    products = plant.products().stream().map(Product::name).toList();
+    Map<String, Double> packs = new HashMap<>();
+    for (Packaging packaging : plant.packages()) {
+      packs.put(packaging.name(), packaging.massKg());
+    }
+    plant
+        .products()
+        .forEach(
+            product ->
+                product
+                    .packaging()
+                    .map(packs::get)
+                    .ifPresent(kg -> packageKg.put(product.name(), kg)));
+    dates = DateReader.of(table.column("date"), map.words(RecordKind.MADE).dates());
+    counts = NumberReader.of(table, "count");
+    masses = NumberReader.of(table, "mass");
+  }
+
+  List<MadeRecord> read() {
+    List<MadeRecord> made = new ArrayList<>();
+    table.rows().forEach(row -> one(row).ifPresent(made::add));
+    return made;
+  }
+
+  private Optional<MadeRecord> one(Row row) {
+    Optional<Moment> date = dates.read(table.text(row, "date"));
+    if (date.isEmpty() || date.get().date().isEmpty()) {
+      row.setAside(dates.found().isEmpty() ? "no date" : dates.found());
+      return Optional.empty();
+    }
+    String what = table.text(row, "what");
+    boolean fed = what.toLowerCase(Locale.ROOT).matches(".*\\bfed\\b.*");
+    Optional<NameReader.Read> name = fed ? crop(what) : names.read(what, products);
+    if (name.isEmpty()) {
+      row.setAside(
+          "\""
+              + NumberReader.shortened(what)
+              + "\" is no product and no crop that was fed; say it under called: {products: …}");
+      return Optional.empty();
+    }
+    row.note(name.get().how());
+    double count = number(row, counts, "count");
+    double massKg = massKg(row);
+    Integer first =
+        lines.putIfAbsent(
+            date.get().date().get() + "|" + table.text(row, "shift") + "|" + what, row.line());
+    if (first != null || Double.isNaN(count) && Double.isNaN(massKg)) {
+      row.setAside(
+          first != null ? "same date, shift and name as line " + first : "neither count nor mass");
+      return Optional.empty();
+    }
+    double off = massKg / count / packageKg.getOrDefault(name.get().name(), Double.NaN);
+    boolean wrong = count > 0 && (off > OFF || off < 1 / OFF);
+    if (wrong) {
+      row.note(
+          String.format(
+              Locale.ROOT, "%.0f packages of %.1f kg: count not used", count, massKg / count));
+    }
+    row.use(
+        fed
+            ? "fed"
+            : wrong || Double.isNaN(count)
+                ? "mass"
+                : Double.isNaN(massKg) ? "packages" : "mass packages");
+    return Optional.of(
+        new MadeRecord(
+            row.line(),
+            date.get().date().get(),
+            table.text(row, "shift"),
+            name.get().name(),
+            fed,
+            wrong ? Double.NaN : count,
+            massKg));
+  }
+
+  private Optional<NameReader.Read> crop(String what) {
+    String rest = what.replaceAll("(?i)\\bfed\\b", "").strip();
+    if (rest.isEmpty() && crops.size() == 1) {
+      return Optional.of(new NameReader.Read(crops.get(0), ""));
+    }
+    return names.read(rest, crops);
+  }
+
+  private double massKg(Row row) {
+    double mass = number(row, masses, "mass");
+    if (Double.isNaN(mass)) {
+      return mass;
+    }
+    String own = !table.text(row, "unit").isEmpty() ? table.text(row, "unit") : masses.unit();
+    String unit = own.isEmpty() ? table.unit("mass", fileUnit) : own;
+    String plain =
+        unit.toLowerCase(Locale.ROOT)
+            .replace("lbs", "lb")
+            .replace("tons", "ton")
+            .replace("tonnes", "t");
+    try {
+      return mass * Amount.read("1 " + plain).in("kg");
+    } catch (QuantityException e) {
+      row.note("\"" + NumberReader.shortened(unit) + "\" is no unit of mass: mass not used");
+      return Double.NaN;
+    }
+  }
+
+  private double number(Row row, NumberReader reader, String column) {
+    OptionalDouble value = reader.read(table.text(row, column));
+    row.note(reader.found());
+    return value.orElse(Double.NaN);
+  }
+}

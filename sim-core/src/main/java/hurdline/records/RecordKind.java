@@ -1,0 +1,102 @@
+package hurdline.records;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The files that a folder of records may hold, each with its columns. */
+public enum RecordKind {
+  STOPS(
+      Column.required("machine", "unit", "equipment", "asset"),
+      Column.of("date", "day"),
+      Column.required("began", "start", "started", "from", "down", "begin"),
+      Column.of("ended", "end", "to", "up", "stop"),
+      Column.of("lasted", "duration", "minutes", "downtime"),
+      Column.required("reason", "cause", "code", "fault"),
+      Column.of("work began", "repair began", "mechanic came"),
+      Column.of("note", "notes", "remark", "remarks", "comment")),
+  SHIFTS(
+      Column.required("date", "day"),
+      Column.of("shift", "crew"),
+      Column.of("line"),
+      Column.required("from", "start", "began"),
+      Column.required("to", "end", "ended"),
+      Column.of("rest from", "break from"),
+      Column.of("rest to", "break to"),
+      Column.of("hands", "people", "crew size"),
+      Column.of("hours paid", "paid hours", "hours")),
+  TICKETS(
+      Column.required("ticket", "ticket no", "number", "no"),
+      Column.of("crop"),
+      Column.of("field", "farm"),
+      Column.of("gate in", "in", "arrived"),
+      Column.of("gate out", "out", "left"),
+      Column.of("gross"),
+      Column.of("tare"),
+      Column.of("net"),
+      Column.of("unit"),
+      Column.of("bales", "count", "modules"),
+      Column.of("moisture"),
+      Column.of("unload began")),
+  MADE(
+      Column.required("date", "day"),
+      Column.of("shift", "crew"),
+      Column.required("what", "product", "item"),
+      Column.of("count", "packages", "bales", "bags", "pieces"),
+      Column.of("mass", "weight"),
+      Column.of("unit"),
+      Column.of("from"),
+      Column.of("to")),
+  YARD(
+      Column.required("date", "day"),
+      Column.of("place"),
+      Column.of("crop"),
+      Column.required("count", "bales", "bales counted", "modules counted")),
+  POWER(
+      Column.required("from", "hour from", "interval start", "time", "hour"),
+      Column.required("kWh", "energy")),
+  BILLS(
+      Column.required("month"),
+      Column.required("kWh", "energy"),
+      Column.of("highest hour kW", "highest kW", "peak")),
+  RAIN(Column.required("date", "day"), Column.required("rain", "rain_mm", "prcp", "precipitation"));
+
+  private final List<Column> columns;
+
+  RecordKind(Column... columns) {
+    this.columns = List.of(columns);
+  }
+
+  public List<Column> columns() {
+    return columns;
+  }
+
+  /** As {@code records.yaml} calls it. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The file that is read where {@code records.yaml} names no other. */
+  public String file() {
+    return word() + ".csv";
+  }
+
+  static Optional<RecordKind> of(String word) {
+    return Stream.of(values()).filter(kind -> kind.word().equals(word)).findAny();
+  }
+
+  /**
+   * @param name its own head word
+   * @param words other head words that mean it
+   */
+  public record Column(String name, boolean isRequired, List<String> words) {
+    private static Column of(String name, String... words) {
+      return new Column(name, false, List.of(words));
+    }
+
+    private static Column required(String name, String... words) {
+      return new Column(name, true, List.of(words));
+    }
+  }
+}

@@ -1,0 +1,249 @@
+package hurdline.records;
+
+import hurdline.plant.Crop;
+import hurdline.plant.Delivery;
+import hurdline.plant.Plant;
+import hurdline.records.DateReader.Moment;
+import hurdline.records.RecordsMap.FileWords;
+import hurdline.unit.Amount;
+import hurdline.unit.QuantityException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Reads scale tickets: each number once, masses in kilograms, moisture as a share. */
+final class TicketReader {
+  /** Pounds in a kilogram: a mass that is off by this has the other unit. */
+  private static final double POUNDS = 2.205;
+
+  private static final double ABOUT = 0.08;
+  private static final double ROUNDING = 0.01;
+
+  private final RecordTable table;
+  private final FileWords words;
+  private final List<String> crops;
+  private final List<String> fields;
+  private final WallClock clock;
+  private final NameReader names;
+  private final Map<String, NumberReader> numbers = new HashMap<>();
+  private final Map<String, DateReader> dates = new HashMap<>();
+
+  private record Load(Row row, String number, TicketRecord ticket) {}
+
+  TicketReader(RecordTable table, RecordsMap map, Plant plant, WallClock clock) {
+    this.table = table;
+    this.words = map.words(RecordKind.TICKETS);
+    this.clock = clock;
+    names = new NameReader(map.products());
+    crops = plant.crops().stream().map(Crop::name).toList();
+    fields =
+        plant.deliveries().stream()
+            .flatMap(delivery -> delivery.fields().stream())
+            .map(Delivery.Field::name)
+            .toList();
+    for (String column : List.of("gross", "tare", "net", "bales", "moisture")) {
+      numbers.put(column, NumberReader.of(table, column));
+    }
+    for (String column : List.of("gate in", "gate out")) {
+      dates.put(column, DateReader.of(table.column(column), words.dates()));
+    }
+  }
+
+  List<TicketRecord> read() {
+    List<Load> loads = new ArrayList<>();
+    Set<String> doubtful = doubtful();
+    Map<String, Integer> first = new HashMap<>();
+    for (Row row : table.rows()) {
+      String number = HeadReader.plain(table.text(row, "ticket"));
+      if (number.isEmpty()) {
+        row.setAside("no ticket number");
+      } else if (doubtful.contains(number)) {
+        row.setAside(
+            "ticket " + NumberReader.shortened(table.text(row, "ticket")) + " has two weights");
+      } else if (first.containsKey(number)) {
+        row.setAside("same ticket as line " + first.get(number));
+      } else {
+        first.put(number, row.line());
+        load(row).ifPresent(ticket -> loads.add(new Load(row, number, ticket)));
+      }
+    }
+    return inOneUnit(loads);
+  }
+
+  /** Numbers under which there are different weights. */
+  private Set<String> doubtful() {
+    Map<String, String> weights = new HashMap<>();
+    Set<String> doubtful = new HashSet<>();
+    for (Row row : table.rows()) {
+      String number = HeadReader.plain(table.text(row, "ticket"));
+      String weight = table.text(row, "gross") + '|' + table.text(row, "net");
+      String other = weights.putIfAbsent(number, weight);
+      if (other != null && !other.equals(weight)) {
+        doubtful.add(number);
+      }
+    }
+    return doubtful;
+  }
+
+  private Optional<TicketRecord> load(Row row) {
+    Optional<NameReader.Read> crop = crop(row);
+    if (crop.isEmpty()) {
+      row.setAside(
+          "\"" + NumberReader.shortened(table.text(row, "crop")) + "\" is no crop of the plant");
+      return Optional.empty();
+    }
+    double netKg = netKg(row);
+    if (!(netKg > 0)) {
+      row.setAside(
+          Double.isNaN(netKg) ? "no weight" : "net is not above 0: gross and tare changed round?");
+      return Optional.empty();
+    }
+    String field = table.text(row, "field");
+    Optional<NameReader.Read> known = names.read(field, fields);
+    known.ifPresent(name -> row.note(name.how()));
+    double inS = instant(row, "gate in");
+    double outS = instant(row, "gate out");
+    boolean backward = outS < inS;
+    if (backward) {
+      row.note("out before in: times not used");
+    }
+    return Optional.of(
+        new TicketRecord(
+            row.line(),
+            crop.get().name(),
+            known.map(NameReader.Read::name).orElse(field),
+            backward ? Double.NaN : inS,
+            backward ? Double.NaN : outS,
+            netKg,
+            number(row, "bales"),
+            moisture(row)));
+  }
+
+  private Optional<NameReader.Read> crop(Row row) {
+    String said = table.text(row, "crop");
+    if (said.isEmpty() && crops.size() == 1) {
+      return Optional.of(new NameReader.Read(crops.get(0), ""));
+    }
+    Optional<NameReader.Read> crop = names.read(said, crops);
+    crop.ifPresent(name -> row.note(name.how()));
+    return crop;
+  }
+
+  private double netKg(Row row) {
+    String own = table.text(row, "unit");
+    double net = number(row, "net");
+    double gross = number(row, "gross");
+    double tare = number(row, "tare");
+    double kg =
+        kgPer(row, own.isEmpty() ? table.unit("net", table.unit("gross", words.unit())) : own);
+    if (!Double.isNaN(gross)
+        && !Double.isNaN(tare)
+        && !Double.isNaN(net)
+        && Math.abs(gross - tare - net) > ROUNDING * Math.abs(net)) {
+      row.note("gross less tare is not net: net not used");
+      return (gross - tare) * kg;
+    }
+    return (Double.isNaN(net) ? gross - tare : net) * kg;
+  }
+
+  private static double kgPer(Row row, String unit) {
+    String plain =
+        unit.toLowerCase(Locale.ROOT)
+            .replace("lbs", "lb")
+            .replace("tons", "ton")
+            .replace("tonnes", "t");
+    try {
+      return Amount.read("1 " + plain).in("kg");
+    } catch (QuantityException e) {
+      row.note("\"" + NumberReader.shortened(unit) + "\" is no unit of mass");
+      return Double.NaN;
+    }
+  }
+
+  private double number(Row row, String column) {
+    OptionalDouble value = numbers.get(column).read(table.text(row, column));
+    row.note(numbers.get(column).found());
+    return value.orElse(Double.NaN);
+  }
+
+  private double moisture(Row row) {
+    double told = number(row, "moisture");
+    boolean isShare = table.unit("moisture", "%").equalsIgnoreCase("share");
+    if (!isShare && told < 1 && told > 0) {
+      row.note(String.format(Locale.ROOT, "moisture %.3f: %.1f %%? Not used", told, 100 * told));
+      return Double.NaN;
+    }
+    double share = isShare ? told : told / 100;
+    if (share < 0 || share >= 1) {
+      row.note("moisture is not between 0 and 100 %: not used");
+      return Double.NaN;
+    }
+    return share;
+  }
+
+  private double instant(Row row, String column) {
+    DateReader reader = dates.get(column);
+    Optional<Moment> moment = reader.read(table.text(row, column));
+    row.note(reader.found());
+    Optional<LocalDate> other =
+        dates.get("gate in").read(table.text(row, "gate in")).flatMap(Moment::date);
+    Optional<LocalDate> day = moment.flatMap(Moment::date).or(() -> other);
+    return day.isPresent() ? clock.epochS(moment.get(), day.get()) : Double.NaN;
+  }
+
+  /** Without those whose bale is off from the others' by what parts pounds from kilograms. */
+  private List<TicketRecord> inOneUnit(List<Load> loads) {
+    Map<String, List<Double>> bales = new HashMap<>();
+    loads.stream()
+        .filter(load -> load.ticket().bales() > 0)
+        .forEach(
+            load ->
+                bales
+                    .computeIfAbsent(load.ticket().crop(), c -> new ArrayList<>())
+                    .add(load.ticket().netKg() / load.ticket().bales()));
+    List<TicketRecord> tickets = new ArrayList<>();
+    for (Load load : loads) {
+      TicketRecord ticket = load.ticket();
+      double off =
+          ticket.bales() > 0
+              ? ticket.netKg() / ticket.bales() / median(bales.get(ticket.crop()))
+              : 1;
+      if (isPounds(off) || isPounds(1 / off)) {
+        load.row()
+            .setAside(
+                String.format(
+                    Locale.ROOT,
+                    "%.0f kg a bale is 2.2 times off from the others: kg for lb?",
+                    ticket.netKg() / ticket.bales()));
+        continue;
+      }
+      load.row().use(figures(ticket));
+      tickets.add(ticket);
+    }
+    return tickets;
+  }
+
+  private static boolean isPounds(double off) {
+    return off > POUNDS * (1 - ABOUT) && off < POUNDS * (1 + ABOUT);
+  }
+
+  private static String figures(TicketRecord ticket) {
+    return "mass"
+        + (ticket.bales() > 0 ? " bales" : "")
+        + (Double.isNaN(ticket.moisture()) ? "" : " moisture")
+        + (Double.isNaN(ticket.inS()) ? "" : " arrivals");
+  }
+
+  static double median(List<Double> values) {
+    List<Double> rising = values.stream().sorted().toList();
+    int n = rising.size();
+    return n == 0 ? Double.NaN : (rising.get((n - 1) / 2) + rising.get(n / 2)) / 2;
+  }
+}
