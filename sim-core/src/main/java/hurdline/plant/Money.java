@@ -1,5 +1,6 @@
 package hurdline.plant;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -54,11 +55,17 @@ public record Money(
    *
    * @param afterS hours of a hand of one crew from Monday to Sunday that are paid as usual
    * @param pays times the wage
+   * @param lines whose crews are paid so; those of all lines where empty
    */
-  public record Overtime(double afterS, double pays) {
+  public record Overtime(double afterS, double pays, List<String> lines) {
     public Overtime {
+      lines = List.copyOf(lines);
       Check.notBelow0("afterS", afterS);
       Check.atLeast(1, "pays", pays);
+    }
+
+    public boolean isFor(String line) {
+      return lines.isEmpty() || lines.contains(line);
     }
   }
 

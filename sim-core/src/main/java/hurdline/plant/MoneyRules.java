@@ -28,6 +28,11 @@ final class MoneyRules {
                       "a package"));
     }
     plant.products().forEach(product -> dock(product, found));
+    plant.money().flatMap(Money::overtime).stream()
+        .flatMap(overtime -> overtime.lines().stream())
+        .forEach(
+            line ->
+                found.known("money.overtime.for", line, names.lines.keySet(), "no line", "a line"));
     plant
         .money()
         .flatMap(Money::rent)

@@ -57,7 +57,8 @@ final class MoneyBinder {
     return Optional.of(
         new Money.Overtime(
             Quantities.of(f.at("after"), Dimension.TIME, Range.NOT_BELOW_0, 0),
-            Numbers.number(f.at("pays"), 1, false).orElse(1)));
+            Numbers.number(f.at("pays"), 1, false).orElse(1),
+            Words.names(f.at("for"), "a line")));
   }
 
   private static Optional<Money.Rent> rent(NodeReader at) {

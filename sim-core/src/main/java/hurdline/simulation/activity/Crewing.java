@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -26,6 +27,7 @@ import java.util.stream.IntStream;
  */
 public final class Crewing {
   private static final int OWN_HOURS = -1;
+  private static final double NO_LIMIT = Double.POSITIVE_INFINITY;
 
   private final ReplicationState present;
   private final CompiledLines layout;
@@ -37,7 +39,7 @@ public final class Crewing {
   private final boolean[] taken; // by Hired.number
   private final int[] crewWeek; // by Hired.crew, the week that it is in
   private final double[] crewWorkedS; // likewise, what it has worked in that week
-  private final double limitS;
+  private final double[] limitS; // [line]
   private final int[] receivers; // [crop] hands
 
   /**
@@ -89,12 +91,10 @@ public final class Crewing {
     crewWeek = new int[crews.size()];
     crewWorkedS = new double[crews.size()];
     limitS =
-        layout
-            .plant
-            .money()
-            .flatMap(Money::overtime)
-            .map(Money.Overtime::afterS)
-            .orElse(Double.POSITIVE_INFINITY);
+        IntStream.range(0, layout.lines)
+            .mapToObj(layout.naming.lines::name)
+            .mapToDouble(line -> overtime(line).map(Money.Overtime::afterS).orElse(NO_LIMIT))
+            .toArray();
     receivers =
         IntStream.range(0, layout.naming.crops.count())
             .map(crop -> haulage.delivery(crop).map(Delivery::hands).orElse(0))
@@ -116,6 +116,10 @@ public final class Crewing {
         present.roster.weeks().at(present.roster.midnightS(shift.day())),
         campaign,
         place);
+  }
+
+  private Optional<Money.Overtime> overtime(String line) {
+    return layout.plant.money().flatMap(Money::overtime).filter(rule -> rule.isFor(line));
   }
 
   private static <T> int numbered(Map<T, Integer> numbers, T what) {
@@ -157,7 +161,7 @@ public final class Crewing {
     int crew = one.crew();
     crewWorkedS[crew] = lengthS + (one.week() == crewWeek[crew] ? crewWorkedS[crew] : 0);
     crewWeek[crew] = one.week();
-    return Math.max(0, Math.min(lengthS, crewWorkedS[crew] - limitS));
+    return Math.max(0, Math.min(lengthS, crewWorkedS[crew] - limitS[one.line()]));
   }
 
   /** Hand-seconds of shifts of a line that were not worked because the yard was empty. */
@@ -179,8 +183,9 @@ public final class Crewing {
 
   /** What is paid after a shift: the time of one hand; none where overtime says nothing. */
   public double afterShiftS(int line, int month) {
-    boolean paid = layout.plant.money().flatMap(Money::overtime).isPresent();
-    return paid ? present.afterShift.seconds(line, month) : 0;
+    return overtime(layout.naming.lines.name(line)).isPresent()
+        ? present.afterShift.seconds(line, month)
+        : 0;
   }
 
   /** Changeovers, told of the line before each. */

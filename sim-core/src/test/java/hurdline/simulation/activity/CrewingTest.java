@@ -44,6 +44,17 @@ class CrewingTest {
         .give("money.wages", 10 * (96 + 24 + 48 + 0.5 * (36 + 2)));
   }
 
+  /** As above, and the cotton's two hands have no overtime where it is for stalks only. */
+  @Test
+  void overtimeMayBeForOneLine() {
+    Figures.of(
+            TestPlant.twoLines()
+                .with("money.overtime", "{after: 15 h, pays: 1.5, for: [stalk_line]}"))
+        .give("crew.stalk_line.overtime", 4 * 9)
+        .give("crew.cotton_line.overtime", 0)
+        .give("money.wages", 10 * (96 + 24 + 48 + 0.5 * 36));
+  }
+
   /**
    * Monday's shift of four hands; those of Tuesday and Wednesday are worked, see {@code
    * RosteringTest}.
