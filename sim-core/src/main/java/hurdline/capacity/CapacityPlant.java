@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** What the capacities of all lines of a plant have in common. */
 public final class CapacityPlant {
@@ -23,8 +24,7 @@ public final class CapacityPlant {
   final Haulage haulage;
   final RatedFlow flow;
 
-  /** [machine] what its stops take. */
-  final List<List<StopLoad>> stops = new ArrayList<>();
+  private final List<StopLoad> stops = new ArrayList<>(); // by number
 
   /** [product] its package, null without one. */
   final Packaging[] packaging;
@@ -35,9 +35,19 @@ public final class CapacityPlant {
     this.haulage = haulage;
     flow = new RatedFlow(layout);
     packaging = packaging(layout);
-    for (int m = 0; m < layout.machines; m++) {
-      stops.add(StopLoad.of(layout.machine[m], new RepairHours(hours(m), roster.horizonS())));
+    StopHours hours = new StopHours(this);
+    for (int k = 0; k < layout.stops.count(); k++) {
+      stops.add(StopLoad.of(layout.stops.stop(k), hours.of(k)));
     }
+  }
+
+  /** What the stops of a machine take that belong to a line. */
+  List<StopLoad> stops(int machine, Line line) {
+    int l = layout.naming.lines.index(line.name());
+    return IntStream.of(layout.stops.of(machine))
+        .filter(k -> layout.stops.lines(k)[l])
+        .mapToObj(stops::get)
+        .toList();
   }
 
   private static Packaging[] packaging(CompiledLines layout) {
@@ -70,18 +80,6 @@ public final class CapacityPlant {
                     .mapToDouble(Resource::count)
                     .sum())
         .orElse(Double.POSITIVE_INFINITY);
-  }
-
-  /** Hours of the lines and heads that use a machine. */
-  private TimeWindows hours(int machine) {
-    TimeWindows all = TimeWindows.NONE;
-    for (int h : layout.headsOf[machine]) {
-      all = all.union(headHours(h));
-    }
-    for (int l : layout.linesAlongside[machine]) {
-      all = all.union(lineHours(l));
-    }
-    return all;
   }
 
   /** Hours of a head: its own, else those of its line. */

@@ -78,7 +78,7 @@ final class GroupTime {
   }
 
   private double ofHours(Group.Member member) {
-    double sum = plant.stops.get(member.machine()).stream().mapToDouble(StopLoad::ofHours).sum();
+    double sum = plant.stops(member.machine(), line).stream().mapToDouble(StopLoad::ofHours).sum();
     return Math.min(1, sum);
   }
 
@@ -97,7 +97,7 @@ final class GroupTime {
   private double addedS(Group.Member member, Group group, Freed freed) {
     double runningS = ratedS(group, freed) * group.perLineHour();
     double sum = 0;
-    for (StopLoad stop : plant.stops.get(member.machine())) {
+    for (StopLoad stop : plant.stops(member.machine(), line)) {
       sum += runningS * stop.perRunningS() + kg(member) * stop.sPerKg();
     }
     return sum

@@ -14,45 +14,78 @@ final class RepairHours {
   private static final int INSTANTS = 2_000;
 
   private final TimeWindows hours;
+  private final TimeWindows worked;
+  private final TimeWindows counted;
   private final double horizonS;
 
   /**
    * @param hours in which the machine is crewed
    */
   RepairHours(TimeWindows hours, double horizonS) {
+    this(hours, hours, TimeWindows.of(0, horizonS), horizonS);
+  }
+
+  /**
+   * For a stop that belongs to some lines.
+   *
+   * @param hours in which the machine is crewed, whichever line it is
+   * @param worked of these, those of the stop's lines
+   * @param counted in which one of its lines has the machine
+   */
+  RepairHours(TimeWindows hours, TimeWindows worked, TimeWindows counted, double horizonS) {
     this.hours = hours;
+    this.worked = worked;
+    this.counted = counted;
     this.horizonS = horizonS;
   }
 
   double crewedS() {
-    return hours.lengthS();
+    return worked.lengthS();
   }
 
-  double horizonS() {
-    return horizonS;
+  /** Of the horizon, what a stop counts by the calendar. */
+  double countedS() {
+    return counted.lengthS();
   }
 
   /** Crewed time that a repair by the clock takes away, begun in hours. */
   double crewedTimeLostS(double lastsS) {
     return mean(
-        hours.lengthS(),
+        worked.lengthS(),
         crewedS -> {
-          double fromS = hours.afterS(crewedS);
+          double fromS = worked.afterS(crewedS);
           double untilS = fromS + lastsS;
-          double lostS = hours.lengthS(fromS, Math.min(untilS, horizonS));
-          return untilS > horizonS ? lostS + hours.lengthS(0, untilS - horizonS) : lostS;
+          double lostS = worked.lengthS(fromS, Math.min(untilS, horizonS));
+          return untilS > horizonS ? lostS + worked.lengthS(0, untilS - horizonS) : lostS;
         });
   }
 
-  /** Time by the clock that a repair which goes forward in hours takes, begun at any instant. */
+  /** Counted time by the clock that a repair in hours takes, begun at any instant that counts. */
   double clockTimeS(double lastsS) {
+    return ofRepair(counted, lastsS, counted);
+  }
+
+  /** Hours of the stop's lines that a repair in hours takes, begun in those hours. */
+  double workedTimeLostS(double lastsS) {
+    return worked == hours || !(crewedS() > 0) ? lastsS : ofRepair(worked, lastsS, worked);
+  }
+
+  /** The same, begun at any instant that counts. */
+  double workedTimeLostByCalendarS(double lastsS) {
+    return worked == hours ? lastsS : ofRepair(counted, lastsS, worked);
+  }
+
+  /** What of a repair lies in some windows, begun at any instant of others. */
+  private double ofRepair(TimeWindows begun, double lastsS, TimeWindows lies) {
     return mean(
-        horizonS,
-        fromS -> {
+        begun.lengthS(),
+        begunS -> {
+          double fromS = begun.afterS(begunS);
           double doneS = hours.lengthBeforeS(fromS) + lastsS;
           double allS = hours.lengthS();
           double seasons = Math.max(0, Math.ceil(doneS / allS) - 1);
-          return seasons * horizonS + hours.afterS(Math.min(allS, doneS - seasons * allS)) - fromS;
+          double untilS = hours.afterS(Math.min(allS, doneS - seasons * allS));
+          return seasons * lies.lengthS() + lies.lengthBeforeS(untilS) - lies.lengthBeforeS(fromS);
         });
   }
 

@@ -87,14 +87,14 @@ final class ResourceTime {
   private double repairsS(Group one, String resource, Freed freed) {
     double runningS = times.ratedS(one, freed) * one.perLineHour();
     double kg = times.kg(one.members().get(0));
-    return plant.stops.get(one.members().get(0).machine()).stream()
+    return plant.stops(one.members().get(0).machine(), line).stream()
         .filter(stop -> needs(stop.stop().needs(), resource))
         .mapToDouble(stop -> runningS * stop.perRunningS() + kg * stop.sPerKg())
         .sum();
   }
 
   private double ofHours(Group.Member member, String resource) {
-    return plant.stops.get(member.machine()).stream()
+    return plant.stops(member.machine(), line).stream()
         .filter(stop -> needs(stop.stop().needs(), resource))
         .mapToDouble(StopLoad::ofHours)
         .sum();

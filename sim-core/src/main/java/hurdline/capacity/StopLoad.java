@@ -1,8 +1,6 @@
 package hurdline.capacity;
 
-import hurdline.plant.Machine;
 import hurdline.plant.Stop;
-import java.util.List;
 
 /**
  * What one stop takes of a machine's time in the long run.
@@ -19,7 +17,9 @@ import java.util.List;
  * </ul>
  *
  * <p>A machine's own stops wait for one another, which is left out: with several time-dependent
- * ones the share is a little high, by the order of the product of their shares.
+ * ones the share is a little high, by the order of the product of their shares. Of a stop that
+ * belongs to some lines, hours and calendar are theirs; what of its repair falls into another
+ * line's hours is left out there.
  *
  * @param stop which
  * @param ofHours share of the machine's hours, 0 to 1
@@ -30,11 +30,10 @@ import java.util.List;
  */
 record StopLoad(Stop stop, double ofHours, double perRunningS, double sPerKg) {
 
-  static List<StopLoad> of(Machine machine, RepairHours hours) {
-    return machine.common().stops().stream().map(stop -> of(stop, hours)).toList();
-  }
-
-  private static StopLoad of(Stop stop, RepairHours hours) {
+  /**
+   * @param hours of a stop and of the repairs that it needs
+   */
+  static StopLoad of(Stop stop, RepairHours hours) {
     double every = Means.of(stop.every());
     double lastsS = Means.of(stop.lastsS());
     return switch (stop.counted()) {
@@ -49,14 +48,17 @@ record StopLoad(Stop stop, double ofHours, double perRunningS, double sPerKg) {
   }
 
   private static double lostS(Stop stop, double lastsS, RepairHours hours) {
-    return stop.repairAnyTime() && hours.crewedS() > 0 ? hours.crewedTimeLostS(lastsS) : lastsS;
+    return stop.repairAnyTime() && hours.crewedS() > 0
+        ? hours.crewedTimeLostS(lastsS)
+        : hours.workedTimeLostS(lastsS);
   }
 
   private static double byCalendar(Stop stop, double everyS, double lastsS, RepairHours hours) {
     if (stop.repairAnyTime() || !(hours.crewedS() > 0)) {
       return lastsS / (everyS + lastsS);
     }
-    double perCalendarS = lastsS / (everyS + hours.clockTimeS(lastsS));
-    return Math.min(1, perCalendarS * hours.horizonS() / hours.crewedS());
+    double perCalendarS =
+        hours.workedTimeLostByCalendarS(lastsS) / (everyS + hours.clockTimeS(lastsS));
+    return Math.min(1, perCalendarS * hours.countedS() / hours.crewedS());
   }
 }

@@ -205,7 +205,7 @@ public final class CompiledLines {
     binOrder = binOrder();
     headOrder = headOrder();
     leadsTo = leadsTo();
-    stops = new StopNumbers(machine);
+    stops = new StopNumbers(plant, naming, machine);
     causes = new Causes(this);
   }
 

@@ -1,10 +1,12 @@
 package hurdline.compiled;
 
 import hurdline.plant.Machine;
+import hurdline.plant.Plant;
 import hurdline.plant.Stop;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The one numbering of all machines' stops: machine by machine, by name within one. Whatever has a
@@ -14,8 +16,9 @@ public final class StopNumbers {
   private final List<Stop> stops = new ArrayList<>();
   private final List<Integer> machines = new ArrayList<>();
   private final int[][] of;
+  private final List<boolean[]> lines = new ArrayList<>();
 
-  StopNumbers(Machine[] machine) {
+  StopNumbers(Plant plant, Indexes naming, Machine[] machine) {
     of = new int[machine.length][];
     for (int m = 0; m < machine.length; m++) {
       List<Stop> own =
@@ -25,8 +28,23 @@ public final class StopNumbers {
         of[m][i] = stops.size();
         stops.add(own.get(i));
         machines.add(m);
+        lines.add(lines(own.get(i), plant, naming));
       }
     }
+  }
+
+  private static boolean[] lines(Stop stop, Plant plant, Indexes naming) {
+    boolean[] belongs = new boolean[naming.lines.count()];
+    Set<String> names = stop.lines(plant.lines());
+    for (int l = 0; l < belongs.length; l++) {
+      belongs[l] = stop.count().isOfAll() || names.contains(naming.lines.name(l));
+    }
+    return belongs;
+  }
+
+  /** [line] whether a stop belongs to it; read only. */
+  public boolean[] lines(int stop) {
+    return lines.get(stop);
   }
 
   public int count() {

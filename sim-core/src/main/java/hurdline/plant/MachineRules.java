@@ -22,6 +22,7 @@ final class MachineRules {
       if (machine.common().drawsWithFlow()) {
         limited(machine, path, plant, found);
       }
+      StopRules.check(machine, path, plant, names, found);
     }
   }
 

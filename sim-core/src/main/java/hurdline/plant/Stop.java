@@ -1,12 +1,16 @@
 package hurdline.plant;
 
 import hurdline.random.Distribution;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A kind of stop of a machine.
  *
  * @param every amount between two stops: kg where counted on {@code MASS}, else seconds
+ * @param count what the amount is counted on
  * @param lastsS how long the repair takes
  * @param already what was counted before the first day, in the unit of {@code every}
  * @param repairAnyTime whether the repair goes forward outside crewed hours
@@ -16,7 +20,7 @@ import java.util.Optional;
 public record Stop(
     String name,
     Distribution every,
-    Counted counted,
+    Count count,
     Distribution lastsS,
     double already,
     boolean repairAnyTime,
@@ -25,6 +29,38 @@ public record Stop(
   public Stop {
     Check.notBelow0("already", already);
     Check.notBelow0("cost", cost);
+  }
+
+  public Counted counted() {
+    return count.on();
+  }
+
+  /** The names of the lines to which it belongs; empty where it belongs to all. */
+  public Set<String> lines(List<Line> all) {
+    return count.onlyFor().stream()
+        .flatMap(name -> linesOf(name, all).stream())
+        .collect(Collectors.toSet());
+  }
+
+  /** The names of the lines that a name stands for, which is a line's own or its crop's. */
+  static Set<String> linesOf(String lineOrCrop, List<Line> all) {
+    return all.stream()
+        .filter(line -> line.name().equals(lineOrCrop) || line.crop().equals(lineOrCrop))
+        .map(Line::name)
+        .collect(Collectors.toSet());
+  }
+
+  /**
+   * @param onlyFor lines, or crops for all their lines, whose work alone is counted; empty for all
+   */
+  public record Count(Counted on, List<String> onlyFor) {
+    public Count {
+      onlyFor = List.copyOf(onlyFor);
+    }
+
+    public boolean isOfAll() {
+      return onlyFor.isEmpty();
+    }
   }
 
   /** What a stop's amount is counted on. */

@@ -7,6 +7,7 @@ import hurdline.plant.yaml.tree.Tree;
 import hurdline.random.Distribution;
 import hurdline.unit.Dimension;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -44,12 +45,23 @@ final class StopBinder {
     return new Stop(
         name,
         every,
-        counted == null ? Counted.CREWED : counted,
+        new Stop.Count(counted == null ? Counted.CREWED : counted, onlyFor(f.at("for"))),
         lasts,
         already,
         Words.choice(f.at("repair"), REPAIRS, false),
         Words.optionalName(f.at("needs"), "a resource"),
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0));
+  }
+
+  /** Lines and crops to which a stop belongs; none where it belongs to all. */
+  private static List<String> onlyFor(NodeReader at) {
+    List<String> names = Words.names(at, "a line or a crop");
+    if (names.isEmpty() && at.tree().filter(Tree.Items.class::isInstance).isPresent()) {
+      at.wrong(
+          "the list names no line, so it would never stop",
+          "lines or crops, such as \"for: [stalk]\", or no \"for\" for a stop of all lines");
+    }
+    return names;
   }
 
   /**

@@ -49,6 +49,7 @@ public final class Rostering {
   private final int[] current; // [line] campaign that has its machines
   private final TimeWindows[] receiving; // [crop]
   private final CrewSendHome standingDown;
+  private final LineCounters.Holders holders = this::hasNow;
   private int next;
 
   /** [machine] whether a campaign or own hours use it, and whether it is in a changeover. */
@@ -270,6 +271,20 @@ public final class Rostering {
       inChangeover[m] = changesOver(m, now);
       duty(m, duty);
     }
+    stopping.linesChanged(holders);
+  }
+
+  /** Whether a campaign of the line, or the own hours of one of its bins, have a machine now. */
+  private boolean hasNow(int line, int m) {
+    if (uses[line][m] && current[line] != NONE) {
+      return true;
+    }
+    for (int h : layout.headsOf[m]) {
+      if (layout.headLine[h] == line && own[h] != null && own[h].owned().in(present.nowS)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

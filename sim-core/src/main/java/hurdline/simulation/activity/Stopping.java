@@ -41,6 +41,8 @@ public final class Stopping {
   private final boolean[] goesOn;
   private final int[] current;
   private final StopNumbers stops;
+  private final LineCounters ofLines;
+  private final int[] payer; // by stop, the line that brought it about
 
   /** [stop] how often it began, and how long its repairs went forward or waited in their hours. */
   public final int[] count;
@@ -61,6 +63,8 @@ public final class Stopping {
     resource = new int[n];
     rank = new int[n];
     stops = layout.stops;
+    ofLines = new LineCounters(present);
+    payer = new int[n];
     cause = layout.causes.stop;
     for (int k = 0; k < n; k++) {
       machine[k] = stops.machine(k);
@@ -100,6 +104,7 @@ public final class Stopping {
     Arrays.fill(hoursS, 0);
     Arrays.fill(cost, 0);
     Arrays.fill(goesOn, false);
+    ofLines.reset();
     for (int k = 0; k < machine.length; k++) {
       every[k] = present.draws(stop[k].every(), name(k) + ".every");
       lasts[k] = present.draws(stop[k].lastsS(), name(k) + ".lasts");
@@ -112,6 +117,9 @@ public final class Stopping {
     IndexSet touched = present.touched;
     for (int i = 0; i < touched.count(); i++) {
       for (int k : stops.of(touched.at(i))) {
+        if (ofLines.counts(k)) {
+          ofLines.flows(k);
+        }
         if (phase[k] == Phase.COUNTING) {
           present.pending.set(present.slots.stopDue + k, dueS(k));
         }
@@ -119,24 +127,34 @@ public final class Stopping {
     }
   }
 
+  /** Lines have taken machines or given them up, or their hours have begun or ended. */
+  void linesChanged(LineCounters.Holders holders) {
+    ofLines.linesChanged(holders);
+  }
+
   private double dueS(int k) {
-    int m = machine[k];
-    Counters counters = present.counters;
     double left = target[k] - total(k);
-    if (!(left > 0)) {
+    double pace = ofLines.counts(k) ? ofLines.pace(k) : pace(k);
+    if (!(left > 0) && (pace > 0 || !ofLines.counts(k))) {
       return present.nowS;
     }
-    double pace =
-        switch (stop[k].counted()) {
-          case CALENDAR -> 1;
-          case CREWED -> counters.duty.is(m) ? 1 : 0;
-          case RUNNING -> present.network.inflowKgPerS[m] > 0 ? 1 : 0;
-          case MASS -> present.network.inflowKgPerS[m];
-        };
     return pace > 0 ? present.nowS + left / pace : Double.POSITIVE_INFINITY;
   }
 
+  private double pace(int k) {
+    int m = machine[k];
+    return switch (stop[k].counted()) {
+      case CALENDAR -> 1;
+      case CREWED -> present.counters.duty.is(m) ? 1 : 0;
+      case RUNNING -> present.network.inflowKgPerS[m] > 0 ? 1 : 0;
+      case MASS -> present.network.inflowKgPerS[m];
+    };
+  }
+
   private double total(int k) {
+    if (ofLines.counts(k)) {
+      return ofLines.total(k);
+    }
     int m = machine[k];
     return switch (stop[k].counted()) {
       case CALENDAR -> present.nowS;
@@ -150,6 +168,7 @@ public final class Stopping {
   public void due(int k) {
     present.pending.clear(present.slots.stopDue + k);
     dueS[k] = present.nowS;
+    payer[k] = ofLines.counts(k) ? ofLines.line(k) : -1;
     if (current[machine[k]] >= 0) {
       phase[k] = Phase.BEHIND_ANOTHER;
     } else {
@@ -162,7 +181,7 @@ public final class Stopping {
     current[m] = k;
     phase[k] = Phase.WAITING;
     count[k]++;
-    cost[present.counters.line[m]] += stop[k].cost();
+    cost[payer[k] < 0 ? present.counters.line[m] : payer[k]] += stop[k].cost();
     present.note(name(k), EventKind.STOPS, Double.NaN);
     leftS[k] = lasts[k].next();
     boolean needsOne = resource[k] != present.resources.endless();

@@ -27,7 +27,16 @@ final class PlantFiles {
           "yard_loss");
   static final List<String> WRONG =
       List.of(
-          "flow", "links", "misspelt", "moisture", "orders", "season", "tasks", "titles", "yard");
+          "flow",
+          "links",
+          "misspelt",
+          "moisture",
+          "orders",
+          "season",
+          "stops",
+          "tasks",
+          "titles",
+          "yard");
 
   private PlantFiles() {}
 

@@ -77,6 +77,11 @@ class SchemaTest {
               31, "compares two quantities",
               32, "compares the dates of two campaigns",
               35, "the shifts of the days before it are said elsewhere"),
+          "stops",
+          Map.of(
+              20, "names a line or a crop",
+              23, "the lines of a crop are said elsewhere",
+              28, "the machines of a line are said elsewhere"),
           "titles",
           Map.of(
               8, "compares with the names of the other shifts",

@@ -93,7 +93,7 @@ class ValuesTest {
             new Stop(
                 "choke",
                 new Weibull(1.5, 9 * 3600, 600, 3 * 86_400),
-                Stop.Counted.RUNNING,
+                new Stop.Count(Stop.Counted.RUNNING, List.of()),
                 new Lognormal(1080, 600, 480, 4 * 3600),
                 7200,
                 true,
@@ -104,7 +104,7 @@ class ValuesTest {
             new Stop(
                 "saws",
                 new Constant(320_000),
-                Stop.Counted.MASS,
+                new Stop.Count(Stop.Counted.MASS, List.of("stalk")),
                 Empirical.of(7200, 10_800, 18_000),
                 0,
                 false,
