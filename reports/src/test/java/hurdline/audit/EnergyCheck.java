@@ -5,7 +5,7 @@ import hurdline.measure.State;
 
 /**
  * Electricity: power times hours up for machines of constant power, the grinding law for mills, and
- * their sum.
+ * their sum with base loads.
  */
 final class EnergyCheck implements Check {
   static final String CONSTANT = "power times hours up";
@@ -24,7 +24,9 @@ final class EnergyCheck implements Check {
           .forEach(
               replication -> {
                 String where = option + " replication " + (replication + 1) + " ";
-                double all = samples.sum(replication, Measure.MACHINE_ENERGY, false);
+                double all =
+                    samples.sum(replication, Measure.MACHINE_ENERGY, false)
+                        + samples.sum(replication, Measure.BASE_LOAD_ENERGY, false);
                 ledger.near(SUM, where, all, samples.at(replication, Measure.ENERGY_TOTAL));
                 for (String machine : samples.names(Measure.MACHINE_ENERGY)) {
                   machine(samples, replication, where, machine, plant, ledger);

@@ -188,7 +188,16 @@ final class MoneyCheck implements Check {
     }
 
     private void power() {
-      double energy = at(Measure.ENERGY_TOTAL) * plant.amount("money.electricity.energy");
+      double rest = at(Measure.ENERGY_TOTAL);
+      double energy = 0;
+      for (String period : samples.names(Measure.ENERGY_PERIOD)) {
+        double drawn = at(Measure.ENERGY_PERIOD, period);
+        double price = plant.amount("money.electricity.periods." + period + ".energy");
+        near(POWER, period, drawn * price, at(Measure.MONEY_PERIOD_ENERGY, period));
+        energy += drawn * price;
+        rest -= drawn;
+      }
+      energy += rest * plant.amount("money.electricity.energy");
       near(POWER, "electricity", energy + at(Measure.MONEY_DEMAND), at(Measure.MONEY_ELECTRICITY));
       near(
           POWER,

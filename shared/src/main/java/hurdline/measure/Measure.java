@@ -218,8 +218,18 @@ public enum Measure {
       "crew.<line>.changeover", HOUR, "Hand hours of the changeovers that follow this line."),
   CREW_RECEIVING(
       "crew.<crop>.receiving", HOUR, "Hand hours of receiving, on days with an arrival."),
-  ENERGY_TOTAL("energy.total", KILOWATT_HOUR, "Electricity drawn by all machines."),
+  ENERGY_TOTAL("energy.total", KILOWATT_HOUR, "Electricity drawn by all machines and base loads."),
   ENERGY_PEAK("energy.peak", KILOWATT, "The highest mean over a clock quarter-hour."),
+  ENERGY_PERIOD(
+      "energy.<period>.total",
+      KILOWATT_HOUR,
+      "Electricity drawn at the price of this tariff period."),
+  ENERGY_PERIOD_PEAK(
+      "energy.<period>.peak",
+      KILOWATT,
+      "The highest mean over a clock quarter-hour in the hours of this tariff period."),
+  BASE_LOAD_ENERGY(
+      "base_load.<load>.energy", KILOWATT_HOUR, "Electricity that this base load drew."),
   MONEY_REVENUE("money.revenue", MONEY, "What products earned."),
   MONEY_CROP_COST(
       "money.crop_cost",
@@ -235,6 +245,18 @@ public enum Measure {
       "money.demand",
       MONEY,
       "Of what is paid for electricity, the part for each month's peak demand."),
+  MONEY_RATCHET(
+      "money.ratchet",
+      MONEY,
+      "Of what is paid for demand, the part that ratchets bill above the demand reached."),
+  MONEY_PERIOD_ENERGY(
+      "money.electricity.<period>.energy",
+      MONEY,
+      "Paid for energy at the price of this tariff period."),
+  MONEY_PERIOD_DEMAND(
+      "money.electricity.<period>.demand",
+      MONEY,
+      "Paid for each month's peak demand in the hours of this tariff period."),
   MONEY_PACKAGES("money.packages", MONEY, "Paid for packages."),
   MONEY_STOPS("money.stops", MONEY, "Paid for stops: parts and services."),
   MONEY_LATE_PENALTIES("money.late_penalties", MONEY, "Charged for orders met late."),

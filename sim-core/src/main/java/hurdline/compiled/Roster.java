@@ -35,6 +35,7 @@ public final class Roster {
   private final Periods months;
   private final Periods weeks;
   private final Periods years;
+  private final MeterSchedule meter;
 
   private Roster(Plant plant) {
     horizon = Horizon.of(plant.calendar());
@@ -51,6 +52,7 @@ public final class Roster {
     months = periods(date -> date.getDayOfMonth() == 1);
     weeks = periods(date -> date.getDayOfWeek() == DayOfWeek.MONDAY);
     years = periods(Set.copyOf(plant.calendar().years())::contains);
+    meter = MeterSchedule.of(plant, horizon);
   }
 
   public static Roster of(Plant plant) {
@@ -158,5 +160,10 @@ public final class Roster {
   /** Years counted from the first day of the horizon, the last cut by its end. */
   public Periods years() {
     return years;
+  }
+
+  /** What the electricity meter goes by. */
+  public MeterSchedule meter() {
+    return meter;
   }
 }

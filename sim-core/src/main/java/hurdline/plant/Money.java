@@ -8,8 +8,7 @@ import java.util.OptionalDouble;
 /**
  * Prices and rates, money in the file's currency.
  *
- * @param energyPerJ electricity
- * @param demandPerWMonth for the highest quarter-hour mean of a calendar month
+ * @param tariff what electricity costs
  * @param cropsPerKg price of each crop
  * @param paidAt how a crop's mass is brought to the one that is paid; as weighed where absent
  * @param discount share a year; absent where the file does not say
@@ -18,8 +17,7 @@ import java.util.OptionalDouble;
  */
 public record Money(
     String currency,
-    double energyPerJ,
-    double demandPerWMonth,
+    Tariff tariff,
     double wagePerS,
     Map<String, Double> cropsPerKg,
     Map<String, Basis> paidAt,
@@ -31,8 +29,6 @@ public record Money(
   public Money {
     cropsPerKg = InOrder.copy(cropsPerKg);
     paidAt = InOrder.copy(paidAt);
-    Check.notBelow0("energyPerJ", energyPerJ);
-    Check.notBelow0("demandPerWMonth", demandPerWMonth);
     Check.notBelow0("wagePerS", wagePerS);
     cropsPerKg.forEach((crop, price) -> Check.finite("cropsPerKg of " + crop, price));
     Check.notBelow0("overheadPerS", overheadPerS);

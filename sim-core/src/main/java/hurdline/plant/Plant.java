@@ -27,6 +27,7 @@ public record Plant(
     List<Resource> resources,
     Yard yard,
     List<Delivery> deliveries,
+    List<BaseLoad> baseLoads,
     Optional<Money> money,
     List<Option> options,
     List<Plan> plans,
@@ -43,6 +44,7 @@ public record Plant(
     crews = List.copyOf(crews);
     resources = List.copyOf(resources);
     deliveries = List.copyOf(deliveries);
+    baseLoads = List.copyOf(baseLoads);
     options = List.copyOf(options);
     plans = List.copyOf(plans);
     titles = List.copyOf(titles);
@@ -68,6 +70,7 @@ public record Plant(
         resources,
         yard,
         deliveries,
+        baseLoads,
         otherMoney,
         otherOptions,
         otherPlans,

@@ -219,7 +219,7 @@ public final class Replication {
     booking.reset();
     binBooks.reset();
     present.carrying.reset();
-    tallying.reset();
+    tallying.reset(opening == null ? null : opening.demandW());
     for (int m : mills) {
       network.remap(layout.headsOf[m]);
     }
@@ -427,7 +427,7 @@ public final class Replication {
 
   /** What the replication that was run last has left; to be asked once. */
   public CarriedOverStock leftOver() {
-    return yearEnd.gather(present.nowS);
+    return yearEnd.gather(present.nowS, tallying.latestDemandW());
   }
 
   /** Every load weighed in by the replication that was run last, in turn. */

@@ -65,8 +65,12 @@ final class YearEnd {
     return left;
   }
 
-  /** Clears tables and feeders; the year must have been told of already. */
-  CarriedOverStock gather(double endS) {
+  /**
+   * Clears tables and feeders; the year must have been told of already.
+   *
+   * @param demandW of the last months that a demand ratchet looks at, the latest last
+   */
+  CarriedOverStock gather(double endS, double[] demandW) {
     List<CarriedOverStock.Bale> inPlaces = new ArrayList<>();
     List<CarriedOverStock.Bale> inFront = new ArrayList<>();
     List<List<CarriedOverStock.Bale>> atGate = new ArrayList<>();
@@ -94,7 +98,7 @@ final class YearEnd {
         atFields.add(bales.told(bale, field, endS));
       }
     }
-    return new CarriedOverStock(inPlaces, inFront, atGate, atFields, unbaledKg);
+    return new CarriedOverStock(inPlaces, inFront, atGate, atFields, unbaledKg, demandW);
   }
 
   /**

@@ -153,6 +153,7 @@ final class Sketch {
             List.of(),
             yard,
             deliveries,
+            List.of(),
             Optional.empty(),
             List.of(),
             List.of(),

@@ -92,6 +92,7 @@ class RulesTest {
             List.of(),
             yard,
             List.of(),
+            List.of(),
             Optional.empty(),
             List.of(),
             List.of(),

@@ -154,7 +154,10 @@ public final class RunCharts {
 
   private List<Chart> drawEnergy() {
     EnergyCharts charts = new EnergyCharts(answer, wording);
-    return answer.months().isEmpty() ? List.of() : List.of(charts.energy(), charts.peak());
+    List<Chart> months =
+        answer.months().isEmpty() ? List.of() : List.of(charts.energy(), charts.peak());
+    return Stream.concat(months.stream(), new TariffChart(answer, wording).chart().stream())
+        .toList();
   }
 
   /** Every chart, in the order of the report. */

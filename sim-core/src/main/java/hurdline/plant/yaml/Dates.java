@@ -5,12 +5,15 @@ import hurdline.plant.yaml.tree.Tree.Scalar;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,18 +24,18 @@ final class Dates {
   private static final String SOME_DATE = "a date such as 2027-06-07";
   private static final String SOME_CLOCK =
       "a clock time in quotes such as \"06:00\", up to \"24:00\"";
-  private static final Map<String, DayOfWeek> DAYS = days();
+  private static final Map<String, DayOfWeek> DAYS = byWord(DayOfWeek.values());
+  private static final Map<String, Month> MONTHS = byWord(Month.values());
 
   private Dates() {}
 
-  private static Map<String, DayOfWeek> days() {
-    Map<String, DayOfWeek> days = new LinkedHashMap<>();
-    for (DayOfWeek day : DayOfWeek.values()) {
-      days.put(
-          day.name().charAt(0) + day.name().substring(1, 3).toLowerCase(java.util.Locale.ROOT),
-          day);
+  /** By the first three letters, such as {@code Mon} and {@code Jan}. */
+  private static <T extends Enum<T>> Map<String, T> byWord(T[] all) {
+    Map<String, T> words = new LinkedHashMap<>();
+    for (T one : all) {
+      words.put(one.name().charAt(0) + one.name().substring(1, 3).toLowerCase(Locale.ROOT), one);
     }
-    return days;
+    return words;
   }
 
   static Optional<LocalDate> date(NodeReader at) {
@@ -95,17 +98,28 @@ final class Dates {
 
   /** Days of the week; all where none are given. */
   static Set<DayOfWeek> weekdays(NodeReader at) {
-    EnumSet<DayOfWeek> found = EnumSet.noneOf(DayOfWeek.class);
-    for (NodeReader item : at.items("days of the week")) {
-      String word = Words.name(item, "a day");
-      if (!DAYS.containsKey(word)) {
-        item.wrong(
-            item.shown() + " is no day of the week",
-            Nearest.expected("a day", word, DAYS.keySet()));
+    Set<DayOfWeek> found = words(at, DAYS, "a day", "day of the week", "days of the week");
+    return found.isEmpty() ? EnumSet.allOf(DayOfWeek.class) : found;
+  }
+
+  /** Months of the year; all where none are given. */
+  static Set<Month> months(NodeReader at) {
+    Set<Month> found = words(at, MONTHS, "a month", "month of the year", "months of the year");
+    return found.isEmpty() ? EnumSet.allOf(Month.class) : found;
+  }
+
+  /** In the order of the calendar. */
+  private static <T extends Enum<T>> Set<T> words(
+      NodeReader at, Map<String, T> known, String kind, String named, String list) {
+    Set<T> found = new TreeSet<>();
+    for (NodeReader item : at.items(list)) {
+      String word = Words.name(item, kind);
+      if (!known.containsKey(word)) {
+        item.wrong(item.shown() + " is no " + named, Nearest.expected(kind, word, known.keySet()));
       } else {
-        found.add(DAYS.get(word));
+        found.add(known.get(word));
       }
     }
-    return found.isEmpty() ? EnumSet.allOf(DayOfWeek.class) : found;
+    return found;
   }
 }

@@ -32,13 +32,10 @@ final class MoneyBinder {
       return Optional.empty();
     }
     Fields f = at.fields(MapKeys.MONEY);
-    Fields electricity = f.at("electricity").fields(MapKeys.ELECTRICITY);
     return Optional.of(
         new Money(
             currency(f.at("currency")),
-            Quantities.of(electricity.at("energy"), Dimension.ENERGY_PRICE, Range.NOT_BELOW_0, 0),
-            Quantities.of(electricity.at("demand"), Dimension.DEMAND_PRICE, Range.NOT_BELOW_0, 0)
-                * FileUnit.MONTH.inSi(),
+            TariffBinder.tariff(f.at("electricity")),
             Quantities.of(f.at("wage"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
             prices(f.at("crop_prices")),
             moistures(f.at("moisture_basis")),

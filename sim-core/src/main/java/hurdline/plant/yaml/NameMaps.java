@@ -26,6 +26,8 @@ final class NameMaps {
           "machines.*.screens",
           "deliveries.*.fields",
           "season.*.tasks",
+          "base_loads",
+          "money.electricity.periods",
           "money.crop_prices",
           "money.moisture_basis");
 

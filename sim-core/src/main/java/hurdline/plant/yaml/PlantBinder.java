@@ -39,6 +39,7 @@ final class PlantBinder {
         f.at("resources").each("resource", SeasonBinder::resource),
         new YardBinder(crops).yard(f.at("yard")),
         f.at("deliveries").each("crop", deliveries::delivery),
+        f.at("base_loads").each("base load", TariffBinder::baseLoad),
         MoneyBinder.money(f.at("money")),
         f.at("options").each("option", MoneyBinder::option),
         f.at("plans").each("plan", MoneyBinder::plan),

@@ -68,7 +68,7 @@ public final class StateRecorder {
     holders = new TimeBooks(layout.lines, layout.causes.count());
     crops = new CropBooks(machines, layout.naming.crops.count(), State.values().length);
     building = new TimeBooks(1, Use.values().length + layout.lines);
-    power = new PowerBooks(machines, present.roster.months().count());
+    power = new PowerBooks(machines, present.roster.months().count(), present.roster.meter());
   }
 
   public void reset() {

@@ -39,6 +39,7 @@ final class MoneyResult {
   private final int products;
   private final Makers makers;
   private final Money money;
+  private final ElectricityBill bill;
   private final double[] revenue; // by line, like all that follow
   private final double[] crops;
   private final double[] wages;
@@ -76,6 +77,12 @@ final class MoneyResult {
     layout = present.layout;
     products = layout.naming.products.count();
     money = layout.plant.money().orElse(null);
+    bill =
+        new ElectricityBill(
+            watching.power,
+            present.roster.meter(),
+            present.roster.months(),
+            layout.plant.money().map(Money::tariff).orElse(null));
     revenue = new double[layout.lines];
     crops = new double[layout.lines];
     wages = new double[layout.lines];
@@ -131,7 +138,7 @@ final class MoneyResult {
     }
     workOut();
     double endS = present.nowS;
-    double electricity = electricity();
+    double electricity = bill.total();
     double overhead = money.overheadPerS() * endS;
     double[] stops = stopping.cost;
     double wageSum = sum(wages) + wagesOfNoLine;
@@ -141,8 +148,7 @@ final class MoneyResult {
     tally.put(Measure.MONEY_REVENUE, sum(revenue));
     tally.put(Measure.MONEY_CROP_COST, cropSum);
     tally.put(Measure.MONEY_WAGES, wageSum);
-    tally.put(Measure.MONEY_ELECTRICITY, electricity);
-    tally.put(Measure.MONEY_DEMAND, demand());
+    bill.put(tally);
     tally.put(Measure.MONEY_PACKAGES, sum(packages));
     tally.put(Measure.MONEY_STOPS, sum(stops));
     tally.put(Measure.MONEY_LATE_PENALTIES, sum(late));
@@ -370,24 +376,13 @@ final class MoneyResult {
     return wagesByMonth;
   }
 
-  private double electricity() {
-    double bill = watching.power.totalJ() * money.energyPerJ();
-    for (int k = 0; k < present.roster.months().count(); k++) {
-      bill += demand(k);
-    }
-    return bill;
-  }
-
-  private double demand() {
-    double all = 0;
-    for (int k = 0; k < present.roster.months().count(); k++) {
-      all += demand(k);
-    }
-    return all;
-  }
-
-  /** What a month's peak costs. */
+  /** What a month's demand costs. */
   double demand(int month) {
-    return watching.power.peakW(month) * money.demandPerWMonth();
+    return bill.demand(month);
+  }
+
+  /** What electricity costs. */
+  ElectricityBill bill() {
+    return bill;
   }
 }

@@ -98,10 +98,20 @@ public final class OutcomeBuilder {
     balance = new Balance(present, component, feeding, material, intake);
   }
 
-  public void reset() {
+  /**
+   * @param demandW counted demand of the last months of the calendar before, the latest last; null
+   *     where there is none
+   */
+  public void reset(double[] demandW) {
+    money.bill().open(demandW);
     periods.reset();
     years.reset();
     sharing.reset();
+  }
+
+  /** Demand of the last months that a ratchet still looks at after the horizon, the latest last. */
+  public double[] latestDemandW() {
+    return money.bill().latestW();
   }
 
   public boolean periodEnds(double nowS) {
@@ -136,6 +146,7 @@ public final class OutcomeBuilder {
     tally.putMass(Measure.WASTE_MASS, material.wasteKg / TONNE_KG, material.wasteDryKg / TONNE_KG);
     tally.put(Measure.ENERGY_TOTAL, watching.power.totalJ() / KWH_J);
     tally.put(Measure.ENERGY_PEAK, periods.peakW() / 1000);
+    money.bill().putEnergy(tally);
     crews();
     money.put(tally);
     season.put(tally);

@@ -3,8 +3,8 @@ package hurdline.simulation.yard;
 import java.util.List;
 
 /**
- * Crop that a year has left, with which another year of the same plant may open: masses, moisture
- * and age as the year ended.
+ * What a year has left, with which another year of the same plant may open: its crop, with masses,
+ * moisture and age as the year ended, and the demand that a ratchet still bills.
  *
  * @param inPlaces bales weighed in, in the order in which they came; those still on a truck behind
  *     them
@@ -13,13 +13,15 @@ import java.util.List;
  * @param atGate loads not yet weighed in, at the gate or on the road
  * @param atFields bales at fields, in the order in which they were made
  * @param unbaledKg what each field has not yet in bales
+ * @param demandW electric demand of the last months that a ratchet looks at, the latest last
  */
 public record CarriedOverStock(
     List<Bale> inPlaces,
     List<Bale> inFront,
     List<List<Bale>> atGate,
     List<Bale> atFields,
-    double[] unbaledKg) {
+    double[] unbaledKg,
+    double[] demandW) {
 
   /**
    * A bale.
@@ -45,9 +47,12 @@ public record CarriedOverStock(
     }
   }
 
+  private static final double MONTH_S = 30.4375 * 86_400;
+
   /** Nothing at all. */
   public static final CarriedOverStock NONE =
-      new CarriedOverStock(List.of(), List.of(), List.of(), List.of(), new double[0]);
+      new CarriedOverStock(
+          List.of(), List.of(), List.of(), List.of(), new double[0], new double[0]);
 
   /**
    * The same after a time in which nothing was worked: older, and wasting away where it lies, as
@@ -59,14 +64,23 @@ public record CarriedOverStock(
         later(inFront, idleS),
         atGate.stream().map(load -> later(load, idleS)).toList(),
         later(atFields, idleS),
-        unbaledKg);
+        unbaledKg,
+        later(demandW, idleS));
   }
 
   private static List<Bale> later(List<Bale> bales, double idleS) {
     return bales.stream().map(bale -> bale.later(idleS)).toList();
   }
 
-  /** Whether the year has left nothing. */
+  /** Months in which nothing is worked have no demand that is known. */
+  private static double[] later(double[] demandW, double idleS) {
+    int idle = (int) Math.min(demandW.length, Math.round(idleS / MONTH_S));
+    double[] later = new double[demandW.length];
+    System.arraycopy(demandW, idle, later, 0, demandW.length - idle);
+    return later;
+  }
+
+  /** Whether the year has left no crop. */
   public boolean isEmpty() {
     boolean empty =
         inPlaces.isEmpty() && inFront.isEmpty() && atGate.isEmpty() && atFields.isEmpty();

@@ -6,6 +6,7 @@ import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
 import hurdline.plant.SpareScreen;
+import hurdline.plant.Tariff;
 import hurdline.simulation.results.Outcome;
 import hurdline.study.replicate.ReplicationResults;
 import java.util.LinkedHashMap;
@@ -73,8 +74,7 @@ final class Repricing {
     Money.Growth none = new Money.Growth(0, 0, 0, 0);
     return new Money(
         m.currency(),
-        0,
-        0,
+        m.tariff().withoutPrices(),
         0,
         Map.of(),
         m.paidAt(),
@@ -105,15 +105,37 @@ final class Repricing {
                     more(
                         was.cropsPerKg().getOrDefault(crop, 0.0),
                         is.cropsPerKg().getOrDefault(crop, 0.0))));
-    double energy = more(was.energyPerJ(), is.energyPerJ());
-    double demand = more(was.demandPerWMonth(), is.demandPerWMonth());
-    add(Measure.MONEY_ELECTRICITY, Measure.MONEY_ELECTRICITY.of(), energy);
-    add(Measure.MONEY_ELECTRICITY, Measure.MONEY_DEMAND.of(), demand - energy);
+    electricity(was.tariff(), is.tariff());
     add(Measure.MONEY_WAGES, Measure.MONEY_WAGES.of(), more(was.wagePerS(), is.wagePerS()));
     add(
         Measure.MONEY_OVERHEAD,
         Measure.MONEY_OVERHEAD.of(),
         more(was.overheadPerS(), is.overheadPerS()));
+  }
+
+  /** Energy in no period's hours and demand at any hour are what periods leave of the whole. */
+  private void electricity(Tariff was, Tariff is) {
+    double energy = more(was.energyPerJ(), is.energyPerJ());
+    double demand = more(was.demandPerWMonth(), is.demandPerWMonth());
+    addElectricity(Measure.MONEY_ELECTRICITY.of(), energy);
+    addElectricity(Measure.MONEY_DEMAND.of(), demand - energy);
+    for (int at = 0; at < was.periods().size(); at++) {
+      Tariff.Period before = was.periods().get(at);
+      Tariff.Period after = is.periods().get(at);
+      if (before.energyPerJ().isPresent()) {
+        double more = more(before.energyPerJ().getAsDouble(), after.energyPerJ().getAsDouble());
+        addElectricity(Measure.MONEY_PERIOD_ENERGY.of(before.name()), more - energy);
+      }
+      if (before.demandPerWMonth().isPresent()) {
+        double more =
+            more(before.demandPerWMonth().getAsDouble(), after.demandPerWMonth().getAsDouble());
+        addElectricity(Measure.MONEY_PERIOD_DEMAND.of(before.name()), more - demand);
+      }
+    }
+  }
+
+  private void addElectricity(String measure, double share) {
+    add(Measure.MONEY_ELECTRICITY, measure, share);
   }
 
   private void crop(String crop, double more) {

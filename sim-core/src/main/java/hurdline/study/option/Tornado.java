@@ -6,6 +6,7 @@ import hurdline.plant.Change;
 import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
+import hurdline.plant.Tariff;
 import hurdline.statistics.PairedDifference;
 import hurdline.statistics.Summary;
 import hurdline.study.PlantChanges;
@@ -117,11 +118,29 @@ public final class Tornado {
                 keys.add("money.crop_prices." + crop);
               }
             });
-    if (money.energyPerJ() > 0 || money.demandPerWMonth() > 0) {
-      keys.add("money.electricity.*");
-    }
+    electricity(keys, money.tariff());
     if (money.wagePerS() > 0) {
       keys.add("money.wage");
+    }
+  }
+
+  /** A row for all prices where there are two at most, else one for each kind of price. */
+  private static void electricity(List<String> keys, Tariff tariff) {
+    boolean plain = tariff.periods().isEmpty() && tariff.ratchets().isEmpty();
+    if (plain && (tariff.energyPerJ() > 0 || tariff.demandPerWMonth() > 0)) {
+      keys.add("money.electricity.*");
+    }
+    if (!plain && tariff.energyPerJ() > 0) {
+      keys.add("money.electricity.energy");
+    }
+    if (!plain && tariff.demandPerWMonth() > 0) {
+      keys.add("money.electricity.demand");
+    }
+    if (tariff.periods().stream().anyMatch(period -> period.energyPerJ().orElse(0) > 0)) {
+      keys.add("money.electricity.periods.*.energy");
+    }
+    if (tariff.periods().stream().anyMatch(period -> period.demandPerWMonth().orElse(0) > 0)) {
+      keys.add("money.electricity.periods.*.demand");
     }
   }
 

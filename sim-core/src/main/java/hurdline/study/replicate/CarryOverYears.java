@@ -17,7 +17,8 @@ import java.util.function.BooleanSupplier;
  * calendars of two plants are pairs, however long the chains of either are. The first calendar
  * opens as the file says; later ones have no stock on hand of a crop that something brings but what
  * was left. One that opens as a replication simulated alone and leaves nothing, or has none behind
- * it, is that replication and is not simulated again.
+ * it, is that replication and is not simulated again, unless a demand ratchet looks back from one
+ * calendar into the one before.
  */
 public final class CarryOverYears {
   private final CompiledPlant stage;
@@ -26,6 +27,7 @@ public final class CarryOverYears {
   private final int chains;
   private final Optional<ReplicationResults> alone;
   private final boolean startsEmpty;
+  private final boolean ratchet; // a calendar's demand is billed in the next
   private final double idleS;
   private final Outcome.Years[] anew; // null where a calendar is the replication simulated alone
   private final AtomicInteger next = new AtomicInteger();
@@ -50,6 +52,8 @@ public final class CarryOverYears {
     startsEmpty =
         stage.plant().deliveries().stream()
             .allMatch(of -> stage.plant().yard().onHand().getOrDefault(of.crop(), 0) == 0);
+    ratchet =
+        stage.plant().money().filter(money -> !money.tariff().ratchets().isEmpty()).isPresent();
     idleS = LifeCalendar.of(stage.plant().calendar()).orElseThrow().idleS();
     anew = new Outcome.Years[chains * calendars];
   }
@@ -120,10 +124,10 @@ public final class CarryOverYears {
   }
 
   private boolean isKnown(int one, int calendar, CarriedOverStock opening) {
-    boolean opensAlike = opening == null || startsEmpty && opening.isEmpty();
+    boolean opensAlike = opening == null || !ratchet && startsEmpty && opening.isEmpty();
     return opensAlike
         && alone.filter(known -> one < known.count()).isPresent()
-        && (calendar == calendars - 1 || alone.get().balesLeft(one) == 0);
+        && (calendar == calendars - 1 || !ratchet && alone.get().balesLeft(one) == 0);
   }
 
   private ReplicationResults figures() {

@@ -152,7 +152,7 @@ class CautionsTest {
         "p.yaml:71:33 products.fine.price: a price without a moisture basis; it is taken at 12 %; say at which"
             + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
             + " money.moisture_basis of its crop",
-        "p.yaml:178:24 money.crop_prices.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
+        "p.yaml:185:24 money.crop_prices.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
             + " which moisture it is paid, such as \"moisture_basis: {stalk: 12 %}\", or \"as is\" if it is paid as weighed");
     assertThat(
             Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: as is}")

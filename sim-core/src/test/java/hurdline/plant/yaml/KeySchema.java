@@ -26,26 +26,37 @@ final class KeySchema {
 
   /** What holds over several keys of a map. */
   private static final Map<MapKeys, Map<String, Object>> TOGETHER =
-      Map.of(
-          MapKeys.CROP, oneOf("bale", "module"),
-          MapKeys.TRUCKS, oneOf("bales", "modules"),
-          MapKeys.LOADS, oneOf("bales", "modules"),
-          MapKeys.STEP, oneOf("to", "outlets", "packs"),
-          MapKeys.FEEDER_STEP, oneOf("to", "outlets", "packs"),
-          MapKeys.MILL_STEP, oneOf("to", "outlets", "packs"),
+      Map.ofEntries(
+          Map.entry(MapKeys.CROP, oneOf("bale", "module")),
+          Map.entry(MapKeys.TRUCKS, oneOf("bales", "modules")),
+          Map.entry(MapKeys.LOADS, oneOf("bales", "modules")),
+          Map.entry(MapKeys.STEP, oneOf("to", "outlets", "packs")),
+          Map.entry(MapKeys.FEEDER_STEP, oneOf("to", "outlets", "packs")),
+          Map.entry(MapKeys.MILL_STEP, oneOf("to", "outlets", "packs")),
           // A bin's step has one way out, so the schema asks for it; the reader counts the three
           // ways.
-          MapKeys.BIN_STEP, required("to"),
-          MapKeys.PRODUCT_MOISTURE,
-              ordered("dependentRequired", Map.of("dock", List.of("at_most"))),
-          MapKeys.DELIVERY,
-              ordered("anyOf", List.of(required("fields", "hours", "trucks"), required("loads"))),
-          MapKeys.WEATHER,
+          Map.entry(MapKeys.BIN_STEP, required("to")),
+          Map.entry(
+              MapKeys.PRODUCT_MOISTURE,
+              ordered("dependentRequired", Map.of("dock", List.of("at_most")))),
+          Map.entry(
+              MapKeys.DELIVERY,
+              ordered("anyOf", List.of(required("fields", "hours", "trucks"), required("loads")))),
+          Map.entry(
+              MapKeys.WEATHER,
               ordered(
                   "oneOf",
                   List.of(
                       without(required("wet_day"), "wet_threshold"),
-                      without(required("file", "wet_threshold"), "wet_after_wet"))));
+                      without(required("file", "wet_threshold"), "wet_after_wet")))),
+          Map.entry(MapKeys.BASE_LOAD, ordered("dependentRequired", bothEnds())),
+          Map.entry(
+              MapKeys.TARIFF_PERIOD,
+              ordered(
+                  "anyOf",
+                  List.of(required("energy"), required("demand")),
+                  "dependentRequired",
+                  bothEnds())));
 
   private KeySchema() {}
 
@@ -244,6 +255,10 @@ final class KeySchema {
   private static Map<String, Object> without(Map<String, Object> schema, String key) {
     schema.put("not", required(key));
     return schema;
+  }
+
+  private static Map<String, Object> bothEnds() {
+    return ordered("from", List.of("to"), "to", List.of("from"));
   }
 
   private static Map<String, Object> oneOf(String... keys) {

@@ -26,6 +26,8 @@ final class KeyType {
   private static final Pattern BARE = Pattern.compile("bare (whole )?number (from|above) ([0-9]+)");
   private static final Pattern SHAPES = Pattern.compile("[A-Z_]+( or [A-Z_]+)*");
   private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
+  private static final List<String> MONTHS =
+      List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
 
   /** What stands as it is in the types, with its schema. */
   private static final Map<String, Object> PLAIN =
@@ -33,6 +35,9 @@ final class KeyType {
           Map.entry("version 1", Map.of("const", 1)),
           Map.entry("date", ref("date")),
           Map.entry("clock time", ref("clock")),
+          Map.entry(
+              "clock time on a quarter-hour",
+              ordered("allOf", List.of(ref("clock"), ordered("pattern", ":(00|15|30|45)$")))),
           Map.entry("name", ref("name")),
           Map.entry("title", ref("title")),
           Map.entry("as the value", ref("quantity")),
@@ -41,6 +46,7 @@ final class KeyType {
           Map.entry("path", Map.of("type", "string")),
           Map.entry("word", Map.of("type", "string")),
           Map.entry("day", Map.of("enum", DAYS)),
+          Map.entry("month", Map.of("enum", MONTHS)),
           Map.entry("code", ordered("type", "string", "pattern", "^[A-Z]{3}$")),
           Map.entry("patch", ordered("type", "object", "minProperties", 1)));
 

@@ -34,6 +34,7 @@ final class PlantFiles {
           "orders",
           "season",
           "stops",
+          "tariff",
           "tasks",
           "titles",
           "yard");

@@ -82,6 +82,10 @@ class SchemaTest {
               20, "names a line or a crop",
               23, "the lines of a crop are said elsewhere",
               28, "the machines of a line are said elsewhere"),
+          "tariff",
+          Map.of(
+              41, "24:00 is a clock time, at which only an end may be",
+              53, "a share of something else might be above the whole"),
           "titles",
           Map.of(
               8, "compares with the names of the other shifts",

@@ -214,8 +214,8 @@ class ValuesTest {
   @Test
   void money() {
     Money money = PLANT.money().orElseThrow();
-    assertThat(money.energyPerJ() * 3.6e6).isCloseTo(0.11, within(1e-15));
-    assertThat(money.demandPerWMonth() * 1000).isCloseTo(17, within(1e-12));
+    assertThat(money.tariff().energyPerJ() * 3.6e6).isCloseTo(0.11, within(1e-15));
+    assertThat(money.tariff().demandPerWMonth() * 1000).isCloseTo(17, within(1e-12));
     assertThat(money.wagePerS() * 3600).isCloseTo(26, within(1e-12));
     assertThat(money.overheadPerS() * 365.25 * 86_400).isCloseTo(240_000, within(1e-8));
     assertThat(money.discountPerYr()).isCloseTo(0.09, within(1e-15));

@@ -19,6 +19,8 @@ import org.junit.jupiter.api.Test;
 
 /** Years that follow each other, each opening with the crop that the one before left. */
 class CarriedOverStockTest {
+  private static final double[] NO_DEMAND = {};
+
   private static final String PRICED = "\nmoney: {currency: USD, crop_prices: {stalk: 20 USD/t}}\n";
 
   private record Year(Outcome outcome, CarriedOverStock left) {}
@@ -195,18 +197,26 @@ class CarriedOverStockTest {
     CarriedOverStock.Bale bale =
         new CarriedOverStock.Bale(0, 0, 500, 0.1, new double[] {0}, 0, 0, new double[] {1});
     List<CarriedOverStock.Bale> one = List.of(bale);
-    assertThat(new CarriedOverStock(one, List.of(), List.of(), List.of(), new double[1]).isEmpty())
-        .isFalse();
-    assertThat(new CarriedOverStock(List.of(), one, List.of(), List.of(), new double[1]).isEmpty())
-        .isFalse();
     assertThat(
-            new CarriedOverStock(List.of(), List.of(), List.of(one), List.of(), new double[1])
+            new CarriedOverStock(one, List.of(), List.of(), List.of(), new double[1], NO_DEMAND)
                 .isEmpty())
         .isFalse();
-    assertThat(new CarriedOverStock(List.of(), List.of(), List.of(), one, new double[1]).isEmpty())
+    assertThat(
+            new CarriedOverStock(List.of(), one, List.of(), List.of(), new double[1], NO_DEMAND)
+                .isEmpty())
         .isFalse();
     assertThat(
-            new CarriedOverStock(List.of(), List.of(), List.of(), List.of(), new double[] {0, 1})
+            new CarriedOverStock(
+                    List.of(), List.of(), List.of(one), List.of(), new double[1], NO_DEMAND)
+                .isEmpty())
+        .isFalse();
+    assertThat(
+            new CarriedOverStock(List.of(), List.of(), List.of(), one, new double[1], NO_DEMAND)
+                .isEmpty())
+        .isFalse();
+    assertThat(
+            new CarriedOverStock(
+                    List.of(), List.of(), List.of(), List.of(), new double[] {0, 1}, NO_DEMAND)
                 .isEmpty())
         .isFalse();
   }
