@@ -79,6 +79,7 @@ final class MoneyCheck implements Check {
       power();
       stock();
       margin();
+      freight();
       lines();
       rent();
     }
@@ -242,7 +243,7 @@ final class MoneyCheck implements Check {
         margin += at(in);
       }
       for (Measure out : Measure.OF_MARGIN_OUT) {
-        margin -= at(out);
+        margin -= samples.has(out.of()) ? at(out) : 0;
       }
       near(MARGIN, "", margin, at(Measure.MONEY_MARGIN));
       double lines = 0;
@@ -254,7 +255,8 @@ final class MoneyCheck implements Check {
                 - at(Measure.MONEY_LINE_WAGES, line)
                 - at(Measure.MONEY_LINE_PACKAGES, line)
                 - at(Measure.MONEY_LINE_STOPS, line)
-                - at(Measure.MONEY_LINE_LATE_PENALTIES, line);
+                - at(Measure.MONEY_LINE_LATE_PENALTIES, line)
+                - freight(line);
         near(MARGIN, line, own, at(Measure.MONEY_LINE_MARGIN, line));
         lines += own;
         String crop = MassCheck.crop(plant, line);
@@ -268,7 +270,40 @@ final class MoneyCheck implements Check {
       near(LINES, "margins", lines - shared, at(Measure.MONEY_MARGIN));
     }
 
+    private double freight(String line) {
+      return samples.has(Measure.MONEY_FREIGHT.of()) ? at(Measure.MONEY_LINE_FREIGHT, line) : 0;
+    }
+
+    /** Whole loads, or mass as it is, of a product that is sold however wet and without orders. */
+    private void freight() {
+      double all = 0;
+      for (String product : samples.names(Measure.PRODUCT_FREIGHT)) {
+        double paid = at(Measure.PRODUCT_FREIGHT, product);
+        String path = "products." + product + ".freight";
+        double mass = at(Measure.PRODUCT_MASS, product);
+        double due =
+            plant.has(path + ".load")
+                ? Math.ceil(mass / plant.amount(path + ".load") * (1 - 1e-12))
+                    * plant.amount(path + ".cost")
+                : mass * plant.amount(path);
+        if (plant.has("products." + product + ".moisture.at_most")
+            || plant.has("products." + product + ".sells")) {
+          ledger.between(REVENUE, where + product + " freight", 0, paid, due);
+        } else {
+          near(REVENUE, product + " freight", due, paid);
+        }
+        all += paid;
+      }
+      if (samples.has(Measure.MONEY_FREIGHT.of())) {
+        near(REVENUE, "freight", all, at(Measure.MONEY_FREIGHT));
+      }
+    }
+
     private void lines() {
+      if (samples.has(Measure.MONEY_FREIGHT.of())) {
+        double lines = samples.sum(replication, Measure.MONEY_LINE_FREIGHT, false);
+        near(LINES, "freight", lines, at(Measure.MONEY_FREIGHT));
+      }
       for (Measure[] part : LINE_PARTS) {
         near(LINES, part[0].of(), samples.sum(replication, part[1], false), at(part[0]));
       }

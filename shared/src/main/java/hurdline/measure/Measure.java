@@ -172,6 +172,8 @@ public enum Measure {
       "Of what was made, the as-is mass that was wetter than the product's at_most."),
   PRODUCT_PACKAGES("product.<product>.packages", COUNT, "Full packages."),
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
+  PRODUCT_FREIGHT(
+      "product.<product>.freight", MONEY, "Paid to bring what was sold of it to its buyers."),
   PRODUCT_LATE_DAYS(
       "product.<product>.late_days", DAY, "Days that its orders were late, in total."),
   RESOURCE_BUSY(
@@ -260,6 +262,7 @@ public enum Measure {
   MONEY_PACKAGES("money.packages", MONEY, "Paid for packages."),
   MONEY_STOPS("money.stops", MONEY, "Paid for stops: parts and services."),
   MONEY_LATE_PENALTIES("money.late_penalties", MONEY, "Charged for orders met late."),
+  MONEY_FREIGHT("money.freight", MONEY, "Paid to bring products to their buyers."),
   MONEY_OVERHEAD("money.overhead", MONEY, "Insurance, upkeep, office and rent."),
   MONEY_STOCK_CHANGE(
       "money.stock_change",
@@ -283,6 +286,8 @@ public enum Measure {
   MONEY_LINE_STOPS("money.<line>.stops", MONEY, "Paid for stops in this line."),
   MONEY_LINE_LATE_PENALTIES(
       "money.<line>.late_penalties", MONEY, "Charged for late orders of this line's products."),
+  MONEY_LINE_FREIGHT(
+      "money.<line>.freight", MONEY, "Paid to bring this line's products to their buyers."),
   MONEY_LINE_STOCK_CHANGE(
       "money.<line>.stock_change",
       MONEY,
@@ -340,6 +345,7 @@ public enum Measure {
           MONEY_PACKAGES,
           MONEY_STOPS,
           MONEY_LATE_PENALTIES,
+          MONEY_FREIGHT,
           MONEY_OVERHEAD);
 
   private static final String DRY = "_dry";

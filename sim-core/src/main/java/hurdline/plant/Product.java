@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param pricePerKg money per mass at its moisture basis; below 0 where it costs money
  * @param packaging name of the package it is sold in
  * @param sellsOrdersOnly whether only ordered mass earns
+ * @param freight absent where buyers fetch it
  */
 public record Product(
     String name,
@@ -18,15 +19,17 @@ public record Product(
     Optional<String> packaging,
     List<Order> orders,
     boolean sellsOrdersOnly,
-    Moisture moisture) {
+    Moisture moisture,
+    Optional<Freight> freight) {
   public Product {
     orders = List.copyOf(orders);
     Check.finite("pricePerKg", pricePerKg);
   }
 
-  /** The same product at another price. */
-  public Product at(double otherPricePerKg) {
-    return new Product(name, otherPricePerKg, packaging, orders, sellsOrdersOnly, moisture);
+  /** The same product without a price and with its haul at no cost. */
+  public Product withoutPrices() {
+    return new Product(
+        name, 0, packaging, orders, sellsOrdersOnly, moisture, freight.map(Freight::withoutPrice));
   }
 
   /** Whether any of it has a price. */

@@ -62,7 +62,7 @@ public record Tariff(
    */
   public record Ratchet(double share, int months, Set<Month> counted, double beforeW) {
     public Ratchet {
-      Check.above0("share", share);
+      Check.someShare("share", share);
       Check.count(1, "months", months);
       counted = InOrder.copy(counted);
       Check.notBelow0("beforeW", beforeW);

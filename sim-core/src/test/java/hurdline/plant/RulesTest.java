@@ -84,7 +84,13 @@ class RulesTest {
                 bin("bin_b")),
             List.of(
                 new Product(
-                    "hurds", 0, Optional.empty(), List.of(), false, Product.Moisture.notSaid())),
+                    "hurds",
+                    0,
+                    Optional.empty(),
+                    List.of(),
+                    false,
+                    Product.Moisture.notSaid(),
+                    Optional.empty())),
             List.of(),
             List.of(new Line("line", "stalk", "feeder", List.of(), List.of(steps))),
             List.of(new SeasonEntry.Campaign("line", MONDAY, MONDAY, List.of("day"))),

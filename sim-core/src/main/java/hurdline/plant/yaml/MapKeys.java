@@ -31,6 +31,7 @@ enum MapKeys {
   STOP,
   PRODUCT,
   PRODUCT_MOISTURE,
+  FREIGHT,
   ORDER,
   PACKAGE,
   LINE,

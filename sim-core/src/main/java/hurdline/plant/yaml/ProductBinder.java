@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Basis;
+import hurdline.plant.Freight;
 import hurdline.plant.Packaging;
 import hurdline.plant.Product;
 import hurdline.plant.Product.Moisture;
@@ -27,7 +28,23 @@ final class ProductBinder {
         Words.optionalName(f.at("package"), "a package"),
         f.at("orders").list("orders", ProductBinder::order),
         Words.choice(f.at("sells"), SELLS, false),
-        moisture(f.at("moisture")));
+        moisture(f.at("moisture")),
+        freight(f.at("freight")));
+  }
+
+  private static Optional<Freight> freight(NodeReader at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    if (!at.isMap()) {
+      return Optional.of(
+          new Freight.PerMass(Quantities.of(at, Dimension.PRICE, Range.NOT_BELOW_0, 0)));
+    }
+    Fields f = at.fields(MapKeys.FREIGHT);
+    return Optional.of(
+        new Freight.PerLoad(
+            Quantities.of(f.at("load"), Dimension.MASS, Range.ABOVE_0, 1),
+            Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0)));
   }
 
   private static Moisture moisture(NodeReader at) {

@@ -4,7 +4,6 @@ import hurdline.account.IntakeBooks;
 import hurdline.account.MassLedger;
 import hurdline.account.MaterialBooks;
 import hurdline.compiled.CompiledLines;
-import hurdline.compiled.Periods;
 import hurdline.measure.Measure;
 import hurdline.plant.Money;
 import hurdline.plant.Packaging;
@@ -28,7 +27,6 @@ final class MoneyResult {
 
   private final ReplicationState present;
   private final CompiledLines layout;
-  private final Crewing crewing;
   private final Stopping stopping;
   private final Filling filling;
   private final Orders orders;
@@ -40,17 +38,17 @@ final class MoneyResult {
   private final Makers makers;
   private final Money money;
   private final ElectricityBill bill;
+  private final FreightCost freight;
   private final double[] revenue; // by line, like all that follow
   private final double[] crops;
-  private final double[] wages;
   private final double[] packages;
   private final double[] late;
+  private final double[] freights;
   private final double[] stock;
   private final double[] margin;
-  private final double[] wagesByMonth;
+  private final WageBill pay;
   private double marginOfAll;
-  private double wagesOfNoLine; // receiving and price of crops that no line takes
-  private double cropsOfNoLine;
+  private double cropsOfNoLine; // price of crops that no line takes
   private double stockOfNoLine;
 
   MoneyResult(
@@ -66,7 +64,6 @@ final class MoneyResult {
       IntakeBooks intake) {
     this.present = present;
     this.makers = makers;
-    this.crewing = crewing;
     this.stopping = stopping;
     this.filling = filling;
     this.orders = orders;
@@ -85,12 +82,13 @@ final class MoneyResult {
             layout.plant.money().map(Money::tariff).orElse(null));
     revenue = new double[layout.lines];
     crops = new double[layout.lines];
-    wages = new double[layout.lines];
     packages = new double[layout.lines];
     late = new double[layout.lines];
+    freight = new FreightCost(layout, orders, material);
+    freights = new double[layout.lines];
     stock = new double[layout.lines];
     margin = new double[layout.lines];
-    wagesByMonth = new double[present.roster.months().count()];
+    pay = new WageBill(present, crewing, money, this::shareOfCrop);
   }
 
   /** Full packages of a product: those filled, and those that its pile would fill. */
@@ -141,10 +139,10 @@ final class MoneyResult {
     double electricity = bill.total();
     double overhead = money.overheadPerS() * endS;
     double[] stops = stopping.cost;
-    double wageSum = sum(wages) + wagesOfNoLine;
+    double wageSum = sum(pay.byLine) + pay.ofNoLine;
     double cropSum = sum(crops) + cropsOfNoLine;
     double stockSum = sum(stock) + stockOfNoLine;
-    double costs = cropSum + wageSum + sum(packages) + sum(stops) + sum(late);
+    double costs = cropSum + wageSum + sum(packages) + sum(stops) + sum(late) + sum(freights);
     tally.put(Measure.MONEY_REVENUE, sum(revenue));
     tally.put(Measure.MONEY_CROP_COST, cropSum);
     tally.put(Measure.MONEY_WAGES, wageSum);
@@ -152,6 +150,9 @@ final class MoneyResult {
     tally.put(Measure.MONEY_PACKAGES, sum(packages));
     tally.put(Measure.MONEY_STOPS, sum(stops));
     tally.put(Measure.MONEY_LATE_PENALTIES, sum(late));
+    if (freight.any()) {
+      tally.put(Measure.MONEY_FREIGHT, sum(freights));
+    }
     tally.put(Measure.MONEY_OVERHEAD, overhead);
     tally.put(Measure.MONEY_STOCK_CHANGE, stockSum);
     marginOfAll = sum(revenue) + stockSum - costs - electricity - overhead;
@@ -169,6 +170,14 @@ final class MoneyResult {
         tally.put(Measure.PRODUCT_REVENUE, revenue(product), product.name());
       }
     }
+    if (money != null) {
+      freight.put(tally);
+    }
+  }
+
+  /** What it costs to haul products. */
+  FreightCost freight() {
+    return freight;
   }
 
   /** What a product earned up to now. */
@@ -188,14 +197,25 @@ final class MoneyResult {
 
   private void putLine(OutcomeWriter tally, int l, double stops) {
     String line = layout.naming.lines.name(l);
-    margin[l] = revenue[l] + stock[l] - crops[l] - wages[l] - packages[l] - stops - late[l];
+    margin[l] =
+        revenue[l]
+            + stock[l]
+            - crops[l]
+            - pay.byLine[l]
+            - packages[l]
+            - stops
+            - late[l]
+            - freights[l];
     double fed = material.fedKg[l] / TONNE_KG;
     tally.put(Measure.MONEY_LINE_REVENUE, revenue[l], line);
     tally.put(Measure.MONEY_LINE_CROP_COST, crops[l], line);
-    tally.put(Measure.MONEY_LINE_WAGES, wages[l], line);
+    tally.put(Measure.MONEY_LINE_WAGES, pay.byLine[l], line);
     tally.put(Measure.MONEY_LINE_PACKAGES, packages[l], line);
     tally.put(Measure.MONEY_LINE_STOPS, stops, line);
     tally.put(Measure.MONEY_LINE_LATE_PENALTIES, late[l], line);
+    if (freight.any()) {
+      tally.put(Measure.MONEY_LINE_FREIGHT, freights[l], line);
+    }
     tally.put(Measure.MONEY_LINE_STOCK_CHANGE, stock[l], line);
     tally.put(Measure.MONEY_LINE_MARGIN, margin[l], line);
     tally.put(Measure.MONEY_LINE_MARGIN_PER_TONNE, fed > 0 ? margin[l] / fed : Double.NaN, line);
@@ -223,6 +243,7 @@ final class MoneyResult {
     Arrays.fill(revenue, 0);
     Arrays.fill(crops, 0);
     Arrays.fill(late, 0);
+    Arrays.fill(freights, 0);
     Arrays.fill(stock, 0);
     cropsOfNoLine = 0;
     stockOfNoLine = 0;
@@ -234,7 +255,7 @@ final class MoneyResult {
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
       ofCrop(crop);
     }
-    workOutWages();
+    pay.workOut();
   }
 
   /**
@@ -247,12 +268,14 @@ final class MoneyResult {
     share(Orders.docked(product, material.tooWetKg(p)), material.tooWetKg, p);
     double made = material.productKg(p);
     double charged = orders.lateCost(p, present.nowS);
+    double hauled = freight.of(product);
     Packaging packaging = packaging(product);
     double offLine = packaging == null ? 0 : packedOffLine(product, p) * packaging.cost();
     int maker = makers.first(p);
     for (int l = 0; l < layout.lines; l++) {
       double share = made > 0 ? material.productKg[l * products + p] / made : l == maker ? 1 : 0;
       late[l] += charged * share;
+      freights[l] += hauled * share;
       packages[l] += offLine * share;
     }
   }
@@ -318,62 +341,8 @@ final class MoneyResult {
     return fed > 0 ? material.fedKg[line] / fed : 1.0 / lines;
   }
 
-  /** Wages by line, and by calendar month for {@link #wagesByMonth}. */
-  private void workOutWages() {
-    Arrays.fill(wages, 0);
-    Arrays.fill(wagesByMonth, 0);
-    wagesOfNoLine = 0;
-    crewing.shifts(this::pay);
-    crewing.changeovers(this::pay);
-    for (int l = 0; l < layout.lines; l++) {
-      payAfterShift(l);
-    }
-    for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
-      payReceiving(crop);
-    }
-  }
-
-  private void pay(int line, double handSeconds, double overtimeHandSeconds, double atS) {
-    if (!(atS < present.nowS)) {
-      return;
-    }
-    double more = (overtimePays() - 1) * overtimeHandSeconds;
-    double paid = (handSeconds + more) * money.wagePerS();
-    wages[line] += paid;
-    wagesByMonth[present.roster.months().at(atS)] += paid;
-  }
-
-  private void payAfterShift(int line) {
-    for (int month = 0; month < wagesByMonth.length; month++) {
-      double paid = crewing.afterShiftS(line, month) * overtimePays() * money.wagePerS();
-      wages[line] += paid;
-      wagesByMonth[month] += paid;
-    }
-  }
-
-  private double overtimePays() {
-    return money.overtime().map(Money.Overtime::pays).orElse(1.0);
-  }
-
-  private void payReceiving(int crop) {
-    Periods months = present.roster.months();
-    for (int day = 0; day < present.roster.days(); day++) {
-      double paid = crewing.receivingS(crop, day) * money.wagePerS();
-      if (paid > 0) {
-        wagesByMonth[months.at(present.roster.midnightS(day))] += paid;
-        boolean takes = false;
-        for (int l = 0; l < layout.lines; l++) {
-          double share = shareOfCrop(l, crop);
-          wages[l] += paid * share;
-          takes |= share > 0;
-        }
-        wagesOfNoLine += takes ? 0 : paid;
-      }
-    }
-  }
-
   double[] wagesByMonth() {
-    return wagesByMonth;
+    return pay.byMonth;
   }
 
   /** What a month's demand costs. */

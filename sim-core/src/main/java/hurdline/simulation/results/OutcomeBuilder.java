@@ -277,6 +277,9 @@ public final class OutcomeBuilder {
         tally.put(Measure.PRODUCT_LATE_DAYS, orders.lateDays(p, present.nowS), product.name());
       }
     }
+    if (layout.plant.money().isPresent()) {
+      money.freight().put(tally);
+    }
   }
 
   private void resources() {

@@ -39,6 +39,7 @@ public final class MoneyYears {
                 Measure.MONEY_PACKAGES,
                 Measure.MONEY_STOPS,
                 Measure.MONEY_LATE_PENALTIES,
+                Measure.MONEY_FREIGHT,
                 Measure.MONEY_OVERHEAD));
   }
 
@@ -64,6 +65,9 @@ public final class MoneyYears {
       Measure... measures) {
     double[] amounts = new double[byYear.count()];
     for (Measure measure : measures) {
+      if (!byYear.has(measure.of())) {
+        continue; // no product has freight
+      }
       double[] series = byYear.series(measure.of());
       for (int row = 0; row < amounts.length; row++) {
         amounts[row] += sign * series[row];

@@ -1,6 +1,7 @@
 package hurdline.study.option;
 
 import hurdline.measure.Measure;
+import hurdline.plant.Freight;
 import hurdline.plant.Line;
 import hurdline.plant.Money;
 import hurdline.plant.Plant;
@@ -66,7 +67,7 @@ final class Repricing {
   }
 
   private static Plant withoutPrices(Plant p) {
-    List<Product> products = p.products().stream().map(of -> of.at(0)).toList();
+    List<Product> products = p.products().stream().map(Product::withoutPrices).toList();
     return p.with(products, p.money().map(Repricing::withoutPrices), p.options(), p.plans());
   }
 
@@ -92,7 +93,23 @@ final class Repricing {
       known &=
           more == 0 || was.orders().stream().noneMatch(order -> order.pricePerKg().isPresent());
       add(Measure.MONEY_REVENUE, Measure.PRODUCT_REVENUE.of(was.name()), more);
+      freight(was, after.products().get(at));
     }
+  }
+
+  private void freight(Product was, Product is) {
+    if (was.freight().isPresent()) {
+      double more = more(price(was), price(is));
+      add(Measure.MONEY_FREIGHT, Measure.PRODUCT_FREIGHT.of(was.name()), more);
+    }
+  }
+
+  /** Of a product with freight; what is hauled is alike, so one price stands for the cost. */
+  private static double price(Product product) {
+    Freight freight = product.freight().orElseThrow();
+    return freight instanceof Freight.PerLoad loads
+        ? loads.perLoad()
+        : ((Freight.PerMass) freight).perKg();
   }
 
   private void money(Money was, Money is) {
@@ -165,10 +182,13 @@ final class Repricing {
 
   private ReplicationResults figures(ReplicationResults played) {
     List<Outcome.Column> columns =
-        OF_MARGIN.stream().map(of -> new Outcome.Column(of.of(), of, "")).toList();
+        OF_MARGIN.stream()
+            .filter(of -> played.has(of.of()))
+            .map(of -> new Outcome.Column(of.of(), of, ""))
+            .toList();
     double[][] rows = new double[played.count()][columns.size()];
     for (int k = 0; k < columns.size(); k++) {
-      Measure measure = OF_MARGIN.get(k);
+      Measure measure = columns.get(k).measure();
       put(rows, k, played.series(measure.of()), 1);
       for (Map.Entry<String, Double> more : added.getOrDefault(measure, Map.of()).entrySet()) {
         put(rows, k, played.series(more.getKey()), more.getValue());

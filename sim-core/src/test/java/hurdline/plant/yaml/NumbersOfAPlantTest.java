@@ -57,6 +57,7 @@ class NumbersOfAPlantTest {
           "Moisture.dock",
           "Step.dries",
           "Outlet.takes",
+          "Ratchet.share",
           "Break.share",
           "MixShare.share");
 

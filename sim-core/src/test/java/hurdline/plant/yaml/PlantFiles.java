@@ -28,6 +28,7 @@ final class PlantFiles {
   static final List<String> WRONG =
       List.of(
           "flow",
+          "freight",
           "links",
           "misspelt",
           "moisture",

@@ -43,65 +43,74 @@ class SchemaTest {
 
   /** By file and line, what a schema, which looks at one value at a time, cannot know. */
   private static final Map<String, Map<Integer, String>> OVER_SEVERAL_KEYS =
-      Map.of(
-          "calendar",
-          Map.of(7, "compares with the calendar's own dates"),
-          "flow",
-          Map.of(
-              58, "the kind of the machine that feeds is said elsewhere",
-              68, "names a component",
-              70, "whether a bin is drawn from is said by other steps",
-              72, "which outlet is without takes is said by its neighbors"),
-          "links",
-          Map.of(
-              46, "names a package",
-              52, "names a resource",
-              57, "names a crop",
-              60, "names a machine",
-              64, "names a component",
-              72, "names a product",
-              80, "names a product",
-              85, "names a shift",
-              98, "names a crop"),
-          "moisture",
-          Map.of(25, "compares with the product's price"),
-          "orders",
-          Map.of(
-              23, "the same names may be screens elsewhere",
-              36, "the kind of the machine is said elsewhere",
-              40, "goes by the mix beside it",
-              44, "names a screen",
-              49, "sums shares"),
-          "season",
-          Map.of(
-              31, "compares two quantities",
-              32, "compares the dates of two campaigns",
-              35, "the shifts of the days before it are said elsewhere"),
-          "stops",
-          Map.of(
-              20, "names a line or a crop",
-              23, "the lines of a crop are said elsewhere",
-              28, "the machines of a line are said elsewhere"),
-          "tariff",
-          Map.of(
-              41, "24:00 is a clock time, at which only an end may be",
-              53, "a share of something else might be above the whole"),
-          "titles",
-          Map.of(
-              8, "compares with the names of the other shifts",
-              26, "compares with the titles of the other machines",
-              31, "compares with the names of the machine's other stops",
-              41, "compares with the names of the mill's other screens",
-              44, "compares with the names of the other machines",
-              89, "compares with the titles of the other tasks",
-              91, "compares with the title of a task of another changeover",
-              122, "compares with the title in the plant as it stands",
-              124, "compares with the names of the other options"),
-          "tasks",
-          Map.of(
-              35, "compares with the changeover's hands",
-              37, "names a task",
-              42, "follows the tasks round a circle"));
+      Map.ofEntries(
+          Map.entry("calendar", Map.of(7, "compares with the calendar's own dates")),
+          Map.entry(
+              "flow",
+              Map.of(
+                  58, "the kind of the machine that feeds is said elsewhere",
+                  68, "names a component",
+                  70, "whether a bin is drawn from is said by other steps",
+                  72, "which outlet is without takes is said by its neighbors")),
+          Map.entry(
+              "freight",
+              Map.of(22, "a price might be below 0", 26, "compares with the file's currency")),
+          Map.entry(
+              "links",
+              Map.of(
+                  46, "names a package",
+                  52, "names a resource",
+                  57, "names a crop",
+                  60, "names a machine",
+                  64, "names a component",
+                  72, "names a product",
+                  80, "names a product",
+                  85, "names a shift",
+                  98, "names a crop")),
+          Map.entry("moisture", Map.of(25, "compares with the product's price")),
+          Map.entry(
+              "orders",
+              Map.of(
+                  23, "the same names may be screens elsewhere",
+                  36, "the kind of the machine is said elsewhere",
+                  40, "goes by the mix beside it",
+                  44, "names a screen",
+                  49, "sums shares")),
+          Map.entry(
+              "season",
+              Map.of(
+                  31, "compares two quantities",
+                  32, "compares the dates of two campaigns",
+                  35, "the shifts of the days before it are said elsewhere")),
+          Map.entry(
+              "stops",
+              Map.of(
+                  20, "names a line or a crop",
+                  23, "the lines of a crop are said elsewhere",
+                  28, "the machines of a line are said elsewhere")),
+          Map.entry(
+              "tariff",
+              Map.of(
+                  41, "24:00 is a clock time, at which only an end may be",
+                  53, "a share of something else might be above the whole")),
+          Map.entry(
+              "titles",
+              Map.of(
+                  8, "compares with the names of the other shifts",
+                  26, "compares with the titles of the other machines",
+                  31, "compares with the names of the machine's other stops",
+                  41, "compares with the names of the mill's other screens",
+                  44, "compares with the names of the other machines",
+                  89, "compares with the titles of the other tasks",
+                  91, "compares with the title of a task of another changeover",
+                  122, "compares with the title in the plant as it stands",
+                  124, "compares with the names of the other options")),
+          Map.entry(
+              "tasks",
+              Map.of(
+                  35, "compares with the changeover's hands",
+                  37, "names a task",
+                  42, "follows the tasks round a circle")));
 
   @ParameterizedTest
   @EnumSource(MapKeys.class)

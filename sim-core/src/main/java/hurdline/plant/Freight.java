@@ -1,0 +1,54 @@
+package hurdline.plant;
+
+/** What it costs to bring a product to its buyer, by its weight as it is. */
+public sealed interface Freight {
+  /**
+   * @param kg as is
+   */
+  double cost(double kg);
+
+  /** The same haul at no cost. */
+  Freight withoutPrice();
+
+  /** By the weight that is hauled. */
+  record PerMass(double perKg) implements Freight {
+    public PerMass {
+      Check.notBelow0("perKg", perKg);
+    }
+
+    @Override
+    public double cost(double kg) {
+      return kg * perKg;
+    }
+
+    @Override
+    public Freight withoutPrice() {
+      return new PerMass(0);
+    }
+  }
+
+  /**
+   * By loads; one that is begun is paid whole.
+   *
+   * @param kg of a full load
+   */
+  record PerLoad(double kg, double perLoad) implements Freight {
+    /** Mass that is missing from a full load by rounding alone begins no further one. */
+    private static final double ROUNDING = 1e-12;
+
+    public PerLoad {
+      Check.above0("kg", kg);
+      Check.notBelow0("perLoad", perLoad);
+    }
+
+    @Override
+    public double cost(double hauledKg) {
+      return Math.ceil(hauledKg / kg * (1 - ROUNDING)) * perLoad;
+    }
+
+    @Override
+    public Freight withoutPrice() {
+      return new PerLoad(kg, 0);
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package hurdline.simulation.results;
+
+import hurdline.account.MaterialBooks;
+import hurdline.compiled.CompiledLines;
+import hurdline.measure.Measure;
+import hurdline.plant.Product;
+import hurdline.simulation.activity.Orders;
+
+/** What it costs to bring products to their buyers: of what is sold, the weight as it is. */
+final class FreightCost {
+  private final CompiledLines layout;
+  private final Orders orders;
+  private final MaterialBooks material;
+  private final boolean any;
+
+  FreightCost(CompiledLines layout, Orders orders, MaterialBooks material) {
+    this.layout = layout;
+    this.orders = orders;
+    this.material = material;
+    any = layout.plant.products().stream().anyMatch(product -> product.freight().isPresent());
+  }
+
+  /** Whether any product has freight. */
+  boolean any() {
+    return any;
+  }
+
+  /** What was sold of a product up to now costs so much to haul. */
+  double of(Product product) {
+    return product.freight().map(freight -> freight.cost(soldAsIsKg(product))).orElse(0.0);
+  }
+
+  /**
+   * Of what is fit to sell the share that found a buyer, at its mean moisture, and what is too wet
+   * if it is sold at all.
+   */
+  private double soldAsIsKg(Product product) {
+    int p = layout.naming.products.index(product.name());
+    double tooWetAsIsKg = material.tooWetAsIsKg[p];
+    double fitAsIsKg = material.productKg(p) - tooWetAsIsKg;
+    double fitKg = material.fitKg(p);
+    double soldKg = orders.soldKg(product, fitKg, 0);
+    double wetAsIsKg = orders.soldKg(product, fitKg, 1) > soldKg ? tooWetAsIsKg : 0;
+    return (fitKg > 0 ? fitAsIsKg * Math.min(1, soldKg / fitKg) : 0) + wetAsIsKg;
+  }
+
+  /** What each product's freight comes to. */
+  void put(OutcomeWriter tally) {
+    for (Product product : layout.plant.products()) {
+      if (product.freight().isPresent()) {
+        tally.put(Measure.PRODUCT_FREIGHT, of(product), product.name());
+      }
+    }
+  }
+}

@@ -1,0 +1,62 @@
+package hurdline.study.option;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hurdline.measure.Measure;
+import hurdline.plant.Change;
+import hurdline.plant.Plant;
+import hurdline.simulation.CompiledPlant;
+import hurdline.study.PlantOrigin;
+import hurdline.study.Studied;
+import hurdline.study.replicate.ReplicationBudget;
+import hurdline.study.replicate.ReplicationResults;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Freight is priced alike whether a plant is simulated again or not. */
+class FreightPricingTest {
+  private static final PlantOrigin SOURCE =
+      Studied.source(Path.of("../line-configs/exact/freight.yaml"));
+  private static final Plant BASE = SOURCE.variants().with();
+
+  private static Plant with(String key, String value) {
+    return SOURCE.variants().with(new Change.Value(key, value));
+  }
+
+  private static ReplicationResults simulated(Plant plant) {
+    return new ReplicationBudget(Studied.effort(1, 1), (done, of) -> {}, () -> false)
+        .whole(CompiledPlant.of(plant), 1)
+        .orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "products.hurds.freight, x1.5",
+    "products.tow.freight.cost, 120 USD",
+    "products.trash.freight.cost, x0"
+  })
+  void pricesMoveWithoutAnotherSimulation(String key, String value) {
+    Plant dearer = with(key, value);
+    ReplicationResults before = simulated(BASE);
+    double priced =
+        Repricing.of(before, BASE, dearer).orElseThrow().mean(Measure.MONEY_FREIGHT.of());
+    double due = simulated(dearer).mean(Measure.MONEY_FREIGHT.of());
+    assertThat(priced).isCloseTo(due, within(1e-9 * due));
+    assertThat(Math.abs(priced - before.mean(Measure.MONEY_FREIGHT.of()))).isGreaterThan(1);
+  }
+
+  /** 6.75 t are one load of 8 t, or no load that is known by its mass. */
+  @Test
+  void otherTrucksAreSimulated() {
+    Plant larger = with("products.tow.freight.load", "8 t");
+    assertThat(Repricing.of(simulated(BASE), BASE, larger)).isEmpty();
+    assertThat(simulated(larger).mean(Measure.PRODUCT_FREIGHT.of("tow"))).isEqualTo(90);
+    Plant byMass = with("products.tow.freight", "10 USD/t");
+    assertThat(Repricing.of(simulated(BASE), BASE, byMass)).isEmpty();
+    assertThat(simulated(byMass).mean(Measure.PRODUCT_FREIGHT.of("tow")))
+        .isCloseTo(67.5, within(1e-9));
+  }
+}
