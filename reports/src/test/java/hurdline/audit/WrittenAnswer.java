@@ -24,19 +24,21 @@ final class WrittenAnswer {
   private final JsonObject record;
   private final List<PageTable> page;
   private final String terminal;
-  private final Map<String, Samples> samples = new LinkedHashMap<>();
+  private final Map<String, Samples> samples; // of measures.csv, by option
 
   private WrittenAnswer(
       PlantFacts plant,
       Map<String, Table> tables,
       JsonObject record,
       List<PageTable> page,
-      String terminal) {
+      String terminal,
+      Map<String, Samples> samples) {
     this.plant = plant;
     this.tables = tables;
     this.record = record;
     this.page = page;
     this.terminal = terminal;
+    this.samples = samples;
   }
 
   /**
@@ -60,7 +62,8 @@ final class WrittenAnswer {
         tables,
         JsonParser.parseString(Files.readString(out.resolve("record.json"))).getAsJsonObject(),
         PageTable.all(Files.readString(out.resolve("report.html"))),
-        call.out());
+        call.out(),
+        new LinkedHashMap<>());
   }
 
   boolean has(String file) {
@@ -120,16 +123,18 @@ final class WrittenAnswer {
   WrittenAnswer with(Table changed) {
     Map<String, Table> others = new LinkedHashMap<>(tables);
     others.put(changed.file(), changed);
-    return new WrittenAnswer(plant, others, record, page, terminal);
+    boolean same = !changed.file().equals(Tables.MEASURES);
+    return new WrittenAnswer(
+        plant, others, record, page, terminal, same ? samples : new LinkedHashMap<>());
   }
 
   /** The same with another page, for controls. */
   WrittenAnswer withPage(List<PageTable> changed) {
-    return new WrittenAnswer(plant, tables, record, changed, terminal);
+    return new WrittenAnswer(plant, tables, record, changed, terminal, samples);
   }
 
   /** The same with other words on the terminal, for controls. */
   WrittenAnswer withTerminal(String changed) {
-    return new WrittenAnswer(plant, tables, record, page, changed);
+    return new WrittenAnswer(plant, tables, record, page, changed, samples);
   }
 }

@@ -18,9 +18,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,20 +33,37 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Pages as a browser shows and prints them. Where {@code CI} is set, a missing browser is a
  * failure; elsewhere these tests are skipped and say so.
+ *
+ * <p>Every test run has each page on the narrowest and the widest screen, in the dark and on one
+ * paper; the other widths, lights and papers, and pages of the large plant that take long to
+ * simulate, are tagged {@code proof}.
  */
 @Timeout(value = 3, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class PagesInBrowserTest {
   private static final Path ROOT = Path.of(System.getProperty("hurdline.root"));
   private static final String MARKUP = "<b id=\"smuggled\">mill</b>";
   private static final int LARGEST_BYTES = 2_000_000;
-  private static final List<Integer> WIDTHS = List.of(360, 768, 1280);
+  private static final int NARROW = 360;
+  private static final int BETWEEN = 768;
+  private static final int WIDE = 1280;
 
   @TempDir private static Path dir;
   private static Browser browser;
 
-  /** A page to look at; a new verb adds a line to {@link #pages()}. */
+  private static final String LARGE = ROOT.resolve("line-configs/sweetgum-bend.yaml").toString();
+
+  /** Of a few busy weeks a year, with everything that an answer can have. */
+  private static final String SHORT_YEAR =
+      ROOT.resolve("reports/src/test/resources/hurdline/audit/alder-landing.yaml").toString();
+
+  /**
+   * A page to look at, made when it is first asked for; a new verb adds a line to {@link #pages()}.
+   */
   record Shown(String name, List<String> call) {
     Path file() {
+      if (!Files.exists(dir.resolve(name))) {
+        make(name, call);
+      }
       return dir.resolve(name).resolve("report.html");
     }
 
@@ -55,22 +74,13 @@ class PagesInBrowserTest {
   }
 
   static List<Shown> pages() {
-    String example = ROOT.resolve("line-configs/sweetgum-bend.yaml").toString();
     return List.of(
         new Shown(
             "run",
-            List.of("run", example, "--replications", "4", "--trace", "2027-07-06..2027-07-07")),
+            List.of("run", LARGE, "--replications", "4", "--trace", "2027-07-06..2027-07-07")),
         new Shown(
             "compare",
-            List.of(
-                "compare",
-                example,
-                "--among",
-                "bigger_mill",
-                "--replications",
-                "15",
-                "--service-lives",
-                "3")),
+            List.of("compare", SHORT_YEAR, "--replications", "15", "--service-lives", "3")),
         new Shown(
             "season",
             List.of(
@@ -78,15 +88,28 @@ class PagesInBrowserTest {
                 ROOT.resolve("line-configs/seasons/beside_cotton.yaml").toString(),
                 "--replications",
                 "4")),
-        new Shown("check", List.of("check", example)),
+        new Shown("check", List.of("check", LARGE)),
         new Shown(
-            "yard", List.of("yard", example, "--acres", "90%", "--gain", "--replications", "2")),
+            "yard", List.of("yard", SHORT_YEAR, "--acres", "90%", "--gain", "--replications", "2")),
         new Shown("line", grid("machines.mill.power=10 hp..30 hp..10 hp")),
         new Shown(
             "tiles",
             grid(
                 "machines.mill.power=10 hp..30 hp..10 hp",
                 "machines.hurd_bin.holds=x0.8..x1.2..x0.2")));
+  }
+
+  /** All pages, and those of the large plant that take long to simulate. */
+  static List<Shown> allPages() {
+    List<Shown> all = new ArrayList<>(pages());
+    List<String> compare = List.of("compare", LARGE, "--among", "bigger_mill");
+    List<String> effort = List.of("--replications", "15", "--service-lives", "3");
+    all.add(new Shown("large_compare", Stream.concat(compare.stream(), effort.stream()).toList()));
+    all.add(
+        new Shown(
+            "large_yard",
+            List.of("yard", LARGE, "--acres", "90%", "--gain", "--replications", "2")));
+    return all;
   }
 
   private static List<String> grid(String... varied) {
@@ -101,7 +124,7 @@ class PagesInBrowserTest {
   }
 
   @BeforeAll
-  static void theBrowserStartsAndThePagesAreMade() throws IOException {
+  static void theBrowserStarts() throws IOException {
     Optional<Browser> started = Browser.start(Files.createDirectory(dir.resolve("profile")));
     if (started.isEmpty()) {
       String missing = "chromium or chromedriver is not installed: no page was tried in a browser";
@@ -112,7 +135,6 @@ class PagesInBrowserTest {
       abort(missing);
     }
     browser = started.get();
-    pages().forEach(page -> make(page.name(), page.call()));
   }
 
   private static void make(String name, List<String> call) {
@@ -135,12 +157,19 @@ class PagesInBrowserTest {
 
   static Stream<Arguments> pagesByWidth() {
     return pages().stream()
-        .flatMap(page -> WIDTHS.stream().map(width -> Arguments.of(page, width)));
+        .flatMap(page -> Stream.of(NARROW, WIDE).map(width -> Arguments.of(page, width)));
   }
 
-  static Stream<Arguments> pagesByPaper() {
-    return pages().stream()
-        .flatMap(page -> Stream.of(Paper.values()).map(paper -> Arguments.of(page, paper)));
+  /** The papers in turn. */
+  static Stream<Arguments> pagesOnPaper() {
+    List<Shown> pages = pages();
+    Paper[] papers = Paper.values();
+    return IntStream.range(0, pages.size())
+        .mapToObj(at -> Arguments.of(pages.get(at), papers[at % papers.length]));
+  }
+
+  private static Shown page(String name) {
+    return pages().stream().filter(page -> page.name().equals(name)).findFirst().orElseThrow();
   }
 
   private static void open(Shown page, int width, boolean dark) {
@@ -157,8 +186,16 @@ class PagesInBrowserTest {
 
   @ParameterizedTest
   @MethodSource("pagesByWidth")
-  void noPageIsWiderThanItsScreen(Shown page, int width) {
+  void aPageFitsItsScreenAndItsContentsLeadToItsParts(Shown page, int width) {
     open(page, width, false);
+    isNoWiderThanItsScreen(width);
+    if (width == WIDE) {
+      showsItsMainFiguresWithoutScrolling(page);
+    }
+    leadsFromEachLineOfItsContentsToItsPart();
+  }
+
+  private static void isNoWiderThanItsScreen(int width) {
     assertThat((long) browser.ask("return document.documentElement.scrollWidth"))
         .isLessThanOrEqualTo(width);
     assertThat(browser.ask(OUTSIDE))
@@ -171,10 +208,7 @@ class PagesInBrowserTest {
    * All rows of an answer's main figures are seen at once: the yard peaks and the margin stand
    * last.
    */
-  @ParameterizedTest
-  @MethodSource("pages")
-  void theMainFiguresNeedNoScrolling(Shown page) {
-    open(page, 1280, false);
+  private static void showsItsMainFiguresWithoutScrolling(Shown page) {
     @SuppressWarnings("unchecked")
     List<Map<String, Object>> tables = (List<Map<String, Object>>) browser.ask(MAIN_FIGURES);
     assertThat(tables).hasSize(page.name().equals("check") ? 0 : 1);
@@ -197,10 +231,7 @@ class PagesInBrowserTest {
           + ".filter(e => !e.closest('.figures *, .drawing *') && e.getBoundingClientRect().right > seen)"
           + ".map(e => e.outerHTML.slice(0, 120));";
 
-  @ParameterizedTest
-  @MethodSource("pagesByWidth")
-  void everyLineOfTheContentsLeadsToItsPart(Shown page, int width) {
-    open(page, width, false);
+  private static void leadsFromEachLineOfItsContentsToItsPart() {
     @SuppressWarnings("unchecked")
     List<Map<String, Object>> ways =
         (List<Map<String, Object>>)
@@ -220,38 +251,40 @@ class PagesInBrowserTest {
   }
 
   @ParameterizedTest
-  @MethodSource("pagesByWidth")
-  void noPageHasABarrierThatAxeKnows(Shown page, int width) {
-    open(page, width, false);
+  @MethodSource("pages")
+  void noPageHasABarrierThatAxeKnows(Shown page) {
+    open(page, NARROW, false);
     assertThat(browser.barriers()).isEmpty();
   }
 
+  /** Darkness changes nothing but colors. */
   @ParameterizedTest
   @MethodSource("pages")
-  void noPageHasABarrierInTheDark(Shown page) {
-    open(page, 768, true);
-    assertThat(browser.barriers()).isEmpty();
+  void noPageHasColorsTooFaintInTheDark(Shown page) {
+    open(page, WIDE, true);
+    assertThat(browser.faintColors()).isEmpty();
   }
 
   @Test
   void axeFindsABarrierThatIsThere() {
-    open(pages().get(0), 1280, false);
+    open(page("check"), WIDE, false);
     browser.ask(
         "document.querySelector('main').insertAdjacentHTML('afterbegin',"
             + " '<img src=\"data:,\"><p style=\"color:#ddd;background:#fff\">pale</p>')");
     assertThat(browser.barriers())
         .anyMatch(found -> found.startsWith("image-alt"))
         .anyMatch(found -> found.startsWith("color-contrast"));
+    assertThat(browser.faintColors()).hasSize(1).allMatch(found -> found.contains("pale"));
   }
 
   @ParameterizedTest
   @MethodSource("pages")
   void aDarkScreenGetsADarkPageAndPaperAWhiteOne(Shown page) {
-    open(page, 1280, true);
+    open(page, WIDE, true);
     assertThat(lightness()).isLessThan(60L);
     browser.look("print", true);
     assertThat(lightness()).isEqualTo(255L);
-    open(page, 1280, false);
+    browser.look("screen", false);
     assertThat(lightness()).isEqualTo(255L);
   }
 
@@ -263,9 +296,9 @@ class PagesInBrowserTest {
   }
 
   @ParameterizedTest
-  @MethodSource("pagesByPaper")
+  @MethodSource("pagesOnPaper")
   void noChartIsCutWhenAPageIsPrinted(Shown page, Paper paper) throws Exception {
-    open(page, 1280, false);
+    open(page, WIDE, false);
     long charts = (long) browser.ask(MARK_CHARTS);
     byte[] pdf = browser.print(paper, dir);
     assertThat(pdf.length).isLessThan(LARGEST_BYTES);
@@ -284,7 +317,7 @@ class PagesInBrowserTest {
 
   @Test
   void aCutChartIsSeen() throws Exception {
-    open(pages().get(0), 1280, false);
+    open(page("yard"), WIDE, false);
     long charts = (long) browser.ask(MARK_CHARTS);
     browser.ask(
         "const svg = document.querySelector('figure svg');"
@@ -307,6 +340,24 @@ class PagesInBrowserTest {
           + " word('[top' + at + ']', 10); word('[end' + at + ']', box.height - 1);"
           + " svg.closest('figure').querySelector('figcaption').append(' [name' + at + ']'); });"
           + "return charts.length;";
+
+  @Tag("proof")
+  @Timeout(value = 15, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+  @ParameterizedTest
+  @MethodSource("allPages")
+  void allHoldsAtEveryWidthInTheDarkAndOnEveryPaper(Shown page) throws Exception {
+    aPageIsSmallEnoughToBeSent(page);
+    for (int width : List.of(NARROW, BETWEEN, WIDE)) {
+      aPageFitsItsScreenAndItsContentsLeadToItsParts(page, width);
+      for (boolean dark : new boolean[] {false, true}) {
+        open(page, width, dark);
+        assertThat(browser.barriers()).isEmpty();
+      }
+    }
+    for (Paper paper : Paper.values()) {
+      noChartIsCutWhenAPageIsPrinted(page, paper);
+    }
+  }
 
   @Test
   void aMachineNamedWithMarkupShowsAsText() throws IOException {

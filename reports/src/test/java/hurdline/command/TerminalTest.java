@@ -150,14 +150,16 @@ class TerminalTest {
   static Stream<List<String>> calls() {
     String small = ROOT.resolve("line-configs/small.yaml").toString();
     String stalk = ROOT.resolve("line-configs/stalk.yaml").toString();
+    String shortYear =
+        ROOT.resolve("reports/src/test/resources/hurdline/audit/alder-landing.yaml").toString();
     String seasons = ROOT.resolve("line-configs/seasons/beside_cotton.yaml").toString();
     return Stream.of(
         List.of("check", ROOT.resolve("line-configs/sweetgum-bend.yaml").toString()),
         List.of("run", stalk),
         List.of("compare", small, "--gain", "--service-lives", "2"),
-        List.of("compare", small, "--tornado", "--service-lives", "2"),
+        List.of("compare", shortYear, "--tornado", "--service-lives", "2"),
         List.of("season", seasons, "--changeovers"),
-        List.of("yard", stalk, "--gain", "--acres", "90%"),
+        List.of("yard", shortYear, "--gain", "--acres", "90%"),
         List.of("run", small, "--vary", "machines.mill.power=10 hp..30 hp..10 hp"),
         List.of("compare", small, "--vary", "machines.mill.power=x0.8..x1.2..x0.2"));
   }
