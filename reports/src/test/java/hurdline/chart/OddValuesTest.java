@@ -7,6 +7,7 @@ import hurdline.answer.GroundPlan;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.yard.GroundChart;
 import hurdline.sample.Altered;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
@@ -85,7 +86,17 @@ class OddValuesTest {
   @Test
   void aGroundOfMoreStacksThanPixelsIsDrawnAsOne() {
     GroundPlan plan =
-        new GroundPlan("open", 2_000_000_000, 2_000_000_000, 1, 1, 1, 2.4, 1.2, 0.9, 6.1, 5e10);
+        Draft.of(GroundPlan.class)
+            .with(GroundPlan::place, "open")
+            .with(GroundPlan::bales, 2_000_000_000)
+            .with(GroundPlan::stacks, 2_000_000_000)
+            .each(1, GroundPlan::longBales, GroundPlan::wideBales, GroundPlan::highBales)
+            .with(GroundPlan::longM, 2.4)
+            .with(GroundPlan::wideM, 1.2)
+            .with(GroundPlan::highM, 0.9)
+            .with(GroundPlan::laneM, 6.1)
+            .with(GroundPlan::areaM2, 5e10)
+            .made();
     Chart figure =
         new GroundChart(SampleYard.tooSmall(), plan, new Wording(UnitSystem.US, Locale.ROOT))
             .figure();

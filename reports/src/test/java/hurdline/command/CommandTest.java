@@ -3,11 +3,13 @@ package hurdline.command;
 import static hurdline.problem.LocatedProblem.Severity.PROBLEM;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.answer.Header;
 import hurdline.answer.RunAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.problem.LocatedProblem;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
 import hurdline.service.EngineStudies;
 import hurdline.service.PreparedStudy;
@@ -169,41 +171,14 @@ class CommandTest extends Calls {
   }
 
   private static RunAnswer stopped() {
-    RunAnswer b = SampleAnswer.bare();
-    var h = b.header();
-    var header =
-        new hurdline.answer.Header(
-            h.plant(),
-            h.file(),
-            h.contentHash(),
-            h.version(),
-            h.option(),
-            h.changes(),
-            h.seed(),
-            40,
-            7,
-            "",
-            true,
-            "",
-            h.from(),
-            h.to());
-    return new RunAnswer(
-        header,
-        b.outline(),
-        b.summary(),
-        b.adjusted(),
-        b.holders(),
-        b.machines(),
-        b.weeks(),
-        b.months(),
-        b.levels(),
-        b.flows(),
-        b.capacity(),
-        b.assumptions(),
-        b.cautions(),
-        b.warnings(),
-        b.samples(),
-        b.trace());
+    RunAnswer bare = SampleAnswer.bare();
+    Header header =
+        Draft.from(bare.header())
+            .with(Header::replicationsAsked, 40)
+            .with(Header::replications, 7)
+            .with(Header::stopped, true)
+            .made();
+    return Draft.from(bare).with(RunAnswer::header, header).made();
   }
 
   @Test

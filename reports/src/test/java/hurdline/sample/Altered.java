@@ -1,7 +1,5 @@
 package hurdline.sample;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -38,25 +36,10 @@ public final class Altered {
     return new Altered(value -> value, 1).of(record);
   }
 
-  @SuppressWarnings("unchecked")
-  private <R> R of(R record) {
-    if (LEFT.contains(record.getClass().getSimpleName()) || isDay(record)) {
-      return record;
-    }
-    RecordComponent[] parts = record.getClass().getRecordComponents();
-    try {
-      Object[] values = new Object[parts.length];
-      for (int at = 0; at < parts.length; at++) {
-        parts[at].getAccessor().setAccessible(true);
-        values[at] = value(parts[at], parts[at].getAccessor().invoke(record));
-      }
-      Class<?>[] types = Arrays.stream(parts).map(RecordComponent::getType).toArray(Class[]::new);
-      Constructor<?> constructor = record.getClass().getDeclaredConstructor(types);
-      constructor.setAccessible(true);
-      return (R) constructor.newInstance(values);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(record.getClass() + " cannot be made again", e);
-    }
+  private <R extends Record> R of(R record) {
+    return LEFT.contains(record.getClass().getSimpleName()) || isDay(record)
+        ? record
+        : Draft.from(record).change(this::value).made();
   }
 
   /** A row whose figures are days of the calendar; a date has bounds of its own. */
@@ -66,8 +49,8 @@ public final class Altered {
         && record.toString().contains("unit=d,");
   }
 
-  private Object value(RecordComponent part, Object value) {
-    return part.getName().equals("hours") && value instanceof double[] ? value : value(value);
+  private Object value(String name, Object value) {
+    return name.equals("hours") && value instanceof double[] ? value : value(value);
   }
 
   private Object value(Object value) {

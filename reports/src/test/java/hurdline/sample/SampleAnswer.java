@@ -16,7 +16,6 @@ import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
-import hurdline.answer.Trace;
 import hurdline.answer.WeekRow;
 import hurdline.answer.YardLevelRow;
 import hurdline.measure.Measure;
@@ -66,23 +65,23 @@ public final class SampleAnswer {
   /** Two lines, a year, every chart filled. */
   public static RunAnswer year() {
     List<SummaryRow> summary = summary();
-    return new RunAnswer(
-        header(),
-        outline(),
-        summary,
-        List.of(),
-        holders(),
-        machines(),
-        weeks(),
-        months(),
-        levels(),
-        List.of(stalkFlow(), cottonFlow()),
-        new Capacity(List.of(capacity("mill", "mill")), List.of(orders(0.31))),
-        SampleFacts.ofRuns(),
-        SampleFacts.cautions(),
-        List.of(),
-        samples(summary),
-        Trace.none());
+    return Draft.of(RunAnswer.class)
+        .with(RunAnswer::header, header())
+        .with(RunAnswer::outline, outline())
+        .with(RunAnswer::summary, summary)
+        .with(RunAnswer::holders, holders())
+        .with(RunAnswer::machines, machines())
+        .with(RunAnswer::weeks, weeks())
+        .with(RunAnswer::months, months())
+        .with(RunAnswer::levels, levels())
+        .with(RunAnswer::flows, List.of(stalkFlow(), cottonFlow()))
+        .with(
+            RunAnswer::capacity,
+            new Capacity(List.of(capacity("mill", "mill")), List.of(orders(0.31))))
+        .with(RunAnswer::assumptions, SampleFacts.ofRuns())
+        .with(RunAnswer::cautions, SampleFacts.cautions())
+        .with(RunAnswer::samples, samples(summary))
+        .made();
   }
 
   /** {@link #year()} whose stalk line these limit. */
@@ -97,23 +96,10 @@ public final class SampleAnswer {
 
   private static RunAnswer of(List<SummaryRow> summary, List<BottleneckRow> holders) {
     RunAnswer year = year();
-    return new RunAnswer(
-        year.header(),
-        year.outline(),
-        summary,
-        year.adjusted(),
-        holders,
-        year.machines(),
-        year.weeks(),
-        year.months(),
-        year.levels(),
-        year.flows(),
-        year.capacity(),
-        year.assumptions(),
-        year.cautions(),
-        year.warnings(),
-        year.samples(),
-        year.trace());
+    return Draft.from(year)
+        .with(RunAnswer::summary, summary)
+        .with(RunAnswer::holders, holders)
+        .made();
   }
 
   /**
@@ -124,80 +110,70 @@ public final class SampleAnswer {
     RunAnswer year = year();
     List<SummaryRow> summary = new ArrayList<>(year.summary());
     summary.add(
-        new SummaryRow(
-            "base",
-            "mass.stalk.drawn_over_mean",
-            "share",
-            1.0193,
-            0.976,
-            1.063,
-            0.1364,
-            0.84,
-            1,
-            1.23,
-            0.83,
-            1.29,
-            40,
-            "student"));
-    return new RunAnswer(
-        year.header(),
-        year.outline(),
-        summary,
-        List.of(
-            new AdjustedRow(
-                "base",
-                "season.stalk_line.left_over",
-                "bales",
-                "stalk",
-                2420,
-                65,
-                2302.8,
-                18.5,
-                2265.3,
-                2340.3),
-            new AdjustedRow(
-                "base",
-                "money.margin",
-                "USD",
-                "stalk",
-                167_000,
-                1700,
-                168_000,
-                1690,
-                164_600,
-                171_400)),
-        year.holders(),
-        year.machines(),
-        year.weeks(),
-        year.months(),
-        year.levels(),
-        year.flows(),
-        year.capacity(),
-        year.assumptions(),
-        year.cautions(),
-        year.warnings(),
-        year.samples(),
-        year.trace());
+        Draft.of(SummaryRow.class)
+            .with(SummaryRow::option, "base")
+            .with(SummaryRow::measure, "mass.stalk.drawn_over_mean")
+            .with(SummaryRow::unit, "share")
+            .with(SummaryRow::mean, 1.0193)
+            .with(SummaryRow::low95, 0.976)
+            .with(SummaryRow::high95, 1.063)
+            .with(SummaryRow::sd, 0.1364)
+            .with(SummaryRow::p05, 0.84)
+            .with(SummaryRow::p50, 1)
+            .with(SummaryRow::p95, 1.23)
+            .with(SummaryRow::least, 0.83)
+            .with(SummaryRow::most, 1.29)
+            .with(SummaryRow::replications, 40)
+            .with(SummaryRow::interval, "student")
+            .made());
+    return Draft.from(year)
+        .with(RunAnswer::summary, summary)
+        .with(
+            RunAnswer::adjusted,
+            List.of(
+                Draft.of(AdjustedRow.class)
+                    .with(AdjustedRow::option, "base")
+                    .with(AdjustedRow::measure, "season.stalk_line.left_over")
+                    .with(AdjustedRow::unit, "bales")
+                    .with(AdjustedRow::crop, "stalk")
+                    .with(AdjustedRow::mean, 2420)
+                    .with(AdjustedRow::error, 65)
+                    .with(AdjustedRow::adjusted, 2302.8)
+                    .with(AdjustedRow::adjustedError, 18.5)
+                    .with(AdjustedRow::low95, 2265.3)
+                    .with(AdjustedRow::high95, 2340.3)
+                    .made(),
+                Draft.of(AdjustedRow.class)
+                    .with(AdjustedRow::option, "base")
+                    .with(AdjustedRow::measure, "money.margin")
+                    .with(AdjustedRow::unit, "USD")
+                    .with(AdjustedRow::crop, "stalk")
+                    .with(AdjustedRow::mean, 167_000)
+                    .with(AdjustedRow::error, 1700)
+                    .with(AdjustedRow::adjusted, 168_000)
+                    .with(AdjustedRow::adjustedError, 1690)
+                    .with(AdjustedRow::low95, 164_600)
+                    .with(AdjustedRow::high95, 171_400)
+                    .made()))
+        .made();
   }
 
   /** One line, no money, no yard, one replication: everything that may be missing is. */
   public static RunAnswer bare() {
     Header header =
-        new Header(
-            "Bare & <plain>",
-            "bare.yaml",
-            "00ff",
-            "0.1.0",
-            "base",
-            List.of("machines.mill.power=50 hp"),
-            7,
-            1,
-            1,
-            "",
-            false,
-            "",
-            FROM,
-            FROM.plusDays(6));
+        Draft.of(Header.class)
+            .with(Header::plant, "Bare & <plain>")
+            .with(Header::file, "bare.yaml")
+            .with(Header::contentHash, "00ff")
+            .with(Header::version, "0.1.0")
+            .with(Header::option, "base")
+            .with(Header::changes, List.of("machines.mill.power=50 hp"))
+            .with(Header::seed, 7)
+            .with(Header::replicationsAsked, 1)
+            .with(Header::replications, 1)
+            .with(Header::from, FROM)
+            .with(Header::to, FROM.plusDays(6))
+            .made();
     Outline outline =
         new Outline(
             List.of(new Outline.Crop("stalk", "bales")),
@@ -205,43 +181,35 @@ public final class SampleAnswer {
             List.of(),
             Titles.none());
     SummaryRow fed =
-        new SummaryRow(
-            "base",
-            Measure.MASS_FED.of("stalk"),
-            "t",
-            88,
-            Double.NaN,
-            Double.NaN,
-            Double.NaN,
-            88,
-            88,
-            88,
-            88,
-            88,
-            1,
-            "");
+        Draft.of(SummaryRow.class)
+            .with(SummaryRow::option, "base")
+            .with(SummaryRow::measure, Measure.MASS_FED.of("stalk"))
+            .with(SummaryRow::unit, "t")
+            .each(
+                88,
+                SummaryRow::mean,
+                SummaryRow::p05,
+                SummaryRow::p50,
+                SummaryRow::p95,
+                SummaryRow::least,
+                SummaryRow::most)
+            .with(SummaryRow::replications, 1)
+            .made();
     BottleneckRow holder =
         new BottleneckRow("base", "only", "feeder", 44, 1, Double.NaN, Double.NaN, "");
     MachineTime time =
         new MachineTime(
             "feeder", "bale-feeder", List.of(0.0, 0.0, 124.0, 0.0, 0.0, 0.0, 0.0, 0.0, 44.0));
-    return new RunAnswer(
-        header,
-        outline,
-        List.of(fed),
-        List.of(),
-        List.of(holder),
-        List.of(time),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        Capacity.none(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new Samples(List.of(new Samples.Measured(fed.measure(), "t")), new double[][] {{88}}),
-        Trace.none());
+    return Draft.of(RunAnswer.class)
+        .with(RunAnswer::header, header)
+        .with(RunAnswer::outline, outline)
+        .with(RunAnswer::summary, List.of(fed))
+        .with(RunAnswer::holders, List.of(holder))
+        .with(RunAnswer::machines, List.of(time))
+        .with(
+            RunAnswer::samples,
+            new Samples(List.of(new Samples.Measured(fed.measure(), "t")), new double[][] {{88}}))
+        .made();
   }
 
   public static CheckAnswer paper() {
@@ -298,21 +266,19 @@ public final class SampleAnswer {
   }
 
   public static Header header() {
-    return new Header(
-        "Sweetgum Bend shared gin",
-        "sweetgum-bend.yaml",
-        "5f2a90c1d4e87b36",
-        "0.1.0",
-        "base",
-        List.of(),
-        1,
-        40,
-        40,
-        "",
-        false,
-        "USD",
-        FROM,
-        TO);
+    return Draft.of(Header.class)
+        .with(Header::plant, "Sweetgum Bend shared gin")
+        .with(Header::file, "sweetgum-bend.yaml")
+        .with(Header::contentHash, "5f2a90c1d4e87b36")
+        .with(Header::version, "0.1.0")
+        .with(Header::option, "base")
+        .with(Header::seed, 1)
+        .with(Header::replicationsAsked, 40)
+        .with(Header::replications, 40)
+        .with(Header::currency, "USD")
+        .with(Header::from, FROM)
+        .with(Header::to, TO)
+        .made();
   }
 
   private static Outline outline() {
@@ -331,21 +297,22 @@ public final class SampleAnswer {
 
   private static SummaryRow row(String measure, String unit, double mean, double sd) {
     double half = 2.0227 * sd / Math.sqrt(40);
-    return new SummaryRow(
-        "base",
-        measure,
-        unit,
-        mean,
-        mean - half,
-        mean + half,
-        sd,
-        mean - 1.64 * sd,
-        mean,
-        mean + 1.64 * sd,
-        mean - 2.2 * sd,
-        mean + 2.3 * sd,
-        40,
-        "student");
+    return Draft.of(SummaryRow.class)
+        .with(SummaryRow::option, "base")
+        .with(SummaryRow::measure, measure)
+        .with(SummaryRow::unit, unit)
+        .with(SummaryRow::mean, mean)
+        .with(SummaryRow::low95, mean - half)
+        .with(SummaryRow::high95, mean + half)
+        .with(SummaryRow::sd, sd)
+        .with(SummaryRow::p05, mean - 1.64 * sd)
+        .with(SummaryRow::p50, mean)
+        .with(SummaryRow::p95, mean + 1.64 * sd)
+        .with(SummaryRow::least, mean - 2.2 * sd)
+        .with(SummaryRow::most, mean + 2.3 * sd)
+        .with(SummaryRow::replications, 40)
+        .with(SummaryRow::interval, "student")
+        .made();
   }
 
   private static List<SummaryRow> summary() {
@@ -413,21 +380,11 @@ public final class SampleAnswer {
     rows.add(row(Measure.MONEY_LINE_MARGIN.of("cotton_line"), "USD", 540180.6, 24000));
     rows.add(row(Measure.MONEY_LINE_MARGIN_PER_TONNE.of("cotton_line"), "USD/t", 59.23, 2.5));
     rows.add(
-        new SummaryRow(
-            "base",
-            Measure.TRUCKS_WAIT_MEAN.of("stalk"),
-            "min",
-            Double.NaN,
-            Double.NaN,
-            Double.NaN,
-            Double.NaN,
-            Double.NaN,
-            Double.NaN,
-            Double.NaN,
-            Double.NaN,
-            Double.NaN,
-            0,
-            ""));
+        Draft.of(SummaryRow.class)
+            .with(SummaryRow::option, "base")
+            .with(SummaryRow::measure, Measure.TRUCKS_WAIT_MEAN.of("stalk"))
+            .with(SummaryRow::unit, "min")
+            .made());
     return rows;
   }
 

@@ -40,177 +40,163 @@ public final class SampleCompare {
 
   /** Two options, one that pays and one of which it is not sure that it does anything. */
   public static CompareAnswer two() {
-    return new CompareAnswer(
-        YEAR.header(),
-        YEAR.outline(),
-        List.of(
-            new Option(
-                "bigger_mill", "75 hp mill <in place> of the 25 hp one", 140_000, 12, 12_000),
-            new Option("bigger_mill+hand", "", 152_000, 2.5, 0)),
-        summaries(),
-        List.of(
-            row("bigger_mill", "mass.stalk.fed", "t", 3_484, 844, 80, true, 3),
-            row("bigger_mill", "money.margin", "USD", 167_000, 213_000, 14_000, true, 2),
-            row("bigger_mill", "energy.total", "kWh", 0, 0, 0, false, NONE),
-            row("bigger_mill+hand", "mass.stalk.fed", "t", 3_484, 4, 20, false, 1_000),
-            row("bigger_mill+hand", "money.margin", "USD", 167_000, 0, 0, false, NONE)),
-        List.of(),
-        List.of(
-            new BottleneckRow("base", "stalk_line", "mill", 1_100, 0.57, 0.54, 0.61, "student"),
-            new BottleneckRow("base", "stalk_line", "no_bales", 20, 0.01, 0.009, 0.011, "student"),
-            new BottleneckRow(
-                "bigger_mill", "stalk_line", "feeder", 1_100, 0.67, 0.65, 0.69, "student"),
-            new BottleneckRow(
-                "bigger_mill", "stalk_line", "mill", 100, 0.05, 0.04, 0.06, "student"),
-            new BottleneckRow(
-                "bigger_mill+hand", "stalk_line", "feeder", 1_200, 0.8, 0.78, 0.82, "student")),
-        months(),
-        List.of(
-            new MillRow("base", "mill", "coarse", "coarse_hurd", 0.6, 0),
-            new MillRow("base", "mill", "fine", "fine_hurd", 0.4, 54.4),
-            new MillRow("bigger_mill", "mill", "coarse", "coarse_hurd", 0.6, 0),
-            new MillRow("bigger_mill", "mill", "fine", "fine_hurd", 0.4, 54.4)),
-        payback(),
-        List.of(
-            new CashRow("bigger_mill", 0, "USD", -140_000, -140_000, -140_000, -140_000),
-            new CashRow("bigger_mill", 1, "USD", 55_000, 2_000, 60_000, 104_000),
-            new CashRow("bigger_mill", 12, "USD", 1_390_000, 1_330_000, 1_385_000, 1_460_000),
-            new CashRow("bigger_mill+hand", 0, "USD", 0, 0, 0, 0),
-            new CashRow("bigger_mill+hand", 2.5, "USD", 10, -20, 10, 30)),
-        lives(),
-        new LifeTerms(362, "yearly", List.of(), 0.09, 40, LifeTerms.Carried.STOCK_ON_HAND),
-        new FollowUps(
-            5,
-            new Selection(
-                "money.margin",
-                "USD",
-                10_000,
-                false,
-                0.95,
-                40,
-                true,
-                "bigger_mill",
+    return Draft.of(CompareAnswer.class)
+        .with(CompareAnswer::header, YEAR.header())
+        .with(CompareAnswer::outline, YEAR.outline())
+        .with(
+            CompareAnswer::options,
+            List.of(
+                new Option(
+                    "bigger_mill", "75 hp mill <in place> of the 25 hp one", 140_000, 12, 12_000),
+                new Option("bigger_mill+hand", "", 152_000, 2.5, 0)))
+        .with(CompareAnswer::summary, summaries())
+        .with(
+            CompareAnswer::differences,
+            List.of(
+                row("bigger_mill", "mass.stalk.fed", "t", 3_484, 844, 80, true, 3),
+                row("bigger_mill", "money.margin", "USD", 167_000, 213_000, 14_000, true, 2),
+                row("bigger_mill", "energy.total", "kWh", 0, 0, 0, false, NONE),
+                row("bigger_mill+hand", "mass.stalk.fed", "t", 3_484, 4, 20, false, 1_000),
+                row("bigger_mill+hand", "money.margin", "USD", 167_000, 0, 0, false, NONE)))
+        .with(
+            CompareAnswer::holders,
+            List.of(
+                new BottleneckRow("base", "stalk_line", "mill", 1_100, 0.57, 0.54, 0.61, "student"),
+                new BottleneckRow(
+                    "base", "stalk_line", "no_bales", 20, 0.01, 0.009, 0.011, "student"),
+                new BottleneckRow(
+                    "bigger_mill", "stalk_line", "feeder", 1_100, 0.67, 0.65, 0.69, "student"),
+                new BottleneckRow(
+                    "bigger_mill", "stalk_line", "mill", 100, 0.05, 0.04, 0.06, "student"),
+                new BottleneckRow(
+                    "bigger_mill+hand", "stalk_line", "feeder", 1_200, 0.8, 0.78, 0.82, "student")))
+        .with(CompareAnswer::months, months())
+        .with(
+            CompareAnswer::mills,
+            List.of(
+                new MillRow("base", "mill", "coarse", "coarse_hurd", 0.6, 0),
+                new MillRow("base", "mill", "fine", "fine_hurd", 0.4, 54.4),
+                new MillRow("bigger_mill", "mill", "coarse", "coarse_hurd", 0.6, 0),
+                new MillRow("bigger_mill", "mill", "fine", "fine_hurd", 0.4, 54.4)))
+        .with(CompareAnswer::payback, payback())
+        .with(
+            CompareAnswer::cash,
+            List.of(
+                new CashRow("bigger_mill", 0, "USD", -140_000, -140_000, -140_000, -140_000),
+                new CashRow("bigger_mill", 1, "USD", 55_000, 2_000, 60_000, 104_000),
+                new CashRow("bigger_mill", 12, "USD", 1_390_000, 1_330_000, 1_385_000, 1_460_000),
+                new CashRow("bigger_mill+hand", 0, "USD", 0, 0, 0, 0),
+                new CashRow("bigger_mill+hand", 2.5, "USD", 10, -20, 10, 30)))
+        .with(CompareAnswer::lives, lives())
+        .with(
+            CompareAnswer::terms,
+            new LifeTerms(362, "yearly", List.of(), 0.09, 40, LifeTerms.Carried.STOCK_ON_HAND))
+        .with(
+            CompareAnswer::further,
+            new FollowUps(
+                5,
+                Draft.of(Selection.class)
+                    .with(Selection::measure, "money.margin")
+                    .with(Selection::unit, "USD")
+                    .with(Selection::zone, 10_000)
+                    .with(Selection::confidence, 0.95)
+                    .with(Selection::first, 40)
+                    .with(Selection::decided, true)
+                    .with(Selection::option, "bigger_mill")
+                    .with(
+                        Selection::rows,
+                        List.of(
+                            new Selection.Row("base", 167_000, 40, false),
+                            new Selection.Row("bigger_mill", 380_400, 61, true),
+                            new Selection.Row("bigger_mill+hand", 366_000, 61, false)))
+                    .made(),
+                gains(),
                 List.of(
-                    new Selection.Row("base", 167_000, 40, false),
-                    new Selection.Row("bigger_mill", 380_400, 61, true),
-                    new Selection.Row("bigger_mill+hand", 366_000, 61, false))),
-            gains(),
-            List.of(
-                new TornadoRow(
-                    "bigger_mill",
-                    "products.fine.price",
-                    0.8,
-                    1.2,
-                    "x",
-                    900_000,
-                    1_880_000,
-                    1_390_000,
-                    41_000,
-                    36_000),
-                new TornadoRow(
-                    "bigger_mill",
-                    "money.wage",
-                    20,
-                    30.5,
-                    "USD/h",
-                    1_400_000,
-                    1_380_000,
-                    1_390_000,
-                    NONE,
-                    NONE)),
-            List.of(
-                new BreakEvenRow(
-                    "bigger_mill",
-                    "money.crop_prices.stalk",
-                    "USD/ton",
-                    201.53,
-                    42.9,
-                    217.5,
-                    true,
-                    145,
-                    1_390_000,
-                    198.2,
-                    204.9),
-                new BreakEvenRow(
-                    "bigger_mill",
-                    "products.*.price",
-                    "x",
-                    NONE,
-                    0.0585,
-                    17.0859375,
-                    false,
-                    1,
-                    1_390_000,
-                    NONE,
-                    NONE))),
-        Stream.concat(SampleFacts.ofComparisons().stream(), SampleFacts.ofFollowUps().stream())
-            .toList(),
-        YEAR.cautions(),
-        YEAR.warnings(),
-        new Replayed(List.of(samples(1), samples(2), samples(NONE))));
+                    Draft.of(TornadoRow.class)
+                        .with(TornadoRow::option, "bigger_mill")
+                        .with(TornadoRow::input, "products.fine.price")
+                        .with(TornadoRow::low, 0.8)
+                        .with(TornadoRow::high, 1.2)
+                        .with(TornadoRow::unit, "x")
+                        .with(TornadoRow::netPresentValueAtLow, 900_000)
+                        .with(TornadoRow::netPresentValueAtHigh, 1_880_000)
+                        .with(TornadoRow::netPresentValue, 1_390_000)
+                        .with(TornadoRow::halfWidthAtLow, 41_000)
+                        .with(TornadoRow::halfWidthAtHigh, 36_000)
+                        .made(),
+                    Draft.of(TornadoRow.class)
+                        .with(TornadoRow::option, "bigger_mill")
+                        .with(TornadoRow::input, "money.wage")
+                        .with(TornadoRow::low, 20)
+                        .with(TornadoRow::high, 30.5)
+                        .with(TornadoRow::unit, "USD/h")
+                        .with(TornadoRow::netPresentValueAtLow, 1_400_000)
+                        .with(TornadoRow::netPresentValueAtHigh, 1_380_000)
+                        .with(TornadoRow::netPresentValue, 1_390_000)
+                        .made()),
+                List.of(
+                    Draft.of(BreakEvenRow.class)
+                        .with(BreakEvenRow::option, "bigger_mill")
+                        .with(BreakEvenRow::input, "money.crop_prices.stalk")
+                        .with(BreakEvenRow::unit, "USD/ton")
+                        .with(BreakEvenRow::value, 201.53)
+                        .with(BreakEvenRow::from, 42.9)
+                        .with(BreakEvenRow::to, 217.5)
+                        .with(BreakEvenRow::found, true)
+                        .with(BreakEvenRow::inFile, 145)
+                        .with(BreakEvenRow::netPresentValue, 1_390_000)
+                        .with(BreakEvenRow::low95, 198.2)
+                        .with(BreakEvenRow::high95, 204.9)
+                        .made(),
+                    Draft.of(BreakEvenRow.class)
+                        .with(BreakEvenRow::option, "bigger_mill")
+                        .with(BreakEvenRow::input, "products.*.price")
+                        .with(BreakEvenRow::unit, "x")
+                        .with(BreakEvenRow::from, 0.0585)
+                        .with(BreakEvenRow::to, 17.0859375)
+                        .with(BreakEvenRow::inFile, 1)
+                        .with(BreakEvenRow::netPresentValue, 1_390_000)
+                        .made())))
+        .with(
+            CompareAnswer::assumptions,
+            Stream.concat(SampleFacts.ofComparisons().stream(), SampleFacts.ofFollowUps().stream())
+                .toList())
+        .with(CompareAnswer::cautions, YEAR.cautions())
+        .with(CompareAnswer::warnings, YEAR.warnings())
+        .with(CompareAnswer::samples, new Replayed(List.of(samples(1), samples(2), samples(NONE))))
+        .made();
   }
 
   /** {@link #two()} stopped after seven replications and without money. */
   public static CompareAnswer stopped() {
     CompareAnswer of = two();
-    Header h = of.header();
     Header header =
-        new Header(
-            h.plant(),
-            h.file(),
-            h.contentHash(),
-            h.version(),
-            h.option(),
-            List.of("calendar.to=2027-06-01"),
-            h.seed(),
-            40,
-            7,
-            "",
-            true,
-            "",
-            h.from(),
-            h.to());
-    return new CompareAnswer(
-        header,
-        of.outline(),
-        of.options(),
-        of.summary(),
-        of.differences().stream()
-            .filter(row -> !row.unit().equals("USD"))
-            .map(row -> from(row, 7))
-            .toList(),
-        of.adjusted(),
-        of.holders(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        LifeTerms.none(),
-        FollowUps.nothing(),
-        of.assumptions(),
-        of.cautions(),
-        of.warnings(),
-        of.samples());
+        Draft.from(of.header())
+            .with(Header::changes, List.of("calendar.to=2027-06-01"))
+            .with(Header::replications, 7)
+            .with(Header::stopped, true)
+            .with(Header::currency, "")
+            .made();
+    return Draft.from(of)
+        .with(CompareAnswer::header, header)
+        .with(
+            CompareAnswer::differences,
+            of.differences().stream()
+                .filter(row -> !row.unit().equals("USD"))
+                .map(row -> from(row, 7))
+                .toList())
+        .with(CompareAnswer::months, List.of())
+        .with(CompareAnswer::mills, List.of())
+        .with(CompareAnswer::payback, List.of())
+        .with(CompareAnswer::cash, List.of())
+        .with(CompareAnswer::lives, List.of())
+        .with(CompareAnswer::terms, LifeTerms.none())
+        .with(CompareAnswer::further, FollowUps.nothing())
+        .made();
   }
 
   private static DifferenceRow from(DifferenceRow r, int replications) {
-    return new DifferenceRow(
-        r.option(),
-        r.measure(),
-        r.unit(),
-        r.baseMean(),
-        r.optionMean(),
-        r.difference(),
-        r.low95(),
-        r.high95(),
-        r.lowJoint(),
-        r.highJoint(),
-        r.interval(),
-        r.toldApart(),
-        r.replicationsNeeded(),
-        r.varianceRemoved(),
-        replications);
+    return Draft.from(r).with(DifferenceRow::replications, replications).made();
   }
 
   /** In its third month the mill of the option ran nearly empty. */
@@ -221,75 +207,27 @@ public final class SampleCompare {
     month(months, "bigger_mill", "2027-03", "machine.mill.screen.coarse.energy", "kWh", 0);
     month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.mass_in", "t", 4);
     month(months, "bigger_mill", "2027-03", "machine.mill.screen.fine.energy", "kWh", 2_500);
-    return new CompareAnswer(
-        of.header(),
-        of.outline(),
-        of.options(),
-        of.summary(),
-        of.differences(),
-        of.adjusted(),
-        of.holders(),
-        months,
-        of.mills(),
-        of.payback(),
-        of.cash(),
-        of.lives(),
-        of.terms(),
-        of.further(),
-        of.assumptions(),
-        of.cautions(),
-        of.warnings(),
-        of.samples());
+    return Draft.from(of).with(CompareAnswer::months, months).made();
   }
 
   /** {@link #two()} with other worths, lives and what they rest on. */
   public static CompareAnswer with(
       List<PaybackRow> payback, List<ServiceLifeRow> lives, LifeTerms terms) {
     CompareAnswer of = two();
-    return new CompareAnswer(
-        of.header(),
-        of.outline(),
-        of.options(),
-        of.summary(),
-        of.differences(),
-        of.adjusted(),
-        of.holders(),
-        of.months(),
-        of.mills(),
-        payback,
-        List.of(),
-        lives,
-        terms,
-        FollowUps.nothing(),
-        of.assumptions(),
-        of.cautions(),
-        of.warnings(),
-        of.samples());
+    return Draft.from(of)
+        .with(CompareAnswer::payback, payback)
+        .with(CompareAnswer::cash, List.of())
+        .with(CompareAnswer::lives, lives)
+        .with(CompareAnswer::terms, terms)
+        .with(CompareAnswer::further, FollowUps.nothing())
+        .made();
   }
 
   /** {@link #two()} with other inputs put to their ends. */
   public static CompareAnswer with(List<TornadoRow> tornado) {
     CompareAnswer of = two();
     FollowUps further = new FollowUps(NONE, Selection.none(), List.of(), tornado, List.of());
-    return new CompareAnswer(
-        of.header(),
-        of.outline(),
-        of.options(),
-        of.summary(),
-        of.differences(),
-        of.adjusted(),
-        of.holders(),
-        of.months(),
-        of.mills(),
-        of.payback(),
-        of.cash(),
-        of.lives(),
-        of.terms(),
-        further,
-        of.assumptions(),
-        of.cautions(),
-        of.warnings(),
-        of.samples());
+    return Draft.from(of).with(CompareAnswer::further, further).made();
   }
 
   private static Samples samples(double value) {
@@ -298,21 +236,22 @@ public final class SampleCompare {
   }
 
   private static SummaryRow summary(String option, double mean) {
-    return new SummaryRow(
-        option,
-        "mass.stalk.fed",
-        "t",
-        mean,
-        mean - 9,
-        mean + 9,
-        20,
-        mean - 30,
-        mean,
-        mean + 30,
-        mean - 40,
-        mean + 40,
-        40,
-        "student");
+    return Draft.of(SummaryRow.class)
+        .with(SummaryRow::option, option)
+        .with(SummaryRow::measure, "mass.stalk.fed")
+        .with(SummaryRow::unit, "t")
+        .with(SummaryRow::mean, mean)
+        .with(SummaryRow::low95, mean - 9)
+        .with(SummaryRow::high95, mean + 9)
+        .with(SummaryRow::sd, 20)
+        .with(SummaryRow::p05, mean - 30)
+        .with(SummaryRow::p50, mean)
+        .with(SummaryRow::p95, mean + 30)
+        .with(SummaryRow::least, mean - 40)
+        .with(SummaryRow::most, mean + 40)
+        .with(SummaryRow::replications, 40)
+        .with(SummaryRow::interval, "student")
+        .made();
   }
 
   private static DifferenceRow row(
@@ -324,130 +263,140 @@ public final class SampleCompare {
       double half,
       boolean apart,
       double needed) {
-    return new DifferenceRow(
-        option,
-        measure,
-        unit,
-        base,
-        base + by,
-        by,
-        by - 0.8 * half,
-        by + 0.8 * half,
-        by - half,
-        by + half,
-        "student",
-        apart,
-        needed,
-        half == 0 ? NONE : 0.82,
-        40);
+    return Draft.of(DifferenceRow.class)
+        .with(DifferenceRow::option, option)
+        .with(DifferenceRow::measure, measure)
+        .with(DifferenceRow::unit, unit)
+        .with(DifferenceRow::baseMean, base)
+        .with(DifferenceRow::optionMean, base + by)
+        .with(DifferenceRow::difference, by)
+        .with(DifferenceRow::low95, by - 0.8 * half)
+        .with(DifferenceRow::high95, by + 0.8 * half)
+        .with(DifferenceRow::lowJoint, by - half)
+        .with(DifferenceRow::highJoint, by + half)
+        .with(DifferenceRow::interval, "student")
+        .with(DifferenceRow::toldApart, apart)
+        .with(DifferenceRow::replicationsNeeded, needed)
+        .with(DifferenceRow::varianceRemoved, half == 0 ? NONE : 0.82)
+        .with(DifferenceRow::replications, 40)
+        .made();
   }
 
   private static List<PaybackRow> payback() {
     List<PaybackRow> rows = new ArrayList<>();
     String mill = "bigger_mill";
     rows.add(
-        new PaybackRow(
-            mill,
-            Quantity.NET_PRESENT_VALUE,
-            "USD",
-            1_390_000,
-            1_300_000,
-            1_480_000,
-            1_330_000,
-            1_385_000,
-            1_460_000,
-            Gaps.none(40)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, mill)
+            .with(PaybackRow::quantity, Quantity.NET_PRESENT_VALUE)
+            .with(PaybackRow::unit, "USD")
+            .with(PaybackRow::mean, 1_390_000)
+            .with(PaybackRow::low95, 1_300_000)
+            .with(PaybackRow::high95, 1_480_000)
+            .with(PaybackRow::p05, 1_330_000)
+            .with(PaybackRow::p50, 1_385_000)
+            .with(PaybackRow::p95, 1_460_000)
+            .with(PaybackRow::gaps, Gaps.none(40))
+            .made());
     rows.add(
-        new PaybackRow(
-            mill,
-            Quantity.INTERNAL_RATE_OF_RETURN,
-            "share",
-            NONE,
-            NONE,
-            NONE,
-            NONE,
-            NONE,
-            NONE,
-            new Gaps(40, 2, 0, NONE, NONE)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, mill)
+            .with(PaybackRow::quantity, Quantity.INTERNAL_RATE_OF_RETURN)
+            .with(PaybackRow::unit, "share")
+            .with(PaybackRow::gaps, new Gaps(40, 2, 0, NONE, NONE))
+            .made());
     rows.add(
-        new PaybackRow(
-            mill, Quantity.SIMPLE_PAYBACK, "yr", 0.68, 0.36, 1.0, 0.53, 0.64, 0.9, Gaps.none(40)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, mill)
+            .with(PaybackRow::quantity, Quantity.SIMPLE_PAYBACK)
+            .with(PaybackRow::unit, "yr")
+            .with(PaybackRow::mean, 0.68)
+            .with(PaybackRow::low95, 0.36)
+            .with(PaybackRow::high95, 1.0)
+            .with(PaybackRow::p05, 0.53)
+            .with(PaybackRow::p50, 0.64)
+            .with(PaybackRow::p95, 0.9)
+            .with(PaybackRow::gaps, Gaps.none(40))
+            .made());
     rows.add(
-        new PaybackRow(
-            mill,
-            Quantity.DISCOUNTED_PAYBACK,
-            "yr",
-            NONE,
-            NONE,
-            NONE,
-            0.57,
-            0.7,
-            NONE,
-            new Gaps(40, 3, 0, NONE, NONE)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, mill)
+            .with(PaybackRow::quantity, Quantity.DISCOUNTED_PAYBACK)
+            .with(PaybackRow::unit, "yr")
+            .with(PaybackRow::p05, 0.57)
+            .with(PaybackRow::p50, 0.7)
+            .with(PaybackRow::gaps, new Gaps(40, 3, 0, NONE, NONE))
+            .made());
     rows.add(
-        new PaybackRow(
-            mill,
-            Quantity.CHANCE_OF_PAYBACK,
-            "share",
-            1,
-            0.91,
-            1,
-            NONE,
-            NONE,
-            NONE,
-            Gaps.none(40)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, mill)
+            .with(PaybackRow::quantity, Quantity.CHANCE_OF_PAYBACK)
+            .with(PaybackRow::unit, "share")
+            .with(PaybackRow::mean, 1)
+            .with(PaybackRow::low95, 0.91)
+            .with(PaybackRow::high95, 1)
+            .with(PaybackRow::gaps, Gaps.none(40))
+            .made());
     rows.add(
-        new PaybackRow(
-            mill,
-            Quantity.CHANCE_OF_LOSS,
-            "share",
-            0.05,
-            0.01,
-            0.17,
-            NONE,
-            NONE,
-            NONE,
-            Gaps.none(40)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, mill)
+            .with(PaybackRow::quantity, Quantity.CHANCE_OF_LOSS)
+            .with(PaybackRow::unit, "share")
+            .with(PaybackRow::mean, 0.05)
+            .with(PaybackRow::low95, 0.01)
+            .with(PaybackRow::high95, 0.17)
+            .with(PaybackRow::gaps, Gaps.none(40))
+            .made());
     rows.add(
-        new PaybackRow(
-            mill,
-            Quantity.ADDED_IN_FIRST_YEAR,
-            "USD",
-            213_000,
-            205_000,
-            221_000,
-            180_000,
-            212_000,
-            240_000,
-            Gaps.none(40)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, mill)
+            .with(PaybackRow::quantity, Quantity.ADDED_IN_FIRST_YEAR)
+            .with(PaybackRow::unit, "USD")
+            .with(PaybackRow::mean, 213_000)
+            .with(PaybackRow::low95, 205_000)
+            .with(PaybackRow::high95, 221_000)
+            .with(PaybackRow::p05, 180_000)
+            .with(PaybackRow::p50, 212_000)
+            .with(PaybackRow::p95, 240_000)
+            .with(PaybackRow::gaps, Gaps.none(40))
+            .made());
     rows.add(
-        new PaybackRow(
-            mill,
-            Quantity.ADDED_IN_EACH_LATER_YEAR,
-            "USD",
-            190_000,
-            180_000,
-            200_000,
-            170_000,
-            191_000,
-            210_000,
-            Gaps.none(40)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, mill)
+            .with(PaybackRow::quantity, Quantity.ADDED_IN_EACH_LATER_YEAR)
+            .with(PaybackRow::unit, "USD")
+            .with(PaybackRow::mean, 190_000)
+            .with(PaybackRow::low95, 180_000)
+            .with(PaybackRow::high95, 200_000)
+            .with(PaybackRow::p05, 170_000)
+            .with(PaybackRow::p50, 191_000)
+            .with(PaybackRow::p95, 210_000)
+            .with(PaybackRow::gaps, Gaps.none(40))
+            .made());
     String both = "bigger_mill+hand";
     rows.add(
-        new PaybackRow(
-            both, Quantity.NET_PRESENT_VALUE, "USD", 10, -5, 25, -20, 10, 30, Gaps.none(2)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, both)
+            .with(PaybackRow::quantity, Quantity.NET_PRESENT_VALUE)
+            .with(PaybackRow::unit, "USD")
+            .with(PaybackRow::mean, 10)
+            .with(PaybackRow::low95, -5)
+            .with(PaybackRow::high95, 25)
+            .with(PaybackRow::p05, -20)
+            .with(PaybackRow::p50, 10)
+            .with(PaybackRow::p95, 30)
+            .with(PaybackRow::gaps, Gaps.none(2))
+            .made());
     rows.add(
-        new PaybackRow(
-            both,
-            Quantity.CHANCE_OF_LOSS,
-            "share",
-            0.5,
-            0.01,
-            0.99,
-            NONE,
-            NONE,
-            NONE,
-            Gaps.none(2)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, both)
+            .with(PaybackRow::quantity, Quantity.CHANCE_OF_LOSS)
+            .with(PaybackRow::unit, "share")
+            .with(PaybackRow::mean, 0.5)
+            .with(PaybackRow::low95, 0.01)
+            .with(PaybackRow::high95, 0.99)
+            .with(PaybackRow::gaps, Gaps.none(2))
+            .made());
     return rows;
   }
 
@@ -481,21 +430,24 @@ public final class SampleCompare {
   }
 
   private static SummaryRow known(String option, String measure, String unit, double mean) {
-    return new SummaryRow(
-        option,
-        measure,
-        unit,
-        mean,
-        0.98 * mean,
-        1.02 * mean,
-        mean / 10,
-        mean,
-        mean,
-        mean,
-        mean,
-        mean,
-        40,
-        "student");
+    return Draft.of(SummaryRow.class)
+        .with(SummaryRow::option, option)
+        .with(SummaryRow::measure, measure)
+        .with(SummaryRow::unit, unit)
+        .each(
+            mean,
+            SummaryRow::mean,
+            SummaryRow::p05,
+            SummaryRow::p50,
+            SummaryRow::p95,
+            SummaryRow::least,
+            SummaryRow::most)
+        .with(SummaryRow::low95, 0.98 * mean)
+        .with(SummaryRow::high95, 1.02 * mean)
+        .with(SummaryRow::sd, mean / 10)
+        .with(SummaryRow::replications, 40)
+        .with(SummaryRow::interval, "student")
+        .made();
   }
 
   private static List<MonthRow> months() {

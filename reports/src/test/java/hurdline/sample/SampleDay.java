@@ -19,23 +19,11 @@ public final class SampleDay {
   /** {@link SampleAnswer with a trace. */
   public static RunAnswer traced() {
     RunAnswer year = SampleAnswer.year();
-    return new RunAnswer(
-        year.header(),
-        year.outline(),
-        year.summary(),
-        year.adjusted(),
-        year.holders(),
-        year.machines(),
-        year.weeks(),
-        year.months(),
-        year.levels(),
-        year.flows(),
-        year.capacity(),
-        year.assumptions(),
-        year.cautions(),
-        year.warnings(),
-        year.samples(),
-        new Trace(3, List.of("feeder", "hurd_bin"), List.of("hurd_bin"), List.of(), day()));
+    return Draft.from(year)
+        .with(
+            RunAnswer::trace,
+            new Trace(3, List.of("feeder", "hurd_bin"), List.of("hurd_bin"), List.of(), day()))
+        .made();
   }
 
   public static Day day() {

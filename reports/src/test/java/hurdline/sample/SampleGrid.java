@@ -45,33 +45,40 @@ public final class SampleGrid {
     }
     List<GridRow> all = new ArrayList<>(rows);
     all.add(row(2, "base", "energy.total", "kWh", 5, Double.NaN));
-    return new GridAnswer(
-        YEAR.header(),
-        YEAR.outline(),
-        "option",
-        List.of("base", "bigger<mill>"),
-        List.of(key),
-        List.of(cell(false, 0), cell(true, 1), cell(false, 2)),
-        List.of(MARGIN, FED),
-        2,
-        rows,
-        List.of(
-            new GridBest(MARGIN, "base", 2, List.of()),
-            new GridBest(MARGIN, "bigger<mill>", 2, List.of()),
-            new GridBest(FED, "base", 0, List.of(1, 2)),
-            new GridBest(FED, "bigger<mill>", 2, List.of(1))),
-        List.of(
-            new GridLead(0, MARGIN, "base", List.of()),
-            new GridLead(1, MARGIN, "base", List.of("bigger<mill>")),
-            new GridLead(2, MARGIN, "bigger<mill>", List.of()),
-            new GridLead(0, FED, "bigger<mill>", List.of()),
-            new GridLead(1, FED, "bigger<mill>", List.of()),
-            new GridLead(2, FED, "bigger<mill>", List.of())),
-        List.of(new GridChange(MARGIN, "base", "bigger<mill>", 216.7, 0, 2)),
-        NOTES,
-        YEAR.cautions(),
-        YEAR.warnings(),
-        new GridAnswer.All(all));
+    return Draft.of(GridAnswer.class)
+        .with(GridAnswer::header, YEAR.header())
+        .with(GridAnswer::outline, YEAR.outline())
+        .with(GridAnswer::called, "option")
+        .with(GridAnswer::plants, List.of("base", "bigger<mill>"))
+        .with(GridAnswer::keys, List.of(key))
+        .with(GridAnswer::cells, List.of(cell(false, 0), cell(true, 1), cell(false, 2)))
+        .with(GridAnswer::drawn, List.of(MARGIN, FED))
+        .with(GridAnswer::goals, 2)
+        .with(GridAnswer::rows, rows)
+        .with(
+            GridAnswer::best,
+            List.of(
+                new GridBest(MARGIN, "base", 2, List.of()),
+                new GridBest(MARGIN, "bigger<mill>", 2, List.of()),
+                new GridBest(FED, "base", 0, List.of(1, 2)),
+                new GridBest(FED, "bigger<mill>", 2, List.of(1))))
+        .with(
+            GridAnswer::leads,
+            List.of(
+                new GridLead(0, MARGIN, "base", List.of()),
+                new GridLead(1, MARGIN, "base", List.of("bigger<mill>")),
+                new GridLead(2, MARGIN, "bigger<mill>", List.of()),
+                new GridLead(0, FED, "bigger<mill>", List.of()),
+                new GridLead(1, FED, "bigger<mill>", List.of()),
+                new GridLead(2, FED, "bigger<mill>", List.of())))
+        .with(
+            GridAnswer::changes,
+            List.of(new GridChange(MARGIN, "base", "bigger<mill>", 216.7, 0, 2)))
+        .with(GridAnswer::assumptions, NOTES)
+        .with(GridAnswer::cautions, YEAR.cautions())
+        .with(GridAnswer::warnings, YEAR.warnings())
+        .with(GridAnswer::all, new GridAnswer.All(all))
+        .made();
   }
 
   /** One plant over two keys, one of its six cells left out. */
@@ -99,44 +106,44 @@ public final class SampleGrid {
       rows.add(row(cell, "base", MARGIN, "USD", 100_000 + 9_000 * cell, 5_000));
       rows.add(row(cell, "base", LEFT, "bales", 50 * cell, 20));
     }
-    return new GridAnswer(
-        YEAR.header(),
-        YEAR.outline(),
-        "option",
-        List.of("base"),
-        List.of(area, from),
-        List.of(
-            cell(false, 0, 0),
-            cell(false, 0, 1),
-            cell(true, 1, 0),
-            cell(false, 1, 1),
-            cell(false, 2, 0),
-            new GridCell(
-                List.of(2, 1),
-                false,
-                List.of(
-                    new GridCell.LeftOut(
-                        "base",
-                        new LocatedProblem(
-                            LocatedProblem.Severity.PROBLEM,
-                            "plant.yaml",
-                            3,
-                            5,
-                            "season.0.from",
-                            "it is <late>",
-                            "an earlier date",
-                            "",
-                            ""))))),
-        List.of(MARGIN, LEFT),
-        1,
-        rows,
-        List.of(new GridBest(MARGIN, "base", 4, List.of(1, 2))),
-        List.of(),
-        List.of(),
-        NOTES,
-        YEAR.cautions(),
-        List.of(),
-        new GridAnswer.All(rows));
+    return Draft.of(GridAnswer.class)
+        .with(GridAnswer::header, YEAR.header())
+        .with(GridAnswer::outline, YEAR.outline())
+        .with(GridAnswer::called, "option")
+        .with(GridAnswer::plants, List.of("base"))
+        .with(GridAnswer::keys, List.of(area, from))
+        .with(
+            GridAnswer::cells,
+            List.of(
+                cell(false, 0, 0),
+                cell(false, 0, 1),
+                cell(true, 1, 0),
+                cell(false, 1, 1),
+                cell(false, 2, 0),
+                new GridCell(
+                    List.of(2, 1),
+                    false,
+                    List.of(
+                        new GridCell.LeftOut(
+                            "base",
+                            new LocatedProblem(
+                                LocatedProblem.Severity.PROBLEM,
+                                "plant.yaml",
+                                3,
+                                5,
+                                "season.0.from",
+                                "it is <late>",
+                                "an earlier date",
+                                "",
+                                ""))))))
+        .with(GridAnswer::drawn, List.of(MARGIN, LEFT))
+        .with(GridAnswer::goals, 1)
+        .with(GridAnswer::rows, rows)
+        .with(GridAnswer::best, List.of(new GridBest(MARGIN, "base", 4, List.of(1, 2))))
+        .with(GridAnswer::assumptions, NOTES)
+        .with(GridAnswer::cautions, YEAR.cautions())
+        .with(GridAnswer::all, new GridAnswer.All(rows))
+        .made();
   }
 
   private static GridCell cell(boolean asItStands, Integer... at) {

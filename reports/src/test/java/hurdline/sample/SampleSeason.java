@@ -30,58 +30,70 @@ public final class SampleSeason {
 
   /** Two plans of one file; the second earns more, and finishes one crop of two in most years. */
   public static SeasonAnswer two() {
-    return new SeasonAnswer(
-        YEAR.header(),
-        OUTLINE,
-        List.of(plan("base", "", ""), plan("two_shifts", "stalks on <two> shifts", "2027-10-01")),
-        summary(),
-        List.of(),
-        List.of(
-            difference("mass.stalk.fed", "t", 3_400, 600, 90, true),
-            difference("money.margin", "USD", 530_000, 40_000, 15_000, true),
-            difference("energy.total", "kWh", 900_000, 0, 0, false)),
-        months(),
-        List.of(
-            new MachineWeekRow("base", "feeder", 1, "stalk", 38.5, 90),
-            new MachineWeekRow("base", "feeder", 41, "seed_cotton", 130, 1_100),
-            new MachineWeekRow("base", "mill", 1, "stalk", 39, 60),
-            new MachineWeekRow("two_shifts", "feeder", 1, "stalk", 76, 180)),
-        List.of(
-            new ChangeoverRow(
-                "base", date(9, 27), date(10, 1), "USD", 31_000, 26_000, 36_000, "student", true)),
-        new Verdict("two_shifts", List.of(), "two_shifts", "two_shifts", List.of("base")),
-        SampleFacts.ofSeasons(),
-        YEAR.cautions(),
-        YEAR.warnings(),
-        new Replayed(List.of(samples(1), samples(2))));
+    return Draft.of(SeasonAnswer.class)
+        .with(SeasonAnswer::header, YEAR.header())
+        .with(SeasonAnswer::outline, OUTLINE)
+        .with(
+            SeasonAnswer::plans,
+            List.of(
+                plan("base", "", ""), plan("two_shifts", "stalks on <two> shifts", "2027-10-01")))
+        .with(SeasonAnswer::summary, summary())
+        .with(
+            SeasonAnswer::differences,
+            List.of(
+                difference("mass.stalk.fed", "t", 3_400, 600, 90, true),
+                difference("money.margin", "USD", 530_000, 40_000, 15_000, true),
+                difference("energy.total", "kWh", 900_000, 0, 0, false)))
+        .with(SeasonAnswer::months, months())
+        .with(
+            SeasonAnswer::strips,
+            List.of(
+                new MachineWeekRow("base", "feeder", 1, "stalk", 38.5, 90),
+                new MachineWeekRow("base", "feeder", 41, "seed_cotton", 130, 1_100),
+                new MachineWeekRow("base", "mill", 1, "stalk", 39, 60),
+                new MachineWeekRow("two_shifts", "feeder", 1, "stalk", 76, 180)))
+        .with(
+            SeasonAnswer::avoided,
+            List.of(
+                new ChangeoverRow(
+                    "base",
+                    date(9, 27),
+                    date(10, 1),
+                    "USD",
+                    31_000,
+                    26_000,
+                    36_000,
+                    "student",
+                    true)))
+        .with(
+            SeasonAnswer::verdict,
+            new Verdict("two_shifts", List.of(), "two_shifts", "two_shifts", List.of("base")))
+        .with(SeasonAnswer::assumptions, SampleFacts.ofSeasons())
+        .with(SeasonAnswer::cautions, YEAR.cautions())
+        .with(SeasonAnswer::warnings, YEAR.warnings())
+        .with(SeasonAnswer::samples, new Replayed(List.of(samples(1), samples(2))))
+        .made();
   }
 
   /** The same, but the first plan earns more, and less once what it leaves over is taken off. */
   public static SeasonAnswer leavingCropOver(boolean apart) {
     SeasonAnswer of = two();
-    return new SeasonAnswer(
-        of.header(),
-        of.outline(),
-        of.plans(),
-        of.summary(),
-        of.adjusted(),
-        List.of(
-            difference("money.margin", "USD", 530_000, -40_000, 15_000, true),
-            difference(
-                "money.margin_less_forgone",
-                "USD",
-                420_000,
-                50_000,
-                apart ? 20_000 : 60_000,
-                apart)),
-        of.months(),
-        of.strips(),
-        of.avoided(),
-        new Verdict("base", List.of(), "two_shifts", "two_shifts", List.of("base")),
-        of.assumptions(),
-        of.cautions(),
-        of.warnings(),
-        of.samples());
+    return Draft.from(of)
+        .with(
+            SeasonAnswer::differences,
+            List.of(
+                difference("money.margin", "USD", 530_000, -40_000, 15_000, true),
+                difference(
+                    "money.margin_less_forgone",
+                    "USD",
+                    420_000,
+                    50_000,
+                    apart ? 20_000 : 60_000,
+                    apart)))
+        .with(
+            SeasonAnswer::verdict,
+            new Verdict("base", List.of(), "two_shifts", "two_shifts", List.of("base")))
+        .made();
   }
 
   private static Plan plan(String name, String says, String movedFrom) {
@@ -170,43 +182,45 @@ public final class SampleSeason {
   private static void row(
       List<SummaryRow> rows, String plan, String measure, String unit, double mean, double half) {
     rows.add(
-        new SummaryRow(
-            plan,
-            measure,
-            unit,
-            mean,
-            mean - half,
-            mean + half,
-            3 * half,
-            mean - 5 * half,
-            mean,
-            mean + 5 * half,
-            mean - 6 * half,
-            mean + 6 * half,
-            40,
-            "student"));
+        Draft.of(SummaryRow.class)
+            .with(SummaryRow::option, plan)
+            .with(SummaryRow::measure, measure)
+            .with(SummaryRow::unit, unit)
+            .with(SummaryRow::mean, mean)
+            .with(SummaryRow::low95, mean - half)
+            .with(SummaryRow::high95, mean + half)
+            .with(SummaryRow::sd, 3 * half)
+            .with(SummaryRow::p05, mean - 5 * half)
+            .with(SummaryRow::p50, mean)
+            .with(SummaryRow::p95, mean + 5 * half)
+            .with(SummaryRow::least, mean - 6 * half)
+            .with(SummaryRow::most, mean + 6 * half)
+            .with(SummaryRow::replications, 40)
+            .with(SummaryRow::interval, "student")
+            .made());
   }
 
   private static PlanDifference difference(
       String measure, String unit, double base, double by, double half, boolean apart) {
     return new PlanDifference(
         "base",
-        new DifferenceRow(
-            "two_shifts",
-            measure,
-            unit,
-            base,
-            base + by,
-            by,
-            by - half,
-            by + half,
-            by - half,
-            by + half,
-            "student",
-            apart,
-            apart ? 3 : Double.NaN,
-            half == 0 ? Double.NaN : 0.9,
-            40));
+        Draft.of(DifferenceRow.class)
+            .with(DifferenceRow::option, "two_shifts")
+            .with(DifferenceRow::measure, measure)
+            .with(DifferenceRow::unit, unit)
+            .with(DifferenceRow::baseMean, base)
+            .with(DifferenceRow::optionMean, base + by)
+            .with(DifferenceRow::difference, by)
+            .with(DifferenceRow::low95, by - half)
+            .with(DifferenceRow::high95, by + half)
+            .with(DifferenceRow::lowJoint, by - half)
+            .with(DifferenceRow::highJoint, by + half)
+            .with(DifferenceRow::interval, "student")
+            .with(DifferenceRow::toldApart, apart)
+            .with(DifferenceRow::replicationsNeeded, apart ? 3 : Double.NaN)
+            .with(DifferenceRow::varianceRemoved, half == 0 ? Double.NaN : 0.9)
+            .with(DifferenceRow::replications, 40)
+            .made());
   }
 
   private static List<MonthRow> months() {

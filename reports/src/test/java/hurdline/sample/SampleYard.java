@@ -29,64 +29,94 @@ public final class SampleYard {
 
   /** A yard that is too small, in a file with money. */
   public static YardAnswer tooSmall() {
-    return new YardAnswer(
-        YEAR.header(),
-        YEAR.outline(),
-        new YardAnswer.Asked("stalk", "bales", 0.05, 4_200, "open", 1_200, false),
-        List.of(
-            summary("base", "intake.stalk.held_at_field.peak", "bales", 930, 200),
-            summary("base", "yard.place.open.lost", "t", 40, 3),
-            summary("base", "yard.place.open.moisture.mean", "share", 0.125, 0.001),
-            summary("base", "trucks.stalk.waited_for_room", "d", 66, 19),
-            summary(YardAnswer.noLimit(), "yard.stalk.peak", "bales", 4_900, 250)),
-        peaks(),
-        new YardAnswer.Size(6_300, 5_700, NONE, 11_000, 0.05, 0.006, 0.169),
-        new YardAnswer.Size(6_400, 5_800, NONE, 11_200, 0.05, 0.006, 0.169),
-        capacity(true),
-        levels(),
-        new YardAnswer.Land(0.9, 1.08, 0.005, 1, 1.2),
-        List.of(
-            new AcresRow(1, 910, 0.95, 0.91, 0.99, 10),
-            new AcresRow(1.08, 982.8, 0.9, 0.76, 0.97, 30),
-            new AcresRow(1.2, 1_092, 0.6, 0.43, 0.75, 220)),
-        List.of(
-            new GainRow(
-                "trucks",
-                new Increase(Kind.TRUCKS, 1, 4),
-                "yard.stalk.peak",
-                "bales",
-                150,
-                90,
-                210,
-                "student",
-                true),
-            new GainRow(
-                "bigger_mill",
-                Increase.of(Kind.OPTION),
-                "yard.stalk.peak",
-                "bales",
-                -900,
-                -1_000,
-                -800,
-                "student",
-                true),
-            new GainRow(
-                "feeder",
-                Increase.tenth(Kind.RATE),
-                "yard.stalk.peak",
-                "bales",
-                -20,
-                -60,
-                20,
-                "student",
-                false)),
-        List.of(new GroundPlan("open", 5_200, 33, 10, 4, 4, 24.4, 4.9, 3.7, 6.1, 11_070)),
-        SampleFacts.stored(),
-        List.of(new LoadRow(LocalDate.of(2027, 6, 14), "07:42", "bench", 34, 16.2, 0.125, 14.175)),
-        SampleFacts.ofYards(),
-        YEAR.cautions(),
-        YEAR.warnings(),
-        new Replayed(List.of(samples(1), samples(2))));
+    return Draft.of(YardAnswer.class)
+        .with(YardAnswer::header, YEAR.header())
+        .with(YardAnswer::outline, YEAR.outline())
+        .with(
+            YardAnswer::asked,
+            new YardAnswer.Asked("stalk", "bales", 0.05, 4_200, "open", 1_200, false))
+        .with(
+            YardAnswer::summary,
+            List.of(
+                summary("base", "intake.stalk.held_at_field.peak", "bales", 930, 200),
+                summary("base", "yard.place.open.lost", "t", 40, 3),
+                summary("base", "yard.place.open.moisture.mean", "share", 0.125, 0.001),
+                summary("base", "trucks.stalk.waited_for_room", "d", 66, 19),
+                summary(YardAnswer.noLimit(), "yard.stalk.peak", "bales", 4_900, 250)))
+        .with(YardAnswer::peaks, peaks())
+        .with(
+            YardAnswer::withoutLimit,
+            new YardAnswer.Size(6_300, 5_700, NONE, 11_000, 0.05, 0.006, 0.169))
+        .with(
+            YardAnswer::byRule, new YardAnswer.Size(6_400, 5_800, NONE, 11_200, 0.05, 0.006, 0.169))
+        .with(YardAnswer::capacity, capacity(true))
+        .with(YardAnswer::levels, levels())
+        .with(YardAnswer::land, new YardAnswer.Land(0.9, 1.08, 0.005, 1, 1.2))
+        .with(
+            YardAnswer::acres,
+            List.of(
+                new AcresRow(1, 910, 0.95, 0.91, 0.99, 10),
+                new AcresRow(1.08, 982.8, 0.9, 0.76, 0.97, 30),
+                new AcresRow(1.2, 1_092, 0.6, 0.43, 0.75, 220)))
+        .with(
+            YardAnswer::gains,
+            List.of(
+                new GainRow(
+                    "trucks",
+                    new Increase(Kind.TRUCKS, 1, 4),
+                    "yard.stalk.peak",
+                    "bales",
+                    150,
+                    90,
+                    210,
+                    "student",
+                    true),
+                new GainRow(
+                    "bigger_mill",
+                    Increase.of(Kind.OPTION),
+                    "yard.stalk.peak",
+                    "bales",
+                    -900,
+                    -1_000,
+                    -800,
+                    "student",
+                    true),
+                new GainRow(
+                    "feeder",
+                    Increase.tenth(Kind.RATE),
+                    "yard.stalk.peak",
+                    "bales",
+                    -20,
+                    -60,
+                    20,
+                    "student",
+                    false)))
+        .with(
+            YardAnswer::grounds,
+            List.of(
+                Draft.of(GroundPlan.class)
+                    .with(GroundPlan::place, "open")
+                    .with(GroundPlan::bales, 5_200)
+                    .with(GroundPlan::stacks, 33)
+                    .with(GroundPlan::longBales, 10)
+                    .with(GroundPlan::wideBales, 4)
+                    .with(GroundPlan::highBales, 4)
+                    .with(GroundPlan::longM, 24.4)
+                    .with(GroundPlan::wideM, 4.9)
+                    .with(GroundPlan::highM, 3.7)
+                    .with(GroundPlan::laneM, 6.1)
+                    .with(GroundPlan::areaM2, 11_070)
+                    .made()))
+        .with(YardAnswer::questions, SampleFacts.stored())
+        .with(
+            YardAnswer::loads,
+            List.of(
+                new LoadRow(LocalDate.of(2027, 6, 14), "07:42", "bench", 34, 16.2, 0.125, 14.175)))
+        .with(YardAnswer::assumptions, SampleFacts.ofYards())
+        .with(YardAnswer::cautions, YEAR.cautions())
+        .with(YardAnswer::warnings, YEAR.warnings())
+        .with(YardAnswer::samples, new Replayed(List.of(samples(1), samples(2))))
+        .made();
   }
 
   /**
@@ -95,43 +125,30 @@ public final class SampleYard {
    */
   public static YardAnswer stopped() {
     YardAnswer of = tooSmall();
-    Header h = of.header();
     Header header =
-        new Header(
-            h.plant(),
-            h.file(),
-            h.contentHash(),
-            h.version(),
-            "turning_away",
-            List.of("calendar.to=2027-06-01"),
-            h.seed(),
-            40,
-            7,
-            "",
-            true,
-            "",
-            h.from(),
-            h.to());
-    return new YardAnswer(
-        header,
-        of.outline(),
-        new YardAnswer.Asked("stalk", "bales", 0.125, 4_200, "open", 1_200, true),
-        of.summary(),
-        of.peaks(),
-        new YardAnswer.Size(6_300, NONE, NONE, NONE, 0, 0, 0.41),
-        YardAnswer.Size.none(),
-        capacity(false).subList(1, 2),
-        of.levels(),
-        YardAnswer.Land.none(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        of.assumptions(),
-        of.cautions(),
-        of.warnings(),
-        of.samples());
+        Draft.from(of.header())
+            .with(Header::option, "turning_away")
+            .with(Header::changes, List.of("calendar.to=2027-06-01"))
+            .with(Header::replications, 7)
+            .with(Header::stopped, true)
+            .with(Header::currency, "")
+            .made();
+    return Draft.of(YardAnswer.class)
+        .with(YardAnswer::header, header)
+        .with(YardAnswer::outline, of.outline())
+        .with(
+            YardAnswer::asked,
+            new YardAnswer.Asked("stalk", "bales", 0.125, 4_200, "open", 1_200, true))
+        .with(YardAnswer::summary, of.summary())
+        .with(YardAnswer::peaks, of.peaks())
+        .with(YardAnswer::withoutLimit, new YardAnswer.Size(6_300, NONE, NONE, NONE, 0, 0, 0.41))
+        .with(YardAnswer::capacity, capacity(false).subList(1, 2))
+        .with(YardAnswer::levels, of.levels())
+        .with(YardAnswer::assumptions, of.assumptions())
+        .with(YardAnswer::cautions, of.cautions())
+        .with(YardAnswer::warnings, of.warnings())
+        .with(YardAnswer::samples, of.samples())
+        .made();
   }
 
   private static List<PeakRow> peaks() {
@@ -217,20 +234,21 @@ public final class SampleYard {
 
   private static SummaryRow summary(
       String option, String measure, String unit, double mean, double half) {
-    return new SummaryRow(
-        option,
-        measure,
-        unit,
-        mean,
-        mean - half,
-        mean + half,
-        2 * half,
-        mean - 3 * half,
-        mean,
-        mean + 3 * half,
-        mean - 4 * half,
-        mean + 4 * half,
-        40,
-        "student");
+    return Draft.of(SummaryRow.class)
+        .with(SummaryRow::option, option)
+        .with(SummaryRow::measure, measure)
+        .with(SummaryRow::unit, unit)
+        .with(SummaryRow::mean, mean)
+        .with(SummaryRow::low95, mean - half)
+        .with(SummaryRow::high95, mean + half)
+        .with(SummaryRow::sd, 2 * half)
+        .with(SummaryRow::p05, mean - 3 * half)
+        .with(SummaryRow::p50, mean)
+        .with(SummaryRow::p95, mean + 3 * half)
+        .with(SummaryRow::least, mean - 4 * half)
+        .with(SummaryRow::most, mean + 4 * half)
+        .with(SummaryRow::replications, 40)
+        .with(SummaryRow::interval, "student")
+        .made();
   }
 }

@@ -6,6 +6,7 @@ import hurdline.answer.Answer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Samples;
 import hurdline.answer.Trace;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
@@ -64,23 +65,10 @@ class RecordFileTest {
   }
 
   private static RunAnswer with(RunAnswer a, Samples samples) {
-    return new RunAnswer(
-        a.header(),
-        a.outline(),
-        a.summary(),
-        a.adjusted(),
-        a.holders(),
-        a.machines(),
-        a.weeks(),
-        a.months(),
-        a.levels(),
-        a.flows(),
-        a.capacity(),
-        a.assumptions(),
-        a.cautions(),
-        a.warnings(),
-        samples,
-        Trace.none());
+    return Draft.from(a)
+        .with(RunAnswer::samples, samples)
+        .with(RunAnswer::trace, Trace.none())
+        .made();
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Trace;
 import hurdline.measure.EventKind;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -107,22 +108,9 @@ class RunTablesTest {
 
   static RunAnswer withTrace(Trace trace) {
     RunAnswer b = SampleAnswer.bare();
-    return new RunAnswer(
-        b.header(),
-        b.outline(),
-        b.summary(),
-        b.adjusted(),
-        b.holders(),
-        b.machines(),
-        b.weeks(),
-        b.months(),
-        b.levels(),
-        b.flows(),
-        b.capacity(),
-        b.assumptions(),
-        b.cautions(),
-        new ArrayList<>(),
-        b.samples(),
-        trace);
+    return Draft.from(b)
+        .with(RunAnswer::warnings, new ArrayList<>())
+        .with(RunAnswer::trace, trace)
+        .made();
   }
 }

@@ -7,6 +7,7 @@ import hurdline.answer.LifeTerms;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.ServiceLifeRow;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleCompare;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,17 +24,15 @@ class CompareHeadlineTest {
   private void worth(String option, Quantity quantity, double mean, double half) {
     String unit = quantity == Quantity.SIMPLE_PAYBACK ? "yr" : "USD";
     worths.add(
-        new PaybackRow(
-            option,
-            quantity,
-            unit,
-            mean,
-            mean - half,
-            mean + half,
-            NONE,
-            NONE,
-            NONE,
-            PaybackRow.Gaps.none(4)));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, option)
+            .with(PaybackRow::quantity, quantity)
+            .with(PaybackRow::unit, unit)
+            .with(PaybackRow::mean, mean)
+            .with(PaybackRow::low95, mean - half)
+            .with(PaybackRow::high95, mean + half)
+            .with(PaybackRow::gaps, PaybackRow.Gaps.none(4))
+            .made());
   }
 
   private void lives(String option, double... values) {

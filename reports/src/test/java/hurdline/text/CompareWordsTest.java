@@ -7,6 +7,7 @@ import hurdline.answer.LifeTerms;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.ServiceLifeRow;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleCompare;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,8 +117,15 @@ class CompareWordsTest {
   private static PaybackRow chance(Quantity quantity, double mean, double low, double high) {
     String unit = quantity == Quantity.CHANCE_OF_LOSS ? "share" : "USD";
     double none = Double.NaN;
-    return new PaybackRow(
-        "bigger_mill", quantity, unit, mean, low, high, none, none, none, PaybackRow.Gaps.none(40));
+    return Draft.of(PaybackRow.class)
+        .with(PaybackRow::option, "bigger_mill")
+        .with(PaybackRow::quantity, quantity)
+        .with(PaybackRow::unit, unit)
+        .with(PaybackRow::mean, mean)
+        .with(PaybackRow::low95, low)
+        .with(PaybackRow::high95, high)
+        .with(PaybackRow::gaps, PaybackRow.Gaps.none(40))
+        .made();
   }
 
   private static LifeTerms terms(double discount, String... unrepeated) {
@@ -152,8 +160,18 @@ class CompareWordsTest {
   void percentilesBeyondAllMeasureAreSaidToBeHighToo() {
     PaybackRow.Gaps gaps = new PaybackRow.Gaps(40, 0, 2, 0.3, 1_200);
     PaybackRow rate =
-        new PaybackRow(
-            "bigger_mill", Quantity.INTERNAL_RATE_OF_RETURN, "share", 6, 5, 7, 0.5, 4, 1_560, gaps);
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, "bigger_mill")
+            .with(PaybackRow::quantity, Quantity.INTERNAL_RATE_OF_RETURN)
+            .with(PaybackRow::unit, "share")
+            .with(PaybackRow::mean, 6)
+            .with(PaybackRow::low95, 5)
+            .with(PaybackRow::high95, 7)
+            .with(PaybackRow::p05, 0.5)
+            .with(PaybackRow::p50, 4)
+            .with(PaybackRow::p95, 1_560)
+            .with(PaybackRow::gaps, gaps)
+            .made();
     PaybackRow worth = chance(Quantity.NET_PRESENT_VALUE, 5_000, 4_000, 6_000);
     CompareAnswer answer = SampleCompare.with(List.of(worth, rate), List.of(), terms(0.09));
     assertThat(

@@ -6,6 +6,7 @@ import hurdline.answer.AdjustedRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import java.util.ArrayList;
@@ -21,54 +22,45 @@ class DrawnCropWordsTest {
     RunAnswer year = SampleAnswer.year();
     List<SummaryRow> summary = new ArrayList<>(year.summary());
     summary.add(
-        new SummaryRow(
-            "base",
-            "mass.stalk.drawn_over_mean",
-            "share",
-            mean,
-            mean,
-            mean,
-            sd,
-            mean,
-            mean,
-            mean,
-            mean,
-            mean,
-            replications,
-            "student"));
+        Draft.of(SummaryRow.class)
+            .with(SummaryRow::option, "base")
+            .with(SummaryRow::measure, "mass.stalk.drawn_over_mean")
+            .with(SummaryRow::unit, "share")
+            .each(
+                mean,
+                SummaryRow::mean,
+                SummaryRow::low95,
+                SummaryRow::high95,
+                SummaryRow::p05,
+                SummaryRow::p50,
+                SummaryRow::p95,
+                SummaryRow::least,
+                SummaryRow::most)
+            .with(SummaryRow::sd, sd)
+            .with(SummaryRow::replications, replications)
+            .with(SummaryRow::interval, "student")
+            .made());
     return DrawnCropWords.of(
-        new RunAnswer(
-            year.header(),
-            year.outline(),
-            summary,
-            List.of(adjusted),
-            year.holders(),
-            year.machines(),
-            year.weeks(),
-            year.months(),
-            year.levels(),
-            year.flows(),
-            year.capacity(),
-            year.assumptions(),
-            year.cautions(),
-            year.warnings(),
-            year.samples(),
-            year.trace()),
+        Draft.from(year)
+            .with(RunAnswer::summary, summary)
+            .with(RunAnswer::adjusted, List.of(adjusted))
+            .made(),
         US);
   }
 
   private static AdjustedRow leftOver(double adjusted, double error) {
-    return new AdjustedRow(
-        "base",
-        "season.stalk_line.left_over",
-        "bales",
-        "stalk",
-        2000,
-        100,
-        adjusted,
-        error,
-        1800,
-        1900);
+    return Draft.of(AdjustedRow.class)
+        .with(AdjustedRow::option, "base")
+        .with(AdjustedRow::measure, "season.stalk_line.left_over")
+        .with(AdjustedRow::unit, "bales")
+        .with(AdjustedRow::crop, "stalk")
+        .with(AdjustedRow::mean, 2000)
+        .with(AdjustedRow::error, 100)
+        .with(AdjustedRow::adjusted, adjusted)
+        .with(AdjustedRow::adjustedError, error)
+        .with(AdjustedRow::low95, 1800)
+        .with(AdjustedRow::high95, 1900)
+        .made();
   }
 
   @Test
@@ -88,41 +80,48 @@ class DrawnCropWordsTest {
     summary.add(SampleAnswer.richYears().find("mass.stalk.drawn_over_mean").orElseThrow());
     List<AdjustedRow> adjusted =
         List.of(
-            new AdjustedRow("a", "mass.stalk.fed", "t", "stalk", 843, 37, 812, 14, 783, 841),
-            new AdjustedRow(
-                "a",
-                "money.margin",
-                "USD",
-                "stalk",
-                210_000,
-                6000,
-                205_600,
-                2300,
-                200_800,
-                210_300),
-            new AdjustedRow(
-                "b", "money.margin", "USD", "stalk", -9000, 2000, -8000, 600, -9200, -6800));
+            Draft.of(AdjustedRow.class)
+                .with(AdjustedRow::option, "a")
+                .with(AdjustedRow::measure, "mass.stalk.fed")
+                .with(AdjustedRow::unit, "t")
+                .with(AdjustedRow::crop, "stalk")
+                .with(AdjustedRow::mean, 843)
+                .with(AdjustedRow::error, 37)
+                .with(AdjustedRow::adjusted, 812)
+                .with(AdjustedRow::adjustedError, 14)
+                .with(AdjustedRow::low95, 783)
+                .with(AdjustedRow::high95, 841)
+                .made(),
+            Draft.of(AdjustedRow.class)
+                .with(AdjustedRow::option, "a")
+                .with(AdjustedRow::measure, "money.margin")
+                .with(AdjustedRow::unit, "USD")
+                .with(AdjustedRow::crop, "stalk")
+                .with(AdjustedRow::mean, 210_000)
+                .with(AdjustedRow::error, 6000)
+                .with(AdjustedRow::adjusted, 205_600)
+                .with(AdjustedRow::adjustedError, 2300)
+                .with(AdjustedRow::low95, 200_800)
+                .with(AdjustedRow::high95, 210_300)
+                .made(),
+            Draft.of(AdjustedRow.class)
+                .with(AdjustedRow::option, "b")
+                .with(AdjustedRow::measure, "money.margin")
+                .with(AdjustedRow::unit, "USD")
+                .with(AdjustedRow::crop, "stalk")
+                .with(AdjustedRow::mean, -9000)
+                .with(AdjustedRow::error, 2000)
+                .with(AdjustedRow::adjusted, -8000)
+                .with(AdjustedRow::adjustedError, 600)
+                .with(AdjustedRow::low95, -9200)
+                .with(AdjustedRow::high95, -6800)
+                .made());
     DrawnCropWords words =
         DrawnCropWords.of(
-            new CompareAnswer(
-                of.header(),
-                of.outline(),
-                of.options(),
-                summary,
-                of.differences(),
-                adjusted,
-                of.holders(),
-                of.months(),
-                of.mills(),
-                of.payback(),
-                of.cash(),
-                of.lives(),
-                of.terms(),
-                of.further(),
-                of.assumptions(),
-                of.cautions(),
-                of.warnings(),
-                of.samples()),
+            Draft.from(of)
+                .with(CompareAnswer::summary, summary)
+                .with(CompareAnswer::adjusted, adjusted)
+                .made(),
             US);
     assertThat(words.clauses())
         .containsExactly(
@@ -165,7 +164,20 @@ class DrawnCropWordsTest {
   @Test
   void whatNeverVariesHasNoAdjustedFigure() {
     AdjustedRow none =
-        new AdjustedRow("base", "season.stalk_line.left_over", "bales", "stalk", 0, 0, 0, 0, 0, 0);
+        Draft.of(AdjustedRow.class)
+            .with(AdjustedRow::option, "base")
+            .with(AdjustedRow::measure, "season.stalk_line.left_over")
+            .with(AdjustedRow::unit, "bales")
+            .with(AdjustedRow::crop, "stalk")
+            .each(
+                0,
+                AdjustedRow::mean,
+                AdjustedRow::error,
+                AdjustedRow::adjusted,
+                AdjustedRow::adjustedError,
+                AdjustedRow::low95,
+                AdjustedRow::high95)
+            .made();
     assertThat(words(1.02, 0.01, 40, leftOver(1850, 20)).rows()).hasSize(1);
     assertThat(words(1.02, 0.01, 40, none).rows()).isEmpty();
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.answer.BottleneckRow;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
 import java.util.ArrayList;
 import java.util.List;
@@ -100,21 +101,24 @@ class RunHeadlineTest {
   private static String earned(double mean, double half) {
     RunAnswer year = SampleAnswer.year();
     SummaryRow margin =
-        new SummaryRow(
-            "base",
-            "money.margin",
-            "USD",
-            mean,
-            mean - half,
-            mean + half,
-            half,
-            mean,
-            mean,
-            mean,
-            mean,
-            mean,
-            40,
-            "student");
+        Draft.of(SummaryRow.class)
+            .with(SummaryRow::option, "base")
+            .with(SummaryRow::measure, "money.margin")
+            .with(SummaryRow::unit, "USD")
+            .each(
+                mean,
+                SummaryRow::mean,
+                SummaryRow::p05,
+                SummaryRow::p50,
+                SummaryRow::p95,
+                SummaryRow::least,
+                SummaryRow::most)
+            .with(SummaryRow::low95, mean - half)
+            .with(SummaryRow::high95, mean + half)
+            .with(SummaryRow::sd, half)
+            .with(SummaryRow::replications, 40)
+            .with(SummaryRow::interval, "student")
+            .made();
     List<SummaryRow> summary = new ArrayList<>(year.summary());
     summary.removeIf(row -> row.measure().equals(margin.measure()));
     summary.add(margin);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.PlanDifference;
 import hurdline.answer.SeasonAnswer;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleSeason;
 import java.util.List;
 import java.util.Locale;
@@ -45,41 +46,24 @@ class SeasonHeadlineTest {
     SeasonAnswer of = SampleSeason.two();
     DifferenceRow r = of.differences().get(1).row();
     DifferenceRow open =
-        new DifferenceRow(
-            r.option(),
-            r.measure(),
-            r.unit(),
-            r.baseMean(),
-            r.optionMean(),
-            4_000,
-            -6_000,
-            14_000,
-            -6_000,
-            14_000,
-            r.interval(),
-            false,
-            247,
-            r.varianceRemoved(),
-            40);
+        Draft.from(r)
+            .with(DifferenceRow::difference, 4_000)
+            .with(DifferenceRow::low95, -6_000)
+            .with(DifferenceRow::high95, 14_000)
+            .with(DifferenceRow::lowJoint, -6_000)
+            .with(DifferenceRow::highJoint, 14_000)
+            .with(DifferenceRow::toldApart, false)
+            .with(DifferenceRow::replicationsNeeded, 247)
+            .with(DifferenceRow::replications, 40)
+            .made();
     SeasonAnswer.Verdict verdict =
         new SeasonAnswer.Verdict(
             "two_shifts", List.of("base"), "two_shifts", "two_shifts", List.of("base"));
     SeasonAnswer answer =
-        new SeasonAnswer(
-            of.header(),
-            of.outline(),
-            of.plans(),
-            of.summary(),
-            of.adjusted(),
-            List.of(new PlanDifference("base", open)),
-            of.months(),
-            of.strips(),
-            of.avoided(),
-            verdict,
-            of.assumptions(),
-            of.cautions(),
-            of.warnings(),
-            of.samples());
+        Draft.from(of)
+            .with(SeasonAnswer::differences, List.of(new PlanDifference("base", open)))
+            .with(SeasonAnswer::verdict, verdict)
+            .made();
     assertThat(said(answer).get(0))
         .isEqualTo(
             "Which plan earns the most is not decided between the plan \"two shifts\" and the season as it stands; about 250"

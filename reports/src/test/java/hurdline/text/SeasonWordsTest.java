@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleSeason;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -76,21 +77,20 @@ class SeasonWordsTest {
 
   private static SummaryRow ended(double day, int years) {
     double none = Double.NaN;
-    return new SummaryRow(
-        "base",
-        "season.stalk_line.ended",
-        "d",
-        day,
-        none,
-        none,
-        none,
-        day,
-        day,
-        day,
-        day,
-        day,
-        years,
-        "");
+    return Draft.of(SummaryRow.class)
+        .with(SummaryRow::option, "base")
+        .with(SummaryRow::measure, "season.stalk_line.ended")
+        .with(SummaryRow::unit, "d")
+        .each(
+            day,
+            SummaryRow::mean,
+            SummaryRow::p05,
+            SummaryRow::p50,
+            SummaryRow::p95,
+            SummaryRow::least,
+            SummaryRow::most)
+        .with(SummaryRow::replications, years)
+        .made();
   }
 
   @Test
@@ -105,23 +105,7 @@ class SeasonWordsTest {
   void aDifferenceThatRestsOnFewPairsSaysSo() {
     SeasonAnswer answer = SampleSeason.two();
     DifferenceRow of = answer.differences().get(1).row();
-    DifferenceRow few =
-        new DifferenceRow(
-            of.option(),
-            of.measure(),
-            of.unit(),
-            of.baseMean(),
-            of.optionMean(),
-            of.difference(),
-            of.low95(),
-            of.high95(),
-            of.lowJoint(),
-            of.highJoint(),
-            of.interval(),
-            of.toldApart(),
-            of.replicationsNeeded(),
-            of.varianceRemoved(),
-            3);
+    DifferenceRow few = Draft.from(of).with(DifferenceRow::replications, 3).made();
     assertThat(PairWords.ofReplications(of, answer.header())).isEmpty();
     assertThat(PairWords.ofReplications(few, answer.header()))
         .isEqualTo(" (from 3 of 40 replications)");

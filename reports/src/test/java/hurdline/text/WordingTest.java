@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.BottleneckRow;
 import hurdline.answer.SummaryRow;
+import hurdline.sample.Draft;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,7 +15,24 @@ class WordingTest {
   private static final Wording METRIC = new Wording(UnitSystem.METRIC, Locale.ROOT);
 
   private static SummaryRow row(String unit, double mean, double low, double high) {
-    return new SummaryRow("base", "m", unit, mean, low, high, 1, 1, 1, 1, 1, 1, 40, "student");
+    return Draft.of(SummaryRow.class)
+        .with(SummaryRow::option, "base")
+        .with(SummaryRow::measure, "m")
+        .with(SummaryRow::unit, unit)
+        .with(SummaryRow::mean, mean)
+        .with(SummaryRow::low95, low)
+        .with(SummaryRow::high95, high)
+        .each(
+            1,
+            SummaryRow::sd,
+            SummaryRow::p05,
+            SummaryRow::p50,
+            SummaryRow::p95,
+            SummaryRow::least,
+            SummaryRow::most)
+        .with(SummaryRow::replications, 40)
+        .with(SummaryRow::interval, "student")
+        .made();
   }
 
   @ParameterizedTest

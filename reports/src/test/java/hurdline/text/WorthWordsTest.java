@@ -3,6 +3,7 @@ package hurdline.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.TornadoRow;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleCompare;
 import java.util.List;
 import java.util.Locale;
@@ -12,7 +13,16 @@ class WorthWordsTest {
   private static final double NONE = Double.NaN;
 
   private static TornadoRow row(String input, double low, double high) {
-    return new TornadoRow("bigger_mill", input, 0.8, 1.2, "x", low, high, 300, NONE, NONE);
+    return Draft.of(TornadoRow.class)
+        .with(TornadoRow::option, "bigger_mill")
+        .with(TornadoRow::input, input)
+        .with(TornadoRow::low, 0.8)
+        .with(TornadoRow::high, 1.2)
+        .with(TornadoRow::unit, "x")
+        .with(TornadoRow::netPresentValueAtLow, low)
+        .with(TornadoRow::netPresentValueAtHigh, high)
+        .with(TornadoRow::netPresentValue, 300)
+        .made();
   }
 
   /**

@@ -8,6 +8,7 @@ import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.ServiceLifeRow;
 import hurdline.chart.kit.Chart;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleCompare;
 import hurdline.text.UnitSystem;
 import hurdline.text.Wording;
@@ -37,17 +38,14 @@ class PaybackChartTest {
     }
     double none = Double.NaN;
     PaybackRow row =
-        new PaybackRow(
-            "bigger_mill",
-            Quantity.SIMPLE_PAYBACK,
-            "yr",
-            none,
-            none,
-            none,
-            1.2,
-            3,
-            none,
-            new PaybackRow.Gaps(5, 1, 0, none, none));
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, "bigger_mill")
+            .with(PaybackRow::quantity, Quantity.SIMPLE_PAYBACK)
+            .with(PaybackRow::unit, "yr")
+            .with(PaybackRow::p05, 1.2)
+            .with(PaybackRow::p50, 3)
+            .with(PaybackRow::gaps, new PaybackRow.Gaps(5, 1, 0, none, none))
+            .made();
     CompareAnswer answer =
         SampleCompare.with(
             List.of(row),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hurdline.answer.TornadoRow;
 import hurdline.chart.kit.Chart;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleCompare;
 import hurdline.text.UnitSystem;
 import hurdline.text.Wording;
@@ -27,8 +28,26 @@ class TornadoChartTest {
     double none = Double.NaN;
     List<TornadoRow> rows =
         List.of(
-            new TornadoRow("bigger_mill", "price", 0.8, 1.2, "x", 253, 347, 300, none, none),
-            new TornadoRow("bigger_mill", "yield", 0.8, 1.2, "x", 360, 406, 300, none, none));
+            Draft.of(TornadoRow.class)
+                .with(TornadoRow::option, "bigger_mill")
+                .with(TornadoRow::input, "price")
+                .with(TornadoRow::low, 0.8)
+                .with(TornadoRow::high, 1.2)
+                .with(TornadoRow::unit, "x")
+                .with(TornadoRow::netPresentValueAtLow, 253)
+                .with(TornadoRow::netPresentValueAtHigh, 347)
+                .with(TornadoRow::netPresentValue, 300)
+                .made(),
+            Draft.of(TornadoRow.class)
+                .with(TornadoRow::option, "bigger_mill")
+                .with(TornadoRow::input, "yield")
+                .with(TornadoRow::low, 0.8)
+                .with(TornadoRow::high, 1.2)
+                .with(TornadoRow::unit, "x")
+                .with(TornadoRow::netPresentValueAtLow, 360)
+                .with(TornadoRow::netPresentValueAtHigh, 406)
+                .with(TornadoRow::netPresentValue, 300)
+                .made());
     Wording wording = new Wording(UnitSystem.METRIC, Locale.ROOT);
     Chart figure = new CompareCharts(SampleCompare.with(rows), wording).tornado().get(0);
     assertThat(figure.table().rows())

@@ -6,6 +6,7 @@ import hurdline.answer.LineFlow;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import hurdline.chart.kit.Chart;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleFlow;
 import hurdline.text.UnitSystem;
@@ -13,11 +14,12 @@ import hurdline.text.Wording;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,16 +29,27 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FlowDiagramTest {
   private static final Wording US = new Wording(UnitSystem.US, Locale.ROOT);
 
+  /** Lines with their drawings, each drawn once. */
+  private static final Map<LineFlow, List<FlowDiagram>> DRAWN = drawn();
+
+  private static Map<LineFlow, List<FlowDiagram>> drawn() {
+    Map<LineFlow, List<FlowDiagram>> drawn = new LinkedHashMap<>();
+    SampleAnswer.year().flows().forEach(flow -> drawn.put(flow, draw(flow)));
+    for (int machines : new int[] {5, 12, 25, 40}) {
+      for (int n = 1; n < 9; n++) {
+        LineFlow flow = SampleFlow.of(machines, n);
+        drawn.put(flow, draw(flow));
+      }
+    }
+    return drawn;
+  }
+
   static Stream<LineFlow> lines() {
-    Stream<LineFlow> made =
-        IntStream.of(5, 12, 25, 40)
-            .boxed()
-            .flatMap(machines -> IntStream.range(1, 9).mapToObj(n -> SampleFlow.of(machines, n)));
-    return Stream.concat(SampleAnswer.year().flows().stream(), made);
+    return DRAWN.keySet().stream();
   }
 
   static Stream<FlowDiagram> parts() {
-    return lines().flatMap(flow -> draw(flow).stream());
+    return DRAWN.values().stream().flatMap(List::stream);
   }
 
   private static List<FlowDiagram> draw(LineFlow flow) {
@@ -47,8 +60,13 @@ class FlowDiagramTest {
     double none = Double.NaN;
     return measure.startsWith("bin.")
         ? Optional.of(
-            new SummaryRow(
-                "base", measure, "t", 3.2, none, none, none, none, none, none, none, none, 1, ""))
+            Draft.of(SummaryRow.class)
+                .with(SummaryRow::option, "base")
+                .with(SummaryRow::measure, measure)
+                .with(SummaryRow::unit, "t")
+                .with(SummaryRow::mean, 3.2)
+                .with(SummaryRow::replications, 1)
+                .made())
         : Optional.empty();
   }
 
@@ -134,7 +152,7 @@ class FlowDiagramTest {
   @ParameterizedTest
   @MethodSource("lines")
   void everyMachineStandsInOnePartAndEveryFlowIsDrawn(LineFlow flow) {
-    List<FlowDiagram> parts = draw(flow);
+    List<FlowDiagram> parts = DRAWN.get(flow);
     List<String> drawn =
         parts.stream()
             .flatMap(part -> part.layout().nodes().stream())
