@@ -2,6 +2,7 @@ package hurdline.command;
 
 import static hurdline.problem.LocatedProblem.Severity.PROBLEM;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import hurdline.answer.Header;
 import hurdline.answer.RunAnswer;
@@ -35,6 +36,8 @@ import sun.misc.Signal;
 
 /** What all verbs do alike, seen at a run; and the verbs that play nothing. */
 class CommandTest extends Calls {
+  private static final int SIGINT = 2;
+
   @Test
   void aRunWritesAllItsFilesAndTellsTheAnswer() throws IOException {
     Path answer = dir.resolve("answer");
@@ -138,8 +141,21 @@ class CommandTest extends Calls {
     assertThat(namesIn(dir)).containsExactly("plant.yaml");
   }
 
+  /** Whoever began this program may have it ignore Ctrl-C, as a shell does in the background. */
+  private static boolean ctrlCIsIgnored() throws IOException {
+    Path status = Path.of("/proc/self/status");
+    if (!Files.isReadable(status)) {
+      return false;
+    }
+    return Files.readAllLines(status).stream()
+        .filter(line -> line.startsWith("SigIgn:"))
+        .map(line -> line.replaceFirst("SigIgn:\\s*", ""))
+        .anyMatch(mask -> (Long.parseUnsignedLong(mask, 16) & 1L << SIGINT - 1) != 0);
+  }
+
   @Test
   void ctrlCKeepsWhatIsDoneAndSaysSo() throws IOException, InterruptedException {
+    assumeFalse(ctrlCIsIgnored(), "what began these tests has them ignore SIGINT");
     PreparedStudy.Simulation<RunAnswer> interrupted =
         (done, stop) -> {
           Signal.raise(new Signal("INT"));

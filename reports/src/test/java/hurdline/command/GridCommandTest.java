@@ -152,11 +152,15 @@ class GridCommandTest {
     Path parts = dir.resolve("parts");
     assertThat(call(with(args, "--threads", "1", "--quiet", "--out", whole.toString()))).isZero();
     assertThat(out + err.toString()).isEmpty();
-    assertThat(call(stoppingAfter(22), with(args, "--out", parts.toString()))).isEqualTo(130);
+    // Two threads may end cells in any order, and at 22 of 40 replications at least one is done.
+    assertThat(call(stoppingAfter(22), with(args, "--threads", "2", "--out", parts.toString())))
+        .isEqualTo(130);
     assertThat(err.toString())
         .contains("of 4 cells are done and kept; the same call with --out " + parts + " goes on");
     Map<String, String> kept = filesIn(parts);
-    assertThat(kept).containsKeys("cells/settings.txt", "cells/cell-1.json").hasSizeBetween(2, 4);
+    assertThat(kept).containsKey("cells/settings.txt").hasSizeBetween(2, 4);
+    assertThat(kept.keySet())
+        .allMatch(file -> file.matches("cells/(settings.txt|cell-[1-4].json)"));
 
     assertThat(call(with(args, "--seed", "2", "--out", parts.toString()))).isEqualTo(2);
     assertThat(err.toString())
