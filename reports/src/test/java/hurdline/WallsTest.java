@@ -47,7 +47,7 @@ class WallsTest {
     room("records")
         .uses("plant plant.yaml.tree problem unit")
         .knows("java.nio.file org.apache.commons.csv");
-    room("compiled").uses("plant random");
+    room("compiled").uses("measure plant random");
     room("flow").uses("compiled flow.rates");
     room("flow.rates");
     room("account").uses("compiled measure");

@@ -1,5 +1,6 @@
 package hurdline.compiled;
 
+import hurdline.measure.Cause;
 import hurdline.plant.Machine;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,29 +31,31 @@ public final class Causes {
 
   Causes(CompiledLines layout) {
     for (int m = 0; m < layout.machines; m++) {
-      names.add(layout.machine[m].name());
+      add(Cause.RATE.of(layout.machine[m].name()));
     }
-    noBales = add("no_bales");
-    cropDone = add("crop_done");
-    noOrder = add("no_order");
-    noCrew = add("no_crew");
-    setOnTable = add("lift");
+    noBales = add(Cause.NO_BALES.of());
+    cropDone = add(Cause.CROP_DONE.of());
+    noOrder = add(Cause.NO_ORDER.of());
+    noCrew = add(Cause.NO_CREW.of());
+    setOnTable = add(Cause.LIFT.of());
     resource = new int[layout.naming.resources.count()];
     for (int r = 0; r < resource.length; r++) {
-      resource[r] = add("resource." + layout.naming.resources.name(r));
+      resource[r] = add(Cause.RESOURCE.of(layout.naming.resources.name(r)));
     }
     change = new int[layout.machines];
     stop = new int[layout.stops.count()];
     for (int m = 0; m < layout.machines; m++) {
       Machine machine = layout.machine[m];
       if (machine instanceof Machine.Packer) {
-        change[m] = add(machine.name() + ".package_change");
+        change[m] = add(Cause.PACKAGE_CHANGE.of(machine.name()));
       } else {
         change[m] =
-            machine instanceof Machine.HammerMill ? add(machine.name() + ".screen_change") : -1;
+            machine instanceof Machine.HammerMill
+                ? add(Cause.SCREEN_CHANGE.of(machine.name()))
+                : -1;
       }
       for (int k : layout.stops.of(m)) {
-        stop[k] = add(machine.name() + "." + layout.stops.stop(k).name());
+        stop[k] = add(Cause.STOP.of(machine.name(), layout.stops.stop(k).name()));
       }
     }
   }

@@ -219,9 +219,7 @@ public final class CompiledLines {
     Bale bale = bale(line);
     double moisture = Math.min(0.99, Math.max(0, bale.moisture().mean()));
     for (int c = 0; c < components; c++) {
-      double share = bale.composition().getOrDefault(naming.components.name(c), 0.0);
-      lot.dry[c] = (1 - moisture) * share;
-      lot.water[c] = moisture * share;
+      lot.set(c, bale.composition().getOrDefault(naming.components.name(c), 0.0), moisture);
     }
     for (LotAttribute attribute : LotAttribute.values()) {
       lot.attribute[attribute.ordinal()] = attribute.of(bale).map(Distribution::mean).orElse(0.0);

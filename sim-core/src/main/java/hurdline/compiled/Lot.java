@@ -22,6 +22,17 @@ public final class Lot {
   }
 
   /**
+   * Says what a kilogram has of a component.
+   *
+   * @param share of the dry matter
+   * @param moisture share of water in the mass as is
+   */
+  public void set(int component, double share, double moisture) {
+    dry[component] = (1 - moisture) * share;
+    water[component] = moisture * share;
+  }
+
+  /**
    * Numbers that a lot takes up in a row: dry matter by component, then water likewise, then what
    * its attributes bring.
    */

@@ -80,10 +80,7 @@ final class YearEnd {
     inFront.removeIf(bale -> !isBrought[bale.crop()]);
     for (int carrier = 0; carrier < hauling.carriers.rows(); carrier++) {
       List<CarriedOverStock.Bale> cargo = new ArrayList<>();
-      int first = hauling.carriers.cargo.first(carrier);
-      for (int bale = first; bale != Bales.none(); bale = bales.next[bale]) {
-        cargo.add(bales.told(bale, Bales.none(), endS));
-      }
+      bales.told(hauling.carriers.cargo.first(carrier), Bales.none(), endS, cargo);
       if (hauling.carriers.weighedIn[carrier]) {
         inPlaces.addAll(cargo);
       } else if (!cargo.isEmpty()) {
@@ -94,9 +91,7 @@ final class YearEnd {
     double[] unbaledKg = new double[haulage.fields()];
     for (int field = 0; field < unbaledKg.length; field++) {
       unbaledKg[field] = hauling.baling.leftKg(field);
-      for (int bale = hauling.fields.first(field); bale != Bales.none(); bale = bales.next[bale]) {
-        atFields.add(bales.told(bale, field, endS));
-      }
+      bales.told(hauling.fields.first(field), field, endS, atFields);
     }
     return new CarriedOverStock(inPlaces, inFront, atGate, atFields, unbaledKg, demandW);
   }

@@ -162,7 +162,7 @@ class LossAndBalanceTest {
     if (run.stacking.unpromised(crop) > 0) {
       int bale = run.lift(crop, nowS);
       if (chance.nextInt(5) == 0) {
-        run.stacking.putBackInFront(bale, run.bales.massKg[bale] * chance.nextDouble(), nowS);
+        run.stacking.putBackInFront(bale, run.bales.massKg(bale) * chance.nextDouble(), nowS);
       } else {
         run.stacking.free(bale);
       }

@@ -54,7 +54,7 @@ class PickingTest {
             11 * YardRun.H,
             nowS -> {
               for (int k = 0; k < 7; k++) {
-                moistures.add(run.bales.moisture[run.lift(STALK, nowS)]);
+                moistures.add(run.bales.told(run.lift(STALK, nowS), 0, nowS).moisture());
               }
             })
         .run();
@@ -77,8 +77,8 @@ class PickingTest {
             nowS -> {
               for (int k = 0; k < 5; k++) {
                 int bale = run.stacking.pick(STALK);
-                places.add(run.bales.place[bale]);
-                turns.add(run.bales.turn[bale]);
+                places.add(run.bales.place(bale));
+                turns.add(run.bales.turn(bale));
                 run.stacking.leave(bale, nowS);
               }
             })
@@ -115,7 +115,7 @@ class PickingTest {
             nowS -> {
               int begun = run.lift(STALK, nowS);
               int waiting = run.lift(STALK, nowS);
-              run.stacking.putBackInFront(waiting, run.bales.massKg[waiting], nowS);
+              run.stacking.putBackInFront(waiting, run.bales.massKg(waiting), nowS);
               run.stacking.putBackInFront(begun, 120, nowS);
               assertThat(run.stacking.inYard(STALK)).isEqualTo(7);
               assertThat(run.lift(STALK, nowS)).isEqualTo(begun);
@@ -163,7 +163,7 @@ class PickingTest {
             11 * YardRun.H,
             nowS -> {
               while (run.stacking.unpromised(STALK) > 0) {
-                arrivals.add(run.bales.weighedInS[run.lift(STALK, nowS)] / YardRun.H);
+                arrivals.add((0 - run.bales.told(run.lift(STALK, nowS), 0, 0).ageS()) / YardRun.H);
               }
             })
         .run();

@@ -2,6 +2,7 @@ package hurdline.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.simulation.yard.CarriedOverStock;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -47,8 +48,9 @@ class SameChanceTest {
   private static List<String> bales(YardRun run) {
     List<String> all = new ArrayList<>();
     for (int bale = 0; bale < run.bales.rows(); bale++) {
-      if (run.bales.crop[bale] == STALK) {
-        all.add(run.bales.moisture[bale] + " " + run.bales.dryShare[2 * bale]);
+      CarriedOverStock.Bale row = run.bales.told(bale, 0, 0);
+      if (row.crop() == STALK) {
+        all.add(row.moisture() + " " + row.dryShare()[0]);
       }
     }
     return all;

@@ -1,7 +1,6 @@
 package hurdline.simulation.activity;
 
 import hurdline.compiled.CompiledLines;
-import hurdline.compiled.Lot;
 import hurdline.event.EventHeap;
 import hurdline.event.FutureEvents;
 import hurdline.measure.EventKind;
@@ -247,20 +246,12 @@ public final class Feeding {
     int h = layout.feedHead[l];
     present.carrying.upToNow();
     present.network.endLot(h);
-    Lot lot = present.network.lot(h);
-    double moisture = bales.moisture[bale];
-    int at = bale * bales.components;
-    for (int c = 0; c < lot.dry.length; c++) {
-      double share = bales.dryShare[at + component[c]];
-      lot.dry[c] = (1 - moisture) * share;
-      lot.water[c] = moisture * share;
-    }
-    bales.attributes(bale, lot.attribute);
-    present.network.newLot(h, bales.massKg[bale]);
+    bales.lot(bale, component, present.network.lot(h));
+    present.network.newLot(h, bales.massKg(bale));
     present.network.asked.lacks(h, NONE);
     present.flowsChanged = true;
     present.causesChanged = true;
-    if (!(bales.massKg[bale] > 0)) {
+    if (!(bales.massKg(bale) > 0)) {
       baleUsedUp(l);
     }
     return true;
@@ -354,7 +345,7 @@ public final class Feeding {
     int h = layout.feedHead[l];
     for (int i = tables.count(l) - 1; i >= 0; i--) {
       int bale = tables.bale(l, i);
-      stacking.putBackInFront(bale, bales.massKg[bale], present.nowS);
+      stacking.putBackInFront(bale, bales.massKg(bale), present.nowS);
     }
     tables.clear(l);
     if (feeding[l] != NONE) {
@@ -377,20 +368,13 @@ public final class Feeding {
     double all = 0;
     for (int i = 0; i < tables.count(l); i++) {
       int bale = tables.bale(l, i);
-      all += add(bale, bales.massKg[bale], componentKg);
+      all += bales.add(bale, bales.massKg(bale), component, componentKg);
     }
     if (feeding[l] != NONE) {
-      all += add(feeding[l], present.network.restKg[layout.feedHead[l]], componentKg);
+      all +=
+          bales.add(feeding[l], present.network.restKg[layout.feedHead[l]], component, componentKg);
     }
     return all;
-  }
-
-  private double add(int bale, double kg, double[] componentKg) {
-    double dry = kg * (1 - bales.moisture[bale]);
-    for (int c = 0; c < componentKg.length; c++) {
-      componentKg[c] += dry * bales.dryShare[bale * bales.components + component[c]];
-    }
-    return kg;
   }
 
   public void finish() {

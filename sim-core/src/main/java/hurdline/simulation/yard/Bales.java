@@ -1,7 +1,9 @@
 package hurdline.simulation.yard;
 
+import hurdline.compiled.Lot;
 import hurdline.plant.LotAttribute;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * All bales that exist at present, as columns of one table; a used-up bale's row is handed out
@@ -14,19 +16,19 @@ public final class Bales {
   private static final int NONE = -1;
   private static final int ATTRIBUTES = LotAttribute.count();
 
-  public final int components;
-  public int[] crop; // NONE for a free row
-  public int[] place; // NONE where it lies in no place of the yard
-  public int[] next;
-  public int[] turn; // in which it came to its place
-  public double[] massKg;
-  public double[] moisture;
+  final int components;
+  int[] crop; // NONE for a free row
+  int[] place; // NONE where it lies in no place of the yard
+  int[] next;
+  int[] turn; // in which it came to its place
+  double[] massKg;
+  double[] moisture;
   double[] attribute; // [bale * attributes + attribute], 0 where the crop has none
-  public double[] weighedInS;
+  double[] weighedInS;
   double[] knownAtS;
   double[] pickKey; // the lower is picked first
   double[] pickTie;
-  public double[] dryShare; // [bale * components + component]
+  double[] dryShare; // [bale * components + component]
   private int rows;
   private int free = NONE;
 
@@ -80,8 +82,50 @@ public final class Bales {
     free = bale;
   }
 
+  /** As of the instant when it was last known. */
+  public double massKg(int bale) {
+    return massKg[bale];
+  }
+
+  /** Where it lies in the yard; none where it lies in no place. */
+  public int place(int bale) {
+    return place[bale];
+  }
+
+  /** In which it came to its place. */
+  public int turn(int bale) {
+    return turn[bale];
+  }
+
+  /**
+   * Writes what a kilogram of a bale is.
+   *
+   * @param component of this table, by the lot's numbering
+   */
+  public void lot(int bale, int[] component, Lot lot) {
+    int at = bale * components;
+    for (int c = 0; c < lot.dry.length; c++) {
+      lot.set(c, dryShare[at + component[c]], moisture[bale]);
+    }
+    attributes(bale, lot.attribute);
+  }
+
+  /**
+   * Adds the dry matter of a mass of a bale, by component.
+   *
+   * @param component of this table, by the numbering of what is added to
+   * @return the mass
+   */
+  public double add(int bale, double kg, int[] component, double[] componentKg) {
+    double dry = kg * (1 - moisture[bale]);
+    for (int c = 0; c < componentKg.length; c++) {
+      componentKg[c] += dry * dryShare[bale * components + component[c]];
+    }
+    return kg;
+  }
+
   /** Writes a bale's attributes. */
-  public void attributes(int bale, double[] to) {
+  private void attributes(int bale, double[] to) {
     System.arraycopy(attribute, bale * ATTRIBUTES, to, 0, ATTRIBUTES);
   }
 
@@ -100,6 +144,13 @@ public final class Bales {
     knownAtS[bale] = -left.knownS();
     System.arraycopy(left.dryShare(), 0, dryShare, bale * components, components);
     return bale;
+  }
+
+  /** The bales of a list for another year. */
+  public void told(int first, int at, double endS, List<CarriedOverStock.Bale> to) {
+    for (int bale = first; bale != NONE; bale = next[bale]) {
+      to.add(told(bale, at, endS));
+    }
   }
 
   /** The bale for another year; its mass must be that of the end. */

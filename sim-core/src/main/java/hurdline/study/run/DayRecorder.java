@@ -9,9 +9,12 @@ import hurdline.study.replicate.TraceWindow;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Keeps what a picture of a span needs, from before the span on, since that is where it begins. */
 final class DayRecorder {
@@ -35,7 +38,8 @@ final class DayRecorder {
   private final List<List<Day.Bar>> bars = new ArrayList<>();
   private final int[] state;
   private final double[] sinceH;
-  private final List<Set<String>> stops = new ArrayList<>();
+  private final Map<String, Integer> stopNumber = new HashMap<>(); // by the word of its cause
+  private final boolean[] stopped; // [stop]
   private final String[] stopThen;
 
   /**
@@ -66,10 +70,13 @@ final class DayRecorder {
     state = new int[layout.machines];
     sinceH = new double[layout.machines];
     stopThen = new String[layout.machines];
+    stopped = new boolean[layout.stops.count()];
+    for (int k = 0; k < stopped.length; k++) {
+      stopNumber.put(layout.causes.name(layout.causes.stop[k]), k);
+    }
     Arrays.fill(state, -1);
     for (int m = 0; m < layout.machines; m++) {
       bars.add(new ArrayList<>());
-      stops.add(new TreeSet<>());
     }
   }
 
@@ -85,8 +92,8 @@ final class DayRecorder {
 
   void note(String where, EventKind what) {
     switch (what) {
-      case STOPS -> stopsOf(where).add(stop(where));
-      case IS_UP_AGAIN -> stopsOf(where).remove(stop(where));
+      case STOPS -> stopped[stopNumber.get(where)] = true;
+      case IS_UP_AGAIN -> stopped[stopNumber.get(where)] = false;
       case AT_THE_GATE -> waits(where, 1);
       case UNLOADED, TURNED_AWAY -> waits(where, -1);
       default -> {
@@ -95,12 +102,12 @@ final class DayRecorder {
     }
   }
 
-  private Set<String> stopsOf(String where) {
-    return stops.get(layout.naming.machines.index(where.substring(0, where.indexOf('.'))));
-  }
-
-  private static String stop(String where) {
-    return where.substring(where.indexOf('.') + 1);
+  /** Names of the stops that a machine is in. */
+  private String stopsOf(int m) {
+    return Arrays.stream(layout.stops.of(m))
+        .filter(k -> stopped[k])
+        .mapToObj(k -> layout.stops.stop(k).name())
+        .collect(Collectors.joining("+"));
   }
 
   private void waits(String crop, int more) {
@@ -128,7 +135,7 @@ final class DayRecorder {
       gate[c].is(hour, waiting[c]);
     }
     for (int m = 0; m < state.length; m++) {
-      String stop = now[m] == State.DOWN.ordinal() ? String.join("+", stops.get(m)) : "";
+      String stop = now[m] == State.DOWN.ordinal() ? stopsOf(m) : "";
       if (now[m] != state[m] || !stop.equals(stopThen[m])) {
         endBar(m, hour);
         state[m] = now[m];
