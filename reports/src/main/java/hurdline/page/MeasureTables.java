@@ -70,6 +70,27 @@ final class MeasureTables {
     return grid(head, measures);
   }
 
+  boolean hasCleanliness() {
+    return has(Measure.PRODUCT_SHARE_MEAN);
+  }
+
+  /** What is left in packages that are paid by it. */
+  Chart.Grid cleanliness() {
+    String currency = answer.header().currency();
+    return grid(
+        List.of(
+            "product, and what is left in it",
+            "mean share %",
+            "standard deviation %",
+            "share of its price %",
+            "a percentage point more costs " + currency),
+        List.of(
+            Measure.PRODUCT_SHARE_MEAN,
+            Measure.PRODUCT_SHARE_SD,
+            Measure.PRODUCT_PRICE_FACTOR,
+            Measure.PRODUCT_POINT_COST));
+  }
+
   boolean hasLineMoney() {
     return has(Measure.MONEY_LINE_MARGIN);
   }

@@ -9,6 +9,7 @@ import hurdline.measure.Cause;
 import hurdline.measure.State;
 import hurdline.problem.LocatedProblem;
 import hurdline.text.CapacityWords;
+import hurdline.text.CleanlinessWords;
 import hurdline.text.DrawnCropWords;
 import hurdline.text.MainTable;
 import hurdline.text.OrderWords;
@@ -195,6 +196,12 @@ final class RunSections {
   private void writeMoney(Html html, List<Chart> money) {
     html.figures(money);
     html.table("products", tables.products());
+    if (tables.hasCleanliness()) {
+      html.table("cleanliness", tables.cleanliness());
+      new CleanlinessWords(answer.summary(), wording.titles(), wording)
+          .sentences()
+          .forEach(sentence -> html.paragraph(sentence + "."));
+    }
     if (tables.hasLineMoney()) {
       html.table("margin by line", tables.lineMoney());
       html.paragraph("A line's margin is before electricity and overhead, which serve all lines.");

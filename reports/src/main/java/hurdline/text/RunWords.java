@@ -47,6 +47,9 @@ public final class RunWords {
     new OrderWords(answer.capacity(), wording)
         .warnings()
         .forEach(warning -> lines.add("warning     " + warning));
+    new CleanlinessWords(answer.summary(), wording.titles(), wording)
+        .sentences()
+        .forEach(sentence -> lines.add("cleanliness " + sentence + "."));
     DrawnCropWords.of(answer, wording)
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));

@@ -1,5 +1,6 @@
 package hurdline.audit;
 
+import hurdline.measure.MarginMeasures;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
 import java.util.List;
@@ -143,9 +144,16 @@ final class MoneyCheck implements Check {
         near(
             REVENUE,
             product,
-            sold * plant.amount(path + ".price"),
+            sold * plant.amount(path + ".price") * priceFactor(product),
             at(Measure.PRODUCT_REVENUE, product));
       }
+    }
+
+    /** By what is left in its packages; 1 where they are all paid alike. */
+    private double priceFactor(String product) {
+      return samples.names(Measure.PRODUCT_PRICE_FACTOR).contains(product)
+          ? at(Measure.PRODUCT_PRICE_FACTOR, product)
+          : 1;
     }
 
     private void stops() {
@@ -239,10 +247,10 @@ final class MoneyCheck implements Check {
 
     private void margin() {
       double margin = 0;
-      for (Measure in : Measure.OF_MARGIN_IN) {
+      for (Measure in : MarginMeasures.in()) {
         margin += at(in);
       }
-      for (Measure out : Measure.OF_MARGIN_OUT) {
+      for (Measure out : MarginMeasures.out()) {
         margin -= samples.has(out.of()) ? at(out) : 0;
       }
       near(MARGIN, "", margin, at(Measure.MONEY_MARGIN));

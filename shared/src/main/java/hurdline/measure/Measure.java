@@ -174,6 +174,22 @@ public enum Measure {
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
   PRODUCT_FREIGHT(
       "product.<product>.freight", MONEY, "Paid to bring what was sold of it to its buyers."),
+  PRODUCT_SHARE_MEAN(
+      "product.<product>.share.<component>.mean",
+      SHARE,
+      "Mean over full packages of the component's share of their dry matter."),
+  PRODUCT_SHARE_SD(
+      "product.<product>.share.<component>.sd",
+      SHARE,
+      "Standard deviation of that share from package to package; no value for fewer than two."),
+  PRODUCT_PRICE_FACTOR(
+      "product.<product>.price_factor",
+      SHARE,
+      "What the product earned over what it would at one price for every package."),
+  PRODUCT_POINT_COST(
+      "product.<product>.point_cost",
+      MONEY,
+      "What the product would earn less if each package held one percentage point more of the component."),
   PRODUCT_LATE_DAYS(
       "product.<product>.late_days", DAY, "Days that its orders were late, in total."),
   RESOURCE_BUSY(
@@ -334,22 +350,6 @@ public enum Measure {
       SHARE,
       "The largest gap in the mass balance over what was taken in; rounding only.");
 
-  /** What makes up the margin: what comes in, and what goes out. */
-  public static final List<Measure> OF_MARGIN_IN = List.of(MONEY_REVENUE, MONEY_STOCK_CHANGE);
-
-  public static final List<Measure> OF_MARGIN_OUT =
-      List.of(
-          MONEY_CROP_COST,
-          MONEY_WAGES,
-          MONEY_ELECTRICITY,
-          MONEY_PACKAGES,
-          MONEY_STOPS,
-          MONEY_LATE_PENALTIES,
-          MONEY_FREIGHT,
-          MONEY_OVERHEAD);
-
-  private static final String DRY = "_dry";
-
   private final String pattern;
   private final Unit unit;
   private final boolean mass;
@@ -381,20 +381,11 @@ public enum Measure {
 
   /** The measure that a full name belongs to. */
   public static Optional<Match> find(String name) {
-    boolean dry = name.endsWith(DRY);
-    for (Measure measure : values()) {
-      Optional<List<String>> names = Names.takeApart(measure.matcher, name);
-      if (names.isPresent()) {
-        return Optional.of(new Match(measure, names.get(), false));
-      }
-      if (dry && measure.mass) {
-        names = Names.takeApart(measure.matcher, name.substring(0, name.length() - DRY.length()));
-        if (names.isPresent()) {
-          return Optional.of(new Match(measure, names.get(), true));
-        }
-      }
-    }
-    return Optional.empty();
+    return Names.find(name);
+  }
+
+  Optional<List<String>> takeApart(String name) {
+    return Names.takeApart(matcher, name);
   }
 
   /** The pattern, {@code machine.<machine>.mass_in}. */
@@ -412,7 +403,7 @@ public enum Measure {
     if (!mass) {
       throw new IllegalStateException(pattern + " is no measure of mass and has no dry twin");
     }
-    return of(names) + DRY;
+    return of(names) + Names.dry();
   }
 
   public Unit unit() {

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 final class Names {
   private static final Pattern PLACEHOLDER = Pattern.compile("<[a-z]+>");
   private static final String PLAIN_NAME = "([A-Za-z0-9_-]+)";
+  private static final String DRY = "_dry";
   private static final String CAUSE = "([A-Za-z0-9_-]+(?:\\.[A-Za-z0-9_-]+)?)";
 
   private Names() {}
@@ -42,6 +43,29 @@ final class Names {
       from = places.end();
     }
     return Pattern.compile(regex.append(Pattern.quote(pattern.substring(from))).toString());
+  }
+
+  /** What follows the name of a measure in that of its dry twin. */
+  static String dry() {
+    return DRY;
+  }
+
+  /** The measure that a full name belongs to. */
+  static Optional<Measure.Match> find(String name) {
+    boolean dry = name.endsWith(DRY);
+    for (Measure measure : Measure.values()) {
+      Optional<List<String>> names = measure.takeApart(name);
+      if (names.isPresent()) {
+        return Optional.of(new Measure.Match(measure, names.get(), false));
+      }
+      if (dry && measure.isMass()) {
+        names = measure.takeApart(name.substring(0, name.length() - DRY.length()));
+        if (names.isPresent()) {
+          return Optional.of(new Measure.Match(measure, names.get(), true));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   static Optional<List<String>> takeApart(Pattern matcher, String name) {

@@ -14,15 +14,28 @@ public final class Selling {
   private final double[]
       atMost; // [product] water over mass; infinite where all moistures sell alike
 
+  private final Grading[] grading; // [product] null where all packages are paid alike
+
   Selling(Plant plant, Indexes naming) {
     SellingBasis found = new SellingBasis(plant);
     basis = new Basis[naming.products.count()];
     atMost = new double[naming.products.count()];
+    grading = new Grading[naming.products.count()];
     for (Product product : plant.products()) {
       int p = naming.products.index(product.name());
       basis[p] = found.of(product);
       atMost[p] = product.moisture().atMost().orElse(Double.POSITIVE_INFINITY);
+      grading[p] =
+          product
+              .cleanliness()
+              .map(of -> new Grading(of, naming.components.index(of.component())))
+              .orElse(null);
     }
+  }
+
+  /** By what is in a package a product's price changes; null where all are paid alike. */
+  public Grading grading(int product) {
+    return grading[product];
   }
 
   /** Mass at the product's moisture basis. */

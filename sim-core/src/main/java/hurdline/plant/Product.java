@@ -1,6 +1,7 @@
 package hurdline.plant;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +13,7 @@ import java.util.OptionalDouble;
  * @param packaging name of the package it is sold in
  * @param sellsOrdersOnly whether only ordered mass earns
  * @param freight absent where buyers fetch it
+ * @param cleanliness what each package's price goes by; absent where all are paid alike
  */
 public record Product(
     String name,
@@ -20,7 +22,8 @@ public record Product(
     List<Order> orders,
     boolean sellsOrdersOnly,
     Moisture moisture,
-    Optional<Freight> freight) {
+    Optional<Freight> freight,
+    Optional<Cleanliness> cleanliness) {
   public Product {
     orders = List.copyOf(orders);
     Check.finite("pricePerKg", pricePerKg);
@@ -29,7 +32,19 @@ public record Product(
   /** The same product without a price and with its haul at no cost. */
   public Product withoutPrices() {
     return new Product(
-        name, 0, packaging, orders, sellsOrdersOnly, moisture, freight.map(Freight::withoutPrice));
+        name,
+        0,
+        packaging,
+        orders,
+        sellsOrdersOnly,
+        moisture,
+        freight.map(Freight::withoutPrice),
+        cleanliness);
+  }
+
+  /** Its orders in the order in which they are met. */
+  public List<Order> ordersByDue() {
+    return orders.stream().sorted(Comparator.comparing(Order::due)).toList();
   }
 
   /** Whether any of it has a price. */

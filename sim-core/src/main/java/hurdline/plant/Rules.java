@@ -28,6 +28,7 @@ public final class Rules {
     ResourceRules.check(plant, names, found);
     YardRules.check(plant, names, found);
     MoneyRules.check(plant, names, found);
+    CleanlinessRules.check(plant, names, found);
     return found.all();
   }
 }

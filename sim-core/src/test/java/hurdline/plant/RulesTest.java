@@ -90,6 +90,7 @@ class RulesTest {
                     List.of(),
                     false,
                     Product.Moisture.notSaid(),
+                    Optional.empty(),
                     Optional.empty())),
             List.of(),
             List.of(new Line("line", "stalk", "feeder", List.of(), List.of(steps))),

@@ -84,7 +84,13 @@ class SellingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"exact/too_wet.yaml", "exact/sold_at_basis.yaml", "sweetgum-bend.yaml"})
+  @ValueSource(
+      strings = {
+        "exact/too_wet.yaml",
+        "exact/sold_at_basis.yaml",
+        "exact/clean_orders.yaml",
+        "sweetgum-bend.yaml"
+      })
   void monthsAndLinesEarnWhatTheYearDoes(String name) {
     Plant plant = variants(name).with();
     Outcome year = year(plant);

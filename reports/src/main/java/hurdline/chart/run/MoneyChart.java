@@ -9,6 +9,7 @@ import hurdline.chart.kit.Hatch;
 import hurdline.chart.kit.IntervalBars;
 import hurdline.chart.kit.IntervalData;
 import hurdline.chart.kit.Palette;
+import hurdline.measure.MarginMeasures;
 import hurdline.measure.Measure;
 import hurdline.text.Wording;
 import java.awt.Paint;
@@ -54,8 +55,8 @@ final class MoneyChart {
 
   private List<Bar> bars() {
     List<Bar> bars = new ArrayList<>();
-    Measure.OF_MARGIN_IN.forEach(measure -> add(bars, measure, 1));
-    Measure.OF_MARGIN_OUT.forEach(measure -> add(bars, measure, -1));
+    MarginMeasures.in().forEach(measure -> add(bars, measure, 1));
+    MarginMeasures.out().forEach(measure -> add(bars, measure, -1));
     add(bars, Measure.MONEY_MARGIN, 1);
     return bars;
   }

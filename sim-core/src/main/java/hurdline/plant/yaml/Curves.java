@@ -28,6 +28,11 @@ final class Curves {
     return curves;
   }
 
+  /** A factor on a price by a share, which may fall to 0. */
+  static Curve onPrice(NodeReader at) {
+    return new Curves(Dimension.SHARE, false).read(at);
+  }
+
   /** A factor on a rate or an energy; at 0 nothing would ever move. */
   static Curve onRate(NodeReader at, Dimension property) {
     return new Curves(property, true).read(at);

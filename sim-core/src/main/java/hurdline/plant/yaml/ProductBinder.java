@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Basis;
+import hurdline.plant.Cleanliness;
 import hurdline.plant.Freight;
 import hurdline.plant.Packaging;
 import hurdline.plant.Product;
@@ -29,7 +30,8 @@ final class ProductBinder {
         f.at("orders").list("orders", ProductBinder::order),
         Words.choice(f.at("sells"), SELLS, false),
         moisture(f.at("moisture")),
-        freight(f.at("freight")));
+        freight(f.at("freight")),
+        cleanliness(f.at("cleanliness")));
   }
 
   private static Optional<Freight> freight(NodeReader at) {
@@ -45,6 +47,24 @@ final class ProductBinder {
         new Freight.PerLoad(
             Quantities.of(f.at("load"), Dimension.MASS, Range.ABOVE_0, 1),
             Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0)));
+  }
+
+  private static Optional<Cleanliness> cleanliness(NodeReader at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(MapKeys.CLEANLINESS);
+    boolean inSteps = f.has("steps");
+    if (at.isMap() && inSteps == f.has("line")) {
+      at.wrong(
+          inSteps ? "both \"line\" and \"steps\"" : "neither \"line\" nor \"steps\"",
+          "one of them, such as \"line: [[2 %, 1.05], [10 %, 0.8]]\"");
+    }
+    return Optional.of(
+        new Cleanliness(
+            Words.name(f.at("component"), "a component"),
+            inSteps,
+            Curves.onPrice(f.at(inSteps ? "steps" : "line"))));
   }
 
   private static Moisture moisture(NodeReader at) {

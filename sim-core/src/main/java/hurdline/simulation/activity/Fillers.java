@@ -155,6 +155,7 @@ final class Fillers {
     int p = made[m][0];
     boolean easy =
         packaging[p] != null
+            && layout.selling.grading(p) == null
             && resource[p] == present.resources.endless()
             && packaging[p].changeS() instanceof Constant;
     if (!easy) {

@@ -54,6 +54,9 @@ public final class Filling {
   private final double[] lastFullS; // by easy machine
   private final int[] paid; // [line * products + product] packages
 
+  /** What is in the packages of products that are paid by it. */
+  public final PackageGrades grades;
+
   /** [machine * products + product] full packages. */
   public final int[] full;
 
@@ -65,6 +68,7 @@ public final class Filling {
     this.standing = standing;
     layout = present.layout;
     fillers = new Fillers(present);
+    grades = new PackageGrades(present, fillers);
     products = layout.naming.products.count();
     packers = fillers.packers;
     packageKg = fillers.packageKg;
@@ -90,6 +94,7 @@ public final class Filling {
 
   public void reset() {
     Arrays.fill(phase, READY);
+    grades.reset();
     Arrays.fill(filledKg, 0);
     Arrays.fill(inflowKgPerS, 0);
     Arrays.fill(full, 0);
@@ -137,6 +142,7 @@ public final class Filling {
         countUp(m);
         carry(m);
         setInflows(m);
+        grades.flows(m);
         present.pending.set(present.slots.full[m], fullS(m));
       }
     }
@@ -190,6 +196,7 @@ public final class Filling {
   }
 
   private void count(int m, int product) {
+    grades.full(m, product);
     full[m * products + product]++;
     paid[present.counters.line[m] * products + product]++;
   }

@@ -7,7 +7,6 @@ import hurdline.event.FutureEvents;
 import hurdline.measure.EventKind;
 import hurdline.plant.Product;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -48,8 +47,7 @@ public final class Orders {
     metS = new double[products][];
     for (Product product : layout.plant.products()) {
       int p = layout.naming.products.index(product.name());
-      List<Product.Order> byDue =
-          product.orders().stream().sorted(Comparator.comparing(Product.Order::due)).toList();
+      List<Product.Order> byDue = product.ordersByDue();
       order[p] = byDue.toArray(Product.Order[]::new);
       dueS[p] = byDue.stream().mapToDouble(o -> (roster.day(o.due()) + 1) * DAY_S).toArray();
       metAtKg[p] = new double[order[p].length];

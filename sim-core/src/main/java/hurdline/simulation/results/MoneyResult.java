@@ -119,12 +119,11 @@ final class MoneyResult {
         .orElse(null);
   }
 
-  /** What all products earn of which so much is fit to sell and so much too wet, by product. */
-  double revenue(double[] fitKg, double[] tooWetKg) {
+  /** What all products have earned up to now. */
+  double revenue() {
     double sum = 0;
     for (Product product : layout.plant.products()) {
-      int p = layout.naming.products.index(product.name());
-      sum += orders.revenue(product, fitKg[p]) + Orders.docked(product, tooWetKg[p]);
+      sum += revenue(product);
     }
     return sum;
   }
@@ -182,6 +181,12 @@ final class MoneyResult {
 
   /** What a product earned up to now. */
   double revenue(Product product) {
+    int p = layout.naming.products.index(product.name());
+    return filling.grades.has(p) ? filling.grades.revenue(p) : atOnePrice(product);
+  }
+
+  /** What a product would earn if all its packages were paid alike. */
+  double atOnePrice(Product product) {
     int p = layout.naming.products.index(product.name());
     return orders.revenue(product, material.fitKg(p))
         + Orders.docked(product, material.tooWetKg(p));
@@ -264,8 +269,13 @@ final class MoneyResult {
    */
   private void ofProduct(Product product) {
     int p = layout.naming.products.index(product.name());
-    share(orders.revenue(product, material.fitKg(p)), material.fitKg, p);
-    share(Orders.docked(product, material.tooWetKg(p)), material.tooWetKg, p);
+    if (filling.grades.has(p)) {
+      share(filling.grades.fitRevenue(p), filling.grades.fitKgOfLines(p), 1, 0);
+      share(filling.grades.docked(p), filling.grades.tooWetKgOfLines(p), 1, 0);
+    } else {
+      share(orders.revenue(product, material.fitKg(p)), material.fitKg, products, p);
+      share(Orders.docked(product, material.tooWetKg(p)), material.tooWetKg, products, p);
+    }
     double made = material.productKg(p);
     double charged = orders.lateCost(p, present.nowS);
     double hauled = freight.of(product);
@@ -280,16 +290,14 @@ final class MoneyResult {
     }
   }
 
-  /**
-   * Shares what a product earned among the lines by masses of theirs, [line * products + product].
-   */
-  private void share(double earned, double[] kg, int product) {
+  /** Shares what a product earned among the lines by masses of theirs, [line * each + at]. */
+  private void share(double earned, double[] kg, int each, int at) {
     double all = 0;
     for (int l = 0; l < layout.lines; l++) {
-      all += kg[l * products + product];
+      all += kg[l * each + at];
     }
     for (int l = 0; l < layout.lines && all > 0; l++) {
-      revenue[l] += earned * kg[l * products + product] / all;
+      revenue[l] += earned * kg[l * each + at] / all;
     }
   }
 

@@ -16,6 +16,7 @@ import hurdline.simulation.activity.Filling;
 import hurdline.simulation.activity.LotPosting;
 import hurdline.simulation.activity.Milling;
 import hurdline.simulation.activity.Orders;
+import hurdline.simulation.activity.PackageGrades;
 import hurdline.simulation.activity.ReplicationState;
 import hurdline.simulation.activity.Rostering;
 import hurdline.simulation.activity.StateRecorder;
@@ -273,12 +274,33 @@ public final class OutcomeBuilder {
       if (layout.plant.money().isPresent()) {
         tally.put(Measure.PRODUCT_REVENUE, money.revenue(product), product.name());
       }
+      grades(product, p);
       if (!product.orders().isEmpty()) {
         tally.put(Measure.PRODUCT_LATE_DAYS, orders.lateDays(p, present.nowS), product.name());
       }
     }
     if (layout.plant.money().isPresent()) {
       money.freight().put(tally);
+    }
+  }
+
+  /** What is left in a product's packages, and what that does to its price. */
+  private void grades(Product product, int p) {
+    PackageGrades grades = filling.grades;
+    if (!grades.has(p)) {
+      return;
+    }
+    String name = product.name();
+    String component = product.cleanliness().orElseThrow().component();
+    tally.put(Measure.PRODUCT_SHARE_MEAN, grades.meanShare(p), name, component);
+    tally.put(Measure.PRODUCT_SHARE_SD, grades.shareDeviation(p), name, component);
+    double alike = money.atOnePrice(product);
+    tally.put(
+        Measure.PRODUCT_PRICE_FACTOR,
+        alike != 0 ? money.revenue(product) / alike : Double.NaN,
+        name);
+    if (layout.plant.money().isPresent()) {
+      tally.put(Measure.PRODUCT_POINT_COST, grades.pointCost(p), name);
     }
   }
 

@@ -32,8 +32,7 @@ final class PeriodTotals {
   private final PeriodMeasures monthMeasures = new PeriodMeasures(); // what each month brought
   private final double[][] weekTotals;
   private final double[] monthEnergyJ;
-  private final double[][] monthFitKg;
-  private final double[][] monthTooWetKg;
+  private final double[] monthRevenue; // from the first day on
   private final MonthScreens screens;
   private int week;
   private int month;
@@ -47,7 +46,6 @@ final class PeriodTotals {
     layout = present.layout;
     weeks = present.roster.weeks();
     months = present.roster.months();
-    int products = layout.naming.products.count();
     holds = new boolean[layout.lines][layout.causes.count()];
     for (int l = 0; l < layout.lines; l++) {
       lineCauses(l);
@@ -59,8 +57,7 @@ final class PeriodTotals {
     weekMeasures();
     weekTotals = new double[weeks.count()][weekMeasures.count()];
     monthEnergyJ = new double[months.count()];
-    monthFitKg = new double[months.count()][products];
-    monthTooWetKg = new double[months.count()][products];
+    monthRevenue = new double[months.count()];
     screens = new MonthScreens(layout, months.count());
     monthMeasures();
   }
@@ -187,15 +184,11 @@ final class PeriodTotals {
     if (layout.plant.money().isPresent()) {
       monthMeasures.add(month -> money.wagesByMonth()[month], Measure.MONEY_WAGES);
       monthMeasures.add(
-          month -> earned(month) - (month > 0 ? earned(month - 1) : 0), Measure.MONEY_REVENUE);
+          month -> monthRevenue[month] - (month > 0 ? monthRevenue[month - 1] : 0),
+          Measure.MONEY_REVENUE);
       monthMeasures.add(money::demand, Measure.MONEY_DEMAND);
     }
     screens.addTo(monthMeasures);
-  }
-
-  /** Revenue from the first day to a month's end. */
-  private double earned(int month) {
-    return money.revenue(monthFitKg[month], monthTooWetKg[month]);
   }
 
   void reset() {
@@ -223,10 +216,7 @@ final class PeriodTotals {
     if (month < months.count() && nowS == months.toS(month)) {
       watching.power.periodEnds(nowS);
       monthEnergyJ[month] = watching.power.totalJ();
-      for (int p = 0; p < monthFitKg[month].length; p++) {
-        monthFitKg[month][p] = material.fitKg(p);
-        monthTooWetKg[month][p] = material.tooWetKg(p);
-      }
+      monthRevenue[month] = money.revenue();
       screens.book(month, booking);
       month++;
     }

@@ -1,5 +1,6 @@
 package hurdline.study.option;
 
+import hurdline.measure.MarginMeasures;
 import hurdline.measure.Measure;
 import hurdline.plant.Freight;
 import hurdline.plant.Line;
@@ -26,7 +27,7 @@ import java.util.stream.Stream;
  */
 final class Repricing {
   private static final List<Measure> OF_MARGIN =
-      Stream.of(Measure.OF_MARGIN_IN, Measure.OF_MARGIN_OUT).flatMap(List::stream).toList();
+      Stream.of(MarginMeasures.in(), MarginMeasures.out()).flatMap(List::stream).toList();
 
   private final Plant before;
   private final Plant after;

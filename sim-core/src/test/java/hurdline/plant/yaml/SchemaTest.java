@@ -46,6 +46,14 @@ class SchemaTest {
       Map.ofEntries(
           Map.entry("calendar", Map.of(7, "compares with the calendar's own dates")),
           Map.entry(
+              "cleanliness",
+              Map.of(
+                  24, "names a component",
+                  31, "the package stands beside it",
+                  35, "compares with the product's price",
+                  43, "compares the shares of two pairs",
+                  51, "what is piled is said elsewhere")),
+          Map.entry(
               "flow",
               Map.of(
                   58, "the kind of the machine that feeds is said elsewhere",
@@ -136,6 +144,7 @@ class SchemaTest {
               .filter(
                   file ->
                       file.toString().endsWith(".yaml") && !file.toString().contains("/target/"))
+              .filter(file -> !file.toString().contains("/records/"))
               .filter(file -> !file.startsWith(WRONG) || file.endsWith("base_valid.yaml"))
               .toList();
     }

@@ -92,6 +92,26 @@ class RepricingTest {
         .isEmpty();
   }
 
+  /** Bales are paid by the hurd in them, at a factor that stays what it is. */
+  @Test
+  void gradedPricesMoveWithTheProductsOwn() {
+    PlantOrigin source = Studied.source(Path.of("../line-configs/quail-run.yaml"));
+    Plant plant = source.variants().with();
+    ReplicationResults before = played(plant);
+    assertThat(before.mean(Measure.PRODUCT_PRICE_FACTOR.of("fiber"))).isBetween(0.8, 0.99);
+    Plant after = source.variants().with(new Change.Value("products.fiber.price", "x1.2"));
+    double priced =
+        Repricing.of(before, plant, after).orElseThrow().mean(Measure.MONEY_REVENUE.of());
+    double played = played(after).mean(Measure.MONEY_REVENUE.of());
+    assertThat(priced)
+        .isCloseTo(played, within(1e-9 * played))
+        .isGreaterThan(before.mean(Measure.MONEY_REVENUE.of()) + 1000);
+    Change factors = new Change.Value("products.fiber.cleanliness.line.*.1", "x0.9");
+    assertThat(Repricing.of(before, plant, source.variants().with(factors)))
+        .as("another line is no other price")
+        .isEmpty();
+  }
+
   private static Change moisture(String hurd) {
     return new Change.Value(
         "products." + hurd + "_hurd.moisture", "{basis: 12 %, at_most: 14 %, dock: 40 %}");

@@ -1,0 +1,50 @@
+package hurdline.plant;
+
+/** Prices by what is left in each package: there must be packages, and something to be left. */
+final class CleanlinessRules {
+  private CleanlinessRules() {}
+
+  static void check(Plant plant, Names names, Problems found) {
+    for (Product product : plant.products()) {
+      product.cleanliness().ifPresent(of -> check(of, product, plant, names, found));
+    }
+  }
+
+  private static void check(
+      Cleanliness of, Product product, Plant plant, Names names, Problems found) {
+    String path = "products." + product.name() + ".cleanliness";
+    found.known(
+        path + ".component",
+        of.component(),
+        names.components.keySet(),
+        "no component",
+        "a component");
+    if (product.pricePerKg() < 0) {
+      found.add(
+          path,
+          "a price below 0 is none that cleanliness could raise",
+          "no \"cleanliness\" for what costs money to be rid of");
+    }
+    if (product.packaging().isEmpty()) {
+      found.add(
+          path,
+          "each package is paid by what is in it, and the product has no package",
+          "a \"package\" in products." + product.name());
+      return;
+    }
+    for (Line line : plant.lines()) {
+      for (Step step : line.steps()) {
+        if (step.outlets().stream().anyMatch(outlet -> outlet.to().equals(product.name()))) {
+          found.add(
+              path,
+              "line \""
+                  + line.name()
+                  + "\" leads it from \""
+                  + step.machine()
+                  + "\" to a pile, which has no packages",
+              "a press or bag-filler that packs it, in every line that makes it");
+        }
+      }
+    }
+  }
+}
