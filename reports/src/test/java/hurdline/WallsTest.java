@@ -47,6 +47,9 @@ class WallsTest {
     room("records")
         .uses("plant plant.yaml.tree problem unit")
         .knows("java.nio.file org.apache.commons.csv");
+    room("fit")
+        .uses("answer plant problem random records unit")
+        .knows("org.apache.commons.math3 org.apache.commons.numbers org.apache.commons.statistics");
     room("compiled").uses("measure plant random");
     room("flow").uses("compiled flow.rates");
     room("flow.rates");
@@ -95,7 +98,7 @@ class WallsTest {
     // reports
     room("service")
         .uses(
-            "answer plant plant.yaml problem study study.compare study.grid study.option study.replicate "
+            "answer fit plant plant.yaml problem records study study.compare study.grid study.option study.replicate "
                 + "study.run study.season study.yard")
         .knows("java.nio.file");
     room("text").uses("answer measure unit");
@@ -114,6 +117,7 @@ class WallsTest {
     room("chart.yard")
         .uses("answer chart.kit chart.run text")
         .knows("org.jfree java.awt org.apache.batik");
+    room("chart.fit").uses("answer chart.kit text").knows("java.awt");
     room("chart.grid").uses("answer chart.kit text").knows("org.jfree java.awt");
     room("page")
         .uses(
@@ -121,7 +125,7 @@ class WallsTest {
                 + "text text.notes");
     room("command")
         .uses(
-            "answer chart.compare chart.grid chart.kit chart.run chart.season chart.yard measure page plant "
+            "answer chart.compare chart.fit chart.grid chart.kit chart.run chart.season chart.yard measure page plant "
                 + "problem service study study.compare study.grid study.option study.replicate study.season study.yard "
                 + "table text text.notes unit")
         .knows("picocli me.tongfei.progressbar sun.misc java.nio.file java.io.File");
@@ -168,6 +172,7 @@ class WallsTest {
   private static final Set<String> ENGINE =
       Set.of(
           "random",
+          "fit",
           "records",
           "statistics",
           "economics",

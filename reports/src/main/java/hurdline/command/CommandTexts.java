@@ -30,6 +30,9 @@ final class CommandTexts implements CommandLine.IFactory {
     if (type == PageVerb.class) {
       return type.cast(new PageVerb(setting));
     }
+    if (type == FitVerb.class) {
+      return type.cast(new FitVerb(setting));
+    }
     if (type == NewVerb.class) {
       return type.cast(new NewVerb(setting));
     }

@@ -26,6 +26,7 @@ import picocli.CommandLine.Command;
       YardVerb.class,
       SeasonVerb.class,
       PageVerb.class,
+      FitVerb.class,
       NewVerb.class
     },
     versionProvider = Version.class,
@@ -38,6 +39,8 @@ import picocli.CommandLine.Command;
       "  hurdline check my-plant/small.yaml     is it right, what can its machines do?",
       "  hurdline run my-plant/small.yaml       what will it do?",
       "  hurdline compare my-plant/small.yaml   do its options pay?",
+      "  hurdline fit my-plant/small.yaml my-plant/records",
+      "                                         what do your own records say?",
       "hurdline FILE does what hurdline check FILE does.",
       "",
       "Exit codes: 0 done, 1 a fault in the program, 2 the file or the call is wrong, 130 stopped"

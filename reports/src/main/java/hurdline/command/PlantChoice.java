@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.plant.Change;
+import hurdline.service.FittedFigures;
 import hurdline.service.PlantText;
 import hurdline.study.PlantChanges;
 import java.nio.file.Path;
@@ -28,6 +29,13 @@ final class PlantChoice {
               + " what the file says, or +30d to move its date. May be given several times.")
   private List<String> sets = new ArrayList<>();
 
+  @CommandLine.Option(
+      names = "--patch",
+      paramLabel = "FILE",
+      description =
+          "Every value of a patch such as fitted.yaml of hurdline fit, as with --set; before those of --set.")
+  private List<Path> patches = new ArrayList<>();
+
   Path file() {
     return file;
   }
@@ -38,7 +46,10 @@ final class PlantChoice {
 
   /** What is changed in the plant. */
   PlantChanges chosen() {
-    return chosen(option, sets);
+    List<String> all = new ArrayList<>();
+    patches.forEach(patch -> all.addAll(FittedFigures.ofPatch(patch)));
+    all.addAll(sets);
+    return chosen(option, all);
   }
 
   /** Options first, then single changes. */

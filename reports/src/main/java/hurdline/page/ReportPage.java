@@ -79,11 +79,20 @@ public final class ReportPage {
 
   private static String html(Answer answer, Wording wording, List<Section> all) {
     List<Section> sections =
-        Stream.concat(all.stream(), Stream.of(ProofSection.section(wording)))
-            .filter(Section::isWanted)
-            .toList();
+        Stream.concat(all.stream(), Stream.of(ProofSection.section(wording))).toList();
+    return html(
+        answer.header().plant(), asked(answer, wording), subtitle(answer, wording), sections);
+  }
+
+  /**
+   * A page of these sections, those that are wanted.
+   *
+   * @param asked what was asked of the plant, behind its name in the title
+   */
+  static String html(String plant, String asked, String subtitle, List<Section> all) {
+    List<Section> sections = all.stream().filter(Section::isWanted).toList();
     Html html = new Html();
-    head(html, answer, wording);
+    head(html, plant, asked, subtitle);
     html.raw("<nav aria-label=\"Contents\"><ul>\n");
     sections.forEach(
         section ->
@@ -99,17 +108,16 @@ public final class ReportPage {
     return html.raw("</main>\n</body>\n</html>\n").toString();
   }
 
-  private static void head(Html html, Answer answer, Wording wording) {
-    Header header = answer.header();
+  private static void head(Html html, String plant, String asked, String subtitle) {
     html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     html.raw(
         "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src"
             + " 'unsafe-inline'\">\n");
-    html.element("title", header.plant() + ": " + asked(answer, wording));
+    html.element("title", plant + ": " + asked);
     html.raw("<style>\n" + styles() + "</style>\n</head>\n<body>\n<header>\n");
-    html.element("h1", header.plant());
-    html.paragraph(subtitle(answer, wording));
+    html.element("h1", plant);
+    html.paragraph(subtitle);
     html.raw("</header>\n");
   }
 

@@ -1,15 +1,22 @@
 package hurdline.service;
 
+import hurdline.answer.Capacity;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.FitAnswer;
 import hurdline.answer.GridKey;
+import hurdline.answer.Header;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
+import hurdline.fit.FitAnswers;
+import hurdline.fit.LineLoads;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.problem.LocatedProblem;
+import hurdline.records.Records;
+import hurdline.records.RecordsFolder;
 import hurdline.service.PreparedStudy.ServiceLivesWork;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
@@ -24,6 +31,7 @@ import hurdline.study.season.Season;
 import hurdline.study.season.SeasonAsk;
 import hurdline.study.yard.YardAsk;
 import hurdline.study.yard.YardSizing;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -130,6 +138,52 @@ public final class EngineStudies implements Studies {
     PlantOrigin source = source(plant, chosen);
     List<Scenario> plants = new YardSizing(source, chosen, effort, ask).alternatives();
     return new PreparedGrid(new Grid(source, chosen, "option", plants, keys, effort));
+  }
+
+  @Override
+  public FitAnswer fit(PlantText plant, Path records, long seed) {
+    CheckAnswer check = onPaper(plant, PlantChanges.base());
+    PlantFile file = plant.read();
+    Records read = RecordsFolder.read(records, file.plant());
+    String folder = records.toAbsolutePath().normalize().getFileName().toString();
+    return FitAnswers.of(
+        seeded(check.header(), seed),
+        check.outline().titles(),
+        folder,
+        file.plant(),
+        read,
+        loads(check.capacity()));
+  }
+
+  private static Header seeded(Header of, long seed) {
+    return new Header(
+        of.plant(),
+        of.file(),
+        of.contentHash(),
+        of.version(),
+        of.option(),
+        of.changes(),
+        seed,
+        0,
+        0,
+        "",
+        false,
+        of.currency(),
+        of.from(),
+        of.to());
+  }
+
+  private static LineLoads loads(Capacity capacity) {
+    Map<String, Map<String, Double>> loads = new LinkedHashMap<>();
+    for (Capacity.Line line : capacity.lines()) {
+      line.machines()
+          .forEach(
+              machine ->
+                  loads
+                      .computeIfAbsent(line.line(), l -> new LinkedHashMap<>())
+                      .put(machine.machine(), machine.loadTPerT()));
+    }
+    return new LineLoads(loads);
   }
 
   private static Season seasonOf(

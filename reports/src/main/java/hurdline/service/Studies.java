@@ -2,6 +2,7 @@ package hurdline.service;
 
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.FitAnswer;
 import hurdline.answer.GridKey;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
@@ -13,6 +14,7 @@ import hurdline.study.replicate.RunSettings;
 import hurdline.study.run.Run;
 import hurdline.study.season.SeasonAsk;
 import hurdline.study.yard.YardAsk;
+import java.nio.file.Path;
 import java.util.List;
 
 /**
@@ -94,4 +96,11 @@ public interface Studies {
    */
   PreparedGrid grid(
       PlantText plant, PlantChanges chosen, YardAsk ask, List<GridKey> keys, RunSettings effort);
+
+  /**
+   * The figures that a folder of the plant's own records holds, beside those of the file.
+   *
+   * @param seed of the samples with which fits are tested
+   */
+  FitAnswer fit(PlantText plant, Path records, long seed);
 }

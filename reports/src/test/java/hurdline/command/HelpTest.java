@@ -23,7 +23,8 @@ class HelpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"hurdline", "check", "run", "compare", "yard", "season", "page", "new"})
+  @ValueSource(
+      strings = {"hurdline", "check", "run", "compare", "yard", "season", "page", "fit", "new"})
   void aHelpPageReadsAsItWasWritten(String name) throws IOException {
     StringWriter out = new StringWriter();
     String[] args =

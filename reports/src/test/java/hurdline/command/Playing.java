@@ -45,6 +45,11 @@ record Playing(
   }
 
   @Override
+  public hurdline.answer.FitAnswer fit(PlantText plant, java.nio.file.Path records, long seed) {
+    throw new AssertionError("FitCommandTest fits real records");
+  }
+
+  @Override
   public CheckAnswer onPaper(PlantText plant, PlantChanges chosen) {
     asked.accept(chosen, null);
     return SampleAnswer.paper();

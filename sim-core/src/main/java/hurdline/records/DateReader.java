@@ -185,7 +185,12 @@ final class DateReader {
     if (monthFirst > 0 != dayFirst > 0) {
       return monthFirst > 0 ? Order.MONTH_FIRST : Order.DAY_FIRST;
     }
-    return monthFirst > 0 ? Order.UNKNOWN : byRows(cells);
+    return monthFirst > 0
+            || cells.stream()
+                .noneMatch(
+                    cell -> cell.indexOf('/') > 0 || SLASHES.matcher(cell.strip()).lookingAt())
+        ? Order.UNKNOWN
+        : byRows(cells);
   }
 
   /** The order in which fewer rows go back in time; unknown where neither is clearly better. */

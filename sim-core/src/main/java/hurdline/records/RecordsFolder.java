@@ -169,7 +169,10 @@ public final class RecordsFolder {
     Map<String, Spans> crewed = crewed(shifts);
     List<StopRecord> stops =
         of(RecordKind.STOPS)
-            .map(t -> new StopReader(t, map, clock, new StopNames(t, map, plant), crewed).read())
+            .map(
+                t ->
+                    new StopReader(t, map, clock, new StopNames(t, map, plant), crewed, shifts)
+                        .read())
             .orElse(List.of());
     List<TicketRecord> tickets =
         of(RecordKind.TICKETS)

@@ -20,10 +20,12 @@ final class StopOverlaps {
 
   private final List<Told> told;
   private final Map<String, Spans> crewed;
+  private final List<ShiftRecord> shifts;
 
-  StopOverlaps(List<Told> told, Map<String, Spans> crewed) {
+  StopOverlaps(List<Told> told, Map<String, Spans> crewed, List<ShiftRecord> shifts) {
     this.told = told;
     this.crewed = crewed;
+    this.shifts = shifts;
   }
 
   List<StopRecord> read() {
@@ -35,7 +37,7 @@ final class StopOverlaps {
             .thenComparingInt(t -> t.stop().line()));
     single.forEach(
         t -> machines.computeIfAbsent(t.stop().machine(), m -> new ArrayList<>()).add(t));
-    double stepS = step(single);
+    Map<String, Double> stepS = steps(single);
     List<StopRecord> stops = new ArrayList<>();
     machines.values().forEach(rows -> stops.addAll(inTurn(rows, stepS)));
     stops.sort(Comparator.comparingDouble(StopRecord::beganS).thenComparingInt(StopRecord::line));
@@ -84,7 +86,7 @@ final class StopOverlaps {
   /**
    * The stops of one machine in order: a repair begins when that of the stop before it has ended.
    */
-  private List<StopRecord> inTurn(List<Told> rows, double stepS) {
+  private List<StopRecord> inTurn(List<Told> rows, Map<String, Double> stepS) {
     List<StopRecord> stops = new ArrayList<>();
     double busyS = Double.NEGATIVE_INFINITY;
     int busyLine = 0;
@@ -101,7 +103,7 @@ final class StopOverlaps {
         busyS = stop.endedS();
         busyLine = stop.line();
       }
-      stops.add(settled(at.row(), stop, stepS));
+      stops.add(settled(at.row(), stop, stepS.getOrDefault(crew(at), MINUTE_S)));
     }
     return stops;
   }
@@ -158,11 +160,31 @@ final class StopOverlaps {
   }
 
   /**
-   * Five minutes where more than half of all times end in 0 or 5, of which chance would make a
-   * fifth.
+   * Of the crews and reasons that write five minutes: where more than half of the times end in 0 or
+   * 5, of which chance would make a fifth.
    */
-  private static double step(List<Told> rows) {
-    long fives = rows.stream().filter(t -> t.stop().beganS() % FIVE_S == 0).count();
-    return rows.size() >= 10 && fives * 2 > rows.size() ? FIVE_S : MINUTE_S;
+  private Map<String, Double> steps(List<Told> rows) {
+    Map<String, int[]> counts = new LinkedHashMap<>();
+    for (Told at : rows) {
+      int[] count = counts.computeIfAbsent(crew(at), c -> new int[2]);
+      count[0] += at.stop().beganS() % FIVE_S == 0 ? 1 : 0;
+      count[1]++;
+    }
+    Map<String, Double> steps = new LinkedHashMap<>();
+    counts.forEach(
+        (crew, count) ->
+            steps.put(crew, count[1] >= 10 && count[0] * 2 > count[1] ? FIVE_S : MINUTE_S));
+    return steps;
+  }
+
+  private String crew(Told at) {
+    double beganS = at.stop().beganS();
+    String shift =
+        shifts.stream()
+            .filter(one -> one.fromS() <= beganS && beganS < one.toS())
+            .map(ShiftRecord::shift)
+            .findFirst()
+            .orElse("");
+    return shift + " " + at.stop().stop();
   }
 }

@@ -31,6 +31,7 @@ final class StopReader {
   private final WallClock clock;
   private final StopNames names;
   private final Map<String, Spans> crewed;
+  private final List<ShiftRecord> shifts;
   private final DateReader began;
   private final DateReader ended;
   private final DateReader day;
@@ -47,7 +48,9 @@ final class StopReader {
       RecordsMap map,
       WallClock clock,
       StopNames names,
-      Map<String, Spans> crewed) {
+      Map<String, Spans> crewed,
+      List<ShiftRecord> shifts) {
+    this.shifts = shifts;
     this.table = table;
     this.map = map;
     this.clock = clock;
@@ -71,7 +74,7 @@ final class StopReader {
           .flatMap(found -> times(row, found))
           .ifPresent(told::add);
     }
-    return new StopOverlaps(withoutFar(told), crewed).read();
+    return new StopOverlaps(withoutFar(told), crewed, shifts).read();
   }
 
   private Optional<Told> times(Row row, StopNames.Found found) {

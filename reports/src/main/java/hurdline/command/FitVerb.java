@@ -1,0 +1,143 @@
+package hurdline.command;
+
+import hurdline.answer.FitAnswer;
+import hurdline.chart.fit.FitCharts;
+import hurdline.chart.kit.Chart;
+import hurdline.page.FitPage;
+import hurdline.problem.LocatedProblem;
+import hurdline.service.FittedFigures;
+import hurdline.service.PlantText;
+import hurdline.table.AnswerFolder;
+import hurdline.table.FitTables;
+import hurdline.table.Table;
+import hurdline.text.FitWords;
+import hurdline.text.Wording;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+@CommandLine.Command(
+    name = "fit",
+    customSynopsis = "hurdline fit FILE RECORDS [FLAG]...",
+    description =
+        "Turns a plant's own records (stops, shifts, scale tickets, what was made, rain) into figures of"
+            + " its file, each with its error.",
+    sortOptions = false,
+    optionListHeading = "%nFlags:%n",
+    parameterListHeading = "%n",
+    footer = {
+      "",
+      "Examples:",
+      "  hurdline fit my-plant.yaml records",
+      "        a page, tables and fitted.yaml, a patch, in a folder beside the plant file",
+      "  hurdline run my-plant.yaml --patch fitted.yaml",
+      "        the plant with the fitted figures",
+      "  hurdline fit my-plant.yaml records --write my-plant-2.yaml",
+      "        a copy of the plant file with the figures in their places",
+      "",
+      "line-configs/RECORDS.md says which files and columns are read, and how."
+    })
+final class FitVerb implements Callable<Integer> {
+  private final CommandContext setting;
+
+  @CommandLine.Parameters(index = "0", paramLabel = "FILE", description = "The plant file.")
+  private Path file;
+
+  @CommandLine.Parameters(
+      index = "1",
+      paramLabel = "RECORDS",
+      description = "The folder of records.")
+  private Path records;
+
+  @CommandLine.Option(
+      names = "--write",
+      paramLabel = "NEW.yaml",
+      description =
+          "Writes a copy of the plant file with the figures in their places; never over a file.")
+  private Path write;
+
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "Where page and tables go; it must be new or empty. Default: a dated folder beside the plant file.")
+  private Path out;
+
+  @CommandLine.Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Seed of the samples with which fits are tested. Default: 1.")
+  private long seed;
+
+  @CommandLine.Option(names = "--quiet", description = "Does not show the answer in words.")
+  private boolean quiet;
+
+  @CommandLine.Mixin private ReadersFlags reader;
+
+  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
+  private boolean help;
+
+  FitVerb(CommandContext setting) {
+    this.setting = setting;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Wording wording = reader.wording(setting.locale());
+    if (write != null && Files.exists(write)) {
+      throw new FileAlreadyExistsException(write.toString());
+    }
+    FitAnswer answer = setting.studies().fit(PlantText.of(file), records, seed);
+    String copy = write == null ? "" : FittedFigures.inPlace(file, answer);
+    AnswerFolder folder =
+        out == null
+            ? AnswerFolder.beside(file, "fit", LocalDateTime.now())
+            : AnswerFolder.named(out);
+    try {
+      writeFiles(folder, answer, wording);
+      if (write != null) {
+        Files.writeString(write, copy, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      }
+    } finally {
+      folder.giveBack();
+    }
+    tell(answer, wording, folder.path());
+    return ExitCode.DONE.number();
+  }
+
+  private static void writeFiles(AnswerFolder folder, FitAnswer answer, Wording wording)
+      throws IOException {
+    folder.write("fitted.yaml", writer -> writer.write(FittedFigures.patch(answer)));
+    for (Table table : new FitTables(answer).all()) {
+      folder.write(table.file(), table::write);
+    }
+    List<Chart> charts = FitCharts.all(answer, wording);
+    for (Chart chart : charts) {
+      folder.write("charts/" + chart.name() + ".svg", writer -> writer.write(chart.file()));
+    }
+    folder.write("report.html", writer -> writer.write(FitPage.html(answer, wording, charts)));
+  }
+
+  private void tell(FitAnswer answer, Wording wording, Path folder) {
+    answer.warnings().stream()
+        .map(LocatedProblem::text)
+        .forEach(warning -> setting.err().println("warning: " + warning));
+    if (!quiet) {
+      new FitWords(answer, wording).lines(setting.columns()).forEach(setting.out()::println);
+      setting.out().println();
+      setting.out().println("Patch:  " + folder.resolve("fitted.yaml"));
+      setting.out().println("Report: " + folder.resolve("report.html"));
+      if (write != null) {
+        setting.out().println("Plant file with these figures: " + write);
+      }
+    }
+  }
+}

@@ -1,0 +1,100 @@
+package hurdline.page;
+
+import hurdline.answer.FitAnswer;
+import hurdline.answer.FitRow;
+import hurdline.chart.kit.Chart;
+import hurdline.problem.LocatedProblem;
+import hurdline.text.FitWords;
+import hurdline.text.Wording;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The page of a fit: what was found, figures before and after, each law beside its records, and
+ * what became of the rows.
+ */
+public final class FitPage {
+  private final FitAnswer answer;
+  private final FitWords words;
+  private final List<Chart> charts;
+  private final Wording wording;
+
+  private FitPage(FitAnswer answer, Wording wording, List<Chart> charts) {
+    this.answer = answer;
+    this.wording = wording;
+    this.charts = charts;
+    words = new FitWords(answer, wording);
+  }
+
+  public static String html(FitAnswer answer, Wording wording, List<Chart> charts) {
+    FitPage page = new FitPage(answer, wording, charts);
+    String subtitle =
+        "Figures from the records in "
+            + answer.records()
+            + ", beside those of "
+            + answer.header().file()
+            + ".";
+    return ReportPage.html(
+        answer.header().plant(), "figures from records", subtitle, page.sections());
+  }
+
+  private List<Section> sections() {
+    return List.of(
+        new Section("answer", "What the records say", true, this::writeAnswer),
+        new Section("figures", "Before and after", true, this::writeFigures),
+        Section.of("laws", "Records beside the law", charts),
+        new Section(
+            "checks",
+            "Shares",
+            !answer.checks().isEmpty(),
+            html -> html.table("Shares", grid(words.checks()))),
+        new Section(
+            "notes",
+            "What is to be known of single figures",
+            !words.notes().isEmpty(),
+            html -> html.list(words.notes())),
+        new Section("rows", "What became of the rows", true, this::writeRows),
+        new Section("cautions", "Cautions", true, html -> html.notes(Cautions.standing())),
+        ProofSection.section(wording));
+  }
+
+  private void writeAnswer(Html html) {
+    html.answer(words.headline());
+    if (!answer.warnings().isEmpty()) {
+      html.paragraph("Look at these first:")
+          .list(answer.warnings().stream().map(LocatedProblem::text).toList());
+    }
+    FitWords.notInRecords().forEach(html::paragraph);
+  }
+
+  private void writeFigures(Html html) {
+    html.paragraph(
+        "Each figure as the file has it and as the records have it: means of what is drawn, with the 95 % interval of the mean.");
+    html.table("Before and after", grid(words.figures()));
+    List<List<String>> written = new ArrayList<>();
+    for (FitRow row : answer.figures()) {
+      if (row.isFitted()) {
+        written.add(
+            List.of(
+                "`" + row.key() + "`",
+                row.said().isEmpty() ? "" : "`" + row.said() + "`",
+                "`" + row.fitted() + "`"));
+      }
+    }
+    html.paragraph("As the plant file would have them, and as fitted.yaml has them:");
+    html.table("Values", new Chart.Grid(List.of("key", "file", "fitted"), written));
+  }
+
+  private void writeRows(Html html) {
+    html.paragraph(
+        "Every row is used, joined to another or set aside; account.csv has a line for each.");
+    html.table("Rows", grid(words.files()));
+    if (!answer.reasons().isEmpty()) {
+      html.table("Reasons", grid(words.reasons()));
+    }
+  }
+
+  private static Chart.Grid grid(List<List<String>> rows) {
+    return new Chart.Grid(rows.get(0), rows.subList(1, rows.size()));
+  }
+}

@@ -1,0 +1,183 @@
+package hurdline.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.service.EngineStudies;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * {@code hurdline fit} on the shipped plant and its made-up season, called once, and what it
+ * refuses.
+ */
+class FitCommandTest {
+  private static final Path SHIPPED = Path.of(System.getProperty("hurdline.root"), "line-configs");
+
+  @TempDir private static Path shared;
+  @TempDir private Path own;
+  private static Path plant;
+  private static Path copy;
+  private static Path out;
+  private static String told;
+
+  @BeforeAll
+  static void fit() throws IOException {
+    plant = Files.copy(SHIPPED.resolve("sweetgum-bend.yaml"), shared.resolve("plant.yaml"));
+    copy = shared.resolve("as-recorded.yaml");
+    out = shared.resolve("fit");
+    Said said =
+        call(
+            "fit",
+            plant.toString(),
+            SHIPPED.resolve("records").toString(),
+            "--out",
+            out.toString(),
+            "--write",
+            copy.toString());
+    assertThat(said.code()).as(said.err()).isZero();
+    told = said.out();
+  }
+
+  private record Said(int code, String out, String err) {}
+
+  private static Said call(String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        Hurdline.call(
+            new CommandContext(
+                new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies()),
+            args);
+    return new Said(code, out.toString(), err.toString());
+  }
+
+  @Test
+  void theTerminalSaysWhatWasFoundAndFromWhat() {
+    assertThat(told)
+        .contains("12,310 rows were read, 45 of them set aside, and ")
+        .contains("Separating saw, choke every")
+        .contains("18.3 h")
+        .contains("a plan");
+  }
+
+  @Test
+  void thePatchIsTakenByEveryCommand() {
+    Said checked =
+        call("check", plant.toString(), "--patch", out.resolve("fitted.yaml").toString());
+    assertThat(checked.code()).as(checked.err()).isZero();
+    assertThat(call("check", plant.toString()).out())
+        .as("expected capacity is another")
+        .isNotEqualTo(checked.out());
+  }
+
+  @Test
+  void thePatchPastedUnderOptionsIsTakenToo() throws IOException {
+    StringBuilder text =
+        new StringBuilder(Files.readString(plant)).append("  as_recorded:\n    with:\n");
+    Files.readString(out.resolve("fitted.yaml"))
+        .lines()
+        .filter(line -> !line.startsWith("#"))
+        .forEach(line -> text.append("      ").append(line).append('\n'));
+    Path pasted = Files.writeString(own.resolve("pasted.yaml"), text);
+    Said checked = call("check", pasted.toString(), "--option", "as_recorded");
+    assertThat(checked.code()).as(checked.err()).isZero();
+  }
+
+  /** The copy says what the patched plant says, and no line is another that holds no figure. */
+  @Test
+  void theCopyHasTheFiguresInTheirPlacesAndAllElseAsItWas() throws IOException {
+    String patched =
+        call("check", plant.toString(), "--patch", out.resolve("fitted.yaml").toString()).out();
+    assertThat(lines(call("check", copy.toString()).out())).isEqualTo(lines(patched));
+    List<String> before = Files.readAllLines(plant);
+    List<String> after = Files.readAllLines(copy);
+    assertThat(after).hasSameSizeAs(before);
+    List<String> changed = new ArrayList<>();
+    for (int i = 0; i < before.size(); i++) {
+      if (!before.get(i).equals(after.get(i))) {
+        changed.add(before.get(i).strip().split(":")[0]);
+      }
+    }
+    assertThat(changed)
+        .containsExactly(
+            "bale",
+            "moisture",
+            "module",
+            "moisture",
+            "stops",
+            "choke",
+            "saw_change",
+            "stops",
+            "stops",
+            "stalk_fans",
+            "gin_stands",
+            "weather");
+  }
+
+  private static List<String> lines(String text) {
+    return text.lines().skip(1).toList();
+  }
+
+  @Test
+  void everyRowHasALineInTheAccount() throws IOException {
+    assertThat(Files.readAllLines(out.resolve("account.csv"))).hasSize(1 + 12_310);
+    assertThat(Files.readString(out.resolve("report.html")))
+        .contains("Before and after")
+        .contains("What became of the rows")
+        .contains("<svg")
+        .contains("machines.stalk_saw.stops.choke.every");
+    try (var charts = Files.list(out.resolve("charts"))) {
+      assertThat(charts.count()).isGreaterThan(10);
+    }
+  }
+
+  @Test
+  void anOldFileIsNeverWrittenOver() throws IOException {
+    Path old = Files.writeString(own.resolve("old.yaml"), "mine");
+    Said said =
+        call(
+            "fit",
+            plant.toString(),
+            SHIPPED.resolve("records").toString(),
+            "--write",
+            old.toString());
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains("old.yaml is there already and is not written over");
+    assertThat(old).hasContent("mine");
+  }
+
+  @Test
+  void recordsThatCannotBeReadGiveLinesAndNothingIsWritten() throws IOException {
+    Path records = Files.createDirectory(own.resolve("records"));
+    Files.writeString(records.resolve("stops.csv"), "machine,began\n\"saw,1\n");
+    Said said = call("fit", plant.toString(), records.toString());
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err().strip().lines())
+        .hasSize(1)
+        .allMatch(line -> line.startsWith("stops.csv:2: "));
+    assertThat(call("fit", plant.toString(), own.resolve("none").toString()).err())
+        .contains("there is no such folder");
+    try (var beside = Files.list(shared)) {
+      assertThat(beside.map(path -> path.getFileName().toString()))
+          .containsExactlyInAnyOrder("plant.yaml", "as-recorded.yaml", "fit");
+    }
+  }
+
+  @Test
+  void aPatchThatIsNoneIsRefused() throws IOException {
+    Path wrong = Files.writeString(own.resolve("wrong.yaml"), "machines: {mill: {power: null}}\n");
+    Said said = call("check", plant.toString(), "--patch", wrong.toString());
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err())
+        .contains(
+            "wrong.yaml:1:26 machines.mill.power: it takes the key away; expected values to set");
+  }
+}

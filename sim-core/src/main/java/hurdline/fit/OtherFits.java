@@ -1,0 +1,335 @@
+package hurdline.fit;
+
+import hurdline.answer.FitCheckRow;
+import hurdline.answer.FitRow;
+import hurdline.plant.Crop;
+import hurdline.plant.Delivery;
+import hurdline.plant.Delivery.WetChain;
+import hurdline.plant.Line;
+import hurdline.plant.Packaging;
+import hurdline.plant.Plant;
+import hurdline.plant.Product;
+import hurdline.random.Constant;
+import hurdline.random.Distribution;
+import hurdline.random.Normal;
+import hurdline.records.DayRecord;
+import hurdline.records.MadeRecord;
+import hurdline.records.Records;
+import hurdline.records.TicketRecord;
+import java.time.LocalDate;
+import java.time.temporal.IsoFields;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Figures other than stops: masses of bales and packages, moisture, rain; and shares, which no
+ * single key holds.
+ */
+final class OtherFits {
+  /**
+   * Rain from which on a day counts as wet where the file has chances alone; common practice, no
+   * source.
+   */
+  private static final double WET_MM = 2;
+
+  /** Nearer to the file's a weighed mean is the file's. */
+  private static final double SAME = 0.002;
+
+  private static final int FEWEST = 5;
+  private static final double Z = 1.96;
+
+  private final Plant plant;
+  private final Records records;
+  private final LineLoads loads;
+  private final List<FitRow> rows = new ArrayList<>();
+
+  OtherFits(Plant plant, Records records, LineLoads loads) {
+    this.plant = plant;
+    this.records = records;
+    this.loads = loads;
+  }
+
+  List<FitRow> rows() {
+    plant.crops().forEach(this::bales);
+    plant.packages().forEach(this::packages);
+    plant.deliveries().forEach(this::rain);
+    return rows;
+  }
+
+  /**
+   * Mean Σ net / Σ bales, its error by loads; sd from how loads differ, which holds where their
+   * bales are independent.
+   */
+  private void bales(Crop crop) {
+    List<TicketRecord> loads =
+        records.tickets().stream()
+            .filter(ticket -> ticket.crop().equals(crop.name()) && ticket.bales() > 0)
+            .toList();
+    if (loads.size() >= FEWEST) {
+      double[][] pairs =
+          loads.stream()
+              .map(load -> new double[] {load.netKg(), load.bales()})
+              .toArray(double[][]::new);
+      Ratio mass = Ratio.of(pairs);
+      double squares =
+          loads.stream()
+              .mapToDouble(
+                  load -> load.bales() * Math.pow(load.netKg() / load.bales() - mass.value(), 2))
+              .sum();
+      double sd = Math.sqrt(squares / (loads.size() - 1));
+      String key = "crops." + crop.name() + (crop.modules() ? ".module" : ".bale") + ".mass";
+      String note =
+          "sd from how loads differ: right if bales of a load are independent and the tare is good";
+      add(key, ShownUnit.kilograms(), crop.bale().massKg(), mass, sd, loads.size(), note);
+    }
+    moisture(crop);
+  }
+
+  private void moisture(Crop crop) {
+    List<TicketRecord> loads =
+        records.tickets().stream()
+            .filter(ticket -> ticket.crop().equals(crop.name()) && !Double.isNaN(ticket.moisture()))
+            .toList();
+    if (loads.size() >= FEWEST) {
+      Ratio share =
+          Ratio.of(
+              loads.stream()
+                  .map(load -> new double[] {load.netKg() * load.moisture(), load.netKg()})
+                  .toArray(double[][]::new));
+      String note = "a load's moisture does not tell how its bales differ: the file's sd stays";
+      add(
+          "crops." + crop.name() + ".moisture",
+          ShownUnit.percent(),
+          crop.bale().moisture(),
+          share,
+          Double.NaN,
+          loads.size(),
+          note);
+    }
+  }
+
+  private void packages(Packaging packaging) {
+    List<String> products =
+        plant.products().stream()
+            .filter(product -> product.packaging().filter(packaging.name()::equals).isPresent())
+            .map(Product::name)
+            .toList();
+    List<MadeRecord> made =
+        records.made().stream()
+            .filter(row -> products.contains(row.what()) && row.count() > 0 && row.massKg() > 0)
+            .toList();
+    if (made.size() >= FEWEST) {
+      Ratio mass =
+          Ratio.of(
+              made.stream()
+                  .map(row -> new double[] {row.massKg(), row.count()})
+                  .toArray(double[][]::new));
+      add(
+          "packages." + packaging.name() + ".mass",
+          ShownUnit.kilograms(),
+          new Constant(packaging.massKg()),
+          mass,
+          Double.NaN,
+          made.size(),
+          "");
+    }
+  }
+
+  /**
+   * Long-run share of wet days and the chance of a wet one after a wet one, by pairs of days that
+   * follow each other.
+   */
+  private void rain(Delivery delivery) {
+    if (!(delivery.weather() instanceof WetChain chain)
+        || !(chain.wetDay() > 0)
+        || records.rain().size() < 60) {
+      return;
+    }
+    int wet = 0;
+    int wetPairs = 0;
+    int afterWet = 0;
+    LocalDate before = null;
+    boolean beforeWet = false;
+    for (DayRecord day : records.rain()) {
+      boolean isWet = day.value() >= WET_MM;
+      wet += isWet ? 1 : 0;
+      if (day.date().minusDays(1).equals(before) && beforeWet) {
+        afterWet++;
+        wetPairs += isWet ? 1 : 0;
+      }
+      before = day.date();
+      beforeWet = isWet;
+    }
+    String path = "deliveries." + delivery.crop() + ".weather.";
+    int days = records.rain().size();
+    String note = "a day is wet from 2 mm of rain on";
+    add(
+        path + "wet_day",
+        ShownUnit.percent(),
+        new Constant(chain.wetDay()),
+        Ratio.ofCounts(wet, days),
+        Double.NaN,
+        days,
+        note);
+    if (afterWet >= FEWEST) {
+      add(
+          path + "wet_after_wet",
+          ShownUnit.percent(),
+          new Constant(chain.wetAfterWet()),
+          Ratio.ofCounts(wetPairs, afterWet),
+          Double.NaN,
+          afterWet,
+          note);
+    }
+  }
+
+  /**
+   * @param sd NaN where the file's stays
+   */
+  private void add(
+      String key,
+      ShownUnit unit,
+      Distribution said,
+      Ratio found,
+      double sd,
+      int used,
+      String note) {
+    List<String> notes = new ArrayList<>(note.isEmpty() ? List.of() : List.of(note));
+    LawText before = LawText.of(said, unit);
+    LawText after = null;
+    boolean isSame =
+        said instanceof Constant && Math.abs(found.value() - said.mean()) <= SAME * said.mean();
+    if (isSame) {
+      notes.add("the same to a fifth of a percent: the file's stays");
+    } else if (said instanceof Constant) {
+      after = LawText.of(new Constant(found.value()), unit);
+    } else if (said instanceof Normal law) {
+      after =
+          LawText.of(
+              new Normal(
+                  found.value(), Double.isNaN(sd) ? law.uncutSd() : sd, law.low(), law.high()),
+              unit);
+    } else {
+      notes.add("the file's distribution is not normal: its mean is for you to move");
+    }
+    rows.add(
+        new FitRow(
+            key,
+            unit.word(),
+            before.text(),
+            unit.of(said.mean()),
+            after == null ? "" : after.text(),
+            after == null ? "" : after.patchOn(before),
+            unit.of(found.value()),
+            found.error() / found.value(),
+            unit.of(found.value() - Z * found.error()),
+            unit.of(found.value() + Z * found.error()),
+            used,
+            used,
+            Double.NaN,
+            isSame ? "agrees" : after == null ? "the file's stays" : "a mean",
+            notes,
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of()));
+  }
+
+  /**
+   * What each line made of what it was fed, beside what the file's shares make of it; errors by
+   * weeks.
+   */
+  List<FitCheckRow> checks() {
+    List<FitCheckRow> checks = new ArrayList<>();
+    for (Line line : plant.lines()) {
+      Map<String, Double> fed = new LinkedHashMap<>();
+      records.made().stream()
+          .filter(row -> row.isFed() && row.what().equals(line.crop()))
+          .forEach(row -> fed.merge(week(row.date()), fedKg(row, line), Double::sum));
+      double total = fed.values().stream().mapToDouble(Double::doubleValue).sum();
+      if (total > 0 && fed.size() >= FEWEST) {
+        line.steps().stream()
+            .filter(step -> step.packs().isPresent())
+            .forEach(step -> checks.add(check(line, step, fed)));
+      }
+    }
+    return checks.stream().filter(check -> check.rows() > 0).toList();
+  }
+
+  private FitCheckRow check(Line line, hurdline.plant.Step step, Map<String, Double> fed) {
+    List<String> products = StopClocks.products(line, step).stream().sorted().toList();
+    Map<String, Double> made = new LinkedHashMap<>();
+    int used = 0;
+    for (MadeRecord row : records.made()) {
+      if (!row.isFed() && products.contains(row.what()) && !Double.isNaN(row.massKg())) {
+        made.merge(week(row.date()), row.massKg(), Double::sum);
+        used++;
+      }
+    }
+    Ratio share =
+        Ratio.of(
+            fed.keySet().stream()
+                .map(week -> new double[] {made.getOrDefault(week, 0.0), fed.get(week)})
+                .toArray(double[][]::new));
+    return new FitCheckRow(
+        String.join(", ", products) + " of what " + line.name() + " was fed",
+        "%",
+        100 * loads.of(line.name(), step.machine()),
+        100 * share.value(),
+        100 * share.error(),
+        used,
+        "no single key: composition, takes and breakage make it together");
+  }
+
+  private double fedKg(MadeRecord row, Line line) {
+    double baleKg =
+        records.tickets().stream()
+                .filter(t -> t.crop().equals(line.crop()) && t.bales() > 0)
+                .mapToDouble(TicketRecord::netKg)
+                .sum()
+            / records.tickets().stream()
+                .filter(t -> t.crop().equals(line.crop()) && t.bales() > 0)
+                .mapToDouble(TicketRecord::bales)
+                .sum();
+    double byFile =
+        plant.crops().stream()
+            .filter(crop -> crop.name().equals(line.crop()))
+            .mapToDouble(crop -> crop.bale().massKg().mean())
+            .sum();
+    return Double.isNaN(row.massKg()) ? row.count() * (baleKg > 0 ? baleKg : byFile) : row.massKg();
+  }
+
+  private static String week(LocalDate date) {
+    return date.get(IsoFields.WEEK_BASED_YEAR) + "-" + date.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
+  }
+
+  /**
+   * A sum over a sum, r = Σy/Σx, with the standard error √(n/(n − 1)·Σ(y − r·x)²)/Σx of a ratio
+   * estimator.
+   *
+   * @see "Cochran, Sampling Techniques, section 6.4, from memory"
+   */
+  record Ratio(double value, double error) {
+    static Ratio of(double[][] pairs) {
+      double y = 0;
+      double x = 0;
+      for (double[] pair : pairs) {
+        y += pair[0];
+        x += pair[1];
+      }
+      double ratio = y / x;
+      double squares = 0;
+      for (double[] pair : pairs) {
+        squares += Math.pow(pair[0] - ratio * pair[1], 2);
+      }
+      return new Ratio(ratio, Math.sqrt(squares * pairs.length / (pairs.length - 1.0)) / x);
+    }
+
+    static Ratio ofCounts(int some, int all) {
+      double share = (double) some / all;
+      return new Ratio(share, Math.sqrt(share * (1 - share) / all));
+    }
+  }
+}

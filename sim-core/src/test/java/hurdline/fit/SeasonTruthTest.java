@@ -1,0 +1,101 @@
+package hurdline.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.fit.AmountFit.AmountUnit;
+import hurdline.plant.Plant;
+import hurdline.records.Folder;
+import hurdline.records.Records;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The shipped season was made from laws that are known. Each fitted mean must lie within three of
+ * its own errors of the truth (of nine figures in ten seasons one would not, by chance), and must
+ * be nearer than what clocks on the wall would give.
+ */
+class SeasonTruthTest {
+  private static final Plant PLANT = Folder.plant();
+  private static final Records RECORDS = Folder.season();
+
+  /**
+   * Shares of the feed that reach the machines whose stops are counted on mass; those of the plant
+   * file.
+   */
+  private static final LineLoads LOADS =
+      new LineLoads(
+          Map.of(
+              "stalk_line",
+              Map.of("feeder", 1.0, "stalk_saw", 0.95, "mill", 0.672, "hurd_bagger", 0.672)));
+
+  private static final Fit FIT = Fit.of(PLANT, RECORDS, LOADS, 1);
+
+  /**
+   * @param every true mean in hours, or in tonnes of the machine's own inflow for what is counted
+   *     on mass
+   * @param lasts true mean in minutes of repairs that were written down
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "feeder.cleaning,    8,     25",
+    "feeder.jam,         29.66, 11.35",
+    "stalk_saw.choke,    16.2,  18.1",
+    "stalk_saw.saw_change, 284, 192",
+    "lint_cleaner.choke, 13.54, 15",
+    "mill.hammers,       280,   270",
+    "stalk_fans.power_dip, 432, 35",
+    "gin_stands.choke,   13.6,  12"
+  })
+  void theTruthLiesWithinThreeErrors(String key, double every, double lasts) {
+    StopFit fit =
+        FIT.stops().stream().filter(stop -> stop.key().equals(key)).findFirst().orElseThrow();
+    double inUnit = fit.every().unit() == AmountUnit.KILOGRAMS ? 1000 : 3600;
+    assertThat(Math.abs(Math.log(fit.every().meanInUnit() / inUnit / every)))
+        .isLessThan(3 * fit.every().errorShare() + 1e-3);
+    assertThat(Math.abs(Math.log(fit.lasts().meanInUnit() / 60 / lasts)))
+        .isLessThan(3 * fit.lasts().errorShare());
+  }
+
+  @Test
+  void aCleaningEveryEightHoursIsAPlanAndNoLaw() {
+    assertThat(stop("feeder.cleaning").every().taken()).isInstanceOf(Taken.Fixed.class);
+  }
+
+  @Test
+  void theNewSawPartsTheChokesInTwo() {
+    StopFit choke = stop("stalk_saw.choke");
+    assertThat(choke.earlier()).hasSize(1);
+    assertThat(choke.earlier().get(0).meanInUnit() / 3600).isBetween(7.0, 12.0);
+    assertThat(choke.every().meanInUnit() / 3600).isGreaterThan(14);
+  }
+
+  @Test
+  void stopsThatComeInClustersAreToldAndTheirErrorIsLarger() {
+    assertThat(stop("lint_cleaner.belt").warnings())
+        .anyMatch(said -> said.startsWith("stops come in clusters"));
+    assertThat(stop("lint_cleaner.choke").warnings()).isEmpty();
+  }
+
+  @Test
+  void aStopThatTheFileDoesNotHaveIsNew() {
+    assertThat(FIT.stops().stream().filter(StopFit::isNew).map(StopFit::key).toList())
+        .isEqualTo(
+            List.of("feeder.jam", "lint_cleaner.belt", "stalk_fans.power_dip", "gin_stands.choke"));
+  }
+
+  /**
+   * The sum of what was fed: 194 tickets give the bale, the shift sheets their number. True:
+   * 5,596.5 t less two shifts that were lost.
+   */
+  @Test
+  void whatWasFedIsFound() {
+    assertThat(FIT.fedKg() / 1000).isBetween(5_500.0, 5_620.0);
+  }
+
+  private static StopFit stop(String key) {
+    return FIT.stops().stream().filter(stop -> stop.key().equals(key)).findFirst().orElseThrow();
+  }
+}
