@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.compiled.YardPlan;
-import hurdline.plant.yaml.PlantFile;
+import hurdline.simulation.TestPlant;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -22,28 +22,17 @@ class YardLevelsTest {
 
   private static final YardPlan PLAN =
       YardPlan.of(
-          PlantFile.of(
-                  "yard.yaml",
-                  """
-                  hurdline: 1
-                  plant: Three places
-                  calendar: {from: 2027-01-01, to: 2027-01-03, shifts: {day: {from: "06:00", to: "14:00"}}}
-                  components: [fiber]
-                  crops:
-                    ash: {bale: {mass: 1 t}, composition: {fiber: 100 %}}
-                    birch: {bale: {mass: 1 t}, composition: {fiber: 100 %}}
-                  machines: {feeder: {kind: bale-feeder}}
-                  products: {tow: {}}
-                  lines:
-                    ash_line: {crop: ash, feed: feeder, steps: {feeder: {rate: 1 t/h, to: tow}}}
-                    birch_line: {crop: birch, feed: feeder, steps: {feeder: {rate: 1 t/h, to: tow}}}
-                  season: [{line: ash_line, from: 2027-01-01, to: 2027-01-01, shifts: [day]}, {line: birch_line, from: 2027-01-02, to: 2027-01-02, shifts: [day]}]
-                  yard:
-                    places:
-                      first: {holds: 3 bales, crops: [ash]}
-                      second: {holds: 2 bales, crops: [birch]}
-                      third: {holds: 5 bales}
-                  """)
+          TestPlant.oneLine()
+              .days(3)
+              .says(
+                  "crops",
+                  "{ash: {bale: {mass: 1 t}, composition: {fiber: 100 %}}, birch: {bale: {mass: 1 t}, composition: {fiber: 100 %}}}")
+              .says(
+                  "lines",
+                  "{stalk_line: {crop: ash, feed: feeder, steps: {feeder: {rate: 1 t/h, to: tow}}}}")
+              .says(
+                  "yard",
+                  "{places: {first: {holds: 3 bales, crops: [ash]}, second: {holds: 2 bales, crops: [birch]}, third: {holds: 5 bales}}}")
               .plant());
 
   @Test

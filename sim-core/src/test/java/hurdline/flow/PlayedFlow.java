@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.compiled.CompiledLines;
 import hurdline.flow.rates.IndexSet;
-import hurdline.plant.yaml.PlantFile;
+import hurdline.simulation.TestPlant;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
@@ -33,38 +33,22 @@ final class PlayedFlow {
    * @param ofLine further keys of the line, one in a line
    */
   PlayedFlow(String ofCrop, String ofLine, String machines, String steps) {
-    String text =
-        """
-        hurdline: 1
-        plant: Ties
-        calendar:
-          from: 2027-03-01
-          to: 2027-03-02
-          shifts: {round: {from: "00:00", to: "24:00"}}
-        components: [fiber, hurd, fines]
-        crops:
-          stalk: {bale: {mass: 100 t}, composition: {fiber: 40 %%, hurd: 50 %%, fines: 10 %%}%s}
-        machines:
-        %s
-        products: {tow: {}, chips: {}}
-        lines:
-          line:
-            crop: stalk
-            feed: feeder
-        %s
-            steps:
-        %s
-        season: [{line: line, from: 2027-03-01, to: 2027-03-02, shifts: [round]}]
-        yard:
-          on_hand: {stalk: 10 bales}
-          places: {barn: {holds: 10 bales}}
-        """
-            .formatted(
-                ofCrop,
-                machines.stripTrailing().indent(2),
-                ofLine.indent(4).stripTrailing(),
-                steps.stripTrailing().indent(6));
-    layout = CompiledLines.of(PlantFile.of("ties.yaml", text).plant());
+    TestPlant plant =
+        TestPlant.oneLine()
+            .days("2027-03-01", "2027-03-02")
+            .says("components", "[fiber, hurd, fines]")
+            .says(
+                "crops",
+                "{stalk: {bale: {mass: 100 t}, composition: {fiber: 40 %%, hurd: 50 %%, fines: 10 %%}%s}}",
+                ofCrop)
+            .says("machines", machines)
+            .says("products", "{tow: {}, chips: {}}")
+            .says(
+                "lines",
+                "stalk_line:\n  crop: stalk\n  feed: feeder\n%s  steps:\n%s",
+                ofLine.indent(2),
+                steps.indent(4));
+    layout = CompiledLines.of(plant.plant());
     network = new Network(layout, head -> {});
     trail = new BottleneckTrail(layout, network);
     network.reset();

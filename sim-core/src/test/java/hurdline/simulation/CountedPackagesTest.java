@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.plant.Plant;
-import hurdline.plant.yaml.PlantFile;
 import hurdline.random.RandomStreams;
 import hurdline.simulation.results.Outcome;
 import java.util.Map;
@@ -38,7 +37,7 @@ class CountedPackagesTest {
                 .isCloseTo(value, within(1e-9 * Math.max(1, Math.abs(value)))));
     assertThat(counted.get("product.tow.packages")).isGreaterThan(4_000);
     if (!change.equals("0 min")) {
-      assertThat(counted.get("line.line.hours.after_shift")).isGreaterThan(0.1);
+      assertThat(counted.get("line.stalk_line.hours.after_shift")).isGreaterThan(0.1);
     }
   }
 
@@ -61,36 +60,19 @@ class CountedPackagesTest {
                   : 0); // full just now: its change waits for the morning
     }
     assertThat(got.get("product.tow.packages")).isEqualTo(Math.floor(487 * 120 / 7.5));
-    assertThat(got.get("line.line.hours.after_shift")).isCloseTo(after / 60, within(1e-6));
+    assertThat(got.get("line.stalk_line.hours.after_shift")).isCloseTo(after / 60, within(1e-6));
   }
 
   private static Plant plant(String change, String stops) {
-    String text =
-        """
-        hurdline: 1
-        plant: A press of two boxes
-        calendar: {from: 2027-01-01, to: 2027-04-30, shifts: {day: {from: "06:00", to: "14:07"}}}
-        components: [fiber]
-        crops: {stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}}
-        machines:
-          feeder: {kind: bale-feeder%s}
-          press: {kind: press, boxes: 2}
-        products: {tow: {package: pack, price: 300 USD/t}}
-        packages: {pack: {mass: 250 kg, change: %s, cost: 3 USD}}
-        lines:
-          line:
-            crop: stalk
-            feed: feeder
-            steps:
-              feeder: {rate: 2 t/h, to: press}
-              press: {rate: 2 t/h, packs: tow}
-        season: [{line: line, from: 2027-01-01, to: 2027-04-30, shifts: [day]}]
-        crews: {line: {day: 2}}
-        yard: {on_hand: {stalk: 5000 bales}, places: {barn: {holds: 5000 bales}}}
-        money: {currency: USD, wage: 10 USD/h}
-        """
-            .formatted(stops, change);
-    return PlantFile.of("packages.yaml", text).plant();
+    return TestPlant.oneLine()
+        .shift("2027-01-01", "2027-04-30", "06:00", "14:07")
+        .says("machines", "{feeder: {kind: bale-feeder%s}, press: {kind: press, boxes: 2}}", stops)
+        .says("products", "{tow: {package: pack, price: 300 USD/t}}")
+        .says("packages", "{pack: {mass: 250 kg, change: %s, cost: 3 USD}}", change)
+        .steps("feeder: {rate: 2 t/h, to: press}, press: {rate: 2 t/h, packs: tow}")
+        .says("crews", "{stalk_line: {always: 2}}")
+        .says("money", "{currency: USD, wage: 10 USD/h}")
+        .plant();
   }
 
   private static Map<String, Double> values(Plant plant, long seed, boolean plainly) {

@@ -1,7 +1,6 @@
 package hurdline.simulation;
 
 import hurdline.plant.Plant;
-import hurdline.plant.yaml.PlantFile;
 import java.util.function.IntToDoubleFunction;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
@@ -28,27 +27,17 @@ record DrainedYard(int onHand, int loadBales, double loadsPerH, int hours) {
 
   /** Bales of 1 t, drawn at 1 t/h round the clock. */
   Plant plant() {
-    String until = java.time.LocalDate.of(2027, 1, 1).plusDays(hours / 24 - 1).toString();
-    return PlantFile.of(
-            "window.yaml",
-            """
-            hurdline: 1
-            plant: A yard in a window
-            calendar: {from: 2027-01-01, to: %1$s, shifts: {always: {from: "00:00", to: "24:00"}}}
-            components: [fiber]
-            crops:
-              stalk: {bale: {mass: 1 t}, composition: {fiber: 100 %%}}
-            machines: {feeder: {kind: bale-feeder, feed_table: 1 bales}}
-            products: {tow: {}}
-            lines:
-              stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: 1 t/h, to: tow}}}
-            season: [{line: stalk_line, from: 2027-01-01, to: %1$s, shifts: [always]}]
-            yard: {on_hand: {stalk: %2$d bales}, places: {barn: {holds: 10000 bales}}}
-            deliveries:
-              stalk:
-                loads: {every: {exponential: {mean: %3$s h}}, bales: %4$d}
-            """
-                .formatted(until, onHand, 1 / loadsPerH, loadBales))
+    return TestPlant.oneLine()
+        .days(hours / 24)
+        .says("crops", "{stalk: {bale: {mass: 1 t}, composition: {fiber: 100 %}}}")
+        .says("machines", "{feeder: {kind: bale-feeder, feed_table: 1 bales}}")
+        .feeds("1 t/h")
+        .with("yard.on_hand.stalk", onHand + " bales")
+        .says(
+            "deliveries",
+            "{stalk: {loads: {every: {exponential: {mean: %s h}}, bales: %d}}}",
+            1 / loadsPerH,
+            loadBales)
         .plant();
   }
 

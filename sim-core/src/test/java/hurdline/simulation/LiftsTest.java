@@ -3,7 +3,6 @@ package hurdline.simulation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hurdline.plant.yaml.PlantFile;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -12,35 +11,34 @@ import org.junit.jupiter.api.Test;
  */
 class LiftsTest {
   private static Repeats two(String machines, String other, int onHand, String lifts) {
-    String text =
-        """
-        hurdline: 1
-        plant: Two campaigns
-        calendar: {from: 2027-03-01, to: 2027-03-03, shifts: {day: {from: "06:00", to: "13:30"}}}
-        components: [fiber]
-        crops: {stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}, straw: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}}
-        machines:
-          one: {kind: bale-feeder, feed_table: 8 bales}
-          %s
-        products: {tow: {}}
-        lines:
-          first: {crop: stalk, feed: one, steps: {one: {rate: 2 t/h, to: tow}}}
-          second: %s
-        season:
-          - {line: first, from: 2027-03-01, to: 2027-03-01, shifts: [day]}
-          - {line: second, from: 2027-03-02, to: 2027-03-02, shifts: [day]}
-          - {line: first, from: 2027-03-03, to: 2027-03-03, shifts: [day]}
-        resources: {loader: {count: 1}}
-        yard:
-          on_hand: {stalk: %d bales, straw: 40 bales}
-          places: {barn: {holds: 90 bales}}
-          lift: {%s}
-        """
-            .formatted(machines, other, onHand, lifts);
-    return new Repeats(PlantFile.of("two.yaml", text).plant(), 1, 1);
+    TestPlant plant =
+        TestPlant.oneLine()
+            .shift("2027-03-01", "2027-03-03", "06:00", "13:30")
+            .says(
+                "crops",
+                "{stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %}}, straw: {bale: {mass: 500 kg}, composition: {fiber: 100 %}}}")
+            .says("machines", "{one: {kind: bale-feeder, feed_table: 8 bales}%s}", machines)
+            .says(
+                "lines",
+                "{first: {crop: stalk, feed: one, steps: {one: {rate: 2 t/h, to: tow}}}, second: %s}",
+                other)
+            .says(
+                "season",
+                """
+                - {line: first, from: 2027-03-01, to: 2027-03-01, shifts: [always]}
+                - {line: second, from: 2027-03-02, to: 2027-03-02, shifts: [always]}
+                - {line: first, from: 2027-03-03, to: 2027-03-03, shifts: [always]}
+                """)
+            .says("resources", "{loader: {count: 1}}")
+            .says(
+                "yard",
+                "{on_hand: {stalk: %d bales, straw: 40 bales}, places: {barn: {holds: 90 bales}}, lift: {%s}}",
+                onHand,
+                lifts);
+    return new Repeats(plant.plant(), 1, 1);
   }
 
-  private static final String OWN = "other: {kind: bale-feeder, feed_table: 8 bales}";
+  private static final String OWN = ", other: {kind: bale-feeder, feed_table: 8 bales}";
   private static final String SAME_CROP =
       "{crop: stalk, feed: other, steps: {other: {rate: 2 t/h, to: tow}}}";
   private static final String SAME_FEEDER =

@@ -1,7 +1,6 @@
 package hurdline.simulation;
 
 import hurdline.plant.Plant;
-import hurdline.plant.yaml.PlantFile;
 import hurdline.random.RandomStreams;
 import hurdline.statistics.Intervals;
 import hurdline.statistics.PairedDifference;
@@ -11,34 +10,21 @@ final class OutsidePlants {
   private OutsidePlants() {}
 
   private static Plant plant(int days, String resources, String machines, String steps) {
-    String until = java.time.LocalDate.of(2027, 1, 1).plusDays(days - 1).toString();
-    String text =
-        """
-        hurdline: 1
-        plant: One line round the clock
-        calendar: {from: 2027-01-01, to: %s, shifts: {always: {from: "00:00", to: "24:00"}}}
-        components: [fiber]
-        crops:
-          stalk: {bale: {mass: 10000000 t}, composition: {fiber: 100 %%}}
-        machines:
-        %sproducts: {tow: {}}
-        %slines:
-          stalk_line:
-            crop: stalk
-            feed: m1
-            steps:
-        %sseason: [{line: stalk_line, from: 2027-01-01, to: %s, shifts: [always]}]
-        yard: {on_hand: {stalk: 3 bales}, places: {barn: {holds: 10 bales}}}
-        """
-            .formatted(until, machines, resources, steps, until);
-    return PlantFile.of("one_line.yaml", text).variants().with();
+    return TestPlant.oneLine()
+        .days(days)
+        .says("crops", "{stalk: {bale: {mass: 10000000 t}, composition: {fiber: 100 %}}}")
+        .says("resources", resources)
+        .says("machines", machines)
+        .says("lines", "{stalk_line: {crop: stalk, feed: m1, steps: {" + steps + "}}}")
+        .says("yard", "{on_hand: {stalk: 3 bales}, places: {barn: {holds: 10 bales}}}")
+        .plant();
   }
 
   /** One machine, 10 t/h, its stop by the calendar. */
   static Plant alone(int days, String every, String lasts) {
     String machine =
-        "  m1: {kind: bale-feeder, stops: {fault: {every: %s, counted: calendar, lasts: %s, repair: any-time}}}\n";
-    return plant(days, "", machine.formatted(every, lasts), "      m1: {rate: 10 t/h, to: tow}\n");
+        "{m1: {kind: bale-feeder, stops: {fault: {every: %s, counted: calendar, lasts: %s, repair: any-time}}}}";
+    return plant(days, "{}", machine.formatted(every, lasts), "m1: {rate: 10 t/h, to: tow}");
   }
 
   /** Machines in a row at 10 t/h without bins, four years, all with the same stop. */
@@ -46,43 +32,27 @@ final class OutsidePlants {
     StringBuilder all = new StringBuilder();
     StringBuilder steps = new StringBuilder();
     for (int m = 1; m <= machines; m++) {
-      all.append("  m").append(m).append(": {kind: ").append(m == 1 ? "bale-feeder" : "conveyor");
+      all.append("m").append(m).append(": {kind: ").append(m == 1 ? "bale-feeder" : "conveyor");
       all.append(", stops: {fault: {every: {exponential: {mean: ").append(betweenH);
       all.append(" h}}, counted: calendar, lasts: {exponential: {mean: ").append(repairMin);
-      all.append(" min}}, repair: any-time, needs: mechanic}}}\n");
-      steps.append("      m").append(m).append(": {rate: 10 t/h, to: ");
-      steps.append(m == machines ? "tow" : "m" + (m + 1)).append("}\n");
+      all.append(" min}}, repair: any-time, needs: mechanic}}}, ");
+      steps.append("m").append(m).append(": {rate: 10 t/h, to: ");
+      steps.append(m == machines ? "tow" : "m" + (m + 1)).append("}, ");
     }
-    return plant(
-        1461,
-        "resources: {mechanic: {count: " + mechanics + "}}\n",
-        all.toString(),
-        steps.toString());
+    return plant(1461, "{mechanic: {count: " + mechanics + "}}", "{" + all + "}", steps.toString());
   }
 
   /** Three days of loads, then a day of work. */
   static Plant filling() {
-    return PlantFile.of(
-            "filling.yaml",
-            """
-            hurdline: 1
-            plant: A yard that fills
-            calendar: {from: 2027-01-01, to: 2027-01-04, shifts: {always: {from: "00:00", to: "24:00"}}}
-            components: [fiber]
-            crops:
-              stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %}}
-            machines: {feeder: {kind: bale-feeder}}
-            products: {tow: {}}
-            lines:
-              stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: 1 t/h, to: tow}}}
-            season: [{line: stalk_line, from: 2027-01-04, to: 2027-01-04, shifts: [always]}]
-            yard: {places: {barn: {holds: 10000 bales}}}
-            deliveries:
-              stalk:
-                loads: {every: {exponential: {mean: 1 h}}, bales: 2, to: 2027-01-03}
-            """)
-        .variants()
-        .with();
+    return TestPlant.oneLine()
+        .days(4)
+        .with("season.0.from", "2027-01-04")
+        .feeds("1 t/h")
+        .says("yard", "{places: {barn: {holds: 10000 bales}}}")
+        .says(
+            "deliveries",
+            "{stalk: {loads: {every: {exponential: {mean: 1 h}}, bales: 2, to: 2027-01-03}}}")
+        .plant();
   }
 
   /** Chances of 0, 1 … n machines down, by the birth and death of failures. */

@@ -65,33 +65,28 @@ class ShortCutsTest {
   @Test
   void aSharedMachineLetsOneStretchFeelTheOther() {
     Plant plant =
-        PlantFile.of(
-                "shared.yaml",
+        TestPlant.oneLine()
+            .days(31)
+            .says("components", "[hurd, fines]")
+            .says(
+                "crops", "{stalk: {bale: {mass: 500 kg}, composition: {hurd: 60 %, fines: 40 %}}}")
+            .says(
+                "machines",
                 """
-                hurdline: 1
-                plant: Two stretches on one cyclone
-                calendar: {from: 2027-01-01, to: 2027-01-31, shifts: {round: {from: "00:00", to: "24:00"}}}
-                components: [hurd, fines]
-                crops: {stalk: {bale: {mass: 500 kg}, composition: {hurd: 60 %, fines: 40 %}}}
-                machines:
-                  feeder: {kind: bale-feeder}
-                  saw: {kind: separating-saw, stops: {choke: {every: {exponential: {mean: 2 h}}, counted: running, lasts: 20 min}}}
-                  store: {kind: bin, holds: 60 t}
-                  shaker: {kind: conveyor, stops: {jam: {every: {exponential: {mean: 3 h}}, counted: running, lasts: 40 min}}}
-                  dust_cyclone: {kind: cyclone, collects: 100 %}
-                products: {hurd_pile: {}, dust: {}}
-                lines:
-                  line:
-                    crop: stalk
-                    feed: feeder
-                    steps:
-                      feeder: {rate: 4 t/h, to: saw}
-                      saw: {rate: 4 t/h, outlets: [{to: dust_cyclone, takes: {fines: 50 %}}, {to: store}]}
-                      store: {to: shaker}
-                      shaker: {rate: 5 t/h, outlets: [{to: dust_cyclone, takes: {fines: 60 %}}, {to: hurd_pile}]}
-                      dust_cyclone: {rate: 1 t/h, to: dust}
-                season: [{line: line, from: 2027-01-01, to: 2027-01-31, shifts: [round]}]
-                yard: {on_hand: {stalk: 8000 bales}, places: {barn: {holds: 8000 bales}}}
+                feeder: {kind: bale-feeder}
+                saw: {kind: separating-saw, stops: {choke: {every: {exponential: {mean: 2 h}}, counted: running, lasts: 20 min}}}
+                store: {kind: bin, holds: 60 t}
+                shaker: {kind: conveyor, stops: {jam: {every: {exponential: {mean: 3 h}}, counted: running, lasts: 40 min}}}
+                dust_cyclone: {kind: cyclone, collects: 100 %}
+                """)
+            .says("products", "{hurd_pile: {}, dust: {}}")
+            .steps(
+                """
+                feeder: {rate: 4 t/h, to: saw}
+                saw: {rate: 4 t/h, outlets: [{to: dust_cyclone, takes: {fines: 50 %}}, {to: store}]}
+                store: {to: shaker}
+                shaker: {rate: 5 t/h, outlets: [{to: dust_cyclone, takes: {fines: 60 %}}, {to: hurd_pile}]}
+                dust_cyclone: {rate: 1 t/h, to: dust}
                 """)
             .plant();
     Outcome plain = outcome(plant, true, 1);

@@ -1,7 +1,6 @@
 package hurdline.simulation;
 
 import hurdline.plant.Plant;
-import hurdline.plant.yaml.PlantFile;
 import java.util.Arrays;
 
 /**
@@ -135,48 +134,25 @@ record TwoMachines(String counted, int stages, Unit first, Unit second, double h
   }
 
   Plant plant(int years) {
-    return PlantFile.of("two_machines.yaml", text(years)).variants().with();
+    return TestPlant.oneLine()
+        .days("2027-01-01", 2026 + years + "-12-31")
+        .says("crops", "{stalk: {bale: {mass: 100000000 t}, composition: {fiber: 100 %}}}")
+        .says(
+            "machines",
+            "{feeder: {kind: bale-feeder, %s}, between: {kind: bin, holds: %s t}, opener: {kind: conveyor, %s}}",
+            fault(first),
+            holdsT,
+            fault(second))
+        .steps(
+            "feeder: {rate: %s t/h, to: between}, between: {to: opener}, opener: {rate: %s t/h, to: tow}"
+                .formatted(first.tPerH, second.tPerH))
+        .says("yard", "{on_hand: {stalk: 3 bales}, places: {barn: {holds: 10 bales}}}")
+        .plant();
   }
 
-  private String text(int years) {
-    return """
-        hurdline: 1
-        plant: Two machines and a bin
-        calendar:
-          from: 2027-01-01
-          to: %d-12-31
-          shifts: {always: {from: "00:00", to: "24:00"}}
-        components: [fiber]
-        crops:
-          stalk: {bale: {mass: 100000000 t}, composition: {fiber: 100 %%}}
-        machines:
-          feeder: {kind: bale-feeder, stops: {fault: {every: %s, counted: %s, lasts: {exponential: {mean: %s min}}, repair: any-time}}}
-          between: {kind: bin, holds: %s t}
-          opener: {kind: conveyor, stops: {fault: {every: %s, counted: %s, lasts: {exponential: {mean: %s min}}, repair: any-time}}}
-        products: {tow: {}}
-        lines:
-          stalk_line:
-            crop: stalk
-            feed: feeder
-            steps:
-              feeder: {rate: %s t/h, to: between}
-              between: {to: opener}
-              opener: {rate: %s t/h, to: tow}
-        season: [{line: stalk_line, from: 2027-01-01, to: %d-12-31, shifts: [always]}]
-        yard: {on_hand: {stalk: 3 bales}, places: {barn: {holds: 10 bales}}}
-        """
-        .formatted(
-            2026 + years,
-            every(first),
-            counted,
-            first.repairMin,
-            holdsT,
-            every(second),
-            counted,
-            second.repairMin,
-            first.tPerH,
-            second.tPerH,
-            2026 + years);
+  private String fault(Unit unit) {
+    return "stops: {fault: {every: %s, counted: %s, lasts: {exponential: {mean: %s min}}, repair: any-time}}"
+        .formatted(every(unit), counted, unit.repairMin);
   }
 
   private String every(Unit unit) {

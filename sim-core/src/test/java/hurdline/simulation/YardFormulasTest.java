@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.plant.Plant;
-import hurdline.plant.yaml.PlantFile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -25,26 +24,16 @@ class YardFormulasTest {
   private record Window(int onHand, int loadBales, int everyH, double balesPerH, int days) {
     Plant plant() {
       String until = java.time.LocalDate.of(2027, 1, 1).plusDays(days - 1L).toString();
-      return PlantFile.of(
-              "fill.yaml",
-              """
-              hurdline: 1
-              plant: Fill and drain
-              calendar: {from: 2027-01-01, to: 2027-03-31, shifts: {always: {from: "00:00", to: "24:00"}}}
-              components: [fiber]
-              crops:
-                stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}
-              machines: {feeder: {kind: bale-feeder, feed_table: 1 bales}}
-              products: {tow: {}}
-              lines:
-                stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: %s t/h, to: tow}}}
-              season: [{line: stalk_line, from: 2027-01-01, to: 2027-03-31, shifts: [always]}]
-              yard: {on_hand: {stalk: %d bales}, places: {barn: {holds: 10000 bales}}}
-              deliveries:
-                stalk:
-                  loads: {every: %d h, bales: %d, to: %s}
-              """
-                  .formatted(balesPerH * BALE_T, onHand, everyH, loadBales, until))
+      return TestPlant.oneLine()
+          .says("machines", "{feeder: {kind: bale-feeder, feed_table: 1 bales}}")
+          .feeds(balesPerH * BALE_T + " t/h")
+          .with("yard.on_hand.stalk", onHand + " bales")
+          .says(
+              "deliveries",
+              "{stalk: {loads: {every: %d h, bales: %d, to: %s}}}",
+              everyH,
+              loadBales,
+              until)
           .plant();
     }
 

@@ -3,6 +3,7 @@ package hurdline.study;
 import hurdline.answer.RunAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.simulation.TestPlant;
 import hurdline.study.compare.CompareAsk;
 import hurdline.study.replicate.RunSettings;
 import hurdline.study.run.Run;
@@ -25,6 +26,11 @@ public final class Studied {
     PlantFile file = PlantFile.read(path);
     String name = path.getFileName().toString();
     return new PlantOrigin(file.variants(), name, file.contentHash(), "0", file.warnings());
+  }
+
+  public static PlantOrigin source(TestPlant plant) {
+    PlantFile file = plant.file();
+    return new PlantOrigin(file.variants(), "test.yaml", file.contentHash(), "0", file.warnings());
   }
 
   public static PlantChanges option(String option) {

@@ -12,6 +12,7 @@ import hurdline.measure.Measure;
 import hurdline.plant.Change;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.simulation.TestPlant;
 import hurdline.statistics.PairedDifference;
 import hurdline.study.run.Run;
 import hurdline.study.yard.YardAsk;
@@ -36,33 +37,31 @@ class YardCostTest {
    * from the fifth day on.
    */
   private static String yard(String places) {
-    return """
-        hurdline: 1
-        plant: A yard that costs
-        calendar:
-          from: 2027-03-01
-          to: 2027-03-14
-          shifts: {round: {from: "00:00", to: "24:00"}}
-        components: [fiber, lint]
-        crops:
-          stalk: {bale: {mass: 500 kg, long: 2 m, wide: 1 m, high: 70 cm}, composition: {fiber: 100 %%}}
-          seed_cotton: {bale: {mass: 500 kg, long: 2 m, wide: 1 m, high: 70 cm}, composition: {lint: 100 %%}}
-        machines: {feeder: {kind: bale-feeder}}
-        products: {tow: {price: 300 USD/t}}
-        lines: {stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: 1 t/h, to: tow}}}}
-        season:
-          - {line: stalk_line, from: 2027-03-05, to: 2027-03-14, shifts: [round]}
-        yard: {places: %s, field_loss: 40 %%/month}
-        deliveries:
-          stalk:
-            fields: {bench: {area: 30 ha, yield: {normal: {mean: 7 t/ha, sd: 1 t/ha}}, ready: 2027-03-02, baling: 150 bales/d}}
-            hours: {from: "07:00", to: "18:00"}
-            hands: 2
-            waiting_cost: 5 USD/h
-            trucks: {count: 2, bales: 20, drive: {exponential: {mean: 40 min}}}
-        money: {currency: USD, wage: 26 USD/h, crop_prices: {stalk: 100 USD/t}}
-        """
-        .formatted(places);
+    return TestPlant.oneLine()
+        .days("2027-03-01", "2027-03-14")
+        .says("components", "[fiber, lint]")
+        .says(
+            "crops",
+            """
+            stalk: {bale: {mass: 500 kg, long: 2 m, wide: 1 m, high: 70 cm}, composition: {fiber: 100 %}}
+            seed_cotton: {bale: {mass: 500 kg, long: 2 m, wide: 1 m, high: 70 cm}, composition: {lint: 100 %}}
+            """)
+        .says("products", "{tow: {price: 300 USD/t}}")
+        .feeds("1 t/h")
+        .says("season", "[{line: stalk_line, from: 2027-03-05, to: 2027-03-14, shifts: [always]}]")
+        .says("yard", "{places: %s, field_loss: 40 %%/month}", places)
+        .says(
+            "deliveries",
+            """
+            stalk:
+              fields: {bench: {area: 30 ha, yield: {normal: {mean: 7 t/ha, sd: 1 t/ha}}, ready: 2027-03-02, baling: 150 bales/d}}
+              hours: {from: "07:00", to: "18:00"}
+              hands: 2
+              waiting_cost: 5 USD/h
+              trucks: {count: 2, bales: 20, drive: {exponential: {mean: 40 min}}}
+            """)
+        .says("money", "{currency: USD, wage: 26 USD/h, crop_prices: {stalk: 100 USD/t}}")
+        .text();
   }
 
   private static PlantOrigin source(String yaml) {

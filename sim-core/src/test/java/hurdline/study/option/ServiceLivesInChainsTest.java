@@ -11,8 +11,8 @@ import hurdline.answer.PaybackRow;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.ServiceLifeRow;
 import hurdline.answer.TornadoRow;
-import hurdline.plant.yaml.PlantFile;
 import hurdline.simulation.CompiledPlant;
+import hurdline.simulation.TestPlant;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Studied;
@@ -34,28 +34,28 @@ class ServiceLivesInChainsTest {
    * for each tonne fed, stock being worth its price.
    */
   private static PlantOrigin day(String rate, String faster, String onHand, String every) {
-    String text =
-        """
-        hurdline: 1
-        plant: A day a year
-        calendar: {from: 2027-03-01, to: 2027-03-01, repeats: yearly, shifts: {day: {from: "06:00", to: "14:00"}}}
-        components: [fiber]
-        crops: {stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}}
-        machines: {feeder: {kind: bale-feeder}}
-        products: {tow: {price: 50 USD/t}}
-        lines: {stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: %s, to: tow}}}}
-        season: [{line: stalk_line, from: 2027-03-01, to: 2027-03-01, shifts: [day]}]
-        yard: {%splaces: {open: {holds: 900 bales}}}
-        deliveries: {stalk: {loads: {every: %s, bales: 10, hours: {from: "08:00", to: "12:30"}}}}
-        money: {currency: USD, crop_prices: {stalk: 20 USD/t}, discount_rate: 0 %%/yr}
-        options:
-          faster: {cost: 100 USD, life: 3 yr, with: {lines: {stalk_line: {steps: {feeder: {rate: %s}}}}}}
-          dearer: {cost: 100 USD, life: 3 yr, with: {products: {tow: {price: 60 USD/t}}}}
-          hired: {cost: 100 USD, life: 2 yr, with: {lines: {stalk_line: {steps: {feeder: {rate: %s}}}}}}
-        """
-            .formatted(rate, onHand, every, faster, faster);
-    PlantFile file = PlantFile.of("day.yaml", text);
-    return new PlantOrigin(file.variants(), "day.yaml", file.contentHash(), "0", file.warnings());
+    return Studied.source(
+        TestPlant.oneLine()
+            .shift("2027-03-01", "2027-03-01", "06:00", "14:00")
+            .says(
+                "calendar",
+                "{from: 2027-03-01, to: 2027-03-01, repeats: yearly, shifts: {always: {from: \"06:00\", to: \"14:00\"}}}")
+            .says("products", "{tow: {price: 50 USD/t}}")
+            .feeds(rate)
+            .says("yard", "{%splaces: {open: {holds: 900 bales}}}", onHand)
+            .says(
+                "deliveries",
+                "{stalk: {loads: {every: %s, bales: 10, hours: {from: \"08:00\", to: \"12:30\"}}}}",
+                every)
+            .says("money", "{currency: USD, crop_prices: {stalk: 20 USD/t}, discount_rate: 0 %/yr}")
+            .says(
+                "options",
+                """
+                faster: {cost: 100 USD, life: 3 yr, with: {lines: {stalk_line: {steps: {feeder: {rate: %1$s}}}}}}
+                dearer: {cost: 100 USD, life: 3 yr, with: {products: {tow: {price: 60 USD/t}}}}
+                hired: {cost: 100 USD, life: 2 yr, with: {lines: {stalk_line: {steps: {feeder: {rate: %1$s}}}}}}
+                """,
+                faster));
   }
 
   private static CompareAnswer played(PlantOrigin source, int replications, AtomicInteger plays) {

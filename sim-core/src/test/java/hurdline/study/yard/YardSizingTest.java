@@ -13,6 +13,7 @@ import hurdline.answer.YardFact;
 import hurdline.answer.YardSizeRow;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.simulation.TestPlant;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Studied;
@@ -33,25 +34,17 @@ class YardSizingTest {
    * nothing.
    */
   private static String yard(String every, String feeds, String places) {
-    return """
-        hurdline: 1
-        plant: One yard
-        calendar:
-          from: 2027-03-01
-          to: 2027-03-09
-          shifts: {round: {from: "00:00", to: "24:00"}}
-        components: [fiber]
-        crops: {stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %%}}}
-        machines: {feeder: {kind: bale-feeder}}
-        products: {tow: {}}
-        lines: {stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: 4 t/h, to: tow}}}}
-        season:
-          - {line: stalk_line, from: %s, to: 2027-03-09, shifts: [round]}
-        yard: {places: %s}
-        deliveries: {stalk: {loads: {every: %s, bales: 10, from: 2027-03-01, to: 2027-03-05}}}
-        money: {currency: USD, crop_prices: {stalk: 100 USD/t}}
-        """
-        .formatted(feeds, places, every);
+    return TestPlant.oneLine()
+        .days("2027-03-01", "2027-03-09")
+        .feeds("4 t/h")
+        .says("season", "[{line: stalk_line, from: %s, to: 2027-03-09, shifts: [always]}]", feeds)
+        .says("yard", "{places: %s}", places)
+        .says(
+            "deliveries",
+            "{stalk: {loads: {every: %s, bales: 10, from: 2027-03-01, to: 2027-03-05}}}",
+            every)
+        .says("money", "{currency: USD, crop_prices: {stalk: 100 USD/t}}")
+        .text();
   }
 
   private static YardAnswer played(String yaml, RunSettings effort, double overflow) {
