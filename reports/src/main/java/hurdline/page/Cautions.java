@@ -42,20 +42,42 @@ final class Cautions {
     return List.of(
         new Note(
             "Fire in the yard",
-            "Baled stalks burn, and damp bales can heat and light themselves. Stack sizes, lanes"
-                + " between stacks, distance to buildings and water for fighting a fire follow the"
-                + " local fire code and the insurer, not this report. A yard that is full here need"
-                + " not be a yard that is allowed."),
+            "Baled stalks burn, and damp bales and modules can heat and light themselves. A load"
+                + " that is hot, smokes or smells burnt stays out of yard and gin, and the insurer's"
+                + " steps for hot bales are followed: a hot bale can break into fire weeks later."
+                + " Stack sizes, lanes between stacks, distance to buildings and water for fighting"
+                + " a fire follow the local fire code and the insurer, not this report. A yard that"
+                + " is full here need not be a yard that is allowed."),
+        new Note(
+            "Fiber bales are not cotton bales",
+            "Fire codes may exempt densely packed bales of cotton; hemp, tow, jute and kenaf are"
+                + " combustible fibers without that exemption (International Fire Code, chapter on"
+                + " combustible fibers). The local fire code decides how and how much may be"
+                + " stored."),
         new Note(
             "Dust",
             "Dry dust of stalk, hurd and lint burns, and in the air it can explode. Dust"
-                + " collection, housekeeping, spark detection and electrical equipment follow the"
-                + " local fire code, the insurer and a licensed engineer's design."),
+                + " collection, housekeeping, spark detection, a dust hazard analysis (NFPA 660) and"
+                + " electrical equipment follow the local fire code, the insurer and a licensed"
+                + " engineer's design. Ducts and cyclones built for lint need that engineer's word"
+                + " before they carry hurd dust."),
+        new Note(
+            "Sparks and tramp metal",
+            "Stones, wire and bolts in a bale strike sparks in saw cylinders and hammer mills, and"
+                + " a spark travels with the air into bins, cyclones and bales. Magnets, traps and"
+                + " spark detection belong before the mill and before what stores."),
+        new Note(
+            "Dust in the lungs",
+            "Dust of hemp, flax, kenaf and cotton harms the lungs. The cotton dust standard of the"
+                + " USA (29 CFR 1910.1043) leaves out ginning and says nothing of hemp; which limits"
+                + " and which protection hold is for an industrial hygienist and local law."),
         new Note(
             "Machines",
             "Every stop, choke, screen change and cleaning is planned here as time in which the"
-                + " machine is locked out and at rest. No shorter time is to be won by reaching"
-                + " into a machine that runs or can start."),
+                + " machine is locked out and seen to stand still: saw cylinders, fans and mills"
+                + " coast after the power is off, and the local rules for lock-out (in the USA 29"
+                + " CFR 1910.147) hold. No shorter time is to be won by reaching into a machine that"
+                + " runs, coasts or can start."),
         new Note(
             "Hours and wages",
             "Shifts, rests and wages are what the plant file says. Whether they are allowed is for"

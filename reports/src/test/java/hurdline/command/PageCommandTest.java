@@ -206,7 +206,7 @@ class PageCommandTest {
             page.indexOf("<section id=\"cautions\">"), page.indexOf("<section id=\"proof\">"));
     assertThat(cautions)
         .contains("<dt>Wet bales</dt>")
-        .containsOnlyOnce("wetter than 15 %")
+        .containsOnlyOnce("15 % moisture or more")
         .doesNotContain("18 %");
   }
 }

@@ -187,7 +187,7 @@ class ReportPageTest {
         .contains("licensed engineer")
         .contains("local labor law")
         .contains("locked out")
-        .contains("wetter than the usual limit for storing", "One bale in ten");
+        .contains("damp by the limit that the warning names", "One bale or module in ten");
   }
 
   @Test

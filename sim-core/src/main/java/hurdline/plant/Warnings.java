@@ -46,8 +46,7 @@ public final class Warnings {
   }
 
   private void moisture(Crop crop) {
-    SafeMoisture safe = SafeMoisture.of(crop);
-    tooWet("crops." + crop.name() + ".moisture", crop.bale().moisture(), safe);
+    tooWet("crops." + crop.name() + ".moisture", crop.bale().moisture(), crop);
     for (Delivery delivery : plant.deliveries()) {
       if (delivery.crop().equals(crop.name())) {
         delivery.fields().stream()
@@ -57,19 +56,21 @@ public final class Warnings {
                     tooWet(
                         "deliveries." + crop.name() + ".fields." + field.name() + ".moisture",
                         field.bale().moisture(),
-                        safe));
+                        crop));
       }
     }
   }
 
-  private void tooWet(String path, Distribution moisture, SafeMoisture safe) {
-    if (safe.isExceeded(moisture)) {
+  private void tooWet(String path, Distribution moisture, Crop crop) {
+    if (crop.isDamp(moisture)) {
       found.add(
           path,
-          "one bale in ten or more is wetter than "
-              + Problems.percent(safe.share())
-              + ", the usual limit for storing",
-          "wet bales heat, rot and can set themselves on fire; check the moisture before stacking"
+          "one "
+              + (crop.modules() ? "module" : "bale")
+              + " in ten or more has "
+              + Problems.percent(crop.dampFrom())
+              + " moisture or more, from where it counts as damp (damp_from)",
+          "damp ones heat, rot and can set themselves on fire; check the moisture before stacking"
               + " and keep to local fire codes");
     }
   }

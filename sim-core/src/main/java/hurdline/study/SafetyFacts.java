@@ -7,7 +7,6 @@ import hurdline.plant.Crop;
 import hurdline.plant.Delivery;
 import hurdline.plant.Machine;
 import hurdline.plant.Plant;
-import hurdline.plant.SafeMoisture;
 import hurdline.plant.Stop;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,16 +48,15 @@ public final class SafetyFacts {
    * named again.
    */
   private Stream<String> wet(Crop crop) {
-    SafeMoisture safe = SafeMoisture.of(crop);
     Stream<String> ofFields =
         plant.deliveries().stream()
             .filter(delivery -> delivery.crop().equals(crop.name()))
             .flatMap(delivery -> delivery.fields().stream())
             .filter(field -> !field.bale().moisture().equals(crop.bale().moisture()))
-            .filter(field -> safe.isExceeded(field.bale().moisture()))
+            .filter(field -> crop.isDamp(field.bale().moisture()))
             .map(Delivery.Field::name);
     Stream<String> ofCrop =
-        safe.isExceeded(crop.bale().moisture()) ? Stream.of(crop.name()) : Stream.of();
+        crop.isDamp(crop.bale().moisture()) ? Stream.of(crop.name()) : Stream.of();
     return Stream.concat(ofCrop, ofFields);
   }
 

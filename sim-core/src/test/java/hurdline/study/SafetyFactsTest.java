@@ -33,7 +33,7 @@ class SafetyFactsTest {
     assertThat(of(change).contains(new SafetyFact.WetBales(List.of("stalk")))).isEqualTo(wet);
     assertThat(
             Warnings.of(plant(change)).stream()
-                .filter(warning -> warning.toString().contains("wetter than 15 %"))
+                .filter(warning -> warning.toString().contains("has 15 % moisture or more"))
                 .count())
         .isEqualTo(wet ? 1 : 0);
   }

@@ -36,10 +36,11 @@ final class SafetyNotes {
 
   /** Without the limit, which the file's warning gives beside it. */
   private String wetBales(SafetyFact.WetBales fact) {
-    return "One bale in ten or more is wetter than the usual limit for storing, which the file's warning names: "
+    return "One bale or module in ten or more is damp by the limit that the warning names: "
         + names(fact.crops(), wording.titles()::crop)
-        + ". Wet bales heat, rot and can set themselves on fire days or weeks later: measure before stacking, keep wet ones"
-        + " apart, watch their temperature. The local fire code and the insurer decide.";
+        + ". Damp ones heat, rot and can set themselves on fire days or weeks later: measure before"
+        + " stacking, keep them apart, watch their temperature. The local fire code and the insurer"
+        + " decide.";
   }
 
   private String shortStops(SafetyFact.ShortStops fact) {

@@ -68,7 +68,11 @@ final class CropBinder {
             Map.of(),
             0,
             Optional.empty());
-    return new Crop(name, f.has("module"), bale(f, usual));
+    boolean modules = f.has("module");
+    double dampFrom =
+        Quantities.of(
+            f.at("damp_from"), Dimension.SHARE, Range.PART, Crop.usuallyDampFrom(modules));
+    return new Crop(name, modules, bale(f, usual), dampFrom);
   }
 
   /** A bale; what the map does not say is as usual. */

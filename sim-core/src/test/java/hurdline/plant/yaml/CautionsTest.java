@@ -60,14 +60,14 @@ class CautionsTest {
         Edited.with(
             "mean: 12 %, sd: 1 %, low: 7 %, high: 15 %",
             "mean: 16 %, sd: 1 %, low: 7 %, high: 20 %"),
-        "p.yaml:25:5 crops.stalk.moisture: one bale in ten or more is wetter than 15 %, the usual"
-            + " limit for storing; wet bales heat, rot and can set themselves on fire; check the"
-            + " moisture before stacking and keep to local fire codes");
+        "p.yaml:25:5 crops.stalk.moisture: one bale in ten or more has 15 % moisture or more, from"
+            + " where it counts as damp (damp_from); damp ones heat, rot and can set themselves on"
+            + " fire; check the moisture before stacking and keep to local fire codes");
     cautions(
         Edited.with("moisture: 9 %", "moisture: 14.5 %"),
-        "p.yaml:31:15 crops.seed_cotton.moisture: one bale in ten or more is wetter than 14 %, the"
-            + " usual limit for storing; wet bales heat, rot and can set themselves on fire; check"
-            + " the moisture before stacking and keep to local fire codes");
+        "p.yaml:31:15 crops.seed_cotton.moisture: one module in ten or more has 14.2 % moisture or"
+            + " more, from where it counts as damp (damp_from); damp ones heat, rot and can set"
+            + " themselves on fire; check the moisture before stacking and keep to local fire codes");
   }
 
   @Test

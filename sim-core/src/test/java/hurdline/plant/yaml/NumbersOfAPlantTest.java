@@ -49,6 +49,7 @@ class NumbersOfAPlantTest {
           "At.moisture",
           "WetChain.wetDay",
           "WetChain.wetAfterWet",
+          "Crop.dampFrom",
           "Cyclone.collects",
           "Grinding.motorLoad",
           "Grinding.noLoad",

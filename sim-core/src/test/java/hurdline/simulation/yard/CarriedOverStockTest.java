@@ -251,25 +251,26 @@ class CarriedOverStockTest {
 
   /**
    * What stock gained over later years is what the last one's bales are worth more than the
-   * first's: 145 USD for a short ton of stalk at 12 %, the cotton costing nothing. A bale lost,
-   * doubled or dried between two years would show.
+   * first's: the stalk's price for its dry mass brought to 12 %, the cotton costing nothing. A bale
+   * lost, doubled or dried between two years would show.
    */
   @Test
   void theExampleLosesNoBaleBetweenYears() {
     Plant plant = PlantFile.read(Path.of("../line-configs/sweetgum-bend.yaml")).variants().with();
     List<Year> years = years(plant, 3);
     int stalk = YardPlan.of(plant).crop(0).equals("stalk") ? 0 : 1;
-    double first = worth(years.get(0).left(), stalk);
-    double last = worth(years.get(2).left(), stalk);
+    double first = worth(plant, years.get(0).left(), stalk);
+    double last = worth(plant, years.get(2).left(), stalk);
     assertThat(first).isGreaterThan(1000);
     assertThat(sum(years.subList(1, 3), "money.stock_change"))
         .isCloseTo(last - first, within(1e-6 * last));
   }
 
-  private static double worth(CarriedOverStock left, int crop) {
+  private static double worth(Plant plant, CarriedOverStock left, int crop) {
+    double pricePerKg = plant.money().orElseThrow().cropsPerKg().get("stalk");
     return Stream.concat(left.inPlaces().stream(), left.inFront().stream())
         .filter(bale -> bale.crop() == crop)
-        .mapToDouble(bale -> bale.massKg() * (1 - bale.moisture()) / 0.88 * 145 / 907.18474)
+        .mapToDouble(bale -> bale.massKg() * (1 - bale.moisture()) / 0.88 * pricePerKg)
         .sum();
   }
 }
