@@ -18,9 +18,10 @@ public record Crop(String name, boolean modules, Bale bale, double dampFrom) {
   /**
    * From where a crop is damp if its file does not say.
    *
-   * <p>Large bales, 15 %: extension advice for fiber crops in Ontario and Alberta is below it, which
-   * lies between that for large hay bales in California (14 %) and in the South of the USA (16 to 18
-   * %). Modules, 14 %: lint yellows sharply above (Cotton Incorporated, after Curley et al. 1987).
+   * <p>Large bales, 15 %: extension advice for fiber crops in Ontario and Alberta is below it,
+   * which lies between that for large hay bales in California (14 %) and in the South of the USA
+   * (16 to 18 %). Modules, 14 %: lint yellows sharply above (Cotton Incorporated, after Curley et
+   * al. 1987).
    */
   public static double usuallyDampFrom(boolean modules) {
     return modules ? 0.14 : 0.15;

@@ -27,7 +27,8 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 
 /**
- * Reads {@code records.yaml}; what is wrong goes to the findings with its place. As long as the file has keys, a method each.
+ * Reads {@code records.yaml}; what is wrong goes to the findings with its place. As long as the
+ * file has keys, a method each.
  */
 final class RecordsMapReader {
   private static final List<String> KEYS =
