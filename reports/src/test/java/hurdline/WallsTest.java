@@ -62,7 +62,8 @@ class WallsTest {
         .uses("account compiled event flow flow.rates measure plant random simulation.yard");
     room("simulation.yard").uses("account compiled event measure plant random");
     room("simulation.results")
-        .uses("account compiled event flow measure plant simulation.activity simulation.yard");
+        .uses(
+            "account compiled economics event flow measure plant simulation.activity simulation.yard");
     room("study")
         .uses(
             "answer capacity compiled measure plant problem random simulation simulation.results statistics "

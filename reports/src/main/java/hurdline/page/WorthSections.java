@@ -1,8 +1,10 @@
 package hurdline.page;
 
+import hurdline.answer.AfterTaxRow;
 import hurdline.answer.BreakEvenRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaybackRow;
+import hurdline.answer.TornadoRow;
 import hurdline.chart.compare.CompareCharts;
 import hurdline.chart.kit.Chart;
 import hurdline.text.CompareWords;
@@ -38,6 +40,11 @@ final class WorthSections {
             "Does it pay",
             answer.payback().stream().anyMatch(this::isOfPurchase),
             this::writePayback),
+        new Section(
+            "after_tax",
+            "After loan and tax, before your accountant",
+            !answer.afterTax().isEmpty(),
+            this::writeAfterTax),
         new Section("cash", "Cash over the years", !cash.isEmpty(), html -> writeCash(html, cash)),
         new Section(
             "sensitivity",
@@ -75,6 +82,93 @@ final class WorthSections {
             + " must be; rates at or below -50 % a year are left out, and with a loss throughout there is none. What is"
             + " added to the margin is at the file's prices and not discounted. The margin is before interest and tax.");
     html.figures(figures.payback());
+  }
+
+  private void writeAfterTax(Html html) {
+    html.paragraph(
+        "For planning, before your accountant: each year of a purchase on average over its service lives, not discounted."
+            + " What is left is the owner's, after what the lender and the tax office get; a tax below zero"
+            + " lowers the tax on other income. How loan and tax are taken stands under the assumptions.");
+    String currency = answer.header().currency();
+    List<List<String>> rows = new ArrayList<>();
+    for (AfterTaxRow row : answer.afterTax()) {
+      List<String> cells = new ArrayList<>();
+      cells.add(wording.titles().option(row.option()));
+      cells.add(wording.plain(row.year()));
+      for (double amount :
+          new double[] {
+            row.added(),
+            row.salvage(),
+            row.interest(),
+            row.repayment(),
+            row.depreciation(),
+            row.tax(),
+            row.left()
+          }) {
+        cells.add(wording.fixed(amount, 0, currency));
+      }
+      rows.add(cells);
+    }
+    html.table(
+        "after loan and tax",
+        new Chart.Grid(
+            List.of(
+                "",
+                "end of year",
+                "added " + currency,
+                "salvage " + currency,
+                "interest " + currency,
+                "repayment " + currency,
+                "depreciation " + currency,
+                "tax " + currency,
+                "left " + currency),
+            rows));
+    writeSwingAfterTax(html);
+    writeEvenAfterTax(html);
+  }
+
+  private void writeSwingAfterTax(Html html) {
+    List<List<String>> rows = new ArrayList<>();
+    for (TornadoRow row : answer.further().tornado()) {
+      if (!Double.isNaN(row.afterTax())) {
+        WorthWords worth = new WorthWords(answer, wording);
+        rows.add(
+            List.of(
+                wording.titles().option(row.option()) + ": " + worth.input(row.input()),
+                worth.ends(row),
+                worth.money(row.afterTaxAtLow()),
+                worth.money(row.afterTaxAtHigh()),
+                worth.money(row.swingAfterTax())));
+      }
+    }
+    if (!rows.isEmpty()) {
+      html.table(
+          "sensitivity after loan and tax",
+          new Chart.Grid(
+              List.of("net present value after loan and tax", "ends", "at low", "at high", "swing"),
+              rows));
+    }
+  }
+
+  private void writeEvenAfterTax(Html html) {
+    List<List<String>> rows = new ArrayList<>();
+    for (BreakEvenRow row : answer.further().breakEven()) {
+      if (!Double.isNaN(row.netPresentValueAfterTax())) {
+        WorthWords worth = new WorthWords(answer, wording);
+        rows.add(
+            List.of(
+                wording.titles().option(row.option()) + ": " + worth.input(row.input()),
+                row.unit().equals("x") ? "times what the file says" : row.unit(),
+                Double.isNaN(row.valueAfterTax())
+                    ? "none that was found"
+                    : worth.four(row.valueAfterTax())));
+      }
+    }
+    if (!rows.isEmpty()) {
+      html.table(
+          "break-even after loan and tax",
+          new Chart.Grid(List.of("after loan and tax", "unit", "break-even at"), rows));
+    }
   }
 
   private String quantity(PaybackRow row) {

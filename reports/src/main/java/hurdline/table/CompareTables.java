@@ -3,6 +3,7 @@ package hurdline.table;
 import static hurdline.table.SharedTables.row;
 import static hurdline.table.SharedTables.table;
 
+import hurdline.answer.AfterTaxRow;
 import hurdline.answer.BottleneckRow;
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
@@ -34,6 +35,9 @@ public final class CompareTables {
                 lives(),
                 cash()));
     tables.addAll(SharedTables.adjusted(answer.adjusted()));
+    if (!answer.afterTax().isEmpty()) {
+      tables.add(afterTax());
+    }
     tables.addAll(new FurtherTables(answer.further()).all());
     return tables;
   }
@@ -82,5 +86,13 @@ public final class CompareTables {
   private Table cash() {
     return table(
         "cash.csv", CashRow.class, "alternative,year,unit,mean,p05,p50,p95", answer.cash());
+  }
+
+  private Table afterTax() {
+    return table(
+        "after_tax.csv",
+        AfterTaxRow.class,
+        "alternative,year,unit,added,salvage,interest,repayment,depreciation,tax,left",
+        answer.afterTax());
   }
 }

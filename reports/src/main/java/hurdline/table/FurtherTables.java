@@ -31,6 +31,13 @@ final class FurtherTables {
     if (!further.breakEven().isEmpty()) {
       tables.add(breakEven());
     }
+    if (further.tornado().stream().anyMatch(row -> !Double.isNaN(row.afterTax()))) {
+      tables.add(tornadoAfterTax());
+    }
+    if (further.breakEven().stream()
+        .anyMatch(row -> !Double.isNaN(row.netPresentValueAfterTax()))) {
+      tables.add(breakEvenAfterTax());
+    }
     return tables;
   }
 
@@ -66,6 +73,38 @@ final class FurtherTables {
                 r.netPresentValueAtHigh(),
                 r.netPresentValue(),
                 r.swing()));
+  }
+
+  private Table tornadoAfterTax() {
+    return table(
+        "tornado_after_tax.csv",
+        "alternative,input,low,high,unit,net_present_value_at_low,net_present_value_at_high,net_present_value,swing",
+        further.tornado(),
+        r ->
+            row(
+                r.option(),
+                r.input(),
+                r.low(),
+                r.high(),
+                r.unit(),
+                r.afterTaxAtLow(),
+                r.afterTaxAtHigh(),
+                r.afterTax(),
+                r.swingAfterTax()));
+  }
+
+  private Table breakEvenAfterTax() {
+    return table(
+        "break_even_after_tax.csv",
+        "alternative,input,unit,value,found",
+        further.breakEven(),
+        r ->
+            row(
+                r.option(),
+                r.input(),
+                r.unit(),
+                r.valueAfterTax(),
+                !Double.isNaN(r.valueAfterTax())));
   }
 
   private Table breakEven() {

@@ -67,7 +67,8 @@ public final class CompareTable {
     return switch (quantity) {
       case INTERNAL_RATE_OF_RETURN, SIMPLE_PAYBACK, DISCOUNTED_PAYBACK -> option.cost() > 0;
       case CHANCE_OF_PAYBACK -> option.cost() > 0 && !Double.isNaN(answer.further().withinYr());
-      case NET_PRESENT_VALUE, CHANCE_OF_LOSS -> option.isPurchase();
+      case NET_PRESENT_VALUE, CHANCE_OF_LOSS, NET_PRESENT_VALUE_AFTER_TAX, PAYBACK_AFTER_TAX ->
+          option.isPurchase();
       case ADDED_IN_FIRST_YEAR, ADDED_IN_EACH_LATER_YEAR -> true;
     };
   }
@@ -136,6 +137,8 @@ public final class CompareTable {
       case CHANCE_OF_LOSS -> "lives with a loss";
       case ADDED_IN_FIRST_YEAR -> "added in first year";
       case ADDED_IN_EACH_LATER_YEAR -> "in each later year";
+      case NET_PRESENT_VALUE_AFTER_TAX -> "value after loan and tax, before your accountant";
+      case PAYBACK_AFTER_TAX -> "own money back after";
     };
   }
 }

@@ -42,6 +42,7 @@ public final class RunTable {
                         wording.number(row.mean(), row.low95(), row.high95(), row.unit()),
                         row.unit())));
     table.add("Money", "margin", Measure.MONEY_MARGIN.of());
+    table.add("Money", "left after loan and tax, before your accountant", Measure.CASH_LEFT.of());
     for (Outline.Line line : answer.outline().lines()) { // the unit says that it is by mass fed
       table.add(
           "Money",

@@ -43,6 +43,7 @@ public final class SampleFacts {
             "money.margin:1%",
             RunFact.Aim.Outcome.NOT_REACHED, 12_345.6, 5_000, "USD", 7_314, 10_000, false),
         new RunFact.AimOutOfReach("money.margin:1%", 40, 4_196_000, 10_000),
+        new RunFact.LoanAndTax(0.6, 0.08, 10, 0.25, 7, 2, true),
         new RunFact.EvenFlow(),
         new RunFact.NotModeled(),
         new RunFact.Intervals(

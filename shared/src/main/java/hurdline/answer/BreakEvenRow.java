@@ -13,6 +13,9 @@ package hurdline.answer;
  * @param netPresentValue at what the file says; not in the table
  * @param low95 limit of the 95 % interval of the value; NaN where there is none; not in the table
  * @param high95 its other limit
+ * @param valueAfterTax where the mean net present value after loan and tax is zero; NaN where it is
+ *     nowhere, or the file has neither; in a table of its own, as is the last
+ * @param netPresentValueAfterTax at what the file says; NaN where it has neither
  */
 public record BreakEvenRow(
     String option,
@@ -25,4 +28,6 @@ public record BreakEvenRow(
     double inFile,
     double netPresentValue,
     double low95,
-    double high95) {}
+    double high95,
+    double valueAfterTax,
+    double netPresentValueAfterTax) {}

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
  * @param payback empty where the file has no money, or does not say how a calendar shorter than a year repeats
  * @param cash empty as {@code payback} is
  * @param lives each life of each option; empty as {@code payback} is
+ * @param afterTax years of each purchase after loan and tax; empty where the file has neither
  * @param terms how lives are made of calendars
  * @param further what was asked besides
  * @param assumptions what the figures take for granted
@@ -42,6 +43,7 @@ public record CompareAnswer(
     List<PaybackRow> payback,
     List<CashRow> cash,
     List<ServiceLifeRow> lives,
+    List<AfterTaxRow> afterTax,
     LifeTerms terms,
     FollowUps further,
     List<Fact> assumptions,
@@ -60,6 +62,7 @@ public record CompareAnswer(
     payback = List.copyOf(payback);
     cash = List.copyOf(cash);
     lives = List.copyOf(lives);
+    afterTax = afterTax == null ? List.of() : List.copyOf(afterTax);
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);

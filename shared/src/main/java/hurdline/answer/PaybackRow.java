@@ -54,7 +54,11 @@ public record PaybackRow(
     /** What the option adds to the margin in the first year, at the file's prices. */
     ADDED_IN_FIRST_YEAR,
     /** The same in each later year, on average over a life. */
-    ADDED_IN_EACH_LATER_YEAR;
+    ADDED_IN_EACH_LATER_YEAR,
+    /** What the owner gains after the purchase's loan and tax, before an accountant has looked. */
+    NET_PRESENT_VALUE_AFTER_TAX,
+    /** After how long the owner's own money is back, after loan and tax, not discounted. */
+    PAYBACK_AFTER_TAX;
 
     /** As it stands in the table: {@code net_present_value}. */
     public String word() {

@@ -58,6 +58,24 @@ public sealed interface RunFact extends Fact {
    */
   record AimOutOfReach(String said, int count, double needed, int most) implements RunFact {}
 
+  /**
+   * How the view after loan and tax is made, which stands beside the margin.
+   *
+   * @param loanYears 0 where nothing is borrowed
+   * @param taxRate share of taxed income, 0 where no tax is looked at
+   * @param writeOffYears 0 where nothing is written off
+   * @param factor of declining balance; 0 for straight line
+   */
+  record LoanAndTax(
+      double loanShare,
+      double loanRate,
+      int loanYears,
+      double taxRate,
+      int writeOffYears,
+      double factor,
+      boolean halfFirst)
+      implements RunFact {}
+
   /** What flows evenly and what is followed one by one. */
   record EvenFlow() implements RunFact {}
 

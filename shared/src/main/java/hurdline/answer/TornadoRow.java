@@ -13,6 +13,10 @@ package hurdline.answer;
  *     the lower end and that as the file says; NaN with fewer than two lives; not in the table, nor
  *     the other
  * @param halfWidthAtHigh the same of the upper end
+ * @param afterTaxAtLow what the option is worth after loan and tax at the lower end; NaN where the
+ *     file has neither, like the two below; in a table of their own
+ * @param afterTaxAtHigh at the upper end
+ * @param afterTax as the file says
  */
 public record TornadoRow(
     String option,
@@ -24,15 +28,25 @@ public record TornadoRow(
     double netPresentValueAtHigh,
     double netPresentValue,
     double halfWidthAtLow,
-    double halfWidthAtHigh) {
+    double halfWidthAtHigh,
+    double afterTaxAtLow,
+    double afterTaxAtHigh,
+    double afterTax) {
 
   /**
    * Swing: how far the worth moves between the ends and what it is as the file says. Where both
    * ends move it the same way, that is the distance of the farther one; NaN where an end is.
    */
   public double swing() {
-    double most = Math.max(netPresentValue, Math.max(netPresentValueAtLow, netPresentValueAtHigh));
-    double least = Math.min(netPresentValue, Math.min(netPresentValueAtLow, netPresentValueAtHigh));
-    return most - least;
+    return swing(netPresentValue, netPresentValueAtLow, netPresentValueAtHigh);
+  }
+
+  /** The same after loan and tax. */
+  public double swingAfterTax() {
+    return swing(afterTax, afterTaxAtLow, afterTaxAtHigh);
+  }
+
+  private static double swing(double unchanged, double low, double high) {
+    return Math.max(unchanged, Math.max(low, high)) - Math.min(unchanged, Math.min(low, high));
   }
 }

@@ -314,6 +314,27 @@ public enum Measure {
       "Revenue and stock of this line less its own costs, before electricity and overhead."),
   MONEY_LINE_MARGIN_PER_TONNE(
       "money.<line>.margin_per_tonne", MONEY_PER_TONNE, "The line's margin per tonne fed."),
+  CASH_INTEREST(
+      "cash.interest",
+      MONEY,
+      "Interest on the plant's loan; for planning, before your accountant."),
+  CASH_REPAYMENT(
+      "cash.repayment",
+      MONEY,
+      "Paid back of the plant's loan; for planning, before your accountant."),
+  CASH_DEPRECIATION(
+      "cash.depreciation",
+      MONEY,
+      "What the plant's assets are written off for tax; for planning, before your accountant."),
+  CASH_TAX(
+      "cash.tax",
+      MONEY,
+      "Tax on the margin less interest and depreciation, below 0 where other income is taxed less; for planning,"
+          + " before your accountant."),
+  CASH_LEFT(
+      "cash.left",
+      MONEY,
+      "Margin less interest, repayment and tax; for planning, before your accountant."),
   SEASON_ENDED(
       "season.<line>.ended",
       DAY,

@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -60,6 +61,19 @@ public record Calendar(
   /** Whether it ends before a year is over. */
   public boolean isShorterThanAYear() {
     return to.plusDays(1).isBefore(from.plusYears(1));
+  }
+
+  /**
+   * For how many years of loan and tax it stands: its whole years, or one where it is a season that
+   * comes every year; empty where it is neither.
+   */
+  public OptionalInt taxYears() {
+    int years = years().size();
+    if (to.plusDays(1).equals(from.plusYears(years))) {
+      return OptionalInt.of(years);
+    }
+    boolean season = isShorterThanAYear() && repeats.equals(Optional.of(Repeats.YEARLY));
+    return season ? OptionalInt.of(1) : OptionalInt.empty();
   }
 
   /** Whether any of these shifts starts on a date. */

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param discount share a year; absent where the file does not say
  * @param overtime absent where all hours are paid alike and none after a shift
  * @param rent absent where one owner runs all lines
+ * @param cash how plant and purchases are paid for and taxed
  */
 public record Money(
     String currency,
@@ -25,7 +26,8 @@ public record Money(
     OptionalDouble discount,
     Growth growth,
     Optional<Overtime> overtime,
-    Optional<Rent> rent) {
+    Optional<Rent> rent,
+    CashTerms cash) {
   public Money {
     cropsPerKg = InOrder.copy(cropsPerKg);
     paidAt = InOrder.copy(paidAt);

@@ -268,6 +268,15 @@ public final class Warnings {
           "write \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\"; without it no net present"
               + " value is given");
     }
+    if (money.cash().isGiven()
+        && money.cash().assets().isPresent()
+        && plant.calendar().taxYears().isEmpty()) {
+      found.add(
+          "money.assets",
+          "the calendar is neither of whole years nor a season that repeats yearly, so no year's loan and tax can be set"
+              + " against its margin",
+          "a calendar of whole years, or \"repeats: yearly\"; without it there is no cash view in run");
+    }
     boolean bought =
         plant.options().stream().anyMatch(option -> option.cost() > 0)
             || plant.yard().places().stream().anyMatch(place -> place.costPerM2() > 0);

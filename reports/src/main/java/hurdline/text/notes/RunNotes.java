@@ -45,7 +45,49 @@ final class RunNotes {
                 + " roads, learning and tiredness, absence beyond the given crews, and prices that"
                 + " change within the horizon are left out. Stops do not depend on each other but"
                 + " through the resources that they wait for.")
+        .tell(RunFact.LoanAndTax.class, "Loan and tax", this::loanAndTax)
         .tell(RunFact.Intervals.class, "Intervals", this::intervals);
+  }
+
+  private String loanAndTax(RunFact.LoanAndTax fact) {
+    String loan =
+        fact.loanYears() == 0
+            ? "Nothing is borrowed."
+            : share(fact.loanShare())
+                + " of what is bought is borrowed at "
+                + share(fact.loanRate())
+                + " a year and paid back over "
+                + fact.loanYears()
+                + " years in even payments at their ends.";
+    String tax =
+        fact.taxRate() == 0
+            ? " No tax is looked at."
+            : " Tax is "
+                + share(fact.taxRate())
+                + " of what is earned less interest"
+                + writeOff(fact)
+                + "; a loss lowers the tax on other income.";
+    return loan
+        + tax
+        + " This view stands beside the margin for planning, before your accountant; all figures"
+        + " not named so are before interest and tax.";
+  }
+
+  private static String writeOff(RunFact.LoanAndTax fact) {
+    if (fact.writeOffYears() == 0) {
+      return "";
+    }
+    return " and depreciation ("
+        + (fact.factor() > 0 ? "declining balance" : "straight line")
+        + " over "
+        + fact.writeOffYears()
+        + " years"
+        + (fact.halfFirst() ? ", half of it in the first" : "")
+        + ")";
+  }
+
+  private String share(double share) {
+    return wording.asGiven(share, "share");
   }
 
   private String inputs() {

@@ -43,7 +43,8 @@ final class MoneyBinder {
             discount(f.at("discount_rate")),
             growth(f.at("escalation")),
             overtime(f.at("overtime")),
-            rent(f.at("rent"))));
+            rent(f.at("rent")),
+            CashBinder.terms(f)));
   }
 
   private static Optional<Money.Overtime> overtime(NodeReader at) {

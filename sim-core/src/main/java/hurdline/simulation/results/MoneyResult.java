@@ -39,6 +39,7 @@ final class MoneyResult {
   private final Money money;
   private final ElectricityBill bill;
   private final FreightCost freight;
+  private final CashView cash;
   private final double[] revenue; // by line, like all that follow
   private final double[] crops;
   private final double[] packages;
@@ -85,6 +86,7 @@ final class MoneyResult {
     packages = new double[layout.lines];
     late = new double[layout.lines];
     freight = new FreightCost(layout, orders, material);
+    cash = new CashView(layout.plant, present.roster.years());
     freights = new double[layout.lines];
     stock = new double[layout.lines];
     margin = new double[layout.lines];
@@ -156,6 +158,7 @@ final class MoneyResult {
     tally.put(Measure.MONEY_STOCK_CHANGE, stockSum);
     marginOfAll = sum(revenue) + stockSum - costs - electricity - overhead;
     tally.put(Measure.MONEY_MARGIN, marginOfAll);
+    cash.put(tally, marginOfAll, endS);
     for (int l = 0; l < layout.lines; l++) {
       putLine(tally, l, stops[l]);
     }

@@ -1,6 +1,7 @@
 package hurdline.study.compare;
 
 import hurdline.answer.AdjustedRow;
+import hurdline.answer.AfterTaxRow;
 import hurdline.answer.BottleneckRow;
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
@@ -18,6 +19,7 @@ import hurdline.plant.Money;
 import hurdline.simulation.CompiledPlant;
 import hurdline.statistics.PairedDifference;
 import hurdline.study.AnswerRows;
+import hurdline.study.CashFacts;
 import hurdline.study.CropAdjustments;
 import hurdline.study.IntervalFacts;
 import hurdline.study.MillUse;
@@ -98,7 +100,8 @@ public final class CompareAnswers {
     List<PaybackRow> payback = new ArrayList<>();
     List<CashRow> cash = new ArrayList<>();
     List<ServiceLifeRow> life = new ArrayList<>();
-    money(payback, cash, life);
+    List<AfterTaxRow> afterTax = new ArrayList<>();
+    money(payback, cash, life, afterTax);
     return new CompareAnswer(
         outlines.header(source, base, effort, count, stopped || cut),
         outlines.outline(stages),
@@ -112,6 +115,7 @@ public final class CompareAnswers {
         payback,
         cash,
         life,
+        afterTax,
         margins.terms(),
         further,
         assumptions(summary, besides),
@@ -169,7 +173,11 @@ public final class CompareAnswers {
         pair.count());
   }
 
-  private void money(List<PaybackRow> payback, List<CashRow> cash, List<ServiceLifeRow> rows) {
+  private void money(
+      List<PaybackRow> payback,
+      List<CashRow> cash,
+      List<ServiceLifeRow> rows,
+      List<AfterTaxRow> afterTax) {
     for (CompareAnswer.Option option : options) {
       Optional<AnnualMarginGain> margin = margins.of(option.name());
       if (margin.isPresent()) {
@@ -178,6 +186,7 @@ public final class CompareAnswers {
         payback.addAll(lives.payback());
         cash.addAll(lives.cash());
         rows.addAll(lives.rows());
+        afterTax.addAll(lives.afterTaxRows());
       }
     }
   }
@@ -193,6 +202,7 @@ public final class CompareAnswers {
     List<Fact> facts =
         new ArrayList<>(new RunFacts(rows, effort, figures.get(0), goal).facts(stopped));
     IntervalFacts.of(summary).ifPresent(facts::add);
+    CashFacts.of(stages.get(0).plant()).ifPresent(facts::add);
     facts.addAll(new CompareFacts(stages.get(0).plant(), ask, effort, options, margins).facts());
     facts.addAll(besides);
     return facts;

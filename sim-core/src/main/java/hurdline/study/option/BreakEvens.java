@@ -14,7 +14,9 @@ import hurdline.unit.Amount;
 import hurdline.unit.Level;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** At which value of a key an option is worth nothing, all else as it is and on the same chance. */
 public final class BreakEvens {
@@ -82,13 +84,14 @@ public final class BreakEvens {
    */
   public List<Integer> simulatedSearches() {
     List<Integer> all = new ArrayList<>();
+    int views = plants.base().money().filter(money -> money.cash().isGiven()).isPresent() ? 2 : 1;
     for (int at = 0; at < options.size(); at++) {
       String option = options.get(at).name();
       for (String key : keys) {
         if (concerns(option, key)
             && TRIED.stream()
                 .anyMatch(factor -> isSimulated(option, new Change.Value(key, factor)))) {
-          all.add(at);
+          all.addAll(Collections.nCopies(views, at));
         }
       }
     }
@@ -112,18 +115,27 @@ public final class BreakEvens {
         if (!concerns(option.name(), key)) {
           continue;
         }
-        NetPresentValueByFactor at = new NetPresentValueByFactor(option.name(), key, worth);
+        NetPresentValueByFactor at = new NetPresentValueByFactor(option.name(), key, worth::values);
         BreakEven found = BreakEven.of(at::mean);
+        BreakEven afterTax = afterTax(option.name(), key, worth);
         if (plays.isCut()) {
           return rows;
         }
-        rows.add(row(option.name(), key, found, at));
+        rows.add(row(option.name(), key, found, at, afterTax));
       }
     }
     return rows;
   }
 
-  private BreakEvenRow row(String option, String key, BreakEven found, NetPresentValueByFactor at) {
+  /** Nothing is found where the file has neither loan nor tax. */
+  private static BreakEven afterTax(String option, String key, OptionNetPresentValue worth) {
+    return worth.isAfterTaxAsked()
+        ? BreakEven.of(new NetPresentValueByFactor(option, key, worth::afterTax)::mean)
+        : new BreakEven(OptionalDouble.empty(), Double.NaN, Double.NaN, Double.NaN);
+  }
+
+  private BreakEvenRow row(
+      String option, String key, BreakEven found, NetPresentValueByFactor at, BreakEven afterTax) {
     Level inFile =
         source
             .variants()
@@ -145,6 +157,8 @@ public final class BreakEvens {
         number,
         found.at1(),
         Math.min(number * known.low(), number * known.high()),
-        Math.max(number * known.low(), number * known.high()));
+        Math.max(number * known.low(), number * known.high()),
+        number * afterTax.factor().orElse(Double.NaN),
+        afterTax.at1());
   }
 }

@@ -17,10 +17,10 @@ final class NetPresentValueByFactor {
 
   private final String option;
   private final String key;
-  private final OptionNetPresentValue worth;
+  private final OptionNetPresentValue.Worth worth;
   private final NavigableMap<Double, double[]> known = new TreeMap<>();
 
-  NetPresentValueByFactor(String option, String key, OptionNetPresentValue worth) {
+  NetPresentValueByFactor(String option, String key, OptionNetPresentValue.Worth worth) {
     this.option = option;
     this.key = key;
     this.worth = worth;
@@ -40,7 +40,7 @@ final class NetPresentValueByFactor {
 
   private double[] ask(double factor) {
     try {
-      return worth.values(option, new Change.Value(key, InputRange.times(factor))).orElse(NONE);
+      return worth.of(option, new Change.Value(key, InputRange.times(factor))).orElse(NONE);
     } catch (ProblemsException refused) {
       return NONE;
     }

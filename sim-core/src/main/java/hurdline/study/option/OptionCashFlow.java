@@ -40,21 +40,41 @@ public final class OptionCashFlow {
         .toArray();
   }
 
-  /**
-   * A date without payment stands where a calendar begins after a pause, so that running sums stay
-   * level in it.
-   */
+  /** What each life brings in, cost and salvage left out. */
+  List<Cash> incomes() {
+    return IntStream.range(0, margin.lives()).mapToObj(this::income).toList();
+  }
+
+  private Cash income(int life) {
+    NavigableMap<Double, Double> cash = new TreeMap<>();
+    pay(cash, 0, 0);
+    income(cash, life);
+    return cash(cash);
+  }
+
   private Cash of(int life) {
     NavigableMap<Double, Double> cash = new TreeMap<>();
     pay(cash, 0, -option.cost());
-    put(cash, margin.option(), life, 1);
-    put(cash, margin.base(), life, -1);
+    income(cash, life);
     pay(cash, option.lifeYr(), option.salvage());
+    return cash(cash);
+  }
+
+  private static Cash cash(NavigableMap<Double, Double> cash) {
     return new Cash(
         cash.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
         cash.values().stream().mapToDouble(Double::doubleValue).toArray());
   }
 
+  private void income(NavigableMap<Double, Double> cash, int life) {
+    put(cash, margin.option(), life, 1);
+    put(cash, margin.base(), life, -1);
+  }
+
+  /**
+   * A date without payment stands where a calendar begins after a pause, so that running sums stay
+   * level in it.
+   */
   private void put(NavigableMap<Double, Double> cash, MoneyYears plant, int life, int sign) {
     double reachedYr = 0;
     for (LifeCalendar.Share share : plant.shares(option.lifeYr())) {

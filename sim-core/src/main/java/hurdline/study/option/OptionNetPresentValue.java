@@ -2,6 +2,7 @@ package hurdline.study.option;
 
 import hurdline.answer.CompareAnswer;
 import hurdline.plant.Change;
+import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import java.util.Optional;
 
@@ -30,5 +31,31 @@ public final class OptionNetPresentValue {
     return years
         .of(base, plants.of(option, change), terms.lifeYr())
         .map(margin -> new OptionCashFlow(terms, base.money().orElseThrow(), margin).values());
+  }
+
+  /** What asks for the worth of lives, before tax or after. */
+  interface Worth {
+    Optional<double[]> of(String option, Change... change);
+  }
+
+  /** Whether the plant as it stands says how a purchase is paid for or taxed. */
+  boolean isAfterTaxAsked() {
+    return plants.base().money().filter(money -> money.cash().isGiven()).isPresent();
+  }
+
+  /**
+   * The same after the loan on the option and tax.
+   *
+   * @throws hurdline.plant.ProblemsException if a changed plant has problems
+   */
+  Optional<double[]> afterTax(String option, Change... change) {
+    Plant base = plants.base(change);
+    Money money = base.money().orElseThrow();
+    CompareAnswer.Option terms = OptionPlants.joined(option, base.options());
+    return years
+        .of(base, plants.of(option, change), terms.lifeYr())
+        .map(
+            margin ->
+                new AfterTaxLives(terms, money, new OptionCashFlow(terms, money, margin)).values());
   }
 }

@@ -2,6 +2,7 @@ package hurdline.study.option;
 
 import hurdline.measure.MarginMeasures;
 import hurdline.measure.Measure;
+import hurdline.plant.CashTerms;
 import hurdline.plant.Freight;
 import hurdline.plant.Line;
 import hurdline.plant.Money;
@@ -84,7 +85,8 @@ final class Repricing {
         OptionalDouble.empty(),
         none,
         m.overtime(),
-        m.rent());
+        m.rent(),
+        CashTerms.none());
   }
 
   private void products() {

@@ -1,5 +1,6 @@
 package hurdline.study.option;
 
+import hurdline.answer.AfterTaxRow;
 import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.PaybackRow;
@@ -16,6 +17,7 @@ import hurdline.statistics.Summary;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
@@ -31,6 +33,7 @@ public final class ServiceLives {
   private final double withinYr;
   private final OptionCashFlow life;
   private final List<Cash> lives;
+  private final Optional<AfterTaxLives> afterTax;
 
   /**
    * @param withinYr time within which it is asked how likely it pays back; else its life
@@ -42,6 +45,10 @@ public final class ServiceLives {
     this.withinYr = withinYr.orElse(Double.POSITIVE_INFINITY);
     life = new OptionCashFlow(option, money, margin);
     lives = life.lives();
+    afterTax =
+        money.cash().isGiven() && option.isPurchase()
+            ? Optional.of(new AfterTaxLives(option, money, life))
+            : Optional.empty();
   }
 
   public List<PaybackRow> payback() {
@@ -58,7 +65,22 @@ public final class ServiceLives {
     if (life.laterYears().length > 0) {
       rows.add(amount(Quantity.ADDED_IN_EACH_LATER_YEAR, life.laterYears()));
     }
+    afterTax.ifPresent(after -> afterTax(rows, after));
     return rows;
+  }
+
+  private void afterTax(List<PaybackRow> rows, AfterTaxLives after) {
+    rows.add(amount(Quantity.NET_PRESENT_VALUE_AFTER_TAX, after.values()));
+    if (option.cost() > 0) {
+      double[] years = after.lives().stream().mapToDouble(cash -> cash.paybackYr(0)).toArray();
+      long never = Arrays.stream(years).filter(Double::isInfinite).count();
+      rows.add(defined(Quantity.PAYBACK_AFTER_TAX, "yr", years, gaps(never, new double[0], 0), 0));
+    }
+  }
+
+  /** The years after loan and tax; none where the file has neither. */
+  public List<AfterTaxRow> afterTaxRows() {
+    return afterTax.map(after -> after.rows(money.currency())).orElse(List.of());
   }
 
   private boolean paysBackInTime(Cash cash) {

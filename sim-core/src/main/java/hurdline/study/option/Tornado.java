@@ -15,6 +15,7 @@ import hurdline.study.Twins;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What the worth of options hangs on: one input after another at either end, all else as it is. */
@@ -172,6 +173,7 @@ public final class Tornado {
     double[] unchanged = worth.values(option).orElse(NONE);
     double[] low = worth.values(option, low(input)).orElse(NONE);
     double[] high = worth.values(option, high(input)).orElse(NONE);
+    boolean after = worth.isAfterTaxAsked();
     return new TornadoRow(
         option,
         input.key(),
@@ -182,7 +184,14 @@ public final class Tornado {
         Summary.of(high).mean(),
         Summary.of(unchanged).mean(),
         halfWidth(unchanged, low),
-        halfWidth(unchanged, high));
+        halfWidth(unchanged, high),
+        after ? mean(worth.afterTax(option, low(input))) : Double.NaN,
+        after ? mean(worth.afterTax(option, high(input))) : Double.NaN,
+        after ? mean(worth.afterTax(option)) : Double.NaN);
+  }
+
+  private static double mean(Optional<double[]> values) {
+    return Summary.of(values.orElse(NONE)).mean();
   }
 
   /** NaN where an end has other lives, as where its option lives longer. */

@@ -8,6 +8,7 @@ import hurdline.answer.Trace;
 import hurdline.simulation.CompiledPlant;
 import hurdline.study.AnswerRows;
 import hurdline.study.Capacities;
+import hurdline.study.CashFacts;
 import hurdline.study.CropAdjustments;
 import hurdline.study.IntervalFacts;
 import hurdline.study.PlantChanges;
@@ -57,6 +58,7 @@ final class RunAnswers {
     List<SummaryRow> summary = rows.summary();
     List<Fact> facts = new ArrayList<>(new RunFacts(rows, effort, figures, goal).facts(stopped));
     IntervalFacts.of(summary).ifPresent(facts::add);
+    CashFacts.of(stage.plant()).ifPresent(facts::add);
     return new RunAnswer(
         outlines.header(source, chosen, effort, figures.count(), stopped),
         outlines.outline(),

@@ -213,7 +213,10 @@ class CautionsTest {
         Edited.with("  repeats: yearly\n", ""),
         "p.yaml:4:1 calendar: the calendar of 362 days is shorter than a year and does not say how it repeats over the life of an"
             + " option; write \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\"; without it no net"
-            + " present value is given");
+            + " present value is given",
+        "p.yaml:187:3 money.assets: the calendar is neither of whole years nor a season that repeats yearly, so no year's loan and"
+            + " tax can be set against its margin; a calendar of whole years, or \"repeats: yearly\"; without it there is no cash"
+            + " view in run");
     assertThat(Edited.with("  discount_rate: 9 %/yr\n", "").read().warnings())
         .singleElement()
         .extracting(LocatedProblem::text, STRING)

@@ -59,6 +59,8 @@ class NumbersOfAPlantTest {
           "Step.dries",
           "Outlet.takes",
           "Ratchet.share",
+          "Borrowing.share",
+          "Tax.share",
           "Break.share",
           "MixShare.share");
 

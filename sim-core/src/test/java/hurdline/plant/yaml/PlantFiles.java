@@ -28,6 +28,7 @@ final class PlantFiles {
   static final List<String> WRONG =
       List.of(
           "cleanliness",
+          "cash",
           "flow",
           "freight",
           "links",

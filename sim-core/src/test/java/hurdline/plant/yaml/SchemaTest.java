@@ -44,6 +44,14 @@ class SchemaTest {
   /** By file and line, what a schema, which looks at one value at a time, cannot know. */
   private static final Map<String, Map<Integer, String>> OVER_SEVERAL_KEYS =
       Map.ofEntries(
+          Map.entry(
+              "cash",
+              Map.of(
+                  42, "a time may be any elsewhere",
+                  44, "a share of something else might be above the whole",
+                  46, "a time may be any elsewhere",
+                  48, "a share may be the whole elsewhere",
+                  52, "goes by the method beside it")),
           Map.entry("calendar", Map.of(7, "compares with the calendar's own dates")),
           Map.entry(
               "cleanliness",
