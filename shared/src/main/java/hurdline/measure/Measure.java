@@ -172,8 +172,7 @@ public enum Measure {
       "Of what was made, the as-is mass that was wetter than the product's at_most."),
   PRODUCT_PACKAGES("product.<product>.packages", COUNT, "Full packages."),
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
-  PRODUCT_FREIGHT(
-      "product.<product>.freight", MONEY, "Paid to bring what was sold of it to its buyers."),
+  PRODUCT_FREIGHT("product.<product>.freight", MONEY, "Paid to bring it to its buyers."),
   PRODUCT_SHARE_MEAN(
       "product.<product>.share.<component>.mean",
       SHARE,
@@ -238,16 +237,9 @@ public enum Measure {
       "crew.<crop>.receiving", HOUR, "Hand hours of receiving, on days with an arrival."),
   ENERGY_TOTAL("energy.total", KILOWATT_HOUR, "Electricity drawn by all machines and base loads."),
   ENERGY_PEAK("energy.peak", KILOWATT, "The highest mean over a clock quarter-hour."),
-  ENERGY_PERIOD(
-      "energy.<period>.total",
-      KILOWATT_HOUR,
-      "Electricity drawn at the price of this tariff period."),
-  ENERGY_PERIOD_PEAK(
-      "energy.<period>.peak",
-      KILOWATT,
-      "The highest mean over a clock quarter-hour in the hours of this tariff period."),
-  BASE_LOAD_ENERGY(
-      "base_load.<load>.energy", KILOWATT_HOUR, "Electricity that this base load drew."),
+  ENERGY_PERIOD("energy.<period>.total", KILOWATT_HOUR, "Drawn at this tariff period's price."),
+  ENERGY_PERIOD_PEAK("energy.<period>.peak", KILOWATT, "Peak in this tariff period's hours."),
+  BASE_LOAD_ENERGY("base_load.<load>.energy", KILOWATT_HOUR, "Drawn by this base load."),
   MONEY_REVENUE("money.revenue", MONEY, "What products earned."),
   MONEY_CROP_COST(
       "money.crop_cost",
@@ -263,18 +255,11 @@ public enum Measure {
       "money.demand",
       MONEY,
       "Of what is paid for electricity, the part for each month's peak demand."),
-  MONEY_RATCHET(
-      "money.ratchet",
-      MONEY,
-      "Of what is paid for demand, the part that ratchets bill above the demand reached."),
+  MONEY_RATCHET("money.ratchet", MONEY, "Paid for demand that was billed and not reached."),
   MONEY_PERIOD_ENERGY(
-      "money.electricity.<period>.energy",
-      MONEY,
-      "Paid for energy at the price of this tariff period."),
+      "money.electricity.<period>.energy", MONEY, "Paid for energy at this tariff period's price."),
   MONEY_PERIOD_DEMAND(
-      "money.electricity.<period>.demand",
-      MONEY,
-      "Paid for each month's peak demand in the hours of this tariff period."),
+      "money.electricity.<period>.demand", MONEY, "Paid for peaks in this tariff period's hours."),
   MONEY_PACKAGES("money.packages", MONEY, "Paid for packages."),
   MONEY_STOPS("money.stops", MONEY, "Paid for stops: parts and services."),
   MONEY_LATE_PENALTIES("money.late_penalties", MONEY, "Charged for orders met late."),
@@ -302,8 +287,7 @@ public enum Measure {
   MONEY_LINE_STOPS("money.<line>.stops", MONEY, "Paid for stops in this line."),
   MONEY_LINE_LATE_PENALTIES(
       "money.<line>.late_penalties", MONEY, "Charged for late orders of this line's products."),
-  MONEY_LINE_FREIGHT(
-      "money.<line>.freight", MONEY, "Paid to bring this line's products to their buyers."),
+  MONEY_LINE_FREIGHT("money.<line>.freight", MONEY, "Paid for this line's freight."),
   MONEY_LINE_STOCK_CHANGE(
       "money.<line>.stock_change",
       MONEY,
@@ -314,27 +298,11 @@ public enum Measure {
       "Revenue and stock of this line less its own costs, before electricity and overhead."),
   MONEY_LINE_MARGIN_PER_TONNE(
       "money.<line>.margin_per_tonne", MONEY_PER_TONNE, "The line's margin per tonne fed."),
-  CASH_INTEREST(
-      "cash.interest",
-      MONEY,
-      "Interest on the plant's loan; for planning, before your accountant."),
-  CASH_REPAYMENT(
-      "cash.repayment",
-      MONEY,
-      "Paid back of the plant's loan; for planning, before your accountant."),
-  CASH_DEPRECIATION(
-      "cash.depreciation",
-      MONEY,
-      "What the plant's assets are written off for tax; for planning, before your accountant."),
-  CASH_TAX(
-      "cash.tax",
-      MONEY,
-      "Tax on the margin less interest and depreciation, below 0 where other income is taxed less; for planning,"
-          + " before your accountant."),
-  CASH_LEFT(
-      "cash.left",
-      MONEY,
-      "Margin less interest, repayment and tax; for planning, before your accountant."),
+  CASH_INTEREST("cash.interest", MONEY, "Interest on its loan, before your accountant."),
+  CASH_REPAYMENT("cash.repayment", MONEY, "Paid back of its loan, before your accountant."),
+  CASH_DEPRECIATION("cash.depreciation", MONEY, "Written off, before your accountant."),
+  CASH_TAX("cash.tax", MONEY, "Tax; below 0 where it lowers other tax; before your accountant."),
+  CASH_LEFT("cash.left", MONEY, "Left after loan and tax, before your accountant."),
   SEASON_ENDED(
       "season.<line>.ended",
       DAY,
