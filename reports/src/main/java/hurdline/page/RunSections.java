@@ -12,6 +12,7 @@ import hurdline.text.CapacityWords;
 import hurdline.text.CleanlinessWords;
 import hurdline.text.DrawnCropWords;
 import hurdline.text.MainTable;
+import hurdline.text.OrderRecord;
 import hurdline.text.OrderWords;
 import hurdline.text.RepeatCall;
 import hurdline.text.RunHeadline;
@@ -68,6 +69,7 @@ final class RunSections {
             "The yard",
             !yard.isEmpty() || tables.hasTrucks(),
             html -> writeYard(html, yard)),
+        new Section("orders", "Orders", !answer.orders().isEmpty(), this::writeOrders),
         new Section("money", "Money", !money.isEmpty(), html -> writeMoney(html, money)),
         Section.of("energy", "Electricity", figures.energy()),
         Assumptions.section(answer.header(), wording, this::writeAgain, answer.assumptions()),
@@ -191,6 +193,14 @@ final class RunSections {
     if (tables.hasTrucks()) {
       html.table("trucks", tables.trucks());
     }
+  }
+
+  private void writeOrders(Html html) {
+    OrderRecord orders = new OrderRecord(answer, wording);
+    html.table("orders by due date", new Chart.Grid(orders.head(), orders.rows()));
+    html.paragraph(
+        "Orders are met by due date from what is fit to sell as it is made. Days late are those begun"
+            + " after the date until the order is met, or to the end of the calendar, with 0 where it is on time.");
   }
 
   private void writeMoney(Html html, List<Chart> money) {

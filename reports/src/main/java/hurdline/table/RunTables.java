@@ -2,6 +2,7 @@ package hurdline.table;
 
 import static hurdline.table.SharedTables.table;
 
+import hurdline.answer.OrderRow;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Trace;
 import hurdline.answer.WeekRow;
@@ -21,11 +22,17 @@ public final class RunTables {
     this.answer = answer;
   }
 
-  /** All that a run writes; {@code trace.csv} only where a trace was asked for. */
+  /**
+   * All that a run writes; {@code orders.csv} only where there are orders, {@code trace.csv} where
+   * a trace was asked for.
+   */
   public List<Table> all() {
     List<Table> tables =
         new ArrayList<>(List.of(measures(), summary(), weeks(), months(), levels()));
     tables.addAll(SharedTables.adjusted(answer.adjusted()));
+    if (!answer.orders().isEmpty()) {
+      tables.add(orders());
+    }
     if (!answer.trace().isEmpty()) {
       tables.add(trace());
     }
@@ -58,6 +65,15 @@ public final class RunTables {
         YardLevelRow.class,
         "alternative,date,crop,place,unit,mean,p05,p50,p95",
         answer.levels());
+  }
+
+  private Table orders() {
+    return table(
+        "orders.csv",
+        OrderRow.class,
+        "alternative,product,order,mass_t,due,years,met,on_time,on_time_low_95,on_time_high_95,met_day,"
+            + "late_days,late_days_95,missing_t,penalty",
+        answer.orders());
   }
 
   private Table trace() {

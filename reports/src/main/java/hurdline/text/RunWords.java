@@ -47,6 +47,9 @@ public final class RunWords {
     new OrderWords(answer.capacity(), wording)
         .warnings()
         .forEach(warning -> lines.add("warning     " + warning));
+    new OrderRecord(answer, wording)
+        .sentences()
+        .forEach(sentence -> lines.add("order       " + sentence));
     new CleanlinessWords(answer.summary(), wording.titles(), wording)
         .sentences()
         .forEach(sentence -> lines.add("cleanliness " + sentence + "."));

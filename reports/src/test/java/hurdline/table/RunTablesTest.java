@@ -2,12 +2,14 @@ package hurdline.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.answer.OrderRow;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.Trace;
 import hurdline.measure.EventKind;
 import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -30,6 +32,33 @@ class RunTablesTest {
         .extracting(Table::file)
         .containsExactly(
             "measures.csv", "summary.csv", "weeks.csv", "months.csv", "yard_levels.csv");
+  }
+
+  @Test
+  void ordersHaveATableOfTheirOwn() throws IOException {
+    OrderRow order =
+        new OrderRow(
+            "base",
+            "fine_hurd",
+            1,
+            108.9,
+            LocalDate.of(2027, 12, 15),
+            40,
+            38,
+            30,
+            0.588,
+            0.873,
+            321,
+            4.5,
+            12,
+            1.25,
+            900);
+    RunAnswer answer = Draft.from(YEAR).with(RunAnswer::orders, List.of(order)).made();
+    assertThat(linesOf(answer, "orders.csv"))
+        .containsExactly(
+            "alternative,product,order,mass_t,due,years,met,on_time,on_time_low_95,on_time_high_95,met_day,"
+                + "late_days,late_days_95,missing_t,penalty",
+            "base,fine_hurd,1,108.9,2027-12-15,40,38,30,0.588,0.873,321,4.5,12,1.25,900");
   }
 
   @Test

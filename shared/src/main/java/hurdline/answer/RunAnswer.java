@@ -23,6 +23,7 @@ import java.util.Optional;
  *     {@link hurdline.measure.Measure#MONEY_WAGES Measure.MONEY_WAGES} and {@link hurdline.measure.Measure#MONEY_REVENUE Measure.MONEY_REVENUE}
  * @param levels the most that lay in the yard on each date
  * @param flows one diagram per line
+ * @param orders what became of each order, product by product
  * @param capacity rated and expected capacity, and what would limit each line next if what limited it
  *     longest did not
  * @param assumptions what the figures take for granted
@@ -44,6 +45,7 @@ public record RunAnswer(
     List<MonthRow> months,
     List<YardLevelRow> levels,
     List<LineFlow> flows,
+    List<OrderRow> orders,
     Capacity capacity,
     List<Fact> assumptions,
     List<Fact> cautions,
@@ -60,6 +62,7 @@ public record RunAnswer(
     months = List.copyOf(months);
     levels = List.copyOf(levels);
     flows = List.copyOf(flows);
+    orders = List.copyOf(orders);
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);

@@ -174,13 +174,9 @@ public enum Measure {
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
   PRODUCT_FREIGHT("product.<product>.freight", MONEY, "Paid to bring it to its buyers."),
   PRODUCT_SHARE_MEAN(
-      "product.<product>.share.<component>.mean",
-      SHARE,
-      "Mean over full packages of the component's share of their dry matter."),
+      "product.<product>.share.<component>.mean", SHARE, "Mean share of a package's dry matter."),
   PRODUCT_SHARE_SD(
-      "product.<product>.share.<component>.sd",
-      SHARE,
-      "Standard deviation of that share from package to package; no value for fewer than two."),
+      "product.<product>.share.<component>.sd", SHARE, "Standard deviation of it by package."),
   PRODUCT_PRICE_FACTOR(
       "product.<product>.price_factor",
       SHARE,
@@ -191,6 +187,14 @@ public enum Measure {
       "What the product would earn less if each package held one percentage point more of the component."),
   PRODUCT_LATE_DAYS(
       "product.<product>.late_days", DAY, "Days that its orders were late, in total."),
+  PRODUCT_ORDER_MET(
+      "product.<product>.order.<n>.met", DAY, "Day of the horizon when the n-th was met."),
+  PRODUCT_ORDER_LATE_DAYS(
+      "product.<product>.order.<n>.late_days", DAY, "Days begun after its date until it was met."),
+  PRODUCT_ORDER_MISSING(
+      "product.<product>.order.<n>.missing", TONNE, "What of it was never made, at its moisture."),
+  PRODUCT_ORDER_PENALTY(
+      "product.<product>.order.<n>.penalty", MONEY, "What was charged for its being late."),
   RESOURCE_BUSY(
       "resource.<resource>.busy",
       SHARE,

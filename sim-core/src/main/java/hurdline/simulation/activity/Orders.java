@@ -165,12 +165,39 @@ public final class Orders {
   public double lateCost(int product, double endS) {
     double cost = 0;
     for (int i = 0; i < order[product].length; i++) {
-      cost += lateDays(product, i, endS) * order[product][i].latePerDay();
+      cost += lateCost(product, i, endS);
     }
     return cost;
   }
 
-  private double lateDays(int product, int i, double endS) {
+  /** How many orders a product has. */
+  public int count(int product) {
+    return order[product].length;
+  }
+
+  /**
+   * Day of the horizon, from 1, on which an order was met, in due-date order; NaN if it was not.
+   */
+  public double metDay(int product, int i) {
+    return i < met[product]
+        ? Math.max(1, Math.ceil((metS[product][i] - FutureEvents.instantS()) / DAY_S))
+        : Double.NaN;
+  }
+
+  /** What of an order was not made, at the product's moisture basis. */
+  public double missingKg(int product, int i) {
+    return i < met[product]
+        ? 0
+        : Math.min(order[product][i].massKg(), Math.max(0, metAtKg[product][i] - madeKg[product]));
+  }
+
+  /** What is charged for an order that is late. */
+  public double lateCost(int product, int i, double endS) {
+    return lateDays(product, i, endS) * order[product][i].latePerDay();
+  }
+
+  /** Days begun after an order's due date until it was met, or to the end. */
+  public double lateDays(int product, int i, double endS) {
     double whenS = i < met[product] ? metS[product][i] : endS;
     return Math.max(0, Math.ceil((whenS - dueS[product][i] - FutureEvents.instantS()) / DAY_S));
   }

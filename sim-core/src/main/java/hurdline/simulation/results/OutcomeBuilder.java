@@ -277,10 +277,24 @@ public final class OutcomeBuilder {
       grades(product, p);
       if (!product.orders().isEmpty()) {
         tally.put(Measure.PRODUCT_LATE_DAYS, orders.lateDays(p, present.nowS), product.name());
+        eachOrder(product.name(), p);
       }
     }
     if (layout.plant.money().isPresent()) {
       money.freight().put(tally);
+    }
+  }
+
+  /** When each order of a product was met, by due date, and what it cost that it was late. */
+  private void eachOrder(String product, int p) {
+    for (int i = 0; i < orders.count(p); i++) {
+      String n = String.valueOf(i + 1);
+      tally.put(Measure.PRODUCT_ORDER_MET, orders.metDay(p, i), product, n);
+      tally.put(Measure.PRODUCT_ORDER_LATE_DAYS, orders.lateDays(p, i, present.nowS), product, n);
+      tally.put(Measure.PRODUCT_ORDER_MISSING, orders.missingKg(p, i) / TONNE_KG, product, n);
+      if (layout.plant.money().isPresent()) {
+        tally.put(Measure.PRODUCT_ORDER_PENALTY, orders.lateCost(p, i, present.nowS), product, n);
+      }
     }
   }
 

@@ -11,6 +11,7 @@ import hurdline.study.Capacities;
 import hurdline.study.CashFacts;
 import hurdline.study.CropAdjustments;
 import hurdline.study.IntervalFacts;
+import hurdline.study.OrderRows;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.PlantOutline;
@@ -70,6 +71,7 @@ final class RunAnswers {
         year.months(),
         year.levels(),
         new MeanFlows(stage.layout(), gathered, outlines, holders).flows(),
+        new OrderRows(chosen.option(), stage.plant(), figures).rows(),
         capacities.after(holders),
         facts,
         new SafetyFacts(stage.plant()).facts(),
