@@ -1,10 +1,14 @@
 package hurdline.command;
 
+import hurdline.service.FittedFigures;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -12,7 +16,7 @@ import picocli.CommandLine;
 @CommandLine.Command(
     name = "new",
     customSynopsis = "hurdline new DIR [FLAG]...",
-    description = "Writes a commented plant file to start from.",
+    description = "Writes a commented plant file to start from, or empty files for your records.",
     sortOptions = false,
     optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",
@@ -22,7 +26,9 @@ import picocli.CommandLine;
       "  hurdline new my-plant",
       "        writes my-plant/small.yaml, which runs at once",
       "  hurdline new my-plant --template shared",
-      "        a gin that works cotton and stalks in turn, with options to compare"
+      "        a gin that works cotton and stalks in turn, with options to compare",
+      "  hurdline new my-plant --records",
+      "        empty files for what you record, in my-plant/records; hurdline fit reads them"
     })
 final class NewVerb implements Callable<Integer> {
   /** The plants to start from. */
@@ -57,6 +63,12 @@ final class NewVerb implements Callable<Integer> {
               + " Default: small.")
   private Shape shape;
 
+  @CommandLine.Option(
+      names = "--records",
+      description =
+          "Writes no plant file but empty files of records with their heads into DIR/records.")
+  private boolean records;
+
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
 
@@ -66,6 +78,36 @@ final class NewVerb implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    return records ? writeRecords() : writePlant();
+  }
+
+  /** Looks at all names first, so that it writes all files or none. */
+  private int writeRecords() throws IOException {
+    Path inside = folder.resolve("records");
+    Map<String, String> files = FittedFigures.emptyRecords();
+    for (String name : files.keySet()) {
+      if (Files.exists(inside.resolve(name))) {
+        throw new FileAlreadyExistsException(inside.resolve(name).toString());
+      }
+    }
+    Files.createDirectories(inside);
+    for (Map.Entry<String, String> file : files.entrySet()) {
+      Files.writeString(
+          inside.resolve(file.getKey()), file.getValue(), StandardOpenOption.CREATE_NEW);
+    }
+    setting
+        .out()
+        .println(
+            "Wrote "
+                + files.size()
+                + " files into "
+                + inside
+                + ". Fill those you have records for, then: hurdline fit PLANT.yaml "
+                + inside);
+    return ExitCode.DONE.number();
+  }
+
+  private int writePlant() throws IOException {
     Path target = folder.resolve(shape.file);
     Files.createDirectories(folder);
     try (InputStream in = NewVerb.class.getResourceAsStream("/line-configs/" + shape.file)) {

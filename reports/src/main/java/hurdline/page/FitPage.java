@@ -2,6 +2,7 @@ package hurdline.page;
 
 import hurdline.answer.FitAnswer;
 import hurdline.answer.FitRow;
+import hurdline.answer.Titles;
 import hurdline.chart.kit.Chart;
 import hurdline.problem.LocatedProblem;
 import hurdline.text.FitWords;
@@ -76,13 +77,21 @@ public final class FitPage {
       if (row.isFitted()) {
         written.add(
             List.of(
-                "`" + row.key() + "`",
-                row.said().isEmpty() ? "" : "`" + row.said() + "`",
-                "`" + row.fitted() + "`"));
+                Titles.capital(words.label(row.key())),
+                shortened(row.said()),
+                shortened(row.fitted())));
       }
     }
-    html.paragraph("As the plant file would have them, and as fitted.yaml has them:");
-    html.table("Values", new Chart.Grid(List.of("key", "file", "fitted"), written));
+    html.paragraph("As the plant file has them, and as fitted.yaml has them:");
+    html.table("Values", new Chart.Grid(List.of("figure", "file", "fitted"), written));
+  }
+
+  /** Recorded amounts one by one stand in fitted.yaml. */
+  private static String shortened(String value) {
+    int amounts = value.split(",").length;
+    return value.startsWith("{observed") && amounts > 3
+        ? "observed, " + amounts + " amounts"
+        : value;
   }
 
   private void writeRows(Html html) {

@@ -4,6 +4,7 @@ import hurdline.answer.FitAnswer;
 import hurdline.answer.FitRow;
 import hurdline.fit.FittedPatch;
 import hurdline.plant.yaml.ValuesInPlace;
+import hurdline.records.RecordTemplates;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -62,5 +63,10 @@ public final class FittedFigures {
    */
   public static List<String> ofPatch(Path file) {
     return ValuesInPlace.ofPatch(file);
+  }
+
+  /** Empty files of records with their heads, by name. */
+  public static Map<String, String> emptyRecords() {
+    return RecordTemplates.all();
   }
 }

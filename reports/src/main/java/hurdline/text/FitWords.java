@@ -63,7 +63,7 @@ public final class FitWords {
         .ifPresent(
             row ->
                 said.add(
-                    "The least known is that of "
+                    "The least known: "
                         + label(row.key())
                         + ", give or take "
                         + percent(row.errorShare())
@@ -81,14 +81,15 @@ public final class FitWords {
         .max(Comparator.comparingDouble(row -> Math.abs(Math.log(row.mean() / row.saidMean()))))
         .map(
             row ->
-                ", most of all that of "
+                ", most of all: "
                     + label(row.key())
-                    + ": "
+                    + " ("
                     + number(row.mean())
                     + " "
                     + row.unit()
                     + ", not "
-                    + number(row.saidMean()))
+                    + number(row.saidMean())
+                    + ")")
         .orElse("");
   }
 

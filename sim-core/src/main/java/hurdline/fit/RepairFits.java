@@ -18,6 +18,9 @@ final class RepairFits {
   private static final double NEVER_TOLD = 0.01;
   private static final int ENOUGH = 30;
 
+  /** Times the ninth decile from which on a repair is worth a look. */
+  private static final double FAR = 20;
+
   /** What is known to no better than this is left out of the test of fit. */
   private static final double WIDE_S = 12 * MINUTE_S;
 
@@ -43,6 +46,15 @@ final class RepairFits {
     List<String> notes = new ArrayList<>();
     if (read.belowLow() > 0) {
       notes.add(read.belowLow() + " shorter than what was said to be written down: not used");
+    }
+    double longestS = read.seen().stream().mapToDouble(RepairFits::endS).max().orElse(0);
+    double usualS = ninth(read.seen());
+    if (longestS > FAR * usualS) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "the longest, %.1f h, is by far the longest: is it one?",
+              longestS / 3600));
     }
     if (read.inSteps()) {
       notes.add("fitted as rounded to the clock's step");
@@ -77,6 +89,17 @@ final class RepairFits {
         new StopAmounts(rows, List.of(), List.of(), endS)
             .lasts(clocks.crewed(machine), anyTime, hiddenS);
     return lasts(key, above.seen(), hiddenS, notes);
+  }
+
+  private static double endS(Seen one) {
+    return one.isGoing() ? one.low() : (one.low() + one.high()) / 2;
+  }
+
+  private static double ninth(List<Seen> seen) {
+    double[] rising = seen.stream().mapToDouble(RepairFits::endS).sorted().toArray();
+    return rising.length < LawChoice.THIN
+        ? Double.POSITIVE_INFINITY
+        : rising[(int) (0.9 * (rising.length - 1))];
   }
 
   private AmountFit lasts(String key, List<Seen> all, double lowS, List<String> notes) {

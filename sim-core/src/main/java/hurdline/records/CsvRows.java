@@ -33,11 +33,13 @@ record CsvRows(char separator, Row head, List<Row> rows) {
     char separator = separator(text);
     List<Row> rows = new ArrayList<>();
     CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator).get();
-    try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
-      long line = 1;
+    String below = withoutRemarks(text);
+    long above = text.substring(0, text.length() - below.length()).lines().count();
+    try (CSVParser parser = CSVParser.parse(new StringReader(below), format)) {
+      long line = above + 1;
       for (CSVRecord record : parser) {
         Row row = row(name, (int) line, record);
-        line = parser.getCurrentLineNumber() + 1;
+        line = above + parser.getCurrentLineNumber() + 1;
         if (!row.isEmpty()) {
           rows.add(row);
         }
@@ -46,12 +48,25 @@ record CsvRows(char separator, Row head, List<Row> rows) {
         }
       }
     } catch (IOException | UncheckedIOException | IllegalStateException e) {
-      throw unreadable(name, e);
+      throw unreadable(name, above, e);
     }
     if (rows.isEmpty()) {
       throw refuse(name, 0, "it holds no row");
     }
     return new CsvRows(separator, rows.get(0), rows.subList(1, rows.size()));
+  }
+
+  /**
+   * Lines above the head that begin with a # say what the file is; below it such a line is a row
+   * like any other.
+   */
+  private static String withoutRemarks(String text) {
+    int at = 0;
+    while (at < text.length() && text.charAt(at) == '#') {
+      int end = text.indexOf('\n', at);
+      at = end < 0 ? text.length() : end + 1;
+    }
+    return text.substring(at);
   }
 
   private static Row row(String name, int line, CSVRecord record) {
@@ -68,14 +83,17 @@ record CsvRows(char separator, Row head, List<Row> rows) {
   }
 
   /** The library names the line in its words; ours name the file and what to do. */
-  private static ProblemsException unreadable(String name, Exception fault) {
+  private static ProblemsException unreadable(String name, long above, Exception fault) {
     String said = fault.getMessage() == null ? "" : fault.getMessage();
     java.util.regex.Matcher line =
         java.util.regex.Pattern.compile("line:? ?([0-9]{1,9})|\\(line ([0-9]{1,9})\\)")
             .matcher(said);
     int at =
         line.find() ? Integer.parseInt(line.group(1) != null ? line.group(1) : line.group(2)) : 0;
-    return refuse(name, at, "a quotation mark is not closed, or text follows a closed one");
+    return refuse(
+        name,
+        at == 0 ? 0 : at + (int) above,
+        "a quotation mark is not closed, or text follows a closed one");
   }
 
   static ProblemsException refuse(String name, int line, String found) {
@@ -84,7 +102,8 @@ record CsvRows(char separator, Row head, List<Row> rows) {
 
   /** Whichever of the three the first line that says anything has most of. */
   private static char separator(String text) {
-    String head = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+    String head =
+        withoutRemarks(text).lines().filter(line -> !line.isBlank()).findFirst().orElse("");
     char best = ',';
     for (char candidate : new char[] {';', '\t'}) {
       if (count(head, candidate) > count(head, best)) {

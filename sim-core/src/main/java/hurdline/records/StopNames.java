@@ -1,6 +1,7 @@
 package hurdline.records;
 
 import hurdline.plant.Machine;
+import hurdline.plant.Nearest;
 import hurdline.plant.Plant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -82,6 +83,7 @@ final class StopNames {
 
   private boolean isNew(String reason, List<String> known) {
     return reasonNames.read(reason, known).isEmpty()
+        && Nearest.to(reason, known).isEmpty()
         && known.stream()
             .noneMatch(name -> NameReader.alike(HeadReader.plain(reason), name) >= ALIKE);
   }

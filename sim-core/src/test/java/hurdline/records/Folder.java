@@ -3,6 +3,7 @@ package hurdline.records;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +12,12 @@ import java.nio.file.Path;
 /** A folder of records that a test writes, or the shipped one. */
 public final class Folder {
   private static final Path SHIPPED = Path.of(System.getProperty("hurdline.root"), "line-configs");
+
+  /**
+   * The example as it was when the season was made: the records' truth is this plant's, whatever
+   * the example becomes.
+   */
+  private static final String OF_THE_SEASON = "season-plant.yaml";
 
   private final Path folder;
 
@@ -39,7 +46,12 @@ public final class Folder {
   }
 
   public static Plant plant() {
-    return PlantFile.read(SHIPPED.resolve("sweetgum-bend.yaml")).plant();
+    try (InputStream in = Folder.class.getResourceAsStream(OF_THE_SEASON)) {
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return PlantFile.of(OF_THE_SEASON, text).plant();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   public static Records season() {
