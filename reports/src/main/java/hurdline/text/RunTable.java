@@ -66,11 +66,31 @@ public final class RunTable {
     add(group, "throughput", Measure.LINE_THROUGHPUT.of(line.name()));
     line.products()
         .forEach(product -> add(group, names.product(product), Measure.PRODUCT_MASS.of(product)));
+    if (isGinning(line)) {
+      line.products().forEach(product -> ginned(group, line, product));
+    }
     answer.holders().stream()
         .filter(row -> row.line().equals(line.name()) && row.share() >= LEAST)
         .limit(LIMITS)
         .forEach(row -> rows.add(limit(group, row)));
     add(group, "left over", Measure.SEASON_LEFT_OVER.of(line.name()));
+  }
+
+  /** A gin counts its crop in modules, its pace in bales and its yield as turnout. */
+  private boolean isGinning(Outline.Line line) {
+    return answer.outline().crops().stream()
+        .anyMatch(crop -> crop.name().equals(line.crop()) && crop.unit().equals("modules"));
+  }
+
+  private void ginned(String group, Outline.Line line, String product) {
+    String packed = Measure.LINE_PACKAGES_PER_HOUR.of(line.name(), product);
+    if (answer.find(packed).isPresent()) {
+      add(group, names.product(product) + " packed", packed);
+      add(
+          group,
+          "turnout of " + names.product(product),
+          Measure.LINE_TURNOUT.of(line.name(), product));
+    }
   }
 
   private MainTable.Row limit(String group, BottleneckRow row) {

@@ -154,6 +154,29 @@ final class MassCheck implements Check {
           ledger.near(RATIOS, where + line + " " + match.names().get(1), made / fed, turnout);
         }
       }
+      packed(samples, replication, where, line, hours, plant, ledger);
+    }
+  }
+
+  private static void packed(
+      Samples samples,
+      int replication,
+      String where,
+      String line,
+      double hours,
+      PlantFacts plant,
+      Ledger ledger) {
+    for (Measure.Match match : samples.matches(Measure.LINE_PACKAGES_PER_HOUR)) {
+      if (match.names().get(0).equals(line)) {
+        String product = match.names().get(1);
+        String in = plant.text("products." + product + ".package").orElseThrow();
+        double t = plant.amount("packages." + in + ".mass");
+        ledger.near(
+            RATIOS,
+            where + line + " " + product + " an hour",
+            samples.at(replication, Measure.PRODUCT_MASS, product) / t / hours,
+            samples.at(replication, Measure.LINE_PACKAGES_PER_HOUR, line, product));
+      }
     }
   }
 

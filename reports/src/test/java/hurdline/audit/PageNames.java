@@ -91,8 +91,20 @@ final class PageNames {
       default ->
           row.endsWith(" fed")
               ? line.map(of -> Measure.MASS_FED.of(MassCheck.crop(plant, of)))
-              : named(answer, "products", row).map(Measure.PRODUCT_MASS::of);
+              : made(answer, line.get(), row);
     };
+  }
+
+  private static Optional<String> made(WrittenAnswer answer, String line, String row) {
+    if (row.endsWith(" packed")) {
+      return named(answer, "products", row.replaceAll(" packed$", ""))
+          .map(product -> Measure.LINE_PACKAGES_PER_HOUR.of(line, product));
+    }
+    if (row.startsWith("turnout of ")) {
+      return named(answer, "products", row.replaceAll("^turnout of ", ""))
+          .map(product -> Measure.LINE_TURNOUT.of(line, product));
+    }
+    return named(answer, "products", row).map(Measure.PRODUCT_MASS::of);
   }
 
   private static Optional<String> named(WrittenAnswer answer, String section, String shown) {

@@ -10,6 +10,7 @@ import static hurdline.measure.Unit.KILOWATT_HOUR;
 import static hurdline.measure.Unit.MINUTE;
 import static hurdline.measure.Unit.MONEY;
 import static hurdline.measure.Unit.MONEY_PER_TONNE;
+import static hurdline.measure.Unit.PACKAGES_PER_HOUR;
 import static hurdline.measure.Unit.SHARE;
 import static hurdline.measure.Unit.TONNE;
 import static hurdline.measure.Unit.TONNE_PER_HOUR;
@@ -118,6 +119,10 @@ public enum Measure {
       "What lifts, package changes and screen changes took beyond the line's hours."),
   LINE_THROUGHPUT("line.<line>.throughput", TONNE_PER_HOUR, "Mass fed per scheduled hour."),
   LINE_TURNOUT("line.<line>.turnout.<product>", SHARE, "Mass of this product over mass fed."),
+  LINE_PACKAGES_PER_HOUR(
+      "line.<line>.packages_per_hour.<product>",
+      PACKAGES_PER_HOUR,
+      "Packages that the line's mass of this product fills, per scheduled hour."),
   MACHINE_HOURS(
       "machine.<machine>.hours.<state>",
       HOUR,

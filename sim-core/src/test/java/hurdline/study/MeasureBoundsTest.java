@@ -34,14 +34,14 @@ class MeasureBoundsTest {
   /** Mean 4,190, s 10, t of 2 degrees of freedom 4.303: 4,165.2 to 4,214.8. */
   @Test
   void aPeakIsNotSaidToBeAboveWhatTheYardHolds() {
-    Interval peak = cut(Measure.YARD_PEAK, "stalk", 4180, 4190, 4200);
-    assertThat(peak.low()).isBetween(4165.0, 4165.3);
-    assertThat(peak.high()).isEqualTo(4200);
+    Interval peak = cut(Measure.YARD_PEAK, "stalk", 9180, 9190, 9200);
+    assertThat(peak.low()).isBetween(9165.0, 9165.3);
+    assertThat(peak.high()).isEqualTo(9200);
   }
 
   @Test
   void aBoundThatSomeReplicationHasPassedIsNone() {
-    assertThat(cut(Measure.YARD_PEAK, "stalk", 4180, 4190, 4201).high()).isGreaterThan(4201);
+    assertThat(cut(Measure.YARD_PEAK, "stalk", 9180, 9190, 9201).high()).isGreaterThan(9201);
     assertThat(cut(Measure.MASS_FED, "stalk", -1, 0, 5).low()).isLessThan(-1);
   }
 

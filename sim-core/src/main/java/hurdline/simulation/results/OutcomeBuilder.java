@@ -204,9 +204,29 @@ public final class OutcomeBuilder {
         if (makers.makes(l, p)) {
           double made = material.productKg[l * layout.naming.products.count() + p];
           tally.put(Measure.LINE_TURNOUT, fed > 0 ? made / fed : Double.NaN, line, product.name());
+          packagesPerHour(line, product, made, scheduled);
         }
       }
     }
+  }
+
+  private void packagesPerHour(String line, Product product, double madeKg, double scheduledS) {
+    product
+        .packaging()
+        .ifPresent(
+            name -> {
+              double each = packageKg(name);
+              double perHour = scheduledS > 0 ? madeKg / each / (scheduledS / HOUR_S) : Double.NaN;
+              tally.put(Measure.LINE_PACKAGES_PER_HOUR, perHour, line, product.name());
+            });
+  }
+
+  private double packageKg(String name) {
+    return layout.plant.packages().stream()
+        .filter(packaging -> packaging.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .massKg();
   }
 
   private boolean canHold(int line, int cause) {
