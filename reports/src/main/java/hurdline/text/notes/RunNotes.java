@@ -82,7 +82,7 @@ final class RunNotes {
         + " over "
         + fact.writeOffYears()
         + " years"
-        + (fact.halfFirst() ? ", half of it in the first" : "")
+        + (fact.halfFirst() ? ", the first counting half" : "")
         + ")";
   }
 

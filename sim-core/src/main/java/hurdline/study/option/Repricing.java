@@ -6,6 +6,7 @@ import hurdline.plant.CashTerms;
 import hurdline.plant.Freight;
 import hurdline.plant.Line;
 import hurdline.plant.Money;
+import hurdline.plant.Option;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
 import hurdline.plant.SpareScreen;
@@ -70,7 +71,9 @@ final class Repricing {
 
   private static Plant withoutPrices(Plant p) {
     List<Product> products = p.products().stream().map(Product::withoutPrices).toList();
-    return p.with(products, p.money().map(Repricing::withoutPrices), p.options(), p.plans());
+    List<Option> lives =
+        p.options().stream().map(of -> new Option(of.name(), "", 0, of.lifeYr(), 0)).toList();
+    return p.with(products, p.money().map(Repricing::withoutPrices), lives, p.plans());
   }
 
   private static Money withoutPrices(Money m) {

@@ -3,9 +3,11 @@ package hurdline.study.option;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.TornadoRow;
 import hurdline.plant.Change;
+import hurdline.plant.Freight;
 import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
+import hurdline.plant.Product;
 import hurdline.plant.Tariff;
 import hurdline.statistics.PairedDifference;
 import hurdline.statistics.Summary;
@@ -99,6 +101,7 @@ public final class Tornado {
     plant.products().stream()
         .filter(product -> product.pricePerKg() != 0)
         .forEach(product -> keys.add("products." + product.name() + ".price"));
+    plant.products().forEach(product -> freight(keys, product));
     plant.money().ifPresent(money -> prices(keys, money));
     plant.deliveries().stream()
         .filter(delivery -> !delivery.fields().isEmpty())
@@ -108,6 +111,14 @@ public final class Tornado {
       keys.add("machines.*.stops.*.lasts");
     }
     return keys.stream().map(key -> InputRange.around(key, USUAL)).toList();
+  }
+
+  private static void freight(List<String> keys, Product product) {
+    String key = "products." + product.name() + ".freight";
+    product
+        .freight()
+        .filter(freight -> freight.cost(1) > 0)
+        .ifPresent(freight -> keys.add(freight instanceof Freight.PerLoad ? key + ".cost" : key));
   }
 
   private static void prices(List<String> keys, Money money) {

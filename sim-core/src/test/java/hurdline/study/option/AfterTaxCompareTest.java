@@ -154,6 +154,26 @@ class AfterTaxCompareTest {
     assertThat(cost.netPresentValueAfterTax()).isCloseTo(AFTER, within(1e-6));
   }
 
+  /** Nor are searches said to be, which takes minutes where it is true; a longer life would be. */
+  @Test
+  void aSearchAlongACostOrATaxIsNotSaidToSimulate() {
+    PlantChanges base = PlantChanges.base();
+    List<CompareAnswer.Option> options =
+        List.of(OptionPlants.joined("dearer", SOURCE.variants().with().options()));
+    assertThat(
+            new BreakEvens(
+                    SOURCE,
+                    base,
+                    options,
+                    List.of("options.dearer.cost", "options.dearer.salvage", "money.tax.rate"))
+                .simulatedSearches())
+        .isEmpty();
+    assertThat(
+            new BreakEvens(SOURCE, base, options, List.of("options.dearer.life"))
+                .simulatedSearches())
+        .hasSize(2);
+  }
+
   /** Prices, loan and tax move nothing in the plant, so nothing is simulated for them. */
   @Test
   void nothingIsSimulatedForLoanAndTax() {

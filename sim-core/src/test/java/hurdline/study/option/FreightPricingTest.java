@@ -48,6 +48,14 @@ class FreightPricingTest {
     assertThat(Math.abs(priced - before.mean(Measure.MONEY_FREIGHT.of()))).isGreaterThan(1);
   }
 
+  @Test
+  void theTornadoHasEachFreight() {
+    assertThat(Tornado.usual(BASE))
+        .extracting(InputRange::key)
+        .contains(
+            "products.tow.freight.cost", "products.hurds.freight", "products.trash.freight.cost");
+  }
+
   /** 6.75 t are one load of 8 t, or no load that is known by its mass. */
   @Test
   void otherTrucksAreSimulated() {

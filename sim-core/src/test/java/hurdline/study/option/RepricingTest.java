@@ -122,7 +122,7 @@ class RepricingTest {
     for (List<String> change :
         List.of(
             List.of("machines.mill.power", "50 hp"),
-            List.of("products.dust.price", "5 USD/ton"),
+            List.of("products.cottonseed.price", "5 USD/ton"),
             List.of("money.moisture_basis.stalk", "14 %"))) {
       assertThat(Repricing.of(atBase, base, with(change.get(0), change.get(1))))
           .as(change.get(0))
