@@ -30,7 +30,7 @@ final class Audit {
   }
 
   static Audit ofRun() {
-    return new Audit(new PeriodCheck(), new AdjustedCheck(), new RunPageCheck());
+    return new Audit(new PeriodCheck(), new AdjustedCheck(), new OrderCheck(), new RunPageCheck());
   }
 
   static Audit ofComparison() {

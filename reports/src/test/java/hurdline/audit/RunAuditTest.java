@@ -35,7 +35,7 @@ class RunAuditTest extends AnswerAuditTest {
             RecordCheck.RECORD, 80_000,
             PageBook.PAGE, 600,
             TerminalCheck.TERMINAL, 10),
-        Map.of(AdjustedCheck.ADJUSTED, 20));
+        Map.of(AdjustedCheck.ADJUSTED, 20, OrderCheck.ORDERS, 12));
   }
 
   @Override
@@ -46,6 +46,8 @@ class RunAuditTest extends AnswerAuditTest {
         arguments(SummaryCheck.SUMMARY, Control.inTable(Tables.SUMMARY, Columns.P95)),
         arguments(
             AdjustedCheck.ADJUSTED, Control.inTable(Tables.ADJUSTED, Columns.ADJUSTED_ERROR, 1e-4)),
+        arguments(OrderCheck.ORDERS, Control.inTable(Tables.ORDERS, "on_time_high_95")),
+        arguments(OrderCheck.ORDERS, Control.inTable(Tables.ORDERS, "met_day")),
         arguments(PeriodCheck.WEEKS, Control.inTable(Tables.WEEKS, Columns.MEAN)),
         arguments(PeriodCheck.MONTHS, Control.inTable(Tables.MONTHS, Columns.MEAN)),
         arguments(

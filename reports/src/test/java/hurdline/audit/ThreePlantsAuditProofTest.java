@@ -83,7 +83,7 @@ class ThreePlantsAuditProofTest {
         answer,
         new RunAuditTest(),
         13_000,
-        List.of(MoneyCheck.RENT, MassCheck.DRAWN, AdjustedCheck.ADJUSTED));
+        List.of(MoneyCheck.RENT, MassCheck.DRAWN, AdjustedCheck.ADJUSTED, OrderCheck.ORDERS));
   }
 
   @Test
