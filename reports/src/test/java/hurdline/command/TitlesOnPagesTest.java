@@ -31,7 +31,7 @@ class TitlesOnPagesTest {
     {"  hurd_bin: {title: Hurd bin", "Core silo"},
     {"  mill:\n    title: Hammer mill", "Kessler KX grinder"},
     {"  bagger: {title: Hurd bagger", "Sacker"},
-    {"  fiber: {title: Long fiber", "Ribbon"},
+    {"  fiber: {title: Bast fiber", "Ribbon"},
     {"  hurd:  {title: Hurd", "Core"},
     {"  stalk_line:\n    title: Stalk line", "Decortication"},
     {"  loader: {title: Loader", "Grab"},
