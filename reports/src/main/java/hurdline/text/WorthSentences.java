@@ -55,7 +55,7 @@ final class WorthSentences {
               + (plural ? " pay" : " pays")
               + (isBest(option) ? " most" : "")
               + (plural ? ": they " : ": it ")
-              + added(option, plural)
+              + addedIfAnything(option, plural)
               + paidBack(option, plural);
       case LOSES ->
           SpokenNames.upper(name)
@@ -95,6 +95,15 @@ final class WorthSentences {
         + " is not decided: the net present value is "
         + spoken.estimate(worth.mean(), worth.low95(), worth.high95(), worth.unit())
         + doubt;
+  }
+
+  /** The same; not the direction of what chance alone could bring. */
+  private String addedIfAnything(Option option, boolean plural) {
+    return answer
+        .worth(option.name(), Quantity.ADDED_IN_EACH_LATER_YEAR)
+        .filter(row -> row.low95() < 0 && row.high95() > 0 && differs(option))
+        .map(row -> (plural ? "add" : "adds") + " no significant amount a year after the first")
+        .orElseGet(() -> added(option, plural));
   }
 
   /** What it does to the margin year by year; the first year stands apart in {@link #firstYear}. */

@@ -4,7 +4,9 @@ import hurdline.answer.Titles;
 import hurdline.answer.WhatIf;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Between the names of a plant file, which the tables have, and what the page shows for them. */
@@ -28,9 +30,13 @@ final class TitledNames {
     if (WhatIf.isOne(name)) {
       return Titles.none().option(name);
     }
-    return Arrays.stream(name.split("\\+"))
-        .map(each -> plant.text(section + "." + each + ".title").orElse(each.replace('_', ' ')))
-        .collect(Collectors.joining(" + "));
+    String all =
+        Arrays.stream(name.split("\\+"))
+            .map(each -> plant.text(section + "." + each + ".title").orElse(each.replace('_', ' ')))
+            .collect(Collectors.joining(" + "));
+    return Pattern.compile("(?<=\\+ )[A-Z](?=[a-z])")
+        .matcher(all)
+        .replaceAll(first -> first.group().toLowerCase(Locale.ROOT));
   }
 
   /**

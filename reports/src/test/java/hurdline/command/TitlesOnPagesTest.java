@@ -175,7 +175,7 @@ class TitlesOnPagesTest {
                 "machines.saw.power=20%"))
         .contains(
             "power of the ripper",
-            "30 hp grinder + Twin sacker",
+            "30 hp grinder + twin sacker",
             "long daylight",
             "the plant as it stands",
             "Kessler KX grinder: own rate");

@@ -62,6 +62,17 @@ class CompareHeadlineTest {
   }
 
   @Test
+  void whatChanceAloneCouldBringHasNoDirection() {
+    worth("bigger_mill", Quantity.NET_PRESENT_VALUE, 60_000, 20_000);
+    worth("bigger_mill", Quantity.SIMPLE_PAYBACK, 0.4, 0.02);
+    worth("bigger_mill", Quantity.ADDED_IN_FIRST_YEAR, 117_000, 2_000);
+    worth("bigger_mill", Quantity.ADDED_IN_EACH_LATER_YEAR, -500, 800);
+    assertThat(said(LifeTerms.Carried.STOCK_ON_HAND, 0.09))
+        .startsWith(
+            "The bigger mill pays: it adds no significant amount a year after the first, and is paid back after about 5 months.");
+  }
+
+  @Test
   void yearsThatDoNotDifferAreSaidOnce() {
     worth("bigger_mill", Quantity.NET_PRESENT_VALUE, 300_000, 20_000);
     worth("bigger_mill", Quantity.SIMPLE_PAYBACK, 3.24, 0.2);

@@ -186,9 +186,12 @@ public record Titles(Map<String, String> given) {
     if (name.equals(BASE)) {
       return base;
     }
-    return Arrays.stream(TOGETHER.split(name))
-        .map(each -> of(kind, each))
-        .collect(Collectors.joining(" + "));
+    String[] each = TOGETHER.split(name);
+    StringBuilder together = new StringBuilder(of(kind, each[0]));
+    for (int i = 1; i < each.length; i++) {
+      together.append(" + ").append(inText(of(kind, each[i])));
+    }
+    return together.toString();
   }
 
   /** What limits a line, to follow "limited by": {@code the rate of the hammer mill}. */
