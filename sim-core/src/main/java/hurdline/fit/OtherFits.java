@@ -143,7 +143,8 @@ final class OtherFits {
    */
   private void rain(Delivery delivery) {
     if (!(delivery.weather() instanceof WetChain chain)
-        || !(chain.wetDay() > 0)
+        || !(chain.usual().wetDay() > 0)
+        || !chain.byMonth().isEmpty()
         || records.rain().size() < 60) {
       return;
     }
@@ -168,7 +169,7 @@ final class OtherFits {
     add(
         path + "wet_day",
         ShownUnit.percent(),
-        new Constant(chain.wetDay()),
+        new Constant(chain.usual().wetDay()),
         Ratio.ofCounts(wet, days),
         Double.NaN,
         days,
@@ -177,7 +178,7 @@ final class OtherFits {
       add(
           path + "wet_after_wet",
           ShownUnit.percent(),
-          new Constant(chain.wetAfterWet()),
+          new Constant(chain.usual().wetAfterWet()),
           Ratio.ofCounts(wetPairs, afterWet),
           Double.NaN,
           afterWet,

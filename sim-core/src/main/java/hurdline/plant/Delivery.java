@@ -3,9 +3,11 @@ package hurdline.plant;
 import hurdline.random.Distribution;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.MonthDay;
 import java.time.Year;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -70,14 +72,46 @@ public record Delivery(
   /**
    * A two-state chain by day.
    *
-   * @param wetDay long-run share of wet days
-   * @param wetAfterWet chance of a wet day after a wet one
+   * @param usual in months that have none of their own
+   * @param byMonth of the day that is drawn
    */
-  public record WetChain(double wetDay, double wetAfterWet, int dryDays) implements Weather {
+  public record WetChain(Wetness usual, int dryDays, Map<Month, Wetness> byMonth)
+      implements Weather {
     public WetChain {
+      byMonth = InOrder.copy(byMonth);
+      Check.count(0, "dryDays", dryDays);
+    }
+
+    /** The same in every month. */
+    public static WetChain always(double wetDay, double wetAfterWet, int dryDays) {
+      return new WetChain(new Wetness(wetDay, wetAfterWet), dryDays, Map.of());
+    }
+
+    public Wetness in(Month month) {
+      return byMonth.getOrDefault(month, usual);
+    }
+  }
+
+  /**
+   * How wet days are, and how they keep together.
+   *
+   * @param wetDay long-run share w of wet days
+   * @param wetAfterWet chance q of a wet day after a wet one
+   */
+  public record Wetness(double wetDay, double wetAfterWet) {
+    public Wetness {
       Check.share("wetDay", wetDay);
       Check.share("wetAfterWet", wetAfterWet);
-      Check.count(0, "dryDays", dryDays);
+    }
+
+    /** Chance of a wet day after a dry one, w(1 − q)/(1 − w); above 1 where there is none such. */
+    public double wetAfterDry() {
+      return wetDay < 1 ? wetDay * (1 - wetAfterWet) / (1 - wetDay) : 1;
+    }
+
+    /** Chance of a wet day after another. */
+    public double after(boolean wet) {
+      return wet ? (wetDay < 1 ? wetAfterWet : 1) : wetAfterDry();
     }
   }
 

@@ -1,7 +1,9 @@
 package hurdline.plant;
 
+import java.time.Month;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** The yard and what comes into it. */
@@ -97,7 +99,10 @@ final class YardRules {
     String path = "deliveries." + delivery.crop();
     found.known(path, delivery.crop(), crops, "no crop", "a crop");
     if (delivery.weather() instanceof Delivery.WetChain chain) {
-      weather(chain, path + ".weather", found);
+      weather(chain.usual(), path + ".weather", found);
+      chain
+          .byMonth()
+          .forEach((month, wet) -> weather(wet, path + ".weather.by_month." + word(month), found));
     }
     delivery
         .loads()
@@ -119,8 +124,13 @@ final class YardRules {
                     "a date from " + loads.from() + " on"));
   }
 
+  /** As a plant file has it: {@code Jan}. */
+  private static String word(Month month) {
+    return month.name().charAt(0) + month.name().substring(1, 3).toLowerCase(Locale.ROOT);
+  }
+
   /** After a dry day it is wet with chance w(1 − q)/(1 − w); w of 0 and 1 mean never and always. */
-  private static void weather(Delivery.WetChain weather, String path, Problems found) {
+  private static void weather(Delivery.Wetness weather, String path, Problems found) {
     double w = weather.wetDay();
     double q = weather.wetAfterWet();
     double afterDry = w * (1 - q) / (1 - w);

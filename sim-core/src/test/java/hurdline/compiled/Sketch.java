@@ -123,7 +123,7 @@ final class Sketch {
             List.of(),
             java.util.OptionalInt.empty(),
             new Constant(1),
-            new Delivery.WetChain(0, 0, 0),
+            Delivery.WetChain.always(0, 0, 0),
             receiving,
             Optional.empty(),
             Optional.of(new Delivery.Loads(new Constant(H), 5, march(from), march(to), stream)),

@@ -108,6 +108,16 @@ final class Dates {
     return found.isEmpty() ? EnumSet.allOf(Month.class) : found;
   }
 
+  /** A month that is a key. */
+  static Optional<Month> month(NodeReader key, String word) {
+    if (!MONTHS.containsKey(word)) {
+      key.wrong(
+          "\"" + word + "\" is no month of the year",
+          Nearest.expected("a month", word, MONTHS.keySet()));
+    }
+    return Optional.ofNullable(MONTHS.get(word));
+  }
+
   /** In the order of the calendar. */
   private static <T extends Enum<T>> Set<T> words(
       NodeReader at, Map<String, T> known, String kind, String named, String list) {

@@ -60,6 +60,7 @@ enum MapKeys {
   TRUCKS,
   LOADS,
   WEATHER,
+  MONTH_WEATHER,
   JOB,
   BASE_LOAD,
   MONEY,

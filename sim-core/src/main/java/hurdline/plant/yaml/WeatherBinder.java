@@ -3,10 +3,14 @@ package hurdline.plant.yaml;
 import hurdline.plant.Delivery.PastYears;
 import hurdline.plant.Delivery.Weather;
 import hurdline.plant.Delivery.WetChain;
+import hurdline.plant.Delivery.Wetness;
 import hurdline.plant.yaml.tree.MessageText;
 import hurdline.plant.yaml.tree.Tree.Scalar;
 import hurdline.unit.Dimension;
+import java.time.Month;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads which days are wet: by chances, or by a file of past rain. */
@@ -22,7 +26,8 @@ final class WeatherBinder {
     if (at.isMap()) {
       oneOfBoth(f);
     }
-    Weather chain = new WetChain(wetDay, afterWet, dryDays);
+    Weather chain =
+        new WetChain(new Wetness(wetDay, afterWet), dryDays, byMonth(f, f.at("by_month")));
     return f.has("file")
         ? rain(at, f.at("file"))
             .<Weather>map(file -> new PastYears(file.years(wetFromM), dryDays))
@@ -30,9 +35,31 @@ final class WeatherBinder {
         : chain;
   }
 
+  /** A month that does not say how wet days keep together has it from the rest, if that says so. */
+  private static Map<Month, Wetness> byMonth(Fields all, NodeReader at) {
+    Map<Month, Wetness> months = new EnumMap<>(Month.class);
+    at.named("month")
+        .forEach(
+            (word, entry) -> {
+              Fields f = entry.fields(MapKeys.MONTH_WEATHER);
+              double wetDay = Quantities.of(f.at("wet_day"), Dimension.SHARE, Range.SHARE, 0);
+              NodeReader afterWet =
+                  f.has("wet_after_wet") ? f.at("wet_after_wet") : all.at("wet_after_wet");
+              Dates.month(at.key(word), word)
+                  .ifPresent(
+                      month ->
+                          months.put(
+                              month,
+                              new Wetness(
+                                  wetDay,
+                                  Quantities.of(afterWet, Dimension.SHARE, Range.SHARE, wetDay))));
+            });
+    return months;
+  }
+
   private static void oneOfBoth(Fields f) {
     if (f.has("file")) {
-      for (String key : List.of("wet_day", "wet_after_wet")) {
+      for (String key : List.of("wet_day", "wet_after_wet", "by_month")) {
         if (f.has(key)) {
           f.at(key)
               .wrong(

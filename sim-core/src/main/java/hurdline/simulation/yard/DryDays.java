@@ -11,7 +11,8 @@ import java.time.MonthDay;
  *
  * <p>A two-state chain by day. With the long-run share w of wet days and the chance q of a wet day
  * after a wet one, a day after a dry one is wet with chance w(1 − q)/(1 − w); so the share of wet
- * days stays w if it is w on the first day.
+ * days stays w if it is w on the first day. Where months have chances of their own, those of the
+ * month of the day that is drawn hold.
  *
  * <p>Or past years, each as likely as the others: one number draws one for each calendar year of
  * the horizon, and its days lie on the dates of the same month and day.
@@ -41,15 +42,12 @@ final class DryDays {
   }
 
   private void drawChain(Delivery.WetChain chances, RandomStream stream) {
-    double wet = chances.wetDay();
-    double wetAfterDry = wet < 1 ? wet * (1 - chances.wetAfterWet()) / (1 - wet) : 1;
-    double wetAfterWet = wet < 1 ? chances.wetAfterWet() : 1;
-    double chance = wet;
+    double chance = chances.in(dates[0].getMonth()).wetDay();
     int dryBefore = chances.dryDays();
     for (int day = 0; day < baling.length; day++) {
       boolean isWet = stream.next() < chance;
       dryBefore = lay(day, isWet, dryBefore, chances.dryDays());
-      chance = isWet ? wetAfterWet : wetAfterDry;
+      chance = day + 1 < dates.length ? chances.in(dates[day + 1].getMonth()).after(isWet) : 0;
     }
   }
 

@@ -112,7 +112,7 @@ final class KeyType {
           "type",
           "object",
           "propertyNames",
-          ref("name"),
+          kind.startsWith("map by month of ") ? ordered("enum", MONTHS) : ref("name"),
           "additionalProperties",
           schemaOf(map.group(1)));
     }

@@ -25,6 +25,7 @@ class NamesInTheTableTest {
       Set.of(
           "crops.*.composition",
           "deliveries.*.fields.*.composition",
+          "deliveries.*.weather.by_month",
           "lines.*.steps.*.breakage",
           "lines.*.steps.*.makes",
           "lines.*.steps.*.outlets.*.by_diameter",

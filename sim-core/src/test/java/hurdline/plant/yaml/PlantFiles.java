@@ -40,6 +40,7 @@ final class PlantFiles {
           "tariff",
           "tasks",
           "titles",
+          "weather",
           "yard");
 
   private PlantFiles() {}

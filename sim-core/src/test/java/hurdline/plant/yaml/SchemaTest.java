@@ -110,6 +110,11 @@ class SchemaTest {
                   41, "24:00 is a clock time, at which only an end may be",
                   53, "a share of something else might be above the whole")),
           Map.entry(
+              "weather",
+              Map.of(
+                  48, "a share of something else might be above the whole",
+                  49, "compares two shares")),
+          Map.entry(
               "titles",
               Map.of(
                   8, "compares with the names of the other shifts",

@@ -24,6 +24,7 @@ import hurdline.random.Uniform;
 import hurdline.random.Weibull;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -203,7 +204,14 @@ class ValuesTest {
     assertThat(bench.balesPerDay()).isEqualTo(380);
     assertThat(bench.bale().massKg()).isEqualTo(new Constant(900 * LB));
     assertThat(bench.bale().composition()).isEqualTo(Map.of("long_fiber", 0.25, "hurd", 0.75));
-    assertThat(stalk.weather()).isEqualTo(new Delivery.WetChain(0.22, 0.45, 1));
+    assertThat(stalk.weather())
+        .isEqualTo(
+            new Delivery.WetChain(
+                new Delivery.Wetness(0.22, 0.45),
+                1,
+                Map.of(
+                    Month.JANUARY, new Delivery.Wetness(0.12, 0.2),
+                    Month.JULY, new Delivery.Wetness(0.3, 0.45))));
     assertThat(stalk.hours().days()).doesNotContain(DayOfWeek.SUNDAY).hasSize(6);
     assertThat(stalk.trucks().orElseThrow().driveS()).isEqualTo(new Constant(38 * 60));
     Delivery.Loads loads = PLANT.deliveries().get(1).loads().orElseThrow();
