@@ -6,6 +6,7 @@ import hurdline.answer.Selection;
 import hurdline.answer.Titles;
 import hurdline.chart.compare.CompareCharts;
 import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.GridColumns;
 import hurdline.text.CompareHeadline;
 import hurdline.text.CompareTable;
 import hurdline.text.CompareWords;
@@ -95,42 +96,37 @@ final class CompareSections {
 
   private Chart.Grid options() {
     String currency = answer.header().currency();
-    List<List<String>> rows = new ArrayList<>();
-    for (CompareAnswer.Option option : answer.options()) {
-      rows.add(
-          List.of(
-              wording.titles().option(option.name()),
-              option.says(),
-              option.isPurchase() ? wording.fixed(option.cost(), 0, currency) : "none",
-              option.isPurchase() ? words.years(option) : "",
-              option.isPurchase() ? wording.fixed(option.salvage(), 0, currency) : ""));
-    }
-    String of = currency.isEmpty() ? "" : " " + currency;
-    return new Chart.Grid(List.of("option", "", "cost" + of, "life", "salvage value" + of), rows);
+    return new GridColumns<CompareAnswer.Option>(wording)
+        .text("option", option -> wording.titles().option(option.name()))
+        .text("", CompareAnswer.Option::says)
+        .number(
+            "cost", 0, currency, option -> option.isPurchase() ? option.cost() : Double.NaN, "none")
+        .text("life", option -> option.isPurchase() ? words.years(option) : "")
+        .number(
+            "salvage value",
+            0,
+            currency,
+            option -> option.isPurchase() ? option.salvage() : Double.NaN)
+        .of(answer.options());
   }
 
   private void writeBest(Html html) {
     Selection best = answer.further().best();
-    List<List<String>> rows = new ArrayList<>();
-    for (Selection.Row row : best.rows()) {
-      rows.add(
-          List.of(
-              wording.titles().option(row.option()),
-              wording.rough(row.mean(), best.unit()),
-              wording.amount(row.replications(), "count"),
-              row.option().equals(best.option()) && best.decided()
-                  ? "picked"
-                  : row.left() ? "left" : "out"));
-    }
     html.table(
         "which is the best",
-        new Chart.Grid(
-            List.of(
-                "",
+        new GridColumns<Selection.Row>(wording)
+            .text("", row -> wording.titles().option(row.option()))
+            .text(
                 "mean " + MainMeasures.label(best.measure(), answer.outline(), wording),
-                "replications",
-                ""),
-            rows));
+                row -> wording.rough(row.mean(), best.unit()))
+            .text("replications", row -> wording.amount(row.replications(), "count"))
+            .text(
+                "",
+                row ->
+                    row.option().equals(best.option()) && best.decided()
+                        ? "picked"
+                        : row.left() ? "left" : "out")
+            .of(best.rows()));
     html.paragraph(
         "One that is out was simulated no further; the means of those that were simulated longer rest on more"
             + " years than the other figures of this page.");

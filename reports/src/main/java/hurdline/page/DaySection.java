@@ -3,6 +3,7 @@ package hurdline.page;
 import hurdline.answer.Day;
 import hurdline.answer.Trace;
 import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.GridColumns;
 import hurdline.measure.State;
 import hurdline.text.Wording;
 import java.time.LocalDateTime;
@@ -34,12 +35,11 @@ final class DaySection {
     }
     html.figures(figures);
     html.table("hours in the span by state", hours());
-    List<List<String>> stops = stops();
+    List<Day.Bar> stops = stops();
     if (stops.isEmpty()) {
       html.paragraph("No machine was in a stop.");
     } else {
-      html.table(
-          "stops in the span", new Chart.Grid(List.of("from", "machine", "stop", "min"), stops));
+      html.table("stops in the span", grid(stops));
     }
   }
 
@@ -50,33 +50,32 @@ final class DaySection {
         seen.add(state);
       }
     }
-    List<String> head = new ArrayList<>(List.of("machine"));
-    seen.forEach(state -> head.add(state.word().replace('_', ' ') + " h"));
-    List<List<String>> rows = new ArrayList<>();
-    for (String machine : day.machines()) {
-      List<String> row = new ArrayList<>(List.of(wording.titles().machine(machine)));
-      seen.forEach(state -> row.add(wording.fixed(day.hours(machine, state), 2, "h")));
-      rows.add(row);
+    GridColumns<String> columns =
+        new GridColumns<String>(wording).text("machine", wording.titles()::machine);
+    for (State state : seen) {
+      columns.number(state.word().replace('_', ' '), 2, "h", machine -> day.hours(machine, state));
     }
-    return new Chart.Grid(head, rows);
+    return columns.of(day.machines());
   }
 
   /**
    * In order of time; one that began before the span or outlasts it counts as far as it lies in it.
    */
-  private List<List<String>> stops() {
+  private List<Day.Bar> stops() {
     return day.bars().stream()
         .filter(bar -> bar.state() == State.DOWN)
         .sorted((one, other) -> Double.compare(one.fromH(), other.fromH()))
         .limit(STOPS_SHOWN)
-        .map(
-            bar ->
-                List.of(
-                    clock(bar.fromH()),
-                    wording.titles().machine(bar.machine()),
-                    wording.titles().stops(bar.machine(), bar.stop()),
-                    wording.fixed(60 * bar.lastsH(), 1, "min")))
         .toList();
+  }
+
+  private Chart.Grid grid(List<Day.Bar> stops) {
+    return new GridColumns<Day.Bar>(wording)
+        .text("from", bar -> clock(bar.fromH()))
+        .text("machine", bar -> wording.titles().machine(bar.machine()))
+        .text("stop", bar -> wording.titles().stops(bar.machine(), bar.stop()))
+        .number("", 1, "min", bar -> 60 * bar.lastsH())
+        .of(stops);
   }
 
   private String clock(double hour) {

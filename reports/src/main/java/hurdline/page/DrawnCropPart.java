@@ -2,9 +2,9 @@ package hurdline.page;
 
 import hurdline.answer.AdjustedRow;
 import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.GridColumns;
 import hurdline.text.DrawnCropWords;
 import hurdline.text.Wording;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -38,18 +38,15 @@ final class DrawnCropPart {
   }
 
   private Chart.Grid table() {
-    List<List<String>> rows = new ArrayList<>();
-    for (AdjustedRow row : words.rows()) {
-      rows.add(
-          List.of(
-              words.label(row),
-              words.plain(row),
-              words.number(row),
-              wording.interval(row.adjusted(), row.low95(), row.high95(), row.unit()),
-              wording.unit(row.unit())));
-    }
-    return new Chart.Grid(
-        List.of("", "mean", "adjusted", "95 % interval of the adjusted", "unit"), rows);
+    return new GridColumns<AdjustedRow>(wording)
+        .text("", words::label)
+        .text("mean", words::plain)
+        .text("adjusted", words::number)
+        .text(
+            "95 % interval of the adjusted",
+            row -> wording.interval(row.adjusted(), row.low95(), row.high95(), row.unit()))
+        .text("unit", row -> wording.unit(row.unit()))
+        .of(words.rows());
   }
 
   private String explanation() {

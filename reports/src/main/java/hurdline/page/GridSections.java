@@ -2,9 +2,9 @@ package hurdline.page;
 
 import hurdline.answer.GridAnswer;
 import hurdline.answer.GridCell;
-import hurdline.answer.GridKey;
 import hurdline.chart.grid.GridCharts;
 import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.GridColumns;
 import hurdline.text.GridHeadline;
 import hurdline.text.GridTable;
 import hurdline.text.GridWords;
@@ -12,6 +12,7 @@ import hurdline.text.KeyWords;
 import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The parts of a grid's report: where the best lies, and how each measure answers. */
 final class GridSections {
@@ -87,17 +88,12 @@ final class GridSections {
   }
 
   private Chart.Grid keys() {
-    List<List<String>> rows = new ArrayList<>();
     KeyWords words = new KeyWords(answer, wording);
-    for (int key = 0; key < answer.keys().size(); key++) {
-      GridKey of = answer.keys().get(key);
-      rows.add(
-          List.of(
-              words.read(key),
-              "`" + of.path() + "`",
-              "`" + of.said() + "`",
-              String.join(", ", words.values(key))));
-    }
-    return new Chart.Grid(List.of("", "key", "asked for", "values"), rows);
+    return new GridColumns<Integer>(wording)
+        .text("", words::read)
+        .text("key", key -> "`" + answer.keys().get(key).path() + "`")
+        .text("asked for", key -> "`" + answer.keys().get(key).said() + "`")
+        .text("values", key -> String.join(", ", words.values(key)))
+        .of(IntStream.range(0, answer.keys().size()).boxed().toList());
   }
 }

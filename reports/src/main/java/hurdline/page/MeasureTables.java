@@ -4,13 +4,17 @@ import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.GridColumns;
 import hurdline.measure.Measure;
 import hurdline.text.Wording;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Tables of the page that have no chart: rows of the summary picked by what they measure. */
 final class MeasureTables {
@@ -28,8 +32,9 @@ final class MeasureTables {
 
   Chart.Grid stops() {
     return grid(
-        List.of("stop", "count", "hours"),
-        List.of(Measure.MACHINE_STOP_COUNT, Measure.MACHINE_STOP_HOURS));
+        "stop",
+        new Column("count", Measure.MACHINE_STOP_COUNT),
+        new Column("hours", Measure.MACHINE_STOP_HOURS));
   }
 
   boolean hasResources() {
@@ -38,8 +43,10 @@ final class MeasureTables {
 
   Chart.Grid resources() {
     return grid(
-        List.of("resource", "utilization, % of its hours", "mean wait min", "longest queue"),
-        List.of(Measure.RESOURCE_BUSY, Measure.RESOURCE_WAIT_MEAN, Measure.RESOURCE_QUEUE_PEAK));
+        "resource",
+        new Column("utilization, % of its hours", Measure.RESOURCE_BUSY),
+        new Column("mean wait min", Measure.RESOURCE_WAIT_MEAN),
+        new Column("longest queue", Measure.RESOURCE_QUEUE_PEAK));
   }
 
   boolean hasTrucks() {
@@ -48,26 +55,23 @@ final class MeasureTables {
 
   Chart.Grid trucks() {
     return grid(
-        List.of("trips with", "trips", "mean wait min", "mean turnaround min"),
-        List.of(Measure.TRUCKS_TRIPS, Measure.TRUCKS_WAIT_MEAN, Measure.TRUCKS_TURNAROUND_MEAN));
+        "trips with",
+        new Column("trips", Measure.TRUCKS_TRIPS),
+        new Column("mean wait min", Measure.TRUCKS_WAIT_MEAN),
+        new Column("mean turnaround min", Measure.TRUCKS_TURNAROUND_MEAN));
   }
 
   Chart.Grid products() {
     String ton = wording.unit("t");
-    List<String> head = new ArrayList<>(List.of("product", "made " + ton));
-    List<Measure> measures = new ArrayList<>(List.of(Measure.PRODUCT_MASS));
+    List<Column> columns = new ArrayList<>();
+    columns.add(new Column("made " + ton, Measure.PRODUCT_MASS));
     if (has(Measure.PRODUCT_TOO_WET)) {
-      head.add("of it too wet " + ton);
-      measures.add(Measure.PRODUCT_TOO_WET);
+      columns.add(new Column("of it too wet " + ton, Measure.PRODUCT_TOO_WET));
     }
-    head.addAll(
-        List.of(
-            "sold, at its moisture basis " + ton,
-            "packages",
-            "revenue " + answer.header().currency()));
-    measures.addAll(
-        List.of(Measure.PRODUCT_SOLD, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
-    return grid(head, measures);
+    columns.add(new Column("sold, at its moisture basis " + ton, Measure.PRODUCT_SOLD));
+    columns.add(new Column("packages", Measure.PRODUCT_PACKAGES));
+    columns.add(new Column("revenue " + answer.header().currency(), Measure.PRODUCT_REVENUE));
+    return grid("product", columns.toArray(Column[]::new));
   }
 
   boolean hasCleanliness() {
@@ -78,17 +82,11 @@ final class MeasureTables {
   Chart.Grid cleanliness() {
     String currency = answer.header().currency();
     return grid(
-        List.of(
-            "product, and what is left in it",
-            "mean share %",
-            "standard deviation %",
-            "share of its price %",
-            "a percentage point more costs " + currency),
-        List.of(
-            Measure.PRODUCT_SHARE_MEAN,
-            Measure.PRODUCT_SHARE_SD,
-            Measure.PRODUCT_PRICE_FACTOR,
-            Measure.PRODUCT_POINT_COST));
+        "product, and what is left in it",
+        new Column("mean share %", Measure.PRODUCT_SHARE_MEAN),
+        new Column("standard deviation %", Measure.PRODUCT_SHARE_SD),
+        new Column("share of its price %", Measure.PRODUCT_PRICE_FACTOR),
+        new Column("a percentage point more costs " + currency, Measure.PRODUCT_POINT_COST));
   }
 
   boolean hasLineMoney() {
@@ -98,11 +96,11 @@ final class MeasureTables {
   Chart.Grid lineMoney() {
     String currency = answer.header().currency();
     return grid(
-        List.of(
-            "line",
-            "margin " + currency,
-            "per " + wording.units().ton() + " fed " + wording.unit(currency + "/t")),
-        List.of(Measure.MONEY_LINE_MARGIN, Measure.MONEY_LINE_MARGIN_PER_TONNE));
+        "line",
+        new Column("margin " + currency, Measure.MONEY_LINE_MARGIN),
+        new Column(
+            "per " + wording.units().ton() + " fed " + wording.unit(currency + "/t"),
+            Measure.MONEY_LINE_MARGIN_PER_TONNE));
   }
 
   private boolean has(Measure measure) {
@@ -129,27 +127,30 @@ final class MeasureTables {
     };
   }
 
-  /** One row per name, one column per measure, each with its interval. */
-  private Chart.Grid grid(List<String> head, List<Measure> measures) {
-    Map<String, String[]> rows = new LinkedHashMap<>();
-    Set<Measure> wanted = Set.copyOf(measures);
+  /** A column of a measure. */
+  private record Column(String head, Measure measure) {}
+
+  /** One row per name, each measure with its interval. */
+  private Chart.Grid grid(String head, Column... columns) {
+    Map<String, Map<Measure, SummaryRow>> rows = new LinkedHashMap<>();
+    Set<Measure> wanted = Stream.of(columns).map(Column::measure).collect(Collectors.toSet());
     for (SummaryRow row : answer.summary()) {
       Measure.Match match = Measure.find(row.measure()).orElse(null);
       if (match != null && wanted.contains(match.measure()) && !match.dry()) {
-        String[] cells = rows.computeIfAbsent(read(match), name -> new String[measures.size()]);
-        cells[measures.indexOf(match.measure())] =
-            wording.cell(row.mean(), row.low95(), row.high95(), row.unit());
+        rows.computeIfAbsent(read(match), name -> new EnumMap<>(Measure.class))
+            .put(match.measure(), row);
       }
     }
-    List<List<String>> table = new ArrayList<>();
-    rows.forEach(
-        (name, cells) -> {
-          List<String> line = new ArrayList<>(List.of(name));
-          for (String cell : cells) {
-            line.add(cell == null ? "" : cell);
-          }
-          table.add(line);
-        });
-    return new Chart.Grid(head, table);
+    GridColumns<Map.Entry<String, Map<Measure, SummaryRow>>> grid =
+        new GridColumns<Map.Entry<String, Map<Measure, SummaryRow>>>(wording)
+            .text(head, Map.Entry::getKey);
+    for (Column column : columns) {
+      grid.text(column.head, row -> cell(row.getValue().get(column.measure)));
+    }
+    return grid.of(rows.entrySet());
+  }
+
+  private String cell(SummaryRow row) {
+    return row == null ? "" : wording.cell(row.mean(), row.low95(), row.high95(), row.unit());
   }
 }

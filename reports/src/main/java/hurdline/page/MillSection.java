@@ -5,11 +5,10 @@ import hurdline.answer.MillRow;
 import hurdline.answer.Titles;
 import hurdline.chart.compare.CompareCharts;
 import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.GridColumns;
 import hurdline.measure.Measure;
 import hurdline.text.MillWords;
 import hurdline.text.Wording;
-import java.util.ArrayList;
-import java.util.List;
 
 /** The part of a comparison's report about mills: grades, energy, swaps and what peaks cost. */
 final class MillSection {
@@ -45,60 +44,59 @@ final class MillSection {
     }
   }
 
-  private Chart.Grid grades(String mill) {
-    List<List<String>> rows = new ArrayList<>();
-    for (String plant : words.plants()) {
-      for (MillRow row : words.rows(mill, plant)) {
-        rows.add(grade(plant, row));
-      }
+  /** A row of a mill under an option. */
+  private record Grade(String plant, MillRow row) {
+    boolean isOrdered() {
+      return row.orderedT() > 0;
     }
-    return new Chart.Grid(
-        List.of(
-            "",
-            "hours",
-            "milled " + wording.unit("t"),
-            "share %",
-            "of the mix %",
-            wording.unit("kWh/t"),
+  }
+
+  private Chart.Grid grades(String mill) {
+    return new GridColumns<Grade>(wording)
+        .text("", this::title)
+        .text("hours", of -> told(of, Measure.MACHINE_SCREEN_HOURS))
+        .text("milled " + wording.unit("t"), of -> told(of, Measure.MACHINE_SCREEN_MASS_IN))
+        .number("share", 0, "share", of -> words.milled(of.plant, of.row))
+        .number("of the mix", 0, "share", of -> of.row.share(), "by orders")
+        .text(wording.unit("kWh/t"), of -> words.shown(words.perTonne(of.plant, of.row)))
+        .text(
             "made " + wording.unit("t"),
+            of -> of.row.product().isEmpty() ? "" : ofProduct(of, Measure.PRODUCT_MASS))
+        .text(
             "ordered " + wording.unit("t"),
-            "late days"),
-        rows);
+            of -> of.isOrdered() ? wording.roughly(of.row.orderedT(), "t") : "")
+        .text("late days", of -> of.isOrdered() ? ofProduct(of, Measure.PRODUCT_LATE_DAYS) : "")
+        .of(
+            words.plants().stream()
+                .flatMap(
+                    plant -> words.rows(mill, plant).stream().map(row -> new Grade(plant, row)))
+                .toList());
   }
 
-  private List<String> grade(String plant, MillRow row) {
-    String mill = row.mill();
-    boolean ordered = row.orderedT() > 0;
-    return List.of(
-        wording.titles().option(plant)
-            + ": "
-            + Titles.inText(wording.titles().screen(row.mill(), row.screen()))
-            + (row.product().isEmpty() ? "" : ", " + wording.titles().product(row.product())),
-        words.told(plant, Measure.MACHINE_SCREEN_HOURS.of(mill, row.screen())),
-        words.told(plant, Measure.MACHINE_SCREEN_MASS_IN.of(mill, row.screen())),
-        share(words.milled(plant, row)),
-        Double.isNaN(row.share()) ? "by orders" : share(row.share()),
-        words.shown(words.perTonne(plant, row)),
-        row.product().isEmpty() ? "" : words.told(plant, Measure.PRODUCT_MASS.of(row.product())),
-        ordered ? wording.roughly(row.orderedT(), "t") : "",
-        ordered ? words.told(plant, Measure.PRODUCT_LATE_DAYS.of(row.product())) : "");
+  private String title(Grade of) {
+    MillRow row = of.row;
+    return wording.titles().option(of.plant)
+        + ": "
+        + Titles.inText(wording.titles().screen(row.mill(), row.screen()))
+        + (row.product().isEmpty() ? "" : ", " + wording.titles().product(row.product()));
   }
 
-  private String share(double share) {
-    return Double.isNaN(share) ? "" : wording.fixed(share, 0, "share");
+  private String told(Grade of, Measure measure) {
+    return words.told(of.plant, measure.of(of.row.mill(), of.row.screen()));
+  }
+
+  private String ofProduct(Grade of, Measure measure) {
+    return words.told(of.plant, measure.of(of.row.product()));
   }
 
   private Chart.Grid demand() {
-    List<String> head = new ArrayList<>(List.of("month"));
-    words.plants().forEach(plant -> head.add(wording.titles().option(plant) + " " + currency));
-    List<List<String>> rows = new ArrayList<>();
-    for (String month : words.months()) {
-      List<String> row = new ArrayList<>(List.of(month));
-      for (String plant : words.plants()) {
-        row.add(wording.roughly(words.inMonth(plant, month, Measure.MONEY_DEMAND.of()), currency));
-      }
-      rows.add(row);
+    GridColumns<String> columns = new GridColumns<String>(wording).text("month", month -> month);
+    for (String plant : words.plants()) {
+      columns.text(
+          wording.titles().option(plant) + " " + currency,
+          month ->
+              wording.roughly(words.inMonth(plant, month, Measure.MONEY_DEMAND.of()), currency));
     }
-    return new Chart.Grid(head, rows);
+    return columns.of(words.months());
   }
 }

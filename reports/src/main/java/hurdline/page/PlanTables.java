@@ -8,6 +8,7 @@ import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.GridColumns;
 import hurdline.measure.Kpi;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
@@ -19,6 +20,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Tables of the season page that have no chart. */
@@ -33,27 +35,51 @@ final class PlanTables {
     words = new SeasonWords(answer, wording);
   }
 
+  /** A line under a plan. */
+  private record PlanLine(String plan, Outline.Line line) {}
+
+  private List<PlanLine> lines() {
+    return answer.plans().stream()
+        .flatMap(
+            plan -> plan.outline().lines().stream().map(line -> new PlanLine(plan.name(), line)))
+        .toList();
+  }
+
+  private GridColumns<PlanLine> linesUnderPlans() {
+    return new GridColumns<PlanLine>(wording)
+        .text(
+            "plan: line",
+            of -> wording.titles().plan(of.plan) + ": " + wording.titles().line(of.line.name()));
+  }
+
+  private Function<PlanLine, Optional<SummaryRow>> ofLine(Measure measure) {
+    return of -> answer.find(of.plan, measure.of(of.line.name()));
+  }
+
+  private Function<PlanLine, Optional<SummaryRow>> ofCrop(Measure measure) {
+    return of -> answer.find(of.plan, measure.of(of.line.crop()));
+  }
+
+  private GridColumns<SeasonAnswer.Plan> columnsOfPlans() {
+    return new GridColumns<SeasonAnswer.Plan>(wording)
+        .text("plan", plan -> wording.titles().plan(plan.name()));
+  }
+
+  private Function<SeasonAnswer.Plan, Optional<SummaryRow>> ofPlan(Measure measure) {
+    return plan -> answer.find(plan.name(), measure.of());
+  }
+
   /** One row a plan: what it is, what it earns, how surely it finishes. */
   Chart.Grid plans() {
-    List<List<String>> rows = new ArrayList<>();
-    for (SeasonAnswer.Plan plan : answer.plans()) {
-      rows.add(
-          List.of(
-              wording.titles().plan(plan.name()),
-              described(plan),
-              cell(plan.name(), Measure.MONEY_MARGIN.of()),
-              cell(plan.name(), Measure.MONEY_MARGIN_LESS_FORGONE.of()),
-              share(plan.name(), Measure.SEASON_FINISHED.of())));
-    }
     String currency = answer.header().currency();
-    return new Chart.Grid(
-        List.of(
-            "plan",
-            "",
-            "margin " + currency,
-            "margin less margin forgone " + currency,
-            "years in which all crops were finished, %"),
-        rows);
+    return columnsOfPlans()
+        .text("", PlanTables::described)
+        .mean("margin", currency, ofPlan(Measure.MONEY_MARGIN))
+        .mean("margin less margin forgone", currency, ofPlan(Measure.MONEY_MARGIN_LESS_FORGONE))
+        .text(
+            "years in which all crops were finished, %",
+            plan -> share(plan.name(), Measure.SEASON_FINISHED.of()))
+        .of(answer.plans());
   }
 
   private static String described(SeasonAnswer.Plan plan) {
@@ -63,33 +89,40 @@ final class PlanTables {
         : plan.says().isEmpty() ? plan.file() : plan.says();
   }
 
+  /** An entry of a plan's season. */
+  private record PlanEntry(SeasonAnswer.Plan plan, SeasonAnswer.Entry entry) {}
+
+  private List<PlanEntry> planEntries() {
+    return answer.plans().stream()
+        .flatMap(plan -> plan.entries().stream().map(entry -> new PlanEntry(plan, entry)))
+        .toList();
+  }
+
   Chart.Grid entries() {
-    List<List<String>> rows = new ArrayList<>();
-    for (SeasonAnswer.Plan plan : answer.plans()) {
-      for (SeasonAnswer.Entry entry : plan.entries()) {
-        String more =
-            entry.isChangeover()
-                ? "with " + entry.hands() + " hands"
-                : entry.shifts().stream()
-                    .map(wording.titles()::shift)
-                    .collect(Collectors.joining(", "));
-        String moved =
-            entry.movedFrom().isEmpty()
-                ? ""
-                : "; moved from "
-                    + wording.date(LocalDate.parse(entry.movedFrom()))
-                    + " by the changeover before it";
-        rows.add(
-            List.of(
-                wording.titles().plan(plan.name()),
-                entry.isChangeover() ? "changeover" : wording.titles().line(entry.line()),
-                wording.date(entry.from()),
-                wording.date(entry.to()),
-                more + moved,
-                words.ended(plan.name(), entry)));
-      }
-    }
-    return new Chart.Grid(List.of("plan", "what", "from", "to", "shifts or hands", "ended"), rows);
+    return new GridColumns<PlanEntry>(wording)
+        .text("plan", of -> wording.titles().plan(of.plan.name()))
+        .text(
+            "what",
+            of -> of.entry.isChangeover() ? "changeover" : wording.titles().line(of.entry.line()))
+        .text("from", of -> wording.date(of.entry.from()))
+        .text("to", of -> wording.date(of.entry.to()))
+        .text("shifts or hands", of -> who(of.entry) + moved(of.entry))
+        .text("ended", of -> words.ended(of.plan.name(), of.entry))
+        .of(planEntries());
+  }
+
+  private String who(SeasonAnswer.Entry entry) {
+    return entry.isChangeover()
+        ? "with " + entry.hands() + " hands"
+        : entry.shifts().stream().map(wording.titles()::shift).collect(Collectors.joining(", "));
+  }
+
+  private String moved(SeasonAnswer.Entry entry) {
+    return entry.movedFrom().isEmpty()
+        ? ""
+        : "; moved from "
+            + wording.date(LocalDate.parse(entry.movedFrom()))
+            + " by the changeover before it";
   }
 
   boolean hasTasks() {
@@ -98,94 +131,75 @@ final class PlanTables {
         .anyMatch(entry -> !entry.tasks().isEmpty());
   }
 
+  /** A task of a changeover. */
+  private record PlanTask(PlanEntry of, SeasonAnswer.Task task) {}
+
   /** Tasks of changeovers, those of the longest chain marked. */
   Chart.Grid tasks() {
-    List<List<String>> rows = new ArrayList<>();
-    for (SeasonAnswer.Plan plan : answer.plans()) {
-      for (SeasonAnswer.Entry entry : plan.entries()) {
-        for (SeasonAnswer.Task task : entry.tasks()) {
-          rows.add(
-              List.of(
-                  wording.titles().plan(plan.name())
-                      + ", "
-                      + wording.date(entry.from())
-                      + ": "
-                      + Titles.inText(wording.titles().task(task.name())),
-                  String.valueOf(task.hands()),
-                  wording.fixed(task.beginH(), 1, "h"),
-                  wording.fixed(task.endH(), 1, "h"),
-                  task.after().stream()
-                      .map(wording.titles()::task)
-                      .map(Titles::inText)
-                      .collect(Collectors.joining(", ")),
-                  task.isCritical() ? "critical" : ""));
-        }
-      }
-    }
-    return new Chart.Grid(
-        List.of("changeover: task", "hands", "begins at h", "ends at h", "after", "critical path"),
-        rows);
+    return new GridColumns<PlanTask>(wording)
+        .text(
+            "changeover: task",
+            row ->
+                wording.titles().plan(row.of.plan.name())
+                    + ", "
+                    + wording.date(row.of.entry.from())
+                    + ": "
+                    + Titles.inText(wording.titles().task(row.task.name())))
+        .text("hands", row -> String.valueOf(row.task.hands()))
+        .number("begins at", 1, "h", row -> row.task.beginH())
+        .number("ends at", 1, "h", row -> row.task.endH())
+        .text("after", row -> after(row.task))
+        .text("critical path", row -> row.task.isCritical() ? "critical" : "")
+        .of(
+            planEntries().stream()
+                .flatMap(of -> of.entry.tasks().stream().map(task -> new PlanTask(of, task)))
+                .toList());
+  }
+
+  private String after(SeasonAnswer.Task task) {
+    return task.after().stream()
+        .map(wording.titles()::task)
+        .map(Titles::inText)
+        .collect(Collectors.joining(", "));
   }
 
   /** What each avoided changeover is worth. */
   Chart.Grid avoided() {
-    List<List<String>> rows = new ArrayList<>();
-    for (ChangeoverRow row : answer.avoided()) {
-      rows.add(
-          List.of(
-              wording.titles().plan(row.plan())
-                  + ", "
-                  + wording.date(row.from())
-                  + " to "
-                  + wording.date(row.to()),
-              wording.number(row.worth(), row.low95(), row.high95(), row.unit()),
-              wording.interval(row.worth(), row.low95(), row.high95(), row.unit()),
-              row.toldApart() ? "yes" : "no"));
-    }
-    return new Chart.Grid(
-        List.of(
+    return new GridColumns<ChangeoverRow>(wording)
+        .text(
             "without the changeover of",
+            row ->
+                wording.titles().plan(row.plan())
+                    + ", "
+                    + wording.date(row.from())
+                    + " to "
+                    + wording.date(row.to()))
+        .text(
             "worth " + answer.header().currency(),
+            row -> wording.number(row.worth(), row.low95(), row.high95(), row.unit()))
+        .text(
             "joint 95 % interval",
-            "significant"),
-        rows);
+            row -> wording.interval(row.worth(), row.low95(), row.high95(), row.unit()))
+        .yes("significant", ChangeoverRow::toldApart)
+        .of(answer.avoided());
   }
 
   /** One row a plan and line. */
   Chart.Grid crops() {
-    List<List<String>> rows = new ArrayList<>();
-    for (SeasonAnswer.Plan plan : answer.plans()) {
-      for (Outline.Line line : plan.outline().lines()) {
-        rows.add(crop(plan.name(), line));
-      }
-    }
-    return new Chart.Grid(
-        List.of(
-            "plan: line",
-            "fed " + wording.unit("t"),
-            "hours",
-            "starved h",
-            "blocked h",
-            "margin " + answer.header().currency(),
+    String currency = answer.header().currency();
+    return linesUnderPlans()
+        .mean("fed", "t", ofCrop(Measure.MASS_FED))
+        .mean("hours", ofLine(Measure.LINE_HOURS_SCHEDULED))
+        .mean("starved", "h", of -> standing(of, State.STARVED))
+        .mean("blocked", "h", of -> standing(of, State.BLOCKED))
+        .mean("margin", currency, ofLine(Measure.MONEY_LINE_MARGIN))
+        .text(
             "finished in % of years",
-            "ended",
-            "left over",
-            "margin forgone " + answer.header().currency()),
-        rows);
-  }
-
-  private List<String> crop(String plan, Outline.Line line) {
-    return List.of(
-        wording.titles().plan(plan) + ": " + wording.titles().line(line.name()),
-        cell(plan, Measure.MASS_FED.of(line.crop())),
-        cell(plan, Measure.LINE_HOURS_SCHEDULED.of(line.name())),
-        standing(plan, line, State.STARVED),
-        standing(plan, line, State.BLOCKED),
-        cell(plan, Measure.MONEY_LINE_MARGIN.of(line.name())),
-        share(plan, Measure.SEASON_LINE_FINISHED.of(line.name())),
-        ended(plan, line.name()),
-        cell(plan, Measure.SEASON_LEFT_OVER.of(line.name())),
-        cell(plan, Measure.SEASON_MARGIN_FORGONE.of(line.name())));
+            of -> share(of.plan, Measure.SEASON_LINE_FINISHED.of(of.line.name())))
+        .text("ended", of -> ended(of.plan, of.line.name()))
+        .mean("left over", ofLine(Measure.SEASON_LEFT_OVER))
+        .mean("margin forgone", currency, ofLine(Measure.SEASON_MARGIN_FORGONE))
+        .of(lines());
   }
 
   /** The median; its band is in the chart of the ends and in the table under it. */
@@ -197,54 +211,43 @@ final class PlanTables {
         .orElse("");
   }
 
-  private String standing(String plan, Outline.Line line, State state) {
-    return cell(plan, Measure.MACHINE_CROP_HOURS.of(line.feed(), line.crop(), state.word()));
+  private Optional<SummaryRow> standing(PlanLine of, State state) {
+    return answer.find(
+        of.plan, Measure.MACHINE_CROP_HOURS.of(of.line.feed(), of.line.crop(), state.word()));
   }
 
+  /** A machine under a plan. */
+  private record PlanMachine(String plan, String machine) {}
+
   Chart.Grid ratios() {
-    List<String> head = new ArrayList<>(List.of("plan: machine"));
+    GridColumns<PlanMachine> columns =
+        new GridColumns<PlanMachine>(wording)
+            .text(
+                "plan: machine",
+                of -> wording.titles().plan(of.plan) + ": " + wording.titles().machine(of.machine));
     for (Kpi kpi : Kpi.values()) {
-      head.add(kpi.word().replace('_', ' ') + " %");
+      columns.mean(
+          kpi.word().replace('_', ' '),
+          "share",
+          of -> answer.find(of.plan, Measure.MACHINE_KPI.of(of.machine, kpi.word())));
     }
-    List<List<String>> rows = new ArrayList<>();
-    for (SeasonAnswer.Plan plan : answer.plans()) {
-      for (String machine : plan.outline().machines()) {
-        List<String> cells =
-            new ArrayList<>(
-                List.of(
-                    wording.titles().plan(plan.name()) + ": " + wording.titles().machine(machine)));
-        for (Kpi kpi : Kpi.values()) {
-          cells.add(cell(plan.name(), Measure.MACHINE_KPI.of(machine, kpi.word())));
-        }
-        rows.add(cells);
-      }
-    }
-    return new Chart.Grid(head, rows);
+    return columns.of(
+        answer.plans().stream()
+            .flatMap(
+                plan ->
+                    plan.outline().machines().stream()
+                        .map(machine -> new PlanMachine(plan.name(), machine)))
+            .toList());
   }
 
   Chart.Grid crews() {
-    List<List<String>> rows = new ArrayList<>();
-    for (SeasonAnswer.Plan plan : answer.plans()) {
-      for (Outline.Line line : plan.outline().lines()) {
-        rows.add(
-            List.of(
-                wording.titles().plan(plan.name()) + ": " + wording.titles().line(line.name()),
-                cell(plan.name(), Measure.CREW_LABOR_HOURS.of(line.name())),
-                cell(plan.name(), Measure.CREW_OVERTIME.of(line.name())),
-                cell(plan.name(), Measure.CREW_SENT_HOME.of(line.name())),
-                cell(plan.name(), Measure.CREW_CHANGEOVER.of(line.name())),
-                cell(plan.name(), Measure.CREW_RECEIVING.of(line.crop()))));
-      }
-    }
-    return new Chart.Grid(
-        List.of(
-            "plan: line",
-            "shifts worked h",
-            "paid as overtime h",
-            "sent home, not paid h",
-            "changeover after it h",
-            "receiving its crop h"),
-        rows);
+    return linesUnderPlans()
+        .mean("shifts worked", "h", ofLine(Measure.CREW_LABOR_HOURS))
+        .mean("paid as overtime", "h", ofLine(Measure.CREW_OVERTIME))
+        .mean("sent home, not paid", "h", ofLine(Measure.CREW_SENT_HOME))
+        .mean("changeover after it", "h", ofLine(Measure.CREW_CHANGEOVER))
+        .mean("receiving its crop", "h", ofCrop(Measure.CREW_RECEIVING))
+        .of(lines());
   }
 
   boolean hasRent() {
@@ -254,63 +257,53 @@ final class PlanTables {
 
   /** Who earns what where a tenant runs one of the lines. */
   Chart.Grid rent() {
-    List<List<String>> rows = new ArrayList<>();
-    for (SeasonAnswer.Plan plan : answer.plans()) {
-      rows.add(
-          List.of(
-              wording.titles().plan(plan.name()),
-              cell(plan.name(), Measure.MONEY_OWNER.of()),
-              cell(plan.name(), Measure.MONEY_TENANT.of()),
-              cell(plan.name(), Measure.MONEY_RENT.of())));
+    String currency = answer.header().currency();
+    return columnsOfPlans()
+        .mean("owner's margin", currency, ofPlan(Measure.MONEY_OWNER))
+        .mean("tenant's margin", currency, ofPlan(Measure.MONEY_TENANT))
+        .mean("rent", currency, ofPlan(Measure.MONEY_RENT))
+        .of(answer.plans());
+  }
+
+  /** A difference of two plans in one of the main measures. */
+  private record PlanPair(String label, PlanDifference pair) {
+    DifferenceRow row() {
+      return pair.row();
     }
-    String currency = " " + answer.header().currency();
-    return new Chart.Grid(
-        List.of(
-            "plan", "owner's margin" + currency, "tenant's margin" + currency, "rent" + currency),
-        rows);
   }
 
   Chart.Grid differences() {
-    List<List<String>> rows = new ArrayList<>();
+    List<PlanPair> rows = new ArrayList<>();
     List<MainMeasures> measures = new ArrayList<>(MainMeasures.of(answer.outline(), wording));
     measures.add(MainMeasures.lessForgone());
     for (MainMeasures main : measures) {
       for (PlanDifference pair : answer.differences()) {
         if (pair.row().measure().equals(main.measure())) {
-          rows.add(difference(main.label(), pair));
+          rows.add(new PlanPair(main.label(), pair));
         }
       }
     }
-    return new Chart.Grid(
-        List.of(
-            "",
+    return new GridColumns<PlanPair>(wording)
+        .text("", of -> of.label + PairWords.ofReplications(of.row(), answer.header()))
+        .text(
             "plan less plan",
-            "difference",
-            "unit",
-            "joint 95 % interval",
-            "significantly different"),
-        rows);
+            of ->
+                wording.titles().plan(of.pair.plan())
+                    + " less "
+                    + wording.titles().plan(of.pair.against()))
+        .text("difference", of -> number(of.row()))
+        .text("unit", of -> wording.unit(of.row().unit()))
+        .text("joint 95 % interval", of -> interval(of.row()))
+        .yes("significantly different", of -> of.row().toldApart())
+        .of(rows);
   }
 
-  private List<String> difference(String label, PlanDifference pair) {
-    DifferenceRow r = pair.row();
-    return List.of(
-        label + PairWords.ofReplications(r, answer.header()),
-        wording.titles().plan(pair.plan()) + " less " + wording.titles().plan(pair.against()),
-        wording.number(r.difference(), r.lowJoint(), r.highJoint(), r.unit()),
-        wording.unit(r.unit()),
-        wording.interval(r.difference(), r.lowJoint(), r.highJoint(), r.unit()),
-        r.toldApart() ? "yes" : "no");
+  private String number(DifferenceRow row) {
+    return wording.number(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
   }
 
-  private String cell(String plan, String measure) {
-    return answer.find(plan, measure).map(this::cell).orElse("");
-  }
-
-  private String cell(SummaryRow row) {
-    return Double.isNaN(row.mean())
-        ? ""
-        : wording.cell(row.mean(), row.low95(), row.high95(), row.unit());
+  private String interval(DifferenceRow row) {
+    return wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit());
   }
 
   /** A chance in whole percents, its interval being wide. */

@@ -1,14 +1,15 @@
 package hurdline.page;
 
 import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.GridColumns;
 import hurdline.table.Proof;
 import hurdline.table.Proof.Claim;
 import hurdline.table.Proof.OffIn;
 import hurdline.text.Wording;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 
 /** The appendix that says why the figures can be believed, and what that does not say. */
 final class ProofSection {
@@ -50,20 +51,12 @@ final class ProofSection {
   }
 
   private Chart.Grid summary() {
-    List<List<String>> rows = new ArrayList<>();
-    proof
-        .byTitle()
-        .forEach(
-            (title, claims) -> {
-              Claim worst = worst(claims);
-              rows.add(
-                  List.of(
-                      title,
-                      wording.count(claims.size()),
-                      wording.plain(Math.abs(worst.off())),
-                      worst.offIn().words()));
-            });
-    return new Chart.Grid(List.of("what", "cases", "largest deviation", "in"), rows);
+    return new GridColumns<Map.Entry<String, List<Claim>>>(wording)
+        .text("what", Map.Entry::getKey)
+        .text("cases", of -> wording.count(of.getValue().size()))
+        .text("largest deviation", of -> wording.plain(Math.abs(worst(of.getValue()).off())))
+        .text("in", of -> worst(of.getValue()).offIn().words())
+        .of(proof.byTitle().entrySet());
   }
 
   /** Of the kind that the first claim is of. */
@@ -89,20 +82,15 @@ final class ProofSection {
 
   private void writeClaims(Html html, String title, List<Claim> claims) {
     html.element("h3", title).paragraph(claims.get(0).source());
-    List<List<String>> rows = new ArrayList<>();
-    for (Claim claim : claims) {
-      rows.add(
-          List.of(
-              claim.claim(),
-              claim.unit(),
-              wording.marks(claim.reference()),
-              wording.marks(claim.got()),
-              wording.marks(claim.standardError()),
-              wording.plain(claim.off()) + " " + claim.offIn().words()));
-    }
     html.table(
         title,
-        new Chart.Grid(
-            List.of("case", "unit", "reference", "program", "standard error", "deviation"), rows));
+        new GridColumns<Claim>(wording)
+            .text("case", Claim::claim)
+            .text("unit", Claim::unit)
+            .text("reference", claim -> wording.marks(claim.reference()))
+            .text("program", claim -> wording.marks(claim.got()))
+            .text("standard error", claim -> wording.marks(claim.standardError()))
+            .text("deviation", claim -> wording.plain(claim.off()) + " " + claim.offIn().words())
+            .of(claims));
   }
 }

@@ -7,12 +7,12 @@ import hurdline.answer.PaybackRow;
 import hurdline.answer.TornadoRow;
 import hurdline.chart.compare.CompareCharts;
 import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.GridColumns;
 import hurdline.text.CompareWords;
 import hurdline.text.GapWords;
 import hurdline.text.RateWords;
 import hurdline.text.Wording;
 import hurdline.text.WorthWords;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -61,21 +61,16 @@ final class WorthSections {
   }
 
   private void writePayback(Html html) {
-    List<List<String>> rows = new ArrayList<>();
-    for (PaybackRow row : answer.payback().stream().filter(this::isOfPurchase).toList()) {
-      rows.add(
-          List.of(
-              wording.titles().option(row.option()) + ": " + quantity(row),
-              words.amount(row),
-              RateWords.percentile(row, row.p05(), wording),
-              RateWords.percentile(row, row.p50(), wording),
-              RateWords.percentile(row, row.p95(), wording),
-              GapWords.of(row, wording)));
-    }
     html.table(
         "what each option is worth",
-        new Chart.Grid(
-            List.of("", "mean", "5th percentile", "median", "95th percentile", "remarks"), rows));
+        new GridColumns<PaybackRow>(wording)
+            .text("", row -> wording.titles().option(row.option()) + ": " + quantity(row))
+            .text("mean", words::amount)
+            .text("5th percentile", row -> RateWords.percentile(row, row.p05(), wording))
+            .text("median", row -> RateWords.percentile(row, row.p50(), wording))
+            .text("95th percentile", row -> RateWords.percentile(row, row.p95(), wording))
+            .text("remarks", row -> GapWords.of(row, wording))
+            .of(answer.payback().stream().filter(this::isOfPurchase).toList()));
     html.paragraph(
         "A mean is given where every service life has the figure. The internal rate is the discount rate at which"
             + " a service life has no net present value, on the side of the given rate where the sign of the net present value says it"
@@ -90,85 +85,68 @@ final class WorthSections {
             + " What is left is the owner's, after what the lender and the tax office get; a tax below zero"
             + " lowers the tax on other income. How loan and tax are taken stands under the assumptions.");
     String currency = answer.header().currency();
-    List<List<String>> rows = new ArrayList<>();
-    for (AfterTaxRow row : answer.afterTax()) {
-      List<String> cells = new ArrayList<>();
-      cells.add(wording.titles().option(row.option()));
-      cells.add(wording.plain(row.year()));
-      for (double amount :
-          new double[] {
-            row.added(),
-            row.salvage(),
-            row.interest(),
-            row.repayment(),
-            row.depreciation(),
-            row.tax(),
-            row.left()
-          }) {
-        cells.add(wording.fixed(amount, 0, currency));
-      }
-      rows.add(cells);
-    }
     html.table(
         "after loan and tax",
-        new Chart.Grid(
-            List.of(
-                "",
-                "end of year",
-                "added " + currency,
-                "salvage " + currency,
-                "interest " + currency,
-                "repayment " + currency,
-                "depreciation " + currency,
-                "tax " + currency,
-                "left " + currency),
-            rows));
+        new GridColumns<AfterTaxRow>(wording)
+            .text("", row -> wording.titles().option(row.option()))
+            .text("end of year", row -> wording.plain(row.year()))
+            .number("added", 0, currency, AfterTaxRow::added)
+            .number("salvage", 0, currency, AfterTaxRow::salvage)
+            .number("interest", 0, currency, AfterTaxRow::interest)
+            .number("repayment", 0, currency, AfterTaxRow::repayment)
+            .number("depreciation", 0, currency, AfterTaxRow::depreciation)
+            .number("tax", 0, currency, AfterTaxRow::tax)
+            .number("left", 0, currency, AfterTaxRow::left)
+            .of(answer.afterTax()));
     writeSwingAfterTax(html);
     writeEvenAfterTax(html);
   }
 
   private void writeSwingAfterTax(Html html) {
-    List<List<String>> rows = new ArrayList<>();
-    for (TornadoRow row : answer.further().tornado()) {
-      if (!Double.isNaN(row.afterTax())) {
-        WorthWords worth = new WorthWords(answer, wording);
-        rows.add(
-            List.of(
-                wording.titles().option(row.option()) + ": " + worth.input(row.input()),
-                worth.ends(row),
-                worth.money(row.afterTaxAtLow()),
-                worth.money(row.afterTaxAtHigh()),
-                worth.money(row.swingAfterTax())));
-      }
-    }
+    WorthWords worth = new WorthWords(answer, wording);
+    List<TornadoRow> rows =
+        answer.further().tornado().stream().filter(row -> !Double.isNaN(row.afterTax())).toList();
     if (!rows.isEmpty()) {
       html.table(
           "sensitivity after loan and tax",
-          new Chart.Grid(
-              List.of("net present value after loan and tax", "ends", "at low", "at high", "swing"),
-              rows));
+          new GridColumns<TornadoRow>(wording)
+              .text(
+                  "net present value after loan and tax",
+                  row -> wording.titles().option(row.option()) + ": " + worth.input(row.input()))
+              .text("ends", worth::ends)
+              .text("at low", row -> worth.money(row.afterTaxAtLow()))
+              .text("at high", row -> worth.money(row.afterTaxAtHigh()))
+              .text("swing", row -> worth.money(row.swingAfterTax()))
+              .of(rows));
     }
   }
 
   private void writeEvenAfterTax(Html html) {
-    List<List<String>> rows = new ArrayList<>();
-    for (BreakEvenRow row : answer.further().breakEven()) {
-      if (!Double.isNaN(row.netPresentValueAfterTax())) {
-        WorthWords worth = new WorthWords(answer, wording);
-        rows.add(
-            List.of(
-                wording.titles().option(row.option()) + ": " + worth.input(row.input()),
-                row.unit().equals("x") ? "times what the file says" : row.unit(),
-                Double.isNaN(row.valueAfterTax())
-                    ? "none that was found"
-                    : worth.four(row.valueAfterTax())));
-      }
-    }
+    WorthWords worth = new WorthWords(answer, wording);
+    List<BreakEvenRow> rows =
+        answer.further().breakEven().stream()
+            .filter(row -> !Double.isNaN(row.netPresentValueAfterTax()))
+            .toList();
     if (!rows.isEmpty()) {
       html.table(
           "break-even after loan and tax",
-          new Chart.Grid(List.of("after loan and tax", "unit", "break-even at"), rows));
+          new GridColumns<BreakEvenRow>(wording)
+              .text(
+                  "after loan and tax",
+                  row -> wording.titles().option(row.option()) + ": " + worth.input(row.input()))
+              .text("unit", WorthSections::unit)
+              .text(
+                  "break-even at",
+                  row ->
+                      Double.isNaN(row.valueAfterTax())
+                          ? "none that was found"
+                          : worth.four(row.valueAfterTax()))
+              .of(rows));
     }
+  }
+
+  private static String unit(BreakEvenRow row) {
+    return row.unit().equals("x") ? "times what the file says" : row.unit();
   }
 
   private String quantity(PaybackRow row) {
@@ -196,36 +174,27 @@ final class WorthSections {
 
   private void writeBreakEven(Html html) {
     WorthWords worth = new WorthWords(answer, wording);
-    List<List<String>> rows = new ArrayList<>();
-    for (BreakEvenRow row : answer.further().breakEven()) {
-      String unit = row.unit().equals("x") ? "times what the file says" : row.unit();
-      rows.add(
-          List.of(
-              wording.titles().option(row.option()) + ": " + worth.input(row.input()),
-              "`" + row.input() + "`",
-              unit,
-              wording.plain(row.inFile()),
-              row.found() ? worth.atZero(row) : "",
-              worth.four(row.from()) + " to " + worth.four(row.to()),
-              row.found()
-                  ? ""
-                  : row.netPresentValue() > 0 ? "worth its price throughout" : "loses throughout"));
-    }
     html.table(
         "break-even of each option",
-        new Chart.Grid(
-            List.of(
-                "",
-                "key",
-                "unit",
-                "in the file",
-                "break-even at",
-                "looked at",
-                "where there is none"),
-            rows));
+        new GridColumns<BreakEvenRow>(wording)
+            .text(
+                "", row -> wording.titles().option(row.option()) + ": " + worth.input(row.input()))
+            .text("key", row -> "`" + row.input() + "`")
+            .text("unit", WorthSections::unit)
+            .text("in the file", row -> wording.plain(row.inFile()))
+            .text("break-even at", row -> row.found() ? worth.atZero(row) : "")
+            .text("looked at", row -> worth.four(row.from()) + " to " + worth.four(row.to()))
+            .text("where there is none", WorthSections::withoutBreakEven)
+            .of(answer.further().breakEven()));
     html.paragraph(
         "There the mean net present value is zero and it makes no difference, on average, whether the"
             + " option is bought; single lives still win or lose. In brackets its 95 % interval: that of"
             + " the worth there, over how steeply the worth goes with the key.");
+  }
+
+  private static String withoutBreakEven(BreakEvenRow row) {
+    return row.found()
+        ? ""
+        : row.netPresentValue() > 0 ? "worth its price throughout" : "loses throughout";
   }
 }

@@ -1,15 +1,19 @@
 package hurdline.page;
 
 import hurdline.answer.Outline;
+import hurdline.answer.SummaryRow;
 import hurdline.answer.YardAnswer;
 import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.GridColumns;
 import hurdline.measure.Measure;
 import hurdline.text.Wording;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Age, moisture and loss by place, of the plant as the file has it. */
 final class YardPlaces {
+  private static final String NONE = "none";
+
   private final YardAnswer answer;
   private final Wording wording;
 
@@ -19,39 +23,23 @@ final class YardPlaces {
   }
 
   Chart.Grid grid() {
-    List<List<String>> rows = new ArrayList<>();
-    for (Outline.Place place : answer.outline().places()) {
-      if (place.crops().contains(answer.asked().crop()) && has(place)) {
-        rows.add(
-            List.of(
-                wording.titles().place(place.name()),
-                cell(Measure.YARD_PLACE_PEAK, place),
-                cell(Measure.YARD_PLACE_AGE_MEAN, place),
-                cell(Measure.YARD_PLACE_MOISTURE_MEAN, place),
-                cell(Measure.YARD_PLACE_LOST, place)));
-      }
-    }
-    return new Chart.Grid(
-        List.of(
-            "place",
-            "most " + answer.asked().unit(),
-            "age when set on the table d",
-            "moisture then %",
-            "lost " + wording.unit("t")),
-        rows);
+    return new GridColumns<Outline.Place>(wording)
+        .text("place", place -> wording.titles().place(place.name()))
+        .mean("most", answer.asked().unit(), of(Measure.YARD_PLACE_PEAK), NONE)
+        .mean("age when set on the table", "d", of(Measure.YARD_PLACE_AGE_MEAN), NONE)
+        .mean("moisture then", "share", of(Measure.YARD_PLACE_MOISTURE_MEAN), NONE)
+        .mean("lost", "t", of(Measure.YARD_PLACE_LOST), NONE)
+        .of(
+            answer.outline().places().stream()
+                .filter(place -> place.crops().contains(answer.asked().crop()) && has(place))
+                .toList());
   }
 
   private boolean has(Outline.Place place) {
-    return answer
-        .find(answer.header().option(), Measure.YARD_PLACE_LOST.of(place.name()))
-        .isPresent();
+    return of(Measure.YARD_PLACE_LOST).apply(place).isPresent();
   }
 
-  private String cell(Measure measure, Outline.Place place) {
-    return answer
-        .find(answer.header().option(), measure.of(place.name()))
-        .filter(row -> !Double.isNaN(row.mean()))
-        .map(row -> wording.cell(row.mean(), row.low95(), row.high95(), row.unit()))
-        .orElse("none");
+  private Function<Outline.Place, Optional<SummaryRow>> of(Measure measure) {
+    return place -> answer.find(answer.header().option(), measure.of(place.name()));
   }
 }

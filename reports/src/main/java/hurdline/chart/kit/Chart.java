@@ -27,6 +27,11 @@ public record Chart(String name, String title, String alternative, String svg, G
     public Grid {
       head = List.copyOf(head);
       rows = rows.stream().map(List::copyOf).toList();
+      for (List<String> row : rows) {
+        if (row.size() != head.size()) {
+          throw new IllegalArgumentException("a row of another length than its head: " + row);
+        }
+      }
     }
   }
 }
