@@ -144,7 +144,7 @@ class RatedFlowTest {
             press: {rate: 1 t/h, rate_by_diameter: [[10 mm, 1.0], [20 mm, 0.5]], rate_by_moisture: [[10 %, 1.0], [30 %, 0.5]], to: tow}
             """);
     Paper paper = new Paper(plant.layout, new RatedFlow(plant.layout));
-    paper.feed("line");
+    paper.feed("stalk_line");
     paper.gives("belt", 0.5, 3);
     paper.gives("press", 0.9, 0.75 * 0.75);
   }

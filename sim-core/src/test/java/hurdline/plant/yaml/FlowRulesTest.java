@@ -182,6 +182,7 @@ class FlowRulesTest {
         .and("{hurd: 90 %, short_fiber", "{shive: 90 %, short_fiber")
         .and("by_moisture: {hurd: [[12", "by_moisture: {shive: [[12")
         .and("hurd: 75 %", "shive: 75 %")
+        .and("component: hurd", "component: shive")
         .and("opening: 20 mm, fines: 2 %}", "opening: 20 mm}")
         .saysOnly(
             "machines.mill.screens.fine.fines: a screen makes hurd into fines, but there is no"

@@ -25,10 +25,10 @@ class ShippedFilesTest {
   @Test
   void theExampleIsReadWhole() {
     Plant plant = PlantFile.of("x.yaml", PlantFiles.text(PlantFiles.EXAMPLE)).plant();
-    assertThat(plant.machines()).hasSize(16);
+    assertThat(plant.machines()).hasSize(18);
     assertThat(plant.machines().stream().filter(Machine.HammerMill.class::isInstance)).hasSize(1);
     assertThat(plant.season()).hasSize(5);
-    assertThat(plant.options()).hasSize(2);
+    assertThat(plant.options()).hasSize(3);
   }
 
   @Test

@@ -61,7 +61,12 @@ class SpareScreenTest {
 
   @Test
   void whatCostsMoneyToBeRidOfIsNotMadeWithoutAWord() {
-    Edited costly = byOrders().and("price: 260 USD/ton", "price: -1 USD/ton");
+    Edited costly =
+        byOrders()
+            .and("price: 260 USD/ton", "price: -1 USD/ton")
+            .and(
+                ", cleanliness: {component: fines, steps: [[0 %, 1.05], [5 %, 1], [12 %, 0.6]]}",
+                "");
     assertThat(screens(costly)).isEmpty();
     assertThat(screens(costly.and("mix: orders", "mix: orders\n        then: coarse")))
         .containsExactly("coarse 1.0");

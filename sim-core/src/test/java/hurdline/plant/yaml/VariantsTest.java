@@ -77,7 +77,7 @@ class VariantsTest {
   void optionsThatChangeTheSameToSomethingElseConflict() {
     assertThat(refused(VARIANTS, option("bigger_mill"), option("smaller_mill")))
         .containsExactly(
-            "p.yaml:193:37 machines.mill.power: option \"bigger_mill\" and option \"smaller_mill\""
+            "p.yaml:203:37 machines.mill.power: option \"bigger_mill\" and option \"smaller_mill\""
                 + " both change it, each to something else; expected options that agree on what"
                 + " they both change, or only one of them");
   }
@@ -270,7 +270,7 @@ class VariantsTest {
     assertThat(variants.with(option("rerouted+two_boxes")).machines()).hasSize(10);
     assertThat(refused(variants, option("two_boxes")))
         .containsExactly(
-            "p.yaml:197:23 machines.press_2.kind: the key \"kind\" is missing; expected a kind,"
+            "p.yaml:207:23 machines.press_2.kind: the key \"kind\" is missing; expected a kind,"
                 + " such as \"kind: separating-saw\" (with two_boxes)");
   }
 }

@@ -181,6 +181,6 @@ class WordMessagesTest {
         .containsExactly(
             "p.yaml:3:1 plnt",
             "p.yaml:132:21 resources.scale.count",
-            "p.yaml:173:13 money.currency");
+            "p.yaml:175:13 money.currency");
   }
 }
