@@ -41,7 +41,7 @@ final class RunNotes {
         .tell(
             RunFact.NotModeled.class,
             "Not modeled",
-            "How good the fiber is, weather on the stacks beyond the given loss, traffic on the"
+            "How good the fiber is but for what is left in it, weather on the stacks beyond the given loss, traffic on the"
                 + " roads, learning and tiredness, absence beyond the given crews, and prices that"
                 + " change within the horizon are left out. Stops do not depend on each other but"
                 + " through the resources that they wait for.")
