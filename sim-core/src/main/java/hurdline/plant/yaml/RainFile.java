@@ -15,9 +15,11 @@ import java.util.TreeMap;
 /**
  * Past daily rain, as read: whole calendar years, or each thing that is wrong with it.
  *
- * @param mmByDay in millimetres
+ * @param mmByDay in millimetres; NaN where nothing was measured
+ * @param leftOut what is said of years that are not used
  */
-record RainFile(NavigableMap<LocalDate, Double> mmByDay, List<LocatedProblem> problems) {
+record RainFile(
+    NavigableMap<LocalDate, Double> mmByDay, List<LocatedProblem> problems, List<String> leftOut) {
   static final String WANTED = "a CSV of past years' daily rain that begins with \"date,rain_mm\"";
 
   /** Of a metre: what the change of units may lose, far below what any gauge shows. */
@@ -31,16 +33,21 @@ record RainFile(NavigableMap<LocalDate, Double> mmByDay, List<LocatedProblem> pr
     return problems.isEmpty();
   }
 
-  /** The years with the days on which that much or more fell. */
+  /**
+   * The years with the days on which that much or more fell. A day without a measurement is as the
+   * day before it, which leaves the share of wet days as it is; the first of all is dry.
+   */
   List<PastYear> years(double wetFromM) {
     Map<Integer, Set<MonthDay>> wet = new TreeMap<>();
-    mmByDay.forEach(
-        (date, mm) -> {
-          Set<MonthDay> ofYear = wet.computeIfAbsent(date.getYear(), y -> new LinkedHashSet<>());
-          if (mm / 1000 >= wetFromM - ROUNDING_M) {
-            ofYear.add(MonthDay.from(date));
-          }
-        });
+    boolean isWet = false;
+    for (Map.Entry<LocalDate, Double> day : mmByDay.entrySet()) {
+      LocalDate date = day.getKey();
+      Set<MonthDay> ofYear = wet.computeIfAbsent(date.getYear(), y -> new LinkedHashSet<>());
+      isWet = day.getValue().isNaN() ? isWet : day.getValue() / 1000 >= wetFromM - ROUNDING_M;
+      if (isWet) {
+        ofYear.add(MonthDay.from(date));
+      }
+    }
     List<PastYear> years = new ArrayList<>();
     wet.forEach((year, days) -> years.add(new PastYear(year, days)));
     return years;

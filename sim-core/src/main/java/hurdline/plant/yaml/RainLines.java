@@ -8,14 +8,22 @@ import java.time.Year;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads the lines of one rain file: each day of each year once, in order. */
 final class RainLines {
   private static final String HEAD = "date,rain_mm";
+  private static final String HEAD_INCHES = "date,rain_in";
   private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
+  private static final Pattern MONTH_FIRST =
+      Pattern.compile("([0-9]{1,2})/([0-9]{1,2})/([0-9]{4})");
+  private static final double MM_PER_INCH = 25.4;
   private static final String DATE_DUE =
       "a date of the calendar, such as 2019-04-30, before the comma";
   private static final String RAIN_DUE =
@@ -31,10 +39,17 @@ final class RainLines {
 
   private static final int MOST_TOLD = 50;
 
+  /** Days without a measurement that a year may have; chosen, no source. */
+  private static final int MOST_MISSING = 10;
+
   private final String name;
   private final List<LocatedProblem> problems = new ArrayList<>();
   private final TreeMap<LocalDate, Double> mmByDay = new TreeMap<>();
+  private final List<String> leftOut = new ArrayList<>();
   private boolean swapped;
+  private boolean inches;
+  private LocalDate startsLate; // first day, where it is not the first of its year
+  private int startsLateLine;
   private int line;
   private int dayLine; // of the last day taken
   private LocalDate last; // day taken; null before the first
@@ -56,17 +71,74 @@ final class RainLines {
     if (last == null && problems.isEmpty()) {
       wrong(1, "no day follows the head", WHOLE_YEARS);
     } else if (last != null) {
-      ends(dayLine);
+      leaveOutStarted();
+      leaveOutUnmeasured();
     }
-    return new RainFile(mmByDay, told());
+    return new RainFile(mmByDay, told(), List.copyOf(leftOut));
+  }
+
+  /** The first year that begins late and the last that ends early, if any other is whole. */
+  private void leaveOutStarted() {
+    boolean endsEarly = last.isBefore(LocalDate.of(last.getYear(), 12, 31));
+    Set<Integer> started = new TreeSet<>();
+    if (startsLate != null) {
+      started.add(startsLate.getYear());
+    }
+    if (endsEarly) {
+      started.add(last.getYear());
+    }
+    if (started.size() == years().size()) {
+      if (startsLate != null) {
+        missingBefore(startsLateLine, startsLate);
+      }
+      ends(dayLine);
+      return;
+    }
+    if (startsLate != null) {
+      leaveOut(startsLate.getYear(), "begins on " + startsLate);
+    }
+    if (endsEarly) {
+      leaveOut(last.getYear(), "ends on " + last);
+    }
+  }
+
+  private void leaveOutUnmeasured() {
+    Map<Integer, Integer> unmeasured = new TreeMap<>();
+    mmByDay.forEach(
+        (date, mm) -> unmeasured.merge(date.getYear(), mm.isNaN() ? 1 : 0, Integer::sum));
+    unmeasured.values().removeIf(days -> days <= MOST_MISSING);
+    if (unmeasured.size() == years().size()) {
+      wrong(
+          dayLine,
+          "no year is measured on all but " + MOST_MISSING + " days",
+          "a year with fewer days marked M");
+      return;
+    }
+    unmeasured.forEach(
+        (year, days) -> leaveOut(year, "has " + days + " days without a measurement"));
+  }
+
+  private Set<Integer> years() {
+    Set<Integer> years = new TreeSet<>();
+    mmByDay.keySet().forEach(date -> years.add(date.getYear()));
+    return years;
+  }
+
+  private void leaveOut(int year, String why) {
+    leftOut.add(year + " " + why + " and is left out");
+    mmByDay.keySet().removeIf(date -> date.getYear() == year);
   }
 
   private void head(String head) {
-    swapped = head.equals("rain_mm,date");
+    swapped = head.equals("rain_mm,date") || head.equals("rain_in,date");
+    inches = head.contains("rain_in");
     if (swapped) {
       wrong(line, "the columns are swapped", "\"" + HEAD + "\", the date first");
-    } else if (!head.equals(HEAD)) {
-      wrong(line, MessageText.quoted(head) + " is not the head of a rain file", "\"" + HEAD + "\"");
+    } else if (!head.equals(HEAD) && !head.equals(HEAD_INCHES)) {
+      wrong(
+          line,
+          MessageText.quoted(head) + " is not the head of a rain file",
+          "\"" + HEAD + "\", or \"" + HEAD_INCHES + "\" for inches");
     }
   }
 
@@ -80,7 +152,7 @@ final class RainLines {
       skip();
       return;
     }
-    String date = cells[swapped ? 1 : 0].strip();
+    String date = yearFirst(cells[swapped ? 1 : 0].strip());
     String rain = cells[swapped ? 0 : 1].strip();
     if (isNumber(date) && DATE.matcher(rain).matches()) {
       wrong(line, "the columns are swapped", DATE_DUE);
@@ -93,12 +165,29 @@ final class RainLines {
     }
   }
 
+  /** A date as stations in the US write it, 4/30/2019, in the way of all other files. */
+  private static String yearFirst(String cell) {
+    Matcher parts = MONTH_FIRST.matcher(cell);
+    return parts.matches()
+        ? String.format(
+            "%s-%02d-%02d",
+            parts.group(3), Integer.parseInt(parts.group(1)), Integer.parseInt(parts.group(2)))
+        : cell;
+  }
+
+  /** {@code T} is a trace, which wets no gauge, {@code M} no measurement. */
   private OptionalDouble rain(String cell) {
+    if (cell.equals("M")) {
+      return OptionalDouble.of(Double.NaN);
+    }
+    if (cell.equals("T")) {
+      return OptionalDouble.of(0);
+    }
     if (!isNumber(cell)) {
       wrong(line, MessageText.quoted(cell) + " is no amount of rain", RAIN_DUE);
       return OptionalDouble.empty();
     }
-    double mm = Amount.read(cell).value();
+    double mm = Amount.read(cell).value() * (inches ? MM_PER_INCH : 1);
     if (mm < 0) {
       wrong(line, "the rain is negative: " + cell, RAIN_DUE);
       return OptionalDouble.empty();
@@ -173,9 +262,18 @@ final class RainLines {
       ends(line);
     }
     if (date.getDayOfYear() != 1 && mayBegin()) {
-      LocalDate first = date.withDayOfYear(1);
-      wrong(line, missing(first, date.minusDays(1)) + " missing before " + date, WHOLE_YEARS);
+      if (last == null) {
+        startsLate = date;
+        startsLateLine = line;
+      } else {
+        missingBefore(line, date);
+      }
     }
+  }
+
+  private void missingBefore(int at, LocalDate date) {
+    LocalDate first = date.withDayOfYear(1);
+    wrong(at, missing(first, date.minusDays(1)) + " missing before " + date, WHOLE_YEARS);
   }
 
   /** Whether the lines before could all be read; else the first day may well stand among them. */

@@ -95,6 +95,15 @@ final class WeatherBinder {
               + rains.reason(name),
           RainFile.WANTED + ", its path from the folder of the plant file");
     }
+    file.filter(RainFile::isRight)
+        .ifPresent(
+            rain ->
+                rain.leftOut()
+                    .forEach(
+                        year ->
+                            at.idle(
+                                "of " + MessageText.quoted(name) + " the year " + year,
+                                "nothing, if the whole years that stay are enough")));
     return file.filter(RainFile::isRight);
   }
 }

@@ -68,11 +68,11 @@ class RainFileTest {
         untold.add(mistake.group());
       }
     }
-    assertThat(mistakes).hasSize(16);
+    assertThat(mistakes).hasSize(15);
     assertThat(untold).as(String.join("\n", lines)).isEmpty();
     assertThat(lines)
         .as("nothing is told besides")
-        .hasSize(16)
+        .hasSize(15)
         .allMatch(l -> l.contains("; expected "));
   }
 
@@ -93,11 +93,66 @@ class RainFileTest {
     List<String> rows = dry(2020, 2021);
     rows.remove("2020-02-29,0");
     rows.subList(1, 4).clear();
+    rows.removeIf(row -> row.startsWith("2021"));
     rain("past_rain.csv", rows);
     List<String> lines = problems(plant("", ""));
     assertThat(lines).hasSize(2);
-    assertThat(lines.get(0)).contains("past_rain.csv:2: 2020-01-01 to 2020-01-03 are missing");
-    assertThat(lines.get(1)).contains("past_rain.csv:58: 2020-02-29 is missing before 2020-03-01");
+    assertThat(String.join("\n", lines))
+        .contains(
+            "past_rain.csv:2: 2020-01-01 to 2020-01-03 are missing",
+            "past_rain.csv:58: 2020-02-29 is missing before 2020-03-01");
+  }
+
+  /** As a station of the US gives it: inches, month first, T and M, from one autumn to a spring. */
+  @Test
+  void aStationsFileIsReadAsItComesAndStartedYearsAreLeftOutWithALine() throws IOException {
+    List<String> rows = new ArrayList<>(List.of("date,rain_in"));
+    LocalDate.of(2019, 10, 4)
+        .datesUntil(LocalDate.of(2023, 3, 2))
+        .forEach(
+            day ->
+                rows.add(
+                    day.getMonthValue() + "/" + day.getDayOfMonth() + "/" + day.getYear() + ",0"));
+    set(rows, "6/1/2020", "0.10");
+    set(rows, "6/2/2020", "M");
+    set(rows, "6/3/2020", "T");
+    set(rows, "6/4/2020", "M");
+    set(rows, "6/5/2020", "0.07");
+    for (int day = 1; day <= 11; day++) {
+      set(rows, "7/" + day + "/2021", "M");
+    }
+    rain("past_rain.csv", rows);
+    PlantFile read = PlantFile.read(plant("", ""));
+    assertThat(past(read.plant()).years())
+        .extracting(year -> year.year())
+        .containsExactly(2020, 2022);
+    assertThat(past(read.plant()).years().get(0).wet())
+        .containsExactly(MonthDay.of(6, 1), MonthDay.of(6, 2));
+    assertThat(read.warnings())
+        .extracting(warning -> warning.text())
+        .filteredOn(text -> text.contains("left out"))
+        .hasSize(3)
+        .anyMatch(text -> text.contains("2019 begins on 2019-10-04 and is left out"))
+        .anyMatch(text -> text.contains("2023 ends on 2023-03-01 and is left out"))
+        .anyMatch(text -> text.contains("2021 has 11 days without a measurement and is left out"));
+  }
+
+  private static void set(List<String> rows, String date, String rain) {
+    rows.set(rows.indexOf(date + ",0"), date + "," + rain);
+  }
+
+  /** Day first reads as a month that is not, or as days that are missing. */
+  @Test
+  void datesWithTheDayFirstAreRefused() throws IOException {
+    List<String> rows = new ArrayList<>(List.of("date,rain_mm"));
+    LocalDate.of(2020, 1, 1)
+        .datesUntil(LocalDate.of(2021, 1, 1))
+        .forEach(
+            day ->
+                rows.add(
+                    day.getDayOfMonth() + "/" + day.getMonthValue() + "/" + day.getYear() + ",0"));
+    rain("past_rain.csv", rows);
+    assertThat(problems(plant("", ""))).anyMatch(line -> line.contains("is not a date"));
   }
 
   @Test
