@@ -12,7 +12,6 @@ import hurdline.text.CapacityWords;
 import hurdline.text.CleanlinessWords;
 import hurdline.text.DrawnCropWords;
 import hurdline.text.MainTable;
-import hurdline.text.OrderRecord;
 import hurdline.text.OrderWords;
 import hurdline.text.RepeatCall;
 import hurdline.text.RunHeadline;
@@ -196,8 +195,7 @@ final class RunSections {
   }
 
   private void writeOrders(Html html) {
-    OrderRecord orders = new OrderRecord(answer, wording);
-    html.table("orders by due date", new Chart.Grid(orders.head(), orders.rows()));
+    html.table("orders by due date", new OrderTable(answer, wording).grid());
     html.paragraph(
         "Orders are met by due date from what is fit to sell as it is made. Days late are those begun"
             + " after the date until the order is met, or to the end of the calendar, with 0 where it is on time.");

@@ -50,14 +50,4 @@ class OrderRecordTest {
             "fine hurd, 100 t due 2027-12-15: on time in 30 of 40 years, met in 38, 4.5 days late on average,"
                 + " at 900 USD a year; 1.25 t are missing on average");
   }
-
-  /** Day 352 of a calendar that begins on 4 January. */
-  @Test
-  void theTableHasACellForEachHead() {
-    OrderRecord record = record(order(38, 30, 352, 4.5, 1.25), order(0, 0, Double.NaN, 17, 100));
-    assertThat(record.rows()).allSatisfy(row -> assertThat(row).hasSameSizeAs(record.head()));
-    assertThat(record.rows().get(0))
-        .contains("fine hurd 2", "100", "38", "2027-12-21", "4.5", "13.5", "900");
-    assertThat(record.rows().get(1)).contains("never");
-  }
 }
