@@ -25,7 +25,7 @@ import picocli.CommandLine;
 
 @CommandLine.Command(
     name = "fit",
-    customSynopsis = "hurdline fit FILE RECORDS [FLAG]...",
+    customSynopsis = "hurdline fit FILE [RECORDS] [FLAG]...",
     description =
         "Turns a plant's own records (stops, shifts, scale tickets, what was made, rain) into figures of"
             + " its file, each with its error.",
@@ -35,12 +35,12 @@ import picocli.CommandLine;
     footer = {
       "",
       "Examples:",
-      "  hurdline fit my-plant.yaml records",
+      "  hurdline fit my-plant.yaml",
       "        a page, tables and fitted.yaml, a patch, in a folder beside the plant file",
       "  hurdline run my-plant.yaml --patch fitted.yaml",
       "        the plant with the fitted figures",
-      "  hurdline fit my-plant.yaml records --write my-plant-2.yaml",
-      "        a copy of the plant file with the figures in their places",
+      "  hurdline fit my-plant.yaml last-year --write my-plant-2.yaml",
+      "        from another folder; a copy of the plant file with the figures in place",
       "",
       "line-configs/RECORDS.md says which files and columns are read, and how."
     })
@@ -52,8 +52,9 @@ final class FitVerb implements Callable<Integer> {
 
   @CommandLine.Parameters(
       index = "1",
+      arity = "0..1",
       paramLabel = "RECORDS",
-      description = "The folder of records.")
+      description = "The folder of records. Default: records beside the plant file.")
   private Path records;
 
   @CommandLine.Option(
@@ -95,7 +96,7 @@ final class FitVerb implements Callable<Integer> {
     if (write != null && Files.exists(write)) {
       throw new FileAlreadyExistsException(write.toString());
     }
-    FitAnswer answer = setting.studies().fit(PlantText.of(file), records, seed);
+    FitAnswer answer = setting.studies().fit(PlantText.of(file), folder(), seed);
     String copy = write == null ? "" : FittedFigures.inPlace(file, answer);
     AnswerFolder folder =
         out == null
@@ -111,6 +112,10 @@ final class FitVerb implements Callable<Integer> {
     }
     tell(answer, wording, folder.path());
     return ExitCode.DONE.number();
+  }
+
+  private Path folder() {
+    return records == null ? file.resolveSibling("records") : records;
   }
 
   private static void writeFiles(AnswerFolder folder, FitAnswer answer, Wording wording)

@@ -125,11 +125,15 @@ public final class FitWords {
       rows.add(
           List.of(
               row.what(),
-              number(row.said()) + " " + row.unit(),
-              number(row.found()) + " " + row.unit(),
-              number(row.error()) + " " + row.unit()));
+              withUnit(row.said(), row),
+              withUnit(row.found(), row),
+              withUnit(row.error(), row)));
     }
     return rows;
+  }
+
+  private String withUnit(double value, FitCheckRow row) {
+    return Double.isNaN(value) ? "" : number(value) + " " + row.unit();
   }
 
   public List<List<String>> files() {
@@ -238,6 +242,9 @@ public final class FitWords {
       return Titles.inText(titles.crop(steps[1]))
           + ", "
           + (steps.length == 4 ? steps[2] + " " + steps[3] : steps[2]);
+    }
+    if (steps[0].equals("deliveries") && steps[2].equals("loads")) {
+      return Titles.inText(titles.crop(steps[1])) + ", load every";
     }
     if (steps[0].equals("deliveries")) {
       return Titles.inText(titles.crop(steps[1])) + ", " + Titles.ofName(steps[3]);

@@ -119,7 +119,8 @@ class FitCommandTest {
             "hammers_turned",
             "stalk_fans",
             "gin_stands",
-            "weather");
+            "weather",
+            "loads");
   }
 
   private static List<String> lines(String text) {

@@ -6,9 +6,6 @@ import hurdline.answer.FitRow;
 import hurdline.answer.FitRow.Point;
 import hurdline.answer.FitRow.TriedLaw;
 import hurdline.answer.Header;
-import hurdline.answer.RecordFileRow;
-import hurdline.answer.RecordReasonRow;
-import hurdline.answer.RecordRow;
 import hurdline.answer.Titles;
 import hurdline.fit.AmountFit.AmountUnit;
 import hurdline.fit.Observations.Seen;
@@ -16,8 +13,7 @@ import hurdline.plant.Plant;
 import hurdline.plant.Stop;
 import hurdline.problem.LocatedProblem;
 import hurdline.random.Distribution;
-import hurdline.records.Account;
-import hurdline.records.Account.Verdict;
+import hurdline.random.RandomStreams;
 import hurdline.records.RecordKind;
 import hurdline.records.Records;
 import java.util.ArrayList;
@@ -55,12 +51,22 @@ public final class FitAnswers {
   public static FitAnswer of(
       Header header, Titles titles, String folder, Plant plant, Records records, LineLoads loads) {
     FitAnswers answers = new FitAnswers(plant, records, loads);
+    AccountRows account = new AccountRows(records.account());
     Fit fit = Fit.of(plant, records, loads, header.seed());
-    OtherFits others = new OtherFits(plant, records, loads);
     List<FitRow> rows = new ArrayList<>();
     fit.stops().forEach(stop -> rows.addAll(answers.rows(stop)));
-    rows.addAll(others.rows());
-    List<FitCheckRow> checks = others.checks();
+    rows.addAll(new OtherFits(plant, records).rows());
+    new ArrivalFits(plant, records, new RandomStreams(header.seed()))
+        .all()
+        .forEach(
+            one ->
+                rows.add(
+                    answers.row(
+                        one,
+                        ShownUnit.ofRepair(one.meanInUnit()),
+                        answers.stream(one.key()),
+                        false)));
+    List<FitCheckRow> checks = new SeasonChecks(plant, records, loads).all();
     return new FitAnswer(
         header,
         titles,
@@ -68,9 +74,9 @@ public final class FitAnswers {
         records.hash(),
         rows,
         checks,
-        answers.files(),
-        answers.reasons(),
-        answers.account(),
+        account.files(),
+        account.reasons(),
+        account.rows(),
         answers.warnings(fit));
   }
 
@@ -91,6 +97,15 @@ public final class FitAnswers {
     }
     rows.add(row(stop.lasts(), ShownUnit.ofRepair(repairS), known.map(Stop::lastsS), stays));
     return rows;
+  }
+
+  /** Times between loads as the plant file has them. */
+  private Optional<Distribution> stream(String key) {
+    return plant.deliveries().stream()
+        .filter(delivery -> key.equals("deliveries." + delivery.crop() + ".loads.every"))
+        .flatMap(delivery -> delivery.loads().stream())
+        .map(loads -> loads.everyS())
+        .findFirst();
   }
 
   private String file(RecordKind kind) {
@@ -250,43 +265,6 @@ public final class FitAnswers {
 
   private static double middle(Seen one) {
     return one.isGoing() ? one.low() : (one.low() + one.high()) / 2;
-  }
-
-  private List<RecordFileRow> files() {
-    Account account = records.account();
-    return account.rows().entrySet().stream()
-        .map(
-            file ->
-                new RecordFileRow(
-                    file.getKey(),
-                    file.getValue(),
-                    account.count(file.getKey(), Verdict.USED),
-                    account.count(file.getKey(), Verdict.JOINED),
-                    account.count(file.getKey(), Verdict.SET_ASIDE)))
-        .toList();
-  }
-
-  private List<RecordReasonRow> reasons() {
-    return records.account().reasons().stream()
-        .map(
-            one ->
-                new RecordReasonRow(
-                    one.file(),
-                    one.verdict().word(),
-                    one.count(),
-                    one.reason(),
-                    one.example().line(),
-                    one.example().why()))
-        .toList();
-  }
-
-  private List<RecordRow> account() {
-    return records.account().entries().stream()
-        .map(
-            one ->
-                new RecordRow(
-                    one.file(), one.line(), one.verdict().word(), one.whatFor(), one.why()))
-        .toList();
   }
 
   private List<LocatedProblem> warnings(Fit fit) {

@@ -14,8 +14,8 @@ import java.util.function.DoubleUnaryOperator;
  * fitted again (parametric bootstrap).
  *
  * <p>Drawing ends once 20 are at least as far (Besag and Clifford 1991), at most after 999, or
- * after 299 of which none is. A law that is right is then called wrong at 5 % in 3.7 to 5.7 % of
- * samples, {@code GoodnessOfFitTest}.
+ * after 299 of which none is. A law that is right is then called wrong at 5 % in about 5 % of
+ * samples, {@code FitCoverageProofTest}.
  *
  * @param a2 the distance
  * @param p the share of draws at least as far

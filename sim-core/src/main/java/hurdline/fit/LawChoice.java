@@ -12,8 +12,8 @@ import java.util.Optional;
  * Which law is taken for amounts, by how many ended and Akaike's criterion, and whether it fits.
  *
  * <p>With few the exponential is kept, since a criterion then names the right law in 18 to 77 % of
- * samples (20 amounts, 300 samples of each law, {@code LawChoiceProofTest}); within 2 of the best a
- * fixed order decides and all within 2 are told.
+ * samples (20 amounts, 300 samples of each law, {@code FitCoverageProofTest}); within 2 of the best
+ * a fixed order decides and all within 2 are told.
  */
 final class LawChoice {
   static final int THIN = 5;

@@ -1,11 +1,9 @@
 package hurdline.fit;
 
-import hurdline.answer.FitCheckRow;
 import hurdline.answer.FitRow;
 import hurdline.plant.Crop;
 import hurdline.plant.Delivery;
 import hurdline.plant.Delivery.WetChain;
-import hurdline.plant.Line;
 import hurdline.plant.Packaging;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
@@ -17,16 +15,10 @@ import hurdline.records.MadeRecord;
 import hurdline.records.Records;
 import hurdline.records.TicketRecord;
 import java.time.LocalDate;
-import java.time.temporal.IsoFields;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
-/**
- * Figures other than stops: masses of bales and packages, moisture, rain; and shares, which no
- * single key holds.
- */
+/** Figures other than stops: masses of bales and packages, moisture, rain. */
 final class OtherFits {
   /**
    * Rain from which on a day counts as wet where the file has chances alone; common practice, no
@@ -42,13 +34,11 @@ final class OtherFits {
 
   private final Plant plant;
   private final Records records;
-  private final LineLoads loads;
   private final List<FitRow> rows = new ArrayList<>();
 
-  OtherFits(Plant plant, Records records, LineLoads loads) {
+  OtherFits(Plant plant, Records records) {
     this.plant = plant;
     this.records = records;
-    this.loads = loads;
   }
 
   List<FitRow> rows() {
@@ -236,101 +226,5 @@ final class OtherFits {
             List.of(),
             List.of(),
             List.of()));
-  }
-
-  /**
-   * What each line made of what it was fed, beside what the file's shares make of it; errors by
-   * weeks.
-   */
-  List<FitCheckRow> checks() {
-    List<FitCheckRow> checks = new ArrayList<>();
-    for (Line line : plant.lines()) {
-      Map<String, Double> fed = new LinkedHashMap<>();
-      records.made().stream()
-          .filter(row -> row.isFed() && row.what().equals(line.crop()))
-          .forEach(row -> fed.merge(week(row.date()), fedKg(row, line), Double::sum));
-      double total = fed.values().stream().mapToDouble(Double::doubleValue).sum();
-      if (total > 0 && fed.size() >= FEWEST) {
-        line.steps().stream()
-            .filter(step -> step.packs().isPresent())
-            .forEach(step -> checks.add(check(line, step, fed)));
-      }
-    }
-    return checks.stream().filter(check -> check.rows() > 0).toList();
-  }
-
-  private FitCheckRow check(Line line, hurdline.plant.Step step, Map<String, Double> fed) {
-    List<String> products = StopClocks.products(line, step).stream().sorted().toList();
-    Map<String, Double> made = new LinkedHashMap<>();
-    int used = 0;
-    for (MadeRecord row : records.made()) {
-      if (!row.isFed() && products.contains(row.what()) && !Double.isNaN(row.massKg())) {
-        made.merge(week(row.date()), row.massKg(), Double::sum);
-        used++;
-      }
-    }
-    Ratio share =
-        Ratio.of(
-            fed.keySet().stream()
-                .map(week -> new double[] {made.getOrDefault(week, 0.0), fed.get(week)})
-                .toArray(double[][]::new));
-    return new FitCheckRow(
-        String.join(", ", products) + " of what " + line.name() + " was fed",
-        "%",
-        100 * loads.of(line.name(), step.machine()),
-        100 * share.value(),
-        100 * share.error(),
-        used,
-        "no single key: composition, takes and breakage make it together");
-  }
-
-  private double fedKg(MadeRecord row, Line line) {
-    double baleKg =
-        records.tickets().stream()
-                .filter(t -> t.crop().equals(line.crop()) && t.bales() > 0)
-                .mapToDouble(TicketRecord::netKg)
-                .sum()
-            / records.tickets().stream()
-                .filter(t -> t.crop().equals(line.crop()) && t.bales() > 0)
-                .mapToDouble(TicketRecord::bales)
-                .sum();
-    double byFile =
-        plant.crops().stream()
-            .filter(crop -> crop.name().equals(line.crop()))
-            .mapToDouble(crop -> crop.bale().massKg().mean())
-            .sum();
-    return Double.isNaN(row.massKg()) ? row.count() * (baleKg > 0 ? baleKg : byFile) : row.massKg();
-  }
-
-  private static String week(LocalDate date) {
-    return date.get(IsoFields.WEEK_BASED_YEAR) + "-" + date.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
-  }
-
-  /**
-   * A sum over a sum, r = Σy/Σx, with the standard error √(n/(n − 1)·Σ(y − r·x)²)/Σx of a ratio
-   * estimator.
-   *
-   * @see "Cochran, Sampling Techniques, section 6.4, from memory"
-   */
-  record Ratio(double value, double error) {
-    static Ratio of(double[][] pairs) {
-      double y = 0;
-      double x = 0;
-      for (double[] pair : pairs) {
-        y += pair[0];
-        x += pair[1];
-      }
-      double ratio = y / x;
-      double squares = 0;
-      for (double[] pair : pairs) {
-        squares += Math.pow(pair[0] - ratio * pair[1], 2);
-      }
-      return new Ratio(ratio, Math.sqrt(squares * pairs.length / (pairs.length - 1.0)) / x);
-    }
-
-    static Ratio ofCounts(int some, int all) {
-      double share = (double) some / all;
-      return new Ratio(share, Math.sqrt(share * (1 - share) / all));
-    }
   }
 }

@@ -7,13 +7,16 @@ import hurdline.plant.Product;
 import hurdline.records.DateReader.Moment;
 import hurdline.unit.Amount;
 import hurdline.unit.QuantityException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Reads what was fed and made, shift by shift. */
 final class MadeReader {
@@ -30,8 +33,10 @@ final class MadeReader {
   private final NumberReader counts;
   private final NumberReader masses;
   private final Map<String, Integer> lines = new HashMap<>();
+  private final Set<LocalDate> worked = new HashSet<>();
 
-  MadeReader(RecordTable table, RecordsMap map, Plant plant) {
+  MadeReader(RecordTable table, RecordsMap map, Plant plant, List<ShiftRecord> shifts) {
+    shifts.forEach(shift -> worked.add(shift.date()));
     this.table = table;
     fileUnit = map.words(RecordKind.MADE).unit();
     names = new NameReader(map.products());
@@ -93,6 +98,12 @@ final class MadeReader {
       row.note(
           String.format(
               Locale.ROOT, "%.0f packages of %.1f kg: count not used", count, massKg / count));
+    }
+    LocalDate day = date.get().date().get();
+    if (fed && count > 0 && !worked.isEmpty() && !worked.contains(day)) {
+      row.note(
+          String.format(
+              Locale.ROOT, "no shift on %s, yet %.0f were fed: they do not count", day, count));
     }
     row.use(
         fed

@@ -179,7 +179,9 @@ public final class RecordsFolder {
             .map(t -> new TicketReader(t, map, plant, clock).read())
             .orElse(List.of());
     List<MadeRecord> made =
-        of(RecordKind.MADE).map(t -> new MadeReader(t, map, plant).read()).orElse(List.of());
+        of(RecordKind.MADE)
+            .map(t -> new MadeReader(t, map, plant, shifts).read())
+            .orElse(List.of());
     List<DayRecord> yard =
         days(RecordKind.YARD, "date")
             .map(reader -> reader.counts("count", "place", "crop"))

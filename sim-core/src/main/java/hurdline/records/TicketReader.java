@@ -195,7 +195,9 @@ final class TicketReader {
     Optional<LocalDate> other =
         dates.get("gate in").read(table.text(row, "gate in")).flatMap(Moment::date);
     Optional<LocalDate> day = moment.flatMap(Moment::date).or(() -> other);
-    return day.isPresent() ? clock.epochS(moment.get(), day.get()) : Double.NaN;
+    return moment.isPresent() && day.isPresent()
+        ? clock.epochS(moment.get(), day.get())
+        : Double.NaN;
   }
 
   /** Without those whose bale is off from the others' by what parts pounds from kilograms. */

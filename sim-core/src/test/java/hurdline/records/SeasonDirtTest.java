@@ -176,4 +176,16 @@ class SeasonDirtTest {
       return parser.getRecords();
     }
   }
+
+  /** Two shifts were left out of the sheet; the bales that they fed show it. */
+  @Test
+  void aShiftThatWasLeftOutShowsInWhatWasFed() {
+    assertThat(SEASON.account().entries())
+        .filteredOn(entry -> entry.why().startsWith("no shift on "))
+        .hasSize(2)
+        .allMatch(
+            entry ->
+                entry.file().equals("made.csv")
+                    && entry.why().endsWith("were fed: they do not count"));
+  }
 }

@@ -183,7 +183,8 @@ final class RunNotes {
   }
 
   private String intervals(RunFact.Intervals fact) {
-    return "An interval of a mean is Student's t, or from 40 replications on Hall's (1992) where the values have a"
+    return "Intervals are of the simulation alone: by how much the file's own figures may be off is not in them, and hurdline fit"
+        + " says it of those that records hold. An interval of a mean is Student's t, or from 40 replications on Hall's (1992) where the values have a"
         + " skewness above 1 or below -1: Student's then misses the truth more often than in 5 %, on the side of the long"
         + " tail. "
         + (fact.hall().count() == 0 ? "" : "Hall's have " + named(fact.hall()) + ". ")

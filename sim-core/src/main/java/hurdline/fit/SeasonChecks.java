@@ -1,0 +1,147 @@
+package hurdline.fit;
+
+import hurdline.answer.FitCheckRow;
+import hurdline.plant.Delivery;
+import hurdline.plant.Line;
+import hurdline.plant.Plant;
+import hurdline.records.MadeRecord;
+import hurdline.records.Records;
+import hurdline.records.TicketRecord;
+import java.time.LocalDate;
+import java.time.temporal.IsoFields;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What the records say that no single key holds: shares of products, a season's yields, time at the
+ * gate.
+ */
+final class SeasonChecks {
+  private static final int FEWEST = 5;
+
+  /** Of a kilogram a square metre. */
+  private static final double T_PER_HA = 10;
+
+  private final Plant plant;
+  private final Records records;
+  private final LineLoads loads;
+
+  SeasonChecks(Plant plant, Records records, LineLoads loads) {
+    this.plant = plant;
+    this.records = records;
+    this.loads = loads;
+  }
+
+  /**
+   * What each line made of what it was fed, beside what the file's shares make of it; errors by
+   * weeks.
+   */
+  List<FitCheckRow> all() {
+    List<FitCheckRow> checks = new ArrayList<>();
+    for (Line line : plant.lines()) {
+      Map<String, Double> fed = new LinkedHashMap<>();
+      records.made().stream()
+          .filter(row -> row.isFed() && row.what().equals(line.crop()))
+          .forEach(row -> fed.merge(week(row.date()), fedKg(row, line), Double::sum));
+      double total = fed.values().stream().mapToDouble(Double::doubleValue).sum();
+      if (total > 0 && fed.size() >= FEWEST) {
+        line.steps().stream()
+            .filter(step -> step.packs().isPresent())
+            .forEach(step -> checks.add(check(line, step, fed)));
+      }
+    }
+    plant.deliveries().forEach(delivery -> checks.addAll(seasons(delivery)));
+    return checks.stream().filter(check -> check.rows() > 0).toList();
+  }
+
+  /** What one season came to: a draw of the file's distributions and no estimate of them. */
+  private List<FitCheckRow> seasons(Delivery delivery) {
+    List<FitCheckRow> checks = new ArrayList<>();
+    List<TicketRecord> all =
+        records.tickets().stream().filter(ticket -> ticket.crop().equals(delivery.crop())).toList();
+    for (Delivery.Field field : delivery.fields()) {
+      List<TicketRecord> own =
+          all.stream().filter(ticket -> ticket.field().equals(field.name())).toList();
+      double kg = own.stream().mapToDouble(TicketRecord::netKg).sum();
+      String what = "yield of " + field.name() + ", on the file's area";
+      String note = "one season is one draw of yield and yield_factor";
+      checks.add(
+          new FitCheckRow(
+              what,
+              "t/ha",
+              T_PER_HA * field.yieldKgPerM2().mean(),
+              T_PER_HA * kg / field.areaM2(),
+              Double.NaN,
+              own.size(),
+              note));
+    }
+    double[] minutes =
+        all.stream()
+            .mapToDouble(ticket -> (ticket.outS() - ticket.inS()) / 60)
+            .filter(m -> !Double.isNaN(m))
+            .toArray();
+    double mean = java.util.Arrays.stream(minutes).average().orElse(Double.NaN);
+    double squares = java.util.Arrays.stream(minutes).map(m -> (m - mean) * (m - mean)).sum();
+    double error =
+        Math.sqrt(squares / Math.max(1, minutes.length - 1) / Math.max(1, minutes.length));
+    checks.add(
+        new FitCheckRow(
+            "time at the gate of " + delivery.crop() + " loads",
+            "min",
+            Double.NaN,
+            mean,
+            error,
+            minutes.length,
+            "weighing, waiting, unloading and weighing together"));
+    return checks;
+  }
+
+  private FitCheckRow check(Line line, hurdline.plant.Step step, Map<String, Double> fed) {
+    List<String> products = StopClocks.products(line, step).stream().sorted().toList();
+    Map<String, Double> made = new LinkedHashMap<>();
+    int used = 0;
+    for (MadeRecord row : records.made()) {
+      if (!row.isFed() && products.contains(row.what()) && !Double.isNaN(row.massKg())) {
+        made.merge(week(row.date()), row.massKg(), Double::sum);
+        used++;
+      }
+    }
+    Ratio share =
+        Ratio.of(
+            fed.keySet().stream()
+                .map(week -> new double[] {made.getOrDefault(week, 0.0), fed.get(week)})
+                .toArray(double[][]::new));
+    return new FitCheckRow(
+        String.join(", ", products) + " of what " + line.name() + " was fed",
+        "%",
+        100 * loads.of(line.name(), step.machine()),
+        100 * share.value(),
+        100 * share.error(),
+        used,
+        "no single key: composition, takes and breakage make it together");
+  }
+
+  private double fedKg(MadeRecord row, Line line) {
+    double baleKg =
+        records.tickets().stream()
+                .filter(t -> t.crop().equals(line.crop()) && t.bales() > 0)
+                .mapToDouble(TicketRecord::netKg)
+                .sum()
+            / records.tickets().stream()
+                .filter(t -> t.crop().equals(line.crop()) && t.bales() > 0)
+                .mapToDouble(TicketRecord::bales)
+                .sum();
+    double byFile =
+        plant.crops().stream()
+            .filter(crop -> crop.name().equals(line.crop()))
+            .mapToDouble(crop -> crop.bale().massKg().mean())
+            .sum();
+    return Double.isNaN(row.massKg()) ? row.count() * (baleKg > 0 ? baleKg : byFile) : row.massKg();
+  }
+
+  private static String week(LocalDate date) {
+    return date.get(IsoFields.WEEK_BASED_YEAR) + "-" + date.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
+  }
+}
