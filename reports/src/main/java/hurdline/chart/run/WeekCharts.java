@@ -6,6 +6,7 @@ import hurdline.answer.Titles;
 import hurdline.answer.WeekRow;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.measure.Measure;
 import hurdline.text.Wording;
@@ -13,6 +14,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -189,22 +191,32 @@ final class WeekCharts {
   }
 
   private Chart.Grid productTable(List<String> products) {
-    Map<Integer, List<String>> rows = new LinkedHashMap<>();
-    List<String> head = new ArrayList<>(List.of("week", "from"));
+    Map<Integer, LocalDate> weeks = new LinkedHashMap<>();
+    Map<String, Map<Integer, Double>> made = new LinkedHashMap<>();
     for (String product : products) {
-      head.add(wording.titles().product(product) + " " + wording.unit("t"));
+      Map<Integer, Double> its = new HashMap<>();
+      made.put(product, its);
       for (WeekRow week : of(Measure.PRODUCT_MASS.of(product))) {
-        rows.computeIfAbsent(
-                week.week(),
-                n -> new ArrayList<>(List.of(Integer.toString(n), wording.date(week.from()))))
-            .add(tonnes(week.mean()));
+        weeks.putIfAbsent(week.week(), week.from());
+        its.put(week.week(), week.mean());
       }
     }
+    GridColumns<Integer> columns =
+        new GridColumns<Integer>(wording)
+            .text("week", week -> Integer.toString(week))
+            .text("from", week -> wording.date(weeks.get(week)));
+    for (String product : products) {
+      columns.text(
+          wording.titles().product(product) + " " + wording.unit("t"),
+          week -> tonnes(made.get(product).getOrDefault(week, 0.0)));
+    }
     String nothing = tonnes(0);
-    return new Chart.Grid(
-        head,
-        rows.values().stream()
-            .filter(row -> !row.subList(2, row.size()).stream().allMatch(nothing::equals))
+    return columns.of(
+        weeks.keySet().stream()
+            .filter(
+                week ->
+                    made.values().stream()
+                        .anyMatch(of -> !tonnes(of.getOrDefault(week, 0.0)).equals(nothing)))
             .toList());
   }
 

@@ -4,11 +4,13 @@ import hurdline.answer.MonthRow;
 import hurdline.answer.SeasonAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.measure.Measure;
 import hurdline.text.Wording;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.data.category.DefaultCategoryDataset;
@@ -73,20 +75,19 @@ final class PlanMonthChart {
   }
 
   private Chart.Grid table() {
-    List<String> head = new ArrayList<>(List.of("month"));
-    answer
-        .plans()
-        .forEach(
-            plan ->
-                head.add(
-                    wording.titles().plan(plan.name()) + " " + unit + " (5th to 95th percentile)"));
-    List<List<String>> cells = new ArrayList<>();
-    for (String month : months()) {
-      List<String> line = new ArrayList<>(List.of(month(month)));
-      rows.stream().filter(row -> row.month().equals(month)).forEach(row -> line.add(cell(row)));
-      cells.add(line);
+    GridColumns<String> columns = new GridColumns<String>(wording).text("month", this::month);
+    for (SeasonAnswer.Plan plan : answer.plans()) {
+      columns.text(
+          wording.titles().plan(plan.name()) + " " + unit + " (5th to 95th percentile)",
+          month -> row(plan, month).map(this::cell).orElse(""));
     }
-    return new Chart.Grid(head, cells);
+    return columns.of(months());
+  }
+
+  private Optional<MonthRow> row(SeasonAnswer.Plan plan, String month) {
+    return rows.stream()
+        .filter(row -> row.option().equals(plan.name()) && row.month().equals(month))
+        .findFirst();
   }
 
   private String cell(MonthRow row) {
