@@ -76,6 +76,8 @@ class CompareAuditTest extends AnswerAuditTest {
         arguments(WorthCheck.LIVES, Control.inTable(Tables.SERVICE_LIVES, Columns.VALUE)),
         arguments(WorthCheck.ALL_LIVES, Control.inTable(Tables.PAYBACK, Columns.LOW_95)),
         arguments(WorthCheck.CASH, Control.inTable(Tables.CASH, Columns.MEAN)),
+        arguments(WorthCheck.CASH, Control.inTable(Tables.AFTER_TAX, "tax")),
+        arguments(WorthCheck.CASH, Control.inTable(Tables.AFTER_TAX, "left")),
         arguments(
             WorthCheck.SENSITIVITY, Control.inTable(Tables.TORNADO, Columns.NPV_AT_HIGH, 1e-4)),
         arguments(WorthCheck.BREAK_EVEN, Control.inTable(Tables.BREAK_EVEN, Columns.VALUE, 1e-4)),

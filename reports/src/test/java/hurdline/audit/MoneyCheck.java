@@ -80,6 +80,7 @@ final class MoneyCheck implements Check {
       power();
       stock();
       margin();
+      cash();
       freight();
       lines();
       rent();
@@ -276,6 +277,32 @@ final class MoneyCheck implements Check {
       }
       double shared = at(Measure.MONEY_ELECTRICITY) + at(Measure.MONEY_OVERHEAD);
       near(LINES, "margins", lines - shared, at(Measure.MONEY_MARGIN));
+    }
+
+    /** The plant's own loan and tax, straight line, in the one year of the calendar. */
+    private void cash() {
+      if (!plant.has("money.assets")) {
+        return;
+      }
+      double yr = Amount.of("1 yr");
+      double cost = plant.amount("money.assets.cost");
+      double age = plant.amount("money.assets.age") / yr;
+      double rate = plant.amount("money.loan.rate") * yr;
+      double owed = cost * plant.amount("money.loan.share");
+      double term = plant.amount("money.loan.term") / yr;
+      double payment = owed * rate / (1 - Math.pow(1 + rate, -term));
+      for (int year = 0; year < age; year++) {
+        owed -= payment - owed * rate;
+      }
+      double interest = owed * rate;
+      double writtenOff = cost / (plant.amount("money.tax.depreciation.over") / yr);
+      double tax =
+          plant.amount("money.tax.rate") * (at(Measure.MONEY_MARGIN) - interest - writtenOff);
+      near(MARGIN, "interest", interest, at(Measure.CASH_INTEREST));
+      near(MARGIN, "depreciation", writtenOff, at(Measure.CASH_DEPRECIATION));
+      near(MARGIN, "tax", tax, at(Measure.CASH_TAX));
+      double left = at(Measure.MONEY_MARGIN) - payment - tax;
+      near(MARGIN, "left", left, at(Measure.CASH_LEFT));
     }
 
     private double freight(String line) {

@@ -78,6 +78,7 @@ class RunAuditTest extends AnswerAuditTest {
         arguments(MoneyCheck.STOPS, Control.ofMeasure(Measure.MONEY_STOPS.of(), 1e-3)),
         arguments(
             MoneyCheck.WAGES, Control.ofMeasure(Measure.CREW_OVERTIME.of("stalk_line"), 1e-4)),
+        arguments(MoneyCheck.MARGIN, Control.ofMeasure(Measure.CASH_TAX.of())),
         arguments(MoneyCheck.POWER, Control.ofMeasure(Measure.MONEY_ELECTRICITY.of())),
         arguments(
             MoneyCheck.STOCK, Control.ofMeasure(Measure.MONEY_LINE_CROP_COST.of("stalk_line"))),

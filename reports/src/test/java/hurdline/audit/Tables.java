@@ -13,6 +13,7 @@ public final class Tables {
   static final String BOTTLENECKS = "bottlenecks.csv";
   static final String PAYBACK = "payback.csv";
   static final String CASH = "cash.csv";
+  static final String AFTER_TAX = "after_tax.csv";
   static final String SERVICE_LIVES = "service_lives.csv";
   static final String TORNADO = "tornado.csv";
   static final String BREAK_EVEN = "break_even.csv";

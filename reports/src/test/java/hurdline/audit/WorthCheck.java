@@ -63,6 +63,7 @@ final class WorthCheck implements Check {
       lives.forEach(this::ofAllLives);
       chance("chance_of_loss", Statistic.of(lives.get(NPV)).below(0));
       cash();
+      new AfterTaxYears(answer, option, ledger).compare();
       if (facts.areReplications(lives.get(NPV).length)) {
         for (int life = 0; life < lives.get(NPV).length; life++) {
           life(life);

@@ -118,7 +118,7 @@ class AfterTaxTest {
    * Sold after a year and a half: half a year's interest, the rest owed and the rest of the book.
    */
   @Test
-  void alifeThatEndsEarlyPaysBackAndWritesOffTheRest() {
+  void aLifeThatEndsEarlyPaysBackAndWritesOffTheRest() {
     AfterTax terms = new AfterTax(new Loan(500, 0.1, 4), Depreciation.straightLine(4, false), 0.25);
     List<AfterTax.Year> years =
         terms.years(
