@@ -110,13 +110,13 @@ class CapacityGainsTest {
     assertThat(mores.all())
         .extracting(more -> more.what() + " " + more.increase())
         .contains(
-            "shift.day " + new Increase(Kind.LONGER_FROM, 51 * 60, 5 * 3_600 + 9 * 60),
-            "shift.swing " + new Increase(Kind.LONGER_TO, 51 * 60, 23 * 3_600 + 51 * 60),
+            "shift.day " + new Increase(Kind.LONGER_FROM, 48 * 60, 5 * 3_600 + 12 * 60),
+            "shift.swing " + new Increase(Kind.LONGER_TO, 48 * 60, 22 * 3_600 + 48 * 60),
             "mill " + Increase.tenth(Kind.POWER),
             "feeder " + Increase.tenth(Kind.RATE),
             "hurd_bin " + Increase.tenth(Kind.ROOM),
             "resource.bag_hand " + new Increase(Kind.COUNT, 1, 1))
-        .hasSize(19);
+        .hasSize(21);
     assertThat(mores.left())
         .containsExactly(
             new NotIncreased(Why.SHIFT_WITHOUT_ROOM, "gin_day"),
