@@ -69,14 +69,14 @@ final class Cautions {
         new Note(
             "Dust in the lungs",
             "Dust of hemp, flax, kenaf and cotton harms the lungs. The cotton dust standard of the"
-                + " USA (29 CFR 1910.1043) leaves out ginning and says nothing of hemp; which limits"
+                + " USA (29 CFR 1910, section 1043) leaves out ginning and says nothing of hemp; which limits"
                 + " and which protection hold is for an industrial hygienist and local law."),
         new Note(
             "Machines",
             "Every stop, choke, screen change and cleaning is planned here as time in which the"
                 + " machine is locked out and seen to stand still: saw cylinders, fans and mills"
                 + " coast after the power is off, and the local rules for lock-out (in the USA 29"
-                + " CFR 1910.147) hold. No shorter time is to be won by reaching into a machine that"
+                + " CFR 1910, section 147) hold. No shorter time is to be won by reaching into a machine that"
                 + " runs, coasts or can start."),
         new Note(
             "Hours and wages",

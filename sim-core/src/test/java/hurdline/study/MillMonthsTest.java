@@ -62,7 +62,7 @@ class MillMonthsTest {
     }
   }
 
-  /** 17 USD for each kW of each month's peak. */
+  /** 14 USD for each kW of each month's peak. */
   @Test
   void theDemandChargeIsThatOfEachMonthsPeak() {
     Money money = Studied.source(Studied.EXAMPLE).variants().with().money().orElseThrow();
@@ -73,7 +73,7 @@ class MillMonthsTest {
           .isCloseTo(1000 * peaksKw * money.tariff().demandPerWMonth(), within(1e-6 * charge));
       assertThat(months(option, "money.demand")).isCloseTo(charge, within(1e-6 * charge));
       assertThat(year(option, "money.electricity"))
-          .isCloseTo(charge + 0.11 * year(option, "energy.total"), within(0.01 * charge));
+          .isCloseTo(charge + 0.065 * year(option, "energy.total"), within(0.01 * charge));
     }
   }
 

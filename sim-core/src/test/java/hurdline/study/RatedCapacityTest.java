@@ -24,12 +24,12 @@ class RatedCapacityTest {
 
   /**
    * Of a tonne with 58 % hurd, 20 % long, 8 % short and 14 % fines incline_1 sends 0.45·0.14 +
-   * 0.015·0.58 = 0.0717 to the cyclone. The saw gets hurd 0.5713, fines 0.077, long 0.2, short 0.08;
-   * 8 % of long becomes short: long 0.184, short 0.096; to the bin go 0.88·0.5713 + 0.35·0.077 +
-   * 0.06·0.096 + 0.01·0.184 = 0.537294. incline_2 gets hurd 0.068556 and fines 0.05005; the factor
-   * on hurd at 12.5 % is 1 − 0.15·0.5/6 = 0.9875: 0.55·0.9875·0.068556 + 0.3·0.05005 = 0.0522495 to
-   * the bin. The lint cleaner gets hurd 0.0313215, fines 0.035035 and sends 0.85·0.0313215 +
-   * 0.55·0.035035 = 0.0458925. The mill's load is the sum, 0.635436.
+   * 0.015·0.58 = 0.0717 to the cyclone. The saw gets hurd 0.5713, fines 0.077, long 0.2, short
+   * 0.08; 8 % of long becomes short: long 0.184, short 0.096; to the bin go 0.88·0.5713 +
+   * 0.35·0.077 + 0.06·0.096 + 0.01·0.184 = 0.537294. incline_2 gets hurd 0.068556 and fines
+   * 0.05005; the factor on hurd at 12.5 % is 1 − 0.15·0.5/6 = 0.9875: 0.55·0.9875·0.068556 +
+   * 0.3·0.05005 = 0.0522495 to the bin. The lint cleaner gets hurd 0.0313215, fines 0.035035 and
+   * sends 0.85·0.0313215 + 0.55·0.035035 = 0.0458925. The mill's load is the sum, 0.635436.
    *
    * <p>Its motor passes 25 hp · 0.8 = 14.914 kW on e = 12·(6/d)^0.75 kWh/t: coarse (20 mm) 4.8641,
    * medium 12, fine (2 mm) 27.3541 kWh/t; with the mix 0.35, 0.5, 0.15 that is 11.8056 kWh/t and
