@@ -39,6 +39,8 @@ final class CompareChoice {
               + " May be given several times.")
   private List<String> sets = new ArrayList<>();
 
+  @CommandLine.Mixin private PatchFlags patches;
+
   Path file() {
     return file;
   }
@@ -49,8 +51,9 @@ final class CompareChoice {
 
   /** What is changed in base and options alike. */
   PlantChanges base() {
+    List<String> all = patches.before(sets);
     return new PlantChanges(
-        PlantChanges.base().option(), sets, sets.stream().map(PlantChoice::value).toList());
+        PlantChanges.base().option(), all, all.stream().map(PlantChoice::value).toList());
   }
 
   /** Changes that are compared with the base. */

@@ -1,7 +1,6 @@
 package hurdline.command;
 
 import hurdline.plant.Change;
-import hurdline.service.FittedFigures;
 import hurdline.service.PlantText;
 import hurdline.study.PlantChanges;
 import java.nio.file.Path;
@@ -29,12 +28,7 @@ final class PlantChoice {
               + " what the file says, or +30d to move its date. May be given several times.")
   private List<String> sets = new ArrayList<>();
 
-  @CommandLine.Option(
-      names = "--patch",
-      paramLabel = "FILE",
-      description =
-          "Every value of a patch such as fitted.yaml of hurdline fit, as with --set; before those of --set.")
-  private List<Path> patches = new ArrayList<>();
+  @CommandLine.Mixin private PatchFlags patches;
 
   Path file() {
     return file;
@@ -46,10 +40,7 @@ final class PlantChoice {
 
   /** What is changed in the plant. */
   PlantChanges chosen() {
-    List<String> all = new ArrayList<>();
-    patches.forEach(patch -> all.addAll(FittedFigures.ofPatch(patch)));
-    all.addAll(sets);
-    return chosen(option, all);
+    return chosen(option, patches.before(sets));
   }
 
   /** Options first, then single changes. */

@@ -40,6 +40,8 @@ final class SeasonChoice {
               + " given several times.")
   private List<String> sets = new ArrayList<>();
 
+  @CommandLine.Mixin private PatchFlags patches;
+
   @CommandLine.Option(
       names = "--changeovers",
       description =
@@ -57,7 +59,7 @@ final class SeasonChoice {
 
   /** What is changed under every plan alike. */
   PlantChanges chosen() {
-    return PlantChoice.chosen(option, sets);
+    return PlantChoice.chosen(option, patches.before(sets));
   }
 
   SeasonAsk ask() {

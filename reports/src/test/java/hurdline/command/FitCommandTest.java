@@ -13,6 +13,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * {@code hurdline fit} on the shipped plant and its made-up season, called once, and what it
@@ -76,6 +78,16 @@ class FitCommandTest {
     assertThat(call("check", plant.toString()).out())
         .as("expected capacity is another")
         .isNotEqualTo(checked.out());
+  }
+
+  /** Each refuses the same wrong patch, so each reads it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "run", "compare", "yard", "season"})
+  void everyCommandHasThePatch(String verb) throws IOException {
+    Path wrong = Files.writeString(own.resolve("wrong.yaml"), "machines: {mill: {power: null}}\n");
+    Said said = call(verb, plant.toString(), "--patch", wrong.toString());
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains("machines.mill.power: it takes the key away");
   }
 
   @Test
