@@ -14,6 +14,7 @@ import hurdline.chart.grid.GridCharts;
 import hurdline.chart.run.RunCharts;
 import hurdline.chart.season.PlanCharts;
 import hurdline.chart.yard.YardCharts;
+import hurdline.text.ChangeWords;
 import hurdline.text.KeyWords;
 import hurdline.text.Wording;
 import java.io.IOException;
@@ -173,7 +174,7 @@ public final class ReportPage {
                 ? ": the yard of " + Titles.inText(wording.titles().crop(yard.asked().crop()))
                 : "");
     String changes =
-        header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
+        header.changes().isEmpty() ? "" : ", changed: " + ChangeWords.of(header.changes(), ", ");
     return what + changes + ". " + wording.span(header.from(), header.to()) + ".";
   }
 

@@ -105,7 +105,7 @@ public final class KeyWords {
     Header header = answer.header();
     boolean bare = answer.plants().equals(List.of("base"));
     String changes =
-        header.changes().isEmpty() ? "" : ", changed: " + String.join(", ", header.changes());
+        header.changes().isEmpty() ? "" : ", changed: " + ChangeWords.of(header.changes(), ", ");
     return (bare ? "The plant as it stands" : capital(plants()))
         + changes
         + ", over "

@@ -14,7 +14,7 @@ final class TitleWords {
 
   /** {@code with machines.mill.power=50 hp}, or empty. */
   String changes() {
-    return header.changes().isEmpty() ? "" : " with " + String.join(", ", header.changes());
+    return header.changes().isEmpty() ? "" : " with " + ChangeWords.of(header.changes(), ", ");
   }
 
   /** {@code 2027-01-04 to 2027-12-31, 7 replications (stopped; 40 were asked for), seed 1}. */

@@ -2,6 +2,7 @@ package hurdline.text.notes;
 
 import hurdline.answer.Header;
 import hurdline.answer.RunFact;
+import hurdline.text.ChangeWords;
 import hurdline.text.Wording;
 import java.util.stream.Collectors;
 
@@ -97,7 +98,9 @@ final class RunNotes {
             ? wording.titles().option("base")
             : "with " + wording.titles().option(header.option());
     String changes =
-        header.changes().isEmpty() ? "" : ", changed by " + String.join(" and ", header.changes());
+        header.changes().isEmpty()
+            ? ""
+            : ", changed by " + ChangeWords.of(header.changes(), " and ");
     return "Every rate, time, mass and price is what "
         + "`"
         + header.file()
