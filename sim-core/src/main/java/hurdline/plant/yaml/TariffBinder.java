@@ -15,6 +15,12 @@ final class TariffBinder {
 
   static Tariff tariff(NodeReader at) {
     Fields f = at.fields(MapKeys.ELECTRICITY);
+    if (f.has("ratchets") && !f.has("demand")) {
+      f.at("ratchets")
+          .idle(
+              "a ratchet holds for the tariff's own demand charge, of which there is none",
+              "\"demand\" beside it, such as demand: 12 USD/kW/month");
+    }
     return new Tariff(
         energy(f).orElse(0),
         demand(f).orElse(0),

@@ -27,6 +27,7 @@ final class ElectricityBill {
   private final Periods months;
   private final Tariff tariff;
   private final List<Tariff.Ratchet> ratchets;
+  private int begun; // months up to now
   private double[] earlierW; // demand of months before the first day, the latest last; or null
 
   /**
@@ -88,6 +89,14 @@ final class ElectricityBill {
     return least;
   }
 
+  /** From now on what months cost that have begun by then; a ratchet bills later ones later. */
+  void upTo(double nowS) {
+    begun = 0;
+    while (begun < months.count() && months.fromS(begun) < nowS) {
+      begun++;
+    }
+  }
+
   /** What a month's demand costs, in all windows. */
   double demand(int month) {
     double charge = Math.max(power.peakW(month), leastW(month)) * tariff.demandPerWMonth();
@@ -104,7 +113,7 @@ final class ElectricityBill {
 
   double demand() {
     double all = 0;
-    for (int month = 0; month < months.count(); month++) {
+    for (int month = 0; month < begun; month++) {
       all += demand(month);
     }
     return all;
@@ -113,7 +122,7 @@ final class ElectricityBill {
   /** Of {@link #demand()}, the part that ratchets bill above what was reached. */
   private double ofRatchet() {
     double all = 0;
-    for (int month = 0; month < months.count(); month++) {
+    for (int month = 0; month < begun; month++) {
       all += Math.max(0, leastW(month) - power.peakW(month)) * tariff.demandPerWMonth();
     }
     return all;
@@ -121,7 +130,7 @@ final class ElectricityBill {
 
   private double demandOf(int charged) {
     double all = 0;
-    for (int month = 0; month < months.count(); month++) {
+    for (int month = 0; month < begun; month++) {
       all += demand(month, charged);
     }
     return all;
@@ -133,7 +142,7 @@ final class ElectricityBill {
     for (int k = 0; k < meter.periods().size(); k++) {
       bill += energy(k);
     }
-    for (int month = 0; month < months.count(); month++) {
+    for (int month = 0; month < begun; month++) {
       bill += demand(month);
     }
     return bill;

@@ -137,6 +137,7 @@ final class MoneyResult {
     }
     workOut();
     double endS = present.nowS;
+    bill.upTo(endS);
     double electricity = bill.total();
     double overhead = money.overheadPerS() * endS;
     double[] stops = stopping.cost;

@@ -79,6 +79,26 @@ class TariffPricingTest {
     assertThat(electricity(simulated(other))).isNotEqualTo(electricity(before));
   }
 
+  /**
+   * 10 kW in every month and 110 in December: the first year is billed eleven months and that, the
+   * second three months at 80 % of it and nine at their own.
+   */
+  @Test
+  void aRatchetBillsTheYearInWhichItsMonthLies() {
+    Plant plant =
+        exact("ratchet")
+            .variants()
+            .with(
+                new Change.Value("calendar.to", "2028-12-31"),
+                new Change.Value(
+                    "season",
+                    "[{line: stalk_line, from: 2027-12-06, to: 2027-12-06, shifts: [day]}]"),
+                new Change.Value("money.electricity.ratchets", "[{at_least: 80 %, of_last: 3}]"));
+    double[] demand = simulated(plant).byYear().series(Measure.MONEY_DEMAND.of());
+    assertThat(demand[0]).isCloseTo(10 * (11 * 10 + 110), within(1e-6));
+    assertThat(demand[1]).isCloseTo(10 * (3 * 88 + 9 * 10), within(1e-6));
+  }
+
   @Test
   void theTornadoHasEachKindOfPrice() {
     assertThat(Tornado.usual(exact("tariff_night").variants().with()))
