@@ -106,7 +106,8 @@ final class CompareSections {
             "salvage value",
             0,
             currency,
-            option -> option.isPurchase() ? option.salvage() : Double.NaN)
+            option -> option.isPurchase() ? option.salvage() : Double.NaN,
+            "")
         .of(answer.options());
   }
 

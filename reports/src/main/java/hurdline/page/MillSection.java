@@ -56,7 +56,7 @@ final class MillSection {
         .text("", this::title)
         .text("hours", of -> told(of, Measure.MACHINE_SCREEN_HOURS))
         .text("milled " + wording.unit("t"), of -> told(of, Measure.MACHINE_SCREEN_MASS_IN))
-        .number("share", 0, "share", of -> words.milled(of.plant, of.row))
+        .number("share", 0, "share", of -> words.milled(of.plant, of.row), "")
         .number("of the mix", 0, "share", of -> of.row.share(), "by orders")
         .text(wording.unit("kWh/t"), of -> words.shown(words.perTonne(of.plant, of.row)))
         .text(

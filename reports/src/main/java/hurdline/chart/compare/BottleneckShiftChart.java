@@ -4,6 +4,7 @@ import hurdline.answer.BottleneckRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.IntervalBars;
 import hurdline.chart.kit.IntervalData;
 import hurdline.text.Wording;
@@ -105,15 +106,14 @@ final class BottleneckShiftChart {
   }
 
   private Chart.Grid table() {
-    List<String> head = new ArrayList<>(List.of("limited by"));
-    options.forEach(option -> head.add(wording.titles().option(option) + " %"));
-    List<List<String>> cells = new ArrayList<>();
-    for (String cause : causes) {
-      List<String> cell = new ArrayList<>(List.of(wording.titles().causeLabel(cause)));
-      options.forEach(option -> cell.add(row(option, cause).map(this::cell).orElse("0")));
-      cells.add(cell);
+    GridColumns<String> columns =
+        new GridColumns<String>(wording).text("limited by", wording.titles()::causeLabel);
+    for (String option : options) {
+      columns.text(
+          wording.titles().option(option) + " %",
+          cause -> row(option, cause).map(this::cell).orElse("0"));
     }
-    return new Chart.Grid(head, cells);
+    return columns.of(causes);
   }
 
   private String cell(BottleneckRow row) {

@@ -4,8 +4,8 @@ import hurdline.answer.CashRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.text.Wording;
-import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
@@ -68,23 +68,16 @@ final class CashChart {
   }
 
   private Chart.Grid table() {
-    List<List<String>> cells = new ArrayList<>();
-    for (CashRow row : rows) {
-      cells.add(
-          List.of(
-              years(row),
-              wording.number(row.mean(), row.p05(), row.p95(), currency),
-              wording.number(row.p05(), row.p05(), row.p95(), currency),
-              wording.number(row.p50(), row.p05(), row.p95(), currency),
-              wording.number(row.p95(), row.p05(), row.p95(), currency)));
-    }
-    return new Chart.Grid(
-        List.of(
-            "year",
-            "mean " + currency,
-            "one life in 20 below",
-            "median life",
-            "one life in 20 above"),
-        cells);
+    return new GridColumns<CashRow>(wording)
+        .text("year", this::years)
+        .text("mean " + currency, row -> money(row, row.mean()))
+        .text("one life in 20 below", row -> money(row, row.p05()))
+        .text("median life", row -> money(row, row.p50()))
+        .text("one life in 20 above", row -> money(row, row.p95()))
+        .of(rows);
+  }
+
+  private String money(CashRow row, double value) {
+    return wording.number(value, row.p05(), row.p95(), currency);
   }
 }

@@ -5,6 +5,7 @@ import hurdline.answer.DifferenceRow;
 import hurdline.answer.Header;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.IntervalData;
 import hurdline.chart.kit.SignificanceBarRenderer;
 import hurdline.text.MainMeasures;
@@ -107,36 +108,33 @@ final class DifferenceChart {
   }
 
   private Chart.Grid table() {
-    List<List<String>> rows = new ArrayList<>();
-    for (Line line : lines) {
-      DifferenceRow row = line.row();
-      rows.add(
-          List.of(
-              line.label() + PairWords.ofReplications(row, header),
-              wording.unit(row.unit()),
-              wording.number(row.baseMean(), row.lowJoint(), row.highJoint(), row.unit()),
-              wording.number(row.optionMean(), row.lowJoint(), row.highJoint(), row.unit()),
-              wording.number(row.difference(), row.lowJoint(), row.highJoint(), row.unit()),
-              wording.interval(row.difference(), row.low95(), row.high95(), row.unit()),
-              wording.interval(row.difference(), row.lowJoint(), row.highJoint(), row.unit()),
-              row.toldApart() ? "yes" : "no",
-              row.replicationsNeeded() > 0 ? wording.amount(row.replicationsNeeded(), "count") : "",
-              Double.isNaN(row.varianceRemoved())
-                  ? ""
-                  : wording.fixed(row.varianceRemoved(), 0, "share")));
-    }
-    return new Chart.Grid(
-        List.of(
-            "",
-            "unit",
-            wording.titles().option("base"),
-            wording.titles().option(option),
-            "difference",
-            "95 % interval",
+    return new GridColumns<Line>(wording)
+        .text("", line -> line.label() + PairWords.ofReplications(line.row(), header))
+        .text("unit", line -> wording.unit(line.row().unit()))
+        .text(wording.titles().option("base"), line -> number(line, line.row().baseMean()))
+        .text(wording.titles().option(option), line -> number(line, line.row().optionMean()))
+        .text("difference", line -> number(line, line.row().difference()))
+        .text(
+            "95 % interval", line -> interval(line.row(), line.row().low95(), line.row().high95()))
+        .text(
             "joint 95 % interval",
-            "significantly different",
-            "significantly different from n",
-            "variance paired away %"),
-        rows);
+            line -> interval(line.row(), line.row().lowJoint(), line.row().highJoint()))
+        .yes("significantly different", line -> line.row().toldApart())
+        .text("significantly different from n", line -> needed(line.row()))
+        .number("variance paired away", 0, "share", line -> line.row().varianceRemoved(), "")
+        .of(lines);
+  }
+
+  private String number(Line line, double value) {
+    DifferenceRow row = line.row();
+    return wording.number(value, row.lowJoint(), row.highJoint(), row.unit());
+  }
+
+  private String interval(DifferenceRow row, double low, double high) {
+    return wording.interval(row.difference(), low, high, row.unit());
+  }
+
+  private String needed(DifferenceRow row) {
+    return row.replicationsNeeded() > 0 ? wording.amount(row.replicationsNeeded(), "count") : "";
   }
 }

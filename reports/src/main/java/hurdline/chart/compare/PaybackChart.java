@@ -4,10 +4,10 @@ import hurdline.answer.CompareAnswer;
 import hurdline.answer.ServiceLifeRow;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.text.Wording;
 import java.awt.BasicStroke;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -121,15 +121,11 @@ final class PaybackChart {
   }
 
   private Chart.Grid table() {
-    List<List<String>> rows = new ArrayList<>();
-    for (double mark : MARKS) {
-      rows.add(
-          List.of(
-              wording.fixed(mark, 0, "share") + " % of lives by",
-              time(mark, ServiceLifeRow::simplePayback),
-              time(mark, ServiceLifeRow::discountedPayback)));
-    }
-    return new Chart.Grid(List.of("", "simple, years", "discounted, years"), rows);
+    return new GridColumns<Double>(wording)
+        .text("", mark -> wording.fixed(mark, 0, "share") + " % of lives by")
+        .text("simple, years", mark -> time(mark, ServiceLifeRow::simplePayback))
+        .text("discounted, years", mark -> time(mark, ServiceLifeRow::discountedPayback))
+        .of(Arrays.stream(MARKS).boxed().toList());
   }
 
   /**

@@ -3,6 +3,7 @@ package hurdline.chart.compare;
 import hurdline.answer.TornadoRow;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Hatch;
 import hurdline.chart.kit.IntervalBars;
 import hurdline.chart.kit.IntervalData;
@@ -101,25 +102,17 @@ final class TornadoChart {
   }
 
   private Chart.Grid table() {
-    List<List<String>> cells = new ArrayList<>();
-    for (TornadoRow row : rows) {
-      cells.add(
-          List.of(
-              words.input(row.input()),
-              "`" + row.input() + "`",
-              words.ends(row),
-              words.atEnd(row.netPresentValueAtLow(), row.halfWidthAtLow()),
-              words.atEnd(row.netPresentValueAtHigh(), row.halfWidthAtHigh()),
-              words.money(row.swing())));
-    }
-    return new Chart.Grid(
-        List.of(
-            "input",
-            "key",
-            "from lower to upper end",
+    return new GridColumns<TornadoRow>(wording)
+        .text("input", row -> words.input(row.input()))
+        .text("key", row -> "`" + row.input() + "`")
+        .text("from lower to upper end", words::ends)
+        .text(
             currency + " at the lower",
+            row -> words.atEnd(row.netPresentValueAtLow(), row.halfWidthAtLow()))
+        .text(
             currency + " at the upper",
-            "swing"),
-        cells);
+            row -> words.atEnd(row.netPresentValueAtHigh(), row.halfWidthAtHigh()))
+        .text("swing", row -> words.money(row.swing()))
+        .of(rows);
   }
 }

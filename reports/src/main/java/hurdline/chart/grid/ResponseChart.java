@@ -8,6 +8,7 @@ import hurdline.answer.GridRow;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
 import hurdline.chart.kit.CurveStyles;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.text.GridWords;
 import hurdline.text.KeyWords;
@@ -18,6 +19,7 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.IntervalMarker;
@@ -216,25 +218,20 @@ final class ResponseChart {
   }
 
   private Chart.Grid table() {
-    List<String> head = new ArrayList<>(List.of(keys.read(0)));
+    GridColumns<Integer> columns = new GridColumns<Integer>(wording).text(keys.read(0), keys::cell);
     for (String plant : answer.plants()) {
       String of = answer.plants().size() > 1 ? keys.plantTitle(plant) + ", " : "";
-      head.add(of + "mean " + wording.unit(unit()));
-      head.add(of + "95 % interval");
+      columns
+          .text(of + "mean " + wording.unit(unit()), cell -> mean(cell, plant))
+          .text(of + "95 % interval", cell -> interval(cell, plant));
     }
-    List<List<String>> rows = new ArrayList<>();
-    for (int cell = 0; cell < answer.cells().size(); cell++) {
-      List<String> row = new ArrayList<>(List.of(keys.cell(cell)));
-      for (String plant : answer.plants()) {
-        row.add(mean(cell, plant));
-        row.add(
-            answer
-                .row(cell, plant, measure)
-                .map(one -> wording.interval(one.mean(), one.low95(), one.high95(), one.unit()))
-                .orElse(""));
-      }
-      rows.add(row);
-    }
-    return new Chart.Grid(head, rows);
+    return columns.of(IntStream.range(0, answer.cells().size()).boxed().toList());
+  }
+
+  private String interval(int cell, String plant) {
+    return answer
+        .row(cell, plant, measure)
+        .map(one -> wording.interval(one.mean(), one.low95(), one.high95(), one.unit()))
+        .orElse("");
   }
 }

@@ -35,10 +35,11 @@ public final class GridColumns<R> {
     return text(head, row -> question.test(row) ? "yes" : "no");
   }
 
-  /** A number to so many decimals; without one the cell is empty. */
+  /** A number to so many decimals. */
   public GridColumns<R> number(
       String head, int decimals, String unit, ToDoubleFunction<? super R> value) {
-    return number(head, decimals, unit, value, "");
+    return text(
+        withUnit(head, unit), row -> wording.fixed(value.applyAsDouble(row), decimals, unit));
   }
 
   /**

@@ -4,6 +4,7 @@ import hurdline.answer.BottleneckRow;
 import hurdline.answer.RunAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Hatch;
 import hurdline.chart.kit.IntervalBars;
 import hurdline.chart.kit.IntervalData;
@@ -93,18 +94,14 @@ final class BottleneckChart {
   }
 
   private Chart.Grid table() {
-    List<List<String>> cells = new ArrayList<>();
-    for (BottleneckRow row : rows) {
-      String range = wording.interval(row.share(), row.shareLow95(), row.shareHigh95(), "share");
-      cells.add(
-          List.of(
-              wording.titles().causeLabel(row.cause()),
-              "`" + row.cause() + "`",
-              hours(row),
-              share(row),
-              range));
-    }
-    return new Chart.Grid(
-        List.of("limited by", "in the tables", "hours", "%", "95 % interval"), cells);
+    return new GridColumns<BottleneckRow>(wording)
+        .text("limited by", row -> wording.titles().causeLabel(row.cause()))
+        .text("in the tables", row -> "`" + row.cause() + "`")
+        .text("hours", this::hours)
+        .text("%", this::share)
+        .text(
+            "95 % interval",
+            row -> wording.interval(row.share(), row.shareLow95(), row.shareHigh95(), "share"))
+        .of(rows);
   }
 }

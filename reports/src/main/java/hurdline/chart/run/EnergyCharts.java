@@ -4,6 +4,7 @@ import hurdline.answer.MonthRow;
 import hurdline.answer.RunAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.measure.Measure;
 import hurdline.text.Wording;
@@ -57,18 +58,13 @@ final class EnergyCharts {
   }
 
   private Chart.Grid table(List<MonthRow> months, String unit) {
-    List<List<String>> rows = new ArrayList<>();
-    for (MonthRow row : months) {
-      rows.add(
-          List.of(
-              month(row),
-              wording.fixed(row.mean(), 0, unit),
-              wording.fixed(row.p05(), 0, unit),
-              wording.fixed(row.p50(), 0, unit),
-              wording.fixed(row.p95(), 0, unit)));
-    }
-    return new Chart.Grid(
-        List.of("month", "mean " + unit, "5 % " + unit, "50 % " + unit, "95 % " + unit), rows);
+    return new GridColumns<MonthRow>(wording)
+        .text("month", this::month)
+        .number("mean", 0, unit, MonthRow::mean)
+        .number("5 %", 0, unit, MonthRow::p05)
+        .number("50 %", 0, unit, MonthRow::p50)
+        .number("95 %", 0, unit, MonthRow::p95)
+        .of(months);
   }
 
   private String month(MonthRow row) {

@@ -4,6 +4,7 @@ import hurdline.answer.MachineTime;
 import hurdline.answer.RunAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.measure.State;
 import hurdline.text.Wording;
@@ -81,18 +82,12 @@ final class MachineTimeChart {
   }
 
   private Chart.Grid table() {
-    List<String> head = new ArrayList<>(List.of("machine"));
+    GridColumns<MachineTime> columns =
+        new GridColumns<MachineTime>(wording)
+            .text("machine", machine -> wording.titles().machine(machine.machine()));
     for (State state : State.values()) {
-      head.add(word(state) + " h");
+      columns.number(word(state), 0, "h", machine -> machine.hours(state));
     }
-    List<List<String>> rows = new ArrayList<>();
-    for (MachineTime machine : answer.machines()) {
-      List<String> cells = new ArrayList<>(List.of(wording.titles().machine(machine.machine())));
-      for (State state : State.values()) {
-        cells.add(wording.fixed(machine.hours(state), 0, "h"));
-      }
-      rows.add(cells);
-    }
-    return new Chart.Grid(head, rows);
+    return columns.of(answer.machines());
   }
 }

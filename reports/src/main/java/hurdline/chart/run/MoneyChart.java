@@ -5,6 +5,7 @@ import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Hatch;
 import hurdline.chart.kit.IntervalBars;
 import hurdline.chart.kit.IntervalData;
@@ -112,17 +113,19 @@ final class MoneyChart {
   }
 
   private Chart.Grid table(List<Bar> bars) {
-    String currency = answer.header().currency();
-    List<List<String>> rows = new ArrayList<>();
-    for (Bar bar : bars) {
-      SummaryRow row = bar.row();
-      rows.add(
-          List.of(
-              bar.label(),
-              wording.number(row.mean(), row.low95(), row.high95(), row.unit()),
-              wording.interval(row.mean(), row.low95(), row.high95(), row.unit()),
-              Measure.find(row.measure()).orElseThrow().measure().sentence()));
-    }
-    return new Chart.Grid(List.of("over the calendar", currency, "95 % interval", ""), rows);
+    return new GridColumns<Bar>(wording)
+        .text("over the calendar", Bar::label)
+        .text(answer.header().currency(), bar -> number(bar.row()))
+        .text("95 % interval", bar -> interval(bar.row()))
+        .text("", bar -> Measure.find(bar.row().measure()).orElseThrow().measure().sentence())
+        .of(bars);
+  }
+
+  private String number(SummaryRow row) {
+    return wording.number(row.mean(), row.low95(), row.high95(), row.unit());
+  }
+
+  private String interval(SummaryRow row) {
+    return wording.interval(row.mean(), row.low95(), row.high95(), row.unit());
   }
 }

@@ -5,6 +5,7 @@ import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.measure.Measure;
 import hurdline.text.Wording;
@@ -126,18 +127,13 @@ final class TariffChart {
 
   private Chart.Grid table(List<Row> rows) {
     String currency = answer.header().currency();
-    List<List<String>> cells = new ArrayList<>();
-    for (Row row : rows) {
-      cells.add(
-          List.of(
-              row.name(),
-              cell(row.kwh(), KWH),
-              cell(row.kw(), KW),
-              cell(row.energyCost(), currency),
-              cell(row.demandCost(), currency)));
-    }
-    return new Chart.Grid(
-        List.of("hours", "kWh", "highest kW", "energy " + currency, "demand " + currency), cells);
+    return new GridColumns<Row>(wording)
+        .text("hours", Row::name)
+        .text("kWh", row -> cell(row.kwh(), KWH))
+        .text("highest kW", row -> cell(row.kw(), KW))
+        .text("energy " + currency, row -> cell(row.energyCost(), currency))
+        .text("demand " + currency, row -> cell(row.demandCost(), currency))
+        .of(rows);
   }
 
   private String cell(OptionalDouble value, String unit) {

@@ -13,7 +13,6 @@ import hurdline.text.Wording;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -174,20 +173,14 @@ final class WeekCharts {
   /** Weeks in which nothing moved are left out; weeks.csv has them all. */
   private Chart.Grid fedTable(List<WeekRow> weeks) {
     String unit = wording.unit("t");
-    List<List<String>> rows = new ArrayList<>();
-    for (WeekRow week : weeks.stream().filter(week -> week.mean() > 0).toList()) {
-      rows.add(
-          List.of(
-              Integer.toString(week.week()),
-              wording.date(week.from()),
-              tonnes(week.mean()),
-              tonnes(week.p05()),
-              tonnes(week.p50()),
-              tonnes(week.p95())));
-    }
-    return new Chart.Grid(
-        List.of("week", "from", "mean " + unit, "5 % " + unit, "50 % " + unit, "95 % " + unit),
-        rows);
+    return new GridColumns<WeekRow>(wording)
+        .text("week", week -> Integer.toString(week.week()))
+        .text("from", week -> wording.date(week.from()))
+        .text("mean " + unit, week -> tonnes(week.mean()))
+        .text("5 % " + unit, week -> tonnes(week.p05()))
+        .text("50 % " + unit, week -> tonnes(week.p50()))
+        .text("95 % " + unit, week -> tonnes(week.p95()))
+        .of(weeks.stream().filter(week -> week.mean() > 0).toList());
   }
 
   private Chart.Grid productTable(List<String> products) {

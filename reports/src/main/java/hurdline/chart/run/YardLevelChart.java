@@ -6,10 +6,9 @@ import hurdline.answer.RunAnswer;
 import hurdline.answer.YardLevelRow;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.text.Wording;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.ValueMarker;
@@ -118,21 +117,18 @@ public final class YardLevelChart {
 
   /** Month ends only; every date is in yard_levels.csv. */
   private Chart.Grid table() {
-    List<List<String>> rows = new ArrayList<>();
-    for (YardLevelRow row : levels) {
-      LocalDate next = row.date().plusDays(1);
-      if (next.getDayOfMonth() == 1 || row.date().equals(header.to())) {
-        rows.add(
-            List.of(
-                wording.date(row.date()),
-                count(row.mean()),
-                count(row.p05()),
-                count(row.p50()),
-                count(row.p95())));
-      }
-    }
     String of = " " + unit;
-    return new Chart.Grid(List.of("on", "mean" + of, "5 %" + of, "50 %" + of, "95 %" + of), rows);
+    return new GridColumns<YardLevelRow>(wording)
+        .text("on", row -> wording.date(row.date()))
+        .text("mean" + of, row -> count(row.mean()))
+        .text("5 %" + of, row -> count(row.p05()))
+        .text("50 %" + of, row -> count(row.p50()))
+        .text("95 %" + of, row -> count(row.p95()))
+        .of(levels.stream().filter(this::isLastOfMonth).toList());
+  }
+
+  private boolean isLastOfMonth(YardLevelRow row) {
+    return row.date().plusDays(1).getDayOfMonth() == 1 || row.date().equals(header.to());
   }
 
   private String count(double value) {

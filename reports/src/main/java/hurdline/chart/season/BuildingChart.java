@@ -3,6 +3,7 @@ package hurdline.chart.season;
 import hurdline.answer.SeasonAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.measure.Measure;
 import hurdline.measure.Use;
@@ -97,14 +98,10 @@ final class BuildingChart {
   }
 
   private Chart.Grid table() {
-    List<String> head = new ArrayList<>(List.of("plan"));
-    parts.forEach(part -> head.add(part.label() + " h"));
-    List<List<String>> rows = new ArrayList<>();
-    for (SeasonAnswer.Plan plan : answer.plans()) {
-      List<String> cells = new ArrayList<>(List.of(wording.titles().plan(plan.name())));
-      parts.forEach(part -> cells.add(wording.fixed(hours(plan.name(), part), 0, "h")));
-      rows.add(cells);
-    }
-    return new Chart.Grid(head, rows);
+    GridColumns<SeasonAnswer.Plan> columns =
+        new GridColumns<SeasonAnswer.Plan>(wording)
+            .text("plan", plan -> wording.titles().plan(plan.name()));
+    parts.forEach(part -> columns.number(part.label(), 0, "h", plan -> hours(plan.name(), part)));
+    return columns.of(answer.plans());
   }
 }

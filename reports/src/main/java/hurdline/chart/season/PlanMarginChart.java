@@ -4,6 +4,7 @@ import hurdline.answer.SeasonAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.IntervalBars;
 import hurdline.chart.kit.IntervalData;
 import hurdline.chart.kit.Palette;
@@ -89,16 +90,15 @@ final class PlanMarginChart {
   }
 
   private Chart.Grid table() {
-    List<String> head = new ArrayList<>(List.of("plan"));
-    parts.forEach(part -> head.add(part.label() + " " + answer.header().currency()));
-    List<List<String>> rows = new ArrayList<>();
-    for (SeasonAnswer.Plan plan : answer.plans()) {
-      List<String> cells = new ArrayList<>(List.of(wording.titles().plan(plan.name())));
-      parts.forEach(
-          part -> cells.add(answer.find(plan.name(), part.measure()).map(this::cell).orElse("")));
-      rows.add(cells);
-    }
-    return new Chart.Grid(head, rows);
+    GridColumns<SeasonAnswer.Plan> columns =
+        new GridColumns<SeasonAnswer.Plan>(wording)
+            .text("plan", plan -> wording.titles().plan(plan.name()));
+    parts.forEach(
+        part ->
+            columns.text(
+                part.label() + " " + answer.header().currency(),
+                plan -> answer.find(plan.name(), part.measure()).map(this::cell).orElse("")));
+    return columns.of(answer.plans());
   }
 
   private String cell(SummaryRow row) {

@@ -5,11 +5,10 @@ import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.text.Wording;
 import java.awt.Color;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -118,25 +117,17 @@ final class AcresChart {
   }
 
   private Chart.Grid table() {
-    List<List<String>> rows = new ArrayList<>();
-    for (AcresRow row : answer.acres()) {
-      rows.add(
-          List.of(
-              wording.fixed(row.acres(), 0, "acre"),
-              wording.fixed(row.times(), 3, "times"),
-              wording.fixed(row.chance(), 0, "share"),
-              wording.fixed(row.low95(), 0, "share")
-                  + " to "
-                  + wording.fixed(row.high95(), 0, "share"),
-              wording.fixed(row.leftOver(), 0, answer.asked().unit())));
-    }
-    return new Chart.Grid(
-        List.of(
-            wording.unit("acre"),
-            "times the file's",
-            "finish in % of seasons",
+    return new GridColumns<AcresRow>(wording)
+        .number("", 0, "acre", AcresRow::acres)
+        .text("times the file's", row -> wording.fixed(row.times(), 3, "times"))
+        .text("finish in % of seasons", row -> wording.fixed(row.chance(), 0, "share"))
+        .text(
             "95 % interval",
-            "left over, mean " + answer.asked().unit()),
-        rows);
+            row ->
+                wording.fixed(row.low95(), 0, "share")
+                    + " to "
+                    + wording.fixed(row.high95(), 0, "share"))
+        .number("left over, mean", 0, answer.asked().unit(), AcresRow::leftOver)
+        .of(answer.acres());
   }
 }

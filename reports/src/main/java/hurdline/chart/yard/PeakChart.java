@@ -4,11 +4,10 @@ import hurdline.answer.PeakRow;
 import hurdline.answer.YardAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.text.Wording;
 import java.awt.BasicStroke;
-import java.util.ArrayList;
-import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
@@ -76,18 +75,12 @@ final class PeakChart {
   }
 
   private Chart.Grid table() {
-    List<List<String>> rows = new ArrayList<>();
-    for (PeakRow row : answer.peaks()) {
-      rows.add(
-          List.of(
-              percent(row) + " %",
-              wording.fixed(row.value(), 0, row.unit()),
-              limit(row.low95(), row.unit()),
-              limit(row.high95(), row.unit())));
-    }
-    String unit = answer.asked().unit();
-    return new Chart.Grid(
-        List.of("of seasons peak at or below", unit, "from (95 %)", "to (95 %)"), rows);
+    return new GridColumns<PeakRow>(wording)
+        .text("of seasons peak at or below", row -> percent(row) + " %")
+        .text(answer.asked().unit(), row -> wording.fixed(row.value(), 0, row.unit()))
+        .text("from (95 %)", row -> limit(row.low95(), row.unit()))
+        .text("to (95 %)", row -> limit(row.high95(), row.unit()))
+        .of(answer.peaks());
   }
 
   private String limit(double value, String unit) {

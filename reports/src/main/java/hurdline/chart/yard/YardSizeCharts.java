@@ -5,11 +5,11 @@ import hurdline.answer.YardSizeRow;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
 import hurdline.chart.kit.Fonts;
+import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.text.Wording;
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.axis.NumberAxis;
@@ -81,25 +81,21 @@ final class YardSizeCharts {
         + ".";
   }
 
+  private GridColumns<YardSizeRow> columns() {
+    return new GridColumns<YardSizeRow>(wording).number("yard of", 0, unit(), YardSizeRow::bales);
+  }
+
   private Chart.Grid overflowTable() {
-    List<List<String>> rows = new ArrayList<>();
-    for (YardSizeRow row : answer.capacity()) {
-      rows.add(
-          List.of(
-              wording.fixed(row.bales(), 0, unit()),
-              area(row),
-              wording.fixed(row.chance(), 0, "share"),
-              wording.fixed(row.low95(), 0, "share")
-                  + " to "
-                  + wording.fixed(row.high95(), 0, "share")));
-    }
-    return new Chart.Grid(
-        List.of(
-            "yard of " + unit(),
-            "ground " + wording.unit("m2"),
-            "overflows in % of seasons",
-            "95 % interval"),
-        rows);
+    return columns()
+        .text("ground " + wording.unit("m2"), this::area)
+        .text("overflows in % of seasons", row -> wording.fixed(row.chance(), 0, "share"))
+        .text(
+            "95 % interval",
+            row ->
+                wording.fixed(row.low95(), 0, "share")
+                    + " to "
+                    + wording.fixed(row.high95(), 0, "share"))
+        .of(answer.capacity());
   }
 
   /**
@@ -158,22 +154,11 @@ final class YardSizeCharts {
   }
 
   private Chart.Grid effectsTable() {
-    List<List<String>> rows = new ArrayList<>();
-    for (YardSizeRow row : answer.capacity()) {
-      rows.add(
-          List.of(
-              wording.fixed(row.bales(), 0, unit()),
-              wording.fixed(row.heldAtField(), 0, unit()),
-              wording.fixed(row.lostT(), 1, "t"),
-              wording.fixed(row.waitingD(), 1, "d")));
-    }
-    return new Chart.Grid(
-        List.of(
-            "yard of " + unit(),
-            "most at the fields, mean " + unit(),
-            "dry matter lost, mean " + wording.unit("t"),
-            "waited for room, mean d"),
-        rows);
+    return columns()
+        .number("most at the fields, mean", 0, unit(), YardSizeRow::heldAtField)
+        .number("dry matter lost, mean", 1, "t", YardSizeRow::lostT)
+        .number("waited for room, mean", 1, "d", YardSizeRow::waitingD)
+        .of(answer.capacity());
   }
 
   Chart money() {
@@ -222,35 +207,33 @@ final class YardSizeCharts {
 
   private Chart.Grid moneyTable() {
     String currency = answer.header().currency();
-    List<List<String>> rows = new ArrayList<>();
-    for (YardSizeRow row : answer.capacity()) {
-      YardSizeRow.Cost cost = row.cost();
-      YardSizeRow.Cost.Above above = cost.above();
-      boolean cheapest = row.isCheapest();
-      rows.add(
-          List.of(
-              wording.fixed(row.bales(), 0, unit()),
-              wording.roughly(cost.ground(), currency),
-              wording.roughly(cost.waiting(), currency),
-              wording.roughly(cost.marginBelow(), currency),
-              wording.cell(cost.perYear(), cost.low95(), cost.high95(), currency),
-              cheapest
-                  ? "the cheapest"
-                  : wording.cell(above.money(), above.low(), above.high(), currency),
-              cheapest ? "" : above.toldApart() ? "yes" : "no",
-              wording.roughly(cost.receiving(), currency)));
-    }
-    return new Chart.Grid(
-        List.of(
-            "yard of " + unit(),
-            "ground " + currency,
-            "waiting " + currency,
-            "margin below no limit " + currency,
+    return columns()
+        .text("ground " + currency, row -> roughly(row.cost().ground()))
+        .text("waiting " + currency, row -> roughly(row.cost().waiting()))
+        .text("margin below no limit " + currency, row -> roughly(row.cost().marginBelow()))
+        .text(
             "in total " + currency + " a year (95 % interval)",
-            "above the cheapest (joint 95 % interval)",
+            row ->
+                wording.cell(
+                    row.cost().perYear(), row.cost().low95(), row.cost().high95(), currency))
+        .text("above the cheapest (joint 95 % interval)", this::above)
+        .text(
             "significant",
-            "in the margin: wages of receiving " + currency),
-        rows);
+            row -> row.isCheapest() ? "" : row.cost().above().toldApart() ? "yes" : "no")
+        .text(
+            "in the margin: wages of receiving " + currency, row -> roughly(row.cost().receiving()))
+        .of(answer.capacity());
+  }
+
+  private String roughly(double money) {
+    return wording.roughly(money, answer.header().currency());
+  }
+
+  private String above(YardSizeRow row) {
+    YardSizeRow.Cost.Above above = row.cost().above();
+    return row.isCheapest()
+        ? "the cheapest"
+        : wording.cell(above.money(), above.low(), above.high(), answer.header().currency());
   }
 
   private XYPlot plot(String name, NumberAxis axis, Band value, Band low, Band high) {

@@ -45,7 +45,7 @@ class GridColumnsTest {
     assertThat(metric.rows())
         .containsExactly(
             List.of("hurd_bin", "100.0", "10.0 (9.0 to 11.0)", "yes"),
-            List.of("dust_bin", "", "never filled", "no"));
+            List.of("dust_bin", "not defined", "never filled", "no"));
     Chart.Grid us = table(UnitSystem.US, "t");
     assertThat(us.head()).containsExactly("bin", "holds ton", "level ton", "known");
     assertThat(us.rows().get(0)).containsExactly("hurd_bin", "110.2", "11.0 (9.9 to 12.1)", "yes");
