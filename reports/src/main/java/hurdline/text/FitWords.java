@@ -46,6 +46,10 @@ public final class FitWords {
             + " of them set aside, and "
             + fitted.size()
             + " figures come out of them.");
+    if (fitted.isEmpty()) {
+      said.add("The notes and account.csv say why.");
+      return said;
+    }
     long moved = fitted.stream().filter(FitWords::isMoved).count();
     said.add(
         moved == 0
@@ -260,6 +264,6 @@ public final class FitWords {
   }
 
   private String percent(double share) {
-    return wording.marks(String.format(java.util.Locale.ROOT, "%.0f", 100 * share)) + " %";
+    return number(100 * BigDecimal.valueOf(share).round(new MathContext(2)).doubleValue()) + " %";
   }
 }

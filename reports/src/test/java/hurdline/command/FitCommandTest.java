@@ -234,4 +234,33 @@ class FitCommandTest {
         .contains("1 rows were read, 1 of them set aside")
         .contains("line 3: \"#2 saw\" is no machine");
   }
+
+  /** Six good tickets make a figure; beside eight that are set aside it is told and not written. */
+  @Test
+  void figuresOfAFileThatIsMostlySetAsideAreNotWritten() throws IOException {
+    StringBuilder tickets = new StringBuilder("ticket,crop,net,unit,bales,moisture\n");
+    for (int i = 1; i <= 6; i++) {
+      tickets
+          .append(i)
+          .append(",stalk,")
+          .append(13_000 + 100 * i)
+          .append(",kg,34,1")
+          .append(i)
+          .append('\n');
+    }
+    Path records = Files.createDirectory(own.resolve("records"));
+    Files.writeString(records.resolve("tickets.csv"), tickets);
+    call("fit", plant.toString(), records.toString(), "--out", own.resolve("good").toString());
+    assertThat(own.resolve("good/fitted.yaml"))
+        .content()
+        .contains("moisture: {normal: {mean: 13.52 %");
+    Files.writeString(records.resolve("tickets.csv"), tickets + ",stalk,1,kg,34,12\n".repeat(8));
+    Said said =
+        call("fit", plant.toString(), records.toString(), "--out", own.resolve("bad").toString());
+    assertThat(said.err()).contains("tickets.csv: 57 % of its rows are set aside");
+    assertThat(own.resolve("bad/fitted.yaml")).content().doesNotContain("moisture:");
+    assertThat(own.resolve("bad/figures.csv"))
+        .content()
+        .contains("more than half of the rows are set aside: not written");
+  }
 }

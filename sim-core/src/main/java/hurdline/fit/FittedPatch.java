@@ -27,6 +27,9 @@ public final class FittedPatch {
     out.append("# Use: hurdline run ")
         .append(answer.header().file())
         .append(" --patch fitted.yaml; or paste it under options: as_recorded: {with: ...}\n");
+    out.append("# Records: SHA-256 ")
+        .append(answer.recordsHash())
+        .append(" of all files. A season that was fitted is no test of the model.\n");
     out.append(
         "# Errors are standard errors of the mean. Figures that the records cannot tell are left out.\n");
     List<String> open = new ArrayList<>();

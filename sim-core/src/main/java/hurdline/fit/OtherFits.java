@@ -12,6 +12,7 @@ import hurdline.random.Distribution;
 import hurdline.random.Normal;
 import hurdline.records.DayRecord;
 import hurdline.records.MadeRecord;
+import hurdline.records.RecordKind;
 import hurdline.records.Records;
 import hurdline.records.TicketRecord;
 import java.time.LocalDate;
@@ -28,6 +29,9 @@ final class OtherFits {
 
   /** Nearer to the file's a weighed mean is the file's. */
   private static final double SAME = 0.002;
+
+  /** Of a file's rows, if more are set aside its figures are not written. */
+  private static final double HALF = 0.5;
 
   private static final int FEWEST = 5;
   private static final double Z = 1.96;
@@ -190,9 +194,12 @@ final class OtherFits {
     List<String> notes = new ArrayList<>(note.isEmpty() ? List.of() : List.of(note));
     LawText before = LawText.of(said, unit);
     LawText after = null;
+    boolean isDoubtful = records.account().setAside(file(key)) > HALF;
     boolean isSame =
         said instanceof Constant && Math.abs(found.value() - said.mean()) <= SAME * said.mean();
-    if (isSame) {
+    if (isDoubtful) {
+      notes.add("more than half of the rows are set aside: not written");
+    } else if (isSame) {
       notes.add("the same to a fifth of a percent: the file's stays");
     } else if (said instanceof Constant) {
       after = LawText.of(new Constant(found.value()), unit);
@@ -226,5 +233,16 @@ final class OtherFits {
             List.of(),
             List.of(),
             List.of()));
+  }
+
+  /** The file on which a figure rests. */
+  private String file(String key) {
+    RecordKind kind =
+        key.startsWith("crops.")
+            ? RecordKind.TICKETS
+            : key.startsWith("packages.") ? RecordKind.MADE : RecordKind.RAIN;
+    return records.map().files().containsKey(kind)
+        ? records.map().files().get(kind).file()
+        : kind.file();
   }
 }
