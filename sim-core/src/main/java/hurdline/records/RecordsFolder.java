@@ -192,6 +192,11 @@ public final class RecordsFolder {
         days(RecordKind.POWER, "from")
             .map(reader -> reader.power(clock, motorsKW()))
             .orElse(List.of());
+    List<LocatedProblem> wrong = MapNames.problems(map, plant, stops);
+    if (!wrong.isEmpty()) {
+      throw new ProblemsException(wrong);
+    }
+    cautions.addAll(MapNames.cautions(map, plant));
     Account account = account();
     caution(account);
     return new Records(

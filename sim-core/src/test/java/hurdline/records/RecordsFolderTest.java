@@ -160,6 +160,36 @@ class RecordsFolderTest {
   }
 
   @Test
+  void theWaitForAMechanicIsTakenOutWhereTheLogHasIt() {
+    folder.with("shifts.csv", SHIFTS);
+    folder.with(
+        "stops.csv",
+        """
+        machine,began,work began,ended,reason
+        stalk_saw,2026-03-02 08:00,2026-03-02 08:25,2026-03-02 08:40,choke
+        """);
+    StopRecord stop = folder.read().stops().get(0);
+    assertThat(stop.endedS() - stop.repairFromS()).isEqualTo(15 * 60);
+    assertThat(stop.endedS() - stop.beganS()).isEqualTo(40 * 60);
+  }
+
+  @Test
+  void aNameThatLeadsNowhereIsNotPassedOver() {
+    folder.with("shifts.csv", SHIFTS);
+    folder.with("records.yaml", "records: 1\nlogged_from: {stalk_saw.chok: 5 min}\n");
+    assertThat(problems())
+        .isEqualTo(
+            "records.yaml: \"stalk_saw.chok\" under logged_from is no stop of the plant file or the log; expected machine.stop, perhaps \"stalk_saw.choke\"");
+    folder.with("records.yaml", "records: 1\ncalled: {machines: {saw: stalk_sav}}\n");
+    assertThat(folder.read().cautions())
+        .anyMatch(
+            caution ->
+                caution
+                    .text()
+                    .contains("\"stalk_sav\" under called is no machine of the plant file"));
+  }
+
+  @Test
   void aStopWhileNobodyWorksServesCalendarCountsOnly() {
     folder.with("shifts.csv", SHIFTS);
     folder.with(
