@@ -85,7 +85,7 @@ public final class RunTable {
   private void ginned(String group, Outline.Line line, String product) {
     String packed = Measure.LINE_PACKAGES_PER_HOUR.of(line.name(), product);
     if (answer.find(packed).isPresent()) {
-      add(group, names.product(product) + " packed", packed);
+      add(group, "packages of " + names.product(product), packed);
       add(
           group,
           "turnout of " + names.product(product),

@@ -12,6 +12,9 @@ public enum UnitSystem {
 
   /** The unit in which an amount of this unit is shown. */
   public String shown(String unit) {
+    if (unit.equals("1/h")) {
+      return "/h";
+    }
     if (this == METRIC) {
       return unit.equals("acre") ? "ha" : unit;
     }

@@ -96,8 +96,8 @@ final class PageNames {
   }
 
   private static Optional<String> made(WrittenAnswer answer, String line, String row) {
-    if (row.endsWith(" packed")) {
-      return named(answer, "products", row.replaceAll(" packed$", ""))
+    if (row.startsWith("packages of ")) {
+      return named(answer, "products", row.replaceAll("^packages of ", ""))
           .map(product -> Measure.LINE_PACKAGES_PER_HOUR.of(line, product));
     }
     if (row.startsWith("turnout of ")) {

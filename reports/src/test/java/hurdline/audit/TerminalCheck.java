@@ -89,6 +89,7 @@ final class TerminalCheck implements Check {
         switch (figure.unit()) {
           case "t" -> "ton";
           case "t/h" -> "ton/h";
+          case "1/h" -> "/h";
           case "share" -> "%";
           case "m2" -> "ft2";
           case "kg" -> "lb";

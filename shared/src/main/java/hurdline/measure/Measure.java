@@ -10,7 +10,7 @@ import static hurdline.measure.Unit.KILOWATT_HOUR;
 import static hurdline.measure.Unit.MINUTE;
 import static hurdline.measure.Unit.MONEY;
 import static hurdline.measure.Unit.MONEY_PER_TONNE;
-import static hurdline.measure.Unit.PACKAGES_PER_HOUR;
+import static hurdline.measure.Unit.PER_HOUR;
 import static hurdline.measure.Unit.SHARE;
 import static hurdline.measure.Unit.TONNE;
 import static hurdline.measure.Unit.TONNE_PER_HOUR;
@@ -121,7 +121,7 @@ public enum Measure {
   LINE_TURNOUT("line.<line>.turnout.<product>", SHARE, "Mass of this product over mass fed."),
   LINE_PACKAGES_PER_HOUR(
       "line.<line>.packages_per_hour.<product>",
-      PACKAGES_PER_HOUR,
+      PER_HOUR,
       "Packages that the line's mass of this product fills, per scheduled hour."),
   MACHINE_HOURS(
       "machine.<machine>.hours.<state>",

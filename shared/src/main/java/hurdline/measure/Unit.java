@@ -11,7 +11,7 @@ public enum Unit {
   KILOWATT("kW"),
   KILOWATT_HOUR("kWh"),
   TONNE_PER_HOUR("t/h"),
-  PACKAGES_PER_HOUR("packages/h"),
+  PER_HOUR("1/h"),
   COUNT("count"),
   /** A part of one: 0.25 is a quarter. */
   SHARE("share"),

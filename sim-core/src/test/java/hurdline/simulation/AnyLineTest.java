@@ -149,7 +149,7 @@ class AnyLineTest {
     }
     return switch (measure.unit()) {
       case HOUR, MINUTE, DAY, KILOWATT_HOUR -> 0.5;
-      case TONNE_PER_HOUR, PACKAGES_PER_HOUR -> 2;
+      case TONNE_PER_HOUR, PER_HOUR -> 2;
       default -> 1;
     };
   }
