@@ -157,7 +157,8 @@ class TerminalTest {
         List.of("check", ROOT.resolve("line-configs/sweetgum-bend.yaml").toString()),
         List.of("run", stalk),
         List.of("compare", small, "--gain", "--service-lives", "2"),
-        List.of("compare", shortYear, "--tornado", "--service-lives", "2"),
+        List.of(
+            "compare", shortYear, "--tornado", "--service-lives", "2", "--among", "bigger_mill"),
         List.of("season", seasons, "--changeovers"),
         List.of("yard", shortYear, "--gain", "--acres", "90%"),
         List.of("run", small, "--vary", "machines.mill.power=10 hp..30 hp..10 hp"),

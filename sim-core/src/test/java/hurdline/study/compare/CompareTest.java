@@ -301,7 +301,7 @@ class CompareTest {
     return new Compare(
         Studied.source(SMALL),
         PlantChanges.base(),
-        asked(OptionalDouble.empty()),
+        Studied.ask(),
         new RunSettings(10, Optional.of(aim), 1, threads, Optional.empty()));
   }
 
