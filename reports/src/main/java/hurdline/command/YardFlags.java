@@ -41,6 +41,14 @@ final class YardFlags {
   private String acres;
 
   @CommandLine.Option(
+      names = "--carry-over",
+      paramLabel = "BALES",
+      description =
+          "With --acres: how many bales may be left when the season ends, such as those that lie there when"
+              + " it begins. Default: none.")
+  private Integer carryOver;
+
+  @CommandLine.Option(
       names = "--gain",
       description =
           "Also says what shortens the peak: a truck more or less, longer receiving hours, another"
@@ -53,7 +61,22 @@ final class YardFlags {
         Optional.ofNullable(place),
         overflow == null ? USUAL : share("--overflow", overflow),
         acres == null ? OptionalDouble.empty() : OptionalDouble.of(share("--acres", acres)),
+        carryOver(),
         gain);
+  }
+
+  private int carryOver() {
+    if (carryOver == null) {
+      return 0;
+    }
+    if (acres == null) {
+      throw new CallException(
+          "--carry-over belongs to --acres; expected both, such as --acres 90%");
+    }
+    if (carryOver < 0) {
+      throw new CallException("--carry-over is " + carryOver + "; expected 0 or more bales");
+    }
+    return carryOver;
   }
 
   boolean isOverflowGiven() {

@@ -133,7 +133,12 @@ public final class YardHeadline {
     if (!land.isAsked()) {
       return Optional.empty();
     }
-    String goal = wording.asGiven(land.share(), "share") + " of seasons finish the crop";
+    String goal =
+        wording.asGiven(land.share(), "share")
+            + " of seasons "
+            + (land.carryOver() > 0
+                ? "leave " + wording.plain(land.carryOver()) + " " + unit() + " or fewer"
+                : "finish the crop");
     Optional<AcresRow> most = answer.acresAt(land.times());
     if (most.isEmpty()) {
       return Optional.of("No acreage was found with which " + goal);

@@ -102,7 +102,7 @@ record Playing(
     boolean stops =
         ask.equals(
             new YardAsk(
-                Optional.of("stopped"), Optional.empty(), 0.125, OptionalDouble.of(0.9), true));
+                Optional.of("stopped"), Optional.empty(), 0.125, OptionalDouble.of(0.9), 0, true));
     YardAnswer answer = stops ? SampleYard.stopped() : SampleYard.tooSmall();
     return new PreparedStudy<>(15, (progress, stop) -> Optional.of(answer));
   }

@@ -92,7 +92,7 @@ public final class SampleFacts {
         new YardFact.Overflow(false),
         new YardFact.SeasonQuantiles(40, 0.0005, 7_377),
         new YardFact.MoneyOfTheYard(true),
-        new YardFact.Acres(20, 36),
+        new YardFact.Acres(20, 36, 0),
         new YardFact.PeakReductions());
   }
 

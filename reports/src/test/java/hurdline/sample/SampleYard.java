@@ -51,7 +51,7 @@ public final class SampleYard {
             YardAnswer::byRule, new YardAnswer.Size(6_400, 5_800, NONE, 11_200, 0.05, 0.006, 0.169))
         .with(YardAnswer::capacity, capacity(true))
         .with(YardAnswer::levels, levels())
-        .with(YardAnswer::land, new YardAnswer.Land(0.9, 1.08, 0.005, 1, 1.2))
+        .with(YardAnswer::land, new YardAnswer.Land(0.9, 0, 1.08, 0.005, 1, 1.2))
         .with(
             YardAnswer::acres,
             List.of(

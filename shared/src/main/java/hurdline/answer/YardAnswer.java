@@ -124,15 +124,17 @@ public record YardAnswer(
    * The most acres with which enough seasons finish the crop.
    *
    * @param share of seasons that must finish
+   * @param carryOver bales that may be left over
    * @param times factor on the area of every field; NaN where even the smallest played does not do
    * @param tolerance how far above {@code times} one that still does may lie
    * @param low95 lower end of its 95 % interval, a factor played; NaN where there are too few
    *     seasons for one
    * @param high95 its upper end
    */
-  public record Land(double share, double times, double tolerance, double low95, double high95) {
+  public record Land(
+      double share, double carryOver, double times, double tolerance, double low95, double high95) {
     public static Land none() {
-      return new Land(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+      return new Land(Double.NaN, 0, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
     }
 
     public boolean isAsked() {

@@ -47,8 +47,9 @@ public sealed interface YardFact extends Fact {
    * How the most acres are found.
    *
    * @param needed seasons from which they have a lower limit
+   * @param carryOver bales that may be left over
    */
-  record Acres(int seasons, int needed) implements YardFact {}
+  record Acres(int seasons, int needed, int carryOver) implements YardFact {}
 
   /** What is tried to shorten the peak. */
   record PeakReductions() implements YardFact {}

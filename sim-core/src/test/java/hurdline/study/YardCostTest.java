@@ -72,7 +72,12 @@ class YardCostTest {
   private static YardAnswer sized(String yaml, int seasons, String... place) {
     YardAsk ask =
         new YardAsk(
-            Optional.empty(), Arrays.stream(place).findFirst(), 0.2, OptionalDouble.empty(), false);
+            Optional.empty(),
+            Arrays.stream(place).findFirst(),
+            0.2,
+            OptionalDouble.empty(),
+            0,
+            false);
     return new YardSizing(source(yaml), PlantChanges.base(), Studied.effort(seasons, 2), ask)
         .play((done, of) -> {}, () -> false)
         .orElseThrow();

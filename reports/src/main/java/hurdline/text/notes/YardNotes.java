@@ -97,8 +97,11 @@ final class YardNotes {
 
   private String acres(YardFact.Acres fact) {
     return "All fields of the crop are larger or smaller by one factor, in the yard as the file has it"
-        + " and on the same random draws; trucks, balers, crews and shifts stay. A season finishes when"
-        + " nothing is left over, wherever it lay, as the crop's last campaign ends. The answer is"
+        + " and on the same random draws; trucks, balers, crews and shifts stay. A season finishes when "
+        + (fact.carryOver() > 0
+            ? "no more than " + wording.plain(fact.carryOver()) + " are"
+            : "nothing is")
+        + " left over, wherever it lay, as the crop's last campaign ends. The answer is"
         + " found by halves to within half a percent of the file's area; that a larger area finishes"
         + " less often is taken for granted between the factors simulated. Each season has an area up"
         + " to which it finishes, the answer is a quantile of these, and its interval lies between"

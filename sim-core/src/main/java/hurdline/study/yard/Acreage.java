@@ -41,6 +41,7 @@ final class Acreage {
   private static final Edge NONE = new Edge(Double.NaN, Double.NaN);
 
   private final double share;
+  private final int carryOver;
   private final String line;
   private final List<Delivery.Field> fields;
   private final YardUnderStudy yard;
@@ -49,10 +50,12 @@ final class Acreage {
 
   /**
    * @param share of seasons that must finish
+   * @param carryOver bales that may be left over
    * @throws ProblemsException if the crop has no fields or no line works it
    */
-  Acreage(double share, YardUnderStudy yard, PlantOrigin source) {
+  Acreage(double share, int carryOver, YardUnderStudy yard, PlantOrigin source) {
     this.share = share;
+    this.carryOver = carryOver;
     this.yard = yard;
     String crop = yard.crop().name();
     fields =
@@ -176,7 +179,7 @@ final class Acreage {
   /** The interval is widened by what is not known of its ends. */
   private YardAnswer.Land land(Edge answer, Edge low, Edge high) {
     return new YardAnswer.Land(
-        share, answer.does() / ONCE, STEP, low.does() / ONCE, high.doesNot() / ONCE);
+        share, carryOver, answer.does() / ONCE, STEP, low.does() / ONCE, high.doesNot() / ONCE);
   }
 
   private Optional<ReplicationResults> at(int steps) {
@@ -198,9 +201,9 @@ final class Acreage {
     return finished(played.get(steps)) >= seasons;
   }
 
-  /** Seasons with nothing left over when the crop's last campaign ends. */
+  /** Seasons with no more left over than may be when the crop's last campaign ends. */
   private int finished(ReplicationResults figures) {
-    return (int) Arrays.stream(leftOver(figures)).filter(left -> left == 0).count();
+    return (int) Arrays.stream(leftOver(figures)).filter(left -> left <= carryOver).count();
   }
 
   private double[] leftOver(ReplicationResults figures) {

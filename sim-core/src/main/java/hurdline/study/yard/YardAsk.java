@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param overflow share of seasons in which it may overflow
  * @param acres share of seasons that must finish the crop, where it is asked how much can be
  *     contracted
+ * @param carryOver bales that may be left when the season ends, for it to have finished the crop
  * @param gain whether it is asked what shortens the peak
  */
 public record YardAsk(
@@ -19,15 +20,20 @@ public record YardAsk(
     Optional<String> place,
     double overflow,
     OptionalDouble acres,
+    int carryOver,
     boolean gain) {
   public YardAsk {
     share("overflow", overflow);
     acres.ifPresent(share -> share("acres", share));
+    if (carryOver < 0) {
+      throw new IllegalArgumentException("carryOver is " + carryOver + "; expected 0 or more");
+    }
   }
 
   /** Only the size, of the file's first crop. */
   static YardAsk of(double overflow) {
-    return new YardAsk(Optional.empty(), Optional.empty(), overflow, OptionalDouble.empty(), false);
+    return new YardAsk(
+        Optional.empty(), Optional.empty(), overflow, OptionalDouble.empty(), 0, false);
   }
 
   private static void share(String name, double share) {

@@ -31,7 +31,8 @@ final class YardFacts {
           new YardFact.MoneyOfTheYard(
               yard.places().stream().anyMatch(place -> place.costPerM2() != 0)));
     }
-    ask.acres().ifPresent(share -> facts.add(new YardFact.Acres(seasons, needed(share))));
+    ask.acres()
+        .ifPresent(share -> facts.add(new YardFact.Acres(seasons, needed(share), ask.carryOver())));
     if (ask.gain()) {
       facts.add(new YardFact.PeakReductions());
     }

@@ -63,7 +63,7 @@ public final class YardSizing {
     yard = YardUnderStudy.of(stage.plant(), ask, source);
     acreage =
         ask.acres().isPresent()
-            ? Optional.of(new Acreage(ask.acres().getAsDouble(), yard, source))
+            ? Optional.of(new Acreage(ask.acres().getAsDouble(), ask.carryOver(), yard, source))
             : Optional.empty();
     mores = ask.gain() ? new PeakReductions(source, unlimited(), stage, yard).all() : List.of();
   }

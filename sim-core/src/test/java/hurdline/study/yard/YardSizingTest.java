@@ -217,13 +217,24 @@ class YardSizingTest {
         played(
             yaml,
             Studied.effort(2, 1),
-            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), 0, false));
     double most = 384.0 / 420;
     assertThat(answer.land().times()).isBetween(most - 0.02, most);
     assertThat(answer.acresAt(answer.land().times()).orElseThrow().chance()).isEqualTo(1);
     assertThat(answer.acresAt(1).orElseThrow().chance()).isZero();
     assertThat(answer.acresAt(1).orElseThrow().acres()).isCloseTo(74.1316, within(1e-4));
     assertThat(answer.acresAt(1).orElseThrow().leftOver()).isBetween(420.0 - 384, 420.0 - 384 + 4);
+    YardAnswer carried =
+        played(
+            yaml,
+            Studied.effort(2, 1),
+            new YardAsk(
+                Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), 20, false));
+    double more = (384.0 + 20) / 420;
+    assertThat(carried.land().times()).isBetween(more - 0.02, more + 0.005);
+    assertThat(carried.land().carryOver()).isEqualTo(20);
+    assertThat(carried.acresAt(carried.land().times()).orElseThrow().leftOver())
+        .isBetween(10.0, 20.0);
   }
 
   /**
@@ -243,7 +254,7 @@ class YardSizingTest {
         played(
             yaml,
             Studied.effort(40, 2),
-            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), 0, false));
     double[] fed = series(answer, "intake.stalk.fed");
     double[] left = series(answer, "season.stalk_line.left_over");
     double[] limits = new double[40];
@@ -274,12 +285,12 @@ class YardSizingTest {
         played(
             trucks(),
             Studied.effort(6, 2),
-            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), false));
+            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), 0, false));
     assertThat(answer.land().low95()).isNaN();
     assertThat(answer.land().high95()).isGreaterThan(answer.land().times());
     assertThat(answer.assumptions())
         .as("0.9 to the 36th power is 0.0225")
-        .contains(new YardFact.Acres(6, 36));
+        .contains(new YardFact.Acres(6, 36, 0));
   }
 
   @Test
@@ -311,7 +322,7 @@ class YardSizingTest {
         played(
             trucks().replace("from: 2027-03-08", "from: 2027-03-02"),
             Studied.effort(6, 2),
-            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.empty(), true));
+            new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.empty(), 0, true));
     assertThat(answer.gains())
         .extracting(row -> row.what() + ": " + row.more().kind() + " " + row.more().to())
         .startsWith("trucks: TRUCKS 3.0", "trucks: TRUCKS 1.0", "receiving: OPEN_TO 68400.0")
@@ -395,6 +406,7 @@ class YardSizingTest {
                         Optional.empty(),
                         0.05,
                         OptionalDouble.empty(),
+                        0,
                         false)))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining(
