@@ -179,7 +179,7 @@ final class MoneyCheck implements Check {
       }
       for (String line : samples.names(Measure.CREW_LABOR_HOURS)) {
         double hours = at(Measure.CREW_LABOR_HOURS, line) + at(Measure.CREW_CHANGEOVER, line);
-        double late = plant.has("money.overtime") ? at(Measure.LINE_HOURS_AFTER_SHIFT, line) : 0;
+        double late = hasOvertime(line) ? at(Measure.LINE_HOURS_AFTER_SHIFT, line) : 0;
         double own = (hours + late + (pays - 1) * at(Measure.CREW_OVERTIME, line)) * wage;
         all += own;
         String crop = MassCheck.crop(plant, line);
@@ -189,6 +189,11 @@ final class MoneyCheck implements Check {
         }
       }
       near(WAGES, "", all, at(Measure.MONEY_WAGES));
+    }
+
+    private boolean hasOvertime(String line) {
+      List<String> only = plant.texts("money.overtime.for");
+      return plant.has("money.overtime") && (only.isEmpty() || only.contains(line));
     }
 
     private List<String> linesOf(String crop) {

@@ -148,7 +148,8 @@ final class RunPageCheck implements Check {
                 String[] names = line.name().split(": ");
                 names[0] = page.answer().names().named(section, names[0]);
                 if (names.length > 1) {
-                  names[1] = names[1].replace(' ', '_');
+                  String stops = section + "." + names[0] + ".stops";
+                  names[1] = page.answer().names().named(stops, names[1]).replace(' ', '_');
                 }
                 String measure = measures[at].of(names);
                 if (page.answer().samples(option).has(measure)) {

@@ -110,7 +110,12 @@ class ThreePlantsAuditProofTest {
   @Test
   void aRunOfTheSharedBuilding() throws IOException {
     WrittenAnswer answer = answer("run", SHARED, "--replications", REPLICATIONS);
-    closes(Audit.ofRun(), answer, new RunAuditTest(), 80_000, List.of(AdjustedCheck.ADJUSTED));
+    closes(
+        Audit.ofRun(),
+        answer,
+        new RunAuditTest(),
+        80_000,
+        List.of(AdjustedCheck.ADJUSTED, OrderCheck.ORDERS));
   }
 
   @Test
