@@ -11,6 +11,9 @@ import java.util.List;
 
 /** The tables of what is asked of a comparison besides; each only where it was asked. */
 final class FurtherTables {
+  private static final String TORNADO =
+      "alternative,input,low,high,unit,net_present_value_at_low,net_present_value_at_high,net_present_value,swing";
+
   private final FollowUps further;
 
   FurtherTables(FollowUps further) {
@@ -60,7 +63,7 @@ final class FurtherTables {
   private Table tornado() {
     return table(
         "tornado.csv",
-        "alternative,input,low,high,unit,net_present_value_at_low,net_present_value_at_high,net_present_value,swing",
+        TORNADO,
         further.tornado(),
         r ->
             row(
@@ -78,7 +81,7 @@ final class FurtherTables {
   private Table tornadoAfterTax() {
     return table(
         "tornado_after_tax.csv",
-        "alternative,input,low,high,unit,net_present_value_at_low,net_present_value_at_high,net_present_value,swing",
+        TORNADO,
         further.tornado(),
         r ->
             row(

@@ -13,8 +13,6 @@ import hurdline.plant.Resource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** What the capacities of all lines of a plant have in common. */
@@ -51,9 +49,6 @@ public final class CapacityPlant {
   }
 
   private static Packaging[] packaging(CompiledLines layout) {
-    var byName =
-        layout.plant.packages().stream()
-            .collect(Collectors.toMap(Packaging::name, Function.identity()));
     Packaging[] packaging = new Packaging[layout.naming.products.count()];
     layout
         .plant
@@ -61,7 +56,7 @@ public final class CapacityPlant {
         .forEach(
             product ->
                 packaging[layout.naming.products.index(product.name())] =
-                    product.packaging().map(byName::get).orElse(null));
+                    layout.plant.packaging(product).orElse(null));
     return packaging;
   }
 

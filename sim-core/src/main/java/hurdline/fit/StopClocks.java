@@ -228,14 +228,12 @@ final class StopClocks {
     if (!Double.isNaN(row.massKg())) {
       return row.massKg();
     }
-    Optional<Double> packageKg =
-        plant.products().stream()
-            .filter(product -> product.name().equals(row.what()))
-            .flatMap(product -> product.packaging().stream())
-            .flatMap(name -> plant.packages().stream().filter(one -> one.name().equals(name)))
-            .map(hurdline.plant.Packaging::massKg)
-            .findFirst();
-    return packageKg.map(kg -> kg * row.count()).orElse(0.0);
+    return plant.products().stream()
+        .filter(product -> product.name().equals(row.what()))
+        .flatMap(product -> plant.packaging(product).stream())
+        .mapToDouble(packaging -> packaging.massKg() * row.count())
+        .findFirst()
+        .orElse(0);
   }
 
   /**

@@ -50,6 +50,13 @@ public record Plant(
     titles = List.copyOf(titles);
   }
 
+  /** What the product is packed into; empty where it leaves loose. */
+  public Optional<Packaging> packaging(Product product) {
+    return product
+        .packaging()
+        .flatMap(name -> packages.stream().filter(each -> each.name().equals(name)).findFirst());
+  }
+
   /** The same plant but for these. */
   public Plant with(
       List<Product> otherProducts,

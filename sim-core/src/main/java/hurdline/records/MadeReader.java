@@ -1,7 +1,6 @@
 package hurdline.records;
 
 import hurdline.plant.Crop;
-import hurdline.plant.Packaging;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
 import hurdline.records.DateReader.Moment;
@@ -42,18 +41,9 @@ final class MadeReader {
     names = new NameReader(map.products());
     crops = plant.crops().stream().map(Crop::name).toList();
     products = plant.products().stream().map(Product::name).toList();
-    Map<String, Double> packs = new HashMap<>();
-    for (Packaging packaging : plant.packages()) {
-      packs.put(packaging.name(), packaging.massKg());
+    for (Product product : plant.products()) {
+      plant.packaging(product).ifPresent(each -> packageKg.put(product.name(), each.massKg()));
     }
-    plant
-        .products()
-        .forEach(
-            product ->
-                product
-                    .packaging()
-                    .map(packs::get)
-                    .ifPresent(kg -> packageKg.put(product.name(), kg)));
     dates = DateReader.of(table.column("date"), map.words(RecordKind.MADE).dates());
     counts = NumberReader.of(table, "count");
     masses = NumberReader.of(table, "mass");

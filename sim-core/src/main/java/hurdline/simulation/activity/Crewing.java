@@ -183,9 +183,7 @@ public final class Crewing {
 
   /** What is paid after a shift: the time of one hand; none where overtime says nothing. */
   public double afterShiftS(int line, int month) {
-    return overtime(layout.naming.lines.name(line)).isPresent()
-        ? present.afterShift.seconds(line, month)
-        : 0;
+    return limitS[line] < NO_LIMIT ? present.afterShift.seconds(line, month) : 0;
   }
 
   /** Changeovers, told of the line before each. */

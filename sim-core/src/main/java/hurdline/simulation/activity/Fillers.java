@@ -10,9 +10,6 @@ import hurdline.random.Constant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -90,12 +87,9 @@ final class Fillers {
   }
 
   private void packages(ReplicationState present) {
-    Map<String, Packaging> byName =
-        layout.plant.packages().stream()
-            .collect(Collectors.toMap(Packaging::name, Function.identity()));
     for (Product product : layout.plant.products()) {
       int p = layout.naming.products.index(product.name());
-      packaging[p] = product.packaging().map(byName::get).orElse(null);
+      packaging[p] = layout.plant.packaging(product).orElse(null);
       packageKg[p] = packaging[p] == null ? Double.POSITIVE_INFINITY : packaging[p].massKg();
       if (packaging[p] != null) {
         resource[p] = present.resource(packaging[p].needs());

@@ -104,21 +104,11 @@ final class MoneyResult {
   }
 
   private double packedOffLine(Product product, int p) {
-    return packaging(product) == null
-        ? 0
-        : Math.floor(material.pileKg[p] / packaging(product).massKg() * (1 + 1e-12));
-  }
-
-  private Packaging packaging(Product product) {
-    return product
-        .packaging()
-        .map(
-            name ->
-                layout.plant.packages().stream()
-                    .filter(each -> each.name().equals(name))
-                    .findFirst()
-                    .orElseThrow())
-        .orElse(null);
+    return layout
+        .plant
+        .packaging(product)
+        .map(packaging -> Math.floor(material.pileKg[p] / packaging.massKg() * (1 + 1e-12)))
+        .orElse(0.0);
   }
 
   /** What all products have earned up to now. */
@@ -283,8 +273,8 @@ final class MoneyResult {
     double made = material.productKg(p);
     double charged = orders.lateCost(p, present.nowS);
     double hauled = freight.of(product);
-    Packaging packaging = packaging(product);
-    double offLine = packaging == null ? 0 : packedOffLine(product, p) * packaging.cost();
+    double each = layout.plant.packaging(product).map(Packaging::cost).orElse(0.0);
+    double offLine = packedOffLine(product, p) * each;
     int maker = makers.first(p);
     for (int l = 0; l < layout.lines; l++) {
       double share = made > 0 ? material.productKg[l * products + p] / made : l == maker ? 1 : 0;

@@ -211,22 +211,15 @@ public final class OutcomeBuilder {
   }
 
   private void packagesPerHour(String line, Product product, double madeKg, double scheduledS) {
-    product
-        .packaging()
+    layout
+        .plant
+        .packaging(product)
         .ifPresent(
-            name -> {
-              double each = packageKg(name);
-              double perHour = scheduledS > 0 ? madeKg / each / (scheduledS / HOUR_S) : Double.NaN;
+            packaging -> {
+              double packages = madeKg / packaging.massKg();
+              double perHour = scheduledS > 0 ? packages / (scheduledS / HOUR_S) : Double.NaN;
               tally.put(Measure.LINE_PACKAGES_PER_HOUR, perHour, line, product.name());
             });
-  }
-
-  private double packageKg(String name) {
-    return layout.plant.packages().stream()
-        .filter(packaging -> packaging.name().equals(name))
-        .findFirst()
-        .orElseThrow()
-        .massKg();
   }
 
   private boolean canHold(int line, int cause) {
