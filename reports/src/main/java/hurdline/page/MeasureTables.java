@@ -6,6 +6,7 @@ import hurdline.answer.Titles;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.GridColumns;
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -114,7 +115,7 @@ final class MeasureTables {
   }
 
   /** What a measure is of. */
-  private String read(Measure.Match match) {
+  private String read(MeasureName match) {
     String name = match.names().get(0);
     Titles titles = wording.titles();
     return switch (match.measure()) {
@@ -135,7 +136,7 @@ final class MeasureTables {
     Map<String, Map<Measure, SummaryRow>> rows = new LinkedHashMap<>();
     Set<Measure> wanted = Stream.of(columns).map(Column::measure).collect(Collectors.toSet());
     for (SummaryRow row : answer.summary()) {
-      Measure.Match match = Measure.find(row.measure()).orElse(null);
+      MeasureName match = Measure.find(row.measure()).orElse(null);
       if (match != null && wanted.contains(match.measure()) && !match.dry()) {
         rows.computeIfAbsent(read(match), name -> new EnumMap<>(Measure.class))
             .put(match.measure(), row);

@@ -7,6 +7,7 @@ import hurdline.answer.MonthRow;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -101,7 +102,7 @@ final class SharedTables {
   }
 
   private static String definition(String measure) {
-    return Measure.find(measure).map(Measure.Match::definition).orElse("");
+    return Measure.find(measure).map(MeasureName::definition).orElse("");
   }
 
   /** What the drawn crop explains of headline measures; written only where there is any. */

@@ -1,6 +1,7 @@
 package hurdline.audit;
 
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import hurdline.measure.State;
 
 /**
@@ -80,7 +81,7 @@ final class EnergyCheck implements Check {
     double empty = plant.amount(path + ".power") * plant.amount(path + ".grinding.no_load");
     double law = 0;
     double drawn = 0;
-    for (Measure.Match match : samples.matches(Measure.MACHINE_SCREEN_ENERGY)) {
+    for (MeasureName match : samples.matches(Measure.MACHINE_SCREEN_ENERGY)) {
       if (match.names().get(0).equals(mill)) {
         String screen = match.names().get(1);
         double ofLaw =

@@ -2,6 +2,7 @@ package hurdline.audit;
 
 import hurdline.measure.Kpi;
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import hurdline.measure.State;
 import hurdline.measure.Use;
 import java.util.List;
@@ -72,7 +73,7 @@ final class HoursCheck implements Check {
   /** The sum of a measure over all names behind the machine's. */
   static double ofMachine(Samples samples, int replication, Measure measure, String machine) {
     double sum = 0;
-    for (Measure.Match match : samples.matches(measure)) {
+    for (MeasureName match : samples.matches(measure)) {
       if (match.names().get(0).equals(machine)) {
         sum += samples.at(replication, measure.of(match.names().toArray(String[]::new)));
       }
@@ -172,7 +173,7 @@ final class HoursCheck implements Check {
   /** Whether each campaign of the line ended on its date with crop left. */
   private static boolean neverRanOut(Samples samples, int replication, String line) {
     boolean left = samples.at(replication, Measure.SEASON_LEFT_OVER, line) > 0;
-    for (Measure.Match match : samples.matches(Measure.SEASON_NTH_LEFT_OVER)) {
+    for (MeasureName match : samples.matches(Measure.SEASON_NTH_LEFT_OVER)) {
       left &=
           !match.names().get(0).equals(line)
               || samples.at(

@@ -1,6 +1,7 @@
 package hurdline.audit;
 
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import java.util.List;
 
 /** Mass: what was fed is what came out, in every way in which the tables count it. */
@@ -114,7 +115,7 @@ final class MassCheck implements Check {
           HoursCheck.ofMachine(samples, replication, Measure.MACHINE_SCREEN_MASS_IN, mill);
       ledger.near(SCREENS, where + mill, mass, ofScreens);
       double dry = 0;
-      for (Measure.Match match : samples.matches(Measure.MACHINE_SCREEN_MASS_IN)) {
+      for (MeasureName match : samples.matches(Measure.MACHINE_SCREEN_MASS_IN)) {
         if (match.names().get(0).equals(mill)) {
           dry +=
               samples.at(
@@ -146,7 +147,7 @@ final class MassCheck implements Check {
           where + line,
           fed / hours,
           samples.at(replication, Measure.LINE_THROUGHPUT, line));
-      for (Measure.Match match : samples.matches(Measure.LINE_TURNOUT)) {
+      for (MeasureName match : samples.matches(Measure.LINE_TURNOUT)) {
         if (match.names().get(0).equals(line)) {
           double made = samples.at(replication, Measure.PRODUCT_MASS, match.names().get(1));
           double turnout =
@@ -166,7 +167,7 @@ final class MassCheck implements Check {
       double hours,
       PlantFacts plant,
       Ledger ledger) {
-    for (Measure.Match match : samples.matches(Measure.LINE_PACKAGES_PER_HOUR)) {
+    for (MeasureName match : samples.matches(Measure.LINE_PACKAGES_PER_HOUR)) {
       if (match.names().get(0).equals(line)) {
         String product = match.names().get(1);
         String in = plant.text("products." + product + ".package").orElseThrow();

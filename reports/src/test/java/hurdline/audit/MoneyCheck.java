@@ -2,6 +2,7 @@ package hurdline.audit;
 
 import hurdline.measure.MarginMeasures;
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -159,7 +160,7 @@ final class MoneyCheck implements Check {
 
     private void stops() {
       double cost = 0;
-      for (Measure.Match match : samples.matches(Measure.MACHINE_STOP_COUNT)) {
+      for (MeasureName match : samples.matches(Measure.MACHINE_STOP_COUNT)) {
         String machine = match.names().get(0);
         String stop = match.names().get(1);
         cost +=

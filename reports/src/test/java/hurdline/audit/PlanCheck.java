@@ -2,6 +2,7 @@ package hurdline.audit;
 
 import com.google.gson.JsonObject;
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import hurdline.measure.State;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -104,7 +105,7 @@ final class PlanCheck implements Check {
   private static void ended(
       Samples samples, int replication, String line, String where, Ledger ledger) {
     double last = Double.NaN;
-    for (Measure.Match match : samples.matches(Measure.SEASON_NTH_ENDED)) {
+    for (MeasureName match : samples.matches(Measure.SEASON_NTH_ENDED)) {
       double ended =
           samples.at(
               replication, Measure.SEASON_NTH_ENDED.of(match.names().toArray(String[]::new)));

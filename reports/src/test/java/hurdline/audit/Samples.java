@@ -1,6 +1,7 @@
 package hurdline.audit;
 
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -18,7 +19,7 @@ import java.util.stream.IntStream;
 final class Samples {
   private final Map<String, double[]> series = new LinkedHashMap<>();
   private final Map<String, String> units = new LinkedHashMap<>();
-  private final Map<Measure, List<Measure.Match>> matches = new EnumMap<>(Measure.class);
+  private final Map<Measure, List<MeasureName>> matches = new EnumMap<>(Measure.class);
   private final int replications;
 
   /**
@@ -105,14 +106,14 @@ final class Samples {
   }
 
   /** All filled names of a measure, its dry twins left out. */
-  List<Measure.Match> matches(Measure measure) {
+  List<MeasureName> matches(Measure measure) {
     return matches.getOrDefault(measure, List.of());
   }
 
   /** The sum over all filled names of a measure, or of their dry twins. */
   double sum(int replication, Measure measure, boolean dry) {
     double sum = 0;
-    for (Measure.Match match : matches(measure)) {
+    for (MeasureName match : matches(measure)) {
       String[] names = match.names().toArray(String[]::new);
       sum += at(replication, dry ? measure.dryOf(names) : measure.of(names));
     }

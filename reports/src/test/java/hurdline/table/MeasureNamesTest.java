@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonParser;
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,7 +45,7 @@ class MeasureNamesTest {
     assertThat(rows)
         .allSatisfy(
             row -> {
-              Measure.Match found =
+              MeasureName found =
                   Measure.find(row.split("`")[1]).orElseThrow(() -> new AssertionError(row));
               assertThat(row.contains("No dry twin.") || row.contains("drawn_over_mean"))
                   .as(row)

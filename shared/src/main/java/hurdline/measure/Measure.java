@@ -366,19 +366,8 @@ public enum Measure {
     this.matcher = Names.matcherOf(pattern);
   }
 
-  /**
-   * A measure's name taken apart: which measure, its names in their order, and whether it is the
-   * dry twin.
-   */
-  public record Match(Measure measure, List<String> names, boolean dry) {
-    /** The measure's sentence; of a dry twin, that only dry matter counts. */
-    public String definition() {
-      return dry ? measure.sentence() + " Dry matter alone." : measure.sentence();
-    }
-  }
-
   /** The measure that a full name belongs to. */
-  public static Optional<Match> find(String name) {
+  public static Optional<MeasureName> find(String name) {
     return Names.find(name);
   }
 

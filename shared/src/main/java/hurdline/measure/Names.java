@@ -51,17 +51,17 @@ final class Names {
   }
 
   /** The measure that a full name belongs to. */
-  static Optional<Measure.Match> find(String name) {
+  static Optional<MeasureName> find(String name) {
     boolean dry = name.endsWith(DRY);
     for (Measure measure : Measure.values()) {
       Optional<List<String>> names = measure.takeApart(name);
       if (names.isPresent()) {
-        return Optional.of(new Measure.Match(measure, names.get(), false));
+        return Optional.of(new MeasureName(measure, names.get(), false));
       }
       if (dry && measure.isMass()) {
         names = measure.takeApart(name.substring(0, name.length() - DRY.length()));
         if (names.isPresent()) {
-          return Optional.of(new Measure.Match(measure, names.get(), true));
+          return Optional.of(new MeasureName(measure, names.get(), true));
         }
       }
     }

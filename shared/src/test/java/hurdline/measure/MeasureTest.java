@@ -28,7 +28,7 @@ class MeasureTest {
   void aFilledNameIsFoundAgain(Measure measure) {
     String[] names = namesFor(measure);
     assertThat(Measure.find(measure.of(names)))
-        .contains(new Measure.Match(measure, List.of(names), false));
+        .contains(new MeasureName(measure, List.of(names), false));
   }
 
   @ParameterizedTest
@@ -38,13 +38,13 @@ class MeasureTest {
     if (measure.isMass()) {
       assertThat(measure.dryOf(names)).isEqualTo(measure.of(names) + "_dry");
       assertThat(Measure.find(measure.dryOf(names)))
-          .contains(new Measure.Match(measure, List.of(names), true));
+          .contains(new MeasureName(measure, List.of(names), true));
     } else {
       assertThatThrownBy(() -> measure.dryOf(names)).isInstanceOf(IllegalStateException.class);
       assertThat(Measure.find(measure.of(names) + "_dry"))
           .satisfies(
               found ->
-                  assertThat(found.map(Measure.Match::dry))
+                  assertThat(found.map(MeasureName::dry))
                       .isNotEqualTo(java.util.Optional.of(true)));
     }
   }
