@@ -66,7 +66,8 @@ public final class Intervals {
         moments.mean() - moments.sd() * untransformed(-reach, moments.skewness(), count));
   }
 
-  private static double untransformed(double y, double skewness, int count) {
+  /** h(y) of Hall's transformation; see {@link #hall}. */
+  static double untransformed(double y, double skewness, int count) {
     return 3 / skewness * (Math.cbrt(1 + skewness * (y - skewness / (6 * count))) - 1);
   }
 
