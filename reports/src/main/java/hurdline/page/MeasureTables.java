@@ -70,6 +70,9 @@ final class MeasureTables {
       columns.add(new Column("of it too wet " + ton, Measure.PRODUCT_TOO_WET));
     }
     columns.add(new Column("sold, at its moisture basis " + ton, Measure.PRODUCT_SOLD));
+    if (has(Measure.PRODUCT_BEYOND_MARKET)) {
+      columns.add(new Column("beyond its market " + ton, Measure.PRODUCT_BEYOND_MARKET));
+    }
     columns.add(new Column("packages", Measure.PRODUCT_PACKAGES));
     columns.add(new Column("revenue " + answer.header().currency(), Measure.PRODUCT_REVENUE));
     return grid("product", columns.toArray(Column[]::new));

@@ -12,6 +12,7 @@ import hurdline.text.CapacityWords;
 import hurdline.text.CleanlinessWords;
 import hurdline.text.DrawnCropWords;
 import hurdline.text.MainTable;
+import hurdline.text.MarketWords;
 import hurdline.text.OrderWords;
 import hurdline.text.RepeatCall;
 import hurdline.text.RunHeadline;
@@ -133,9 +134,9 @@ final class RunSections {
     }
     if (!next.isEmpty()) {
       html.paragraph(
-          "Hours limited by a machine's own rate are hours of work at that rate, not hours lost. What"
-              + " would come of it if the bottleneck did not limit, by formula and at most, since"
-              + " queues come on top; compare --gain simulates 10 % more of each machine:");
+          "Hours limited by a machine's own rate are hours of work at that rate, not hours lost."
+              + " What would come of it if the bottleneck did not limit, by formula and at most,"
+              + " since queues come on top; compare --gain simulates 10 % more of each machine:");
       html.list(next);
     }
   }
@@ -165,8 +166,8 @@ final class RunSections {
   private void writeFlows(Html html, List<Chart> flows) {
     html.paragraph(
         "Mean flows over the scheduled hours, stops and waits included. The box with the heavy"
-            + " frame limited the line for the largest share of them. What several streams go to stands at the"
-            + " end of each"
+            + " frame limited the line for the largest share of them. What several streams go to"
+            + " stands at the end of each"
             + (flows.stream().anyMatch(flow -> flow.svg().contains(">to part "))
                 ? "; a pipe that ends at a letter goes on at the same letter in another part."
                 : "."));
@@ -197,13 +198,17 @@ final class RunSections {
   private void writeOrders(Html html) {
     html.table("orders by due date", new OrderTable(answer, wording).grid());
     html.paragraph(
-        "Orders are met by due date from what is fit to sell as it is made. Days late are those begun"
-            + " after the date until the order is met, or to the end of the calendar, with 0 where it is on time.");
+        "Orders are met by due date from what is fit to sell as it is made. Days late are those"
+            + " begun after the date until the order is met, or to the end of the calendar, with 0"
+            + " where it is on time.");
   }
 
   private void writeMoney(Html html, List<Chart> money) {
     html.figures(money);
     html.table("products", tables.products());
+    new MarketWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> html.paragraph(sentence + "."));
     if (tables.hasCleanliness()) {
       html.table("cleanliness", tables.cleanliness());
       new CleanlinessWords(answer.summary(), wording.titles(), wording)

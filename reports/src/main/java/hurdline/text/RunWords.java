@@ -53,6 +53,9 @@ public final class RunWords {
     new CleanlinessWords(answer.summary(), wording.titles(), wording)
         .sentences()
         .forEach(sentence -> lines.add("cleanliness " + sentence + "."));
+    new MarketWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> lines.add("market      " + sentence + "."));
     DrawnCropWords.of(answer, wording)
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));

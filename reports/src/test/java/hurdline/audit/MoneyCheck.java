@@ -135,7 +135,8 @@ final class MoneyCheck implements Check {
               samples.at(replication, Measure.PRODUCT_MASS.dryOf(product)));
       double sold = at(Measure.PRODUCT_SOLD, product);
       boolean all = plant.text(path + ".sells").filter("orders"::equals).isEmpty();
-      if (all && !plant.has(path + ".moisture.at_most")) {
+      boolean takesAll = !plant.has(path + ".market");
+      if (all && takesAll && !plant.has(path + ".moisture.at_most")) {
         near(REVENUE, product + " sold", fit, sold);
       } else {
         ledger.between(REVENUE, where + product + " sold", 0, sold, fit);
@@ -143,11 +144,39 @@ final class MoneyCheck implements Check {
       boolean onePrice =
           plant.list(path + ".orders").stream().noneMatch(order -> order.has("price"));
       if (onePrice && !plant.has(path + ".moisture.dock")) {
+        double price = plant.amount(path + ".price");
         near(
             REVENUE,
             product,
-            sold * plant.amount(path + ".price") * priceFactor(product),
+            takesAll
+                ? sold * price * priceFactor(product)
+                : fit * price * priceFactor(product) - at(Measure.PRODUCT_MARKET_COST, product),
             at(Measure.PRODUCT_REVENUE, product));
+      }
+      if (!takesAll && plant.list(path + ".orders").isEmpty()) {
+        market(product, path + ".market", fit);
+      }
+    }
+
+    /**
+     * Beyond the first mass lies at least what even periods leave and at most what one period would
+     * leave; in a calendar of one year the two are one for a market by the year.
+     */
+    private void market(String product, String path, double fit) {
+      double takes = plant.pairs(path + ".beyond").get(0)[0];
+      double beyond = at(Measure.PRODUCT_BEYOND_MARKET, product);
+      boolean yearly = plant.text(path + ".per").filter("year"::equals).isPresent();
+      double even = Math.max(0, fit - takes * (yearly ? plant.years() : plant.months()));
+      double most = Math.max(0, fit - takes);
+      ledger.between(REVENUE, where + product + " beyond its market", even, beyond, most);
+      if (plant.pairs(path + ".beyond").size() == 1) {
+        double lost = 1 - plant.pairs(path + ".beyond").get(0)[1];
+        double price = plant.amount("products." + product + ".price");
+        near(
+            REVENUE,
+            product + " market cost",
+            beyond * price * priceFactor(product) * lost,
+            at(Measure.PRODUCT_MARKET_COST, product));
       }
     }
 
@@ -328,6 +357,7 @@ final class MoneyCheck implements Check {
                     * plant.amount(path + ".cost")
                 : mass * plant.amount(path);
         if (plant.has("products." + product + ".moisture.at_most")
+            || plant.has("products." + product + ".market")
             || plant.has("products." + product + ".sells")) {
           ledger.between(REVENUE, where + product + " freight", 0, paid, due);
         } else {

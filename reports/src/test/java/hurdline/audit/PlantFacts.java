@@ -157,6 +157,32 @@ final class PlantFacts {
     return texts;
   }
 
+  /** The pairs of a list, an amount and a bare factor each. */
+  List<double[]> pairs(String path) {
+    List<double[]> pairs = new ArrayList<>();
+    if (at(path).orElse(null) instanceof List<?> list) {
+      for (Object pair : list) {
+        List<?> two = (List<?>) pair;
+        pairs.add(
+            new double[] {
+              Amount.of(two.get(0).toString()), Double.parseDouble(two.get(1).toString())
+            });
+      }
+    }
+    return pairs;
+  }
+
+  /** Calendar months that the calendar touches. */
+  int months() {
+    LocalDate first = firstDay().withDayOfMonth(1);
+    return (int) ChronoUnit.MONTHS.between(first, date("calendar.to")) + 1;
+  }
+
+  /** Years from the first day on, the last one begun. */
+  int years() {
+    return (int) ChronoUnit.YEARS.between(firstDay(), date("calendar.to")) + 1;
+  }
+
   /** An amount in tonnes, hours, kilowatts or square metres; 0 where the file says nothing. */
   double amount(String path) {
     return text(path).map(Amount::of).orElse(0.0);

@@ -166,8 +166,11 @@ final class RunPageCheck implements Check {
     if (!page.answer().samples(option).names(Measure.PRODUCT_TOO_WET).isEmpty()) {
       measures.add(Measure.PRODUCT_TOO_WET);
     }
-    measures.addAll(
-        List.of(Measure.PRODUCT_SOLD, Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
+    measures.add(Measure.PRODUCT_SOLD);
+    if (!page.answer().samples(option).names(Measure.PRODUCT_BEYOND_MARKET).isEmpty()) {
+      measures.add(Measure.PRODUCT_BEYOND_MARKET);
+    }
+    measures.addAll(List.of(Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
     named(page, option, PageNames.PRODUCTS, "products", measures.toArray(Measure[]::new));
   }
 

@@ -63,7 +63,8 @@ public enum Measure {
   YARD_WITHOUT_ROOM(
       "yard.<crop>.without_room",
       COUNT,
-      "Trucks and loads that had to wait because the yard had no room for them, or were turned away."),
+      "Trucks and loads that had to wait because the yard had no room for them, or were turned"
+          + " away."),
   YARD_PLACE_PEAK("yard.place.<place>.peak", BALES, "The most that lay in this place at once."),
   YARD_PLACE_AGE_MEAN(
       "yard.place.<place>.age.mean", DAY, "The mean age when set on the table from this place."),
@@ -75,13 +76,13 @@ public enum Measure {
   MASS_DRAWN(
       "mass.<crop>.drawn",
       TONNE,
-      "Mass that the crop's fields were drawn to bear: season factor times yields times areas, before any of"
-          + " it is baled."),
+      "Mass that the crop's fields were drawn to bear: season factor times yields times areas,"
+          + " before any of it is baled."),
   MASS_DRAWN_OVER_MEAN(
       "mass.<crop>.drawn_over_mean",
       SHARE,
-      "The drawn crop over its mean under the file's season factor and yields; 1 in a mean year, no value"
-          + " where that mean is 0."),
+      "The drawn crop over its mean under the file's season factor and yields; 1 in a mean year, no"
+          + " value where that mean is 0."),
   MASS_ON_HAND_AT_START(
       "mass.<crop>.on_hand_at_start", TONNE, true, "Mass of the stock in the yard at the start."),
   MASS_WEIGHED_IN(
@@ -100,8 +101,8 @@ public enum Measure {
       "mass.<crop>.on_hand_at_end",
       TONNE,
       true,
-      "Mass that was neither fed nor lost in the yard: in places, on trucks, on the table and in the feeder on"
-          + " the last day."),
+      "Mass that was neither fed nor lost in the yard: in places, on trucks, on the table and in"
+          + " the feeder on the last day."),
   /** Water only, so it has no dry twin. */
   MASS_DRIED("mass.<crop>.dried", TONNE, "Water that the line's driers sent to the air."),
   LINE_HOURS_SCHEDULED(
@@ -169,8 +170,8 @@ public enum Measure {
   PRODUCT_SOLD(
       "product.<product>.sold",
       TONNE,
-      "Mass made, brought to the moisture at which the product is sold, less what found no buyer: too"
-          + " wet, or more than was ordered of what sells on orders only."),
+      "Mass made, brought to the moisture at which the product is sold, less what found no buyer:"
+          + " too wet, or more than was ordered of what sells on orders only."),
   PRODUCT_TOO_WET(
       "product.<product>.too_wet",
       TONNE,
@@ -189,7 +190,15 @@ public enum Measure {
   PRODUCT_POINT_COST(
       "product.<product>.point_cost",
       MONEY,
-      "What the product would earn less if each package held one percentage point more of the component."),
+      "What the product would earn less if each package held one percentage point more of the"
+          + " component."),
+  PRODUCT_BEYOND_MARKET(
+      "product.<product>.beyond_market",
+      TONNE,
+      "Beyond what its market takes at the price, at its moisture basis: sold for less or not at"
+          + " all."),
+  PRODUCT_MARKET_COST(
+      "product.<product>.market_cost", MONEY, "What it would earn more at its price for all."),
   PRODUCT_LATE_DAYS(
       "product.<product>.late_days", DAY, "Days that its orders were late, in total."),
   PRODUCT_ORDER_MET(
@@ -234,8 +243,8 @@ public enum Measure {
   CREW_OVERTIME(
       "crew.<line>.overtime",
       HOUR,
-      "Hand hours paid as overtime: those of the line's shifts beyond the weekly limit, and those after a shift, which"
-          + " the line's labor hours leave out."),
+      "Hand hours paid as overtime: those of the line's shifts beyond the weekly limit, and those"
+          + " after a shift, which the line's labor hours leave out."),
   CREW_SENT_HOME(
       "crew.<line>.sent_home",
       HOUR,
@@ -291,7 +300,8 @@ public enum Measure {
   MONEY_LINE_WAGES(
       "money.<line>.wages",
       MONEY,
-      "Paid for this line's shifts, the changeover after it and receiving, and for overtime in shifts and after them."),
+      "Paid for this line's shifts, the changeover after it and receiving, and for overtime in"
+          + " shifts and after them."),
   MONEY_LINE_PACKAGES("money.<line>.packages", MONEY, "Paid for this line's packages."),
   MONEY_LINE_STOPS("money.<line>.stops", MONEY, "Paid for stops in this line."),
   MONEY_LINE_LATE_PENALTIES(
@@ -315,7 +325,8 @@ public enum Measure {
   SEASON_ENDED(
       "season.<line>.ended",
       DAY,
-      "Day of the horizon on which the line's last shift began that was worked, in whichever campaign; 1 is the first."),
+      "Day of the horizon on which the line's last shift began that was worked, in whichever"
+          + " campaign; 1 is the first."),
   SEASON_LEFT_OVER(
       "season.<line>.left_over",
       BALES,
@@ -323,13 +334,15 @@ public enum Measure {
   SEASON_NTH_ENDED(
       "season.<line>.<n>.ended",
       DAY,
-      "Day of the horizon on which the last worked shift of the line's n-th campaign began; empty where it had none."),
+      "Day of the horizon on which the last worked shift of the line's n-th campaign began; empty"
+          + " where it had none."),
   SEASON_NTH_LEFT_OVER(
       "season.<line>.<n>.left_over", BALES, "Bales left when the line's n-th campaign ended."),
   SEASON_FINISHED(
       "season.finished",
       SHARE,
-      "Is 1 where nothing is left of any crop when the last campaign of its lines ends, and of one without campaigns at the end; else 0."),
+      "Is 1 where nothing is left of any crop when the last campaign of its lines ends, and of one"
+          + " without campaigns at the end; else 0."),
   SEASON_LINE_FINISHED(
       "season.<line>.finished",
       SHARE,
@@ -341,8 +354,8 @@ public enum Measure {
   MONEY_MARGIN_LESS_FORGONE(
       "money.margin_less_forgone",
       MONEY,
-      "Margin less what the bales left over would have added at their crop's margin per bale fed, where that is above 0;"
-          + " no value where crop is left of which nothing was fed."),
+      "Margin less what the bales left over would have added at their crop's margin per bale fed,"
+          + " where that is above 0; no value where crop is left of which nothing was fed."),
   BALANCE_RESIDUAL(
       "balance.residual",
       SHARE,

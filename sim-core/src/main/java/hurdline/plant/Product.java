@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param sellsOrdersOnly whether only ordered mass earns
  * @param freight absent where buyers fetch it
  * @param cleanliness what each package's price goes by; absent where all are paid alike
+ * @param market absent where all that is made finds a buyer at the price
  */
 public record Product(
     String name,
@@ -23,7 +24,8 @@ public record Product(
     boolean sellsOrdersOnly,
     Moisture moisture,
     Optional<Freight> freight,
-    Optional<Cleanliness> cleanliness) {
+    Optional<Cleanliness> cleanliness,
+    Optional<Market> market) {
   public Product {
     orders = List.copyOf(orders);
     Check.finite("pricePerKg", pricePerKg);
@@ -39,7 +41,8 @@ public record Product(
         sellsOrdersOnly,
         moisture,
         freight.map(Freight::withoutPrice),
-        cleanliness);
+        cleanliness,
+        market);
   }
 
   /** Its orders in the order in which they are met. */

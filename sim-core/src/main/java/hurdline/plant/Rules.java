@@ -29,6 +29,7 @@ public final class Rules {
     YardRules.check(plant, names, found);
     MoneyRules.check(plant, names, found);
     CleanlinessRules.check(plant, names, found);
+    MarketRules.check(plant, found);
     return found.all();
   }
 }

@@ -91,6 +91,7 @@ class RulesTest {
                     false,
                     Product.Moisture.notSaid(),
                     Optional.empty(),
+                    Optional.empty(),
                     Optional.empty())),
             List.of(),
             List.of(new Line("line", "stalk", "feeder", List.of(), List.of(steps))),

@@ -33,6 +33,11 @@ final class Curves {
     return new Curves(Dimension.SHARE, false).read(at);
   }
 
+  /** A factor on a price from a mass sold on, which may fall to 0. */
+  static Curve onMarket(NodeReader at) {
+    return new Curves(Dimension.MASS, false).read(at);
+  }
+
   /** A factor on a rate or an energy; at 0 nothing would ever move. */
   static Curve onRate(NodeReader at, Dimension property) {
     return new Curves(property, true).read(at);
@@ -42,13 +47,13 @@ final class Curves {
     if (!at.isGiven()) {
       return Curve.NONE;
     }
-    List<NodeReader> pairs = at.items("pairs such as [12 %, 1.0]");
+    List<NodeReader> pairs = at.items("pairs such as " + sample());
     List<Point> points = new ArrayList<>();
     for (NodeReader pair : pairs) {
       add(points, pair);
     }
     if (pairs.isEmpty() && at.tree().orElseThrow() instanceof Tree.Items) {
-      at.wrong("the list has no pair", "pairs such as [12 %, 1.0]");
+      at.wrong("the list has no pair", "pairs such as " + sample());
     }
     return new Curve(points);
   }
@@ -58,11 +63,16 @@ final class Curves {
     if (two.size() != 2) {
       if (pair.tree().filter(Tree.Items.class::isInstance).isPresent()) {
         pair.wrong(
-            "the list has " + two.size() + " places", "a value and a factor, such as [12 %, 1.0]");
+            "the list has " + two.size() + " places", "a value and a factor, such as " + sample());
       }
       return;
     }
-    Range range = property == Dimension.SHARE ? Range.SHARE : Range.NOT_BELOW_0;
+    Range range =
+        switch (property) {
+          case SHARE -> Range.SHARE;
+          case MASS -> Range.ABOVE_0;
+          default -> Range.NOT_BELOW_0;
+        };
     OptionalDouble at = Quantities.optional(two.get(0), property, range);
     OptionalDouble factor = Numbers.number(two.get(1), 0, aboveZero);
     if (at.isEmpty() || factor.isEmpty()) {
@@ -76,5 +86,9 @@ final class Curves {
       return;
     }
     points.add(new Point(at.getAsDouble(), factor.getAsDouble()));
+  }
+
+  private String sample() {
+    return property == Dimension.MASS ? "[200 ton, 0.7]" : "[12 %, 1.0]";
   }
 }

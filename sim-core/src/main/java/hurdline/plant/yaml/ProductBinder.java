@@ -3,6 +3,7 @@ package hurdline.plant.yaml;
 import hurdline.plant.Basis;
 import hurdline.plant.Cleanliness;
 import hurdline.plant.Freight;
+import hurdline.plant.Market;
 import hurdline.plant.Packaging;
 import hurdline.plant.Product;
 import hurdline.plant.Product.Moisture;
@@ -17,6 +18,8 @@ import java.util.OptionalDouble;
 /** Reads products, their orders and packages. */
 final class ProductBinder {
   private static final String AS_IS = "as is";
+  private static final Map<String, Market.Per> PERIODS =
+      Map.of("month", Market.Per.MONTH, "year", Market.Per.YEAR);
   private static final Map<String, Boolean> SELLS = Map.of("all", false, "orders", true);
 
   private ProductBinder() {}
@@ -31,7 +34,8 @@ final class ProductBinder {
         Words.choice(f.at("sells"), SELLS, false),
         moisture(f.at("moisture")),
         freight(f.at("freight")),
-        cleanliness(f.at("cleanliness")));
+        cleanliness(f.at("cleanliness")),
+        market(f.at("market")));
   }
 
   private static Optional<Freight> freight(NodeReader at) {
@@ -65,6 +69,16 @@ final class ProductBinder {
             Words.name(f.at("component"), "a component"),
             inSteps,
             Curves.onPrice(f.at(inSteps ? "steps" : "line"))));
+  }
+
+  private static Optional<Market> market(NodeReader at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(MapKeys.MARKET);
+    return Optional.of(
+        new Market(
+            Words.choice(f.at("per"), PERIODS, Market.Per.MONTH), Curves.onMarket(f.at("beyond"))));
   }
 
   private static Moisture moisture(NodeReader at) {

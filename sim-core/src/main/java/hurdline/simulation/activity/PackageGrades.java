@@ -166,6 +166,16 @@ public final class PackageGrades {
     return Orders.docked(product[p], now(p).tooWet);
   }
 
+  /** Mass fit to sell that no order takes, each package's times its factor. */
+  public double freeKg(int p) {
+    return now(p).fit[orders.get(p).size()];
+  }
+
+  /** The same with one percentage point more of the component in each package. */
+  public double freeOfPointKg(int p) {
+    return now(p).fitOfPoint[orders.get(p).size()];
+  }
+
   private double revenue(int p, double[] kg) {
     Product of = product[p];
     List<Product.Order> ordered = orders.get(p);

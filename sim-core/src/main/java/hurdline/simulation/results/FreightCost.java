@@ -11,12 +11,14 @@ final class FreightCost {
   private final CompiledLines layout;
   private final Orders orders;
   private final MaterialBooks material;
+  private final MarketSales markets;
   private final boolean any;
 
-  FreightCost(CompiledLines layout, Orders orders, MaterialBooks material) {
+  FreightCost(CompiledLines layout, Orders orders, MaterialBooks material, MarketSales markets) {
     this.layout = layout;
     this.orders = orders;
     this.material = material;
+    this.markets = markets;
     any = layout.plant.products().stream().anyMatch(product -> product.freight().isPresent());
   }
 
@@ -39,8 +41,9 @@ final class FreightCost {
     double tooWetAsIsKg = material.tooWetAsIsKg[p];
     double fitAsIsKg = material.productKg(p) - tooWetAsIsKg;
     double fitKg = material.fitKg(p);
-    double soldKg = orders.soldKg(product, fitKg, 0);
-    double wetAsIsKg = orders.soldKg(product, fitKg, 1) > soldKg ? tooWetAsIsKg : 0;
+    double taken = orders.soldKg(product, fitKg, 0);
+    double wetAsIsKg = orders.soldKg(product, fitKg, 1) > taken ? tooWetAsIsKg : 0;
+    double soldKg = taken - markets.unsoldKg(p);
     return (fitKg > 0 ? fitAsIsKg * Math.min(1, soldKg / fitKg) : 0) + wetAsIsKg;
   }
 

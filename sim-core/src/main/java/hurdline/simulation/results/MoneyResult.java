@@ -38,6 +38,7 @@ final class MoneyResult {
   private final Makers makers;
   private final Money money;
   private final ElectricityBill bill;
+  private final MarketSales markets;
   private final FreightCost freight;
   private final CashView cash;
   private final double[] revenue; // by line, like all that follow
@@ -85,7 +86,8 @@ final class MoneyResult {
     crops = new double[layout.lines];
     packages = new double[layout.lines];
     late = new double[layout.lines];
-    freight = new FreightCost(layout, orders, material);
+    markets = new MarketSales(present, material, filling.grades);
+    freight = new FreightCost(layout, orders, material, markets);
     cash = new CashView(layout.plant, present.roster.years());
     freights = new double[layout.lines];
     stock = new double[layout.lines];
@@ -168,6 +170,17 @@ final class MoneyResult {
     }
   }
 
+  /** Of what was made, at its moisture basis, that which found a buyer. */
+  double soldKg(Product product) {
+    int p = layout.naming.products.index(product.name());
+    return orders.soldKg(product, material.fitKg(p), material.tooWetKg(p)) - markets.unsoldKg(p);
+  }
+
+  /** What markets do not take at the price. */
+  MarketSales markets() {
+    return markets;
+  }
+
   /** What it costs to haul products. */
   FreightCost freight() {
     return freight;
@@ -176,7 +189,8 @@ final class MoneyResult {
   /** What a product earned up to now. */
   double revenue(Product product) {
     int p = layout.naming.products.index(product.name());
-    return filling.grades.has(p) ? filling.grades.revenue(p) : atOnePrice(product);
+    double earned = filling.grades.has(p) ? filling.grades.revenue(p) : atOnePrice(product);
+    return earned - markets.cost(p);
   }
 
   /** What a product would earn if all its packages were paid alike. */
@@ -264,10 +278,11 @@ final class MoneyResult {
   private void ofProduct(Product product) {
     int p = layout.naming.products.index(product.name());
     if (filling.grades.has(p)) {
-      share(filling.grades.fitRevenue(p), filling.grades.fitKgOfLines(p), 1, 0);
+      share(filling.grades.fitRevenue(p) - markets.cost(p), filling.grades.fitKgOfLines(p), 1, 0);
       share(filling.grades.docked(p), filling.grades.tooWetKgOfLines(p), 1, 0);
     } else {
-      share(orders.revenue(product, material.fitKg(p)), material.fitKg, products, p);
+      double sold = orders.revenue(product, material.fitKg(p)) - markets.cost(p);
+      share(sold, material.fitKg, products, p);
       share(Orders.docked(product, material.tooWetKg(p)), material.tooWetKg, products, p);
     }
     double made = material.productKg(p);

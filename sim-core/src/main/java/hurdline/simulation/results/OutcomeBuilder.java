@@ -105,6 +105,7 @@ public final class OutcomeBuilder {
    */
   public void reset(double[] demandW) {
     money.bill().open(demandW);
+    money.markets().reset();
     periods.reset();
     years.reset();
     sharing.reset();
@@ -123,6 +124,7 @@ public final class OutcomeBuilder {
    * @param booking which has the energy of each screen up to now
    */
   public void bookPeriods(double nowS, LotPosting booking) {
+    money.markets().book(nowS);
     periods.book(nowS, booking);
     sharing.book(nowS);
     if (years.endsAt(nowS)) {
@@ -276,10 +278,7 @@ public final class OutcomeBuilder {
     for (Product product : layout.plant.products()) {
       int p = layout.naming.products.index(product.name());
       mass(Measure.PRODUCT_MASS, material.productKg(p), material.productDryKg(p), product.name());
-      tally.put(
-          Measure.PRODUCT_SOLD,
-          orders.soldKg(product, material.fitKg(p), material.tooWetKg(p)) / TONNE_KG,
-          product.name());
+      tally.put(Measure.PRODUCT_SOLD, money.soldKg(product) / TONNE_KG, product.name());
       if (product.moisture().atMost().isPresent()) {
         tally.put(Measure.PRODUCT_TOO_WET, material.tooWetAsIsKg[p] / TONNE_KG, product.name());
       }
@@ -288,6 +287,7 @@ public final class OutcomeBuilder {
         tally.put(Measure.PRODUCT_REVENUE, money.revenue(product), product.name());
       }
       grades(product, p);
+      money.markets().put(tally, product);
       if (!product.orders().isEmpty()) {
         tally.put(Measure.PRODUCT_LATE_DAYS, orders.lateDays(p, present.nowS), product.name());
         eachOrder(product.name(), p);
@@ -323,11 +323,10 @@ public final class OutcomeBuilder {
     tally.put(Measure.PRODUCT_SHARE_SD, grades.shareDeviation(p), name, component);
     double alike = money.atOnePrice(product);
     tally.put(
-        Measure.PRODUCT_PRICE_FACTOR,
-        alike != 0 ? money.revenue(product) / alike : Double.NaN,
-        name);
+        Measure.PRODUCT_PRICE_FACTOR, alike != 0 ? grades.revenue(p) / alike : Double.NaN, name);
     if (layout.plant.money().isPresent()) {
-      tally.put(Measure.PRODUCT_POINT_COST, grades.pointCost(p), name);
+      double less = money.markets().pointCost(p);
+      tally.put(Measure.PRODUCT_POINT_COST, grades.pointCost(p) - less, name);
     }
   }
 

@@ -32,6 +32,7 @@ final class PlantFiles {
           "flow",
           "freight",
           "links",
+          "market",
           "misspelt",
           "moisture",
           "orders",

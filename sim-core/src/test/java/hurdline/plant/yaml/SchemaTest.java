@@ -83,6 +83,12 @@ class SchemaTest {
                   80, "names a product",
                   85, "names a shift",
                   98, "names a crop")),
+          Map.entry(
+              "market",
+              Map.of(
+                  25, "goes by what it sells",
+                  34, "compares the masses of two pairs",
+                  46, "a mass may be 0 elsewhere")),
           Map.entry("moisture", Map.of(25, "compares with the product's price")),
           Map.entry(
               "orders",
