@@ -24,7 +24,8 @@ public record Title(Kind kind, String name, String text, String path) {
     FIELD("deliveries.*.fields", "field"),
     TASK("season.*.tasks", "task"),
     OPTION("options", "option"),
-    PLAN("plans", "plan");
+    PLAN("plans", "plan"),
+    CHOICE("choices", "choice");
 
     private final String section;
     private final String word;

@@ -107,6 +107,11 @@ final class TitleRules {
               .map(SeasonEntry.Task::name)
               .distinct()
               .toList();
+      case CHOICE ->
+          plant.titles().stream()
+              .filter(title -> title.kind() == Title.Kind.CHOICE)
+              .map(Title::name)
+              .toList();
       case OPTION -> plant.options().stream().map(Option::name).toList();
       case PLAN -> plant.plans().stream().map(Plan::name).toList();
     };

@@ -15,6 +15,7 @@ final class NameMaps {
           "deliveries",
           "options",
           "plans",
+          "choices",
           "crews",
           "crews.*",
           "components",

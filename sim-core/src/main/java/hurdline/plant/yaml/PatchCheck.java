@@ -29,7 +29,8 @@ final class PatchCheck {
   /** Each costs as much as the plant itself. */
   private static final int MOST = 200;
 
-  private static final Set<String> NOT_TO_BE_CHANGED = Set.of("hurdline", "options", "plans");
+  private static final Set<String> NOT_TO_BE_CHANGED =
+      Set.of("hurdline", "options", "plans", "choices");
 
   private final Tree base;
   private final RainFiles rains;

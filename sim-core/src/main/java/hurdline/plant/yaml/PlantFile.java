@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Change;
+import hurdline.plant.Choices;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
@@ -27,13 +28,16 @@ public final class PlantFile {
   private final TreeVariants variants;
   private final RainFiles rains;
   private final Plant plant;
+  private final Choices choices;
 
-  private PlantFile(String name, String contentHash, Tree tree, RainFiles rains, Plant plant) {
+  private PlantFile(
+      String name, String contentHash, Tree tree, RainFiles rains, Plant plant, Choices choices) {
     this.name = name;
     this.contentHash = contentHash;
     this.variants = new TreeVariants(name, tree, rains);
     this.rains = rains;
     this.plant = plant;
+    this.choices = choices;
   }
 
   /**
@@ -90,16 +94,22 @@ public final class PlantFile {
     if (!BoundPlant.lacksASection(findings)) {
       PatchCheck.all(binding.misspellings().corrected(tree), rains, findings);
     }
+    Choices choices = ChoiceBinder.choices(tree, plant, binding);
     List<LocatedProblem> problems = new ArrayList<>(findings.problemsOf(name));
     problems.addAll(rains.problems());
     if (!problems.isEmpty()) {
       throw new ProblemsException(problems);
     }
-    return new PlantFile(name, rains.hash(bytes), tree, rains, plant);
+    return new PlantFile(name, rains.hash(bytes), tree, rains, plant, choices);
   }
 
   public Plant plant() {
     return plant;
+  }
+
+  /** What is open in this plant. */
+  public Choices choices() {
+    return choices;
   }
 
   /** The door to this plant with something changed. */

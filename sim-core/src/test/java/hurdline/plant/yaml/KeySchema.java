@@ -36,6 +36,7 @@ final class KeySchema {
           // A bin's step has one way out, so the schema asks for it; the reader counts the three
           // ways.
           Map.entry(MapKeys.BIN_STEP, required("to")),
+          Map.entry(MapKeys.CHOICE, oneOf("key", "keys", "plan", "option")),
           Map.entry(MapKeys.CLEANLINESS, oneOf("line", "steps")),
           Map.entry(
               MapKeys.PRODUCT_MOISTURE,

@@ -26,6 +26,8 @@ final class KeyType {
   private static final Pattern BARE = Pattern.compile("bare (whole )?number (from|above) ([0-9]+)");
   private static final Pattern SHAPES = Pattern.compile("[A-Z_]+( or [A-Z_]+)*");
   private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
+  private static final Map<String, Object> VALUE =
+      ordered("type", List.of("string", "number", "boolean"));
   private static final List<String> MONTHS =
       List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
 
@@ -45,12 +47,29 @@ final class KeyType {
           Map.entry("text", Map.of("type", "string")),
           Map.entry("path", Map.of("type", "string")),
           Map.entry("word", Map.of("type", "string")),
+          Map.entry("value", VALUE),
           Map.entry("day", Map.of("enum", DAYS)),
           Map.entry("month", Map.of("enum", MONTHS)),
           Map.entry("code", ordered("type", "string", "pattern", "^[A-Z]{3}$")),
           Map.entry("patch", ordered("type", "object", "minProperties", 1)));
 
   private KeyType() {}
+
+  /** Beside the choices stand two lists of combinations of their values. */
+  private static Map<String, Object> combinations() {
+    Object combination =
+        ordered(
+            "type",
+            "object",
+            "minProperties",
+            1,
+            "propertyNames",
+            ref("name"),
+            "additionalProperties",
+            ordered("anyOf", List.of(VALUE, list(VALUE, true, true))));
+    return ordered(
+        "never", list(combination, false, false), "keep", list(combination, false, false));
+  }
 
   static Map<String, Object> ref(String name) {
     return ordered("$ref", "#/$defs/" + name);
@@ -108,13 +127,17 @@ final class KeyType {
       return words.size() == 1 ? ordered("const", words.get(0)) : ordered("enum", words);
     }
     if (map.matches()) {
-      return ordered(
-          "type",
-          "object",
-          "propertyNames",
-          kind.startsWith("map by month of ") ? ordered("enum", MONTHS) : ref("name"),
-          "additionalProperties",
-          schemaOf(map.group(1)));
+      Map<String, Object> byName =
+          ordered(
+              "type",
+              "object",
+              "propertyNames",
+              kind.startsWith("map by month of ") ? ordered("enum", MONTHS) : ref("name"));
+      if (map.group(1).equals("CHOICE")) {
+        byName.put("properties", combinations());
+      }
+      byName.put("additionalProperties", schemaOf(map.group(1)));
+      return byName;
     }
     if (list.matches()) {
       return list(schemaOf(list.group(1)), list.group(2) != null, list.group(3) != null);

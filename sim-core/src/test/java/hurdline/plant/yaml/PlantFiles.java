@@ -29,6 +29,7 @@ final class PlantFiles {
       List.of(
           "cleanliness",
           "cash",
+          "choices",
           "flow",
           "freight",
           "links",

@@ -52,6 +52,19 @@ class SchemaTest {
                   46, "a time may be any elsewhere",
                   48, "a share may be the whole elsewhere",
                   52, "goes by the method beside it")),
+          Map.entry(
+              "choices",
+              Map.of(
+                  42, "names a machine",
+                  45, "compares three keys",
+                  46, "compares two keys",
+                  47, "compares the units of three keys",
+                  49, "counts the values of two keys",
+                  51, "names an option",
+                  52, "a path may lead anywhere",
+                  53, "counts the keys",
+                  55, "names a choice",
+                  56, "names a value of a choice")),
           Map.entry("calendar", Map.of(7, "compares with the calendar's own dates")),
           Map.entry(
               "cleanliness",
