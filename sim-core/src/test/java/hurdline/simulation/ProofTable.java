@@ -24,7 +24,7 @@ import java.util.regex.Pattern;
 final class ProofTable {
   static final ProofTable PAGE = new ProofTable();
 
-  private static final int SECTIONS = 17;
+  private static final int SECTIONS = 18;
   private static final String SIMULATED = "standard errors";
   private static final String WORKED_OUT = "last digits";
   private static final String MEASURED = "percent";
@@ -82,6 +82,28 @@ final class ProofTable {
     }
   }
 
+  /**
+   * What the example gives beside a range that was published; off from its nearer end in percent.
+   */
+  record Published(
+      String claim, String unit, double low, double high, double got, double error, String why)
+      implements Line {
+    @Override
+    public double off() {
+      double nearer = Math.max(low, Math.min(high, got));
+      return nearer == got ? 0 : 100 * (got / nearer - 1);
+    }
+
+    @Override
+    public String said() {
+      return low == high ? number(low) : number(low) + " to " + number(high);
+    }
+
+    private static String number(double value) {
+      return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+    }
+  }
+
   private final Map<Integer, String> titles = new TreeMap<>();
   private final Map<Integer, String> sources = new TreeMap<>();
   private final Map<Integer, List<Line>> sections = new TreeMap<>();
@@ -124,6 +146,7 @@ final class ProofTable {
         0.1 %. Where nothing is drawn, *deviation* is in units of the last digit of the reference, and the run fails beyond 0.5, or what
         is said above the table. Where the reference was measured, *deviation* is in percent, and the limit stands above the table.
         A machine is written as rate (running hours between stops, mean time to repair).
+        Table 18 sets the example beside figures of the trade.
         "From memory" means that the work was not at hand when its name was written down.
 
         That the tables of an answer agree with each other needs no reference from outside. `ThreePlantsAuditProofTest`, run with the same
@@ -144,11 +167,12 @@ final class ProofTable {
   }
 
   private void table(StringBuilder page, int number, Class<?> kind) {
-    boolean simulated = kind == Row.class;
     page.append(
-        simulated
+        kind == Row.class
             ? "| case | unit | reference | simulated | standard error | deviation |\n|---|---|---:|---:|---:|---:|\n"
-            : "| case | unit | reference | computed | deviation |\n|---|---|---:|---:|---:|\n");
+            : kind == Published.class
+                ? "| figure | unit | published | example | standard error | source, and why outside | deviation |\n|---|---|---:|---:|---:|---|---:|\n"
+                : "| case | unit | reference | computed | deviation |\n|---|---|---:|---:|---:|\n");
     sections.get(number).stream()
         .filter(kind::isInstance)
         .forEach(line -> page.append("| ").append(String.join(" | ", cells(line))).append(" |\n"));
@@ -165,6 +189,11 @@ final class ProofTable {
       cells.add(
           format("%." + Math.max(0, new BigDecimal(figure.said).scale() + 2) + "f", figure.got));
       cells.add(format("%+.2f", figure.off()));
+    } else if (line instanceof Published published) {
+      cells.add(format("%.4g", published.got));
+      cells.add(format("%.2g", published.error));
+      cells.add(published.why);
+      cells.add(line.off() == 0 ? "inside" : format("%+.0f", line.off()) + " %");
     } else {
       cells.add(format("%.4g", line.got()));
       cells.add(format("%+.0f", line.off()) + " %");
@@ -188,6 +217,7 @@ final class ProofTable {
                     line -> {
                       List<String> cells = cells(line);
                       boolean simulated = line instanceof Row;
+                      boolean drawn = simulated || line instanceof Published;
                       Map<String, String> row = new LinkedHashMap<>();
                       row.put("version", version(root));
                       row.put("date", LocalDate.now().toString());
@@ -202,8 +232,10 @@ final class ProofTable {
                       row.put("unit", cells.get(1));
                       row.put("reference", cells.get(2));
                       row.put("got", cells.get(3));
-                      row.put("standard_error", simulated ? cells.get(4) : "");
-                      row.put("off", cells.get(cells.size() - 1).replace(" %", ""));
+                      row.put("standard_error", drawn ? cells.get(4) : "");
+                      row.put(
+                          "off",
+                          cells.get(cells.size() - 1).replace(" %", "").replace("inside", "0"));
                       row.put(
                           "off_in",
                           simulated ? SIMULATED : line instanceof Figure ? WORKED_OUT : MEASURED);
