@@ -36,7 +36,7 @@ final class GridSections {
             "How margin and throughput answer",
             !goals.isEmpty(),
             html -> writeResponses(html, goals)),
-        Section.of("others", "What is left over, and the yard", figures.others()),
+        Section.of("others", "Carry-over and the yard", figures.others()),
         Assumptions.section(
             answer.header(),
             wording,

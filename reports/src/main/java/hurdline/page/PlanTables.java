@@ -197,7 +197,7 @@ final class PlanTables {
             "finished in % of years",
             of -> share(of.plan, Measure.SEASON_LINE_FINISHED.of(of.line.name())))
         .text("ended", of -> ended(of.plan, of.line.name()))
-        .mean("left over", ofLine(Measure.SEASON_LEFT_OVER))
+        .mean("carry-over", ofLine(Measure.SEASON_LEFT_OVER))
         .mean("margin forgone", currency, ofLine(Measure.SEASON_MARGIN_FORGONE))
         .of(lines());
   }

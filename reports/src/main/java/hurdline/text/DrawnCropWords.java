@@ -185,7 +185,7 @@ public final class DrawnCropWords {
                   case MASS_FED ->
                       Titles.inText(wording.titles().crop(match.names().get(0))) + " fed";
                   case SEASON_LEFT_OVER ->
-                      "left over of " + wording.titles().lineInText(match.names().get(0));
+                      "carry-over of " + wording.titles().lineInText(match.names().get(0));
                   case YARD_PEAK ->
                       "yard peak of " + Titles.inText(wording.titles().crop(match.names().get(0)));
                   case MONEY_MARGIN -> "margin";

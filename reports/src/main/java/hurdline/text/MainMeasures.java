@@ -36,7 +36,7 @@ public record MainMeasures(String measure, String label) {
       all.add(
           new MainMeasures(
               Measure.SEASON_LEFT_OVER.of(line.name()),
-              "left over of " + Titles.inText(titles.crop(line.crop()))));
+              "carry-over of " + Titles.inText(titles.crop(line.crop()))));
     }
     outline
         .crops()

@@ -73,7 +73,7 @@ public final class RunTable {
         .filter(row -> row.line().equals(line.name()) && row.share() >= LEAST)
         .limit(LIMITS)
         .forEach(row -> rows.add(limit(group, row)));
-    add(group, "left over", Measure.SEASON_LEFT_OVER.of(line.name()));
+    add(group, "carry-over", Measure.SEASON_LEFT_OVER.of(line.name()));
   }
 
   /** A gin counts its crop in modules, its pace in bales and its yield as turnout. */

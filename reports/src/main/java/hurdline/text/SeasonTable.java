@@ -68,7 +68,7 @@ public final class SeasonTable {
         .find(plan.name(), Measure.SEASON_LEFT_OVER.of(line.name()))
         .filter(row -> row.most() > 0)
         .isPresent()) {
-      add(plan, group, crop + " left over", Measure.SEASON_LEFT_OVER.of(line.name()));
+      add(plan, group, crop + " carry-over", Measure.SEASON_LEFT_OVER.of(line.name()));
       add(plan, group, "margin forgone on it", Measure.SEASON_MARGIN_FORGONE.of(line.name()));
     }
   }

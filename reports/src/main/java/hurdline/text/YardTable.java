@@ -132,7 +132,7 @@ public final class YardTable {
     rows.add(
         MainTable.Row.text(
             group, "times the file's fields", wording.fixed(land.times(), 3, "times"), "count"));
-    rows.add(whole(group, "left over then", most.get().leftOver()));
+    rows.add(whole(group, "carry-over then", most.get().leftOver()));
   }
 
   private double acres(double times) {

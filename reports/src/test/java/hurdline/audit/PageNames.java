@@ -60,13 +60,13 @@ final class PageNames {
 
   private static final Pattern FED = Pattern.compile("(.+) fed");
   private static final Pattern RATE = Pattern.compile("rate of (.+)");
-  private static final Pattern LEFT_OVER = Pattern.compile("left over of (.+)");
+  private static final Pattern LEFT_OVER = Pattern.compile("carry-over of (.+)");
   private static final Pattern PEAK = Pattern.compile("peak in the yard, (.+)");
 
   private PageNames() {}
 
   /**
-   * The measure that a row such as "Stalk line: left over" of a run's main figures is about; none
+   * The measure that a row such as "Stalk line: carry-over" of a run's main figures is about; none
    * of words and of shares of hours.
    */
   static Optional<String> ofRun(WrittenAnswer answer, String label) {
@@ -87,7 +87,7 @@ final class PageNames {
     return switch (row) {
       case "scheduled" -> line.map(Measure.LINE_HOURS_SCHEDULED::of);
       case "throughput" -> line.map(Measure.LINE_THROUGHPUT::of);
-      case "left over" -> line.map(Measure.SEASON_LEFT_OVER::of);
+      case "carry-over" -> line.map(Measure.SEASON_LEFT_OVER::of);
       default ->
           row.endsWith(" fed")
               ? line.map(of -> Measure.MASS_FED.of(MassCheck.crop(plant, of)))

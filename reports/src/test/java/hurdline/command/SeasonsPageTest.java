@@ -164,7 +164,7 @@ class SeasonsPageTest {
       case "tenant" -> figures.get(plan + " money.tenant.margin");
       case "worked h" -> figures.get(plan + " building.hours.staffed");
       case "stalk fed t" -> figures.get(plan + " mass.stalk.fed");
-      case "left over of stalk, bales" -> figures.get(plan + " season.stalk_line.left_over");
+      case "carry-over of stalk, bales" -> figures.get(plan + " season.stalk_line.left_over");
       case "finished of 40" -> new double[] {YEARS * figures.get(plan + " season.finished")[0]};
       case "standing h" -> new double[] {standing(figures, plan)};
       default -> throw new AssertionError("no figure is known for the column " + head);

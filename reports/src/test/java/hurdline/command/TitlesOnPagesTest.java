@@ -128,7 +128,7 @@ class TitlesOnPagesTest {
     assertThat(
             rawNames(
                 read(
-                    "<p>left over of stalk_line, line.stalk_line.throughput and <code>stalk_line</code></p>")))
+                    "<p>carry-over of stalk_line, line.stalk_line.throughput and <code>stalk_line</code></p>")))
         .hasSize(1);
   }
 

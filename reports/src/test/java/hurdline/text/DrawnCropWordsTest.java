@@ -68,7 +68,7 @@ class DrawnCropWordsTest {
     assertThat(new RunWords(SampleAnswer.richYears(), US).lines(80))
         .contains(
             "drawn crop  the 40 years drawn brought 1.9 % more stalk than the file's mean year (standard error 2.2 %); adjusted"
-                + " for that: left over of the stalk line 2,300 bales (2,270 to 2,340)");
+                + " for that: carry-over of the stalk line 2,300 bales (2,270 to 2,340)");
     assertThat(new RunWords(SampleAnswer.year(), US).lines(80))
         .noneMatch(line -> line.startsWith("drawn"));
   }

@@ -37,15 +37,15 @@ class MainTableTest {
   void wideTheColumnsStandUnderTheirHeads() {
     MainTable table =
         new MainTable(
-            List.of(row("margin", "USD", 521_000, 5_500), row("left over", "bales", 2_000, 250)),
+            List.of(row("margin", "USD", 521_000, 5_500), row("carry-over", "bales", 2_000, 250)),
             US);
     assertThat(String.join("\n", table.lines(80)))
         .isEqualTo(
             """
-                          mean             95 % interval       percentiles
-                                                              5th     95th
-            margin     521,000 USD    516,000 to 526,000  504,000  538,000
-            left over    2,000 bales      1,800 to 2,200    1,200    2,800\
+                           mean             95 % interval       percentiles
+                                                               5th     95th
+            margin      521,000 USD    516,000 to 526,000  504,000  538,000
+            carry-over    2,000 bales      1,800 to 2,200    1,200    2,800\
             """);
   }
 

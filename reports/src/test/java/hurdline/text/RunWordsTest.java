@@ -37,7 +37,7 @@ class RunWordsTest {
               crop
               limited by choke of          8.1 %                7.6 to 8.6
               stalk saw
-              left over                  2,420 bales        2,290 to 2,550    1,740    3,090
+              carry-over                 2,420 bales        2,290 to 2,550    1,740    3,090
             Cotton line
               seed cotton fed           10,050 ton         9,980 to 10,130    9,670   10,430
               scheduled                  1,242 h            1,239 to 1,246    1,224    1,261
@@ -50,7 +50,7 @@ class RunWordsTest {
               crop
               limited by choke of          9.8 %               9.0 to 10.7
               lint cleaner
-              left over                      0 modules                            0        0
+              carry-over                     0 modules                            0        0
             Yard
               peak of stalk, room        4,188 bales        4,177 to 4,199    4,134    4,242
               for 4,200

@@ -32,7 +32,7 @@ class SeasonWordsTest {
               stalk line finished         2 %                -8 to 12
               stalk line ended      2027-09-24, 5th to 95th percentile 2027-09-14 to
                                     2027-10-04
-              stalk left over         2,000 bales      1,900 to 2,100    1,500    2,500
+              stalk carry-over        2,000 bales      1,900 to 2,100    1,500    2,500
               margin forgone on it  110,000 USD    101,000 to 119,000   65,000  155,000
               seed cotton fed        11,700 t        11,640 to 11,760   11,400   12,000
               cotton line margin    600,000 USD    596,000 to 604,000  580,000  620,000
@@ -45,7 +45,7 @@ class SeasonWordsTest {
               stalk line finished        78 %                68 to 88
               stalk line ended      2027-08-25, 5th to 95th percentile 2027-08-15 to
                                     2027-09-04
-              stalk left over           100 bales            0 to 200     -400      600
+              stalk carry-over          100 bales            0 to 200     -400      600
               margin forgone on it   20,000 USD      11,000 to 29,000  -25,000   65,000
               seed cotton fed        11,700 t        11,640 to 11,760   11,400   12,000
               cotton line margin    600,000 USD    596,000 to 604,000  580,000  620,000

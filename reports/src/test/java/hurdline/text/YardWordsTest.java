@@ -45,7 +45,7 @@ class YardWordsTest {
             Land
               to contract at most         398 ha           368 to 442
               times the file's fields   1.080
-              left over then               30 bales
+              carry-over then              30 bales
 
             costs     ground, waiting, and margin below that without limit
             shorter   bigger mill (the file's option) -900 bales (-1,000 to -800)

@@ -18,7 +18,7 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.YIntervalSeries;
 
-/** How surely seasons finish, and what is left over, with more or fewer acres. */
+/** How surely seasons finish, and what is carried over, with more or fewer acres. */
 final class AcresChart {
   private final YardAnswer answer;
   private final Wording wording;
@@ -30,7 +30,7 @@ final class AcresChart {
 
   Chart figure() {
     String title =
-        "Seasons that finish, and what is left over, by area of the fields; dashed: wanted, and the answer in its interval";
+        "Seasons that finish, and what is carried over, by area of the fields; dashed: wanted, and the answer in its interval";
     NumberAxis acres =
         ChartStyle.numberAxis(
             wording.unit("acre")
@@ -65,10 +65,10 @@ final class AcresChart {
   }
 
   private XYPlot leftOver() {
-    YIntervalSeries series = new YIntervalSeries("left over");
+    YIntervalSeries series = new YIntervalSeries("carry-over");
     answer.acres().forEach(r -> series.add(acres(r), r.leftOver(), r.leftOver(), r.leftOver()));
     return plot(
-        series, ChartStyle.numberAxis("mean " + answer.asked().unit() + " left over", wording));
+        series, ChartStyle.numberAxis("mean " + answer.asked().unit() + " carried over", wording));
   }
 
   private XYPlot plot(YIntervalSeries series, NumberAxis axis) {
@@ -113,7 +113,7 @@ final class AcresChart {
         + wording.fixed(row.leftOver(), 0, answer.asked().unit())
         + " "
         + answer.asked().unit()
-        + " are left over on average";
+        + " are carried over on average";
   }
 
   private Chart.Grid table() {
@@ -127,7 +127,7 @@ final class AcresChart {
                 wording.fixed(row.low95(), 0, "share")
                     + " to "
                     + wording.fixed(row.high95(), 0, "share"))
-        .number("left over, mean", 0, answer.asked().unit(), AcresRow::leftOver)
+        .number("carry-over, mean", 0, answer.asked().unit(), AcresRow::leftOver)
         .of(answer.acres());
   }
 }
