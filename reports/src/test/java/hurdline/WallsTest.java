@@ -124,11 +124,15 @@ class WallsTest {
         .uses(
             "answer chart.compare chart.grid chart.kit chart.run chart.season chart.yard measure problem table "
                 + "text text.notes");
+    room("web.http").uses("study.replicate").knows("com.google.gson com.sun.net.httpserver");
+    room("web")
+        .uses("answer plant problem service study text web.http")
+        .knows("java.nio.file java.nio.channels");
     room("command")
         .uses(
             "answer chart.compare chart.fit chart.grid chart.kit chart.run chart.season chart.yard measure page plant "
                 + "problem service study study.compare study.grid study.option study.replicate study.season study.yard "
-                + "table text text.notes unit")
+                + "table text text.notes unit web")
         .knows("picocli me.tongfei.progressbar sun.misc java.nio.file java.io.File");
   }
 

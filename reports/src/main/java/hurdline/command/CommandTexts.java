@@ -36,6 +36,9 @@ final class CommandTexts implements CommandLine.IFactory {
     if (type == NewVerb.class) {
       return type.cast(new NewVerb(setting));
     }
+    if (type == OpenVerb.class) {
+      return type.cast(new OpenVerb(setting));
+    }
     if (type == OutputFlags.class) {
       return type.cast(new OutputFlags(setting));
     }

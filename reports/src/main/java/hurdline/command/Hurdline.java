@@ -27,7 +27,8 @@ import picocli.CommandLine.Command;
       SeasonVerb.class,
       PageVerb.class,
       FitVerb.class,
-      NewVerb.class
+      NewVerb.class,
+      OpenVerb.class
     },
     versionProvider = Version.class,
     commandListHeading = "%nCommands:%n",

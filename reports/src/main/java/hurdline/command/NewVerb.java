@@ -1,12 +1,11 @@
 package hurdline.command;
 
 import hurdline.service.FittedFigures;
+import hurdline.service.Template;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -31,19 +30,6 @@ import picocli.CommandLine;
       "        empty files for what you record, in my-plant/records; hurdline fit reads them"
     })
 final class NewVerb implements Callable<Integer> {
-  /** The plants to start from. */
-  enum Shape {
-    SMALL("small.yaml"),
-    SHARED("sweetgum-bend.yaml"),
-    STALK("stalk.yaml");
-
-    private final String file;
-
-    Shape(String file) {
-      this.file = file;
-    }
-  }
-
   private final CommandContext setting;
 
   @CommandLine.Parameters(
@@ -56,12 +42,12 @@ final class NewVerb implements Callable<Integer> {
       names = "--template",
       paramLabel = "small|shared|stalk",
       defaultValue = "small",
-      converter = Shapes.class,
+      converter = Templates.class,
       description =
           "small: one short line with a mill. shared: stalks and seed cotton in turn through one"
               + " gin building. stalk: a year of stalks with fields, trucks and two shifts."
               + " Default: small.")
-  private Shape shape;
+  private Template template;
 
   @CommandLine.Option(
       names = "--records",
@@ -108,15 +94,9 @@ final class NewVerb implements Callable<Integer> {
   }
 
   private int writePlant() throws IOException {
-    Path target = folder.resolve(shape.file);
+    Path target = folder.resolve(template.file());
     Files.createDirectories(folder);
-    try (InputStream in = NewVerb.class.getResourceAsStream("/line-configs/" + shape.file)) {
-      if (in == null) {
-        throw new IllegalStateException(
-            "the plant file " + shape.file + " is not packed with the program");
-      }
-      copy(in, target);
-    }
+    write(template.text(), target);
     setting
         .out()
         .println(
@@ -125,10 +105,10 @@ final class NewVerb implements Callable<Integer> {
   }
 
   /** Leaves no half of a file behind, over which the next call would not write. */
-  private static void copy(InputStream in, Path target) throws IOException {
+  private static void write(String text, Path target) throws IOException {
     Files.createFile(target);
     try {
-      Files.copy(in, target, StandardCopyOption.REPLACE_EXISTING);
+      Files.writeString(target, text);
     } catch (IOException fault) {
       Files.deleteIfExists(target);
       throw fault;
@@ -136,11 +116,11 @@ final class NewVerb implements Callable<Integer> {
   }
 
   /** A template as it is spelled in a call. */
-  private static final class Shapes implements CommandLine.ITypeConverter<Shape> {
+  private static final class Templates implements CommandLine.ITypeConverter<Template> {
     @Override
-    public Shape convert(String text) {
-      return Stream.of(Shape.values())
-          .filter(shape -> shape.name().equalsIgnoreCase(text))
+    public Template convert(String text) {
+      return Stream.of(Template.values())
+          .filter(template -> template.name().equalsIgnoreCase(text))
           .findFirst()
           .orElseThrow(
               () ->

@@ -26,6 +26,15 @@ public sealed interface PlantText {
     return new InMemory(name, text, rain);
   }
 
+  /**
+   * The text of a plant file as it stands in an editor.
+   *
+   * @param file beside which its rain files lie; the file itself is not read
+   */
+  static PlantText edited(Path file, String text) {
+    return new Edited(file, text);
+  }
+
   /** Without any folder: answers must not depend on where a file lies. */
   String name();
 
@@ -58,6 +67,19 @@ public sealed interface PlantText {
     @Override
     public PlantFile read() {
       return PlantFile.of(name, text, rain);
+    }
+  }
+
+  /** A text that may differ from its file. */
+  record Edited(Path file, String text) implements PlantText {
+    @Override
+    public String name() {
+      return file.getFileName().toString();
+    }
+
+    @Override
+    public PlantFile read() {
+      return PlantFile.edited(file, text);
     }
   }
 }

@@ -24,7 +24,18 @@ class HelpTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"hurdline", "check", "run", "compare", "yard", "season", "page", "fit", "new"})
+      strings = {
+        "hurdline",
+        "check",
+        "run",
+        "compare",
+        "yard",
+        "season",
+        "page",
+        "fit",
+        "new",
+        "open"
+      })
   void aHelpPageReadsAsItWasWritten(String name) throws IOException {
     StringWriter out = new StringWriter();
     String[] args =

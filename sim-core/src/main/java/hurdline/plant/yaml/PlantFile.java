@@ -56,6 +56,25 @@ public final class PlantFile {
   }
 
   /**
+   * Reads a plant from a text that stands for a file, with the rain files that lie beside that.
+   *
+   * @param file is not read
+   * @throws ProblemsException with every problem of the texts
+   */
+  public static PlantFile edited(Path file, String text) {
+    String name = file.getFileName().toString();
+    try {
+      return bound(
+          name,
+          FileText.text(text),
+          text.getBytes(StandardCharsets.UTF_8),
+          tree -> RainFiles.beside(file, tree));
+    } catch (UnreadableException e) {
+      throw new ProblemsException(List.of(e.finding().problemOf(name)));
+    }
+  }
+
+  /**
    * Reads a plant from text, which has no rain files with it.
    *
    * @param name shown in messages in place of a file

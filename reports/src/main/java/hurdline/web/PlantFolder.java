@@ -1,0 +1,171 @@
+package hurdline.web;
+
+import hurdline.web.http.Refusal;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * The plant files of one folder.
+ *
+ * <p>A name is looked up in the folder's own list and never joined to it, so no name leads out;
+ * links are not listed. A file that has changed since it was read is not written over.
+ */
+final class PlantFolder {
+  private static final int LARGEST = 4 << 20;
+  private static final int CONFLICT = 409;
+  private static final String MARK = "\uFEFF";
+  private static final String WINDOWS = "windows";
+  private static final String WITH_MARK = " mark";
+  private static final Pattern PLANT = Pattern.compile("[^.~].*\\.ya?ml");
+  private static final Pattern NEW_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,59}");
+
+  /** Names that some systems keep for devices, in any folder. */
+  private static final Pattern DEVICE =
+      Pattern.compile("(?i)con|prn|aux|nul|com[0-9]|lpt[0-9]|conin\\$|conout\\$");
+
+  private final Path folder;
+
+  PlantFolder(Path folder) throws IOException {
+    this.folder = folder.toRealPath();
+  }
+
+  /**
+   * The text of a file at one moment.
+   *
+   * @param version tells it from any other text
+   * @param layout what of its bytes is not in the text, which has neither a byte-order mark nor
+   *     line ends of two letters: {@code plain}, {@code windows}, or one of these with {@code "
+   *     mark"}
+   */
+  record Version(String text, String version, String layout) {}
+
+  Path path() {
+    return folder;
+  }
+
+  List<String> plants() throws IOException {
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.filter(one -> Files.isRegularFile(one, LinkOption.NOFOLLOW_LINKS))
+          .map(one -> one.getFileName().toString())
+          .filter(name -> PLANT.matcher(name).matches())
+          .sorted()
+          .toList();
+    }
+  }
+
+  /**
+   * The path of a plant file.
+   *
+   * @throws Refusal if the folder has none of that name
+   */
+  Path plant(String name) throws IOException {
+    if (!plants().contains(name)) {
+      throw new Refusal(404, "This folder has no plant file of that name.");
+    }
+    return folder.resolve(name);
+  }
+
+  Version read(String name) throws IOException {
+    byte[] bytes = bytes(plant(name));
+    String text = text(bytes);
+    boolean windows = text.contains("\r\n") && !text.replace("\r\n", "").contains("\n");
+    String layout = (windows ? WINDOWS : "plain") + (text.startsWith(MARK) ? WITH_MARK : "");
+    return new Version(text.replace(MARK, "").replace("\r\n", "\n"), hash(bytes), layout);
+  }
+
+  private static byte[] bytes(Path plant) throws IOException {
+    try (InputStream in = Files.newInputStream(plant, LinkOption.NOFOLLOW_LINKS)) {
+      byte[] bytes = in.readNBytes(LARGEST + 1);
+      if (bytes.length > LARGEST) {
+        throw new Refusal(413, "The file is larger than 4 MB.");
+      }
+      return bytes;
+    }
+  }
+
+  private static String text(byte[] bytes) {
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException e) {
+      throw new Refusal(415, "The file is not text in UTF-8; save it as UTF-8 first.");
+    }
+  }
+
+  /**
+   * Writes a text in place of the one that was read: beside it first, then moved, so that the file
+   * is whole at any moment.
+   *
+   * @param was the version that was read
+   * @throws Refusal if the file has changed meanwhile
+   */
+  synchronized Version save(String name, String text, String was, String layout)
+      throws IOException {
+    Path plant = plant(name);
+    if (!hash(bytes(plant)).equals(was)) {
+      throw new Refusal(CONFLICT, "The file was changed by another program; nothing is saved.");
+    }
+    String lines = layout.startsWith(WINDOWS) ? text.replace("\n", "\r\n") : text;
+    String whole = (layout.endsWith(WITH_MARK) ? MARK : "") + lines;
+    byte[] bytes = whole.getBytes(StandardCharsets.UTF_8);
+    if (bytes.length > LARGEST) {
+      throw new Refusal(413, "The text is larger than 4 MB.");
+    }
+    Path part = Files.createTempFile(folder, ".saving-", ".part");
+    try {
+      Files.write(part, bytes, StandardOpenOption.SYNC, StandardOpenOption.WRITE);
+      keepPermissions(plant, part);
+      Files.move(part, plant, StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+    return new Version(text, hash(bytes), layout);
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    if (from.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+      Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
+    }
+  }
+
+  /**
+   * Writes a new file, never over another; its name.
+   *
+   * @param wanted without its ending
+   */
+  String create(String wanted, String text) throws IOException {
+    if (!NEW_NAME.matcher(wanted).matches() || DEVICE.matcher(wanted).matches()) {
+      throw new Refusal(
+          400, "A name has letters, digits, - and _ and begins with a letter or digit.");
+    }
+    String name = wanted + ".yaml";
+    try {
+      Files.writeString(folder.resolve(name), text, StandardOpenOption.CREATE_NEW);
+    } catch (FileAlreadyExistsException taken) {
+      throw new Refusal(CONFLICT, "There is a file " + name + " already; choose another name.");
+    }
+    return name;
+  }
+
+  private static String hash(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

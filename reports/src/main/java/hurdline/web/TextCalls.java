@@ -1,0 +1,86 @@
+package hurdline.web;
+
+import hurdline.answer.CheckAnswer;
+import hurdline.plant.ProblemsException;
+import hurdline.service.PlantEdits;
+import hurdline.service.PlantText;
+import hurdline.service.Studies;
+import hurdline.study.PlantChanges;
+import hurdline.text.CheckHeadline;
+import hurdline.text.UnitSystem;
+import hurdline.text.Wording;
+import hurdline.web.http.Ask;
+import hurdline.web.http.Call;
+import hurdline.web.http.Reply;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
+
+/** What the page asks about a text while it is typed. */
+final class TextCalls {
+  private final Studies studies;
+  private final PlantFolder folder;
+  private final AtomicLong newest = new AtomicLong();
+  private final Object checking = new Object();
+
+  TextCalls(Studies studies, PlantFolder folder) {
+    this.studies = studies;
+    this.folder = folder;
+  }
+
+  /**
+   * What is said of a text.
+   *
+   * @param older whether a newer text came meanwhile, so that nothing is said of this one
+   * @param sentences what limits each line by formula; none where the plant has problems
+   */
+  record Checked(
+      boolean older, List<TextProblem> problems, List<String> sentences, List<RatedLine> lines) {}
+
+  Map<String, Call> all() {
+    return Map.of("POST check", this::check, "POST set", TextCalls::set);
+  }
+
+  private Reply check(Ask ask) throws IOException {
+    PlantText plant = PlantText.edited(folder.plant(ask.text("name")), ask.text("text"));
+    long mine = newest.incrementAndGet();
+    synchronized (checking) {
+      if (mine != newest.get()) {
+        return Reply.json(new Checked(true, List.of(), List.of(), List.of()));
+      }
+      return Reply.json(checked(plant, ask));
+    }
+  }
+
+  private Checked checked(PlantText plant, Ask ask) {
+    String text = ask.text("text");
+    try {
+      CheckAnswer answer = studies.onPaper(plant, PlantChanges.base());
+      Wording wording = wording(ask).reading(answer);
+      return new Checked(
+          false,
+          TextProblem.of(answer.warnings(), text),
+          new CheckHeadline(answer, wording).sentences(),
+          RatedLine.of(answer, wording));
+    } catch (ProblemsException wrong) {
+      return new Checked(false, TextProblem.of(wrong.problems(), text), List.of(), List.of());
+    }
+  }
+
+  /** For whom the page speaks; what a browser calls its language is one that Java knows or not. */
+  static Wording wording(Ask ask) {
+    boolean metric = ask.text("units").equals("metric");
+    return new Wording(
+        metric ? UnitSystem.METRIC : UnitSystem.US, Locale.forLanguageTag(ask.text("locale")));
+  }
+
+  private static Reply set(Ask ask) {
+    try {
+      return Reply.json(PlantEdits.setting(ask.text("text"), ask.text("path"), ask.text("value")));
+    } catch (ProblemsException wrong) {
+      return Reply.json(Map.of("refused", String.join(" ", wrong.lines())));
+    }
+  }
+}

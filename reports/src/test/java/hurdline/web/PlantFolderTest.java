@@ -1,0 +1,83 @@
+package hurdline.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hurdline.web.http.Refusal;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PlantFolderTest {
+  @TempDir Path folder;
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "a: 1\nb: 2\n",
+        "a: 1\r\nb: 2\r\n",
+        "\uFEFFa: 1\r\nb: 2",
+        "\uFEFFa: 1\nb: 2",
+        "a: 1"
+      })
+  void whatIsReadAndSavedUnchangedIsTheSameToTheByte(String text) throws IOException {
+    Path file = folder.resolve("p.yaml");
+    Files.writeString(file, text);
+    PlantFolder plants = new PlantFolder(folder);
+    var read = plants.read("p.yaml");
+    assertThat(read.text()).doesNotContain("\r", "\uFEFF");
+    plants.save("p.yaml", read.text(), read.version(), read.layout());
+    assertThat(Files.readString(file)).isEqualTo(text);
+  }
+
+  @Test
+  void aFileThatWasChangedMeanwhileIsNotWrittenOver() throws IOException {
+    Path file = folder.resolve("p.yaml");
+    Files.writeString(file, "a: 1\n");
+    PlantFolder plants = new PlantFolder(folder);
+    var read = plants.read("p.yaml");
+    Files.writeString(file, "a: 2\n");
+    assertThatThrownBy(() -> plants.save("p.yaml", "a: 3\n", read.version(), read.layout()))
+        .isInstanceOfSatisfying(Refusal.class, no -> assertThat(no.status()).isEqualTo(409));
+    assertThat(Files.readString(file)).isEqualTo("a: 2\n");
+    var now = plants.read("p.yaml");
+    var saved = plants.save("p.yaml", "a: 3\n", now.version(), now.layout());
+    assertThat(plants.read("p.yaml")).isEqualTo(saved);
+  }
+
+  @Test
+  void savingKeepsWhoMayReadTheFileAndLeavesNothingBeside() throws IOException {
+    Path file = folder.resolve("p.yaml");
+    Files.writeString(file, "a: 1\n");
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r-----"));
+    PlantFolder plants = new PlantFolder(folder);
+    var read = plants.read("p.yaml");
+    plants.save("p.yaml", "a: 2\n", read.version(), read.layout());
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+        .isEqualTo("rw-r-----");
+    try (var all = Files.list(folder)) {
+      assertThat(all).containsExactly(file);
+    }
+  }
+
+  @Test
+  void aNewFileIsWrittenOverNone() throws IOException {
+    PlantFolder plants = new PlantFolder(folder);
+    assertThat(plants.create("mine", "a: 1\n")).isEqualTo("mine.yaml");
+    assertThatThrownBy(() -> plants.create("mine", "a: 2\n")).hasMessageContaining("already");
+    assertThat(Files.readString(folder.resolve("mine.yaml"))).isEqualTo("a: 1\n");
+  }
+
+  @Test
+  void whatIsNoTextIsSaidAndNotShown() throws IOException {
+    Files.write(folder.resolve("p.yaml"), "a: \u00e9".getBytes(StandardCharsets.ISO_8859_1));
+    assertThatThrownBy(() -> new PlantFolder(folder).read("p.yaml"))
+        .hasMessage("The file is not text in UTF-8; save it as UTF-8 first.");
+  }
+}
