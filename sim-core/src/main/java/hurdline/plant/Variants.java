@@ -8,6 +8,11 @@ public interface Variants {
   /**
    * The plant with these changes applied in turn.
    *
+   * <p>It costs what the changes touch: everything else is taken over from the plant as it stands,
+   * so that plants can be asked for by the hundred (figures: {@code
+   * sim-core/src/jmh/BENCHMARKS.md}). It equals, problems and all, the plant of a file that says
+   * what the changes say. Any number of threads may ask at once.
+   *
    * @throws ProblemsException with every problem of the changed plant
    */
   Plant with(Change... changes);

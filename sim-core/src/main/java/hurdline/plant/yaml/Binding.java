@@ -11,10 +11,19 @@ final class Binding {
   private final Findings findings;
   private final Findings cautions;
   private final RainFiles rains;
+  private final BoundBefore before;
   private final Misspellings misspellings = new Misspellings();
   private String currency;
 
   Binding(RainFiles rains, Findings findings, Findings cautions) {
+    this(rains, findings, cautions, BoundBefore.nothing());
+  }
+
+  /**
+   * @param before from which is taken over what no change has touched, without its cautions
+   */
+  Binding(RainFiles rains, Findings findings, Findings cautions, BoundBefore before) {
+    this.before = before;
     this.rains = rains;
     this.findings = findings;
     this.cautions = cautions;
@@ -27,6 +36,11 @@ final class Binding {
   /** The rain files that were read with the plant file. */
   RainFiles rains() {
     return rains;
+  }
+
+  /** What was bound before and may be taken over: nothing that is in another currency. */
+  BoundBefore before() {
+    return before.where(before.currency().equals(currency()));
   }
 
   /** What is allowed but does nothing where it stands. */

@@ -24,12 +24,7 @@ final class BoundPlant {
 
   /** The plant of the tree; of use only if nothing was found to be wrong with it. */
   static Plant plant(Tree tree, RainFiles rains, Findings findings) {
-    return plant(tree, rains, findings, new Findings());
-  }
-
-  /** The same, with what is allowed but does nothing. */
-  static Plant plant(Tree tree, RainFiles rains, Findings findings, Findings cautions) {
-    return plant(tree, new Binding(rains, findings, cautions));
+    return plant(tree, new Binding(rains, findings, new Findings()));
   }
 
   /** The same with all that is met on the way. */

@@ -34,20 +34,30 @@ final class PatchCheck {
 
   private final Tree base;
   private final RainFiles rains;
+  private final BoundBefore before;
   private final Findings findings;
   private final List<NamedPatches.Named> all;
 
   /** By the path of a name that the plant has not, the patches that add it. */
   private final Map<String, List<NamedPatches.Named>> adding = new HashMap<>();
 
-  private PatchCheck(Tree base, List<NamedPatches.Named> all, RainFiles rains, Findings findings) {
+  private PatchCheck(
+      Tree base,
+      List<NamedPatches.Named> all,
+      RainFiles rains,
+      BoundBefore before,
+      Findings findings) {
     this.base = base;
     this.all = all;
     this.rains = rains;
+    this.before = before;
     this.findings = findings;
   }
 
-  static void all(Tree base, RainFiles rains, Findings findings) {
+  /**
+   * @param before the base as it was bound; nothing where it has problems
+   */
+  static void all(Tree base, RainFiles rains, BoundBefore before, Findings findings) {
     List<NamedPatches.Named> all = new NamedPatches(base).all();
     if (all.size() > MOST) {
       findings.add(
@@ -57,17 +67,17 @@ final class PatchCheck {
           "at most " + MOST + ", each of which is a plant to check");
       return;
     }
-    PatchCheck check = new PatchCheck(base, all, rains, findings);
+    PatchCheck check = new PatchCheck(base, all, rains, before, findings);
     for (NamedPatches.Named named : all) {
       check
           .added(named)
           .forEach(path -> check.adding.computeIfAbsent(path, key -> new ArrayList<>()).add(named));
     }
-    List<Finding> before = findings.inOrder();
-    all.forEach(named -> check.one(named, before));
+    List<Finding> known = findings.inOrder();
+    all.forEach(named -> check.one(named, known));
   }
 
-  private void one(NamedPatches.Named named, List<Finding> before) {
+  private void one(NamedPatches.Named named, List<Finding> known) {
     Entries patch = (Entries) named.with();
     for (String key : patch.map().keySet()) {
       if (NOT_TO_BE_CHANGED.contains(key)) {
@@ -85,7 +95,7 @@ final class PatchCheck {
     }
     Tree merged = RelativePatch.merge(base, patch);
     if (Tree.same(base, merged)) {
-      if (!strangers(named, BoundPlant.plant(merged, rains, new Findings()), List.of()).isEmpty()) {
+      if (!strangers(named, bound(merged, new Findings()), List.of()).isEmpty()) {
         return;
       }
       add(
@@ -97,15 +107,19 @@ final class PatchCheck {
       return;
     }
     Findings changed = new Findings();
-    Plant plant = BoundPlant.plant(merged, rains, changed);
+    Plant plant = bound(merged, changed);
     List<Finding> fresh =
-        changed.inOrder().stream().filter(f -> before.stream().noneMatch(f::echoes)).toList();
+        changed.inOrder().stream().filter(f -> known.stream().noneMatch(f::echoes)).toList();
     List<String> strangers = strangers(named, plant, fresh);
     renamed(named, plant);
     fresh.stream()
         .filter(
             finding -> strangers.stream().noneMatch(path -> within(finding.problem().path(), path)))
         .forEach(finding -> findings.add(finding.because(named.because())));
+  }
+
+  private Plant bound(Tree tree, Findings changed) {
+    return BoundPlant.plant(tree, new Binding(rains, changed, new Findings(), before));
   }
 
   /**
@@ -157,7 +171,7 @@ final class PatchCheck {
       return false;
     }
     Findings alone = new Findings();
-    BoundPlant.plant(RelativePatch.merge(base, first.get().with()), rains, alone);
+    bound(RelativePatch.merge(base, first.get().with()), alone);
     return own.stream().noneMatch(alone::covers);
   }
 

@@ -11,7 +11,9 @@ import java.util.Map;
 /**
  * Binds a tree to the records of a plant.
  *
- * <p>What is wrong is reported and a harmless stand-in takes its place, so that one pass finds all.
+ * <p>What was bound before from nodes that still stand is taken over ({@link BoundBefore}); lines
+ * go by the kinds of the machines too, the yard by the crops, deliveries by crops and calendar.
+ * What is wrong is reported and a harmless stand-in takes its place, so that one pass finds all.
  */
 final class PlantBinder {
   private PlantBinder() {}
@@ -21,29 +23,35 @@ final class PlantBinder {
     Fields f = at.fields(MapKeys.PLANT);
     version(f.at("hurdline"));
     MoneyBinder.keepCurrency(f.at("money"));
-    Calendar calendar = CalendarBinder.calendar(f.at("calendar"));
-    List<Crop> crops = f.at("crops").each("crop", CropBinder::crop);
-    LineBinder lines = new LineBinder(shapes(f.at("machines")));
+    BoundBefore before = binding.before();
+    Calendar calendar = before.section(f.at("calendar"), Plant::calendar, CalendarBinder::calendar);
+    List<Crop> crops = before.each(f.at("crops"), "crop", Plant::crops, CropBinder::crop);
+    Map<String, MapKeys> shapes = shapes(f.at("machines"));
+    LineBinder lines = new LineBinder(shapes);
+    BoundBefore ofLines = before.where(shapes.equals(before.shapes()));
+    YardBinder yard = new YardBinder(crops);
+    BoundBefore ofYard = before.where(before.isOf(Plant::crops, crops));
     DeliveryBinder deliveries = new DeliveryBinder(crops, calendar);
+    BoundBefore ofDeliveries = ofYard.where(before.isOf(Plant::calendar, calendar));
     return new Plant(
         Words.text(f.at("plant")),
         calendar,
-        CropBinder.components(f.at("components")),
+        before.section(f.at("components"), Plant::components, CropBinder::components),
         crops,
-        f.at("machines").each("machine", MachineBinder::machine),
-        f.at("products").each("product", ProductBinder::product),
-        f.at("packages").each("package", ProductBinder::packaging),
-        f.at("lines").each("line", lines::line),
-        SeasonBinder.season(f.at("season")),
-        SeasonBinder.crews(f.at("crews")),
-        f.at("resources").each("resource", SeasonBinder::resource),
-        new YardBinder(crops).yard(f.at("yard")),
-        f.at("deliveries").each("crop", deliveries::delivery),
-        f.at("base_loads").each("base load", TariffBinder::baseLoad),
-        MoneyBinder.money(f.at("money")),
-        f.at("options").each("option", MoneyBinder::option),
-        f.at("plans").each("plan", MoneyBinder::plan),
-        TitleBinder.titles(at));
+        before.each(f.at("machines"), "machine", Plant::machines, MachineBinder::machine),
+        before.each(f.at("products"), "product", Plant::products, ProductBinder::product),
+        before.each(f.at("packages"), "package", Plant::packages, ProductBinder::packaging),
+        ofLines.each(f.at("lines"), "line", Plant::lines, lines::line),
+        before.section(f.at("season"), Plant::season, SeasonBinder::season),
+        before.section(f.at("crews"), Plant::crews, SeasonBinder::crews),
+        before.each(f.at("resources"), "resource", Plant::resources, SeasonBinder::resource),
+        ofYard.section(f.at("yard"), Plant::yard, yard::yard),
+        ofDeliveries.each(f.at("deliveries"), "crop", Plant::deliveries, deliveries::delivery),
+        before.each(f.at("base_loads"), "base load", Plant::baseLoads, TariffBinder::baseLoad),
+        before.section(f.at("money"), Plant::money, MoneyBinder::money),
+        before.each(f.at("options"), "option", Plant::options, MoneyBinder::option),
+        before.each(f.at("plans"), "plan", Plant::plans, MoneyBinder::plan),
+        TitleBinder.titles(at, before));
   }
 
   private static void version(NodeReader at) {
@@ -54,7 +62,8 @@ final class PlantBinder {
     }
   }
 
-  private static Map<String, MapKeys> shapes(NodeReader machines) {
+  /** The kind of keys that each machine has. */
+  static Map<String, MapKeys> shapes(NodeReader machines) {
     Map<String, MapKeys> shapes = new LinkedHashMap<>();
     if (machines.isMap()) {
       machines

@@ -26,16 +26,14 @@ public final class PlantFile {
   private final String name;
   private final String contentHash;
   private final TreeVariants variants;
-  private final RainFiles rains;
   private final Plant plant;
   private final Choices choices;
 
   private PlantFile(
-      String name, String contentHash, Tree tree, RainFiles rains, Plant plant, Choices choices) {
+      String name, String contentHash, TreeVariants variants, Plant plant, Choices choices) {
     this.name = name;
     this.contentHash = contentHash;
-    this.variants = new TreeVariants(name, tree, rains);
-    this.rains = rains;
+    this.variants = variants;
     this.plant = plant;
     this.choices = choices;
   }
@@ -110,8 +108,10 @@ public final class PlantFile {
     RainFiles rains = beside.apply(tree);
     Binding binding = new Binding(rains, findings, new Findings());
     Plant plant = BoundPlant.plant(tree, binding);
+    BoundBefore before =
+        findings.isEmpty() ? BoundBefore.of(tree, binding, plant) : BoundBefore.nothing();
     if (!BoundPlant.lacksASection(findings)) {
-      PatchCheck.all(binding.misspellings().corrected(tree), rains, findings);
+      PatchCheck.all(binding.misspellings().corrected(tree), rains, before, findings);
     }
     Choices choices = ChoiceBinder.choices(tree, plant, binding);
     List<LocatedProblem> problems = new ArrayList<>(findings.problemsOf(name));
@@ -119,7 +119,8 @@ public final class PlantFile {
     if (!problems.isEmpty()) {
       throw new ProblemsException(problems);
     }
-    return new PlantFile(name, rains.hash(bytes), tree, rains, plant, choices);
+    TreeVariants variants = new TreeVariants(name, tree, rains, before);
+    return new PlantFile(name, rains.hash(bytes), variants, plant, choices);
   }
 
   public Plant plant() {
@@ -143,12 +144,9 @@ public final class PlantFile {
    *     echoes
    */
   public List<LocatedProblem> warnings(Change... changes) {
-    if (changes.length > 0) {
-      variants.with(changes);
-    }
-    Tree changed = variants.changed(changes);
     Findings cautions = new Findings();
-    Plant looked = BoundPlant.plant(changed, rains, new Findings(), cautions);
+    Plant looked = variants.with(cautions, changes);
+    Tree changed = variants.changed(changes);
     Warnings.of(looked)
         .forEach(
             problem -> cautions.add(new Finding(Locator.of(changed, problem.path()), problem)));

@@ -13,10 +13,13 @@ final class TitleBinder {
 
   private TitleBinder() {}
 
-  static List<Title> titles(NodeReader top) {
+  static List<Title> titles(NodeReader top, BoundBefore before) {
     List<Title> titles = new ArrayList<>();
     for (Title.Kind kind : Title.Kind.values()) {
-      sections(kind, List.of(kind.section().split("\\.")), "", top, titles);
+      List<String> keys = List.of(kind.section().split("\\."));
+      before
+          .titles(kind, top.child(keys.get(0)))
+          .ifPresentOrElse(titles::addAll, () -> sections(kind, keys, "", top, titles));
     }
     return titles;
   }

@@ -18,24 +18,41 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Changes a plant by changing its tree and binding it anew. */
+/** Changes a plant by changing its tree and binding what has changed. */
 final class TreeVariants implements Variants {
   private final String file;
   private final Tree base;
   private final RainFiles rains;
+  private final BoundBefore before;
   private final NamedPatches patches;
 
-  TreeVariants(String file, Tree base, RainFiles rains) {
+  /**
+   * @param before the base as it was bound, of which a changed plant takes over what no change has
+   *     touched; nothing for one that is always bound whole
+   */
+  TreeVariants(String file, Tree base, RainFiles rains, BoundBefore before) {
     this.file = file;
     this.base = base;
     this.rains = rains;
+    this.before = before;
     this.patches = new NamedPatches(base);
   }
 
   @Override
   public Plant with(Change... changes) {
+    return changes.length == 0 && before.plant().isPresent()
+        ? before.plant().get()
+        : with(new Findings(), before, changes);
+  }
+
+  /** The same plant, bound whole, with what is allowed but does nothing. */
+  Plant with(Findings cautions, Change... changes) {
+    return with(cautions, BoundBefore.nothing(), changes);
+  }
+
+  private Plant with(Findings cautions, BoundBefore takenOver, Change... changes) {
     Findings findings = new Findings();
-    Plant plant = bound(changed(changes), findings);
+    Plant plant = bound(changed(changes), new Binding(rains, findings, cautions, takenOver));
     if (!findings.isEmpty()) {
       String because = because(changes);
       throw new ProblemsException(
@@ -46,9 +63,9 @@ final class TreeVariants implements Variants {
     return plant;
   }
 
-  private Plant bound(Tree tree, Findings findings) {
+  private Plant bound(Tree tree, Binding binding) {
     try {
-      return BoundPlant.plant(tree, rains, findings);
+      return BoundPlant.plant(tree, binding);
     } catch (UnreadableException e) {
       throw new ProblemsException(List.of(e.finding().problemOf(file)));
     }

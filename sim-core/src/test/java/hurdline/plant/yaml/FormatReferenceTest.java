@@ -38,7 +38,7 @@ class FormatReferenceTest {
         MergePatch.merge(
             TreeReader.read(snippets().get(0), findings), TreeReader.read(snippet, findings));
     BoundPlant.plant(tree, RainFiles.none(), findings);
-    PatchCheck.all(tree, RainFiles.none(), findings);
+    PatchCheck.all(tree, RainFiles.none(), BoundBefore.nothing(), findings);
     assertThat(findings.inOrder().stream().map(finding -> finding.problemOf("FORMAT.md").text()))
         .isEmpty();
   }
