@@ -2,7 +2,6 @@ package hurdline.capacity;
 
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Stretch;
-import hurdline.plant.LotAttribute;
 import hurdline.plant.Machine;
 import java.util.List;
 import java.util.stream.Stream;
@@ -59,8 +58,7 @@ public final class Twins {
         .<Object>flatMap(
             step ->
                 Stream.concat(
-                    Stream.of(step.rateKgPerS(), step.rateByMoisture(), step.mix()),
-                    Stream.of(LotAttribute.values()).map(attribute -> attribute.onRate(step))))
+                    Stream.of(step.rateKgPerS(), step.mix()), step.rateCorrections().stream()))
         .toList();
   }
 

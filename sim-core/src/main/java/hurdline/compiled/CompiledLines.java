@@ -221,8 +221,10 @@ public final class CompiledLines {
     for (int c = 0; c < components; c++) {
       lot.set(c, bale.composition().getOrDefault(naming.components.name(c), 0.0), moisture);
     }
-    for (LotAttribute attribute : LotAttribute.values()) {
-      lot.attribute[attribute.ordinal()] = attribute.of(bale).map(Distribution::mean).orElse(0.0);
+    for (int a = 0; a < lot.attribute.length; a++) {
+      LotAttribute attribute = naming.attributes.get(a);
+      double mean = attribute.of(bale).map(Distribution::mean).orElse(0.0);
+      lot.attribute[a] = Math.min(attribute.most(), Math.max(0, mean));
     }
   }
 

@@ -3,11 +3,13 @@ package hurdline.compiled;
 import hurdline.plant.Component;
 import hurdline.plant.Crop;
 import hurdline.plant.Line;
+import hurdline.plant.LotAttribute;
 import hurdline.plant.Machine;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
 import hurdline.plant.Resource;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Numbers of all that the compiled plant speaks of; machines are those that are not bins. */
@@ -19,6 +21,7 @@ public final class Indexes {
   public final Names lines;
   public final Names crops;
   public final Names resources;
+  public final List<LotAttribute> attributes;
   private final Map<String, Machine> byName = new HashMap<>();
 
   Indexes(Plant plant) {
@@ -38,6 +41,7 @@ public final class Indexes {
     products = new Names(plant.products().stream().map(Product::name).toList());
     lines = new Names(plant.lines().stream().map(Line::name).toList());
     crops = new Names(plant.crops().stream().map(Crop::name).toList());
+    attributes = LotAttribute.of(plant);
     resources = new Names(plant.resources().stream().map(Resource::name).toList());
     plant.machines().forEach(m -> byName.put(m.name(), m));
   }

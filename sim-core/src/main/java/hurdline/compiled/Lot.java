@@ -7,18 +7,17 @@ import hurdline.plant.LotAttribute;
  * Written over and over.
  */
 public final class Lot {
-  private static final LotAttribute[] ATTRIBUTES = LotAttribute.values();
-
   public final double[] dry;
   public final double[] water;
 
-  /** [attribute] by its ordinal; 0 where the crop has none. */
+  /** [attribute] of those that the plant has; 0 where the crop lacks it. */
   public final double[] attribute;
 
-  public Lot(int components) {
+  public Lot(CompiledLines layout) {
+    int components = layout.components;
     dry = new double[components];
     water = new double[components];
-    attribute = new double[ATTRIBUTES.length];
+    attribute = new double[layout.naming.attributes.size()];
   }
 
   /**
@@ -36,8 +35,8 @@ public final class Lot {
    * Numbers that a lot takes up in a row: dry matter by component, then water likewise, then what
    * its attributes bring.
    */
-  public static int width(int components) {
-    return 2 * components + ATTRIBUTES.length;
+  public static int width(CompiledLines layout) {
+    return 2 * layout.components + layout.naming.attributes.size();
   }
 
   /** Becomes the lot that stands in a row from a place on. */
@@ -52,7 +51,7 @@ public final class Lot {
   public void mixAttributes(double[] row, double massKg) {
     int at = 2 * dry.length;
     for (int a = 0; a < attribute.length; a++) {
-      row[at + a] += ATTRIBUTES[a].brings(massKg, attribute[a]);
+      row[at + a] += LotAttribute.brings(massKg, attribute[a]);
     }
   }
 }

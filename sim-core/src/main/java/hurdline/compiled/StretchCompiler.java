@@ -2,7 +2,6 @@ package hurdline.compiled;
 
 import hurdline.plant.Curve;
 import hurdline.plant.Line;
-import hurdline.plant.LotAttribute;
 import hurdline.plant.Machine;
 import hurdline.plant.Step;
 import java.util.ArrayDeque;
@@ -106,7 +105,7 @@ final class StretchCompiler {
     to.machine = new int[n];
     to.rateKgPerS = new double[n];
     to.rateByMoisture = new Polyline[n];
-    to.rateByAttribute = new Polyline[n][LotAttribute.count()];
+    to.rateByAttribute = new Polyline[n][naming.attributes.size()];
     to.breaksFrom = new int[n][];
     to.breaksInto = new int[n][];
     to.breaksShare = new double[n][];
@@ -124,8 +123,8 @@ final class StretchCompiler {
     to.machine[node] = naming.machines.find(step.machine());
     to.rateKgPerS[node] = step.rateKgPerS().orElse(Double.POSITIVE_INFINITY);
     to.rateByMoisture[node] = new Polyline(step.rateByMoisture());
-    for (LotAttribute attribute : LotAttribute.values()) {
-      to.rateByAttribute[node][attribute.ordinal()] = new Polyline(attribute.onRate(step));
+    for (int a = 0; a < naming.attributes.size(); a++) {
+      to.rateByAttribute[node][a] = new Polyline(naming.attributes.get(a).onRate(step));
     }
     to.breaksFrom[node] =
         step.breaks().stream().mapToInt(b -> naming.components.index(b.component())).toArray();
@@ -155,7 +154,7 @@ final class StretchCompiler {
     to.takes[node] = new double[1][naming.components.count()];
     to.restOutlet[node] = 0;
     to.byMoisture[node] = new Polyline[1][];
-    to.byAttribute[node] = new Polyline[1][LotAttribute.count()][];
+    to.byAttribute[node] = new Polyline[1][naming.attributes.size()][];
   }
 
   private void fillOutlets(int node, List<Step.Outlet> outlets) {
@@ -163,7 +162,7 @@ final class StretchCompiler {
     to.outletTo[node] = new int[count];
     to.takes[node] = new double[count][naming.components.count()];
     to.byMoisture[node] = new Polyline[count][];
-    to.byAttribute[node] = new Polyline[count][LotAttribute.count()][];
+    to.byAttribute[node] = new Polyline[count][naming.attributes.size()][];
     // without an outlet for the rest, what a correction leaves over goes with the last one
     to.restOutlet[node] = count - 1;
     for (int o = 0; o < count; o++) {
@@ -176,8 +175,8 @@ final class StretchCompiler {
         outlet.takes().get().forEach((c, share) -> shares[naming.components.index(c)] = share);
       }
       to.byMoisture[node][o] = curves(outlet.byMoisture());
-      for (LotAttribute attribute : LotAttribute.values()) {
-        to.byAttribute[node][o][attribute.ordinal()] = curves(attribute.onShares(outlet));
+      for (int a = 0; a < naming.attributes.size(); a++) {
+        to.byAttribute[node][o][a] = curves(naming.attributes.get(a).onShares(outlet));
       }
     }
   }

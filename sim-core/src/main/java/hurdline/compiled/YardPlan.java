@@ -3,6 +3,7 @@ package hurdline.compiled;
 import hurdline.plant.Bale;
 import hurdline.plant.Component;
 import hurdline.plant.Crop;
+import hurdline.plant.LotAttribute;
 import hurdline.plant.Plant;
 import hurdline.plant.Yard;
 import java.util.Arrays;
@@ -25,6 +26,7 @@ public final class YardPlan {
 
   private final List<Crop> crops;
   private final List<String> components;
+  private final List<LotAttribute> attributes;
   private final List<Yard.Place> places;
   private final boolean[] takes; // [place * crops + crop]
   private final int[] holds;
@@ -40,6 +42,7 @@ public final class YardPlan {
     Yard yard = plant.yard();
     crops = plant.crops().stream().sorted(Comparator.comparing(Crop::name)).toList();
     components = plant.components().stream().map(Component::name).sorted().toList();
+    attributes = LotAttribute.of(plant);
     places = yard.places();
     takes = new boolean[places.size() * crops.size()];
     for (int place = 0; place < places.size(); place++) {
@@ -102,6 +105,11 @@ public final class YardPlan {
 
   public String component(int component) {
     return components.get(component);
+  }
+
+  /** What bales have beside dry matter and water. */
+  public List<LotAttribute> attributes() {
+    return attributes;
   }
 
   public int places() {

@@ -54,7 +54,7 @@ final class Bins {
 
   Bins(CompiledLines layout) {
     components = layout.components;
-    width = Lot.width(components);
+    width = Lot.width(layout);
     byVolume = layout.byVolume;
     looseKgPerM3 = layout.looseKgPerM3;
     startAt = layout.startAt;

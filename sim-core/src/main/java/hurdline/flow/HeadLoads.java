@@ -66,7 +66,7 @@ final class HeadLoads {
   HeadLoads(CompiledLines layout, Stretch stretch) {
     this.stretch = stretch;
     components = layout.components;
-    lot = new Lot(components);
+    lot = new Lot(layout);
     lotDry = lot.dry;
     lotWater = lot.water;
     nodes = stretch.nodes;

@@ -59,7 +59,7 @@ public final class RatedFlow {
   private void fromBin(int head, int line, int[] screen) {
     int n = layout.components;
     int bin = layout.headBin[head];
-    double[] arrives = new double[Lot.width(n)];
+    double[] arrives = new double[Lot.width(layout)];
     for (int k = 0; k < layout.producers[bin].length; k++) {
       int from = layout.producers[bin][k];
       if (from != head && layout.headLine[from] == line && drawn[from] > 0) {

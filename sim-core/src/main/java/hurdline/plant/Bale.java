@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param massKg as-is mass
  * @param moisture water over as-is mass, 0 to below 1
  * @param diameterM of the stalks, where the crop has one
+ * @param attributes shares by name that the file has given them, such as retting
  * @param composition share of each component in the dry matter; a component left out has none
  * @param size where it is given
  * @param spread relative standard deviation of each share from bale to bale
@@ -18,10 +19,12 @@ public record Bale(
     Distribution massKg,
     Distribution moisture,
     Optional<Distribution> diameterM,
+    Map<String, Distribution> attributes,
     Map<String, Double> composition,
     double spread,
     Optional<Size> size) {
   public Bale {
+    attributes = InOrder.copy(attributes);
     composition = InOrder.copy(composition);
     Check.shares("composition", composition);
     Check.share("spread", spread);

@@ -1,5 +1,6 @@
 package hurdline.plant;
 
+import java.util.List;
 import java.util.Map;
 
 /** What bales are made of. */
@@ -8,6 +9,7 @@ final class CropRules {
   static final double WHOLE = 1e-6;
 
   private static final double LEAST_KG = 1;
+  private static final List<String> OF_THEIR_OWN = List.of("moisture", "diameter");
 
   private CropRules() {}
 
@@ -17,6 +19,7 @@ final class CropRules {
           "crops." + crop.name() + (crop.modules() ? ".module" : ".bale") + ".mass",
           crop.bale(),
           found);
+      attributes("crops." + crop.name(), crop.bale(), found);
       composition("crops." + crop.name() + ".composition", crop.bale().composition(), names, found);
     }
     for (Delivery delivery : plant.deliveries()) {
@@ -26,6 +29,10 @@ final class CropRules {
             "deliveries." + delivery.crop() + ".fields." + field.name() + ".bale.mass",
             field.bale(),
             found);
+        if (crop == null || !field.bale().attributes().equals(crop.bale().attributes())) {
+          attributes(
+              "deliveries." + delivery.crop() + ".fields." + field.name(), field.bale(), found);
+        }
         if (crop == null || !field.bale().composition().equals(crop.bale().composition())) {
           String path =
               "deliveries." + delivery.crop() + ".fields." + field.name() + ".composition";
@@ -41,6 +48,17 @@ final class CropRules {
           path,
           "such a bale weighs next to nothing",
           "a mean mass such as \"1050 lb\", 1 kg or more");
+    }
+  }
+
+  private static void attributes(String path, Bale bale, Problems found) {
+    for (String taken : OF_THEIR_OWN) {
+      if (bale.attributes().containsKey(taken)) {
+        found.add(
+            path + ".attributes." + taken,
+            "\"" + taken + "\" has a key of its own",
+            "\"" + taken + "\" beside \"attributes\", or another name");
+      }
     }
   }
 

@@ -174,8 +174,8 @@ final class LinkRules {
                 name ->
                     found.known(at + ".takes." + name, name, known, "no component", "a component"));
         corrected(outlet, outlet.byMoisture(), at + ".by_moisture");
-        for (LotAttribute attribute : LotAttribute.values()) {
-          corrected(outlet, attribute.onShares(outlet), at + ".by_" + attribute.word());
+        for (LotAttribute attribute : LotAttribute.of(step)) {
+          corrected(outlet, attribute.onShares(outlet), at + "." + attribute.sharesKey());
         }
       }
     }
@@ -197,7 +197,7 @@ final class LinkRules {
     private void corrections(Step step, Machine machine, String path) {
       boolean limited = step.rateKgPerS().isPresent() || machine instanceof Machine.HammerMill;
       correction(step.rateByMoisture(), path + ".rate_by_moisture", limited);
-      for (LotAttribute attribute : LotAttribute.values()) {
+      for (LotAttribute attribute : LotAttribute.of(step)) {
         corrections(attribute, step, path, limited);
       }
     }
@@ -205,14 +205,14 @@ final class LinkRules {
     private void corrections(LotAttribute attribute, Step step, String path, boolean limited) {
       Crop crop = names.crops.get(line.crop());
       boolean lacking = crop != null && attribute.of(crop.bale()).isEmpty();
-      String onRate = path + ".rate_by_" + attribute.word();
+      String onRate = path + "." + attribute.rateKey();
       correction(attribute.onRate(step), onRate, limited);
       if (lacking && !attribute.onRate(step).isNone()) {
         lacks(attribute, onRate);
       }
       for (int i = 0; i < step.outlets().size(); i++) {
         if (lacking && !attribute.onShares(step.outlets().get(i)).isEmpty()) {
-          lacks(attribute, path + ".outlets." + i + ".by_" + attribute.word());
+          lacks(attribute, path + ".outlets." + i + "." + attribute.sharesKey());
         }
       }
     }
@@ -230,15 +230,7 @@ final class LinkRules {
       found.add(
           path,
           "the line's crop \"" + line.crop() + "\" has no \"" + attribute.word() + "\" to go by",
-          "a "
-              + attribute.word()
-              + " in crops."
-              + line.crop()
-              + ", such as \""
-              + attribute.word()
-              + ": "
-              + attribute.sample()
-              + "\"");
+          attribute.sample(line.crop()));
     }
   }
 }

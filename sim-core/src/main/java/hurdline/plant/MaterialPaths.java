@@ -86,9 +86,8 @@ final class MaterialPaths {
     if (!corrected) {
       return share;
     }
-    share *= most(outlet.byMoisture(), component);
-    for (LotAttribute attribute : LotAttribute.values()) {
-      share *= most(attribute.onShares(outlet), component);
+    for (Map<String, Curve> curves : outlet.corrections()) {
+      share *= most(curves, component);
     }
     return share;
   }

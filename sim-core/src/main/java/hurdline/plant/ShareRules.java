@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Shares that leave a machine: none is left over, none is taken twice. */
 final class ShareRules {
@@ -51,11 +50,8 @@ final class ShareRules {
   private static void noRest(Step step, String path, Set<String> present, Problems found) {
     boolean corrected =
         step.outlets().stream()
-            .anyMatch(
-                o ->
-                    !o.byMoisture().isEmpty()
-                        || Stream.of(LotAttribute.values())
-                            .anyMatch(a -> !a.onShares(o).isEmpty()));
+            .flatMap(outlet -> outlet.corrections().stream())
+            .anyMatch(curves -> !curves.isEmpty());
     List<String> left =
         present.stream().filter(name -> taken(step, name) < 1 - 1e-9).sorted().toList();
     if (corrected) {

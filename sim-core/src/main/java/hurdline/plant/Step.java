@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * What one machine or bin does in one line. Exactly one of {@code outlets} and {@code packs} is
@@ -18,6 +19,7 @@ import java.util.OptionalInt;
  * @param ownHours of a bin's draw, where it keeps hours of its own
  * @param table bales that wait before this feeder in this line
  * @param precedence lowest is served first
+ * @param rateBy corrections by attributes that the file has named
  */
 public record Step(
     String machine,
@@ -31,6 +33,7 @@ public record Step(
     int precedence,
     Curve rateByMoisture,
     Curve rateByDiameter,
+    Map<String, Curve> rateBy,
     Mix mix,
     double stayS,
     Map<String, String> makes) {
@@ -41,6 +44,7 @@ public record Step(
     outlets = List.copyOf(outlets);
     breaks = List.copyOf(breaks);
     makes = InOrder.copy(makes);
+    rateBy = InOrder.copy(rateBy);
     rateKgPerS.ifPresent(rate -> Check.above0("rateKgPerS", rate));
     Check.share("dries", dries);
     table.ifPresent(bales -> Check.count(1, "table", bales));
@@ -48,17 +52,31 @@ public record Step(
     Check.notBelow0("stayS", stayS);
   }
 
+  /** All that its rate is corrected by. */
+  public List<Curve> rateCorrections() {
+    return Stream.concat(Stream.of(rateByMoisture, rateByDiameter), rateBy.values().stream())
+        .toList();
+  }
+
   /**
    * @param to a machine, a bin, a product or {@code waste}
    * @param takes share of each component that leaves here; empty for the outlet that gets the rest
+   * @param by corrections by component, by attributes that the file has named
    */
   public record Outlet(
       String to,
       Optional<Map<String, Double>> takes,
       Map<String, Curve> byMoisture,
-      Map<String, Curve> byDiameter) {
+      Map<String, Curve> byDiameter,
+      Map<String, Map<String, Curve>> by) {
     public Outlet {
+      by = InOrder.copy(by);
       takes.ifPresent(shares -> Check.shares("takes", shares));
+    }
+
+    /** All that its shares are corrected by. */
+    List<Map<String, Curve>> corrections() {
+      return Stream.concat(Stream.of(byMoisture, byDiameter), by.values().stream()).toList();
     }
   }
 

@@ -103,7 +103,7 @@ public final class Replication {
     present.trail = new BottleneckTrail(layout, network);
     orders = new Orders(present, filling);
     milling = new Milling(present, standing, orders);
-    bales = new Bales(yard.components());
+    bales = new Bales(yard.components(), yard.attributes().size());
     intake = new IntakeBooks(yard);
     this.yard = yard;
     this.haulage = haulage;

@@ -94,6 +94,7 @@ final class Sketch {
             1,
             Curve.NONE,
             Curve.NONE,
+            Map.of(),
             new Step.FirstScreen(),
             0,
             Map.of());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.compiled.CompiledLines;
+import hurdline.plant.Change;
 import hurdline.plant.yaml.PlantFile;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -14,16 +15,19 @@ class BinsTest {
   private static final int FIBER = 0;
   private static final int HURD = 1;
 
-  private final CompiledLines layout = layout("volume_lots");
+  private final CompiledLines layout = layout("volume_lots", "hurds");
   private final Bins bins = new Bins(layout);
 
   BinsTest() {
     bins.reset();
   }
 
-  private static CompiledLines layout(String plant) {
+  /** With stalks of a diameter, so that a lot has an attribute. */
+  private static CompiledLines layout(String plant, String crop) {
     return CompiledLines.of(
-        PlantFile.read(Path.of("../line-configs/exact", plant + ".yaml")).plant());
+        PlantFile.read(Path.of("../line-configs/exact", plant + ".yaml"))
+            .variants()
+            .with(new Change.Value("crops." + crop + ".diameter", "11 mm")));
   }
 
   /**
@@ -147,7 +151,7 @@ class BinsTest {
 
   @Test
   void anEmptiedBinIsBarredAgainWhereItsDrawWaitsForALevel() {
-    Bins waits = new Bins(layout("return_to_bin"));
+    Bins waits = new Bins(layout("return_to_bin", "stalk"));
     waits.reset();
     bins.reset();
     assertThat(waits.barred[0]).isTrue();

@@ -3,7 +3,6 @@ package hurdline.flow;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.compiled.CompiledLines;
-import hurdline.plant.LotAttribute;
 import hurdline.plant.Machine;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.random.RandomStream;
@@ -42,7 +41,7 @@ class HeadLoadsTest {
         draw(plain, chance);
         System.arraycopy(plain.lotDry, 0, quick.lotDry, 0, plain.lotDry.length);
         System.arraycopy(plain.lotWater, 0, quick.lotWater, 0, plain.lotWater.length);
-        quick.lot.attribute[LotAttribute.DIAMETER.ordinal()] = plain.diameterM;
+        System.arraycopy(plain.attribute, 0, quick.lot.attribute, 0, plain.attribute.length);
         int[] screen = screens(layout, chance);
         quick.spread(screen);
         plain.spread(screen);
@@ -64,7 +63,9 @@ class HeadLoadsTest {
       lot.lotDry[c] = (1 - moisture) * share;
       lot.lotWater[c] = moisture * share;
     }
-    lot.diameterM = 0.02 * chance.next();
+    for (int a = 0; a < lot.attribute.length; a++) {
+      lot.attribute[a] = 0.02 * chance.next();
+    }
   }
 
   private static int[] screens(CompiledLines layout, RandomStream chance) {

@@ -3,8 +3,9 @@ package hurdline.flow;
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Polyline;
 import hurdline.compiled.Stretch;
-import hurdline.plant.LotAttribute;
 import java.util.Arrays;
+import java.util.Objects;
+import java.util.stream.Stream;
 
 /** The loads of a lot by a pass over every node, outlet and component: the twin of {@link HeadLoads. */
 final class PlainLoads {
@@ -27,9 +28,10 @@ final class PlainLoads {
   final double[] lotDry;
 
   final double[] lotWater;
-  private static final int DIAMETER = LotAttribute.DIAMETER.ordinal();
 
-  double diameterM = Double.NaN;
+  /** [attribute] */
+  final double[] attribute;
+
   double moisture;
 
   /** [node] as-is inflow per kg drawn, and the dry matter in it. */
@@ -57,6 +59,7 @@ final class PlainLoads {
   PlainLoads(CompiledLines layout, Stretch stretch) {
     this.stretch = stretch;
     components = layout.components;
+    attribute = new double[layout.naming.attributes.size()];
     nodes = stretch.nodes;
     hurd = layout.naming.components.find("hurd");
     fines = layout.naming.components.find("fines");
@@ -73,7 +76,8 @@ final class PlainLoads {
       share[node] = new double[stretch.outletTo[node].length][components];
       for (int o = 0; o < share[node].length; o++) {
         corrected[node] |=
-            stretch.byMoisture[node][o] != null || stretch.byAttribute[node][o][DIAMETER] != null;
+            stretch.byMoisture[node][o] != null
+                || Stream.of(stretch.byAttribute[node][o]).anyMatch(Objects::nonNull);
       }
       shares(node);
     }
@@ -98,7 +102,7 @@ final class PlainLoads {
   }
 
   /**
-   * Works out the loads of the lot in {@link #lotDry}, {@link #lotWater}, {@link #diameterM}.
+   * Works out the loads of the lot in {@link #lotDry}, {@link #lotWater}, {@link #attribute}.
    *
    * @param screen [machine] the screen that is in each mill; read
    */
@@ -137,7 +141,7 @@ final class PlainLoads {
   }
 
   /**
-   * Shares of a node's outlets for the present moisture and diameter; what is left goes with the
+   * Shares of a node's outlets for the present moisture and attributes; what is left goes with the
    * rest.
    */
   private void shares(int node) {
@@ -148,7 +152,9 @@ final class PlainLoads {
         if (o != rest) {
           double taken = stretch.takes[node][o][c];
           taken *= factor(stretch.byMoisture[node][o], c, moisture);
-          taken *= factor(stretch.byAttribute[node][o][DIAMETER], c, diameterM);
+          for (int a = 0; a < attribute.length; a++) {
+            taken *= factor(stretch.byAttribute[node][o][a], c, attribute[a]);
+          }
           taken = Math.min(taken, left);
           share[node][o][c] = taken;
           left -= taken;

@@ -30,17 +30,18 @@ class RulesTest {
         1,
         Curve.NONE,
         Curve.NONE,
+        Map.of(),
         new Step.FirstScreen(),
         0,
         Map.of());
   }
 
   private static Step.Outlet to(String name) {
-    return new Step.Outlet(name, Optional.empty(), Map.of(), Map.of());
+    return new Step.Outlet(name, Optional.empty(), Map.of(), Map.of(), Map.of());
   }
 
   private static Step.Outlet some(String name, double share) {
-    return new Step.Outlet(name, Optional.of(Map.of("hurd", share)), Map.of(), Map.of());
+    return new Step.Outlet(name, Optional.of(Map.of("hurd", share)), Map.of(), Map.of(), Map.of());
   }
 
   private static Machine bin(String name) {
@@ -57,6 +58,7 @@ class RulesTest {
             new Constant(500),
             new Constant(0.1),
             Optional.empty(),
+            Map.of(),
             Map.of("hurd", 1.0),
             0,
             Optional.empty());

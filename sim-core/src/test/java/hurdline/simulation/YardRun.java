@@ -61,7 +61,7 @@ final class YardRun {
     resources =
         new Resources(byName.stream().mapToInt(Resource::count).toArray(), 1 + plan.crops());
     books = new IntakeBooks(plan);
-    bales = new Bales(plan.components());
+    bales = new Bales(plan.components(), plan.attributes().size());
     stacking = new Stacking(plan, bales, books);
     hauling = new Hauling(plan, haulage, bales, stacking, resources, pending, 0, 1, JOBS, 0, books);
     receiving = new TimeWindows[plan.crops()];

@@ -66,6 +66,7 @@ final class CropBinder {
             new Constant(USUAL_MOISTURE),
             Optional.empty(),
             Map.of(),
+            Map.of(),
             0,
             Optional.empty());
     boolean modules = f.has("module");
@@ -92,11 +93,18 @@ final class CropBinder {
     Optional<Distribution> diameter =
         RandomQuantityReader.optional(f.at("diameter"), Dimension.LENGTH, Range.ABOVE_0)
             .or(usual::diameterM);
+    Map<String, Distribution> attributes = new LinkedHashMap<>(usual.attributes());
+    f.at("attributes")
+        .named("attribute")
+        .forEach(
+            (name, at) ->
+                attributes.put(name, RandomQuantityReader.of(at, Dimension.SHARE, Range.SHARE, 0)));
     Map<String, Double> composition =
         f.has("composition") ? shares(f.at("composition"), "component") : usual.composition();
     double spread =
         Quantities.of(f.at("composition_cv"), Dimension.SHARE, Range.SHARE, usual.spread());
-    return new Bale(massKg, moisture, diameter, composition, spread, size(unit).or(usual::size));
+    return new Bale(
+        massKg, moisture, diameter, attributes, composition, spread, size(unit).or(usual::size));
   }
 
   /** All three measures or none. */

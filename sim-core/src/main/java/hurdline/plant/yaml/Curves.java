@@ -6,6 +6,7 @@ import hurdline.plant.yaml.tree.Tree;
 import hurdline.unit.Dimension;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -25,6 +26,22 @@ final class Curves {
     Map<String, Curve> curves = new HashMap<>();
     at.named("component")
         .forEach((name, entry) -> curves.put(name, new Curves(property, false).read(entry)));
+    return curves;
+  }
+
+  /** The same by attributes that the file has named. */
+  static Map<String, Map<String, Curve>> onShares(NodeReader at) {
+    Map<String, Map<String, Curve>> curves = new LinkedHashMap<>();
+    at.named("attribute")
+        .forEach((name, entry) -> curves.put(name, onShares(entry, Dimension.SHARE)));
+    return curves;
+  }
+
+  /** Factors on a rate by attributes that the file has named. */
+  static Map<String, Curve> onRates(NodeReader at) {
+    Map<String, Curve> curves = new LinkedHashMap<>();
+    at.named("attribute")
+        .forEach((name, entry) -> curves.put(name, onRate(entry, Dimension.SHARE)));
     return curves;
   }
 

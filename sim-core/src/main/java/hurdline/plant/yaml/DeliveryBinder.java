@@ -24,7 +24,13 @@ final class DeliveryBinder {
   private static final DayHours ALL_DAY = new DayHours(0, 86_400, EnumSet.allOf(DayOfWeek.class));
   private static final Bale NO_BALE =
       new Bale(
-          new Constant(1), new Constant(0.12), Optional.empty(), Map.of(), 0, Optional.empty());
+          new Constant(1),
+          new Constant(0.12),
+          Optional.empty(),
+          Map.of(),
+          Map.of(),
+          0,
+          Optional.empty());
 
   private final List<Crop> crops;
   private final Calendar calendar;

@@ -60,6 +60,7 @@ final class LineBinder {
         Numbers.whole(f.at("priority"), 0, 1),
         Curves.onRate(f.at("rate_by_moisture"), Dimension.SHARE),
         Curves.onRate(f.at("rate_by_diameter"), Dimension.LENGTH),
+        Curves.onRates(f.at("rate_by")),
         mix(f),
         Quantities.of(f.at("min_run"), Dimension.TIME, Range.NOT_BELOW_0, 0),
         makes(f.at("makes")));
@@ -106,7 +107,8 @@ final class LineBinder {
 
   private static List<Outlet> outlets(Fields f) {
     if (f.has("to")) {
-      return List.of(new Outlet(Words.name(f.at("to"), AIM), Optional.empty(), Map.of(), Map.of()));
+      return List.of(
+          new Outlet(Words.name(f.at("to"), AIM), Optional.empty(), Map.of(), Map.of(), Map.of()));
     }
     List<Outlet> found = f.at("outlets").list("outlets", LineBinder::outlet);
     if (f.has("outlets") && found.isEmpty()) {
@@ -128,7 +130,8 @@ final class LineBinder {
         Words.name(f.at("to"), AIM),
         takes,
         Curves.onShares(f.at("by_moisture"), Dimension.SHARE),
-        Curves.onShares(f.at("by_diameter"), Dimension.LENGTH));
+        Curves.onShares(f.at("by_diameter"), Dimension.LENGTH),
+        Curves.onShares(f.at("by")));
   }
 
   private static Optional<Packs> packs(NodeReader at) {

@@ -3,9 +3,11 @@ package hurdline.simulation.yard;
 import hurdline.compiled.YardPlan;
 import hurdline.plant.Bale;
 import hurdline.plant.LotAttribute;
+import hurdline.random.Distribution;
 import hurdline.random.Draws;
 import hurdline.random.RandomStream;
 import hurdline.random.RandomStreams;
+import java.util.Optional;
 
 /**
  * Makes the bales of one source (a field, a stream of loads, the stock on hand): bale k has draw k
@@ -17,7 +19,8 @@ final class BaleDraws {
   private final double spread;
   private final Draws massKg;
   private final Draws moisture;
-  private final Draws[] attribute = new Draws[LotAttribute.count()]; // null where the crop has none
+  private final Draws[] attribute; // null where the crop lacks it
+  private final double[] most; // by attribute
   private final RandomStream[] deviates; // by component; null without spread
 
   /**
@@ -33,12 +36,15 @@ final class BaleDraws {
     spread = bale.spread();
     massKg = new Draws(bale.massKg(), streams.of(replication, source + ".mass"));
     moisture = new Draws(bale.moisture(), streams.of(replication, source + ".moisture"));
-    for (LotAttribute one : LotAttribute.values()) {
-      one.of(bale)
-          .ifPresent(
-              drawn ->
-                  attribute[one.ordinal()] =
-                      new Draws(drawn, streams.of(replication, source + "." + one.word())));
+    attribute = new Draws[plan.attributes().size()];
+    most = plan.attributes().stream().mapToDouble(LotAttribute::most).toArray();
+    for (int a = 0; a < attribute.length; a++) {
+      LotAttribute one = plan.attributes().get(a);
+      Optional<Distribution> drawn = one.of(bale);
+      if (drawn.isPresent()) {
+        RandomStream stream = streams.of(replication, source + "." + one.stream());
+        attribute[a] = new Draws(drawn.get(), stream);
+      }
     }
     deviates = spread > 0 ? deviates(plan, streams, replication, source) : null;
   }
@@ -61,7 +67,8 @@ final class BaleDraws {
     bales.massKg[bale] = massKg.next();
     bales.moisture[bale] = moisture.nextShare();
     for (int a = 0; a < attribute.length; a++) {
-      bales.attribute[bale * attribute.length + a] = attribute[a] == null ? 0 : attribute[a].next();
+      bales.attribute[bale * attribute.length + a] =
+          attribute[a] == null ? 0 : Math.min(most[a], attribute[a].next());
     }
     bales.knownAtS[bale] = nowS;
     bales.weighedInS[bale] = Double.NaN;

@@ -1,7 +1,6 @@
 package hurdline.simulation.yard;
 
 import hurdline.compiled.Lot;
-import hurdline.plant.LotAttribute;
 import java.util.Arrays;
 import java.util.List;
 
@@ -14,9 +13,9 @@ import java.util.List;
  */
 public final class Bales {
   private static final int NONE = -1;
-  private static final int ATTRIBUTES = LotAttribute.count();
 
   final int components;
+  final int attributes;
   int[] crop; // NONE for a free row
   int[] place; // NONE where it lies in no place of the yard
   int[] next;
@@ -32,8 +31,9 @@ public final class Bales {
   private int rows;
   private int free = NONE;
 
-  public Bales(int components) {
+  public Bales(int components, int attributes) {
     this.components = components;
+    this.attributes = attributes;
     int room = 256;
     crop = new int[room];
     place = new int[room];
@@ -41,7 +41,7 @@ public final class Bales {
     turn = new int[room];
     massKg = new double[room];
     moisture = new double[room];
-    attribute = new double[room * ATTRIBUTES];
+    attribute = new double[room * attributes];
     weighedInS = new double[room];
     knownAtS = new double[room];
     pickKey = new double[room];
@@ -126,7 +126,7 @@ public final class Bales {
 
   /** Writes a bale's attributes. */
   private void attributes(int bale, double[] to) {
-    System.arraycopy(attribute, bale * ATTRIBUTES, to, 0, ATTRIBUTES);
+    System.arraycopy(attribute, bale * attributes, to, 0, attributes);
   }
 
   /** Rows in use are among those below this. */
@@ -139,7 +139,7 @@ public final class Bales {
     int bale = add(left.crop());
     massKg[bale] = left.massKg();
     moisture[bale] = left.moisture();
-    System.arraycopy(left.attribute(), 0, attribute, bale * ATTRIBUTES, ATTRIBUTES);
+    System.arraycopy(left.attribute(), 0, attribute, bale * attributes, attributes);
     weighedInS[bale] = -left.ageS();
     knownAtS[bale] = -left.knownS();
     System.arraycopy(left.dryShare(), 0, dryShare, bale * components, components);
@@ -156,17 +156,10 @@ public final class Bales {
   /** The bale for another year; its mass must be that of the end. */
   public CarriedOverStock.Bale told(int bale, int at, double endS) {
     double[] shares = Arrays.copyOfRange(dryShare, bale * components, (bale + 1) * components);
-    double[] attributes = new double[ATTRIBUTES];
-    attributes(bale, attributes);
+    double[] values = new double[attributes];
+    attributes(bale, values);
     return new CarriedOverStock.Bale(
-        crop[bale],
-        at,
-        massKg[bale],
-        moisture[bale],
-        attributes,
-        endS - weighedInS[bale],
-        0,
-        shares);
+        crop[bale], at, massKg[bale], moisture[bale], values, endS - weighedInS[bale], 0, shares);
   }
 
   /**
@@ -191,7 +184,7 @@ public final class Bales {
     turn = Arrays.copyOf(turn, room);
     massKg = Arrays.copyOf(massKg, room);
     moisture = Arrays.copyOf(moisture, room);
-    attribute = Arrays.copyOf(attribute, room * ATTRIBUTES);
+    attribute = Arrays.copyOf(attribute, room * attributes);
     weighedInS = Arrays.copyOf(weighedInS, room);
     knownAtS = Arrays.copyOf(knownAtS, room);
     pickKey = Arrays.copyOf(pickKey, room);

@@ -27,6 +27,7 @@ final class PlantFiles {
           "yard_loss");
   static final List<String> WRONG =
       List.of(
+          "attributes",
           "cleanliness",
           "cash",
           "choices",

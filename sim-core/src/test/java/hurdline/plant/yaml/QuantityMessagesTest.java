@@ -13,7 +13,7 @@ class QuantityMessagesTest {
   void anUnknownUnitIsToldWithItsPlaceAndWhatWasDue() {
     assertThat(Edited.with("    power: 25 hp", "    power: 25 hpp").problems())
         .containsExactly(
-            "p.yaml:55:12 machines.mill.power: \"25 hpp\" has no known unit; perhaps \"hp\" was"
+            "p.yaml:56:12 machines.mill.power: \"25 hpp\" has no known unit; perhaps \"hp\" was"
                 + " meant; expected a power such as \"15 kW\" or \"25 hp\", 0 or more");
   }
 
@@ -73,8 +73,8 @@ class QuantityMessagesTest {
                 + " number, 0 or more");
     Edited.with("feed_table: 6 bales", "feed_table: 6.5 bales")
         .saysOnly(
-            "machines.feeder.feed_table: \"6.5 bales\" is not a whole number; expected a number of bales"
-                + " such as \"6 bales\"");
+            "machines.feeder.feed_table: \"6.5 bales\" is not a whole number; expected a number of"
+                + " bales such as \"6 bales\"");
   }
 
   @Test

@@ -45,6 +45,15 @@ class SchemaTest {
   private static final Map<String, Map<Integer, String>> OVER_SEVERAL_KEYS =
       Map.ofEntries(
           Map.entry(
+              "attributes",
+              Map.of(
+                  18, "a share of something else might be above the whole",
+                  20, "a name may be any",
+                  37, "names an attribute",
+                  41, "the rate stands beside it",
+                  46, "names a component",
+                  47, "names an attribute")),
+          Map.entry(
               "cash",
               Map.of(
                   42, "a time may be any elsewhere",

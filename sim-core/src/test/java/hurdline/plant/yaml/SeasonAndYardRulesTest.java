@@ -12,8 +12,8 @@ class SeasonAndYardRulesTest {
     Edited.with(", long: 8 ft, wide: 4 ft, high: 3 ft}", "}")
         .saysOnlyAt(
             "stack: {long",
-            "yard.places.shed.stack: a stack of bales of \"stalk\", whose size is not given; expected \"long\","
-                + " \"wide\" and \"high\" under crops.stalk.bale");
+            "yard.places.shed.stack: a stack of bales of \"stalk\", whose size is not given;"
+                + " expected \"long\", \"wide\" and \"high\" under crops.stalk.bale");
   }
 
   @Test
@@ -21,8 +21,8 @@ class SeasonAndYardRulesTest {
     Edited.with(", long: 8 ft, wide: 4 ft, high: 3 ft}", ", long: 8 ft}")
         .and("stack: {long: 10, wide: 4, high: 4, lane: 20 ft}, cost: 14 USD/m2, ", "")
         .saysOnly(
-            "crops.stalk.bale: a part of its measures is missing: wide, high; expected all three or none, such as"
-                + " \"long: 8 ft, wide: 4 ft, high: 3 ft\"");
+            "crops.stalk.bale: a part of its measures is missing: wide, high; expected all three or"
+                + " none, such as \"long: 8 ft, wide: 4 ft, high: 3 ft\"");
   }
 
   @Test
@@ -30,8 +30,9 @@ class SeasonAndYardRulesTest {
     Edited.with("stack: {long: 10, wide: 4, high: 4, lane: 20 ft}, ", "")
         .saysOnlyAt(
             "cost: 14 USD/m2",
-            "yard.places.shed.cost: a price of ground for a place of which it is not available how much ground it takes;"
-                + " expected \"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
+            "yard.places.shed.cost: a price of ground for a place of which it is not available how"
+                + " much ground it takes; expected \"stack: {long: 10, wide: 4, high: 4, lane: 20"
+                + " ft}\" beside it");
   }
 
   private static final String STALKS =
@@ -78,7 +79,7 @@ class SeasonAndYardRulesTest {
                 .problems())
         .singleElement()
         .asString()
-        .startsWith("p.yaml:122:5 season.1: the campaign overlaps that of season.0, and both use ");
+        .startsWith("p.yaml:123:5 season.1: the campaign overlaps that of season.0, and both use ");
   }
 
   @Test
@@ -256,14 +257,16 @@ class SeasonAndYardRulesTest {
             "money.crop_prices.stalks: \"stalks\" is no crop; expected a crop, perhaps \"stalk\"");
     Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalks: 12 %}")
         .saysOnly(
-            "money.moisture_basis.stalks: \"stalks\" is no crop; expected a crop, perhaps \"stalk\"");
+            "money.moisture_basis.stalks: \"stalks\" is no crop; expected a crop, perhaps"
+                + " \"stalk\"");
     Edited.with("at_most: 15 %", "at_most: 100 %")
         .saysOnly(
-            "products.fiber.moisture.at_most: \"100 %\" is 100 % or more, which leaves nothing; expected a share such as"
-                + " \"12.5 %\", from 0 % to below 100 %");
+            "products.fiber.moisture.at_most: \"100 %\" is 100 % or more, which leaves nothing;"
+                + " expected a share such as \"12.5 %\", from 0 % to below 100 %");
     Edited.with("dock: 30 %", "dock: 130 %")
         .saysOnly(
-            "products.fiber.moisture.dock: \"130 %\" is over 100 %; expected a share such as \"12.5 %\", from 0 % to 100 %");
+            "products.fiber.moisture.dock: \"130 %\" is over 100 %; expected a share such as \"12.5"
+                + " %\", from 0 % to 100 %");
     Edited.with("coarse: {package: bag,", "coarse: {package: bags,")
         .saysOnly(
             "products.coarse.package: \"bags\" is no package; expected a package, perhaps \"bag\"");

@@ -51,7 +51,8 @@ class WordMessagesTest {
     Edited.with("holds: 60 m3,", "holds: 60 m3, power: 3 kW,")
         .saysOnly(
             "machines.surge_bin.power: unknown key \"power\": a bin draws no power, does not stop"
-                + " and has no parts that move; expected one of title, kind, holds, start_at, stop_at");
+                + " and has no parts that move; expected one of title, kind, holds, start_at,"
+                + " stop_at");
   }
 
   @Test
@@ -62,9 +63,9 @@ class WordMessagesTest {
                 + " not; expected one of title, kind, power, draws, stops, boxes");
     Edited.with("rate: 2 t/h, packs: fiber", "rate: 2 t/h, packs: fiber, min_run: 3 h")
         .saysOnly(
-            "lines.stalk_line.steps.press.min_run: unknown key \"min_run\": a hammer-mill stays on a"
-                + " screen, a step does not; expected one of rate, to, outlets, packs, breakage,"
-                + " dries, priority, rate_by_moisture, rate_by_diameter");
+            "lines.stalk_line.steps.press.min_run: unknown key \"min_run\": a hammer-mill stays on"
+                + " a screen, a step does not; expected one of rate, to, outlets, packs, breakage,"
+                + " dries, priority, rate_by_moisture, rate_by_diameter, rate_by");
     Edited.with("surge_bin: {to: mill,", "surge_bin: {rate: 2 t/h, to: mill,")
         .saysOnly(
             "lines.stalk_line.steps.surge_bin.rate: unknown key \"rate\": a bin only hands on; put"
@@ -181,6 +182,6 @@ class WordMessagesTest {
         .containsExactly(
             "p.yaml:3:1 plnt",
             "p.yaml:132:21 resources.scale.count",
-            "p.yaml:175:13 money.currency");
+            "p.yaml:176:13 money.currency");
   }
 }

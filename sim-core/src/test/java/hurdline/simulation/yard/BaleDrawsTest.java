@@ -35,7 +35,7 @@ class BaleDrawsTest {
   @Test
   void sharesAreSpreadAndBroughtToOne() {
     YardPlan plan = plan("80 %");
-    Bales bales = new Bales(plan.components());
+    Bales bales = new Bales(plan.components(), plan.attributes().size());
     BaleDraws draws = draws(plan);
     RandomStream fiber = streams.of(1, "here.composition.fiber");
     RandomStream hurd = streams.of(1, "here.composition.hurd");
@@ -62,7 +62,7 @@ class BaleDrawsTest {
   @Test
   void withoutSpreadEveryBaleIsTheSame() {
     YardPlan plan = plan("0 %");
-    Bales bales = new Bales(plan.components());
+    Bales bales = new Bales(plan.components(), plan.attributes().size());
     BaleDraws draws = draws(plan);
     for (int k = 0; k < 3; k++) {
       int bale = draws.make(bales, 0);

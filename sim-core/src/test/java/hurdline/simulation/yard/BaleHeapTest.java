@@ -20,7 +20,7 @@ class BaleHeapTest {
   @ValueSource(doubles = {0, 0.01, 0.5, 1})
   void theNextBaleIsTheFirstOfAPlainList(double outOfOrder) {
     RandomStream chance = new RandomStreams(5).of(1, "heap " + outOfOrder);
-    Bales bales = new Bales(1);
+    Bales bales = new Bales(1, 0);
     BaleHeap heap = new BaleHeap(bales);
     List<Integer> plain = new ArrayList<>();
     Comparator<Integer> order =

@@ -72,7 +72,7 @@ class BalingTest {
     Baling baling = baling(plant, 1);
     assertThat(baling.unbaled(1)).isEqualTo(13);
     List<Double> masses = new ArrayList<>();
-    List<Double> hours = bales(baling, 0, new Bales(2), masses);
+    List<Double> hours = bales(baling, 0, new Bales(2, 0), masses);
     // a closed day stops the gate, not the baler; Wednesday is none of its days
     assertThat(hours)
         .containsExactly(
@@ -96,7 +96,7 @@ class BalingTest {
                 fields: {bench: {area: 1 ha, yield: 30 t/ha, ready: 2027-03-01, baling: 60 bales/d}}
             """);
     List<Double> masses = new ArrayList<>();
-    bales(baling(plant, 1), 0, new Bales(2), masses);
+    bales(baling(plant, 1), 0, new Bales(2, 0), masses);
     assertThat(masses).hasSize(60);
   }
 
@@ -141,8 +141,8 @@ class BalingTest {
     Baling baling = baling(plant, 3);
     List<Double> bench = new ArrayList<>();
     List<Double> flat = new ArrayList<>();
-    bales(baling, 0, new Bales(2), bench);
-    bales(baling, 1, new Bales(2), flat);
+    bales(baling, 0, new Bales(2, 0), bench);
+    bales(baling, 1, new Bales(2, 0), flat);
     double factor = 0.5 + new RandomStreams(7).of(3, "season_factor.stalk").next();
     assertThat(bench.stream().mapToDouble(kg -> kg).sum()).isCloseTo(30_000 * factor, within(1e-6));
     assertThat(flat.stream().mapToDouble(kg -> kg).sum()).isCloseTo(60_000 * factor, within(1e-6));
@@ -150,7 +150,7 @@ class BalingTest {
 
   /** First and last day of March on which each field is baled. */
   private static List<String> baledOn(Baling baling, String... fields) {
-    Bales bales = new Bales(2);
+    Bales bales = new Bales(2, 0);
     Map<String, int[]> days = new LinkedHashMap<>();
     for (int field = earliest(baling, fields.length);
         field >= 0;
