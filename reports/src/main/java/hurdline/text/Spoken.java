@@ -90,16 +90,30 @@ final class Spoken {
 
   /**
    * {@code , give or take 6,000}: the half-width of the interval, its wider side where they differ.
+   * {@code , between 600 and 5,500} where that side is as wide as the value and the interval leaves
+   * 0 out all the same, as one of skewed values can.
    */
   String giveOrTake(double value, double low, double high, String unit) {
     double half = Math.max(high - value, value - low);
     if (!(high - low > 1e-12 * Math.abs(value))) {
       return "";
     }
+    if ((low > 0 || high < 0) && half >= Math.abs(value)) {
+      return ", between "
+          + end(low, value, low, high, unit)
+          + " and "
+          + end(high, value, low, high, unit);
+    }
     String number = wording.rounded(half, lastPlace(value, low, high, unit), unit);
     return wording.isZero(half, lastPlace(value, low, high, unit), unit)
         ? ""
         : ", give or take " + number;
+  }
+
+  private String end(double end, double value, double low, double high, String unit) {
+    double nearest =
+        Math.min(Math.abs(wording.shown(low, unit)), Math.abs(wording.shown(high, unit)));
+    return wording.rounded(end, Math.min(lastPlace(value, low, high, unit), place(nearest)), unit);
   }
 
   /**

@@ -32,6 +32,16 @@ class SpokenTest {
   }
 
   @Test
+  void aSkewedIntervalThatLeavesZeroOutNeverReadsAsIfItHeldIt() {
+    assertThat(spoken.estimate(1_372, 643, 5_471, "USD"))
+        .isEqualTo("1,000 USD, between 600 and 5,500");
+    assertThat(spoken.estimate(-1_372, -5_471, -643, "USD"))
+        .isEqualTo("-1,000 USD, between -5,500 and -600");
+    assertThat(spoken.estimate(1_372, -643, 5_471, "USD"))
+        .isEqualTo("1,000 USD, give or take 4,000");
+  }
+
+  @Test
   void aboutIsForWhatIsRounded() {
     assertThat(spoken.about(2_000, 1_700, 2_200, "bales")).isEqualTo("about 2,000 bales");
     assertThat(spoken.about(463, NONE, NONE, "bales")).isEqualTo("463 bales");
