@@ -129,8 +129,8 @@ class CautionsTest {
   @Test
   void aProductThatNeverSellsIsTold() {
     cautions(
-        Edited.with("coarse: {package: bag,", "coarse: {sells: orders, package: bag,"),
-        "p.yaml:70:19 products.coarse.sells: it sells on orders only and has none; it will earn"
+        Edited.with("fiber:  {title: Long fiber,", "fiber:  {sells: orders, title: Long fiber,"),
+        "p.yaml:69:19 products.fiber.sells: it sells on orders only and has none; it will earn"
             + " nothing");
   }
 
