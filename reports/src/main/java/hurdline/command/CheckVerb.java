@@ -2,7 +2,6 @@ package hurdline.command;
 
 import hurdline.answer.CheckAnswer;
 import hurdline.page.ReportPage;
-import hurdline.plant.ProblemsException;
 import hurdline.problem.LocatedProblem;
 import hurdline.table.AnswerFolder;
 import hurdline.table.RecordFile;
@@ -57,7 +56,7 @@ final class CheckVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Wording plain = shown.wording();
-    CheckAnswer answer = checked();
+    CheckAnswer answer = setting.studies().onPaper(plant.plant(), plant.chosen());
     Wording wording = plain.reading(answer);
     Optional<AnswerFolder> folder =
         out == null ? Optional.empty() : Optional.of(AnswerFolder.named(out));
@@ -79,20 +78,5 @@ final class CheckVerb implements Callable<Integer> {
       folder.get().write("record.json", writer -> RecordFile.write(answer, writer));
     }
     return ExitCode.DONE.number();
-  }
-
-  /**
-   * The answer about a plant without problems; else they are printed as JSON where that is asked
-   * for.
-   */
-  private CheckAnswer checked() throws IOException {
-    try {
-      return setting.studies().onPaper(plant.plant(), plant.chosen());
-    } catch (ProblemsException wrong) {
-      if (shown.json()) {
-        RecordFile.write(wrong.problems(), setting.out());
-      }
-      throw wrong;
-    }
   }
 }

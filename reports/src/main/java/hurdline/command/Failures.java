@@ -2,6 +2,7 @@ package hurdline.command;
 
 import hurdline.plant.ProblemsException;
 import hurdline.table.RecordFault;
+import hurdline.table.RecordFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
@@ -12,6 +13,7 @@ import java.nio.file.NotDirectoryException;
 import java.util.List;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** What went wrong, in lines for a user; never a stack trace. */
@@ -49,6 +51,15 @@ final class Failures {
     return wrong.getArgSpec() instanceof OptionSpec flag && !names
         ? flag.longestName() + " " + own.getMessage()
         : own.getMessage();
+  }
+
+  /** The same, problems of a plant as JSON too where that is asked for. */
+  static int of(CommandContext setting, ParseResult call, Throwable fault) throws IOException {
+    ParseResult verb = call.hasSubcommand() ? call.subcommand() : call;
+    if (fault instanceof ProblemsException problems && verb.hasMatchedOption("--json")) {
+      RecordFile.write(verb.commandSpec().name(), problems.problems(), setting.out());
+    }
+    return of(setting, fault);
   }
 
   /** Something went wrong while a verb was at work. */

@@ -172,6 +172,7 @@ public final class Hurdline implements Callable<Integer> {
         .setUsageHelpWidth(80)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler((wrong, args) -> Failures.call(setting, wrong))
-        .setExecutionExceptionHandler((fault, command, parsed) -> Failures.of(setting, fault));
+        .setExecutionExceptionHandler(
+            (fault, command, parsed) -> Failures.of(setting, parsed, fault));
   }
 }

@@ -70,12 +70,13 @@ public final class RecordFile {
     out.flush();
   }
 
-  /** Writes what {@code check} finds wrong with a plant, of which there is then no answer. */
-  public static void write(List<LocatedProblem> problems, Writer out) throws IOException {
+  /** Writes what is wrong with a plant that a verb was asked about, of which there is no answer. */
+  public static void write(String verb, List<LocatedProblem> problems, Writer out)
+      throws IOException {
     JsonWriter json = GSON.newJsonWriter(out);
     json.beginObject();
     json.name("record").value(FORMAT);
-    json.name("verb").value(Kind.CHECK.verb);
+    json.name("verb").value(verb);
     writeProblems(problems, json);
     json.endObject();
     out.write('\n');

@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What {@code check --json} prints for a program that reads it. */
 class CheckJsonTest {
@@ -133,6 +135,16 @@ class CheckJsonTest {
   void aFileThatIsNotThereIsAProblemToo() {
     CommandCall call = CommandCall.of("check", dir.resolve("nothing.yaml").toString(), "--json");
     assertThat(call.code()).isEqualTo(2);
+    assertThat(json(call).getAsJsonArray("problems")).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"run", "compare", "season", "yard"})
+  void otherVerbsSayProblemsInTheSameWay(String verb) {
+    CommandCall call =
+        CommandCall.of(verb, SMALL.toString(), "--json", "--set", "machines.mill.power=0 hp");
+    assertThat(call.code()).isEqualTo(2);
+    assertThat(json(call).get("verb").getAsString()).isEqualTo(verb);
     assertThat(json(call).getAsJsonArray("problems")).hasSize(1);
   }
 }
