@@ -126,7 +126,8 @@ class WallsTest {
                 + "text text.notes");
     room("web.http").uses("study.replicate").knows("com.google.gson com.sun.net.httpserver");
     room("web")
-        .uses("answer plant problem service study text web.http")
+        .uses(
+            "answer chart.kit chart.run plant problem service study study.replicate text web.http")
         .knows("java.nio.file java.nio.channels");
     room("command")
         .uses(

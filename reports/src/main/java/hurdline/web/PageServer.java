@@ -39,6 +39,7 @@ public final class PageServer implements AutoCloseable {
       Map<String, Call> calls = new HashMap<>();
       calls.putAll(new FileCalls(folder, opened.file()).all());
       calls.putAll(new TextCalls(studies, folder).all());
+      calls.putAll(new QuickCalls(studies, folder).all());
       calls.put("GET here", ask -> Reply.json(Map.of()));
       Site site = Site.of("/hurdline/web", PAGE_FILES, EditorModules.byName());
       LocalServer server =
@@ -57,7 +58,9 @@ public final class PageServer implements AutoCloseable {
     }
   }
 
-  private static final List<String> PAGE_FILES = List.of("page.css", "page.js", "call.js");
+  /** Scripts and styles; the page itself is /. */
+  private static final List<String> PAGE_FILES =
+      List.of("page.css", "page.js", "call.js", "shown.js", "editor.js", "plant.js", "live.js");
 
   /** An address that opens the page once, within two minutes. */
   public String newAddress() {

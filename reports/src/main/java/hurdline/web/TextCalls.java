@@ -3,6 +3,7 @@ package hurdline.web;
 import hurdline.answer.CheckAnswer;
 import hurdline.plant.ProblemsException;
 import hurdline.service.PlantEdits;
+import hurdline.service.PlantKeys;
 import hurdline.service.PlantText;
 import hurdline.service.Studies;
 import hurdline.study.PlantChanges;
@@ -40,7 +41,11 @@ final class TextCalls {
       boolean older, List<TextProblem> problems, List<String> sentences, List<RatedLine> lines) {}
 
   Map<String, Call> all() {
-    return Map.of("POST check", this::check, "POST set", TextCalls::set);
+    return Map.of(
+        "POST check", this::check,
+        "POST set", TextCalls::set,
+        "POST offers", TextCalls::offers,
+        "POST meaning", TextCalls::meaning);
   }
 
   private Reply check(Ask ask) throws IOException {
@@ -82,5 +87,17 @@ final class TextCalls {
     } catch (ProblemsException wrong) {
       return Reply.json(Map.of("refused", String.join(" ", wrong.lines())));
     }
+  }
+
+  private static Reply offers(Ask ask) {
+    return Reply.json(PlantKeys.offers(ask.text("text"), offset(ask)));
+  }
+
+  private static Reply meaning(Ask ask) {
+    return Reply.json(Map.of("said", PlantKeys.meaning(ask.text("text"), offset(ask)).orElse("")));
+  }
+
+  private static int offset(Ask ask) {
+    return ask.whole("at", 0, ask.text("text").length());
   }
 }

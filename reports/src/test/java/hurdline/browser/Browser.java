@@ -3,20 +3,37 @@ package hurdline.browser;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import java.util.logging.Level;
 import java.util.stream.Stream;
+import org.openqa.selenium.Alert;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.NoAlertPresentException;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A browser without a window, in which tests open pages of this machine and nothing else. */
 public final class Browser implements AutoCloseable {
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
+  private static final long POLLED_EVERY_NS = 50_000_000L;
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -51,6 +68,9 @@ public final class Browser implements AutoCloseable {
         "--disable-backgrounding-occluded-windows",
         "--disable-background-timer-throttling",
         "--user-data-dir=" + profile);
+    LoggingPreferences told = new LoggingPreferences();
+    told.enable(LogType.BROWSER, Level.ALL);
+    options.setCapability("goog:loggingPrefs", told);
     ChromeDriverService service =
         new ChromeDriverService.Builder()
             .usingDriverExecutable(driver.get().toFile())
@@ -69,6 +89,103 @@ public final class Browser implements AutoCloseable {
 
   public void open(Path page) {
     driver.get(page.toUri().toString());
+  }
+
+  /** Opens an address; what the console held is forgotten. */
+  public void visit(URI address) {
+    console();
+    driver.get(address.toString());
+  }
+
+  /** A further tab with an address; the test goes on in it. */
+  public void visitInNewTab(URI address) {
+    driver.switchTo().newWindow(WindowType.TAB);
+    driver.get(address.toString());
+  }
+
+  /** Closes this tab and goes back to the first. */
+  public void closeTab() {
+    driver.close();
+    driver.switchTo().window(driver.getWindowHandles().iterator().next());
+  }
+
+  /** Into the only frame that fits, or out of all frames where none is named. */
+  public void frame(String css) {
+    if (css.isEmpty()) {
+      driver.switchTo().defaultContent();
+    } else {
+      driver.switchTo().frame(driver.findElement(By.cssSelector(css)));
+    }
+  }
+
+  /** A key pressed while another is held, on what has the focus. */
+  public void pressWith(Keys held, CharSequence key) {
+    new Actions(driver).keyDown(held).sendKeys(key).keyUp(held).perform();
+  }
+
+  /** Keys pressed on what has the focus, one by one. */
+  public void press(CharSequence... keys) {
+    new Actions(driver).sendKeys(keys).perform();
+  }
+
+  public void click(String css) {
+    driver.findElement(By.cssSelector(css)).click();
+  }
+
+  /** Answers the question that the browser asks in a window of its own. */
+  public void reply(String text) {
+    waitFor("a question of the browser", this::isAsking);
+    Alert alert = driver.switchTo().alert();
+    if (!text.isEmpty()) {
+      alert.sendKeys(text);
+    }
+    alert.accept();
+  }
+
+  /** Waits until an expression of the page is true; half a minute at most. */
+  public void until(String expression) {
+    waitFor(
+        expression,
+        () -> Boolean.TRUE.equals(driver.executeScript("return !!(" + expression + ")")));
+  }
+
+  private boolean isAsking() {
+    try {
+      driver.switchTo().alert();
+      return true;
+    } catch (NoAlertPresentException notYet) {
+      return false;
+    }
+  }
+
+  private static void waitFor(String what, BooleanSupplier holds) {
+    long end = System.nanoTime() + PATIENCE.toNanos();
+    while (!holds.getAsBoolean()) {
+      if (System.nanoTime() > end) {
+        throw new IllegalStateException("waited in vain for " + what);
+      }
+      LockSupport.parkNanos(POLLED_EVERY_NS);
+    }
+  }
+
+  /** Runs a script that ends by calling {@code done}; what it gives to that. */
+  public Object askLater(String script) {
+    return driver.executeAsyncScript(
+        "const done = arguments[arguments.length - 1]; setTimeout(() => done('nothing within 5 s'),"
+            + " 5000);"
+            + script);
+  }
+
+  /** What the page has told the console since it was asked last. */
+  public List<String> console() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .map(entry -> entry.getLevel() + " " + entry.getMessage())
+        .toList();
+  }
+
+  /** What is seen, as PNG. */
+  public byte[] picture() {
+    return driver.getScreenshotAs(OutputType.BYTES);
   }
 
   /** A screen of this width; phones count in CSS pixels too. */

@@ -1,0 +1,176 @@
+package hurdline.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.browser.Browser;
+import hurdline.service.Template;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** The page in the machine's own browser, as its users have it. */
+@Timeout(value = 3, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class PageInBrowserTest {
+  @TempDir private static Path profile;
+  private static OpenedPage page;
+  private static Browser browser;
+
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void theBrowserStarts() throws IOException {
+    page = OpenedPage.begin(profile.resolve("browser"));
+    browser = page.browser();
+  }
+
+  @AfterAll
+  static void theBrowserEnds() throws IOException {
+    if (page != null) {
+      page.close();
+    }
+  }
+
+  @BeforeEach
+  void wide() {
+    browser.width(1280);
+    browser.look("screen", false);
+  }
+
+  private void openSmall() throws IOException {
+    Files.writeString(folder.resolve("small.yaml"), Template.SMALL.text());
+    page.serve(folder);
+    checked("No problems");
+  }
+
+  private static void checked(String state) {
+    browser.until("document.getElementById('state').textContent.startsWith('" + state + "')");
+  }
+
+  @Test
+  void anEmptyFolderLeadsToAPlantThatIsRight() throws IOException {
+    page.serve(folder);
+    browser.until("document.querySelectorAll('#templates button').length === 3");
+    browser.click("#templates button");
+    browser.reply("mine");
+    checked("No problems");
+    assertThat(folder.resolve("mine.yaml")).hasContent(Template.SMALL.text());
+    assertThat(page.text()).isEqualTo(Template.SMALL.text());
+    browser.until("document.getElementById('rated').textContent.includes('limit')");
+    browser.until("document.querySelectorAll('#flows img').length > 0");
+    assertThat(page.shown("#quick")).contains("Rough:", "replications");
+    assertThat(browser.console()).isEmpty();
+  }
+
+  @Test
+  void aMistakeIsMarkedAtItsPlaceAndItsNearestWordIsOneClickAway() throws IOException {
+    openSmall();
+    page.cursorBehind("\ncalendar");
+    browser.press("s");
+    checked("1 problem");
+    assertThat(browser.ask("return document.querySelector('.cm-lintRange-error').textContent"))
+        .isEqualTo("calendars");
+    assertThat(page.shown("#problems li")).contains("calendars", "Write \"calendar\"");
+    browser.click("#problems button:nth-of-type(2)");
+    checked("No problems");
+    assertThat(page.text()).isEqualTo(Template.SMALL.text());
+  }
+
+  /** Measured from the key to the mark, the pause before the check included. */
+  @Test
+  void aProblemIsMarkedWithinThreeHundredMillisecondsOfAPause() throws IOException {
+    openSmall();
+    String script =
+        "const v = hurdlinePage.view, n = +document.body.dataset.checked;"
+            + "v.dispatch({changes: {from: 0, insert: 'x'}}); const begun ="
+            + " performance.now(); (function look() { +document.body.dataset.checked > n ?"
+            + " done(performance.now() - begun) : setTimeout(look, 5); })();";
+    double best = Double.MAX_VALUE;
+    for (int i = 0; i < 5; i++) {
+      best = Math.min(best, ((Number) browser.askLater(script)).doubleValue());
+    }
+    assertThat(best)
+        .as("ms, the best of five on a machine that does other work too")
+        .isLessThan(300);
+  }
+
+  @Test
+  void keysAreOfferedWhereTheyMayStandAndSayWhatTheyMean() throws IOException {
+    openSmall();
+    page.cursorBehind("kind: hammer-mill");
+    browser.press(Keys.ENTER, "dr");
+    browser.pressWith(Keys.CONTROL, Keys.SPACE);
+    browser.until("document.querySelector('.cm-tooltip-autocomplete li')");
+    assertThat(page.shown(".cm-tooltip-autocomplete ul")).contains("draws");
+    browser.until("document.querySelector('.cm-completionInfo')");
+    browser.ask("return new Promise(done => setTimeout(done, 200))");
+    browser.press(Keys.ENTER);
+    browser.until("/\\n +draws: /.test(hurdlinePage.text())");
+  }
+
+  @Test
+  void savingWritesTheFileAndNothingElseDoes() throws IOException {
+    openSmall();
+    page.cursorBehind("\nhurdline: 1");
+    browser.press(" # mine");
+    checked("No problems");
+    assertThat(folder.resolve("small.yaml")).hasContent(Template.SMALL.text());
+    browser.pressWith(Keys.CONTROL, "s");
+    browser.until("document.getElementById('save').disabled");
+    assertThat(folder.resolve("small.yaml"))
+        .hasContent(Template.SMALL.text().replace("hurdline: 1", "hurdline: 1 # mine"));
+  }
+
+  @Test
+  void aFileThatWasChangedBehindThePageIsShownBesideAndNotWrittenOver() throws IOException {
+    openSmall();
+    Path file = folder.resolve("small.yaml");
+    String theirs = Template.SMALL.text() + "# theirs\n";
+    Files.writeString(file, theirs);
+    page.cursorBehind("\nhurdline: 1");
+    browser.press(" # mine");
+    browser.click("#save");
+    browser.until("!document.getElementById('changed').hidden");
+    assertThat(page.shown("#changed")).contains("# theirs", "# mine");
+    assertThat(file).hasContent(theirs);
+    browser.click("#changed button:nth-of-type(1)");
+    browser.until("document.getElementById('save').disabled");
+    assertThat(file).content().contains("# mine").doesNotContain("# theirs");
+  }
+
+  @Test
+  void anAddressWorksOnceAndAReloadKeepsThePage() throws IOException {
+    openSmall();
+    assertThat((String) browser.ask("return location.href")).isEqualTo(page.origin() + "/");
+    browser.ask("location.reload()");
+    checked("No problems");
+    browser.visitInNewTab(java.net.URI.create(page.origin() + "/"));
+    browser.until("document.getElementById('status').textContent.includes('without its key')");
+    browser.closeTab();
+  }
+
+  @Test
+  void thePageServesThoseWhoCannotSeeOrPointAndFitsAnyWidth() throws IOException {
+    openSmall();
+    browser.until("document.querySelectorAll('#flows img').length > 0");
+    browser.click("#new");
+    for (int width : new int[] {360, 768, 1280}) {
+      browser.width(width);
+      assertThat(((Number) browser.ask("return document.documentElement.scrollWidth - innerWidth")).intValue())
+          .as("sideways at " + width)
+          .isLessThanOrEqualTo(0);
+    }
+    for (boolean dark : new boolean[] {false, true}) {
+      browser.look("screen", dark);
+      browser.width(dark ? 360 : 1280);
+      assertThat(browser.barriers()).as(dark ? "dark" : "light").isEmpty();
+    }
+  }
+}
