@@ -1,6 +1,8 @@
 package hurdline.service;
 
+import hurdline.plant.yaml.FormValues;
 import hurdline.plant.yaml.PlantEdit;
+import java.util.List;
 
 /** Single values put into the text of a plant, comments and layout kept. */
 public final class PlantEdits {
@@ -25,5 +27,30 @@ public final class PlantEdits {
   public static Edit setting(String text, String path, String typed) {
     PlantEdit edit = PlantEdit.setting(text, path, PlantEdit.word(typed));
     return new Edit(edit.from(), edit.to(), edit.with());
+  }
+
+  /**
+   * A figure of a text.
+   *
+   * @param group of the form that shows it, such as a line
+   * @param part within the group, such as a machine; may be empty
+   * @param path as of {@code --set}
+   * @param label what it is, within its part
+   * @param text as it stands
+   */
+  public record Figure(String group, String part, String path, String label, String text) {}
+
+  /**
+   * The figures that one changes, line by line and machine by machine; none of a half-typed text.
+   */
+  public static List<Figure> figures(String text) {
+    return FormValues.of(text).stream()
+        .map(v -> new Figure(v.group(), v.part(), v.path(), v.label(), v.text()))
+        .toList();
+  }
+
+  /** How many single values a text holds in all. */
+  public static int values(String text) {
+    return FormValues.count(text);
   }
 }

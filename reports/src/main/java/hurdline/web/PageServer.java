@@ -60,7 +60,15 @@ public final class PageServer implements AutoCloseable {
 
   /** Scripts and styles; the page itself is /. */
   private static final List<String> PAGE_FILES =
-      List.of("page.css", "page.js", "call.js", "shown.js", "editor.js", "plant.js", "live.js");
+      List.of(
+          "page.css",
+          "page.js",
+          "call.js",
+          "shown.js",
+          "editor.js",
+          "plant.js",
+          "live.js",
+          "form.js");
 
   /** An address that opens the page once, within two minutes. */
   public String newAddress() {

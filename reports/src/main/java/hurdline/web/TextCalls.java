@@ -44,6 +44,7 @@ final class TextCalls {
     return Map.of(
         "POST check", this::check,
         "POST set", TextCalls::set,
+        "POST figures", TextCalls::figures,
         "POST offers", TextCalls::offers,
         "POST meaning", TextCalls::meaning);
   }
@@ -99,5 +100,12 @@ final class TextCalls {
 
   private static int offset(Ask ask) {
     return ask.whole("at", 0, ask.text("text").length());
+  }
+
+  private record Form(List<PlantEdits.Figure> figures, int others) {}
+
+  private static Reply figures(Ask ask) {
+    List<PlantEdits.Figure> figures = PlantEdits.figures(ask.text("text"));
+    return Reply.json(new Form(figures, PlantEdits.values(ask.text("text")) - figures.size()));
   }
 }

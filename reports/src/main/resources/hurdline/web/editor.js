@@ -1,7 +1,7 @@
 // The plant's text in CodeMirror: colors, folding, problems at their place, offers and meanings from the table of keys.
 import {Compartment, EditorState, Transaction} from "@codemirror/state";
 import {EditorView, keymap, lineNumbers, drawSelection, highlightActiveLine, hoverTooltip} from "@codemirror/view";
-import {history, defaultKeymap, historyKeymap} from "@codemirror/commands";
+import {history, defaultKeymap, historyKeymap, undo, redo} from "@codemirror/commands";
 import {StreamLanguage, syntaxHighlighting, HighlightStyle, foldService, foldGutter, foldKeymap, indentUnit} from "@codemirror/language";
 import {setDiagnostics, lintGutter, lintKeymap} from "@codemirror/lint";
 import {autocompletion, completionKeymap} from "@codemirror/autocomplete";
@@ -83,6 +83,8 @@ export const editor = (parent, {changed, offers, meaning}) => {
     // A new state: undoing must not lead back to another plant's text.
     open: text => { view.setState(EditorState.create({doc: text, extensions})); changed(text); },
     edit,
+    undo: () => undo(view),
+    redo: () => redo(view),
     mark: problems => view.dispatch(setDiagnostics(view.state, problems.filter(one => one.from >= 0).map(one => ({
       from: one.from, to: Math.max(one.from, one.to), severity: one.warning ? "warning" : "error", message: one.text,
       actions: one.fix ? [{name: `Write "${one.fix}"`, apply: () => edit({from: one.from, to: one.to, with: one.fix})}] : []

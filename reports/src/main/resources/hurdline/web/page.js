@@ -2,6 +2,7 @@
 import {call, enter} from "./call.js";
 import {$, button, make, say, trying} from "./shown.js";
 import * as plant from "./plant.js";
+import "./form.js";
 
 const fill = async wanted => {
   const files = await call("GET", "files");

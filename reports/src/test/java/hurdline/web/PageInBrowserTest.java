@@ -7,7 +7,9 @@ import hurdline.service.Template;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -156,14 +158,71 @@ class PageInBrowserTest {
     browser.closeTab();
   }
 
+  /** One figure of each group. */
+  @Test
+  void theFormChangesOneLineOfTheTextAndUndoBringsItBack() throws IOException {
+    openSmall();
+    browser.until("document.querySelectorAll('#form details').length > 4");
+    browser.ask("document.querySelectorAll('#form details').forEach(one => { one.open = true; })");
+    String before = page.text();
+    @SuppressWarnings("unchecked")
+    List<String> ids =
+        (List<String>)
+            browser.ask(
+                "return [...document.querySelectorAll('#form details')].map(one => one.querySelector('input').id)");
+    assertThat(ids).hasSizeGreaterThan(4);
+    for (String id : ids) {
+      int filled = filled();
+      browser.ask(
+          "const box = document.getElementById(arguments[0]); box.focus(); box.select();", id);
+      browser.press("7 odd", Keys.TAB);
+      browser.until("hurdlinePage.text() !== window.textBefore");
+      String after = page.text();
+      assertThat(changedLines(before, after)).as(id).isEqualTo(1);
+      assertThat(after).contains("7 odd");
+      browser.click("#undo");
+      assertThat(page.text()).as(id).isEqualTo(before);
+      browser.until("+document.body.dataset.filled > " + filled);
+    }
+  }
+
+  private static int filled() {
+    browser.ask("window.textBefore = hurdlinePage.text()");
+    return ((Number) browser.ask("return +document.body.dataset.filled")).intValue();
+  }
+
+  private static int changedLines(String before, String after) {
+    String[] old = before.split("\n", -1);
+    String[] now = after.split("\n", -1);
+    assertThat(now).hasSameSizeAs(old);
+    return (int) IntStream.range(0, old.length).filter(i -> !old[i].equals(now[i])).count();
+  }
+
+  @Test
+  void whileALineIsHalfTypedTheFormStaysAndWaits() throws IOException {
+    openSmall();
+    browser.until("document.querySelectorAll('#form details').length > 4");
+    page.cursorBehind("bale: {mass: ");
+    browser.press("{");
+    checked("1 problem");
+    browser.until("document.getElementById('form').inert");
+    assertThat((Number) browser.ask("return document.querySelectorAll('#form input').length"))
+        .matches(n -> n.intValue() > 25);
+    browser.press(Keys.BACK_SPACE);
+    browser.until("!document.getElementById('form').inert");
+  }
+
   @Test
   void thePageServesThoseWhoCannotSeeOrPointAndFitsAnyWidth() throws IOException {
     openSmall();
     browser.until("document.querySelectorAll('#flows img').length > 0");
     browser.click("#new");
+    browser.ask("document.querySelectorAll('details').forEach(one => { one.open = true; })");
     for (int width : new int[] {360, 768, 1280}) {
       browser.width(width);
-      assertThat(((Number) browser.ask("return document.documentElement.scrollWidth - innerWidth")).intValue())
+      assertThat(
+              ((Number) browser.ask("return document.documentElement.scrollWidth - innerWidth"))
+                  .intValue())
           .as("sideways at " + width)
           .isLessThanOrEqualTo(0);
     }
