@@ -70,7 +70,7 @@ class WallsTest {
                 + "study.replicate unit");
     room("study.replicate")
         .uses(
-            "account answer plant problem random simulation simulation.results simulation.yard statistics");
+            "account answer plant problem random simulation simulation.results simulation.yard statistics unit");
     room("study.run")
         .uses(
             "account answer compiled measure plant simulation simulation.results study study.replicate");
@@ -85,7 +85,7 @@ class WallsTest {
                 + "study.gain study.option study.replicate study.run");
     room("study.season")
         .uses(
-            "answer compiled measure plant problem simulation simulation.results statistics study study.compare "
+            "answer compiled measure plant problem simulation simulation.results statistics study "
                 + "study.replicate study.run");
     room("study.yard")
         .uses(

@@ -1,8 +1,10 @@
 package hurdline.command;
 
+import hurdline.service.FittedFigures;
 import hurdline.study.replicate.Precision;
 import hurdline.study.replicate.RunSettings;
 import hurdline.study.replicate.TraceWindow;
+import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine;
 
@@ -41,6 +43,14 @@ final class EffortFlags {
               + " cores.")
   private Integer threads;
 
+  @CommandLine.Option(
+      names = "--draws",
+      paramLabel = "FILE",
+      description =
+          "Joint draws of inputs, such as draws.csv of hurdline fit with --patch fitted.yaml: replication k is"
+              + " simulated with row k too, and intervals then cover the inputs as well.")
+  private Path draws;
+
   /**
    * The effort that the flags ask for.
    *
@@ -53,7 +63,12 @@ final class EffortFlags {
     }
     int cores = Runtime.getRuntime().availableProcessors();
     return new RunSettings(
-        replications, Optional.ofNullable(until), seed, threads == null ? cores : threads, trace);
+        replications,
+        Optional.ofNullable(until),
+        seed,
+        threads == null ? cores : threads,
+        trace,
+        Optional.ofNullable(draws).map(FittedFigures::draws));
   }
 
   /** The effort where nothing is shown event by event. */

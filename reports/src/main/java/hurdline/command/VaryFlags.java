@@ -60,8 +60,12 @@ final class VaryFlags {
     }
   }
 
-  /** Refuses an aim, since all cells need the same replications to be set against each other. */
+  /**
+   * Refuses draws of inputs, and an aim, since all cells need the same replications to be set
+   * against each other.
+   */
   void refuseAim(RunSettings effort) {
     refuse("--until", effort.until().isPresent());
+    refuse("--draws", effort.draws().isPresent());
   }
 }

@@ -11,6 +11,7 @@ import hurdline.text.CompareHeadline;
 import hurdline.text.CompareTable;
 import hurdline.text.CompareWords;
 import hurdline.text.DrawnCropWords;
+import hurdline.text.InputWords;
 import hurdline.text.MainMeasures;
 import hurdline.text.MainTable;
 import hurdline.text.RankedAlternatives;
@@ -92,6 +93,7 @@ final class CompareSections {
     words.best().ifPresent(best -> html.paragraph("The " + best + "."));
     html.table("what is compared", options());
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
+    new InputPart(new InputWords(answer.inputs(), answer.outline(), wording), wording).write(html);
   }
 
   private Chart.Grid options() {

@@ -11,6 +11,7 @@ import hurdline.problem.LocatedProblem;
 import hurdline.text.CapacityWords;
 import hurdline.text.CleanlinessWords;
 import hurdline.text.DrawnCropWords;
+import hurdline.text.InputWords;
 import hurdline.text.MainTable;
 import hurdline.text.MarketWords;
 import hurdline.text.OrderWords;
@@ -97,6 +98,7 @@ final class RunSections {
     html.wholeTable("the answer", main);
     html.paragraph(main.legend(answer.header().replications()));
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
+    new InputPart(new InputWords(answer.inputs(), answer.outline(), wording), wording).write(html);
   }
 
   private void writeHolders(Html html, List<Chart> holders) {
@@ -224,6 +226,8 @@ final class RunSections {
 
   private void writeAgain(Html html) {
     html.paragraph("The same answer again, from the folder of the plant file:");
-    html.raw("<p><code>").text(new RepeatCall(answer.header()).run()).raw("</code></p>\n");
+    html.raw("<p><code>")
+        .text(new RepeatCall(answer.header()).run(answer.inputs()))
+        .raw("</code></p>\n");
   }
 }

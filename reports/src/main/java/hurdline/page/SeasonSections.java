@@ -7,6 +7,7 @@ import hurdline.chart.season.PlanCharts;
 import hurdline.measure.Kpi;
 import hurdline.measure.Use;
 import hurdline.text.DrawnCropWords;
+import hurdline.text.InputWords;
 import hurdline.text.MainTable;
 import hurdline.text.SeasonHeadline;
 import hurdline.text.SeasonTable;
@@ -67,6 +68,7 @@ final class SeasonSections {
     html.list(words.sentences());
     html.table("plans", tables.plans());
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
+    new InputPart(new InputWords(answer.inputs(), answer.outline(), wording), wording).write(html);
   }
 
   private void writeBuilding(Html html, List<Chart> building) {

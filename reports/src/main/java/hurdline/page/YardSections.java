@@ -6,6 +6,7 @@ import hurdline.answer.YardAnswer;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.yard.YardCharts;
 import hurdline.text.DrawnCropWords;
+import hurdline.text.InputWords;
 import hurdline.text.Wording;
 import hurdline.text.YardHeadline;
 import hurdline.text.YardTable;
@@ -65,6 +66,7 @@ final class YardSections {
         "Without limit the size is what the peak exceeds in few enough seasons. By the full-yard rule"
             + " it is larger by what is promised room while it is still on the road.");
     new DrawnCropPart(DrawnCropWords.of(answer, wording), wording).write(html);
+    new InputPart(new InputWords(answer.inputs(), answer.outline(), wording), wording).write(html);
   }
 
   private Chart.Grid sizes() {

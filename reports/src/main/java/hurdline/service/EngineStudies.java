@@ -64,7 +64,8 @@ public final class EngineStudies implements Studies {
 
   @Override
   public PreparedStudy<RunAnswer> run(PlantText plant, PlantChanges chosen, RunSettings effort) {
-    return new PreparedStudy<>(effort.replications(), inRanges(plant, chosen, effort)::play);
+    Run run = inRanges(plant, chosen, effort);
+    return new PreparedStudy<>(run.plays(), run::play);
   }
 
   @Override

@@ -3,7 +3,9 @@ package hurdline.service;
 import hurdline.answer.FitAnswer;
 import hurdline.answer.FitRow;
 import hurdline.fit.FittedPatch;
+import hurdline.plant.InputDraws;
 import hurdline.plant.yaml.ValuesInPlace;
+import hurdline.records.DrawsFile;
 import hurdline.records.RecordTemplates;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -63,6 +65,15 @@ public final class FittedFigures {
    */
   public static List<String> ofPatch(Path file) {
     return ValuesInPlace.ofPatch(file);
+  }
+
+  /**
+   * Joint draws of inputs that a file holds.
+   *
+   * @throws hurdline.plant.ProblemsException if it is no such file
+   */
+  public static InputDraws draws(Path file) {
+    return DrawsFile.read(file);
   }
 
   /** Empty files of records with their heads, by name. */

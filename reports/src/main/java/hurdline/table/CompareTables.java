@@ -35,6 +35,7 @@ public final class CompareTables {
                 lives(),
                 cash()));
     tables.addAll(SharedTables.adjusted(answer.adjusted()));
+    tables.addAll(SharedTables.inputs(answer.inputs()));
     if (!answer.afterTax().isEmpty()) {
       tables.add(afterTax());
     }

@@ -11,6 +11,7 @@ import hurdline.answer.GridBest;
 import hurdline.answer.GridCell;
 import hurdline.answer.GridLead;
 import hurdline.answer.GridRow;
+import hurdline.answer.InputUncertainty;
 import hurdline.answer.MachineWeekRow;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.Selection;
@@ -55,6 +56,8 @@ final class CsvNames implements FieldNamingStrategy {
     called(DifferenceRow.class, "optionMean", "alternative_mean");
     called(Selection.class, "option", "alternative");
     called(Selection.Row.class, "option", "alternative");
+    called(InputUncertainty.Row.class, "option", "alternative");
+    called(InputUncertainty.Share.class, "option", "alternative");
     called(SummaryRow.class, "least", "min");
     called(SummaryRow.class, "most", "max");
     called(MachineWeekRow.class, "workedT", "mass_in_t");

@@ -2,6 +2,7 @@ package hurdline.table;
 
 import hurdline.answer.FitAnswer;
 import hurdline.answer.FitRow;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -14,7 +15,16 @@ public final class FitTables {
     this.answer = answer;
   }
 
+  /** All that a fit writes; {@code draws.csv} only where something is fitted. */
   public List<Table> all() {
+    List<Table> all = new ArrayList<>(figures());
+    if (answer.figures().stream().anyMatch(row -> !row.draws().isEmpty())) {
+      all.add(draws());
+    }
+    return all;
+  }
+
+  private List<Table> figures() {
     return List.of(
         new Table(
             "figures.csv",
@@ -87,6 +97,18 @@ public final class FitTables {
                             new Object[] {
                               row.file(), row.line(), row.verdict(), row.whatFor(), row.why()
                             })));
+  }
+
+  /** A column for each figure that is fitted, a row for each joint draw. */
+  private Table draws() {
+    List<FitRow> drawn = answer.figures().stream().filter(row -> !row.draws().isEmpty()).toList();
+    int rows = drawn.isEmpty() ? 0 : drawn.get(0).draws().size();
+    return new Table(
+        "draws.csv",
+        drawn.stream().map(FitRow::key).toList(),
+        () ->
+            IntStream.range(0, rows)
+                .mapToObj(at -> drawn.stream().map(row -> row.draws().get(at)).toArray()));
   }
 
   private static Object[] figure(FitRow row) {

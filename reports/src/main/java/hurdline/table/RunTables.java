@@ -30,6 +30,7 @@ public final class RunTables {
     List<Table> tables =
         new ArrayList<>(List.of(measures(), summary(), weeks(), months(), levels()));
     tables.addAll(SharedTables.adjusted(answer.adjusted()));
+    tables.addAll(SharedTables.inputs(answer.inputs()));
     if (!answer.orders().isEmpty()) {
       tables.add(orders());
     }

@@ -30,6 +30,7 @@ public final class SeasonTables {
                 strips(),
                 changeovers()));
     tables.addAll(SharedTables.adjusted(answer.adjusted()));
+    tables.addAll(SharedTables.inputs(answer.inputs()));
     return tables;
   }
 

@@ -3,6 +3,7 @@ package hurdline.table;
 import hurdline.answer.AdjustedRow;
 import hurdline.answer.DifferenceRow;
 import hurdline.answer.GainRow;
+import hurdline.answer.InputUncertainty;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Samples;
 import hurdline.answer.SummaryRow;
@@ -114,6 +115,23 @@ final class SharedTables {
             "alternative,measure,unit,crop,mean,error,adjusted,adjusted_error,low_95,high_95",
             rows);
     return rows.isEmpty() ? List.of() : List.of(table);
+  }
+
+  /** What drawn inputs make of each figure, and which of them; written only where there are any. */
+  static List<Table> inputs(InputUncertainty of) {
+    return of.isGiven()
+        ? List.of(
+            table(
+                "input_uncertainty.csv",
+                InputUncertainty.Row.class,
+                "alternative,against,measure,unit,mean,chance,inputs,low_95,high_95,bound,shift,shift_error,bends,p05,p95,replications",
+                of.rows()),
+            table(
+                "input_shares.csv",
+                InputUncertainty.Share.class,
+                "alternative,against,measure,input,share,significant",
+                of.shares()))
+        : List.of();
   }
 
   static Table months(List<MonthRow> rows) {

@@ -41,6 +41,7 @@ public final class YardTables {
     if (!answer.gains().isEmpty()) {
       tables.add(SharedTables.gain(answer.gains()));
     }
+    tables.addAll(SharedTables.inputs(answer.inputs()));
     return tables;
   }
 

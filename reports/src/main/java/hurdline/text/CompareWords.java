@@ -71,6 +71,7 @@ public final class CompareWords {
       lines.add((at == 0 ? "10 % more        " : "                 ") + gains.get(at));
     }
     lines.add(legend(table));
+    lines.addAll(new InputWords(answer.inputs(), answer.outline(), wording).sentences());
     return lines;
   }
 

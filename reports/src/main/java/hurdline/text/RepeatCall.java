@@ -1,6 +1,7 @@
 package hurdline.text;
 
 import hurdline.answer.Header;
+import hurdline.answer.InputUncertainty;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,6 +11,12 @@ public final class RepeatCall {
 
   public RepeatCall(Header header) {
     this.header = header;
+  }
+
+  /** The same with the draws of inputs that it took from a file. */
+  public String run(InputUncertainty inputs) {
+    String file = inputs.source().replaceAll("( and )?\\bdoubt$", "");
+    return run() + (file.isEmpty() ? "" : " --draws " + quoted(file));
   }
 
   /** {@code hurdline run plant.yaml --option bigger_mill --replications 40 --seed 1}. */

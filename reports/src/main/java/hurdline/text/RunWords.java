@@ -60,6 +60,7 @@ public final class RunWords {
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));
     lines.add(table.legend(answer.header().replications()));
+    new InputWords(answer.inputs(), answer.outline(), wording).sentences().forEach(lines::add);
     return lines;
   }
 

@@ -54,6 +54,7 @@ public final class SeasonWords {
         .forEach(clause -> lines.add("drawn crop: " + clause));
     lines.addAll(sentences());
     lines.add(legend(table));
+    lines.addAll(new InputWords(answer.inputs(), answer.outline(), wording).sentences());
     return lines;
   }
 

@@ -44,6 +44,7 @@ public final class YardWords {
     lines.add(
         "The largest stack and the lanes are for the local fire code and the insurer to say.");
     lines.add(legend());
+    lines.addAll(new InputWords(answer.inputs(), answer.outline(), wording).sentences());
     return lines;
   }
 

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
  * @param summary one row per option and measure, the base first
  * @param differences one row per option and measure that both it and the base have
  * @param adjusted differences in headline measures, adjusted for the drawn crop of the base; empty where none can be
+ * @param inputs what of the intervals comes from inputs that are not known for certain
  * @param holders as of a run, for the base and then each option
  * @param months as of a run, for the base and then each option
  * @param mills what the mills are to do on each screen, the base first
@@ -37,6 +38,7 @@ public record CompareAnswer(
     List<SummaryRow> summary,
     List<DifferenceRow> differences,
     List<AdjustedRow> adjusted,
+    InputUncertainty inputs,
     List<BottleneckRow> holders,
     List<MonthRow> months,
     List<MillRow> mills,
@@ -52,6 +54,7 @@ public record CompareAnswer(
     Replayed samples)
     implements Answer {
   public CompareAnswer {
+    inputs = inputs == null ? InputUncertainty.none() : inputs;
     options = List.copyOf(options);
     summary = List.copyOf(summary);
     differences = List.copyOf(differences);

@@ -25,6 +25,7 @@ import java.util.List;
  * @param laws every law that was tried, the taken one first
  * @param parameters of the law, as the fit has them: logarithms, see RECORDS.md
  * @param covariance of the parameters, row by row
+ * @param draws values as a plant file has them, as far as the records leave them open
  */
 public record FitRow(
     String key,
@@ -45,13 +46,15 @@ public record FitRow(
     List<Point> points,
     List<TriedLaw> laws,
     List<Double> parameters,
-    List<Double> covariance) {
+    List<Double> covariance,
+    List<String> draws) {
   public FitRow {
     notes = List.copyOf(notes);
     points = List.copyOf(points);
     laws = List.copyOf(laws);
     parameters = List.copyOf(parameters);
     covariance = List.copyOf(covariance);
+    draws = List.copyOf(draws);
   }
 
   /** Whether the records changed it. */

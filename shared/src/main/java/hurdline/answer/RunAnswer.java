@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param summary one row per measure, the order of {@code measures.csv}; dry twins follow their
  *     measure
  * @param adjusted headline measures adjusted for the drawn crop; empty where none can be
+ * @param inputs what of the intervals comes from inputs that are not known for certain
  * @param holders per line, what held its feeder and for how long; rows of one line together, the
  *     longest first; their mean hours add up to the line's scheduled hours
  * @param machines mean hours of each machine in each state, in the order of the lines; they add up
@@ -39,6 +40,7 @@ public record RunAnswer(
     Outline outline,
     List<SummaryRow> summary,
     List<AdjustedRow> adjusted,
+    InputUncertainty inputs,
     List<BottleneckRow> holders,
     List<MachineTime> machines,
     List<WeekRow> weeks,
@@ -54,6 +56,7 @@ public record RunAnswer(
     Trace trace)
     implements Answer {
   public RunAnswer {
+    inputs = inputs == null ? InputUncertainty.none() : inputs;
     summary = List.copyOf(summary);
     adjusted = adjusted == null ? List.of() : List.copyOf(adjusted);
     holders = List.copyOf(holders);

@@ -17,6 +17,7 @@ import java.util.Set;
  * @param summary one row per plan and measure
  * @param adjusted headline measures of each plan adjusted for its drawn crop; empty where none can
  *     be
+ * @param inputs what of the intervals comes from inputs that are not known for certain
  * @param differences one row per pair of plans and measure that both have, but for machines by crop
  * @param months per plan and calendar month, as of a run
  * @param strips what each machine did for each crop, week by week
@@ -34,6 +35,7 @@ public record SeasonAnswer(
     List<Plan> plans,
     List<SummaryRow> summary,
     List<AdjustedRow> adjusted,
+    InputUncertainty inputs,
     List<PlanDifference> differences,
     List<MonthRow> months,
     List<MachineWeekRow> strips,
@@ -83,6 +85,7 @@ public record SeasonAnswer(
           Measure.SEASON_NTH_LEFT_OVER);
 
   public SeasonAnswer {
+    inputs = inputs == null ? InputUncertainty.none() : inputs;
     plans = List.copyOf(plans);
     summary = List.copyOf(summary);
     adjusted = adjusted == null ? List.of() : List.copyOf(adjusted);

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param outline of the plant as the file has it
  * @param asked which yard, and what it may do
  * @param summary of the plant as the file has it, then of the same without limit ({@link #noLimit})
+ * @param inputs what of the intervals comes from inputs that are not known for certain
  * @param peaks of the yard without limit
  * @param withoutLimit the smallest size that the peak of the yard without limit exceeds in few
  *     enough seasons
@@ -35,6 +36,7 @@ public record YardAnswer(
     Outline outline,
     Asked asked,
     List<SummaryRow> summary,
+    InputUncertainty inputs,
     List<PeakRow> peaks,
     Size withoutLimit,
     Size byRule,
@@ -52,6 +54,7 @@ public record YardAnswer(
     Replayed samples)
     implements Answer {
   public YardAnswer {
+    inputs = inputs == null ? InputUncertainty.none() : inputs;
     summary = List.copyOf(summary);
     peaks = List.copyOf(peaks);
     capacity = List.copyOf(capacity);

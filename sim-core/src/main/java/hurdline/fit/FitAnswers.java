@@ -35,8 +35,10 @@ public final class FitAnswers {
   private final Plant plant;
   private final Records records;
   private final LineLoads loads;
+  private final FittedDraws draws;
 
-  private FitAnswers(Plant plant, Records records, LineLoads loads) {
+  private FitAnswers(Plant plant, Records records, LineLoads loads, long seed) {
+    draws = new FittedDraws(new RandomStreams(seed));
     this.plant = plant;
     this.records = records;
     this.loads = loads;
@@ -50,12 +52,12 @@ public final class FitAnswers {
    */
   public static FitAnswer of(
       Header header, Titles titles, String folder, Plant plant, Records records, LineLoads loads) {
-    FitAnswers answers = new FitAnswers(plant, records, loads);
+    FitAnswers answers = new FitAnswers(plant, records, loads, header.seed());
     AccountRows account = new AccountRows(records.account());
     Fit fit = Fit.of(plant, records, loads, header.seed());
     List<FitRow> rows = new ArrayList<>();
     fit.stops().forEach(stop -> rows.addAll(answers.rows(stop)));
-    rows.addAll(new OtherFits(plant, records).rows());
+    rows.addAll(new OtherFits(plant, records, answers.draws).rows());
     new ArrivalFits(plant, records, new RandomStreams(header.seed()))
         .all()
         .forEach(
@@ -146,6 +148,7 @@ public final class FitAnswers {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         List.of());
   }
 
@@ -183,7 +186,8 @@ public final class FitAnswers {
             : List.of(),
         fit.taken() instanceof Taken.OfLaw law
             ? Arrays.stream(law.fit().covariance()).flatMapToDouble(Arrays::stream).boxed().toList()
-            : List.of());
+            : List.of(),
+        after.isPresent() ? draws.of(fit, unit) : List.of());
   }
 
   /**

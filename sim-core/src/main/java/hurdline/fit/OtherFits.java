@@ -38,9 +38,11 @@ final class OtherFits {
 
   private final Plant plant;
   private final Records records;
+  private final FittedDraws draws;
   private final List<FitRow> rows = new ArrayList<>();
 
-  OtherFits(Plant plant, Records records) {
+  OtherFits(Plant plant, Records records, FittedDraws draws) {
+    this.draws = draws;
     this.plant = plant;
     this.records = records;
   }
@@ -193,7 +195,7 @@ final class OtherFits {
       String note) {
     List<String> notes = new ArrayList<>(note.isEmpty() ? List.of() : List.of(note));
     LawText before = LawText.of(said, unit);
-    LawText after = null;
+    Distribution taken = null;
     boolean isDoubtful = records.account().setAside(file(key)) > HALF;
     boolean isSame =
         said instanceof Constant && Math.abs(found.value() - said.mean()) <= SAME * said.mean();
@@ -202,16 +204,14 @@ final class OtherFits {
     } else if (isSame) {
       notes.add("the same to a fifth of a percent: the file's stays");
     } else if (said instanceof Constant) {
-      after = LawText.of(new Constant(found.value()), unit);
+      taken = new Constant(found.value());
     } else if (said instanceof Normal law) {
-      after =
-          LawText.of(
-              new Normal(
-                  found.value(), Double.isNaN(sd) ? law.uncutSd() : sd, law.low(), law.high()),
-              unit);
+      taken =
+          new Normal(found.value(), Double.isNaN(sd) ? law.uncutSd() : sd, law.low(), law.high());
     } else {
       notes.add("the file's distribution is not normal: its mean is for you to move");
     }
+    LawText after = taken == null ? null : LawText.of(taken, unit);
     rows.add(
         new FitRow(
             key,
@@ -232,7 +232,8 @@ final class OtherFits {
             List.of(),
             List.of(),
             List.of(),
-            List.of()));
+            List.of(),
+            taken == null ? List.of() : draws.of(key, taken, found.error(), unit)));
   }
 
   /** The file on which a figure rests. */

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param name the plant's own name
  * @param components what the line tells apart
  * @param money absent where the file asks no money questions
+ * @param doubts how well values are known that somebody judged
  * @param titles those that the file gives; what has none reads as its name
  */
 public record Plant(
@@ -31,6 +32,7 @@ public record Plant(
     Optional<Money> money,
     List<Option> options,
     List<Plan> plans,
+    List<Doubt> doubts,
     List<Title> titles) {
 
   public Plant {
@@ -47,6 +49,7 @@ public record Plant(
     baseLoads = List.copyOf(baseLoads);
     options = List.copyOf(options);
     plans = List.copyOf(plans);
+    doubts = List.copyOf(doubts);
     titles = List.copyOf(titles);
   }
 
@@ -81,6 +84,7 @@ public record Plant(
         otherMoney,
         otherOptions,
         otherPlans,
+        doubts,
         titles);
   }
 }

@@ -24,4 +24,12 @@ public interface Variants {
    * @throws ProblemsException if a change cannot be applied
    */
   Optional<String> said(String path, Change... changes);
+
+  /**
+   * What the changed file says at a path in one line, a distribution or list whole; empty where it
+   * says nothing.
+   *
+   * @throws ProblemsException if a change cannot be applied
+   */
+  Optional<String> text(String path, Change... changes);
 }

@@ -1,6 +1,7 @@
 package hurdline.study;
 
 import hurdline.answer.BottleneckRow;
+import hurdline.answer.InputUncertainty;
 import hurdline.answer.MachineTime;
 import hurdline.answer.MonthRow;
 import hurdline.answer.Samples;
@@ -15,6 +16,7 @@ import hurdline.simulation.results.Outcome;
 import hurdline.statistics.Interval;
 import hurdline.statistics.Intervals;
 import hurdline.statistics.MeanInterval;
+import hurdline.statistics.MeanOverInputs;
 import hurdline.statistics.Summary;
 import hurdline.study.replicate.PeriodResults;
 import hurdline.study.replicate.QuantileStore;
@@ -25,6 +27,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
@@ -35,9 +38,23 @@ public final class AnswerRows {
   private final ReplicationResults figures;
   private final PlantOutline outlines;
   private final MeasureBounds bounds;
+  private final Optional<DrawnResults> drawn;
 
   public AnswerRows(
       String option, CompiledPlant stage, ReplicationResults figures, PlantOutline outlines) {
+    this(option, stage, figures, outlines, Optional.empty());
+  }
+
+  /**
+   * @param drawn the same with drawn inputs, which then count in all intervals
+   */
+  public AnswerRows(
+      String option,
+      CompiledPlant stage,
+      ReplicationResults figures,
+      PlantOutline outlines,
+      Optional<DrawnResults> drawn) {
+    this.drawn = drawn.filter(of -> of.figures().count() > 1);
     this.option = option;
     this.stage = stage;
     this.figures = figures;
@@ -76,7 +93,9 @@ public final class AnswerRows {
   private SummaryRow summary(int at) {
     Outcome.Column column = figures.columns().get(at);
     Summary s = Summary.of(figures.series(at));
-    Interval known = bounds.cut(column, s);
+    Optional<MeanOverInputs> over = overInputs(column.name(), s);
+    Interval whole = over.map(MeanOverInputs::interval).orElse(s.mean95());
+    Interval known = bounds.cut(column, s, whole);
     return new SummaryRow(
         option,
         column.name(),
@@ -85,13 +104,47 @@ public final class AnswerRows {
         known.low(),
         known.high(),
         s.sd(),
-        s.p05(),
-        s.p50(),
-        s.p95(),
+        over.map(MeanOverInputs::p05).orElse(s.p05()),
+        over.map(MeanOverInputs::p50).orElse(s.p50()),
+        over.map(MeanOverInputs::p95).orElse(s.p95()),
         s.least(),
         s.most(),
         s.count(),
-        word(s.interval(), s.mean95(), known));
+        word(s.interval(), whole, known) + (over.isPresent() ? " inputs" : ""));
+  }
+
+  private Optional<MeanOverInputs> overInputs(String measure, Summary of) {
+    return drawn
+        .filter(inputs -> of.count() > 1 && inputs.figures().has(measure))
+        .map(inputs -> overInputs(figures.series(measure), inputs.figures().series(measure)))
+        .filter(inputs -> inputs.interval().isKnown());
+  }
+
+  private MeanOverInputs overInputs(double[] given, double[] withDrawn) {
+    return MeanOverInputs.of(given, withDrawn, drawn.orElseThrow().draws().rows().size(), 0.95);
+  }
+
+  /** What drawn inputs make of each measure; none where none are drawn. */
+  List<InputUncertainty.Row> inputRows() {
+    return figures.columns().stream()
+        .flatMap(
+            column ->
+                overInputs(column.name(), Summary.of(figures.series(column.name())))
+                    .map(over -> InputRows.row(option, "", column.name(), unit(column), over))
+                    .stream())
+        .toList();
+  }
+
+  String option() {
+    return option;
+  }
+
+  double[] given(String measure) {
+    return figures.series(measure);
+  }
+
+  Optional<DrawnResults> drawn() {
+    return drawn;
   }
 
   private static String word(MeanInterval interval, Interval whole, Interval known) {
@@ -117,7 +170,6 @@ public final class AnswerRows {
   public List<BottleneckRow> holders(BiFunction<String, String, List<String>> twins) {
     List<BottleneckRow> rows = new ArrayList<>();
     for (Line line : outlines.lines()) {
-      double[] scheduled = figures.series(Measure.LINE_HOURS_SCHEDULED.of(line.name()));
       Map<String, List<String>> together = new LinkedHashMap<>();
       causes().stream()
           .filter(c -> figures.has(Measure.LINE_HOURS_LIMITED_BY.of(line.name(), c)))
@@ -127,7 +179,7 @@ public final class AnswerRows {
                       .computeIfAbsent(joined(line, c, twins), word -> new ArrayList<>())
                       .add(c));
       together.entrySet().stream()
-          .map(one -> holder(line.name(), one.getKey(), one.getValue(), scheduled))
+          .map(one -> holder(line.name(), one.getKey(), one.getValue()))
           .filter(row -> row.hours() > 0)
           .sorted(Comparator.comparingDouble(BottleneckRow::hours).reversed())
           .forEach(rows::add);
@@ -148,19 +200,16 @@ public final class AnswerRows {
     return IntStream.range(0, layout.causes.count()).mapToObj(layout.causes::name).toList();
   }
 
-  private BottleneckRow holder(
-      String line, String cause, List<String> together, double[] scheduled) {
-    double[] hours = new double[scheduled.length];
-    for (String one : together) {
-      double[] its = figures.series(Measure.LINE_HOURS_LIMITED_BY.of(line, one));
-      Arrays.setAll(hours, at -> hours[at] + its[at]);
-    }
-    double[] shares =
-        IntStream.range(0, hours.length)
-            .filter(at -> scheduled[at] > 0)
-            .mapToDouble(at -> hours[at] / scheduled[at])
-            .toArray();
-    Interval whole = Intervals.mean95(shares);
+  private BottleneckRow holder(String line, String cause, List<String> together) {
+    double[] hours = hours(figures, line, together);
+    double[] ofScheduled = ofScheduled(figures, line, hours);
+    double[] shares = Arrays.stream(ofScheduled).filter(share -> !Double.isNaN(share)).toArray();
+    Interval whole =
+        drawn
+            .map(of -> ofScheduled(of.figures(), line, hours(of.figures(), line, together)))
+            .map(of -> overInputs(ofScheduled, of).interval())
+            .filter(Interval::isKnown)
+            .orElseGet(() -> Intervals.mean95(shares));
     Interval known = whole.within(0, 1);
     return new BottleneckRow(
         option,
@@ -171,6 +220,23 @@ public final class AnswerRows {
         known.low(),
         known.high(),
         word(MeanInterval.of(shares), whole, known));
+  }
+
+  private static double[] hours(ReplicationResults of, String line, List<String> together) {
+    double[] hours = new double[of.count()];
+    for (String one : together) {
+      double[] its = of.series(Measure.LINE_HOURS_LIMITED_BY.of(line, one));
+      Arrays.setAll(hours, at -> hours[at] + its[at]);
+    }
+    return hours;
+  }
+
+  /** NaN where nothing was scheduled. */
+  private static double[] ofScheduled(ReplicationResults of, String line, double[] hours) {
+    double[] scheduled = of.series(Measure.LINE_HOURS_SCHEDULED.of(line));
+    return IntStream.range(0, hours.length)
+        .mapToDouble(at -> scheduled[at] > 0 ? hours[at] / scheduled[at] : Double.NaN)
+        .toArray();
   }
 
   public List<MonthRow> months(PeriodResults months) {

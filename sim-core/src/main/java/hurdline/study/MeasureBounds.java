@@ -55,13 +55,18 @@ final class MeasureBounds {
 
   /** The interval of a measure's mean within its bounds. */
   Interval cut(Outcome.Column column, Summary summary) {
+    return cut(column, summary, summary.mean95());
+  }
+
+  /**
+   * @param whole the interval that is cut
+   */
+  Interval cut(Outcome.Column column, Summary summary, Interval whole) {
     double least = least(column);
     double most = most(column);
-    return summary
-        .mean95()
-        .within(
-            summary.least() < least ? Double.NEGATIVE_INFINITY : least,
-            summary.most() > most ? Double.POSITIVE_INFINITY : most);
+    return whole.within(
+        summary.least() < least ? Double.NEGATIVE_INFINITY : least,
+        summary.most() > most ? Double.POSITIVE_INFINITY : most);
   }
 
   private double least(Outcome.Column column) {

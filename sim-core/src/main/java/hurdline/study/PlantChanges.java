@@ -29,6 +29,11 @@ public record PlantChanges(String option, List<String> sets, List<Change> change
     return new PlantChanges(option, sets, Stream.concat(changes.stream(), more.stream()).toList());
   }
 
+  /** Single changes, which an option or plan comes on top of. */
+  public List<Change> single() {
+    return changes.stream().filter(Change.Value.class::isInstance).toList();
+  }
+
   public Change[] asArray() {
     return changes.toArray(Change[]::new);
   }

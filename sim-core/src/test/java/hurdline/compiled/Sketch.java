@@ -158,6 +158,7 @@ final class Sketch {
             Optional.empty(),
             List.of(),
             List.of(),
+            List.of(),
             List.of()));
   }
 

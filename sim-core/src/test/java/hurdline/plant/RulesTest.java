@@ -106,6 +106,7 @@ class RulesTest {
             Optional.empty(),
             List.of(),
             List.of(),
+            List.of(),
             List.of()));
   }
 

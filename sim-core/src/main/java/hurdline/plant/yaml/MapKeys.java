@@ -85,7 +85,8 @@ enum MapKeys {
   WEIBULL,
   UNIFORM,
   TRIANGULAR,
-  BETA;
+  BETA,
+  DOUBT;
 
   private final KeyTable.Section section = KeyTable.section(name());
   private final Map<String, Key> keys = new LinkedHashMap<>();

@@ -51,6 +51,7 @@ final class PlantBinder {
         before.section(f.at("money"), Plant::money, MoneyBinder::money),
         before.each(f.at("options"), "option", Plant::options, MoneyBinder::option),
         before.each(f.at("plans"), "plan", Plant::plans, MoneyBinder::plan),
+        before.section(f.at("doubt"), Plant::doubts, DoubtBinder::doubts),
         TitleBinder.titles(at, before));
   }
 

@@ -114,6 +114,9 @@ public final class PlantFile {
       PatchCheck.all(binding.misspellings().corrected(tree), rains, before, findings);
     }
     Choices choices = ChoiceBinder.choices(tree, plant, binding);
+    if (findings.isEmpty()) {
+      DoubtBinder.refuseAstray(plant, tree, findings);
+    }
     List<LocatedProblem> problems = new ArrayList<>(findings.problemsOf(name));
     problems.addAll(rains.problems());
     if (!problems.isEmpty()) {

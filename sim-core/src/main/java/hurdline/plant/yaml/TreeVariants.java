@@ -73,6 +73,17 @@ final class TreeVariants implements Variants {
 
   @Override
   public Optional<String> said(String path, Change... changes) {
+    return at(path, changes)
+        .filter(at -> at instanceof Tree.Scalar scalar && !scalar.isNothing())
+        .map(at -> ((Tree.Scalar) at).text());
+  }
+
+  @Override
+  public Optional<String> text(String path, Change... changes) {
+    return at(path, changes).filter(at -> !at.isNothing()).map(ValuesInPlace::flow);
+  }
+
+  private Optional<Tree> at(String path, Change... changes) {
     Tree at = changed(changes);
     for (String step : path.split("\\.", -1)) {
       Optional<Tree> next = Optional.empty();
@@ -86,9 +97,7 @@ final class TreeVariants implements Variants {
       }
       at = next.get();
     }
-    return at instanceof Tree.Scalar scalar && !scalar.isNothing()
-        ? Optional.of(scalar.text())
-        : Optional.empty();
+    return Optional.of(at);
   }
 
   /** The tree with these changes applied in turn. */

@@ -116,7 +116,8 @@ public final class ValuesInPlace {
     return map.map().keySet().containsAll(List.of("every", "counted", "lasts"));
   }
 
-  private static String flow(Tree tree) {
+  /** In one line, as YAML has it. */
+  static String flow(Tree tree) {
     if (tree instanceof Items items) {
       return items.list().stream()
           .map(ValuesInPlace::flow)

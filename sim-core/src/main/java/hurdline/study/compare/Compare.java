@@ -12,14 +12,17 @@ import hurdline.random.RandomStreams;
 import hurdline.simulation.CompiledPlant;
 import hurdline.simulation.results.Outcome;
 import hurdline.study.AimCurrency;
+import hurdline.study.DrawnResults;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Scenario;
+import hurdline.study.StudyInputs;
 import hurdline.study.option.BreakEvenWork;
 import hurdline.study.option.OptionMargins;
 import hurdline.study.option.OptionPlants;
 import hurdline.study.option.ServiceLifeCount;
 import hurdline.study.option.ServiceLifeYears;
+import hurdline.study.replicate.DrawnPlants;
 import hurdline.study.replicate.InterleavedRuns;
 import hurdline.study.replicate.PeriodResults;
 import hurdline.study.replicate.ProgressListener;
@@ -48,6 +51,7 @@ public final class Compare {
   private final RunSettings effort;
   private final List<CompareAnswer.Option> options = new ArrayList<>();
   private final List<CompiledPlant> stages = new ArrayList<>();
+  private final List<Optional<DrawnPlants>> drawn = new ArrayList<>();
 
   /**
    * @param base single changed keys that hold for the base and for every option; no option itself
@@ -70,6 +74,8 @@ public final class Compare {
     currency.check(effort);
     ask.best().ifPresent(currency::check);
     stages.add(CompiledPlant.of(plant));
+    StudyInputs inputs = new StudyInputs(plant, effort);
+    drawn.add(inputs.plants(source, base.single(), base.changes()));
     for (String option : asked) {
       Plant changed = plants.of(option);
       if (changed.equals(plant)) {
@@ -78,9 +84,12 @@ public final class Compare {
       }
       options.add(OptionPlants.joined(option, plant.options()));
       stages.add(CompiledPlant.of(changed));
+      drawn.add(inputs.plants(source, base.single(), plants.changes(option)));
     }
     ask.whatIfs()
-        .forEach(whatIf -> add(whatIf, plants.base(whatIf.values().toArray(Change[]::new)), plant));
+        .forEach(
+            whatIf ->
+                add(inputs, whatIf, plants.base(whatIf.values().toArray(Change[]::new)), plant));
     besides = new FollowUpAnalyses(source, base, ask, stages, options, effort);
     lives =
         new ServiceLifeCount(
@@ -90,7 +99,7 @@ public final class Compare {
             ask.lives());
   }
 
-  private void add(WhatIfChange whatIf, Plant changed, Plant plant) {
+  private void add(StudyInputs inputs, WhatIfChange whatIf, Plant changed, Plant plant) {
     String name = whatIf.name();
     if (options.stream().anyMatch(option -> option.name().equals(name))) {
       throw source.refusal("what-if \"" + name + "\" is asked for twice", "each what-if once");
@@ -102,6 +111,8 @@ public final class Compare {
     }
     options.add(CompareAnswer.Option.whatIf(name));
     stages.add(CompiledPlant.of(changed));
+    drawn.add(
+        inputs.plants(source, base.single(), base.and(List.copyOf(whatIf.values())).changes()));
   }
 
   private static Plant withoutOptions(Plant plant) {
@@ -158,7 +169,12 @@ public final class Compare {
 
   /** How often a calendar is simulated in all; with an aim, to begin with. */
   public int plays() {
-    return new StoppingRule(effort).first() * (stages.size() + besides.plants()) + livesPlays();
+    return new StoppingRule(effort).first() * (stages.size() + drawnPlants() + besides.plants())
+        + livesPlays();
+  }
+
+  private int drawnPlants() {
+    return (int) drawn.stream().filter(Optional::isPresent).count();
   }
 
   /** How many service lives of each option are simulated. */
@@ -207,12 +223,16 @@ public final class Compare {
     if (played.figures().get(0).count() == 0) {
       return Optional.empty();
     }
+    int count = played.figures().get(0).count();
+    List<Optional<DrawnResults>> withDrawn =
+        drawn.stream().map(of -> StudyInputs.play(of, count, plays)).toList();
     OptionMargins margins =
         new OptionMargins(
             stages, options, played, new ServiceLifeYears(stages, played, lives, plays));
     FollowUps further = besides.play(played, plays, margins);
     return Optional.of(
-        new CompareAnswers(source, base, ask, effort, stages, options, played, months, margins)
+        new CompareAnswers(
+                source, base, ask, effort, stages, options, played, withDrawn, months, margins)
             .answer(further, besides.facts(), plays.isCut()));
   }
 }

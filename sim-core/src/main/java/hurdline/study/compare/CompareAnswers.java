@@ -17,10 +17,11 @@ import hurdline.answer.ServiceLifeRow;
 import hurdline.answer.SummaryRow;
 import hurdline.plant.Money;
 import hurdline.simulation.CompiledPlant;
-import hurdline.statistics.PairedDifference;
 import hurdline.study.AnswerRows;
 import hurdline.study.CashFacts;
 import hurdline.study.CropAdjustments;
+import hurdline.study.DrawnResults;
+import hurdline.study.InputRows;
 import hurdline.study.IntervalFacts;
 import hurdline.study.MillUse;
 import hurdline.study.PlantChanges;
@@ -49,6 +50,8 @@ public final class CompareAnswers {
   private final List<CompiledPlant> stages;
   private final List<CompareAnswer.Option> options;
   private final List<ReplicationResults> figures;
+  private final List<Optional<DrawnResults>> drawn;
+  private final InputRows inputs;
   private final List<PeriodResults> months;
   private final OptionMargins margins;
   private final boolean stopped;
@@ -61,6 +64,7 @@ public final class CompareAnswers {
       List<CompiledPlant> stages,
       List<CompareAnswer.Option> options,
       InterleavedRuns.Played played,
+      List<Optional<DrawnResults>> drawn,
       List<PeriodResults> months,
       OptionMargins margins) {
     this.source = source;
@@ -70,6 +74,8 @@ public final class CompareAnswers {
     this.stages = stages;
     this.options = options;
     figures = played.figures();
+    this.drawn = drawn;
+    inputs = new InputRows(drawn.get(0).map(DrawnResults::draws));
     this.months = months;
     this.margins = margins;
     stopped = played.stopped();
@@ -90,7 +96,13 @@ public final class CompareAnswers {
     for (int at = 0; at < stages.size(); at++) {
       String name = at == 0 ? PlantChanges.baseName() : options.get(at - 1).name();
       AnswerRows rows =
-          new AnswerRows(name, stages.get(at), figures.get(at), new PlantOutline(stages.get(at)));
+          new AnswerRows(
+              name,
+              stages.get(at),
+              figures.get(at),
+              new PlantOutline(stages.get(at)),
+              drawn.get(at));
+      inputs.add(rows);
       summary.addAll(rows.summary());
       holders.addAll(rows.holders());
       byMonth.addAll(rows.months(months.get(at)));
@@ -102,13 +114,15 @@ public final class CompareAnswers {
     List<ServiceLifeRow> life = new ArrayList<>();
     List<AfterTaxRow> afterTax = new ArrayList<>();
     money(payback, cash, life, afterTax);
+    List<DifferenceRow> differences = differences(samples.get(0));
     return new CompareAnswer(
         outlines.header(source, base, effort, count, stopped || cut),
         outlines.outline(stages),
         options,
         summary,
-        differences(samples.get(0)),
+        differences,
         adjusted(outlines),
+        inputs.answer(),
         holders,
         byMonth,
         mills,
@@ -131,10 +145,17 @@ public final class CompareAnswers {
       for (Samples.Measured measured : ofBase.measures()) {
         String measure = measured.measure();
         if (other.has(measure)) {
-          PairedDifference pair =
-              PairedDifference.of(
-                  figures.get(0).series(measure), other.series(measure), options.size());
-          rows.add(row(options.get(at).name(), measured, pair));
+          rows.add(
+              inputs.difference(
+                  new InputRows.Pair(
+                      options.get(at).name(),
+                      PlantChanges.baseName(),
+                      measured,
+                      figures.get(0),
+                      other),
+                  drawn.get(0),
+                  drawn.get(at + 1),
+                  options.size()));
         }
       }
     }
@@ -152,25 +173,6 @@ public final class CompareAnswers {
               options.get(at).name(), figures.get(at + 1), units, options.size()));
     }
     return rows;
-  }
-
-  public static DifferenceRow row(String option, Samples.Measured measured, PairedDifference pair) {
-    return new DifferenceRow(
-        option,
-        measured.measure(),
-        measured.unit(),
-        pair.baseMean(),
-        pair.optionMean(),
-        pair.difference(),
-        pair.at95().low(),
-        pair.at95().high(),
-        pair.joint().low(),
-        pair.joint().high(),
-        pair.interval().word(),
-        pair.toldApart(),
-        pair.replicationsNeeded().isPresent() ? pair.replicationsNeeded().getAsInt() : Double.NaN,
-        pair.varianceRemoved(),
-        pair.count());
   }
 
   private void money(

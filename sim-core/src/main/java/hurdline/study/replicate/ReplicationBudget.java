@@ -62,6 +62,18 @@ public final class ReplicationBudget {
     return figures.count() == count ? Optional.of(figures) : Optional.empty();
   }
 
+  /** The first replications once more, each with its draws of inputs; expected by this. */
+  public ReplicationResults drawn(DrawnPlants plants, int count) {
+    expect(count);
+    ReplicationResults figures = new ReplicationResults();
+    int threads = Math.min(effort.threads(), count);
+    try (ReplicationRunner runner = new ReplicationRunner(effort.seed(), threads)) {
+      runner.run(plants, new ReplicationRange(1, 1 + count), figures::add, this::done, stop);
+    }
+    cut |= figures.count() < count;
+    return figures;
+  }
+
   /**
    * Lives simulated, on the same chance; expected by this. Empty if stop was asked for before they
    * were whole.

@@ -88,20 +88,41 @@ public final class ReplicationRunner implements AutoCloseable {
       Runnable done,
       BooleanSupplier stop) {
     Replication[] own = replications.computeIfAbsent(stage, plant -> new Replication[threads]);
+    run(
+        range,
+        (thread, one) -> {
+          if (own[thread] == null) {
+            own[thread] = stage.replication();
+          }
+          return own[thread].run(streams, one, traces.apply(one));
+        },
+        taker,
+        done,
+        stop);
+  }
+
+  /** Simulates one replication on a thread; both by their numbers. */
+  private interface Simulation {
+    Outcome outcome(int thread, int replication);
+  }
+
+  private void run(
+      ReplicationRange range,
+      Simulation simulation,
+      Consumer<Outcome> taker,
+      Runnable done,
+      BooleanSupplier stop) {
     AtomicInteger next = new AtomicInteger(range.from());
     InOrderConsumer inTurn = new InOrderConsumer(range.from(), taker);
     share(
         thread -> {
-          if (own[thread] == null) {
-            own[thread] = stage.replication();
-          }
           try {
             while (!stop.getAsBoolean()) {
               int mine = next.getAndUpdate(number -> Math.min(number + 1, range.to()));
               if (mine >= range.to()) {
                 return;
               }
-              Outcome outcome = own[thread].run(streams, mine, traces.apply(mine));
+              Outcome outcome = simulation.outcome(thread, mine);
               synchronized (inTurn) {
                 inTurn.accept(outcome);
                 done.run();
@@ -112,6 +133,24 @@ public final class ReplicationRunner implements AutoCloseable {
             throw broken;
           }
         });
+  }
+
+  /**
+   * Simulates a range of which each replication has a plant of its own; else as {@link
+   * #run(CompiledPlant, ReplicationRange, Consumer, Runnable, BooleanSupplier)}.
+   */
+  public void run(
+      DrawnPlants plants,
+      ReplicationRange range,
+      Consumer<Outcome> taker,
+      Runnable done,
+      BooleanSupplier stop) {
+    run(
+        range,
+        (thread, one) -> plants.plant(one).replication().run(streams, one, null),
+        taker,
+        done,
+        stop);
   }
 
   /**

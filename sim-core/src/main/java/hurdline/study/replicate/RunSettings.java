@@ -1,5 +1,6 @@
 package hurdline.study.replicate;
 
+import hurdline.plant.InputDraws;
 import java.util.Optional;
 
 /**
@@ -11,13 +12,15 @@ import java.util.Optional;
  * @param seed of all chance
  * @param threads replications that are played at once; the answer does not hang on it
  * @param trace what is to be shown event by event
+ * @param draws joint draws of inputs, each replication being simulated with them too
  */
 public record RunSettings(
     int replications,
     Optional<Precision> until,
     long seed,
     int threads,
-    Optional<TraceWindow> trace) {
+    Optional<TraceWindow> trace,
+    Optional<InputDraws> draws) {
   public RunSettings {
     if (!(replications >= 1)) {
       throw new IllegalArgumentException(
@@ -26,5 +29,20 @@ public record RunSettings(
     if (!(threads >= 1)) {
       throw new IllegalArgumentException("threads is " + threads + "; expected from 1 on");
     }
+  }
+
+  /** Without draws of inputs. */
+  public RunSettings(
+      int replications,
+      Optional<Precision> until,
+      long seed,
+      int threads,
+      Optional<TraceWindow> trace) {
+    this(replications, until, seed, threads, trace, Optional.empty());
+  }
+
+  /** The same with draws of inputs. */
+  public RunSettings with(InputDraws drawn) {
+    return new RunSettings(replications, until, seed, threads, trace, Optional.of(drawn));
   }
 }

@@ -4,9 +4,13 @@ import hurdline.answer.RunAnswer;
 import hurdline.plant.Calendar;
 import hurdline.simulation.CompiledPlant;
 import hurdline.study.AimCurrency;
+import hurdline.study.DrawnResults;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
+import hurdline.study.StudyInputs;
+import hurdline.study.replicate.DrawnPlants;
 import hurdline.study.replicate.ProgressListener;
+import hurdline.study.replicate.ReplicationBudget;
 import hurdline.study.replicate.ReplicationRange;
 import hurdline.study.replicate.ReplicationResults;
 import hurdline.study.replicate.ReplicationRunner;
@@ -23,6 +27,8 @@ public final class Run {
   private final PlantChanges chosen;
   private final RunSettings effort;
   private final CompiledPlant stage;
+  private final StudyInputs inputs;
+  private final Optional<DrawnPlants> drawnPlants;
 
   /**
    * @throws hurdline.plant.ProblemsException if the changed plant has problems, or what is to be
@@ -35,6 +41,8 @@ public final class Run {
     stage = CompiledPlant.of(source.variants().with(chosen.asArray()));
     effort.trace().ifPresent(this::refuseOutside);
     new AimCurrency(source, chosen).check(effort);
+    inputs = new StudyInputs(stage.plant(), effort);
+    drawnPlants = inputs.plants(source, chosen.single(), chosen.changes());
   }
 
   /** Where nothing happens there is nothing to show. */
@@ -83,14 +91,32 @@ public final class Run {
         }
       }
     }
-    return figures.count() == 0
-        ? Optional.empty()
-        : Optional.of(answer(results, goal, figures.count() < last));
+    if (figures.count() == 0) {
+      return Optional.empty();
+    }
+    Optional<DrawnResults> drawn = drawn(figures.count(), done, progress, stop);
+    boolean isCut = drawn.filter(of -> of.figures().count() < figures.count()).isPresent();
+    return Optional.of(answer(results, goal, isCut || figures.count() < last, drawn));
+  }
+
+  private Optional<DrawnResults> drawn(
+      int count, AtomicInteger done, ProgressListener progress, BooleanSupplier stop) {
+    int of = done.get() + count;
+    ReplicationBudget plays =
+        new ReplicationBudget(
+            effort, (more, all) -> progress.done(done.incrementAndGet(), of), stop);
+    return StudyInputs.play(drawnPlants, count, plays);
+  }
+
+  /** How often the calendar is simulated in all; with an aim, to begin with. */
+  public int plays() {
+    return new StoppingRule(effort).first() * (drawnPlants.isPresent() ? 2 : 1);
   }
 
   /**
-   * Simulates a range of the replications, whatever number of them is asked for. Results of ranges
-   * that follow each other can be put together, and {@link #answer} says what they come to.
+   * Simulates a range of the replications, inputs as they are given, whatever number of them is
+   * asked for. Results of ranges that follow each other can be put together, and {@link #answer}
+   * says what they come to.
    *
    * @param progress told of replications of this range, never two at once
    * @param stop asked between replications whether to finish early
@@ -129,11 +155,15 @@ public final class Run {
       throw new IllegalArgumentException("expected results of this study from replication 1 on");
     }
     return answer(
-        results, new StoppingRule(effort), results.range().count() < effort.replications());
+        results,
+        new StoppingRule(effort),
+        results.range().count() < effort.replications(),
+        Optional.empty());
   }
 
-  private RunAnswer answer(RangeResults results, StoppingRule goal, boolean stopped) {
-    return new RunAnswers(source, chosen, effort, stage, results.gathered(), goal)
+  private RunAnswer answer(
+      RangeResults results, StoppingRule goal, boolean stopped, Optional<DrawnResults> drawn) {
+    return new RunAnswers(source, chosen, effort, stage, results.gathered(), goal, drawn)
         .answer(stopped, results.trace());
   }
 

@@ -10,6 +10,8 @@ import hurdline.study.AnswerRows;
 import hurdline.study.Capacities;
 import hurdline.study.CashFacts;
 import hurdline.study.CropAdjustments;
+import hurdline.study.DrawnResults;
+import hurdline.study.InputRows;
 import hurdline.study.IntervalFacts;
 import hurdline.study.OrderRows;
 import hurdline.study.PlantChanges;
@@ -21,6 +23,7 @@ import hurdline.study.replicate.RunSettings;
 import hurdline.study.replicate.StoppingRule;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Makes the answer of a run from what its replications came to. */
 final class RunAnswers {
@@ -30,6 +33,7 @@ final class RunAnswers {
   private final CompiledPlant stage;
   private final RunAccumulator gathered;
   private final StoppingRule goal;
+  private final Optional<DrawnResults> drawn;
 
   RunAnswers(
       PlantOrigin source,
@@ -37,13 +41,15 @@ final class RunAnswers {
       RunSettings effort,
       CompiledPlant stage,
       RunAccumulator gathered,
-      StoppingRule goal) {
+      StoppingRule goal,
+      Optional<DrawnResults> drawn) {
     this.source = source;
     this.chosen = chosen;
     this.effort = effort;
     this.stage = stage;
     this.gathered = gathered;
     this.goal = goal;
+    this.drawn = drawn;
   }
 
   /**
@@ -52,7 +58,9 @@ final class RunAnswers {
   RunAnswer answer(boolean stopped, Trace trace) {
     ReplicationResults figures = gathered.figures();
     PlantOutline outlines = new PlantOutline(stage);
-    AnswerRows rows = new AnswerRows(chosen.option(), stage, figures, outlines);
+    AnswerRows rows = new AnswerRows(chosen.option(), stage, figures, outlines, drawn);
+    InputRows inputs = new InputRows(drawn.map(DrawnResults::draws));
+    inputs.add(rows);
     YearRows year = new YearRows(chosen.option(), stage, gathered, rows);
     Capacities capacities = new Capacities(stage, outlines);
     List<BottleneckRow> holders = rows.holders(capacities::twins);
@@ -65,6 +73,7 @@ final class RunAnswers {
         outlines.outline(),
         summary,
         new CropAdjustments(outlines.outline(), figures).rows(chosen.option(), rows),
+        inputs.answer(),
         holders,
         rows.machines(),
         year.weeks(),

@@ -12,9 +12,12 @@ import hurdline.problem.LocatedProblem;
 import hurdline.simulation.CompiledPlant;
 import hurdline.simulation.results.Outcome;
 import hurdline.study.AimCurrency;
+import hurdline.study.DrawnResults;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Scenario;
+import hurdline.study.StudyInputs;
+import hurdline.study.replicate.DrawnPlants;
 import hurdline.study.replicate.InterleavedRuns;
 import hurdline.study.replicate.ProgressListener;
 import hurdline.study.replicate.ReplicationBudget;
@@ -36,6 +39,7 @@ public final class Season {
   private final RunSettings effort;
   private final List<Planned> plans = new ArrayList<>();
   private final ChangeoverWorth avoiding;
+  private final List<Optional<DrawnPlants>> drawn;
 
   /** Asks a file for what it warns of in a changed plant. */
   public interface Warnings {
@@ -80,6 +84,11 @@ public final class Season {
     }
     refuseUnlike();
     new AimCurrency(sources.get(0), chosen).check(effort);
+    StudyInputs inputs = new StudyInputs(plans.get(0).stage().plant(), effort);
+    drawn =
+        plans.stream()
+            .map(plan -> inputs.plants(plan.source(), chosen.single(), plan.changes()))
+            .toList();
     avoiding = new ChangeoverWorth(ask.changeovers() ? plans : List.of());
   }
 
@@ -174,7 +183,11 @@ public final class Season {
 
   /** How often a calendar is played in all; with an aim, to begin with. */
   public int plays() {
-    return new StoppingRule(effort).first() * (plans.size() + avoiding.count());
+    return new StoppingRule(effort).first() * (plans.size() + drawnPlans() + avoiding.count());
+  }
+
+  private int drawnPlans() {
+    return (int) drawn.stream().filter(Optional::isPresent).count();
   }
 
   /**
@@ -196,10 +209,16 @@ public final class Season {
     if (count == 0) {
       return Optional.empty();
     }
+    List<Optional<DrawnResults>> withDrawn =
+        drawn.stream().map(of -> StudyInputs.play(of, count, plays)).toList();
     plays.expect(count * avoiding.count());
     List<ChangeoverRow> avoided = avoiding.play(plays, played.figures());
-    boolean stopped = played.stopped() || avoided.size() < avoiding.count() && stop.getAsBoolean();
+    boolean stopped =
+        played.stopped()
+            || plays.isCut()
+            || avoided.size() < avoiding.count() && stop.getAsBoolean();
     return Optional.of(
-        new SeasonAnswers(sources, chosen, effort, plans, figures, avoided).answer(stopped));
+        new SeasonAnswers(sources, chosen, effort, plans, figures, withDrawn, avoided)
+            .answer(stopped));
   }
 }

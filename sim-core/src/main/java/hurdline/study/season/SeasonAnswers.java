@@ -18,15 +18,15 @@ import hurdline.problem.LocatedProblem;
 import hurdline.simulation.CompiledPlant;
 import hurdline.statistics.Interval;
 import hurdline.statistics.Intervals;
-import hurdline.statistics.PairedDifference;
 import hurdline.study.AnswerRows;
 import hurdline.study.CropAdjustments;
+import hurdline.study.DrawnResults;
+import hurdline.study.InputRows;
 import hurdline.study.IntervalFacts;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.PlantOutline;
 import hurdline.study.SafetyFacts;
-import hurdline.study.compare.CompareAnswers;
 import hurdline.study.replicate.ReplicationResults;
 import hurdline.study.replicate.RunSettings;
 import hurdline.study.replicate.StoppingRule;
@@ -35,6 +35,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -53,6 +54,8 @@ final class SeasonAnswers {
   private final RunSettings effort;
   private final List<Season.Planned> plans;
   private final List<SeasonResults> figures;
+  private final List<Optional<DrawnResults>> drawn;
+  private final InputRows inputs;
   private final List<ChangeoverRow> avoided;
 
   SeasonAnswers(
@@ -61,12 +64,15 @@ final class SeasonAnswers {
       RunSettings effort,
       List<Season.Planned> plans,
       List<SeasonResults> figures,
+      List<Optional<DrawnResults>> drawn,
       List<ChangeoverRow> avoided) {
     this.sources = sources;
     this.chosen = chosen;
     this.effort = effort;
     this.plans = plans;
     this.figures = figures;
+    this.drawn = drawn;
+    inputs = new InputRows(drawn.get(0).map(DrawnResults::draws));
     this.avoided = avoided;
   }
 
@@ -86,6 +92,7 @@ final class SeasonAnswers {
       AnswerRows rows = rows(at);
       rows.summary().stream().map(row -> withChance(row, count)).forEach(summary::add);
       samples.add(rows.samples());
+      inputs.add(rows);
       Outline outline = new PlantOutline(plans.get(at).stage()).outline();
       adjusted.addAll(
           new CropAdjustments(outline, figures.get(at).figures()).rows(plans.get(at).name(), rows));
@@ -106,6 +113,7 @@ final class SeasonAnswers {
         plans.stream().map(SeasonAnswers::plan).toList(),
         summary,
         adjusted,
+        inputs.answer(),
         differences,
         months,
         strips,
@@ -125,7 +133,11 @@ final class SeasonAnswers {
   private AnswerRows rows(int at) {
     Season.Planned plan = plans.get(at);
     return new AnswerRows(
-        plan.name(), plan.stage(), figures.get(at).figures(), new PlantOutline(plan.stage()));
+        plan.name(),
+        plan.stage(),
+        figures.get(at).figures(),
+        new PlantOutline(plan.stage()),
+        drawn.get(at));
   }
 
   /** What is said of where the answer came from: all files, and what they warn of once. */
@@ -225,10 +237,17 @@ final class SeasonAnswers {
     boolean left =
         Measure.find(measure).filter(match -> NOT_PAIRED.contains(match.measure())).isPresent();
     if (of.has(measure) && !left) {
-      PairedDifference pair =
-          PairedDifference.of(
-              figures.get(against).figures().series(measure), of.series(measure), pairs);
-      DifferenceRow row = CompareAnswers.row(plans.get(at).name(), measured, pair);
+      DifferenceRow row =
+          inputs.difference(
+              new InputRows.Pair(
+                  plans.get(at).name(),
+                  plans.get(against).name(),
+                  measured,
+                  figures.get(against).figures(),
+                  of),
+              drawn.get(against),
+              drawn.get(at),
+              pairs);
       rows.add(new PlanDifference(plans.get(against).name(), row));
     }
   }

@@ -15,6 +15,8 @@ import hurdline.statistics.Interval;
 import hurdline.statistics.Intervals;
 import hurdline.statistics.Quantiles;
 import hurdline.study.AnswerRows;
+import hurdline.study.DrawnResults;
+import hurdline.study.InputRows;
 import hurdline.study.IntervalFacts;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
@@ -47,6 +49,8 @@ final class YardAnswers {
   private final RunAccumulator unlimited;
   private final Optional<ReplicationResults> base;
   private final YardCurve curve;
+  private Optional<DrawnResults> drawn = Optional.empty();
+  private Optional<DrawnResults> freeDrawn = Optional.empty();
 
   YardAnswers(
       PlantOrigin source,
@@ -71,6 +75,13 @@ final class YardAnswers {
     this.curve = curve;
   }
 
+  /** Both plants once more, with drawn inputs. */
+  YardAnswers inputs(Optional<DrawnResults> asItStands, Optional<DrawnResults> withoutLimit) {
+    drawn = asItStands;
+    freeDrawn = withoutLimit;
+    return this;
+  }
+
   YardAnswer answer(
       OptionalInt byRule,
       YardAnswer.Land land,
@@ -80,14 +91,18 @@ final class YardAnswers {
     PlantOutline outlines = new PlantOutline(stage);
     List<SummaryRow> summary = new ArrayList<>();
     List<Samples> samples = new ArrayList<>();
+    InputRows inputs = new InputRows(drawn.map(DrawnResults::draws));
     base.ifPresent(
         figures -> {
-          AnswerRows rows = new AnswerRows(chosen.option(), stage, figures, outlines);
+          AnswerRows rows = new AnswerRows(chosen.option(), stage, figures, outlines, drawn);
+          inputs.add(rows);
           summary.addAll(rows.summary());
           samples.add(rows.samples());
         });
     AnswerRows rows =
-        new AnswerRows(YardAnswer.noLimit(), free, unlimited.figures(), new PlantOutline(free));
+        new AnswerRows(
+            YardAnswer.noLimit(), free, unlimited.figures(), new PlantOutline(free), freeDrawn);
+    inputs.add(rows);
     summary.addAll(rows.summary());
     samples.add(rows.samples());
     return new YardAnswer(
@@ -102,6 +117,7 @@ final class YardAnswers {
             yard.others(),
             yard.plant().yard().turnAway()),
         summary,
+        inputs.answer(),
         peaks(),
         withoutLimit(),
         byRule.isPresent() ? byRule(byRule.getAsInt()) : YardAnswer.Size.none(),

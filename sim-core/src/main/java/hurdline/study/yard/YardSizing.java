@@ -7,12 +7,15 @@ import hurdline.plant.Change;
 import hurdline.simulation.CompiledPlant;
 import hurdline.study.AimCurrency;
 import hurdline.study.AnswerRows;
+import hurdline.study.DrawnResults;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.PlantOutline;
 import hurdline.study.Scenario;
+import hurdline.study.StudyInputs;
 import hurdline.study.gain.CapacityGains;
 import hurdline.study.gain.CapacityIncrease;
+import hurdline.study.replicate.DrawnPlants;
 import hurdline.study.replicate.InterleavedRuns;
 import hurdline.study.replicate.ProgressListener;
 import hurdline.study.replicate.ReplicationBudget;
@@ -48,6 +51,8 @@ public final class YardSizing {
   private final YardUnderStudy yard;
   private final Optional<Acreage> acreage;
   private final List<CapacityIncrease> mores;
+  private final Optional<DrawnPlants> drawn;
+  private final Optional<DrawnPlants> drawnFree;
 
   /**
    * @throws hurdline.plant.ProblemsException if the changed plant has problems, or lacks the crop
@@ -65,6 +70,9 @@ public final class YardSizing {
         ask.acres().isPresent()
             ? Optional.of(new Acreage(ask.acres().getAsDouble(), ask.carryOver(), yard, source))
             : Optional.empty();
+    StudyInputs inputs = new StudyInputs(stage.plant(), effort);
+    drawn = inputs.plants(source, chosen.single(), chosen.changes());
+    drawnFree = inputs.plants(source, chosen.single(), unlimited().changes());
     mores = ask.gain() ? new PeakReductions(source, unlimited(), stage, yard).all() : List.of();
   }
 
@@ -77,7 +85,7 @@ public final class YardSizing {
 
   /** How often a calendar is played in all, about. */
   public int plays() {
-    return new StoppingRule(effort).first() * (1 + others());
+    return new StoppingRule(effort).first() * (1 + others() + (drawn.isPresent() ? 2 : 0));
   }
 
   /** How many plants are played besides the one without limit, about. */
@@ -124,9 +132,12 @@ public final class YardSizing {
         });
     YardAnswer.Land land = acreage.map(Acreage::play).orElse(YardAnswer.Land.none());
     List<GainRow> gains = gains(free, unlimited.figures(), plays);
+    Optional<DrawnResults> withDrawn = StudyInputs.play(drawn, count, plays);
+    Optional<DrawnResults> freeWithDrawn = StudyInputs.play(drawnFree, count, plays);
     boolean stopped = played.stopped() || plays.isStopAsked();
     return Optional.of(
         new YardAnswers(source, chosen, effort, ask, stage, free, yard, unlimited, base, curve)
+            .inputs(withDrawn, freeWithDrawn)
             .answer(byRule, land, acreage.map(Acreage::rows).orElse(List.of()), gains, stopped));
   }
 

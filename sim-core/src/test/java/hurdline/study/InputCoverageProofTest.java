@@ -1,0 +1,94 @@
+package hurdline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.answer.InputUncertainty;
+import hurdline.answer.RunAnswer;
+import hurdline.measure.Measure;
+import hurdline.plant.InputDraws;
+import hurdline.random.RandomStream;
+import hurdline.random.RandomStreams;
+import hurdline.simulation.TestPlant;
+import hurdline.study.replicate.RunSettings;
+import hurdline.study.run.Run;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Whether the interval by chance and inputs holds the truth as often as it says: 1,000 times a log
+ * of 25 stops is made from a known law, its mean estimated and put into the plant with draws of
+ * T/Γ(n) around it, and the plant simulated. The truth is the mean of 4,000 replications with the
+ * law that made the logs. Limits are three standard errors (2 %) beyond what was measured for a
+ * right program; by chance alone the interval must fail, or the trial shows nothing.
+ */
+@Tag("proof")
+class InputCoverageProofTest {
+  private static final String EVERY = "machines.feeder.stops.choke.every";
+  private static final String FED = Measure.MASS_FED.of("stalk");
+  private static final double TRUE_H = 5;
+  private static final int LOGGED = 25;
+  private static final int WORLDS = 1_000;
+  private static final int ROWS = 40;
+
+  private static String every(double meanH) {
+    return String.format(Locale.ROOT, "{exponential: {mean: %.6f h}}", meanH);
+  }
+
+  private static TestPlant plant(double meanH) {
+    return TestPlant.oneLine()
+        .days(21)
+        .with(
+            "machines.feeder.stops",
+            "{choke: {every: " + every(meanH) + ", counted: running, lasts: 40 min}}");
+  }
+
+  private static RunAnswer run(TestPlant plant, RunSettings effort) {
+    return new Run(Studied.source(plant), PlantChanges.base(), effort)
+        .play((done, of) -> {}, () -> false)
+        .orElseThrow();
+  }
+
+  @Test
+  void theIntervalHoldsTheTruthOfAThousandLogs() {
+    RunSettings many = new RunSettings(4_000, Optional.empty(), 99, 2, Optional.empty());
+    double truth = run(plant(TRUE_H), many).mean(FED);
+    int held = 0;
+    int alone = 0;
+    for (int world = 1; world <= WORLDS; world++) {
+      RandomStream stream = new RandomStreams(31).of(world, "log");
+      double meanH = 0;
+      for (int stop = 0; stop < LOGGED; stop++) {
+        meanH += -TRUE_H * Math.log(stream.next()) / LOGGED;
+      }
+      RunSettings effort = new RunSettings(ROWS, Optional.empty(), world, 2, Optional.empty());
+      InputUncertainty.Row row =
+          run(plant(meanH), effort.with(draws(meanH, stream)))
+              .inputs()
+              .find("base", "", FED)
+              .orElseThrow();
+      held += row.low95() <= truth && truth <= row.high95() ? 1 : 0;
+      alone += Math.abs(row.mean() - truth) <= row.chance() ? 1 : 0;
+    }
+    System.getLogger("proof")
+        .log(System.Logger.Level.INFO, "held " + held + ", by chance alone " + alone);
+    assertThat((double) held / WORLDS).as("by chance and inputs").isBetween(0.93, 0.99);
+    assertThat((double) alone / WORLDS).as("by chance alone").isLessThan(0.6);
+  }
+
+  /** T/Γ(n): a sum of n exponential amounts of mean 1 is Γ(n). */
+  private static InputDraws draws(double meanH, RandomStream stream) {
+    List<List<String>> rows = new ArrayList<>();
+    for (int row = 0; row < ROWS; row++) {
+      double gamma = 0;
+      for (int stop = 0; stop < LOGGED; stop++) {
+        gamma -= Math.log(stream.next());
+      }
+      rows.add(List.of(every(meanH * LOGGED / gamma)));
+    }
+    return new InputDraws("draws.csv", List.of(EVERY), rows);
+  }
+}
