@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The deliveries compiled: crops by name, fields by crop and name, trucks by crop, resources by
@@ -35,17 +36,25 @@ public final class Haulage {
   private final List<Needs> load;
   private final List<Needs> weigh;
   private final List<Needs> unload;
-  private final boolean[] balerWorks; // [crop * days + day]
-  private final double[] receivingS;
+  private final ReceivingDays[] receiving; // [crop]
   private final TimeWindows[] loadsHours;
   private final double[] loadsEndS;
-  private final int days;
   private final LocalDate firstDay;
+  private final Basis basis;
 
-  private Haulage(Plant plant, YardPlan yard, Roster roster) {
-    int crops = yard.crops();
-    days = yard.days();
-    firstDay = roster.date(0);
+  /** All that haulage is made of. */
+  private record Basis(
+      List<Delivery> deliveries, List<Resource> resources, List<String> crops, Roster roster) {
+    static Basis of(Plant plant, YardPlan yard, Roster roster) {
+      List<String> crops = IntStream.range(0, yard.crops()).mapToObj(yard::crop).toList();
+      return new Basis(plant.deliveries(), plant.resources(), crops, roster);
+    }
+  }
+
+  private Haulage(Basis basis) {
+    this.basis = basis;
+    int crops = basis.crops().size();
+    firstDay = basis.roster().date(0);
     deliveries = new ArrayList<>();
     fields = new ArrayList<>();
     firstField = new int[crops + 1];
@@ -54,22 +63,33 @@ public final class Haulage {
     load = new ArrayList<>();
     weigh = new ArrayList<>();
     unload = new ArrayList<>();
-    balerWorks = new boolean[crops * days];
-    receivingS = new double[crops * days];
+    receiving = new ReceivingDays[crops];
     loadsHours = new TimeWindows[crops];
     loadsEndS = new double[crops];
     for (int crop = 0; crop < crops; crop++) {
-      compile(plant, roster, crop, yard.crop(crop));
+      compile(crop, basis.crops().get(crop));
     }
   }
 
   public static Haulage of(Plant plant, YardPlan yard, Roster roster) {
-    return new Haulage(plant, yard, roster);
+    return new Haulage(Basis.of(plant, yard, roster));
   }
 
-  private void compile(Plant plant, Roster roster, int crop, String name) {
+  /**
+   * The haulage of a changed plant: this one where nothing that it is made of has changed.
+   *
+   * @param yard of the changed plant
+   * @param roster of the changed plant
+   */
+  public Haulage changedTo(Plant plant, YardPlan yard, Roster roster) {
+    Basis now = Basis.of(plant, yard, roster);
+    return now.equals(basis) ? this : new Haulage(now);
+  }
+
+  private void compile(int crop, String name) {
+    Roster roster = basis.roster();
     Optional<Delivery> delivery =
-        plant.deliveries().stream().filter(d -> d.crop().equals(name)).findFirst();
+        basis.deliveries().stream().filter(d -> d.crop().equals(name)).findFirst();
     deliveries.add(delivery);
     delivery.stream()
         .flatMap(d -> d.fields().stream())
@@ -79,16 +99,16 @@ public final class Haulage {
     meanCropKg[crop] = delivery.map(Haulage::meanCropKg).orElse(0.0);
     firstTruck[crop + 1] =
         firstTruck[crop] + delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::count).orElse(0);
-    load.add(needs(plant, "load", delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::load)));
-    weigh.add(needs(plant, "weigh", delivery.flatMap(Delivery::weigh)));
-    unload.add(needs(plant, "unload", delivery.map(Delivery::unload)));
+    load.add(needs("load", delivery.flatMap(Delivery::trucks).map(Delivery.Trucks::load)));
+    weigh.add(needs("weigh", delivery.flatMap(Delivery::weigh)));
+    unload.add(needs("unload", delivery.map(Delivery::unload)));
     loadsHours[crop] = roster.loadsHours(name);
     loadsEndS[crop] =
         delivery
             .flatMap(Delivery::loads)
             .map(loads -> roster.midnightS(roster.day(loads.to()) + 1))
             .orElse(Double.NEGATIVE_INFINITY);
-    delivery.ifPresent(d -> compileDays(roster, crop, d));
+    receiving[crop] = roster.receivingDays(name);
   }
 
   private static double meanCropKg(Delivery delivery) {
@@ -99,19 +119,9 @@ public final class Haulage {
     return delivery.seasonFactor().meanWithin(0, Double.POSITIVE_INFINITY) * yieldsKg;
   }
 
-  private void compileDays(Roster roster, int crop, Delivery delivery) {
-    TimeWindows receiving = roster.receiving(delivery.crop());
-    for (int day = 0; day < days; day++) {
-      balerWorks[crop * days + day] =
-          delivery.hours().days().contains(roster.date(day).getDayOfWeek());
-      receivingS[crop * days + day] =
-          receiving.lengthS(roster.midnightS(day), roster.midnightS(day + 1));
-    }
-  }
-
-  private static Needs needs(Plant plant, String kind, Optional<Job> job) {
+  private Needs needs(String kind, Optional<Job> job) {
     List<Resource> byName =
-        plant.resources().stream().sorted(Comparator.comparing(Resource::name)).toList();
+        basis.resources().stream().sorted(Comparator.comparing(Resource::name)).toList();
     String needed = job.flatMap(Job::needs).orElse("");
     for (int resource = 0; resource < byName.size(); resource++) {
       if (byName.get(resource).name().equals(needed)) {
@@ -190,12 +200,12 @@ public final class Haulage {
    * or not.
    */
   public boolean balerWorks(int crop, int day) {
-    return balerWorks[crop * days + day];
+    return receiving[crop].isWorked(day);
   }
 
   /** Length of the receiving hours of that day; 0 on closed days. */
   public double receivingS(int crop, int day) {
-    return receivingS[crop * days + day];
+    return receiving[crop].lengthS(day);
   }
 
   /** Hours in which the crop's stream of loads runs. */

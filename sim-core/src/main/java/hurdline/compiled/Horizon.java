@@ -36,9 +36,13 @@ record Horizon(LocalDate first, int days, Set<LocalDate> closed) {
     return first.plusDays(day);
   }
 
+  DayOfWeek weekday(int day) {
+    return first.getDayOfWeek().plus(day);
+  }
+
   /** Whether what keeps these days of the week may start on this day. */
   boolean opens(int day, Set<DayOfWeek> on) {
-    return on.contains(date(day).getDayOfWeek()) && !closed.contains(date(day));
+    return on.contains(weekday(day)) && !closed.contains(date(day));
   }
 
   double cutS(double atS) {

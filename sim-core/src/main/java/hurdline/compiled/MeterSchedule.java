@@ -2,7 +2,6 @@ package hurdline.compiled;
 
 import hurdline.plant.BaseLoad;
 import hurdline.plant.ClockHours;
-import hurdline.plant.Plant;
 import hurdline.plant.Tariff;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -67,20 +66,18 @@ public final class MeterSchedule {
     return new MeterSchedule(List.of(), List.of(), whole);
   }
 
-  static MeterSchedule of(Plant plant, Horizon horizon) {
-    List<Tariff.Period> periods =
-        plant.money().map(money -> money.tariff().periods()).orElse(List.of());
-    if (periods.isEmpty() && plant.baseLoads().isEmpty()) {
+  static MeterSchedule of(List<Tariff.Period> periods, List<BaseLoad> loads, Horizon horizon) {
+    if (periods.isEmpty() && loads.isEmpty()) {
       return plain();
     }
     List<Span> spans = new ArrayList<>();
-    int[] borders = borders(periods, plant.baseLoads());
+    int[] borders = borders(periods, loads);
     for (int day = 0; day < horizon.days(); day++) {
       for (int k = 0; k + 1 < borders.length; k++) {
         Span span =
             span(
                 periods,
-                plant.baseLoads(),
+                loads,
                 horizon.date(day),
                 borders[k],
                 day * Horizon.DAY_S + borders[k + 1]);
@@ -90,7 +87,7 @@ public final class MeterSchedule {
         spans.add(span);
       }
     }
-    return new MeterSchedule(periods, plant.baseLoads(), spans);
+    return new MeterSchedule(periods, loads, spans);
   }
 
   /** Instants of any day at which something may change, from its midnight to the next. */

@@ -1,6 +1,5 @@
 package hurdline.compiled;
 
-import hurdline.plant.Line;
 import hurdline.plant.SeasonEntry.Campaign;
 import hurdline.plant.Step;
 import java.util.ArrayList;
@@ -34,13 +33,13 @@ final class OwnHoursPlan {
   /** Days of one range and the instant before which nothing begins. */
   private record Range(int firstDay, int lastDay, double beginS) {}
 
-  BinHours of(Line line, Step step) {
-    Step.OwnHours own = step.ownHours().orElseThrow();
-    TimeWindows changing = changeoversOf(line.name());
+  BinHours of(RosterBasis.Own of) {
+    Step.OwnHours own = of.hours();
+    TimeWindows changing = changeoversOf(of.line());
     List<PaidShift> shifts = new ArrayList<>();
     TimeWindowsBuilder owned = new TimeWindowsBuilder();
-    for (Range range : ranges(line.name(), own)) {
-      List<PaidShift> inRange = shiftsIn(range, line.name(), own, changing);
+    for (Range range : ranges(of.line(), own)) {
+      List<PaidShift> inRange = shiftsIn(range, of.line(), own, changing);
       double untilS = horizon.cutS((range.lastDay() + 1) * Horizon.DAY_S);
       for (PaidShift shift : inRange) {
         untilS = Math.max(untilS, shift.toS());
@@ -50,7 +49,7 @@ final class OwnHoursPlan {
     }
     List<PaidShift> once = shifts.stream().distinct().toList();
     return new BinHours(
-        line.name(), step.machine(), plan.worked(once).minus(changing), owned.build(), once);
+        of.line(), of.bin(), plan.worked(once).minus(changing), owned.build(), once);
   }
 
   private List<Range> ranges(String line, Step.OwnHours own) {

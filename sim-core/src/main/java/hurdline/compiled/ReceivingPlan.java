@@ -13,12 +13,12 @@ final class ReceivingPlan {
     this.horizon = horizon;
   }
 
-  TimeWindows receiving(Delivery delivery) {
+  TimeWindows receiving(RosterBasis.Receiving delivery) {
     return on(0, horizon.days() - 1, delivery.hours());
   }
 
   /** A stream's own hours between its dates; none where the crop comes from fields only. */
-  TimeWindows loads(Delivery delivery) {
+  TimeWindows loads(RosterBasis.Receiving delivery) {
     return delivery
         .loads()
         .map(loads -> on(horizon.day(loads.from()), horizon.day(loads.to()), loads.hours()))

@@ -1,13 +1,9 @@
 package hurdline.compiled;
 
-import hurdline.plant.Delivery;
-import hurdline.plant.Line;
+import hurdline.plant.Calendar;
 import hurdline.plant.Plant;
-import hurdline.plant.SeasonEntry;
-import hurdline.plant.Step;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,56 +22,50 @@ import java.util.stream.IntStream;
  * file's order.
  */
 public final class Roster {
+  private final RosterBasis basis;
   private final Horizon horizon;
   private final List<CampaignHours> campaigns;
   private final List<ChangeoverHours> changeovers;
   private final List<BinHours> ownHours;
   private final Map<String, TimeWindows> receiving = new HashMap<>();
+  private final Map<String, ReceivingDays> receivingDays = new HashMap<>();
   private final Map<String, TimeWindows> loads = new HashMap<>();
   private final Periods months;
   private final Periods weeks;
   private final Periods years;
   private final MeterSchedule meter;
 
-  private Roster(Plant plant) {
-    horizon = Horizon.of(plant.calendar());
-    ShiftPlan shifts = new ShiftPlan(horizon, plant.calendar().shifts());
-    SeasonPlan season = new SeasonPlan(horizon, shifts, plant.season());
+  private Roster(RosterBasis basis) {
+    this.basis = basis;
+    Calendar calendar = basis.calendar();
+    horizon = Horizon.of(calendar);
+    ShiftPlan shifts = new ShiftPlan(horizon, calendar.shifts());
+    SeasonPlan season = new SeasonPlan(horizon, shifts, basis.season());
     campaigns = List.copyOf(season.campaigns());
     changeovers = List.copyOf(season.changeovers());
-    ownHours = ownHours(plant, new OwnHoursPlan(horizon, shifts, campaignsOf(plant), season));
+    OwnHoursPlan own = new OwnHoursPlan(horizon, shifts, basis.campaigns(), season);
+    ownHours = basis.own().stream().map(own::of).toList();
     ReceivingPlan plan = new ReceivingPlan(horizon);
-    for (Delivery delivery : plant.deliveries()) {
-      receiving.put(delivery.crop(), plan.receiving(delivery));
+    for (RosterBasis.Receiving delivery : basis.deliveries()) {
+      TimeWindows open = plan.receiving(delivery);
+      receiving.put(delivery.crop(), open);
+      receivingDays.put(delivery.crop(), ReceivingDays.of(horizon, delivery.hours(), open));
       loads.put(delivery.crop(), plan.loads(delivery));
     }
     months = periods(date -> date.getDayOfMonth() == 1);
     weeks = periods(date -> date.getDayOfWeek() == DayOfWeek.MONDAY);
-    years = periods(Set.copyOf(plant.calendar().years())::contains);
-    meter = MeterSchedule.of(plant, horizon);
+    years = periods(Set.copyOf(calendar.years())::contains);
+    meter = MeterSchedule.of(basis.periods(), basis.baseLoads(), horizon);
   }
 
   public static Roster of(Plant plant) {
-    return new Roster(plant);
+    return new Roster(RosterBasis.of(plant));
   }
 
-  private static List<SeasonEntry.Campaign> campaignsOf(Plant plant) {
-    return plant.season().stream()
-        .filter(SeasonEntry.Campaign.class::isInstance)
-        .map(SeasonEntry.Campaign.class::cast)
-        .toList();
-  }
-
-  private static List<BinHours> ownHours(Plant plant, OwnHoursPlan plan) {
-    List<BinHours> all = new ArrayList<>();
-    for (Line line : plant.lines()) {
-      for (Step step : line.steps()) {
-        if (step.ownHours().isPresent()) {
-          all.add(plan.of(line, step));
-        }
-      }
-    }
-    return List.copyOf(all);
+  /** The roster of a changed plant: this one where nothing that it is made of has changed. */
+  public Roster changedTo(Plant plant) {
+    RosterBasis now = RosterBasis.of(plant);
+    return now.equals(basis) ? this : new Roster(now);
   }
 
   private Periods periods(Predicate<LocalDate> startsOne) {
@@ -137,6 +127,12 @@ public final class Roster {
   /** Receiving hours of a crop; none for one that is not delivered. */
   public TimeWindows receiving(String crop) {
     return receiving.getOrDefault(crop, TimeWindows.NONE);
+  }
+
+  /** The same day by day. */
+  ReceivingDays receivingDays(String crop) {
+    ReceivingDays known = receivingDays.get(crop);
+    return known == null ? ReceivingDays.none(days()) : known;
   }
 
   /**

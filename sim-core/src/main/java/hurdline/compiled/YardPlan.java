@@ -37,12 +37,31 @@ public final class YardPlan {
   private final PickRule pickRule;
   private final int[] pickOrder;
   private final int days;
+  private final Basis basis;
 
-  private YardPlan(Plant plant) {
-    Yard yard = plant.yard();
-    crops = plant.crops().stream().sorted(Comparator.comparing(Crop::name)).toList();
-    components = plant.components().stream().map(Component::name).sorted().toList();
-    attributes = LotAttribute.of(plant);
+  /** All that the plan is made of. */
+  private record Basis(
+      Yard yard,
+      List<Crop> crops,
+      List<Component> components,
+      List<LotAttribute> attributes,
+      int days) {
+    static Basis of(Plant plant) {
+      return new Basis(
+          plant.yard(),
+          plant.crops(),
+          plant.components(),
+          LotAttribute.of(plant),
+          plant.calendar().days());
+    }
+  }
+
+  private YardPlan(Basis basis) {
+    this.basis = basis;
+    Yard yard = basis.yard();
+    crops = basis.crops().stream().sorted(Comparator.comparing(Crop::name)).toList();
+    components = basis.components().stream().map(Component::name).sorted().toList();
+    attributes = basis.attributes();
     places = yard.places();
     takes = new boolean[places.size() * crops.size()];
     for (int place = 0; place < places.size(); place++) {
@@ -59,11 +78,17 @@ public final class YardPlan {
     turnAway = yard.turnAway();
     pickRule = pickRule(yard.pick());
     pickOrder = pickOrder(yard);
-    days = (int) (plant.calendar().to().toEpochDay() - plant.calendar().from().toEpochDay()) + 1;
+    days = basis.days();
   }
 
   public static YardPlan of(Plant plant) {
-    return new YardPlan(plant);
+    return new YardPlan(Basis.of(plant));
+  }
+
+  /** The plan of a changed plant: this one where nothing that it is made of has changed. */
+  public YardPlan changedTo(Plant plant) {
+    Basis now = Basis.of(plant);
+    return now.equals(basis) ? this : new YardPlan(now);
   }
 
   private static PickRule pickRule(Yard.Pick pick) {

@@ -131,11 +131,12 @@ final class MaterialPaths {
   /** Components that go round and round in some of these machines, with those machines. */
   Map<String, Set<String>> trapped(List<String> machines, Set<String> components) {
     Map<String, Set<String>> trapped = new LinkedHashMap<>();
+    List<String> circling = circling(machines);
     List<At> all = new ArrayList<>();
-    machines.forEach(
+    circling.forEach(
         machine -> components.forEach(component -> all.add(new At(machine, component))));
     Set<At> leaving = leaving(all);
-    for (String machine : machines) {
+    for (String machine : circling) {
       for (String component : components) {
         At at = new At(machine, component);
         if (!leaving.contains(at) && reachable(next(at)).contains(at)) {
@@ -144,6 +145,35 @@ final class MaterialPaths {
       }
     }
     return trapped;
+  }
+
+  /**
+   * Those of the machines from which one may come to go round and round among them, whatever the
+   * shares: those that lead only to what is taken away are taken away, again and again.
+   */
+  private List<String> circling(List<String> machines) {
+    Set<String> left = new HashSet<>(machines);
+    boolean fewer = true;
+    while (fewer) {
+      fewer = false;
+      for (int i = machines.size() - 1; i >= 0; i--) {
+        String machine = machines.get(i);
+        if (left.contains(machine) && !leadsInto(machine, left)) {
+          left.remove(machine);
+          fewer = true;
+        }
+      }
+    }
+    return machines.stream().filter(left::contains).toList();
+  }
+
+  private boolean leadsInto(String machine, Set<String> others) {
+    for (Step.Outlet outlet : steps.get(machine).outlets()) {
+      if (others.contains(outlet.to())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** From where material gets out, found backwards from where it is out. */

@@ -22,6 +22,9 @@ final class Names {
   final Map<String, Resource> resources;
   final Map<String, Yard.Place> places;
 
+  /** All that a step may lead to. */
+  private final List<String> aims;
+
   Names(Plant plant) {
     components = byName(plant.components(), Component::name);
     crops = byName(plant.crops(), Crop::name);
@@ -32,6 +35,9 @@ final class Names {
     shifts = byName(plant.calendar().shifts(), Calendar.Shift::name);
     resources = byName(plant.resources(), Resource::name);
     places = byName(plant.yard().places(), Yard.Place::name);
+    aims = new ArrayList<>(machines.keySet());
+    aims.addAll(products.keySet());
+    aims.add(WASTE);
   }
 
   private static <T> Map<String, T> byName(Collection<T> things, Function<T, String> name) {
@@ -52,14 +58,16 @@ final class Names {
 
   /** All that a step may lead to. */
   List<String> aims() {
-    List<String> aims = new ArrayList<>(machines.keySet());
-    aims.addAll(products.keySet());
-    aims.add(WASTE);
     return aims;
   }
 
   static Optional<Step> step(Line line, String machine) {
-    return line.steps().stream().filter(step -> step.machine().equals(machine)).findFirst();
+    for (Step step : line.steps()) {
+      if (step.machine().equals(machine)) {
+        return Optional.of(step);
+      }
+    }
+    return Optional.empty();
   }
 
   static String path(Line line, Step step) {

@@ -73,7 +73,8 @@ public final class Compare {
     AimCurrency currency = new AimCurrency(source, base);
     currency.check(effort);
     ask.best().ifPresent(currency::check);
-    stages.add(CompiledPlant.of(plant));
+    CompiledPlant unchanged = CompiledPlant.of(plant);
+    stages.add(unchanged);
     StudyInputs inputs = new StudyInputs(plant, effort);
     drawn.add(inputs.plants(source, base.single(), base.changes()));
     for (String option : asked) {
@@ -83,7 +84,7 @@ public final class Compare {
             "option \"" + option + "\" changes nothing", "an option that changes the plant");
       }
       options.add(OptionPlants.joined(option, plant.options()));
-      stages.add(CompiledPlant.of(changed));
+      stages.add(unchanged.changedTo(changed));
       drawn.add(inputs.plants(source, base.single(), plants.changes(option)));
     }
     ask.whatIfs()
@@ -110,7 +111,7 @@ public final class Compare {
           "a change of the plant itself; terms of an option are changed with --set");
     }
     options.add(CompareAnswer.Option.whatIf(name));
-    stages.add(CompiledPlant.of(changed));
+    stages.add(stages.get(0).changedTo(changed));
     drawn.add(
         inputs.plants(source, base.single(), base.and(List.copyOf(whatIf.values())).changes()));
   }

@@ -74,7 +74,7 @@ final class FollowUpAnalyses {
     refuseWithoutOptions(source, ofFile);
     refuseUnrepeated(source);
     mores = ask.gain() ? Optional.of(new CapacityIncreases(source, base, stage)) : Optional.empty();
-    gains = mores.map(all -> new CapacityGains(source, base, all.all(), gained(stage)));
+    gains = mores.map(all -> new CapacityGains(source, base, stage, all.all(), gained(stage)));
     tornado = ask.tornado().map(inputs -> new Tornado(plants, ofFile, inputs, source));
     breakEvens =
         ask.breakEven().isEmpty()

@@ -21,16 +21,23 @@ import java.util.Optional;
 public final class CapacityGains {
   private final PlantOrigin source;
   private final PlantChanges base;
+  private final CompiledPlant stage;
   private final List<CapacityIncrease> mores;
   private final List<String> measures;
 
   /**
+   * @param stage the base
    * @param measures full names; one that the plant has not is left out
    */
   public CapacityGains(
-      PlantOrigin source, PlantChanges base, List<CapacityIncrease> mores, List<String> measures) {
+      PlantOrigin source,
+      PlantChanges base,
+      CompiledPlant stage,
+      List<CapacityIncrease> mores,
+      List<String> measures) {
     this.source = source;
     this.base = base;
+    this.stage = stage;
     this.mores = List.copyOf(mores);
     this.measures = List.copyOf(measures);
   }
@@ -50,9 +57,9 @@ public final class CapacityGains {
         figures.columns().stream().filter(column -> measures.contains(column.name())).toList();
     List<GainRow> gains = new ArrayList<>();
     for (CapacityIncrease more : mores) {
-      CompiledPlant stage = CompiledPlant.of(more.plant(source, base));
+      CompiledPlant changed = stage.changedTo(more.plant(source, base));
       plays.expect(figures.count());
-      Optional<ReplicationResults> played = plays.whole(stage, figures.count());
+      Optional<ReplicationResults> played = plays.whole(changed, figures.count());
       if (played.isEmpty()) {
         break;
       }

@@ -12,13 +12,18 @@ import java.util.function.Consumer;
 final class CellStage {
   private final int cell;
   private final GridPlan.Planted planted;
+  private final CompiledPlant first;
   private ReplicationResults figures = new ReplicationResults();
   private Consumer<Outcome> filling = new InOrderConsumer(1, figures::add);
   private CompiledPlant stage;
 
-  CellStage(int cell, GridPlan.Planted planted) {
+  /**
+   * @param first a plant of the grid, from which is taken over what this one has alike
+   */
+  CellStage(int cell, GridPlan.Planted planted, CompiledPlant first) {
     this.cell = cell;
     this.planted = planted;
+    this.first = first;
   }
 
   int cell() {
@@ -31,7 +36,7 @@ final class CellStage {
 
   synchronized CompiledPlant stage() {
     if (stage == null) {
-      stage = CompiledPlant.of(planted.plant());
+      stage = first.changedTo(planted.plant());
     }
     return stage;
   }

@@ -113,7 +113,7 @@ public final class Grid {
   public void trial() {
     for (int cell = 0; cell < cells(); cell++) {
       if (!plan.in(cell).isEmpty()) {
-        CompiledPlant stage = CompiledPlant.of(plan.in(cell).get(0).plant());
+        CompiledPlant stage = first.changedTo(plan.in(cell).get(0).plant());
         stage.replication().run(new RandomStreams(effort.seed()), 1, null);
         return;
       }
@@ -138,7 +138,7 @@ public final class Grid {
         finished.put(cell, kept.get());
       } else {
         int at = cell;
-        plan.in(cell).forEach(planted -> due.add(new CellStage(at, planted)));
+        plan.in(cell).forEach(planted -> due.add(new CellStage(at, planted, first)));
       }
     }
     int before = plays() - due.size() * effort.replications();

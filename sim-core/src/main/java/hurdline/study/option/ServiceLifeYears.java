@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 public final class ServiceLifeYears {
   private static final int KEPT = 16;
 
+  private final CompiledPlant base;
   private final ServiceLifeCount count;
   private final ReplicationBudget plays;
   private final Map<Plant, ReplicationResults> replications = new HashMap<>();
@@ -43,6 +44,7 @@ public final class ServiceLifeYears {
       InterleavedRuns.Played played,
       ServiceLifeCount count,
       ReplicationBudget plays) {
+    base = stages.get(0);
     this.count = count;
     this.plays = plays;
     for (int at = 0; at < stages.size(); at++) {
@@ -98,7 +100,7 @@ public final class ServiceLifeYears {
     Optional<ReplicationResults> alone = Optional.ofNullable(replications.get(key.plant()));
     CarryOverYears chains =
         new CarryOverYears(
-            CompiledPlant.of(key.plant()), key.calendars(), key.stride(), count.lives(), alone);
+            base.changedTo(key.plant()), key.calendars(), key.stride(), count.lives(), alone);
     Optional<ReplicationResults> played = plays.chained(chains);
     if (alone.isPresent()) {
       inLives += chains.calendars();

@@ -152,7 +152,7 @@ public final class YardSizing {
     List<String> measured = List.of(Measure.YARD_PEAK.of(yard.crop().name()));
     return mores.isEmpty()
         ? List.of()
-        : new CapacityGains(source, unlimited(), mores, measured).play(figures, rows, plays);
+        : new CapacityGains(source, unlimited(), free, mores, measured).play(figures, rows, plays);
   }
 
   private OptionalInt byRule(YardCurve curve, ReplicationResults unlimited) {
@@ -169,6 +169,6 @@ public final class YardSizing {
   }
 
   private CompiledPlant changed(Change more) {
-    return CompiledPlant.of(source.variants().with(chosen.and(List.of(more)).asArray()));
+    return stage.changedTo(source.variants().with(chosen.and(List.of(more)).asArray()));
   }
 }
