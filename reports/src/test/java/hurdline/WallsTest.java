@@ -95,6 +95,10 @@ class WallsTest {
         .uses(
             "answer measure plant problem random simulation simulation.results statistics study study.option "
                 + "study.replicate study.run");
+    room("study.choose")
+        .uses(
+            "answer economics measure plant problem random simulation simulation.results statistics study "
+                + "study.replicate study.run");
 
     // reports
     room("service")

@@ -12,7 +12,13 @@ import java.util.List;
  * says otherwise. Lists keep their order.
  */
 public sealed interface Answer
-    permits CompareAnswer, GridAnswer, CheckAnswer, RunAnswer, SeasonAnswer, YardAnswer {
+    permits ChooseAnswer,
+        CompareAnswer,
+        GridAnswer,
+        CheckAnswer,
+        RunAnswer,
+        SeasonAnswer,
+        YardAnswer {
   /** Which plant, program and settings this rests on. */
   Header header();
 

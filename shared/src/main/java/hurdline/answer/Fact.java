@@ -12,7 +12,14 @@ import java.util.stream.Stream;
  * unit beside them; things go by their names in the plant file. The records are grouped by study.
  */
 public sealed interface Fact
-    permits RunFact, CompareFact, FollowUpFact, SeasonFact, YardFact, GridFact, SafetyFact {
+    permits RunFact,
+        CompareFact,
+        FollowUpFact,
+        SeasonFact,
+        YardFact,
+        GridFact,
+        ChooseFact,
+        SafetyFact {
 
   /** Every kind there is. */
   static List<Class<? extends Fact>> kinds() {

@@ -164,7 +164,7 @@ public record Amount(BigDecimal number, String unit) {
    * @throws QuantityException if it has no known unit
    */
   public Optional<String> currency() {
-    return Scale.of(text(), unit).currency();
+    return isBare() ? Optional.empty() : Scale.of(text(), unit).currency();
   }
 
   /** As a file or a flag may write it, in the fewest digits. */

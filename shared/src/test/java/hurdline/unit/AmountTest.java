@@ -18,6 +18,12 @@ class AmountTest {
     assertThat(Amount.find("much")).isEmpty();
   }
 
+  @Test
+  void aBareNumberIsInNoCurrency() {
+    assertThat(Amount.read("10000").currency()).isEmpty();
+    assertThat(Amount.read("10000 USD").currency()).contains("USD");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -67,6 +67,11 @@ public final class LifeCalendar {
     return endsYr.length;
   }
 
+  /** Time from the first day of a calendar to that of the next. */
+  public double strideYr() {
+    return strideYr;
+  }
+
   /** Calendars that begin within a life. */
   public int calendars(double lifeYr) {
     return Math.max(1, (int) Math.ceil(lifeYr / strideYr - ROUNDING));

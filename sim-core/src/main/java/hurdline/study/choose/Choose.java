@@ -1,0 +1,274 @@
+package hurdline.study.choose;
+
+import hurdline.answer.ChooseAnswer;
+import hurdline.answer.ChooseTerms;
+import hurdline.measure.Unit;
+import hurdline.plant.Change;
+import hurdline.plant.Choice;
+import hurdline.plant.Expected;
+import hurdline.plant.Nearest;
+import hurdline.plant.ProblemsException;
+import hurdline.problem.LocatedProblem;
+import hurdline.random.RandomStreams;
+import hurdline.simulation.CompiledPlant;
+import hurdline.simulation.results.Outcome;
+import hurdline.statistics.ScreeningYears;
+import hurdline.study.AimCurrency;
+import hurdline.study.AnswerRows;
+import hurdline.study.PlantChanges;
+import hurdline.study.PlantOrigin;
+import hurdline.study.PlantOutline;
+import hurdline.study.replicate.LifeCalendar;
+import hurdline.study.replicate.ReplicationResults;
+import hurdline.study.replicate.RunSettings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Which of very many plans is the best: all that is settled before anything is simulated. */
+public final class Choose {
+  /** More plans than this nobody has the time for on one machine. */
+  private static final int MOST_PLANS = 1_000_000;
+
+  /** With a bound on a share of years more of them are needed to see it. */
+  private static final int CHOOSING_WITH_BOUNDS = 20;
+
+  private static final double ALPHA = 0.05;
+
+  private final PlantOrigin source;
+  private final PlantChanges chosen;
+  private final ChooseAsk ask;
+  private final RunSettings effort;
+  private final PlanSpace space;
+  private final ScreeningYears years;
+  private final CompiledPlant base;
+  private final ChooseTerms terms;
+
+  /**
+   * @param chosen what is changed in all plans before any choice is made
+   * @param effort its replications are the years that show the plans in the end
+   * @throws ProblemsException with all that is wrong: choices of which no value makes a plant, too
+   *     many plans, measures that the plant has not
+   */
+  public Choose(PlantOrigin source, PlantChanges chosen, ChooseAsk ask, RunSettings effort) {
+    this.source = source;
+    this.chosen = chosen;
+    this.ask = ask;
+    this.effort = effort;
+    refuseCounts();
+    space = new PlanSpace(ask.choices());
+    base = CompiledPlant.of(source.variants().with(chosen.asArray()));
+    new AimCurrency(source, chosen).check(ask.best());
+    years =
+        ask.bounds().isEmpty()
+            ? ScreeningYears.usual()
+            : ScreeningYears.usual().choosing(CHOOSING_WITH_BOUNDS);
+    List<LocatedProblem> wrong = new ArrayList<>();
+    ask.choices().all().forEach(choice -> wrong.addAll(ofNoPlant(choice)));
+    terms = terms(wrong);
+    if (space.first().isEmpty()) {
+      wrong.add(problem("every plan is left out by \"never\"", "some that are not", ""));
+    }
+    if (ask.mostYears() > 0 && ask.mostYears() < fewestYears()) {
+      wrong.add(
+          problem(
+              "--years " + ask.mostYears() + " ends before the first round is judged",
+              "at least " + fewestYears() + " for " + candidates().size() + " plans",
+              ""));
+    }
+    if (!wrong.isEmpty()) {
+      throw new ProblemsException(wrong);
+    }
+  }
+
+  private void refuseCounts() {
+    if (ask.choices().all().isEmpty()) {
+      throw source.refusal(
+          "the file has no choices",
+          "an entry under choices, or a choice such as --choice 'machines.mill.power=25 hp|45 hp'");
+    }
+    double count = PlanSpace.count(ask.choices());
+    if (count < 2) {
+      throw source.refusal("the choices make one plan", "at least two plans to choose from");
+    }
+    if (count > MOST_PLANS) {
+      throw source.refusal(
+          String.format(Locale.ROOT, "the choices make %,.0f plans", count),
+          String.format(Locale.ROOT, "at most %,d; take fewer values", MOST_PLANS));
+    }
+  }
+
+  private LocatedProblem problem(String said, String expected, String nearest) {
+    return LocatedProblem.of(source.file(), said, expected, nearest);
+  }
+
+  /** The problems of a choice whose values make no plant, none of them, each alone. */
+  private List<LocatedProblem> ofNoPlant(Choice choice) {
+    List<LocatedProblem> first = new ArrayList<>();
+    for (Choice.Value value : choice.values()) {
+      try {
+        source
+            .variants()
+            .with(
+                Stream.concat(chosen.changes().stream(), value.changes().stream())
+                    .toArray(Change[]::new));
+        return List.of();
+      } catch (ProblemsException wrong) {
+        if (first.isEmpty()) {
+          first.addAll(wrong.problems());
+        }
+      }
+    }
+    return first;
+  }
+
+  private ChooseTerms terms(List<LocatedProblem> wrong) {
+    Outcome outcome = base.replication().run(new RandomStreams(effort.seed()), 1, null);
+    ReplicationResults one = new ReplicationResults();
+    one.add(outcome);
+    AnswerRows rows = new AnswerRows("", base, one, new PlantOutline(base));
+    List<ChooseTerms.Bound> bounds = new ArrayList<>();
+    for (ChooseTerms.Bound bound : ask.bounds()) {
+      bounds.add(
+          new ChooseTerms.Bound(
+              bound.measure(),
+              unit(rows, outcome, bound.measure(), wrong),
+              bound.atLeast(),
+              bound.value(),
+              bound.share()));
+    }
+    refuseWorth(outcome, wrong);
+    return new ChooseTerms(
+        ask.best().measure(),
+        unit(rows, outcome, ask.best().measure(), wrong),
+        ask.best().width(),
+        ask.worth(),
+        ALPHA,
+        years.choosing(),
+        years.rounds(),
+        ask.eachGap(),
+        bounds,
+        ask.mostYears());
+  }
+
+  private String unit(
+      AnswerRows rows, Outcome outcome, String measure, List<LocatedProblem> wrong) {
+    List<String> known = outcome.columns().stream().map(Outcome.Column::name).toList();
+    if (known.contains(measure)) {
+      return rows.unit(measure);
+    }
+    Expected expected = Nearest.expected("a measure", measure, known);
+    wrong.add(
+        problem(
+            "the plant has no measure \"" + measure + "\"", expected.text(), expected.nearest()));
+    return "";
+  }
+
+  private void refuseWorth(Outcome outcome, List<LocatedProblem> wrong) {
+    if (!ask.worth()) {
+      return;
+    }
+    boolean isMoney =
+        outcome.columns().stream()
+            .anyMatch(
+                column ->
+                    column.name().equals(ask.best().measure())
+                        && column.measure().unit() == Unit.MONEY);
+    if (!isMoney) {
+      wrong.add(
+          problem(
+              "--worth takes a cost off \"" + ask.best().measure() + "\", which is no money",
+              "a measure in money, such as money.margin",
+              ""));
+    }
+    if (LifeCalendar.of(base.plant().calendar()).isEmpty()) {
+      wrong.add(
+          problem(
+              "--worth needs to know how the calendar repeats over a year",
+              "\"repeats: yearly\" or \"repeats: end-to-end\" under calendar",
+              ""));
+    }
+  }
+
+  /** How many plans there are, with those left out. */
+  public int plans() {
+    return space.count();
+  }
+
+  /** Plans that the file does not leave out. */
+  List<Integer> candidates() {
+    return IntStream.range(0, space.count()).filter(plan -> !space.isNever(plan)).boxed().toList();
+  }
+
+  /** How many plans {@code never} leaves out. */
+  public int leftOut() {
+    return space.count() - candidates().size();
+  }
+
+  /** Years until the first round is judged: more are due for the plans that are left then. */
+  public long fewestYears() {
+    return (long) candidates().size() * years.before(1);
+  }
+
+  /** Years that show the plans in the end, about. */
+  public int lastYears() {
+    return effort.replications()
+        * space.all().stream().mapToInt(choice -> choice.values().size()).sum();
+  }
+
+  public int threads() {
+    return effort.threads();
+  }
+
+  /** Simulates one year of the plant as it stands, and forgets it: to see how long one takes. */
+  public void trial() {
+    base.replication().run(new RandomStreams(effort.seed()), 1, null);
+  }
+
+  /** All that a finished block depends on, a line each. */
+  public List<String> settings() {
+    List<String> lines = new ArrayList<>();
+    lines.add("program: " + source.version());
+    lines.add("plant: " + source.contentHash());
+    lines.add("changes: " + chosen.option() + " " + String.join("; ", chosen.sets()));
+    lines.add("seed: " + effort.seed());
+    lines.add("last years: " + effort.replications());
+    lines.add("best: " + ask.best().said() + (ask.worth() ? " worth" : ""));
+    lines.add("each gap: " + ask.eachGap());
+    lines.add("budgets: " + ask.budgets());
+    ask.bounds().forEach(bound -> lines.add("bound: " + bound));
+    ask.choices().all().forEach(choice -> lines.add("choice: " + choice));
+    ask.choices().never().forEach(of -> lines.add("never: " + new TreeMap<>(of.values())));
+    ask.choices().kept().forEach(of -> lines.add("keep: " + new TreeMap<>(of.values())));
+    return lines.stream().map(line -> line.replaceAll("\\s+", " ")).toList();
+  }
+
+  /**
+   * Simulates and judges; blocks that are kept are not simulated again.
+   *
+   * @param stop asked before each year whether to end without an answer
+   * @param timeUp asked before each year whether to end with what is known
+   * @return the answer; empty if it was stopped, or time was up before the first round was judged
+   */
+  public Optional<ChooseAnswer> play(
+      BlockStore store, ChooseProgress progress, BooleanSupplier stop, BooleanSupplier timeUp) {
+    List<String> measures = new ArrayList<>(List.of(terms.measure()));
+    terms.bounds().forEach(bound -> measures.add(bound.measure()));
+    PlanSimulator simulator = new PlanSimulator(source, chosen.changes(), space, measures);
+    BlockRunner runner = new ThreadBlocks(simulator, effort.seed(), effort.threads());
+    ChooseCosts costs = new ChooseCosts(space, base.plant(), ask.worth());
+    ChooseRounds rounds =
+        new ChooseRounds(ask, terms, space, costs, years, effort.replications(), runner);
+    return rounds
+        .play(candidates(), store, progress, stop, timeUp)
+        .map(
+            found ->
+                new ChooseAnswers(source, chosen, effort, base, terms, space, costs, found)
+                    .answer());
+  }
+}

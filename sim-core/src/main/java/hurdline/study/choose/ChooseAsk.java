@@ -1,0 +1,31 @@
+package hurdline.study.choose;
+
+import hurdline.answer.ChooseTerms;
+import hurdline.plant.Choices;
+import hurdline.study.replicate.IndifferenceZone;
+import java.util.List;
+
+/**
+ * What is asked of very many plans.
+ *
+ * @param choices what is open
+ * @param best the measure of which the greatest mean is wanted, and the gap that is small enough
+ * @param worth whether the yearly cost of capital is taken off
+ * @param bounds what is asked of a share of years; units are looked up
+ * @param budgets most that a plan may cost, each for itself; none of them twice
+ * @param eachGap whether plans left are set all against all in the end
+ * @param mostYears years after which no round is begun; 0 for no such limit
+ */
+public record ChooseAsk(
+    Choices choices,
+    IndifferenceZone best,
+    boolean worth,
+    List<ChooseTerms.Bound> bounds,
+    List<Double> budgets,
+    boolean eachGap,
+    long mostYears) {
+  public ChooseAsk {
+    bounds = List.copyOf(bounds);
+    budgets = List.copyOf(budgets);
+  }
+}

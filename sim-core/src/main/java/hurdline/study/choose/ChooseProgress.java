@@ -1,0 +1,24 @@
+package hurdline.study.choose;
+
+import hurdline.study.replicate.ProgressListener;
+
+/** Told how a choosing goes. */
+public interface ChooseProgress extends ProgressListener {
+  /**
+   * A stage is done.
+   *
+   * @param said the stage in words: which years, how many plans are left, the gap
+   */
+  void stage(Stage said);
+
+  /**
+   * A stage that is done.
+   *
+   * @param round judged, from 1; 0 for the years that choose the first leader
+   * @param of rounds in all
+   * @param left plans that may be the best
+   * @param years simulated so far
+   * @param gap what the best may be above the leader; NaN where it is not known yet
+   */
+  record Stage(int round, int of, int left, long years, double gap) {}
+}

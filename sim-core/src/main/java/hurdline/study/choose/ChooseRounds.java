@@ -1,0 +1,296 @@
+package hurdline.study.choose;
+
+import hurdline.answer.ChooseTerms;
+import hurdline.plant.ProblemsException;
+import hurdline.problem.LocatedProblem;
+import hurdline.statistics.LeaderScreening;
+import hurdline.statistics.LeaderScreening.Candidate;
+import hurdline.statistics.PairwiseLooks;
+import hurdline.statistics.ScreeningYears;
+import hurdline.study.replicate.ReplicationRange;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Goes through the years that choose, the rounds, the looks where they are asked, and the last
+ * years, in which nothing is judged any more.
+ */
+final class ChooseRounds {
+  /** So many of the plans left are shown in the last years. */
+  private static final int MOST_SHOWN = 20;
+
+  private final ChooseAsk ask;
+  private final ChooseTerms terms;
+  private final PlanSpace space;
+  private final ChooseCosts costs;
+  private final ScreeningYears schedule;
+  private final int last;
+  private final BlockRunner runner;
+  private final Map<Integer, String> outOfBounds = new TreeMap<>();
+  private PlanYears years;
+  private PlanYears fresh;
+  private PairwiseLooks looks;
+
+  /**
+   * @param last how many years show the plans in the end
+   */
+  ChooseRounds(
+      ChooseAsk ask,
+      ChooseTerms terms,
+      PlanSpace space,
+      ChooseCosts costs,
+      ScreeningYears schedule,
+      int last,
+      BlockRunner runner) {
+    this.ask = ask;
+    this.terms = terms;
+    this.space = space;
+    this.costs = costs;
+    this.schedule = schedule;
+    this.last = last;
+    this.runner = runner;
+  }
+
+  /**
+   * What came of it.
+   *
+   * @param named number of the plan that is named
+   * @param years that chose and judged
+   * @param fresh the last years
+   * @param looks null where there were none
+   */
+  record Found(
+      List<BudgetScreening> budgets,
+      int named,
+      PlanYears years,
+      PlanYears fresh,
+      PairwiseLooks looks,
+      Map<Integer, String> outOfBounds,
+      List<Integer> shown,
+      long simulated) {}
+
+  /** Empty if it was stopped, or time was up before the first round was judged. */
+  Optional<Found> play(
+      List<Integer> plans,
+      BlockStore store,
+      ChooseProgress progress,
+      BooleanSupplier stop,
+      BooleanSupplier timeUp) {
+    int[] done = {0};
+    int[] expected = {plans.size() * schedule.before(1)};
+    Runnable year = () -> progress.done(++done[0], Math.max(done[0], expected[0]));
+    BooleanSupplier ending = () -> stop.getAsBoolean() || timeUp.getAsBoolean();
+    int measures = 1 + terms.bounds().size();
+    years = new PlanYears(runner, store, year, space.count(), measures, 1);
+    if (!years.simulate(0, plans, ReplicationRange.first(schedule.choosing()), false, ending)) {
+      return Optional.empty();
+    }
+    List<Candidate> candidates = candidates(plans);
+    progress.stage(stage(0, candidates.size(), Double.NaN));
+    List<BudgetScreening> budgets = budgets(candidates);
+    int round = 0;
+    while (round < schedule.rounds().size()) {
+      List<BudgetScreening> active =
+          budgets.stream().filter(budget -> !budget.isDone(terms.band())).toList();
+      List<Integer> due = left(active);
+      long more = (long) due.size() * schedule.rounds().get(round);
+      if (due.isEmpty() || isTooMany(more) || timeUp.getAsBoolean()) {
+        break;
+      }
+      expected[0] = (int) Math.min(Integer.MAX_VALUE, done[0] + more);
+      ReplicationRange range =
+          new ReplicationRange(1 + schedule.before(round), 1 + schedule.before(round + 1));
+      if (!years.simulate(round + 1, due, range, false, ending)) {
+        if (stop.getAsBoolean()) {
+          return Optional.empty();
+        }
+        break;
+      }
+      double[][] net = net(years, due);
+      active.forEach(budget -> budget.judge(net, years.simulated()));
+      round++;
+      progress.stage(stage(round, budgets.get(0).left().size(), gap(budgets.get(0))));
+    }
+    if (budgets.get(0).known().isEmpty()) {
+      return Optional.empty();
+    }
+    long simulated = years.simulated();
+    if (ask.eachGap() && !timeUp.getAsBoolean()) {
+      simulated += look(budgets.get(0), store, year, ending);
+      if (stop.getAsBoolean()) {
+        return Optional.empty();
+      }
+    }
+    int named = looks == null ? budgets.get(0).known().get().leader() : looks.best();
+    List<Integer> shown = shown(named, budgets);
+    int from = 1 + schedule.before(schedule.rounds().size()) + lookYears();
+    fresh = new PlanYears(runner, store, year, space.count(), measures, from);
+    expected[0] = done[0] + shown.size() * last;
+    int number = 1 + schedule.rounds().size() + PairwiseLooks.usualLooks().size();
+    ReplicationRange range = new ReplicationRange(from, from + last);
+    if (!fresh.simulate(number, shown, range, true, stop)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Found(
+            budgets,
+            named,
+            years,
+            fresh,
+            looks,
+            outOfBounds,
+            shown,
+            simulated + fresh.simulated()));
+  }
+
+  private boolean isTooMany(long more) {
+    return ask.mostYears() > 0 && years.simulated() + more > ask.mostYears();
+  }
+
+  private static int lookYears() {
+    List<Integer> looks = PairwiseLooks.usualLooks();
+    return looks.get(looks.size() - 1);
+  }
+
+  private ChooseProgress.Stage stage(int round, int left, double gap) {
+    return new ChooseProgress.Stage(round, schedule.rounds().size(), left, years.simulated(), gap);
+  }
+
+  private static double gap(BudgetScreening budget) {
+    return budget
+        .known()
+        .map(LeaderScreening.Round::gap)
+        .filter(Double::isFinite)
+        .orElse(Double.NaN);
+  }
+
+  private static List<Integer> left(List<BudgetScreening> budgets) {
+    TreeSet<Integer> left = new TreeSet<>();
+    budgets.forEach(budget -> left.addAll(budget.left()));
+    return List.copyOf(left);
+  }
+
+  /** Plans of which a plant comes and that meet each bound in enough of the years that choose. */
+  private List<Candidate> candidates(List<Integer> plans) {
+    List<Candidate> candidates = new ArrayList<>();
+    for (int plan : plans) {
+      Optional<String> out = outOfBounds(plan);
+      out.ifPresent(said -> outOfBounds.put(plan, said));
+      if (out.isEmpty() && !years.problems().containsKey(plan)) {
+        candidates.add(new Candidate(plan, costs.cost(plan), space.isKept(plan)));
+      }
+    }
+    if (candidates.isEmpty()) {
+      Map<Integer, String> why = years.problems().isEmpty() ? outOfBounds : years.problems();
+      throw new ProblemsException(
+          List.of(
+              LocatedProblem.of(
+                  "",
+                  "no plan is left to choose from; the first: " + why.values().iterator().next(),
+                  "choices or bounds that leave some",
+                  "")));
+    }
+    return candidates;
+  }
+
+  private Optional<String> outOfBounds(int plan) {
+    if (years.problems().containsKey(plan)) {
+      return Optional.empty();
+    }
+    for (int bound = 0; bound < terms.bounds().size(); bound++) {
+      ChooseTerms.Bound of = terms.bounds().get(bound);
+      double met = met(of, years.of(1 + bound, plan));
+      if (!(met >= of.share())) {
+        return Optional.of(of.measure());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Share of the years in which a bound is met; a year without a value does not meet it. */
+  static double met(ChooseTerms.Bound bound, double[] years) {
+    long met =
+        Arrays.stream(years)
+            .filter(value -> bound.atLeast() ? value >= bound.value() : value <= bound.value())
+            .count();
+    return met / (double) years.length;
+  }
+
+  private List<BudgetScreening> budgets(List<Candidate> candidates) {
+    int count = 1 + ask.budgets().size();
+    double alpha = terms.alpha() / count / (ask.eachGap() ? 2 : 1);
+    List<BudgetScreening> budgets = new ArrayList<>();
+    budgets.add(new BudgetScreening(Double.NaN, candidates, alpha, schedule));
+    ask.budgets()
+        .forEach(budget -> budgets.add(new BudgetScreening(budget, candidates, alpha, schedule)));
+    return budgets;
+  }
+
+  /** By plan, those that are asked for. */
+  private double[][] net(PlanYears of, List<Integer> plans) {
+    double[][] net = new double[space.count()][];
+    plans.forEach(plan -> net[plan] = costs.net(plan, of.of(0, plan)));
+    return net;
+  }
+
+  /** All against all of those left; how many years that took. */
+  private long look(BudgetScreening best, BlockStore store, Runnable year, BooleanSupplier ending) {
+    if (best.left().size() < 2 || best.left().size() > PairwiseLooks.most()) {
+      return 0;
+    }
+    PairwiseLooks begun =
+        new PairwiseLooks(best.left(), terms.alpha() / 2, PairwiseLooks.usualLooks());
+    int base = 1 + schedule.before(schedule.rounds().size());
+    PlanYears own =
+        new PlanYears(runner, store, year, space.count(), 1 + terms.bounds().size(), base);
+    int from = base;
+    int number = 1 + schedule.rounds().size();
+    while (!begun.isOver() && !(looks != null && looks.gap(looks.best()) <= terms.band())) {
+      List<Integer> due = begun.left();
+      ReplicationRange range = new ReplicationRange(from, base + begun.next());
+      if (isTooMany((long) due.size() * range.count())
+          || !own.simulate(number, due, range, false, ending)) {
+        break;
+      }
+      begun.look(net(own, due));
+      looks = begun;
+      from = range.to();
+      number++;
+    }
+    return own.simulated();
+  }
+
+  /**
+   * The named plans, the best of those left, and all that are one value away from the named one.
+   */
+  private List<Integer> shown(int named, List<BudgetScreening> budgets) {
+    TreeSet<Integer> shown = new TreeSet<>();
+    shown.add(named);
+    budgets.forEach(budget -> budget.known().ifPresent(known -> shown.add(known.leader())));
+    List<Integer> left = looks == null ? budgets.get(0).left() : looks.left();
+    left.stream()
+        .sorted(Comparator.comparingDouble(plan -> -mean(plan)))
+        .limit(MOST_SHOWN)
+        .forEach(shown::add);
+    for (int choice = 0; choice < space.all().size(); choice++) {
+      for (int value = 0; value < space.all().get(choice).values().size(); value++) {
+        int neighbor = space.with(named, choice, value);
+        if (!space.isNever(neighbor) && !years.problems().containsKey(neighbor)) {
+          shown.add(neighbor);
+        }
+      }
+    }
+    return List.copyOf(shown);
+  }
+
+  private double mean(int plan) {
+    return Arrays.stream(costs.net(plan, years.of(0, plan))).average().orElse(Double.NaN);
+  }
+}
