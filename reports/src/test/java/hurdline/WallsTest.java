@@ -103,7 +103,7 @@ class WallsTest {
     // reports
     room("service")
         .uses(
-            "answer fit plant plant.yaml problem records study study.compare study.grid study.option study.replicate "
+            "answer fit plant plant.yaml problem records study study.choose study.compare study.grid study.option study.replicate "
                 + "study.run study.season study.yard")
         .knows("java.nio.file");
     room("text").uses("answer measure unit");
@@ -123,10 +123,11 @@ class WallsTest {
         .uses("answer chart.kit chart.run text")
         .knows("org.jfree java.awt org.apache.batik");
     room("chart.fit").uses("answer chart.kit text").knows("java.awt");
+    room("chart.choose").uses("answer chart.kit text").knows("org.jfree java.awt");
     room("chart.grid").uses("answer chart.kit text").knows("org.jfree java.awt");
     room("page")
         .uses(
-            "answer chart.compare chart.grid chart.kit chart.run chart.season chart.yard measure problem table "
+            "answer chart.choose chart.compare chart.grid chart.kit chart.run chart.season chart.yard measure problem table "
                 + "text text.notes");
     room("web.http").uses("study.replicate").knows("com.google.gson com.sun.net.httpserver");
     room("web")
@@ -135,8 +136,8 @@ class WallsTest {
         .knows("java.nio.file java.nio.channels");
     room("command")
         .uses(
-            "answer chart.compare chart.fit chart.grid chart.kit chart.run chart.season chart.yard measure page plant "
-                + "problem service study study.compare study.grid study.option study.replicate study.season study.yard "
+            "answer chart.choose chart.compare chart.fit chart.grid chart.kit chart.run chart.season chart.yard measure page plant "
+                + "problem service study study.choose study.compare study.grid study.option study.replicate study.season study.yard "
                 + "table text text.notes unit web")
         .knows("picocli me.tongfei.progressbar sun.misc java.nio.file java.io.File");
   }

@@ -21,6 +21,9 @@ final class CommandTexts implements CommandLine.IFactory {
     if (type == CompareVerb.class) {
       return type.cast(new CompareVerb(setting));
     }
+    if (type == ChooseVerb.class) {
+      return type.cast(new ChooseVerb(setting));
+    }
     if (type == SeasonVerb.class) {
       return type.cast(new SeasonVerb(setting));
     }

@@ -16,8 +16,6 @@ import hurdline.text.Wording;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -44,7 +42,10 @@ final class GridCommand {
   int play(Path file, Path out, PreparedGrid prepared) throws IOException {
     Grid grid = prepared.grid();
     AnswerWriter reporting = new AnswerWriter(setting, shown);
-    AnswerFolder folder = claimed(file, out, grid);
+    BegunAnswer begun = new BegunAnswer("a grid", CellFolder.name());
+    AnswerFolder folder =
+        begun.claimed(
+            file, out, grid.settings(), made -> new CellFolder(made).begin(grid.settings()));
     CellFolder cells = new CellFolder(folder);
     try (ChartThread drawing = ChartThread.begin()) {
       int kept = cells.count();
@@ -77,37 +78,6 @@ final class GridCommand {
     } finally {
       folder.giveBack();
     }
-  }
-
-  private AnswerFolder claimed(Path file, Path out, Grid grid) throws IOException {
-    if (out != null && CellFolder.isBegunIn(out)) {
-      refuseOthers(out, CellFolder.settingsIn(out), grid.settings());
-      return AnswerFolder.begun(out);
-    }
-    AnswerFolder folder = AnswerWriter.folder(file, out);
-    new CellFolder(folder).begin(grid.settings());
-    return folder;
-  }
-
-  private static void refuseOthers(Path out, List<String> there, List<String> here) {
-    if (there.equals(here)) {
-      return;
-    }
-    List<String> onlyThere = new ArrayList<>(there);
-    onlyThere.removeAll(here);
-    List<String> onlyHere = new ArrayList<>(here);
-    onlyHere.removeAll(there);
-    throw new CallException(
-        out
-            + " holds a grid that was begun otherwise (there "
-            + said(onlyThere)
-            + "; here "
-            + said(onlyHere)
-            + ") and is not written over; expected the same call, or a new or an empty folder");
-  }
-
-  private static String said(List<String> lines) {
-    return lines.isEmpty() ? "nothing more" : String.join(", ", lines);
   }
 
   private int stopped(Grid grid, AnswerFolder folder, CellFolder cells) throws IOException {

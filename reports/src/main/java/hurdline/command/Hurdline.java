@@ -23,6 +23,7 @@ import picocli.CommandLine.Command;
       CheckVerb.class,
       RunVerb.class,
       CompareVerb.class,
+      ChooseVerb.class,
       YardVerb.class,
       SeasonVerb.class,
       PageVerb.class,

@@ -2,6 +2,7 @@ package hurdline.command;
 
 import hurdline.answer.Answer;
 import hurdline.answer.CheckAnswer;
+import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.RunAnswer;
@@ -104,6 +105,9 @@ final class PageVerb implements Callable<Integer> {
     }
     if (answer instanceof GridAnswer grid) {
       return GridCommand.parts(grid, wording);
+    }
+    if (answer instanceof ChooseAnswer choose) {
+      return ChooseVerb.parts(choose, wording);
     }
     CheckAnswer paper = (CheckAnswer) answer;
     return new AnswerWriter.Parts(

@@ -2,6 +2,7 @@ package hurdline.page;
 
 import hurdline.answer.Answer;
 import hurdline.answer.CheckAnswer;
+import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.Header;
@@ -9,6 +10,7 @@ import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
+import hurdline.chart.choose.ChooseCharts;
 import hurdline.chart.compare.CompareCharts;
 import hurdline.chart.grid.GridCharts;
 import hurdline.chart.run.RunCharts;
@@ -50,6 +52,9 @@ public final class ReportPage {
     if (answer instanceof YardAnswer yard) {
       return html(yard, wording, new YardCharts(yard, wording));
     }
+    if (answer instanceof ChooseAnswer choose) {
+      return html(choose, wording, new ChooseCharts(choose, wording));
+    }
     throw new AssertionError("no page for " + answer.getClass());
   }
 
@@ -66,6 +71,11 @@ public final class ReportPage {
   /** The page of a grid whose charts are drawn already. */
   public static String html(GridAnswer grid, Wording wording, GridCharts figures) {
     return html(grid, wording, new GridSections(grid, wording, figures).all());
+  }
+
+  /** The page of a choice among plans whose charts are drawn already. */
+  public static String html(ChooseAnswer choose, Wording wording, ChooseCharts figures) {
+    return html(choose, wording, new ChooseSections(choose, wording, figures).all());
   }
 
   /** The page of season plans whose charts are drawn already. */
@@ -129,6 +139,9 @@ public final class ReportPage {
     if (answer instanceof GridAnswer grid) {
       return new KeyWords(grid, wording).subjects() + " over a grid";
     }
+    if (answer instanceof ChooseAnswer choose) {
+      return "the best of " + wording.count(choose.plans().size()) + " plans";
+    }
     if (answer instanceof YardAnswer yard) {
       return wording.titles().option(answer.header().option())
           + ", yard of "
@@ -169,6 +182,9 @@ public final class ReportPage {
                 : "")
             + (answer instanceof SeasonAnswer season
                 ? ", season plans " + plans(season, wording)
+                : "")
+            + (answer instanceof ChooseAnswer choose
+                ? ": the best of " + wording.count(choose.plans().size()) + " plans"
                 : "")
             + (answer instanceof YardAnswer yard
                 ? ": the yard of " + Titles.inText(wording.titles().crop(yard.asked().crop()))

@@ -22,6 +22,8 @@ import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.RatedCapacity;
 import hurdline.study.Scenario;
+import hurdline.study.choose.Choose;
+import hurdline.study.choose.ChooseAsk;
 import hurdline.study.compare.Compare;
 import hurdline.study.compare.CompareAsk;
 import hurdline.study.grid.Grid;
@@ -139,6 +141,14 @@ public final class EngineStudies implements Studies {
     PlantOrigin source = source(plant, chosen);
     List<Scenario> plants = new YardSizing(source, chosen, effort, ask).alternatives();
     return new PreparedGrid(new Grid(source, chosen, "option", plants, keys, effort));
+  }
+
+  @Override
+  public PreparedChoice choose(
+      PlantText plant, PlantChanges chosen, ChooseAsk ask, RunSettings effort) {
+    PlantFile file = plant.read();
+    PlantOrigin source = source(plant, file, warnings(file, plant.name(), chosen.changes()));
+    return new PreparedChoice(new Choose(source, chosen, file.choices(), ask, effort));
   }
 
   @Override

@@ -9,6 +9,7 @@ import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
 import hurdline.problem.LocatedProblem;
 import hurdline.study.PlantChanges;
+import hurdline.study.choose.ChooseAsk;
 import hurdline.study.compare.CompareAsk;
 import hurdline.study.replicate.RunSettings;
 import hurdline.study.run.Run;
@@ -96,6 +97,13 @@ public interface Studies {
    */
   PreparedGrid grid(
       PlantText plant, PlantChanges chosen, YardAsk ask, List<GridKey> keys, RunSettings effort);
+
+  /**
+   * The best of very many plans: of all combinations of what the file and the call leave open.
+   *
+   * @param chosen what is changed in all plans before any choice is made
+   */
+  PreparedChoice choose(PlantText plant, PlantChanges chosen, ChooseAsk ask, RunSettings effort);
 
   /**
    * The figures that a folder of the plant's own records holds, beside those of the file.

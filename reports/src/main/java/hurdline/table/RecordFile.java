@@ -8,6 +8,7 @@ import com.google.gson.JsonParser;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
 import hurdline.answer.CheckAnswer;
+import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.RunAnswer;
@@ -28,7 +29,7 @@ import java.util.stream.Stream;
 public final class RecordFile {
   private static final int FORMAT = 3;
   private static final String EXPECTED =
-      "the record.json that run, compare, season, yard or check writes";
+      "the record.json that run, compare, season, yard, choose or check writes";
   private static final Pattern PLACE = Pattern.compile("line (\\d+) column (\\d+)");
   private static final Gson GSON = Json.gson();
 
@@ -39,7 +40,8 @@ public final class RecordFile {
     COMPARE("compare", CompareAnswer.class),
     SEASON("season", SeasonAnswer.class),
     YARD("yard", YardAnswer.class),
-    GRID("grid", GridAnswer.class);
+    GRID("grid", GridAnswer.class),
+    CHOOSE("choose", ChooseAnswer.class);
 
     private final String verb;
     private final Class<? extends Answer> type;
@@ -163,6 +165,8 @@ public final class RecordFile {
       }
     }
     throw fault(
-        file, "verb " + verb + " is not known", "run, check, compare, season, yard or grid");
+        file,
+        "verb " + verb + " is not known",
+        "run, check, compare, season, yard, grid or choose");
   }
 }

@@ -1,11 +1,13 @@
 package hurdline.chart;
 
 import hurdline.answer.Answer;
+import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
+import hurdline.chart.choose.ChooseCharts;
 import hurdline.chart.compare.CompareCharts;
 import hurdline.chart.grid.GridCharts;
 import hurdline.chart.kit.Chart;
@@ -31,6 +33,9 @@ public final class AnswerFigures {
     }
     if (answer instanceof YardAnswer yard) {
       return new YardCharts(yard, wording).all();
+    }
+    if (answer instanceof ChooseAnswer choose) {
+      return new ChooseCharts(choose, wording).all();
     }
     return answer instanceof GridAnswer grid ? new GridCharts(grid, wording).all() : List.of();
   }

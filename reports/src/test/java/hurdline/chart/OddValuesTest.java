@@ -9,6 +9,7 @@ import hurdline.chart.yard.GroundChart;
 import hurdline.sample.Altered;
 import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleChoose;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
 import hurdline.sample.SampleGrid;
@@ -56,6 +57,7 @@ class OddValuesTest {
     answers.put("yard", SampleYard.tooSmall());
     answers.put("line", SampleGrid.line());
     answers.put("tiles", SampleGrid.tiles());
+    answers.put("budgets", SampleChoose.budgets());
     return answers;
   }
 

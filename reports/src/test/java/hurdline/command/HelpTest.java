@@ -29,6 +29,7 @@ class HelpTest {
         "check",
         "run",
         "compare",
+        "choose",
         "yard",
         "season",
         "page",

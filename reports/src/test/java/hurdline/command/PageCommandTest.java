@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.answer.Answer;
 import hurdline.page.ReportPage;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleChoose;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
 import hurdline.sample.SampleGrid;
@@ -44,7 +45,9 @@ class PageCommandTest {
         SampleYard.tooSmall(),
         SampleYard.stopped(),
         SampleGrid.line(),
-        SampleGrid.tiles());
+        SampleGrid.tiles(),
+        SampleChoose.budgets(),
+        SampleChoose.ended());
   }
 
   private Path recordOf(Answer answer) throws IOException {

@@ -11,10 +11,12 @@ import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleYard;
 import hurdline.service.PlantText;
+import hurdline.service.PreparedChoice;
 import hurdline.service.PreparedGrid;
 import hurdline.service.PreparedStudy;
 import hurdline.service.Studies;
 import hurdline.study.PlantChanges;
+import hurdline.study.choose.ChooseAsk;
 import hurdline.study.compare.CompareAsk;
 import hurdline.study.replicate.RunSettings;
 import hurdline.study.run.Run;
@@ -42,6 +44,12 @@ record Playing(
   @Override
   public Run inRanges(PlantText plant, PlantChanges chosen, RunSettings effort) {
     throw new AssertionError("no command asks for ranges");
+  }
+
+  @Override
+  public PreparedChoice choose(
+      PlantText plant, PlantChanges chosen, ChooseAsk ask, RunSettings effort) {
+    throw new AssertionError("ChooseCommandTest chooses among real plans");
   }
 
   @Override

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.Answer;
 import hurdline.answer.BreakEvenRow;
+import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.GridKey;
 import hurdline.chart.AnswerFigures;
 import hurdline.chart.kit.Chart;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleChoose;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
 import hurdline.sample.SampleGrid;
@@ -66,7 +68,9 @@ class ReadersUnitsTest {
           SampleSeason.two(),
           SampleYard.tooSmall(),
           SampleGrid.line(),
-          SampleGrid.tiles());
+          SampleGrid.tiles(),
+          SampleChoose.budgets(),
+          SampleChoose.ended());
 
   /** Pages for readers in the US, which both tests look at. */
   private static final Map<Answer, Map<UnitSystem, String>> ENGLISH = new IdentityHashMap<>();
@@ -136,6 +140,9 @@ class ReadersUnitsTest {
   private static List<String> keyUnits(Answer answer) {
     if (answer instanceof GridAnswer grid) {
       return grid.keys().stream().map(GridKey::unit).filter(unit -> !unit.isEmpty()).toList();
+    }
+    if (answer instanceof ChooseAnswer) {
+      return List.of("hp");
     }
     return answer instanceof CompareAnswer compare
         ? compare.further().breakEven().stream().map(BreakEvenRow::unit).toList()

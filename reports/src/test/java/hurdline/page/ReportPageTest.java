@@ -6,6 +6,7 @@ import hurdline.answer.Answer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.LifeTerms;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleChoose;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
 import hurdline.sample.SampleGrid;
@@ -56,6 +57,8 @@ class ReportPageTest {
         SampleSeason.two(),
         SampleGrid.line(),
         SampleGrid.tiles(),
+        SampleChoose.budgets(),
+        SampleChoose.ended(),
         SampleYard.tooSmall(),
         SampleYard.stopped());
   }

@@ -1,5 +1,6 @@
 package hurdline.sample;
 
+import hurdline.answer.ChooseFact;
 import hurdline.answer.CompareFact;
 import hurdline.answer.CompareFact.PairedDifferences.Between;
 import hurdline.answer.CompareFact.YearsOfLife.Next;
@@ -27,10 +28,22 @@ public final class SampleFacts {
             ofSeasons(),
             ofYards(),
             ofGrids(),
+            ofChoices(),
             cautions(),
             stored())
         .flatMap(List::stream)
         .toList();
+  }
+
+  public static List<Fact> ofChoices() {
+    return List.of(
+        new ChooseFact.OneLeader(0.05, 6, 3),
+        new ChooseFact.RareYears(),
+        new ChooseFact.NewYears(40),
+        new ChooseFact.CostOfCapital(0.09),
+        new ChooseFact.CostsNotTakenOff(),
+        new ChooseFact.Bounds(20),
+        new ChooseFact.OnlyThesePlans());
   }
 
   public static List<Fact> ofRuns() {

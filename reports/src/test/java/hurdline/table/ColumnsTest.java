@@ -8,6 +8,7 @@ import hurdline.answer.GainRow;
 import hurdline.answer.PaybackRow;
 import hurdline.answer.YardSizeRow;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleChoose;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleGrid;
 import hurdline.sample.SampleSeason;
@@ -26,7 +27,8 @@ class ColumnsTest {
             new CompareTables(SampleCompare.two()).all(),
             new SeasonTables(SampleSeason.two()).all(),
             new YardTables(SampleYard.tooSmall()).all(),
-            new GridTables(SampleGrid.tiles()).all())
+            new GridTables(SampleGrid.tiles()).all(),
+            new ChooseTables(SampleChoose.budgets()).all())
         .flatMap(List::stream);
   }
 

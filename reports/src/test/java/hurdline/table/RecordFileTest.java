@@ -8,6 +8,7 @@ import hurdline.answer.Samples;
 import hurdline.answer.Trace;
 import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleChoose;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
 import hurdline.sample.SampleGrid;
@@ -34,6 +35,8 @@ class RecordFileTest {
         SampleCompare.two(),
         SampleGrid.line(),
         SampleGrid.tiles(),
+        SampleChoose.budgets(),
+        SampleChoose.ended(),
         SampleYard.tooSmall(),
         SampleYard.stopped(),
         SampleSeason.two(),

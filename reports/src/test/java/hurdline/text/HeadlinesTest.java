@@ -3,6 +3,7 @@ package hurdline.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleChoose;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleGrid;
 import hurdline.sample.SampleSeason;
@@ -34,7 +35,9 @@ class HeadlinesTest {
         new YardHeadline(SampleYard.tooSmall(), US).sentences(),
         new YardHeadline(SampleYard.stopped(), US).sentences(),
         new GridHeadline(SampleGrid.line(), US).sentences(),
-        new GridHeadline(SampleGrid.tiles(), US).sentences());
+        new GridHeadline(SampleGrid.tiles(), US).sentences(),
+        new ChooseHeadline(SampleChoose.budgets(), US).sentences(),
+        new ChooseHeadline(SampleChoose.ended(), US).sentences());
   }
 
   @ParameterizedTest
@@ -62,7 +65,8 @@ class HeadlinesTest {
         SeasonTable.of(SampleSeason.two(), US),
         YardTable.of(SampleYard.tooSmall(), US),
         GridTable.of(SampleGrid.line(), US),
-        GridTable.of(SampleGrid.tiles(), US));
+        GridTable.of(SampleGrid.tiles(), US),
+        ChooseTable.of(SampleChoose.budgets(), US));
   }
 
   @ParameterizedTest

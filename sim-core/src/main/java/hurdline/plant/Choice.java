@@ -6,11 +6,19 @@ import java.util.List;
  * Something that is open: one of its values is chosen.
  *
  * @param name its own, or the path of the key that it is about
+ * @param kind what its values are
  * @param values at least one, in the file's order, no text twice
  */
-public record Choice(String name, List<Value> values) {
+public record Choice(String name, Kind kind, List<Value> values) {
   public Choice {
     values = List.copyOf(values);
+  }
+
+  /** What values are. */
+  public enum Kind {
+    KEY,
+    PLAN,
+    OPTION
   }
 
   /**

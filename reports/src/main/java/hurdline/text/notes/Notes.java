@@ -17,6 +17,7 @@ public final class Notes {
     SeasonNotes.addTo(sentences);
     new YardNotes(wording).addTo(sentences);
     new GridNotes(wording).addTo(sentences);
+    new ChooseNotes(wording).addTo(sentences);
     new SafetyNotes(wording).addTo(sentences);
   }
 

@@ -72,7 +72,7 @@ final class ChoiceBinder {
           "exactly one of " + String.join(", ", KINDS));
     }
     if (given.size() != 1) {
-      return new Choice(name, List.of());
+      return new Choice(name, Choice.Kind.KEY, List.of());
     }
     List<Choice.Value> values =
         switch (given.get(0)) {
@@ -81,7 +81,11 @@ final class ChoiceBinder {
           default -> keyed(f);
         };
     refuseTwice(values, at);
-    return new Choice(name, values);
+    Choice.Kind kind =
+        given.get(0).startsWith("key")
+            ? Choice.Kind.KEY
+            : f.has("plan") ? Choice.Kind.PLAN : Choice.Kind.OPTION;
+    return new Choice(name, kind, values);
   }
 
   private static void refuseTwice(List<Choice.Value> values, NodeReader at) {

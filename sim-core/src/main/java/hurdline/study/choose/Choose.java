@@ -5,6 +5,7 @@ import hurdline.answer.ChooseTerms;
 import hurdline.measure.Unit;
 import hurdline.plant.Change;
 import hurdline.plant.Choice;
+import hurdline.plant.Choices;
 import hurdline.plant.Expected;
 import hurdline.plant.Nearest;
 import hurdline.plant.ProblemsException;
@@ -43,6 +44,7 @@ public final class Choose {
   private final PlantOrigin source;
   private final PlantChanges chosen;
   private final ChooseAsk ask;
+  private final Choices choices;
   private final RunSettings effort;
   private final PlanSpace space;
   private final ScreeningYears years;
@@ -51,25 +53,31 @@ public final class Choose {
 
   /**
    * @param chosen what is changed in all plans before any choice is made
+   * @param ofFile what the file leaves open
    * @param effort its replications are the years that show the plans in the end
    * @throws ProblemsException with all that is wrong: choices of which no value makes a plant, too
    *     many plans, measures that the plant has not
    */
-  public Choose(PlantOrigin source, PlantChanges chosen, ChooseAsk ask, RunSettings effort) {
+  public Choose(
+      PlantOrigin source, PlantChanges chosen, Choices ofFile, ChooseAsk ask, RunSettings effort) {
     this.source = source;
     this.chosen = chosen;
     this.ask = ask;
     this.effort = effort;
+    List<LocatedProblem> wrong = new ArrayList<>();
+    choices = OpenChoices.of(source.file(), ofFile, ask.narrowed(), wrong);
+    if (!wrong.isEmpty()) {
+      throw new ProblemsException(wrong);
+    }
     refuseCounts();
-    space = new PlanSpace(ask.choices());
+    space = new PlanSpace(choices);
     base = CompiledPlant.of(source.variants().with(chosen.asArray()));
     new AimCurrency(source, chosen).check(ask.best());
     years =
         ask.bounds().isEmpty()
             ? ScreeningYears.usual()
             : ScreeningYears.usual().choosing(CHOOSING_WITH_BOUNDS);
-    List<LocatedProblem> wrong = new ArrayList<>();
-    ask.choices().all().forEach(choice -> wrong.addAll(ofNoPlant(choice)));
+    choices.all().forEach(choice -> wrong.addAll(ofNoPlant(choice)));
     terms = terms(wrong);
     if (space.first().isEmpty()) {
       wrong.add(problem("every plan is left out by \"never\"", "some that are not", ""));
@@ -87,12 +95,12 @@ public final class Choose {
   }
 
   private void refuseCounts() {
-    if (ask.choices().all().isEmpty()) {
+    if (choices.all().isEmpty()) {
       throw source.refusal(
           "the file has no choices",
           "an entry under choices, or a choice such as --choice 'machines.mill.power=25 hp|45 hp'");
     }
-    double count = PlanSpace.count(ask.choices());
+    double count = PlanSpace.count(choices);
     if (count < 2) {
       throw source.refusal("the choices make one plan", "at least two plans to choose from");
     }
@@ -242,9 +250,9 @@ public final class Choose {
     lines.add("each gap: " + ask.eachGap());
     lines.add("budgets: " + ask.budgets());
     ask.bounds().forEach(bound -> lines.add("bound: " + bound));
-    ask.choices().all().forEach(choice -> lines.add("choice: " + choice));
-    ask.choices().never().forEach(of -> lines.add("never: " + new TreeMap<>(of.values())));
-    ask.choices().kept().forEach(of -> lines.add("keep: " + new TreeMap<>(of.values())));
+    choices.all().forEach(choice -> lines.add("choice: " + choice));
+    choices.never().forEach(of -> lines.add("never: " + new TreeMap<>(of.values())));
+    choices.kept().forEach(of -> lines.add("keep: " + new TreeMap<>(of.values())));
     return lines.stream().map(line -> line.replaceAll("\\s+", " ")).toList();
   }
 

@@ -1,14 +1,13 @@
 package hurdline.study.choose;
 
 import hurdline.answer.ChooseTerms;
-import hurdline.plant.Choices;
 import hurdline.study.replicate.IndifferenceZone;
 import java.util.List;
 
 /**
  * What is asked of very many plans.
  *
- * @param choices what is open
+ * @param narrowed choices of the call: values of a choice of the file, or of a key
  * @param best the measure of which the greatest mean is wanted, and the gap that is small enough
  * @param worth whether the yearly cost of capital is taken off
  * @param bounds what is asked of a share of years; units are looked up
@@ -17,7 +16,7 @@ import java.util.List;
  * @param mostYears years after which no round is begun; 0 for no such limit
  */
 public record ChooseAsk(
-    Choices choices,
+    List<ChoiceChange> narrowed,
     IndifferenceZone best,
     boolean worth,
     List<ChooseTerms.Bound> bounds,
@@ -25,6 +24,7 @@ public record ChooseAsk(
     boolean eachGap,
     long mostYears) {
   public ChooseAsk {
+    narrowed = List.copyOf(narrowed);
     bounds = List.copyOf(bounds);
     budgets = List.copyOf(budgets);
   }

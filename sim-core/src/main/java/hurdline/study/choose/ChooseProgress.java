@@ -4,11 +4,7 @@ import hurdline.study.replicate.ProgressListener;
 
 /** Told how a choosing goes. */
 public interface ChooseProgress extends ProgressListener {
-  /**
-   * A stage is done.
-   *
-   * @param said the stage in words: which years, how many plans are left, the gap
-   */
+  /** A stage is done. */
   void stage(Stage said);
 
   /**
@@ -19,6 +15,7 @@ public interface ChooseProgress extends ProgressListener {
    * @param left plans that may be the best
    * @param years simulated so far
    * @param gap what the best may be above the leader; NaN where it is not known yet
+   * @param unit of the gap
    */
-  record Stage(int round, int of, int left, long years, double gap) {}
+  record Stage(int round, int of, int left, long years, double gap, String unit) {}
 }

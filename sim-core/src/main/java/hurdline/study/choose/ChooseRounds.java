@@ -160,7 +160,8 @@ final class ChooseRounds {
   }
 
   private ChooseProgress.Stage stage(int round, int left, double gap) {
-    return new ChooseProgress.Stage(round, schedule.rounds().size(), left, years.simulated(), gap);
+    return new ChooseProgress.Stage(
+        round, schedule.rounds().size(), left, years.simulated(), gap, terms.unit());
   }
 
   private static double gap(BudgetScreening budget) {

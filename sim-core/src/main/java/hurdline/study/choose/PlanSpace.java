@@ -9,6 +9,7 @@ import hurdline.plant.Choices.Combination;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
@@ -45,7 +46,9 @@ final class PlanSpace {
         .map(
             choice ->
                 new ChoiceRange(
-                    choice.name(), choice.values().stream().map(Choice.Value::text).toList()))
+                    choice.name(),
+                    choice.kind().name().toLowerCase(Locale.ROOT),
+                    choice.values().stream().map(Choice.Value::text).toList()))
         .toList();
   }
 

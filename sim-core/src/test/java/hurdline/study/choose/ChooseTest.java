@@ -12,7 +12,6 @@ import hurdline.answer.ChosenRow;
 import hurdline.answer.FrontierRow;
 import hurdline.answer.SimulatedBlock;
 import hurdline.economics.CapitalRecovery;
-import hurdline.plant.Choices;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
@@ -62,7 +61,8 @@ class ChooseTest {
       List<ChooseTerms.Bound> bounds,
       List<Double> budgets,
       boolean eachGap,
-      long mostYears) {
+      long mostYears,
+      ChoiceChange... narrowed) {
     static Asked of(double band) {
       return new Asked(OPEN, band, false, List.of(), List.of(), false, 0);
     }
@@ -77,11 +77,11 @@ class ChooseTest {
           new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
       IndifferenceZone zone =
           new IndifferenceZone(measure, band, false, measure + ":" + band + " USD");
-      Choices choices = file.choices();
       return new Choose(
           source,
           PlantChanges.base(),
-          new ChooseAsk(choices, zone, worth, bounds, budgets, eachGap, mostYears),
+          file.choices(),
+          new ChooseAsk(List.of(narrowed), zone, worth, bounds, budgets, eachGap, mostYears),
           new RunSettings(6, Optional.empty(), 1, threads, Optional.empty()));
     }
 
@@ -290,5 +290,38 @@ class ChooseTest {
         .hasMessageContaining("the plant has no measure \"mass.stalk.fedd\"");
     assertThatThrownBy(() -> new Asked("", 1, false, List.of(), List.of(), false, 0).choose(1))
         .hasMessageContaining("the file has no choices");
+  }
+
+  @Test
+  void aChoiceOfTheCallNarrowsOneOfTheFileOrOpensAKey() {
+    Asked asked =
+        new Asked(
+            OPEN,
+            500,
+            false,
+            List.of(),
+            List.of(),
+            false,
+            0,
+            new ChoiceChange("mill", List.of("25 hp")),
+            new ChoiceChange("loader", List.of("1")),
+            new ChoiceChange("money.wage", List.of("24 USD/h", "x1.2")));
+    assertThat(asked.choose(1).plans()).isEqualTo(4);
+    Asked wrong =
+        new Asked(
+            OPEN,
+            500,
+            false,
+            List.of(),
+            List.of(),
+            false,
+            0,
+            new ChoiceChange("mil", List.of("25 hp")),
+            new ChoiceChange("mill", List.of("26 hp")),
+            new ChoiceChange("machines.mill.power", List.of("26 hp")));
+    assertThatThrownBy(() -> wrong.choose(1))
+        .hasMessageContaining("--choice \"mil\" is no choice of this file")
+        .hasMessageContaining("--choice \"26 hp\" is no value of choice \"mill\"")
+        .hasMessageContaining("is the key of choice \"mill\"");
   }
 }

@@ -1,0 +1,122 @@
+package hurdline.chart.choose;
+
+import hurdline.answer.ChooseAnswer;
+import hurdline.answer.ChosenRow;
+import hurdline.answer.FrontierRow;
+import hurdline.chart.kit.Chart;
+import hurdline.chart.kit.ChartStyle;
+import hurdline.chart.kit.GridColumns;
+import hurdline.chart.kit.Palette;
+import hurdline.text.ChoiceWords;
+import hurdline.text.MainMeasures;
+import hurdline.text.Wording;
+import java.awt.BasicStroke;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+
+/** What each budget buys: mean with its interval and 5th percentile over what the plans cost. */
+final class FrontierChart {
+  private static final String NAME = "frontier";
+
+  private final ChooseAnswer answer;
+  private final Wording wording;
+  private final ChoiceWords words;
+  private final String unit;
+  private final String label;
+  private final List<FrontierRow> rows;
+
+  FrontierChart(ChooseAnswer answer, Wording wording) {
+    this.answer = answer;
+    this.wording = wording;
+    words = new ChoiceWords(answer, wording);
+    unit = answer.terms().unit();
+    label = MainMeasures.label(answer.terms().measure(), answer.outline(), wording);
+    rows =
+        answer.frontier().stream()
+            .filter(row -> row.plan() >= 0)
+            .sorted(Comparator.comparingDouble(this::cost))
+            .toList();
+  }
+
+  private double cost(FrontierRow row) {
+    return answer.plans().get(row.plan()).cost();
+  }
+
+  private ChosenRow shown(FrontierRow row) {
+    return answer.chosen(row.plan()).orElseThrow();
+  }
+
+  Chart figure() {
+    String title = "The best under each budget: " + label + " over what the plan costs";
+    String svg = ChartStyle.svg(NAME, plot(), true, 360, title, alternative());
+    return new Chart(NAME, title, alternative(), svg, table());
+  }
+
+  private XYPlot plot() {
+    YIntervalSeries mean = new YIntervalSeries("mean with its 95 % interval");
+    YIntervalSeries bad = new YIntervalSeries("5th percentile of the years");
+    for (FrontierRow row : rows) {
+      ChosenRow of = shown(row);
+      double low = wording.shown(of.p05(), unit);
+      mean.add(
+          cost(row),
+          wording.shown(of.mean(), unit),
+          wording.shown(of.low95(), unit),
+          wording.shown(of.high95(), unit));
+      bad.add(cost(row), low, low, low);
+    }
+    NumberAxis costs = ChartStyle.numberAxis(answer.header().currency() + " to buy", wording);
+    NumberAxis up = ChartStyle.numberAxis(label + ", " + wording.unit(unit), wording);
+    up.setAutoRangeIncludesZero(false);
+    XYPlot plot = ChartStyle.band(mean, costs, up, true);
+    ((YIntervalSeriesCollection) plot.getDataset()).addSeries(bad);
+    DeviationRenderer lines = (DeviationRenderer) plot.getRenderer();
+    lines.setSeriesPaint(1, Palette.VERMILLION);
+    lines.setSeriesFillPaint(1, Palette.VERMILLION);
+    lines.setSeriesStroke(1, new BasicStroke(1));
+    lines.setSeriesShape(1, new Rectangle2D.Double(-3, -3, 6, 6));
+    return plot;
+  }
+
+  private String alternative() {
+    List<String> parts = new ArrayList<>();
+    rows.forEach(row -> parts.add(words.cost(row.plan()) + " " + mean(row)));
+    return "A line of the "
+        + label
+        + " over what the best plans cost: "
+        + String.join(", ", parts)
+        + ".";
+  }
+
+  private String mean(FrontierRow row) {
+    ChosenRow of = shown(row);
+    return wording.number(of.mean(), of.low95(), of.high95(), unit);
+  }
+
+  private Chart.Grid table() {
+    return new GridColumns<FrontierRow>(wording)
+        .text(
+            "budget",
+            row ->
+                Double.isNaN(row.budget())
+                    ? "no limit"
+                    : wording.asGiven(row.budget(), answer.header().currency()))
+        .text("plan", row -> words.plan(row.plan()))
+        .text("costs", row -> words.cost(row.plan()))
+        .text("mean " + wording.unit(unit), this::mean)
+        .text("5th percentile", row -> wording.roughly(shown(row).p05(), unit))
+        .text(
+            "none is more above it than",
+            row -> Double.isNaN(row.gap()) ? "not known" : words.atMost(row.gap()))
+        .text(
+            "may be the best", row -> wording.count(row.left()) + " of " + wording.count(row.of()))
+        .of(rows);
+  }
+}

@@ -1,0 +1,48 @@
+package hurdline.command;
+
+import hurdline.study.choose.Choose;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** What a choice among plans takes until something can be stated, said before it starts. */
+final class ChooseCost {
+  private final Choose choose;
+  private final int kept;
+  private final Path folder;
+
+  /**
+   * @param kept blocks that are finished already
+   */
+  ChooseCost(Choose choose, int kept, Path folder) {
+    this.choose = choose;
+    this.kept = kept;
+    this.folder = folder;
+  }
+
+  void tell(PrintWriter err) {
+    err.println(
+        String.format(Locale.ROOT, "%,d plans", choose.plans())
+            + (choose.leftOut() == 0
+                ? ""
+                : String.format(
+                    Locale.ROOT, ", %,d of them left out by the file", choose.leftOut()))
+            + String.format(
+                Locale.ROOT,
+                ": %,d simulated years until the first round is judged, then those of the plans that are left, and about %,d to show them.",
+                choose.fewestYears(),
+                choose.lastYears()));
+    if (kept > 0) {
+      err.println(
+          kept + " blocks of years are finished in " + folder + " and are not simulated again.");
+    }
+    double eachS = PlayTime.secondsEach(choose::trial);
+    err.println(
+        "About "
+            + PlayTime.inWords(
+                (choose.fewestYears() + choose.lastYears()) * eachS / choose.threads())
+            + " for the first round and the end on "
+            + (choose.threads() == 1 ? "1 thread" : choose.threads() + " threads")
+            + ", by the first runs; how long the rounds between take depends on how close the plans are.");
+  }
+}
