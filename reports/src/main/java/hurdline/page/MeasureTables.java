@@ -78,6 +78,36 @@ final class MeasureTables {
     return grid("product", columns.toArray(Column[]::new));
   }
 
+  /** What lay in each store. */
+  Chart.Grid stores() {
+    String ton = wording.unit("t");
+    return grid(
+        "store",
+        new Column("mean " + ton, Measure.STORE_LEVEL_MEAN),
+        new Column("most " + ton, Measure.STORE_LEVEL_PEAK),
+        new Column("at the end " + ton, Measure.STORE_LEVEL_END),
+        new Column("hours without room", Measure.STORE_HOURS_FULL));
+  }
+
+  boolean hasStock() {
+    return has(Measure.PRODUCT_STOCK);
+  }
+
+  /** What left the stores, and what has not. */
+  Chart.Grid stock() {
+    String ton = wording.unit("t");
+    List<Column> columns = new ArrayList<>();
+    columns.add(new Column("left " + ton, Measure.PRODUCT_LEFT));
+    if (has(Measure.PRODUCT_PICK_UPS)) {
+      columns.add(new Column("trucks", Measure.PRODUCT_PICK_UPS));
+    }
+    columns.add(new Column("not left at the end " + ton, Measure.PRODUCT_STOCK));
+    if (has(Measure.PRODUCT_STOCK_WORTH)) {
+      columns.add(new Column("worth " + answer.header().currency(), Measure.PRODUCT_STOCK_WORTH));
+    }
+    return grid("product", columns.toArray(Column[]::new));
+  }
+
   boolean hasCleanliness() {
     return has(Measure.PRODUCT_SHARE_MEAN);
   }
@@ -125,6 +155,8 @@ final class MeasureTables {
       case MACHINE_STOP_COUNT, MACHINE_STOP_HOURS ->
           titles.machine(name) + ": " + Titles.inText(titles.stop(name, match.names().get(1)));
       case RESOURCE_BUSY, RESOURCE_WAIT_MEAN, RESOURCE_QUEUE_PEAK -> titles.resource(name);
+      case STORE_LEVEL_MEAN, STORE_LEVEL_PEAK, STORE_LEVEL_END, STORE_HOURS_FULL ->
+          titles.store(name);
       case TRUCKS_TRIPS, TRUCKS_WAIT_MEAN, TRUCKS_TURNAROUND_MEAN -> titles.crop(name);
       case MONEY_LINE_MARGIN, MONEY_LINE_MARGIN_PER_TONNE -> titles.line(name);
       default -> titles.product(name);

@@ -44,6 +44,7 @@ final class RunSections {
     List<Chart> holders = figures.holders();
     List<Chart> flows = figures.flows();
     List<Chart> yard = figures.yard();
+    List<Chart> stores = figures.stores();
     List<Chart> money = figures.money();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
@@ -70,6 +71,8 @@ final class RunSections {
             "The yard",
             !yard.isEmpty() || tables.hasTrucks(),
             html -> writeYard(html, yard)),
+        new Section(
+            "stores", "Finished goods", !stores.isEmpty(), html -> writeStores(html, stores)),
         new Section("orders", "Orders", !answer.orders().isEmpty(), this::writeOrders),
         new Section("money", "Money", !money.isEmpty(), html -> writeMoney(html, money)),
         Section.of("energy", "Electricity", figures.energy()),
@@ -157,6 +160,7 @@ final class RunSections {
       case PACKAGE_CHANGE -> "package change";
       case SCREEN_CHANGE -> "screen change";
       case RESOURCE -> "wait for a resource";
+      case STORE -> "a full store";
       case LIFT -> "lift to the table";
       case NO_BALES -> "no bales";
       case CROP_DONE -> "crop done";
@@ -197,12 +201,23 @@ final class RunSections {
     }
   }
 
+  private void writeStores(Html html, List<Chart> stores) {
+    html.figures(stores);
+    html.table("stores", tables.stores());
+    if (tables.hasStock()) {
+      html.table("products in stores", tables.stock());
+      html.paragraph(
+          "Full packages wait in their store until they leave, and are sold then. What has not left by the end,"
+              + " begun packages too, is stock at the file's worth or, where it names none, at what it would sell for.");
+    }
+  }
+
   private void writeOrders(Html html) {
     html.table("orders by due date", new OrderTable(answer, wording).grid());
     html.paragraph(
-        "Orders are met by due date from what is fit to sell as it is made. Days late are those"
-            + " begun after the date until the order is met, or to the end of the calendar, with 0"
-            + " where it is on time.");
+        "Orders are met by due date from what is fit to sell as it is made or, of a product with a"
+            + " store, as it leaves that. Days late are those begun after the date until the order is"
+            + " met, or to the end of the calendar, with 0 where it is on time.");
   }
 
   private void writeMoney(Html html, List<Chart> money) {

@@ -16,6 +16,7 @@ import hurdline.answer.MachineWeekRow;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.Selection;
 import hurdline.answer.ServiceLifeRow;
+import hurdline.answer.StoreLevelRow;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.YardLevelRow;
 import hurdline.answer.YardSizeRow;
@@ -37,6 +38,7 @@ final class CsvNames implements FieldNamingStrategy {
       Map.of(
           BottleneckRow.class, "bottlenecks",
           YardLevelRow.class, "yard_levels",
+          StoreLevelRow.class, "store_levels",
           ServiceLifeRow.class, "service_lives",
           MachineWeekRow.class, "machine_weeks",
           ChangeoverRow.class, "changeovers",

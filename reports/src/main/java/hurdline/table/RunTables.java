@@ -4,6 +4,7 @@ import static hurdline.table.SharedTables.table;
 
 import hurdline.answer.OrderRow;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.StoreLevelRow;
 import hurdline.answer.Trace;
 import hurdline.answer.WeekRow;
 import hurdline.answer.YardLevelRow;
@@ -23,14 +24,17 @@ public final class RunTables {
   }
 
   /**
-   * All that a run writes; {@code orders.csv} only where there are orders, {@code trace.csv} where
-   * a trace was asked for.
+   * All that a run writes; {@code store_levels.csv} and {@code orders.csv} only where there are
+   * stores and orders, {@code trace.csv} where a trace was asked for.
    */
   public List<Table> all() {
     List<Table> tables =
         new ArrayList<>(List.of(measures(), summary(), weeks(), months(), levels()));
     tables.addAll(SharedTables.adjusted(answer.adjusted()));
     tables.addAll(SharedTables.inputs(answer.inputs()));
+    if (!answer.stores().isEmpty()) {
+      tables.add(stores());
+    }
     if (!answer.orders().isEmpty()) {
       tables.add(orders());
     }
@@ -66,6 +70,14 @@ public final class RunTables {
         YardLevelRow.class,
         "alternative,date,crop,place,unit,mean,p05,p50,p95",
         answer.levels());
+  }
+
+  private Table stores() {
+    return table(
+        "store_levels.csv",
+        StoreLevelRow.class,
+        "alternative,date,store,mean,p05,p50,p95",
+        answer.stores());
   }
 
   private Table orders() {

@@ -235,6 +235,7 @@ final class LimitWords {
   private String belongsTo(String cause, String crop) {
     return switch (Cause.kindOf(cause)) {
       case RESOURCE -> "the wait for " + names.resource(Cause.resourceOf(cause));
+      case STORE -> "a lack of room for products";
       case LIFT -> "the lift to the feed table";
       case NO_BALES, CROP_DONE -> "a lack of " + crop;
       case NO_ORDER -> "a lack of orders";
@@ -257,6 +258,7 @@ final class LimitWords {
       case PACKAGE_CHANGE -> "package change at " + machine;
       case SCREEN_CHANGE -> "screen change of " + machine;
       case RESOURCE -> "wait for " + Titles.inText(titles.resource(tail));
+      case STORE -> "lack of room in " + titles.storeInText(tail);
       case LIFT -> "lift to the table";
       case NO_BALES -> "lack of crop";
       case CROP_DONE -> "end of the crop";

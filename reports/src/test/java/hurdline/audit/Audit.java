@@ -30,7 +30,12 @@ final class Audit {
   }
 
   static Audit ofRun() {
-    return new Audit(new PeriodCheck(), new AdjustedCheck(), new OrderCheck(), new RunPageCheck());
+    return new Audit(
+        new PeriodCheck(),
+        new AdjustedCheck(),
+        new OrderCheck(),
+        new StoreCheck(),
+        new RunPageCheck());
   }
 
   static Audit ofComparison() {

@@ -79,6 +79,8 @@ final class Bound {
           option.equals(YardSizeCheck.NO_LIMIT)
               ? Double.POSITIVE_INFINITY
               : plant.amount("yard.places." + name + ".holds");
+      case STORE_LEVEL_MEAN, STORE_LEVEL_PEAK, STORE_LEVEL_END ->
+          plant.amount("stores." + name + ".holds");
       case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_END ->
           plant.amount("machines." + name + ".holds");
       default ->

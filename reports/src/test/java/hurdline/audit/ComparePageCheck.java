@@ -142,6 +142,11 @@ final class ComparePageCheck implements Check {
           }
 
           @Override
+          public String store(String name) {
+            return names.shown("stores", name);
+          }
+
+          @Override
           public String resource(String name) {
             String shown = names.shown("resources", name);
             return shown.substring(0, 1).toLowerCase(Locale.ROOT) + shown.substring(1);

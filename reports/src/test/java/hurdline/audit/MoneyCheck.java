@@ -134,7 +134,13 @@ final class MoneyCheck implements Check {
               mass,
               samples.at(replication, Measure.PRODUCT_MASS.dryOf(product)));
       double sold = at(Measure.PRODUCT_SOLD, product);
-      boolean all = plant.text(path + ".sells").filter("orders"::equals).isEmpty();
+      if (plant.has(path + ".store")) {
+        stock(product, fit - sold);
+        ledger.between(REVENUE, where + product + " sold", 0, sold, fit * (1 + 1e-9));
+      }
+      boolean all =
+          !plant.has(path + ".store")
+              && plant.text(path + ".sells").filter("orders"::equals).isEmpty();
       boolean takesAll = !plant.has(path + ".market");
       if (all && takesAll && !plant.has(path + ".moisture.at_most")) {
         near(REVENUE, product + " sold", fit, sold);
@@ -178,6 +184,17 @@ final class MoneyCheck implements Check {
             beyond * price * priceFactor(product) * lost,
             at(Measure.PRODUCT_MARKET_COST, product));
       }
+    }
+
+    /** What has not left a store, at the file's worth or at the price of what has one price. */
+    private void stock(String product, double kept) {
+      String path = "products." + product;
+      String price = path + (plant.has(path + ".worth") ? ".worth" : ".price");
+      near(
+          REVENUE,
+          product + " stock",
+          kept * plant.amount(price),
+          at(Measure.PRODUCT_STOCK_WORTH, product));
     }
 
     /** By what is left in its packages; 1 where they are all paid alike. */
@@ -284,7 +301,7 @@ final class MoneyCheck implements Check {
     private void margin() {
       double margin = 0;
       for (Measure in : MarginMeasures.in()) {
-        margin += at(in);
+        margin += samples.has(in.of()) ? at(in) : 0;
       }
       for (Measure out : MarginMeasures.out()) {
         margin -= samples.has(out.of()) ? at(out) : 0;
@@ -295,6 +312,7 @@ final class MoneyCheck implements Check {
         double own =
             at(Measure.MONEY_LINE_REVENUE, line)
                 + at(Measure.MONEY_LINE_STOCK_CHANGE, line)
+                + productStock(line)
                 - at(Measure.MONEY_LINE_CROP_COST, line)
                 - at(Measure.MONEY_LINE_WAGES, line)
                 - at(Measure.MONEY_LINE_PACKAGES, line)
@@ -340,6 +358,12 @@ final class MoneyCheck implements Check {
       near(MARGIN, "left", left, at(Measure.CASH_LEFT));
     }
 
+    private double productStock(String line) {
+      return samples.has(Measure.MONEY_PRODUCT_STOCK.of())
+          ? at(Measure.MONEY_LINE_PRODUCT_STOCK, line)
+          : 0;
+    }
+
     private double freight(String line) {
       return samples.has(Measure.MONEY_FREIGHT.of()) ? at(Measure.MONEY_LINE_FREIGHT, line) : 0;
     }
@@ -350,12 +374,15 @@ final class MoneyCheck implements Check {
       for (String product : samples.names(Measure.PRODUCT_FREIGHT)) {
         double paid = at(Measure.PRODUCT_FREIGHT, product);
         String path = "products." + product + ".freight";
-        double mass = at(Measure.PRODUCT_MASS, product);
+        boolean stored = plant.has("products." + product + ".store");
+        double mass = at(stored ? Measure.PRODUCT_LEFT : Measure.PRODUCT_MASS, product);
         double due =
-            plant.has(path + ".load")
-                ? Math.ceil(mass / plant.amount(path + ".load") * (1 - 1e-12))
-                    * plant.amount(path + ".cost")
-                : mass * plant.amount(path);
+            plant.has(path + ".load") && stored
+                ? at(Measure.PRODUCT_PICK_UPS, product) * plant.amount(path + ".cost")
+                : plant.has(path + ".load")
+                    ? Math.ceil(mass / plant.amount(path + ".load") * (1 - 1e-12))
+                        * plant.amount(path + ".cost")
+                    : mass * plant.amount(path);
         if (plant.has("products." + product + ".moisture.at_most")
             || plant.has("products." + product + ".market")
             || plant.has("products." + product + ".sells")) {
@@ -374,6 +401,12 @@ final class MoneyCheck implements Check {
       if (samples.has(Measure.MONEY_FREIGHT.of())) {
         double lines = samples.sum(replication, Measure.MONEY_LINE_FREIGHT, false);
         near(LINES, "freight", lines, at(Measure.MONEY_FREIGHT));
+      }
+      if (samples.has(Measure.MONEY_PRODUCT_STOCK.of())) {
+        double lines = samples.sum(replication, Measure.MONEY_LINE_PRODUCT_STOCK, false);
+        double products = samples.sum(replication, Measure.PRODUCT_STOCK_WORTH, false);
+        near(LINES, "product stock", lines, at(Measure.MONEY_PRODUCT_STOCK));
+        near(LINES, "product stock by product", products, at(Measure.MONEY_PRODUCT_STOCK));
       }
       for (Measure[] part : LINE_PARTS) {
         near(LINES, part[0].of(), samples.sum(replication, part[1], false), at(part[0]));

@@ -21,6 +21,7 @@ final class RecordCheck implements Check {
           Map.entry(Tables.WEEKS, "weeks"),
           Map.entry(Tables.MONTHS, "months"),
           Map.entry(Tables.YARD_LEVELS, "yard_levels"),
+          Map.entry(Tables.STORE_LEVELS, "store_levels"),
           Map.entry(Tables.DIFFERENCES, "differences"),
           Map.entry(Tables.BOTTLENECKS, "bottlenecks"),
           Map.entry(Tables.PAYBACK, "payback"),

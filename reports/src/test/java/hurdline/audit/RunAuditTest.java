@@ -35,7 +35,11 @@ class RunAuditTest extends AnswerAuditTest {
             RecordCheck.RECORD, 80_000,
             PageBook.PAGE, 600,
             TerminalCheck.TERMINAL, 10),
-        Map.of(AdjustedCheck.ADJUSTED, 20, OrderCheck.ORDERS, 12));
+        Map.of(
+            AdjustedCheck.ADJUSTED, 20,
+            OrderCheck.ORDERS, 12,
+            StoreCheck.STORES, 300,
+            StoreCheck.LEVELS, 1_000));
   }
 
   @Override
@@ -48,6 +52,9 @@ class RunAuditTest extends AnswerAuditTest {
             AdjustedCheck.ADJUSTED, Control.inTable(Tables.ADJUSTED, Columns.ADJUSTED_ERROR, 1e-4)),
         arguments(OrderCheck.ORDERS, Control.inTable(Tables.ORDERS, "on_time_high_95", 1e-3)),
         arguments(OrderCheck.ORDERS, Control.inTable(Tables.ORDERS, "late_days", 1e-3)),
+        arguments(StoreCheck.STORES, Control.ofMeasure(Measure.PRODUCT_LEFT.of("lint"))),
+        arguments(StoreCheck.LEVELS, Control.inTable(Tables.STORE_LEVELS, Columns.MEAN, 100)),
+        arguments(MoneyCheck.REVENUE, Control.ofMeasure(Measure.PRODUCT_STOCK_WORTH.of("lint"))),
         arguments(PeriodCheck.WEEKS, Control.inTable(Tables.WEEKS, Columns.MEAN)),
         arguments(PeriodCheck.MONTHS, Control.inTable(Tables.MONTHS, Columns.MEAN)),
         arguments(

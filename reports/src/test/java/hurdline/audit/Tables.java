@@ -8,6 +8,7 @@ public final class Tables {
   static final String WEEKS = "weeks.csv";
   static final String MONTHS = "months.csv";
   static final String YARD_LEVELS = "yard_levels.csv";
+  static final String STORE_LEVELS = "store_levels.csv";
   static final String ORDERS = "orders.csv";
   static final String DIFFERENCES = "differences.csv";
   static final String BOTTLENECKS = "bottlenecks.csv";

@@ -179,6 +179,7 @@ public final class SampleAnswer {
             List.of(new Outline.Crop("stalk", "bales")),
             List.of(new Outline.Line("only", "stalk", "feeder", List.of("feeder"), List.of())),
             List.of(),
+            List.of(),
             Titles.none());
     SummaryRow fed =
         Draft.of(SummaryRow.class)
@@ -292,6 +293,7 @@ public final class SampleAnswer {
             new Outline.Place("shed", List.of("stalk"), 1200, "bales"),
             new Outline.Place("open", List.of("stalk"), 3000, "bales"),
             new Outline.Place("module_row", List.of("seed_cotton"), 500, "modules")),
+        List.of(),
         Titles.none());
   }
 

@@ -8,13 +8,16 @@ import java.util.List;
  * @param crops the crops
  * @param lines the lines that some campaign uses
  * @param places the yard's places
+ * @param stores stores of products
  * @param titles what people read in place of the names
  */
-public record Outline(List<Crop> crops, List<Line> lines, List<Place> places, Titles titles) {
+public record Outline(
+    List<Crop> crops, List<Line> lines, List<Place> places, List<Store> stores, Titles titles) {
   public Outline {
     crops = List.copyOf(crops);
     lines = List.copyOf(lines);
     places = List.copyOf(places);
+    stores = stores == null ? List.of() : List.copyOf(stores); // a record of before has none
   }
 
   /**
@@ -51,6 +54,9 @@ public record Outline(List<Crop> crops, List<Line> lines, List<Place> places, Ti
       crops = List.copyOf(crops);
     }
   }
+
+  /** A store of products, and what it holds, t. */
+  public record Store(String name, double holds) {}
 
   /** The machines of all lines, each once. */
   public List<String> machines() {

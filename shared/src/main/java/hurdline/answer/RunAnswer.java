@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param months per calendar month: {@link hurdline.measure.Measure#ENERGY_TOTAL Measure.ENERGY_TOTAL}, {@link hurdline.measure.Measure#ENERGY_PEAK Measure.ENERGY_PEAK},
  *     {@link hurdline.measure.Measure#MONEY_WAGES Measure.MONEY_WAGES} and {@link hurdline.measure.Measure#MONEY_REVENUE Measure.MONEY_REVENUE}
  * @param levels the most that lay in the yard on each date
+ * @param stores the most that lay in each store of products on each date
  * @param flows one diagram per line
  * @param orders what became of each order, product by product
  * @param capacity rated and expected capacity, and what would limit each line next if what limited it
@@ -46,6 +47,7 @@ public record RunAnswer(
     List<WeekRow> weeks,
     List<MonthRow> months,
     List<YardLevelRow> levels,
+    List<StoreLevelRow> stores,
     List<LineFlow> flows,
     List<OrderRow> orders,
     Capacity capacity,
@@ -64,6 +66,7 @@ public record RunAnswer(
     weeks = List.copyOf(weeks);
     months = List.copyOf(months);
     levels = List.copyOf(levels);
+    stores = stores == null ? List.of() : List.copyOf(stores);
     flows = List.copyOf(flows);
     orders = List.copyOf(orders);
     assumptions = List.copyOf(assumptions);

@@ -109,6 +109,15 @@ public record Titles(Map<String, String> given) {
     return of("resource", name);
   }
 
+  public String store(String name) {
+    return of("store", name);
+  }
+
+  /** {@code the bale shed}. */
+  public String storeInText(String name) {
+    return "the " + inText(store(name));
+  }
+
   /** {@code the open yard}. */
   public String placeInText(String name) {
     return "the " + inText(place(name));
@@ -230,6 +239,11 @@ public record Titles(Map<String, String> given) {
     public String resource(String name) {
       return inText(Titles.this.resource(name));
     }
+
+    @Override
+    public String store(String name) {
+      return Titles.this.store(name);
+    }
   }
 
   private final class InText extends Label {
@@ -241,6 +255,11 @@ public record Titles(Map<String, String> given) {
     @Override
     public String resource(String name) {
       return "the " + super.resource(name);
+    }
+
+    @Override
+    public String store(String name) {
+      return storeInText(name);
     }
   }
 }

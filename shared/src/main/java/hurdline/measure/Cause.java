@@ -20,6 +20,8 @@ public enum Cause {
   SCREEN_CHANGE("<machine>.screen_change"),
   /** The queue at a resource: {@code resource.loader}. */
   RESOURCE("resource.<resource>"),
+  /** A full package that finds no room: {@code no_room.shed}. */
+  STORE("no_room.<store>"),
   /** The lift that sets bales on the table, under way. */
   LIFT("lift"),
   /** No bale of the crop in the yard. */
@@ -32,6 +34,7 @@ public enum Cause {
   NO_CREW("no_crew");
 
   private static final String RESOURCE_HEAD = "resource.";
+  private static final String STORE_HEAD = "no_room.";
   private static final String TWINS = "+"; // no name holds it
 
   private final String pattern;
@@ -49,6 +52,9 @@ public enum Cause {
   public static Cause kindOf(String cause) {
     if (cause.startsWith(RESOURCE_HEAD)) {
       return RESOURCE;
+    }
+    if (cause.startsWith(STORE_HEAD)) {
+      return STORE;
     }
     for (Cause kind : values()) {
       if (kind.pattern.equals(cause)) {
@@ -102,6 +108,8 @@ public enum Cause {
     String stop(String machine, String name);
 
     String resource(String name);
+
+    String store(String name);
   }
 
   private static String machines(String cause, Reader reader) {
@@ -118,6 +126,7 @@ public enum Cause {
       case PACKAGE_CHANGE -> "the package change at " + machine;
       case SCREEN_CHANGE -> "the screen change of " + machine;
       case RESOURCE -> "the wait for " + reader.resource(tail);
+      case STORE -> "want of room in " + reader.store(tail);
       case LIFT -> "the lift that sets bales on the table";
       case NO_BALES -> "want of bales";
       case CROP_DONE -> "the end of the crop";
@@ -136,6 +145,7 @@ public enum Cause {
       case PACKAGE_CHANGE -> machine + ": package change";
       case SCREEN_CHANGE -> machine + ": screen change";
       case RESOURCE -> "wait for " + reader.resource(tail);
+      case STORE -> reader.store(tail) + ": full";
       case LIFT -> "lift to the table";
       case NO_BALES -> "no bales";
       case CROP_DONE -> "crop done";
@@ -154,6 +164,7 @@ public enum Cause {
           "A full package was being changed and no other spout or box was ready.";
       case SCREEN_CHANGE -> "The mill's screen was being changed.";
       case RESOURCE -> "A job waited for this resource, which was busy elsewhere.";
+      case STORE -> "A full package stood on its spout or in its box, for the store had no room.";
       case LIFT -> "The table was empty while bales were on their way to it.";
       case NO_BALES -> "The yard had no bale of this crop.";
       case CROP_DONE -> "The crop had run out; the crew saw the bins run empty.";

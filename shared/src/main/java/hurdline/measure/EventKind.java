@@ -30,6 +30,9 @@ public enum EventKind {
   /** Packages of the product that the machine has filled so far. */
   PACKAGE_FULL("package full"),
 
+  /** A truck takes packages of the product out of its store; how many. */
+  PICKED_UP("picked up"),
+
   /** Orders of the product that are met so far. */
   ORDER_MET("order met"),
 

@@ -8,7 +8,7 @@ public final class MarginMeasures {
 
   /** What comes in. */
   public static List<Measure> in() {
-    return List.of(Measure.MONEY_REVENUE, Measure.MONEY_STOCK_CHANGE);
+    return List.of(Measure.MONEY_REVENUE, Measure.MONEY_PRODUCT_STOCK, Measure.MONEY_STOCK_CHANGE);
   }
 
   /** What goes out. */

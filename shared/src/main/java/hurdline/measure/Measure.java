@@ -72,7 +72,7 @@ public enum Measure {
       "yard.place.<place>.moisture.mean",
       SHARE,
       "Water over mass of all that was set on the table from this place."),
-  YARD_PLACE_LOST("yard.place.<place>.lost", TONNE, true, "Mass that wasted away in this place."),
+  YARD_PLACE_LOST("yard.place.<place>.lost", TONNE, "Mass that wasted away in this place."),
   MASS_DRAWN(
       "mass.<crop>.drawn",
       TONNE,
@@ -84,23 +84,18 @@ public enum Measure {
       "The drawn crop over its mean under the file's season factor and yields; 1 in a mean year, no"
           + " value where that mean is 0."),
   MASS_ON_HAND_AT_START(
-      "mass.<crop>.on_hand_at_start", TONNE, true, "Mass of the stock in the yard at the start."),
+      "mass.<crop>.on_hand_at_start", TONNE, "Mass of the stock in the yard at the start."),
   MASS_WEIGHED_IN(
       "mass.<crop>.weighed_in",
       TONNE,
-      true,
       "Mass that came over the scale and was paid for; stock on hand at the start is not in it."),
-  MASS_FED("mass.<crop>.fed", TONNE, true, "Mass that the feeder has drawn, part bales included."),
-  MASS_LOST_IN_YARD("mass.<crop>.lost_in_yard", TONNE, true, "Mass that wasted away in the yard."),
+  MASS_FED("mass.<crop>.fed", TONNE, "Mass that the feeder has drawn, part bales included."),
+  MASS_LOST_IN_YARD("mass.<crop>.lost_in_yard", TONNE, "Mass that wasted away in the yard."),
   MASS_LOST_AT_FIELD(
-      "mass.<crop>.lost_at_field",
-      TONNE,
-      true,
-      "Mass that wasted away between baling and the scale."),
+      "mass.<crop>.lost_at_field", TONNE, "Mass that wasted away between baling and the scale."),
   MASS_ON_HAND_AT_END(
       "mass.<crop>.on_hand_at_end",
       TONNE,
-      true,
       "Mass that was neither fed nor lost in the yard: in places, on trucks, on the table and in"
           + " the feeder on the last day."),
   /** Water only, so it has no dry twin. */
@@ -128,7 +123,7 @@ public enum Measure {
       "machine.<machine>.hours.<state>",
       HOUR,
       "Hours of the horizon that the machine was in this state."),
-  MACHINE_MASS_IN("machine.<machine>.mass_in", TONNE, true, "Mass that the machine took in."),
+  MACHINE_MASS_IN("machine.<machine>.mass_in", TONNE, "Mass that the machine took in."),
   MACHINE_ENERGY("machine.<machine>.energy", KILOWATT_HOUR, "Electricity that the machine drew."),
   MACHINE_CROP_HOURS(
       "machine.<machine>.crop.<crop>.hours.<state>",
@@ -152,7 +147,6 @@ public enum Measure {
   MACHINE_SCREEN_MASS_IN(
       "machine.<machine>.screen.<screen>.mass_in",
       TONNE,
-      true,
       "Mass that the mill took in on this screen."),
   MACHINE_SCREEN_ENERGY(
       "machine.<machine>.screen.<screen>.energy",
@@ -162,11 +156,10 @@ public enum Measure {
   BIN_LEVEL_MEAN(
       "bin.<bin>.level.mean", TONNE, "Mean that lay in the bin, over the whole horizon."),
   BIN_LEVEL_PEAK("bin.<bin>.level.peak", TONNE, "The most that lay in the bin."),
-  BIN_LEVEL_END(
-      "bin.<bin>.level.end", TONNE, true, "What lay in the bin at the end of the horizon."),
+  BIN_LEVEL_END("bin.<bin>.level.end", TONNE, "What lay in the bin at the end of the horizon."),
   BIN_HOURS_FULL("bin.<bin>.hours.full", HOUR, "Hours that the bin was full, nights included."),
   BIN_HOURS_EMPTY("bin.<bin>.hours.empty", HOUR, "Hours that the bin was empty, nights included."),
-  PRODUCT_MASS("product.<product>.mass", TONNE, true, "Mass made."),
+  PRODUCT_MASS("product.<product>.mass", TONNE, "Mass made."),
   PRODUCT_SOLD(
       "product.<product>.sold",
       TONNE,
@@ -179,6 +172,14 @@ public enum Measure {
   PRODUCT_PACKAGES("product.<product>.packages", COUNT, "Full packages."),
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
   PRODUCT_FREIGHT("product.<product>.freight", MONEY, "Paid to bring it to its buyers."),
+  PRODUCT_LEFT("product.<product>.left", TONNE, "As-is mass that left its store."),
+  PRODUCT_STOCK("product.<product>.stock", TONNE, "As-is mass made that has not left its store."),
+  PRODUCT_PICK_UPS("product.<product>.pick_ups", COUNT, "Trucks that fetched it."),
+  PRODUCT_STOCK_WORTH("product.<product>.stock_worth", MONEY, "What is left of it is worth."),
+  STORE_LEVEL_MEAN("store.<store>.level.mean", TONNE, "Mean as-is mass that lay in the store."),
+  STORE_LEVEL_PEAK("store.<store>.level.peak", TONNE, "The most that lay in the store."),
+  STORE_LEVEL_END("store.<store>.level.end", TONNE, "What lay in the store at the end."),
+  STORE_HOURS_FULL("store.<store>.hours.full", HOUR, "Hours in which a package found no room."),
   PRODUCT_SHARE_MEAN(
       "product.<product>.share.<component>.mean", SHARE, "Mean share of a package's dry matter."),
   PRODUCT_SHARE_SD(
@@ -206,7 +207,9 @@ public enum Measure {
   PRODUCT_ORDER_LATE_DAYS(
       "product.<product>.order.<n>.late_days", DAY, "Days begun after its date until it was met."),
   PRODUCT_ORDER_MISSING(
-      "product.<product>.order.<n>.missing", TONNE, "What of it was never made, at its moisture."),
+      "product.<product>.order.<n>.missing",
+      TONNE,
+      "What of it was never made or did not leave, at its moisture."),
   PRODUCT_ORDER_PENALTY(
       "product.<product>.order.<n>.penalty", MONEY, "What was charged for its being late."),
   RESOURCE_BUSY(
@@ -230,8 +233,8 @@ public enum Measure {
       "trucks.<crop>.waited_for_room",
       DAY,
       "Days that trucks and loads waited for room in the yard, in total, nights included."),
-  AIR_DUST("air.dust", KILOGRAM, true, "What the cyclones let go."),
-  WASTE_MASS("waste.mass", TONNE, true, "What left the plant as waste."),
+  AIR_DUST("air.dust", KILOGRAM, "What the cyclones let go."),
+  WASTE_MASS("waste.mass", TONNE, "What left the plant as waste."),
   BUILDING_HOURS(
       "building.hours.<use>", HOUR, "Hours of the horizon that the building was in this use."),
   BUILDING_ALONE(
@@ -287,6 +290,7 @@ public enum Measure {
       "money.stock_change",
       MONEY,
       "Stock at the end less stock on the first day, at the crop's price."),
+  MONEY_PRODUCT_STOCK("money.product_stock", MONEY, "Worth of products that have not left."),
   MONEY_MARGIN("money.margin", MONEY, "Revenue and stock less all costs, before interest and tax."),
   MONEY_RENT("money.rent", MONEY, "What the tenant pays the owner."),
   MONEY_OWNER(
@@ -311,6 +315,7 @@ public enum Measure {
       "money.<line>.stock_change",
       MONEY,
       "Stock of this line's crop at the end less that on the first day."),
+  MONEY_LINE_PRODUCT_STOCK("money.<line>.product_stock", MONEY, "Worth of its unsold products."),
   MONEY_LINE_MARGIN(
       "money.<line>.margin",
       MONEY,
@@ -363,18 +368,12 @@ public enum Measure {
 
   private final String pattern;
   private final Unit unit;
-  private final boolean mass;
   private final String sentence;
   private final Pattern matcher;
 
   Measure(String pattern, Unit unit, String sentence) {
-    this(pattern, unit, false, sentence);
-  }
-
-  Measure(String pattern, Unit unit, boolean mass, String sentence) {
     this.pattern = pattern;
     this.unit = unit;
-    this.mass = mass;
     this.sentence = sentence;
     this.matcher = Names.matcherOf(pattern);
   }
@@ -400,7 +399,7 @@ public enum Measure {
 
   /** The full name of the dry twin. */
   public String dryOf(String... names) {
-    if (!mass) {
+    if (!isMass()) {
       throw new IllegalStateException(pattern + " is no measure of mass and has no dry twin");
     }
     return of(names) + Names.dry();
@@ -412,7 +411,7 @@ public enum Measure {
 
   /** Whether it measures mass and so has a dry twin. */
   public boolean isMass() {
-    return mass;
+    return DryTwins.has(this);
   }
 
   /** One sentence that explains it. */

@@ -9,7 +9,7 @@ import java.util.List;
  * Numbers of all causes that may hold a head, with their names.
  *
  * <p>Machines come first under their own numbers: a machine's own rate. Then the words that need no
- * machine, the resources, each machine's change or swap, and each machine's stops.
+ * machine, the resources, the stores, each machine's change or swap, and each machine's stops.
  */
 public final class Causes {
   public final int noBales;
@@ -20,6 +20,9 @@ public final class Causes {
 
   /** [resource] a job that waits for it. */
   public final int[] resource;
+
+  /** [store] a full package that finds no room in it. */
+  public final int[] store;
 
   /** [machine] its package change or screen swap; −1 where it has none. */
   public final int[] change;
@@ -41,6 +44,10 @@ public final class Causes {
     resource = new int[layout.naming.resources.count()];
     for (int r = 0; r < resource.length; r++) {
       resource[r] = add(Cause.RESOURCE.of(layout.naming.resources.name(r)));
+    }
+    store = new int[layout.naming.stores.count()];
+    for (int s = 0; s < store.length; s++) {
+      store[s] = add(Cause.STORE.of(layout.naming.stores.name(s)));
     }
     change = new int[layout.machines];
     stop = new int[layout.stops.count()];

@@ -17,6 +17,8 @@ import java.util.stream.IntStream;
  *
  * <p>A head is a draw seen as the thing whose rate is set: the feed of a line, or a bin's draw in a
  * line. All arrays are read only.
+ *
+ * <p>One file because every number of the compiled plant is given here.
  */
 public final class CompiledLines {
   public final Plant plant;
@@ -109,11 +111,13 @@ public final class CompiledLines {
   public final StopNumbers stops;
   public final Causes causes;
   public final Selling selling;
+  public final Stores stores;
 
   private CompiledLines(Plant plant) {
     this.plant = plant;
     naming = new Indexes(plant);
     selling = new Selling(plant, naming);
+    stores = new Stores(plant, naming);
     machines = naming.machines.count();
     bins = naming.bins.count();
     lines = naming.lines.count();

@@ -8,6 +8,7 @@ import hurdline.plant.Machine;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
 import hurdline.plant.Resource;
+import hurdline.plant.Store;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ public final class Indexes {
   public final Names machines;
   public final Names bins;
   public final Names products;
+  public final Names stores;
   public final Names lines;
   public final Names crops;
   public final Names resources;
@@ -39,6 +41,7 @@ public final class Indexes {
                 .map(Machine::name)
                 .toList());
     products = new Names(plant.products().stream().map(Product::name).toList());
+    stores = new Names(plant.stores().stream().map(Store::name).toList());
     lines = new Names(plant.lines().stream().map(Line::name).toList());
     crops = new Names(plant.crops().stream().map(Crop::name).toList());
     attributes = LotAttribute.of(plant);

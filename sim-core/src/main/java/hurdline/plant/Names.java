@@ -17,6 +17,7 @@ final class Names {
   final Map<String, Machine> machines;
   final Map<String, Product> products;
   final Map<String, Packaging> packages;
+  final Map<String, Store> stores;
   final Map<String, Line> lines;
   final Map<String, Calendar.Shift> shifts;
   final Map<String, Resource> resources;
@@ -31,6 +32,7 @@ final class Names {
     machines = byName(plant.machines(), Machine::name);
     products = byName(plant.products(), Product::name);
     packages = byName(plant.packages(), Packaging::name);
+    stores = byName(plant.stores(), Store::name);
     lines = byName(plant.lines(), Line::name);
     shifts = byName(plant.calendar().shifts(), Calendar.Shift::name);
     resources = byName(plant.resources(), Resource::name);

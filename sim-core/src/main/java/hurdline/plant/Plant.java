@@ -22,6 +22,7 @@ public record Plant(
     List<Machine> machines,
     List<Product> products,
     List<Packaging> packages,
+    List<Store> stores,
     List<Line> lines,
     List<SeasonEntry> season,
     List<Crew> crews,
@@ -41,6 +42,7 @@ public record Plant(
     machines = List.copyOf(machines);
     products = List.copyOf(products);
     packages = List.copyOf(packages);
+    stores = List.copyOf(stores);
     lines = List.copyOf(lines);
     season = List.copyOf(season);
     crews = List.copyOf(crews);
@@ -74,6 +76,7 @@ public record Plant(
         machines,
         otherProducts,
         packages,
+        stores,
         lines,
         season,
         crews,

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param freight absent where buyers fetch it
  * @param cleanliness what each package's price goes by; absent where all are paid alike
  * @param market absent where all that is made finds a buyer at the price
+ * @param storage absent where it is sold as it is made
  */
 public record Product(
     String name,
@@ -25,7 +26,8 @@ public record Product(
     Moisture moisture,
     Optional<Freight> freight,
     Optional<Cleanliness> cleanliness,
-    Optional<Market> market) {
+    Optional<Market> market,
+    Optional<Storage> storage) {
   public Product {
     orders = List.copyOf(orders);
     Check.finite("pricePerKg", pricePerKg);
@@ -42,7 +44,8 @@ public record Product(
         moisture,
         freight.map(Freight::withoutPrice),
         cleanliness,
-        market);
+        market,
+        storage.map(Storage::withoutPrices));
   }
 
   /** Its orders in the order in which they are met. */

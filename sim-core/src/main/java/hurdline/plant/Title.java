@@ -18,6 +18,7 @@ public record Title(Kind kind, String name, String text, String path) {
     STOP("machines.*.stops", "stop"),
     SCREEN("machines.*.screens", "screen"),
     PRODUCT("products", "product"),
+    STORE("stores", "store"),
     LINE("lines", "line"),
     RESOURCE("resources", "resource"),
     PLACE("yard.places", "place"),

@@ -92,6 +92,7 @@ final class TitleRules {
                       ? mill.screens().stream().map(Machine.Screen::name)
                       : Stream.of());
       case PRODUCT -> names.products.keySet();
+      case STORE -> names.stores.keySet();
       case LINE -> names.lines.keySet();
       case RESOURCE -> names.resources.keySet();
       case PLACE -> names.places.keySet();

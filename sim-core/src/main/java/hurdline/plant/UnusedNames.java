@@ -19,6 +19,9 @@ public final class UnusedNames {
       case "packages" ->
           plant.products().stream()
               .noneMatch(p -> p.packaging().filter(steps[1]::equals).isPresent());
+      case "stores" ->
+          plant.products().stream()
+              .noneMatch(p -> p.storage().filter(s -> s.store().equals(steps[1])).isPresent());
       case "products" -> !aims(plant).contains(steps[1]);
       case "machines" ->
           plant.lines().stream()

@@ -319,8 +319,10 @@ public final class Replication {
       rostering.due();
       milling.ordersChanged();
       midnight();
-    } else {
+    } else if (slot == slots.arrival) {
       hauling.arrivalsDue(present.nowS);
+    } else {
+      filling.goods.pickUp(slots.owner[slot]);
     }
   }
 
@@ -350,6 +352,9 @@ public final class Replication {
       present.note(layout.naming.bins.name(bin), EventKind.LEVEL_REACHED, network.massKg(bin));
     } else if (slot < slots.firstStay) {
       filling.full(slots.owner[slot]);
+      if (orders.newlyCovered()) {
+        milling.ordersChanged();
+      }
     } else if (slot < slots.firstOrder) {
       milling.stayOver(slots.owner[slot]);
     } else {
@@ -416,6 +421,7 @@ public final class Replication {
     }
     stopping.finish();
     filling.finish();
+    filling.goods.books.finish(endS);
     milling.finish();
     feeding.finish();
     present.resources.finish(endS);

@@ -93,6 +93,7 @@ final class MeasureBounds {
     return switch (column.measure()) {
       case YARD_PEAK, YARD_MEAN -> holds(name(column));
       case YARD_PLACE_PEAK -> placeHolds(name(column));
+      case STORE_LEVEL_MEAN, STORE_LEVEL_PEAK, STORE_LEVEL_END -> storeHoldsT(name(column));
       case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_END -> binHoldsT(name(column));
       case MASS_DRAWN_OVER_MEAN,
           PRODUCT_PRICE_FACTOR,
@@ -131,6 +132,14 @@ final class MeasureBounds {
     return plant.yard().places().stream()
         .filter(place -> place.name().equals(name))
         .mapToDouble(place -> place.holds())
+        .findFirst()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private double storeHoldsT(String name) {
+    return plant.stores().stream()
+        .filter(store -> store.name().equals(name))
+        .mapToDouble(store -> store.holdsKg() / KG_PER_T)
         .findFirst()
         .orElse(Double.POSITIVE_INFINITY);
   }

@@ -27,6 +27,8 @@ import java.util.stream.IntStream;
 
 /** What a plant is made of, in the plant file's own words and in order of flow. */
 public final class PlantOutline {
+  private static final double TONNE_KG = 1000;
+
   private final CompiledPlant stage;
   private final Plant plant;
   private final CompiledLines layout;
@@ -42,6 +44,9 @@ public final class PlantOutline {
         plant.crops().stream().map(crop -> new Outline.Crop(crop.name(), unit(crop))).toList(),
         lines().stream().map(this::line).toList(),
         plant.yard().places().stream().map(this::place).toList(),
+        plant.stores().stream()
+            .map(store -> new Outline.Store(store.name(), store.holdsKg() / TONNE_KG))
+            .toList(),
         titles(plant));
   }
 
@@ -52,7 +57,7 @@ public final class PlantOutline {
     for (CompiledPlant other : others) {
       all = all.and(titles(other.plant()));
     }
-    return new Outline(own.crops(), own.lines(), own.places(), all);
+    return new Outline(own.crops(), own.lines(), own.places(), own.stores(), all);
   }
 
   public Header header(

@@ -148,6 +148,7 @@ final class Sketch {
             List.of(),
             List.of(),
             List.of(),
+            List.of(),
             lines,
             season,
             List.of(),

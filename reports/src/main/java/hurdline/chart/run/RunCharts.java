@@ -25,6 +25,7 @@ public final class RunCharts {
   private final Memoized<List<Chart>> weeks = new Memoized<>(this::drawWeeks);
   private final Memoized<List<Chart>> day = new Memoized<>(this::drawDay);
   private final Memoized<List<Chart>> yard = new Memoized<>(this::drawYard);
+  private final Memoized<List<Chart>> stores = new Memoized<>(this::drawStores);
   private final Memoized<List<Chart>> money = new Memoized<>(this::drawMoney);
   private final Memoized<List<Chart>> energy = new Memoized<>(this::drawEnergy);
 
@@ -136,6 +137,17 @@ public final class RunCharts {
         .anyMatch(row -> row.crop().equals(crop.name()) && row.isWholeYard());
   }
 
+  /** Stores of products through the calendar. */
+  public List<Chart> stores() {
+    return stores.get();
+  }
+
+  private List<Chart> drawStores() {
+    return answer.outline().stores().stream()
+        .map(store -> new StoreLevelChart(answer, store, wording).figure())
+        .toList();
+  }
+
   /** Money over the calendar. */
   public List<Chart> money() {
     return money.get();
@@ -162,7 +174,8 @@ public final class RunCharts {
 
   /** Every chart, in the order of the report. */
   public List<Chart> all() {
-    return Stream.of(holders(), flows(), machineTime(), weeks(), day(), yard(), money(), energy())
+    return Stream.of(
+            holders(), flows(), machineTime(), weeks(), day(), yard(), stores(), money(), energy())
         .flatMap(List::stream)
         .toList();
   }

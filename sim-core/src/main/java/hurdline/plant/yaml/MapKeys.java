@@ -35,6 +35,8 @@ enum MapKeys {
   CLEANLINESS,
   MARKET,
   ORDER,
+  PICK_UPS,
+  STORE,
   PACKAGE,
   LINE,
   STEP,

@@ -10,6 +10,7 @@ final class NameMaps {
           "machines",
           "products",
           "packages",
+          "stores",
           "lines",
           "resources",
           "deliveries",

@@ -41,6 +41,7 @@ final class PlantBinder {
         before.each(f.at("machines"), "machine", Plant::machines, MachineBinder::machine),
         before.each(f.at("products"), "product", Plant::products, ProductBinder::product),
         before.each(f.at("packages"), "package", Plant::packages, ProductBinder::packaging),
+        before.each(f.at("stores"), "store", Plant::stores, ProductBinder::store),
         ofLines.each(f.at("lines"), "line", Plant::lines, lines::line),
         before.section(f.at("season"), Plant::season, SeasonBinder::season),
         before.section(f.at("crews"), Plant::crews, SeasonBinder::crews),

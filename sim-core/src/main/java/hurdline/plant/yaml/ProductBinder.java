@@ -8,9 +8,12 @@ import hurdline.plant.Packaging;
 import hurdline.plant.Product;
 import hurdline.plant.Product.Moisture;
 import hurdline.plant.Product.Order;
+import hurdline.plant.Storage;
+import hurdline.plant.Store;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,7 +38,8 @@ final class ProductBinder {
         moisture(f.at("moisture")),
         freight(f.at("freight")),
         cleanliness(f.at("cleanliness")),
-        market(f.at("market")));
+        market(f.at("market")),
+        storage(f));
   }
 
   private static Optional<Freight> freight(NodeReader at) {
@@ -51,6 +55,39 @@ final class ProductBinder {
         new Freight.PerLoad(
             Quantities.of(f.at("load"), Dimension.MASS, Range.ABOVE_0, 1),
             Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0)));
+  }
+
+  static Store store(String name, NodeReader at) {
+    Fields f = at.fields(MapKeys.STORE);
+    return new Store(name, Quantities.of(f.at("holds"), Dimension.MASS, Range.ABOVE_0, 1));
+  }
+
+  private static Optional<Storage> storage(Fields f) {
+    Optional<String> store = Words.optionalName(f.at("store"), "a store");
+    Optional<Storage.PickUps> pickUps = pickUps(f.at("pick_ups"));
+    OptionalDouble worth = Quantities.optional(f.at("worth"), Dimension.PRICE, Range.ANY);
+    for (String key : List.of("pick_ups", "worth")) {
+      if (f.has(key) && !f.has("store")) {
+        f.at(key)
+            .wrong(
+                "\"" + key + "\" of a product that has no store",
+                "a \"store\" beside it, such as \"store: shed\"");
+      }
+    }
+    return store.map(name -> new Storage(name, pickUps, worth));
+  }
+
+  private static Optional<Storage.PickUps> pickUps(NodeReader at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(MapKeys.PICK_UPS);
+    return Optional.of(
+        new Storage.PickUps(
+            Dates.weekdays(f.at("days")),
+            Dates.clock(f.at("at")).orElse(0),
+            Quantities.of(f.at("load"), Dimension.MASS, Range.ABOVE_0, 1),
+            f.has("at_most") ? Numbers.whole(f.at("at_most"), 1, 1) : Integer.MAX_VALUE));
   }
 
   private static Optional<Cleanliness> cleanliness(NodeReader at) {

@@ -2,7 +2,7 @@ package hurdline.simulation.activity;
 
 import java.util.Arrays;
 
-/** What a begun package holds, at an instant since which the rates have held. */
+/** What a begun or a full package holds, at an instant since which the rates have held. */
 final class BegunPackage {
   private double sinceS;
   double componentKg;
@@ -52,6 +52,24 @@ final class BegunPackage {
         tooWetKg[l] += tooWetKgPerS[l] * dtS;
       }
     }
+  }
+
+  /** Mass at the product's moisture basis that is fit to sell. */
+  double allFitKg() {
+    double sum = 0;
+    for (double kg : fitKg) {
+      sum += kg;
+    }
+    return sum;
+  }
+
+  /** Mass at the product's moisture basis, fit to sell or not. */
+  double allKg() {
+    double sum = allFitKg();
+    for (double kg : tooWetKg) {
+      sum += kg;
+    }
+    return sum;
   }
 
   double share() {

@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 
 /**
  * Numbers of the pending events, in the order in which things due at one instant happen: flow
- * events, ends of stops and jobs, starts of stops, crew and campaign changes, arrivals; within one
- * kind by name. New jobs come last of all and are looked for when nothing is due.
+ * events, ends of stops and jobs, starts of stops, crew and campaign changes, arrivals, pick-ups;
+ * within one kind by name. New jobs come last of all and are looked for when nothing is due.
  */
 public final class EventSlots {
   private static final int NONE = -1;
@@ -28,6 +28,7 @@ public final class EventSlots {
   public final int stopDue; // by stop
   public final int calendar;
   public final int arrival;
+  final int[] pickUp; // [product] of those that trucks fetch
   final int count;
 
   /** Where these kinds begin. */
@@ -54,7 +55,7 @@ public final class EventSlots {
             [layout.heads
                 + layout.bins
                 + 3 * machines
-                + products
+                + 2 * products
                 + spouts(layout)
                 + 2 * layout.stops.count()
                 + 4];
@@ -75,7 +76,8 @@ public final class EventSlots {
     stopDue = haulEnd + 1;
     calendar = stopDue + layout.stops.count();
     arrival = calendar + 1;
-    count = arrival + 1;
+    pickUp = new int[products];
+    count = number(pickUp, p -> layout.stores.pickUpS[p] != null, arrival + 1);
   }
 
   /**

@@ -150,6 +150,7 @@ final class Fillers {
     boolean easy =
         packaging[p] != null
             && layout.selling.grading(p) == null
+            && !layout.stores.has(p)
             && resource[p] == present.resources.endless()
             && packaging[p].changeS() instanceof Constant;
     if (!easy) {

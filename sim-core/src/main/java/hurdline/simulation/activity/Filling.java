@@ -28,6 +28,7 @@ public final class Filling {
   private static final int READY = 0;
   private static final int ASKED = 1;
   private static final int UNDER_WAY = 2;
+  private static final int NO_ROOM = 3;
   private static final int NOBODY = -1;
 
   private final ReplicationState present;
@@ -54,8 +55,13 @@ public final class Filling {
   private final double[] lastFullS; // by easy machine
   private final int[] paid; // [line * products + product] packages
 
-  /** What is in the packages of products that are paid by it. */
+  private final PackageContents contents;
+
+  /** What packages of products that are paid by what is in them are worth. */
   public final PackageGrades grades;
+
+  /** Full packages in their stores. */
+  public final FinishedGoods goods;
 
   /** [machine * products + product] full packages. */
   public final int[] full;
@@ -68,7 +74,9 @@ public final class Filling {
     this.standing = standing;
     layout = present.layout;
     fillers = new Fillers(present);
-    grades = new PackageGrades(present, fillers);
+    contents = new PackageContents(present, fillers);
+    grades = new PackageGrades(present, fillers, contents);
+    goods = new FinishedGoods(present, this, fillers.spoutMachine.length);
     products = layout.naming.products.count();
     packers = fillers.packers;
     packageKg = fillers.packageKg;
@@ -94,7 +102,9 @@ public final class Filling {
 
   public void reset() {
     Arrays.fill(phase, READY);
+    contents.reset();
     grades.reset();
+    goods.reset();
     Arrays.fill(filledKg, 0);
     Arrays.fill(inflowKgPerS, 0);
     Arrays.fill(full, 0);
@@ -142,7 +152,7 @@ public final class Filling {
         countUp(m);
         carry(m);
         setInflows(m);
-        grades.flows(m);
+        contents.flows(m);
         present.pending.set(present.slots.full[m], fullS(m));
       }
     }
@@ -196,7 +206,12 @@ public final class Filling {
   }
 
   private void count(int m, int product) {
-    grades.full(m, product);
+    BegunPackage one = contents.now(m, product);
+    if (one != null) {
+      grades.full(product, one);
+      goods.full(product, one);
+      one.empty();
+    }
     full[m * products + product]++;
     paid[present.counters.line[m] * products + product]++;
   }
@@ -247,10 +262,30 @@ public final class Filling {
   private void packageDone(int m, int product) {
     present.note(layout.machine[m].name(), EventKind.PACKAGE_FULL, full[m * products + product]);
     int spout = filling[m];
-    if (spout >= 0) {
+    boolean isIn = goods.takesIn(product);
+    if (spout >= 0 && isIn) {
       ask(m, product, spout);
       nextSpout(m);
+    } else if (spout >= 0) {
+      phase[spout] = NO_ROOM;
+      changeProduct[spout] = product;
+      goods.waits(spout, product);
+      nextSpout(m);
+    } else if (!isIn) {
+      goods.putsIn(product);
     }
+  }
+
+  /** Product of the full package that stands on a spout. */
+  int fullOn(int spout) {
+    return changeProduct[spout];
+  }
+
+  /** The package that waited on a spout is in its store now. */
+  void hasRoom(int spout) {
+    int m = fillers.spoutMachine[spout];
+    ask(m, changeProduct[spout], spout);
+    stand(m);
   }
 
   private void ask(int m, int product, int spout) {
@@ -279,27 +314,32 @@ public final class Filling {
   }
 
   /**
-   * While no spout is ready: held by a change under way, else by the resource that all wait for.
+   * While no spout is ready: held by a change under way, else by the resource that one waits for,
+   * else by a store without room.
    */
   private void stand(int m) {
     int cause = -1;
     if (filling[m] < 0 && !easy[m]) {
       cause = layout.causes.change[m];
-      if (!anyUnderWay(m)) {
-        int resource = changeResource[fillers.firstSpout[m]];
+      int asked = first(m, ASKED);
+      if (first(m, UNDER_WAY) == NOBODY && asked != NOBODY) {
+        int resource = changeResource[asked];
         cause = resource == present.resources.endless() ? cause : layout.causes.resource[resource];
+      } else if (first(m, UNDER_WAY) == NOBODY) {
+        cause = layout.causes.store[layout.stores.storeOf[changeProduct[fillers.firstSpout[m]]]];
       }
     }
     standing.change(m, cause);
   }
 
-  private boolean anyUnderWay(int m) {
+  /** A machine's first spout in a phase. */
+  private int first(int m, int inPhase) {
     for (int k = fillers.firstSpout[m]; k < fillers.firstSpout[m] + fillers.spouts[m]; k++) {
-      if (phase[k] == UNDER_WAY) {
-        return true;
+      if (phase[k] == inPhase) {
+        return k;
       }
     }
-    return false;
+    return NOBODY;
   }
 
   /** The change of a spout begins: its resource is there. */
@@ -334,6 +374,16 @@ public final class Filling {
     if (after > FutureEvents.instantS()) { // less is the rounding of two sums of seconds
       present.afterShift.add(present.counters.line[m], after, present.nowS);
     }
+  }
+
+  /** Of a product with a store what has not left, at its moisture basis, begun packages too. */
+  public double heldKg(int product) {
+    double kg = goods.heldKg(product);
+    for (int m : packers) {
+      BegunPackage one = contents.now(m, product);
+      kg += one == null ? 0 : one.allKg();
+    }
+    return kg;
   }
 
   /** Books what is under way at the end of the horizon. */

@@ -12,10 +12,11 @@ import java.util.stream.IntStream;
 
 /**
  * Orders, met in due-date order from what of their product is fit to sell, at its moisture basis,
- * as it is made.
+ * as it is made or, where it has a store, as it leaves that.
  */
 public final class Orders {
   private static final double DAY_S = 86_400;
+  private static final double ROUNDING = 1e-9;
 
   private final ReplicationState present;
   private final CompiledLines layout;
@@ -24,16 +25,20 @@ public final class Orders {
   private final Product.Order[][] order;
   private final double[][] dueS;
   private final double[][] metAtKg; // running total of the product at which each order is met
-  private final int[] ordered; // products with orders
+  private final int[] asMade; // products whose orders are met as they are made
   private final int[][]
       maker; // [product] heads and their sinks that may make it, one pair after another
-  private final double[] madeKg;
+  private final double[] madeKg; // or has left its store
   private final double[] madeKgPerS;
 
   /** [product] orders met so far, and when. */
   final int[] met;
 
   private final double[][] metS;
+
+  private final double[] packedKg; // [product] of what has a store
+  private final int[] covered; // [product] orders for which enough is packed
+  private boolean newlyCovered;
 
   public Orders(ReplicationState present, Filling filling) {
     this.present = present;
@@ -58,30 +63,39 @@ public final class Orders {
         metAtKg[p][i] = sum;
       }
     }
-    ordered = IntStream.range(0, products).filter(p -> order[p].length > 0).toArray();
+    asMade =
+        IntStream.range(0, products)
+            .filter(p -> order[p].length > 0 && !layout.stores.has(p))
+            .toArray();
     maker = new int[products][];
-    for (int p : ordered) {
+    for (int p : asMade) {
       maker[p] = maker(p);
     }
     madeKg = new double[products];
     madeKgPerS = new double[products];
     met = new int[products];
+    packedKg = new double[products];
+    covered = new int[products];
+    filling.goods.serves(this);
   }
 
   public void reset() {
     Arrays.fill(madeKg, 0);
     Arrays.fill(madeKgPerS, 0);
     Arrays.fill(met, 0);
+    Arrays.fill(packedKg, 0);
+    Arrays.fill(covered, 0);
+    newlyCovered = false;
   }
 
   void advance(double dtS) {
-    for (int p : ordered) {
+    for (int p : asMade) {
       madeKg[p] += madeKgPerS[p] * dtS;
     }
   }
 
   void schedule() {
-    for (int p : ordered) {
+    for (int p : asMade) {
       if (met[p] < order[p].length) {
         madeKgPerS[p] = rate(p);
         double left = Math.max(0, metAtKg[p][met[p]] - madeKg[p]);
@@ -146,11 +160,55 @@ public final class Orders {
     present.flowsChanged = true;
   }
 
-  /** Due time of a product's next unmet order; infinite if there is none. */
+  /** A full package of a product with a store: what it holds is there for the next order. */
+  void packed(int product, double fitKg) {
+    packedKg[product] += fitKg;
+    while (isReached(product, covered[product], packedKg[product])) {
+      covered[product]++;
+      newlyCovered = true;
+    }
+  }
+
+  /** Whether more orders are covered by what is packed than when last asked. */
+  public boolean newlyCovered() {
+    boolean newly = newlyCovered;
+    newlyCovered = false;
+    return newly;
+  }
+
+  /** Mass of a product has left its store. */
+  void left(int product, double fitKg) {
+    madeKg[product] += fitKg;
+    while (isReached(product, met[product], madeKg[product])) {
+      met(product);
+    }
+  }
+
+  private boolean isReached(int product, int i, double kg) {
+    return i < order[product].length && kg >= metAtKg[product][i] * (1 - ROUNDING);
+  }
+
+  /** What is still to leave for the next order, 0 where none is open. */
+  double nextKg(int product) {
+    return met[product] < order[product].length ? openKg(product, met[product]) : 0;
+  }
+
+  /** What is still to leave for all orders. */
+  double openKg(int product) {
+    int last = order[product].length - 1;
+    return met[product] <= last ? openKg(product, last) : 0;
+  }
+
+  private double openKg(int product, int i) {
+    return Math.max(0, metAtKg[product][i] - madeKg[product]);
+  }
+
+  /**
+   * Due time of a product's next order for which there is more to make; infinite if there is none.
+   */
   double nextDueS(int product) {
-    return met[product] < order[product].length
-        ? dueS[product][met[product]]
-        : Double.POSITIVE_INFINITY;
+    int next = layout.stores.has(product) ? covered[product] : met[product];
+    return next < order[product].length ? dueS[product][next] : Double.POSITIVE_INFINITY;
   }
 
   /** Days begun after each order's due date, added up. */
@@ -184,7 +242,7 @@ public final class Orders {
         : Double.NaN;
   }
 
-  /** What of an order was not made, at the product's moisture basis. */
+  /** What of an order was not made or has not left, at the product's moisture basis. */
   public double missingKg(int product, int i) {
     return i < met[product]
         ? 0

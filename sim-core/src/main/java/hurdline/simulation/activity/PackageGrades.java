@@ -9,39 +9,32 @@ import java.util.List;
 /**
  * What is in each package of the products whose price goes by it, and what all packages are worth.
  *
- * <p>Masses flow into the package that a filler has begun at the rates that hold, lot after lot,
- * and are its own once it is full: what all packages hold is what was made. With x the share of the
- * component in a package's dry matter and f the factor, its mass m counts as m · f(x) at the
- * product's price; a begun package counts with what is in it so far. Mass fit to sell goes to the
- * product's orders in turn, package by package, and then to the product's own price.
+ * <p>With x the share of the component in a package's dry matter and f the factor, its mass m
+ * counts as m · f(x) at the product's price; a begun package counts with what is in it so far, one
+ * that waits in a store when it leaves. Mass fit to sell goes to the product's orders in turn,
+ * package by package, and then to the product's own price.
  *
  * <p>Nothing here is touched in a plant without such a price.
  */
 public final class PackageGrades {
   private static final double POINT = 0.01;
 
-  private final ReplicationState present;
   private final CompiledLines layout;
-  private final int products;
-  private final int lines;
   private final Fillers fillers;
   private final Product[] product; // null where its packages are paid alike
   private final List<List<Product.Order>> orders = new ArrayList<>(); // [product] by due date
-  private final boolean[] isGraded; // by machine
-  private final BegunPackage[] open; // [machine * products + product]
+  private final PackageContents contents;
   private final GradedSales[] sold; // [product]
   private final GradedSales[] soldNow; // the same with what begun packages hold
 
-  PackageGrades(ReplicationState present, Fillers fillers) {
-    this.present = present;
+  PackageGrades(ReplicationState present, Fillers fillers, PackageContents contents) {
     this.fillers = fillers;
+    this.contents = contents;
     layout = present.layout;
-    products = layout.naming.products.count();
-    lines = layout.lines;
+    int products = layout.naming.products.count();
     product = new Product[products];
     sold = new GradedSales[products];
     soldNow = new GradedSales[products];
-    open = new BegunPackage[layout.machines * products];
     for (int p = 0; p < products; p++) {
       orders.add(List.of());
     }
@@ -50,25 +43,13 @@ public final class PackageGrades {
       if (layout.selling.grading(p) != null) {
         product[p] = each;
         orders.set(p, each.ordersByDue());
-        sold[p] = new GradedSales(each.orders().size(), lines);
-        soldNow[p] = new GradedSales(each.orders().size(), lines);
-      }
-    }
-    isGraded = new boolean[layout.machines];
-    for (int m : fillers.packers) {
-      for (int p : fillers.made[m]) {
-        isGraded[m] |= has(p);
-        open[m * products + p] = has(p) ? new BegunPackage(lines) : null;
+        sold[p] = new GradedSales(each.orders().size(), layout.lines);
+        soldNow[p] = new GradedSales(each.orders().size(), layout.lines);
       }
     }
   }
 
   void reset() {
-    for (BegunPackage one : open) {
-      if (one != null) {
-        one.reset();
-      }
-    }
     for (GradedSales one : sold) {
       if (one != null) {
         one.reset();
@@ -81,53 +62,20 @@ public final class PackageGrades {
     return this.product[product] != null;
   }
 
-  /** Rates at a filler change: what has flowed since they last did is in its begun packages. */
-  void flows(int m) {
-    if (!isGraded[m]) {
-      return;
-    }
-    for (int p : fillers.made[m]) {
-      if (has(p)) {
-        open[m * products + p].carry(present.nowS);
-        open[m * products + p].stand();
-      }
-    }
-    int[] heads = fillers.head[m];
-    for (int i = 0; i < heads.length; i++) {
-      double rate = present.network.rateKgPerS(heads[i]);
-      int p =
-          fillers.productOf(layout.stretch[heads[i]], fillers.sink[m][i], present.network.screen);
-      if (rate > 0 && p >= 0 && has(p)) {
-        flows(open[m * products + p], p, heads[i], fillers.sink[m][i], rate);
-      }
-    }
-  }
-
-  private void flows(BegunPackage one, int p, int head, int sink, double rate) {
-    double[] perKg = present.network.sinkKg(head);
-    int from = present.network.sinkAt(head, sink);
-    int component = layout.selling.grading(p).component;
-    double dryKg = 0;
-    double waterKg = 0;
-    for (int c : present.network.landed(head, sink)) {
-      dryKg += perKg[from + 2 * c];
-      waterKg += perKg[from + 2 * c + 1];
-      one.componentKgPerS += c == component ? rate * perKg[from + 2 * c] : 0;
-    }
-    one.dryKgPerS += rate * dryKg;
-    double paidKgPerS = rate * layout.selling.paidKg(p, dryKg, waterKg);
-    boolean tooWet = layout.selling.isTooWet(p, dryKg, waterKg);
-    (tooWet ? one.tooWetKgPerS : one.fitKgPerS)[layout.headLine[head]] += paidKgPerS;
-  }
-
-  /** A filler's package of a product is full. */
-  void full(int m, int p) {
+  /** A package of a product is full, and sold unless it waits in a store. */
+  void full(int p, BegunPackage one) {
     if (has(p)) {
-      BegunPackage one = open[m * products + p];
-      one.carry(present.nowS);
-      add(one, p, sold[p]);
       sold[p].count(one.share());
-      one.empty();
+      if (!layout.stores.has(p)) {
+        add(one, p, sold[p]);
+      }
+    }
+  }
+
+  /** A package of a product leaves its store. */
+  void leaves(int p, BegunPackage one) {
+    if (has(p)) {
+      add(one, p, sold[p]);
     }
   }
 
@@ -137,18 +85,37 @@ public final class PackageGrades {
     to.add(one, grading.factor(share), grading.factor(Math.min(1, share + POINT)), orders.get(p));
   }
 
-  /** What all packages of a product hold by now, begun ones too. */
+  /**
+   * What all packages that are sold hold by now: begun ones too, unless they must leave a store.
+   */
   private GradedSales now(int p) {
     GradedSales now = soldNow[p];
     now.set(sold[p]);
-    for (int m : fillers.packers) {
-      BegunPackage one = open[m * products + p];
-      if (one != null) {
-        one.carry(present.nowS);
-        add(one, p, now);
-      }
+    if (!layout.stores.has(p)) {
+      addBegun(p, now);
     }
     return now;
+  }
+
+  private void addBegun(int p, GradedSales to) {
+    for (int m : fillers.packers) {
+      BegunPackage one = contents.now(m, p);
+      if (one != null) {
+        add(one, p, to);
+      }
+    }
+  }
+
+  /** What a product would earn by now if all that waits had left its store, begun packages too. */
+  double revenueOfAll(int p, PackageQueue waits, BegunPackage read) {
+    GradedSales all = soldNow[p];
+    all.set(sold[p]);
+    for (int k = 0; k < waits.count(); k++) {
+      waits.read(k, read);
+      add(read, p, all);
+    }
+    addBegun(p, all);
+    return revenue(p, all.fit) + Orders.docked(product[p], all.tooWet);
   }
 
   /** What a product has earned by now. */

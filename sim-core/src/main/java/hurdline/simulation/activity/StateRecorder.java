@@ -133,7 +133,7 @@ public final class StateRecorder {
       return State.DOWN;
     }
     if (standing.isChanging(m)) {
-      return State.CHANGING;
+      return standing.isWithoutRoom(m) ? State.BLOCKED : State.CHANGING;
     }
     if (present.network.inflowKgPerS[m] > 0) {
       return isHeldBack(m) ? State.SLOWED : State.FULL_RATE;

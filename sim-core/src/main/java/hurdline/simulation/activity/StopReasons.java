@@ -56,6 +56,14 @@ public final class StopReasons {
     return change[machine] >= 0;
   }
 
+  /** Whether a full package keeps it waiting for want of room in a store. */
+  boolean isWithoutRoom(int machine) {
+    int[] store = present.layout.causes.store;
+    return store.length > 0
+        && change[machine] >= store[0]
+        && change[machine] <= store[store.length - 1];
+  }
+
   /** Up means neither in a stop nor in a swap; a machine that waits for a package is up. */
   boolean isUp(int machine, boolean isMill) {
     return stop[machine] < 0 && !(isMill && change[machine] >= 0);

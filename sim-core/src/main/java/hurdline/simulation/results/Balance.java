@@ -4,6 +4,7 @@ import hurdline.account.IntakeBooks;
 import hurdline.account.MaterialBooks;
 import hurdline.compiled.CompiledLines;
 import hurdline.simulation.activity.Feeding;
+import hurdline.simulation.activity.Filling;
 import hurdline.simulation.activity.ReplicationState;
 import java.util.Arrays;
 
@@ -35,6 +36,25 @@ final class Balance {
     this.intake = intake;
     layout = present.layout;
     stillKg = new double[layout.components];
+  }
+
+  /**
+   * What was made of products with a store against what has left, waits and is begun.
+   *
+   * @throws BalanceException if it differs by more than rounding
+   */
+  void checkStores(Filling filling, SoldMass sold) {
+    for (int p = 0; p < layout.naming.products.count(); p++) {
+      if (layout.stores.has(p)) {
+        double madeKg = material.fitKg(p) + material.tooWetKg(p);
+        double there = sold.fitKg(p) + sold.tooWetKg(p) + filling.heldKg(p);
+        if (!(Math.abs(madeKg - there) <= ROUNDING * Math.max(1, madeKg))) {
+          throw new BalanceException(
+              "the balance of %s is broken in replication %d: %s kg were made, %s kg left or are there"
+                  .formatted(layout.naming.products.name(p), present.replication(), madeKg, there));
+        }
+      }
+    }
   }
 
   /**

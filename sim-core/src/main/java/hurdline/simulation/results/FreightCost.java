@@ -3,22 +3,33 @@ package hurdline.simulation.results;
 import hurdline.account.MaterialBooks;
 import hurdline.compiled.CompiledLines;
 import hurdline.measure.Measure;
+import hurdline.plant.Freight;
 import hurdline.plant.Product;
 import hurdline.simulation.activity.Orders;
 
-/** What it costs to bring products to their buyers: of what is sold, the weight as it is. */
+/**
+ * What it costs to bring products to their buyers: of what is sold, or has left a store, the weight
+ * as it is.
+ */
 final class FreightCost {
   private final CompiledLines layout;
   private final Orders orders;
   private final MaterialBooks material;
   private final MarketSales markets;
+  private final SoldMass sold;
   private final boolean any;
 
-  FreightCost(CompiledLines layout, Orders orders, MaterialBooks material, MarketSales markets) {
+  FreightCost(
+      CompiledLines layout,
+      Orders orders,
+      MaterialBooks material,
+      MarketSales markets,
+      SoldMass sold) {
     this.layout = layout;
     this.orders = orders;
     this.material = material;
     this.markets = markets;
+    this.sold = sold;
     any = layout.plant.products().stream().anyMatch(product -> product.freight().isPresent());
   }
 
@@ -29,7 +40,16 @@ final class FreightCost {
 
   /** What was sold of a product up to now costs so much to haul. */
   double of(Product product) {
-    return product.freight().map(freight -> freight.cost(soldAsIsKg(product))).orElse(0.0);
+    return product.freight().map(freight -> of(product, freight)).orElse(0.0);
+  }
+
+  /** Of what trucks fetch by loads, each truck is paid whole. */
+  private double of(Product product, Freight freight) {
+    if (freight instanceof Freight.PerLoad loads && sold.trucks(product).isPresent()) {
+      return sold.trucks(product).get() * loads.perLoad();
+    }
+    int p = layout.naming.products.index(product.name());
+    return freight.cost(sold.hasStore(p) ? sold.leftAsIsKg(p) : soldAsIsKg(product));
   }
 
   /**

@@ -1,6 +1,5 @@
 package hurdline.simulation.results;
 
-import hurdline.account.MaterialBooks;
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Periods;
 import hurdline.measure.Measure;
@@ -20,7 +19,7 @@ final class MarketSales {
   private final Sale[] sale; // [product] null where all is paid alike
   private final List<Sale> all;
 
-  MarketSales(ReplicationState present, MaterialBooks material, PackageGrades grades) {
+  MarketSales(ReplicationState present, SoldMass sold, PackageGrades grades) {
     layout = present.layout;
     sale = new Sale[layout.naming.products.count()];
     for (Product product : layout.plant.products()) {
@@ -31,7 +30,7 @@ final class MarketSales {
               market -> {
                 boolean monthly = market.per() == Market.Per.MONTH;
                 Periods periods = monthly ? present.roster.months() : present.roster.years();
-                sale[p] = new Sale(product, market, periods, material, grades, p);
+                sale[p] = new Sale(product, market, periods, sold, grades, p);
               });
     }
     all = Arrays.stream(sale).filter(Objects::nonNull).toList();
@@ -92,7 +91,7 @@ final class MarketSales {
     private final Product product;
     private final Market market;
     private final Periods periods;
-    private final MaterialBooks material;
+    private final SoldMass sold;
     private final PackageGrades grades;
     private final int p;
     private final double orderedKg;
@@ -109,13 +108,13 @@ final class MarketSales {
         Product product,
         Market market,
         Periods periods,
-        MaterialBooks material,
+        SoldMass sold,
         PackageGrades grades,
         int p) {
       this.product = product;
       this.market = market;
       this.periods = periods;
-      this.material = material;
+      this.sold = sold;
       this.grades = grades;
       this.p = p;
       orderedKg = product.orders().stream().mapToDouble(Product.Order::massKg).sum();
@@ -145,9 +144,9 @@ final class MarketSales {
       }
     }
 
-    /** Fit to sell and not ordered, up to now. */
+    /** Sold up to now, fit and not ordered. */
     private double freeKg() {
-      return Math.max(0, material.fitKg(p) - orderedKg);
+      return Math.max(0, sold.fitKg(p) - orderedKg);
     }
 
     /** The same, each package times its factor. */

@@ -40,6 +40,8 @@ final class MoneyResult {
   private final ElectricityBill bill;
   private final MarketSales markets;
   private final FreightCost freight;
+  private final SoldMass sold;
+  private final ProductStock productStock;
   private final CashView cash;
   private final double[] revenue; // by line, like all that follow
   private final double[] crops;
@@ -47,6 +49,7 @@ final class MoneyResult {
   private final double[] late;
   private final double[] freights;
   private final double[] stock;
+  private final double[] unsold; // worth of products that have not left
   private final double[] margin;
   private final WageBill pay;
   private double marginOfAll;
@@ -86,11 +89,14 @@ final class MoneyResult {
     crops = new double[layout.lines];
     packages = new double[layout.lines];
     late = new double[layout.lines];
-    markets = new MarketSales(present, material, filling.grades);
-    freight = new FreightCost(layout, orders, material, markets);
+    sold = new SoldMass(layout, material, filling.goods);
+    productStock = new ProductStock(layout, orders, material, filling.goods, sold);
+    markets = new MarketSales(present, sold, filling.grades);
+    freight = new FreightCost(layout, orders, material, markets, sold);
     cash = new CashView(layout.plant, present.roster.years());
     freights = new double[layout.lines];
     stock = new double[layout.lines];
+    unsold = new double[layout.lines];
     margin = new double[layout.lines];
     pay = new WageBill(present, crewing, money, this::shareOfCrop);
   }
@@ -149,7 +155,10 @@ final class MoneyResult {
     }
     tally.put(Measure.MONEY_OVERHEAD, overhead);
     tally.put(Measure.MONEY_STOCK_CHANGE, stockSum);
-    marginOfAll = sum(revenue) + stockSum - costs - electricity - overhead;
+    if (productStock.any()) {
+      tally.put(Measure.MONEY_PRODUCT_STOCK, sum(unsold));
+    }
+    marginOfAll = sum(revenue) + sum(unsold) + stockSum - costs - electricity - overhead;
     tally.put(Measure.MONEY_MARGIN, marginOfAll);
     cash.put(tally, marginOfAll, endS);
     for (int l = 0; l < layout.lines; l++) {
@@ -163,6 +172,7 @@ final class MoneyResult {
     for (Product product : layout.plant.products()) {
       if (money != null) {
         tally.put(Measure.PRODUCT_REVENUE, revenue(product), product.name());
+        putStockWorth(tally, product);
       }
     }
     if (money != null) {
@@ -173,12 +183,30 @@ final class MoneyResult {
   /** Of what was made, at its moisture basis, that which found a buyer. */
   double soldKg(Product product) {
     int p = layout.naming.products.index(product.name());
-    return orders.soldKg(product, material.fitKg(p), material.tooWetKg(p)) - markets.unsoldKg(p);
+    return orders.soldKg(product, sold.fitKg(p), sold.tooWetKg(p)) - markets.unsoldKg(p);
   }
 
   /** What markets do not take at the price. */
   MarketSales markets() {
     return markets;
+  }
+
+  /** What of a product has not left its store is worth. */
+  void putStockWorth(OutcomeWriter tally, Product product) {
+    if (product.storage().isPresent()) {
+      double worth = productStock.worth(product, revenue(product));
+      tally.put(Measure.PRODUCT_STOCK_WORTH, worth, product.name());
+    }
+  }
+
+  /** What of each product has been sold. */
+  SoldMass sold() {
+    return sold;
+  }
+
+  /** What of products has not left. */
+  ProductStock productStock() {
+    return productStock;
   }
 
   /** What it costs to haul products. */
@@ -196,8 +224,7 @@ final class MoneyResult {
   /** What a product would earn if all its packages were paid alike. */
   double atOnePrice(Product product) {
     int p = layout.naming.products.index(product.name());
-    return orders.revenue(product, material.fitKg(p))
-        + Orders.docked(product, material.tooWetKg(p));
+    return orders.revenue(product, sold.fitKg(p)) + Orders.docked(product, sold.tooWetKg(p));
   }
 
   private void putRent(OutcomeWriter tally, Money.Rent rent, double all) {
@@ -212,6 +239,7 @@ final class MoneyResult {
     String line = layout.naming.lines.name(l);
     margin[l] =
         revenue[l]
+            + unsold[l]
             + stock[l]
             - crops[l]
             - pay.byLine[l]
@@ -230,6 +258,9 @@ final class MoneyResult {
       tally.put(Measure.MONEY_LINE_FREIGHT, freights[l], line);
     }
     tally.put(Measure.MONEY_LINE_STOCK_CHANGE, stock[l], line);
+    if (productStock.any()) {
+      tally.put(Measure.MONEY_LINE_PRODUCT_STOCK, unsold[l], line);
+    }
     tally.put(Measure.MONEY_LINE_MARGIN, margin[l], line);
     tally.put(Measure.MONEY_LINE_MARGIN_PER_TONNE, fed > 0 ? margin[l] / fed : Double.NaN, line);
   }
@@ -258,6 +289,7 @@ final class MoneyResult {
     Arrays.fill(late, 0);
     Arrays.fill(freights, 0);
     Arrays.fill(stock, 0);
+    Arrays.fill(unsold, 0);
     cropsOfNoLine = 0;
     stockOfNoLine = 0;
     filling.book();
@@ -281,10 +313,11 @@ final class MoneyResult {
       share(filling.grades.fitRevenue(p) - markets.cost(p), filling.grades.fitKgOfLines(p), 1, 0);
       share(filling.grades.docked(p), filling.grades.tooWetKgOfLines(p), 1, 0);
     } else {
-      double sold = orders.revenue(product, material.fitKg(p)) - markets.cost(p);
-      share(sold, material.fitKg, products, p);
-      share(Orders.docked(product, material.tooWetKg(p)), material.tooWetKg, products, p);
+      double earned = orders.revenue(product, sold.fitKg(p)) - markets.cost(p);
+      share(earned, sold.fitOfLines(p), products, p);
+      share(Orders.docked(product, sold.tooWetKg(p)), sold.tooWetOfLines(p), products, p);
     }
+    productStock.share(p, productStock.worth(product, revenue(product)), unsold);
     double made = material.productKg(p);
     double charged = orders.lateCost(p, present.nowS);
     double hauled = freight.of(product);

@@ -13,6 +13,7 @@ import java.util.List;
  * @param monthColumns what a month's values are
  * @param months [month][column]
  * @param levels [crop][place, then all places together][day] highest level of the day
+ * @param storeKg [store][day] highest level of the day
  * @param wayKg [head][node][outlet] mass that took that way
  * @param years what each year of the horizon earned and cost
  * @param shared how the building and its machines were shared among the crops
@@ -28,6 +29,7 @@ public record Outcome(
     List<Column> monthColumns,
     double[][] months,
     int[][][] levels,
+    double[][] storeKg,
     double[][][] wayKg,
     Years years,
     Shared shared,

@@ -143,6 +143,8 @@ public final class OutcomeBuilder {
     machines(endS, booking);
     bins(endS);
     products();
+    money.productStock().putProducts(tally);
+    money.productStock().putStores(tally, endS);
     resources();
     trucks();
     tally.putMass(Measure.AIR_DUST, material.dustKg, material.dustDryKg);
@@ -156,6 +158,7 @@ public final class OutcomeBuilder {
     if (layout.plant.money().isPresent()) {
       tally.put(Measure.MONEY_MARGIN_LESS_FORGONE, money.margin() - left.forgone());
     }
+    balance.checkStores(filling, money.sold());
     tally.put(Measure.BALANCE_RESIDUAL, balance.residual());
     List<Outcome.Column> columns = List.copyOf(tally.columns());
     double[] values = tally.values();
@@ -168,6 +171,7 @@ public final class OutcomeBuilder {
         periods.monthColumns(),
         periods.months(),
         levels(),
+        money.productStock().levels(present.roster.days()),
         ways(),
         years.outcome(columns, values),
         sharing.outcome(),
@@ -285,6 +289,7 @@ public final class OutcomeBuilder {
       tally.put(Measure.PRODUCT_PACKAGES, money.packages(product), product.name());
       if (layout.plant.money().isPresent()) {
         tally.put(Measure.PRODUCT_REVENUE, money.revenue(product), product.name());
+        money.putStockWorth(tally, product);
       }
       grades(product, p);
       money.markets().put(tally, product);

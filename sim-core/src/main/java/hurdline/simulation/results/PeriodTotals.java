@@ -8,6 +8,7 @@ import hurdline.compiled.Stretch;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.plant.Crop;
+import hurdline.plant.Machine;
 import hurdline.plant.Product;
 import hurdline.simulation.activity.LotPosting;
 import hurdline.simulation.activity.ReplicationState;
@@ -121,6 +122,29 @@ final class PeriodTotals {
     }
     for (int k : layout.stops.of(m)) {
       held[layout.causes.stop[k]] = true;
+    }
+    if (layout.machine[m] instanceof Machine.Packer && layout.stores.count > 0) {
+      for (int h : layout.headsOf[m]) {
+        storeCauses(held, layout.stretch[h]);
+      }
+    }
+  }
+
+  /** Stores of what a stretch packs. */
+  private void storeCauses(boolean[] held, Stretch stretch) {
+    for (int k = 0; k < stretch.sinks; k++) {
+      int target = stretch.sinkTarget[k];
+      int[] packed =
+          switch (stretch.sinkKind[k]) {
+            case PACKED -> new int[] {target};
+            case PACKED_FROM_MILL -> layout.makes[target];
+            default -> new int[0];
+          };
+      for (int p : packed) {
+        if (p >= 0 && layout.stores.has(p)) {
+          held[layout.causes.store[layout.stores.storeOf[p]]] = true;
+        }
+      }
     }
   }
 

@@ -27,7 +27,12 @@ public final class MoneyYears {
     lives = byYear.count() / calendar.years() / Math.max(1, calendars);
     parts =
         List.of(
-            part(byYear, Money.Growth::products, 1, Measure.MONEY_REVENUE),
+            part(
+                byYear,
+                Money.Growth::products,
+                1,
+                Measure.MONEY_REVENUE,
+                Measure.MONEY_PRODUCT_STOCK),
             part(byYear, Money.Growth::crops, 1, Measure.MONEY_STOCK_CHANGE),
             part(byYear, Money.Growth::crops, -1, Measure.MONEY_CROP_COST),
             part(byYear, Money.Growth::wages, -1, Measure.MONEY_WAGES),
@@ -66,7 +71,7 @@ public final class MoneyYears {
     double[] amounts = new double[byYear.count()];
     for (Measure measure : measures) {
       if (!byYear.has(measure.of())) {
-        continue; // no product has freight
+        continue; // no product has freight, or a store
       }
       double[] series = byYear.series(measure.of());
       for (int row = 0; row < amounts.length; row++) {

@@ -100,6 +100,19 @@ final class Repricing {
           more == 0 || was.orders().stream().noneMatch(order -> order.pricePerKg().isPresent());
       add(Measure.MONEY_REVENUE, Measure.PRODUCT_REVENUE.of(was.name()), more);
       freight(was, after.products().get(at));
+      stock(was, after.products().get(at), more);
+    }
+  }
+
+  /** What waits at the end is worth the file's worth, or moves with the price. */
+  private void stock(Product was, Product is, double moreOfPrice) {
+    if (was.storage().isPresent()) {
+      OptionalDouble worth = was.storage().get().worthPerKg();
+      double more =
+          worth.isPresent()
+              ? more(worth.getAsDouble(), is.storage().orElseThrow().worthPerKg().orElse(0))
+              : moreOfPrice;
+      add(Measure.MONEY_PRODUCT_STOCK, Measure.PRODUCT_STOCK_WORTH.of(was.name()), more);
     }
   }
 

@@ -8,6 +8,7 @@ import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Product;
+import hurdline.plant.Storage;
 import hurdline.plant.Tariff;
 import hurdline.statistics.PairedDifference;
 import hurdline.statistics.Summary;
@@ -102,6 +103,9 @@ public final class Tornado {
         .filter(product -> product.pricePerKg() != 0)
         .forEach(product -> keys.add("products." + product.name() + ".price"));
     plant.products().forEach(product -> freight(keys, product));
+    plant.products().stream()
+        .filter(product -> product.storage().flatMap(Storage::pricedWorth).isPresent())
+        .forEach(product -> keys.add("products." + product.name() + ".worth"));
     plant.money().ifPresent(money -> prices(keys, money));
     plant.deliveries().stream()
         .filter(delivery -> !delivery.fields().isEmpty())

@@ -12,6 +12,7 @@ public final class RunAccumulator {
   private final PeriodResults weeks;
   private final PeriodResults months;
   private QuantileStore levels;
+  private QuantileStore storesKg;
   private QuantileStore waysKg;
   private int places;
   private int[][] firstWay;
@@ -47,6 +48,13 @@ public final class RunAccumulator {
         }
       }
     }
+    storesKg.next();
+    int stored = 0;
+    for (double[] ofStore : outcome.storeKg()) {
+      for (double kg : ofStore) {
+        storesKg.put(stored++, kg);
+      }
+    }
     waysKg.next();
     int way = 0;
     for (double[][] ofHead : outcome.wayKg()) {
@@ -62,6 +70,7 @@ public final class RunAccumulator {
     places = first.levels()[0].length;
     int days = first.levels()[0][0].length;
     levels = new QuantileStore(first.levels().length * places * days, from);
+    storesKg = new QuantileStore(first.storeKg().length * days, from);
     int ways = 0;
     firstWay = new int[first.wayKg().length][];
     for (int h = 0; h < firstWay.length; h++) {
@@ -80,6 +89,7 @@ public final class RunAccumulator {
     weeks.append(next.weeks);
     months.append(next.months);
     levels.append(next.levels);
+    storesKg.append(next.storesKg);
     waysKg.append(next.waysKg);
   }
 
@@ -100,6 +110,11 @@ public final class RunAccumulator {
    */
   QuantileStore.Spread level(int crop, int place, int day, int days) {
     return levels.figures((crop * places + place) * days + day);
+  }
+
+  /** The most that lay in a store on a day, kg. */
+  QuantileStore.Spread storeKg(int store, int day, int days) {
+    return storesKg.figures(store * days + day);
   }
 
   /** Mean mass that took a way in a replication, kg. */

@@ -79,6 +79,7 @@ final class RunAnswers {
         year.weeks(),
         year.months(),
         year.levels(),
+        year.stores(),
         new MeanFlows(stage.layout(), gathered, outlines, holders).flows(),
         new OrderRows(chosen.option(), stage.plant(), figures).rows(),
         capacities.after(holders),

@@ -1,11 +1,13 @@
 package hurdline.study.run;
 
 import hurdline.answer.MonthRow;
+import hurdline.answer.StoreLevelRow;
 import hurdline.answer.WeekRow;
 import hurdline.answer.YardLevelRow;
 import hurdline.compiled.Periods;
 import hurdline.measure.Measure;
 import hurdline.plant.Crop;
+import hurdline.plant.Store;
 import hurdline.plant.Yard;
 import hurdline.simulation.CompiledPlant;
 import hurdline.simulation.results.Outcome;
@@ -18,6 +20,8 @@ import java.util.List;
 
 /** The rows of a run's tables that go through the year. */
 public final class YearRows {
+  private static final double TONNE_KG = 1000;
+
   private final String option;
   private final CompiledPlant stage;
   private final RunAccumulator gathered;
@@ -78,6 +82,28 @@ public final class YearRows {
         }
       }
       levels(crop, places.size(), "*", all);
+    }
+    return all;
+  }
+
+  /** By store. */
+  List<StoreLevelRow> stores() {
+    List<StoreLevelRow> all = new ArrayList<>();
+    int days = stage.roster().days();
+    for (Store store : stage.plant().stores()) {
+      int s = stage.layout().naming.stores.index(store.name());
+      for (int day = 0; day < days; day++) {
+        QuantileStore.Spread f = gathered.storeKg(s, day, days);
+        all.add(
+            new StoreLevelRow(
+                option,
+                stage.roster().date(day),
+                store.name(),
+                f.mean() / TONNE_KG,
+                f.p05() / TONNE_KG,
+                f.p50() / TONNE_KG,
+                f.p95() / TONNE_KG));
+      }
     }
     return all;
   }

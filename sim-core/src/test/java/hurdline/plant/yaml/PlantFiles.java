@@ -40,6 +40,7 @@ final class PlantFiles {
           "orders",
           "season",
           "stops",
+          "stores",
           "tariff",
           "tasks",
           "titles",

@@ -121,6 +121,21 @@ class SchemaTest {
                   44, "names a screen",
                   49, "sums shares")),
           Map.entry(
+              "stores",
+              Map.ofEntries(
+                  Map.entry(19, "a name may be any elsewhere"),
+                  Map.entry(24, "names a store"),
+                  Map.entry(28, "orders stand beside it"),
+                  Map.entry(30, "the package stands beside it"),
+                  Map.entry(34, "the store stands beside it"),
+                  Map.entry(37, "the store stands beside it"),
+                  Map.entry(43, "compares with a package"),
+                  Map.entry(46, "what is piled is said elsewhere"),
+                  Map.entry(53, "compares two masses"),
+                  Map.entry(65, "the worth stands beside it"),
+                  Map.entry(67, "compares with the store"),
+                  Map.entry(74, "compares with a package"))),
+          Map.entry(
               "season",
               Map.of(
                   31, "compares two quantities",
