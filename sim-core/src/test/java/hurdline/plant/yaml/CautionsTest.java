@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 class CautionsTest {
 
   private static void cautions(Edited file, String... lines) {
-    assertThat(file.read().warnings()).extracting(LocatedProblem::text).containsExactly(lines);
+    assertThat(file.read().warnings())
+        .extracting(warning -> file.placed(warning.text()))
+        .containsExactly(lines);
   }
 
   @Test
@@ -49,7 +51,7 @@ class CautionsTest {
         Edited.with(
             "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]",
             "mix: orders\n        then: fine"),
-        "p.yaml:108:15 lines.stalk_line.steps.mill.then: it makes \"fine\" without an order, which"
+        "p.yaml lines.stalk_line.steps.mill.then: it makes \"fine\" without an order, which"
             + " sells on orders only; what is made beyond the orders earns nothing; name another"
             + " screen, or \"sells: all\" in the product");
   }
@@ -60,12 +62,12 @@ class CautionsTest {
         Edited.with(
             "mean: 12 %, sd: 1 %, low: 7 %, high: 15 %",
             "mean: 16 %, sd: 1 %, low: 7 %, high: 20 %"),
-        "p.yaml:25:5 crops.stalk.moisture: one bale in ten or more has 15 % moisture or more, from"
+        "p.yaml crops.stalk.moisture: one bale in ten or more has 15 % moisture or more, from"
             + " where it counts as damp (damp_from); damp ones heat, rot and can set themselves on"
             + " fire; check the moisture before stacking and keep to local fire codes");
     cautions(
         Edited.with("moisture: 9 %", "moisture: 14.5 %"),
-        "p.yaml:31:15 crops.seed_cotton.moisture: one module in ten or more has 14.2 % moisture or"
+        "p.yaml crops.seed_cotton.moisture: one module in ten or more has 14.2 % moisture or"
             + " more, from where it counts as damp (damp_from); damp ones heat, rot and can set"
             + " themselves on fire; check the moisture before stacking and keep to local fire codes");
   }
@@ -74,7 +76,7 @@ class CautionsTest {
   void anOutletThatNothingReachesIsTold() {
     cautions(
         Edited.with("{to: waste, takes: {fines: 100 %}}", "{to: waste, takes: {hurd: 100 %}}"),
-        "p.yaml:117:41 lines.cotton_line.steps.gin.outlets.0.to: nothing can reach \"waste\" by"
+        "p.yaml lines.cotton_line.steps.gin.outlets.0.to: nothing can reach \"waste\" by"
             + " this outlet; check the shares of the outlets before it");
   }
 
@@ -84,7 +86,7 @@ class CautionsTest {
         Edited.with(
             "          - {to: cyclone, takes: {fines: 45 %}}",
             "          - {to: waste, takes: {fines: 45 %}}"),
-        "p.yaml:101:7 lines.stalk_line.steps.cyclone: nothing reaches \"cyclone\" in this line;"
+        "p.yaml lines.stalk_line.steps.cyclone: nothing reaches \"cyclone\" in this line;"
             + " leave its step out, or lead something to it");
   }
 
@@ -92,7 +94,7 @@ class CautionsTest {
   void aResourceOfNobodyIsTold() {
     cautions(
         Edited.with("bag_hand: {count: 2}", "bag_hand: {count: 0}"),
-        "p.yaml:131:21 resources.bag_hand.count: a count of 0 never serves; whatever needs"
+        "p.yaml resources.bag_hand.count: a count of 0 never serves; whatever needs"
             + " \"bag_hand\" waits for good");
   }
 
@@ -102,7 +104,7 @@ class CautionsTest {
         Edited.with(
             "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-10-04",
             "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-06-15"),
-        "p.yaml:122:31 season.2.from: the changeover before it lasts to the end of 2027-06-18 and"
+        "p.yaml season.2.from: the changeover before it lasts to the end of 2027-06-18 and"
             + " costs it 4 working days; begin it later, or the changeover sooner, if that is not"
             + " meant");
   }
@@ -114,7 +116,7 @@ class CautionsTest {
             "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-10-04",
             "{changeover: 1 d, hands: 6, tasks: {clear: {title: Clear the floor, lasts: 9 h}, trial: {lasts: 8 h, after: [clear]}}}\n"
                 + "  - {line: cotton_line, from: 2027-10-04"),
-        "p.yaml:121:18 season.1.changeover: its tasks take 17.0 h with its hands, 3 days of shift \"day\""
+        "p.yaml season.1.changeover: its tasks take 17.0 h with its hands, 3 days of shift \"day\""
             + " with 8.0 h each, and only 1 is given; more days or hands, or tasks that may go on side by side");
   }
 
@@ -122,7 +124,7 @@ class CautionsTest {
   void aShiftWithoutHandsIsTold() {
     cautions(
         Edited.with("cotton_line: {day: 8, night: 7}", "cotton_line: {day: 8}"),
-        "p.yaml:124:1 crews: line \"cotton_line\" works shift \"night\" without a paid hand; name"
+        "p.yaml crews: line \"cotton_line\" works shift \"night\" without a paid hand; name"
             + " its hands under crews.cotton_line; nobody should run machines alone or unattended");
   }
 
@@ -130,7 +132,7 @@ class CautionsTest {
   void aProductThatNeverSellsIsTold() {
     cautions(
         Edited.with("fiber:  {title: Long fiber,", "fiber:  {sells: orders, title: Long fiber,"),
-        "p.yaml:69:19 products.fiber.sells: it sells on orders only and has none; it will earn"
+        "p.yaml products.fiber.sells: it sells on orders only and has none; it will earn"
             + " nothing");
   }
 
@@ -138,7 +140,7 @@ class CautionsTest {
   void aLoadThatNeverFindsRoomIsTold() {
     cautions(
         Edited.with("modules: 4, from", "modules: 900, from"),
-        "p.yaml:170:3 deliveries.seed_cotton: one load is 900 bales and all places for"
+        "p.yaml deliveries.seed_cotton: one load is 900 bales and all places for"
             + " \"seed_cotton\" hold 500; such a load never finds room");
   }
 
@@ -146,13 +148,13 @@ class CautionsTest {
   void aPriceWithoutAMoistureBasisIsTold() {
     cautions(
         Edited.with("  moisture_basis: {stalk: 12 %}\n", ""),
-        "p.yaml:70:33 products.coarse.price: a price without a moisture basis; it is taken at 12 %; say at which"
+        "p.yaml products.coarse.price: a price without a moisture basis; it is taken at 12 %; say at which"
             + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
             + " money.moisture_basis of its crop",
-        "p.yaml:71:33 products.fine.price: a price without a moisture basis; it is taken at 12 %; say at which"
+        "p.yaml products.fine.price: a price without a moisture basis; it is taken at 12 %; say at which"
             + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
             + " money.moisture_basis of its crop",
-        "p.yaml:185:24 money.crop_prices.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
+        "p.yaml money.crop_prices.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
             + " which moisture it is paid, such as \"moisture_basis: {stalk: 12 %}\", or \"as is\" if it is paid as weighed");
     assertThat(
             Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: as is}")
@@ -170,7 +172,7 @@ class CautionsTest {
                 "moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: 12 %, seed_cotton: 8 %}")
             .and("  dust:   {price: -3 USD/ton, moisture: as is}", "  dust:   {price: -3 USD/ton}")
             .and("{to: waste, takes: {fines: 100 %}}", "{to: dust, takes: {fines: 100 %}}"),
-        "p.yaml:72:19 products.dust.price: it is made from crops that are paid at different moistures (12 %, 8 %); it is"
+        "p.yaml products.dust.price: it is made from crops that are paid at different moistures (12 %, 8 %); it is"
             + " taken as sold at the first; say its own, such as \"moisture: 12 %\"");
   }
 
@@ -184,7 +186,7 @@ class CautionsTest {
                 "  wood: {bale: {mass: 1 t}, composition: {hurd: 100 %}}\n"
                     + "  seed_cotton:\n"
                     + "    module:"),
-        "p.yaml:83:11 lines.stalk_line.crop: no \"stalk\" lies on hand and none is delivered; the"
+        "p.yaml lines.stalk_line.crop: no \"stalk\" lies on hand and none is delivered; the"
             + " line will have nothing to work");
   }
 
@@ -203,7 +205,7 @@ class CautionsTest {
         Edited.with(
             "    loads: {every: {exp",
             "    hours: {from: \"01:00\", to: \"02:00\"}\n    loads: {every: {exp"),
-        "p.yaml:171:5 deliveries.seed_cotton.hours: \"hours\" goes with fields, of which there are"
+        "p.yaml deliveries.seed_cotton.hours: \"hours\" goes with fields, of which there are"
             + " none; the hours of \"loads\" rule");
   }
 
@@ -211,10 +213,10 @@ class CautionsTest {
   void whatALifeWouldRestOnIsAskedFor() {
     cautions(
         Edited.with("  repeats: yearly\n", ""),
-        "p.yaml:4:1 calendar: the calendar of 362 days is shorter than a year and does not say how it repeats over the life of an"
+        "p.yaml calendar: the calendar of 362 days is shorter than a year and does not say how it repeats over the life of an"
             + " option; write \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\"; without it no net"
             + " present value is given",
-        "p.yaml:187:3 money.assets: the calendar is neither of whole years nor a season that repeats yearly, so no year's loan and"
+        "p.yaml money.assets: the calendar is neither of whole years nor a season that repeats yearly, so no year's loan and"
             + " tax can be set against its margin; a calendar of whole years, or \"repeats: yearly\"; without it there is no cash"
             + " view in run");
     assertThat(Edited.with("  discount_rate: 9 %/yr\n", "").read().warnings())

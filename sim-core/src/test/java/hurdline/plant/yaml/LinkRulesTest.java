@@ -301,10 +301,12 @@ class LinkRulesTest {
             "products.waste: \"waste\" is already the name of what leaves the plant; expected"
                 + " another name; the two would be mixed up");
     Edited.with("  late_cotton:", "  bigger_mill:")
+        .and("  season: {plan: [base, late_cotton]}\n", "")
         .saysOnly(
             "plans.bigger_mill: \"bigger_mill\" is already the name of an option; expected another"
                 + " name; the two would be mixed up");
     Edited.with("  late_cotton:", "  base:")
+        .and("  season: {plan: [base, late_cotton]}\n", "")
         .saysOnly(
             "plans.base: \"base\" is already the name of the plant as it is; expected another name;"
                 + " the two would be mixed up");

@@ -13,7 +13,9 @@ class QuantityMessagesTest {
   void anUnknownUnitIsToldWithItsPlaceAndWhatWasDue() {
     assertThat(Edited.with("    power: 25 hp", "    power: 25 hpp").problems())
         .containsExactly(
-            "p.yaml:56:12 machines.mill.power: \"25 hpp\" has no known unit; perhaps \"hp\" was"
+            "p.yaml:"
+                + Edited.plantFile().line("    power: 25 hp")
+                + ":12 machines.mill.power: \"25 hpp\" has no known unit; perhaps \"hp\" was"
                 + " meant; expected a power such as \"15 kW\" or \"25 hp\", 0 or more");
   }
 

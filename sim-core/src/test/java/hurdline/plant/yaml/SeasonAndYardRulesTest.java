@@ -35,6 +35,9 @@ class SeasonAndYardRulesTest {
                 + " ft}\" beside it");
   }
 
+  private static final String HANDS =
+      "  hands: {keys: [crews.stalk_line.day, crews.cotton_line.day], values: [x1, x2]}\n";
+
   private static final String STALKS =
       "  - {line: stalk_line, from: 2027-01-04, to: 2027-06-11, shifts: [day]}\n"
           + "  - {changeover: 5 d, hands: 6}\n"
@@ -79,7 +82,10 @@ class SeasonAndYardRulesTest {
                 .problems())
         .singleElement()
         .asString()
-        .startsWith("p.yaml:123:5 season.1: the campaign overlaps that of season.0, and both use ");
+        .startsWith(
+            "p.yaml:"
+                + (Edited.plantFile().line("- {line: stalk_line, from: 2027-01-04") + 2)
+                + ":5 season.1: the campaign overlaps that of season.0, and both use ");
   }
 
   @Test
@@ -150,9 +156,11 @@ class SeasonAndYardRulesTest {
   @Test
   void crewsAreOfLinesAndShifts() {
     Edited.with("stalk_line:  {day: 6}", "stalk_lin:  {day: 6}")
+        .and(HANDS, "")
         .saysOnly(
             "crews.stalk_lin: \"stalk_lin\" is no line; expected a line, perhaps \"stalk_line\"");
     Edited.with("stalk_line:  {day: 6}", "stalk_line:  {dya: 6}")
+        .and(HANDS, "")
         .saysOnly(
             "crews.stalk_line.dya: \"dya\" is no shift; expected a shift of the calendar, perhaps"
                 + " \"day\"");

@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 
 /** Options, plans and single values: what they change, and what is said of those that cannot be. */
 class VariantsTest {
-  private static final Variants VARIANTS = Edited.plantFile().read().variants();
+  private static final Edited FILE = Edited.plantFile();
+  private static final Variants VARIANTS = FILE.read().variants();
 
   private static Change option(String name) {
     return new Change.Named(name);
@@ -77,7 +78,9 @@ class VariantsTest {
   void optionsThatChangeTheSameToSomethingElseConflict() {
     assertThat(refused(VARIANTS, option("bigger_mill"), option("smaller_mill")))
         .containsExactly(
-            "p.yaml:203:37 machines.mill.power: option \"bigger_mill\" and option \"smaller_mill\""
+            "p.yaml:"
+                + FILE.line("with: {machines: {mill: {power: 15 hp}}}")
+                + ":37 machines.mill.power: option \"bigger_mill\" and option \"smaller_mill\""
                 + " both change it, each to something else; expected options that agree on what"
                 + " they both change, or only one of them");
   }
@@ -250,27 +253,31 @@ class VariantsTest {
   void aRuleThatAChangeBreaksIsToldAtItsPlaceInTheFile() {
     assertThat(refused(VARIANTS, set("calendar.to", "2027-11-30")))
         .containsExactly(
-            "p.yaml:122:47 season.2.to: a campaign outside the calendar: 2027-12-16; expected a"
+            "p.yaml:"
+                + FILE.line(
+                    "{line: cotton_line, from: 2027-10-04, to: 2027-12-16, shifts: [day, night], send_home")
+                + ":47 season.2.to: a campaign outside the calendar: 2027-12-16; expected a"
                 + " date from 2027-01-04 to 2027-11-30 (with calendar.to=2027-11-30)");
   }
 
   @Test
   void anOptionMayBuildOnAnother() {
-    Variants variants =
+    Edited file =
         Edited.with(
-                "  no_mechanic:\n",
-                "  rerouted:\n"
-                    + "    with: {machines: {press_2: {kind: press}}, lines: {stalk_line: {steps:"
-                    + " {press_2: {rate: 1 t/h, packs: fiber}, cyclone: {to: press_2}}}}}\n"
-                    + "  two_boxes:\n"
-                    + "    with: {machines: {press_2: {boxes: 2}}}\n"
-                    + "  no_mechanic:\n")
-            .read()
-            .variants();
+            "  no_mechanic:\n",
+            "  rerouted:\n"
+                + "    with: {machines: {press_2: {kind: press}}, lines: {stalk_line: {steps:"
+                + " {press_2: {rate: 1 t/h, packs: fiber}, cyclone: {to: press_2}}}}}\n"
+                + "  two_boxes:\n"
+                + "    with: {machines: {press_2: {boxes: 2}}}\n"
+                + "  no_mechanic:\n");
+    Variants variants = file.read().variants();
     assertThat(variants.with(option("rerouted+two_boxes")).machines()).hasSize(10);
     assertThat(refused(variants, option("two_boxes")))
         .containsExactly(
-            "p.yaml:207:23 machines.press_2.kind: the key \"kind\" is missing; expected a kind,"
+            "p.yaml:"
+                + file.line("machines: {press_2: {boxes: 2}}")
+                + ":23 machines.press_2.kind: the key \"kind\" is missing; expected a kind,"
                 + " such as \"kind: separating-saw\" (with two_boxes)");
   }
 }

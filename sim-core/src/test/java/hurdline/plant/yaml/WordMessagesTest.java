@@ -17,7 +17,9 @@ class WordMessagesTest {
   void anUnknownKeyIsToldWithTheNearestAndItsOwnPlace() {
     assertThat(Edited.with("composition_cv: 5 %", "composition_spred: 5 %").problems())
         .containsExactly(
-            "p.yaml:28:5 crops.stalk.composition_spred: unknown key \"composition_spred\"; expected"
+            "p.yaml:"
+                + Edited.plantFile().line("composition_cv: 5 %")
+                + ":5 crops.stalk.composition_spred: unknown key \"composition_spred\"; expected"
                 + " a key of a crop, perhaps \"composition_cv\"");
   }
 
@@ -181,7 +183,9 @@ class WordMessagesTest {
         .extracting(line -> line.substring(0, line.indexOf(": ")))
         .containsExactly(
             "p.yaml:3:1 plnt",
-            "p.yaml:132:21 resources.scale.count",
-            "p.yaml:176:13 money.currency");
+            "p.yaml:"
+                + Edited.plantFile().line("scale:    {count: 1}")
+                + ":21 resources.scale.count",
+            "p.yaml:" + Edited.plantFile().line("currency: USD") + ":13 money.currency");
   }
 }
