@@ -84,7 +84,7 @@ class SeasonAndYardRulesTest {
         .asString()
         .startsWith(
             "p.yaml:"
-                + (Edited.plantFile().line("- {line: stalk_line, from: 2027-01-04") + 2)
+                + Edited.plantFile().line("2027-12-16, shifts: [day, night]")
                 + ":5 season.1: the campaign overlaps that of season.0, and both use ");
   }
 
