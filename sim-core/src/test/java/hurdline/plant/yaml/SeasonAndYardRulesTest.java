@@ -84,7 +84,7 @@ class SeasonAndYardRulesTest {
         .asString()
         .startsWith(
             "p.yaml:"
-                + Edited.plantFile().line("2027-12-16, shifts: [day, night]")
+                + Edited.plantFile().line("2027-12-16, shifts: [day, night], send_home")
                 + ":5 season.1: the campaign overlaps that of season.0, and both use ");
   }
 
