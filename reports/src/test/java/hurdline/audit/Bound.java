@@ -32,6 +32,8 @@ final class Bound {
   private static final Set<Measure> WITHOUT_MOST =
       Set.of(
           Measure.MASS_DRAWN_OVER_MEAN,
+          Measure.MASS_PRICE_FACTOR,
+          Measure.PRODUCT_PRICE_FACTOR,
           Measure.CREW_LABOR_HOURS,
           Measure.CREW_OVERTIME,
           Measure.CREW_SENT_HOME,

@@ -278,14 +278,37 @@ final class MoneyCheck implements Check {
         if (linesOf(crop).size() == 1) {
           double bought = at(Measure.MONEY_LINE_CROP_COST, line);
           double gained = at(Measure.MONEY_LINE_STOCK_CHANGE, line);
-          near(STOCK, line + " bought", paid(crop, Measure.MASS_WEIGHED_IN), bought);
+          boolean graded = samples.names(Measure.MASS_PRICE_FACTOR).contains(crop);
+          double factor = graded ? at(Measure.MASS_PRICE_FACTOR, crop) : 1;
+          near(STOCK, line + " bought", paid(crop, Measure.MASS_WEIGHED_IN) * factor, bought);
           double kept =
               paid(crop, Measure.MASS_ON_HAND_AT_END) - paid(crop, Measure.MASS_ON_HAND_AT_START);
-          near(STOCK, line + " gained", kept, gained);
           double used = paid(crop, Measure.MASS_FED) + paid(crop, Measure.MASS_LOST_IN_YARD);
-          near(STOCK, line + " used", used, bought - gained);
+          if (graded) {
+            betweenFactors(line, crop, gained, used, bought - gained);
+          } else {
+            near(STOCK, line + " gained", kept, gained);
+            near(STOCK, line + " used", used, bought - gained);
+          }
         }
       }
+    }
+
+    /** Each bale is worth what was paid for it, between the least and the greatest factor. */
+    private void betweenFactors(
+        String line, String crop, double gained, double usedAtPrice, double used) {
+      double least = 1;
+      double most = 1;
+      for (PlantFacts grade : plant.list("money.crop_grades." + crop)) {
+        List<double[]> pairs = grade.pairs(grade.has("line") ? "line" : "steps");
+        least *= Math.min(1, pairs.stream().mapToDouble(pair -> pair[1]).min().orElse(1));
+        most *= Math.max(1, pairs.stream().mapToDouble(pair -> pair[1]).max().orElse(1));
+      }
+      double end = paid(crop, Measure.MASS_ON_HAND_AT_END);
+      double start = paid(crop, Measure.MASS_ON_HAND_AT_START);
+      String at = where + line;
+      ledger.between(STOCK, at + " gained", end * least - start, gained, end * most - start);
+      ledger.between(STOCK, at + " used", usedAtPrice * least, used, usedAtPrice * most);
     }
 
     /**

@@ -11,6 +11,7 @@ public enum EventKind {
   /** A load has come; its bales. The same for the three that follow. */
   AT_THE_GATE("at the gate"),
   TURNED_AWAY("turned away"),
+  REJECTED("rejected"),
   WEIGHED_IN("weighed in"),
   UNLOADED("unloaded"),
 

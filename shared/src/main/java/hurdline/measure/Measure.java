@@ -45,6 +45,7 @@ public enum Measure {
       "In places, on the table and in the feeder on the last day; a begun one counts as one."),
   INTAKE_TURNED_AWAY(
       "intake.<crop>.turned_away", BALES, "Turned away at the gate because the yard was full."),
+  INTAKE_REJECTED("intake.<crop>.rejected", BALES, "Weighed and sent away."),
   INTAKE_HELD_AT_FIELD_PEAK(
       "intake.<crop>.held_at_field.peak",
       BALES,
@@ -91,6 +92,8 @@ public enum Measure {
       "Mass that came over the scale and was paid for; stock on hand at the start is not in it."),
   MASS_FED("mass.<crop>.fed", TONNE, "Mass that the feeder has drawn, part bales included."),
   MASS_LOST_IN_YARD("mass.<crop>.lost_in_yard", TONNE, "Mass that wasted away in the yard."),
+  MASS_REJECTED("mass.<crop>.rejected", TONNE, "Mass weighed and sent away."),
+  MASS_PRICE_FACTOR("mass.<crop>.price_factor", SHARE, "Paid over what one price would come to."),
   MASS_LOST_AT_FIELD(
       "mass.<crop>.lost_at_field", TONNE, "Mass that wasted away between baling and the scale."),
   MASS_ON_HAND_AT_END(

@@ -24,6 +24,9 @@ public final class IntakeBooks {
   public final MassLedger putBack;
   public final MassLedger inPlacesAtEnd;
 
+  /** Came over the scale and was sent away. */
+  public final MassLedger rejected;
+
   /** Weighed in, not yet unloaded. */
   public final MassLedger inTrucksAtEnd;
 
@@ -38,6 +41,7 @@ public final class IntakeBooks {
   private final int[] balesWeighedIn;
   private final int[] balesOnHand;
   private final int[] turnedAway;
+  private final int[] balesRejected;
   private final int[] heldAtField;
   private final int[] heldAtFieldPeak;
   private final int[] lifted;
@@ -45,7 +49,7 @@ public final class IntakeBooks {
 
   public IntakeBooks(YardPlan plan) {
     int crops = plan.crops();
-    ledgers = new MassLedger[8];
+    ledgers = new MassLedger[9];
     for (int ledger = 0; ledger < ledgers.length; ledger++) {
       ledgers[ledger] = new MassLedger(crops, plan.components());
     }
@@ -57,6 +61,7 @@ public final class IntakeBooks {
     putBack = ledgers[5];
     inPlacesAtEnd = ledgers[6];
     inTrucksAtEnd = ledgers[7];
+    rejected = ledgers[8];
     levels = new YardLevels(plan);
     trips = new TripBooks(crops, plan.days());
     room = new RoomBooks(crops);
@@ -65,6 +70,7 @@ public final class IntakeBooks {
     balesWeighedIn = new int[crops];
     balesOnHand = new int[crops];
     turnedAway = new int[crops];
+    balesRejected = new int[crops];
     heldAtField = new int[crops];
     heldAtFieldPeak = new int[crops];
     lifted = new int[crops];
@@ -84,6 +90,7 @@ public final class IntakeBooks {
     Arrays.fill(balesWeighedIn, 0);
     Arrays.fill(balesOnHand, 0);
     Arrays.fill(turnedAway, 0);
+    Arrays.fill(balesRejected, 0);
     Arrays.fill(heldAtField, 0);
     Arrays.fill(heldAtFieldPeak, 0);
     Arrays.fill(lifted, 0);
@@ -117,6 +124,14 @@ public final class IntakeBooks {
 
   public void turnedAway(int crop, int bales) {
     turnedAway[crop] += bales;
+  }
+
+  public void rejected(int crop, int bales) {
+    balesRejected[crop] += bales;
+  }
+
+  public int balesRejected(int crop) {
+    return balesRejected[crop];
   }
 
   /**

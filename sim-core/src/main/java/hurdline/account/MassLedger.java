@@ -7,18 +7,24 @@ public final class MassLedger {
   private final int components;
   private final double[] kg;
   private final double[] dryKg;
+  private final double[] unpaidKg; // where a bale was paid less than its price
+  private final double[] unpaidDryKg;
   private final double[] componentDryKg; // [crop * components + component]
 
   MassLedger(int crops, int components) {
     this.components = components;
     kg = new double[crops];
     dryKg = new double[crops];
+    unpaidKg = new double[crops];
+    unpaidDryKg = new double[crops];
     componentDryKg = new double[crops * components];
   }
 
   void reset() {
     Arrays.fill(kg, 0);
     Arrays.fill(dryKg, 0);
+    Arrays.fill(unpaidKg, 0);
+    Arrays.fill(unpaidDryKg, 0);
     Arrays.fill(componentDryKg, 0);
   }
 
@@ -35,6 +41,23 @@ public final class MassLedger {
     for (int component = 0, sum = crop * components; component < components; component++, sum++) {
       sums[sum] += dry * dryShares[at + component];
     }
+  }
+
+  /**
+   * Of a mass that was added, the share that its price was lowered by; below 0 where it was raised.
+   */
+  public void unpaid(int crop, double massKg, double moisture, double share) {
+    unpaidKg[crop] += massKg * share;
+    unpaidDryKg[crop] += massKg * (1 - moisture) * share;
+  }
+
+  /** What is not paid for, as-is. */
+  public double unpaidKg(int crop) {
+    return unpaidKg[crop];
+  }
+
+  public double unpaidDryKg(int crop) {
+    return unpaidDryKg[crop];
   }
 
   public double kg(int crop) {

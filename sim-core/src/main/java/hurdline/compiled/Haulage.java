@@ -1,13 +1,17 @@
 package hurdline.compiled;
 
 import hurdline.plant.Delivery;
+import hurdline.plant.Grade;
 import hurdline.plant.Job;
+import hurdline.plant.LotAttribute;
 import hurdline.plant.Plant;
 import hurdline.plant.Resource;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -39,15 +43,24 @@ public final class Haulage {
   private final ReceivingDays[] receiving; // [crop]
   private final TimeWindows[] loadsHours;
   private final double[] loadsEndS;
+  private final PurchaseTerms terms;
   private final LocalDate firstDay;
   private final Basis basis;
 
   /** All that haulage is made of. */
   private record Basis(
-      List<Delivery> deliveries, List<Resource> resources, List<String> crops, Roster roster) {
+      List<Delivery> deliveries,
+      List<Resource> resources,
+      List<String> crops,
+      Map<String, List<Grade>> grades,
+      List<LotAttribute> attributes,
+      Roster roster) {
     static Basis of(Plant plant, YardPlan yard, Roster roster) {
       List<String> crops = IntStream.range(0, yard.crops()).mapToObj(yard::crop).toList();
-      return new Basis(plant.deliveries(), plant.resources(), crops, roster);
+      Map<String, List<Grade>> grades = new LinkedHashMap<>();
+      plant.money().ifPresent(money -> grades.putAll(money.grades()));
+      return new Basis(
+          plant.deliveries(), plant.resources(), crops, grades, yard.attributes(), roster);
     }
   }
 
@@ -55,6 +68,8 @@ public final class Haulage {
     this.basis = basis;
     int crops = basis.crops().size();
     firstDay = basis.roster().date(0);
+    terms =
+        new PurchaseTerms(basis.crops(), basis.grades(), basis.deliveries(), basis.attributes());
     deliveries = new ArrayList<>();
     fields = new ArrayList<>();
     firstField = new int[crops + 1];
@@ -84,6 +99,11 @@ public final class Haulage {
   public Haulage changedTo(Plant plant, YardPlan yard, Roster roster) {
     Basis now = Basis.of(plant, yard, roster);
     return now.equals(basis) ? this : new Haulage(now);
+  }
+
+  /** By what loads are paid and rejected. */
+  public PurchaseTerms terms() {
+    return terms;
   }
 
   private void compile(int crop, String name) {

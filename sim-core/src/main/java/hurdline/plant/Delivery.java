@@ -9,6 +9,7 @@ import java.time.Year;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -20,6 +21,7 @@ import java.util.Set;
  * @param hours receiving hours; where there are only loads these are the stream's
  * @param weather always dry where the file names none
  * @param weigh absent where nothing is weighed
+ * @param rejects by what loads are rejected as they are weighed in
  * @param unload a job of no time where the file names none
  * @param waitingPerS money for each truck or load that waits for room in the yard
  * @param hands paid in the receiving hours of days with an arrival
@@ -34,13 +36,27 @@ public record Delivery(
     Optional<Trucks> trucks,
     Optional<Loads> loads,
     Optional<Job> weigh,
+    List<Limit> rejects,
     Job unload,
     int hands,
     double waitingPerS) {
   public Delivery {
     fields = List.copyOf(fields);
+    rejects = List.copyOf(rejects);
     Check.count(0, "hands", hands);
     Check.notBelow0("waitingPerS", waitingPerS);
+  }
+
+  /**
+   * Beyond what a load's mean is refused.
+   *
+   * @param by moisture, or the name of one of the crop's attributes
+   */
+  public record Limit(String by, OptionalDouble above, OptionalDouble below) {
+    public Limit {
+      above.ifPresent(share -> Check.share("above", share));
+      below.ifPresent(share -> Check.share("below", share));
+    }
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
  *
  * @param tariff what electricity costs
  * @param cropsPerKg price of each crop
+ * @param grades by what a crop's price changes from load to load
  * @param paidAt how a crop's mass is brought to the one that is paid; as weighed where absent
  * @param discount share a year; absent where the file does not say
  * @param overtime absent where all hours are paid alike and none after a shift
@@ -21,6 +22,7 @@ public record Money(
     Tariff tariff,
     double wagePerS,
     Map<String, Double> cropsPerKg,
+    Map<String, List<Grade>> grades,
     Map<String, Basis> paidAt,
     double overheadPerS,
     OptionalDouble discount,
@@ -30,6 +32,7 @@ public record Money(
     CashTerms cash) {
   public Money {
     cropsPerKg = InOrder.copy(cropsPerKg);
+    grades = InOrder.copy(grades);
     paidAt = InOrder.copy(paidAt);
     Check.notBelow0("wagePerS", wagePerS);
     cropsPerKg.forEach((crop, price) -> Check.finite("cropsPerKg of " + crop, price));

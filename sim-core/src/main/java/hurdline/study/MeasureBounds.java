@@ -97,6 +97,7 @@ final class MeasureBounds {
       case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_END -> binHoldsT(name(column));
       case MASS_DRAWN_OVER_MEAN,
           PRODUCT_PRICE_FACTOR,
+          MASS_PRICE_FACTOR,
           CREW_LABOR_HOURS,
           CREW_OVERTIME,
           CREW_SENT_HOME,

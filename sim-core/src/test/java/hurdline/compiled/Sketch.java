@@ -129,6 +129,7 @@ final class Sketch {
             Optional.empty(),
             Optional.of(new Delivery.Loads(new Constant(H), 5, march(from), march(to), stream)),
             Optional.empty(),
+            List.of(),
             new Job(new Constant(0), Optional.empty()),
             0,
             0));

@@ -45,6 +45,17 @@ final class Curves {
     return curves;
   }
 
+  /** Which of the two ways of a factor on a price a map has taken; it must be one. */
+  static boolean isInSteps(NodeReader at, Fields f, String sample) {
+    boolean inSteps = f.has("steps");
+    if (at.isMap() && inSteps == f.has("line")) {
+      at.wrong(
+          inSteps ? "both \"line\" and \"steps\"" : "neither \"line\" nor \"steps\"",
+          "one of them, such as \"line: " + sample + "\"");
+    }
+    return inSteps;
+  }
+
   /** A factor on a price by a share, which may fall to 0. */
   static Curve onPrice(NodeReader at) {
     return new Curves(Dimension.SHARE, false).read(at);

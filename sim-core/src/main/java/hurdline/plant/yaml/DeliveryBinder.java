@@ -6,6 +6,7 @@ import hurdline.plant.Crop;
 import hurdline.plant.Delivery;
 import hurdline.plant.Delivery.DayHours;
 import hurdline.plant.Delivery.Field;
+import hurdline.plant.Delivery.Limit;
 import hurdline.plant.Delivery.Loads;
 import hurdline.plant.Delivery.Trucks;
 import hurdline.random.Constant;
@@ -62,9 +63,21 @@ final class DeliveryBinder {
         trucks(f.at("trucks"), isModules(crop)),
         loads,
         StopBinder.job(f.at("weigh")),
+        f.at("reject").list("limits", DeliveryBinder::limit),
         StopBinder.job(f.at("unload")).orElseGet(YardBinder::atOnce),
         Numbers.whole(f.at("hands"), 0, 0),
         Quantities.of(f.at("waiting_cost"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0));
+  }
+
+  private static Limit limit(NodeReader at) {
+    Fields f = at.fields(MapKeys.REJECT);
+    if (at.isMap() && !f.has("above") && !f.has("below")) {
+      at.wrong("it has neither \"above\" nor \"below\"", "a limit such as \"above: 20 %\"");
+    }
+    return new Limit(
+        Words.name(f.at("by"), "moisture or an attribute"),
+        Quantities.optional(f.at("above"), Dimension.SHARE, Range.SHARE),
+        Quantities.optional(f.at("below"), Dimension.SHARE, Range.SHARE));
   }
 
   /** Whether it is counted in modules; so too where the crop is not known. */

@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Basis;
+import hurdline.plant.Grade;
 import hurdline.plant.Money;
 import hurdline.plant.Money.Growth;
 import hurdline.plant.Option;
@@ -9,6 +10,7 @@ import hurdline.plant.yaml.tree.Tree;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,6 +40,7 @@ final class MoneyBinder {
             TariffBinder.tariff(f.at("electricity")),
             Quantities.of(f.at("wage"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
             prices(f.at("crop_prices")),
+            grades(f.at("crop_grades")),
             moistures(f.at("moisture_basis")),
             Quantities.of(f.at("overhead"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
             discount(f.at("discount_rate")),
@@ -85,6 +88,22 @@ final class MoneyBinder {
         .forEach(
             (crop, price) -> prices.put(crop, Quantities.of(price, Dimension.PRICE, Range.ANY, 0)));
     return prices;
+  }
+
+  private static Map<String, List<Grade>> grades(NodeReader at) {
+    Map<String, List<Grade>> grades = new LinkedHashMap<>();
+    at.named("crop")
+        .forEach((crop, entry) -> grades.put(crop, entry.list("grades", MoneyBinder::grade)));
+    return grades;
+  }
+
+  private static Grade grade(NodeReader at) {
+    Fields f = at.fields(MapKeys.GRADE);
+    boolean inSteps = Curves.isInSteps(at, f, "[[15 %, 1], [19 %, 0.8]]");
+    return new Grade(
+        Words.name(f.at("by"), "moisture or an attribute"),
+        inSteps,
+        Curves.onPrice(f.at(inSteps ? "steps" : "line")));
   }
 
   private static Map<String, Basis> moistures(NodeReader at) {

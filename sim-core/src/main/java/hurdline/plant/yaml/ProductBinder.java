@@ -95,12 +95,7 @@ final class ProductBinder {
       return Optional.empty();
     }
     Fields f = at.fields(MapKeys.CLEANLINESS);
-    boolean inSteps = f.has("steps");
-    if (at.isMap() && inSteps == f.has("line")) {
-      at.wrong(
-          inSteps ? "both \"line\" and \"steps\"" : "neither \"line\" nor \"steps\"",
-          "one of them, such as \"line: [[2 %, 1.05], [10 %, 0.8]]\"");
-    }
+    boolean inSteps = Curves.isInSteps(at, f, "[[2 %, 1.05], [10 %, 0.8]]");
     return Optional.of(
         new Cleanliness(
             Words.name(f.at("component"), "a component"),

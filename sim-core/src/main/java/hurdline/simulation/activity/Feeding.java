@@ -377,6 +377,23 @@ public final class Feeding {
     return all;
   }
 
+  /** What was taken off the price of the same, in as-is mass and in dry mass. */
+  public void stillUnpaidKg(int l, double[] asIsAndDry) {
+    Arrays.fill(asIsAndDry, 0);
+    for (int i = 0; i < tables.count(l); i++) {
+      int bale = tables.bale(l, i);
+      unpaid(bale, bales.massKg(bale), asIsAndDry);
+    }
+    if (feeding[l] != NONE) {
+      unpaid(feeding[l], present.network.restKg[layout.feedHead[l]], asIsAndDry);
+    }
+  }
+
+  private void unpaid(int bale, double kg, double[] to) {
+    to[0] += kg * bales.unpaid(bale);
+    to[1] += kg * (1 - bales.moisture(bale)) * bales.unpaid(bale);
+  }
+
   public void finish() {
     for (int one = 0; one < liftLine.length; one++) {
       if (liftLine[one] != NONE && liftCount[one] > 0) {

@@ -22,6 +22,7 @@ final class IntakeResults {
   private final Feeding feeding;
   private final MaterialBooks material;
   private final IntakeBooks intake;
+  private final MoneyResult money;
   private final double[] componentKg;
   private OutcomeWriter tally;
 
@@ -30,12 +31,14 @@ final class IntakeResults {
       Haulage haulage,
       Feeding feeding,
       MaterialBooks material,
-      IntakeBooks intake) {
+      IntakeBooks intake,
+      MoneyResult money) {
     this.layout = layout;
     this.haulage = haulage;
     this.feeding = feeding;
     this.material = material;
     this.intake = intake;
+    this.money = money;
     componentKg = new double[layout.components];
   }
 
@@ -67,6 +70,13 @@ final class IntakeResults {
     tally.putCrop(Measure.INTAKE_FED, name, used, name);
     tally.putCrop(Measure.INTAKE_ON_HAND_AT_END, name, here, name);
     tally.putCrop(Measure.INTAKE_TURNED_AWAY, name, intake.turnedAway(c), name);
+    if (haulage.terms().isLimited(c)) {
+      tally.putCrop(Measure.INTAKE_REJECTED, name, intake.balesRejected(c), name);
+      mass(Measure.MASS_REJECTED, intake.rejected.kg(c), intake.rejected.dryKg(c), name);
+    }
+    if (haulage.terms().isGraded(c)) {
+      tally.put(Measure.MASS_PRICE_FACTOR, money.cropPriceFactor(name, c), name);
+    }
     tally.putCrop(Measure.INTAKE_HELD_AT_FIELD_PEAK, name, intake.heldAtFieldPeak(c), name);
   }
 

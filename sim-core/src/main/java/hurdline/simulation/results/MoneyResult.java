@@ -350,11 +350,14 @@ final class MoneyResult {
     double still =
         paidKg(name, intake.inPlacesAtEnd, crop) + paidKg(name, intake.inTrucksAtEnd, crop);
     double[] componentKg = new double[layout.components];
+    double[] unpaidKg = new double[2];
     for (int l = 0; l < layout.lines; l++) {
       if (layout.crop[l] == crop) {
         Arrays.fill(componentKg, 0);
         double kg = feeding.stillHereKg(l, componentKg);
         still += money.paidKg(name, kg, sum(componentKg));
+        feeding.stillUnpaidKg(l, unpaidKg);
+        still -= money.paidKg(name, unpaidKg[0], unpaidKg[1]);
       }
     }
     double gained = still - paidKg(name, intake.onHand, crop);
@@ -372,7 +375,14 @@ final class MoneyResult {
   }
 
   private double paidKg(String crop, MassLedger ledger, int index) {
-    return money.paidKg(crop, ledger.kg(index), ledger.dryKg(index));
+    return money.paidKg(crop, ledger.kg(index), ledger.dryKg(index))
+        - money.paidKg(crop, ledger.unpaidKg(index), ledger.unpaidDryKg(index));
+  }
+
+  /** What a crop was paid over what its price would come to; no value where nothing was bought. */
+  double cropPriceFactor(String name, int crop) {
+    double allKg = money.paidKg(name, intake.weighedIn.kg(crop), intake.weighedIn.dryKg(crop));
+    return allKg > 0 ? paidKg(name, intake.weighedIn, crop) / allKg : Double.NaN;
   }
 
   /** A line's share of what its crop costs: by mass fed; evenly while nothing was fed. */

@@ -94,7 +94,7 @@ public final class OutcomeBuilder {
     sharing = new CropShares(present, watching, material, left);
     season = new SeasonEndResults(layout, rostering);
     periods = new PeriodTotals(present, watching, material, money);
-    intakes = new IntakeResults(layout, haulage, feeding, material, intake);
+    intakes = new IntakeResults(layout, haulage, feeding, material, intake, money);
     years = new YearTotals(present, watching, stacking, hauling, intake, money);
     balance = new Balance(present, component, feeding, material, intake);
   }

@@ -23,6 +23,7 @@ public final class Bales {
   double[] massKg;
   double[] moisture;
   double[] attribute; // [bale * attributes + attribute], 0 where the crop has none
+  double[] unpaid; // share by which its price was lowered, 0 before it is weighed in
   double[] weighedInS;
   double[] knownAtS;
   double[] pickKey; // the lower is picked first
@@ -42,6 +43,7 @@ public final class Bales {
     massKg = new double[room];
     moisture = new double[room];
     attribute = new double[room * attributes];
+    unpaid = new double[room];
     weighedInS = new double[room];
     knownAtS = new double[room];
     pickKey = new double[room];
@@ -68,6 +70,7 @@ public final class Bales {
     crop[bale] = ofCrop;
     place[bale] = NONE;
     next[bale] = NONE;
+    unpaid[bale] = 0;
     return bale;
   }
 
@@ -124,6 +127,15 @@ public final class Bales {
     return kg;
   }
 
+  /** Share by which a bale's price was lowered. */
+  public double unpaid(int bale) {
+    return unpaid[bale];
+  }
+
+  public double moisture(int bale) {
+    return moisture[bale];
+  }
+
   /** Writes a bale's attributes. */
   private void attributes(int bale, double[] to) {
     System.arraycopy(attribute, bale * attributes, to, 0, attributes);
@@ -140,6 +152,7 @@ public final class Bales {
     massKg[bale] = left.massKg();
     moisture[bale] = left.moisture();
     System.arraycopy(left.attribute(), 0, attribute, bale * attributes, attributes);
+    unpaid[bale] = left.unpaid();
     weighedInS[bale] = -left.ageS();
     knownAtS[bale] = -left.knownS();
     System.arraycopy(left.dryShare(), 0, dryShare, bale * components, components);
@@ -159,7 +172,15 @@ public final class Bales {
     double[] values = new double[attributes];
     attributes(bale, values);
     return new CarriedOverStock.Bale(
-        crop[bale], at, massKg[bale], moisture[bale], values, endS - weighedInS[bale], 0, shares);
+        crop[bale],
+        at,
+        massKg[bale],
+        moisture[bale],
+        values,
+        unpaid[bale],
+        endS - weighedInS[bale],
+        0,
+        shares);
   }
 
   /**
@@ -185,6 +206,7 @@ public final class Bales {
     massKg = Arrays.copyOf(massKg, room);
     moisture = Arrays.copyOf(moisture, room);
     attribute = Arrays.copyOf(attribute, room * attributes);
+    unpaid = Arrays.copyOf(unpaid, room);
     weighedInS = Arrays.copyOf(weighedInS, room);
     knownAtS = Arrays.copyOf(knownAtS, room);
     pickKey = Arrays.copyOf(pickKey, room);

@@ -28,6 +28,7 @@ public record CarriedOverStock(
    *
    * @param at the place where it lies, {@link Bales where in none; at fields the field
    * @param attribute by {@link hurdline.plant.LotAttribute}
+   * @param unpaid share by which its price was lowered
    * @param ageS since it was weighed in, NaN if it has not been
    * @param knownS since its mass was what it is here
    * @param dryShare of each component
@@ -38,12 +39,13 @@ public record CarriedOverStock(
       double massKg,
       double moisture,
       double[] attribute,
+      double unpaid,
       double ageS,
       double knownS,
       double[] dryShare) {
     private Bale later(double idleS) {
       return new Bale(
-          crop, at, massKg, moisture, attribute, ageS + idleS, knownS + idleS, dryShare);
+          crop, at, massKg, moisture, attribute, unpaid, ageS + idleS, knownS + idleS, dryShare);
     }
   }
 

@@ -181,8 +181,12 @@ public final class Hauling {
       switch (carriers.doing[carrier]) {
         case Arrivals.LOAD -> drive(carrier, TRUCK_AT_GATE, nowS + times.driveOutS(crop));
         case Arrivals.WEIGH_IN -> {
-          weighIn(carrier, nowS);
-          jobs.ask(carrier, Arrivals.UNLOAD, nowS);
+          if (weighing.isAccepted(carrier, nowS)) {
+            weighIn(carrier, nowS);
+            jobs.ask(carrier, Arrivals.UNLOAD, nowS);
+          } else {
+            reject(carrier, nowS);
+          }
         }
         case Arrivals.UNLOAD -> unload(carrier, nowS);
         default -> leaveGate(carrier, nowS);
@@ -334,6 +338,16 @@ public final class Hauling {
     } else {
       carriers.freeLoad(carrier);
     }
+  }
+
+  private void reject(int carrier, double nowS) {
+    int crop = carriers.crop[carrier];
+    int count = carriers.cargo.count(carrier);
+    note(nowS, crop, EventKind.REJECTED, count);
+    onTheWay[crop] -= count;
+    stacking.giveUpRoom(crop, count);
+    weighing.reject(carrier, nowS);
+    leaveGate(carrier, nowS);
   }
 
   private void weighIn(int carrier, double nowS) {

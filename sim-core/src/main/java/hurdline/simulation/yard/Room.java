@@ -74,6 +74,17 @@ final class Room {
     }
   }
 
+  /** Gives up room that was promised, in the last places first. */
+  void giveUp(int crop, int bales) {
+    int left = bales;
+    for (int place = places - 1; place >= 0 && left > 0; place--) {
+      int here = Math.min(left, reservedFor[place * crops + crop]);
+      reserved[place] -= here;
+      reservedFor[place * crops + crop] -= here;
+      left -= here;
+    }
+  }
+
   /** Where a promised bale would go now. */
   private int placeFor(int crop) {
     for (int place = 0; place < places; place++) {

@@ -170,8 +170,16 @@ public final class Stacking {
         bales.moisture[bale],
         bales.dryShare,
         bale * bales.components);
+    unpaid(bale, ledger);
     bales.weighedInS[bale] = nowS;
     bales.knownAtS[bale] = nowS;
+  }
+
+  /** Books what was taken off a bale's price with its mass. */
+  void unpaid(int bale, MassLedger ledger) {
+    if (bales.unpaid[bale] != 0) {
+      ledger.unpaid(bales.crop[bale], bales.massKg[bale], bales.moisture[bale], bales.unpaid[bale]);
+    }
   }
 
   /**
@@ -189,6 +197,11 @@ public final class Stacking {
   public void promiseRoom(int crop, int count) {
     books.room.wanted(crop, room.wanted(crop, count));
     room.promise(crop, count);
+  }
+
+  /** Bales to which room was promised will not come. */
+  void giveUpRoom(int crop, int count) {
+    room.giveUp(crop, count);
   }
 
   /**
@@ -361,6 +374,7 @@ public final class Stacking {
             bales.moisture[bale],
             bales.dryShare,
             bale * bales.components);
+        unpaid(bale, books.inPlacesAtEnd);
       }
     }
   }

@@ -3,6 +3,8 @@ package hurdline.simulation.yard;
 import hurdline.account.IntakeBooks;
 import hurdline.compiled.Haulage;
 import hurdline.compiled.YardPlan;
+import hurdline.plant.LotAttribute;
+import java.util.Arrays;
 
 /**
  * What bales lose before they lie in a place: the field's loss from baling to the end of the first
@@ -17,6 +19,8 @@ public final class Weighing {
   private final HeldAtField fields;
   private final Stacking stacking;
   private final IntakeBooks books;
+  private final double[] meanAttribute; // of the load looked at last
+  private double meanMoisture;
 
   Weighing(
       YardPlan yard,
@@ -33,6 +37,7 @@ public final class Weighing {
     this.fields = fields;
     this.stacking = stacking;
     this.books = books;
+    meanAttribute = new double[yard.attributes().size()];
   }
 
   /** All that is on the carrier counts as weighed in now. */
@@ -43,11 +48,67 @@ public final class Weighing {
     } else {
       books.loads.begin(carriers.crop[carrier], nowS);
     }
+    double unpaid = 1 - factor(carrier, nowS);
     for (int bale = carriers.cargo.first(carrier); bale != Bales.none(); bale = bales.next[bale]) {
       shrinkOutside(carrier, bale, nowS);
+      bales.unpaid[bale] = unpaid;
       stacking.weighIn(bale, nowS);
       books.loads.add(bales.massKg[bale], bales.moisture[bale]);
     }
+  }
+
+  /** Times its price the load is paid. */
+  private double factor(int carrier, double nowS) {
+    int crop = carriers.crop[carrier];
+    if (!haulage.terms().isGraded(crop)) {
+      return 1;
+    }
+    sample(carrier, nowS);
+    return haulage.terms().factor(crop, meanMoisture, meanAttribute);
+  }
+
+  boolean isAccepted(int carrier, double nowS) {
+    int crop = carriers.crop[carrier];
+    if (!haulage.terms().isLimited(crop)) {
+      return true;
+    }
+    sample(carrier, nowS);
+    return haulage.terms().accepts(crop, meanMoisture, meanAttribute);
+  }
+
+  /** Takes the means of what is on the carrier, by as-is mass. */
+  private void sample(int carrier, double nowS) {
+    double kg = 0;
+    meanMoisture = 0;
+    Arrays.fill(meanAttribute, 0);
+    for (int bale = carriers.cargo.first(carrier); bale != Bales.none(); bale = bales.next[bale]) {
+      shrinkOutside(carrier, bale, nowS);
+      kg += bales.massKg[bale];
+      meanMoisture += bales.massKg[bale] * bales.moisture[bale];
+      for (int a = 0; a < meanAttribute.length; a++) {
+        double value = bales.attribute[bale * meanAttribute.length + a];
+        meanAttribute[a] += LotAttribute.brings(bales.massKg[bale], value);
+      }
+    }
+    meanMoisture /= kg;
+    for (int a = 0; a < meanAttribute.length; a++) {
+      meanAttribute[a] /= kg;
+    }
+  }
+
+  /** What is on the carrier was weighed and is sent away. */
+  void reject(int carrier, double nowS) {
+    books.rejected(carriers.crop[carrier], carriers.cargo.count(carrier));
+    for (int bale = carriers.cargo.first(carrier); bale != Bales.none(); bale = bales.next[bale]) {
+      shrinkOutside(carrier, bale, nowS);
+      books.rejected.add(
+          bales.crop[bale],
+          bales.massKg[bale],
+          bales.moisture[bale],
+          bales.dryShare,
+          bale * bales.components);
+    }
+    sendAway(carrier, nowS);
   }
 
   /** All that is on the carrier is gone for good, with what it lost until now. */
@@ -110,6 +171,7 @@ public final class Weighing {
         bales.moisture[bale],
         bales.dryShare,
         bale * bales.components);
+    stacking.unpaid(bale, books.inTrucksAtEnd);
   }
 
   private void finish(int carrier, int bale, double endS) {

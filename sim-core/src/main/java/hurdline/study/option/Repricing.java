@@ -83,6 +83,7 @@ final class Repricing {
         m.tariff().withoutPrices(),
         0,
         Map.of(),
+        m.grades(),
         m.paidAt(),
         0,
         OptionalDouble.empty(),

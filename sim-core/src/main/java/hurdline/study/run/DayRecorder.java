@@ -95,7 +95,7 @@ final class DayRecorder {
       case STOPS -> stopped[stopNumber.get(where)] = true;
       case IS_UP_AGAIN -> stopped[stopNumber.get(where)] = false;
       case AT_THE_GATE -> waits(where, 1);
-      case UNLOADED, TURNED_AWAY -> waits(where, -1);
+      case UNLOADED, TURNED_AWAY, REJECTED -> waits(where, -1);
       default -> {
         // Whatever else happens shows in rates, levels and states.
       }

@@ -38,6 +38,9 @@ final class KeySchema {
           Map.entry(MapKeys.BIN_STEP, required("to")),
           Map.entry(MapKeys.CHOICE, oneOf("key", "keys", "plan", "option")),
           Map.entry(MapKeys.CLEANLINESS, oneOf("line", "steps")),
+          Map.entry(MapKeys.GRADE, oneOf("line", "steps")),
+          Map.entry(
+              MapKeys.REJECT, ordered("anyOf", List.of(required("above"), required("below")))),
           Map.entry(
               MapKeys.PRODUCT_MOISTURE,
               ordered("dependentRequired", Map.of("dock", List.of("at_most")))),
@@ -76,7 +79,8 @@ final class KeySchema {
             "$schema", "https://json-schema.org/draft/2020-12/schema",
             "title", "hurdline plant file, version 1",
             "description",
-                "For editors: completion, hover text and a first look. The program itself checks more, among it all names and shares.",
+                "For editors: completion, hover text and a first look. The program itself checks"
+                    + " more, among it all names and shares.",
             "$ref", "#/$defs/plant",
             "$defs", defs);
     return json(schema, "") + "\n";

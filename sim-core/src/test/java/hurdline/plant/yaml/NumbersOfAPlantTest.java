@@ -53,6 +53,8 @@ class NumbersOfAPlantTest {
           "Cyclone.collects",
           "Grinding.motorLoad",
           "Grinding.noLoad",
+          "Limit.above",
+          "Limit.below",
           "Screen.fines",
           "Moisture.atMost",
           "Moisture.dock",

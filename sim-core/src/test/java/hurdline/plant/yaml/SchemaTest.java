@@ -136,6 +136,15 @@ class SchemaTest {
                   Map.entry(67, "compares with the store"),
                   Map.entry(74, "compares with a package"))),
           Map.entry(
+              "purchase",
+              Map.of(
+                  40, "the scale is said elsewhere",
+                  45, "names an attribute",
+                  47, "a share of something else might be above the whole",
+                  53, "names a crop",
+                  55, "names an attribute",
+                  58, "compares the shares of two pairs")),
+          Map.entry(
               "season",
               Map.of(
                   31, "compares two quantities",

@@ -1,0 +1,108 @@
+package hurdline.compiled;
+
+import hurdline.plant.Delivery;
+import hurdline.plant.Grade;
+import hurdline.plant.LotAttribute;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/** By what loads of a crop are paid and rejected as they are weighed in; crops by number. */
+public final class PurchaseTerms {
+  /** A moisture that equals a limit but for rounding has not passed it. */
+  private static final double ROUNDING = 1e-9;
+
+  private static final int MOISTURE = -1;
+
+  private final int[][] gradeBy; // [crop][grade] attribute, or moisture
+  private final PriceCurve[][] price;
+  private final int[][] limitBy;
+  private final double[][] above;
+  private final double[][] below;
+  private final List<LotAttribute> attributes;
+
+  PurchaseTerms(
+      List<String> crops,
+      Map<String, List<Grade>> grades,
+      List<Delivery> deliveries,
+      List<LotAttribute> attributes) {
+    this.attributes = attributes;
+    gradeBy = new int[crops.size()][];
+    price = new PriceCurve[crops.size()][];
+    limitBy = new int[crops.size()][];
+    above = new double[crops.size()][];
+    below = new double[crops.size()][];
+    for (int crop = 0; crop < crops.size(); crop++) {
+      String name = crops.get(crop);
+      grades(crop, grades.getOrDefault(name, List.of()));
+      limits(
+          crop,
+          deliveries.stream()
+              .filter(delivery -> delivery.crop().equals(name))
+              .flatMap(delivery -> delivery.rejects().stream())
+              .toList());
+    }
+  }
+
+  private void grades(int crop, List<Grade> grades) {
+    gradeBy[crop] = grades.stream().mapToInt(grade -> number(grade.by())).toArray();
+    price[crop] =
+        grades.stream()
+            .map(grade -> new PriceCurve(grade.inSteps(), grade.factors()))
+            .toArray(PriceCurve[]::new);
+  }
+
+  private void limits(int crop, List<Delivery.Limit> limits) {
+    limitBy[crop] = limits.stream().mapToInt(limit -> number(limit.by())).toArray();
+    above[crop] =
+        limits.stream()
+            .mapToDouble(limit -> limit.above().orElse(Double.POSITIVE_INFINITY))
+            .toArray();
+    below[crop] =
+        limits.stream()
+            .mapToDouble(limit -> limit.below().orElse(Double.NEGATIVE_INFINITY))
+            .toArray();
+  }
+
+  private int number(String by) {
+    return by.equals(Grade.moisture())
+        ? MOISTURE
+        : IntStream.range(0, attributes.size())
+            .filter(a -> attributes.get(a).equals(new LotAttribute.Share(by)))
+            .findFirst()
+            .orElseThrow();
+  }
+
+  /** Whether the price of a crop goes by its loads. */
+  public boolean isGraded(int crop) {
+    return gradeBy[crop].length > 0;
+  }
+
+  /** Whether any load of a crop may be rejected. */
+  public boolean isLimited(int crop) {
+    return limitBy[crop].length > 0;
+  }
+
+  /** Times its price a load is paid. */
+  public double factor(int crop, double moisture, double[] attribute) {
+    double factor = 1;
+    for (int k = 0; k < gradeBy[crop].length; k++) {
+      factor *= price[crop][k].factor(value(gradeBy[crop][k], moisture, attribute));
+    }
+    return factor;
+  }
+
+  public boolean accepts(int crop, double moisture, double[] attribute) {
+    for (int k = 0; k < limitBy[crop].length; k++) {
+      double value = value(limitBy[crop][k], moisture, attribute);
+      if (value > above[crop][k] * (1 + ROUNDING) || value < below[crop][k] * (1 - ROUNDING)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static double value(int by, double moisture, double[] attribute) {
+    return by == MOISTURE ? moisture : attribute[by];
+  }
+}
