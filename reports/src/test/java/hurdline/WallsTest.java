@@ -91,6 +91,10 @@ class WallsTest {
         .uses(
             "answer compiled economics measure plant random simulation simulation.yard statistics study "
                 + "study.gain study.option study.replicate study.run unit");
+    room("study.backtest")
+        .uses(
+            "account answer compiled measure plant random records simulation simulation.results statistics study "
+                + "study.replicate study.run unit");
     room("study.grid")
         .uses(
             "answer measure plant problem random simulation simulation.results statistics study study.option "
@@ -103,7 +107,7 @@ class WallsTest {
     // reports
     room("service")
         .uses(
-            "answer fit plant plant.yaml problem records study study.choose study.compare study.grid study.option study.replicate "
+            "answer fit plant plant.yaml problem records study study.backtest study.choose study.compare study.grid study.option study.replicate "
                 + "study.run study.season study.yard")
         .knows("java.nio.file");
     room("text").uses("answer measure unit");
@@ -127,7 +131,7 @@ class WallsTest {
     room("chart.grid").uses("answer chart.kit text").knows("org.jfree java.awt");
     room("page")
         .uses(
-            "answer chart.choose chart.compare chart.grid chart.kit chart.run chart.season chart.yard measure problem table "
+            "answer chart.choose chart.compare chart.fit chart.grid chart.kit chart.run chart.season chart.yard measure problem table "
                 + "text text.notes");
     room("web.http").uses("study.replicate").knows("com.google.gson com.sun.net.httpserver");
     room("web")
@@ -137,7 +141,7 @@ class WallsTest {
     room("command")
         .uses(
             "answer chart.choose chart.compare chart.fit chart.grid chart.kit chart.run chart.season chart.yard measure page plant "
-                + "problem service study study.choose study.compare study.grid study.option study.replicate study.season study.yard "
+                + "problem service study study.backtest study.choose study.compare study.grid study.option study.replicate study.season study.yard "
                 + "table text text.notes unit web")
         .knows("picocli me.tongfei.progressbar sun.misc java.nio.file java.io.File");
   }

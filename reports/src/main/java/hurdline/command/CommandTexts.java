@@ -33,6 +33,9 @@ final class CommandTexts implements CommandLine.IFactory {
     if (type == PageVerb.class) {
       return type.cast(new PageVerb(setting));
     }
+    if (type == BacktestVerb.class) {
+      return type.cast(new BacktestVerb(setting));
+    }
     if (type == FitVerb.class) {
       return type.cast(new FitVerb(setting));
     }

@@ -28,6 +28,7 @@ import picocli.CommandLine.Command;
       SeasonVerb.class,
       PageVerb.class,
       FitVerb.class,
+      BacktestVerb.class,
       NewVerb.class,
       OpenVerb.class
     },

@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.answer.Answer;
+import hurdline.answer.BacktestAnswer;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
@@ -102,6 +103,9 @@ final class PageVerb implements Callable<Integer> {
     }
     if (answer instanceof YardAnswer yard) {
       return YardVerb.parts(yard, wording);
+    }
+    if (answer instanceof BacktestAnswer season) {
+      return BacktestVerb.parts(season, wording);
     }
     if (answer instanceof GridAnswer grid) {
       return GridCommand.parts(grid, wording);

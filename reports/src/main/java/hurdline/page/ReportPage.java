@@ -1,6 +1,7 @@
 package hurdline.page;
 
 import hurdline.answer.Answer;
+import hurdline.answer.BacktestAnswer;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
@@ -12,7 +13,9 @@ import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
 import hurdline.chart.choose.ChooseCharts;
 import hurdline.chart.compare.CompareCharts;
+import hurdline.chart.fit.SeasonCharts;
 import hurdline.chart.grid.GridCharts;
+import hurdline.chart.kit.Chart;
 import hurdline.chart.run.RunCharts;
 import hurdline.chart.season.PlanCharts;
 import hurdline.chart.yard.YardCharts;
@@ -36,6 +39,9 @@ public final class ReportPage {
     Wording wording = plain.reading(answer);
     if (answer instanceof RunAnswer run) {
       return html(run, wording, new RunCharts(run, wording));
+    }
+    if (answer instanceof BacktestAnswer season) {
+      return html(season, wording, SeasonCharts.all(season, wording));
     }
     if (answer instanceof CheckAnswer paper) {
       return html(paper, wording, new CheckSections(paper, wording).all());
@@ -76,6 +82,11 @@ public final class ReportPage {
   /** The page of a choice among plans whose charts are drawn already. */
   public static String html(ChooseAnswer choose, Wording wording, ChooseCharts figures) {
     return html(choose, wording, new ChooseSections(choose, wording, figures).all());
+  }
+
+  /** The page of a backtest whose charts are drawn already. */
+  public static String html(BacktestAnswer season, Wording wording, List<Chart> charts) {
+    return html(season, wording, new BacktestSections(season, wording, charts).all());
   }
 
   /** The page of season plans whose charts are drawn already. */
@@ -141,6 +152,9 @@ public final class ReportPage {
     }
     if (answer instanceof ChooseAnswer choose) {
       return "the best of " + wording.count(choose.plans().size()) + " plans";
+    }
+    if (answer instanceof BacktestAnswer) {
+      return "against a season that has been";
     }
     if (answer instanceof YardAnswer yard) {
       return wording.titles().option(answer.header().option())

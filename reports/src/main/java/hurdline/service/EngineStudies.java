@@ -1,5 +1,6 @@
 package hurdline.service;
 
+import hurdline.answer.BacktestAnswer;
 import hurdline.answer.Capacity;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.CompareAnswer;
@@ -22,6 +23,7 @@ import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.RatedCapacity;
 import hurdline.study.Scenario;
+import hurdline.study.backtest.Backtest;
 import hurdline.study.choose.Choose;
 import hurdline.study.choose.ChooseAsk;
 import hurdline.study.compare.Compare;
@@ -149,6 +151,16 @@ public final class EngineStudies implements Studies {
     PlantFile file = plant.read();
     PlantOrigin source = source(plant, file, warnings(file, plant.name(), chosen.changes()));
     return new PreparedChoice(new Choose(source, chosen, file.choices(), ask, effort));
+  }
+
+  @Override
+  public PreparedStudy<BacktestAnswer> backtest(
+      PlantText plant, PlantChanges chosen, Path records, RunSettings effort) {
+    PlantOrigin source = source(plant, chosen);
+    Records read = RecordsFolder.read(records, source.variants().with(chosen.asArray()));
+    String folder = records.toAbsolutePath().normalize().getFileName().toString();
+    Backtest backtest = new Backtest(source, chosen, read, folder, effort);
+    return new PreparedStudy<>(backtest.plays(), backtest::play);
   }
 
   @Override

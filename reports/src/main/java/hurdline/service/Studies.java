@@ -1,5 +1,6 @@
 package hurdline.service;
 
+import hurdline.answer.BacktestAnswer;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.FitAnswer;
@@ -104,6 +105,14 @@ public interface Studies {
    * @param chosen what is changed in all plans before any choice is made
    */
   PreparedChoice choose(PlantText plant, PlantChanges chosen, ChooseAsk ask, RunSettings effort);
+
+  /**
+   * The plant over a season that has been, and its records beside that.
+   *
+   * @param records the folder of records
+   */
+  PreparedStudy<BacktestAnswer> backtest(
+      PlantText plant, PlantChanges chosen, Path records, RunSettings effort);
 
   /**
    * The figures that a folder of the plant's own records holds, beside those of the file.

@@ -6,6 +6,7 @@ import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -82,6 +83,9 @@ final class Columns {
     if (value instanceof Boolean yes) {
       return yes ? "yes" : "no";
     }
-    return value instanceof PaybackRow.Quantity quantity ? quantity.word() : value;
+    if (value instanceof PaybackRow.Quantity quantity) {
+      return quantity.word();
+    }
+    return value instanceof Enum<?> choice ? choice.name().toLowerCase(Locale.ROOT) : value;
   }
 }

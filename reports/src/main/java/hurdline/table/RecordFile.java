@@ -7,6 +7,7 @@ import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
 import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
+import hurdline.answer.BacktestAnswer;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
@@ -41,7 +42,8 @@ public final class RecordFile {
     SEASON("season", SeasonAnswer.class),
     YARD("yard", YardAnswer.class),
     GRID("grid", GridAnswer.class),
-    CHOOSE("choose", ChooseAnswer.class);
+    CHOOSE("choose", ChooseAnswer.class),
+    BACKTEST("backtest", BacktestAnswer.class);
 
     private final String verb;
     private final Class<? extends Answer> type;
@@ -167,6 +169,6 @@ public final class RecordFile {
     throw fault(
         file,
         "verb " + verb + " is not known",
-        "run, check, compare, season, yard, grid or choose");
+        "run, check, compare, season, yard, grid, choose or backtest");
   }
 }

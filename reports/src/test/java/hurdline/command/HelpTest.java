@@ -34,6 +34,7 @@ class HelpTest {
         "season",
         "page",
         "fit",
+        "backtest",
         "new",
         "open"
       })

@@ -53,6 +53,12 @@ record Playing(
   }
 
   @Override
+  public PreparedStudy<hurdline.answer.BacktestAnswer> backtest(
+      PlantText plant, PlantChanges chosen, java.nio.file.Path records, RunSettings effort) {
+    throw new AssertionError("BacktestCommandTest simulates real records");
+  }
+
+  @Override
   public hurdline.answer.FitAnswer fit(PlantText plant, java.nio.file.Path records, long seed) {
     throw new AssertionError("FitCommandTest fits real records");
   }

@@ -12,7 +12,8 @@ import java.util.List;
  * says otherwise. Lists keep their order.
  */
 public sealed interface Answer
-    permits ChooseAnswer,
+    permits BacktestAnswer,
+        ChooseAnswer,
         CompareAnswer,
         GridAnswer,
         CheckAnswer,

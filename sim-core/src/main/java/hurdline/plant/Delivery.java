@@ -176,10 +176,36 @@ public record Delivery(
     }
   }
 
-  /** A stream of loads that comes by itself. */
+  /**
+   * A stream of loads that comes by itself.
+   *
+   * @param recorded loads that did come, in the order of their times; where there are some, nothing
+   *     is drawn of times and counts
+   */
   public record Loads(
-      Distribution everyS, int bales, LocalDate from, LocalDate to, DayHours hours) {
+      Distribution everyS,
+      int bales,
+      LocalDate from,
+      LocalDate to,
+      DayHours hours,
+      List<Recorded> recorded) {
     public Loads {
+      Check.count(1, "bales", bales);
+      recorded = List.copyOf(recorded);
+    }
+
+    public Loads(Distribution everyS, int bales, LocalDate from, LocalDate to, DayHours hours) {
+      this(everyS, bales, from, to, hours, List.of());
+    }
+  }
+
+  /**
+   * A load that came.
+   *
+   * @param atS seconds since 00:00 of the calendar's first day
+   */
+  public record Recorded(double atS, int bales) {
+    public Recorded {
       Check.count(1, "bales", bales);
     }
   }

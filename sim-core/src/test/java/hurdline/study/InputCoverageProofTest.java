@@ -47,7 +47,10 @@ class InputCoverageProofTest {
   }
 
   private static RunAnswer run(TestPlant plant, RunSettings effort) {
-    return new Run(Studied.source(plant), PlantChanges.base(), effort)
+    return new Run(
+            Studied.source(plant),
+            new PlantChanges(PlantChanges.baseName(), List.of(), plant.changes()),
+            effort)
         .play((done, of) -> {}, () -> false)
         .orElseThrow();
   }

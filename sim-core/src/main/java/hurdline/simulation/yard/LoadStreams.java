@@ -7,6 +7,8 @@ import hurdline.event.FutureEvents;
 import hurdline.plant.Delivery;
 import hurdline.random.Draws;
 import hurdline.random.RandomStreams;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * When the loads come that come by themselves. The time between two of them runs in the stream's
@@ -19,6 +21,8 @@ final class LoadStreams {
   private final Draws[] everyS; // by crop; null without a stream
   private final BaleDraws[] draws;
   private final double[] dueS; // the latest load drawn, in the stream's hours
+  private final List<List<Delivery.Recorded>> recorded = new ArrayList<>(); // by crop
+  private final int[] due; // of the recorded ones, those that are due or came
 
   LoadStreams(YardPlan yard, Haulage haulage) {
     this.yard = yard;
@@ -26,6 +30,15 @@ final class LoadStreams {
     everyS = new Draws[yard.crops()];
     draws = new BaleDraws[yard.crops()];
     dueS = new double[yard.crops()];
+    due = new int[yard.crops()];
+    for (int crop = 0; crop < yard.crops(); crop++) {
+      recorded.add(
+          haulage
+              .delivery(crop)
+              .flatMap(Delivery::loads)
+              .map(Delivery.Loads::recorded)
+              .orElse(List.of()));
+    }
   }
 
   void reset(RandomStreams streams, int replication) {
@@ -36,6 +49,7 @@ final class LoadStreams {
         everyS[crop] = new Draws(loads.everyS(), streams.of(replication, source + ".every"));
         draws[crop] = new BaleDraws(yard, crop, yard.bale(crop), streams, replication, source);
         dueS[crop] = 0;
+        due[crop] = 0;
       }
     }
   }
@@ -48,6 +62,11 @@ final class LoadStreams {
     if (everyS[crop] == null) {
       return Double.POSITIVE_INFINITY;
     }
+    if (!recorded.get(crop).isEmpty()) {
+      return due[crop] < recorded.get(crop).size()
+          ? recorded.get(crop).get(due[crop]++).atS()
+          : Double.POSITIVE_INFINITY;
+    }
     TimeWindows hours = haulage.loadsHours(crop);
     dueS[crop] += everyS[crop].next();
     double early = hours.afterS(Math.max(0, dueS[crop] - FutureEvents.instantS()));
@@ -57,7 +76,10 @@ final class LoadStreams {
 
   /** The next load's bales, onto that load. */
   void fill(int crop, Bales bales, BaleList cargo, int load, double nowS) {
-    int count = haulage.delivery(crop).flatMap(Delivery::loads).orElseThrow().bales();
+    int count =
+        recorded.get(crop).isEmpty()
+            ? haulage.delivery(crop).flatMap(Delivery::loads).orElseThrow().bales()
+            : recorded.get(crop).get(due[crop] - 1).bales();
     for (int k = 0; k < count; k++) {
       cargo.append(load, draws[crop].make(bales, nowS));
     }

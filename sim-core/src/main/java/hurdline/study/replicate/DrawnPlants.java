@@ -2,6 +2,7 @@ package hurdline.study.replicate;
 
 import hurdline.plant.Change;
 import hurdline.plant.InputDraws;
+import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
 import hurdline.problem.LocatedProblem;
@@ -9,6 +10,7 @@ import hurdline.simulation.CompiledPlant;
 import hurdline.unit.AmountsInText;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -23,6 +25,7 @@ public final class DrawnPlants {
   private final Variants variants;
   private final List<Change> changes;
   private final InputDraws draws;
+  private final UnaryOperator<Plant> then;
   private final int[] own; // places of the keys that are drawn in this plant
 
   /**
@@ -33,6 +36,19 @@ public final class DrawnPlants {
    */
   public DrawnPlants(
       Variants variants, List<Change> common, List<Change> changes, InputDraws draws) {
+    this(variants, common, changes, draws, plant -> plant);
+  }
+
+  /**
+   * @param then what is made of each changed plant
+   */
+  public DrawnPlants(
+      Variants variants,
+      List<Change> common,
+      List<Change> changes,
+      InputDraws draws,
+      UnaryOperator<Plant> then) {
+    this.then = then;
     this.variants = variants;
     this.changes = List.copyOf(changes);
     this.draws = draws;
@@ -109,7 +125,7 @@ public final class DrawnPlants {
     Stream<Change> drawn =
         Arrays.stream(own).mapToObj(at -> new Change.Value(draws.keys().get(at), row.get(at)));
     return CompiledPlant.of(
-        variants.with(Stream.concat(changes.stream(), drawn).toArray(Change[]::new)));
+        then.apply(variants.with(Stream.concat(changes.stream(), drawn).toArray(Change[]::new))));
   }
 
   /**

@@ -145,9 +145,24 @@ public final class ReplicationRunner implements AutoCloseable {
       Consumer<Outcome> taker,
       Runnable done,
       BooleanSupplier stop) {
+    run(plants, range, one -> null, taker, done, stop);
+  }
+
+  /**
+   * The same, told event by event.
+   *
+   * @param traces who is told of a replication; null for nobody
+   */
+  public void run(
+      DrawnPlants plants,
+      ReplicationRange range,
+      IntFunction<Trace> traces,
+      Consumer<Outcome> taker,
+      Runnable done,
+      BooleanSupplier stop) {
     run(
         range,
-        (thread, one) -> plants.plant(one).replication().run(streams, one, null),
+        (thread, one) -> plants.plant(one).replication().run(streams, one, traces.apply(one)),
         taker,
         done,
         stop);
