@@ -266,6 +266,7 @@ public final class PastSeason {
                     Optional.of(
                         new Delivery.Loads(new Constant(DAY_S), 1, from, to, always, loads)),
                     of.weigh(),
+                    of.rejects(),
                     of.unload(),
                     of.hands(),
                     of.waitingPerS()));
