@@ -12,6 +12,7 @@ package hurdline.answer;
  * @param wideM its width
  * @param highM its height
  * @param laneM clear way between two
+ * @param round whether bales are round, so that each layer up is one narrower
  * @param areaM2 of all stacks, each with half a lane on every side
  */
 public record GroundPlan(
@@ -25,9 +26,10 @@ public record GroundPlan(
     double wideM,
     double highM,
     double laneM,
+    boolean round,
     double areaM2) {
   /** Bales of a whole stack. */
   public int balesOfStack() {
-    return longBales * wideBales * highBales;
+    return longBales * Layers.bales(wideBales, highBales, round);
   }
 }

@@ -30,8 +30,13 @@ public record Bale(
     Check.share("spread", spread);
   }
 
-  /** Outer measures; a stack's length runs along the bale's. */
-  public record Size(double longM, double wideM, double highM) {
+  /**
+   * Outer measures; a stack's length runs along the bale's.
+   *
+   * @param round whether it is a cylinder that lies on its round side, as wide and high as its
+   *     diameter
+   */
+  public record Size(double longM, double wideM, double highM, boolean round) {
     public Size {
       Check.above0("longM", longM);
       Check.above0("wideM", wideM);

@@ -57,7 +57,20 @@ final class YardRules {
                       "a stack of bales of \"" + crop.name() + "\", whose size is not given",
                       "\"long\", \"wide\" and \"high\" under crops."
                           + crop.name()
-                          + (crop.modules() ? ".module" : ".bale")));
+                          + (crop.modules() ? ".module" : ".bale")
+                          + ", or \"diameter\" and \"width\" of a round one"));
+      plant.crops().stream()
+          .filter(crop -> place.takes(crop.name()))
+          .filter(crop -> crop.bale().size().filter(Bale.Size::round).isPresent())
+          .filter(crop -> place.stack().get().highBales() > place.stack().get().wideBales())
+          .forEach(
+              crop ->
+                  found.add(
+                      path + ".stack.high",
+                      "round bales of \""
+                          + crop.name()
+                          + "\" in more layers than the lowest is bales across",
+                      "at most " + place.stack().get().wideBales() + " layers, each one narrower"));
     }
   }
 

@@ -141,7 +141,9 @@ public final class GroundChart {
         List.of(
             List.of("holds", wording.fixed(plan.bales(), 0, unit) + " " + unit),
             List.of(
-                "a stack, along · across · up",
+                plan.round()
+                    ? "a stack, along · across below · layers"
+                    : "a stack, along · across · up",
                 plan.longBales()
                     + " · "
                     + plan.wideBales()

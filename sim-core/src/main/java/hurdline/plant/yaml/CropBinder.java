@@ -107,10 +107,16 @@ final class CropBinder {
         massKg, moisture, diameter, attributes, composition, spread, size(unit).or(usual::size));
   }
 
-  /** All three measures or none. */
+  /** All measures of a square or of a round one, or none. */
   private static Optional<Bale.Size> size(NodeReader at) {
     Fields f = at.fields(MapKeys.BALE);
-    List<String> keys = List.of("long", "wide", "high");
+    boolean round = f.has("diameter") || f.has("width");
+    List<String> keys = round ? List.of("width", "diameter") : List.of("long", "wide", "high");
+    if (round && (f.has("long") || f.has("wide") || f.has("high"))) {
+      at.wrong(
+          "the measures of a square and of a round one",
+          "\"diameter\" and \"width\", or \"long\", \"wide\" and \"high\"");
+    }
     List<String> missing = keys.stream().filter(key -> !f.has(key)).toList();
     if (missing.size() == keys.size()) {
       return Optional.empty();
@@ -118,13 +124,15 @@ final class CropBinder {
     if (!missing.isEmpty()) {
       at.wrong(
           "a part of its measures is missing: " + String.join(", ", missing),
-          "all three or none, such as \"long: 8 ft, wide: 4 ft, high: 3 ft\"");
+          round
+              ? "both or none, such as \"diameter: 5 ft, width: 4 ft\""
+              : "all three or none, such as \"long: 8 ft, wide: 4 ft, high: 3 ft\"");
     }
     double[] m =
         keys.stream()
             .mapToDouble(key -> Quantities.of(f.at(key), Dimension.LENGTH, Range.ABOVE_0, 1))
             .toArray();
-    return Optional.of(new Bale.Size(m[0], m[1], m[2]));
+    return Optional.of(new Bale.Size(m[0], m[1], round ? m[1] : m[2], round));
   }
 
   /** Shares by name. */

@@ -1,6 +1,7 @@
 package hurdline.study.yard;
 
 import hurdline.answer.GroundPlan;
+import hurdline.answer.Layers;
 import hurdline.economics.CapitalRecovery;
 import hurdline.plant.Bale;
 import hurdline.plant.Yard;
@@ -9,7 +10,8 @@ import java.util.Optional;
 /**
  * The ground that a place's stacks take.
  *
- * <p>n bales are ⌈n / (long · wide · high)⌉ stacks, each with half a lane on every side: (length +
+ * <p>n bales are ⌈n / b⌉ stacks of b = long · wide · high bales, or of round ones, each layer of
+ * which is one narrower, long · ({@link Layers}). Each has half a lane on every side: (length +
  * lane) · (width + lane).
  */
 record Ground(Yard.Place place, Yard.Stack stack, Bale.Size bale) {
@@ -32,7 +34,7 @@ record Ground(Yard.Place place, Yard.Stack stack, Bale.Size bale) {
   }
 
   private int balesOfStack() {
-    return stack.longBales() * stack.wideBales() * stack.highBales();
+    return stack.longBales() * Layers.bales(stack.wideBales(), stack.highBales(), bale.round());
   }
 
   int stacks(int bales) {
@@ -60,8 +62,9 @@ record Ground(Yard.Place place, Yard.Stack stack, Bale.Size bale) {
         stack.highBales(),
         longM(),
         wideM(),
-        stack.highBales() * bale.highM(),
+        Layers.heightM(bale.highM(), stack.highBales(), bale.round()),
         stack.laneM(),
+        bale.round(),
         areaM2(bales));
   }
 }

@@ -39,6 +39,7 @@ final class PlantFiles {
           "moisture",
           "orders",
           "purchase",
+          "round",
           "season",
           "stops",
           "stores",

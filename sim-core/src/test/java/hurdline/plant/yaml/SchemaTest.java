@@ -145,6 +145,13 @@ class SchemaTest {
                   55, "names an attribute",
                   58, "compares the shares of two pairs")),
           Map.entry(
+              "round",
+              Map.of(
+                  14, "which measures go together is said by several keys",
+                  17, "which measures go together is said by several keys",
+                  20, "a length may be 0 elsewhere",
+                  51, "compares two counts")),
+          Map.entry(
               "season",
               Map.of(
                   31, "compares two quantities",

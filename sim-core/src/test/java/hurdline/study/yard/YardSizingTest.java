@@ -362,6 +362,39 @@ class YardSizingTest {
   }
 
   /**
+   * Round bales of 1.5 m that are 1.2 m wide: 5 · (3 + 2 + 1) = 30 in a stack of 6 m by 4.5 m, with
+   * a lane of 6 m 12 · 10.5 = 126 m2; three layers are 1.5 · (1 + 2 · 0.8660) = 4.098 m high. 985
+   * are 33 stacks. In rows of one layer 5 · 3 = 15 are a stack of the same ground: 66 stacks.
+   */
+  @Test
+  void roundBalesLieInTheHollowsOfTheLayerBelow() {
+    for (int high : new int[] {3, 1}) {
+      String yaml =
+          yard(
+                  "37 min",
+                  "2027-03-01",
+                  "{row: {holds: 900 bales, stack: {long: 5, wide: 3, high: "
+                      + high
+                      + ", lane: 6 m}, cost: 14 USD/m2}}")
+              .replace("{mass: 500 kg}", "{mass: 500 kg, diameter: 1.5 m, width: 1.2 m}");
+      YardAnswer answer = played(yaml, Studied.effort(2, 1), 0.05);
+      double areaM2 = high == 3 ? 33 * 126 : 66 * 126;
+      assertThat(answer.at(985).orElseThrow().areaM2()).isCloseTo(areaM2, within(1e-9));
+      assertThat(answer.at(985).orElseThrow().cost().perYear())
+          .isCloseTo(1.4 * areaM2, within(1e-9));
+      assertThat(answer.grounds())
+          .singleElement()
+          .satisfies(
+              plan -> {
+                assertThat(plan.balesOfStack()).isEqualTo(high == 3 ? 30 : 15);
+                assertThat(plan.longM()).isCloseTo(6, within(1e-12));
+                assertThat(plan.wideM()).isCloseTo(4.5, within(1e-12));
+                assertThat(plan.highM()).isCloseTo(high == 3 ? 4.098076 : 1.5, within(1e-6));
+              });
+    }
+  }
+
+  /**
    * A truck or load that waits costs 10 USD an hour; 900 bales take all but the last nine loads.
    */
   @Test
