@@ -73,7 +73,7 @@ class WallsTest {
             "account answer plant problem random simulation simulation.results simulation.yard statistics unit");
     room("study.run")
         .uses(
-            "account answer compiled measure plant simulation simulation.results study study.replicate");
+            "account answer compiled measure plant simulation simulation.results statistics study study.replicate");
     room("study.option")
         .uses(
             "answer economics measure plant simulation simulation.results statistics study study.replicate unit");
@@ -136,7 +136,7 @@ class WallsTest {
     room("web.http").uses("study.replicate").knows("com.google.gson com.sun.net.httpserver");
     room("web")
         .uses(
-            "answer chart.kit chart.run plant problem service study study.replicate text web.http")
+            "answer chart.kit chart.run plant problem service study study.replicate table text web.http")
         .knows("java.nio.file java.nio.channels");
     room("command")
         .uses(

@@ -10,16 +10,19 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** Writes the files of an answer; the record last, so that a folder with a record is whole. */
 final class AnswerFiles {
   private final AnswerFolder folder;
   private final ChartThread drawing;
+  private final AskedPlants asked;
   private final List<String> whole = new ArrayList<>();
 
-  AnswerFiles(AnswerFolder folder, ChartThread drawing) {
+  AnswerFiles(AnswerFolder folder, ChartThread drawing, AskedPlants asked) {
     this.folder = folder;
     this.drawing = drawing;
+    this.asked = asked;
   }
 
   Path folder() {
@@ -36,6 +39,9 @@ final class AnswerFiles {
     StringWriter record = new StringWriter();
     RecordFile.write(answer, record);
     write(drawn, composed);
+    for (Map.Entry<String, String> plant : asked.texts().entrySet()) {
+      write(plant.getKey(), out -> out.write(plant.getValue()));
+    }
     write("record.json", out -> out.write(record.toString()));
   }
 

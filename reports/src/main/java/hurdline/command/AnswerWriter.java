@@ -64,7 +64,14 @@ final class AnswerWriter {
    */
   <A extends Answer> int play(Path file, Path out, PreparedStudy<A> study, Shape<A> shape)
       throws IOException {
-    AnswerFolder folder = folder(file, out);
+    return play(List.of(file), out, study, shape);
+  }
+
+  /** The same of several plant files; the answer lies beside the first by default. */
+  <A extends Answer> int play(List<Path> files, Path out, PreparedStudy<A> study, Shape<A> shape)
+      throws IOException {
+    AskedPlants asked = AskedPlants.of(files);
+    AnswerFolder folder = folder(files.get(0), out);
     try (ChartThread drawing = ChartThread.begin()) {
       if (!shown.quiet()) {
         study.lives().ifPresent(lives -> LivesCost.lines(lives).forEach(setting.err()::println));
@@ -74,7 +81,7 @@ final class AnswerWriter {
         setting.err().println("Stopped before the first replication was done; nothing is written.");
         return ExitCode.STOPPED.number();
       }
-      report(found.get(), shape, new AnswerFiles(folder, drawing));
+      report(found.get(), shape, new AnswerFiles(folder, drawing, asked));
       return (found.get().header().stopped() ? ExitCode.STOPPED : ExitCode.DONE).number();
     } finally {
       folder.giveBack();

@@ -40,6 +40,13 @@ final class GridCommand {
    * @param out the folder that was asked for; null for a dated one beside the file
    */
   int play(Path file, Path out, PreparedGrid prepared) throws IOException {
+    return play(List.of(file), out, prepared);
+  }
+
+  /** The same of several plant files; the answer lies beside the first by default. */
+  int play(List<Path> files, Path out, PreparedGrid prepared) throws IOException {
+    Path file = files.get(0);
+    AskedPlants asked = AskedPlants.of(files);
     Grid grid = prepared.grid();
     AnswerWriter reporting = new AnswerWriter(setting, shown);
     BegunAnswer begun = new BegunAnswer("a grid", CellFolder.name());
@@ -61,7 +68,7 @@ final class GridCommand {
       if (found.isEmpty()) {
         return stopped(grid, folder, cells);
       }
-      reporting.report(found.get(), GridCommand::parts, new AnswerFiles(folder, drawing));
+      reporting.report(found.get(), GridCommand::parts, new AnswerFiles(folder, drawing, asked));
       cells.clear();
       return ExitCode.DONE.number();
     } catch (UncheckedIOException full) {

@@ -17,6 +17,13 @@ final class OutputFlags {
       description = "Shows neither progress nor the answer in words.")
   private boolean quiet;
 
+  @CommandLine.Option(
+      names = "--steered",
+      hidden = true,
+      description =
+          "For programs: progress as JSON lines, and a line \"stop\" on standard input ends.")
+  private boolean steered;
+
   private final CommandContext setting;
 
   OutputFlags(CommandContext setting) {
@@ -29,6 +36,11 @@ final class OutputFlags {
 
   boolean quiet() {
     return quiet;
+  }
+
+  /** Whether another program has started this one and follows it. */
+  boolean steered() {
+    return steered;
   }
 
   Wording wording() {

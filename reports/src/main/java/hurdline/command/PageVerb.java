@@ -73,7 +73,8 @@ final class PageVerb implements Callable<Integer> {
             ? AnswerFolder.beside(record, "page", LocalDateTime.now())
             : AnswerFolder.named(out);
     try (ChartThread drawing = ChartThread.begin()) {
-      new AnswerFiles(folder, drawing).writePage(parts(answer, wording.reading(answer)));
+      new AnswerFiles(folder, drawing, AskedPlants.of(List.of()))
+          .writePage(parts(answer, wording.reading(answer)));
     } finally {
       folder.giveBack();
     }

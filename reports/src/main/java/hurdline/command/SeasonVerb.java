@@ -65,7 +65,7 @@ final class SeasonVerb implements Callable<Integer> {
     }
     AnswerWriter reporting = new AnswerWriter(setting, shown);
     return reporting.play(
-        choice.files().get(0),
+        choice.files(),
         out,
         setting.studies().season(choice.plants(), choice.ask(), choice.chosen(), effort),
         SeasonVerb::parts);
@@ -75,7 +75,7 @@ final class SeasonVerb implements Callable<Integer> {
     vary.refuseAim(effort);
     return new GridCommand(setting, shown, effort)
         .play(
-            choice.files().get(0),
+            choice.files(),
             out,
             setting
                 .studies()

@@ -23,7 +23,8 @@ final class StopRequest implements AutoCloseable {
     this.before = Signal.handle(new Signal("INT"), signal -> ask());
   }
 
-  private void ask() {
+  /** Asks as Ctrl-C does; asked twice it ends at once. */
+  void ask() {
     if (asked.getAndSet(true)) {
       Runtime.getRuntime().halt(ExitCode.STOPPED.number());
     }

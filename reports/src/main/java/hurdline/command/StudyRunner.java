@@ -18,8 +18,10 @@ final class StudyRunner {
                     setting
                         .err()
                         .println("Stopping; what is done is kept. Ctrl-C again ends at once."));
-        Progress progress = Progress.on(setting, shown.wording(), !shown.quiet(), plays)) {
-      return study.simulate(progress, stop::isAsked);
+        Steering steering = Steering.begin(setting, shown, stop);
+        Progress progress =
+            Progress.on(setting, shown.wording(), !shown.quiet() && !shown.steered(), plays)) {
+      return study.simulate(shown.steered() ? steering : progress, stop::isAsked);
     }
   }
 }

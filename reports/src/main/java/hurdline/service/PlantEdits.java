@@ -53,4 +53,9 @@ public final class PlantEdits {
   public static int values(String text) {
     return FormValues.count(text);
   }
+
+  /** The names in a section of a text, such as its options; none where it has none. */
+  public static List<String> names(String text, String section) {
+    return FormValues.names(text, section);
+  }
 }

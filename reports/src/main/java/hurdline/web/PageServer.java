@@ -3,7 +3,6 @@ package hurdline.web;
 import hurdline.service.Studies;
 import hurdline.web.http.Call;
 import hurdline.web.http.LocalServer;
-import hurdline.web.http.Refusal;
 import hurdline.web.http.Reply;
 import hurdline.web.http.Site;
 import java.io.IOException;
@@ -18,10 +17,12 @@ public final class PageServer implements AutoCloseable {
 
   private final LocalServer server;
   private final FolderLock lock;
+  private final StudyQueue queue;
 
-  private PageServer(LocalServer server, FolderLock lock) {
+  private PageServer(LocalServer server, FolderLock lock, StudyQueue queue) {
     this.server = server;
     this.lock = lock;
+    this.queue = queue;
   }
 
   /**
@@ -39,19 +40,17 @@ public final class PageServer implements AutoCloseable {
       Map<String, Call> calls = new HashMap<>();
       calls.putAll(new FileCalls(folder, opened.file()).all());
       calls.putAll(new TextCalls(studies, folder).all());
-      calls.putAll(new QuickCalls(studies, folder).all());
+      QuickCalls quick = new QuickCalls(studies, folder);
+      StudyQueue queue = new StudyQueue();
+      AnswerCalls answers = new AnswerCalls(new AnswerList(folder), queue);
+      calls.putAll(quick.all());
+      calls.putAll(new StudyCalls(folder, queue, quick::secondsPerReplication).all());
+      calls.putAll(answers.all());
       calls.put("GET here", ask -> Reply.json(Map.of()));
       Site site = Site.of("/hurdline/web", PAGE_FILES, EditorModules.byName());
-      LocalServer server =
-          LocalServer.start(
-              port,
-              site,
-              calls,
-              word -> {
-                throw Refusal.notThere();
-              });
+      LocalServer server = LocalServer.start(port, site, calls, answers::at);
       lock.write(server.port(), server.doorWord());
-      return new PageServer(server, lock);
+      return new PageServer(server, lock, queue);
     } catch (IOException | RuntimeException fault) {
       lock.close();
       throw fault;
@@ -68,16 +67,18 @@ public final class PageServer implements AutoCloseable {
           "editor.js",
           "plant.js",
           "live.js",
-          "form.js");
+          "form.js",
+          "ask.js",
+          "answers.js");
 
   /** An address that opens the page once, within two minutes. */
   public String newAddress() {
     return server.newAddress();
   }
 
-  /** Whether nobody has asked anything for half an hour. */
+  /** Whether nobody has asked anything for half an hour, and no study runs. */
   public boolean isIdle() {
-    return server.idleS() > IDLE_END_S;
+    return server.idleS() > IDLE_END_S && !queue.isBusy();
   }
 
   /** Whether the address that was given out last has opened no page yet. */

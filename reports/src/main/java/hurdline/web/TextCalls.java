@@ -14,10 +14,12 @@ import hurdline.web.http.Ask;
 import hurdline.web.http.Call;
 import hurdline.web.http.Reply;
 import java.io.IOException;
+import java.text.NumberFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Stream;
 
 /** What the page asks about a text while it is typed. */
 final class TextCalls {
@@ -80,6 +82,13 @@ final class TextCalls {
     boolean metric = ask.text("units").equals("metric");
     return new Wording(
         metric ? UnitSystem.METRIC : UnitSystem.US, Locale.forLanguageTag(ask.text("locale")));
+  }
+
+  /** Whether {@code --locale} takes a browser's word for its language. */
+  static boolean isKnown(String locale) {
+    Locale said = Locale.forLanguageTag(locale);
+    return Stream.of(NumberFormat.getAvailableLocales()).anyMatch(said::equals)
+        && !said.getLanguage().isEmpty();
   }
 
   private static Reply set(Ask ask) {

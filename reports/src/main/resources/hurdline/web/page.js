@@ -3,6 +3,8 @@ import {call, enter} from "./call.js";
 import {$, button, make, say, trying} from "./shown.js";
 import * as plant from "./plant.js";
 import "./form.js";
+import * as ask from "./ask.js";
+import * as answers from "./answers.js";
 
 const fill = async wanted => {
   const files = await call("GET", "files");
@@ -24,6 +26,24 @@ const create = async template => {
   await fill(made.name);
 };
 
+const parts = {plant: async () => {}, ask: ask.show, answers: answers.list};
+
+const part = async (wanted, ...given) => {
+  for (const one of Object.keys(parts)) {
+    $(one).hidden = one !== wanted;
+    $("to-" + one).setAttribute("aria-pressed", String(one === wanted));
+  }
+  await parts[wanted](...given);
+};
+
+for (const one of Object.keys(parts)) $("to-" + one).onclick = trying(() => part(one));
+document.addEventListener("answer", trying(async event => { await part("answers"); await answers.report(event.detail); }));
+document.addEventListener("again", trying(async event => {
+  if (event.detail.plant !== plant.name() && plant.leave()) await plant.show(event.detail.plant);
+  await part("ask", event.detail);
+}));
+document.addEventListener("reader", trying(async () => { if (!$("answers").hidden) await answers.list(); if (plant.name()) plant.again(); }));
+
 $("plants").onchange = trying(async () => plant.leave() ? plant.show($("plants").value) : void ($("plants").value = plant.name()));
 $("save").onclick = trying(plant.save);
 $("save-as").onclick = trying(plant.saveAs);
@@ -41,6 +61,7 @@ setInterval(() => call("GET", "here").catch(() => {}), 60000);
 try {
   await enter();
   await fill();
+  await ask.follow();
 } catch (fault) {
   say(fault.status === 401 ? "This page was opened without its key, or its key is that of an earlier start. Open it with hurdline open." : fault.message || "hurdline does not answer.");
 }

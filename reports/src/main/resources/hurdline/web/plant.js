@@ -81,5 +81,8 @@ export const saveAs = async () => {
   document.dispatchEvent(new CustomEvent("files", {detail: made.name}));
 };
 
+// For another reader: other units.
+export const again = () => changed(page.text());
+
 export const leave = () => isSaved() || confirm("The changes are not saved. Leave them?");
 addEventListener("beforeunload", event => { if (!isSaved()) event.preventDefault(); });

@@ -134,7 +134,7 @@ public final class Browser implements AutoCloseable {
 
   /** Answers the question that the browser asks in a window of its own. */
   public void reply(String text) {
-    waitFor("a question of the browser", this::isAsking);
+    waitFor("a question of the browser", (int) PATIENCE.toSeconds(), this::isAsking);
     Alert alert = driver.switchTo().alert();
     if (!text.isEmpty()) {
       alert.sendKeys(text);
@@ -144,8 +144,14 @@ public final class Browser implements AutoCloseable {
 
   /** Waits until an expression of the page is true; half a minute at most. */
   public void until(String expression) {
+    until(expression, (int) PATIENCE.toSeconds());
+  }
+
+  /** The same with another patience. */
+  public void until(String expression, int atMostS) {
     waitFor(
         expression,
+        atMostS,
         () -> Boolean.TRUE.equals(driver.executeScript("return !!(" + expression + ")")));
   }
 
@@ -158,8 +164,8 @@ public final class Browser implements AutoCloseable {
     }
   }
 
-  private static void waitFor(String what, BooleanSupplier holds) {
-    long end = System.nanoTime() + PATIENCE.toNanos();
+  private static void waitFor(String what, int atMostS, BooleanSupplier holds) {
+    long end = System.nanoTime() + Duration.ofSeconds(atMostS).toNanos();
     while (!holds.getAsBoolean()) {
       if (System.nanoTime() > end) {
         throw new IllegalStateException("waited in vain for " + what);

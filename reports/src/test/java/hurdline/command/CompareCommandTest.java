@@ -37,6 +37,7 @@ class CompareCommandTest extends Calls {
             "measures.csv",
             "months.csv",
             "payback.csv",
+            "plant.yaml",
             "record.json",
             "report.html",
             "selection.csv",

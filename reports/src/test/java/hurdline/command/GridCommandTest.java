@@ -107,6 +107,7 @@ class GridCommandTest {
             "charts/tiles-season.stalk_line.left_over.svg",
             "charts/tiles-yard.stalk.peak.svg",
             "grid.csv",
+            "plant.yaml",
             "record.json",
             "report.html");
     List<String> lines = Files.readAllLines(answer.resolve("grid.csv"));

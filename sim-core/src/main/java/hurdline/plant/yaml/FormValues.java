@@ -70,6 +70,18 @@ public final class FormValues {
     }
   }
 
+  /** The names in a section of the plant, such as its options; none where it has none. */
+  public static List<String> names(String text, String section) {
+    try {
+      Tree tree = TreeReader.read(text, new Findings());
+      return tree instanceof Entries plant
+          ? List.copyOf(new FormValues(plant).entries(section).keySet())
+          : List.of();
+    } catch (UnreadableException half) {
+      return List.of();
+    }
+  }
+
   /** How many single values a text holds, whether the form shows them or not. */
   public static int count(String text) {
     try {

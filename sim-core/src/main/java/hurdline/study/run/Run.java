@@ -1,14 +1,19 @@
 package hurdline.study.run;
 
 import hurdline.answer.RunAnswer;
+import hurdline.measure.Measure;
+import hurdline.measure.Unit;
 import hurdline.plant.Calendar;
 import hurdline.simulation.CompiledPlant;
+import hurdline.statistics.Interval;
+import hurdline.statistics.Intervals;
 import hurdline.study.AimCurrency;
 import hurdline.study.DrawnResults;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.StudyInputs;
 import hurdline.study.replicate.DrawnPlants;
+import hurdline.study.replicate.HeadlineSoFar;
 import hurdline.study.replicate.ProgressListener;
 import hurdline.study.replicate.ReplicationBudget;
 import hurdline.study.replicate.ReplicationRange;
@@ -73,7 +78,7 @@ public final class Run {
     try (ReplicationRunner runner = runner(goal.most())) {
       if (effort.until().isPresent()) {
         int of = last;
-        simulate(runner, results, 1, () -> progress.done(done.incrementAndGet(), of), stop);
+        simulate(runner, results, 1, () -> tell(progress, figures, done, of), stop);
         if (figures.count() > 0) {
           goal.check(figures);
         }
@@ -82,7 +87,7 @@ public final class Run {
       while (figures.count() < last && figures.count() != before) {
         int of = last;
         before = figures.count();
-        simulate(runner, results, last, () -> progress.done(done.incrementAndGet(), of), stop);
+        simulate(runner, results, last, () -> tell(progress, figures, done, of), stop);
         if (figures.count() == last) {
           if (last == goal.first()) {
             goal.outOfReach(figures).ifPresent(progress::says);
@@ -111,6 +116,29 @@ public final class Run {
   /** How often the calendar is simulated in all; with an aim, to begin with. */
   public int plays() {
     return new StoppingRule(effort).first() * (drawnPlants.isPresent() ? 2 : 1);
+  }
+
+  private void tell(
+      ProgressListener progress, ReplicationResults figures, AtomicInteger done, int of) {
+    if (figures.count() > 1) { // a later replication may end before the first, whose figures wait
+      progress.headline(() -> headline(figures));
+    }
+    progress.done(done.incrementAndGet(), of);
+  }
+
+  /** The margin where the plant has money, else what its first line is fed. */
+  private HeadlineSoFar headline(ReplicationResults figures) {
+    String margin = Measure.MONEY_MARGIN.of();
+    boolean money = figures.has(margin);
+    String line = stage.plant().lines().get(0).name();
+    String name = money ? margin : Measure.LINE_THROUGHPUT.of(line);
+    Interval mean = Intervals.mean95(figures.series(name));
+    return new HeadlineSoFar(
+        money ? "margin" : "throughput",
+        money ? stage.plant().money().orElseThrow().currency() : Unit.TONNE_PER_HOUR.word(),
+        figures.mean(name),
+        mean.low(),
+        mean.high());
   }
 
   /**

@@ -1,0 +1,231 @@
+package hurdline.web;
+
+import hurdline.answer.Answer;
+import hurdline.answer.Header;
+import hurdline.text.MainTable;
+import hurdline.text.Wording;
+import hurdline.web.http.Ask;
+import hurdline.web.http.Call;
+import hurdline.web.http.Refusal;
+import hurdline.web.http.Reply;
+import hurdline.web.http.Secret;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What the page asks about answers: the list, a report, two side by side, notes, deletion. */
+final class AnswerCalls {
+  private static final int MOST_TICKETS = 200;
+  private static final int LONGEST_NOTE = 2000;
+  private static final String NOTE = "note.txt";
+  private static final String STAR = "* ";
+
+  /** A report has no script, reaches nothing and is not part of the page that shows it. */
+  private static final String REPORT_POLICY =
+      "sandbox allow-popups allow-modals; default-src 'none'; style-src 'unsafe-inline'; img-src"
+          + " data:; font-src data:; frame-ancestors 'self'; base-uri 'none'; form-action 'none'";
+
+  private final AnswerList answers;
+  private final StudyQueue queue;
+
+  /** Reports that were asked for, by a word that cannot be guessed. */
+  private final Map<String, Path> tickets =
+      new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Path> eldest) {
+          return size() > MOST_TICKETS;
+        }
+      };
+
+  AnswerCalls(AnswerList answers, StudyQueue queue) {
+    this.answers = answers;
+    this.queue = queue;
+  }
+
+  /**
+   * An answer in the list.
+   *
+   * @param asked what it rests on: plant, options, replications, seed
+   */
+  private record Row(
+      String name,
+      String when,
+      String plant,
+      String question,
+      List<String> options,
+      String asked,
+      int replications,
+      long seed,
+      List<String> sentences,
+      boolean star,
+      String note) {}
+
+  private record Side(String a, String b, String label) {}
+
+  /**
+   * Two answers.
+   *
+   * @param rows figures of both; empty where one lacks it
+   * @param paired whether both rest on the same random draws
+   */
+  private record Both(List<Side> rows, boolean paired, String plantA, String plantB) {}
+
+  Map<String, Call> all() {
+    return Map.of(
+        "POST answers", this::list,
+        "POST report", this::report,
+        "POST side", this::side,
+        "PUT note", this::note,
+        "DELETE answers", this::delete);
+  }
+
+  private Reply list(Ask ask) throws IOException {
+    List<Row> rows = new ArrayList<>();
+    for (String name : answers.names()) {
+      rows.add(row(name, TextCalls.wording(ask)));
+    }
+    return Reply.json(Map.of("answers", rows));
+  }
+
+  private Row row(String name, Wording wording) throws IOException {
+    Path path = answers.path(name);
+    Optional<Answer> answer = answers.answer(name);
+    String note = said(path.resolve(NOTE), LONGEST_NOTE);
+    boolean star = note.startsWith(STAR.strip());
+    String words = star ? note.substring(1).strip() : note;
+    String when =
+        DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm")
+            .format(Instant.ofEpochMilli(answers.changedMs(path)).atZone(ZoneId.systemDefault()));
+    if (answer.isEmpty()) {
+      List<String> other = List.of("Written by another version of hurdline.");
+      return new Row(name, when, "", "", List.of(), "", 0, 0, other, star, words);
+    }
+    Header header = answer.get().header();
+    return new Row(
+        name,
+        when,
+        header.file(),
+        AnswerList.question(answer.get()),
+        header.option().equals("base") ? List.of() : List.of(header.option().split("\\+")),
+        asked(header),
+        header.replications(),
+        header.seed(),
+        AnswerList.sentences(answer.get(), wording),
+        star,
+        words);
+  }
+
+  private static String asked(Header header) {
+    String option = header.option().equals("base") ? "" : ", option " + header.option();
+    String stopped = header.stopped() ? ", stopped early" : "";
+    return header.replications() + " replications, seed " + header.seed() + option + stopped;
+  }
+
+  private Reply report(Ask ask) throws IOException {
+    Path report = answers.path(ask.text("name")).resolve("report.html");
+    String word = Secret.fresh();
+    synchronized (tickets) {
+      tickets.put(word, report);
+    }
+    return Reply.json(Map.of("address", "/report/" + word));
+  }
+
+  /** A report under its word. */
+  Reply at(String word) throws IOException {
+    Path report;
+    synchronized (tickets) {
+      report = tickets.get(word);
+    }
+    if (report == null || !Files.isRegularFile(report, LinkOption.NOFOLLOW_LINKS)) {
+      throw Refusal.notThere();
+    }
+    return Reply.of("text/html; charset=utf-8", Files.readString(report)).under(REPORT_POLICY);
+  }
+
+  private Reply side(Ask ask) throws IOException {
+    Answer a = answer(ask.text("a"));
+    Answer b = answer(ask.text("b"));
+    Wording wording = TextCalls.wording(ask);
+    Map<String, String> left = figures(a, wording);
+    Map<String, String> right = figures(b, wording);
+    List<Side> rows = new ArrayList<>();
+    left.forEach((label, said) -> rows.add(new Side(said, right.getOrDefault(label, ""), label)));
+    right.forEach(
+        (label, said) -> {
+          if (!left.containsKey(label)) {
+            rows.add(new Side("", said, label));
+          }
+        });
+    boolean paired =
+        a.header().seed() == b.header().seed()
+            && a.header().replications() == b.header().replications();
+    return Reply.json(new Both(rows, paired, plant(ask.text("a")), plant(ask.text("b"))));
+  }
+
+  private Answer answer(String name) throws IOException {
+    return answers
+        .answer(name)
+        .orElseThrow(() -> new Refusal(409, "It was written by another version of hurdline."));
+  }
+
+  /** By label, each with its unit and interval. */
+  private static Map<String, String> figures(Answer answer, Wording wording) {
+    Map<String, String> figures = new LinkedHashMap<>();
+    Optional<MainTable> table = AnswerList.table(answer, wording);
+    if (table.isPresent()) {
+      int interval = table.get().head().indexOf("95 % interval");
+      for (List<String> row : table.get().grid()) {
+        String range =
+            interval < 0 || row.get(interval).isBlank() ? "" : " (" + row.get(interval) + ")";
+        figures.putIfAbsent(row.get(0), (row.get(1) + " " + row.get(2)).strip() + range);
+      }
+    }
+    return figures;
+  }
+
+  private String plant(String name) throws IOException {
+    return said(answers.path(name).resolve("plant.yaml"), 1 << 20);
+  }
+
+  private static String said(Path file, int most) throws IOException {
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      return "";
+    }
+    String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+    return text.substring(0, Math.min(most, text.length())).strip();
+  }
+
+  /** A note is a text file in the answer's folder; a star is its first letter. */
+  private Reply note(Ask ask) throws IOException {
+    Path note = answers.path(ask.text("name")).resolve(NOTE);
+    String text = (ask.text("star").equals("true") ? STAR : "") + ask.text("note").strip();
+    if (text.length() > LONGEST_NOTE) {
+      throw new Refusal(413, "A note has at most 2,000 letters.");
+    }
+    Path part = Files.createTempFile(note.getParent(), ".note-", ".part");
+    Files.writeString(part, text + "\n");
+    Files.move(part, note, StandardCopyOption.ATOMIC_MOVE);
+    return Reply.json(Map.of());
+  }
+
+  private Reply delete(Ask ask) throws IOException {
+    if (queue.unfinished().contains(ask.text("name"))) {
+      throw new Refusal(409, "A study still writes into it; stop that first.");
+    }
+    answers.delete(ask.text("name"));
+    return Reply.json(Map.of());
+  }
+}

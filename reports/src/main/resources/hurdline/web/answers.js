@@ -1,0 +1,64 @@
+// The answers that lie in the folder, those of the terminal too: read, noted, set side by side.
+import {call} from "./call.js";
+import {$, button, make, reader, say, table, trying} from "./shown.js";
+import {different} from "./plant.js";
+
+let shown = [];
+
+const note = (one, more) => trying(async () => { await call("PUT", "note", {name: one.name, star: String(one.star), note: one.note, ...more()}); await list(); });
+
+const row = one => {
+  const box = make("input", {id: "note-" + one.name, value: one.note, maxLength: 1900, autocomplete: "off"});
+  box.onchange = note(one, () => ({note: box.value}));
+  return make("li.answer", make("h3", `${one.star ? "\u2605 " : ""}${one.plant || one.name}, ${one.when}`),
+    make("p.note", one.asked), one.sentences.slice(0, 3).map(said => make("p", said)),
+    make("p", make("label", {htmlFor: box.id}, "Note"), " ", box),
+    make("p.row",
+      button("Report", trying(() => report(one.name)), {"aria-label": "Report of " + one.name}),
+      button(one.star ? "Take the star away" : "Star", note(one, () => ({star: String(!one.star)}))),
+      one.question ? button("Ask again", () => document.dispatchEvent(new CustomEvent("again", {detail: one}))) : null,
+      button("Delete", trying(() => remove(one))),
+      make("label.tick", make("input", {type: "checkbox", name: "side", value: one.name, onchange: sides}), " side by side")));
+};
+
+const remove = async one => {
+  if (!confirm(`Delete the answer ${one.name} with all its files?`)) return;
+  await call("DELETE", "answers", {name: one.name});
+  say(`${one.name} is deleted.`);
+  await list();
+};
+
+export const list = async () => {
+  shown = (await call("POST", "answers", reader())).answers;
+  $("answers-none").hidden = shown.length > 0;
+  $("answer-list").replaceChildren(...shown.map(row));
+  sides();
+};
+
+export const report = async name => {
+  const {address} = await call("POST", "report", {name});
+  $("report-name").textContent = name;
+  $("report-open").href = address;
+  $("report-frame").src = address;
+  $("report").hidden = false;
+  $("report-head").focus();
+};
+
+const picked = () => [...document.querySelectorAll("input[name=side]:checked")].map(one => one.value);
+const sides = () => { $("side-by-side").disabled = picked().length !== 2; };
+
+const sideBySide = async () => {
+  const [a, b] = picked(), both = await call("POST", "side", {a, b, ...reader()});
+  const texts = both.plantA && both.plantB ? [make("h3", "What differs in the plants' text"), make("div.two",
+    make("pre", {tabIndex: 0, role: "region", "aria-label": "Only in " + a}, different(both.plantA, both.plantB)),
+    make("pre", {tabIndex: 0, role: "region", "aria-label": "Only in " + b}, different(both.plantB, both.plantA)))] : make("p.note", "One of them has no text of its plant.");
+  $("both").replaceChildren(make("h2", {tabIndex: -1}, "Side by side"),
+    make("p.note", both.paired ? "Both have the same seed and as many replications, so the same random draws." : "Seed or replications differ, so part of the difference is random; a comparison of options says what is statistically significant."),
+    table("Figures of both answers", ["figure", a, b], both.rows.map(one => [one.label, one.a, one.b])), ...[texts].flat());
+  $("both").hidden = false;
+  $("both").querySelector("h2").focus();
+};
+
+$("side-by-side").onclick = trying(sideBySide);
+$("report-close").onclick = () => { $("report").hidden = true; $("report-frame").src = "about:blank"; };
+document.addEventListener("answers", () => list().catch(() => {}));

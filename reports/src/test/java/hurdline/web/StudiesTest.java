@@ -1,0 +1,208 @@
+package hurdline.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.service.EngineStudies;
+import hurdline.service.Template;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Studies that the page asks for, in processes of their own, and their answers. */
+@Timeout(value = 3, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class StudiesTest {
+  private static final String RUN =
+      "{\"name\": \"small.yaml\", \"question\": \"RUN\", \"replications\": \"%d\", \"seed\": \"1\"}";
+
+  @TempDir Path folder;
+  private PageServer server;
+  private Raw raw;
+
+  @BeforeEach
+  void start() throws IOException {
+    Files.writeString(folder.resolve("small.yaml"), Template.SMALL.text());
+    server = PageServer.start(folder, 0, new EngineStudies());
+    URI address = URI.create(server.newAddress());
+    raw = new Raw(address.getPort());
+    raw.enter(address.getFragment());
+  }
+
+  @AfterEach
+  void stop() throws IOException {
+    server.close();
+  }
+
+  private void until(String said) throws IOException {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(40);
+    String studies = raw.get("/api/studies").body();
+    while (!studies.contains(said)) {
+      assertThat(System.nanoTime()).as(studies).isLessThan(end);
+      LockSupport.parkNanos(100_000_000L);
+      studies = raw.get("/api/studies").body();
+    }
+  }
+
+  private Path answer() throws IOException {
+    String body = raw.post("answers", "{}").body();
+    return folder.resolve(body.replaceAll(".*?\"name\":\"([^\"]*)\".*", "$1"));
+  }
+
+  @Test
+  void aStudyWritesWhatTheTerminalWritesAndKeepsItsPlant() throws IOException {
+    assertThat(raw.post("studies", RUN.formatted(3)).status()).isEqualTo(200);
+    Files.writeString(folder.resolve("small.yaml"), Template.SMALL.text());
+    until("\"state\":\"done\"");
+    Path answer = answer();
+    assertThat(answer.resolve("plant.yaml")).hasContent(Template.SMALL.text());
+    Process terminal =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-Djava.awt.headless=true",
+                "-cp",
+                System.getProperty("java.class.path"),
+                "hurdline.command.Hurdline",
+                "run",
+                folder.resolve("small.yaml").toString(),
+                "--replications=3",
+                "--quiet",
+                "--out=" + folder.resolve("terminal"))
+            .redirectErrorStream(true)
+            .start();
+    String said = new String(terminal.getInputStream().readAllBytes());
+    assertThat(folder.resolve("terminal/record.json"))
+        .as(said)
+        .hasSameBinaryContentAs(answer.resolve("record.json"));
+    assertThat(folder.resolve("terminal/plant.yaml")).hasContent(Template.SMALL.text());
+  }
+
+  @Test
+  void aStopKeepsWhatIsDoneAndTheNextStudyBegins() throws IOException {
+    raw.post("studies", RUN.formatted(100_000));
+    String second = raw.post("studies", RUN.formatted(2)).body();
+    assertThat(second).contains("\"waiting\"");
+    until("\"low\":");
+    assertThat(raw.get("/api/studies").body())
+        .contains("\"figure\":\"margin\"", "\"of\":\"100000\"");
+    String id = raw.get("/api/studies").body().replaceAll(".*?\"id\":\"([^\"]*)\".*", "$1");
+    assertThat(
+            raw.body("DELETE", "studies", "application/json", "{\"id\": \"" + id + "\"}").status())
+        .isEqualTo(200);
+    until("\"state\":\"stopped\"");
+    until("\"state\":\"done\"");
+    String answers = raw.post("answers", "{}").body();
+    assertThat(answers).contains("stopped early", "2 replications, seed 1");
+  }
+
+  @Test
+  void eightStudiesMayWaitAndOneThatWaitsEndsAtOnce() throws IOException {
+    int refused = 0;
+    for (int i = 0; i < 11; i++) {
+      refused += raw.post("studies", RUN.formatted(100_000)).status() == 429 ? 1 : 0;
+    }
+    assertThat(refused).isEqualTo(2);
+    String studies = raw.get("/api/studies").body();
+    var ids = java.util.regex.Pattern.compile("\"id\":\"([^\"]*)\"").matcher(studies);
+    java.util.List<String> all = new java.util.ArrayList<>();
+    while (ids.find()) {
+      all.add(0, ids.group(1));
+    }
+    for (String id : all) {
+      raw.body("DELETE", "studies", "application/json", "{\"id\": \"" + id + "\"}");
+    }
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(40);
+    while (raw.get("/api/studies").body().matches("(?s).*\"state\":\"(waiting|running)\".*")) {
+      assertThat(System.nanoTime()).isLessThan(end);
+      LockSupport.parkNanos(100_000_000L);
+    }
+  }
+
+  @Test
+  void aStudyThatCannotBeSaysWhyAndTakesNothingAlong() throws IOException {
+    raw.post(
+        "studies",
+        "{\"name\": \"small.yaml\", \"question\": \"RUN\", \"replications\": \"2\", \"seed\": \"1\","
+            + " \"option\": [\"nothing\"]}");
+    until("\"state\":\"failed\"");
+    assertThat(raw.get("/api/studies").body()).contains("nothing");
+    assertThat(raw.get("/api/files").status()).isEqualTo(200);
+    assertThat(raw.post("answers", "{}").body()).contains("\"answers\":[]");
+  }
+
+  @Test
+  void noValueOfAQuestionBecomesAFlag() throws IOException {
+    raw.post(
+        "studies",
+        "{\"name\": \"small.yaml\", \"question\": \"RUN\", \"replications\": \"2\", \"seed\": \"1\","
+            + " \"until\": \"--out="
+            + folder.resolve("elsewhere")
+            + "\"}");
+    until("\"state\":\"failed\"");
+    assertThat(folder.resolve("elsewhere")).doesNotExist();
+    assertThat(raw.post("studies", RUN.replace("%d", "1e9")).status()).isEqualTo(400);
+    assertThat(raw.post("studies", RUN.formatted(2).replace("RUN", "NEW")).status()).isEqualTo(400);
+  }
+
+  @Test
+  void aReportIsShownUnderAWordThatCannotBeGuessedAndReachesNothing() throws IOException {
+    raw.post("studies", RUN.formatted(2));
+    until("\"state\":\"done\"");
+    String name = answer().getFileName().toString();
+    String address =
+        raw.post("report", "{\"name\": \"" + name + "\"}")
+            .body()
+            .replaceAll(".*\"(/report/[^\"]+)\".*", "$1");
+    raw.forgetKey();
+    Raw.Reply report = raw.get(address);
+    assertThat(report.status()).isEqualTo(200);
+    assertThat(report.headers().get("content-security-policy"))
+        .startsWith("sandbox ")
+        .contains("default-src 'none'")
+        .doesNotContain("script", "allow-same-origin");
+    assertThat(raw.get("/report/" + name).status()).isEqualTo(404);
+  }
+
+  @Test
+  void anAnswerIsNotedSetBesideAnotherAndDeletedWithNothingElse() throws IOException {
+    raw.post("studies", RUN.formatted(2));
+    until("\"state\":\"done\"");
+    String first = answer().getFileName().toString();
+    String changed = Template.SMALL.text().replace("power: 15 hp", "power: 20 hp");
+    Files.writeString(folder.resolve("small.yaml"), changed);
+    raw.post("studies", RUN.formatted(2));
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(40);
+    while (raw.post("answers", "{}").body().split("\"name\"").length < 3) {
+      assertThat(System.nanoTime()).as(raw.get("/api/studies").body()).isLessThan(end);
+      LockSupport.parkNanos(100_000_000L);
+    }
+    String second = answer().getFileName().toString();
+    assertThat(second).isNotEqualTo(first);
+    String both = raw.post("side", "{\"a\": \"" + first + "\", \"b\": \"" + second + "\"}").body();
+    assertThat(both).contains("\"paired\":true", "power: 15 hp", "power: 20 hp", "margin");
+    raw.body(
+        "PUT",
+        "note",
+        "application/json",
+        "{\"name\": \"" + first + "\", \"star\": \"true\", \"note\": \"the old mill\"}");
+    assertThat(raw.post("answers", "{}").body())
+        .contains("\"star\":true,\"note\":\"the old mill\"");
+    assertThat(folder.resolve(first).resolve("note.txt")).hasContent("* the old mill");
+    Files.createSymbolicLink(folder.resolve(first).resolve("link"), folder.resolve(second));
+    assertThat(
+            raw.body("DELETE", "answers", "application/json", "{\"name\": \"" + first + "\"}")
+                .status())
+        .isEqualTo(200);
+    assertThat(folder.resolve(first)).doesNotExist();
+    assertThat(folder.resolve(second).resolve("record.json")).exists();
+    assertThat(raw.body("DELETE", "answers", "application/json", "{\"name\": \"..\"}").status())
+        .isEqualTo(404);
+  }
+}
