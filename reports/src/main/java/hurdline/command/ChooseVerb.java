@@ -18,6 +18,7 @@ import hurdline.text.Wording;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -71,6 +72,7 @@ final class ChooseVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     double mostS = flags.mostS();
+    AskedPlants asked = AskedPlants.of(List.of(choice.file()));
     PreparedChoice prepared =
         setting.studies().choose(choice.plant(), choice.chosen(), flags.ask(), flags.effort());
     Choose choose = prepared.choose();
@@ -102,7 +104,7 @@ final class ChooseVerb implements Callable<Integer> {
       if (found.isEmpty()) {
         return stopped(folder, blocks);
       }
-      reporting.report(found.get(), ChooseVerb::parts, new AnswerFiles(folder, drawing));
+      reporting.report(found.get(), ChooseVerb::parts, new AnswerFiles(folder, drawing, asked));
       blocks.clear();
       return ExitCode.DONE.number();
     } catch (UncheckedIOException full) {

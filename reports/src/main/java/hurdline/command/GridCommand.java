@@ -16,6 +16,7 @@ import hurdline.text.Wording;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /**

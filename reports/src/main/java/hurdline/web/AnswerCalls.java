@@ -114,16 +114,17 @@ final class AnswerCalls {
       return new Row(name, when, "", "", List.of(), "", 0, 0, other, star, words);
     }
     Header header = answer.get().header();
+    Optional<Question> question = Question.of(answer.get());
     return new Row(
         name,
         when,
         header.file(),
-        AnswerList.question(answer.get()),
+        question.map(Question::name).orElse(""),
         header.option().equals("base") ? List.of() : List.of(header.option().split("\\+")),
         asked(header),
         header.replications(),
         header.seed(),
-        AnswerList.sentences(answer.get(), wording),
+        question.map(q -> q.sentences(answer.get(), wording)).orElse(List.of()),
         star,
         words);
   }
@@ -184,7 +185,7 @@ final class AnswerCalls {
   /** By label, each with its unit and interval. */
   private static Map<String, String> figures(Answer answer, Wording wording) {
     Map<String, String> figures = new LinkedHashMap<>();
-    Optional<MainTable> table = AnswerList.table(answer, wording);
+    Optional<MainTable> table = Question.of(answer).map(q -> q.table(answer, wording));
     if (table.isPresent()) {
       int interval = table.get().head().indexOf("95 % interval");
       for (List<String> row : table.get().grid()) {

@@ -1,27 +1,8 @@
 package hurdline.web;
 
 import hurdline.answer.Answer;
-import hurdline.answer.CheckAnswer;
-import hurdline.answer.CompareAnswer;
-import hurdline.answer.GridAnswer;
-import hurdline.answer.RunAnswer;
-import hurdline.answer.SeasonAnswer;
-import hurdline.answer.YardAnswer;
 import hurdline.table.RecordFault;
 import hurdline.table.RecordFile;
-import hurdline.text.CheckHeadline;
-import hurdline.text.CompareHeadline;
-import hurdline.text.CompareTable;
-import hurdline.text.GridHeadline;
-import hurdline.text.GridTable;
-import hurdline.text.MainTable;
-import hurdline.text.RunHeadline;
-import hurdline.text.RunTable;
-import hurdline.text.SeasonHeadline;
-import hurdline.text.SeasonTable;
-import hurdline.text.Wording;
-import hurdline.text.YardHeadline;
-import hurdline.text.YardTable;
 import hurdline.web.http.Refusal;
 import java.io.IOException;
 import java.io.Reader;
@@ -101,63 +82,6 @@ final class AnswerList {
       read.put(name, known);
     }
     return Optional.of(known.answer());
-  }
-
-  static List<String> sentences(Answer answer, Wording plain) {
-    Wording wording = plain.reading(answer);
-    if (answer instanceof RunAnswer run) {
-      return new RunHeadline(run, wording).sentences();
-    }
-    if (answer instanceof CompareAnswer compare) {
-      return new CompareHeadline(compare, wording).sentences();
-    }
-    if (answer instanceof SeasonAnswer season) {
-      return new SeasonHeadline(season, wording).sentences();
-    }
-    if (answer instanceof YardAnswer yard) {
-      return new YardHeadline(yard, wording).sentences();
-    }
-    if (answer instanceof GridAnswer grid) {
-      return new GridHeadline(grid, wording).sentences();
-    }
-    return answer instanceof CheckAnswer check
-        ? new CheckHeadline(check, wording).sentences()
-        : List.of();
-  }
-
-  /** The question of the page that asks for such an answer; empty where there is none. */
-  static String question(Answer answer) {
-    Question asked =
-        answer instanceof RunAnswer
-            ? Question.RUN
-            : answer instanceof CompareAnswer
-                ? Question.COMPARE
-                : answer instanceof SeasonAnswer
-                    ? Question.SEASON
-                    : answer instanceof YardAnswer
-                        ? Question.YARD
-                        : answer instanceof GridAnswer ? Question.GRID : null;
-    return asked == null ? "" : asked.name();
-  }
-
-  /** The main figures; none of a check, which has no table of them. */
-  static Optional<MainTable> table(Answer answer, Wording plain) {
-    Wording wording = plain.reading(answer);
-    if (answer instanceof RunAnswer run) {
-      return Optional.of(RunTable.of(run, wording));
-    }
-    if (answer instanceof CompareAnswer compare) {
-      return Optional.of(CompareTable.of(compare, wording));
-    }
-    if (answer instanceof SeasonAnswer season) {
-      return Optional.of(SeasonTable.of(season, wording));
-    }
-    if (answer instanceof YardAnswer yard) {
-      return Optional.of(YardTable.of(yard, wording));
-    }
-    return answer instanceof GridAnswer grid
-        ? Optional.of(GridTable.of(grid, wording))
-        : Optional.empty();
   }
 
   /** Takes an answer away with all that is in its folder; links are not followed. */

@@ -1,10 +1,33 @@
 package hurdline.web;
 
+import hurdline.answer.Answer;
+import hurdline.answer.ChooseAnswer;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.GridAnswer;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.SeasonAnswer;
+import hurdline.answer.YardAnswer;
+import hurdline.text.ChooseHeadline;
+import hurdline.text.ChooseTable;
+import hurdline.text.CompareHeadline;
+import hurdline.text.CompareTable;
+import hurdline.text.GridHeadline;
+import hurdline.text.GridTable;
+import hurdline.text.MainTable;
+import hurdline.text.RunHeadline;
+import hurdline.text.RunTable;
+import hurdline.text.SeasonHeadline;
+import hurdline.text.SeasonTable;
+import hurdline.text.Wording;
+import hurdline.text.YardHeadline;
+import hurdline.text.YardTable;
 import hurdline.web.http.Ask;
 import hurdline.web.http.Refusal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
 /**
@@ -14,6 +37,7 @@ import java.util.stream.Stream;
  */
 enum Question {
   RUN(
+      new Found<>(RunAnswer.class, (a, w) -> new RunHeadline(a, w).sentences(), RunTable::of),
       "run",
       "What will the plant do?",
       "Simulates its calendar: what comes out, what limits each line, what it earns.",
@@ -23,6 +47,8 @@ enum Question {
         flag(ask, "until", words);
       }),
   COMPARE(
+      new Found<>(
+          CompareAnswer.class, (a, w) -> new CompareHeadline(a, w).sentences(), CompareTable::of),
       "compare",
       "Do its options pay?",
       "Sets options against the plant as it stands, on the same random draws.",
@@ -43,6 +69,7 @@ enum Question {
         flag(ask, "until", words);
       }),
   YARD(
+      new Found<>(YardAnswer.class, (a, w) -> new YardHeadline(a, w).sentences(), YardTable::of),
       "yard",
       "How large must the yard be?",
       "How many bales and how much ground, and how often each size overflows.",
@@ -56,12 +83,30 @@ enum Question {
         joined(ask, "option", "+", words);
       }),
   SEASON(
+      new Found<>(
+          SeasonAnswer.class, (a, w) -> new SeasonHeadline(a, w).sentences(), SeasonTable::of),
       "season",
       "Which season plan is best?",
       "Simulates the plans of a shared building on the same random draws.",
       List.of(Field.plans("plans", "Plans; none for all")),
       (ask, words) -> joined(ask, "plans", ",", words)),
+  CHOOSE(
+      new Found<>(
+          ChooseAnswer.class, (a, w) -> new ChooseHeadline(a, w).sentences(), ChooseTable::of),
+      "choose",
+      "Which of many plans is the best?",
+      "Simulates all combinations of what stands under choices in the file, round by round.",
+      List.of(
+          Field.text("best", "Best by, and a difference that matters", "money.margin:5000", ""),
+          Field.text("budget", "Budgets, if any", "", "such as 0,60000,140000"),
+          Field.tick("worth", "After the yearly cost of what each plan buys")),
+      (ask, words) -> {
+        flag(ask, "best", words);
+        flag(ask, "budget", words);
+        ticked(ask, "worth", words);
+      }),
   GRID(
+      new Found<>(GridAnswer.class, (a, w) -> new GridHeadline(a, w).sentences(), GridTable::of),
       "run",
       "What if one or two figures are others?",
       "Simulates the plant over a grid of one or two keys.",
@@ -111,6 +156,30 @@ enum Question {
   /** As the page draws it. */
   record Shown(String id, String label, String description, List<Field> fields) {}
 
+  /**
+   * How an answer of one kind is told in the list of answers.
+   *
+   * @param sentences its headline
+   * @param table its main figures
+   */
+  private record Found<A extends Answer>(
+      Class<A> type,
+      BiFunction<A, Wording, List<String>> sentences,
+      BiFunction<A, Wording, MainTable> table) {
+    boolean is(Answer answer) {
+      return type.isInstance(answer);
+    }
+
+    List<String> sentencesOf(Answer answer, Wording wording) {
+      return sentences.apply(type.cast(answer), wording);
+    }
+
+    MainTable tableOf(Answer answer, Wording wording) {
+      return table.apply(type.cast(answer), wording);
+    }
+  }
+
+  private final Found<?> found;
   private final String verb;
   private final String label;
   private final String description;
@@ -118,11 +187,13 @@ enum Question {
   private final BiConsumer<Ask, List<String>> flags;
 
   Question(
+      Found<?> found,
       String verb,
       String label,
       String description,
       List<Field> fields,
       BiConsumer<Ask, List<String>> flags) {
+    this.found = found;
     this.verb = verb;
     this.label = label;
     this.description = description;
@@ -141,6 +212,21 @@ enum Question {
         .filter(question -> question.name().equals(id))
         .findFirst()
         .orElseThrow(() -> new Refusal(400, "There is no such question."));
+  }
+
+  /** The question that an answer answers; empty for one that the page does not ask. */
+  static Optional<Question> of(Answer answer) {
+    return Stream.of(values()).filter(question -> question.found.is(answer)).findFirst();
+  }
+
+  /** The headline of an answer of this kind. */
+  List<String> sentences(Answer answer, Wording plain) {
+    return found.sentencesOf(answer, plain.reading(answer));
+  }
+
+  /** The main figures of an answer of this kind. */
+  MainTable table(Answer answer, Wording plain) {
+    return found.tableOf(answer, plain.reading(answer));
   }
 
   String label() {

@@ -111,6 +111,7 @@ class ChooseCommandTest {
             "choice.csv",
             "effects.csv",
             "frontier.csv",
+            "plant.yaml",
             "record.json",
             "report.html",
             "rounds.csv",

@@ -71,7 +71,7 @@ class FullDiskTest extends Calls {
         .isEqualTo(2);
     assertThat(out.toString()).startsWith("{");
     assertThat(err.toString())
-        .contains("report.html, 14 charts, but not record.json and what follows it");
+        .contains("report.html, plant.yaml, 14 charts, but not record.json and what follows it");
     assertThat(namesIn(answer))
         .contains("report.html")
         .doesNotContain("record.json", "record.json.part");

@@ -74,6 +74,7 @@ class SeasonCommandTest {
             "measures.csv",
             "months.csv",
             "plans.csv",
+            "plant.yaml",
             "record.json",
             "report.html",
             "summary.csv");
