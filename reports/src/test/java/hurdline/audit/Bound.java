@@ -18,6 +18,8 @@ final class Bound {
           Measure.MONEY_PACKAGES,
           Measure.MONEY_STOPS,
           Measure.MONEY_LATE_PENALTIES,
+          Measure.MONEY_DRIER_FUEL,
+          Measure.MONEY_LINE_DRIER_FUEL,
           Measure.MONEY_FREIGHT,
           Measure.MONEY_LINE_FREIGHT,
           Measure.PRODUCT_FREIGHT,

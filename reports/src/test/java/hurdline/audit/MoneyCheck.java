@@ -83,6 +83,7 @@ final class MoneyCheck implements Check {
       margin();
       cash();
       freight();
+      fuel();
       lines();
       rent();
     }
@@ -341,6 +342,7 @@ final class MoneyCheck implements Check {
                 - at(Measure.MONEY_LINE_PACKAGES, line)
                 - at(Measure.MONEY_LINE_STOPS, line)
                 - at(Measure.MONEY_LINE_LATE_PENALTIES, line)
+                - drierFuel(line)
                 - freight(line);
         near(MARGIN, line, own, at(Measure.MONEY_LINE_MARGIN, line));
         lines += own;
@@ -384,6 +386,25 @@ final class MoneyCheck implements Check {
     private double productStock(String line) {
       return samples.has(Measure.MONEY_PRODUCT_STOCK.of())
           ? at(Measure.MONEY_LINE_PRODUCT_STOCK, line)
+          : 0;
+    }
+
+    /** By the water that the driers of a crop's lines took. */
+    private void fuel() {
+      if (samples.has(Measure.MONEY_DRIER_FUEL.of())) {
+        double all = 0;
+        for (String crop : samples.names(Measure.MASS_DRIED)) {
+          all += at(Measure.MASS_DRIED, crop) * plant.amount("money.drier_fuel");
+        }
+        near(POWER, "drier fuel", all, at(Measure.MONEY_DRIER_FUEL));
+        double lines = samples.sum(replication, Measure.MONEY_LINE_DRIER_FUEL, false);
+        near(LINES, "drier fuel", lines, at(Measure.MONEY_DRIER_FUEL));
+      }
+    }
+
+    private double drierFuel(String line) {
+      return samples.has(Measure.MONEY_DRIER_FUEL.of())
+          ? at(Measure.MONEY_LINE_DRIER_FUEL, line)
           : 0;
     }
 

@@ -20,6 +20,7 @@ public final class MarginMeasures {
         Measure.MONEY_PACKAGES,
         Measure.MONEY_STOPS,
         Measure.MONEY_LATE_PENALTIES,
+        Measure.MONEY_DRIER_FUEL,
         Measure.MONEY_FREIGHT,
         Measure.MONEY_OVERHEAD);
   }

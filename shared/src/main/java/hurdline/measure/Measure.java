@@ -287,6 +287,7 @@ public enum Measure {
   MONEY_PACKAGES("money.packages", MONEY, "Paid for packages."),
   MONEY_STOPS("money.stops", MONEY, "Paid for stops: parts and services."),
   MONEY_LATE_PENALTIES("money.late_penalties", MONEY, "Charged for orders met late."),
+  MONEY_DRIER_FUEL("money.drier_fuel", MONEY, "Paid for the heat of driers."),
   MONEY_FREIGHT("money.freight", MONEY, "Paid to bring products to their buyers."),
   MONEY_OVERHEAD("money.overhead", MONEY, "Insurance, upkeep, office and rent."),
   MONEY_STOCK_CHANGE(
@@ -313,6 +314,7 @@ public enum Measure {
   MONEY_LINE_STOPS("money.<line>.stops", MONEY, "Paid for stops in this line."),
   MONEY_LINE_LATE_PENALTIES(
       "money.<line>.late_penalties", MONEY, "Charged for late orders of this line's products."),
+  MONEY_LINE_DRIER_FUEL("money.<line>.drier_fuel", MONEY, "Paid for this line's driers."),
   MONEY_LINE_FREIGHT("money.<line>.freight", MONEY, "Paid for this line's freight."),
   MONEY_LINE_STOCK_CHANGE(
       "money.<line>.stock_change",

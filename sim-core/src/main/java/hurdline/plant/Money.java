@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
  * Prices and rates, money in the file's currency.
  *
  * @param tariff what electricity costs
+ * @param drierFuelPerKg for each mass of water that driers send to the air
  * @param cropsPerKg price of each crop
  * @param grades by what a crop's price changes from load to load
  * @param paidAt how a crop's mass is brought to the one that is paid; as weighed where absent
@@ -21,6 +22,7 @@ public record Money(
     String currency,
     Tariff tariff,
     double wagePerS,
+    double drierFuelPerKg,
     Map<String, Double> cropsPerKg,
     Map<String, List<Grade>> grades,
     Map<String, Basis> paidAt,
@@ -35,6 +37,7 @@ public record Money(
     grades = InOrder.copy(grades);
     paidAt = InOrder.copy(paidAt);
     Check.notBelow0("wagePerS", wagePerS);
+    Check.notBelow0("drierFuelPerKg", drierFuelPerKg);
     cropsPerKg.forEach((crop, price) -> Check.finite("cropsPerKg of " + crop, price));
     Check.notBelow0("overheadPerS", overheadPerS);
     discount.ifPresent(share -> Check.notBelow0("discount", share));

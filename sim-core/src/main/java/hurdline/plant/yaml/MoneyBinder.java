@@ -39,6 +39,7 @@ final class MoneyBinder {
             currency(f.at("currency")),
             TariffBinder.tariff(f.at("electricity")),
             Quantities.of(f.at("wage"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
+            Quantities.of(f.at("drier_fuel"), Dimension.PRICE, Range.NOT_BELOW_0, 0),
             prices(f.at("crop_prices")),
             grades(f.at("crop_grades")),
             moistures(f.at("moisture_basis")),

@@ -48,6 +48,7 @@ final class MoneyResult {
   private final double[] packages;
   private final double[] late;
   private final double[] freights;
+  private final double[] drierFuel;
   private final double[] stock;
   private final double[] unsold; // worth of products that have not left
   private final double[] margin;
@@ -95,6 +96,7 @@ final class MoneyResult {
     freight = new FreightCost(layout, orders, material, markets, sold);
     cash = new CashView(layout.plant, present.roster.years());
     freights = new double[layout.lines];
+    drierFuel = new double[layout.lines];
     stock = new double[layout.lines];
     unsold = new double[layout.lines];
     margin = new double[layout.lines];
@@ -142,7 +144,8 @@ final class MoneyResult {
     double wageSum = sum(pay.byLine) + pay.ofNoLine;
     double cropSum = sum(crops) + cropsOfNoLine;
     double stockSum = sum(stock) + stockOfNoLine;
-    double costs = cropSum + wageSum + sum(packages) + sum(stops) + sum(late) + sum(freights);
+    double costs =
+        cropSum + wageSum + sum(packages) + sum(stops) + sum(late) + sum(freights) + sum(drierFuel);
     tally.put(Measure.MONEY_REVENUE, sum(revenue));
     tally.put(Measure.MONEY_CROP_COST, cropSum);
     tally.put(Measure.MONEY_WAGES, wageSum);
@@ -152,6 +155,9 @@ final class MoneyResult {
     tally.put(Measure.MONEY_LATE_PENALTIES, sum(late));
     if (freight.any()) {
       tally.put(Measure.MONEY_FREIGHT, sum(freights));
+    }
+    if (money.drierFuelPerKg() > 0) {
+      tally.put(Measure.MONEY_DRIER_FUEL, sum(drierFuel));
     }
     tally.put(Measure.MONEY_OVERHEAD, overhead);
     tally.put(Measure.MONEY_STOCK_CHANGE, stockSum);
@@ -246,7 +252,8 @@ final class MoneyResult {
             - packages[l]
             - stops
             - late[l]
-            - freights[l];
+            - freights[l]
+            - drierFuel[l];
     double fed = material.fedKg[l] / TONNE_KG;
     tally.put(Measure.MONEY_LINE_REVENUE, revenue[l], line);
     tally.put(Measure.MONEY_LINE_CROP_COST, crops[l], line);
@@ -256,6 +263,9 @@ final class MoneyResult {
     tally.put(Measure.MONEY_LINE_LATE_PENALTIES, late[l], line);
     if (freight.any()) {
       tally.put(Measure.MONEY_LINE_FREIGHT, freights[l], line);
+    }
+    if (money.drierFuelPerKg() > 0) {
+      tally.put(Measure.MONEY_LINE_DRIER_FUEL, drierFuel[l], line);
     }
     tally.put(Measure.MONEY_LINE_STOCK_CHANGE, stock[l], line);
     if (productStock.any()) {
@@ -299,6 +309,9 @@ final class MoneyResult {
     }
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
       ofCrop(crop);
+    }
+    for (int l = 0; l < layout.lines; l++) {
+      drierFuel[l] = material.driedKg[l] * money.drierFuelPerKg();
     }
     pay.workOut();
   }

@@ -36,7 +36,12 @@ public final class MoneyYears {
             part(byYear, Money.Growth::crops, 1, Measure.MONEY_STOCK_CHANGE),
             part(byYear, Money.Growth::crops, -1, Measure.MONEY_CROP_COST),
             part(byYear, Money.Growth::wages, -1, Measure.MONEY_WAGES),
-            part(byYear, Money.Growth::electricity, -1, Measure.MONEY_ELECTRICITY),
+            part(
+                byYear,
+                Money.Growth::electricity,
+                -1,
+                Measure.MONEY_ELECTRICITY,
+                Measure.MONEY_DRIER_FUEL),
             part(
                 byYear,
                 growth -> 0,

@@ -82,6 +82,7 @@ final class Repricing {
         m.currency(),
         m.tariff().withoutPrices(),
         0,
+        0,
         Map.of(),
         m.grades(),
         m.paidAt(),
@@ -143,6 +144,10 @@ final class Repricing {
                         was.cropsPerKg().getOrDefault(crop, 0.0),
                         is.cropsPerKg().getOrDefault(crop, 0.0))));
     electricity(was.tariff(), is.tariff());
+    add(
+        Measure.MONEY_DRIER_FUEL,
+        Measure.MONEY_DRIER_FUEL.of(),
+        more(was.drierFuelPerKg(), is.drierFuelPerKg()));
     add(Measure.MONEY_WAGES, Measure.MONEY_WAGES.of(), more(was.wagePerS(), is.wagePerS()));
     add(
         Measure.MONEY_OVERHEAD,

@@ -135,6 +135,9 @@ public final class Tornado {
               }
             });
     electricity(keys, money.tariff());
+    if (money.drierFuelPerKg() > 0) {
+      keys.add("money.drier_fuel");
+    }
     if (money.wagePerS() > 0) {
       keys.add("money.wage");
     }

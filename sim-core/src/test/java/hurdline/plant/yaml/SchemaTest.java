@@ -143,7 +143,8 @@ class SchemaTest {
                   47, "a share of something else might be above the whole",
                   53, "names a crop",
                   55, "names an attribute",
-                  58, "compares the shares of two pairs")),
+                  58, "compares the shares of two pairs",
+                  60, "a price might be below 0")),
           Map.entry(
               "round",
               Map.of(
