@@ -28,6 +28,12 @@ import java.util.Set;
 final class ValueChange {
   private static final String EVERY = "*";
 
+  /** Under this path a relative value means all prices of electricity; a ratchet is none. */
+  private static final String ELECTRICITY = "money.electricity.*";
+
+  private static final List<String> PRICES =
+      List.of("energy", "demand", "periods.*.energy", "periods.*.demand");
+
   private final String path;
   private final List<String> steps;
   private final Tree value;
@@ -55,8 +61,44 @@ final class ValueChange {
   static Tree apply(Tree tree, Change.Value change) {
     RelativeValue relative =
         RelativeValue.of(change.path(), change.value(), SourcePosition.NOWHERE).orElse(null);
+    if (relative != null && change.path().equals(ELECTRICITY)) {
+      return everyPrice(tree, change);
+    }
     Tree value = relative == null ? valueOf(change) : null;
     return new ValueChange(change.path(), value, relative).applied(tree);
+  }
+
+  private static Tree everyPrice(Tree tree, Change.Value change) {
+    Tree changed = tree;
+    boolean any = false;
+    for (String price : PRICES) {
+      String path = ELECTRICITY.replace(EVERY, price);
+      if (isSaid(tree, List.of(path.split("\\.")))) {
+        any = true;
+        changed = apply(changed, new Change.Value(path, change.value()));
+      }
+    }
+    if (!any) {
+      throw refuse(
+          change.path(),
+          "the plant has no price of electricity to change",
+          "\"energy\" or \"demand\" under money.electricity");
+    }
+    return changed;
+  }
+
+  /** Whether a path leads to a value, by any of the names that a star stands for. */
+  private static boolean isSaid(Tree at, List<String> steps) {
+    if (steps.isEmpty()) {
+      return !at.isNothing();
+    }
+    if (!(at instanceof Entries entries)) {
+      return false;
+    }
+    List<String> further = steps.subList(1, steps.size());
+    return steps.get(0).equals(EVERY)
+        ? entries.map().values().stream().anyMatch(entry -> isSaid(entry.value(), further))
+        : entries.at(steps.get(0)).filter(tree -> isSaid(tree, further)).isPresent();
   }
 
   private Tree applied(Tree tree) {

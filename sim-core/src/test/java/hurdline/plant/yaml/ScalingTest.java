@@ -1,7 +1,9 @@
 package hurdline.plant.yaml;
 
+import static org.assertj.core.api.Assertions.as;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import hurdline.plant.Change;
 import hurdline.plant.Machine;
@@ -46,6 +48,20 @@ class ScalingTest {
     assertThat(machine(scaled("machines.mill.power", "x1.2"), "mill"))
         .isEqualTo(
             machine(VARIANTS.with(new Change.Value("machines.mill.power", "30 hp")), "mill"));
+  }
+
+  @Test
+  void pricesOfElectricityAreNoneWhereTheFileHasNone() {
+    assertThat(
+            Assertions.assertThrows(
+                    ProblemsException.class,
+                    () ->
+                        VARIANTS.with(
+                            new Change.Value("money.electricity", "{}"),
+                            new Change.Value("money.electricity.*", "x1.2")))
+                .lines())
+        .singleElement(as(STRING))
+        .contains("no price of electricity", "\"energy\" or \"demand\"");
   }
 
   @ParameterizedTest

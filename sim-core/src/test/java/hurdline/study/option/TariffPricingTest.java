@@ -24,6 +24,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Electricity by hours is priced alike whether a plant is simulated again or not. */
 class TariffPricingTest {
@@ -35,6 +36,22 @@ class TariffPricingTest {
     return new ReplicationBudget(Studied.effort(1, 1), (done, of) -> {}, () -> false)
         .whole(CompiledPlant.of(plant), 1)
         .orElseThrow();
+  }
+
+  /** All prices at once: what is paid for electricity grows alike, whatever its periods. */
+  @ParameterizedTest
+  @ValueSource(strings = {"tariff_night", "ratchet"})
+  void aStarScalesEveryPriceAndNoRatchet(String name) {
+    PlantOrigin source = Studied.source(Path.of("../line-configs/exact/" + name + ".yaml"));
+    Plant base = source.variants().with();
+    Plant dearer = source.variants().with(new Change.Value("money.electricity.*", "x1.2"));
+    ReplicationResults before = simulated(base);
+    double due = 1.2 * electricity(before);
+    assertThat(electricity(simulated(dearer))).isCloseTo(due, within(1e-9 * due)).isPositive();
+    assertThat(electricity(Repricing.of(before, base, dearer).orElseThrow()))
+        .isCloseTo(due, within(1e-9 * due));
+    assertThat(source.variants().with(new Change.Value("money.electricity.*", "x1")))
+        .isEqualTo(base);
   }
 
   private static double electricity(ReplicationResults figures) {
