@@ -94,9 +94,9 @@ public final class ChooseHeadline {
         + " on average over many years "
         + (isMargin() ? "" : "a " + label() + " ")
         + "more than "
-        + words.atMost(best.gap())
-        + (isMargin() ? each() : "")
-        + " above this one"
+        + (best.gap() > 0
+            ? words.atMost(best.gap()) + (isMargin() ? each() : "") + " above this one"
+            : "this one")
         + (terms.worth() ? ", the yearly cost of capital taken off" : "")
         + "; that is "
         + wording.fixed(1 - terms.alpha(), 0, "share")

@@ -12,6 +12,7 @@ import hurdline.plant.Machine;
 import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.plant.Step;
+import hurdline.plant.Title;
 import hurdline.plant.Yard;
 import hurdline.simulation.CompiledPlant;
 import hurdline.study.replicate.Precision;
@@ -48,6 +49,21 @@ public final class PlantOutline {
             .map(store -> new Outline.Store(store.name(), store.holdsKg() / TONNE_KG))
             .toList(),
         titles(plant));
+  }
+
+  /** The same with titles of what is open, which only a choice among plans shows. */
+  public Outline outlineWithChoices() {
+    Map<String, String> given = new LinkedHashMap<>();
+    plant.titles().stream()
+        .filter(title -> title.kind() == Title.Kind.CHOICE)
+        .forEach(title -> given.put(Titles.key(title.kind().word(), title.name()), title.text()));
+    Outline own = outline();
+    return new Outline(
+        own.crops(),
+        own.lines(),
+        own.places(),
+        own.stores(),
+        own.titles().and(new Titles(given)));
   }
 
   /** The same with titles of what other plants have in addition. */
@@ -104,8 +120,8 @@ public final class PlantOutline {
 
   static Titles titles(Plant plant) {
     Map<String, String> given = new LinkedHashMap<>();
-    plant
-        .titles()
+    plant.titles().stream()
+        .filter(title -> title.kind() != Title.Kind.CHOICE)
         .forEach(title -> given.put(Titles.key(title.kind().word(), title.name()), title.text()));
     return new Titles(given);
   }

@@ -70,7 +70,7 @@ final class ChooseAnswers {
         found.budgets().stream().flatMap(budget -> budget.rounds().stream()).toList();
     return new ChooseAnswer(
         outlines.header(source, chosen, effort, effort.replications(), false),
-        outlines.outline(),
+        outlines.outlineWithChoices(),
         terms,
         space.ranges(),
         IntStream.range(0, space.count()).mapToObj(this::plan).toList(),

@@ -75,8 +75,10 @@ final class OpenChoices {
 
   private Choice narrowed(Choice choice, ChoiceChange change) {
     List<String> known = choice.values().stream().map(Choice.Value::text).toList();
+    List<String> bare = known.stream().map(OpenChoices::bare).toList();
+    List<String> wanted = change.values().stream().map(OpenChoices::bare).toList();
     for (String text : change.values()) {
-      if (!known.contains(text)) {
+      if (!bare.contains(bare(text))) {
         refuse(
             "--choice \"" + text + "\" is no value of choice \"" + choice.name() + "\"",
             Nearest.expected("a value of it", text, known));
@@ -85,7 +87,12 @@ final class OpenChoices {
     return new Choice(
         choice.name(),
         choice.kind(),
-        choice.values().stream().filter(of -> change.values().contains(of.text())).toList());
+        choice.values().stream().filter(of -> wanted.contains(bare(of.text()))).toList());
+  }
+
+  /** Without spaces, which a call would have to quote. */
+  private static String bare(String text) {
+    return text.replaceAll("\\s", "");
   }
 
   private void refuse(String said, Expected expected) {

@@ -303,7 +303,7 @@ class ChooseTest {
             List.of(),
             false,
             0,
-            new ChoiceChange("mill", List.of("25 hp")),
+            new ChoiceChange("mill", List.of("25hp")),
             new ChoiceChange("loader", List.of("1")),
             new ChoiceChange("money.wage", List.of("24 USD/h", "x1.2")));
     assertThat(asked.choose(1).plans()).isEqualTo(4);
@@ -323,5 +323,46 @@ class ChooseTest {
         .hasMessageContaining("--choice \"mil\" is no choice of this file")
         .hasMessageContaining("--choice \"26 hp\" is no value of choice \"mill\"")
         .hasMessageContaining("is the key of choice \"mill\"");
+  }
+
+  /**
+   * By hand, from line-configs/exact/cut_night.md: 9 hours of feeding at 10 USD a ton, 10 hours of
+   * pay at 10 USD for each hand. Nothing varies, so plans stay until 30 years have been simulated.
+   */
+  @Test
+  void withoutChanceTheAnswerIsTheOneByHand() throws IOException {
+    String text =
+        Files.readString(Path.of("../line-configs/exact/cut_night.yaml"))
+                .replace("tow: {}", "tow: {price: 10 USD/t}")
+            + """
+
+            choices:
+              rate: {key: lines.stalk_line.steps.feeder.rate, values: [1 t/h, 2 t/h, 3 t/h]}
+              hands: {key: crews.stalk_line.night, values: [1, 2]}
+            """;
+    PlantFile file = PlantFile.of("cut_night.yaml", text);
+    PlantOrigin source =
+        new PlantOrigin(file.variants(), "cut_night.yaml", file.contentHash(), "0", List.of());
+    IndifferenceZone zone = new IndifferenceZone(MARGIN, 1, false, "money.margin:1 USD");
+    Choose choose =
+        new Choose(
+            source,
+            PlantChanges.base(),
+            file.choices(),
+            new ChooseAsk(List.of(), zone, false, List.of(), List.of(), false, 0),
+            new RunSettings(2, Optional.empty(), 1, 2, Optional.empty()));
+    ChooseAnswer answer = play(choose, new InMemory(), () -> false).orElseThrow();
+    ChosenRow named = answer.chosen(answer.best().plan()).orElseThrow();
+    assertThat(answer.plans().get(named.plan()).at()).containsExactly(2, 0);
+    assertThat(named.mean()).isCloseTo(3 * 9 * 10 - 100, within(1e-9));
+    assertThat(answer.best()).isEqualTo(new FrontierRow(Double.NaN, 4, 0, 1, 6, 2));
+    assertThat(answer.effects())
+        .extracting(effect -> Math.rint(1e6 * effect.difference()) / 1e6)
+        .containsExactly(-180.0, -90.0, -100.0);
+    assertThat(answer.plans())
+        .filteredOn(plan -> plan.status() == ChoiceRow.Status.OUT)
+        .hasSize(5)
+        .allMatch(plan -> plan.round() == 1 && plan.years() == 40)
+        .allMatch(plan -> plan.difference() == plan.limit());
   }
 }
