@@ -10,6 +10,7 @@ import hurdline.study.PlantOrigin;
 import hurdline.study.PlantOutline;
 import hurdline.study.SafetyFacts;
 import hurdline.study.Scenario;
+import hurdline.study.option.OptionPlants;
 import hurdline.study.replicate.LifeCalendar;
 import hurdline.study.replicate.ProgressListener;
 import hurdline.study.replicate.RunSettings;
@@ -64,8 +65,18 @@ public final class Grid {
         new GridMeasures(
             new PlantOutline(first).outline(),
             first.plant().money().isPresent(),
-            isRepeated() && this.alternatives.stream().anyMatch(Scenario::bought),
+            isRepeated() && isAnyPurchase(),
             called.equals("plan"));
+  }
+
+  /** Whether some option costs something, here or in a cell: the others are no purchases. */
+  private boolean isAnyPurchase() {
+    boolean varied = keys.stream().anyMatch(key -> key.path().startsWith("options."));
+    return alternatives.stream()
+        .filter(Scenario::bought)
+        .anyMatch(
+            option ->
+                varied || OptionPlants.joined(option.name(), first.plant().options()).isPurchase());
   }
 
   private boolean isRepeated() {
@@ -177,7 +188,7 @@ public final class Grid {
             effort.replications(),
             first.plant().calendar(),
             plan.cells(),
-            first.plant().money().isPresent() && alternatives.stream().anyMatch(Scenario::bought)),
+            first.plant().money().isPresent() && isAnyPurchase()),
         new SafetyFacts(first.plant()).facts(),
         source.warnings());
   }

@@ -347,6 +347,38 @@ class GridTest {
     assertThat(answer.drawn()).startsWith("net_present_value", MARGIN, FED);
   }
 
+  /** Nobody pays for an option without a cost, so no net present value is said of it. */
+  @Test
+  void anOptionThatCostsNothingHasNoNetPresentValueUnlessItsCostIsVaried() throws IOException {
+    String text =
+        Files.readString(Path.of("../line-configs/small.yaml")).replace("2027-05-28", "2027-03-05");
+    PlantFile file =
+        PlantFile.of(
+            "small.yaml", text + "\n  faster:\n    with: {machines: {mill: {power: 25 hp}}}\n");
+    PlantOrigin source =
+        new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
+    Compare compare =
+        new Compare(source, PlantChanges.base(), Studied.ask("faster"), Studied.effort(2, 2));
+    for (boolean ofCost : new boolean[] {false, true}) {
+      GridAnswer answer =
+          played(
+              new Grid(
+                  source,
+                  PlantChanges.base(),
+                  "option",
+                  compare.alternatives(),
+                  List.of(
+                      ofCost
+                          ? key("options.faster.cost", " USD", "1000", "9000")
+                          : key("products.hurd.price", "x", "1", "2")),
+                  Studied.effort(2, 2)));
+      assertThat(answer.row(0, "faster", "net_present_value").isPresent()).isEqualTo(ofCost);
+      assertThat(answer.drawn().contains("net_present_value")).isEqualTo(ofCost);
+      assertThat(answer.assumptions().stream().anyMatch(GridFact.ValueInACell.class::isInstance))
+          .isEqualTo(ofCost);
+    }
+  }
+
   @Test
   void withoutAWordOnHowTheCalendarRepeatsThereIsNoWorthAndTheNotesSayWhy() throws IOException {
     String text =
