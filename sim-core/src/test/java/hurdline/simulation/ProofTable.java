@@ -24,7 +24,7 @@ import java.util.regex.Pattern;
 final class ProofTable {
   static final ProofTable PAGE = new ProofTable();
 
-  private static final int SECTIONS = 18;
+  private static final int SECTIONS = 19;
   private static final String SIMULATED = "standard errors";
   private static final String WORKED_OUT = "last digits";
   private static final String MEASURED = "percent";
