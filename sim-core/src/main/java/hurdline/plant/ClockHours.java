@@ -13,8 +13,10 @@ import java.util.Set;
  * @param days of the week on which they begin
  * @param fromS begin, seconds after midnight, 0 to below 86,400
  * @param toS end, seconds after midnight; at or before the begin it lies on the next date
+ * @param holidays dates that count as Sundays
  */
-public record ClockHours(Set<Month> months, Set<DayOfWeek> days, int fromS, int toS) {
+public record ClockHours(
+    Set<Month> months, Set<DayOfWeek> days, int fromS, int toS, Set<LocalDate> holidays) {
   /** What meters count by. */
   private static final int QUARTER_S = 900;
 
@@ -23,6 +25,7 @@ public record ClockHours(Set<Month> months, Set<DayOfWeek> days, int fromS, int 
   public ClockHours {
     months = InOrder.copy(months);
     days = InOrder.copy(days);
+    holidays = InOrder.copy(holidays);
     quarter("fromS", fromS);
     quarter("toS", toS);
   }
@@ -39,10 +42,14 @@ public record ClockHours(Set<Month> months, Set<DayOfWeek> days, int fromS, int 
     return atS % QUARTER_S == 0;
   }
 
+  private DayOfWeek dayOf(LocalDate date) {
+    return holidays.contains(date) ? DayOfWeek.SUNDAY : date.getDayOfWeek();
+  }
+
   /** Whether the instant of a date, seconds after its midnight, lies in these hours. */
   public boolean hold(LocalDate date, int atS) {
     return months.contains(date.getMonth())
-        && (days.contains(date.getDayOfWeek()) && atS >= fromS && (toS <= fromS || atS < toS)
-            || days.contains(date.minusDays(1).getDayOfWeek()) && toS <= fromS && atS < toS);
+        && (days.contains(dayOf(date)) && atS >= fromS && (toS <= fromS || atS < toS)
+            || days.contains(dayOf(date.minusDays(1))) && toS <= fromS && atS < toS);
   }
 }

@@ -5,7 +5,10 @@ import hurdline.plant.ClockHours;
 import hurdline.plant.Tariff;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
+import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Reads what electricity costs and when, and what the building draws. */
 final class TariffBinder {
@@ -21,10 +24,14 @@ final class TariffBinder {
               "a ratchet holds for the tariff's own demand charge, of which there is none",
               "\"demand\" beside it, such as demand: 12 USD/kW/month");
     }
+    Set<LocalDate> holidays = new HashSet<>();
+    for (NodeReader item : f.at("holidays").items("dates")) {
+      Dates.date(item).ifPresent(holidays::add);
+    }
     return new Tariff(
         energy(f).orElse(0),
         demand(f).orElse(0),
-        f.at("periods").each("tariff period", TariffBinder::period),
+        f.at("periods").each("tariff period", (name, one) -> period(name, one, holidays)),
         f.at("ratchets").list("ratchets", TariffBinder::ratchet));
   }
 
@@ -40,24 +47,24 @@ final class TariffBinder {
         : perWS;
   }
 
-  private static Tariff.Period period(String name, NodeReader at) {
+  private static Tariff.Period period(String name, NodeReader at, Set<LocalDate> holidays) {
     Fields f = at.fields(MapKeys.TARIFF_PERIOD);
     if (at.isMap() && !f.has("energy") && !f.has("demand")) {
       at.wrong(
           "the period has no price",
           "\"energy\", \"demand\" or both, such as energy: 0.05 USD/kWh");
     }
-    return new Tariff.Period(name, energy(f), demand(f), hours(f));
+    return new Tariff.Period(name, energy(f), demand(f), hours(f, holidays));
   }
 
   static BaseLoad baseLoad(String name, NodeReader at) {
     Fields f = at.fields(MapKeys.BASE_LOAD);
     return new BaseLoad(
-        name, Quantities.of(f.at("power"), Dimension.POWER, Range.ABOVE_0, 1), hours(f));
+        name, Quantities.of(f.at("power"), Dimension.POWER, Range.ABOVE_0, 1), hours(f, Set.of()));
   }
 
   /** From midnight to midnight where neither begin nor end is given. */
-  private static ClockHours hours(Fields f) {
+  private static ClockHours hours(Fields f, Set<LocalDate> holidays) {
     if (f.has("from") != f.has("to")) {
       f.at(f.has("from") ? "from" : "to")
           .wrong("\"from\" and \"to\" stand together", "both, or neither for all hours of the day");
@@ -71,7 +78,8 @@ final class TariffBinder {
         Dates.months(f.at("months")),
         Dates.weekdays(f.at("days")),
         fromS,
-        quarter(f.at("to"), DAY_S));
+        quarter(f.at("to"), DAY_S),
+        holidays);
   }
 
   private static int quarter(NodeReader at, int standIn) {
