@@ -1,11 +1,14 @@
 package hurdline.text;
 
+import hurdline.answer.ChoiceRange;
 import hurdline.answer.ChoiceRow;
 import hurdline.answer.ChooseAnswer;
 import hurdline.answer.FrontierRow;
 import hurdline.answer.Header;
+import hurdline.answer.Titles;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The answer of a choice among very many plans for the terminal. */
 public final class ChooseWords {
@@ -59,7 +62,29 @@ public final class ChooseWords {
     List<String> sentences = new ArrayList<>();
     sentences.add(others());
     answer.frontier().stream().skip(1).map(this::budget).forEach(sentences::add);
+    for (int choice = 0; choice < answer.choices().size(); choice++) {
+      end(choice).ifPresent(sentences::add);
+    }
     return sentences;
+  }
+
+  /** What rises up to the first or the last value of a key may rise on beyond it. */
+  private Optional<String> end(int choice) {
+    ChoiceRange range = answer.choices().get(choice);
+    int last = range.values().size() - 1;
+    int at = answer.plans().get(answer.best().plan()).at().get(choice);
+    if (!range.kind().equals("key") || last < 2 || at != 0 && at != last) {
+      return Optional.empty();
+    }
+    int before = at == 0 ? 1 : last - 1;
+    return answer.effects().stream()
+        .filter(effect -> effect.choice() == choice && effect.value() == before)
+        .filter(effect -> effect.high95() < 0)
+        .findFirst()
+        .map(
+            effect ->
+                Titles.capital(words.valued(choice, at))
+                    + " is an end of its values, and beyond it may be more.");
   }
 
   private String others() {
