@@ -8,6 +8,7 @@ import hurdline.plant.Plant;
 import hurdline.plant.Step;
 import hurdline.random.Distribution;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -264,18 +265,26 @@ public final class CompiledLines {
   private int[][] heads(int things, Belongs belongs) {
     int[][] found = new int[things][];
     for (int t = 0; t < things; t++) {
-      int thing = t;
-      found[t] = IntStream.range(0, heads).filter(h -> belongs.to(h, thing)).toArray();
+      int count = 0;
+      int[] some = new int[heads];
+      for (int h = 0; h < heads; h++) {
+        if (belongs.to(h, t)) {
+          some[count++] = h;
+        }
+      }
+      found[t] = Arrays.copyOf(some, count);
     }
     return found;
   }
 
   private int sinkOfBin(int head, int bin) {
     Stretch s = stretch[head];
-    return IntStream.range(0, s.sinks)
-        .filter(k -> s.sinkKind[k] == Stretch.Sink.BIN && s.sinkTarget[k] == bin)
-        .findFirst()
-        .orElse(-1);
+    for (int k = 0; k < s.sinks; k++) {
+      if (s.sinkKind[k] == Stretch.Sink.BIN && s.sinkTarget[k] == bin) {
+        return k;
+      }
+    }
+    return -1;
   }
 
   private int[] binOrder() {

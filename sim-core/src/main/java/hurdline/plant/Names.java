@@ -1,11 +1,11 @@
 package hurdline.plant;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** The plant's things by name, for rules to look up. */
@@ -24,7 +24,7 @@ final class Names {
   final Map<String, Yard.Place> places;
 
   /** All that a step may lead to. */
-  private final List<String> aims;
+  private final Set<String> aims;
 
   Names(Plant plant) {
     components = byName(plant.components(), Component::name);
@@ -37,7 +37,7 @@ final class Names {
     shifts = byName(plant.calendar().shifts(), Calendar.Shift::name);
     resources = byName(plant.resources(), Resource::name);
     places = byName(plant.yard().places(), Yard.Place::name);
-    aims = new ArrayList<>(machines.keySet());
+    aims = new LinkedHashSet<>(machines.keySet());
     aims.addAll(products.keySet());
     aims.add(WASTE);
   }
@@ -59,7 +59,7 @@ final class Names {
   }
 
   /** All that a step may lead to. */
-  List<String> aims() {
+  Set<String> aims() {
     return aims;
   }
 

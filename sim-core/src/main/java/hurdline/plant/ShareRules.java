@@ -69,8 +69,10 @@ final class ShareRules {
 
   /** Sum of the shares of a component in all outlets of a step. */
   static double taken(Step step, String component) {
-    return step.outlets().stream()
-        .mapToDouble(outlet -> outlet.takes().orElse(Map.of()).getOrDefault(component, 0.0))
-        .sum();
+    double sum = 0;
+    for (Step.Outlet outlet : step.outlets()) {
+      sum += outlet.takes().orElse(Map.of()).getOrDefault(component, 0.0);
+    }
+    return sum;
   }
 }

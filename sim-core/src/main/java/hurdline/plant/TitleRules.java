@@ -1,10 +1,14 @@
 package hurdline.plant;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -16,21 +20,23 @@ final class TitleRules {
   private TitleRules() {}
 
   static void check(Plant plant, Names names, Problems found) {
-    for (Title.Kind kind : Title.Kind.values()) {
-      List<Title> titles = plant.titles().stream().filter(title -> title.kind() == kind).toList();
-      if (!titles.isEmpty()) {
-        check(kind, titles, names(kind, plant, names), found);
-      }
+    Map<Title.Kind, List<Title>> byKind = new EnumMap<>(Title.Kind.class);
+    for (Title title : plant.titles()) {
+      byKind.computeIfAbsent(title.kind(), kind -> new ArrayList<>()).add(title);
     }
+    byKind.forEach((kind, titles) -> check(kind, titles, names(kind, plant, names), found));
   }
 
   private static void check(
       Title.Kind kind, List<Title> titles, Collection<String> names, Problems found) {
-    List<String> titled = titles.stream().map(Title::name).toList();
+    Set<String> titled = new HashSet<>();
+    titles.forEach(title -> titled.add(title.name()));
     Map<String, String> taken = new HashMap<>();
-    names.stream()
-        .filter(name -> !titled.contains(name))
-        .forEach(name -> taken.putIfAbsent(read(name), name));
+    for (String name : names) {
+      if (!titled.contains(name)) {
+        taken.putIfAbsent(read(name), name);
+      }
+    }
     Map<String, String> first = new HashMap<>();
     for (Title title : titles) {
       String before = first.putIfAbsent(title.name(), title.text());

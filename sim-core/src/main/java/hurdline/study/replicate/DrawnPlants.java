@@ -26,6 +26,7 @@ public final class DrawnPlants {
   private final List<Change> changes;
   private final InputDraws draws;
   private final UnaryOperator<Plant> then;
+  private final CompiledPlant undrawn; // from which each drawn plant takes over what it shares
   private final int[] own; // places of the keys that are drawn in this plant
 
   /**
@@ -64,6 +65,7 @@ public final class DrawnPlants {
                             .equals(variants.text(draws.keys().get(at), all)))
             .toArray();
     refuseOthers(base);
+    undrawn = CompiledPlant.of(then.apply(variants.with(all)));
   }
 
   private void refuseOthers(Change[] base) {
@@ -124,7 +126,7 @@ public final class DrawnPlants {
     List<String> row = draws.rows().get(draws.row(replication));
     Stream<Change> drawn =
         Arrays.stream(own).mapToObj(at -> new Change.Value(draws.keys().get(at), row.get(at)));
-    return CompiledPlant.of(
+    return undrawn.changedTo(
         then.apply(variants.with(Stream.concat(changes.stream(), drawn).toArray(Change[]::new))));
   }
 
