@@ -22,6 +22,9 @@ final class PageNames {
   static final String FED_BY_WEEK = "%s fed by week";
   static final String PRODUCTS_BY_WEEK = "Products of the %s by week";
   static final String IN_THE_YARD = "%s in the yard";
+  static final String IN_THE_STORE = "Finished goods in the %s";
+  static final String STORES = "stores";
+  static final String IN_STORES = "products in stores";
   static final String MONEY = "Money over the calendar";
   static final String PRODUCTS = "products";
   static final String MARGIN_BY_LINE = "margin by line";

@@ -94,6 +94,7 @@ class RunAuditTest extends AnswerAuditTest {
         arguments(RecordCheck.RECORD, Control.inTable(Tables.YARD_LEVELS, Columns.P50)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.ANSWER, 1)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.ENERGY_BY_MONTH, 1)),
+        arguments(PageBook.PAGE, Control.onPage(PageNames.STORES, 2)),
         arguments(
             TerminalCheck.TERMINAL, Control.onTerminal("(?<= )\\d+(\\.\\d ton +\\d)", "7777$1")));
   }

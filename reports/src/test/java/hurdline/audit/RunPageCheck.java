@@ -61,6 +61,27 @@ final class RunPageCheck implements Check {
     for (String crop : answer.plant("base").names("crops")) {
       yard(page, crop);
     }
+    for (String store : answer.plant("base").names("stores")) {
+      store(page, store);
+    }
+    named(
+        page,
+        option,
+        PageNames.STORES,
+        "stores",
+        Measure.STORE_LEVEL_MEAN,
+        Measure.STORE_LEVEL_PEAK,
+        Measure.STORE_LEVEL_END,
+        Measure.STORE_HOURS_FULL);
+    named(
+        page,
+        option,
+        PageNames.IN_STORES,
+        "products",
+        Measure.PRODUCT_LEFT,
+        Measure.PRODUCT_PICK_UPS,
+        Measure.PRODUCT_STOCK,
+        Measure.PRODUCT_STOCK_WORTH);
   }
 
   private static void main(PageBook page, String option) {
@@ -232,6 +253,20 @@ final class RunPageCheck implements Check {
                               of.is(Columns.MONTH, line.name())
                                   && of.is(Columns.MEASURE, measure.of()));
               band(page, line, 1, month);
+            });
+  }
+
+  private static void store(PageBook page, String store) {
+    page.lines(PageNames.IN_THE_STORE, page.answer().names().shown("stores", store))
+        .forEach(
+            line -> {
+              Table.Row level =
+                  page.answer()
+                      .table(Tables.STORE_LEVELS)
+                      .row(of -> of.is(Columns.DATE, line.name()) && of.is("store", store));
+              for (int at = 0; at < BAND.size(); at++) {
+                page.cell(line, at + 1, Figure.alone(level.number(BAND.get(at)), "t"));
+              }
             });
   }
 

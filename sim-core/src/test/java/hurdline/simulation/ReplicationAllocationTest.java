@@ -27,6 +27,28 @@ class ReplicationAllocationTest {
     assertThat(many - few).isLessThan(60_000);
   }
 
+  /** Bags that wait in a store and leave by trucks are events of their own. */
+  @Test
+  void morePackagesInAStoreCostNoMoreMemory() {
+    long few = warmBytes(stored("400 lb"));
+    long many = warmBytes(stored("100 lb"));
+    assertThat(many - few).isLessThan(60_000);
+  }
+
+  private static Plant stored(String bag) {
+    String trucks = "{at: \"09:00\", load: 4 ton}";
+    return PlantFile.read(Path.of("../line-configs/sweetgum-bend.yaml"))
+        .variants()
+        .with(
+            new Change.Value("packages.bulk_bag.mass", bag),
+            new Change.Value("packages.bulk_bag.change", "1 s"),
+            new Change.Value("stores", "{shed: {holds: 60 ton}}"),
+            new Change.Value("products.coarse_hurd.store", "shed"),
+            new Change.Value("products.coarse_hurd.pick_ups", trucks),
+            new Change.Value("products.medium_hurd.store", "shed"),
+            new Change.Value("products.medium_hurd.pick_ups", trucks));
+  }
+
   @Test
   void theCountNoticesAnAllocation() {
     long id = Thread.currentThread().getId();
