@@ -47,6 +47,8 @@ final class MassCheck implements Check {
             + samples.sum(replication, Measure.WASTE_MASS, dry)
             + samples.sum(replication, Measure.AIR_DUST, dry) / 1000
             + (dry ? 0 : samples.sum(replication, Measure.MASS_DRIED, false));
+    double cyclones = samples.sum(replication, Measure.MACHINE_AIR_DUST, dry);
+    ledger.near(BALANCE, where + "air", samples.sum(replication, Measure.AIR_DUST, dry), cyclones);
     double bins = samples.sum(replication, Measure.BIN_LEVEL_END, dry);
     ledger.near(BALANCE, where, fed, out + bins);
     double lost = samples.sum(replication, Measure.MASS_LOST_IN_YARD, dry);

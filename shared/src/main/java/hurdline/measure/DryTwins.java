@@ -20,6 +20,7 @@ final class DryTwins {
           Measure.BIN_LEVEL_END,
           Measure.PRODUCT_MASS,
           Measure.AIR_DUST,
+          Measure.MACHINE_AIR_DUST,
           Measure.WASTE_MASS);
 
   private DryTwins() {}

@@ -236,6 +236,7 @@ public enum Measure {
       "trucks.<crop>.waited_for_room",
       DAY,
       "Days that trucks and loads waited for room in the yard, in total, nights included."),
+  MACHINE_AIR_DUST("machine.<machine>.air_dust", KILOGRAM, "What the cyclone let go."),
   AIR_DUST("air.dust", KILOGRAM, "What the cyclones let go."),
   WASTE_MASS("waste.mass", TONNE, "What left the plant as waste."),
   BUILDING_HOURS(

@@ -240,6 +240,14 @@ public final class OutcomeBuilder {
         tally.put(Measure.MACHINE_HOURS, lasted / HOUR_S, name, state.word());
       }
       mass(Measure.MACHINE_MASS_IN, material.machineKg[m], material.machineDryKg[m], name);
+      if (layout.machine[m] instanceof Machine.Cyclone cyclone) {
+        double lost = 1 - cyclone.collects();
+        tally.putMass(
+            Measure.MACHINE_AIR_DUST,
+            material.machineKg[m] * lost,
+            material.machineDryKg[m] * lost,
+            name);
+      }
       tally.put(Measure.MACHINE_ENERGY, watching.power.joules(m, endS) / KWH_J, name);
       for (int k : layout.stops.of(m)) {
         String stop = layout.stops.stop(k).name();
