@@ -389,6 +389,17 @@ final class MoneyCheck implements Check {
           : 0;
     }
 
+    /** Of a full load, by its weight or by the packages that fill its room. */
+    private double loadT(String product) {
+      String path = "products." + product + ".freight";
+      double byWeight = plant.amount(path + ".load");
+      double packages = plant.text(path + ".packages").map(Double::parseDouble).orElse(1e9);
+      String packaging = plant.text("products." + product + ".package").orElse("");
+      return plant.has(path + ".packages")
+          ? Math.min(byWeight, packages * plant.amount("packages." + packaging + ".mass"))
+          : byWeight;
+    }
+
     /** By the water that the driers of a crop's lines took. */
     private void fuel() {
       if (samples.has(Measure.MONEY_DRIER_FUEL.of())) {
@@ -424,8 +435,7 @@ final class MoneyCheck implements Check {
             plant.has(path + ".load") && stored
                 ? at(Measure.PRODUCT_PICK_UPS, product) * plant.amount(path + ".cost")
                 : plant.has(path + ".load")
-                    ? Math.ceil(mass / plant.amount(path + ".load") * (1 - 1e-12))
-                        * plant.amount(path + ".cost")
+                    ? Math.ceil(mass / loadT(product) * (1 - 1e-12)) * plant.amount(path + ".cost")
                     : mass * plant.amount(path);
         if (plant.has("products." + product + ".moisture.at_most")
             || plant.has("products." + product + ".market")

@@ -1,5 +1,7 @@
 package hurdline.plant;
 
+import java.util.OptionalInt;
+
 /** What it costs to bring a product to its buyer, by its weight as it is. */
 public sealed interface Freight {
   /**
@@ -9,6 +11,9 @@ public sealed interface Freight {
 
   /** The same haul at no cost. */
   Freight withoutPrice();
+
+  /** The same haul of packages of a mass, which may fill a load before its mass does. */
+  Freight of(double packageKg);
 
   /** By the weight that is hauled. */
   record PerMass(double perKg) implements Freight {
@@ -25,19 +30,26 @@ public sealed interface Freight {
     public Freight withoutPrice() {
       return new PerMass(0);
     }
+
+    @Override
+    public Freight of(double packageKg) {
+      return this;
+    }
   }
 
   /**
    * By loads; one that is begun is paid whole.
    *
    * @param kg of a full load
+   * @param packages that fill its room; absent where its mass alone fills it
    */
-  record PerLoad(double kg, double perLoad) implements Freight {
+  record PerLoad(double kg, OptionalInt packages, double perLoad) implements Freight {
     /** Mass that is missing from a full load by rounding alone begins no further one. */
     private static final double ROUNDING = 1e-12;
 
     public PerLoad {
       Check.above0("kg", kg);
+      packages.ifPresent(most -> Check.count(1, "packages", most));
       Check.notBelow0("perLoad", perLoad);
     }
 
@@ -48,7 +60,13 @@ public sealed interface Freight {
 
     @Override
     public Freight withoutPrice() {
-      return new PerLoad(kg, 0);
+      return new PerLoad(kg, packages, 0);
+    }
+
+    @Override
+    public Freight of(double packageKg) {
+      double roomKg = packages.isPresent() ? packages.getAsInt() * packageKg : kg;
+      return new PerLoad(Math.min(kg, roomKg), OptionalInt.empty(), perLoad);
     }
   }
 }

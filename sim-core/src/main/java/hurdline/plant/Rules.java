@@ -30,6 +30,7 @@ public final class Rules {
     MoneyRules.check(plant, names, found);
     CleanlinessRules.check(plant, names, found);
     MarketRules.check(plant, found);
+    FreightRules.check(plant, found);
     PurchaseRules.check(plant, names, found);
     StoreRules.check(plant, names, found);
     return found.all();

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Reads products, their orders and packages. */
 final class ProductBinder {
@@ -54,6 +55,9 @@ final class ProductBinder {
     return Optional.of(
         new Freight.PerLoad(
             Quantities.of(f.at("load"), Dimension.MASS, Range.ABOVE_0, 1),
+            f.has("packages")
+                ? OptionalInt.of(Numbers.whole(f.at("packages"), 1, 1))
+                : OptionalInt.empty(),
             Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0)));
   }
 

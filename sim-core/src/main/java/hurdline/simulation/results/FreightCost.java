@@ -4,6 +4,7 @@ import hurdline.account.MaterialBooks;
 import hurdline.compiled.CompiledLines;
 import hurdline.measure.Measure;
 import hurdline.plant.Freight;
+import hurdline.plant.Packaging;
 import hurdline.plant.Product;
 import hurdline.simulation.activity.Orders;
 
@@ -49,7 +50,9 @@ final class FreightCost {
       return sold.trucks(product).get() * loads.perLoad();
     }
     int p = layout.naming.products.index(product.name());
-    return freight.cost(sold.hasStore(p) ? sold.leftAsIsKg(p) : soldAsIsKg(product));
+    double packageKg =
+        layout.plant.packaging(product).map(Packaging::massKg).orElse(Double.POSITIVE_INFINITY);
+    return freight.of(packageKg).cost(sold.hasStore(p) ? sold.leftAsIsKg(p) : soldAsIsKg(product));
   }
 
   /**

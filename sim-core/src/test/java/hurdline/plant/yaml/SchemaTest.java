@@ -92,7 +92,10 @@ class SchemaTest {
                   72, "which outlet is without takes is said by its neighbors")),
           Map.entry(
               "freight",
-              Map.of(22, "a price might be below 0", 26, "compares with the file's currency")),
+              Map.of(
+                  22, "a price might be below 0",
+                  26, "compares with the file's currency",
+                  28, "the package stands beside it")),
           Map.entry(
               "links",
               Map.of(
