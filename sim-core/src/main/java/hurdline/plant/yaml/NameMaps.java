@@ -31,6 +31,7 @@ final class NameMaps {
           "base_loads",
           "money.electricity.periods",
           "money.crop_prices",
+          "money.crop_grades",
           "money.moisture_basis");
 
   private NameMaps() {}
