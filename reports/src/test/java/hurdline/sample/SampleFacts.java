@@ -39,6 +39,7 @@ public final class SampleFacts {
     return List.of(
         new ChooseFact.OneLeader(0.05, 6, 3),
         new ChooseFact.RareYears(),
+        new ChooseFact.LongTails(3),
         new ChooseFact.NewYears(40),
         new ChooseFact.CostOfCapital(0.09),
         new ChooseFact.CostsNotTakenOff(),

@@ -12,6 +12,13 @@ public sealed interface ChooseFact extends Fact {
   /** Differences are near normal; a gain in rare years is not weighed. */
   record RareYears() implements ChooseFact {}
 
+  /**
+   * Some differences lean far to the right.
+   *
+   * @param plans of those left and of the 20 that went out last
+   */
+  record LongTails(int plans) implements ChooseFact {}
+
   /** Each year is new. */
   record NewYears(int last) implements ChooseFact {}
 

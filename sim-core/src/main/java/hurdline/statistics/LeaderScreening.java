@@ -28,6 +28,9 @@ import java.util.Optional;
  *     composition and its proof are this project's"
  */
 public final class LeaderScreening {
+  /** Of the plans that went out, so many of the last are looked at for a long tail. */
+  private static final int LAST_EXITS = 20;
+
   /** Years of a kind that comes in one year of ten are missing among so many with 4 %. */
   private static final int YEARS_WITHOUT_SPREAD = 30;
 
@@ -37,6 +40,8 @@ public final class LeaderScreening {
   private final List<Candidate> left = new ArrayList<>();
   private final List<Round> rounds = new ArrayList<>();
   private final List<Exit> exits = new ArrayList<>();
+  private final List<Boolean> unsureExits = new ArrayList<>();
+  private int unsureLeft;
 
   /**
    * A plan to be judged.
@@ -99,6 +104,16 @@ public final class LeaderScreening {
     return List.copyOf(exits);
   }
 
+  /**
+   * How many of the plans left, and of the 20 that went out last, differ from their leader with so
+   * long a tail to the right that their limits may fail more often than stated.
+   */
+  public int unsure() {
+    List<Boolean> last =
+        unsureExits.subList(Math.max(0, unsureExits.size() - LAST_EXITS), unsureExits.size());
+    return unsureLeft + (int) last.stream().filter(unsure -> unsure).count();
+  }
+
   /** Whether no round may follow: all that were said are judged, or one plan is left. */
   public boolean isOver() {
     return rounds.size() == terms.rounds().size() || left.size() == 1;
@@ -130,14 +145,17 @@ public final class LeaderScreening {
     Candidate leader = leader(years, terms.before(round));
     UpperLimit limit = new UpperLimit(terms.rounds().get(round), chance);
     double gap = 0;
+    unsureLeft = 0;
     List<Candidate> staying = new ArrayList<>();
     for (Candidate candidate : left) {
       Judged judged = judged(years, leader, candidate, limit);
       if (judged.limit() < 0 && !candidate.kept()) {
         exits.add(exit(candidate, leader, round, judged));
+        unsureExits.add(judged.unsure());
       } else {
         staying.add(candidate);
         gap = Math.max(gap, judged.limit());
+        unsureLeft += judged.unsure() ? 1 : 0;
       }
     }
     left.clear();
@@ -190,11 +208,11 @@ public final class LeaderScreening {
     return best;
   }
 
-  private record Judged(double difference, double limit) {}
+  private record Judged(double difference, double limit, boolean unsure) {}
 
   private Judged judged(double[][] years, Candidate leader, Candidate candidate, UpperLimit limit) {
     if (candidate == leader) {
-      return new Judged(0, 0);
+      return new Judged(0, 0, false);
     }
     int round = rounds.size();
     double[] of = years[candidate.number()];
@@ -202,12 +220,12 @@ public final class LeaderScreening {
     double[] fresh = PairedDifference.differences(terms.of(round, standard), terms.of(round, of));
     Moments moments = Moments.of(fresh);
     if (moments.variance() > 0) {
-      return new Judged(moments.mean(), limit.of(moments, fresh.length));
+      return new Judged(moments.mean(), limit.of(moments, fresh.length), limit.isUnsure(moments));
     }
     boolean enough =
         fresh.length >= YEARS_WITHOUT_SPREAD
             || isWithoutSpread(standard, of, terms.before(round + 1));
-    return new Judged(moments.mean(), enough ? moments.mean() : Double.POSITIVE_INFINITY);
+    return new Judged(moments.mean(), enough ? moments.mean() : Double.POSITIVE_INFINITY, false);
   }
 
   /** Whether all years so far are enough and have one and the same difference. */

@@ -92,6 +92,23 @@ class LeaderScreeningTest {
     assertThat(before).isNegative();
   }
 
+  /** γ of the sample is 3.0; the limit of n = 10 and α/M = 0.05 is 0.3·√10/1.83 = 0.52. */
+  @Test
+  void aPlanWithALongTailIsCountedAsUnsure() {
+    ScreeningYears once = new ScreeningYears(10, List.of(10));
+    double[][] years = levels(0, 0, 0, 0);
+    double[] skewed = {-1, -1.1, -0.9, -1, -1.2, -0.8, -1, -1, 2, -1.05};
+    for (int year = 0; year < 10; year++) {
+      years[1][10 + year] = skewed[year];
+      years[2][10 + year] = -skewed[year];
+      years[3][10 + year] = skewed[year] - 50;
+    }
+    LeaderScreening screening = new LeaderScreening(candidates(4), 0.05, once);
+    screening.judge(years);
+    assertThat(screening.left()).doesNotContain(3);
+    assertThat(screening.unsure()).isEqualTo(2);
+  }
+
   @Test
   void alikePlansStayAndTheCheapestOfThemLeads() {
     List<Candidate> alike =

@@ -23,6 +23,13 @@ final class ChooseNotes {
                 + " formula). Years of a kind that comes less often than one in ten are not weighed: among 30 years they"
                 + " may be missing, and no statistic saves a plan whose gain lies there, such as a spare or a larger shed. Hold it"
                 + " with `keep`.")
+        .tell(
+            ChooseFact.LongTails.class,
+            "Long tails",
+            fact ->
+                wording.count(fact.plans())
+                    + " of the plans left and of the 20 that went out last differ from their leader with so long a tail to the right that"
+                    + " the statement may fail more often than stated. More years (another band, `--each-gap`) or `keep` help.")
         .tell(ChooseFact.NewYears.class, "Last years", this::last)
         .tell(ChooseFact.CostOfCapital.class, "Cost of capital", this::capital)
         .tell(

@@ -61,6 +61,11 @@ final class BudgetScreening {
     return screening == null ? Optional.empty() : screening.known();
   }
 
+  /** Plans whose limits may fail more often than stated. */
+  int unsure() {
+    return screening == null ? 0 : screening.unsure();
+  }
+
   List<ChoiceRound> rounds() {
     return rounds;
   }

@@ -212,6 +212,10 @@ final class ChooseAnswers {
     if (!terms.bounds().isEmpty()) {
       facts.add(new ChooseFact.Bounds(terms.choosing()));
     }
+    int unsure = found.budgets().get(0).unsure();
+    if (unsure > 0) {
+      facts.add(new ChooseFact.LongTails(unsure));
+    }
     facts.add(new ChooseFact.OnlyThesePlans());
     return facts;
   }
