@@ -92,7 +92,7 @@ class FirstWordTest extends Calls {
                 + word
                 + "\" is no command and no file; "
                 + (near.isEmpty() ? "" : "perhaps " + near + "? ")
-                + "Commands are check, run, compare, yard, season, page, fit, new, open. See hurdline --help\n");
+                + "Commands are check, run, compare, choose, yard, season, page, fit, backtest, new, open. See hurdline --help\n");
     assertThat(out.toString()).isEmpty();
   }
 }
