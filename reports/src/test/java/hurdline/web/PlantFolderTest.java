@@ -80,4 +80,25 @@ class PlantFolderTest {
     assertThatThrownBy(() -> new PlantFolder(folder).read("p.yaml"))
         .hasMessage("The file is not text in UTF-8; save it as UTF-8 first.");
   }
+
+  @Test
+  void aKillInTheMiddleOfSavingLeavesAWholeFile() throws Exception {
+    Path file = folder.resolve("p.yaml");
+    Files.writeString(file, SavingLoop.text(0));
+    for (int waitMs : new int[] {3, 40, 110, 170}) {
+      Process saving =
+          new ProcessBuilder(
+                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                  "-XX:TieredStopAtLevel=1",
+                  "-cp",
+                  System.getProperty("java.class.path"),
+                  SavingLoop.class.getName(),
+                  folder.toString())
+              .start();
+      assertThat(saving.inputReader().readLine()).isEqualTo("saving");
+      Thread.sleep(waitMs);
+      saving.destroyForcibly().waitFor();
+      assertThat(Files.readString(file)).isIn(SavingLoop.text(0), SavingLoop.text(1));
+    }
+  }
 }
