@@ -4,15 +4,16 @@ import hurdline.answer.FitAnswer;
 import hurdline.chart.fit.FitCharts;
 import hurdline.chart.kit.Chart;
 import hurdline.page.FitPage;
-import hurdline.problem.LocatedProblem;
 import hurdline.service.FittedFigures;
 import hurdline.service.PlantText;
 import hurdline.table.AnswerFolder;
 import hurdline.table.FitTables;
+import hurdline.table.RecordFile;
 import hurdline.table.Table;
 import hurdline.text.FitWords;
 import hurdline.text.Wording;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -78,10 +79,7 @@ final class FitVerb implements Callable<Integer> {
       description = "Seed of the samples with which fits are tested. Default: 1.")
   private long seed;
 
-  @CommandLine.Option(names = "--quiet", description = "Does not show the answer in words.")
-  private boolean quiet;
-
-  @CommandLine.Mixin private ReadersFlags reader;
+  @CommandLine.Mixin private OutputFlags shown;
 
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
   private boolean help;
@@ -92,11 +90,12 @@ final class FitVerb implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Wording wording = reader.wording(setting.locale());
+    Wording plain = shown.wording();
     if (write != null && Files.exists(write)) {
       throw new FileAlreadyExistsException(write.toString());
     }
     FitAnswer answer = setting.studies().fit(PlantText.of(file), folder(), seed);
+    Wording wording = plain.reading(answer);
     String copy = write == null ? "" : FittedFigures.inPlace(file, answer);
     AnswerFolder folder =
         out == null
@@ -121,27 +120,39 @@ final class FitVerb implements Callable<Integer> {
   private static void writeFiles(AnswerFolder folder, FitAnswer answer, Wording wording)
       throws IOException {
     folder.write("fitted.yaml", writer -> writer.write(FittedFigures.patch(answer)));
-    for (Table table : new FitTables(answer).all()) {
+    AnswerWriter.Parts parts = parts(answer, wording);
+    for (Table table : parts.tables()) {
       folder.write(table.file(), table::write);
     }
-    List<Chart> charts = FitCharts.all(answer, wording);
-    for (Chart chart : charts) {
+    for (Chart chart : parts.charts().get()) {
       folder.write("charts/" + chart.name() + ".svg", writer -> writer.write(chart.file()));
     }
-    folder.write("report.html", writer -> writer.write(FitPage.html(answer, wording, charts)));
+    folder.write("report.html", writer -> writer.write(parts.page().get()));
+    folder.write("record.json", writer -> RecordFile.write(answer, writer));
   }
 
-  private void tell(FitAnswer answer, Wording wording, Path folder) {
-    answer.warnings().stream()
-        .map(LocatedProblem::text)
-        .forEach(warning -> setting.err().println("warning: " + warning));
-    if (!quiet) {
-      new FitWords(answer, wording).lines(setting.columns()).forEach(setting.out()::println);
-      setting.out().println();
-      setting.out().println("Patch:  " + folder.resolve("fitted.yaml"));
-      setting.out().println("Report: " + folder.resolve("report.html"));
+  static AnswerWriter.Parts parts(FitAnswer answer, Wording wording) {
+    List<Chart> charts = FitCharts.all(answer, wording);
+    return new AnswerWriter.Parts(
+        new FitTables(answer).all(),
+        () -> charts,
+        () -> FitPage.html(answer, wording, charts),
+        width -> new FitWords(answer, wording).lines(width));
+  }
+
+  private void tell(FitAnswer answer, Wording wording, Path folder) throws IOException {
+    new AnswerPrinter(setting, shown)
+        .tell(answer, new FitWords(answer, wording).lines(setting.columns()));
+    if (!shown.quiet()) {
+      PrintWriter words = shown.json() ? setting.err() : setting.out();
+      words.println();
+      words.println("Patch:  " + folder.resolve("fitted.yaml"));
+      if (Files.exists(folder.resolve("draws.csv"))) {
+        words.println("Draws:  " + folder.resolve("draws.csv"));
+      }
+      words.println("Report: " + folder.resolve("report.html"));
       if (write != null) {
-        setting.out().println("Plant file with these figures: " + write);
+        words.println("Plant file with these figures: " + write);
       }
     }
   }

@@ -5,6 +5,7 @@ import hurdline.answer.BacktestAnswer;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.FitAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
@@ -104,6 +105,9 @@ final class PageVerb implements Callable<Integer> {
     }
     if (answer instanceof YardAnswer yard) {
       return YardVerb.parts(yard, wording);
+    }
+    if (answer instanceof FitAnswer fit) {
+      return FitVerb.parts(fit, wording);
     }
     if (answer instanceof BacktestAnswer season) {
       return BacktestVerb.parts(season, wording);

@@ -5,6 +5,7 @@ import hurdline.answer.BacktestAnswer;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.FitAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.RunAnswer;
@@ -13,6 +14,7 @@ import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
 import hurdline.chart.choose.ChooseCharts;
 import hurdline.chart.compare.CompareCharts;
+import hurdline.chart.fit.FitCharts;
 import hurdline.chart.fit.SeasonCharts;
 import hurdline.chart.grid.GridCharts;
 import hurdline.chart.kit.Chart;
@@ -39,6 +41,9 @@ public final class ReportPage {
     Wording wording = plain.reading(answer);
     if (answer instanceof RunAnswer run) {
       return html(run, wording, new RunCharts(run, wording));
+    }
+    if (answer instanceof FitAnswer fit) {
+      return FitPage.html(fit, wording, FitCharts.all(fit, wording));
     }
     if (answer instanceof BacktestAnswer season) {
       return html(season, wording, SeasonCharts.all(season, wording));

@@ -171,7 +171,7 @@ public final class EngineStudies implements Studies {
     String folder = records.toAbsolutePath().normalize().getFileName().toString();
     return FitAnswers.of(
         seeded(check.header(), seed),
-        check.outline().titles(),
+        check.outline(),
         folder,
         file.plant(),
         read,

@@ -16,6 +16,8 @@ import com.google.gson.stream.JsonWriter;
 import hurdline.answer.Answer;
 import hurdline.answer.Capacity;
 import hurdline.answer.Day;
+import hurdline.answer.FitAnswer;
+import hurdline.answer.FitRow;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.LineFlow;
@@ -60,7 +62,9 @@ final class Json {
     return type == Samples.class
         || type == Replayed.class
         || type == GridAnswer.All.class
-        || record == Trace.class && part.equals("rows");
+        || record == Trace.class && part.equals("rows")
+        || record == FitAnswer.class && part.equals("rows") // account.csv has them
+        || record == FitRow.class && part.equals("draws"); // draws.csv has them
   }
 
   /** A choice in small letters, as tables have it. */

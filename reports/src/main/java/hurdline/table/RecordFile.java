@@ -11,6 +11,7 @@ import hurdline.answer.BacktestAnswer;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
+import hurdline.answer.FitAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
@@ -43,7 +44,8 @@ public final class RecordFile {
     YARD("yard", YardAnswer.class),
     GRID("grid", GridAnswer.class),
     CHOOSE("choose", ChooseAnswer.class),
-    BACKTEST("backtest", BacktestAnswer.class);
+    BACKTEST("backtest", BacktestAnswer.class),
+    FIT("fit", FitAnswer.class);
 
     private final String verb;
     private final Class<? extends Answer> type;
@@ -169,6 +171,6 @@ public final class RecordFile {
     throw fault(
         file,
         "verb " + verb + " is not known",
-        "run, check, compare, season, yard, grid, choose or backtest");
+        "run, check, compare, season, yard, grid, choose, backtest or fit");
   }
 }

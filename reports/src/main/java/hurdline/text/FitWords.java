@@ -234,7 +234,7 @@ public final class FitWords {
   /** A key as people read it: {@code separating saw, choke every}. */
   public String label(String key) {
     String[] steps = key.split("\\.");
-    Titles titles = answer.titles();
+    Titles titles = answer.outline().titles();
     if (steps[0].equals("machines") && steps.length == 5) {
       return Titles.inText(titles.machine(steps[1]))
           + ", "

@@ -17,6 +17,7 @@ public sealed interface Answer
         CompareAnswer,
         GridAnswer,
         CheckAnswer,
+        FitAnswer,
         RunAnswer,
         SeasonAnswer,
         YardAnswer {

@@ -54,7 +54,7 @@ public record FitRow(
     laws = List.copyOf(laws);
     parameters = List.copyOf(parameters);
     covariance = List.copyOf(covariance);
-    draws = List.copyOf(draws);
+    draws = draws == null ? List.of() : List.copyOf(draws); // not kept in record.json
   }
 
   /** Whether the records changed it. */

@@ -6,7 +6,7 @@ import hurdline.answer.FitRow;
 import hurdline.answer.FitRow.Point;
 import hurdline.answer.FitRow.TriedLaw;
 import hurdline.answer.Header;
-import hurdline.answer.Titles;
+import hurdline.answer.Outline;
 import hurdline.fit.AmountFit.AmountUnit;
 import hurdline.fit.Observations.Seen;
 import hurdline.plant.Plant;
@@ -51,7 +51,12 @@ public final class FitAnswers {
    * @param loads what reaches each machine, by the plant file
    */
   public static FitAnswer of(
-      Header header, Titles titles, String folder, Plant plant, Records records, LineLoads loads) {
+      Header header,
+      Outline outline,
+      String folder,
+      Plant plant,
+      Records records,
+      LineLoads loads) {
     FitAnswers answers = new FitAnswers(plant, records, loads, header.seed());
     AccountRows account = new AccountRows(records.account());
     Fit fit = Fit.of(plant, records, loads, header.seed());
@@ -71,7 +76,7 @@ public final class FitAnswers {
     List<FitCheckRow> checks = new SeasonChecks(plant, records, loads).all();
     return new FitAnswer(
         header,
-        titles,
+        outline,
         folder,
         records.hash(),
         rows,

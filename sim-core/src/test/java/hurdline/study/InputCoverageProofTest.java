@@ -32,7 +32,7 @@ class InputCoverageProofTest {
   private static final double TRUE_H = 5;
   private static final int LOGGED = 25;
   private static final int WORLDS = 1_000;
-  private static final int ROWS = 40;
+  private static final int ROWS = 20;
 
   private static String every(double meanH) {
     return String.format(Locale.ROOT, "{exponential: {mean: %.6f h}}", meanH);
@@ -40,7 +40,7 @@ class InputCoverageProofTest {
 
   private static TestPlant plant(double meanH) {
     return TestPlant.oneLine()
-        .days(21)
+        .days(7)
         .with(
             "machines.feeder.stops",
             "{choke: {every: " + every(meanH) + ", counted: running, lasts: 40 min}}");

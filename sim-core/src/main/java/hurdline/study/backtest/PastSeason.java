@@ -266,7 +266,7 @@ public final class PastSeason {
                     Optional.of(
                         new Delivery.Loads(new Constant(DAY_S), 1, from, to, always, loads)),
                     of.weigh(),
-                    of.rejects(),
+                    List.of(), // what is in the records was taken
                     of.unload(),
                     of.hands(),
                     of.waitingPerS()));
