@@ -189,7 +189,15 @@ public final class BacktestWords {
   public List<List<String>> table() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(
-        List.of("figure", "records", "simulated", "unit", "off by", "chance of it", "verdict", "verdict"));
+        List.of(
+            "figure",
+            "records",
+            "simulated",
+            "unit",
+            "off by",
+            "chance of it",
+            "verdict",
+            "verdict"));
     for (Series of : answer.series()) {
       double half = 2 * of.sd();
       rows.add(

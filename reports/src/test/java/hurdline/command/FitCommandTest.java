@@ -121,12 +121,12 @@ class FitCommandTest {
 
   @Test
   void thePatchPastedUnderOptionsIsTakenToo() throws IOException {
-    StringBuilder text =
-        new StringBuilder(Files.readString(plant)).append("  as_recorded:\n    with:\n");
+    StringBuilder option = new StringBuilder("options:\n  as_recorded:\n    with:\n");
     Files.readString(out.resolve("fitted.yaml"))
         .lines()
         .filter(line -> !line.startsWith("#"))
-        .forEach(line -> text.append("      ").append(line).append('\n'));
+        .forEach(line -> option.append("      ").append(line).append('\n'));
+    String text = Files.readString(plant).replaceFirst("(?m)^options:\n", option.toString());
     Path pasted = Files.writeString(own.resolve("pasted.yaml"), text);
     Said checked = call("check", pasted.toString(), "--option", "as_recorded");
     assertThat(checked.code()).as(checked.err()).isZero();
