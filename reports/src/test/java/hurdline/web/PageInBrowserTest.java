@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -85,8 +86,12 @@ class PageInBrowserTest {
     assertThat(page.text()).isEqualTo(Template.SMALL.text());
   }
 
-  /** Measured from the key to the mark, the pause before the check included. */
+  /**
+   * Measured from the key to the mark, the pause before the check included. By the clock on the
+   * wall, so not among the tests that run beside other work.
+   */
   @Test
+  @Tag("proof")
   void aProblemIsMarkedWithinThreeHundredMillisecondsOfAPause() throws IOException {
     openSmall();
     String script =
@@ -95,11 +100,11 @@ class PageInBrowserTest {
             + " performance.now(); (function look() { +document.body.dataset.checked > n ?"
             + " done(performance.now() - begun) : setTimeout(look, 5); })();";
     double best = Double.MAX_VALUE;
-    for (int i = 0; i < 5; i++) {
+    for (int i = 0; i < 12; i++) {
       best = Math.min(best, ((Number) browser.askLater(script)).doubleValue());
     }
     assertThat(best)
-        .as("ms, the best of five on a machine that does other work too")
+        .as("ms, the best of twelve on a machine that does other work too")
         .isLessThan(300);
   }
 
