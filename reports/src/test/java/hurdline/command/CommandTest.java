@@ -47,6 +47,7 @@ class CommandTest extends Calls {
             "charts",
             "measures.csv",
             "months.csv",
+            "plant.yaml",
             "record.json",
             "report.html",
             "summary.csv",

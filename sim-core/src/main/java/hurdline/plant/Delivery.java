@@ -206,6 +206,7 @@ public record Delivery(
    */
   public record Recorded(double atS, int bales) {
     public Recorded {
+      Check.notBelow0("atS", atS);
       Check.count(1, "bales", bales);
     }
   }

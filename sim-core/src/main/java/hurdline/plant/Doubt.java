@@ -14,6 +14,10 @@ public record Doubt(String key, double giveOrTake) {
   private static final double Z = 1.96;
   private static final MathContext DIGITS = new MathContext(6);
 
+  public Doubt {
+    Check.above0("giveOrTake", giveOrTake);
+  }
+
   /**
    * A drawn factor as a change has it, {@code x1.0432}: lognormal, (1 + s)^(z/1.96).
    *

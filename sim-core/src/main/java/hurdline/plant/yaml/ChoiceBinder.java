@@ -31,10 +31,10 @@ final class ChoiceBinder {
   private static final String BASE = "base";
   private static final double USUAL_LIFE_YR = 10;
 
-  private final Tree tree;
+  private final Optional<Tree> tree; // empty where a whole section is missing, which is said once
   private final Plant plant;
 
-  private ChoiceBinder(Tree tree, Plant plant) {
+  private ChoiceBinder(Optional<Tree> tree, Plant plant) {
     this.tree = tree;
     this.plant = plant;
   }
@@ -45,7 +45,11 @@ final class ChoiceBinder {
    */
   static Choices choices(Tree tree, Plant plant, Binding binding) {
     NodeReader at = NodeReader.top(tree, binding).child("choices");
-    ChoiceBinder binder = new ChoiceBinder(tree, plant);
+    Optional<Tree> meant =
+        BoundPlant.lacksASection(binding.findings())
+            ? Optional.empty()
+            : Optional.of(binding.misspellings().corrected(tree));
+    ChoiceBinder binder = new ChoiceBinder(meant, plant);
     List<Choice> all = new ArrayList<>();
     at.named("choice")
         .forEach(
@@ -184,7 +188,9 @@ final class ChoiceBinder {
                 });
       }
     }
-    if (isOpen && !f.at("values").binding().findings().covers(f.here().path())) {
+    if (isOpen
+        && tree.isPresent()
+        && !f.at("values").binding().findings().covers(f.here().path())) {
       changes.forEach(made -> tryOn(made, f.here()));
     }
     return valued(
@@ -215,7 +221,7 @@ final class ChoiceBinder {
   /** What the plant's tree cannot take; whether a plant comes of it shows when it is chosen. */
   private void tryOn(List<Change> changes, NodeReader at) {
     try {
-      Tree changed = tree;
+      Tree changed = tree.orElseThrow();
       for (Change change : changes) {
         changed = ValueChange.apply(changed, (Change.Value) change);
       }

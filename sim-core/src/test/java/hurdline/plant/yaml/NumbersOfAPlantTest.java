@@ -3,6 +3,7 @@ package hurdline.plant.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.plant.Change;
+import hurdline.plant.Delivery;
 import hurdline.plant.Plant;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
@@ -35,6 +36,7 @@ class NumbersOfAPlantTest {
       Set.of(
           "Money.cropsPerKg",
           "Product.pricePerKg",
+          "Storage.worthPerKg",
           "Order.pricePerKg",
           "Option.salvage",
           "Growth.products",
@@ -72,6 +74,7 @@ class NumbersOfAPlantTest {
     PlantFile everyKey = Edited.plantFile().read();
     collect(everyKey.plant(), samples);
     collect(everyKey.variants().with(new Change.Named("late_cotton")), samples);
+    collect(new Delivery.Recorded(3600, 12), samples); // from records, never from a file
     FILES.forEach(name -> collect(PlantFile.of(name, PlantFiles.text(name)).plant(), samples));
     return samples;
   }
@@ -187,7 +190,7 @@ class NumbersOfAPlantTest {
     assertThat(taken(samples, -0.5)).containsExactlyInAnyOrderElementsOf(MAY_BE_BELOW_0);
     assertThat(taken(samples, -1))
         .allSatisfy(name -> assertThat(name).doesNotStartWith("Growth."))
-        .hasSize(4);
+        .hasSize(5);
   }
 
   @Test

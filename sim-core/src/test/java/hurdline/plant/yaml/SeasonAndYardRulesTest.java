@@ -13,7 +13,7 @@ class SeasonAndYardRulesTest {
         .saysOnlyAt(
             "stack: {long",
             "yard.places.shed.stack: a stack of bales of \"stalk\", whose size is not given;"
-                + " expected \"long\", \"wide\" and \"high\" under crops.stalk.bale");
+                + " expected \"long\", \"wide\" and \"high\" under crops.stalk.bale, or \"diameter\" and \"width\" of a round one");
   }
 
   @Test
