@@ -14,7 +14,9 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 
-/** Plays a study for a verb and reports what it found: files, words on the terminal, exit code. */
+/**
+ * Simulates a study for a verb and reports what it found: files, words on the terminal, exit code.
+ */
 final class AnswerWriter {
   private final CommandContext setting;
   private final OutputFlags shown;
@@ -57,19 +59,19 @@ final class AnswerWriter {
   }
 
   /**
-   * Plays and reports; the exit code.
+   * Simulates and reports; the exit code.
    *
    * @param file the plant file, beside which the answer lies by default
    * @param out the folder that was asked for; null for a dated one beside the file
    */
-  <A extends Answer> int play(Path file, Path out, PreparedStudy<A> study, Shape<A> shape)
+  <A extends Answer> int simulate(Path file, Path out, PreparedStudy<A> study, Shape<A> shape)
       throws IOException {
-    return play(List.of(file), out, study, shape);
+    return simulate(List.of(file), out, study, shape);
   }
 
   /** The same of several plant files; the answer lies beside the first by default. */
-  <A extends Answer> int play(List<Path> files, Path out, PreparedStudy<A> study, Shape<A> shape)
-      throws IOException {
+  <A extends Answer> int simulate(
+      List<Path> files, Path out, PreparedStudy<A> study, Shape<A> shape) throws IOException {
     AskedPlants asked = AskedPlants.of(files);
     AnswerFolder folder = folder(files.get(0), out);
     try (ChartThread drawing = ChartThread.begin()) {

@@ -95,7 +95,7 @@ final class BacktestVerb implements Callable<Integer> {
   public Integer call() throws IOException {
     Path folder = records == null ? plant.file().resolveSibling("records") : records;
     return new AnswerWriter(setting, shown)
-        .play(
+        .simulate(
             plant.file(),
             out,
             setting.studies().backtest(plant.plant(), plant.chosen(), folder, effort()),

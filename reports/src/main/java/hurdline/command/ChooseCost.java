@@ -36,10 +36,10 @@ final class ChooseCost {
       err.println(
           kept + " blocks of years are finished in " + folder + " and are not simulated again.");
     }
-    double eachS = PlayTime.secondsEach(choose::trial);
+    double eachS = SimulationTime.secondsEach(choose::trial);
     err.println(
         "About "
-            + PlayTime.inWords(
+            + SimulationTime.inWords(
                 (choose.fewestYears() + choose.lastYears()) * eachS / choose.threads())
             + " for the first round and the end on "
             + (choose.threads() == 1 ? "1 thread" : choose.threads() + " threads")

@@ -66,7 +66,7 @@ final class CompareVerb implements Callable<Integer> {
       return varied(effort);
     }
     AnswerWriter reporting = new AnswerWriter(setting, shown);
-    return reporting.play(
+    return reporting.simulate(
         choice.file(),
         out,
         setting
@@ -86,7 +86,7 @@ final class CompareVerb implements Callable<Integer> {
     vary.refuse("--tornado", ask.tornado().isPresent());
     vary.refuse("--break-even", !ask.breakEven().isEmpty());
     return new GridCommand(setting, shown, effort)
-        .play(
+        .simulate(
             choice.file(),
             out,
             setting.studies().grid(choice.plant(), choice.base(), ask, vary.keys(), effort));

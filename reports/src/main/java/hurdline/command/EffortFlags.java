@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine;
 
-/** How much is played, and by which draws. */
+/** How much is simulated, and by which draws. */
 final class EffortFlags {
   @CommandLine.Option(
       names = "--replications",

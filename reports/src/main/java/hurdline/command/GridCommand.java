@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Plays a grid for any verb: says what it costs, keeps what is finished, goes on where it was
+ * Simulates a grid for any verb: says what it costs, keeps what is finished, goes on where it was
  * stopped.
  */
 final class GridCommand {
@@ -35,17 +35,17 @@ final class GridCommand {
   }
 
   /**
-   * Plays the grid and reports it; the exit code.
+   * Simulates the grid and reports it; the exit code.
    *
    * @param file the plant file, beside which the answer lies by default
    * @param out the folder that was asked for; null for a dated one beside the file
    */
-  int play(Path file, Path out, PreparedGrid prepared) throws IOException {
-    return play(List.of(file), out, prepared);
+  int simulate(Path file, Path out, PreparedGrid prepared) throws IOException {
+    return simulate(List.of(file), out, prepared);
   }
 
   /** The same of several plant files; the answer lies beside the first by default. */
-  int play(List<Path> files, Path out, PreparedGrid prepared) throws IOException {
+  int simulate(List<Path> files, Path out, PreparedGrid prepared) throws IOException {
     Path file = files.get(0);
     AskedPlants asked = AskedPlants.of(files);
     Grid grid = prepared.grid();
@@ -64,7 +64,7 @@ final class GridCommand {
           StudyRunner.inSight(
               setting,
               shown,
-              grid.plays(),
+              grid.simulations(),
               (progress, stop) -> prepared.simulate(new OnDisk(cells), progress, stop));
       if (found.isEmpty()) {
         return stopped(grid, folder, cells);

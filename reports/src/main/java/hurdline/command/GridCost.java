@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 
 /**
- * What a grid will cost, said before it starts: plays of the calendar, and the time by the first
- * few.
+ * What a grid will cost, said before it starts: simulates of the calendar, and the time by the
+ * first few.
  */
 final class GridCost {
   private final Grid grid;
@@ -40,7 +40,7 @@ final class GridCost {
                 : effort.replications() + " replications")
             + (grid.leftOut().isEmpty() ? "" : ", less " + grid.leftOut().size() + " left out")
             + ": "
-            + String.format(Locale.ROOT, "%,d", grid.plays())
+            + String.format(Locale.ROOT, "%,d", grid.simulations())
             + " simulation runs of the calendar.");
     if (kept > 0) {
       err.println(
@@ -51,11 +51,11 @@ final class GridCost {
               + folder
               + " and are not simulated again.");
     }
-    double left = grid.plays() * (1 - (double) kept / grid.cells());
+    double left = grid.simulations() * (1 - (double) kept / grid.cells());
     if (left > 0) {
       err.println(
           "About "
-              + PlayTime.inWords(left * PlayTime.secondsEach(grid::trial) / threads)
+              + SimulationTime.inWords(left * SimulationTime.secondsEach(grid::trial) / threads)
               + " on "
               + (threads == 1 ? "1 thread" : threads + " threads")
               + ", by the first runs.");

@@ -17,7 +17,7 @@ final class LivesCost {
 
   /** Takes a second or two to find out. */
   static List<String> lines(ServiceLivesWork work) {
-    double secondsEach = PlayTime.secondsEach(work.trial()) / work.threads();
+    double secondsEach = SimulationTime.secondsEach(work.trial()) / work.threads();
     List<String> lines = new ArrayList<>();
     lines.add(lives(work, secondsEach));
     if (work.breakEven().searches() > 0) {
@@ -32,7 +32,7 @@ final class LivesCost {
         + " of each option and of the base, at most "
         + calendars(work.calendars())
         + " in addition to the replications, about "
-        + PlayTime.inWords(work.calendars() * secondsEach)
+        + SimulationTime.inWords(work.calendars() * secondsEach)
         + onThreads(work)
         + "."
         + (work.lives() > FEWER
@@ -51,7 +51,7 @@ final class LivesCost {
         + ": about "
         + calendars(of.calendars())
         + ", "
-        + PlayTime.inWords(of.calendars() * secondsEach)
+        + SimulationTime.inWords(of.calendars() * secondsEach)
         + onThreads(work)
         + ". A key that is a price takes no time.";
   }

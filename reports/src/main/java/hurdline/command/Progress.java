@@ -65,7 +65,7 @@ final class Progress implements ProgressListener, AutoCloseable {
         wording);
   }
 
-  /** With an aim more may be played than were asked for at first. */
+  /** With an aim more may be simulated than were asked for at first. */
   @Override
   public void done(int replications, int of) {
     if (bar != null) {

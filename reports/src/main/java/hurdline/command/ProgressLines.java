@@ -50,10 +50,10 @@ final class ProgressLines implements AutoCloseable {
   private void tell() {
     double goneS = (System.nanoTime() - begunNs) * NANO;
     String left =
-        done == 0 ? "" : ", about " + PlayTime.inWords(goneS * (of - done) / done) + " to go";
+        done == 0 ? "" : ", about " + SimulationTime.inWords(goneS * (of - done) / done) + " to go";
     err.println(
         "After "
-            + PlayTime.gone(goneS)
+            + SimulationTime.gone(goneS)
             + ": "
             + done
             + " of "

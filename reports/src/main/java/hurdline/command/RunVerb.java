@@ -68,13 +68,13 @@ final class RunVerb implements Callable<Integer> {
       vary.refuse("--trace", effort.trace().isPresent());
       vary.refuseAim(effort);
       return new GridCommand(setting, shown, effort)
-          .play(
+          .simulate(
               plant.file(),
               out,
               setting.studies().grid(plant.plant(), plant.chosen(), vary.keys(), effort));
     }
     AnswerWriter reporting = new AnswerWriter(setting, shown);
-    return reporting.play(
+    return reporting.simulate(
         plant.file(),
         out,
         setting.studies().run(plant.plant(), plant.chosen(), effort),

@@ -64,7 +64,7 @@ final class SeasonVerb implements Callable<Integer> {
       return varied(effort);
     }
     AnswerWriter reporting = new AnswerWriter(setting, shown);
-    return reporting.play(
+    return reporting.simulate(
         choice.files(),
         out,
         setting.studies().season(choice.plants(), choice.ask(), choice.chosen(), effort),
@@ -74,7 +74,7 @@ final class SeasonVerb implements Callable<Integer> {
   private int varied(RunSettings effort) throws IOException {
     vary.refuseAim(effort);
     return new GridCommand(setting, shown, effort)
-        .play(
+        .simulate(
             choice.files(),
             out,
             setting

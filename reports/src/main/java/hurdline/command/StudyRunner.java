@@ -3,15 +3,15 @@ package hurdline.command;
 import hurdline.service.PreparedStudy.Simulation;
 import java.util.Optional;
 
-/** Plays a study with its progress shown, until it is done or the user asks it to stop. */
+/** Simulates a study with its progress shown, until it is done or the user asks it to stop. */
 final class StudyRunner {
   private StudyRunner() {}
 
   /**
-   * @param plays how many there are in all
+   * @param simulates how many there are in all
    */
   static <A> Optional<A> inSight(
-      CommandContext setting, OutputFlags shown, int plays, Simulation<A> study) {
+      CommandContext setting, OutputFlags shown, int simulations, Simulation<A> study) {
     try (StopRequest stop =
             new StopRequest(
                 () ->
@@ -20,7 +20,8 @@ final class StudyRunner {
                         .println("Stopping; what is done is kept. Ctrl-C again ends at once."));
         Steering steering = Steering.begin(setting, shown, stop);
         Progress progress =
-            Progress.on(setting, shown.wording(), !shown.quiet() && !shown.steered(), plays)) {
+            Progress.on(
+                setting, shown.wording(), !shown.quiet() && !shown.steered(), simulations)) {
       return study.simulate(shown.steered() ? steering : progress, stop::isAsked);
     }
   }

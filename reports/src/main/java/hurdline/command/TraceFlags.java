@@ -22,17 +22,17 @@ final class TraceFlags {
   private Integer replication;
 
   /**
-   * @param played how many replications there will be at least
+   * @param simulated how many replications there will be at least
    * @throws CallException if the replication asked for is none of them, or nothing is traced
    */
-  Optional<TraceWindow> span(int played) {
+  Optional<TraceWindow> span(int simulated) {
     if (replication != null && trace == null) {
       throw new CallException(
           "--replication says which one --trace shows; expected --trace FROM..TO beside it");
     }
-    if (replication != null && (replication < 1 || replication > played)) {
+    if (replication != null && (replication < 1 || replication > simulated)) {
       throw new CallException(
-          "--replication " + replication + " is not simulated; expected 1 to " + played);
+          "--replication " + replication + " is not simulated; expected 1 to " + simulated);
     }
     int traced = replication == null ? 1 : replication;
     return Optional.ofNullable(trace).map(span -> new TraceWindow(traced, span.from(), span.to()));

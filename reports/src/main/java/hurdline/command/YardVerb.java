@@ -63,7 +63,7 @@ final class YardVerb implements Callable<Integer> {
       return varied(effort);
     }
     AnswerWriter reporting = new AnswerWriter(setting, shown);
-    return reporting.play(
+    return reporting.simulate(
         choice.file(),
         out,
         setting.studies().yard(choice.plant(), choice.chosen(), effort, yard.ask()),
@@ -76,7 +76,7 @@ final class YardVerb implements Callable<Integer> {
     vary.refuse("--acres", yard.ask().acres().isPresent());
     vary.refuse("--gain", yard.ask().gain());
     return new GridCommand(setting, shown, effort)
-        .play(
+        .simulate(
             choice.file(),
             out,
             setting

@@ -69,7 +69,7 @@ public final class EngineStudies implements Studies {
   @Override
   public PreparedStudy<RunAnswer> run(PlantText plant, PlantChanges chosen, RunSettings effort) {
     Run run = inRanges(plant, chosen, effort);
-    return new PreparedStudy<>(run.plays(), run::play);
+    return new PreparedStudy<>(run.simulations(), run::simulate);
   }
 
   @Override
@@ -81,7 +81,7 @@ public final class EngineStudies implements Studies {
   public PreparedStudy<CompareAnswer> compare(
       PlantText plant, PlantChanges base, CompareAsk ask, RunSettings effort) {
     Compare compare = new Compare(source(plant, base), base, ask, effort);
-    int calendars = compare.livesPlays();
+    int calendars = compare.livesSimulations();
     Optional<ServiceLivesWork> lives =
         calendars == 0
             ? Optional.empty()
@@ -92,21 +92,21 @@ public final class EngineStudies implements Studies {
                     compare.breakEvenWork(),
                     effort.threads(),
                     compare::trial));
-    return new PreparedStudy<>(compare.plays(), compare::play, lives);
+    return new PreparedStudy<>(compare.simulations(), compare::simulate, lives);
   }
 
   @Override
   public PreparedStudy<SeasonAnswer> season(
       List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort) {
     Season season = seasonOf(plants, ask, chosen, effort);
-    return new PreparedStudy<>(season.plays(), season::play);
+    return new PreparedStudy<>(season.simulations(), season::simulate);
   }
 
   @Override
   public PreparedStudy<YardAnswer> yard(
       PlantText plant, PlantChanges chosen, RunSettings effort, YardAsk ask) {
     YardSizing sizing = new YardSizing(source(plant, chosen), chosen, effort, ask);
-    return new PreparedStudy<>(sizing.plays(), sizing::play);
+    return new PreparedStudy<>(sizing.simulations(), sizing::simulate);
   }
 
   @Override
@@ -160,7 +160,7 @@ public final class EngineStudies implements Studies {
     Records read = RecordsFolder.read(records, source.variants().with(chosen.asArray()));
     String folder = records.toAbsolutePath().normalize().getFileName().toString();
     Backtest backtest = new Backtest(source, chosen, read, folder, effort);
-    return new PreparedStudy<>(backtest.plays(), backtest::play);
+    return new PreparedStudy<>(backtest.simulations(), backtest::simulate);
   }
 
   @Override

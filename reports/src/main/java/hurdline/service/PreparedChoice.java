@@ -15,7 +15,7 @@ import java.util.function.BooleanSupplier;
  */
 public record PreparedChoice(Choose choose, Simulation how) {
   PreparedChoice(Choose choose) {
-    this(choose, choose::play);
+    this(choose, choose::simulate);
   }
 
   /** How plans are simulated. */

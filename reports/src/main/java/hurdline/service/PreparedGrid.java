@@ -15,7 +15,7 @@ import java.util.function.BooleanSupplier;
  */
 public record PreparedGrid(Grid grid, Simulation how) {
   PreparedGrid(Grid grid) {
-    this(grid, grid::play);
+    this(grid, grid::simulate);
   }
 
   /** How a grid is simulated. */

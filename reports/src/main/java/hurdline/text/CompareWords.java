@@ -200,7 +200,7 @@ public final class CompareWords {
             .map(option -> Titles.inText(wording.titles().option(option.name())))
             .collect(Collectors.joining(", "))
         + ", "
-        + title.played();
+        + title.simulated();
   }
 
   /** The mean with its interval, or in words why there is none. */

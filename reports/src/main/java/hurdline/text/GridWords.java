@@ -123,7 +123,7 @@ public final class GridWords {
         + answer.cells().size()
         + (answer.keys().size() == 1 ? " values" : " cells")
         + "), "
-        + title.playedEach();
+        + title.simulatedEach();
   }
 
   /** What a drawn measure is called. */

@@ -72,7 +72,7 @@ public final class RunWords {
         + wording.titles().option(header.option())
         + title.changes()
         + ", "
-        + title.played();
+        + title.simulated();
   }
 
   private Optional<String> next(String line) {

@@ -96,7 +96,7 @@ public final class SeasonWords {
         + option
         + title.changes()
         + ", "
-        + title.played();
+        + title.simulated();
   }
 
   /** The plans by name, as they were asked for. */

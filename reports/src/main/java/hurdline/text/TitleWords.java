@@ -2,7 +2,7 @@ package hurdline.text;
 
 import hurdline.answer.Header;
 
-/** What the titles of all answers have in common: what was changed, and what was played. */
+/** What the titles of all answers have in common: what was changed, and what was simulated. */
 final class TitleWords {
   private final Header header;
   private final Wording wording;
@@ -18,18 +18,18 @@ final class TitleWords {
   }
 
   /** {@code 2027-01-04 to 2027-12-31, 7 replications (stopped; 40 were asked for), seed 1}. */
-  String played() {
+  String simulated() {
     String stopped =
         header.stopped() ? " (stopped; " + header.replicationsAsked() + " were asked for)" : "";
-    return played(stopped);
+    return simulated(stopped);
   }
 
-  /** The same of a grid, whose cells are each played in full. */
-  String playedEach() {
-    return played(" each");
+  /** The same of a grid, whose cells are each simulated in full. */
+  String simulatedEach() {
+    return simulated(" each");
   }
 
-  private String played(String more) {
+  private String simulated(String more) {
     String count =
         header.replications() == 1 ? "1 replication" : header.replications() + " replications";
     return wording.span(header.from(), header.to())

@@ -79,7 +79,7 @@ public final class YardWords {
         + " with "
         + wording.titles().placeInText(answer.asked().place())
         + " made larger or smaller, "
-        + title.played();
+        + title.simulated();
   }
 
   /** {@code 5,400 bales (5,100 to 5,800)}, or what limits there are. */

@@ -44,9 +44,9 @@ abstract class Calls {
     return call((done, stop) -> Optional.of(SampleAnswer.year()), args);
   }
 
-  /** An engine that takes any plant and effort and plays as it is told. */
+  /** An engine that takes any plant and effort and simulates as it is told. */
   static Studies studies(PreparedStudy.Simulation<RunAnswer> engine) {
-    return new Playing(engine, (chosen, effort) -> {});
+    return new Simulating(engine, (chosen, effort) -> {});
   }
 
   static List<String> namesIn(Path folder) throws IOException {

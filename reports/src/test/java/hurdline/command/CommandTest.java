@@ -34,7 +34,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sun.misc.Signal;
 
-/** What all verbs do alike, seen at a run; and the verbs that play nothing. */
+/** What all verbs do alike, seen at a run; and the verbs that simulate nothing. */
 class CommandTest extends Calls {
   private static final int SIGINT = 2;
 
@@ -100,7 +100,7 @@ class CommandTest extends Calls {
   @Test
   void allProblemsOfAFileAreToldAndNothingIsWritten() throws IOException {
     Studies wrong =
-        new Playing(
+        new Simulating(
             null,
             (chosen, effort) -> {
               throw new ProblemsException(
@@ -211,7 +211,7 @@ class CommandTest extends Calls {
     List<RunSettings> efforts = new ArrayList<>();
     List<PlantChanges> choices = new ArrayList<>();
     Studies recording =
-        new Playing(
+        new Simulating(
             (done, stop) -> Optional.of(SampleAnswer.bare()),
             (chosen, effort) -> {
               choices.add(chosen);
@@ -378,14 +378,14 @@ class CommandTest extends Calls {
     Path folder = dir.resolve("mine");
     assertThat(call("new", folder.toString(), "--template", shape)).isZero();
     String written = folder.resolve(file).toString();
-    CommandContext played =
+    CommandContext simulated =
         new CommandContext(
             new PrintWriter(out, true), new PrintWriter(err, true), false, new EngineStudies());
-    assertThat(Hurdline.call(played, "check", written)).as("%s", err).isZero();
+    assertThat(Hurdline.call(simulated, "check", written)).as("%s", err).isZero();
     assertThat(err.toString()).as("a first file needs no warning").isEmpty();
     assertThat(
             Hurdline.call(
-                played,
+                simulated,
                 "run",
                 written,
                 "--replications",

@@ -82,7 +82,7 @@ class CompareCommandTest extends Calls {
     List<PlantChanges> bases = new ArrayList<>();
     List<RunSettings> efforts = new ArrayList<>();
     Studies studies =
-        new Playing(
+        new Simulating(
             null,
             (base, effort) -> {
               bases.add(base);

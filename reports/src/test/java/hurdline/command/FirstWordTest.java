@@ -46,7 +46,7 @@ class FirstWordTest extends Calls {
   @Test
   void aFileWithProblemsIsToldThemAlone() {
     Studies wrong =
-        new Playing(
+        new Simulating(
             null,
             (chosen, effort) -> {
               throw new ProblemsException(

@@ -46,8 +46,8 @@ class GridCommandTest {
     return call(new EngineStudies(), args);
   }
 
-  /** The engine, whose grids are asked to stop once so many plays are done. */
-  private static Studies stoppingAfter(int plays) {
+  /** The engine, whose grids are asked to stop once so many simulates are done. */
+  private static Studies stoppingAfter(int simulations) {
     EngineStudies engine = new EngineStudies();
     return (Studies)
         Proxy.newProxyInstance(
@@ -55,7 +55,7 @@ class GridCommandTest {
             new Class<?>[] {Studies.class},
             (proxy, method, args) -> {
               Object made = method.invoke(engine, args);
-              return made instanceof PreparedGrid grid ? stopping(grid, plays) : made;
+              return made instanceof PreparedGrid grid ? stopping(grid, simulations) : made;
             });
   }
 
@@ -342,6 +342,6 @@ class GridCommandTest {
   @ParameterizedTest
   @CsvSource({"0.2,1 s", "40,40 s", "200,3 min", "9000,2.5 h"})
   void timeIsRoundedAsOneSaysIt(double seconds, String said) {
-    assertThat(PlayTime.inWords(seconds)).isEqualTo(said);
+    assertThat(SimulationTime.inWords(seconds)).isEqualTo(said);
   }
 }

@@ -188,7 +188,7 @@ class NumberGrammarTest extends Calls {
   }
 
   @Test
-  void aTornadoSaysTheEndsThatItPlayed() throws IOException {
+  void aTornadoSaysTheEndsThatItSimulated() throws IOException {
     Path answer = dir.resolve("answer");
     assertThat(
             call(

@@ -72,9 +72,9 @@ class ProgressTest {
 
   @Test
   void timeGoneTellsLinesHalfAMinuteApartFromEachOther() {
-    assertThat(PlayTime.gone(30)).isEqualTo("30 s");
-    assertThat(PlayTime.gone(60)).isEqualTo("1 min");
-    assertThat(PlayTime.gone(90.4)).isEqualTo("1 min 30 s");
-    assertThat(PlayTime.gone(4_000)).isEqualTo("66 min 40 s");
+    assertThat(SimulationTime.gone(30)).isEqualTo("30 s");
+    assertThat(SimulationTime.gone(60)).isEqualTo("1 min");
+    assertThat(SimulationTime.gone(90.4)).isEqualTo("1 min 30 s");
+    assertThat(SimulationTime.gone(4_000)).isEqualTo("66 min 40 s");
   }
 }

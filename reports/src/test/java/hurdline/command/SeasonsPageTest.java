@@ -81,7 +81,7 @@ class SeasonsPageTest {
   @MethodSource("sections")
   @Tag("proof")
   void theFiguresAreThoseOfThePage(Section section) throws IOException {
-    Path answer = play(section.file(), YEARS);
+    Path answer = simulate(section.file(), YEARS);
     String page = plain(Files.readString(answer.resolve("report.html")));
     assertThat(section.quotes()).allSatisfy(quote -> assertThat(page).contains(quote));
     Map<String, double[]> figures = figures(answer);
@@ -102,7 +102,7 @@ class SeasonsPageTest {
   @Test
   void theBestPlanOfAClearQuestionIsBestInAFewYears() throws IOException {
     Section late = sections().get(2);
-    Map<String, double[]> figures = figures(play(late.file(), 4));
+    Map<String, double[]> figures = figures(simulate(late.file(), 4));
     double best = figures.get("late_stalks_on money.margin")[0];
     assertThat(late.quotes().get(0)).startsWith("The plan \"Late stalks on\" earns the most: ");
     for (String other : List.of("base", "late_as_planned", "late_at_home")) {
@@ -110,7 +110,7 @@ class SeasonsPageTest {
     }
   }
 
-  private Path play(String file, int years) {
+  private Path simulate(String file, int years) {
     Path answer = dir.resolve("answer");
     StringWriter said = new StringWriter();
     int exit =

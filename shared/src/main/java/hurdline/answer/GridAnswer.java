@@ -68,7 +68,7 @@ public record GridAnswer(
     }
   }
 
-  /** A drawn measure of a plant in a cell, if it was played and has it. */
+  /** A drawn measure of a plant in a cell, if it was simulated and has it. */
   public Optional<GridRow> row(int cell, String plant, String measure) {
     return rows.stream()
         .filter(

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param at which value of each key, from 0
  * @param asItStands whether these values leave the plant as it is without them
- * @param leftOut why a plant could not be played with these values; none where all could
+ * @param leftOut why a plant could not be simulated with these values; none where all could
  */
 public record GridCell(List<Integer> at, boolean asItStands, List<LeftOut> leftOut) {
   public GridCell {

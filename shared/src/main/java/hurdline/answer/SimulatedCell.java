@@ -6,7 +6,7 @@ import java.util.List;
  * What the plants of a grid came to in one cell: kept on disk until the grid is whole.
  *
  * @param cell its place in the list of cells, from 0
- * @param plants those that could be played, in their order
+ * @param plants those that could be simulated, in their order
  */
 public record SimulatedCell(int cell, List<Plant> plants) {
   public SimulatedCell {

@@ -105,7 +105,7 @@ public record YardAnswer(
    * @param high95 its upper end
    * @param areaM2 ground for its stacks and lanes; NaN where the file does not say how it is
    *     stacked
-   * @param chance share of the seasons played in which it overflowed
+   * @param chance share of the seasons simulated in which it overflowed
    * @param chanceLow95 lower end of the chance's 95 % interval
    * @param chanceHigh95 its upper end
    */
@@ -128,9 +128,10 @@ public record YardAnswer(
    *
    * @param share of seasons that must finish
    * @param carryOver bales that may be left over
-   * @param times factor on the area of every field; NaN where even the smallest played does not do
+   * @param times factor on the area of every field; NaN where even the smallest simulated does not
+   *     do
    * @param tolerance how far above {@code times} one that still does may lie
-   * @param low95 lower end of its 95 % interval, a factor played; NaN where there are too few
+   * @param low95 lower end of its 95 % interval, a factor simulated; NaN where there are too few
    *     seasons for one
    * @param high95 its upper end
    */
@@ -145,7 +146,7 @@ public record YardAnswer(
     }
   }
 
-  /** What a factor on all areas comes to, if it was played. */
+  /** What a factor on all areas comes to, if it was simulated. */
   public Optional<AcresRow> acresAt(double times) {
     return acres.stream().filter(row -> row.times() == times).findFirst();
   }

@@ -12,7 +12,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
-/** The example plant, ready to be played. */
+/** The example plant, ready to be simulated. */
 final class Example {
   private Example() {}
 

@@ -44,7 +44,7 @@ public class GrowthBenchmark {
   }
 
   @Benchmark
-  public Outcome play() {
+  public Outcome simulate() {
     return replication.run(streams, 1 + next++ % 40, null);
   }
 

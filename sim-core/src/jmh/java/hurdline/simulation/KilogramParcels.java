@@ -38,11 +38,11 @@ final class KilogramParcels {
   private KilogramParcels() {}
 
   /** What the opener has worked by the end of the year, t. */
-  static double playedT() {
-    return new KilogramParcels().play();
+  static double simulatedT() {
+    return new KilogramParcels().simulate();
   }
 
-  private double play() {
+  private double simulate() {
     pending.add(new Event(feedS, Kind.FED));
     while (true) {
       Event event = pending.poll();

@@ -10,7 +10,7 @@ import hurdline.random.RandomStreams;
 import hurdline.simulation.results.Outcome;
 
 /**
- * The line on which ways of playing it are set side by side: a feeder that stops whenever it has
+ * The line on which ways of simulating it are set side by side: a feeder that stops whenever it has
  * worked so much, a bin, an opener that is the slower of the two. Nothing is left to chance, so the
  * answer is known exactly.
  *
@@ -49,7 +49,7 @@ final class OneLine {
     return new Replication(CompiledLines.of(plant), roster, yard, Haulage.of(plant, yard, roster));
   }
 
-  static double playedT(Replication replication, RandomStreams streams, int number) {
+  static double simulatedT(Replication replication, RandomStreams streams, int number) {
     Outcome outcome = replication.run(streams, number, null);
     for (int k = 0; k < outcome.columns().size(); k++) {
       if (outcome.columns().get(k).name().equals("product.tow.mass")) {

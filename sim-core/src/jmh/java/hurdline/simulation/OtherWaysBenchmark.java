@@ -30,30 +30,31 @@ public class OtherWaysBenchmark {
   private final Replication replication = OneLine.replication();
   private int next;
 
-  private double playedT;
+  private double simulatedT;
 
   @TearDown
   public void sayError() {
-    System.out.printf("%n%.6f t, off by %.1e%n", playedT, Math.abs(playedT / OneLine.exactT() - 1));
+    System.out.printf(
+        "%n%.6f t, off by %.1e%n", simulatedT, Math.abs(simulatedT / OneLine.exactT() - 1));
   }
 
   @Benchmark
   public double engine() {
-    return playedT = OneLine.playedT(replication, streams, 1 + next++ % 40);
+    return simulatedT = OneLine.simulatedT(replication, streams, 1 + next++ % 40);
   }
 
   @Benchmark
   public double secondSteps() {
-    return playedT = SecondSteps.playedT();
+    return simulatedT = SecondSteps.simulatedT();
   }
 
   @Benchmark
   public double kilogramParcels() {
-    return playedT = KilogramParcels.playedT();
+    return simulatedT = KilogramParcels.simulatedT();
   }
 
   @Benchmark
   public double floor() {
-    return playedT = OneLine.exactT();
+    return simulatedT = OneLine.exactT();
   }
 }

@@ -8,7 +8,7 @@ final class SecondSteps {
   private SecondSteps() {}
 
   /** What the opener has worked by the end of the year, t. */
-  static double playedT() {
+  static double simulatedT() {
     double feedsKg = OneLine.FEEDER_T_PER_H * KG_PER_T / S_PER_H;
     double opensKg = OneLine.OPENER_T_PER_H * KG_PER_T / S_PER_H;
     double holdsKg = OneLine.HOLDS_T * KG_PER_T;

@@ -23,7 +23,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * Twenty replications of the example on one thread and on two. Run {@code scripts/bench
- * ThreadsBenchmark}; {@code floor} hands the threads nothing to play.
+ * ThreadsBenchmark}; {@code floor} hands the threads nothing to simulate.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -60,7 +60,7 @@ public class ThreadsBenchmark {
   }
 
   @Benchmark
-  public double play() {
+  public double simulate() {
     ReplicationRange range = new ReplicationRange(last + 1, last + 1 + REPLICATIONS);
     last += REPLICATIONS;
     return sum(range);

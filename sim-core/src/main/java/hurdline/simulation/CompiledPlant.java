@@ -6,7 +6,7 @@ import hurdline.compiled.Roster;
 import hurdline.compiled.YardPlan;
 import hurdline.plant.Plant;
 
-/** A plant compiled, ready to be played by any number of threads at once. */
+/** A plant compiled, ready to be simulated by any number of threads at once. */
 public record CompiledPlant(
     Plant plant, CompiledLines layout, Roster roster, YardPlan yard, Haulage haulage) {
   public static CompiledPlant of(Plant plant) {

@@ -148,7 +148,7 @@ public final class Replication {
   }
 
   /**
-   * Plays the whole horizon.
+   * Simulates the whole horizon.
    *
    * @param replication counts from 1
    * @param trace told what happens; {@code null} for nobody
@@ -399,14 +399,14 @@ public final class Replication {
   }
 
   /**
-   * What has come due, over all that was played so far; a measure of the work done that no other
+   * What has come due, over all that was simulated so far; a measure of the work done that no other
    * load disturbs.
    */
   long events() {
     return events;
   }
 
-  /** How often rates were solved, over all that was played so far. */
+  /** How often rates were solved, over all that was simulated so far. */
   long solves() {
     return solving.solves;
   }

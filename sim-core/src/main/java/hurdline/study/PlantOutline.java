@@ -59,11 +59,7 @@ public final class PlantOutline {
         .forEach(title -> given.put(Titles.key(title.kind().word(), title.name()), title.text()));
     Outline own = outline();
     return new Outline(
-        own.crops(),
-        own.lines(),
-        own.places(),
-        own.stores(),
-        own.titles().and(new Titles(given)));
+        own.crops(), own.lines(), own.places(), own.stores(), own.titles().and(new Titles(given)));
   }
 
   /** The same with titles of what other plants have in addition. */
@@ -99,7 +95,7 @@ public final class PlantOutline {
         plant.calendar().to());
   }
 
-  /** Header of an answer for which nothing is played. */
+  /** Header of an answer for which nothing is simulated. */
   public Header header(PlantOrigin source, PlantChanges chosen) {
     return new Header(
         plant.name(),

@@ -66,8 +66,8 @@ public final class StudyInputs {
   }
 
   /** The first replications of a plant once more, with drawn inputs. */
-  public static Optional<DrawnResults> play(
-      Optional<DrawnPlants> plants, int count, ReplicationBudget plays) {
-    return plants.map(of -> new DrawnResults(plays.drawn(of, count), of.draws()));
+  public static Optional<DrawnResults> simulate(
+      Optional<DrawnPlants> plants, int count, ReplicationBudget simulations) {
+    return plants.map(of -> new DrawnResults(simulations.drawn(of, count), of.draws()));
   }
 }

@@ -28,7 +28,7 @@ class PowerBooksTest {
     for (int trial = 0; trial < 60; trial++) {
       books.reset();
       int[][] watts = new int[2][PERIODS * PERIOD_S];
-      play(books, watts, chance, trial % 3 == 0 ? 300 : 2_500);
+      simulate(books, watts, chance, trial % 3 == 0 ? 300 : 2_500);
       for (int m = 0; m < 2; m++) {
         double joules = java.util.Arrays.stream(watts[m]).asDoubleStream().sum();
         assertThat(books.joules(m, watts[m].length)).isCloseTo(joules, within(1e-6));
@@ -48,7 +48,8 @@ class PowerBooksTest {
   }
 
   /** Changes at whole seconds; some on the stroke of a quarter-hour, some of no machine at all. */
-  private static void play(PowerBooks books, int[][] watts, SplittableRandom chance, int longestS) {
+  private static void simulate(
+      PowerBooks books, int[][] watts, SplittableRandom chance, int longestS) {
     int nowS = 0;
     int[] drawn = new int[2];
     while (nowS < watts[0].length) {

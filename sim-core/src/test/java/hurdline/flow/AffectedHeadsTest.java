@@ -17,8 +17,8 @@ class AffectedHeadsTest {
    */
   @Test
   void stretchesThatShareAMachineFeelEachOther() {
-    PlayedFlow flow =
-        new PlayedFlow(
+    SimulatedFlow flow =
+        new SimulatedFlow(
             """
             feeder: {kind: bale-feeder}
             saw: {kind: separating-saw}
@@ -54,14 +54,14 @@ class AffectedHeadsTest {
     assertThat(flow.involved).as("what stands anyway is not asked").containsExactly(flow.feed());
   }
 
-  private static void used(PlayedFlow flow, double tPerH) {
+  private static void used(SimulatedFlow flow, double tPerH) {
     assertThat(3.6 * flow.network.inflowKgPerS[flow.machine("press")]).isCloseTo(tPerH, EXACT);
     assertThat(flow.network.usedShare[flow.machine("press")]).isCloseTo(tPerH / 3.6, EXACT);
   }
 
   @Test
   void aBinBetweenFullAndEmptyLetsNeitherSideFeelTheOther() {
-    PlayedFlow flow = inARow();
+    SimulatedFlow flow = inARow();
     int feed = flow.feed();
     int first = flow.drawOf("box");
     int last = flow.drawOf("pile");
@@ -83,7 +83,7 @@ class AffectedHeadsTest {
 
   @Test
   void whereNothingHasChangedNothingMoves() {
-    PlayedFlow flow = inARow();
+    SimulatedFlow flow = inARow();
     flow.look();
     assertThat(flow.involved).isEmpty();
     assertThat(flow.moved).isEmpty();
@@ -92,14 +92,14 @@ class AffectedHeadsTest {
     assertThat(flow.involved).hasSize(3);
     assertThat(flow.moved).isEmpty();
     flow.network.allMoved();
-    assertThat(PlayedFlow.marked(flow.network.moved)).hasSize(3);
-    assertThat(PlayedFlow.marked(flow.network.binMoved)).hasSize(2);
+    assertThat(SimulatedFlow.marked(flow.network.moved)).hasSize(3);
+    assertThat(SimulatedFlow.marked(flow.network.binMoved)).hasSize(2);
   }
 
   /** As on the first day, whatever the last one left. */
   @Test
   void aNewSeasonKnowsNothingOfTheLast() {
-    PlayedFlow flow = inARow();
+    SimulatedFlow flow = inARow();
     flow.stands("belt");
     flow.network.asked.lacks(flow.feed(), 0);
     Arrays.fill(flow.network.asked.runsEmpty, true);
@@ -113,8 +113,8 @@ class AffectedHeadsTest {
     assertThat(flow.network.asked.without(flow.feed())).isEqualTo(flow.layout.causes.noBales);
     assertThat(flow.network.asked.on).containsOnly(false);
     assertThat(flow.network.asked.runsEmpty).containsOnly(false);
-    assertThat(PlayedFlow.marked(flow.network.asked.heads)).hasSize(3);
-    assertThat(PlayedFlow.marked(flow.network.binMoved)).hasSize(2);
+    assertThat(SimulatedFlow.marked(flow.network.asked.heads)).hasSize(3);
+    assertThat(SimulatedFlow.marked(flow.network.binMoved)).hasSize(2);
     for (int b = 0; b < flow.layout.bins; b++) {
       assertThat(flow.network.isEmpty(b)).isTrue();
       assertThat(flow.network.massKg(b)).isZero();
@@ -127,9 +127,9 @@ class AffectedHeadsTest {
   }
 
   /** Each is slower than the one before, so both bins fill. */
-  private static PlayedFlow inARow() {
-    PlayedFlow flow =
-        new PlayedFlow(
+  private static SimulatedFlow inARow() {
+    SimulatedFlow flow =
+        new SimulatedFlow(
             """
             feeder: {kind: bale-feeder}
             box: {kind: bin, holds: 5 t}

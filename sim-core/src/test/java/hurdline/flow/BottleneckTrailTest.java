@@ -16,8 +16,8 @@ class BottleneckTrailTest {
   @ParameterizedTest
   @CsvSource({"a, z", "z, a"})
   void ofTwoFullBinsTheNearerHolds(String near, String far) {
-    PlayedFlow flow =
-        new PlayedFlow(
+    SimulatedFlow flow =
+        new SimulatedFlow(
             """
             feeder: {kind: bale-feeder}
             saw: {kind: separating-saw}
@@ -54,8 +54,8 @@ class BottleneckTrailTest {
   @ParameterizedTest
   @CsvSource({"1, feeder", "0.5, press"})
   void anEmptyBinIsNearerToItsDrawThanAFullOneBehind(double pileT, String holder) {
-    PlayedFlow flow =
-        new PlayedFlow(
+    SimulatedFlow flow =
+        new SimulatedFlow(
             """
             feeder: {kind: bale-feeder}
             box: {kind: bin, holds: 9 t}
@@ -91,8 +91,8 @@ class BottleneckTrailTest {
   @ParameterizedTest
   @CsvSource({"a, z", "z, a"})
   void ofTwoSharedMachinesTheNearerHolds(String first, String second) {
-    PlayedFlow flow =
-        new PlayedFlow(
+    SimulatedFlow flow =
+        new SimulatedFlow(
             """
             feeder: {kind: bale-feeder}
             saw: {kind: separating-saw}
@@ -118,8 +118,8 @@ class BottleneckTrailTest {
   /** Machines of one rate in a row: the first that sets the pace is named. */
   @Test
   void ofTwoMachinesOfARateTheNearerHolds() {
-    PlayedFlow flow =
-        new PlayedFlow(
+    SimulatedFlow flow =
+        new SimulatedFlow(
             """
             feeder: {kind: bale-feeder}
             z: {kind: conveyor}
@@ -142,7 +142,7 @@ class BottleneckTrailTest {
   @ParameterizedTest
   @CsvSource({"1 t/h, feeder", "1.9 t/h, mill"})
   void aBinWaitsForTheProducerThatMovesMost(String millRate, String holder) {
-    PlayedFlow flow = twoProducers(millRate);
+    SimulatedFlow flow = twoProducers(millRate);
     assertThat(flow.holder(flow.drawOf("box"))).isEqualTo(holder);
     flow.stands("mill");
     assertThat(flow.holder(flow.drawOf("box"))).isEqualTo("feeder");
@@ -154,7 +154,7 @@ class BottleneckTrailTest {
 
   @Test
   void whereNothingMovesTheProducerAtWorkIsNamed() {
-    PlayedFlow flow = twoProducers("1 t/h");
+    SimulatedFlow flow = twoProducers("1 t/h");
     flow.stands("mill");
     flow.stands("feeder");
     flow.network.asked.on[flow.feed()] = false;
@@ -171,8 +171,8 @@ class BottleneckTrailTest {
         .isEqualTo(flow.layout.naming.machines.index("mill"));
   }
 
-  private static PlayedFlow twoProducers(String millRate) {
-    return new PlayedFlow(
+  private static SimulatedFlow twoProducers(String millRate) {
+    return new SimulatedFlow(
         """
         feeder: {kind: bale-feeder}
         saw: {kind: separating-saw}
@@ -198,8 +198,8 @@ class BottleneckTrailTest {
    */
   @Test
   void aMachineAlongsideComesAfterTheFeederAndBeforeTheRest() {
-    PlayedFlow flow =
-        new PlayedFlow(
+    SimulatedFlow flow =
+        new SimulatedFlow(
             "",
             "auxiliaries: [fans]",
             """
@@ -227,8 +227,8 @@ class BottleneckTrailTest {
 
   @Test
   void aMachineAlongsideIsNamedWhereOneWithoutALimitOfItsOwnIsFirst() {
-    PlayedFlow flow =
-        new PlayedFlow(
+    SimulatedFlow flow =
+        new SimulatedFlow(
             "",
             "auxiliaries: [fans]",
             """
@@ -248,13 +248,13 @@ class BottleneckTrailTest {
    */
   @Test
   void headsWhoseTrailEndsElsewhereAreMarked() {
-    PlayedFlow flow = twoProducers("1 t/h");
+    SimulatedFlow flow = twoProducers("1 t/h");
     flow.network.asked.all();
     flow.look();
-    assertThat(PlayedFlow.marked(flow.trail.moved)).isEmpty();
+    assertThat(SimulatedFlow.marked(flow.trail.moved)).isEmpty();
     flow.stands("press");
-    assertThat(PlayedFlow.marked(flow.trail.moved)).containsExactly(flow.drawOf("box"));
+    assertThat(SimulatedFlow.marked(flow.trail.moved)).containsExactly(flow.drawOf("box"));
     flow.stands("saw");
-    assertThat(PlayedFlow.marked(flow.trail.moved)).containsExactly(flow.feed());
+    assertThat(SimulatedFlow.marked(flow.trail.moved)).containsExactly(flow.feed());
   }
 }

@@ -123,8 +123,8 @@ class RatedFlowTest {
    */
   @Test
   void aBinOfTwoProducersHandsOnTheirMoistureAndDiameter() {
-    PlayedFlow plant =
-        new PlayedFlow(
+    SimulatedFlow plant =
+        new SimulatedFlow(
             ", moisture: 20 %, diameter: 15 mm",
             "",
             """

@@ -18,8 +18,8 @@ class RecycleFlowsTest {
    */
   @Test
   void aMillAndADrierThatReturnAreFedBySeries() {
-    PlayedFlow flow =
-        new PlayedFlow(
+    SimulatedFlow flow =
+        new SimulatedFlow(
             ", moisture: 20 %",
             "",
             """

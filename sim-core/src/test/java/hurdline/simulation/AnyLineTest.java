@@ -41,13 +41,13 @@ class AnyLineTest {
   static void booksAgree(long seed) {
     AnyLine line = new AnyLine(AnyLine.Kind.RANDOM, seed);
     Plant plant = line.plant();
-    Map<String, Double> got = play(plant);
+    Map<String, Double> got = simulate(plant);
     statesAddUp(got);
     holdersAddUp(got);
     assertThat(got.get("balance.residual")).isBetween(0.0, 1e-9);
     assertThat(got.get("mass.stalk.fed")).isGreaterThan(0);
-    assertThat(play(plant)).as("played again").isEqualTo(got);
-    assertThat(play(line.shuffled(seed))).as("its keys in another order").isEqualTo(got);
+    assertThat(simulate(plant)).as("simulated again").isEqualTo(got);
+    assertThat(simulate(line.shuffled(seed))).as("its keys in another order").isEqualTo(got);
   }
 
   private static void statesAddUp(Map<String, Double> got) {
@@ -85,7 +85,7 @@ class AnyLineTest {
 
   static void onlyTheHolderRaises(long seed) {
     AnyLine line = new AnyLine(AnyLine.Kind.PLAIN, seed);
-    Map<String, Double> got = play(line.plant());
+    Map<String, Double> got = simulate(line.plant());
     String holder =
         line.limited().stream()
             .filter(m -> got.getOrDefault("line.line.hours.limited_by." + m, 0.0) > SCHEDULED_H / 2)
@@ -93,7 +93,7 @@ class AnyLineTest {
             .orElseThrow();
     double fed = got.get("mass.stalk.fed");
     for (String machine : line.limited()) {
-      double raised = play(line.faster(machine)).get("mass.stalk.fed");
+      double raised = simulate(line.faster(machine)).get("mass.stalk.fed");
       if (machine.equals(holder)) {
         assertThat(raised).as(machine).isGreaterThan(fed * 1.0001);
       } else {
@@ -116,8 +116,8 @@ class AnyLineTest {
   }
 
   static void twiceAsFast(long seed) {
-    Map<String, Double> slow = play(new AnyLine(AnyLine.Kind.RANDOM, seed).roundTheClock());
-    Map<String, Double> fast = play(new AnyLine(AnyLine.Kind.RANDOM, seed, 2).roundTheClock());
+    Map<String, Double> slow = simulate(new AnyLine(AnyLine.Kind.RANDOM, seed).roundTheClock());
+    Map<String, Double> fast = simulate(new AnyLine(AnyLine.Kind.RANDOM, seed, 2).roundTheClock());
     assertThat(fast.keySet()).isEqualTo(slow.keySet());
     int compared = 0;
     for (String measure : slow.keySet()) {
@@ -162,9 +162,9 @@ class AnyLineTest {
   void otherNamesInTheSameOrderChangeNothingWithoutChance(@ForAll long seed) {
     AnyLine line = new AnyLine(AnyLine.Kind.STEADY, seed);
     Map<String, Double> called = new TreeMap<>();
-    play(line.plant()).forEach((measure, value) -> called.put(AnyLine.renamed(measure), value));
+    simulate(line.plant()).forEach((measure, value) -> called.put(AnyLine.renamed(measure), value));
     assertThat(called).containsKey("machine.feedera.mass_in");
-    assertThat(play(line.renamed())).isEqualTo(called);
+    assertThat(simulate(line.renamed())).isEqualTo(called);
   }
 
   /** With chance the streams are keyed by name: the control. */
@@ -172,8 +172,8 @@ class AnyLineTest {
   void otherNamesMeetOtherChance() {
     AnyLine line = new AnyLine(AnyLine.Kind.RANDOM, 1);
     Map<String, Double> called = new TreeMap<>();
-    play(line.plant()).forEach((measure, value) -> called.put(AnyLine.renamed(measure), value));
-    assertThat(play(line.renamed())).isNotEqualTo(called);
+    simulate(line.plant()).forEach((measure, value) -> called.put(AnyLine.renamed(measure), value));
+    assertThat(simulate(line.renamed())).isNotEqualTo(called);
   }
 
   /**
@@ -191,9 +191,9 @@ class AnyLineTest {
 
   static void nobodyLoses(long seed) {
     AnyLine line = new AnyLine(AnyLine.Kind.STRAIGHT, seed);
-    Map<String, Double> got = play(line.plant());
+    Map<String, Double> got = simulate(line.plant());
     for (String machine : line.limited()) {
-      play(line.faster(machine))
+      simulate(line.faster(machine))
           .forEach(
               (measure, mass) -> {
                 if (measure.matches("machine\\..*\\.mass")) {
@@ -228,7 +228,7 @@ class AnyLineTest {
     assertThat(inTurn.get(0)).isNotEqualTo(inTurn.get(1));
   }
 
-  private static Map<String, Double> play(Plant plant) {
+  private static Map<String, Double> simulate(Plant plant) {
     return values(Ready.replication(plant), 1);
   }
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * A press of two boxes whose change is over before the other can be full, so that packages are
- * counted and not played: figures must be those of playing each. Stops in between and ends of
+ * counted and not simulated: figures must be those of simulating each. Stops in between and ends of
  * shifts within a change are where counting could slip.
  */
 class CountedPackagesTest {
@@ -25,12 +25,12 @@ class CountedPackagesTest {
    */
   @ParameterizedTest
   @CsvSource({"6 min, 1", "6 min, 2", "7.4 min, 3", "0 min, 4", "7.49 min, 5"})
-  void countingGivesWhatPlayingGives(String change, long seed) {
+  void countingGivesWhatSimulatingGives(String change, long seed) {
     Plant plant = plant(change, STOPS);
-    Map<String, Double> played = values(plant, seed, true);
+    Map<String, Double> simulated = values(plant, seed, true);
     Map<String, Double> counted = values(plant, seed, false);
-    assertThat(counted.keySet()).isEqualTo(played.keySet());
-    played.forEach(
+    assertThat(counted.keySet()).isEqualTo(simulated.keySet());
+    simulated.forEach(
         (measure, value) ->
             assertThat(counted.get(measure))
                 .as(measure)

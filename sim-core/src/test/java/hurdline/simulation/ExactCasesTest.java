@@ -60,7 +60,7 @@ class ExactCasesTest {
   }
 
   /**
-   * Plays a plant and looks at its figures.
+   * Simulates a plant and looks at its figures.
    *
    * @param wrong filled with those that are not as by hand
    * @return how many there are

@@ -22,7 +22,7 @@ class NightPressTest {
 
   private double[][] strips;
 
-  private Map<String, Double> played(String cotton) {
+  private Map<String, Double> simulated(String cotton) {
     String text =
         """
         hurdline: 1
@@ -79,7 +79,7 @@ class NightPressTest {
    */
   @Test
   void aDrawInItsOwnHoursStandsBackForAnothersCampaign() {
-    Map<String, Double> got = played("2027-03-03, to: 2027-03-03");
+    Map<String, Double> got = simulated("2027-03-03, to: 2027-03-03");
     gives(got, "machine.press.crop.stalk.mass_in", 15);
     gives(got, "machine.press.crop.stalk.hours.full_rate", 10);
     gives(got, "machine.press.crop.stalk.hours.uncrewed", 48 - 10);
@@ -94,7 +94,7 @@ class NightPressTest {
    */
   @Test
   void hoursOfTheBuildingAreThoseOfItsLines() {
-    Map<String, Double> got = played("2027-03-03, to: 2027-03-03");
+    Map<String, Double> got = simulated("2027-03-03, to: 2027-03-03");
     gives(got, "building.hours.alone.stalk_line", 26);
     gives(got, "building.hours.alone.cotton_line", 8);
     gives(got, "building.hours.concurrent", 0);
@@ -116,7 +116,7 @@ class NightPressTest {
    */
   @Test
   void whatAMachineDidIsBookedByWeekAndCrop() {
-    Map<String, Double> got = played("2027-03-08, to: 2027-03-08");
+    Map<String, Double> got = simulated("2027-03-08, to: 2027-03-08");
     gives(got, "building.hours.alone.stalk_line", 32);
     int cotton = 0;
     int stalk = 1;

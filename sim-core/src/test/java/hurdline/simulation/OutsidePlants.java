@@ -84,17 +84,19 @@ final class OutsidePlants {
   record Coverage(double meanPercent, double differencePercent, double jointPercent) {}
 
   static Coverage coverage(int studies, int replications, long seed) {
-    Repeats.Player one =
-        new Repeats.Player(alone(5, "{exponential: {mean: 2 h}}", "{exponential: {mean: 30 min}}"));
-    Repeats.Player other =
-        new Repeats.Player(alone(5, "{exponential: {mean: 2 h}}", "{exponential: {mean: 36 min}}"));
+    Repeats.Simulator one =
+        new Repeats.Simulator(
+            alone(5, "{exponential: {mean: 2 h}}", "{exponential: {mean: 30 min}}"));
+    Repeats.Simulator other =
+        new Repeats.Simulator(
+            alone(5, "{exponential: {mean: 2 h}}", "{exponential: {mean: 36 min}}"));
     double fed = 10 * upHours(120, 2, 0.5);
     double difference = 10 * upHours(120, 2, 0.6) - fed;
     double level = Intervals.jointLevel(0.95, 2);
     int[] held = new int[3];
     for (int s = 0; s < studies; s++) {
-      Repeats a = one.play(new RandomStreams(seed + s), replications);
-      Repeats b = other.play(new RandomStreams(seed + s), replications);
+      Repeats a = one.simulate(new RandomStreams(seed + s), replications);
+      Repeats b = other.simulate(new RandomStreams(seed + s), replications);
       double[] mass = a.of("machine.m1.mass_in");
       double[] starts = a.of("machine.m1.stop.fault.count");
       held[0] += Intervals.mean95(mass).covers(fed) ? 1 : 0;

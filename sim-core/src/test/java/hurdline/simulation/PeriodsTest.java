@@ -25,7 +25,7 @@ class PeriodsTest {
   private static Outcome year;
 
   @BeforeAll
-  static void play() {
+  static void simulate() {
     plant = PlantFile.read(Path.of("../line-configs/small.yaml")).plant();
     year = Ready.replication(plant).run(new RandomStreams(3), 1, null);
   }

@@ -6,7 +6,7 @@ import hurdline.compiled.Roster;
 import hurdline.compiled.YardPlan;
 import hurdline.plant.Plant;
 
-/** A plant, compiled and ready to be played. */
+/** A plant, compiled and ready to be simulated. */
 public final class Ready {
   private Ready() {}
 

@@ -17,12 +17,12 @@ final class Repeats {
   private final double[][] values;
   final double hours;
 
-  /** Plays one plant again and again. */
-  static final class Player {
+  /** Simulates one plant again and again. */
+  static final class Simulator {
     private final Replication replication;
     private final double hours;
 
-    Player(Plant plant) {
+    Simulator(Plant plant) {
       CompiledLines layout = CompiledLines.of(plant);
       Roster roster = Roster.of(plant);
       YardPlan yard = YardPlan.of(plant);
@@ -30,7 +30,7 @@ final class Repeats {
       hours = roster.horizonS() / 3600;
     }
 
-    Repeats play(RandomStreams streams, int replications) {
+    Repeats simulate(RandomStreams streams, int replications) {
       double[][] values = new double[replications][];
       List<String> names = List.of();
       for (int r = 0; r < replications; r++) {
@@ -45,11 +45,11 @@ final class Repeats {
   }
 
   Repeats(Plant plant, long seed, int replications) {
-    this(new Player(plant).play(new RandomStreams(seed), replications));
+    this(new Simulator(plant).simulate(new RandomStreams(seed), replications));
   }
 
-  private Repeats(Repeats played) {
-    this(played.names, played.values, played.hours);
+  private Repeats(Repeats simulated) {
+    this(simulated.names, simulated.values, simulated.hours);
   }
 
   private Repeats(List<String> names, double[][] values, double hours) {

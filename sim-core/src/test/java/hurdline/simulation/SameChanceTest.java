@@ -69,7 +69,7 @@ class SameChanceTest {
   }
 
   @Test
-  void aReplicationIsTheSameWhateverWasPlayedBeforeOnTheSameObjects() {
+  void aReplicationIsTheSameWhateverWasSimulatedBeforeOnTheSameObjects() {
     YardRun fresh = YardRun.of(season(2, COTTON)).run(1, 2);
     YardRun used = YardRun.of(season(2, COTTON)).run(1, 1).run(9, 7).run(1, 2);
     assertThat(used.books.weighedIn.kg(STALK)).isEqualTo(fresh.books.weighedIn.kg(STALK));

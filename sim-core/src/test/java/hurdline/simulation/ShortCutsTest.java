@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What is left out because it cannot have changed, and packages that are counted instead of played,
- * against the twin that works out everything at every solve and plays every package.
+ * What is left out because it cannot have changed, and packages that are counted instead of
+ * simulated, against the twin that works out everything at every solve and simulates every package.
  *
  * <p>Both carry the same amounts; they differ in when a due time was last worked out, hence by the
  * clock's grain and by which of two events within one microsecond came first: 1e-9 of an hour or a
@@ -120,10 +120,10 @@ class ShortCutsTest {
 
   /**
    * A press whose change takes longer than a package can take to fill is no easy filler, and is
-   * played.
+   * simulated.
    */
   @Test
-  void aSlowChangeIsPlayed() {
+  void aSlowChangeIsSimulated() {
     Plant slow =
         PlantFile.read(Path.of("../line-configs/sweetgum-bend.yaml"))
             .variants()

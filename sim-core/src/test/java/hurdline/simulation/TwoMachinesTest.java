@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  *
  * <p>Ten replications of two years (or one) each have standard errors of 0.04 to 0.06 % of throughput; agreement means within 3.5 of
  * them (t with 9 degrees of freedom: 0.7 % false alarms each were the seed not fixed), so an engine that is 1 % off
- * fails; the controls show it. {@link OutsideProofTest plays many more cases for longer.
+ * fails; the controls show it. {@link OutsideProofTest simulates many more cases for longer.
  *
  * <p>Seen to fail with {@link hurdline.simulation.activity.Stopping Stopping} and {@link hurdline.simulation.activity.Counters Counters} changed on purpose, one thing at a time: a calendar count that goes
  * on in its own stop; a repair that renews all counts; an amount drawn anew when its machine stands, or is slowed; a slowed
@@ -86,7 +86,7 @@ class TwoMachinesTest {
   @Test
   void whatIsLeftOfAnAmountOutlivesStanding() {
     TwoMachines line = line("mass", 3, QUICK, QUICK.withRepair(12), 1);
-    double[] got = played(line, 1);
+    double[] got = simulated(line, 1);
     assertThat(errorsFrom(line.reference()[0], got)).isLessThan(ERRORS);
     assertThat(errorsFrom(line.reference(true)[0], got))
         .as("a line that forgets")
@@ -103,7 +103,7 @@ class TwoMachinesTest {
   @Test
   void whatIsLeftOfAnAmountOutlivesSlowing() {
     TwoMachines line = line("mass", 4, new TwoMachines.Unit(16, 0.5, 12), SLOW, 1);
-    double[] got = played(line, 1);
+    double[] got = simulated(line, 1);
     assertThat(errorsFrom(line.reference()[0], got)).isLessThan(ERRORS);
     assertThat(errorsFrom(line.withStages(1).reference()[0], got))
         .as("exponential")
@@ -111,7 +111,7 @@ class TwoMachinesTest {
   }
 
   private static void agrees(TwoMachines line) {
-    double[] got = played(line, 2);
+    double[] got = simulated(line, 2);
     double exact = line.reference()[0];
     assertThat(got[1]).as("standard error").isLessThan(0.001 * exact);
     assertThat(errorsFrom(exact, got)).as(line.says()).isLessThan(ERRORS);
@@ -125,7 +125,7 @@ class TwoMachinesTest {
     return Math.abs(got[0] - exact) / got[1];
   }
 
-  private static double[] played(TwoMachines line, int years) {
+  private static double[] simulated(TwoMachines line, int years) {
     Repeats repeats = new Repeats(line.plant(years), SEED, 10);
     double[] mass = Repeats.meanAndError(repeats.of("machine.opener.mass_in"));
     return new double[] {mass[0] / repeats.hours, mass[1] / repeats.hours};

@@ -11,9 +11,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * Lines without bins against the formulas of the literature.
  *
- * <p>Each comparison is of the mean over ten years of play with its reference, within 3.5 standard
- * errors: 0.7 % false alarms each (t with 9 degrees of freedom) were the seeds not fixed. Controls
- * say what it must tell apart.
+ * <p>Each comparison is of the mean over ten years of simulate with its reference, within 3.5
+ * standard errors: 0.7 % false alarms each (t with 9 degrees of freedom) were the seeds not fixed.
+ * Controls say what it must tell apart.
  *
  * @see "J. A. Buzacott, Automatic transfer lines with buffer stocks, Int. J. Production Research 5
  *     (1967), 183-200: a line without stocks runs 1 / (1 + sum of mean repair / mean running time)

@@ -26,7 +26,8 @@ import java.util.TreeMap;
 import java.util.function.DoubleConsumer;
 
 /**
- * A yard and its deliveries without a line: the smallest loop that plays them, with scripted lifts.
+ * A yard and its deliveries without a line: the smallest loop that simulates them, with scripted
+ * lifts.
  */
 final class YardRun {
   static final double MIN = 60;
@@ -44,7 +45,7 @@ final class YardRun {
   final List<String> resourceNames;
   final List<String> notes = new ArrayList<>();
 
-  /** Allocated while the last replication's events were played. */
+  /** Allocated while the last replication's events were simulated. */
   long loopBytes;
 
   private final FutureEvents pending = new FutureEvents(2);

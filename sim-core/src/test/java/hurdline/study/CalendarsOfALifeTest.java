@@ -101,7 +101,7 @@ class CalendarsOfALifeTest {
             Optional.empty());
     return new Compare(
             Studied.source(EXACT.resolve(plant + ".yaml")), base, ask, Studied.effort(1, 2))
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 

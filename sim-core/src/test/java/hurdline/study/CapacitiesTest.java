@@ -52,7 +52,7 @@ class CapacitiesTest {
 
   private static RunAnswer run(String text, int replications) {
     return new Run(source(text), PlantChanges.base(), Studied.effort(replications, 1))
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 

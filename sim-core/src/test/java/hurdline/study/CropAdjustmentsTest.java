@@ -74,7 +74,7 @@ class CropAdjustmentsTest {
 
   private static RunAnswer run(int replications) {
     return new Run(source(), PlantChanges.base(), Studied.effort(replications, 1))
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 
@@ -152,7 +152,7 @@ class CropAdjustmentsTest {
                 PlantChanges.base(),
                 CompareAsk.of("faster", "sooner"),
                 Studied.effort(40, 1))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
     AdjustedRow row = row(answer.adjusted(), "faster", "money.margin");
     assertThat(row.mean())

@@ -58,7 +58,7 @@ class CropLeftOverTest {
             PlantChanges.base(),
             (of, changes) -> List.of(),
             Studied.effort(2, 1))
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 

@@ -59,8 +59,8 @@ class HangsOnTest {
     return new Compare(source(), PlantChanges.base(), ask, Studied.effort(3, 2));
   }
 
-  private static CompareAnswer played(Compare compare) {
-    return compare.play((done, of) -> {}, () -> false).orElseThrow();
+  private static CompareAnswer simulated(Compare compare) {
+    return compare.simulate((done, of) -> {}, () -> false).orElseThrow();
   }
 
   /** A calendar of 89 days at the beginning of each of two years. */
@@ -71,7 +71,7 @@ class HangsOnTest {
   @Test
   void eachEndOfAnInputIsWorthWhatIsDoneByHand() throws IOException {
     CompareAnswer answer =
-        played(
+        simulated(
             asked(
                 Optional.of(
                     List.of(
@@ -94,11 +94,11 @@ class HangsOnTest {
   }
 
   @Test
-  void theCostAtWhichItIsWorthNothingIsWhatItBringsInAndTakesNoPlay() throws IOException {
-    int[] plays = {0};
+  void theCostAtWhichItIsWorthNothingIsWhatItBringsInAndTakesNoSimulation() throws IOException {
+    int[] simulations = {0};
     CompareAnswer answer =
         asked(Optional.empty(), "options.less_overhead.cost")
-            .play((done, of) -> plays[0] = done, () -> false)
+            .simulate((done, of) -> simulations[0] = done, () -> false)
             .orElseThrow();
     BreakEvenRow row = answer.further().breakEven().get(0);
     double brought = worth(YEARLY, 0);
@@ -106,7 +106,7 @@ class HangsOnTest {
     assertThat(row.value()).isCloseTo(brought, within(2e-3 * brought));
     assertThat(row.unit()).isEqualTo("USD");
     assertThat(row.inFile()).isEqualTo(6_000);
-    assertThat(plays[0])
+    assertThat(simulations[0])
         .as(
             "base and option three times, and two lives of two calendars of the base, priced again for the option")
         .isEqualTo(6 + 4);
@@ -115,7 +115,7 @@ class HangsOnTest {
   @Test
   void aKeyThatBothPlantsHaveIsScaledInBoth() throws IOException {
     BreakEvenRow row =
-        played(asked(Optional.empty(), "money.overhead")).further().breakEven().get(0);
+        simulated(asked(Optional.empty(), "money.overhead")).further().breakEven().get(0);
     double factor = (6_000 - 1_000 / (1.08 * 1.08)) / (YEARLY * EACH);
     assertThat(row.value()).isCloseTo(90_000 * factor, within(2e-3 * 90_000 * factor));
     assertThat(row.unit()).isEqualTo("USD/yr");
@@ -124,7 +124,8 @@ class HangsOnTest {
 
   @Test
   void whatItDoesNotHangOnHasNoBreakEven() throws IOException {
-    BreakEvenRow row = played(asked(Optional.empty(), "money.wage")).further().breakEven().get(0);
+    BreakEvenRow row =
+        simulated(asked(Optional.empty(), "money.wage")).further().breakEven().get(0);
     assertThat(row.found()).isFalse();
     assertThat(row.value()).isNaN();
     assertThat(row.netPresentValue()).isCloseTo(worth(YEARLY, 6_000), within(0.01));
@@ -144,7 +145,7 @@ class HangsOnTest {
             List.of("options.less_overhead.cost", "options.*.cost"),
             Optional.empty());
     CompareAnswer answer =
-        played(new Compare(source(), PlantChanges.base(), ask, Studied.effort(3, 2)));
+        simulated(new Compare(source(), PlantChanges.base(), ask, Studied.effort(3, 2)));
     assertThat(answer.further().breakEven())
         .extracting(BreakEvenRow::option, BreakEvenRow::input)
         .containsExactly(
@@ -160,13 +161,13 @@ class HangsOnTest {
   @Test
   void severalValuesAtOnceAreToldAsAFactor() throws IOException {
     BreakEvenRow row =
-        played(asked(Optional.empty(), "products.*.price")).further().breakEven().get(0);
+        simulated(asked(Optional.empty(), "products.*.price")).further().breakEven().get(0);
     assertThat(row.unit()).isEqualTo("x");
     assertThat(row.inFile()).isEqualTo(1);
   }
 
   @Test
-  void aKeyThatLeadsNowhereIsToldBeforeAnythingIsPlayed() {
+  void aKeyThatLeadsNowhereIsToldBeforeAnythingIsSimulated() {
     assertThatThrownBy(() -> asked(Optional.empty(), "money.overhed"))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("money.overhed")
@@ -224,7 +225,7 @@ class HangsOnTest {
 
   @Test
   void theUsualInputsCanAllBePut() throws IOException {
-    CompareAnswer answer = played(asked(Optional.of(List.of())));
+    CompareAnswer answer = simulated(asked(Optional.of(List.of())));
     assertThat(answer.further().tornado())
         .extracting(TornadoRow::input)
         .contains("products.fiber.price", "machines.*.stops.*.every");

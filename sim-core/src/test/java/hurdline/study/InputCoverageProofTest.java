@@ -51,7 +51,7 @@ class InputCoverageProofTest {
             Studied.source(plant),
             new PlantChanges(PlantChanges.baseName(), List.of(), plant.changes()),
             effort)
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 

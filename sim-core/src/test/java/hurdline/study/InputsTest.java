@@ -50,7 +50,7 @@ class InputsTest {
 
   private static RunAnswer run(PlantChanges changes, RunSettings effort) {
     return new Run(Studied.source(Studied.SMALL), changes, effort)
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 
@@ -120,7 +120,7 @@ class InputsTest {
             Optional.empty());
     CompareAnswer answer =
         new Compare(Studied.source(Studied.SMALL), DAYS, ask, FORTY.with(energies()))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
     String whatIf = answer.options().get(0).name();
     DifferenceRow row = answer.difference(whatIf, FED).orElseThrow();
@@ -147,7 +147,7 @@ class InputsTest {
             Optional.empty());
     CompareAnswer answer =
         new Compare(Studied.source(Studied.SMALL), DAYS, ask, FORTY.with(energies()))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
     String whatIf = answer.options().get(0).name();
     assertThat(answer.inputs().find(whatIf, "", FED).orElseThrow().inputs()).isZero();
@@ -186,7 +186,7 @@ class InputsTest {
     PlantOrigin source =
         new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
     RunAnswer answer =
-        new Run(source, DAYS, FORTY).play((done, of) -> {}, () -> false).orElseThrow();
+        new Run(source, DAYS, FORTY).simulate((done, of) -> {}, () -> false).orElseThrow();
     assertThat(answer.inputs().source()).isEqualTo("doubt");
     assertThat(answer.inputs().inputs()).containsExactly(ENERGY, CHOKE);
     assertThat(answer.inputs().find("base", "", FED).orElseThrow().inputs()).isPositive();

@@ -16,18 +16,18 @@ class MillMonthsTest {
   private static CompareAnswer answer;
 
   /**
-   * No initial value of the class: the players' threads call back into it and would wait for it to
-   * end.
+   * No initial value of the class: the simulators' threads call back into it and would wait for it
+   * to end.
    */
   @BeforeAll
-  static void aComparisonIsPlayed() {
+  static void aComparisonIsSimulated() {
     answer =
         new Compare(
                 Studied.source(Studied.EXAMPLE),
                 PlantChanges.base(),
                 Studied.ask("bigger_mill"),
                 Studied.effort(2, 2))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
   }
 

@@ -26,13 +26,13 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** The shipped example, played a few times. */
+/** The shipped example, simulated a few times. */
 class RunTest {
   private static final int REPLICATIONS = 5;
   private static RunAnswer base;
 
   @BeforeAll
-  static void play() {
+  static void simulate() {
     base = Studied.run(Studied.EXAMPLE, Studied.effort(REPLICATIONS, 2));
   }
 
@@ -250,7 +250,7 @@ class RunTest {
             Studied.source(Studied.SMALL),
             PlantChanges.base(),
             until("mass.stalk.fed", 1e-6, true, 2));
-    RunAnswer answer = run.play(progress, () -> finished.get() >= 60).orElseThrow();
+    RunAnswer answer = run.simulate(progress, () -> finished.get() >= 60).orElseThrow();
     assertThat(told)
         .singleElement()
         .asString()
@@ -281,7 +281,7 @@ class RunTest {
     Run run =
         new Run(Studied.source(Studied.EXAMPLE), PlantChanges.base(), Studied.effort(1000, 2));
     RunAnswer answer =
-        run.play((done, of) -> finished.set(done), () -> finished.get() >= 2).orElseThrow();
+        run.simulate((done, of) -> finished.set(done), () -> finished.get() >= 2).orElseThrow();
     int count = answer.header().replications();
     assertThat(count).isBetween(2, 4).isEqualTo(finished.get());
     assertThat(answer.header().stopped()).isTrue();
@@ -294,7 +294,7 @@ class RunTest {
   @Test
   void stoppedBeforeTheFirstThereIsNoAnswer() {
     Run run = new Run(Studied.source(Studied.EXAMPLE), PlantChanges.base(), Studied.effort(3, 2));
-    assertThat(run.play((done, of) -> {}, () -> true)).isEmpty();
+    assertThat(run.simulate((done, of) -> {}, () -> true)).isEmpty();
   }
 
   private static double[] series(String measure) {

@@ -23,14 +23,14 @@ class SameDrawsTest {
 
   private record Noted(double clockS, String what) {}
 
-  private record Played(Map<String, Double> values, List<Noted> notes) {
+  private record Simulated(Map<String, Double> values, List<Noted> notes) {
     /** What was noted of anything but this, in its order. */
     List<Noted> notesWithout(String name) {
       return notes.stream().filter(note -> !note.what.contains(name)).toList();
     }
   }
 
-  private static Played play(Plant plant) {
+  private static Simulated simulate(Plant plant) {
     List<Noted> notes = new ArrayList<>();
     Trace trace =
         (clockS, where, what, amount) -> notes.add(new Noted(clockS, where + " " + what.word()));
@@ -39,7 +39,7 @@ class SameDrawsTest {
     for (int k = 0; k < outcome.values().length; k++) {
       values.put(outcome.columns().get(k).name(), outcome.values()[k]);
     }
-    return new Played(values, notes);
+    return new Simulated(values, notes);
   }
 
   private static Plant example(Change... changes) {
@@ -48,8 +48,8 @@ class SameDrawsTest {
 
   @Test
   void anOptionThatChangesTheMillLeavesTheOtherCropsModulesAsTheyWere() {
-    Played base = play(example());
-    Played bigger = play(example(new Change.Named("bigger_mill")));
+    Simulated base = simulate(example());
+    Simulated bigger = simulate(example(new Change.Named("bigger_mill")));
     String left = Measure.SEASON_LEFT_OVER.of("stalk_line");
     assertThat(bigger.values.get(left))
         .as("the option matters")
@@ -77,8 +77,8 @@ class SameDrawsTest {
                 + " counted: calendar, repair: any-time,"
                 + " lasts: {exponential: {mean: 1 h}}}}}");
     assertThat(more).isNotEqualTo(text);
-    Played base = play(example());
-    Played other = play(PlantFile.of("more.yaml", more).plant());
+    Simulated base = simulate(example());
+    Simulated other = simulate(PlantFile.of("more.yaml", more).plant());
     assertThat(other.values.get("machine.aaa_fan.stop.belt.count")).isGreaterThan(100);
     List<Noted> others = other.notesWithout("aaa_fan");
     assertThat(others.stream().map(Noted::what).toList())

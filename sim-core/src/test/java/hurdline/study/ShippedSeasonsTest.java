@@ -18,7 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every file of season plans that comes along is right under each of its plans, and can be played.
+ * Every file of season plans that comes along is right under each of its plans, and can be
+ * simulated.
  */
 class ShippedSeasonsTest {
   private static final Path FOLDER = Path.of("../line-configs/seasons");
@@ -37,7 +38,7 @@ class ShippedSeasonsTest {
 
   @ParameterizedTest
   @MethodSource("files")
-  void everyPlanCanBePlayed(Path path) {
+  void everyPlanCanBeSimulated(Path path) {
     PlantFile file = PlantFile.read(path);
     PlantOrigin source =
         new PlantOrigin(
@@ -50,7 +51,7 @@ class ShippedSeasonsTest {
                 PlantChanges.base(),
                 warnings,
                 Studied.effort(1, 1))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
     assertThat(answer.plans()).hasSizeBetween(3, 5);
     for (SeasonAnswer.Plan plan : answer.plans()) {
@@ -72,7 +73,7 @@ class ShippedSeasonsTest {
                 PlantChanges.base(),
                 (of, changes) -> List.of(),
                 Studied.effort(2, 1))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
     double margin = answer.mean("base", Measure.MONEY_MARGIN.of());
     for (String plan : List.of("base", "by_the_ton")) {

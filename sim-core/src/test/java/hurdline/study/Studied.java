@@ -73,7 +73,9 @@ public final class Studied {
   }
 
   public static RunAnswer run(Path path, PlantChanges chosen, RunSettings effort) {
-    return new Run(source(path), chosen, effort).play((done, of) -> {}, () -> false).orElseThrow();
+    return new Run(source(path), chosen, effort)
+        .simulate((done, of) -> {}, () -> false)
+        .orElseThrow();
   }
 
   public static RunAnswer run(Path path, RunSettings effort) {

@@ -79,7 +79,7 @@ class YardCostTest {
             0,
             false);
     return new YardSizing(source(yaml), PlantChanges.base(), Studied.effort(seasons, 2), ask)
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 
@@ -95,7 +95,7 @@ class YardCostTest {
     Change change = new Change.Value(path, (int) groundHolds + " bales");
     PlantChanges chosen = new PlantChanges(PlantChanges.baseName(), List.of(), List.of(change));
     return new Run(source(yaml), chosen, Studied.effort(SEASONS, 2))
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 

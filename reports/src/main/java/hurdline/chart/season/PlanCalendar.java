@@ -68,7 +68,7 @@ final class PlanCalendar {
       if (entry.isChangeover()) {
         bar(g, scale.x(entry.from()), scale.x(entry.to().plusDays(1)), y, PlanPaints.changeover());
       } else {
-        played(g, entry, y, scale);
+        simulated(g, entry, y, scale);
       }
     }
     g.setStroke(new BasicStroke(1));
@@ -78,7 +78,7 @@ final class PlanCalendar {
    * What was worked of a campaign in half of the years or more, to the median of its ends; under it
    * their band.
    */
-  private void played(Graphics2D g, Entry entry, double y, MonthScale scale) {
+  private void simulated(Graphics2D g, Entry entry, double y, MonthScale scale) {
     double left = scale.x(entry.from());
     Optional<SummaryRow> ended = answer.ended(plan.name(), entry);
     ended

@@ -19,7 +19,7 @@ import java.util.Arrays;
  * <p><b>Easy fillers.</b> Where no change can ever keep a filler waiting ({@link Fillers),
  * nothing but the count of its packages comes of them, and a third of all events in a year would be spent
  * on them. They are counted when a rate or the calendar changes instead. A change under way when the
- * machine's hours end is played like any other, since what it lasts beyond them is booked. If somebody
+ * machine's hours end is simulated like any other, since what it lasts beyond them is booked. If somebody
  * follows the trace every package is an event again; {@code ShortCutsTest} holds one way against the other.
  *
  * <p>One file because a package, its change and its closing are states of one filler.
@@ -239,7 +239,8 @@ public final class Filling {
   }
 
   /**
-   * When the machine's hours end, a change that an easy filler has under way is played to its end.
+   * When the machine's hours end, a change that an easy filler has under way is simulated to its
+   * end.
    */
   void dutyChanged(int m, boolean duty) {
     double endS = lastFullS[m] + fillers.easyChangeS[m];

@@ -80,7 +80,7 @@ public final class Backtest {
   }
 
   /** How often the season is simulated. */
-  public int plays() {
+  public int simulations() {
     return effort.replications();
   }
 
@@ -91,7 +91,7 @@ public final class Backtest {
    * @param stop asked between replications whether to finish early
    * @return empty if it was stopped before there were replications enough to say anything
    */
-  public Optional<BacktestAnswer> play(ProgressListener progress, BooleanSupplier stop) {
+  public Optional<BacktestAnswer> simulate(ProgressListener progress, BooleanSupplier stop) {
     double[][][] values = new double[effort.replications()][][];
     Map<Integer, SimulatedSeason> watching = new ConcurrentHashMap<>();
     AtomicInteger done = new AtomicInteger();

@@ -263,7 +263,7 @@ public final class Choose {
    * @param timeUp asked before each year whether to end with what is known
    * @return the answer; empty if it was stopped, or time was up before the first round was judged
    */
-  public Optional<ChooseAnswer> play(
+  public Optional<ChooseAnswer> simulate(
       BlockStore store, ChooseProgress progress, BooleanSupplier stop, BooleanSupplier timeUp) {
     List<String> measures = new ArrayList<>(List.of(terms.measure()));
     terms.bounds().forEach(bound -> measures.add(bound.measure()));
@@ -273,7 +273,7 @@ public final class Choose {
     ChooseRounds rounds =
         new ChooseRounds(ask, terms, space, costs, years, effort.replications(), runner);
     return rounds
-        .play(candidates(), store, progress, stop, timeUp)
+        .simulate(candidates(), store, progress, stop, timeUp)
         .map(
             found ->
                 new ChooseAnswers(source, chosen, effort, base, terms, space, costs, found)

@@ -77,7 +77,7 @@ final class ChooseRounds {
       long simulated) {}
 
   /** Empty if it was stopped, or time was up before the first round was judged. */
-  Optional<Found> play(
+  Optional<Found> simulate(
       List<Integer> plans,
       BlockStore store,
       ChooseProgress progress,

@@ -18,8 +18,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Picks the best of base and options: what the comparison has played are the first replications,
- * and those that are left are played on until one is.
+ * Picks the best of base and options: what the comparison has simulated are the first replications,
+ * and those that are left are simulated on until one is.
  */
 final class BestSelection {
   private static final double CONFIDENCE = 0.95;
@@ -42,9 +42,10 @@ final class BestSelection {
     this.first = first;
   }
 
-  /** Nothing where too little was played. */
-  Selection play(InterleavedRuns.Played played, AnswerRows rows, ReplicationBudget plays) {
-    List<ReplicationResults> figures = played.figures();
+  /** Nothing where too little was simulated. */
+  Selection simulate(
+      InterleavedRuns.Simulated simulated, AnswerRows rows, ReplicationBudget simulations) {
+    List<ReplicationResults> figures = simulated.figures();
     check(figures);
     if (figures.get(0).count() < first) {
       return Selection.none();
@@ -57,7 +58,8 @@ final class BestSelection {
     Arrays.fill(taken, first);
     while (!selection.isDecided() && selection.taken() < MOST) {
       int next = selection.taken();
-      if (next == values[selection.left().get(0)].length && !playOn(selection, values, plays)) {
+      if (next == values[selection.left().get(0)].length
+          && !simulateOn(selection, values, simulations)) {
         break;
       }
       double[] one = new double[stages.size()];
@@ -97,9 +99,10 @@ final class BestSelection {
   }
 
   /** Some more of each that is left; false if stop was asked for. */
-  private boolean playOn(SelectionOfBest selection, double[][] values, ReplicationBudget plays) {
+  private boolean simulateOn(
+      SelectionOfBest selection, double[][] values, ReplicationBudget simulations) {
     for (int at : selection.left()) {
-      double[] more = plays.further(stages.get(at), values[at].length, BATCH, zone.measure());
+      double[] more = simulations.further(stages.get(at), values[at].length, BATCH, zone.measure());
       if (more.length < BATCH) {
         return false;
       }

@@ -169,9 +169,9 @@ public final class Compare {
   }
 
   /** How often a calendar is simulated in all; with an aim, to begin with. */
-  public int plays() {
+  public int simulations() {
     return new StoppingRule(effort).first() * (stages.size() + drawnPlants() + besides.plants())
-        + livesPlays();
+        + livesSimulations();
   }
 
   private int drawnPlants() {
@@ -187,14 +187,14 @@ public final class Compare {
    * How many calendars the lives of all plants have, a search for a break-even not counted; 0 where
    * no option is worth anything.
    */
-  public int livesPlays() {
-    return lives.plays() * (1 + besides.livesAgain());
+  public int livesSimulations() {
+    return lives.simulations() * (1 + besides.livesAgain());
   }
 
   /** What searches for a break-even cost on top; nothing where no key but prices is asked for. */
   public BreakEvenWork breakEvenWork() {
     List<Integer> searches = besides.simulatedSearches();
-    int each = searches.stream().mapToInt(lives::plays).sum();
+    int each = searches.stream().mapToInt(lives::simulations).sum();
     return new BreakEvenWork(searches.size(), each, BreakEven.usualTries(), BreakEven.mostTries());
   }
 
@@ -204,14 +204,14 @@ public final class Compare {
   }
 
   /**
-   * Plays base and options.
+   * Simulates base and options.
    *
-   * @param progress told of all plays together, never two at once
+   * @param progress told of all simulates together, never two at once
    * @param stop asked now and then whether to finish early
    * @return what the finished replications say; empty if there was no time for any
    */
-  public Optional<CompareAnswer> play(ProgressListener progress, BooleanSupplier stop) {
-    ReplicationBudget plays = new ReplicationBudget(effort, progress, stop);
+  public Optional<CompareAnswer> simulate(ProgressListener progress, BooleanSupplier stop) {
+    ReplicationBudget simulations = new ReplicationBudget(effort, progress, stop);
     List<ReplicationResults> figures =
         stages.stream().map(stage -> new ReplicationResults()).toList();
     List<PeriodResults> months = stages.stream().map(stage -> new PeriodResults()).toList();
@@ -219,21 +219,24 @@ public final class Compare {
     for (int at = 0; at < stages.size(); at++) {
       takers.add(both(figures.get(at), months.get(at)));
     }
-    InterleavedRuns.Played played =
-        new InterleavedRuns(stages, effort).play(plays, figures, takers);
-    if (played.figures().get(0).count() == 0) {
+    InterleavedRuns.Simulated simulated =
+        new InterleavedRuns(stages, effort).simulate(simulations, figures, takers);
+    if (simulated.figures().get(0).count() == 0) {
       return Optional.empty();
     }
-    int count = played.figures().get(0).count();
+    int count = simulated.figures().get(0).count();
     List<Optional<DrawnResults>> withDrawn =
-        drawn.stream().map(of -> StudyInputs.play(of, count, plays)).toList();
+        drawn.stream().map(of -> StudyInputs.simulate(of, count, simulations)).toList();
     OptionMargins margins =
         new OptionMargins(
-            stages, options, played, new ServiceLifeYears(stages, played, lives, plays));
-    FollowUps further = besides.play(played, plays, margins);
+            stages,
+            options,
+            simulated,
+            new ServiceLifeYears(stages, simulated, lives, simulations));
+    FollowUps further = besides.simulate(simulated, simulations, margins);
     return Optional.of(
         new CompareAnswers(
-                source, base, ask, effort, stages, options, played, withDrawn, months, margins)
-            .answer(further, besides.facts(), plays.isCut()));
+                source, base, ask, effort, stages, options, simulated, withDrawn, months, margins)
+            .answer(further, besides.facts(), simulations.isCut()));
   }
 }

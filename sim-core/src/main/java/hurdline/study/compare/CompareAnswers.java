@@ -63,7 +63,7 @@ public final class CompareAnswers {
       RunSettings effort,
       List<CompiledPlant> stages,
       List<CompareAnswer.Option> options,
-      InterleavedRuns.Played played,
+      InterleavedRuns.Simulated simulated,
       List<Optional<DrawnResults>> drawn,
       List<PeriodResults> months,
       OptionMargins margins) {
@@ -73,12 +73,12 @@ public final class CompareAnswers {
     this.effort = effort;
     this.stages = stages;
     this.options = options;
-    figures = played.figures();
+    figures = simulated.figures();
     this.drawn = drawn;
     inputs = new InputRows(drawn.get(0).map(DrawnResults::draws));
     this.months = months;
     this.margins = margins;
-    stopped = played.stopped();
+    stopped = simulated.stopped();
   }
 
   /**

@@ -14,7 +14,7 @@ import java.util.OptionalInt;
  *     option where there are what-ifs
  * @param whatIfs changes without a cost that are compared too
  * @param withinYr the time within which it is asked how likely an option pays back; else its life
- * @param lives how many lives are played year after year where a year opens with what the one
+ * @param lives how many lives are simulated year after year where a year opens with what the one
  *     before left
  * @param gain whether it is asked what a tenth more of each thing brings
  * @param tornado inputs on which the worth of an option may hang; an empty list for the usual ones

@@ -76,7 +76,7 @@ final class CompareFacts {
               plant.calendar().days(),
               next(terms),
               years.inLives(),
-              years.playedAnew()));
+              years.simulatedAnew()));
       facts.add(prices(money));
     }
   }

@@ -37,7 +37,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** What is asked of a comparison besides the differences, each from plays of its own. */
+/** What is asked of a comparison besides the differences, each from simulates of its own. */
 final class FollowUpAnalyses {
   private final CompareAsk ask;
   private final PlantChanges base;
@@ -149,15 +149,18 @@ final class FollowUpAnalyses {
     return breakEvens.map(BreakEvens::simulatedSearches).orElse(List.of());
   }
 
-  FollowUps play(InterleavedRuns.Played played, ReplicationBudget plays, OptionMargins margins) {
-    ReplicationResults figures = played.figures().get(0);
+  FollowUps simulate(
+      InterleavedRuns.Simulated simulated, ReplicationBudget simulations, OptionMargins margins) {
+    ReplicationResults figures = simulated.figures().get(0);
     AnswerRows rows =
         new AnswerRows(base.option(), stages.get(0), figures, new PlantOutline(stages.get(0)));
     OptionNetPresentValue worth = new OptionNetPresentValue(plants, margins.years());
-    Selection best = selecting.map(all -> all.play(played, rows, plays)).orElse(Selection.none());
-    List<GainRow> gained = gains.map(all -> all.play(figures, rows, plays)).orElse(List.of());
+    Selection best =
+        selecting.map(all -> all.simulate(simulated, rows, simulations)).orElse(Selection.none());
+    List<GainRow> gained =
+        gains.map(all -> all.simulate(figures, rows, simulations)).orElse(List.of());
     List<TornadoRow> swung = tornado.map(all -> all.rows(worth)).orElse(List.of());
-    List<BreakEvenRow> even = breakEvens.map(all -> all.rows(worth, plays)).orElse(List.of());
+    List<BreakEvenRow> even = breakEvens.map(all -> all.rows(worth, simulations)).orElse(List.of());
     return new FollowUps(ask.withinYr().orElse(Double.NaN), best, gained, swung, even);
   }
 

@@ -42,29 +42,30 @@ public final class CapacityGains {
     this.measures = List.copyOf(measures);
   }
 
-  /** How many plants are to be played. */
+  /** How many plants are to be simulated. */
   public int plants() {
     return mores.size();
   }
 
   /**
-   * Plays each plant as often as the base was; if stopped, those that are whole.
+   * Simulates each plant as often as the base was; if stopped, those that are whole.
    *
    * @param rows of the base
    */
-  public List<GainRow> play(ReplicationResults figures, AnswerRows rows, ReplicationBudget plays) {
+  public List<GainRow> simulate(
+      ReplicationResults figures, AnswerRows rows, ReplicationBudget simulations) {
     List<Outcome.Column> columns =
         figures.columns().stream().filter(column -> measures.contains(column.name())).toList();
     List<GainRow> gains = new ArrayList<>();
     for (CapacityIncrease more : mores) {
       CompiledPlant changed = stage.changedTo(more.plant(source, base));
-      plays.expect(figures.count());
-      Optional<ReplicationResults> played = plays.whole(changed, figures.count());
-      if (played.isEmpty()) {
+      simulations.expect(figures.count());
+      Optional<ReplicationResults> simulated = simulations.whole(changed, figures.count());
+      if (simulated.isEmpty()) {
         break;
       }
       for (Outcome.Column column : columns) {
-        gains.add(row(more, column.name(), rows.unit(column), figures, played.get()));
+        gains.add(row(more, column.name(), rows.unit(column), figures, simulated.get()));
       }
     }
     return gains;

@@ -29,20 +29,20 @@ final class CellMaker {
   }
 
   /**
-   * @param played all plants of the cell, in whatever order
+   * @param simulated all plants of the cell, in whatever order
    */
-  SimulatedCell cell(int cell, List<CellStage> played) {
+  SimulatedCell cell(int cell, List<CellStage> simulated) {
     List<SimulatedCell.Plant> plants = new ArrayList<>();
-    Optional<CellStage> first = of(alternatives.get(0), played);
+    Optional<CellStage> first = of(alternatives.get(0), simulated);
     for (Scenario alternative : alternatives) {
-      of(alternative, played)
+      of(alternative, simulated)
           .ifPresent(stage -> plants.add(plant(stage, worth(alternative, first, stage))));
     }
     return new SimulatedCell(cell, plants);
   }
 
-  private static Optional<CellStage> of(Scenario alternative, List<CellStage> played) {
-    return played.stream().filter(stage -> stage.name().equals(alternative.name())).findFirst();
+  private static Optional<CellStage> of(Scenario alternative, List<CellStage> simulated) {
+    return simulated.stream().filter(stage -> stage.name().equals(alternative.name())).findFirst();
   }
 
   /**

@@ -7,7 +7,8 @@ import hurdline.study.replicate.ReplicationResults;
 import java.util.function.Consumer;
 
 /**
- * One plant of one cell of a grid while it is played; compiled when the first thread comes to it.
+ * One plant of one cell of a grid while it is simulated; compiled when the first thread comes to
+ * it.
  */
 final class CellStage {
   private final int cell;
@@ -50,7 +51,7 @@ final class CellStage {
     filling.accept(outcome);
   }
 
-  /** Forgets what was played, once it is told. */
+  /** Forgets what was simulated, once it is told. */
   synchronized void release() {
     stage = null;
     figures = null;

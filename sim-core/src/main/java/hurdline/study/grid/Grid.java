@@ -41,7 +41,7 @@ public final class Grid {
    * @param called what tells the plants apart: {@code option} or {@code plan}
    * @param keys one or two
    * @throws hurdline.plant.ProblemsException if a plant has problems without the varied values, or
-   *     none can be played with any of them
+   *     none can be simulated with any of them
    */
   public Grid(
       PlantOrigin source,
@@ -93,8 +93,8 @@ public final class Grid {
     return alternatives.size();
   }
 
-  /** How often a calendar is played in all. */
-  public int plays() {
+  /** How often a calendar is simulated in all. */
+  public int simulations() {
     return plan.plants() * effort.replications();
   }
 
@@ -118,7 +118,7 @@ public final class Grid {
   }
 
   /**
-   * Plays one replication of the first plant that can be, and forgets it: to see how long one
+   * Simulates one replication of the first plant that can be, and forgets it: to see how long one
    * takes.
    */
   public void trial() {
@@ -132,14 +132,14 @@ public final class Grid {
   }
 
   /**
-   * Plays every cell that is not kept.
+   * Simulates every cell that is not kept.
    *
-   * @param progress told of all plays together, never two at once
+   * @param progress told of all simulates together, never two at once
    * @param stop asked before each replication whether to finish early
    * @return the answer; empty if it was stopped before all cells were done, which are then in the
    *     store
    */
-  public Optional<GridAnswer> play(
+  public Optional<GridAnswer> simulate(
       CellStore store, ProgressListener progress, BooleanSupplier stop) {
     TreeMap<Integer, SimulatedCell> finished = new TreeMap<>();
     List<CellStage> due = new ArrayList<>();
@@ -152,7 +152,7 @@ public final class Grid {
         plan.in(cell).forEach(planted -> due.add(new CellStage(at, planted, first)));
       }
     }
-    int before = plays() - due.size() * effort.replications();
+    int before = simulations() - due.size() * effort.replications();
     AtomicInteger done = new AtomicInteger(before);
     CellMaker maker = new CellMaker(alternatives, measures);
     GridKeeper keeper =
@@ -163,14 +163,14 @@ public final class Grid {
               store.keep(whole);
               finished.put(whole.cell(), whole);
             },
-            () -> progress.done(done.incrementAndGet(), plays()));
-    new GridPool(due, effort, keeper, stop).play();
-    return finished.size() < playable()
+            () -> progress.done(done.incrementAndGet(), simulations()));
+    new GridPool(due, effort, keeper, stop).simulate();
+    return finished.size() < simulated()
         ? Optional.empty()
         : Optional.of(answers(List.copyOf(finished.values())).answer());
   }
 
-  private long playable() {
+  private long simulated() {
     return plan.cells().stream().filter(cell -> cell.leftOut().size() < plants()).count();
   }
 

@@ -26,20 +26,20 @@ record GridAnswers(
     List<GridKey> keys,
     List<GridCell> cells,
     GridMeasures measures,
-    List<SimulatedCell> played,
+    List<SimulatedCell> simulated,
     List<Fact> assumptions,
     List<Fact> cautions,
     List<LocatedProblem> warnings) {
 
   GridAnswer answer() {
     List<GridRow> all = new ArrayList<>();
-    played.forEach(cell -> cell.plants().forEach(plant -> all.addAll(plant.rows())));
+    simulated.forEach(cell -> cell.plants().forEach(plant -> all.addAll(plant.rows())));
     Set<String> drawn = new HashSet<>(measures.drawn());
     List<GridBest> best = new ArrayList<>();
     List<GridLead> leads = new ArrayList<>();
     List<GridChange> changes = new ArrayList<>();
     for (String goal : measures.goals()) {
-      GridPairs pairs = new GridPairs(goal, plants, cells.size(), played);
+      GridPairs pairs = new GridPairs(goal, plants, cells.size(), simulated);
       best.addAll(pairs.best());
       if (plants.size() > 1) {
         List<GridLead> ofGoal = pairs.leads();

@@ -7,30 +7,33 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.IntUnaryOperator;
 
-/** Waits until all plants of a cell are played, then has it made and kept. */
+/** Waits until all plants of a cell are simulated, then has it made and kept. */
 final class GridKeeper implements GridPool.Taker {
   private final IntUnaryOperator plantsIn;
   private final CellMaker maker;
   private final Consumer<SimulatedCell> kept;
-  private final Runnable played;
+  private final Runnable simulated;
   private final TreeMap<Integer, List<CellStage>> begun = new TreeMap<>();
 
   /**
    * @param plantsIn how many plants a cell has
    * @param kept told of each whole cell
-   * @param played told of each replication
+   * @param simulated told of each replication
    */
   GridKeeper(
-      IntUnaryOperator plantsIn, CellMaker maker, Consumer<SimulatedCell> kept, Runnable played) {
+      IntUnaryOperator plantsIn,
+      CellMaker maker,
+      Consumer<SimulatedCell> kept,
+      Runnable simulated) {
     this.plantsIn = plantsIn;
     this.maker = maker;
     this.kept = kept;
-    this.played = played;
+    this.simulated = simulated;
   }
 
   @Override
-  public void played() {
-    played.run();
+  public void simulated() {
+    simulated.run();
   }
 
   @Override

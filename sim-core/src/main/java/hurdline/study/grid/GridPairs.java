@@ -28,12 +28,12 @@ final class GridPairs {
   /**
    * @param cells how many cells the grid has, those left out counted
    */
-  GridPairs(String measure, List<String> plants, int cells, List<SimulatedCell> played) {
+  GridPairs(String measure, List<String> plants, int cells, List<SimulatedCell> simulated) {
     this.measure = measure;
     this.plants = plants;
     this.cells = cells;
     series = new double[plants.size()][cells][];
-    for (SimulatedCell cell : played) {
+    for (SimulatedCell cell : simulated) {
       for (SimulatedCell.Plant plant : cell.plants()) {
         plant.drawn().stream()
             .filter(drawn -> drawn.measure().equals(measure))

@@ -12,7 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The cells of a grid and the plants in each, read and found without problems before any is played.
+ * The cells of a grid and the plants in each, read and found without problems before any is
+ * simulated.
  */
 final class GridPlan {
   private final List<Scenario> alternatives;
@@ -20,12 +21,12 @@ final class GridPlan {
   private final List<GridCell> cells = new ArrayList<>();
   private final List<List<Planted>> planted = new ArrayList<>();
 
-  /** A plant that a cell plays. */
+  /** A plant that a cell simulates. */
   record Planted(String name, Plant plant) {}
 
   /**
    * @throws ProblemsException if a plant has problems without the varied values, or none can be
-   *     played with any
+   *     simulated with any
    */
   GridPlan(List<Scenario> alternatives, List<GridKey> keys) {
     this.alternatives = alternatives;
@@ -132,7 +133,7 @@ final class GridPlan {
     return cells;
   }
 
-  /** What is played in a cell. */
+  /** What is simulated in a cell. */
   List<Planted> in(int cell) {
     return planted.get(cell);
   }

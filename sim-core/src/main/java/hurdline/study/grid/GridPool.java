@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 
 /**
- * Plays the plants of many cells on several threads. Blocks of replications are handed out in the
- * order of the cells, so that few cells are begun at a time and a grid that is stopped loses
+ * Simulates the plants of many cells on several threads. Blocks of replications are handed out in
+ * the order of the cells, so that few cells are begun at a time and a grid that is stopped loses
  * little; a thread changes its plant only with a new block.
  */
 final class GridPool {
@@ -29,7 +29,7 @@ final class GridPool {
   /** Told how it goes, never of two things at once. */
   interface Taker {
     /** One replication is done. */
-    void played();
+    void simulated();
 
     /** All replications of a plant are done. */
     void finished(CellStage stage);
@@ -60,8 +60,8 @@ final class GridPool {
     return block;
   }
 
-  /** Plays until all is done or stop is asked for. */
-  void play() {
+  /** Simulates until all is done or stop is asked for. */
+  void simulate() {
     try (ReplicationRunner runner = new ReplicationRunner(effort.seed(), effort.threads())) {
       runner.share(thread -> work());
     }
@@ -90,7 +90,7 @@ final class GridPool {
 
   private synchronized void done(int stage, Outcome outcome) {
     stages.get(stage).take(outcome);
-    taker.played();
+    taker.simulated();
     if (--left[stage] == 0) {
       taker.finished(stages.get(stage));
     }

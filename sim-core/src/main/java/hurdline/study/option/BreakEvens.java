@@ -108,7 +108,7 @@ public final class BreakEvens {
   }
 
   /** A row for each option and key that concerns it; if stopped, those that are done. */
-  public List<BreakEvenRow> rows(OptionNetPresentValue worth, ReplicationBudget plays) {
+  public List<BreakEvenRow> rows(OptionNetPresentValue worth, ReplicationBudget simulations) {
     List<BreakEvenRow> rows = new ArrayList<>();
     for (CompareAnswer.Option option : options) {
       for (String key : keys) {
@@ -118,7 +118,7 @@ public final class BreakEvens {
         NetPresentValueByFactor at = new NetPresentValueByFactor(option.name(), key, worth::values);
         BreakEven found = BreakEven.of(at::mean);
         BreakEven afterTax = afterTax(option.name(), key, worth);
-        if (plays.isCut()) {
+        if (simulations.isCut()) {
           return rows;
         }
         rows.add(row(option.name(), key, found, at, afterTax));

@@ -24,7 +24,7 @@ public final class OptionMargins {
   private final List<String> cut = new ArrayList<>();
   private final List<String> unrepeated = new ArrayList<>();
   private final List<CompiledPlant> stages;
-  private final InterleavedRuns.Played played;
+  private final InterleavedRuns.Simulated simulated;
   private final ServiceLifeYears years;
 
   /**
@@ -34,10 +34,10 @@ public final class OptionMargins {
   public OptionMargins(
       List<CompiledPlant> stages,
       List<CompareAnswer.Option> options,
-      InterleavedRuns.Played played,
+      InterleavedRuns.Simulated simulated,
       ServiceLifeYears years) {
     this.stages = stages;
-    this.played = played;
+    this.simulated = simulated;
     this.years = years;
     Plant base = stages.get(0).plant();
     for (int at = 0; at < options.size(); at++) {
@@ -93,7 +93,7 @@ public final class OptionMargins {
     boolean onHand =
         base.deliveries().stream()
             .anyMatch(of -> base.yard().onHand().getOrDefault(of.crop(), 0) > 0);
-    boolean left = played.figures().stream().anyMatch(ReplicationResults::leavesCrop);
+    boolean left = simulated.figures().stream().anyMatch(ReplicationResults::leavesCrop);
     return onHand
         ? LifeTerms.Carried.STOCK_ON_HAND
         : left ? LifeTerms.Carried.CROP_LEFT : LifeTerms.Carried.NOTHING;

@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /**
  * What options are worth with something changed in base and option alike, on the same chance as the
- * comparison itself: what changes only the terms of an option costs no play.
+ * comparison itself: what changes only the terms of an option costs no simulate.
  */
 public final class OptionNetPresentValue {
   private final OptionPlants plants;

@@ -21,11 +21,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * What a plant that has been played would have earned at other prices: each amount of money grows
- * in step with its price, and no price has a part in how a plant works but where a mill without an
- * order makes what sells best, so nothing need be played again.
+ * What a plant that has been simulated would have earned at other prices: each amount of money
+ * grows in step with its price, and no price has a part in how a plant works but where a mill
+ * without an order makes what sells best, so nothing need be simulated again.
  *
- * <p>{@code RepricingTest} sets this beside plays.
+ * <p>{@code RepricingTest} sets this beside simulates.
  */
 final class Repricing {
   private static final List<Measure> OF_MARGIN =
@@ -44,20 +44,20 @@ final class Repricing {
   /**
    * What the margin is made of, of each replication.
    *
-   * @param played figures of a plant
+   * @param simulated figures of a plant
    * @param before that plant
    * @param after one with other prices
    * @return empty where more than prices differs, a mill that makes what sells best would make
    *     something else, or a price was zero, so that its amount is not known
    */
-  static Optional<ReplicationResults> of(ReplicationResults played, Plant before, Plant after) {
+  static Optional<ReplicationResults> of(ReplicationResults simulated, Plant before, Plant after) {
     if (!areAlike(before, after)) {
       return Optional.empty();
     }
     Repricing prices = new Repricing(before, after);
     prices.products();
     prices.money(before.money().orElseThrow(), after.money().orElseThrow());
-    return prices.known ? Optional.of(prices.figures(played)) : Optional.empty();
+    return prices.known ? Optional.of(prices.figures(simulated)) : Optional.empty();
   }
 
   /**
@@ -205,21 +205,21 @@ final class Repricing {
     }
   }
 
-  private ReplicationResults figures(ReplicationResults played) {
+  private ReplicationResults figures(ReplicationResults simulated) {
     List<Outcome.Column> columns =
         OF_MARGIN.stream()
-            .filter(of -> played.has(of.of()))
+            .filter(of -> simulated.has(of.of()))
             .map(of -> new Outcome.Column(of.of(), of, ""))
             .toList();
-    double[][] rows = new double[played.count()][columns.size()];
+    double[][] rows = new double[simulated.count()][columns.size()];
     for (int k = 0; k < columns.size(); k++) {
       Measure measure = columns.get(k).measure();
-      put(rows, k, played.series(measure.of()), 1);
+      put(rows, k, simulated.series(measure.of()), 1);
       for (Map.Entry<String, Double> more : added.getOrDefault(measure, Map.of()).entrySet()) {
-        put(rows, k, played.series(more.getKey()), more.getValue());
+        put(rows, k, simulated.series(more.getKey()), more.getValue());
       }
     }
-    return played.with(columns, rows);
+    return simulated.with(columns, rows);
   }
 
   private static void put(double[][] rows, int column, double[] values, double share) {

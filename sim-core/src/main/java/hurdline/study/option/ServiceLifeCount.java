@@ -20,7 +20,7 @@ public final class ServiceLifeCount {
   private final int lives;
   private final int stride;
   private final int ofBase;
-  private final int plays;
+  private final int simulations;
   private final int[] calendarsOfOption;
 
   /**
@@ -50,7 +50,7 @@ public final class ServiceLifeCount {
     stride = longest;
     ofBase = longestOfBase;
     lives = asked.orElse(Math.max(USUAL, replications / 2 / stride));
-    plays = all == 0 ? 0 : lives * (ofBase + all);
+    simulations = all == 0 ? 0 : lives * (ofBase + all);
   }
 
   public int lives() {
@@ -71,12 +71,12 @@ public final class ServiceLifeCount {
    * Calendars in the lives of the base and of one option, by its place; 0 where it is worth
    * nothing.
    */
-  public int plays(int option) {
+  public int simulations(int option) {
     return calendarsOfOption[option] == 0 ? 0 : lives * (ofBase + calendarsOfOption[option]);
   }
 
   /** Calendars in the lives of base and options; 0 where nothing is worth anything. */
-  public int plays() {
-    return plays;
+  public int simulations() {
+    return simulations;
   }
 }

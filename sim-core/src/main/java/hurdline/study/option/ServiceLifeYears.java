@@ -23,12 +23,12 @@ public final class ServiceLifeYears {
 
   private final CompiledPlant base;
   private final ServiceLifeCount count;
-  private final ReplicationBudget plays;
+  private final ReplicationBudget simulations;
   private final Map<Plant, ReplicationResults> replications = new HashMap<>();
   private final Map<Key, ReplicationResults> compared = new HashMap<>();
   private final Map<Key, ReplicationResults> lately = new LinkedHashMap<>();
   private int inLives;
-  private int playedAnew;
+  private int simulatedAnew;
 
   /**
    * @param calendars of a life
@@ -37,18 +37,18 @@ public final class ServiceLifeYears {
   private record Key(Plant plant, int calendars, int stride) {}
 
   /**
-   * @param stages the plants of the comparison, of which {@code played} has the replications
+   * @param stages the plants of the comparison, of which {@code simulated} has the replications
    */
   public ServiceLifeYears(
       List<CompiledPlant> stages,
-      InterleavedRuns.Played played,
+      InterleavedRuns.Simulated simulated,
       ServiceLifeCount count,
-      ReplicationBudget plays) {
+      ReplicationBudget simulations) {
     base = stages.get(0);
     this.count = count;
-    this.plays = plays;
+    this.simulations = simulations;
     for (int at = 0; at < stages.size(); at++) {
-      replications.put(played(stages.get(at).plant()), played.figures().get(at));
+      replications.put(simulated(stages.get(at).plant()), simulated.figures().get(at));
     }
   }
 
@@ -65,11 +65,11 @@ public final class ServiceLifeYears {
     int optionNeeds = ofOption.calendars(lifeYr);
     int baseHas = count.ofBase(baseNeeds);
     int stride = count.stride(Math.max(baseHas, optionNeeds));
-    return figures(new Key(played(base), baseHas, stride))
+    return figures(new Key(simulated(base), baseHas, stride))
         .map(years -> years.firstOf(baseHas * ofBase.years(), baseNeeds * ofBase.years()))
         .flatMap(
             before ->
-                figures(new Key(played(option), optionNeeds, stride))
+                figures(new Key(simulated(option), optionNeeds, stride))
                     .map(
                         after ->
                             new AnnualMarginGain(
@@ -87,8 +87,8 @@ public final class ServiceLifeYears {
   }
 
   /** Those of them that had to be simulated, the others being replications as they were. */
-  public int playedAnew() {
-    return playedAnew;
+  public int simulatedAnew() {
+    return simulatedAnew;
   }
 
   private Optional<ReplicationResults> figures(Key key) {
@@ -101,13 +101,13 @@ public final class ServiceLifeYears {
     CarryOverYears chains =
         new CarryOverYears(
             base.changedTo(key.plant()), key.calendars(), key.stride(), count.lives(), alone);
-    Optional<ReplicationResults> played = plays.chained(chains);
+    Optional<ReplicationResults> simulated = simulations.chained(chains);
     if (alone.isPresent()) {
       inLives += chains.calendars();
-      playedAnew += chains.playedAnew();
+      simulatedAnew += chains.simulatedAnew();
     }
-    played.ifPresent(figures -> keep(alone.isPresent() ? compared : lately, key, figures));
-    return played;
+    simulated.ifPresent(figures -> keep(alone.isPresent() ? compared : lately, key, figures));
+    return simulated;
   }
 
   private Optional<ReplicationResults> priced(Key key) {
@@ -128,7 +128,7 @@ public final class ServiceLifeYears {
   }
 
   /** Neither options nor plans have a part in what is simulated. */
-  private static Plant played(Plant p) {
+  private static Plant simulated(Plant p) {
     return p.with(p.products(), p.money(), List.of(), List.of());
   }
 }

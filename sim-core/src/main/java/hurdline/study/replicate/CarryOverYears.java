@@ -64,19 +64,19 @@ public final class CarryOverYears {
   }
 
   /** How many of them had to be simulated. */
-  public int playedAnew() {
-    int played = 0;
+  public int simulatedAnew() {
+    int simulated = 0;
     for (Outcome.Years one : anew) {
-      played += one == null ? 0 : 1;
+      simulated += one == null ? 0 : 1;
     }
-    return played;
+    return simulated;
   }
 
   /**
    * A row for each year of each calendar, in the order of the chains; empty if stop was asked for
    * before they were whole.
    */
-  Optional<ReplicationResults> play(RunSettings effort, Runnable done, BooleanSupplier stop) {
+  Optional<ReplicationResults> simulate(RunSettings effort, Runnable done, BooleanSupplier stop) {
     AtomicInteger whole = new AtomicInteger();
     try (ReplicationRunner runner =
         new ReplicationRunner(effort.seed(), Math.min(effort.threads(), chains))) {

@@ -10,7 +10,8 @@ import java.util.function.Consumer;
 import java.util.stream.DoubleStream;
 
 /**
- * Counts the plays of a study over all plants, for those who watch, and plays further plants whole.
+ * Counts the simulates of a study over all plants, for those who watch, and simulates further
+ * plants whole.
  */
 public final class ReplicationBudget {
   private final RunSettings effort;
@@ -27,8 +28,8 @@ public final class ReplicationBudget {
   }
 
   /** There are so many more to come. */
-  public void expect(int plays) {
-    expected += plays;
+  public void expect(int simulations) {
+    expected += simulations;
   }
 
   /** One is done. */
@@ -51,13 +52,13 @@ public final class ReplicationBudget {
   }
 
   /**
-   * A plant played so often, on the same chance as all others of this effort; expected already.
+   * A plant simulated so often, on the same chance as all others of this effort; expected already.
    *
    * @return empty if stop was asked for before it was whole
    */
   public Optional<ReplicationResults> whole(CompiledPlant stage, int count) {
     ReplicationResults figures = new ReplicationResults();
-    play(stage, 0, count, figures::add);
+    simulate(stage, 0, count, figures::add);
     cut |= figures.count() < count;
     return figures.count() == count ? Optional.of(figures) : Optional.empty();
   }
@@ -80,16 +81,16 @@ public final class ReplicationBudget {
    */
   public Optional<ReplicationResults> chained(CarryOverYears chains) {
     expect(chains.calendars());
-    Optional<ReplicationResults> played = chains.play(effort, this::done, stop);
-    cut |= played.isEmpty();
-    return played;
+    Optional<ReplicationResults> simulated = chains.simulate(effort, this::done, stop);
+    cut |= simulated.isEmpty();
+    return simulated;
   }
 
   /**
-   * Plays so many replications of a plant after those that are known, or until stop is asked for;
-   * expected already.
+   * Simulates so many replications of a plant after those that are known, or until stop is asked
+   * for; expected already.
    */
-  void play(CompiledPlant stage, int after, int count, Consumer<Outcome> taker) {
+  void simulate(CompiledPlant stage, int after, int count, Consumer<Outcome> taker) {
     int threads = Math.min(effort.threads(), count);
     try (ReplicationRunner runner = new ReplicationRunner(effort.seed(), threads)) {
       runner.run(
@@ -106,7 +107,7 @@ public final class ReplicationBudget {
   public double[] further(CompiledPlant stage, int after, int count, String measure) {
     expect(count);
     DoubleStream.Builder found = DoubleStream.builder();
-    play(stage, after, count, outcome -> found.add(outcome.value(measure)));
+    simulate(stage, after, count, outcome -> found.add(outcome.value(measure)));
     double[] values = found.build().toArray();
     cut |= values.length < count;
     return values;

@@ -4,13 +4,13 @@ import hurdline.plant.InputDraws;
 import java.util.Optional;
 
 /**
- * How much is played, and by which draws.
+ * How much is simulated, and by which draws.
  *
  * @param replications how many; with {@code until} how many to begin with, though never fewer than
  *     40
  * @param until goes on until a measure is known so well
  * @param seed of all chance
- * @param threads replications that are played at once; the answer does not hang on it
+ * @param threads replications that are simulated at once; the answer does not hang on it
  * @param trace what is to be shown event by event
  * @param draws joint draws of inputs, each replication being simulated with them too
  */

@@ -26,7 +26,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 
-/** What a plant will do over its calendar, from replications played on several threads. */
+/** What a plant will do over its calendar, from replications simulated on several threads. */
 public final class Run {
   private final PlantOrigin source;
   private final PlantChanges chosen;
@@ -69,7 +69,7 @@ public final class Run {
    * @return what the finished replications say; empty if none was finished
    * @throws hurdline.plant.ProblemsException if the aim names no measure of this plant
    */
-  public Optional<RunAnswer> play(ProgressListener progress, BooleanSupplier stop) {
+  public Optional<RunAnswer> simulate(ProgressListener progress, BooleanSupplier stop) {
     RangeResults results = new RangeResults(asked(), 1);
     ReplicationResults figures = results.gathered().figures();
     StoppingRule goal = new StoppingRule(effort);
@@ -107,14 +107,14 @@ public final class Run {
   private Optional<DrawnResults> drawn(
       int count, AtomicInteger done, ProgressListener progress, BooleanSupplier stop) {
     int of = done.get() + count;
-    ReplicationBudget plays =
+    ReplicationBudget simulations =
         new ReplicationBudget(
             effort, (more, all) -> progress.done(done.incrementAndGet(), of), stop);
-    return StudyInputs.play(drawnPlants, count, plays);
+    return StudyInputs.simulate(drawnPlants, count, simulations);
   }
 
   /** How often the calendar is simulated in all; with an aim, to begin with. */
-  public int plays() {
+  public int simulations() {
     return new StoppingRule(effort).first() * (drawnPlants.isPresent() ? 2 : 1);
   }
 

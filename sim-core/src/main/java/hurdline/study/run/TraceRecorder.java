@@ -98,7 +98,7 @@ final class TraceRecorder implements Trace {
     now.clear();
   }
 
-  /** What was written down; none if the replication was not played. */
+  /** What was written down; none if the replication was not simulated. */
   hurdline.answer.Trace trace() {
     if (!told) {
       return hurdline.answer.Trace.none();

@@ -18,8 +18,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What each changeover costs: the plan played once more without it, the campaign before it running
- * on through its days. Where that makes no plant without problems it is not asked.
+ * What each changeover costs: the plan simulated once more without it, the campaign before it
+ * running on through its days. Where that makes no plant without problems it is not asked.
  */
 final class ChangeoverWorth {
   private final List<Season.Planned> plans;
@@ -60,15 +60,15 @@ final class ChangeoverWorth {
     return variants.size();
   }
 
-  /** Rows of those that could be played whole before a stop was asked for. */
-  List<ChangeoverRow> play(ReplicationBudget plays, List<ReplicationResults> figures) {
+  /** Rows of those that could be simulated whole before a stop was asked for. */
+  List<ChangeoverRow> simulate(ReplicationBudget simulations, List<ReplicationResults> figures) {
     int replications = figures.get(0).count();
     List<ChangeoverRow> rows = new ArrayList<>();
     for (Variant variant : variants) {
       ReplicationResults with = figures.get(variant.plan());
       Optional<ReplicationResults> without =
           with.has(Measure.MONEY_MARGIN.of())
-              ? plays.whole(variant.stage(), replications)
+              ? simulations.whole(variant.stage(), replications)
               : Optional.empty();
       without.ifPresent(of -> rows.add(row(variant, with, of)));
     }

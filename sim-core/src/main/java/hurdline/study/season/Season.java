@@ -181,8 +181,8 @@ public final class Season {
         .toList();
   }
 
-  /** How often a calendar is played in all; with an aim, to begin with. */
-  public int plays() {
+  /** How often a calendar is simulated in all; with an aim, to begin with. */
+  public int simulations() {
     return new StoppingRule(effort).first() * (plans.size() + drawnPlans() + avoiding.count());
   }
 
@@ -191,31 +191,31 @@ public final class Season {
   }
 
   /**
-   * Plays all plans.
+   * Simulates all plans.
    *
-   * @param progress told of all plays together, never two at once
+   * @param progress told of all simulates together, never two at once
    * @param stop asked now and then whether to finish early
    * @return what the finished replications say; empty if there was no time for any
    */
-  public Optional<SeasonAnswer> play(ProgressListener progress, BooleanSupplier stop) {
+  public Optional<SeasonAnswer> simulate(ProgressListener progress, BooleanSupplier stop) {
     List<SeasonResults> figures = plans.stream().map(plan -> new SeasonResults()).toList();
     List<Consumer<Outcome>> takers =
         figures.stream().<Consumer<Outcome>>map(plan -> plan::add).toList();
-    ReplicationBudget plays = new ReplicationBudget(effort, progress, stop);
-    InterleavedRuns.Played played =
+    ReplicationBudget simulations = new ReplicationBudget(effort, progress, stop);
+    InterleavedRuns.Simulated simulated =
         new InterleavedRuns(plans.stream().map(Planned::stage).toList(), effort)
-            .play(plays, figures.stream().map(SeasonResults::figures).toList(), takers);
-    int count = played.figures().get(0).count();
+            .simulate(simulations, figures.stream().map(SeasonResults::figures).toList(), takers);
+    int count = simulated.figures().get(0).count();
     if (count == 0) {
       return Optional.empty();
     }
     List<Optional<DrawnResults>> withDrawn =
-        drawn.stream().map(of -> StudyInputs.play(of, count, plays)).toList();
-    plays.expect(count * avoiding.count());
-    List<ChangeoverRow> avoided = avoiding.play(plays, played.figures());
+        drawn.stream().map(of -> StudyInputs.simulate(of, count, simulations)).toList();
+    simulations.expect(count * avoiding.count());
+    List<ChangeoverRow> avoided = avoiding.simulate(simulations, simulated.figures());
     boolean stopped =
-        played.stopped()
-            || plays.isCut()
+        simulated.stopped()
+            || simulations.isCut()
             || avoided.size() < avoiding.count() && stop.getAsBoolean();
     return Optional.of(
         new SeasonAnswers(sources, chosen, effort, plans, figures, withDrawn, avoided)

@@ -45,8 +45,8 @@ final class Acreage {
   private final String line;
   private final List<Delivery.Field> fields;
   private final YardUnderStudy yard;
-  private Function<Change, Optional<ReplicationResults>> player = change -> Optional.empty();
-  private final Map<Integer, ReplicationResults> played = new TreeMap<>();
+  private Function<Change, Optional<ReplicationResults>> simulator = change -> Optional.empty();
+  private final Map<Integer, ReplicationResults> simulated = new TreeMap<>();
 
   /**
    * @param share of seasons that must finish
@@ -84,18 +84,18 @@ final class Acreage {
                         "a campaign of one of its lines"));
   }
 
-  /** About how many plants are played. */
+  /** About how many plants are simulated. */
   static int plants() {
     return EVEN.length + 15;
   }
 
-  /** Who plays the plant with something more changed. */
-  void player(Function<Change, Optional<ReplicationResults>> who) {
-    player = who;
+  /** Who simulates the plant with something more changed. */
+  void simulator(Function<Change, Optional<ReplicationResults>> who) {
+    simulator = who;
   }
 
   void known(ReplicationResults asTheFileHasIt) {
-    played.put(ONCE, asTheFileHasIt);
+    simulated.put(ONCE, asTheFileHasIt);
   }
 
   /**
@@ -107,13 +107,13 @@ final class Acreage {
    *
    * @see Intervals#quantile95
    */
-  YardAnswer.Land play() {
+  YardAnswer.Land simulate() {
     for (int steps : EVEN) {
       if (at(steps).isEmpty()) {
         return land(NONE, NONE, NONE);
       }
     }
-    int count = played.get(EVEN[0]).count();
+    int count = simulated.get(EVEN[0]).count();
     double[] ranks = IntStream.rangeClosed(1, count).asDoubleStream().toArray();
     Interval limits = Intervals.quantile95(ranks, 1 - share);
     Edge answer = edge((int) Math.ceil(share * count - 1e-9));
@@ -156,21 +156,25 @@ final class Acreage {
 
   private Edge halve(int to, double seasons) {
     int from =
-        played.keySet().stream().filter(steps -> steps < to).mapToInt(i -> i).max().orElseThrow();
+        simulated.keySet().stream()
+            .filter(steps -> steps < to)
+            .mapToInt(i -> i)
+            .max()
+            .orElseThrow();
     OptionalInt bad =
         OverflowQuantile.halve(from, to, steps -> at(steps).map(figures -> !does(steps, seasons)));
     return bad.isPresent() ? new Edge(bad.getAsInt() - 1, bad.getAsInt()) : NONE;
   }
 
   private OptionalInt firstThatDoes(double seasons) {
-    return played.keySet().stream()
+    return simulated.keySet().stream()
         .mapToInt(i -> i)
         .filter(steps -> does(steps, seasons))
         .findFirst();
   }
 
   private OptionalInt firstThatDoesNot(int from, double seasons) {
-    return played.keySet().stream()
+    return simulated.keySet().stream()
         .mapToInt(i -> i)
         .filter(steps -> steps > from && !does(steps, seasons))
         .findFirst();
@@ -183,22 +187,22 @@ final class Acreage {
   }
 
   private Optional<ReplicationResults> at(int steps) {
-    if (!played.containsKey(steps)) {
+    if (!simulated.containsKey(steps)) {
       String times =
           new BigDecimal(steps)
               .multiply(new BigDecimal("0.005"))
               .stripTrailingZeros()
               .toPlainString();
       String path = "deliveries." + yard.crop().name() + ".fields.*.area";
-      player
+      simulator
           .apply(new Change.Value(path, "x" + times))
-          .ifPresent(figures -> played.put(steps, figures));
+          .ifPresent(figures -> simulated.put(steps, figures));
     }
-    return Optional.ofNullable(played.get(steps));
+    return Optional.ofNullable(simulated.get(steps));
   }
 
   private boolean does(int steps, double seasons) {
-    return finished(played.get(steps)) >= seasons;
+    return finished(simulated.get(steps)) >= seasons;
   }
 
   /** Seasons with no more left over than may be when the crop's last campaign ends. */
@@ -213,7 +217,7 @@ final class Acreage {
   List<AcresRow> rows() {
     double acres = fields.stream().mapToDouble(Delivery.Field::areaM2).sum() / FileUnit.ACRE.inSi();
     List<AcresRow> rows = new ArrayList<>();
-    played.forEach(
+    simulated.forEach(
         (steps, figures) -> {
           int finished = finished(figures);
           Interval chance = Intervals.chance95(finished, figures.count());

@@ -15,42 +15,42 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.IntFunction;
 
-/** The plant with yards of several sizes, each played once on the same chance. */
+/** The plant with yards of several sizes, each simulated once on the same chance. */
 final class YardCurve {
   private static final int SIZES = 12;
 
   private final YardUnderStudy yard;
   private final YardMoney money;
-  private final IntFunction<Optional<ReplicationResults>> player;
-  private final Map<Integer, ReplicationResults> played = new TreeMap<>();
+  private final IntFunction<Optional<ReplicationResults>> simulator;
+  private final Map<Integer, ReplicationResults> simulated = new TreeMap<>();
 
   /**
-   * @param player plays the plant whose yard holds so many bales
+   * @param simulator simulates the plant whose yard holds so many bales
    */
   YardCurve(
-      YardUnderStudy yard, YardMoney money, IntFunction<Optional<ReplicationResults>> player) {
+      YardUnderStudy yard, YardMoney money, IntFunction<Optional<ReplicationResults>> simulator) {
     this.yard = yard;
     this.money = money;
-    this.player = player;
+    this.simulator = simulator;
   }
 
   void known(int bales, ReplicationResults figures) {
-    played.put(bales, figures);
+    simulated.put(bales, figures);
   }
 
   /** What a size comes to; nothing if it was stopped. */
   Optional<ReplicationResults> at(int bales) {
-    if (!played.containsKey(bales)) {
-      player.apply(bales).ifPresent(figures -> played.put(bales, figures));
+    if (!simulated.containsKey(bales)) {
+      simulator.apply(bales).ifPresent(figures -> simulated.put(bales, figures));
     }
-    return Optional.ofNullable(played.get(bales));
+    return Optional.ofNullable(simulated.get(bales));
   }
 
   /**
-   * Plays some sizes from the smallest possible to one in which nothing ever waits; ends early if
-   * it is stopped.
+   * Simulates some sizes from the smallest possible to one in which nothing ever waits; ends early
+   * if it is stopped.
    */
-  void play(int most) {
+  void simulate(int most) {
     for (int bales : sizes(yard.least(), most)) {
       if (at(bales).isEmpty()) {
         return;
@@ -91,14 +91,14 @@ final class YardCurve {
   List<YardSizeRow> rows() {
     Optional<double[]> cheapest = cheapest();
     List<YardSizeRow> rows = new ArrayList<>();
-    played.forEach((bales, figures) -> rows.add(row(bales, figures, cheapest)));
+    simulated.forEach((bales, figures) -> rows.add(row(bales, figures, cheapest)));
     return rows;
   }
 
   private Optional<double[]> cheapest() {
     double[] best = null;
     if (money.isAsked()) {
-      for (Map.Entry<Integer, ReplicationResults> size : played.entrySet()) {
+      for (Map.Entry<Integer, ReplicationResults> size : simulated.entrySet()) {
         double[] sums = money.perYear(size.getKey(), size.getValue());
         best = best == null || Summary.of(sums).mean() < Summary.of(best).mean() ? sums : best;
       }
@@ -126,7 +126,7 @@ final class YardCurve {
   private YardSizeRow.Cost.Above above(double[] cheapest, int bales, ReplicationResults figures) {
     PairedDifference pair =
         PairedDifference.of(
-            cheapest, money.perYear(bales, figures), Math.max(1, played.size() - 1));
+            cheapest, money.perYear(bales, figures), Math.max(1, simulated.size() - 1));
     return new YardSizeRow.Cost.Above(
         pair.difference(), pair.joint().low(), pair.joint().high(), pair.toldApart());
   }

@@ -38,8 +38,8 @@ import java.util.function.BooleanSupplier;
  */
 public final class YardSizing {
   /**
-   * Plants that are played besides the sizes of the curve: without limit, as it stands, and tries
-   * around the answer.
+   * Plants that are simulated besides the sizes of the curve: without limit, as it stands, and
+   * tries around the answer.
    */
   private static final int BESIDES = 3;
 
@@ -83,12 +83,12 @@ public final class YardSizing {
         new Scenario("yard_without_limit", source, unlimited().changes()));
   }
 
-  /** How often a calendar is played in all, about. */
-  public int plays() {
+  /** How often a calendar is simulated in all, about. */
+  public int simulations() {
     return new StoppingRule(effort).first() * (1 + others() + (drawn.isPresent() ? 2 : 0));
   }
 
-  /** How many plants are played besides the one without limit, about. */
+  /** How many plants are simulated besides the one without limit, about. */
   private int others() {
     int sizes = YardCurve.sizes(0, 1_000).length;
     int acres = acreage.isPresent() ? Acreage.plants() : 0;
@@ -96,45 +96,45 @@ public final class YardSizing {
   }
 
   /**
-   * Plays the yards: the one without limit as often as was asked for or its aim needs, all others
-   * as often as it.
+   * Simulates the yards: the one without limit as often as was asked for or its aim needs, all
+   * others as often as it.
    *
-   * @param progress told of all plays together, never two at once
+   * @param progress told of all simulates together, never two at once
    * @param stop asked now and then whether to finish early
    * @return what the finished replications say; empty if there was no time for any
    * @throws hurdline.plant.ProblemsException if the aim names no measure of the plant
    */
-  public Optional<YardAnswer> play(ProgressListener progress, BooleanSupplier stop) {
-    ReplicationBudget plays = new ReplicationBudget(effort, progress, stop);
+  public Optional<YardAnswer> simulate(ProgressListener progress, BooleanSupplier stop) {
+    ReplicationBudget simulations = new ReplicationBudget(effort, progress, stop);
     int first = new StoppingRule(effort).first();
-    plays.expect(first * others());
+    simulations.expect(first * others());
     CompiledPlant free = changed(yard.withoutLimit());
     RunAccumulator unlimited = new RunAccumulator();
-    InterleavedRuns.Played played =
+    InterleavedRuns.Simulated simulated =
         new InterleavedRuns(List.of(free), effort)
-            .play(plays, List.of(unlimited.figures()), List.of(unlimited::add));
+            .simulate(simulations, List.of(unlimited.figures()), List.of(unlimited::add));
     int count = unlimited.figures().count(); // fewer if stop was asked for
     if (count == 0) {
       return Optional.empty();
     }
-    plays.expect((count - first) * others());
+    simulations.expect((count - first) * others());
     YardMoney money = new YardMoney(yard, unlimited.figures());
     YardCurve curve =
-        new YardCurve(yard, money, bales -> plays.whole(changed(yard.sized(bales)), count));
-    Optional<ReplicationResults> base = plays.whole(stage, count);
+        new YardCurve(yard, money, bales -> simulations.whole(changed(yard.sized(bales)), count));
+    Optional<ReplicationResults> base = simulations.whole(stage, count);
     base.ifPresent(figures -> curve.known(yard.holds(), figures));
     OptionalInt byRule = byRule(curve, unlimited.figures());
-    curve.play((int) Arrays.stream(unlimited.figures().series(wanted())).max().orElseThrow());
+    curve.simulate((int) Arrays.stream(unlimited.figures().series(wanted())).max().orElseThrow());
     acreage.ifPresent(
         of -> {
           base.ifPresent(of::known);
-          of.player(change -> plays.whole(changed(change), count));
+          of.simulator(change -> simulations.whole(changed(change), count));
         });
-    YardAnswer.Land land = acreage.map(Acreage::play).orElse(YardAnswer.Land.none());
-    List<GainRow> gains = gains(free, unlimited.figures(), plays);
-    Optional<DrawnResults> withDrawn = StudyInputs.play(drawn, count, plays);
-    Optional<DrawnResults> freeWithDrawn = StudyInputs.play(drawnFree, count, plays);
-    boolean stopped = played.stopped() || plays.isStopAsked();
+    YardAnswer.Land land = acreage.map(Acreage::simulate).orElse(YardAnswer.Land.none());
+    List<GainRow> gains = gains(free, unlimited.figures(), simulations);
+    Optional<DrawnResults> withDrawn = StudyInputs.simulate(drawn, count, simulations);
+    Optional<DrawnResults> freeWithDrawn = StudyInputs.simulate(drawnFree, count, simulations);
+    boolean stopped = simulated.stopped() || simulations.isStopAsked();
     return Optional.of(
         new YardAnswers(source, chosen, effort, ask, stage, free, yard, unlimited, base, curve)
             .inputs(withDrawn, freeWithDrawn)
@@ -147,12 +147,13 @@ public final class YardSizing {
   }
 
   private List<GainRow> gains(
-      CompiledPlant free, ReplicationResults figures, ReplicationBudget plays) {
+      CompiledPlant free, ReplicationResults figures, ReplicationBudget simulations) {
     AnswerRows rows = new AnswerRows(YardAnswer.noLimit(), free, figures, new PlantOutline(free));
     List<String> measured = List.of(Measure.YARD_PEAK.of(yard.crop().name()));
     return mores.isEmpty()
         ? List.of()
-        : new CapacityGains(source, unlimited(), free, mores, measured).play(figures, rows, plays);
+        : new CapacityGains(source, unlimited(), free, mores, measured)
+            .simulate(figures, rows, simulations);
   }
 
   private OptionalInt byRule(YardCurve curve, ReplicationResults unlimited) {

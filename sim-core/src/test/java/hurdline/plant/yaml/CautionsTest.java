@@ -24,7 +24,7 @@ class CautionsTest {
   }
 
   @Test
-  void aMixWithoutAStayIsToldHowItIsPlayed() {
+  void aMixWithoutAStayIsToldHowItIsSimulated() {
     assertThat(Edited.with("        min_run: 16 h\n", "").read().warnings())
         .singleElement()
         .extracting(LocatedProblem::text, STRING)

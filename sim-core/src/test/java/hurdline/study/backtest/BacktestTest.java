@@ -66,7 +66,7 @@ class BacktestTest {
   private void record(TestPlant plant) throws IOException {
     RunAnswer year =
         new Run(source(plant), changes(plant), effort(1, 777))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
     StringBuilder shifts = new StringBuilder("date,shift,from,to\n");
     FIRST.datesUntil(FIRST.plusDays(DAYS)).forEach(d -> shifts.append(d + ",day,06:00,14:00\n"));
@@ -84,7 +84,7 @@ class BacktestTest {
     PlantChanges chosen = changes(plant);
     Plant changed = source.variants().with(chosen.asArray());
     return new Backtest(source, chosen, RecordsFolder.read(folder, changed), "records", effort)
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 

@@ -86,7 +86,7 @@ class ChooseTest {
     }
 
     ChooseAnswer answer() {
-      return play(choose(2), new InMemory(), () -> false).orElseThrow();
+      return simulate(choose(2), new InMemory(), () -> false).orElseThrow();
     }
   }
 
@@ -104,7 +104,7 @@ class ChooseTest {
     }
   }
 
-  private static Optional<ChooseAnswer> play(
+  private static Optional<ChooseAnswer> simulate(
       Choose choose, BlockStore store, BooleanSupplier stop) {
     ChooseProgress silent =
         new ChooseProgress() {
@@ -118,7 +118,7 @@ class ChooseTest {
             assertThat(said.round()).isBetween(0, said.of());
           }
         };
-    return choose.play(store, silent, stop, () -> false);
+    return choose.simulate(store, silent, stop, () -> false);
   }
 
   private static ChoiceRow row(ChooseAnswer answer, String... values) {
@@ -148,13 +148,13 @@ class ChooseTest {
   void theAnswerIsTheSameOnAnyNumberOfThreadsAndAfterAStop() {
     Asked asked = Asked.of(150);
     ChooseAnswer whole = asked.answer();
-    assertThat(play(asked.choose(1), new InMemory(), () -> false)).contains(whole);
+    assertThat(simulate(asked.choose(1), new InMemory(), () -> false)).contains(whole);
     InMemory store = new InMemory();
     AtomicInteger allowed = new AtomicInteger(25);
     while (true) {
       allowed.set(25);
       Optional<ChooseAnswer> found =
-          play(asked.choose(2), store, () -> allowed.decrementAndGet() < 0);
+          simulate(asked.choose(2), store, () -> allowed.decrementAndGet() < 0);
       if (found.isPresent()) {
         assertThat(found).contains(whole);
         return;
@@ -163,7 +163,7 @@ class ChooseTest {
       int kept = store.kept.size();
       allowed.set(500);
       Optional<ChooseAnswer> further =
-          play(asked.choose(3), store, () -> allowed.decrementAndGet() < 0);
+          simulate(asked.choose(3), store, () -> allowed.decrementAndGet() < 0);
       assertThat(further.isPresent() || store.kept.size() > kept).isTrue();
       if (further.isPresent()) {
         assertThat(further).contains(whole);
@@ -351,7 +351,7 @@ class ChooseTest {
             file.choices(),
             new ChooseAsk(List.of(), zone, false, List.of(), List.of(), false, 0),
             new RunSettings(2, Optional.empty(), 1, 2, Optional.empty()));
-    ChooseAnswer answer = play(choose, new InMemory(), () -> false).orElseThrow();
+    ChooseAnswer answer = simulate(choose, new InMemory(), () -> false).orElseThrow();
     ChosenRow named = answer.chosen(answer.best().plan()).orElseThrow();
     assertThat(answer.plans().get(named.plan()).at()).containsExactly(2, 0);
     assertThat(named.mean()).isCloseTo(3 * 9 * 10 - 100, within(1e-9));

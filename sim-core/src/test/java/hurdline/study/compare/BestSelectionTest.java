@@ -31,7 +31,7 @@ class BestSelectionTest {
             Optional.of(zone));
     return new Compare(
             Studied.source(SMALL), PlantChanges.base(), ask, Studied.effort(replications, threads))
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 
@@ -56,7 +56,9 @@ class BestSelectionTest {
     assertThat(least.option()).isEqualTo("base");
   }
 
-  /** A zone so narrow that those left must be played on; whatever the threads, it is the same. */
+  /**
+   * A zone so narrow that those left must be simulated on; whatever the threads, it is the same.
+   */
   @Test
   void thoseThatAreLeftArePlayedOn() {
     IndifferenceZone narrow = new IndifferenceZone("money.margin", 60, false, "");

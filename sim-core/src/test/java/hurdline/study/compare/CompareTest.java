@@ -68,13 +68,13 @@ class CompareTest {
         Optional.empty());
   }
 
-  private static CompareAnswer played(Compare compare) {
-    return compare.play((done, of) -> {}, () -> false).orElseThrow();
+  private static CompareAnswer simulated(Compare compare) {
+    return compare.simulate((done, of) -> {}, () -> false).orElseThrow();
   }
 
   /** What the first 40 replications say, from which aims are taken; simulated once. */
   private static final class Forty {
-    static final CompareAnswer ANSWER = played(compare(Studied.source(SMALL), 40, 2));
+    static final CompareAnswer ANSWER = simulated(compare(Studied.source(SMALL), 40, 2));
   }
 
   private static double[] series(Samples samples, String measure) {
@@ -84,7 +84,7 @@ class CompareTest {
 
   @Test
   void differencesAreThoseOfTwoRunsOfTheSameChance() {
-    CompareAnswer answer = played(compare(Studied.source(SMALL), 12, 2, "bigger_mill"));
+    CompareAnswer answer = simulated(compare(Studied.source(SMALL), 12, 2, "bigger_mill"));
     RunAnswer base = Studied.run(SMALL, Studied.effort(12, 1));
     RunAnswer option = Studied.run(SMALL, Studied.option("bigger_mill"), Studied.effort(12, 1));
     double[] before = series(base.samples(), MARGIN);
@@ -102,7 +102,7 @@ class CompareTest {
 
   @Test
   void withSeveralOptionsTheJointIntervalIsWiderAndDecides() {
-    CompareAnswer answer = played(compare(Studied.source(SMALL), 8, 2));
+    CompareAnswer answer = simulated(compare(Studied.source(SMALL), 8, 2));
     assertThat(answer.options())
         .extracting(CompareAnswer.Option::name)
         .containsExactly("bigger_mill", "second_spout");
@@ -119,8 +119,10 @@ class CompareTest {
 
   @Test
   void theAnswerDoesNotHangOnThreads() {
-    CompareAnswer one = played(compare(Studied.source(SMALL), 13, 1, "bigger_mill+second_spout"));
-    CompareAnswer three = played(compare(Studied.source(SMALL), 13, 3, "bigger_mill+second_spout"));
+    CompareAnswer one =
+        simulated(compare(Studied.source(SMALL), 13, 1, "bigger_mill+second_spout"));
+    CompareAnswer three =
+        simulated(compare(Studied.source(SMALL), 13, 3, "bigger_mill+second_spout"));
     assertThat(three.summary()).isEqualTo(one.summary());
     assertThat(three.differences()).isEqualTo(one.differences());
     assertThat(three.payback()).isEqualTo(one.payback()).hasSize(8);
@@ -137,7 +139,7 @@ class CompareTest {
   @Test
   void aKnownDifferenceGivesTheMoneyThatIsDoneByHand() throws IOException {
     CompareAnswer answer =
-        played(
+        simulated(
             compare(
                 small("discount_rate: 9 %/yr", "discount_rate: 8 %/yr", LESS_OVERHEAD),
                 5,
@@ -179,7 +181,7 @@ class CompareTest {
     String option =
         "\n  less_paid:\n    cost: 0 USD\n    life: 2 yr\n    with: {money: {wage: 20 USD/h}}\n";
     CompareAnswer answer =
-        played(
+        simulated(
             compare(
                 small("discount_rate: 9 %/yr", "escalation: {wages: 5 %/yr}", option),
                 3,
@@ -195,7 +197,7 @@ class CompareTest {
 
   @Test
   void theLastOfTheRunningSumsIsTheValue() {
-    CompareAnswer answer = played(compare(Studied.source(SMALL), 14, 2, "bigger_mill"));
+    CompareAnswer answer = simulated(compare(Studied.source(SMALL), 14, 2, "bigger_mill"));
     CashRow last = answer.cash().get(answer.cash().size() - 1);
     PaybackRow worth = answer.worth("bigger_mill", Quantity.NET_PRESENT_VALUE).orElseThrow();
     assertThat(last.year()).isEqualTo(12);
@@ -208,15 +210,17 @@ class CompareTest {
   void aCalendarShorterThanAYearMustSayHowItRepeats() throws IOException {
     String yearly =
         "  repeats: yearly                    # over the life of an option: every year at this season\n";
-    AtomicInteger plays = new AtomicInteger();
+    AtomicInteger simulations = new AtomicInteger();
     PlantOrigin source = small(yearly, "", "");
     CompareAnswer answer =
-        compare(source, 2, 2).play((done, of) -> plays.set(done), () -> false).orElseThrow();
+        compare(source, 2, 2)
+            .simulate((done, of) -> simulations.set(done), () -> false)
+            .orElseThrow();
     assertThat(answer.payback()).isEmpty();
     assertThat(answer.cash()).isEmpty();
     assertThat(answer.terms().unrepeated()).containsExactly("bigger_mill", "second_spout");
     assertThat(answer.terms().calendarDays()).isEqualTo(89);
-    assertThat(plays.get()).as("no life is simulated").isEqualTo(2 * 3);
+    assertThat(simulations.get()).as("no life is simulated").isEqualTo(2 * 3);
     assertThat(answer.assumptions())
         .contains(new CompareFact.CalendarNotRepeated(List.of("bigger_mill", "second_spout")))
         .noneMatch(CompareFact.MoneyOverLife.class::isInstance);
@@ -242,14 +246,15 @@ class CompareTest {
     AtomicInteger done = new AtomicInteger();
     CompareAnswer answer =
         compare(Studied.source(SMALL), 500, 1)
-            .play((plays, of) -> done.set(plays), () -> done.get() > 0)
+            .simulate((simulations, of) -> done.set(simulations), () -> done.get() > 0)
             .orElseThrow();
     assertThat(answer.header().stopped()).isTrue();
     assertThat(answer.header().replications()).isPositive().isLessThan(500);
     assertThat(answer.samples().of())
         .hasSize(3)
         .allMatch(of -> of.values().length == answer.header().replications());
-    assertThat(compare(Studied.source(SMALL), 5, 1).play((plays, of) -> {}, () -> true)).isEmpty();
+    assertThat(compare(Studied.source(SMALL), 5, 1).simulate((simulations, of) -> {}, () -> true))
+        .isEmpty();
   }
 
   @Test
@@ -309,7 +314,7 @@ class CompareTest {
   void withAnAimItGoesOnUntilTheWidestJointIntervalIsSoNarrow() {
     double widest = widestHalf(Forty.ANSWER);
     CompareAnswer answer =
-        played(aimed(new Precision(MARGIN, 0.8 * widest, false, "money.margin:x"), 2));
+        simulated(aimed(new Precision(MARGIN, 0.8 * widest, false, "money.margin:x"), 2));
     assertThat(answer.header().stopped()).isFalse();
     assertThat(widestHalf(answer)).isLessThanOrEqualTo(0.8 * widest);
     assertThat(answer.header().replications()).isGreaterThan(40);
@@ -320,7 +325,7 @@ class CompareTest {
             fact -> fact instanceof RunFact.Aim aim && aim.outcome() == RunFact.Aim.Outcome.REACHED)
         .contains(new CompareFact.AimOfDifferences("money.margin:x", false));
     CompareAnswer one =
-        played(aimed(new Precision(MARGIN, 0.8 * widest, false, "money.margin:x"), 1));
+        simulated(aimed(new Precision(MARGIN, 0.8 * widest, false, "money.margin:x"), 1));
     assertThat(one.differences()).isEqualTo(answer.differences());
   }
 
@@ -341,7 +346,7 @@ class CompareTest {
             .orElseThrow()
             .baseMean();
     CompareAnswer answer =
-        played(aimed(new Precision("mass.stalk.fed", 0.02, true, "mass.stalk.fed:2%"), 2));
+        simulated(aimed(new Precision("mass.stalk.fed", 0.02, true, "mass.stalk.fed:2%"), 2));
     assertThat(answer.header().replications()).isEqualTo(40);
     assertThat(
             answer.differences().stream()
@@ -353,7 +358,7 @@ class CompareTest {
   @Test
   void anAimForAMeasureThatThePlantLacksIsRefused() {
     Compare compare = aimed(new Precision("mass.stak.fed", 0.02, true, "mass.stak.fed:2%"), 1);
-    assertThatThrownBy(() -> played(compare))
+    assertThatThrownBy(() -> simulated(compare))
         .hasMessageContaining(
             "\"mass.stak.fed:2%\" asks for a measure that this plant does not have")
         .hasMessageContaining("mass.stalk.fed");
@@ -370,7 +375,7 @@ class CompareTest {
     for (double within : new double[] {2, 2.5}) {
       CompareAsk ask = asked(OptionalDouble.of(within), "less_overhead");
       CompareAnswer answer =
-          played(new Compare(source, PlantChanges.base(), ask, Studied.effort(5, 2)));
+          simulated(new Compare(source, PlantChanges.base(), ask, Studied.effort(5, 2)));
       assertThat(answer.worth("less_overhead", Quantity.SIMPLE_PAYBACK).orElseThrow().mean())
           .as("early in the third season")
           .isBetween(2.001, 2.1);
@@ -394,7 +399,7 @@ class CompareTest {
                 + "\noptions:\n  more_power: {with: {machines: {mill: {power: 22 kW}}}}\n"
                 + "  more_room: {with: {machines: {hurd_bin: {holds: 10 t}}}}\n");
     PlantOrigin source = new PlantOrigin(file.variants(), "slow_mill.yaml", "", "0", List.of());
-    CompareAnswer answer = played(compare(source, 3, 2));
+    CompareAnswer answer = simulated(compare(source, 3, 2));
     double before = 25 + 2 * (39.95 - 25 / 3.0);
     double fullAt = 5 / (1.8 - 1.32);
     DifferenceRow power = answer.difference("more_power", "mass.stalk.fed").orElseThrow();

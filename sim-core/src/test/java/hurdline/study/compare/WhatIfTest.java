@@ -52,8 +52,8 @@ class WhatIfTest {
         Studied.source(Studied.SMALL), PlantChanges.base(), ask, Studied.effort(4, 2));
   }
 
-  private static CompareAnswer played(Compare compare) {
-    return compare.play((done, of) -> {}, () -> false).orElseThrow();
+  private static CompareAnswer simulated(Compare compare) {
+    return compare.simulate((done, of) -> {}, () -> false).orElseThrow();
   }
 
   private static double[] series(Samples samples, String measure) {
@@ -63,7 +63,7 @@ class WhatIfTest {
 
   @Test
   void aWhatIfIsTheRunWithThatValueSetReplicationByReplication() {
-    CompareAnswer answer = played(compare(ask(List.of(), WAGE, POWER)));
+    CompareAnswer answer = simulated(compare(ask(List.of(), WAGE, POWER)));
     Samples base = Studied.run(Studied.SMALL, Studied.effort(4, 1)).samples();
     for (WhatIfChange whatIf : List.of(WAGE, POWER)) {
       Change.Value value = whatIf.values().get(0);
@@ -83,13 +83,13 @@ class WhatIfTest {
   @Test
   void ofAWhatIfNoServiceLifeIsSimulatedAndNoWorthIsGiven() {
     Compare alone = compare(ask(List.of(), WAGE, POWER));
-    assertThat(alone.livesPlays()).isZero();
-    assertThat(alone.plays()).isEqualTo(3 * 4);
+    assertThat(alone.livesSimulations()).isZero();
+    assertThat(alone.simulations()).isEqualTo(3 * 4);
     Compare both = compare(ask(List.of("bigger_mill"), WAGE));
-    assertThat(both.livesPlays())
-        .isEqualTo(compare(ask(List.of("bigger_mill"))).livesPlays())
+    assertThat(both.livesSimulations())
+        .isEqualTo(compare(ask(List.of("bigger_mill"))).livesSimulations())
         .isPositive();
-    CompareAnswer answer = played(both);
+    CompareAnswer answer = simulated(both);
     assertThat(answer.options())
         .extracting(CompareAnswer.Option::name)
         .containsExactly("bigger_mill", "money.wage=x1.2");
@@ -98,7 +98,7 @@ class WhatIfTest {
     assertThat(answer.lives()).allMatch(row -> row.option().equals("bigger_mill"));
     assertThat(answer.assumptions())
         .contains(new CompareFact.ChangesWithoutCost(List.of("money.wage=x1.2")));
-    CompareAnswer without = played(compare(ask(List.of("bigger_mill"))));
+    CompareAnswer without = simulated(compare(ask(List.of("bigger_mill"))));
     assertThat(answer.payback())
         .as("worths are the same beside a what-if")
         .isEqualTo(without.payback());
@@ -139,7 +139,7 @@ class WhatIfTest {
         new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", List.of());
     Compare compare =
         new Compare(source, PlantChanges.base(), ask(List.of(), WAGE), Studied.effort(2, 1));
-    assertThat(played(compare).options())
+    assertThat(simulated(compare).options())
         .containsExactly(CompareAnswer.Option.whatIf("money.wage=x1.2"));
     assertThatThrownBy(
             () -> new Compare(source, PlantChanges.base(), ask(List.of()), Studied.effort(2, 1)))

@@ -41,7 +41,7 @@ class CapacityGainsTest {
             Optional.empty());
     return new Compare(
             Studied.source(file), PlantChanges.base(), ask, Studied.effort(replications, threads))
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 
@@ -133,7 +133,9 @@ class CapacityGainsTest {
 
   @Test
   void stoppedInBetweenItHasWhatIsWhole() {
-    int[] plays = {0}; // 2 plants 3 times, 2 lives of 10 calendars of each, then 3 for each thing
+    int[] simulations = {
+      0
+    }; // 2 plants 3 times, 2 lives of 10 calendars of each, then 3 for each thing
     CompareAsk ask =
         new CompareAsk(
             List.of("second_spout"),
@@ -145,7 +147,7 @@ class CapacityGainsTest {
             Optional.empty());
     CompareAnswer answer =
         new Compare(Studied.source(SMALL), PlantChanges.base(), ask, Studied.effort(3, 1))
-            .play((done, of) -> plays[0] = done, () -> plays[0] >= 51)
+            .simulate((done, of) -> simulations[0] = done, () -> simulations[0] >= 51)
             .orElseThrow();
     assertThat(answer.header().stopped()).isTrue();
     assertThat(answer.header().replications()).isEqualTo(3);

@@ -102,12 +102,12 @@ class GridTest {
 
     @Override
     public void keep(SimulatedCell cell) {
-      assertThat(cells.put(cell.cell(), cell)).as("played only once").isNull();
+      assertThat(cells.put(cell.cell(), cell)).as("simulated only once").isNull();
     }
   }
 
-  private static GridAnswer played(Grid grid) {
-    return grid.play(new Kept(), (done, of) -> {}, () -> false).orElseThrow();
+  private static GridAnswer simulated(Grid grid) {
+    return grid.simulate(new Kept(), (done, of) -> {}, () -> false).orElseThrow();
   }
 
   private static double mean(GridAnswer answer, int cell, String measure) {
@@ -117,7 +117,7 @@ class GridTest {
   @Test
   void aPlantWithAKnownAnswerGivesItInEachCell() throws IOException {
     GridAnswer answer =
-        played(
+        simulated(
             grid(
                 nights(""),
                 Studied.effort(2, 2),
@@ -147,7 +147,7 @@ class GridTest {
   @Test
   void aCellIsTheRunOfItsValuesOnTheSameChance() {
     GridAnswer answer =
-        played(
+        simulated(
             grid(
                 small(), Studied.effort(6, 2), key("machines.mill.power", "x", "0.8", "1", "1.4")));
     PlantChanges scaled =
@@ -155,7 +155,7 @@ class GridTest {
             "base", List.of(), List.of(new Change.Value("machines.mill.power", "x0.8")));
     RunAnswer run =
         new Run(small(), scaled, Studied.effort(6, 1))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
     List<GridRow> rows = answer.all().rows().stream().filter(row -> row.cell() == 0).toList();
     assertThat(rows).hasSameSizeAs(run.summary());
@@ -182,29 +182,29 @@ class GridTest {
   @Test
   void theAnswerDoesNotHangOnThreads() {
     GridKey key = key("machines.mill.power", "x", "0.8", "1", "1.2", "1.4");
-    GridAnswer one = played(grid(small(), Studied.effort(11, 1), key));
-    GridAnswer five = played(grid(small(), Studied.effort(11, 5), key));
+    GridAnswer one = simulated(grid(small(), Studied.effort(11, 1), key));
+    GridAnswer five = simulated(grid(small(), Studied.effort(11, 5), key));
     assertThat(five).isEqualTo(one);
   }
 
   @Test
-  void aGridThatWasStoppedGoesOnWithoutPlayingFinishedCellsAgain() {
+  void aGridThatWasStoppedGoesOnWithoutSimulatingFinishedCellsAgain() {
     GridKey key = key("machines.mill.power", "x", "0.8", "0.9", "1", "1.1");
     Kept kept = new Kept();
-    AtomicInteger plays = new AtomicInteger();
+    AtomicInteger simulations = new AtomicInteger();
     Optional<GridAnswer> stopped =
         grid(small(), Studied.effort(5, 2), key)
-            .play(kept, (done, of) -> plays.set(done), () -> plays.get() >= 12);
+            .simulate(kept, (done, of) -> simulations.set(done), () -> simulations.get() >= 12);
     assertThat(stopped).isEmpty();
     assertThat(kept.cells).hasSizeBetween(1, 3);
     int finished = kept.cells.size();
     AtomicInteger further = new AtomicInteger();
     GridAnswer whole =
         grid(small(), Studied.effort(5, 2), key)
-            .play(kept, (done, of) -> further.incrementAndGet(), () -> false)
+            .simulate(kept, (done, of) -> further.incrementAndGet(), () -> false)
             .orElseThrow();
     assertThat(further).hasValue(5 * (4 - finished));
-    assertThat(whole).isEqualTo(played(grid(small(), Studied.effort(5, 1), key)));
+    assertThat(whole).isEqualTo(simulated(grid(small(), Studied.effort(5, 1), key)));
   }
 
   @Test
@@ -225,8 +225,8 @@ class GridTest {
     Grid grid =
         grid(small(), Studied.effort(2, 2), key("machines.hurd_bin.holds", " t", "0", "3", "6"));
     assertThat(grid.leftOut()).hasSize(1);
-    assertThat(grid.plays()).isEqualTo(4);
-    GridAnswer answer = played(grid);
+    assertThat(grid.simulations()).isEqualTo(4);
+    GridAnswer answer = simulated(grid);
     LocatedProblem problem = answer.cells().get(0).leftOut().get(0).problem();
     assertThat(problem.path()).isEqualTo("machines.hurd_bin.holds");
     assertThat(problem.found()).startsWith("\"0 t\"");
@@ -236,7 +236,7 @@ class GridTest {
   }
 
   @Test
-  void aKeyThatIsNowhereIsToldBeforeAnythingIsPlayed() {
+  void aKeyThatIsNowhereIsToldBeforeAnythingIsSimulated() {
     assertThatThrownBy(
             () -> grid(small(), Studied.effort(2, 2), key("machines.mil.power", " hp", "10", "20")))
         .isInstanceOf(ProblemsException.class)
@@ -252,7 +252,7 @@ class GridTest {
     PlantOrigin source = small();
     Change later = new Change.Value("machines.hurd_bin.start_at", "4 t");
     GridAnswer answer =
-        played(
+        simulated(
             new Grid(
                 source,
                 PlantChanges.base(),
@@ -276,7 +276,7 @@ class GridTest {
             "options:\n  more:\n    with: {crews: {stalk_line: {night: 4}}, lines: {stalk_line:"
                 + " {steps: {feeder: {rate: 3 t/h}}}}}\n");
     GridAnswer answer =
-        played(
+        simulated(
             new Grid(
                 source,
                 PlantChanges.base(),
@@ -317,7 +317,7 @@ class GridTest {
     Compare compare =
         new Compare(source, PlantChanges.base(), Studied.ask("better"), Studied.effort(6, 2));
     List<Samples> samples =
-        compare.play((done, of) -> {}, () -> false).orElseThrow().samples().of();
+        compare.simulate((done, of) -> {}, () -> false).orElseThrow().samples().of();
     int margin =
         samples.get(0).measures().stream().map(Samples.Measured::measure).toList().indexOf(MARGIN);
     double[] worth = new double[6];
@@ -330,7 +330,7 @@ class GridTest {
     }
     Summary due = Summary.of(worth);
     GridAnswer answer =
-        played(
+        simulated(
             new Grid(
                 source,
                 PlantChanges.base(),
@@ -361,7 +361,7 @@ class GridTest {
         new Compare(source, PlantChanges.base(), Studied.ask("faster"), Studied.effort(2, 2));
     for (boolean ofCost : new boolean[] {false, true}) {
       GridAnswer answer =
-          played(
+          simulated(
               new Grid(
                   source,
                   PlantChanges.base(),
@@ -391,7 +391,7 @@ class GridTest {
     Compare compare =
         new Compare(source, PlantChanges.base(), Studied.ask("bigger_mill"), Studied.effort(2, 2));
     GridAnswer answer =
-        played(
+        simulated(
             new Grid(
                 source,
                 PlantChanges.base(),

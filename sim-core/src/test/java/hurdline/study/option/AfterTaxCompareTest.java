@@ -53,7 +53,7 @@ class AfterTaxCompareTest {
             List.of("options.dearer.cost", "money.tax.rate"),
             Optional.empty());
     return new Compare(SOURCE, base, ask, Studied.effort(1, 1))
-        .play((done, of) -> simulated.set(done), () -> false)
+        .simulate((done, of) -> simulated.set(done), () -> false)
         .orElseThrow();
   }
 
@@ -107,7 +107,7 @@ class AfterTaxCompareTest {
                 PlantChanges.base(),
                 plain,
                 Studied.effort(1, 1))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
     assertThat(answer.afterTax()).isEmpty();
     assertThat(answer.worth("dearer", Quantity.NET_PRESENT_VALUE_AFTER_TAX)).isEmpty();
@@ -190,7 +190,7 @@ class AfterTaxCompareTest {
             Optional.empty());
     AtomicInteger without = new AtomicInteger();
     new Compare(SOURCE, PlantChanges.base(), bare, Studied.effort(1, 1))
-        .play((done, of) -> without.set(done), () -> false)
+        .simulate((done, of) -> without.set(done), () -> false)
         .orElseThrow();
     assertThat(with.get()).isEqualTo(without.get());
   }

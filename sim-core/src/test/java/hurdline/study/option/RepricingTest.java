@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Plays priced anew, set beside plays at those prices. */
+/** Simulates priced anew, set beside simulates at those prices. */
 class RepricingTest {
   private static final int COUNT = 1;
   private static final PlantOrigin EXAMPLE = Studied.source(Studied.EXAMPLE);
@@ -28,16 +28,16 @@ class RepricingTest {
   private static ReplicationResults atBase;
 
   @BeforeAll
-  static void play() {
+  static void simulate() {
     base = EXAMPLE.variants().with();
-    atBase = played(base);
+    atBase = simulated(base);
   }
 
   private static Plant with(String key, String value) {
     return EXAMPLE.variants().with(new Change.Value(key, value));
   }
 
-  private static ReplicationResults played(Plant plant) {
+  private static ReplicationResults simulated(Plant plant) {
     return new ReplicationBudget(Studied.effort(COUNT, 1), (done, of) -> {}, () -> false)
         .whole(CompiledPlant.of(plant), COUNT)
         .orElseThrow();
@@ -54,10 +54,10 @@ class RepricingTest {
     "money.wage, x1.2",
     "money.overhead, 300000 USD/yr"
   })
-  void amountsAtOtherPricesAreThoseThatAPlayGives(String key, String value) {
+  void amountsAtOtherPricesAreThoseThatASimulationGives(String key, String value) {
     Plant dearer = with(key, value);
     ReplicationResults priced = Repricing.of(atBase, base, dearer).orElseThrow();
-    ReplicationResults played = played(dearer);
+    ReplicationResults simulated = simulated(dearer);
     assertThat(priced.columns()).hasSize(9);
     double moved = 0;
     for (int at = 0; at < priced.columns().size(); at++) {
@@ -66,7 +66,7 @@ class RepricingTest {
         double is = priced.series(measure)[one];
         assertThat(is)
             .as(measure)
-            .isCloseTo(played.series(measure)[one], within(1e-9 * Math.abs(is) + 1e-6));
+            .isCloseTo(simulated.series(measure)[one], within(1e-9 * Math.abs(is) + 1e-6));
         moved += Math.abs(is - atBase.series(measure)[one]);
       }
     }
@@ -78,14 +78,14 @@ class RepricingTest {
   void dockedPricesMoveWithTheProductsOwn() {
     Change dearer = new Change.Value("products.medium_hurd.price", "x1.2");
     Plant docked = EXAMPLE.variants().with(moisture("medium"), moisture("coarse"));
-    ReplicationResults before = played(docked);
+    ReplicationResults before = simulated(docked);
     assertThat(before.mean(Measure.PRODUCT_TOO_WET.of("medium_hurd"))).isGreaterThan(50);
     Plant after = EXAMPLE.variants().with(moisture("medium"), moisture("coarse"), dearer);
     double priced =
         Repricing.of(before, docked, after).orElseThrow().mean(Measure.MONEY_REVENUE.of());
-    double played = played(after).mean(Measure.MONEY_REVENUE.of());
+    double simulated = simulated(after).mean(Measure.MONEY_REVENUE.of());
     assertThat(priced)
-        .isCloseTo(played, within(1e-9 * played))
+        .isCloseTo(simulated, within(1e-9 * simulated))
         .isGreaterThan(before.mean(Measure.MONEY_REVENUE.of()) + 1000);
     assertThat(Repricing.of(atBase, base, docked))
         .as("another moisture is no other price")
@@ -97,14 +97,14 @@ class RepricingTest {
   void gradedPricesMoveWithTheProductsOwn() {
     PlantOrigin source = Studied.source(Path.of("../line-configs/quail-run.yaml"));
     Plant plant = source.variants().with();
-    ReplicationResults before = played(plant);
+    ReplicationResults before = simulated(plant);
     assertThat(before.mean(Measure.PRODUCT_PRICE_FACTOR.of("fiber"))).isBetween(0.8, 0.99);
     Plant after = source.variants().with(new Change.Value("products.fiber.price", "x1.2"));
     double priced =
         Repricing.of(before, plant, after).orElseThrow().mean(Measure.MONEY_REVENUE.of());
-    double played = played(after).mean(Measure.MONEY_REVENUE.of());
+    double simulated = simulated(after).mean(Measure.MONEY_REVENUE.of());
     assertThat(priced)
-        .isCloseTo(played, within(1e-9 * played))
+        .isCloseTo(simulated, within(1e-9 * simulated))
         .isGreaterThan(before.mean(Measure.MONEY_REVENUE.of()) + 1000);
     Change factors = new Change.Value("products.fiber.cleanliness.line.*.1", "x0.9");
     assertThat(Repricing.of(before, plant, source.variants().with(factors)))
@@ -118,7 +118,7 @@ class RepricingTest {
   }
 
   @Test
-  void whatIsNoPriceOrHadNoneIsPlayed() {
+  void whatIsNoPriceOrHadNoneIsSimulated() {
     for (List<String> change :
         List.of(
             List.of("machines.mill.power", "50 hp"),
@@ -133,32 +133,32 @@ class RepricingTest {
 
   /** The mill makes coarse hurd while no order is open, as it sells better than broad hurd. */
   @Test
-  void aPriceThatChangesWhatTheMillMakesIsPlayed() {
+  void aPriceThatChangesWhatTheMillMakesIsSimulated() {
     PlantOrigin source = Studied.source(Path.of("../line-configs/exact/then_best.yaml"));
     Plant plant = source.variants().with();
-    ReplicationResults before = played(plant);
+    ReplicationResults before = simulated(plant);
     Plant dearer = source.variants().with(new Change.Value("products.coarse_hurd.price", "x1.2"));
     double priced =
         Repricing.of(before, plant, dearer).orElseThrow().mean(Measure.MONEY_REVENUE.of());
     assertThat(priced)
-        .isCloseTo(played(dearer).mean(Measure.MONEY_REVENUE.of()), within(1e-9 * priced));
+        .isCloseTo(simulated(dearer).mean(Measure.MONEY_REVENUE.of()), within(1e-9 * priced));
     Plant cheaper = source.variants().with(new Change.Value("products.coarse_hurd.price", "x0.7"));
     assertThat(Repricing.of(before, plant, cheaper)).isEmpty();
   }
 
   /** A price of an order's own does not move with the product's. */
   @Test
-  void aProductWithAnOrderAtItsOwnPriceIsPlayed() {
+  void aProductWithAnOrderAtItsOwnPriceIsSimulated() {
     Change order = new Change.Value("products.fine_hurd.orders.0.price", "500 USD/ton");
     Plant ordered = EXAMPLE.variants().with(order);
-    ReplicationResults played = played(ordered);
+    ReplicationResults simulated = simulated(ordered);
     Plant dearer =
         EXAMPLE.variants().with(order, new Change.Value("products.fine_hurd.price", "x1.1"));
-    assertThat(Repricing.of(played, ordered, dearer)).isEmpty();
+    assertThat(Repricing.of(simulated, ordered, dearer)).isEmpty();
     Plant other =
         EXAMPLE.variants().with(order, new Change.Value("products.medium_hurd.price", "x1.1"));
-    Optional<ReplicationResults> priced = Repricing.of(played, ordered, other);
+    Optional<ReplicationResults> priced = Repricing.of(simulated, ordered, other);
     assertThat(priced.orElseThrow().mean(Measure.MONEY_REVENUE.of()))
-        .isGreaterThan(played.mean(Measure.MONEY_REVENUE.of()));
+        .isGreaterThan(simulated.mean(Measure.MONEY_REVENUE.of()));
   }
 }

@@ -58,15 +58,16 @@ class ServiceLivesInChainsTest {
                 faster));
   }
 
-  private static CompareAnswer played(PlantOrigin source, int replications, AtomicInteger plays) {
-    return played(source, replications, 2, plays, "faster");
+  private static CompareAnswer simulated(
+      PlantOrigin source, int replications, AtomicInteger simulations) {
+    return simulated(source, replications, 2, simulations, "faster");
   }
 
-  private static CompareAnswer played(
-      PlantOrigin source, int replications, int lives, AtomicInteger plays, String... among) {
+  private static CompareAnswer simulated(
+      PlantOrigin source, int replications, int lives, AtomicInteger simulations, String... among) {
     return new Compare(
             source, PlantChanges.base(), asked(lives, among), Studied.effort(replications, 2))
-        .play((done, of) -> plays.set(done), () -> false)
+        .simulate((done, of) -> simulations.set(done), () -> false)
         .orElseThrow();
   }
 
@@ -100,13 +101,13 @@ class ServiceLivesInChainsTest {
    */
   @Test
   void anOptionGainsWhatTheBaseCouldNotMakeUpInLaterYears() {
-    AtomicInteger plays = new AtomicInteger();
-    CompareAnswer answer = played(day("2 t/h", "5 t/h", "", "1 h"), 7, plays);
+    AtomicInteger simulations = new AtomicInteger();
+    CompareAnswer answer = simulated(day("2 t/h", "5 t/h", "", "1 h"), 7, simulations);
     assertThat(value(answer)).isCloseTo(300 + 120 + 120 - 100, within(1e-6));
     assertThat(answer.lives())
         .hasSize(2)
         .allSatisfy(life -> assertThat(life.netPresentValue()).isCloseTo(440, within(1e-6)));
-    assertThat(plays.get())
+    assertThat(simulations.get())
         .as("two plants alone, and two chains of three of each")
         .isEqualTo(2 * 7 + 2 * 6);
     assertThat(yearsOfALife(answer)).extracting("calendars", "simulated").containsExactly(12, 6);
@@ -120,7 +121,7 @@ class ServiceLivesInChainsTest {
   @Test
   void whatLiesThereOnTheFirstDayIsUsedUpOnce() {
     CompareAnswer answer =
-        played(
+        simulated(
             day("2 t/h", "5 t/h", "on_hand: {stalk: 20 bales}, ", "1 h"), 3, new AtomicInteger());
     assertThat(value(answer)).isCloseTo(30 * (14 + 4 + 4) - 100, within(1e-6));
   }
@@ -131,12 +132,13 @@ class ServiceLivesInChainsTest {
    */
   @Test
   void optionsOfUnlikeLivesShareTheYearsOfTheBase() {
-    AtomicInteger plays = new AtomicInteger();
-    CompareAnswer answer = played(day("2 t/h", "5 t/h", "", "1 h"), 9, 3, plays, "faster", "hired");
+    AtomicInteger simulations = new AtomicInteger();
+    CompareAnswer answer =
+        simulated(day("2 t/h", "5 t/h", "", "1 h"), 9, 3, simulations, "faster", "hired");
     assertThat(value(answer)).isCloseTo(440, within(1e-6));
     assertThat(answer.worth("hired", Quantity.NET_PRESENT_VALUE).orElseThrow().mean())
         .isCloseTo(320, within(1e-6));
-    assertThat(plays.get())
+    assertThat(simulations.get())
         .as("three plants alone; three chains of 3, 3 and 2 years")
         .isEqualTo(3 * 9 + 3 * (3 + 3 + 2));
     assertThat(yearsOfALife(answer)).extracting("calendars", "simulated").containsExactly(24, 9);
@@ -145,7 +147,7 @@ class ServiceLivesInChainsTest {
   @Test
   void asManyLivesArePlayedAsAreAskedFor() {
     PlantOrigin source = day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}");
-    CompareAnswer answer = played(source, 7, 5, new AtomicInteger(), "faster");
+    CompareAnswer answer = simulated(source, 7, 5, new AtomicInteger(), "faster");
     assertThat(answer.lives()).hasSize(5);
     assertThat(answer.lives()).extracting(ServiceLifeRow::netPresentValue).doesNotHaveDuplicates();
     assertThat(yearsOfALife(answer).asked()).isTrue();
@@ -158,14 +160,15 @@ class ServiceLivesInChainsTest {
   @Test
   void thirtyLivesAreUsual() {
     PlantOrigin source = day("2 t/h", "2.5 t/h", "", "{exponential: {mean: 1 h}}");
-    AtomicInteger plays = new AtomicInteger();
+    AtomicInteger simulations = new AtomicInteger();
     Compare compare =
         new Compare(source, PlantChanges.base(), CompareAsk.of("faster"), Studied.effort(4, 2));
     assertThat(compare.lives()).isEqualTo(30);
-    assertThat(compare.livesPlays()).isEqualTo(2 * 30 * 3);
-    CompareAnswer answer = compare.play((done, of) -> plays.set(done), () -> false).orElseThrow();
+    assertThat(compare.livesSimulations()).isEqualTo(2 * 30 * 3);
+    CompareAnswer answer =
+        compare.simulate((done, of) -> simulations.set(done), () -> false).orElseThrow();
     assertThat(answer.lives()).hasSize(30);
-    assertThat(plays.get()).isEqualTo(compare.plays()).isEqualTo(2 * 4 + 2 * 30 * 3);
+    assertThat(simulations.get()).isEqualTo(compare.simulations()).isEqualTo(2 * 4 + 2 * 30 * 3);
     PaybackRow loss = answer.worth("faster", Quantity.CHANCE_OF_LOSS).orElseThrow();
     assertThat(loss.low95()).isLessThanOrEqualTo(loss.mean());
     assertThat(loss.high95() - loss.low95())
@@ -185,7 +188,7 @@ class ServiceLivesInChainsTest {
                             PlantChanges.base(),
                             asked(3, "faster"),
                             Studied.effort(20, threads))
-                        .play((done, of) -> {}, () -> false)
+                        .simulate((done, of) -> {}, () -> false)
                         .orElseThrow()
                         .lives())
             .toList();
@@ -199,7 +202,7 @@ class ServiceLivesInChainsTest {
   @Test
   void whereNothingIsLeftOverLivesAreMadeOfTheReplications() {
     PlantOrigin source = day("15 t/h", "20 t/h", "", "{uniform: {low: 30 min, high: 50 min}}");
-    CompareAnswer answer = played(source, 8, new AtomicInteger());
+    CompareAnswer answer = simulated(source, 8, new AtomicInteger());
     assertThat(yearsOfALife(answer)).extracting("calendars", "simulated").containsExactly(12, 0);
     assertThat(answer.terms().carried()).isEqualTo(LifeTerms.Carried.NOTHING);
     ReplicationBudget alone =
@@ -226,7 +229,7 @@ class ServiceLivesInChainsTest {
   @Test
   void stockOnHandIsUsedOnceEvenIfNothingIsLeftOver() {
     CompareAnswer answer =
-        played(
+        simulated(
             day("5 t/h", "20 t/h", "on_hand: {stalk: 20 bales}, ", "1 h"),
             8,
             2,
@@ -246,7 +249,7 @@ class ServiceLivesInChainsTest {
 
   @Test
   void aLifeMayHaveMoreCalendarsThanThereAreReplications() {
-    CompareAnswer answer = played(day("2 t/h", "5 t/h", "", "1 h"), 2, new AtomicInteger());
+    CompareAnswer answer = simulated(day("2 t/h", "5 t/h", "", "1 h"), 2, new AtomicInteger());
     assertThat(value(answer)).isCloseTo(440, within(1e-6));
   }
 
@@ -256,7 +259,7 @@ class ServiceLivesInChainsTest {
    */
   @Test
   void theBreakEvenIsOfYearsThatFollowEachOther() {
-    AtomicInteger plays = new AtomicInteger();
+    AtomicInteger simulations = new AtomicInteger();
     CompareAnswer answer =
         hangsOn(
             day("2 t/h", "5 t/h", "", "1 h"),
@@ -264,12 +267,14 @@ class ServiceLivesInChainsTest {
             3,
             4,
             PlantChanges.base(),
-            plays);
+            simulations);
     double price = answer.further().breakEven().get(0).value();
     assertThat((50 - price) * 18 - 100)
         .as("18 t more are fed in three years")
         .isCloseTo(0, within(0.1));
-    assertThat(plays.get()).as("no more than the comparison itself").isEqualTo(2 * 3 + 2 * 4 * 3);
+    assertThat(simulations.get())
+        .as("no more than the comparison itself")
+        .isEqualTo(2 * 3 + 2 * 4 * 3);
   }
 
   private static CompareAnswer hangsOn(PlantOrigin source, String key, int lives) {
@@ -282,7 +287,7 @@ class ServiceLivesInChainsTest {
       int replications,
       int lives,
       PlantChanges base,
-      AtomicInteger plays) {
+      AtomicInteger simulations) {
     CompareAsk ask =
         new CompareAsk(
             List.of("faster"),
@@ -293,7 +298,7 @@ class ServiceLivesInChainsTest {
             List.of(key),
             Optional.empty());
     return new Compare(source, base, ask, Studied.effort(replications, 2))
-        .play((done, of) -> plays.set(done), () -> false)
+        .simulate((done, of) -> simulations.set(done), () -> false)
         .orElseThrow();
   }
 
@@ -364,7 +369,7 @@ class ServiceLivesInChainsTest {
   @Test
   void noPaybackLiesBeforeThePurchase() {
     CompareAnswer answer =
-        played(day("2 t/h", "5 t/h", "", "{exponential: {mean: 1 h}}"), 12, new AtomicInteger());
+        simulated(day("2 t/h", "5 t/h", "", "{exponential: {mean: 1 h}}"), 12, new AtomicInteger());
     PaybackRow payback = answer.worth("faster", Quantity.SIMPLE_PAYBACK).orElseThrow();
     assertThat(payback.high95())
         .as("so wide that half of it would reach below nothing")

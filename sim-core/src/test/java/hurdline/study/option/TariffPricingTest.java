@@ -145,7 +145,7 @@ class TariffPricingTest {
             Optional.empty());
     CompareAnswer answer =
         new Compare(exact("ratchet"), PlantChanges.base(), ask, Studied.effort(1, 2))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
     assertThat(answer.worth("smaller_motor", Quantity.NET_PRESENT_VALUE).orElseThrow().mean())
         .isCloseTo(1_780, within(1e-6));

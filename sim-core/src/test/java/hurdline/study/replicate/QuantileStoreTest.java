@@ -14,7 +14,7 @@ class QuantileStoreTest {
    * Replication k of n: one cell stands at 3, one counts, one stands at 5 and is 7 from replication
    * 60 on.
    */
-  private static QuantileStore played(int n, int most) {
+  private static QuantileStore simulated(int n, int most) {
     QuantileStore cells = new QuantileStore(3, 1, most);
     for (int k = 1; k <= n; k++) {
       cells.next();
@@ -27,14 +27,14 @@ class QuantileStoreTest {
 
   @Test
   void aCellThatNeverMovesKeepsItsValue() {
-    assertThat(played(100, 2_000).figures(NEVER_MOVES))
+    assertThat(simulated(100, 2_000).figures(NEVER_MOVES))
         .isEqualTo(new QuantileStore.Spread(3, 3, 3, 3));
   }
 
   @Test
   void meansRestOnAllReplicationsAndQuantilesOnThoseKept() {
-    QuantileStore.Spread all = played(100, 2_000).figures(MOVES);
-    QuantileStore.Spread kept = played(100, 50).figures(MOVES);
+    QuantileStore.Spread all = simulated(100, 2_000).figures(MOVES);
+    QuantileStore.Spread kept = simulated(100, 50).figures(MOVES);
     assertThat(all.mean()).isEqualTo(50.5);
     assertThat(kept.mean()).isEqualTo(50.5);
     assertThat(all.p50()).isBetween(50.0, 51.0);
@@ -43,7 +43,7 @@ class QuantileStoreTest {
 
   @Test
   void aCellThatMovesAfterTheLastOneKeptHasItsMeanAllTheSame() {
-    QuantileStore.Spread late = played(100, 50).figures(MOVES_LATE);
+    QuantileStore.Spread late = simulated(100, 50).figures(MOVES_LATE);
     assertThat(late.mean()).isEqualTo((59 * 5 + 41 * 7) / 100.0, within(1e-12));
     assertThat(late.p95()).isEqualTo(5);
   }

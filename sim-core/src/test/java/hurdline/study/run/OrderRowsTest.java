@@ -20,7 +20,7 @@ class OrderRowsTest {
             Studied.source(Path.of("../line-configs").resolve(file)),
             PlantChanges.base(),
             Studied.effort(replications, 1))
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 

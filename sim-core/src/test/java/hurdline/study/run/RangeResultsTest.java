@@ -40,7 +40,7 @@ class RangeResultsTest {
   @Test
   void rangesOfManyReplicationsGiveTheAnswerOfTheWhole() {
     int count = 2_400;
-    RunAnswer whole = run(ONE_DAY, count, 2).play((done, of) -> {}, () -> false).orElseThrow();
+    RunAnswer whole = run(ONE_DAY, count, 2).simulate((done, of) -> {}, () -> false).orElseThrow();
     Run study = run(ONE_DAY, count, 1);
     RangeResults last = simulated(study, 2_150, count + 1);
     RangeResults first = simulated(run(ONE_DAY, count, 3), 1, 700);
@@ -59,7 +59,7 @@ class RangeResultsTest {
     Run study = new Run(Studied.source(Studied.SMALL), ONE_DAY, effort);
     RangeResults first = simulated(study, 1, 4);
     first.append(simulated(study, 4, 7));
-    RunAnswer whole = study.play((done, of) -> {}, () -> false).orElseThrow();
+    RunAnswer whole = study.simulate((done, of) -> {}, () -> false).orElseThrow();
     assertThat(whole.trace().rows()).isNotEmpty();
     same(study.answer(first), whole);
   }
@@ -75,7 +75,9 @@ class RangeResultsTest {
     RunAnswer answer = study.answer(part);
     assertThat(answer.header().stopped()).isTrue();
     part.append(simulated(study, part.range().to(), 41));
-    same(study.answer(part), run(ONE_DAY, 40, 1).play((now, of) -> {}, () -> false).orElseThrow());
+    same(
+        study.answer(part),
+        run(ONE_DAY, 40, 1).simulate((now, of) -> {}, () -> false).orElseThrow());
   }
 
   @Test

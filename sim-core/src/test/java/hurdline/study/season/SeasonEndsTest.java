@@ -44,7 +44,7 @@ class SeasonEndsTest {
                 PlantChanges.base(),
                 (of, changes) -> List.of(),
                 Studied.effort(6, 2))
-            .play((done, of) -> {}, () -> false)
+            .simulate((done, of) -> {}, () -> false)
             .orElseThrow();
   }
 

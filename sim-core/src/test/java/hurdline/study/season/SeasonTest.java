@@ -26,7 +26,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** The shipped example under plans of its own, played a few times. */
+/** The shipped example under plans of its own, simulated a few times. */
 class SeasonTest {
   private static final int REPLICATIONS = 4;
   private static final double YEAR_H = 362 * 24;
@@ -47,8 +47,8 @@ class SeasonTest {
   private static SeasonAnswer answer;
 
   @BeforeAll
-  static void play() throws IOException {
-    answer = played(season(source(PLANS), 2));
+  static void simulate() throws IOException {
+    answer = simulated(season(source(PLANS), 2));
   }
 
   private static PlantOrigin source(String more) throws IOException {
@@ -73,8 +73,8 @@ class SeasonTest {
         Studied.effort(replications, threads));
   }
 
-  private static SeasonAnswer played(Season season) {
-    return season.play((done, of) -> {}, () -> false).orElseThrow();
+  private static SeasonAnswer simulated(Season season) {
+    return season.simulate((done, of) -> {}, () -> false).orElseThrow();
   }
 
   private static double[] series(int plan, String measure) {
@@ -279,7 +279,7 @@ class SeasonTest {
 
   @Test
   void theAnswerDoesNotHangOnThreads() throws IOException {
-    SeasonAnswer other = played(season(source(PLANS), 1));
+    SeasonAnswer other = simulated(season(source(PLANS), 1));
     assertThat(other.summary()).isEqualTo(answer.summary());
     assertThat(other.differences()).isEqualTo(answer.differences());
     assertThat(other.strips()).isEqualTo(answer.strips());
@@ -291,7 +291,7 @@ class SeasonTest {
     AtomicInteger done = new AtomicInteger();
     SeasonAnswer some =
         season(List.of(source(PLANS)), 50, 1, "two_shifts", "base")
-            .play((plays, of) -> done.set(plays), () -> done.get() > 0)
+            .simulate((simulations, of) -> done.set(simulations), () -> done.get() > 0)
             .orElseThrow();
     assertThat(some.header().stopped()).isTrue();
     assertThat(some.plans())
@@ -308,7 +308,7 @@ class SeasonTest {
   void anAvoidedChangeoverIsWorthWhatThePlanEarnsWithoutIt() throws IOException {
     PlantOrigin source = source(PLANS);
     SeasonAnswer asked =
-        played(
+        simulated(
             new Season(
                 List.of(source),
                 new SeasonAsk(List.of("base"), true),

@@ -47,16 +47,16 @@ class YardSizingTest {
         .text();
   }
 
-  private static YardAnswer played(String yaml, RunSettings effort, double overflow) {
-    return played(yaml, effort, YardAsk.of(overflow));
+  private static YardAnswer simulated(String yaml, RunSettings effort, double overflow) {
+    return simulated(yaml, effort, YardAsk.of(overflow));
   }
 
-  private static YardAnswer played(String yaml, RunSettings effort, YardAsk ask) {
+  private static YardAnswer simulated(String yaml, RunSettings effort, YardAsk ask) {
     PlantFile file = PlantFile.of("one.yaml", yaml);
     PlantOrigin source =
         new PlantOrigin(file.variants(), "one.yaml", file.contentHash(), "0", List.of());
     return new YardSizing(source, PlantChanges.base(), effort, ask)
-        .play((done, of) -> {}, () -> false)
+        .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
 
@@ -68,7 +68,7 @@ class YardSizingTest {
   @Test
   void aKnownPlantNeedsTheYardThatIsWorkedOutByHand() {
     YardAnswer answer =
-        played(
+        simulated(
             yard("37 min", "2027-03-01", "{row: {holds: 900 bales}}"), Studied.effort(3, 1), 0.05);
     assertThat(answer.withoutLimit().bales()).isEqualTo(985);
     assertThat(answer.byRule().bales()).isEqualTo(985);
@@ -83,7 +83,7 @@ class YardSizingTest {
   @Test
   void aPercentileOfThePeakIsTheSameInEveryTable() {
     String yaml = yard("{exponential: {mean: 3 h}}", "2027-03-09", "{row: {holds: 500 bales}}");
-    YardAnswer answer = played(yaml, Studied.effort(12, 2), 0.05);
+    YardAnswer answer = simulated(yaml, Studied.effort(12, 2), 0.05);
     SummaryRow peak = answer.find(YardAnswer.noLimit(), "yard.stalk.peak").orElseThrow();
     assertThat(answer.peaks())
         .filteredOn(row -> List.of("p05", "p50", "p95").contains(row.quantile()))
@@ -104,7 +104,7 @@ class YardSizingTest {
     int asked = 0;
     for (int seed = 1; seed <= 5; seed++) {
       RunSettings effort = new RunSettings(100, Optional.empty(), seed, 2, Optional.empty());
-      YardAnswer answer = played(yaml, effort, 0.1);
+      YardAnswer answer = simulated(yaml, effort, 0.1);
       for (PeakRow row : answer.peaks()) {
         double quantile = 10 * loads.inverseCumulativeProbability(percent(row) / 100.0);
         asked++;
@@ -132,7 +132,7 @@ class YardSizingTest {
 
   @Test
   void theDirectCountAgreesWithWhatWasWantedWithoutLimit() {
-    YardAnswer answer = played(trucks(), Studied.effort(20, 2), 0.2);
+    YardAnswer answer = simulated(trucks(), Studied.effort(20, 2), 0.2);
     List<SummaryRowValue> wanted = wanted(answer);
     assertThat(wanted).hasSize(20);
     for (YardSizeRow row : answer.capacity()) {
@@ -170,7 +170,7 @@ class YardSizingTest {
 
   @Test
   void theCurveFallsInChanceAndTheCheapestIsTheLeastMean() {
-    YardAnswer answer = played(trucks(), Studied.effort(20, 2), 0.2);
+    YardAnswer answer = simulated(trucks(), Studied.effort(20, 2), 0.2);
     for (int at = 1; at < answer.capacity().size(); at++) {
       assertThat(answer.capacity().get(at).chance())
           .isLessThanOrEqualTo(answer.capacity().get(at - 1).chance());
@@ -192,7 +192,7 @@ class YardSizingTest {
     AtomicInteger done = new AtomicInteger();
     YardAnswer answer =
         new YardSizing(source, PlantChanges.base(), Studied.effort(5, 1), YardAsk.of(0.2))
-            .play((plays, of) -> done.set(plays), () -> done.get() >= 12)
+            .simulate((simulations, of) -> done.set(simulations), () -> done.get() >= 12)
             .orElseThrow();
     assertThat(answer.header().stopped()).isTrue();
     assertThat(answer.header().replications()).isEqualTo(5);
@@ -214,7 +214,7 @@ class YardSizingTest {
             .replaceAll(", loads: \\{.*\\}\\}\\}", "}}")
             .replace("holds: 300 bales, loss: 2 %/month", "holds: 2000 bales");
     YardAnswer answer =
-        played(
+        simulated(
             yaml,
             Studied.effort(2, 1),
             new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), 0, false));
@@ -225,7 +225,7 @@ class YardSizingTest {
     assertThat(answer.acresAt(1).orElseThrow().acres()).isCloseTo(74.1316, within(1e-4));
     assertThat(answer.acresAt(1).orElseThrow().leftOver()).isBetween(420.0 - 384, 420.0 - 384 + 4);
     YardAnswer carried =
-        played(
+        simulated(
             yaml,
             Studied.effort(2, 1),
             new YardAsk(
@@ -251,7 +251,7 @@ class YardSizingTest {
             .replaceAll(", loads: \\{.*\\}\\}\\}", "}}")
             .replace("holds: 300 bales, loss: 2 %/month", "holds: 2000 bales");
     YardAnswer answer =
-        played(
+        simulated(
             yaml,
             Studied.effort(40, 2),
             new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), 0, false));
@@ -282,7 +282,7 @@ class YardSizingTest {
   @Test
   void fewSeasonsGiveNoLowerLimitOfTheAcres() {
     YardAnswer answer =
-        played(
+        simulated(
             trucks(),
             Studied.effort(6, 2),
             new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.of(0.9), 0, false));
@@ -297,7 +297,7 @@ class YardSizingTest {
   void anAimIsForTheYardWithoutLimitAndAllSizesArePlayedAsOften() {
     Precision aim = new Precision("yard.stalk.peak", 0.03, true, "yard.stalk.peak:3%");
     YardAnswer answer =
-        played(trucks(), new RunSettings(10, Optional.of(aim), 1, 2, Optional.empty()), 0.2);
+        simulated(trucks(), new RunSettings(10, Optional.of(aim), 1, 2, Optional.empty()), 0.2);
     SummaryRow peak = answer.find(YardAnswer.noLimit(), "yard.stalk.peak").orElseThrow();
     assertThat((peak.high95() - peak.low95()) / 2).isLessThanOrEqualTo(0.03 * peak.mean());
     assertThat(answer.header().replications()).isGreaterThan(10).isEqualTo(peak.replications());
@@ -310,7 +310,7 @@ class YardSizingTest {
   void anAimForNoMeasureIsToldWithTheNearestWord() {
     Precision aim = new Precision("yard.stalk.peek", 0.03, true, "yard.stalk.peek:3%");
     RunSettings effort = new RunSettings(10, Optional.of(aim), 1, 2, Optional.empty());
-    assertThatThrownBy(() -> played(trucks(), effort, 0.2))
+    assertThatThrownBy(() -> simulated(trucks(), effort, 0.2))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining("yard.stalk.peek:3%")
         .hasMessageContaining("yard.stalk.peak");
@@ -319,7 +319,7 @@ class YardSizingTest {
   @Test
   void whatShortensThePeakIsToldInPairs() {
     YardAnswer answer =
-        played(
+        simulated(
             trucks().replace("from: 2027-03-08", "from: 2027-03-02"),
             Studied.effort(6, 2),
             new YardAsk(Optional.empty(), Optional.empty(), 0.2, OptionalDouble.empty(), 0, true));
@@ -344,7 +344,7 @@ class YardSizingTest {
                 "2027-03-01",
                 "{row: {holds: 900 bales, stack: {long: 4, wide: 2, high: 5, lane: 6 m}, cost: 14 USD/m2}}")
             .replace("{mass: 500 kg}", "{mass: 500 kg, long: 2 m, wide: 1 m, high: 70 cm}");
-    YardAnswer answer = played(yaml, Studied.effort(2, 1), 0.05);
+    YardAnswer answer = simulated(yaml, Studied.effort(2, 1), 0.05);
     assertThat(answer.byRule().areaM2()).isEqualTo(2_800);
     assertThat(answer.at(985).orElseThrow().areaM2()).isEqualTo(2_800);
     assertThat(answer.at(985).orElseThrow().cost().perYear())
@@ -377,7 +377,7 @@ class YardSizingTest {
                       + high
                       + ", lane: 6 m}, cost: 14 USD/m2}}")
               .replace("{mass: 500 kg}", "{mass: 500 kg, diameter: 1.5 m, width: 1.2 m}");
-      YardAnswer answer = played(yaml, Studied.effort(2, 1), 0.05);
+      YardAnswer answer = simulated(yaml, Studied.effort(2, 1), 0.05);
       double areaM2 = high == 3 ? 33 * 126 : 66 * 126;
       assertThat(answer.at(985).orElseThrow().areaM2()).isCloseTo(areaM2, within(1e-9));
       assertThat(answer.at(985).orElseThrow().cost().perYear())
@@ -401,17 +401,17 @@ class YardSizingTest {
   void waitsCostWhatTheFileSays() {
     String plain = yard("37 min", "2027-03-01", "{row: {holds: 900 bales}}");
     String paid = plain.replace("stalk: {loads", "stalk: {waiting_cost: 10 USD/h, loads");
-    double waitingD = played(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().waitingD();
+    double waitingD = simulated(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().waitingD();
     assertThat(waitingD).isPositive();
-    assertThat(played(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().cost().perYear())
+    assertThat(simulated(paid, Studied.effort(2, 1), 0.05).at(900).orElseThrow().cost().perYear())
         .isCloseTo(waitingD * 240, within(1e-6));
-    assertThat(played(plain, Studied.effort(2, 1), 0.05).at(900).orElseThrow().cost().perYear())
+    assertThat(simulated(plain, Studied.effort(2, 1), 0.05).at(900).orElseThrow().cost().perYear())
         .isZero();
   }
 
   @Test
   void theLoadsOfTheFirstSeasonAddUpToWhatWasWeighedIn() {
-    YardAnswer answer = played(trucks(), Studied.effort(2, 1), 0.2);
+    YardAnswer answer = simulated(trucks(), Studied.effort(2, 1), 0.2);
     var first = answer.samples().of().get(0);
     List<String> measures = first.measures().stream().map(m -> m.measure()).toList();
     double[] values = first.values()[0];
@@ -448,8 +448,8 @@ class YardSizingTest {
 
   @Test
   void theAnswerDoesNotHangOnThreads() {
-    YardAnswer one = played(trucks(), Studied.effort(7, 1), 0.2);
-    YardAnswer three = played(trucks(), Studied.effort(7, 3), 0.2);
+    YardAnswer one = simulated(trucks(), Studied.effort(7, 1), 0.2);
+    YardAnswer three = simulated(trucks(), Studied.effort(7, 3), 0.2);
     assertThat(three.capacity()).isEqualTo(one.capacity());
     assertThat(three.levels()).isEqualTo(one.levels());
     assertThat(three.summary()).isEqualTo(one.summary());

@@ -9,10 +9,10 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
- * The flow of one line from change to change, with bales without end; work's part is played by the
- * test.
+ * The flow of one line from change to change, with bales without end; work's part is simulated by
+ * the test.
  */
-final class PlayedFlow {
+final class SimulatedFlow {
   private static final double NOW_S = 1e-6;
 
   final CompiledLines layout;
@@ -24,7 +24,7 @@ final class PlayedFlow {
 
   int[] moved;
 
-  PlayedFlow(String machines, String steps) {
+  SimulatedFlow(String machines, String steps) {
     this("", "", machines, steps);
   }
 
@@ -32,7 +32,7 @@ final class PlayedFlow {
    * @param ofCrop further keys of the crop, each with a comma before it
    * @param ofLine further keys of the line, one in a line
    */
-  PlayedFlow(String ofCrop, String ofLine, String machines, String steps) {
+  SimulatedFlow(String ofCrop, String ofLine, String machines, String steps) {
     TestPlant plant =
         TestPlant.oneLine()
             .days("2027-03-01", "2027-03-02")

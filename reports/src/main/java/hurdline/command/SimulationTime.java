@@ -3,13 +3,13 @@ package hurdline.command;
 import java.util.Locale;
 
 /** How long simulating a calendar takes, by the first few. */
-final class PlayTime {
+final class SimulationTime {
   private static final int TRIALS = 12;
   private static final int LEAST_TRIALS = 3;
   private static final double TRIALS_S = 2;
   private static final double NANO = 1e-9;
 
-  private PlayTime() {}
+  private SimulationTime() {}
 
   /** The fastest trial counts, for the first ones wait for the program to warm up. */
   static double secondsEach(Runnable trialRun) {

@@ -30,10 +30,10 @@ import java.util.function.BiConsumer;
 /**
  * An engine that takes any plant and effort, says which, and gives answers made beforehand.
  *
- * @param engine how a run is played
+ * @param engine how a run is simulated
  * @param asked told each choice with its effort
  */
-record Playing(
+record Simulating(
     PreparedStudy.Simulation<RunAnswer> engine, BiConsumer<PlantChanges, RunSettings> asked)
     implements Studies {
   @Override
