@@ -60,7 +60,9 @@ public final class RunWords {
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));
     lines.add(table.legend(answer.header().replications()));
-    new InputWords(answer.inputs(), answer.outline(), wording).sentences().forEach(lines::add);
+    if (answer.header().replications() > 1) {
+      new InputWords(answer.inputs(), answer.outline(), wording).sentences().forEach(lines::add);
+    }
     return lines;
   }
 

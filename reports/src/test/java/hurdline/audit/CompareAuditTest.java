@@ -58,9 +58,11 @@ class CompareAuditTest extends AnswerAuditTest {
     return Stream.of(
         arguments(SummaryCheck.SUMMARY, Control.inTable(Tables.SUMMARY, Columns.HIGH_95)),
         arguments(
-            DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.DIFFERENCE)),
+            DifferenceCheck.DIFFERENCES,
+            Control.inTable(Tables.DIFFERENCES, Columns.DIFFERENCE, Measure.MASS_FED.of("stalk"))),
         arguments(
-            DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.LOW_JOINT)),
+            DifferenceCheck.DIFFERENCES,
+            Control.inTable(Tables.DIFFERENCES, Columns.LOW_JOINT, Measure.MASS_FED.of("stalk"))),
         arguments(
             DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.NEEDED, 0.5)),
         arguments(

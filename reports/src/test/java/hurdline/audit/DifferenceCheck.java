@@ -83,7 +83,9 @@ final class DifferenceCheck implements Check {
     ledger.same(DIFFERENCES, row + " is " + kind, true, paired.isCalled(kind, rounding));
     boolean significant = joint.low() > 0 || joint.high() < 0;
     ledger.same(DIFFERENCES, row, significant ? "yes" : "no", row.text(Columns.SIGNIFICANT));
-    needed(paired, comparisons, significant, row, ledger);
+    if (paired.mean() == 0 || Math.abs(paired.mean()) > rounding) { // else it is rounding
+      needed(paired, comparisons, significant, row, ledger);
+    }
     double apart = base.variance() + option.variance();
     double removed = apart > 0 ? 1 - paired.variance() / apart : Double.NaN;
     if (Math.sqrt(apart) > rounding) { // else both variances are rounding

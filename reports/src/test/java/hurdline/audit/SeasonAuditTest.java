@@ -62,7 +62,8 @@ class SeasonAuditTest extends AnswerAuditTest {
             Control.inTable(Tables.SUMMARY, Columns.LOW_95, Measure.SEASON_FINISHED.of())),
         arguments(SummaryCheck.PLANS, Control.inTable(Tables.PLANS, Columns.MEAN)),
         arguments(
-            DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.HIGH_95)),
+            DifferenceCheck.DIFFERENCES,
+            Control.inTable(Tables.DIFFERENCES, Columns.HIGH_95, Measure.MASS_FED.of("stalk"))),
         arguments(
             HoursCheck.CROPS,
             Control.ofMeasure(

@@ -331,6 +331,9 @@ final class YardSizeCheck implements Check {
               .findFirst()
               .orElseThrow();
       double price = plant.amount("money.crop_prices." + crop);
+      if (samples.names(Measure.MASS_PRICE_FACTOR).contains(crop)) {
+        price *= samples.at(0, Measure.MASS_PRICE_FACTOR, crop);
+      }
       ledger.near(LOADS, "money", samples.at(0, Measure.MONEY_LINE_CROP_COST, line), paidT * price);
     }
   }

@@ -27,6 +27,7 @@ class YardCommandTest extends Calls {
             "loads.csv",
             "measures.csv",
             "peaks.csv",
+            "plant.yaml",
             "record.json",
             "report.html",
             "summary.csv",

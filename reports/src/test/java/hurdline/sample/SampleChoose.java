@@ -71,7 +71,7 @@ public final class SampleChoose {
                 out(4),
                 plan(5, Status.NAMED, 70, ""),
                 out(6),
-                plan(7, Status.PROBLEM, 30, "money.margin has no value in some years")))
+                plan(7, Status.PROBLEM, 30, "money.margin: no value")))
         .with(
             ChooseAnswer::rounds,
             List.of(

@@ -70,7 +70,8 @@ class CompareWordsTest {
             best: bigger mill has the greatest margin, after 61 replications; if one is better than each other by 10,000 USD or more, the one picked is it with a chance of at least 95 % (Kim and Nelson's procedure)
             10 % more        Of stalk fed most comes from mill (10 % more power) +190 t (176 to 204), then shift day (51 min longer, from 05:09) +150 t (120 to 180), then bag hand (1 more than 1) +64 t (51 to 77), less from one other; what one other brings cannot be significant; by hours it is the first bottleneck too
                              Of margin most comes from mill (10 % more power) +52,000 USD (46,000 to 58,000), then bag hand (1 more than 1) +21,000 USD (16,000 to 26,000), then feeder (10 % more rate) +9,000 USD (1,000 to 17,000); what 2 others bring cannot be significant; by hours it is the first bottleneck too
-            Against the plant as it stands, on 40 replications of the same random draws; intervals of differences hold for all options together; worth and payback over 40 service lives. Limits are in % of scheduled hours.\
+            Against the plant as it stands, on 40 replications of the same random draws; intervals of differences hold for all options together; worth and payback over 40 service lives. Limits are in % of scheduled hours.
+            Intervals cover the simulation alone, not how well the figures of the plant file are known; doubt in the file or --draws adds that.\
             """);
   }
 
@@ -97,7 +98,8 @@ class CompareWordsTest {
               stalk line limited by feeder          80 %       78 to 82
 
             not significant  bigger mill + hand: stalk fed, about 1,000 replications would show a difference of this size
-            Against the plant as it stands, on 7 replications of the same random draws; intervals of differences hold for all options together. Limits are in % of scheduled hours.\
+            Against the plant as it stands, on 7 replications of the same random draws; intervals of differences hold for all options together. Limits are in % of scheduled hours.
+            Intervals cover the simulation alone, not how well the figures of the plant file are known; doubt in the file or --draws adds that.\
             """);
   }
 

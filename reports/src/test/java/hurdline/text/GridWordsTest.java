@@ -54,7 +54,7 @@ class GridWordsTest {
             List.of(
                 "Margin: highest at area x1.2, from 2027-06-01, 136,000 USD (131,000 to 141,000); no significant difference"
                     + " from it: area x0.8, from 2027-06-08; area x1, from 2027-06-01.",
-                "Left over of stalk: from 0 bales (-20 to 20) at area x0.8, from 2027-06-01 to 200"
+                "Carry-over of stalk: from 0 bales (-20 to 20) at area x0.8, from 2027-06-01 to 200"
                     + " bales (180 to 220) at area x1.2, from 2027-06-01.",
                 "Left out, since the plant has problems there: area x1.2, from 2027-06-08."));
   }

@@ -63,7 +63,8 @@ class RunWordsTest {
               margin, cotton line         53.7 USD/ton        53.0 to 54.5     50.0     57.5
 
             next        stalk line: if the mill did not limit: at most 2.65 ton/h by the bag hand expected (40 % more), 3.97 ton/h by the feeder rated (87 % more); compare --gain simulates 10 % more
-            Limits are in % of scheduled hours. Intervals are those of the mean of 40 simulated years; one year in 20 lies below the 5th percentile, one above the 95th.\
+            Limits are in % of scheduled hours. Intervals are those of the mean of 40 simulated years; one year in 20 lies below the 5th percentile, one above the 95th.
+            Intervals cover the simulation alone, not how well the figures of the plant file are known; doubt in the file or --draws adds that.\
             """);
   }
 

@@ -60,7 +60,8 @@ class SeasonWordsTest {
             Without the changeover of 2027-09-27, the season as it stands earns 31,000 USD (26,000 to 36,000) more.
             Best margin: two shifts, +40,000 USD (25,000 to 55,000) over the season as it stands.
             Most surely finishes all crops: two shifts (finished in 31 of 40 years, a chance of 68 to 88 %); no significant difference from the season as it stands.
-            Intervals are those of the mean of 40 simulated years; one year in 20 lies below the 5th percentile, one above the 95th.\
+            Intervals are those of the mean of 40 simulated years; one year in 20 lies below the 5th percentile, one above the 95th.
+            Intervals cover the simulation alone, not how well the figures of the plant file are known; doubt in the file or --draws adds that.\
             """);
   }
 

@@ -51,7 +51,8 @@ class YardWordsTest {
             shorter   bigger mill (the file's option) -900 bales (-1,000 to -800)
             land      found to within 0.5 % of the factor on all fields
             The largest stack and the lanes are for the local fire code and the insurer to say.
-            Intervals rest on 40 simulated seasons.\
+            Intervals rest on 40 simulated seasons.
+            Intervals cover the simulation alone, not how well the figures of the plant file are known; doubt in the file or --draws adds that.\
             """);
   }
 
@@ -78,7 +79,8 @@ class YardWordsTest {
               wait for room, in total    88.0 d
 
             The largest stack and the lanes are for the local fire code and the insurer to say.
-            Intervals rest on 7 simulated seasons.\
+            Intervals rest on 7 simulated seasons.
+            Intervals cover the simulation alone, not how well the figures of the plant file are known; doubt in the file or --draws adds that.\
             """);
   }
 

@@ -66,7 +66,7 @@ class WalkInBrowserTest {
     browser.click("#begin");
     browser.until("document.querySelector('#studies progress, #studies button')");
     browser.until("document.body.dataset.studies === 'done'", 90);
-    browser.click("#studies button");
+    browser.ask("document.querySelector('#studies button').click()"); // drawn again at each poll
     browser.until("!document.getElementById('report').hidden");
     browser.frame("#report-frame");
     browser.until("document.querySelector('h1')");
@@ -100,9 +100,9 @@ class WalkInBrowserTest {
     browser.ask("location.reload()");
     browser.until("document.body.dataset.studies === 'running'");
     browser.click("#to-ask");
-    browser.click("#studies button");
+    browser.ask("document.querySelector('#studies button').click()"); // drawn again at each poll
     browser.until("document.body.dataset.studies === 'stopped'", 60);
-    browser.click("#studies button");
+    browser.ask("document.querySelector('#studies button').click()"); // drawn again at each poll
     browser.until("document.getElementById('answer-list').innerText.includes('stopped early')");
   }
 

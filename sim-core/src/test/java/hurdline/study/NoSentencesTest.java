@@ -19,7 +19,7 @@ class NoSentencesTest {
   private static final Pattern COMMENT = Pattern.compile("/\\*.*?\\*/|//[^\n]*", Pattern.DOTALL);
   private static final Pattern SENTENCE = Pattern.compile("\\b[a-z]+ [a-z]+ [a-z]+\\b");
   private static final Pattern MESSAGE =
-      Pattern.compile("Exception\\(|refusal\\(|wrong\\(|problem\\(|unlike\\(");
+      Pattern.compile("Exception\\(|refuse\\(|refusal\\(|wrong\\(|problem\\(|unlike\\(");
 
   private static List<String> sentences(String source) {
     String code = COMMENT.matcher(source).replaceAll("");

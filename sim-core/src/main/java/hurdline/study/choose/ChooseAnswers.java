@@ -121,7 +121,7 @@ final class ChooseAnswers {
 
   private String reason(int plan, LeaderScreening.Exit exit) {
     if (exit != null && Double.isNaN(exit.limit())) {
-      return terms.measure() + " has no value in some years";
+      return terms.measure() + ": no value";
     }
     return found.years().problems().getOrDefault(plan, found.outOfBounds().getOrDefault(plan, ""));
   }
