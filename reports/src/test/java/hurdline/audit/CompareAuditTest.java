@@ -59,10 +59,10 @@ class CompareAuditTest extends AnswerAuditTest {
         arguments(SummaryCheck.SUMMARY, Control.inTable(Tables.SUMMARY, Columns.HIGH_95)),
         arguments(
             DifferenceCheck.DIFFERENCES,
-            Control.inTable(Tables.DIFFERENCES, Columns.DIFFERENCE, Measure.MASS_FED.of("stalk"))),
+            Control.inTable(Tables.DIFFERENCES, Columns.DIFFERENCE, Measure.MONEY_MARGIN.of())),
         arguments(
             DifferenceCheck.DIFFERENCES,
-            Control.inTable(Tables.DIFFERENCES, Columns.LOW_JOINT, Measure.MASS_FED.of("stalk"))),
+            Control.inTable(Tables.DIFFERENCES, Columns.LOW_JOINT, Measure.MONEY_MARGIN.of())),
         arguments(
             DifferenceCheck.DIFFERENCES, Control.inTable(Tables.DIFFERENCES, Columns.NEEDED, 0.5)),
         arguments(
