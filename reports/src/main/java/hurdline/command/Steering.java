@@ -39,10 +39,8 @@ final class Steering implements ProgressListener, AutoCloseable {
             while (line != null && !line.equals("stop")) {
               line = in.readLine();
             }
-            // Without its program a study goes on: what it finds is wanted all the same.
-            if (line != null) {
-              stop.ask();
-            }
+            // Where the program that steers has gone nobody could stop it: what is done is kept.
+            stop.ask();
             return null;
           });
     }

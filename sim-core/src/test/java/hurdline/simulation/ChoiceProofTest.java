@@ -29,7 +29,7 @@ class ChoiceProofTest {
   static void begin() {
     TABLE.section(
         AT,
-        "The best of 3,249 designs",
+        "The best of many designs",
         "Three exponential servers in line with rooms, rates that add up to 20 and rooms that add up to 20: a test problem of the "
             + "ranking-and-selection literature (optimum and problem from memory). The exact throughput of each design is that of its Markov chain, "
             + "solved here; `LeaderScreening` judges by years of 50 jobs. Its error rates in other spaces are held to binomial limits by "
