@@ -267,7 +267,7 @@ public final class Choose {
       BlockStore store, ChooseProgress progress, BooleanSupplier stop, BooleanSupplier timeUp) {
     List<String> measures = new ArrayList<>(List.of(terms.measure()));
     terms.bounds().forEach(bound -> measures.add(bound.measure()));
-    PlanSimulator simulator = new PlanSimulator(source, chosen.changes(), space, measures);
+    PlanSimulator simulator = new PlanSimulator(source, base, chosen.changes(), space, measures);
     BlockRunner runner = new ThreadBlocks(simulator, effort.seed(), effort.threads());
     ChooseCosts costs = new ChooseCosts(space, base.plant(), ask.worth());
     ChooseRounds rounds =

@@ -27,16 +27,24 @@ import java.util.stream.Stream;
 /** Makes the plant of a plan and simulates its years, on one thread. */
 final class PlanSimulator {
   private final PlantOrigin source;
+  private final CompiledPlant base;
   private final List<Change> before;
   private final PlanSpace space;
   private final List<String> measures;
 
   /**
+   * @param base any plant of the source compiled, of which plans take over what they do not change
    * @param before changes of the plant before any choice is made
    * @param measures that are handed back
    */
-  PlanSimulator(PlantOrigin source, List<Change> before, PlanSpace space, List<String> measures) {
+  PlanSimulator(
+      PlantOrigin source,
+      CompiledPlant base,
+      List<Change> before,
+      PlanSpace space,
+      List<String> measures) {
     this.source = source;
+    this.base = base;
     this.before = List.copyOf(before);
     this.space = space;
     this.measures = List.copyOf(measures);
@@ -114,7 +122,7 @@ final class PlanSimulator {
   CompiledPlant compiled(int plan) {
     Change[] changes =
         Stream.concat(before.stream(), space.changes(plan).stream()).toArray(Change[]::new);
-    return CompiledPlant.of(source.variants().with(changes));
+    return base.changedTo(source.variants().with(changes));
   }
 
   private Optional<String> missing(Outcome outcome) {

@@ -49,7 +49,7 @@ final class ChangeoverWorth {
     }
     try {
       Plant without = plan.source().variants().with(changes.toArray(Change[]::new));
-      variants.add(new Variant(at, entry, CompiledPlant.of(without)));
+      variants.add(new Variant(at, entry, plan.stage().changedTo(without)));
     } catch (ProblemsException notAllowed) {
       return;
     }
