@@ -2,9 +2,13 @@ package hurdline.study;
 
 import hurdline.answer.RunAnswer;
 import hurdline.plant.Change;
+import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
+import hurdline.simulation.CompiledPlant;
 import hurdline.simulation.TestPlant;
 import hurdline.study.compare.CompareAsk;
+import hurdline.study.replicate.ReplicationBudget;
+import hurdline.study.replicate.ReplicationResults;
 import hurdline.study.replicate.RunSettings;
 import hurdline.study.run.Run;
 import java.nio.file.Path;
@@ -70,6 +74,13 @@ public final class Studied {
 
   public static RunSettings effort(int replications, int threads) {
     return new RunSettings(replications, Optional.empty(), 1, threads, Optional.empty());
+  }
+
+  /** One replication of a plant. */
+  public static ReplicationResults simulated(Plant plant) {
+    return new ReplicationBudget(effort(1, 1), (done, of) -> {}, () -> false)
+        .whole(CompiledPlant.of(plant), 1)
+        .orElseThrow();
   }
 
   public static RunAnswer run(Path path, PlantChanges chosen, RunSettings effort) {

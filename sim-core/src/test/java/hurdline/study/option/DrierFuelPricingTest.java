@@ -1,16 +1,14 @@
 package hurdline.study.option;
 
+import static hurdline.study.Studied.simulated;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
-import hurdline.simulation.CompiledPlant;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Studied;
-import hurdline.study.replicate.ReplicationBudget;
-import hurdline.study.replicate.ReplicationResults;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
@@ -22,12 +20,6 @@ class DrierFuelPricingTest {
 
   private static Plant fuel(String price) {
     return SOURCE.variants().with(new Change.Value("money.drier_fuel", price));
-  }
-
-  private static ReplicationResults simulated(Plant plant) {
-    return new ReplicationBudget(Studied.effort(1, 1), (done, of) -> {}, () -> false)
-        .whole(CompiledPlant.of(plant), 1)
-        .orElseThrow();
   }
 
   @Test

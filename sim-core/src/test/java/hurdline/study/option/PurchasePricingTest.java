@@ -1,15 +1,14 @@
 package hurdline.study.option;
 
+import static hurdline.study.Studied.simulated;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
-import hurdline.simulation.CompiledPlant;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Studied;
-import hurdline.study.replicate.ReplicationBudget;
 import hurdline.study.replicate.ReplicationResults;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,12 +24,6 @@ class PurchasePricingTest {
 
   private static Plant with(String key, String value) {
     return SOURCE.variants().with(new Change.Value(key, value));
-  }
-
-  private static ReplicationResults simulated(Plant plant) {
-    return new ReplicationBudget(Studied.effort(1, 1), (done, of) -> {}, () -> false)
-        .whole(CompiledPlant.of(plant), 1)
-        .orElseThrow();
   }
 
   @Test

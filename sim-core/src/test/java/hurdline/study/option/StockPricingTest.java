@@ -1,5 +1,6 @@
 package hurdline.study.option;
 
+import static hurdline.study.Studied.simulated;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -7,10 +8,8 @@ import hurdline.measure.Measure;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.Variants;
-import hurdline.simulation.CompiledPlant;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Studied;
-import hurdline.study.replicate.ReplicationBudget;
 import hurdline.study.replicate.ReplicationResults;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -22,12 +21,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class StockPricingTest {
   private static PlantOrigin exact(String name) {
     return Studied.source(Path.of("../line-configs/exact/" + name + ".yaml"));
-  }
-
-  private static ReplicationResults simulated(Plant plant) {
-    return new ReplicationBudget(Studied.effort(1, 1), (done, of) -> {}, () -> false)
-        .whole(CompiledPlant.of(plant), 1)
-        .orElseThrow();
   }
 
   @ParameterizedTest

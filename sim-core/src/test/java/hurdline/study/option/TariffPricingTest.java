@@ -1,5 +1,6 @@
 package hurdline.study.option;
 
+import static hurdline.study.Studied.simulated;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -8,13 +9,11 @@ import hurdline.answer.PaybackRow.Quantity;
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
-import hurdline.simulation.CompiledPlant;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Studied;
 import hurdline.study.compare.Compare;
 import hurdline.study.compare.CompareAsk;
-import hurdline.study.replicate.ReplicationBudget;
 import hurdline.study.replicate.ReplicationResults;
 import java.nio.file.Path;
 import java.util.List;
@@ -30,12 +29,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class TariffPricingTest {
   private static PlantOrigin exact(String name) {
     return Studied.source(Path.of("../line-configs/exact/" + name + ".yaml"));
-  }
-
-  private static ReplicationResults simulated(Plant plant) {
-    return new ReplicationBudget(Studied.effort(1, 1), (done, of) -> {}, () -> false)
-        .whole(CompiledPlant.of(plant), 1)
-        .orElseThrow();
   }
 
   /** All prices at once: what is paid for electricity grows alike, whatever its periods. */
