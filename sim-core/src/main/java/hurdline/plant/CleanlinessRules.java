@@ -32,19 +32,6 @@ final class CleanlinessRules {
           "a \"package\" in products." + product.name());
       return;
     }
-    for (Line line : plant.lines()) {
-      for (Step step : line.steps()) {
-        if (step.outlets().stream().anyMatch(outlet -> outlet.to().equals(product.name()))) {
-          found.add(
-              path,
-              "line \""
-                  + line.name()
-                  + "\" leads it from \""
-                  + step.machine()
-                  + "\" to a pile, which has no packages",
-              "a press or bag-filler that packs it, in every line that makes it");
-        }
-      }
-    }
+    PileRules.refuse(plant, product, path, found);
   }
 }

@@ -38,7 +38,7 @@ final class StoreRules {
             "a \"package\" in products." + product.name());
       }
       product.packaging().map(names.packages::get).ifPresent(one -> fits(path, one));
-      piled(path + ".store");
+      PileRules.refuse(plant, product, path + ".store", found);
       loads(path);
     }
 
@@ -70,23 +70,6 @@ final class StoreRules {
           .filter(
               trucks -> trucks.packages(one.massKg()) * one.massKg() > store.holdsKg() * (1 + 1e-9))
           .isPresent();
-    }
-
-    private void piled(String path) {
-      for (Line line : plant.lines()) {
-        for (Step step : line.steps()) {
-          if (step.outlets().stream().anyMatch(outlet -> outlet.to().equals(product.name()))) {
-            found.add(
-                path,
-                "line \""
-                    + line.name()
-                    + "\" leads it from \""
-                    + step.machine()
-                    + "\" to a pile, which has no packages",
-                "a press or bag-filler that packs it, in every line that makes it");
-          }
-        }
-      }
     }
 
     /** The trucks that fetch it are those whose loads are paid. */
