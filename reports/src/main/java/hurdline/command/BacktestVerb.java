@@ -111,16 +111,11 @@ final class BacktestVerb implements Callable<Integer> {
               + Backtest.fewest()
               + " on, for fewer cannot show a chance of 5 %");
     }
-    if (threads != null && !(threads >= 1)) {
-      throw new CallException(
-          "--threads " + threads + " is too few; expected a whole number from 1 on");
-    }
-    int cores = Runtime.getRuntime().availableProcessors();
     return new RunSettings(
         replications,
         Optional.empty(),
         seed,
-        threads == null ? cores : threads,
+        EffortFlags.threads(threads),
         Optional.empty(),
         Optional.ofNullable(draws).map(FittedFigures::draws));
   }

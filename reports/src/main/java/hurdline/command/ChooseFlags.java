@@ -135,17 +135,9 @@ final class ChooseFlags {
   }
 
   RunSettings effort() {
-    if (!(replications >= 2)) {
-      throw new CallException(
-          "--replications " + replications + " is too few; expected a whole number from 2 on");
-    }
-    if (threads != null && !(threads >= 1)) {
-      throw new CallException(
-          "--threads " + threads + " is too few; expected a whole number from 1 on");
-    }
-    int cores = Runtime.getRuntime().availableProcessors();
+    EffortFlags.atLeast("--replications", replications, 2);
     return new RunSettings(
-        replications, Optional.empty(), seed, threads == null ? cores : threads, Optional.empty());
+        replications, Optional.empty(), seed, EffortFlags.threads(threads), Optional.empty());
   }
 
   /** Seconds after which it ends; infinite without a limit. */

@@ -129,14 +129,7 @@ final class ChooseVerb implements Callable<Integer> {
           .err()
           .println("Stopped before the first block of years was done; nothing is written.");
     } else {
-      setting
-          .err()
-          .println(
-              "Stopped: "
-                  + done
-                  + " blocks of years are done and kept; the same call with --out "
-                  + folder.path()
-                  + " goes on from there.");
+      setting.err().println(GridCommand.kept(done + " blocks of years", folder));
     }
     return ExitCode.STOPPED.number();
   }

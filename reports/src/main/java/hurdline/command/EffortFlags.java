@@ -57,16 +57,12 @@ final class EffortFlags {
    * @throws CallException for a number that is too small
    */
   RunSettings effort(Optional<TraceWindow> trace) {
-    atLeastOne("--replications", replications);
-    if (threads != null) {
-      atLeastOne("--threads", threads);
-    }
-    int cores = Runtime.getRuntime().availableProcessors();
+    atLeast("--replications", replications, 1);
     return new RunSettings(
         replications,
         Optional.ofNullable(until),
         seed,
-        threads == null ? cores : threads,
+        threads(threads),
         trace,
         Optional.ofNullable(draws).map(FittedFigures::draws));
   }
@@ -80,10 +76,23 @@ final class EffortFlags {
     return replications;
   }
 
-  private static void atLeastOne(String name, int value) {
-    if (!(value >= 1)) {
+  /**
+   * As many as the flag says, else one for each core.
+   *
+   * @throws CallException for a number that is too small
+   */
+  static int threads(Integer given) {
+    if (given == null) {
+      return Runtime.getRuntime().availableProcessors();
+    }
+    atLeast("--threads", given, 1);
+    return given;
+  }
+
+  static void atLeast(String name, int value, int fewest) {
+    if (!(value >= fewest)) {
       throw new CallException(
-          name + " " + value + " is too few; expected a whole number from 1 on");
+          name + " " + value + " is too few; expected a whole number from " + fewest + " on");
     }
   }
 }

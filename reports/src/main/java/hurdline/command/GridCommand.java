@@ -94,18 +94,18 @@ final class GridCommand {
       cells.clear();
       setting.err().println("Stopped before the first cell was done; nothing is written.");
     } else {
-      setting
-          .err()
-          .println(
-              "Stopped: "
-                  + done
-                  + " of "
-                  + grid.cells()
-                  + " cells are done and kept; the same call with --out "
-                  + folder.path()
-                  + " goes on from there.");
+      setting.err().println(kept(done + " of " + grid.cells() + " cells", folder));
     }
     return ExitCode.STOPPED.number();
+  }
+
+  /** What a call that was stopped has kept, {@code 3 of 9 cells}, and how it goes on. */
+  static String kept(String done, AnswerFolder folder) {
+    return "Stopped: "
+        + done
+        + " are done and kept; the same call with --out "
+        + folder.path()
+        + " goes on from there.";
   }
 
   static AnswerWriter.Parts parts(GridAnswer answer, Wording wording) {
