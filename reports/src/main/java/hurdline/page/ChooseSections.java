@@ -108,12 +108,7 @@ final class ChooseSections {
     html.table(
         "rounds",
         new GridColumns<ChoiceRound>(wording)
-            .text(
-                "budget",
-                row ->
-                    Double.isNaN(row.budget())
-                        ? "no limit"
-                        : wording.asGiven(row.budget(), answer.header().currency()))
+            .text("budget", row -> words.budget(row.budget()))
             .text("round", row -> wording.count(row.round() + 1))
             .text("new years", row -> wording.count(answer.terms().rounds().get(row.round())))
             .text("leader", row -> words.plan(row.leader()))

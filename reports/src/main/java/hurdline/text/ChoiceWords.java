@@ -56,6 +56,11 @@ public final class ChoiceWords {
     return String.join(", ", parts);
   }
 
+  /** {@code 60,000 USD}, or that there is none. */
+  public String budget(double budget) {
+    return Double.isNaN(budget) ? "no limit" : wording.asGiven(budget, answer.header().currency());
+  }
+
   /** What limits each line longest: {@code hammer mill: own rate, 62 %}. */
   public String limits(ChosenRow row) {
     return row.limits().stream()

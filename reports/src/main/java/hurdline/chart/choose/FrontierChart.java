@@ -102,12 +102,7 @@ final class FrontierChart {
 
   private Chart.Grid table() {
     return new GridColumns<FrontierRow>(wording)
-        .text(
-            "budget",
-            row ->
-                Double.isNaN(row.budget())
-                    ? "no limit"
-                    : wording.asGiven(row.budget(), answer.header().currency()))
+        .text("budget", row -> words.budget(row.budget()))
         .text("plan", row -> words.plan(row.plan()))
         .text("costs", row -> words.cost(row.plan()))
         .text("mean " + wording.unit(unit), this::mean)
