@@ -146,7 +146,7 @@ final class ProofTable {
         0.1 %. Where nothing is drawn, *deviation* is in units of the last digit of the reference, and the run fails beyond 0.5, or what
         is said above the table. Where the reference was measured, *deviation* is in percent, and the limit stands above the table.
         A machine is written as rate (running hours between stops, mean time to repair).
-        Table 18 sets the example beside figures of the trade.
+        Table 18 compares the example with figures of the trade.
         "From memory" means that the work was not at hand when its name was written down.
 
         That the tables of an answer agree with each other needs no reference from outside. `ThreePlantsAuditProofTest`, run with the same

@@ -36,10 +36,10 @@ class PublishedFiguresProofTest {
   void theExampleBesidePublishedFigures() throws IOException {
     TABLE.section(
         AT,
-        "The example beside published figures",
+        "The example and published figures",
         "Figures of `line-configs/sweetgum-bend.yaml` over "
             + YEARS
-            + " simulated years beside those published of gins and decortication lines, to which they were not fitted. This asks "
+            + " simulated years and those published of gins and decortication lines, to which they were not fitted. This asks "
             + "whether the plant is believable, not whether the program is right. Extracts and abstracts were read, not the whole works. "
             + "*Deviation* is from the nearer end, in percent of it; none where the example lies inside.");
     cotton();
