@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.study.choose.Choose;
+import hurdline.study.choose.ClusterSize;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -38,11 +39,26 @@ final class ChooseCost {
     }
     double eachS = SimulationTime.secondsEach(choose::trial);
     err.println(
-        "About "
-            + SimulationTime.inWords(
-                (choose.fewestYears() + choose.lastYears()) * eachS / choose.threads())
-            + " for the first round and the end on "
+        about(eachS, choose.threads())
+            + " on "
             + (choose.threads() == 1 ? "1 thread" : choose.threads() + " threads")
-            + ", by the first runs; how long the rounds between take depends on how close the plans are.");
+            + " of this machine, by the first runs; how long the rounds between take depends on how close the plans are.");
+  }
+
+  /** The same on a cluster that is ready. */
+  void tell(PrintWriter err, ClusterSize cluster) {
+    err.println(
+        about(cluster.secondsAYear(), cluster.cores())
+            + " on "
+            + cluster.address()
+            + ", which has "
+            + (cluster.cores() == 1 ? "1 core" : cluster.cores() + " cores")
+            + ", by their first runs.");
+  }
+
+  private String about(double eachS, int atOnce) {
+    return "About "
+        + SimulationTime.inWords((choose.fewestYears() + choose.lastYears()) * eachS / atOnce)
+        + " for the first round and the end";
   }
 }

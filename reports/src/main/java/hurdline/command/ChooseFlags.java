@@ -102,6 +102,14 @@ final class ChooseFlags {
           "How many blocks of years run at once; the answer does not depend on it. Default: all cores.")
   private Integer threads;
 
+  @CommandLine.Option(
+      names = "--on",
+      paramLabel = "WHERE",
+      description =
+          "Simulates on Apache Spark: local for this machine, spark://HOST:PORT for a cluster; the answer does not depend on it. Default:"
+              + " on threads, without Spark.")
+  private String on;
+
   ChooseAsk ask() {
     Precision aim = AimReader.of(best, "--best");
     if (aim.relative()) {
@@ -132,6 +140,14 @@ final class ChooseFlags {
         ChoiceReader.budgets(budgets),
         eachGap,
         years == null ? 0 : years);
+  }
+
+  Optional<String> on() {
+    if (threads != null && on != null && !on.startsWith("local")) {
+      throw new CallException(
+          "--threads is of this machine and --on " + on + " of others; expected one of them");
+    }
+    return Optional.ofNullable(on);
   }
 
   RunSettings effort() {

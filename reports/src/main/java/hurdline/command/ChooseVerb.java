@@ -9,6 +9,7 @@ import hurdline.service.PreparedChoice;
 import hurdline.study.choose.BlockStore;
 import hurdline.study.choose.Choose;
 import hurdline.study.choose.ChooseProgress;
+import hurdline.study.choose.ClusterSize;
 import hurdline.study.replicate.ProgressListener;
 import hurdline.table.AnswerFolder;
 import hurdline.table.BlockFolder;
@@ -74,7 +75,9 @@ final class ChooseVerb implements Callable<Integer> {
     double mostS = flags.mostS();
     AskedPlants asked = AskedPlants.of(List.of(choice.file()));
     PreparedChoice prepared =
-        setting.studies().choose(choice.plant(), choice.chosen(), flags.ask(), flags.effort());
+        setting
+            .studies()
+            .choose(choice.plant(), choice.chosen(), flags.ask(), flags.effort(), flags.on());
     Choose choose = prepared.choose();
     AnswerWriter reporting = new AnswerWriter(setting, shown);
     BegunAnswer begun = new BegunAnswer("a choice", BlockFolder.name());
@@ -85,9 +88,10 @@ final class ChooseVerb implements Callable<Integer> {
             choose.settings(),
             made -> new BlockFolder(made).begin(choose.settings()));
     BlockFolder blocks = new BlockFolder(folder);
+    ChooseCost cost = new ChooseCost(choose, blocks.count(), folder.path());
     try (ChartThread drawing = ChartThread.begin()) {
       if (!shown.quiet()) {
-        new ChooseCost(choose, blocks.count(), folder.path()).tell(setting.err());
+        cost.tell(setting.err());
       }
       long begunNs = System.nanoTime();
       Optional<ChooseAnswer> found =
@@ -98,7 +102,7 @@ final class ChooseVerb implements Callable<Integer> {
               (progress, stop) ->
                   prepared.simulate(
                       new OnDisk(blocks),
-                      new Told(progress),
+                      new Told(progress, cost),
                       stop,
                       () -> (System.nanoTime() - begunNs) * NANO > mostS));
       if (found.isEmpty()) {
@@ -146,9 +150,11 @@ final class ChooseVerb implements Callable<Integer> {
   /** Years by the usual progress, stages by a line each. */
   private final class Told implements ChooseProgress {
     private final ProgressListener years;
+    private final ChooseCost cost;
 
-    private Told(ProgressListener years) {
+    private Told(ProgressListener years, ChooseCost cost) {
       this.years = years;
+      this.cost = cost;
     }
 
     @Override
@@ -159,6 +165,13 @@ final class ChooseVerb implements Callable<Integer> {
     @Override
     public void says(RunFact.AimOutOfReach fact) {
       years.says(fact);
+    }
+
+    @Override
+    public void ready(ClusterSize said) {
+      if (!shown.quiet()) {
+        cost.tell(setting.err(), said);
+      }
     }
 
     @Override

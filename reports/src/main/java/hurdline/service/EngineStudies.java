@@ -24,8 +24,10 @@ import hurdline.study.PlantOrigin;
 import hurdline.study.RatedCapacity;
 import hurdline.study.Scenario;
 import hurdline.study.backtest.Backtest;
+import hurdline.study.choose.BlockRunner;
 import hurdline.study.choose.Choose;
 import hurdline.study.choose.ChooseAsk;
+import hurdline.study.choose.Cluster;
 import hurdline.study.compare.Compare;
 import hurdline.study.compare.CompareAsk;
 import hurdline.study.grid.Grid;
@@ -147,10 +149,27 @@ public final class EngineStudies implements Studies {
 
   @Override
   public PreparedChoice choose(
-      PlantText plant, PlantChanges chosen, ChooseAsk ask, RunSettings effort) {
+      PlantText plant,
+      PlantChanges chosen,
+      ChooseAsk ask,
+      RunSettings effort,
+      Optional<String> on) {
+    Optional<Cluster> cluster = on.map(Clusters::at);
     PlantFile file = plant.read();
     PlantOrigin source = source(plant, file, warnings(file, plant.name(), chosen.changes()));
-    return new PreparedChoice(new Choose(source, chosen, file.choices(), ask, effort));
+    Choose choose = new Choose(source, chosen, file.choices(), ask, effort);
+    return cluster
+        .map(
+            found ->
+                new PreparedChoice(
+                    choose,
+                    (store, progress, stop, timeUp) -> {
+                      try (BlockRunner runner =
+                          found.open(on.get(), effort.threads(), file.texts(), choose.recipe())) {
+                        return choose.simulate(runner, store, progress, stop, timeUp);
+                      }
+                    }))
+        .orElseGet(() -> new PreparedChoice(choose));
   }
 
   @Override

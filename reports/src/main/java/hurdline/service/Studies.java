@@ -18,6 +18,7 @@ import hurdline.study.season.SeasonAsk;
 import hurdline.study.yard.YardAsk;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All questions that can be asked about plants. Each call reads the plant and applies all changes
@@ -103,8 +104,10 @@ public interface Studies {
    * The best of very many plans: of all combinations of what the file and the call leave open.
    *
    * @param chosen what is changed in all plans before any choice is made
+   * @param on the cluster that simulates; none for this program's threads
    */
-  PreparedChoice choose(PlantText plant, PlantChanges chosen, ChooseAsk ask, RunSettings effort);
+  PreparedChoice choose(
+      PlantText plant, PlantChanges chosen, ChooseAsk ask, RunSettings effort, Optional<String> on);
 
   /**
    * The plant over a season that has been, and its records beside that.

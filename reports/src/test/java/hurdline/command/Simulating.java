@@ -48,7 +48,11 @@ record Simulating(
 
   @Override
   public PreparedChoice choose(
-      PlantText plant, PlantChanges chosen, ChooseAsk ask, RunSettings effort) {
+      PlantText plant,
+      PlantChanges chosen,
+      ChooseAsk ask,
+      RunSettings effort,
+      Optional<String> on) {
     throw new AssertionError("ChooseCommandTest chooses among real plans");
   }
 

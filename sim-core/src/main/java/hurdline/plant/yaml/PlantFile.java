@@ -3,6 +3,7 @@ package hurdline.plant.yaml;
 import hurdline.plant.Change;
 import hurdline.plant.Choices;
 import hurdline.plant.Plant;
+import hurdline.plant.PlantTexts;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Variants;
 import hurdline.plant.Warnings;
@@ -28,14 +29,21 @@ public final class PlantFile {
   private final TreeVariants variants;
   private final Plant plant;
   private final Choices choices;
+  private final PlantTexts texts;
 
   private PlantFile(
-      String name, String contentHash, TreeVariants variants, Plant plant, Choices choices) {
+      String name,
+      String contentHash,
+      TreeVariants variants,
+      Plant plant,
+      Choices choices,
+      PlantTexts texts) {
     this.name = name;
     this.contentHash = contentHash;
     this.variants = variants;
     this.plant = plant;
     this.choices = choices;
+    this.texts = texts;
   }
 
   /**
@@ -123,11 +131,21 @@ public final class PlantFile {
       throw new ProblemsException(problems);
     }
     TreeVariants variants = new TreeVariants(name, tree, rains, before);
-    return new PlantFile(name, rains.hash(bytes), variants, plant, choices);
+    PlantTexts texts = new PlantTexts(baseOf(name), text, rains.texts());
+    return new PlantFile(name, rains.hash(bytes), variants, plant, choices, texts);
+  }
+
+  private static String baseOf(String name) {
+    return name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
   }
 
   public Plant plant() {
     return plant;
+  }
+
+  /** All that it was read from. */
+  public PlantTexts texts() {
+    return texts;
   }
 
   /** What is open in this plant. */

@@ -141,6 +141,13 @@ final class RainFiles {
     }
   }
 
+  /** The text of each file by the name that the plant calls it. */
+  Map<String, String> texts() {
+    Map<String, String> texts = new TreeMap<>();
+    bytes.forEach((name, content) -> texts.put(name, FileText.text(content)));
+    return texts;
+  }
+
   Optional<RainFile> file(String name) {
     return Optional.ofNullable(files.get(name));
   }

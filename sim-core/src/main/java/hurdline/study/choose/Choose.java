@@ -265,10 +265,30 @@ public final class Choose {
    */
   public Optional<ChooseAnswer> simulate(
       BlockStore store, ChooseProgress progress, BooleanSupplier stop, BooleanSupplier timeUp) {
+    PlanSimulator simulator = new PlanSimulator(source, base, space, recipe());
+    BlockRunner threads = new ThreadBlocks(simulator, effort.seed(), effort.threads());
+    return simulate(threads, store, progress, stop, timeUp);
+  }
+
+  /** What its plans are made and simulated by, besides the plant itself. */
+  public PlanRecipe recipe() {
     List<String> measures = new ArrayList<>(List.of(terms.measure()));
     terms.bounds().forEach(bound -> measures.add(bound.measure()));
-    PlanSimulator simulator = new PlanSimulator(source, base, chosen.changes(), space, measures);
-    BlockRunner runner = new ThreadBlocks(simulator, effort.seed(), effort.threads());
+    return new PlanRecipe(effort.seed(), chosen.changes(), ask.narrowed(), measures);
+  }
+
+  /**
+   * The same with blocks simulated elsewhere.
+   *
+   * @param runner simulates by this plant and {@link #recipe}
+   */
+  public Optional<ChooseAnswer> simulate(
+      BlockRunner runner,
+      BlockStore store,
+      ChooseProgress progress,
+      BooleanSupplier stop,
+      BooleanSupplier timeUp) {
+    runner.cluster().ifPresent(progress::ready);
     ChooseCosts costs = new ChooseCosts(space, base.plant(), ask.worth());
     ChooseRounds rounds =
         new ChooseRounds(ask, terms, space, costs, years, effort.replications(), runner);

@@ -7,6 +7,9 @@ public interface ChooseProgress extends ProgressListener {
   /** A stage is done. */
   void stage(Stage said);
 
+  /** Other machines are ready to simulate. */
+  default void ready(ClusterSize said) {}
+
   /**
    * A stage that is done.
    *

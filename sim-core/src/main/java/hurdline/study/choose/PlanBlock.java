@@ -13,18 +13,19 @@ import java.util.List;
  * @param years the same for all of them
  * @param limits whether what limits each line is asked too
  */
-record PlanBlock(
+public record PlanBlock(
     int stage, int number, List<Integer> plans, ReplicationRange years, boolean limits) {
   /** Some seconds of the example's: little is lost in a stop, and little is spent on keeping. */
   private static final int PLAN_YEARS = 160;
 
   private static final int MOST_YEARS = 40;
 
-  PlanBlock {
+  public PlanBlock {
     plans = List.copyOf(plans);
   }
 
-  int planYears() {
+  /** Years of all plans together. */
+  public int planYears() {
     return plans.size() * years.count();
   }
 

@@ -5,6 +5,7 @@ import hurdline.answer.ChosenLimit;
 import hurdline.answer.SimulatedBlock;
 import hurdline.answer.SimulatedBlock.Series;
 import hurdline.plant.Change;
+import hurdline.plant.Choices;
 import hurdline.plant.ProblemsException;
 import hurdline.problem.LocatedProblem;
 import hurdline.random.RandomStreams;
@@ -24,35 +25,62 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
-/** Makes the plant of a plan and simulates its years, on one thread. */
-final class PlanSimulator {
+/** Makes the plants of plans and simulates their years; of any number of threads at once. */
+public final class PlanSimulator {
   private final PlantOrigin source;
   private final CompiledPlant base;
   private final List<Change> before;
   private final PlanSpace space;
   private final List<String> measures;
+  private final long seed;
 
   /**
    * @param base any plant of the source compiled, of which plans take over what they do not change
-   * @param before changes of the plant before any choice is made
-   * @param measures that are handed back
    */
-  PlanSimulator(
-      PlantOrigin source,
-      CompiledPlant base,
-      List<Change> before,
-      PlanSpace space,
-      List<String> measures) {
+  PlanSimulator(PlantOrigin source, CompiledPlant base, PlanSpace space, PlanRecipe recipe) {
     this.source = source;
     this.base = base;
-    this.before = List.copyOf(before);
+    before = recipe.before();
     this.space = space;
-    this.measures = List.copyOf(measures);
+    measures = recipe.measures();
+    seed = recipe.seed();
   }
 
-  /** A block; empty if stop was asked for before it was whole. */
-  Optional<SimulatedBlock> block(
-      PlanBlock block, RandomStreams streams, Runnable year, BooleanSupplier stop) {
+  /**
+   * Where nothing else is known of the choosing, as on another machine.
+   *
+   * @param ofFile what the file leaves open
+   */
+  public static PlanSimulator of(PlantOrigin source, Choices ofFile, PlanRecipe recipe) {
+    List<LocatedProblem> wrong = new ArrayList<>();
+    Choices open = OpenChoices.of(source.file(), ofFile, recipe.narrowed(), wrong);
+    if (!wrong.isEmpty()) {
+      throw new ProblemsException(wrong);
+    }
+    CompiledPlant base =
+        CompiledPlant.of(source.variants().with(recipe.before().toArray(Change[]::new)));
+    return new PlanSimulator(source, base, new PlanSpace(open), recipe);
+  }
+
+  /**
+   * One year of the plant as it stands, as text that shows the last bit of every number: machines
+   * that agree in it simulate alike.
+   */
+  public String checkYear() {
+    StringBuilder all = new StringBuilder();
+    Outcome outcome = base.replication().run(new RandomStreams(seed), 1, null);
+    for (int at = 0; at < outcome.values().length; at++) {
+      all.append(outcome.columns().get(at).name())
+          .append(' ')
+          .append(Double.toHexString(outcome.values()[at]))
+          .append('\n');
+    }
+    return all.toString();
+  }
+
+  /** A block, on one thread; empty if stop was asked for before it was whole. */
+  public Optional<SimulatedBlock> block(PlanBlock block, Runnable year, BooleanSupplier stop) {
+    RandomStreams streams = new RandomStreams(seed);
     List<SimulatedBlock.Plan> plans = new ArrayList<>();
     for (int plan : block.plans()) {
       Optional<SimulatedBlock.Plan> done = plan(plan, block, streams, year, stop);

@@ -1,7 +1,6 @@
 package hurdline.study.choose;
 
 import hurdline.answer.SimulatedBlock;
-import hurdline.random.RandomStreams;
 import hurdline.study.replicate.ReplicationRunner;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +31,6 @@ final class ThreadBlocks implements BlockRunner {
     try (ReplicationRunner runner = new ReplicationRunner(seed, wanted)) {
       runner.share(
           thread -> {
-            RandomStreams streams = new RandomStreams(seed);
             BooleanSupplier ending = () -> broken.get() || stop.getAsBoolean();
             Runnable counted =
                 () -> {
@@ -43,8 +41,7 @@ final class ThreadBlocks implements BlockRunner {
             try {
               int mine;
               while (!ending.getAsBoolean() && (mine = next.getAndIncrement()) < blocks.size()) {
-                Optional<SimulatedBlock> block =
-                    simulator.block(blocks.get(mine), streams, counted, ending);
+                Optional<SimulatedBlock> block = simulator.block(blocks.get(mine), counted, ending);
                 synchronized (one) {
                   block.ifPresent(done);
                 }
