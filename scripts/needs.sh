@@ -3,6 +3,7 @@
 
 root=$(cd "$(dirname "$(readlink -f "${BASH_SOURCE[0]}")")/.." && pwd)
 oldest_java=17
+. "$root/scripts/start.sh"
 
 say() { printf '%s\n' "$*" >&2; }
 
@@ -162,14 +163,6 @@ have_browser() {
 
 has_browser() {
   command -v chromedriver >/dev/null && { command -v chromium || command -v chromium-browser; } >/dev/null
-}
-
-# Chart text and file names hold more than ASCII; a bare machine has no locale set.
-speak_utf8() {
-  case ${LC_ALL:-${LC_CTYPE:-${LANG:-}}} in
-    *[uU][tT][fF]8* | *[uU][tT][fF]-8*) ;;
-    *) export LC_ALL=C.UTF-8 ;;
-  esac
 }
 
 # Runs the tests, then adds up what they reported. Fails if a test failed, the build did, or nothing ran.

@@ -57,9 +57,10 @@ public final class PageServer implements AutoCloseable {
     }
   }
 
-  /** Scripts and styles; the page itself is /. */
+  /** Scripts, styles and the icon; the page itself is /. */
   private static final List<String> PAGE_FILES =
       List.of(
+          "icon.svg",
           "page.css",
           "page.js",
           "call.js",

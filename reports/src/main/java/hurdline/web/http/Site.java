@@ -30,7 +30,7 @@ public final class Site {
    * The page's own files and the modules of its editor.
    *
    * @param folder of resources that holds {@code index.html} and the named files
-   * @param names of scripts and styles in it
+   * @param names of scripts, styles and pictures in it
    * @param modules resources by the name under which a script imports them
    */
   public static Site of(String folder, Iterable<String> names, Map<String, String> modules)
@@ -46,13 +46,20 @@ public final class Site {
             "text/html; charset=utf-8",
             page.replace("IMPORT_MAP", map).replace("STYLE_NONCE", nonce)));
     for (String name : names) {
-      String type = name.endsWith(".css") ? "text/css; charset=utf-8" : SCRIPT;
-      site.files.put("/" + name, Reply.of(type, resource(folder + "/" + name)));
+      site.files.put("/" + name, Reply.of(type(name), resource(folder + "/" + name)));
     }
     for (Map.Entry<String, String> module : modules.entrySet()) {
       site.files.put(address(module.getKey()), Reply.of(SCRIPT, resource(module.getValue())));
     }
     return site;
+  }
+
+  private static String type(String name) {
+    return switch (name.substring(name.lastIndexOf('.') + 1)) {
+      case "css" -> "text/css; charset=utf-8";
+      case "svg" -> "image/svg+xml";
+      default -> SCRIPT;
+    };
   }
 
   private static String policy(String map, String nonce) {
