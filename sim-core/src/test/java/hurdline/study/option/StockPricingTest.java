@@ -4,15 +4,27 @@ import static hurdline.study.Studied.simulated;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hurdline.answer.BreakEvenRow;
+import hurdline.answer.CompareAnswer;
+import hurdline.answer.PaybackRow.Quantity;
+import hurdline.answer.TornadoRow;
 import hurdline.measure.Measure;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
 import hurdline.plant.Variants;
+import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Studied;
+import hurdline.study.compare.Compare;
+import hurdline.study.compare.CompareAsk;
 import hurdline.study.replicate.ReplicationResults;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -70,5 +82,43 @@ class StockPricingTest {
     assertThat(Tornado.usual(exact("store_trucks").variants().with()))
         .extracting(InputRange::key)
         .contains("products.tow.worth", "products.tow.price");
+  }
+
+  private static CompareAnswer compared(AtomicInteger simulated, boolean further) {
+    CompareAsk ask =
+        new CompareAsk(
+            List.of("larger_shed"),
+            OptionalDouble.empty(),
+            OptionalInt.of(2),
+            false,
+            further
+                ? Optional.of(List.of(InputRange.around("products.tow.worth", 0.2)))
+                : Optional.empty(),
+            further ? List.of("products.tow.worth") : List.of(),
+            Optional.empty());
+    return new Compare(exact("store_trucks"), PlantChanges.base(), ask, Studied.effort(1, 1))
+        .simulate((done, of) -> simulated.set(done), () -> false)
+        .orElseThrow();
+  }
+
+  /** By hand in store_trucks.md. */
+  @Test
+  void tornadoAndBreakEvenMoveTheWorthWithoutAnotherSimulation() {
+    AtomicInteger plain = new AtomicInteger();
+    assertThat(
+            compared(plain, false)
+                .worth("larger_shed", Quantity.NET_PRESENT_VALUE)
+                .orElseThrow()
+                .mean())
+        .isCloseTo(1165, within(1e-6));
+    AtomicInteger further = new AtomicInteger();
+    CompareAnswer answer = compared(further, true);
+    assertThat(further.get()).isEqualTo(plain.get());
+    TornadoRow row = answer.further().tornado().get(0);
+    assertThat(row.netPresentValueAtLow()).isCloseTo(-245, within(1e-6));
+    assertThat(row.netPresentValueAtHigh()).isCloseTo(2575, within(1e-6));
+    BreakEvenRow even = answer.further().breakEven().get(0);
+    assertThat(even.value()).isCloseTo(5885 / 35.25, within(0.2));
+    assertThat(even.unit()).isEqualTo("USD/t");
   }
 }
