@@ -98,6 +98,7 @@ final class WorthSections {
             .number("tax", 0, currency, AfterTaxRow::tax)
             .number("left", 0, currency, AfterTaxRow::left)
             .of(answer.afterTax()));
+    html.figures(figures.afterTax());
     writeSwingAfterTax(html);
     writeEvenAfterTax(html);
   }

@@ -37,4 +37,14 @@ final class EarningWords {
         + " before interest and tax"
         + spoken.giveOrTake(Math.abs(mean), low, high, row.unit());
   }
+
+  /** {@code 40,000 USD, give or take 6,000}, whichever its sign. */
+  String size(SummaryRow row) {
+    boolean below = row.mean() < 0;
+    return spoken.estimate(
+        Math.abs(row.mean()),
+        below ? -row.high95() : row.low95(),
+        below ? -row.low95() : row.high95(),
+        row.unit());
+  }
 }

@@ -37,6 +37,7 @@ public final class RunHeadline {
     }
     leftOver().ifPresent(sentences::add);
     margin().ifPresent(sentences::add);
+    afterTax().ifPresent(sentences::add);
     if (sentences.size() < 2) {
       answer.outline().lines().stream().findFirst().flatMap(this::fed).ifPresent(sentences::add);
     }
@@ -116,6 +117,18 @@ public final class RunHeadline {
     return answer
         .find(Measure.MONEY_MARGIN.of())
         .map(row -> new EarningWords(spoken).earns(period(), row, answer.header().replications()));
+  }
+
+  /** What the lender and the tax office leave of it, where the file says what the plant cost. */
+  private Optional<String> afterTax() {
+    return answer
+        .find(Measure.CASH_LEFT.of())
+        .map(
+            row ->
+                "After loan and tax, before your accountant, "
+                    + period()
+                    + (row.mean() < 0 ? " takes " : " leaves ")
+                    + new EarningWords(spoken).size(row));
   }
 
   private Optional<String> fed(Outline.Line line) {

@@ -28,9 +28,10 @@ final class AfterTaxYears {
     List<Table.Row> years = answer.table(Tables.AFTER_TAX).rows(Columns.OPTION, option).toList();
     String path = "options." + option;
     double cost = plant.amount(path + ".cost");
-    double borrowed = cost * plant.amount("money.loan.share");
-    double rate = plant.amount("money.loan.rate") * yr;
-    double term = plant.amount("money.loan.term") / yr;
+    String loan = plant.has(path + ".loan") ? path + ".loan" : "money.loan";
+    double borrowed = cost * plant.amount(loan + ".share");
+    double rate = plant.amount(loan + ".rate") * yr;
+    double term = plant.amount(loan + ".term") / yr;
     double payment = borrowed * rate / (1 - Math.pow(1 + rate, -term));
     double over = plant.amount("money.tax.depreciation.over") / yr;
     double discount = plant.amount("money.discount_rate") * yr;

@@ -71,6 +71,8 @@ public final class SampleFacts {
     return List.of(
         new CompareFact.PairedDifferences(Between.BASE_AND_OPTIONS, 2),
         new CompareFact.AimOfDifferences("money.margin:1%", true),
+        new CompareFact.LoanOfOption("bigger_mill", 0.8, 0.07, 5),
+        new CompareFact.LoanOfOption("hand", 0, 0, 1),
         new CompareFact.ChangesWithoutCost(List.of("hand", "money.wage=x2")),
         new CompareFact.CalendarNotRepeated(List.of("hired")),
         new CompareFact.LivesStopped(List.of("bigger_mill", "hand")),

@@ -22,7 +22,7 @@ class CompareHeadlineTest {
   private final List<ServiceLifeRow> lives = new ArrayList<>();
 
   private void worth(String option, Quantity quantity, double mean, double half) {
-    String unit = quantity == Quantity.SIMPLE_PAYBACK ? "yr" : "USD";
+    String unit = quantity.name().contains("PAYBACK") ? "yr" : "USD";
     worths.add(
         Draft.of(PaybackRow.class)
             .with(PaybackRow::option, option)
@@ -111,6 +111,36 @@ class CompareHeadlineTest {
         .matches(
             "Whether the bigger mill or the bigger mill and the hand is worth more is not decided: about \\d+ service lives would"
                 + " show which; the bigger mill and the hand pay too\\.");
+  }
+
+  @Test
+  void theOwnersMoneyIsSaidAfterLoanAndTax() {
+    worth("bigger_mill", Quantity.NET_PRESENT_VALUE, 300_000, 20_000);
+    worth("bigger_mill", Quantity.SIMPLE_PAYBACK, 3.24, 0.2);
+    worth("bigger_mill", Quantity.NET_PRESENT_VALUE_AFTER_TAX, 182_000, 9_000);
+    worth("bigger_mill", Quantity.PAYBACK_AFTER_TAX, 2.4, 0.1);
+    assertThat(said(LifeTerms.Carried.NOTHING, 0.09))
+        .contains(
+            "After loan and tax, before your accountant, its net present value is 182,000 USD, give or take 9,000, and the owner's"
+                + " own money is back after about 2.40 years.");
+    worths.remove(worths.size() - 1);
+    worth("bigger_mill", Quantity.PAYBACK_AFTER_TAX, 0, 0);
+    assertThat(said(LifeTerms.Carried.NOTHING, 0.09))
+        .anyMatch(said -> said.endsWith("and none of its price is the owner's own money."));
+    worths.remove(worths.size() - 1);
+    worths.add(
+        Draft.of(PaybackRow.class)
+            .with(PaybackRow::option, "bigger_mill")
+            .with(PaybackRow::quantity, Quantity.PAYBACK_AFTER_TAX)
+            .with(PaybackRow::unit, "yr")
+            .with(PaybackRow::mean, NONE)
+            .with(PaybackRow::gaps, new PaybackRow.Gaps(4, 3, 0, NONE, NONE))
+            .made());
+    assertThat(said(LifeTerms.Carried.NOTHING, 0.09))
+        .anyMatch(
+            said ->
+                said.endsWith(
+                    "and in 3 of 4 service lives the owner's own money does not come back."));
   }
 
   @Test

@@ -137,6 +137,35 @@ class RunHeadlineTest {
   }
 
   @Test
+  void whatIsLeftAfterLoanAndTaxIsSaidWithItsSign() {
+    assertThat(left(43_210, 1_900))
+        .isEqualTo(
+            "After loan and tax, before your accountant, the year leaves 43,200 USD, give or take 1,900.");
+    assertThat(left(-43_210, 1_900))
+        .isEqualTo(
+            "After loan and tax, before your accountant, the year takes 43,200 USD, give or take 1,900.");
+  }
+
+  private static String left(double mean, double half) {
+    RunAnswer year = SampleAnswer.year();
+    List<SummaryRow> summary = new ArrayList<>(year.summary());
+    SummaryRow margin =
+        summary.stream()
+            .filter(row -> row.measure().equals("money.margin"))
+            .findFirst()
+            .orElseThrow();
+    summary.add(
+        Draft.from(margin)
+            .with(SummaryRow::measure, "cash.left")
+            .with(SummaryRow::mean, mean)
+            .with(SummaryRow::low95, mean - half)
+            .with(SummaryRow::high95, mean + half)
+            .made());
+    List<String> said = said(SampleAnswer.with(summary));
+    return said.get(said.size() - 1);
+  }
+
+  @Test
   void unitsAndMarksAreTheReaders() {
     List<String> german =
         new RunHeadline(SampleAnswer.bare(), new Wording(UnitSystem.METRIC, Locale.GERMANY))

@@ -25,6 +25,15 @@ public sealed interface CompareFact extends Fact {
    */
   record AimOfDifferences(String said, boolean relative) implements CompareFact {}
 
+  /**
+   * An option whose purchase has a loan of its own, in place of the plant's.
+   *
+   * @param share of its cost that is borrowed; 0 where it is paid in cash
+   * @param rate interest, share a year
+   * @param years over which it is paid back
+   */
+  record LoanOfOption(String option, double share, double rate, int years) implements CompareFact {}
+
   /** Alternatives that cost nothing and so are told by their differences, not as purchases. */
   record ChangesWithoutCost(List<String> alternatives) implements CompareFact {
     public ChangesWithoutCost {

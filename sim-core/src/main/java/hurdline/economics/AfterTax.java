@@ -13,13 +13,13 @@ import java.util.TreeMap;
  * which may be cut short, the salvage value is income, all that is not yet written off is, and the
  * rest of the loan is paid back.
  *
- * @param loan on the purchase; a principal of 0 for none
+ * @param loans on the purchase; none where nothing is borrowed
  * @param depreciation of its cost; none where nothing is written off
  * @param taxRate t, share of taxed income
  * @see "Sullivan, Wicks and Koelling, Engineering Economy, ch. 7, after-tax cash flows, from
  *     memory"
  */
-public record AfterTax(Loan loan, Depreciation depreciation, double taxRate) {
+public record AfterTax(Loans loans, Depreciation depreciation, double taxRate) {
   private static final double INSTANT_YR = 1e-9;
 
   /**
@@ -55,8 +55,8 @@ public record AfterTax(Loan loan, Depreciation depreciation, double taxRate) {
     for (int k = 1; k <= last; k++) {
       boolean ends = k == last;
       double endYr = ends ? lifeYr : k;
-      double interest = loan.interest(k) * (endYr - (k - 1));
-      double repayment = ends ? loan.owedAfter(k - 1) : loan.repayment(k);
+      double interest = loans.interest(k) * (endYr - (k - 1));
+      double repayment = ends ? loans.owedAfter(k - 1) : loans.repayment(k);
       double writtenOff =
           !writesOff
               ? 0
@@ -88,7 +88,7 @@ public record AfterTax(Loan loan, Depreciation depreciation, double taxRate) {
    */
   public Cash cash(double cost, double salvage, double lifeYr, Cash income) {
     NavigableMap<Double, Double> cash = new TreeMap<>();
-    pay(cash, 0, loan.principal() - cost);
+    pay(cash, 0, loans.principal() - cost);
     for (int at = 0; at < income.atYr().length; at++) {
       pay(cash, income.atYr()[at], income.amounts()[at]);
     }

@@ -35,12 +35,12 @@ public record CashTerms(Optional<Assets> assets, Optional<Borrowing> loan, Optio
   /**
    * A loan in even payments at the ends of years.
    *
-   * @param share of what is bought that is borrowed
+   * @param share of what is bought that is borrowed; 0 where an option is paid in cash
    * @param ratePerYr share a year
    */
   public record Borrowing(double share, double ratePerYr, int years) {
     public Borrowing {
-      Check.someShare("share", share);
+      Check.share("share", share);
       Check.notBelow0("ratePerYr", ratePerYr);
       Check.count(1, "years", years);
     }

@@ -99,7 +99,7 @@ class AfterTaxTest {
    */
   @Test
   void aSmallPurchaseGoesAsItDoesByHand() {
-    AfterTax terms = new AfterTax(new Loan(500, 0.1, 2), Depreciation.straightLine(2, false), 0.25);
+    AfterTax terms = new AfterTax(loans(500, 0.1, 2), Depreciation.straightLine(2, false), 0.25);
     Cash income = Cash.yearly(0, 700, 600);
     List<AfterTax.Year> years = terms.years(1_000, 100, 2, income);
     assertThat(years).hasSize(2);
@@ -119,7 +119,7 @@ class AfterTaxTest {
    */
   @Test
   void aLifeThatEndsEarlyPaysBackAndWritesOffTheRest() {
-    AfterTax terms = new AfterTax(new Loan(500, 0.1, 4), Depreciation.straightLine(4, false), 0.25);
+    AfterTax terms = new AfterTax(loans(500, 0.1, 4), Depreciation.straightLine(4, false), 0.25);
     List<AfterTax.Year> years =
         terms.years(
             1_000, 600, 1.5, new Cash(new double[] {0, 1, 1.5}, new double[] {0, 300, 150}));
@@ -137,20 +137,20 @@ class AfterTaxTest {
   void aLoanAtTheDiscountRateChangesNothingBeforeTax() {
     Cash income = Cash.yearly(0, 400, 500, 600);
     double own =
-        new AfterTax(new Loan(0, 0.09, 3), Depreciation.none(), 0)
+        new AfterTax(loans(0, 0.09, 3), Depreciation.none(), 0)
             .cash(1_000, 0, 3, income)
             .netPresentValue(0.09);
     double borrowed =
-        new AfterTax(new Loan(700, 0.09, 3), Depreciation.none(), 0)
+        new AfterTax(loans(700, 0.09, 3), Depreciation.none(), 0)
             .cash(1_000, 0, 3, income)
             .netPresentValue(0.09);
     assertThat(borrowed).isCloseTo(own, within(1e-9));
     double taxed =
-        new AfterTax(new Loan(700, 0.09, 3), Depreciation.none(), 0.25)
+        new AfterTax(loans(700, 0.09, 3), Depreciation.none(), 0.25)
             .cash(1_000, 0, 3, income)
             .netPresentValue(0.09);
     double taxedOwn =
-        new AfterTax(new Loan(0, 0.09, 3), Depreciation.none(), 0.25)
+        new AfterTax(loans(0, 0.09, 3), Depreciation.none(), 0.25)
             .cash(1_000, 0, 3, income)
             .netPresentValue(0.09);
     assertThat(taxed).isGreaterThan(taxedOwn + 10);
@@ -165,5 +165,9 @@ class AfterTaxTest {
         .hasMessageContaining("years is 0");
     assertThatThrownBy(() -> Depreciation.decliningBalance(3, 4, false))
         .hasMessageContaining("factor is 4");
+  }
+
+  private static Loans loans(double principal, double rate, int years) {
+    return new Loans(List.of(new Loan(principal, rate, years)));
   }
 }

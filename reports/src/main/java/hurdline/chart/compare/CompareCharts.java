@@ -18,6 +18,7 @@ public final class CompareCharts {
   private final Memoized<List<Chart>> differences = new Memoized<>(this::drawDifferences);
   private final Memoized<List<Chart>> holders = new Memoized<>(this::drawHolders);
   private final Memoized<List<Chart>> cash = new Memoized<>(this::drawCash);
+  private final Memoized<List<Chart>> afterTax = new Memoized<>(this::drawAfterTax);
   private final Memoized<List<Chart>> payback = new Memoized<>(this::drawPayback);
   private final Memoized<List<Chart>> gains = new Memoized<>(this::drawGains);
   private final Memoized<List<Chart>> mills = new Memoized<>(this::drawMills);
@@ -66,6 +67,19 @@ public final class CompareCharts {
         .filter(
             option -> answer.cash().stream().anyMatch(row -> row.option().equals(option.name())))
         .map(option -> new CashChart(answer, option.name(), wording).figure())
+        .toList();
+  }
+
+  /** What each purchase brings by year, and what is left of it after loan and tax. */
+  public List<Chart> afterTax() {
+    return afterTax.get();
+  }
+
+  private List<Chart> drawAfterTax() {
+    return answer.options().stream()
+        .map(option -> new AfterTaxChart(answer, option.name(), wording))
+        .filter(AfterTaxChart::isWanted)
+        .map(AfterTaxChart::figure)
         .toList();
   }
 
@@ -130,7 +144,8 @@ public final class CompareCharts {
 
   /** Every chart, in the order of the report. */
   public List<Chart> all() {
-    return Stream.of(differences(), holders(), gains(), mills(), payback(), cash(), tornado())
+    return Stream.of(
+            differences(), holders(), gains(), mills(), payback(), afterTax(), cash(), tornado())
         .flatMap(List::stream)
         .toList();
   }

@@ -19,6 +19,7 @@ final class CompareNotes {
         .tell(CompareFact.PairedDifferences.class, "Differences", this::differences)
         .tell(CompareFact.AimOfDifferences.class, "Aim of differences", CompareNotes::aim)
         .tell(CompareFact.ChangesWithoutCost.class, "What-ifs", this::withoutCost)
+        .tell(CompareFact.LoanOfOption.class, "Loan of an option", this::loan)
         .tell(
             CompareFact.CalendarNotRepeated.class,
             "Not answered",
@@ -36,6 +37,20 @@ final class CompareNotes {
                     + ".")
         .tell(CompareFact.YearsOfLife.class, "Years of a life", this::years)
         .tell(CompareFact.MoneyOverLife.class, "Money over a life", this::money);
+  }
+
+  private String loan(CompareFact.LoanOfOption fact) {
+    String name = wording.titles().option(fact.option());
+    return (fact.share() > 0
+            ? wording.asGiven(fact.share(), "share")
+                + " of the cost of "
+                + name
+                + " is borrowed at "
+                + wording.asGiven(fact.rate(), "share")
+                + " a year, by a loan of its own, and paid back over "
+                + (fact.years() == 1 ? "a year" : fact.years() + " years in even payments")
+            : "The cost of " + name + " is paid in cash, whatever else is borrowed")
+        + "; for planning, before your accountant.";
   }
 
   private String withoutCost(CompareFact.ChangesWithoutCost fact) {

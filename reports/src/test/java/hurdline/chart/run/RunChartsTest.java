@@ -2,9 +2,12 @@ package hurdline.chart.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.answer.AfterTaxRow;
+import hurdline.answer.CompareAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.chart.compare.CompareCharts;
 import hurdline.chart.kit.Chart;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleCompare;
 import hurdline.sample.SampleDay;
@@ -63,6 +66,24 @@ class RunChartsTest {
             "tornado-bigger_mill");
     assertThat(COMPARED.get(1).alternative()).contains("(no significant difference)");
     assertThat(COMPARED.get(0).alternative()).contains("stalk fed 24 %").doesNotContain("not told");
+  }
+
+  @Test
+  void aPurchaseAfterLoanAndTaxHasItsYears() {
+    CompareAnswer answer =
+        Draft.from(SampleCompare.two())
+            .with(
+                CompareAnswer::afterTax,
+                List.of(
+                    new AfterTaxRow("bigger_mill", 1, "USD", 640, 0, 50, 232, 333, 77, 281),
+                    new AfterTaxRow("bigger_mill", 1.5, "USD", 640, 200, 38, 768, 667, 40, -6)))
+            .made();
+    List<Chart> charts =
+        new CompareCharts(answer, new Wording(UnitSystem.US, Locale.ROOT)).afterTax();
+    assertThat(charts).extracting(Chart::name).containsExactly("after-tax-bigger_mill");
+    assertThat(charts.get(0).alternative())
+        .endsWith("year 1 281.0 USD left, year 1.5 -6.000 USD left.");
+    assertThat(charts.get(0).file()).contains("left after loan and tax");
   }
 
   private static Document parse(Chart figure) throws Exception {

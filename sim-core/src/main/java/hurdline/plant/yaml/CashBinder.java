@@ -22,7 +22,7 @@ final class CashBinder {
     CashTerms terms =
         new CashTerms(
             f.has("assets") ? Optional.of(assets(f.at("assets"))) : Optional.empty(),
-            f.has("loan") ? Optional.of(loan(f.at("loan"))) : Optional.empty(),
+            f.has("loan") ? Optional.of(loan(f.at("loan"), Range.SOME_SHARE)) : Optional.empty(),
             f.has("tax") ? Optional.of(tax(f.at("tax"))) : Optional.empty());
     if (terms.assets().isPresent() && !terms.isGiven()) {
       f.at("assets")
@@ -39,10 +39,25 @@ final class CashBinder {
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.ABOVE_0, 1), years(f.at("age"), 0, 0));
   }
 
-  private static CashTerms.Borrowing loan(NodeReader at) {
+  /**
+   * The loan of an option's own.
+   *
+   * @param f the keys of the option
+   */
+  static Optional<CashTerms.Borrowing> ofPurchase(Fields f) {
+    if (!f.has("loan")) {
+      return Optional.empty();
+    }
+    if (!f.has("cost")) {
+      f.at("loan").idle("what costs nothing is financed by no loan", "\"cost\" beside it");
+    }
+    return Optional.of(loan(f.at("loan"), Range.SHARE));
+  }
+
+  private static CashTerms.Borrowing loan(NodeReader at, Range shares) {
     Fields f = at.fields(MapKeys.LOAN);
     return new CashTerms.Borrowing(
-        Quantities.of(f.at("share"), Dimension.SHARE, Range.SOME_SHARE, 1),
+        Quantities.of(f.at("share"), Dimension.SHARE, shares, 1),
         Quantities.of(f.at("rate"), Dimension.SHARE_RATE, Range.NOT_BELOW_0, 0)
             * FileUnit.YEAR.inSi(),
         years(f.at("term"), 1, 1));

@@ -153,7 +153,8 @@ final class MoneyBinder {
         Words.text(f.at("description")),
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0),
         lifeS.isPresent() ? lifeS.getAsDouble() / FileUnit.YEAR.inSi() : 10,
-        Quantities.of(f.at("salvage"), Dimension.MONEY, Range.ANY, 0));
+        Quantities.of(f.at("salvage"), Dimension.MONEY, Range.ANY, 0),
+        CashBinder.ofPurchase(f));
   }
 
   static Plan plan(String name, NodeReader at) {

@@ -43,8 +43,8 @@ final class CashView {
     double writtenOff = 0;
     for (int year = 0; year < years.count() && years.toS(year) <= nowS; year++) {
       int age = assets.get().ageYr() + year + 1;
-      interest += terms.loan().interest(age);
-      repayment += terms.loan().repayment(age);
+      interest += terms.loans().interest(age);
+      repayment += terms.loans().repayment(age);
       writtenOff += assets.get().cost() * terms.depreciation().share(age);
     }
     double tax = terms.taxRate() * (margin - interest - writtenOff);

@@ -29,6 +29,7 @@ import hurdline.study.PlantOrigin;
 import hurdline.study.PlantOutline;
 import hurdline.study.SafetyFacts;
 import hurdline.study.option.AnnualMarginGain;
+import hurdline.study.option.Financing;
 import hurdline.study.option.OptionMargins;
 import hurdline.study.option.ServiceLives;
 import hurdline.study.replicate.InterleavedRuns;
@@ -184,7 +185,9 @@ public final class CompareAnswers {
       Optional<AnnualMarginGain> margin = margins.of(option.name());
       if (margin.isPresent()) {
         Money money = stages.get(0).plant().money().orElseThrow();
-        ServiceLives lives = new ServiceLives(option, money, margin.get(), ask.withinYr());
+        Financing financing = Financing.of(option.name(), stages.get(0).plant());
+        ServiceLives lives =
+            new ServiceLives(option, money, financing, margin.get(), ask.withinYr());
         payback.addAll(lives.payback());
         cash.addAll(lives.cash());
         rows.addAll(lives.rows());
@@ -205,6 +208,11 @@ public final class CompareAnswers {
         new ArrayList<>(new RunFacts(rows, effort, figures.get(0), goal).facts(stopped));
     IntervalFacts.of(summary).ifPresent(facts::add);
     CashFacts.of(stages.get(0).plant()).ifPresent(facts::add);
+    options.stream()
+        .filter(CompareAnswer.Option::isPurchase)
+        .flatMap(option -> Financing.of(option.name(), stages.get(0).plant()).facts().stream())
+        .distinct()
+        .forEach(facts::add);
     facts.addAll(new CompareFacts(stages.get(0).plant(), ask, effort, options, margins).facts());
     facts.addAll(besides);
     return facts;

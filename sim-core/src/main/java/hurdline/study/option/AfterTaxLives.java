@@ -4,8 +4,6 @@ import hurdline.answer.AfterTaxRow;
 import hurdline.answer.CompareAnswer;
 import hurdline.economics.AfterTax;
 import hurdline.economics.Cash;
-import hurdline.plant.Money;
-import hurdline.simulation.results.TaxTerms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -17,10 +15,11 @@ final class AfterTaxLives {
   private final AfterTax terms;
   private final List<Cash> incomes;
 
-  AfterTaxLives(CompareAnswer.Option option, Money money, OptionCashFlow flow) {
+  AfterTaxLives(
+      CompareAnswer.Option option, double discountPerYr, AfterTax terms, OptionCashFlow flow) {
     this.option = option;
-    discountPerYr = money.discountPerYr();
-    terms = TaxTerms.of(money.cash(), option.cost());
+    this.discountPerYr = discountPerYr;
+    this.terms = terms;
     incomes = flow.incomes();
   }
 

@@ -84,9 +84,10 @@ public final class BreakEvens {
    */
   public List<Integer> simulatedSearches() {
     List<Integer> all = new ArrayList<>();
-    int views = plants.base().money().filter(money -> money.cash().isGiven()).isPresent() ? 2 : 1;
+    Plant plant = plants.base();
     for (int at = 0; at < options.size(); at++) {
       String option = options.get(at).name();
+      int views = Financing.of(option, plant).isGiven() ? 2 : 1;
       for (String key : keys) {
         if (concerns(option, key)
             && TRIED.stream()
@@ -127,9 +128,9 @@ public final class BreakEvens {
     return rows;
   }
 
-  /** Nothing is found where the file has neither loan nor tax. */
+  /** Nothing is found where nothing is said of loan or tax. */
   private static BreakEven afterTax(String option, String key, OptionNetPresentValue worth) {
-    return worth.isAfterTaxAsked()
+    return worth.isAfterTaxAsked(option)
         ? BreakEven.of(new NetPresentValueByFactor(option, key, worth::afterTax)::mean)
         : new BreakEven(OptionalDouble.empty(), Double.NaN, Double.NaN, Double.NaN);
   }

@@ -38,9 +38,9 @@ public final class OptionNetPresentValue {
     Optional<double[]> of(String option, Change... change);
   }
 
-  /** Whether the plant as it stands says how a purchase is paid for or taxed. */
-  boolean isAfterTaxAsked() {
-    return plants.base().money().filter(money -> money.cash().isGiven()).isPresent();
+  /** Whether the plant as it stands says how the purchase of an option is paid for or taxed. */
+  boolean isAfterTaxAsked(String option) {
+    return Financing.of(option, plants.base()).isGiven();
   }
 
   /**
@@ -56,6 +56,11 @@ public final class OptionNetPresentValue {
         .of(base, plants.of(option, change), terms.lifeYr())
         .map(
             margin ->
-                new AfterTaxLives(terms, money, new OptionCashFlow(terms, money, margin)).values());
+                new AfterTaxLives(
+                        terms,
+                        money.discountPerYr(),
+                        Financing.of(option, base).terms(),
+                        new OptionCashFlow(terms, money, margin))
+                    .values());
   }
 }

@@ -56,11 +56,7 @@ public final class OptionPlants {
 
   /** Several together cost what they cost alone and live as long as the longest. */
   public static CompareAnswer.Option joined(String option, List<Option> known) {
-    List<Option> parts =
-        parts(option).stream()
-            .map(
-                part -> known.stream().filter(o -> o.name().equals(part)).findFirst().orElseThrow())
-            .toList();
+    List<Option> parts = joinedOf(option, known);
     return new CompareAnswer.Option(
         option,
         String.join(
@@ -68,5 +64,12 @@ public final class OptionPlants {
         parts.stream().mapToDouble(Option::cost).sum(),
         parts.stream().mapToDouble(Option::lifeYr).max().orElseThrow(),
         parts.stream().mapToDouble(Option::salvage).sum());
+  }
+
+  /** The options joined in one such as {@code A+B}. */
+  static List<Option> joinedOf(String option, List<Option> known) {
+    return parts(option).stream()
+        .map(part -> known.stream().filter(o -> o.name().equals(part)).findFirst().orElseThrow())
+        .toList();
   }
 }

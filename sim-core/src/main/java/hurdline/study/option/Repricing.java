@@ -72,7 +72,9 @@ final class Repricing {
   private static Plant withoutPrices(Plant p) {
     List<Product> products = p.products().stream().map(Product::withoutPrices).toList();
     List<Option> lives =
-        p.options().stream().map(of -> new Option(of.name(), "", 0, of.lifeYr(), 0)).toList();
+        p.options().stream()
+            .map(of -> new Option(of.name(), "", 0, of.lifeYr(), 0, Optional.empty()))
+            .toList();
     return p.with(products, p.money().map(Repricing::withoutPrices), lives, p.plans());
   }
 

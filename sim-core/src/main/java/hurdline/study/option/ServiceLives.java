@@ -39,15 +39,19 @@ public final class ServiceLives {
    * @param withinYr time within which it is asked how likely it pays back; else its life
    */
   public ServiceLives(
-      CompareAnswer.Option option, Money money, AnnualMarginGain margin, OptionalDouble withinYr) {
+      CompareAnswer.Option option,
+      Money money,
+      Financing financing,
+      AnnualMarginGain margin,
+      OptionalDouble withinYr) {
     this.option = option;
     this.money = money;
     this.withinYr = withinYr.orElse(Double.POSITIVE_INFINITY);
     life = new OptionCashFlow(option, money, margin);
     lives = life.lives();
     afterTax =
-        money.cash().isGiven() && option.isPurchase()
-            ? Optional.of(new AfterTaxLives(option, money, life))
+        financing.isGiven() && option.isPurchase()
+            ? Optional.of(new AfterTaxLives(option, money.discountPerYr(), financing.terms(), life))
             : Optional.empty();
   }
 
@@ -78,7 +82,7 @@ public final class ServiceLives {
     }
   }
 
-  /** The years after loan and tax; none where the file has neither. */
+  /** The years after loan and tax; none where nothing is said of loan or tax. */
   public List<AfterTaxRow> afterTaxRows() {
     return afterTax.map(after -> after.rows(money.currency())).orElse(List.of());
   }

@@ -191,7 +191,7 @@ public final class Tornado {
     double[] unchanged = worth.values(option).orElse(NONE);
     double[] low = worth.values(option, low(input)).orElse(NONE);
     double[] high = worth.values(option, high(input)).orElse(NONE);
-    boolean after = worth.isAfterTaxAsked();
+    boolean after = worth.isAfterTaxAsked(option);
     return new TornadoRow(
         option,
         input.key(),

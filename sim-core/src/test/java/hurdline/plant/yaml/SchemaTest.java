@@ -55,12 +55,15 @@ class SchemaTest {
                   47, "names an attribute")),
           Map.entry(
               "cash",
-              Map.of(
-                  42, "a time may be any elsewhere",
-                  44, "a share of something else might be above the whole",
-                  46, "a time may be any elsewhere",
-                  48, "a share may be the whole elsewhere",
-                  52, "goes by the method beside it")),
+              Map.ofEntries(
+                  Map.entry(42, "a time may be any elsewhere"),
+                  Map.entry(44, "a share of something else might be above the whole"),
+                  Map.entry(46, "a time may be any elsewhere"),
+                  Map.entry(48, "a share may be the whole elsewhere"),
+                  Map.entry(52, "goes by the method beside it"),
+                  Map.entry(58, "a share of something else might be above the whole"),
+                  Map.entry(59, "a rate may be below 0 elsewhere"),
+                  Map.entry(63, "a time may be any elsewhere"))),
           Map.entry(
               "choices",
               Map.of(

@@ -230,7 +230,13 @@ class ValuesTest {
     assertThat(money.growth().electricity()).isCloseTo(-0.01, within(1e-15));
     assertThat(PLANT.options().get(0))
         .isEqualTo(
-            new Option("bigger_mill", "75 hp mill in place of the 25 hp one", 140_000, 12, 12_000));
+            new Option(
+                "bigger_mill",
+                "75 hp mill in place of the 25 hp one",
+                140_000,
+                12,
+                12_000,
+                Optional.empty()));
     assertThat(PLANT.options().get(1).lifeYr()).isEqualTo(10);
     assertThat(PLANT.plans().get(0).says()).isEqualTo("cotton a week later");
   }
