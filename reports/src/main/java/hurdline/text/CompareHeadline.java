@@ -41,7 +41,7 @@ public final class CompareHeadline {
       Option best = ranked.get(0);
       sentences.add(worth.verdict(best));
       worth.firstYear(best).ifPresent(sentences::add);
-      worth.afterTax(best).ifPresent(sentences::add);
+      new AfterTaxSentences(answer, spoken).of(best).ifPresent(sentences::add);
       limits(best.name()).ifPresent(sentences::add);
       if (ranked.size() > 1) {
         sentences.add(others(ranked));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.plant.Basis;
+import hurdline.plant.CashTerms;
 import hurdline.plant.Curve;
 import hurdline.plant.Delivery;
 import hurdline.plant.Machine;
@@ -228,6 +229,8 @@ class ValuesTest {
     assertThat(money.overheadPerS() * 365.25 * 86_400).isCloseTo(240_000, within(1e-8));
     assertThat(money.discountPerYr()).isCloseTo(0.09, within(1e-15));
     assertThat(money.growth().electricity()).isCloseTo(-0.01, within(1e-15));
+    CashTerms.Borrowing loan = PLANT.options().get(0).loan().orElseThrow();
+    assertThat(loan.ratePerYr()).isCloseTo(0.06, within(1e-15));
     assertThat(PLANT.options().get(0))
         .isEqualTo(
             new Option(
@@ -236,7 +239,7 @@ class ValuesTest {
                 140_000,
                 12,
                 12_000,
-                Optional.empty()));
+                Optional.of(new CashTerms.Borrowing(0.8, loan.ratePerYr(), 5))));
     assertThat(PLANT.options().get(1).lifeYr()).isEqualTo(10);
     assertThat(PLANT.plans().get(0).says()).isEqualTo("cotton a week later");
   }
