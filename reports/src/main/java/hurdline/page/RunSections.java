@@ -15,6 +15,7 @@ import hurdline.text.InputWords;
 import hurdline.text.MainTable;
 import hurdline.text.MarketWords;
 import hurdline.text.OrderWords;
+import hurdline.text.PurchaseWords;
 import hurdline.text.RepeatCall;
 import hurdline.text.RunHeadline;
 import hurdline.text.RunTable;
@@ -207,8 +208,9 @@ final class RunSections {
     if (tables.hasStock()) {
       html.table("products in stores", tables.stock());
       html.paragraph(
-          "Full packages wait in their store until they leave, and are sold then. What has not left by the end,"
-              + " begun packages too, is stock at the file's worth or, where it names none, at what it would sell for.");
+          "Full packages wait in their store until they leave, and are sold then. What has not left"
+              + " by the end, begun packages too, is stock at the file's worth or, where it names"
+              + " none, at what it would sell for.");
     }
   }
 
@@ -216,8 +218,8 @@ final class RunSections {
     html.table("orders by due date", new OrderTable(answer, wording).grid());
     html.paragraph(
         "Orders are met by due date from what is fit to sell as it is made or, of a product with a"
-            + " store, as it leaves that. Days late are those begun after the date until the order is"
-            + " met, or to the end of the calendar, with 0 where it is on time.");
+            + " store, as it leaves that. Days late are those begun after the date until the order"
+            + " is met, or to the end of the calendar, with 0 where it is on time.");
   }
 
   private void writeMoney(Html html, List<Chart> money) {
@@ -232,6 +234,9 @@ final class RunSections {
           .sentences()
           .forEach(sentence -> html.paragraph(sentence + "."));
     }
+    new PurchaseWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> html.paragraph(sentence + "."));
     if (tables.hasLineMoney()) {
       html.table("margin by line", tables.lineMoney());
       html.paragraph("A line's margin is before electricity and overhead, which serve all lines.");

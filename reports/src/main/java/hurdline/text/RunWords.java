@@ -56,6 +56,9 @@ public final class RunWords {
     new MarketWords(answer.summary(), wording)
         .sentences()
         .forEach(sentence -> lines.add("market      " + sentence + "."));
+    new PurchaseWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> lines.add("purchases   " + sentence + "."));
     DrawnCropWords.of(answer, wording)
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));

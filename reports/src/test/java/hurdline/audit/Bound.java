@@ -9,6 +9,10 @@ import java.util.Set;
 final class Bound {
   private static final Set<Measure> PAYMENTS =
       Set.of(
+          Measure.MONEY_CROP_AREA,
+          Measure.MONEY_ADVANCE,
+          Measure.MONEY_ADVANCE_OPEN,
+          Measure.MONEY_ADVANCE_SHORT,
           Measure.MONEY_WAGES,
           Measure.MONEY_ELECTRICITY,
           Measure.MONEY_DEMAND,

@@ -277,8 +277,14 @@ final class MoneyCheck implements Check {
       for (String line : samples.names(Measure.MONEY_LINE_STOCK_CHANGE)) {
         String crop = MassCheck.crop(plant, line);
         if (linesOf(crop).size() == 1) {
-          double bought = at(Measure.MONEY_LINE_CROP_COST, line);
-          double gained = at(Measure.MONEY_LINE_STOCK_CHANGE, line);
+          boolean byArea = samples.names(Measure.MONEY_CROP_AREA).contains(crop);
+          double area = byArea ? at(Measure.MONEY_CROP_AREA, crop) : 0;
+          double areaStock = byArea ? at(Measure.MONEY_CROP_AREA_STOCK, crop) : 0;
+          double bought = at(Measure.MONEY_LINE_CROP_COST, line) - area;
+          double gained = at(Measure.MONEY_LINE_STOCK_CHANGE, line) - areaStock;
+          if (byArea) {
+            area(crop, area, areaStock);
+          }
           boolean graded = samples.names(Measure.MASS_PRICE_FACTOR).contains(crop);
           double factor = graded ? at(Measure.MASS_PRICE_FACTOR, crop) : 1;
           near(STOCK, line + " bought", paid(crop, Measure.MASS_WEIGHED_IN) * factor, bought);
@@ -292,6 +298,34 @@ final class MoneyCheck implements Check {
             near(STOCK, line + " used", used, bought - gained);
           }
         }
+      }
+    }
+
+    /**
+     * At most all fields are paid for, and no more lies in the yard than was paid for; an advance
+     * is on all fields, and what is open or short is part of it.
+     */
+    private void area(String crop, double paid, double stock) {
+      double all = 0;
+      double advance = 0;
+      String terms = "money.crop_terms." + crop;
+      for (String field : plant.names("deliveries." + crop + ".fields")) {
+        String path = "deliveries." + crop + ".fields." + field;
+        double area = plant.amount(path + ".area");
+        all += area * plant.amount(terms + ".per_area");
+        double meanYield = plant.mean(path + ".yield");
+        advance +=
+            area
+                * (plant.amount(terms + ".advance.per_area")
+                    + plant.amount(terms + ".advance.per_mass") * meanYield);
+      }
+      ledger.between(STOCK, where + crop + " area", 0, paid, all);
+      ledger.between(STOCK, where + crop + " area stock", 0, stock, paid);
+      if (plant.has(terms + ".advance")) {
+        near(STOCK, crop + " advance", advance, at(Measure.MONEY_ADVANCE, crop));
+        double notEarned =
+            at(Measure.MONEY_ADVANCE_OPEN, crop) + at(Measure.MONEY_ADVANCE_SHORT, crop);
+        ledger.between(STOCK, where + crop + " not earned", 0, notEarned, advance);
       }
     }
 

@@ -47,9 +47,7 @@ public enum Measure {
       "intake.<crop>.turned_away", BALES, "Turned away at the gate because the yard was full."),
   INTAKE_REJECTED("intake.<crop>.rejected", BALES, "Weighed and sent away."),
   INTAKE_HELD_AT_FIELD_PEAK(
-      "intake.<crop>.held_at_field.peak",
-      BALES,
-      "The most that lay baled at the fields, not yet on a truck."),
+      "intake.<crop>.held_at_field.peak", BALES, "The most that lay baled at its fields."),
   YARD_PEAK("yard.<crop>.peak", BALES, "The most that lay in the yard's places at once."),
   YARD_MEAN(
       "yard.<crop>.mean", BALES, "The mean that lay in the yard's places, over the whole horizon."),
@@ -104,9 +102,7 @@ public enum Measure {
   /** Water only, so it has no dry twin. */
   MASS_DRIED("mass.<crop>.dried", TONNE, "Water that the line's driers sent to the air."),
   LINE_HOURS_SCHEDULED(
-      "line.<line>.hours.scheduled",
-      HOUR,
-      "Hours of the line's shifts less their rests, in its campaigns."),
+      "line.<line>.hours.scheduled", HOUR, "Its shifts less their rests, in its campaigns."),
   LINE_HOURS_LIMITED_BY(
       "line.<line>.hours.limited_by.<cause>",
       HOUR,
@@ -122,10 +118,7 @@ public enum Measure {
       "line.<line>.packages_per_hour.<product>",
       PER_HOUR,
       "Packages that the line's mass of this product fills, per scheduled hour."),
-  MACHINE_HOURS(
-      "machine.<machine>.hours.<state>",
-      HOUR,
-      "Hours of the horizon that the machine was in this state."),
+  MACHINE_HOURS("machine.<machine>.hours.<state>", HOUR, "Hours of the horizon in this state."),
   MACHINE_MASS_IN("machine.<machine>.mass_in", TONNE, "Mass that the machine took in."),
   MACHINE_ENERGY("machine.<machine>.energy", KILOWATT_HOUR, "Electricity that the machine drew."),
   MACHINE_CROP_HOURS(
@@ -133,13 +126,9 @@ public enum Measure {
       HOUR,
       "Hours that the machine was in this state while this crop had it."),
   MACHINE_CROP_MASS_IN(
-      "machine.<machine>.crop.<crop>.mass_in",
-      TONNE,
-      "Mass that the machine took in for lines of this crop."),
+      "machine.<machine>.crop.<crop>.mass_in", TONNE, "Mass taken in for lines of this crop."),
   MACHINE_KPI(
-      "machine.<machine>.kpi.<kpi>",
-      SHARE,
-      "Ratio of the machine's hours by ISO 22400-2, from memory."),
+      "machine.<machine>.kpi.<kpi>", SHARE, "Ratio of its hours by ISO 22400-2, from memory."),
   MACHINE_STOP_COUNT("machine.<machine>.stop.<stop>.count", COUNT, "How often this stop began."),
   MACHINE_STOP_HOURS(
       "machine.<machine>.stop.<stop>.hours",
@@ -148,13 +137,9 @@ public enum Measure {
   MACHINE_SCREEN_HOURS(
       "machine.<machine>.screen.<screen>.hours", HOUR, "Hours that the mill ran on this screen."),
   MACHINE_SCREEN_MASS_IN(
-      "machine.<machine>.screen.<screen>.mass_in",
-      TONNE,
-      "Mass that the mill took in on this screen."),
+      "machine.<machine>.screen.<screen>.mass_in", TONNE, "Mass taken in on this screen."),
   MACHINE_SCREEN_ENERGY(
-      "machine.<machine>.screen.<screen>.energy",
-      KILOWATT_HOUR,
-      "Electricity that the mill drew with this screen in."),
+      "machine.<machine>.screen.<screen>.energy", KILOWATT_HOUR, "Drawn with this screen in."),
   MACHINE_SCREEN_CHANGES("machine.<machine>.screen_changes", COUNT, "Screen changes of the mill."),
   BIN_LEVEL_MEAN(
       "bin.<bin>.level.mean", TONNE, "Mean that lay in the bin, over the whole horizon."),
@@ -216,9 +201,7 @@ public enum Measure {
   PRODUCT_ORDER_PENALTY(
       "product.<product>.order.<n>.penalty", MONEY, "What was charged for its being late."),
   RESOURCE_BUSY(
-      "resource.<resource>.busy",
-      SHARE,
-      "Share of its hours that one of this resource was in use (utilization)."),
+      "resource.<resource>.busy", SHARE, "Share of its hours that one was in use (utilization)."),
   RESOURCE_WAIT_MEAN(
       "resource.<resource>.wait.mean", MINUTE, "Mean wait of a request, waits of zero included."),
   RESOURCE_QUEUE_PEAK(
@@ -244,9 +227,7 @@ public enum Measure {
   BUILDING_ALONE(
       "building.hours.alone.<line>", HOUR, "Hours in which this line worked and no other did."),
   CREW_LABOR_HOURS(
-      "crew.<line>.labor_hours",
-      HOUR,
-      "Hand hours of the line's shifts that were worked, rests included."),
+      "crew.<line>.labor_hours", HOUR, "Hand hours of its shifts worked, rests included."),
   CREW_OVERTIME(
       "crew.<line>.overtime",
       HOUR,
@@ -270,6 +251,11 @@ public enum Measure {
       "money.crop_cost",
       MONEY,
       "Paid for crops weighed in; stock on hand at the start is not in it."),
+  MONEY_CROP_AREA("money.crop.<crop>.area", MONEY, "Paid for its area, in its cost."),
+  MONEY_CROP_AREA_STOCK("money.crop.<crop>.area_stock", MONEY, "That part of its stock change."),
+  MONEY_ADVANCE("money.crop.<crop>.advance", MONEY, "Paid for its fields on contract."),
+  MONEY_ADVANCE_OPEN("money.crop.<crop>.advance_open", MONEY, "Of it, on bales still to come."),
+  MONEY_ADVANCE_SHORT("money.crop.<crop>.advance_short", MONEY, "Of it, more than bales earned."),
   MONEY_WAGES(
       "money.wages",
       MONEY,
@@ -339,9 +325,7 @@ public enum Measure {
       "Day of the horizon on which the line's last shift began that was worked, in whichever"
           + " campaign; 1 is the first."),
   SEASON_LEFT_OVER(
-      "season.<line>.left_over",
-      BALES,
-      "Bales left when the line's last campaign ended, wherever they lay."),
+      "season.<line>.left_over", BALES, "Bales left when its last campaign ended, anywhere."),
   SEASON_NTH_ENDED(
       "season.<line>.<n>.ended",
       DAY,

@@ -24,6 +24,9 @@ public final class IntakeBooks {
   public final MassLedger putBack;
   public final MassLedger inPlacesAtEnd;
 
+  /** Weighed in, by field in place of crop, where something was paid on contract. */
+  public final MassLedger ofFields;
+
   /** Came over the scale and was sent away. */
   public final MassLedger rejected;
 
@@ -42,13 +45,19 @@ public final class IntakeBooks {
   private final int[] balesOnHand;
   private final int[] turnedAway;
   private final int[] balesRejected;
+  private final boolean[] isOpen; // by field
   private final int[] heldAtField;
   private final int[] heldAtFieldPeak;
   private final int[] lifted;
   private final double[] ageS;
 
-  public IntakeBooks(YardPlan plan) {
+  /**
+   * @param fields of all crops
+   */
+  public IntakeBooks(YardPlan plan, int fields) {
     int crops = plan.crops();
+    ofFields = new MassLedger(fields, 0);
+    isOpen = new boolean[fields];
     ledgers = new MassLedger[9];
     for (int ledger = 0; ledger < ledgers.length; ledger++) {
       ledgers[ledger] = new MassLedger(crops, plan.components());
@@ -81,6 +90,8 @@ public final class IntakeBooks {
     for (MassLedger ledger : ledgers) {
       ledger.reset();
     }
+    ofFields.reset();
+    Arrays.fill(isOpen, false);
     levels.reset();
     trips.reset();
     room.reset();
@@ -128,6 +139,15 @@ public final class IntakeBooks {
 
   public void rejected(int crop, int bales) {
     balesRejected[crop] += bales;
+  }
+
+  /** Whether more bales of a field are still to come. */
+  public void isOpen(int field, boolean open) {
+    isOpen[field] = open;
+  }
+
+  public boolean isOpen(int field) {
+    return isOpen[field];
   }
 
   public int balesRejected(int crop) {

@@ -9,6 +9,7 @@ public final class MassLedger {
   private final double[] dryKg;
   private final double[] unpaidKg; // where a bale was paid less than its price
   private final double[] unpaidDryKg;
+  private final double[] areaM2; // that was paid for with the bales
   private final double[] componentDryKg; // [crop * components + component]
 
   MassLedger(int crops, int components) {
@@ -17,6 +18,7 @@ public final class MassLedger {
     dryKg = new double[crops];
     unpaidKg = new double[crops];
     unpaidDryKg = new double[crops];
+    areaM2 = new double[crops];
     componentDryKg = new double[crops * components];
   }
 
@@ -25,6 +27,7 @@ public final class MassLedger {
     Arrays.fill(dryKg, 0);
     Arrays.fill(unpaidKg, 0);
     Arrays.fill(unpaidDryKg, 0);
+    Arrays.fill(areaM2, 0);
     Arrays.fill(componentDryKg, 0);
   }
 
@@ -49,6 +52,15 @@ public final class MassLedger {
   public void unpaid(int crop, double massKg, double moisture, double share) {
     unpaidKg[crop] += massKg * share;
     unpaidDryKg[crop] += massKg * (1 - moisture) * share;
+  }
+
+  /** Of a field that was paid for with a mass that was added. */
+  public void area(int crop, double m2) {
+    areaM2[crop] += m2;
+  }
+
+  public double areaM2(int crop) {
+    return areaM2[crop];
   }
 
   /** What is not paid for, as-is. */

@@ -1,15 +1,16 @@
 package hurdline.compiled;
 
+import hurdline.plant.CropTerms;
 import hurdline.plant.Delivery;
 import hurdline.plant.Grade;
 import hurdline.plant.Job;
 import hurdline.plant.LotAttribute;
+import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.plant.Resource;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,15 +53,16 @@ public final class Haulage {
       List<Delivery> deliveries,
       List<Resource> resources,
       List<String> crops,
+      Map<String, CropTerms> terms,
       Map<String, List<Grade>> grades,
       List<LotAttribute> attributes,
       Roster roster) {
     static Basis of(Plant plant, YardPlan yard, Roster roster) {
       List<String> crops = IntStream.range(0, yard.crops()).mapToObj(yard::crop).toList();
-      Map<String, List<Grade>> grades = new LinkedHashMap<>();
-      plant.money().ifPresent(money -> grades.putAll(money.grades()));
+      Map<String, CropTerms> terms = plant.money().map(Money::terms).orElse(Map.of());
+      Map<String, List<Grade>> grades = plant.money().map(Money::grades).orElse(Map.of());
       return new Basis(
-          plant.deliveries(), plant.resources(), crops, grades, yard.attributes(), roster);
+          plant.deliveries(), plant.resources(), crops, terms, grades, yard.attributes(), roster);
     }
   }
 
@@ -69,7 +71,8 @@ public final class Haulage {
     int crops = basis.crops().size();
     firstDay = basis.roster().date(0);
     terms =
-        new PurchaseTerms(basis.crops(), basis.grades(), basis.deliveries(), basis.attributes());
+        new PurchaseTerms(
+            basis.crops(), basis.terms(), basis.grades(), basis.deliveries(), basis.attributes());
     deliveries = new ArrayList<>();
     fields = new ArrayList<>();
     firstField = new int[crops + 1];
@@ -131,7 +134,7 @@ public final class Haulage {
     receiving[crop] = roster.receivingDays(name);
   }
 
-  private static double meanCropKg(Delivery delivery) {
+  static double meanCropKg(Delivery delivery) {
     double yieldsKg = 0;
     for (Delivery.Field field : delivery.fields()) {
       yieldsKg += field.areaM2() * field.yieldKgPerM2().meanWithin(0, Double.POSITIVE_INFINITY);

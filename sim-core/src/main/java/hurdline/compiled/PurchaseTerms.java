@@ -1,8 +1,11 @@
 package hurdline.compiled;
 
+import hurdline.plant.CropTerms;
 import hurdline.plant.Delivery;
 import hurdline.plant.Grade;
 import hurdline.plant.LotAttribute;
+import hurdline.plant.Plant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -14,6 +17,8 @@ public final class PurchaseTerms {
 
   private static final int MOISTURE = -1;
 
+  private final boolean[] isByArea; // by crop, like all that follow
+  private final boolean[] hasAdvance;
   private final int[][] gradeBy; // [crop][grade] attribute, or moisture
   private final PriceCurve[][] price;
   private final int[][] limitBy;
@@ -23,10 +28,13 @@ public final class PurchaseTerms {
 
   PurchaseTerms(
       List<String> crops,
+      Map<String, CropTerms> terms,
       Map<String, List<Grade>> grades,
       List<Delivery> deliveries,
       List<LotAttribute> attributes) {
     this.attributes = attributes;
+    isByArea = new boolean[crops.size()];
+    hasAdvance = new boolean[crops.size()];
     gradeBy = new int[crops.size()][];
     price = new PriceCurve[crops.size()][];
     limitBy = new int[crops.size()][];
@@ -34,6 +42,9 @@ public final class PurchaseTerms {
     below = new double[crops.size()][];
     for (int crop = 0; crop < crops.size(); crop++) {
       String name = crops.get(crop);
+      CropTerms paid = terms.get(name);
+      isByArea[crop] = paid != null && paid.perM2() > 0;
+      hasAdvance[crop] = paid != null && paid.advance().isPresent();
       grades(crop, grades.getOrDefault(name, List.of()));
       limits(
           crop,
@@ -71,6 +82,33 @@ public final class PurchaseTerms {
             .filter(a -> attributes.get(a).equals(new LotAttribute.Share(by)))
             .findFirst()
             .orElseThrow();
+  }
+
+  /**
+   * Area of its fields that a mass of a crop stands for in a mean year, by the crops whose area is
+   * paid for: Σ aₖ / (E[s] · Σ aₖ · E[yₖ]), as in {@link Haulage#meanCropKg}.
+   */
+  static Map<String, Double> meanAreaM2PerKg(Plant plant) {
+    Map<String, Double> perKg = new LinkedHashMap<>();
+    for (Delivery delivery : plant.deliveries()) {
+      double perM2 = plant.money().map(money -> money.perM2(delivery.crop())).orElse(0.0);
+      double meanKg = perM2 > 0 ? Haulage.meanCropKg(delivery) : 0;
+      if (meanKg > 0) {
+        double areaM2 = delivery.fields().stream().mapToDouble(Delivery.Field::areaM2).sum();
+        perKg.put(delivery.crop(), areaM2 / meanKg);
+      }
+    }
+    return perKg;
+  }
+
+  /** Whether the area of a crop's fields is paid for. */
+  public boolean isByArea(int crop) {
+    return isByArea[crop];
+  }
+
+  /** Whether something is paid for a crop's fields on contract. */
+  public boolean hasAdvance(int crop) {
+    return hasAdvance[crop];
   }
 
   /** Whether the price of a crop goes by its loads. */

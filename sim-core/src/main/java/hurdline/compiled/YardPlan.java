@@ -9,6 +9,7 @@ import hurdline.plant.Yard;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -32,6 +33,7 @@ public final class YardPlan {
   private final int[] holds;
   private final double[] lossPerS;
   private final int[] onHand;
+  private final double[] onHandAreaM2PerKg;
   private final double fieldLossPerS;
   private final boolean turnAway;
   private final PickRule pickRule;
@@ -45,6 +47,7 @@ public final class YardPlan {
       List<Crop> crops,
       List<Component> components,
       List<LotAttribute> attributes,
+      Map<String, Double> areaM2PerKg,
       int days) {
     static Basis of(Plant plant) {
       return new Basis(
@@ -52,6 +55,7 @@ public final class YardPlan {
           plant.crops(),
           plant.components(),
           LotAttribute.of(plant),
+          PurchaseTerms.meanAreaM2PerKg(plant),
           plant.calendar().days());
     }
   }
@@ -74,6 +78,10 @@ public final class YardPlan {
     holds = places.stream().mapToInt(Yard.Place::holds).toArray();
     lossPerS = places.stream().mapToDouble(Yard.Place::lossPerS).toArray();
     onHand = crops.stream().mapToInt(crop -> yard.onHand().getOrDefault(crop.name(), 0)).toArray();
+    onHandAreaM2PerKg =
+        crops.stream()
+            .mapToDouble(crop -> basis.areaM2PerKg().getOrDefault(crop.name(), 0.0))
+            .toArray();
     fieldLossPerS = yard.fieldLossPerS();
     turnAway = yard.turnAway();
     pickRule = pickRule(yard.pick());
@@ -161,6 +169,11 @@ public final class YardPlan {
   /** Bales of the crop that lie in the yard at time zero. */
   public int onHand(int crop) {
     return onHand[crop];
+  }
+
+  /** Area that stock on hand stands for where area is paid for, 0 where it is not. */
+  public double onHandAreaM2PerKg(int crop) {
+    return onHandAreaM2PerKg[crop];
   }
 
   public double fieldLossPerS() {

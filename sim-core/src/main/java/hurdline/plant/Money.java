@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param tariff what electricity costs
  * @param drierFuelPerKg for each mass of water that driers send to the air
  * @param cropsPerKg price of each crop
+ * @param terms what growers are paid besides a crop's price
  * @param grades by what a crop's price changes from load to load
  * @param paidAt how a crop's mass is brought to the one that is paid; as weighed where absent
  * @param discount share a year; absent where the file does not say
@@ -24,6 +25,7 @@ public record Money(
     double wagePerS,
     double drierFuelPerKg,
     Map<String, Double> cropsPerKg,
+    Map<String, CropTerms> terms,
     Map<String, List<Grade>> grades,
     Map<String, Basis> paidAt,
     double overheadPerS,
@@ -34,6 +36,7 @@ public record Money(
     CashTerms cash) {
   public Money {
     cropsPerKg = InOrder.copy(cropsPerKg);
+    terms = InOrder.copy(terms);
     grades = InOrder.copy(grades);
     paidAt = InOrder.copy(paidAt);
     Check.notBelow0("wagePerS", wagePerS);
@@ -46,6 +49,12 @@ public record Money(
   /** Share a year by which later money counts less; 0 where the file does not say. */
   public double discountPerYr() {
     return discount.orElse(0);
+  }
+
+  /** Paid for an area of a crop's fields, on top of its price. */
+  public double perM2(String crop) {
+    CropTerms known = terms.get(crop);
+    return known == null ? 0 : known.perM2();
   }
 
   /** Mass of a crop that is paid for. */

@@ -12,10 +12,10 @@ final class PurchaseRules {
     plant
         .money()
         .ifPresent(
-            money ->
-                money
-                    .grades()
-                    .forEach((crop, grades) -> grades(crop, grades, plant, names, found)));
+            money -> {
+              money.terms().forEach((crop, terms) -> terms(crop, terms, plant, names, found));
+              money.grades().forEach((crop, grades) -> grades(crop, grades, plant, names, found));
+            });
     for (Delivery delivery : plant.deliveries()) {
       String path = "deliveries." + delivery.crop() + ".reject";
       if (!delivery.rejects().isEmpty() && delivery.weigh().isEmpty()) {
@@ -32,6 +32,25 @@ final class PurchaseRules {
             plant,
             found);
       }
+    }
+  }
+
+  private static void terms(
+      String crop, CropTerms terms, Plant plant, Names names, Problems found) {
+    String path = "money.crop_terms." + crop;
+    found.known(path, crop, names.crops.keySet(), "no crop", "a crop");
+    boolean loads =
+        plant.deliveries().stream()
+                .anyMatch(
+                    d -> d.crop().equals(crop) && (d.loads().isPresent() || d.fields().isEmpty()))
+            || plant.deliveries().stream().noneMatch(d -> d.crop().equals(crop));
+    if (names.crops.containsKey(crop) && loads) {
+      found.add(
+          path,
+          "area and advances are paid for fields, and \""
+              + crop
+              + "\" does not come from fields alone",
+          "fields under deliveries." + crop + " and no loads, or a price in crop_prices");
     }
   }
 

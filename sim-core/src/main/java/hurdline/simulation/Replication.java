@@ -104,7 +104,7 @@ public final class Replication {
     orders = new Orders(present, filling);
     milling = new Milling(present, standing, orders);
     bales = new Bales(yard.components(), yard.attributes().size());
-    intake = new IntakeBooks(yard);
+    intake = new IntakeBooks(yard, haulage.fields());
     this.yard = yard;
     this.haulage = haulage;
     stacking = new Stacking(yard, bales, intake);

@@ -26,6 +26,10 @@ final class MeasureBounds {
   /** Paid one way only. Not what hangs on a price, which may be below 0. */
   private static final Set<Measure> PAYMENTS =
       EnumSet.of(
+          Measure.MONEY_CROP_AREA,
+          Measure.MONEY_ADVANCE,
+          Measure.MONEY_ADVANCE_OPEN,
+          Measure.MONEY_ADVANCE_SHORT,
           Measure.MONEY_WAGES,
           Measure.MONEY_ELECTRICITY,
           Measure.MONEY_DEMAND,

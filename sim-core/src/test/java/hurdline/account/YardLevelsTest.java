@@ -26,19 +26,22 @@ class YardLevelsTest {
               .days(3)
               .says(
                   "crops",
-                  "{ash: {bale: {mass: 1 t}, composition: {fiber: 100 %}}, birch: {bale: {mass: 1 t}, composition: {fiber: 100 %}}}")
+                  "{ash: {bale: {mass: 1 t}, composition: {fiber: 100 %}}, birch: {bale: {mass: 1"
+                      + " t}, composition: {fiber: 100 %}}}")
               .says(
                   "lines",
-                  "{stalk_line: {crop: ash, feed: feeder, steps: {feeder: {rate: 1 t/h, to: tow}}}}")
+                  "{stalk_line: {crop: ash, feed: feeder, steps: {feeder: {rate: 1 t/h, to:"
+                      + " tow}}}}")
               .says(
                   "yard",
-                  "{places: {first: {holds: 3 bales, crops: [ash]}, second: {holds: 2 bales, crops: [birch]}, third: {holds: 5 bales}}}")
+                  "{places: {first: {holds: 3 bales, crops: [ash]}, second: {holds: 2 bales, crops:"
+                      + " [birch]}, third: {holds: 5 bales}}}")
               .plant());
 
   @Test
   void levelsAreThoseOfABookKeptMinuteByMinute() {
     SplittableRandom chance = new SplittableRandom(11);
-    YardLevels levels = new IntakeBooks(PLAN).levels;
+    YardLevels levels = new IntakeBooks(PLAN, 0).levels;
     double fullS = 0;
     for (int trial = 0; trial < 40; trial++) {
       levels.reset();

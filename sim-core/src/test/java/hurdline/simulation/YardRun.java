@@ -61,7 +61,7 @@ final class YardRun {
     resourceNames = byName.stream().map(Resource::name).toList();
     resources =
         new Resources(byName.stream().mapToInt(Resource::count).toArray(), 1 + plan.crops());
-    books = new IntakeBooks(plan);
+    books = new IntakeBooks(plan, haulage.fields());
     bales = new Bales(plan.components(), plan.attributes().size());
     stacking = new Stacking(plan, bales, books);
     hauling = new Hauling(plan, haulage, bales, stacking, resources, pending, 0, 1, JOBS, 0, books);

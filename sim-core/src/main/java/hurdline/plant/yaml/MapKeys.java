@@ -68,6 +68,8 @@ enum MapKeys {
   JOB,
   BASE_LOAD,
   MONEY,
+  CROP_TERMS,
+  ADVANCE,
   GRADE,
   OVERTIME,
   RENT,

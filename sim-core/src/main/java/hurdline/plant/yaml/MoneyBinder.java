@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Basis;
+import hurdline.plant.CropTerms;
 import hurdline.plant.Grade;
 import hurdline.plant.Money;
 import hurdline.plant.Money.Growth;
@@ -41,6 +42,7 @@ final class MoneyBinder {
             Quantities.of(f.at("wage"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
             Quantities.of(f.at("drier_fuel"), Dimension.PRICE, Range.NOT_BELOW_0, 0),
             prices(f.at("crop_prices")),
+            terms(f.at("crop_terms")),
             grades(f.at("crop_grades")),
             moistures(f.at("moisture_basis")),
             Quantities.of(f.at("overhead"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
@@ -89,6 +91,38 @@ final class MoneyBinder {
         .forEach(
             (crop, price) -> prices.put(crop, Quantities.of(price, Dimension.PRICE, Range.ANY, 0)));
     return prices;
+  }
+
+  private static Map<String, CropTerms> terms(NodeReader at) {
+    Map<String, CropTerms> terms = new LinkedHashMap<>();
+    at.named("crop").forEach((crop, entry) -> terms.put(crop, termsOf(entry)));
+    return terms;
+  }
+
+  private static CropTerms termsOf(NodeReader at) {
+    Fields f = at.fields(MapKeys.CROP_TERMS);
+    return new CropTerms(
+        Quantities.of(f.at("per_area"), Dimension.AREA_PRICE, Range.NOT_BELOW_0, 0),
+        advance(f.at("advance")));
+  }
+
+  private static Optional<CropTerms.Advance> advance(NodeReader at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(MapKeys.ADVANCE);
+    if (at.isMap() && f.has("per_area") == f.has("per_mass")) {
+      at.wrong(
+          f.has("per_area")
+              ? "both \"per_area\" and \"per_mass\""
+              : "neither \"per_area\" nor \"per_mass\"",
+          "one of them, such as \"per_area: 40 USD/acre\"");
+    }
+    return Optional.of(
+        new CropTerms.Advance(
+            Quantities.of(f.at("per_area"), Dimension.AREA_PRICE, Range.NOT_BELOW_0, 0),
+            Quantities.of(f.at("per_mass"), Dimension.PRICE, Range.NOT_BELOW_0, 0),
+            Words.choice(f.at("if_short"), Map.of("owed", false, "kept", true), false)));
   }
 
   private static Map<String, List<Grade>> grades(NodeReader at) {

@@ -389,6 +389,18 @@ public final class Feeding {
     }
   }
 
+  /** The area that was paid for with the same. */
+  public double stillAreaM2(int l) {
+    double m2 = 0;
+    for (int i = 0; i < tables.count(l); i++) {
+      int bale = tables.bale(l, i);
+      m2 += bales.areaM2(bale, bales.massKg(bale));
+    }
+    return feeding[l] == NONE
+        ? m2
+        : m2 + bales.areaM2(feeding[l], present.network.restKg[layout.feedHead[l]]);
+  }
+
   private void unpaid(int bale, double kg, double[] to) {
     to[0] += kg * bales.unpaid(bale);
     to[1] += kg * (1 - bales.moisture(bale)) * bales.unpaid(bale);

@@ -22,7 +22,7 @@ final class IntakeResults {
   private final Feeding feeding;
   private final MaterialBooks material;
   private final IntakeBooks intake;
-  private final MoneyResult money;
+  private final CropPurchases purchases;
   private final double[] componentKg;
   private OutcomeWriter tally;
 
@@ -32,13 +32,13 @@ final class IntakeResults {
       Feeding feeding,
       MaterialBooks material,
       IntakeBooks intake,
-      MoneyResult money) {
+      CropPurchases purchases) {
     this.layout = layout;
     this.haulage = haulage;
     this.feeding = feeding;
     this.material = material;
     this.intake = intake;
-    this.money = money;
+    this.purchases = purchases;
     componentKg = new double[layout.components];
   }
 
@@ -75,7 +75,7 @@ final class IntakeResults {
       mass(Measure.MASS_REJECTED, intake.rejected.kg(c), intake.rejected.dryKg(c), name);
     }
     if (haulage.terms().isGraded(c)) {
-      tally.put(Measure.MASS_PRICE_FACTOR, money.cropPriceFactor(name, c), name);
+      tally.put(Measure.MASS_PRICE_FACTOR, purchases.priceFactor(name, c), name);
     }
     tally.putCrop(Measure.INTAKE_HELD_AT_FIELD_PEAK, name, intake.heldAtFieldPeak(c), name);
   }

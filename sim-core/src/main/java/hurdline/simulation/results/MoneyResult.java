@@ -1,7 +1,5 @@
 package hurdline.simulation.results;
 
-import hurdline.account.IntakeBooks;
-import hurdline.account.MassLedger;
 import hurdline.account.MaterialBooks;
 import hurdline.compiled.CompiledLines;
 import hurdline.measure.Measure;
@@ -9,7 +7,6 @@ import hurdline.plant.Money;
 import hurdline.plant.Packaging;
 import hurdline.plant.Product;
 import hurdline.simulation.activity.Crewing;
-import hurdline.simulation.activity.Feeding;
 import hurdline.simulation.activity.Filling;
 import hurdline.simulation.activity.Orders;
 import hurdline.simulation.activity.ReplicationState;
@@ -30,10 +27,8 @@ final class MoneyResult {
   private final Stopping stopping;
   private final Filling filling;
   private final Orders orders;
-  private final Feeding feeding;
   private final StateRecorder watching;
   private final MaterialBooks material;
-  private final IntakeBooks intake;
   private final int products;
   private final Makers makers;
   private final Money money;
@@ -44,18 +39,15 @@ final class MoneyResult {
   private final ProductStock productStock;
   private final CashView cash;
   private final double[] revenue; // by line, like all that follow
-  private final double[] crops;
   private final double[] packages;
   private final double[] late;
   private final double[] freights;
   private final double[] drierFuel;
-  private final double[] stock;
   private final double[] unsold; // worth of products that have not left
   private final double[] margin;
+  private final CropPurchases purchases;
   private final WageBill pay;
   private double marginOfAll;
-  private double cropsOfNoLine; // price of crops that no line takes
-  private double stockOfNoLine;
 
   MoneyResult(
       ReplicationState present,
@@ -64,19 +56,17 @@ final class MoneyResult {
       Stopping stopping,
       Filling filling,
       Orders orders,
-      Feeding feeding,
       StateRecorder watching,
       MaterialBooks material,
-      IntakeBooks intake) {
+      CropPurchases purchases) {
     this.present = present;
     this.makers = makers;
     this.stopping = stopping;
     this.filling = filling;
     this.orders = orders;
-    this.feeding = feeding;
     this.watching = watching;
     this.material = material;
-    this.intake = intake;
+    this.purchases = purchases;
     layout = present.layout;
     products = layout.naming.products.count();
     money = layout.plant.money().orElse(null);
@@ -87,7 +77,6 @@ final class MoneyResult {
             present.roster.months(),
             layout.plant.money().map(Money::tariff).orElse(null));
     revenue = new double[layout.lines];
-    crops = new double[layout.lines];
     packages = new double[layout.lines];
     late = new double[layout.lines];
     sold = new SoldMass(layout, material, filling.goods);
@@ -97,10 +86,9 @@ final class MoneyResult {
     cash = new CashView(layout.plant, present.roster.years());
     freights = new double[layout.lines];
     drierFuel = new double[layout.lines];
-    stock = new double[layout.lines];
     unsold = new double[layout.lines];
     margin = new double[layout.lines];
-    pay = new WageBill(present, crewing, money, this::shareOfCrop);
+    pay = new WageBill(present, crewing, money, purchases::share);
   }
 
   /** Full packages of a product: those filled, and those that its pile would fill. */
@@ -142,8 +130,8 @@ final class MoneyResult {
     double overhead = money.overheadPerS() * endS;
     double[] stops = stopping.cost;
     double wageSum = sum(pay.byLine) + pay.ofNoLine;
-    double cropSum = sum(crops) + cropsOfNoLine;
-    double stockSum = sum(stock) + stockOfNoLine;
+    double cropSum = sum(purchases.crops) + purchases.cropsOfNoLine;
+    double stockSum = sum(purchases.stock) + purchases.stockOfNoLine;
     double costs =
         cropSum + wageSum + sum(packages) + sum(stops) + sum(late) + sum(freights) + sum(drierFuel);
     tally.put(Measure.MONEY_REVENUE, sum(revenue));
@@ -166,6 +154,7 @@ final class MoneyResult {
     }
     marginOfAll = sum(revenue) + sum(unsold) + stockSum - costs - electricity - overhead;
     tally.put(Measure.MONEY_MARGIN, marginOfAll);
+    purchases.put(tally);
     cash.put(tally, marginOfAll, endS);
     for (int l = 0; l < layout.lines; l++) {
       putLine(tally, l, stops[l]);
@@ -246,8 +235,8 @@ final class MoneyResult {
     margin[l] =
         revenue[l]
             + unsold[l]
-            + stock[l]
-            - crops[l]
+            + purchases.stock[l]
+            - purchases.crops[l]
             - pay.byLine[l]
             - packages[l]
             - stops
@@ -256,7 +245,7 @@ final class MoneyResult {
             - drierFuel[l];
     double fed = material.fedKg[l] / TONNE_KG;
     tally.put(Measure.MONEY_LINE_REVENUE, revenue[l], line);
-    tally.put(Measure.MONEY_LINE_CROP_COST, crops[l], line);
+    tally.put(Measure.MONEY_LINE_CROP_COST, purchases.crops[l], line);
     tally.put(Measure.MONEY_LINE_WAGES, pay.byLine[l], line);
     tally.put(Measure.MONEY_LINE_PACKAGES, packages[l], line);
     tally.put(Measure.MONEY_LINE_STOPS, stops, line);
@@ -267,7 +256,7 @@ final class MoneyResult {
     if (money.drierFuelPerKg() > 0) {
       tally.put(Measure.MONEY_LINE_DRIER_FUEL, drierFuel[l], line);
     }
-    tally.put(Measure.MONEY_LINE_STOCK_CHANGE, stock[l], line);
+    tally.put(Measure.MONEY_LINE_STOCK_CHANGE, purchases.stock[l], line);
     if (productStock.any()) {
       tally.put(Measure.MONEY_LINE_PRODUCT_STOCK, unsold[l], line);
     }
@@ -295,21 +284,15 @@ final class MoneyResult {
 
   private void workOut() {
     Arrays.fill(revenue, 0);
-    Arrays.fill(crops, 0);
     Arrays.fill(late, 0);
     Arrays.fill(freights, 0);
-    Arrays.fill(stock, 0);
     Arrays.fill(unsold, 0);
-    cropsOfNoLine = 0;
-    stockOfNoLine = 0;
     filling.book();
     System.arraycopy(filling.cost, 0, packages, 0, packages.length);
     for (Product product : layout.plant.products()) {
       ofProduct(product);
     }
-    for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
-      ofCrop(crop);
-    }
+    purchases.workOut();
     for (int l = 0; l < layout.lines; l++) {
       drierFuel[l] = material.driedKg[l] * money.drierFuelPerKg();
     }
@@ -354,64 +337,6 @@ final class MoneyResult {
     for (int l = 0; l < layout.lines && all > 0; l++) {
       revenue[l] += earned * kg[l * each + at] / all;
     }
-  }
-
-  private void ofCrop(int crop) {
-    String name = layout.naming.crops.name(crop);
-    double price = money.cropsPerKg().getOrDefault(name, 0.0);
-    double bought = paidKg(name, intake.weighedIn, crop);
-    double still =
-        paidKg(name, intake.inPlacesAtEnd, crop) + paidKg(name, intake.inTrucksAtEnd, crop);
-    double[] componentKg = new double[layout.components];
-    double[] unpaidKg = new double[2];
-    for (int l = 0; l < layout.lines; l++) {
-      if (layout.crop[l] == crop) {
-        Arrays.fill(componentKg, 0);
-        double kg = feeding.stillHereKg(l, componentKg);
-        still += money.paidKg(name, kg, sum(componentKg));
-        feeding.stillUnpaidKg(l, unpaidKg);
-        still -= money.paidKg(name, unpaidKg[0], unpaidKg[1]);
-      }
-    }
-    double gained = still - paidKg(name, intake.onHand, crop);
-    boolean taken = false;
-    for (int l = 0; l < layout.lines; l++) {
-      double share = shareOfCrop(l, crop);
-      taken |= layout.crop[l] == crop;
-      crops[l] += bought * price * share;
-      stock[l] += gained * price * share;
-    }
-    if (!taken) {
-      cropsOfNoLine += bought * price;
-      stockOfNoLine += gained * price;
-    }
-  }
-
-  private double paidKg(String crop, MassLedger ledger, int index) {
-    return money.paidKg(crop, ledger.kg(index), ledger.dryKg(index))
-        - money.paidKg(crop, ledger.unpaidKg(index), ledger.unpaidDryKg(index));
-  }
-
-  /** What a crop was paid over what its price would come to; no value where nothing was bought. */
-  double cropPriceFactor(String name, int crop) {
-    double allKg = money.paidKg(name, intake.weighedIn.kg(crop), intake.weighedIn.dryKg(crop));
-    return allKg > 0 ? paidKg(name, intake.weighedIn, crop) / allKg : Double.NaN;
-  }
-
-  /** A line's share of what its crop costs: by mass fed; evenly while nothing was fed. */
-  private double shareOfCrop(int line, int crop) {
-    if (layout.crop[line] != crop) {
-      return 0;
-    }
-    double fed = 0;
-    int lines = 0;
-    for (int l = 0; l < layout.lines; l++) {
-      if (layout.crop[l] == crop) {
-        fed += material.fedKg[l];
-        lines++;
-      }
-    }
-    return fed > 0 ? material.fedKg[line] / fed : 1.0 / lines;
   }
 
   double[] wagesByMonth() {

@@ -86,15 +86,15 @@ public final class OutcomeBuilder {
     layout = present.layout;
     makers = new Makers(layout, layout.makes);
     crewing = new Crewing(present, haulage, rostering, intake);
+    CropPurchases purchases = new CropPurchases(layout, haulage, feeding, material, intake);
     money =
         new MoneyResult(
-            present, makers, crewing, stopping, filling, orders, feeding, watching, material,
-            intake);
+            present, makers, crewing, stopping, filling, orders, watching, material, purchases);
     left = new CropLeft(layout, rostering, feeding, intake, money);
     sharing = new CropShares(present, watching, material, left);
     season = new SeasonEndResults(layout, rostering);
     periods = new PeriodTotals(present, watching, material, money);
-    intakes = new IntakeResults(layout, haulage, feeding, material, intake, money);
+    intakes = new IntakeResults(layout, haulage, feeding, material, intake, purchases);
     years = new YearTotals(present, watching, stacking, hauling, intake, money);
     balance = new Balance(present, component, feeding, material, intake);
   }

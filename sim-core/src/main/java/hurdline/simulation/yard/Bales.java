@@ -24,6 +24,7 @@ public final class Bales {
   double[] moisture;
   double[] attribute; // [bale * attributes + attribute], 0 where the crop has none
   double[] unpaid; // share by which its price was lowered, 0 before it is weighed in
+  double[] areaM2; // of its field, where that is paid for, as far as it is neither lost nor fed
   double[] weighedInS;
   double[] knownAtS;
   double[] pickKey; // the lower is picked first
@@ -44,6 +45,7 @@ public final class Bales {
     moisture = new double[room];
     attribute = new double[room * attributes];
     unpaid = new double[room];
+    areaM2 = new double[room];
     weighedInS = new double[room];
     knownAtS = new double[room];
     pickKey = new double[room];
@@ -71,6 +73,7 @@ public final class Bales {
     place[bale] = NONE;
     next[bale] = NONE;
     unpaid[bale] = 0;
+    areaM2[bale] = 0;
     return bale;
   }
 
@@ -132,6 +135,11 @@ public final class Bales {
     return unpaid[bale];
   }
 
+  /** Area of its field that a mass of a bale stands for, where that is paid for. */
+  public double areaM2(int bale, double kg) {
+    return areaM2[bale] == 0 ? 0 : areaM2[bale] * kg / massKg[bale];
+  }
+
   public double moisture(int bale) {
     return moisture[bale];
   }
@@ -153,6 +161,7 @@ public final class Bales {
     moisture[bale] = left.moisture();
     System.arraycopy(left.attribute(), 0, attribute, bale * attributes, attributes);
     unpaid[bale] = left.unpaid();
+    areaM2[bale] = left.areaM2();
     weighedInS[bale] = -left.ageS();
     knownAtS[bale] = -left.knownS();
     System.arraycopy(left.dryShare(), 0, dryShare, bale * components, components);
@@ -178,6 +187,7 @@ public final class Bales {
         moisture[bale],
         values,
         unpaid[bale],
+        areaM2[bale],
         endS - weighedInS[bale],
         0,
         shares);
@@ -207,6 +217,7 @@ public final class Bales {
     moisture = Arrays.copyOf(moisture, room);
     attribute = Arrays.copyOf(attribute, room * attributes);
     unpaid = Arrays.copyOf(unpaid, room);
+    areaM2 = Arrays.copyOf(areaM2, room);
     weighedInS = Arrays.copyOf(weighedInS, room);
     knownAtS = Arrays.copyOf(knownAtS, room);
     pickKey = Arrays.copyOf(pickKey, room);

@@ -34,6 +34,7 @@ public final class Baling {
   private final double[] made;
   private final double[] cropKg;
   private final double[] leftKg;
+  private final double[] areaM2PerKg; // by field, 0 where no area is paid for
   private final Integer[] inTurn; // fields of each crop by the day they became ready, then by name
   private final int[] turn;
   private final int[] unfinished; // by crop
@@ -58,6 +59,7 @@ public final class Baling {
     made = new double[fields];
     cropKg = new double[fields];
     leftKg = new double[fields];
+    areaM2PerKg = new double[fields];
     inTurn = new Integer[fields];
     turn = new int[fields];
     unfinished = new int[yard.crops()];
@@ -137,6 +139,8 @@ public final class Baling {
     readyDay[field] = Math.max(0, cropField.readyDay() + wholeDays(late));
     cropKg[field] = yieldKg;
     leftKg[field] = yieldKg;
+    boolean byArea = yieldKg > 0 && haulage.terms().isByArea(cropField.crop());
+    areaM2PerKg[field] = byArea ? facts.areaM2() / yieldKg : 0;
     made[field] = 0;
     days[field] = 0;
     day[field] = readyDay[field] - 1;
@@ -201,6 +205,7 @@ public final class Baling {
     } else {
       leftKg[field] -= bales.massKg[bale];
     }
+    bales.areaM2[bale] = bales.massKg[bale] * areaM2PerKg[field];
     return bale;
   }
 

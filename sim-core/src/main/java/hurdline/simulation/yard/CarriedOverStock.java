@@ -29,6 +29,7 @@ public record CarriedOverStock(
    * @param at the place where it lies, {@link Bales where in none; at fields the field
    * @param attribute by {@link hurdline.plant.LotAttribute}
    * @param unpaid share by which its price was lowered
+   * @param areaM2 of its field that is paid for with it
    * @param ageS since it was weighed in, NaN if it has not been
    * @param knownS since its mass was what it is here
    * @param dryShare of each component
@@ -40,12 +41,22 @@ public record CarriedOverStock(
       double moisture,
       double[] attribute,
       double unpaid,
+      double areaM2,
       double ageS,
       double knownS,
       double[] dryShare) {
     private Bale later(double idleS) {
       return new Bale(
-          crop, at, massKg, moisture, attribute, unpaid, ageS + idleS, knownS + idleS, dryShare);
+          crop,
+          at,
+          massKg,
+          moisture,
+          attribute,
+          unpaid,
+          areaM2,
+          ageS + idleS,
+          knownS + idleS,
+          dryShare);
     }
   }
 

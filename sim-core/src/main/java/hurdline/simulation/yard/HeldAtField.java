@@ -91,6 +91,11 @@ public final class HeldAtField {
     books.heldAtField(haulage.field(field).crop(), -count);
   }
 
+  /** Whether bales lie at a field or are still to be made there. */
+  boolean hasMore(int field) {
+    return !baling.done(field) || lying.count(field) > 0;
+  }
+
   /** First of the bales at a field, in the table's {@code next}. */
   public int first(int field) {
     return lying.first(field);

@@ -147,6 +147,7 @@ public final class Stacking {
     promiseRoom(crop, plan.onHand(crop));
     for (int k = 0; k < plan.onHand(crop); k++) {
       int bale = draws.make(bales, 0);
+      bales.areaM2[bale] = bales.massKg[bale] * plan.onHandAreaM2PerKg(crop);
       layOnHand(bale);
       enter(bale, 0);
     }
@@ -170,15 +171,23 @@ public final class Stacking {
         bales.moisture[bale],
         bales.dryShare,
         bale * bales.components);
-    unpaid(bale, ledger);
+    pay(bale, ledger);
     bales.weighedInS[bale] = nowS;
     bales.knownAtS[bale] = nowS;
   }
 
-  /** Books what was taken off a bale's price with its mass. */
-  void unpaid(int bale, MassLedger ledger) {
+  /** Books with a bale's mass what was taken off its price, and the area that is paid for. */
+  void pay(int bale, MassLedger ledger) {
+    pay(bale, bales.crop[bale], ledger);
+  }
+
+  /** The same in a ledger by something else than crops. */
+  void pay(int bale, int at, MassLedger ledger) {
+    if (bales.areaM2[bale] != 0) {
+      ledger.area(at, bales.areaM2[bale]);
+    }
     if (bales.unpaid[bale] != 0) {
-      ledger.unpaid(bales.crop[bale], bales.massKg[bale], bales.moisture[bale], bales.unpaid[bale]);
+      ledger.unpaid(at, bales.massKg[bale], bales.moisture[bale], bales.unpaid[bale]);
     }
   }
 
@@ -323,6 +332,7 @@ public final class Stacking {
    */
   public void putBackInFront(int bale, double massKg, double nowS) {
     int crop = bales.crop[bale];
+    bales.areaM2[bale] = bales.areaM2(bale, massKg);
     bales.massKg[bale] = massKg;
     bales.knownAtS[bale] = nowS;
     books.putBack.add(crop, massKg, bales.moisture[bale], bales.dryShare, bale * bales.components);
@@ -355,8 +365,10 @@ public final class Stacking {
 
   /** Books the loss of a bale that lies in this place, or will. */
   void shrink(int bale, int place, double nowS) {
+    double before = bales.massKg[bale];
     double lost = bales.shrink(bale, plan.lossPerS(place), nowS);
     if (lost > 0) {
+      bales.areaM2[bale] *= bales.massKg[bale] / before;
       books.lostInYard.add(
           bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
       books.places.lost(place, lost, bales.moisture[bale]);
@@ -374,7 +386,7 @@ public final class Stacking {
             bales.moisture[bale],
             bales.dryShare,
             bale * bales.components);
-        unpaid(bale, books.inPlacesAtEnd);
+        pay(bale, books.inPlacesAtEnd);
       }
     }
   }

@@ -12,6 +12,8 @@ import java.util.Arrays;
  * the way.
  */
 public final class Weighing {
+  private static final double[] NO_SHARES = {};
+
   private final YardPlan yard;
   private final Haulage haulage;
   private final Bales bales;
@@ -53,7 +55,17 @@ public final class Weighing {
       shrinkOutside(carrier, bale, nowS);
       bales.unpaid[bale] = unpaid;
       stacking.weighIn(bale, nowS);
+      settle(carrier, bale);
       books.loads.add(bales.massKg[bale], bales.moisture[bale]);
+    }
+  }
+
+  /** Books by field what an advance is taken off. */
+  private void settle(int carrier, int bale) {
+    if (carriers.isTruck(carrier) && haulage.terms().hasAdvance(carriers.crop[carrier])) {
+      books.ofFields.add(
+          carriers.field[carrier], bales.massKg[bale], bales.moisture[bale], NO_SHARES, 0);
+      stacking.pay(bale, carriers.field[carrier], books.ofFields);
     }
   }
 
@@ -139,6 +151,7 @@ public final class Weighing {
    * but not unloaded.
    */
   void finish(double endS) {
+    bookOpenFields();
     for (int field = 0; field < haulage.fields(); field++) {
       for (int bale = fields.first(field); bale != Bales.none(); bale = bales.next[bale]) {
         shrinkAtField(bale, endS);
@@ -155,11 +168,25 @@ public final class Weighing {
 
   /** What is weighed in and not unloaded at this instant, at the mass that was weighed. */
   public void bookWeighedIn() {
+    bookOpenFields();
     for (int carrier = 0; carrier < carriers.rows(); carrier++) {
       for (int bale = carriers.cargo.first(carrier);
           carriers.weighedIn[carrier] && bale != Bales.none();
           bale = bales.next[bale]) {
         bookInTruck(bale);
+      }
+    }
+  }
+
+  private void bookOpenFields() {
+    for (int field = 0; field < haulage.fields(); field++) {
+      books.isOpen(field, fields.hasMore(field));
+    }
+    for (int carrier = 0; carrier < carriers.rows(); carrier++) {
+      if (carriers.isTruck(carrier)
+          && !carriers.weighedIn[carrier]
+          && carriers.cargo.count(carrier) > 0) {
+        books.isOpen(carriers.field[carrier], true);
       }
     }
   }
@@ -171,7 +198,7 @@ public final class Weighing {
         bales.moisture[bale],
         bales.dryShare,
         bale * bales.components);
-    stacking.unpaid(bale, books.inTrucksAtEnd);
+    stacking.pay(bale, books.inTrucksAtEnd);
   }
 
   private void finish(int carrier, int bale, double endS) {

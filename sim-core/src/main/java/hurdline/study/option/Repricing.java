@@ -3,6 +3,7 @@ package hurdline.study.option;
 import hurdline.measure.MarginMeasures;
 import hurdline.measure.Measure;
 import hurdline.plant.CashTerms;
+import hurdline.plant.CropTerms;
 import hurdline.plant.Freight;
 import hurdline.plant.Line;
 import hurdline.plant.Money;
@@ -85,7 +86,8 @@ final class Repricing {
         m.tariff().withoutPrices(),
         0,
         0,
-        Map.of(),
+        pricesOfFloors(m),
+        withoutPrices(m.terms()),
         m.grades(),
         m.paidAt(),
         0,
@@ -94,6 +96,25 @@ final class Repricing {
         m.overtime(),
         m.rent(),
         CashTerms.none());
+  }
+
+  /** An advance that growers keep makes more of a crop's cost than its price times its mass. */
+  private static Map<String, Double> pricesOfFloors(Money m) {
+    Map<String, Double> prices = new LinkedHashMap<>(m.cropsPerKg());
+    prices.keySet().removeIf(crop -> !hasFloor(m, crop));
+    return prices;
+  }
+
+  private static boolean hasFloor(Money m, String crop) {
+    return m.terms().containsKey(crop) && m.terms().get(crop).hasFloor();
+  }
+
+  private static Map<String, CropTerms> withoutPrices(Map<String, CropTerms> all) {
+    Map<String, CropTerms> left = new LinkedHashMap<>();
+    all.forEach(
+        (crop, terms) ->
+            left.put(crop, terms.hasFloor() ? terms : new CropTerms(0, terms.advance())));
+    return left;
   }
 
   private void products() {
@@ -145,6 +166,7 @@ final class Repricing {
                     more(
                         was.cropsPerKg().getOrDefault(crop, 0.0),
                         is.cropsPerKg().getOrDefault(crop, 0.0))));
+    was.terms().keySet().forEach(crop -> area(crop, was, is));
     electricity(was.tariff(), is.tariff());
     add(
         Measure.MONEY_DRIER_FUEL,
@@ -189,6 +211,18 @@ final class Repricing {
     for (String line : lines) {
       add(Measure.MONEY_CROP_COST, Measure.MONEY_LINE_CROP_COST.of(line), more);
       add(Measure.MONEY_STOCK_CHANGE, Measure.MONEY_LINE_STOCK_CHANGE.of(line), more);
+    }
+  }
+
+  /** What is paid by area is in the crop's cost, and does not move with its price. */
+  private void area(String crop, Money was, Money is) {
+    double more =
+        more(was.perM2(crop), is.perM2(crop))
+            - more(
+                was.cropsPerKg().getOrDefault(crop, 0.0), is.cropsPerKg().getOrDefault(crop, 0.0));
+    if (was.perM2(crop) > 0) {
+      add(Measure.MONEY_CROP_COST, Measure.MONEY_CROP_AREA.of(crop), more);
+      add(Measure.MONEY_STOCK_CHANGE, Measure.MONEY_CROP_AREA_STOCK.of(crop), more);
     }
   }
 

@@ -134,6 +134,14 @@ public final class Tornado {
                 keys.add("money.crop_prices." + crop);
               }
             });
+    money
+        .terms()
+        .forEach(
+            (crop, terms) -> {
+              if (terms.perM2() > 0) {
+                keys.add("money.crop_terms." + crop + ".per_area");
+              }
+            });
     electricity(keys, money.tariff());
     if (money.drierFuelPerKg() > 0) {
       keys.add("money.drier_fuel");

@@ -38,6 +38,7 @@ final class KeySchema {
           Map.entry(MapKeys.BIN_STEP, required("to")),
           Map.entry(MapKeys.CHOICE, oneOf("key", "keys", "plan", "option")),
           Map.entry(MapKeys.CLEANLINESS, oneOf("line", "steps")),
+          Map.entry(MapKeys.ADVANCE, oneOf("per_area", "per_mass")),
           Map.entry(MapKeys.GRADE, oneOf("line", "steps")),
           Map.entry(
               MapKeys.REJECT, ordered("anyOf", List.of(required("above"), required("below")))),

@@ -143,14 +143,18 @@ class SchemaTest {
                   Map.entry(74, "compares with a package"))),
           Map.entry(
               "purchase",
-              Map.of(
-                  40, "the scale is said elsewhere",
-                  45, "names an attribute",
-                  47, "a share of something else might be above the whole",
-                  53, "names a crop",
-                  55, "names an attribute",
-                  58, "compares the shares of two pairs",
-                  60, "a price might be below 0")),
+              Map.ofEntries(
+                  Map.entry(40, "the scale is said elsewhere"),
+                  Map.entry(45, "names an attribute"),
+                  Map.entry(47, "a share of something else might be above the whole"),
+                  Map.entry(53, "names a crop"),
+                  Map.entry(55, "names an attribute"),
+                  Map.entry(58, "compares the shares of two pairs"),
+                  Map.entry(60, "a price might be below 0"),
+                  Map.entry(62, "names a crop"),
+                  Map.entry(63, "goes by the crop's deliveries"),
+                  Map.entry(64, "goes by the crop's deliveries"),
+                  Map.entry(65, "a price might be below 0"))),
           Map.entry(
               "round",
               Map.of(

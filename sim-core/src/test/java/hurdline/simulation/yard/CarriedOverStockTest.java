@@ -195,7 +195,7 @@ class CarriedOverStockTest {
     assertThat(years).allSatisfy(year -> assertThat(year.left().isEmpty()).isTrue());
     assertThat(CarriedOverStock.NONE.isEmpty()).isTrue();
     CarriedOverStock.Bale bale =
-        new CarriedOverStock.Bale(0, 0, 500, 0.1, new double[] {0}, 0, 0, 0, new double[] {1});
+        new CarriedOverStock.Bale(0, 0, 500, 0.1, new double[] {0}, 0, 0, 0, 0, new double[] {1});
     List<CarriedOverStock.Bale> one = List.of(bale);
     assertThat(
             new CarriedOverStock(one, List.of(), List.of(), List.of(), new double[1], NO_DEMAND)

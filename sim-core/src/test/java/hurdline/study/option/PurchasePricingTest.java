@@ -19,6 +19,7 @@ class PurchasePricingTest {
   private static final PlantOrigin SOURCE =
       Studied.source(Path.of("../line-configs/exact/graded_loads.yaml"));
   private static final Plant BASE = SOURCE.variants().with();
+  private static final String PER_AREA = "money.crop_terms.stalk.per_area";
   private static final List<Measure> PARTS =
       List.of(Measure.MONEY_CROP_COST, Measure.MONEY_STOCK_CHANGE);
 
@@ -36,6 +37,39 @@ class PurchasePricingTest {
       assertThat(priced.mean(part.of())).isCloseTo(due.mean(part.of()), within(1e-9));
       assertThat(priced.mean(part.of()) - before.mean(part.of())).isGreaterThan(50);
     }
+  }
+
+  /** Area and mass move apart; an advance that growers keep moves with neither and is simulated. */
+  @Test
+  void areaIsPricedApartFromMass() {
+    PlantOrigin fields = Studied.source(Path.of("../line-configs/exact/area_terms.yaml"));
+    Plant base = fields.variants().with();
+    ReplicationResults before = simulated(base);
+    for (String change : List.of("money.crop_prices.stalk=80 USD/t", PER_AREA + "=500 USD/ha")) {
+      Plant dearer =
+          fields.variants().with(new Change.Value(change.split("=")[0], change.split("=")[1]));
+      ReplicationResults priced = Repricing.of(before, base, dearer).orElseThrow();
+      ReplicationResults due = simulated(dearer);
+      for (Measure part : PARTS) {
+        assertThat(priced.mean(part.of())).isCloseTo(due.mean(part.of()), within(1e-9));
+        assertThat(priced.mean(part.of()) - before.mean(part.of())).isGreaterThan(50);
+      }
+    }
+    assertThat(Tornado.usual(base)).extracting(InputRange::key).contains(PER_AREA);
+  }
+
+  @Test
+  void anAdvanceThatIsKeptIsSimulatedAgain() {
+    PlantOrigin advances = Studied.source(Path.of("../line-configs/exact/advance_terms.yaml"));
+    Plant kept = advances.variants().with();
+    Change dearer = new Change.Value("money.crop_prices.stalk", "80 USD/t");
+    assertThat(Repricing.of(simulated(kept), kept, advances.variants().with(dearer))).isEmpty();
+    Change owed = new Change.Named("owed");
+    Plant back = advances.variants().with(owed);
+    Plant dearerBack = advances.variants().with(owed, dearer);
+    assertThat(
+            Repricing.of(simulated(back), back, dearerBack).orElseThrow().mean(PARTS.get(0).of()))
+        .isCloseTo(simulated(dearerBack).mean(PARTS.get(0).of()), within(1e-9));
   }
 
   /** Other grades and limits are no other price; at 15.9 % the wet loads are sent away. */

@@ -1,0 +1,97 @@
+package hurdline.text;
+
+import hurdline.answer.SummaryRow;
+import hurdline.answer.Titles;
+import hurdline.measure.Measure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What loads of each crop were paid over its price, which were rejected, and what terms cost. */
+public final class PurchaseWords {
+  private final List<SummaryRow> summary;
+  private final Wording wording;
+
+  /**
+   * @param summary of one plant
+   */
+  public PurchaseWords(List<SummaryRow> summary, Wording wording) {
+    this.summary = summary;
+    this.wording = wording;
+  }
+
+  /** Sentences of a crop stand in the order of its measures. */
+  public List<String> sentences() {
+    return summary.stream().flatMap(row -> sentence(row).stream()).toList();
+  }
+
+  private Optional<String> sentence(SummaryRow row) {
+    return Measure.find(row.measure())
+        .flatMap(
+            match -> {
+              String crop = match.names().isEmpty() ? "" : match.names().get(0);
+              return switch (match.measure()) {
+                case MASS_PRICE_FACTOR -> factor(row, title(crop));
+                case INTAKE_REJECTED -> Optional.of(rejected(row, crop));
+                case MONEY_CROP_AREA -> Optional.of(area(row, title(crop)));
+                case MONEY_ADVANCE -> Optional.of(advance(row, crop));
+                default -> Optional.empty();
+              };
+            });
+  }
+
+  private String title(String crop) {
+    return Titles.inText(wording.titles().crop(crop));
+  }
+
+  private Optional<String> factor(SummaryRow row, String crop) {
+    return Double.isNaN(row.mean())
+        ? Optional.empty()
+        : Optional.of(
+            "By its grades "
+                + crop
+                + " was paid "
+                + wording.amount(row)
+                + " of what its price alone would come to");
+  }
+
+  private String rejected(SummaryRow row, String crop) {
+    if (!(row.mean() > 0)) {
+      return "No load of " + title(crop) + " was rejected at weigh-in";
+    }
+    return wording.amount(row)
+        + " of "
+        + title(crop)
+        + find(Measure.MASS_REJECTED.of(crop))
+            .map(mass -> ", " + wording.amount(mass) + ",")
+            .orElse("")
+        + " were rejected at weigh-in";
+  }
+
+  private String area(SummaryRow row, String crop) {
+    return wording.amount(row) + " of what " + crop + " cost was paid for the area of its fields";
+  }
+
+  private String advance(SummaryRow row, String crop) {
+    List<String> rest = new ArrayList<>();
+    find(Measure.MONEY_ADVANCE_SHORT.of(crop))
+        .filter(left -> left.mean() > 0)
+        .ifPresent(
+            left -> rest.add(wording.amount(left) + " more than all bales of a field came to"));
+    find(Measure.MONEY_ADVANCE_OPEN.of(crop))
+        .filter(left -> left.mean() > 0)
+        .ifPresent(
+            left -> rest.add(wording.amount(left) + " for bales that had not come by the end"));
+    return wording.amount(row)
+        + " was paid for fields of "
+        + title(crop)
+        + " on contract"
+        + (rest.isEmpty()
+            ? ", and their bales came to as much"
+            : ", " + String.join(" and ", rest));
+  }
+
+  private Optional<SummaryRow> find(String measure) {
+    return summary.stream().filter(row -> row.measure().equals(measure)).findFirst();
+  }
+}

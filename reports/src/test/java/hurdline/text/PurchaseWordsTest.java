@@ -1,0 +1,71 @@
+package hurdline.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hurdline.answer.SummaryRow;
+import hurdline.measure.Measure;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+class PurchaseWordsTest {
+  private static SummaryRow row(Measure measure, String unit, double mean) {
+    return new SummaryRow(
+        "base",
+        measure.of("stalk"),
+        unit,
+        mean,
+        mean,
+        mean,
+        0,
+        mean,
+        mean,
+        mean,
+        mean,
+        mean,
+        40,
+        "student");
+  }
+
+  private static List<String> sentences(SummaryRow... rows) {
+    return new PurchaseWords(List.of(rows), new Wording(UnitSystem.METRIC, Locale.ROOT))
+        .sentences();
+  }
+
+  @Test
+  void whatGradesAndLimitsDidIsSaid() {
+    assertThat(
+            sentences(
+                row(Measure.INTAKE_REJECTED, "bales", 120),
+                row(Measure.MASS_REJECTED, "t", 57.6),
+                row(Measure.MASS_PRICE_FACTOR, "share", 0.934)))
+        .containsExactly(
+            "120 bales of stalk, 57.60 t, were rejected at weigh-in",
+            "By its grades stalk was paid 93.40 % of what its price alone would come to");
+    assertThat(sentences(row(Measure.INTAKE_REJECTED, "bales", 0)))
+        .containsExactly("No load of stalk was rejected at weigh-in");
+    assertThat(sentences(row(Measure.MASS_PRICE_FACTOR, "share", Double.NaN))).isEmpty();
+    assertThat(sentences()).isEmpty();
+  }
+
+  @Test
+  void whatTermsCostIsSaid() {
+    assertThat(sentences(row(Measure.MONEY_CROP_AREA, "USD", 12_400)))
+        .containsExactly("12,400 USD of what stalk cost was paid for the area of its fields");
+    assertThat(
+            sentences(
+                row(Measure.MONEY_ADVANCE, "USD", 40_000),
+                row(Measure.MONEY_ADVANCE_OPEN, "USD", 1_500),
+                row(Measure.MONEY_ADVANCE_SHORT, "USD", 3_200)))
+        .containsExactly(
+            "40,000 USD was paid for fields of stalk on contract, 3,200 USD more than all bales of"
+                + " a field came to and 1,500 USD for bales that had not come by the end");
+    assertThat(
+            sentences(
+                row(Measure.MONEY_ADVANCE, "USD", 40_000),
+                row(Measure.MONEY_ADVANCE_OPEN, "USD", 0),
+                row(Measure.MONEY_ADVANCE_SHORT, "USD", 0)))
+        .containsExactly(
+            "40,000 USD was paid for fields of stalk on contract, and their bales came to as much");
+  }
+}
