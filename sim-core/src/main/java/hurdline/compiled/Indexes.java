@@ -52,4 +52,21 @@ public final class Indexes {
   Machine machine(String name) {
     return byName.get(name);
   }
+
+  /** Share of what reaches a machine that it keeps. */
+  double collects(String machine) {
+    return machine(machine) instanceof Machine.Cyclone cyclone ? cyclone.collects() : 1;
+  }
+
+  /** Whether the same lines lead the same to the same, under the same numbers. */
+  boolean leadAs(Indexes other) {
+    return components.equals(other.components)
+        && machines.equals(other.machines)
+        && bins.equals(other.bins)
+        && products.equals(other.products)
+        && lines.equals(other.lines)
+        && crops.equals(other.crops)
+        && attributes.equals(other.attributes)
+        && byName.keySet().stream().allMatch(name -> collects(name) == other.collects(name));
+  }
 }

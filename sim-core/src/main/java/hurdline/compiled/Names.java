@@ -37,4 +37,14 @@ public final class Names {
     }
     return at;
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Names names && Arrays.equals(sorted, names.sorted);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(sorted);
+  }
 }

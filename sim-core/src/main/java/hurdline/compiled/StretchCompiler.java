@@ -2,7 +2,6 @@ package hurdline.compiled;
 
 import hurdline.plant.Curve;
 import hurdline.plant.Line;
-import hurdline.plant.Machine;
 import hurdline.plant.Step;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -132,8 +131,7 @@ final class StretchCompiler {
         step.breaks().stream().mapToInt(b -> naming.components.index(b.into())).toArray();
     to.breaksShare[node] = step.breaks().stream().mapToDouble(Step.Break::share).toArray();
     to.dries[node] = step.dries();
-    to.collects[node] =
-        naming.machine(step.machine()) instanceof Machine.Cyclone cyclone ? cyclone.collects() : 1;
+    to.collects[node] = naming.collects(step.machine());
     to.dustSink[node] = to.collects[node] < 1 ? to.sink(Stretch.Sink.DUST, -1, -1) : -1;
     if (step.packs().isPresent()) {
       fillPacker(node, step.packs().get());

@@ -1,8 +1,6 @@
 package hurdline.plant;
 
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -19,12 +17,33 @@ import java.util.stream.Stream;
 final class TitleRules {
   private TitleRules() {}
 
-  static void check(Plant plant, Names names, Problems found) {
-    Map<Title.Kind, List<Title>> byKind = new EnumMap<>(Title.Kind.class);
-    for (Title title : plant.titles()) {
-      byKind.computeIfAbsent(title.kind(), kind -> new ArrayList<>()).add(title);
-    }
-    byKind.forEach((kind, titles) -> check(kind, titles, names(kind, plant, names), found));
+  static Rules.Check of(Title.Kind kind) {
+    return (plant, names, found) ->
+        check(
+            kind,
+            plant.titles().stream().filter(title -> title.kind() == kind).toList(),
+            names(kind, plant, names),
+            found);
+  }
+
+  /** The part of the plant that has the things of a kind. */
+  static Function<Plant, Object> owners(Title.Kind kind) {
+    return switch (kind) {
+      case SHIFT -> Plant::calendar;
+      case COMPONENT -> Plant::components;
+      case CROP -> Plant::crops;
+      case MACHINE, STOP, SCREEN -> Plant::machines;
+      case PRODUCT -> Plant::products;
+      case STORE -> Plant::stores;
+      case LINE -> Plant::lines;
+      case RESOURCE -> Plant::resources;
+      case PLACE -> Plant::yard;
+      case FIELD -> Plant::deliveries;
+      case TASK -> Plant::season;
+      case CHOICE -> Plant::titles;
+      case OPTION -> Plant::options;
+      case PLAN -> Plant::plans;
+    };
   }
 
   private static void check(

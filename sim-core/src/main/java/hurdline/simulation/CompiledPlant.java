@@ -26,7 +26,7 @@ public record CompiledPlant(
     YardPlan itsYard = yard.changedTo(changed);
     return new CompiledPlant(
         changed,
-        CompiledLines.of(changed),
+        layout.changedTo(changed),
         itsRoster,
         itsYard,
         haulage.changedTo(changed, itsYard, itsRoster));

@@ -109,7 +109,8 @@ class RulesTest {
             List.of(),
             List.of(),
             List.of(),
-            List.of()));
+            List.of()),
+        Optional.empty());
   }
 
   private static List<String> said(Step... steps) {

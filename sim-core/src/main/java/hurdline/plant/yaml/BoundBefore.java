@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * A tree that was bound without problems and the plant that it came to. A changed tree shares with
@@ -28,6 +29,7 @@ final class BoundBefore {
   private final Plant plant;
   private final Optional<String> currency;
   private final Map<String, MapKeys> shapes;
+  private final Map<Title.Kind, List<Title>> titles;
 
   private BoundBefore(Map<String, Entry> sections, Plant plant, Optional<String> currency) {
     this.sections = sections;
@@ -35,6 +37,10 @@ final class BoundBefore {
     this.currency = currency;
     Entry machines = sections.get("machines");
     shapes = machines == null ? Map.of() : PlantBinder.shapes(alone(machines.value()));
+    titles =
+        plant == null
+            ? Map.of()
+            : plant.titles().stream().collect(Collectors.groupingBy(Title::kind));
   }
 
   private static NodeReader alone(Tree tree) {
@@ -126,7 +132,7 @@ final class BoundBefore {
   /** The titles of a kind where nothing can have changed them. */
   Optional<List<Title>> titles(Title.Kind kind, NodeReader section) {
     return isUntouched(section)
-        ? Optional.of(plant.titles().stream().filter(title -> title.kind() == kind).toList())
+        ? Optional.of(titles.getOrDefault(kind, List.of()))
         : Optional.empty();
   }
 }

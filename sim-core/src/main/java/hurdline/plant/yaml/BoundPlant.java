@@ -36,7 +36,7 @@ final class BoundPlant {
     }
     boolean hasNoHorizon = findings.covers("calendar.from") || findings.covers("calendar.to");
     List<Problem> broken =
-        Rules.problems(plant).stream()
+        Rules.problems(plant, binding.before().plant()).stream()
             .filter(problem -> !echoes(tree, findings, problem.path()))
             .filter(problem -> !hasNoHorizon || !OF_THE_HORIZON.matcher(problem.path()).matches())
             .toList();

@@ -1,27 +1,33 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.Plant;
 import hurdline.plant.Title;
 import hurdline.plant.yaml.tree.Tree;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads the titles of all that may have one. */
 final class TitleBinder {
   private static final int MOST = 60;
+  private static final Map<Title.Kind, List<String>> KEYS =
+      Stream.of(Title.Kind.values())
+          .collect(Collectors.toMap(kind -> kind, kind -> List.of(kind.section().split("\\."))));
 
   private TitleBinder() {}
 
   static List<Title> titles(NodeReader top, BoundBefore before) {
     List<Title> titles = new ArrayList<>();
     for (Title.Kind kind : Title.Kind.values()) {
-      List<String> keys = List.of(kind.section().split("\\."));
+      List<String> keys = KEYS.get(kind);
       before
           .titles(kind, top.child(keys.get(0)))
           .ifPresentOrElse(titles::addAll, () -> sections(kind, keys, "", top, titles));
     }
-    return titles;
+    return before.plant().map(Plant::titles).filter(titles::equals).orElse(titles);
   }
 
   /**

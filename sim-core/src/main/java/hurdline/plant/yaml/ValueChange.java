@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * One value set, scaled or moved at a path; places in a list count from 0, {@code *} is every one.
@@ -39,7 +40,7 @@ final class ValueChange {
   private final Tree value;
   private final RelativeValue relative;
   private int done;
-  private UnreadableException missed;
+  private Supplier<UnreadableException> missed;
 
   /**
    * @param value null where what is there is scaled or moved
@@ -104,7 +105,7 @@ final class ValueChange {
   private Tree applied(Tree tree) {
     Tree changed = set(tree, 0, "");
     if (done == 0 && missed != null) {
-      throw missed;
+      throw missed.get();
     }
     return changed;
   }
@@ -201,11 +202,11 @@ final class ValueChange {
     }
     Entry old = map.get(step);
     if (relative != null && (old == null || old.value().isNothing())) {
-      missed = relative.nothing(further(here, step), step, map.keySet());
+      missed = () -> relative.nothing(further(here, step), step, map.keySet());
       if (steps.subList(0, depth).contains(EVERY)) {
         return entries;
       }
-      throw missed;
+      throw missed.get();
     }
     if (old == null) {
       refuseStranger(map.keySet(), step, depth);

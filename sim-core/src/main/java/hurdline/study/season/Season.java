@@ -123,8 +123,11 @@ public final class Season {
     }
     Plant plant = source.variants().with(changes.toArray(Change[]::new));
     plans.add(
-        new Planned(
-            name, says, source, changes, CompiledPlant.of(plant), warnings.of(source, changes)));
+        new Planned(name, says, source, changes, compiled(plant), warnings.of(source, changes)));
+  }
+
+  private CompiledPlant compiled(Plant plant) {
+    return plans.isEmpty() ? CompiledPlant.of(plant) : plans.get(0).stage().changedTo(plant);
   }
 
   private static String nameOf(PlantOrigin source) {
