@@ -57,58 +57,68 @@ class WallsTest {
     room("capacity").uses("compiled flow plant random");
     room("simulation")
         .uses(
-            "account compiled event flow measure plant random simulation.activity simulation.results simulation.yard");
+            "account compiled event flow measure plant random simulation.activity"
+                + " simulation.results simulation.yard");
     room("simulation.activity")
         .uses("account compiled event flow flow.rates measure plant random simulation.yard");
     room("simulation.yard").uses("account compiled event measure plant random");
     room("simulation.results")
         .uses(
-            "account compiled economics event flow measure plant simulation.activity simulation.yard");
+            "account compiled economics event flow measure plant simulation.activity"
+                + " simulation.yard");
     room("study")
         .uses(
-            "answer capacity compiled measure plant problem random simulation simulation.results statistics "
-                + "study.replicate unit");
+            "answer capacity compiled measure plant problem random simulation simulation.results"
+                + " statistics study.replicate unit");
     room("study.replicate")
         .uses(
-            "account answer plant problem random simulation simulation.results simulation.yard statistics unit");
+            "account answer plant problem random simulation simulation.results simulation.yard"
+                + " statistics unit");
     room("study.run")
         .uses(
-            "account answer compiled measure plant simulation simulation.results statistics study study.replicate");
+            "account answer compiled measure plant simulation simulation.results statistics study"
+                + " study.replicate");
     room("study.option")
         .uses(
-            "answer economics measure plant simulation simulation.results statistics study study.replicate unit");
+            "answer economics measure plant simulation simulation.results statistics study"
+                + " study.replicate unit");
     room("study.gain")
         .uses("answer plant simulation simulation.results statistics study study.replicate");
     room("study.compare")
         .uses(
-            "answer economics measure plant problem random simulation simulation.results statistics study "
-                + "study.gain study.option study.replicate study.run");
+            "answer economics measure plant problem random simulation simulation.results statistics"
+                + " study study.gain study.option study.replicate study.run");
     room("study.season")
         .uses(
             "answer compiled measure plant problem simulation simulation.results statistics study "
                 + "study.replicate study.run");
     room("study.yard")
         .uses(
-            "answer compiled economics measure plant random simulation simulation.yard statistics study "
-                + "study.gain study.option study.replicate study.run unit");
+            "answer compiled economics measure plant random simulation simulation.yard statistics"
+                + " study study.gain study.option study.replicate study.run unit");
     room("study.backtest")
         .uses(
-            "account answer compiled measure plant random records simulation simulation.results statistics study "
-                + "study.replicate study.run unit");
+            "account answer compiled measure plant random records simulation simulation.results"
+                + " statistics study study.replicate study.run unit");
+    room("study.rest")
+        .uses(
+            "answer compiled fit measure plant random records simulation statistics study"
+                + " study.backtest study.replicate study.run");
     room("study.grid")
         .uses(
-            "answer measure plant problem random simulation simulation.results statistics study study.option "
-                + "study.replicate study.run");
+            "answer measure plant problem random simulation simulation.results statistics study"
+                + " study.option study.replicate study.run");
     room("study.choose")
         .uses(
-            "answer economics measure plant problem random simulation simulation.results statistics study "
-                + "study.replicate study.run");
+            "answer economics measure plant problem random simulation simulation.results statistics"
+                + " study study.replicate study.run");
 
     // reports
     room("service")
         .uses(
-            "answer fit plant plant.yaml problem records study study.backtest study.choose study.compare study.grid study.option study.replicate "
-                + "study.run study.season study.yard")
+            "answer fit plant plant.yaml problem records study study.backtest study.choose"
+                + " study.compare study.grid study.option study.replicate study.rest study.run"
+                + " study.season study.yard")
         .knows("java.nio.file");
     room("text").uses("answer measure unit");
     room("text.notes").uses("answer text");
@@ -118,7 +128,8 @@ class WallsTest {
     room("chart.kit")
         .uses("answer measure text")
         .knows(
-            "org.jfree org.apache.batik org.w3c.dom javax.xml.parsers java.awt java.nio.file java.io.File");
+            "org.jfree org.apache.batik org.w3c.dom javax.xml.parsers java.awt java.nio.file"
+                + " java.io.File");
     room("chart.flow").uses("answer chart.kit measure text").knows("java.awt");
     room("chart.run").uses("answer chart.flow chart.kit measure text").knows("org.jfree java.awt");
     room("chart.compare").uses("answer chart.kit measure text").knows("org.jfree java.awt");
@@ -131,18 +142,20 @@ class WallsTest {
     room("chart.grid").uses("answer chart.kit text").knows("org.jfree java.awt");
     room("page")
         .uses(
-            "answer chart.choose chart.compare chart.fit chart.grid chart.kit chart.run chart.season chart.yard measure problem table "
-                + "text text.notes");
+            "answer chart.choose chart.compare chart.fit chart.grid chart.kit chart.run"
+                + " chart.season chart.yard measure problem table text text.notes");
     room("web.http").uses("study.replicate").knows("com.google.gson com.sun.net.httpserver");
     room("web")
         .uses(
-            "answer chart.kit chart.run plant problem service study study.replicate table text web.http")
+            "answer chart.kit chart.run plant problem service study study.replicate table text"
+                + " web.http")
         .knows("java.nio.file java.nio.channels");
     room("command")
         .uses(
-            "answer chart.choose chart.compare chart.fit chart.grid chart.kit chart.run chart.season chart.yard measure page plant "
-                + "problem service study study.backtest study.choose study.compare study.grid study.option study.replicate study.season study.yard "
-                + "table text text.notes unit web")
+            "answer chart.choose chart.compare chart.fit chart.grid chart.kit chart.run"
+                + " chart.season chart.yard measure page plant problem service study study.backtest"
+                + " study.choose study.compare study.grid study.option study.replicate study.season"
+                + " study.yard table text text.notes unit web")
         .knows("picocli me.tongfei.progressbar sun.misc java.nio.file java.io.File");
   }
 

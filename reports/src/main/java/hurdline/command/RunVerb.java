@@ -9,6 +9,8 @@ import hurdline.text.RunWords;
 import hurdline.text.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -33,6 +35,8 @@ import picocli.CommandLine;
       "        as many replications as the margin needs to be known to 2 %%",
       "  hurdline run my-plant.yaml --vary machines.mill.power=x0.5..x3..x0.5",
       "        the same plant over a grid of mills",
+      "  hurdline run my-plant.yaml --as-of 2027-08-01",
+      "        the rest of a season, and whether a second shift is needed",
       "  hurdline run my-plant.yaml --trace 2027-07-06..2027-07-07 --replication 3",
       "        two days of the third replication, drawn and event by event",
       "  hurdline run my-plant.yaml --json --quiet > answer.json",
@@ -45,6 +49,7 @@ final class RunVerb implements Callable<Integer> {
   @CommandLine.Mixin private EffortFlags flags;
   @CommandLine.Mixin private TraceFlags traced;
   @CommandLine.Mixin private VaryFlags vary;
+  @CommandLine.Mixin private AsOfFlags season;
   @CommandLine.Mixin private OutputFlags shown;
 
   @CommandLine.Option(
@@ -64,7 +69,9 @@ final class RunVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     RunSettings effort = flags.effort(traced.span(flags.replications()));
+    Optional<LocalDate> asOf = season.day();
     if (vary.isGiven()) {
+      vary.refuse("--as-of", asOf.isPresent());
       vary.refuse("--trace", effort.trace().isPresent());
       vary.refuseAim(effort);
       return new GridCommand(setting, shown, effort)
@@ -77,7 +84,17 @@ final class RunVerb implements Callable<Integer> {
     return reporting.simulate(
         plant.file(),
         out,
-        setting.studies().run(plant.plant(), plant.chosen(), effort),
+        asOf.map(
+                day ->
+                    setting
+                        .studies()
+                        .restOfSeason(
+                            plant.plant(),
+                            plant.chosen(),
+                            season.folder(plant.file()),
+                            day,
+                            effort))
+            .orElseGet(() -> setting.studies().run(plant.plant(), plant.chosen(), effort)),
         RunVerb::parts);
   }
 

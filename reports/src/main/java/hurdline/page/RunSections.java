@@ -49,6 +49,7 @@ final class RunSections {
     List<Chart> money = figures.money();
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
+        new RestSection(answer, wording).section(),
         new Section(
             "bottleneck",
             "What limits the line",
@@ -247,7 +248,7 @@ final class RunSections {
   private void writeAgain(Html html) {
     html.paragraph("The same answer again, from the folder of the plant file:");
     html.raw("<p><code>")
-        .text(new RepeatCall(answer.header()).run(answer.inputs()))
+        .text(new RepeatCall(answer.header()).run(answer.inputs(), answer.rest()))
         .raw("</code></p>\n");
   }
 }

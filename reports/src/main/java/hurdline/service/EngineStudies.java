@@ -32,12 +32,14 @@ import hurdline.study.compare.Compare;
 import hurdline.study.compare.CompareAsk;
 import hurdline.study.grid.Grid;
 import hurdline.study.replicate.RunSettings;
+import hurdline.study.rest.RestStudy;
 import hurdline.study.run.Run;
 import hurdline.study.season.Season;
 import hurdline.study.season.SeasonAsk;
 import hurdline.study.yard.YardAsk;
 import hurdline.study.yard.YardSizing;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -72,6 +74,17 @@ public final class EngineStudies implements Studies {
   public PreparedStudy<RunAnswer> run(PlantText plant, PlantChanges chosen, RunSettings effort) {
     Run run = inRanges(plant, chosen, effort);
     return new PreparedStudy<>(run.simulations(), run::simulate);
+  }
+
+  @Override
+  public PreparedStudy<RunAnswer> restOfSeason(
+      PlantText plant, PlantChanges chosen, Path records, LocalDate asOf, RunSettings effort) {
+    PlantOrigin source = source(plant, chosen);
+    Records read = RecordsFolder.read(records, source.variants().with(chosen.asArray()));
+    String folder = records.toAbsolutePath().normalize().getFileName().toString();
+    LineLoads loads = loads(RatedCapacity.of(source, chosen).capacity());
+    RestStudy rest = new RestStudy(source, chosen, effort, read, folder, asOf, loads);
+    return new PreparedStudy<>(rest.simulations(), rest::simulate);
   }
 
   @Override

@@ -17,6 +17,7 @@ import hurdline.study.run.Run;
 import hurdline.study.season.SeasonAsk;
 import hurdline.study.yard.YardAsk;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,6 +35,15 @@ public interface Studies {
 
   /** A run of one plant. */
   PreparedStudy<RunAnswer> run(PlantText plant, PlantChanges chosen, RunSettings effort);
+
+  /**
+   * The rest of a season of which a part has been.
+   *
+   * @param records the folder of records, from which that part is taken
+   * @param asOf the first day that is simulated
+   */
+  PreparedStudy<RunAnswer> restOfSeason(
+      PlantText plant, PlantChanges chosen, Path records, LocalDate asOf, RunSettings effort);
 
   /**
    * A run of one plant whose ranges of replications are simulated apart and put together; see

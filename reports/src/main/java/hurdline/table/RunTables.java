@@ -4,6 +4,7 @@ import static hurdline.table.SharedTables.table;
 
 import hurdline.answer.OrderRow;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.SeasonRest;
 import hurdline.answer.StoreLevelRow;
 import hurdline.answer.Trace;
 import hurdline.answer.WeekRow;
@@ -25,7 +26,8 @@ public final class RunTables {
 
   /**
    * All that a run writes; {@code store_levels.csv} and {@code orders.csv} only where there are
-   * stores and orders, {@code trace.csv} where a trace was asked for.
+   * stores and orders, tables of the rest of a season where a part has been, {@code trace.csv}
+   * where a trace was asked for.
    */
   public List<Table> all() {
     List<Table> tables =
@@ -38,6 +40,7 @@ public final class RunTables {
     if (!answer.orders().isEmpty()) {
       tables.add(orders());
     }
+    tables.addAll(rest());
     if (!answer.trace().isEmpty()) {
       tables.add(trace());
     }
@@ -87,6 +90,40 @@ public final class RunTables {
         "alternative,product,order,mass_t,due,years,met,on_time,on_time_low_95,on_time_high_95,met_day,"
             + "late_days,late_days_95,missing_t,penalty",
         answer.orders());
+  }
+
+  /** What has been of the season and when it will be done; only where a part has been. */
+  private List<Table> rest() {
+    SeasonRest rest = answer.rest();
+    return rest.isGiven()
+        ? List.of(
+            table(
+                "finish.csv",
+                SeasonRest.Finish.class,
+                "line,crop,hours,shift,by,years,finished,low_95,high_95,done_p50,done_p95,unit,left_mean,left_p05,left_p95,"
+                    + "only_planned,only_this,significant",
+                rest.finishes()),
+            table(
+                "whole_season.csv",
+                SeasonRest.Quantity.class,
+                "kind,of,unit,so_far,rest,whole,p05,p50,p95",
+                rest.quantities()),
+            table(
+                "stock_on_hand.csv",
+                SeasonRest.Stock.class,
+                "crop,unit,counted,count,came,fed,on_hand",
+                rest.stock()),
+            table(
+                "open_orders.csv",
+                SeasonRest.OpenOrder.class,
+                "product,due,mass_t,made_t,open_t",
+                rest.orders()),
+            table(
+                "stop_ages.csv",
+                SeasonRest.Age.class,
+                "machine,stop,counted,age,unit",
+                rest.ages()))
+        : List.of();
   }
 
   private Table trace() {

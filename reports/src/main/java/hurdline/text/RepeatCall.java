@@ -2,6 +2,7 @@ package hurdline.text;
 
 import hurdline.answer.Header;
 import hurdline.answer.InputUncertainty;
+import hurdline.answer.SeasonRest;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,10 +14,14 @@ public final class RepeatCall {
     this.header = header;
   }
 
-  /** The same with the draws of inputs that it took from a file. */
-  public String run(InputUncertainty inputs) {
+  /** The same with the draws of inputs that it took from a file, and from what day on. */
+  public String run(InputUncertainty inputs, SeasonRest rest) {
     String file = inputs.source().replaceAll("( and )?\\bdoubt$", "");
-    return run() + (file.isEmpty() ? "" : " --draws " + quoted(file));
+    return run()
+        + (file.isEmpty() ? "" : " --draws " + quoted(file))
+        + (rest.isGiven()
+            ? " --records " + quoted(rest.records()) + " --as-of " + rest.asOf()
+            : "");
   }
 
   /** {@code hurdline run plant.yaml --option bigger_mill --replications 40 --seed 1}. */

@@ -80,6 +80,16 @@ record Simulating(
   }
 
   @Override
+  public PreparedStudy<RunAnswer> restOfSeason(
+      PlantText plant,
+      PlantChanges chosen,
+      java.nio.file.Path records,
+      java.time.LocalDate asOf,
+      RunSettings effort) {
+    throw new AssertionError("RestCommandTest simulates real records");
+  }
+
+  @Override
   public PreparedStudy<SeasonAnswer> season(
       List<PlantText> plants, SeasonAsk ask, PlantChanges chosen, RunSettings effort) {
     throw new UnsupportedOperationException("SeasonCommandTest asks for seasons");

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param stores the most that lay in each store of products on each date
  * @param flows one diagram per line
  * @param orders what became of each order, product by product
+ * @param rest what has been of the season, where the answer is of the rest of it
  * @param capacity rated and expected capacity, and what would limit each line next if what limited it
  *     longest did not
  * @param assumptions what the figures take for granted
@@ -50,6 +51,7 @@ public record RunAnswer(
     List<StoreLevelRow> stores,
     List<LineFlow> flows,
     List<OrderRow> orders,
+    SeasonRest rest,
     Capacity capacity,
     List<Fact> assumptions,
     List<Fact> cautions,
@@ -69,12 +71,38 @@ public record RunAnswer(
     stores = stores == null ? List.of() : List.copyOf(stores);
     flows = List.copyOf(flows);
     orders = List.copyOf(orders);
+    rest = rest == null ? SeasonRest.none() : rest;
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);
     capacity = capacity == null ? Capacity.none() : capacity; // a record of before has none
     samples = samples == null ? Samples.none() : samples;
     trace = trace == null ? Trace.none() : trace;
+  }
+
+  /** The same with what has been of its season. */
+  public RunAnswer with(SeasonRest of) {
+    return new RunAnswer(
+        header,
+        outline,
+        summary,
+        adjusted,
+        inputs,
+        holders,
+        machines,
+        weeks,
+        months,
+        levels,
+        stores,
+        flows,
+        orders,
+        of,
+        capacity,
+        assumptions,
+        cautions,
+        warnings,
+        samples,
+        trace);
   }
 
   /** The summary of the measure with this full name, if the plant has it. */

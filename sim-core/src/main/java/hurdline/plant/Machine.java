@@ -34,7 +34,15 @@ public sealed interface Machine {
   /** Power, stops; {@link Common#NONE} for a bin. */
   Common common();
 
-  record Plain(String name, PlainKind kind, Common common) implements Machine {}
+  /** The same machine with other power and stops; a bin has neither and stays. */
+  Machine with(Common other);
+
+  record Plain(String name, PlainKind kind, Common common) implements Machine {
+    @Override
+    public Machine with(Common other) {
+      return new Plain(name, kind, other);
+    }
+  }
 
   /**
    * @param table bales that wait before it, at least 1
@@ -42,6 +50,11 @@ public sealed interface Machine {
   record BaleFeeder(String name, Common common, int table) implements Machine {
     public BaleFeeder {
       Check.count(1, "table", table);
+    }
+
+    @Override
+    public Machine with(Common other) {
+      return new BaleFeeder(name, other, table);
     }
   }
 
@@ -51,6 +64,11 @@ public sealed interface Machine {
   record Cyclone(String name, Common common, double collects) implements Machine {
     public Cyclone {
       Check.share("collects", collects);
+    }
+
+    @Override
+    public Machine with(Common other) {
+      return new Cyclone(name, other, collects);
     }
   }
 
@@ -63,6 +81,11 @@ public sealed interface Machine {
   record Packer(String name, Common common, boolean press, int spouts) implements Machine {
     public Packer {
       Check.count(1, "spouts", spouts);
+    }
+
+    @Override
+    public Machine with(Common other) {
+      return new Packer(name, other, press, spouts);
     }
   }
 
@@ -84,6 +107,11 @@ public sealed interface Machine {
       implements Machine {
     public HammerMill {
       screens = List.copyOf(screens);
+    }
+
+    @Override
+    public Machine with(Common other) {
+      return new HammerMill(name, other, grinding, screens, swapS, swapNeeds);
     }
 
     /**
@@ -159,6 +187,11 @@ public sealed interface Machine {
     @Override
     public Common common() {
       return Common.NONE;
+    }
+
+    @Override
+    public Machine with(Common other) {
+      return this;
     }
   }
 }

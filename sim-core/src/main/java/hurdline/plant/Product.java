@@ -48,6 +48,21 @@ public record Product(
         storage.map(Storage::withoutPrices));
   }
 
+  /** The same product with other orders. */
+  public Product withOrders(List<Order> others) {
+    return new Product(
+        name,
+        pricePerKg,
+        packaging,
+        others,
+        sellsOrdersOnly,
+        moisture,
+        freight,
+        cleanliness,
+        market,
+        storage);
+  }
+
   /** Its orders in the order in which they are met. */
   public List<Order> ordersByDue() {
     return orders.stream().sorted(Comparator.comparing(Order::due)).toList();

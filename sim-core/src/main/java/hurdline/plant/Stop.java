@@ -31,6 +31,11 @@ public record Stop(
     Check.notBelow0("cost", cost);
   }
 
+  /** The same stop with another amount counted before the first day. */
+  public Stop aged(double otherAlready) {
+    return new Stop(name, every, count, lastsS, otherAlready, repairAnyTime, needs, cost);
+  }
+
   public Counted counted() {
     return count.on();
   }

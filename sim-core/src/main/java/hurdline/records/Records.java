@@ -1,8 +1,11 @@
 package hurdline.records;
 
 import hurdline.problem.LocatedProblem;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * All that a folder of records says.
@@ -24,4 +27,36 @@ public record Records(
     Map<String, Spans> crewed,
     Account account,
     List<LocatedProblem> cautions,
-    String hash) {}
+    String hash) {
+
+  /** The rows that are of days before a date; account, cautions and hash are still those of all. */
+  public Records before(LocalDate date) {
+    double atS = new WallClock(map.zone()).epochS(date.atStartOfDay());
+    Spans later = Spans.of(List.of(new Spans.Span(atS, Double.MAX_VALUE)));
+    Map<String, Spans> crewedBefore = new LinkedHashMap<>();
+    crewed.forEach((machine, spans) -> crewedBefore.put(machine, spans.less(later)));
+    return new Records(
+        map,
+        shifts.stream().filter(row -> row.date().isBefore(date)).toList(),
+        stops.stream().filter(row -> row.beganS() < atS).toList(),
+        tickets.stream().filter(row -> row.inS() < atS).toList(),
+        made.stream().filter(row -> row.date().isBefore(date)).toList(),
+        yard.stream().filter(row -> !row.date().isAfter(date)).toList(), // counted in the morning
+        power.stream().filter(row -> row.fromS() < atS).toList(),
+        bills.stream().filter(row -> row.date().isBefore(date)).toList(),
+        rain.stream().filter(row -> row.date().isBefore(date)).toList(),
+        crewedBefore,
+        account,
+        cautions,
+        hash);
+  }
+
+  /** The days that are covered: as records.yaml says, else from the first shift to the last. */
+  public Optional<LocalDate> first() {
+    return map.from().or(() -> shifts.stream().map(ShiftRecord::date).min(LocalDate::compareTo));
+  }
+
+  public Optional<LocalDate> last() {
+    return map.to().or(() -> shifts.stream().map(ShiftRecord::date).max(LocalDate::compareTo));
+  }
+}

@@ -10,6 +10,7 @@ import hurdline.study.replicate.ReplicationBudget;
 import hurdline.study.replicate.RunSettings;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** The joint draws of inputs that a study takes: those given with it, and the plant's doubts. */
 public final class StudyInputs {
@@ -59,8 +60,18 @@ public final class StudyInputs {
    */
   public Optional<DrawnPlants> plants(
       PlantOrigin source, List<Change> common, List<Change> changes) {
+    return plants(source, common, changes, plant -> plant);
+  }
+
+  /**
+   * The same.
+   *
+   * @param then what is made of each changed plant
+   */
+  public Optional<DrawnPlants> plants(
+      PlantOrigin source, List<Change> common, List<Change> changes, UnaryOperator<Plant> then) {
     Optional<DrawnPlants> plants =
-        draws.map(of -> new DrawnPlants(source.variants(), common, changes, of));
+        draws.map(of -> new DrawnPlants(source.variants(), common, changes, of, then));
     plants.ifPresent(of -> of.check(effort.replications()));
     return plants;
   }

@@ -23,6 +23,11 @@ public final class Stopping {
     UNDER_WAY
   }
 
+  /**
+   * After so many draws none above the initial age, the part counts as older than its law has it.
+   */
+  private static final int FIRST_DRAWS = 1000;
+
   private final ReplicationState present;
   private final StopReasons standing;
   private final int[] machine;
@@ -108,8 +113,20 @@ public final class Stopping {
     for (int k = 0; k < machine.length; k++) {
       every[k] = present.draws(stop[k].every(), name(k) + ".every");
       lasts[k] = present.draws(stop[k].lastsS(), name(k) + ".lasts");
-      target[k] = Math.max(0, every[k].next() - stop[k].already());
+      target[k] = first(every[k], stop[k].already());
     }
+  }
+
+  /**
+   * What is left of the first amount: that of a part which has counted so much and has not failed
+   * yet, so amounts up to that are drawn again. A part older than its law allows stops at once.
+   */
+  private static double first(Draws every, double already) {
+    double amount = every.next();
+    for (int more = 0; amount < already && more < FIRST_DRAWS; more++) {
+      amount = every.next();
+    }
+    return Math.max(0, amount - already);
   }
 
   /** When each count comes due at the present rates. */

@@ -8,7 +8,6 @@ import hurdline.plant.Plant;
 import hurdline.plant.SeasonEntry;
 import hurdline.plant.Yard;
 import hurdline.random.Constant;
-import hurdline.records.DayRecord;
 import hurdline.records.Records;
 import hurdline.records.ShiftRecord;
 import hurdline.records.Spans.Span;
@@ -196,40 +195,12 @@ public final class PastSeason {
           .findFirst()
           .ifPresent(count -> onHand.put(crop.name(), (int) Math.round(count.getValue())));
     }
-    Yard yard = plant.yard();
-    Yard counted =
-        new Yard(
-            onHand,
-            yard.places(),
-            yard.pick(),
-            yard.turnAway(),
-            yard.fieldLossPerS(),
-            yard.lifts());
-    for (Map.Entry<String, Integer> without : counted.withoutRoom().entrySet()) {
-      Optional<Yard.Place> place =
-          counted.places().stream().filter(of -> of.takes(without.getKey())).findFirst();
-      if (without.getValue() > 0 && place.isPresent()) {
-        counted = counted.with(place.get(), place.get().holds() + without.getValue());
-      }
-    }
-    return counted;
+    return YardCounts.holding(onHand, plant.yard());
   }
 
-  /** Bales of a crop in all places, by date; a count that names no crop is of the first one. */
+  /** Bales of a crop in all places, by date of the season. */
   TreeMap<LocalDate, Double> counts(Plant plant, String crop) {
-    TreeMap<LocalDate, Double> counts = new TreeMap<>();
-    String first = plant.crops().get(0).name();
-    for (DayRecord row : records.yard()) {
-      boolean isNamed =
-          plant.crops().stream()
-              .anyMatch(of -> (" " + row.what() + " ").contains(" " + of.name() + " "));
-      boolean isIts =
-          isNamed ? (" " + row.what() + " ").contains(" " + crop + " ") : crop.equals(first);
-      if (isIts && !row.date().isBefore(from) && !row.date().isAfter(to)) {
-        counts.merge(row.date(), row.value(), Double::sum);
-      }
-    }
-    return counts;
+    return YardCounts.of(records, plant, crop, from, to);
   }
 
   /** Loads of a crop as they came; one that has none in the records does not come. */

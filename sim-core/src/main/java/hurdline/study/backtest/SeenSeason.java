@@ -3,7 +3,6 @@ package hurdline.study.backtest;
 import hurdline.compiled.Periods;
 import hurdline.plant.Crop;
 import hurdline.plant.Machine;
-import hurdline.plant.Packaging;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
 import hurdline.plant.Stop;
@@ -37,6 +36,7 @@ final class SeenSeason {
   private static final double UNKNOWN = 0.2;
 
   private final Plant plant;
+  private final RecordedMasses masses;
   private final Records records;
   private final PastSeason season;
   private final Periods weeks;
@@ -45,6 +45,7 @@ final class SeenSeason {
 
   SeenSeason(Plant plant, Records records, PastSeason season, Periods weeks, Periods months) {
     this.plant = plant;
+    masses = new RecordedMasses(plant);
     this.records = records;
     this.season = season;
     this.weeks = weeks;
@@ -70,37 +71,28 @@ final class SeenSeason {
   }
 
   private void fed(Crop crop) {
-    double bale = crop.bale().massKg().mean();
     weekly(
         Kind.FED,
         crop.name(),
         records.made().stream()
             .filter(row -> row.isFed() && row.what().equals(crop.name()))
-            .toList(),
-        bale);
+            .toList());
   }
 
   private void made(Product product) {
-    double mass =
-        plant.packages().stream()
-            .filter(of -> product.packaging().filter(of.name()::equals).isPresent())
-            .mapToDouble(Packaging::massKg)
-            .findFirst()
-            .orElse(Double.NaN);
     weekly(
         Kind.MADE,
         product.name(),
         records.made().stream()
             .filter(row -> !row.isFed() && row.what().equals(product.name()))
-            .toList(),
-        mass);
+            .toList());
   }
 
-  private void weekly(Kind kind, String of, List<MadeRecord> rows, double eachKg) {
+  private void weekly(Kind kind, String of, List<MadeRecord> rows) {
     double[] seen = new double[weeks.count()];
     boolean any = false;
     for (MadeRecord row : rows) {
-      double kg = Double.isNaN(row.massKg()) ? row.count() * eachKg : row.massKg();
+      double kg = masses.kg(row);
       if (!Double.isNaN(kg) && isWithin(row.date())) {
         seen[weeks.at(dayS(row.date()))] += kg / TONNE_KG;
         any = true;

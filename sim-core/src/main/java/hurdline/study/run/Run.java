@@ -4,6 +4,7 @@ import hurdline.answer.RunAnswer;
 import hurdline.measure.Measure;
 import hurdline.measure.Unit;
 import hurdline.plant.Calendar;
+import hurdline.plant.Plant;
 import hurdline.simulation.CompiledPlant;
 import hurdline.statistics.Interval;
 import hurdline.statistics.Intervals;
@@ -25,6 +26,7 @@ import hurdline.study.replicate.TraceWindow;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
+import java.util.function.UnaryOperator;
 
 /** What a plant will do over its calendar, from replications simulated on several threads. */
 public final class Run {
@@ -40,14 +42,22 @@ public final class Run {
    *     shown event by event lies outside its calendar
    */
   public Run(PlantOrigin source, PlantChanges chosen, RunSettings effort) {
+    this(source, chosen, effort, plant -> plant);
+  }
+
+  /**
+   * @param then what is made of the changed plant
+   */
+  public Run(
+      PlantOrigin source, PlantChanges chosen, RunSettings effort, UnaryOperator<Plant> then) {
     this.source = source;
     this.chosen = chosen;
     this.effort = effort;
-    stage = CompiledPlant.of(source.variants().with(chosen.asArray()));
+    stage = CompiledPlant.of(then.apply(source.variants().with(chosen.asArray())));
     effort.trace().ifPresent(this::refuseOutside);
     new AimCurrency(source, chosen).check(effort);
     inputs = new StudyInputs(stage.plant(), effort);
-    drawnPlants = inputs.plants(source, chosen.single(), chosen.changes());
+    drawnPlants = inputs.plants(source, chosen.single(), chosen.changes(), then);
   }
 
   /** Where nothing happens there is nothing to show. */

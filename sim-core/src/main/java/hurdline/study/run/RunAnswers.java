@@ -3,6 +3,7 @@ package hurdline.study.run;
 import hurdline.answer.BottleneckRow;
 import hurdline.answer.Fact;
 import hurdline.answer.RunAnswer;
+import hurdline.answer.SeasonRest;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Trace;
 import hurdline.simulation.CompiledPlant;
@@ -82,6 +83,7 @@ final class RunAnswers {
         year.stores(),
         new MeanFlows(stage.layout(), gathered, outlines, holders).flows(),
         new OrderRows(chosen.option(), stage.plant(), figures).rows(),
+        SeasonRest.none(),
         capacities.after(holders),
         facts,
         new SafetyFacts(stage.plant()).facts(),
