@@ -4,6 +4,7 @@ import hurdline.answer.Capacity;
 import hurdline.answer.CheckAnswer;
 import hurdline.answer.Titles;
 import hurdline.chart.kit.Chart;
+import hurdline.chart.run.CheckCharts;
 import hurdline.problem.LocatedProblem;
 import hurdline.text.CapacityWords;
 import hurdline.text.CheckHeadline;
@@ -32,6 +33,7 @@ final class CheckSections {
             .toList();
     return List.of(
         new Section("capacity", "Rated and expected capacity", true, this::writeLines),
+        new Section("flows", "Flows at expected capacity", !flows().isEmpty(), this::writeFlows),
         new Section("warnings", "Warnings", !warnings.isEmpty(), html -> html.list(warnings)),
         Cautions.section(answer, wording, List.of(), List.of()));
   }
@@ -56,6 +58,14 @@ final class CheckSections {
       html.paragraph("Orders:");
       html.list(new OrderWords(answer.capacity(), wording).all());
     }
+  }
+
+  private void writeFlows(Html html) {
+    html.figures(flows());
+  }
+
+  private List<Chart> flows() {
+    return CheckCharts.flows(answer, wording);
   }
 
   private Chart.Grid grid(Capacity.Line line) {

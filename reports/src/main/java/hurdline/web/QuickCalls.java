@@ -1,7 +1,6 @@
 package hurdline.web;
 
 import hurdline.answer.RunAnswer;
-import hurdline.chart.kit.Chart;
 import hurdline.chart.run.RunCharts;
 import hurdline.plant.ProblemsException;
 import hurdline.service.PlantText;
@@ -18,8 +17,6 @@ import hurdline.web.http.Call;
 import hurdline.web.http.Refusal;
 import hurdline.web.http.Reply;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,19 +42,6 @@ final class QuickCalls {
   QuickCalls(Studies studies, PlantFolder folder) {
     this.studies = studies;
     this.folder = folder;
-  }
-
-  /**
-   * A drawing as a picture: nothing in it can become a part of the page.
-   *
-   * @param source the picture itself, as an address
-   */
-  record Picture(String title, String alternative, String source) {
-    static Picture of(Chart chart) {
-      byte[] bytes = chart.svg().getBytes(StandardCharsets.UTF_8);
-      String source = "data:image/svg+xml;base64," + Base64.getEncoder().encodeToString(bytes);
-      return new Picture(chart.title(), chart.alternative(), source);
-    }
   }
 
   /**

@@ -1,6 +1,7 @@
 package hurdline.web;
 
 import hurdline.answer.CheckAnswer;
+import hurdline.chart.run.CheckCharts;
 import hurdline.plant.ProblemsException;
 import hurdline.service.PlantEdits;
 import hurdline.service.PlantKeys;
@@ -37,10 +38,19 @@ final class TextCalls {
    * What is said of a text.
    *
    * @param older whether a newer text came meanwhile, so that nothing is said of this one
+   * @param flows each line's drawing at its expected capacity
    * @param sentences what limits each line by formula; none where the plant has problems
    */
   record Checked(
-      boolean older, List<TextProblem> problems, List<String> sentences, List<RatedLine> lines) {}
+      boolean older,
+      List<TextProblem> problems,
+      List<String> sentences,
+      List<RatedLine> lines,
+      List<Picture> flows) {
+    static Checked wrong(boolean older, List<TextProblem> problems) {
+      return new Checked(older, problems, List.of(), List.of(), List.of());
+    }
+  }
 
   Map<String, Call> all() {
     return Map.of(
@@ -56,7 +66,7 @@ final class TextCalls {
     long mine = newest.incrementAndGet();
     synchronized (checking) {
       if (mine != newest.get()) {
-        return Reply.json(new Checked(true, List.of(), List.of(), List.of()));
+        return Reply.json(Checked.wrong(true, List.of()));
       }
       return Reply.json(checked(plant, ask));
     }
@@ -71,9 +81,10 @@ final class TextCalls {
           false,
           TextProblem.of(answer.warnings(), text),
           new CheckHeadline(answer, wording).sentences(),
-          RatedLine.of(answer, wording));
+          RatedLine.of(answer, wording),
+          CheckCharts.flows(answer, wording).stream().map(Picture::of).toList());
     } catch (ProblemsException wrong) {
-      return new Checked(false, TextProblem.of(wrong.problems(), text), List.of(), List.of());
+      return Checked.wrong(false, TextProblem.of(wrong.problems(), text));
     }
   }
 

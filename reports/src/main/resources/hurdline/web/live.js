@@ -1,8 +1,8 @@
-// What is said of the text while it is typed: problems, rated capacity, a quick answer with the flow drawing.
+// What is said of the text while it is typed: problems, rated capacity with the flow drawing, a quick answer.
 import {call} from "./call.js";
 import {$, button, later, make, reader, table} from "./shown.js";
 
-const CHECK_AFTER_MS = 150, QUICK_AFTER_MS = 400, SHOWN = 30;
+const CHECK_AFTER_MS = 100, QUICK_AFTER_MS = 400, SHOWN = 30;
 let plant = {name: "", text: () => "", page: null, values: () => {}};
 
 // plant: the name of the file, how to get at its text and its editor, and who wants its values.
@@ -24,8 +24,12 @@ const bar = machine => {
   return make("span.bar" + (machine.limits ? ".limits" : ""), {"aria-hidden": "true"}, fill);
 };
 
-const rated = (sentences, lines) => $("rated").replaceChildren(
+const drawings = flows => flows.map(one => make("figure", make("figcaption", one.title),
+  make("div.drawing", {tabIndex: 0, role: "region", "aria-label": one.title}, make("img", {src: one.source, alt: one.alternative}))));
+
+const rated = (sentences, lines, flows) => $("rated").replaceChildren(
   ...sentences.map(one => make("p", one)),
+  make("div", {id: "flows"}, drawings(flows)),
   ...lines.map(line => make("details", make("summary", line.title),
     make("dl", make("dt", "Rated"), make("dd", line.rated), make("dt", "Expected"), make("dd", line.expected), line.next ? [make("dt", "Next"), make("dd", line.next)] : null),
     make("div.figures", {tabIndex: 0, role: "region", "aria-label": "Headroom of " + line.title}, make("table",
@@ -39,8 +43,8 @@ const quick = later(QUICK_AFTER_MS, async text => {
     make("p.note", `Rough: ${found.replications} replications, seed 1. Intervals are of the mean at 95 %. Ask a study for more.`),
     ...found.sentences.map(one => make("p", one)),
     table("Main figures of the quick answer", found.head, found.rows));
-  $("flows").replaceChildren(...found.flows.map(one => make("figure", make("figcaption", one.title),
-    make("div.drawing", {tabIndex: 0, role: "region", "aria-label": one.title}, make("img", {src: one.source, alt: one.alternative})))));
+  $("quick-flows").replaceChildren(...drawings(found.flows));
+  $("quick-flows-part").hidden = !found.flows.length;
   $("quick-part").classList.remove("old");
   document.body.dataset.quick = (+document.body.dataset.quick || 0) + 1;
 });
@@ -50,7 +54,7 @@ const check = later(CHECK_AFTER_MS, async text => {
   if (found.older || text !== plant.text()) return;
   plant.page.mark(found.problems);
   problems(found.problems);
-  if (found.lines.length) { rated(found.sentences, found.lines); $("rated-part").classList.remove("old"); quick(text); }
+  if (found.lines.length) { rated(found.sentences, found.lines, found.flows); $("rated-part").classList.remove("old"); quick(text); }
   plant.values(text);
   document.body.dataset.checked = (+document.body.dataset.checked || 0) + 1;
 });

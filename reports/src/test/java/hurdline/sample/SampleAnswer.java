@@ -218,6 +218,7 @@ public final class SampleAnswer {
         header(),
         outline(),
         new Capacity(List.of(capacity("hurd_bagger.change", "hurd_bagger")), List.of(orders(1.4))),
+        List.of(),
         List.of(
             new LocatedProblem(
                 Severity.WARNING,

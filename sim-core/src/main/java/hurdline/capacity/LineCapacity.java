@@ -31,6 +31,7 @@ public final class LineCapacity {
   private final CompiledLines layout;
   private final Line line;
   private final int number;
+  private final List<LineLoads> loads;
   private final GroupTime times;
   private final ResourceTime resources;
   private final Twins twins;
@@ -43,6 +44,7 @@ public final class LineCapacity {
     this.line = line;
     layout = plant.layout;
     number = layout.naming.lines.index(line.name());
+    this.loads = loads;
     times = new GroupTime(plant, line, loads);
     lineHoursS = plant.lineHours(number).lengthS();
     Set<Integer> machines = new LinkedHashSet<>();
@@ -220,6 +222,27 @@ public final class LineCapacity {
   /** Scheduled hours of the line, s. */
   public double scheduledS() {
     return lineHoursS;
+  }
+
+  /** As-is mass that takes an outlet of a node of one of the line's heads, per kg fed. */
+  public double wayKgPerKgFed(int head, int node, int outlet) {
+    double kg = 0;
+    for (LineLoads choice : loads) {
+      kg += choice.share() * choice.ways()[head][node][outlet];
+    }
+    return kg;
+  }
+
+  /** What is made of a product, as it is, per kg fed. */
+  public double madeKgPerKgFed(String product) {
+    int of = layout.naming.products.index(product);
+    double kg = 0;
+    for (LineLoads choice : loads) {
+      for (LineLoads.Made made : choice.made()) {
+        kg += made.product() == of ? choice.share() * made.kg() : 0;
+      }
+    }
+    return kg;
   }
 
   /** What of a product is fit to fill orders, at its moisture basis, per kg fed. */

@@ -13,9 +13,16 @@ import java.util.List;
  * @param screen [machine]
  * @param kg [head][machine] as-is inflow per kg fed
  * @param seconds [head][machine] that the machine needs for it at its own limit, 0 without one
+ * @param ways [head][node][outlet] as-is mass that takes it per kg fed
  * @param made what comes to rest as a product
  */
-record LineLoads(double share, int[] screen, double[][] kg, double[][] seconds, List<Made> made) {
+record LineLoads(
+    double share,
+    int[] screen,
+    double[][] kg,
+    double[][] seconds,
+    double[][][] ways,
+    List<Made> made) {
 
   /**
    * @param packer the filler or press, −1 where it is piled
@@ -29,6 +36,7 @@ record LineLoads(double share, int[] screen, double[][] kg, double[][] seconds, 
     flow.feed(line, screen);
     double[][] kg = new double[layout.heads][layout.machines];
     double[][] seconds = new double[layout.heads][layout.machines];
+    double[][][] ways = new double[layout.heads][][];
     List<Made> made = new ArrayList<>();
     for (int h = 0; h < layout.heads; h++) {
       if (layout.headLine[h] == line) {
@@ -36,10 +44,22 @@ record LineLoads(double share, int[] screen, double[][] kg, double[][] seconds, 
           kg[h][m] = flow.load(h, m);
           seconds[h][m] = flow.secondsPerKgFed(h, m);
         }
+        ways[h] = ways(layout.stretch[h], flow, h);
         made(layout, flow, h, screen, made);
       }
     }
-    return new LineLoads(share, screen.clone(), kg, seconds, List.copyOf(made));
+    return new LineLoads(share, screen.clone(), kg, seconds, ways, List.copyOf(made));
+  }
+
+  private static double[][] ways(Stretch stretch, RatedFlow flow, int head) {
+    double[][] ways = new double[stretch.nodes][];
+    for (int node = 0; node < ways.length; node++) {
+      ways[node] = new double[stretch.outletTo[node].length];
+      for (int o = 0; o < ways[node].length; o++) {
+        ways[node][o] = flow.way(head, node, o);
+      }
+    }
+    return ways;
   }
 
   private static void made(

@@ -155,6 +155,13 @@ public final class RatedFlow {
     return seconds;
   }
 
+  /** As-is mass that takes an outlet of a node in a head's stretch, per kg fed. */
+  public double way(int head, int node, int outlet) {
+    return drawn[head] > 0
+        ? drawn[head] * loads[head].way[loads[head].outletStart(node) + outlet]
+        : 0;
+  }
+
   /** As-is mass that comes to rest at a sink of a head's stretch, per kg fed. */
   public double sinkLoad(int head, int sink) {
     return drawn[head] > 0 ? drawn[head] * loads[head].sinkMass[sink] : 0;

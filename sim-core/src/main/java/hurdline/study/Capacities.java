@@ -2,6 +2,7 @@ package hurdline.study;
 
 import hurdline.answer.BottleneckRow;
 import hurdline.answer.Capacity;
+import hurdline.answer.LineFlow;
 import hurdline.capacity.CapacityPlant;
 import hurdline.capacity.Freed;
 import hurdline.capacity.Limit;
@@ -37,6 +38,11 @@ public final class Capacities {
   /** What is next when what limits a line by expected capacity does not. */
   Capacity byFormula() {
     return capacity(Map.of());
+  }
+
+  /** Each line's flows when it is fed what its expected capacity is. */
+  List<LineFlow> flows() {
+    return new LineFlows(layout, outlines, new ExpectedFlows(layout, lines)).flows();
   }
 
   /** What is next when what limited each line longest in replications does not. */

@@ -18,10 +18,12 @@ public final class RatedCapacity {
   public static CheckAnswer of(PlantOrigin source, PlantChanges chosen) {
     CompiledPlant stage = CompiledPlant.of(source.variants().with(chosen.asArray()));
     PlantOutline outlines = new PlantOutline(stage);
+    Capacities capacities = new Capacities(stage, outlines);
     return new CheckAnswer(
         outlines.header(source, chosen),
         outlines.outline(),
-        new Capacities(stage, outlines).byFormula(),
+        capacities.byFormula(),
+        capacities.flows(),
         source.warnings());
   }
 }

@@ -37,6 +37,7 @@ public final class FlowDiagram {
   private static final Color PIPE = new Color(0xa9c4d4);
 
   private final LineFlow line;
+  private final FlowBasis basis;
   private final FlowSheets.Sheet sheet;
   private final String part;
   private final Wording wording;
@@ -48,11 +49,13 @@ public final class FlowDiagram {
 
   private FlowDiagram(
       LineFlow line,
+      FlowBasis basis,
       FlowSheets.Sheet sheet,
       String part,
       Function<String, Optional<SummaryRow>> measures,
       Wording wording) {
     this.line = line;
+    this.basis = basis;
     this.sheet = sheet;
     this.part = part;
     this.measures = measures;
@@ -66,20 +69,33 @@ public final class FlowDiagram {
   }
 
   /**
-   * A line in as many parts as its letters need room.
+   * A simulated line in as many parts as its letters need room.
    *
    * @param measures by full name, for the levels of bins
    */
   public static List<FlowDiagram> of(
       LineFlow line, Function<String, Optional<SummaryRow>> measures, Wording wording) {
+    return of(line, FlowBasis.SIMULATED, measures, wording);
+  }
+
+  /** The same of a line at its expected capacity. */
+  public static List<FlowDiagram> expected(LineFlow line, Wording wording) {
+    return of(line, FlowBasis.EXPECTED, measure -> Optional.empty(), wording);
+  }
+
+  private static List<FlowDiagram> of(
+      LineFlow line,
+      FlowBasis basis,
+      Function<String, Optional<SummaryRow>> measures,
+      Wording wording) {
     LineFlow nothing = new LineFlow(line.line(), List.of(), List.of());
     FlowSheets.Sheet none = new FlowSheets.Sheet(nothing, List.of(), Map.of());
-    FlowDiagram measuring = new FlowDiagram(line, none, "", measures, wording);
+    FlowDiagram measuring = new FlowDiagram(line, basis, none, "", measures, wording);
     List<FlowSheets.Sheet> sheets = new FlowSheets(line, measuring::width, room(line)).sheets();
     List<FlowDiagram> parts = new ArrayList<>();
     for (int at = 0; at < sheets.size(); at++) {
       String part = sheets.size() == 1 ? "" : ", part " + (at + 1) + " of " + sheets.size();
-      parts.add(new FlowDiagram(line, sheets.get(at), part, measures, wording));
+      parts.add(new FlowDiagram(line, basis, sheets.get(at), part, measures, wording));
     }
     return parts;
   }
@@ -101,7 +117,7 @@ public final class FlowDiagram {
     double drawn = layout.width() + pipes.returnRoom();
     int width = (int) Math.max(ChartStyle.widthPx(), Math.ceil(drawn + 2 * EDGE));
     int height = (int) (layout.rows() * ROW - (ROW - BOX) + 2 * EDGE);
-    String name = "flow-" + line.line() + part.replaceFirst(", part ([0-9]+).*", "-$1");
+    String name = basis.prefix + line.line() + part.replaceFirst(", part ([0-9]+).*", "-$1");
     SvgCanvas canvas = new SvgCanvas(name, width, height);
     Graphics2D g = canvas.onWhite();
     g.translate((width - drawn) / 2, EDGE);
@@ -111,7 +127,9 @@ public final class FlowDiagram {
     String title =
         "Flow through "
             + wording.titles().lineInText(line.line())
-            + ", mean "
+            + basis.at
+            + ", "
+            + basis.mean
             + wording.unit("t/h")
             + part;
     return new Chart(
@@ -159,9 +177,7 @@ public final class FlowDiagram {
       return sheet.joints().getOrDefault(node.name(), "from part 00");
     }
     if (node.heldShare() >= HELD_SHOWN) {
-      return "limits "
-          + wording.fixed(node.heldShare(), node.heldShare() < 0.1 ? 1 : 0, "share")
-          + " % of hours";
+      return basis.limits(node, wording);
     }
     return switch (node.kind()) {
       case MACHINE -> node.what();
@@ -218,7 +234,7 @@ public final class FlowDiagram {
 
   private void drawNode(Graphics2D g, FlowLayout.Spot spot) {
     LineFlow.Node node = nodes.get(spot.name);
-    boolean holder = node.equals(holder());
+    boolean holder = limits(node);
     double round = isJoint(node) ? BOX : node.kind() == LineFlow.Kind.MACHINE ? 10 : 0;
     RoundRectangle2D box =
         new RoundRectangle2D.Double(
@@ -261,6 +277,11 @@ public final class FlowDiagram {
     g.drawString(text, (float) (x - g.getFontMetrics(font).stringWidth(text) / 2.0), (float) y);
   }
 
+  /** By formula all that limit together are marked; of simulated years what limits longest. */
+  private boolean limits(LineFlow.Node node) {
+    return basis == FlowBasis.EXPECTED ? node.heldShare() > 0 : node.equals(holder());
+  }
+
   private LineFlow.Node holder() {
     return line.nodes().stream()
         .filter(node -> node.heldShare() >= HELD_SHOWN)
@@ -283,13 +304,16 @@ public final class FlowDiagram {
             : " "
                 + Titles.capital(wording.titles().machineInText(holder.name()))
                 + " "
-                + below(holder)
-                + " of the scheduled hours.";
+                + basis.limitsInText(holder, wording);
     return "The line from top to bottom"
         + part
-        + ", with mean flows in "
+        + ", with "
+        + basis.mean
+        + "flows in "
         + wording.unit("t/h")
-        + " over its scheduled hours: "
+        + " over its scheduled hours"
+        + basis.at
+        + ": "
         + String.join(", ", parts)
         + "."
         + held;
@@ -301,6 +325,6 @@ public final class FlowDiagram {
         .edges()
         .forEach(
             edge -> rows.add(List.of(title(edge.from()), title(edge.to()), rate(edge.tPerH()))));
-    return new Chart.Grid(List.of("from", "to", "mean " + wording.unit("t/h")), rows);
+    return new Chart.Grid(List.of("from", "to", basis.mean + wording.unit("t/h")), rows);
   }
 }

@@ -14,6 +14,7 @@ import hurdline.study.CropAdjustments;
 import hurdline.study.DrawnResults;
 import hurdline.study.InputRows;
 import hurdline.study.IntervalFacts;
+import hurdline.study.LineFlows;
 import hurdline.study.OrderRows;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
@@ -81,7 +82,7 @@ final class RunAnswers {
         year.months(),
         year.levels(),
         year.stores(),
-        new MeanFlows(stage.layout(), gathered, outlines, holders).flows(),
+        new LineFlows(stage.layout(), outlines, new MeanFlows(gathered, holders)).flows(),
         new OrderRows(chosen.option(), stage.plant(), figures).rows(),
         SeasonRest.none(),
         capacities.after(holders),
