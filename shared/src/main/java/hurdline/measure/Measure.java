@@ -158,6 +158,7 @@ public enum Measure {
       TONNE,
       "Of what was made, the as-is mass that was wetter than the product's at_most."),
   PRODUCT_PACKAGES("product.<product>.packages", COUNT, "Full packages."),
+  PRODUCT_PACKAGES_OF("product.<product>.packages.<package>", COUNT, "Full ones of a kind."),
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
   PRODUCT_FREIGHT("product.<product>.freight", MONEY, "Paid to bring it to its buyers."),
   PRODUCT_LEFT("product.<product>.left", TONNE, "As-is mass that left its store."),

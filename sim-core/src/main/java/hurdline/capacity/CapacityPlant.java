@@ -8,7 +8,9 @@ import hurdline.compiled.Roster;
 import hurdline.compiled.TimeWindows;
 import hurdline.flow.RatedFlow;
 import hurdline.plant.Line;
+import hurdline.plant.Machine;
 import hurdline.plant.Packaging;
+import hurdline.plant.Product;
 import hurdline.plant.Resource;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +26,8 @@ public final class CapacityPlant {
 
   private final List<StopLoad> stops = new ArrayList<>(); // by number
 
-  /** [product] its package, null without one. */
-  final Packaging[] packaging;
+  /** [machine * products + product] the package that it fills, null without one. */
+  private final Packaging[] packaging;
 
   public CapacityPlant(CompiledLines layout, Roster roster, Haulage haulage) {
     this.layout = layout;
@@ -49,15 +51,26 @@ public final class CapacityPlant {
   }
 
   private static Packaging[] packaging(CompiledLines layout) {
-    Packaging[] packaging = new Packaging[layout.naming.products.count()];
-    layout
-        .plant
-        .products()
-        .forEach(
-            product ->
-                packaging[layout.naming.products.index(product.name())] =
-                    layout.plant.packaging(product).orElse(null));
+    int products = layout.naming.products.count();
+    Packaging[] packaging = new Packaging[layout.machines * products];
+    for (int m = 0; m < layout.machines; m++) {
+      for (Product product : packed(layout, m)) {
+        packaging[m * products + layout.naming.products.index(product.name())] =
+            layout.plant.packaging(layout.machine[m].name(), product).orElse(null);
+      }
+    }
     return packaging;
+  }
+
+  private static List<Product> packed(CompiledLines layout, int machine) {
+    return layout.machine[machine] instanceof Machine.Packer ? layout.plant.products() : List.of();
+  }
+
+  /** What is filled where something comes to rest as a product; null where it is piled loose. */
+  Packaging packaging(LineLoads.Made made) {
+    return made.packer() < 0
+        ? null
+        : packaging[made.packer() * layout.naming.products.count() + made.product()];
   }
 
   /** The capacity of a line with the screens that its mixes and orders ask for in the long run. */

@@ -123,7 +123,7 @@ final class GroupTime {
       double paceS = paceS(choice, group, freed);
       double perKgS = paceS / choice.kg(member.machine(), member.heads());
       for (LineLoads.Made made : choice.made()) {
-        Packaging packaging = plant.packaging[made.product()];
+        Packaging packaging = plant.packaging(made);
         if (made.packer() == member.machine() && has(member, made.head()) && packaging != null) {
           double fillS = packaging.massKg() * perKgS;
           double hands = hands(packaging.needs(), freed);

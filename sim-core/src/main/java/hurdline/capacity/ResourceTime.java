@@ -65,7 +65,7 @@ final class ResourceTime {
     double sum = 0;
     for (LineLoads choice : loads) {
       for (LineLoads.Made made : choice.made()) {
-        Packaging packaging = plant.packaging[made.product()];
+        Packaging packaging = plant.packaging(made);
         if (made.packer() == member.machine()
             && packaging != null
             && needs(packaging.needs(), resource)) {

@@ -109,7 +109,7 @@ final class OtherFits {
   private void packages(Packaging packaging) {
     List<String> products =
         plant.products().stream()
-            .filter(product -> product.packaging().filter(packaging.name()::equals).isPresent())
+            .filter(product -> plant.packagings(product).equals(List.of(packaging)))
             .map(Product::name)
             .toList();
     List<MadeRecord> made =

@@ -230,7 +230,7 @@ final class StopClocks {
     }
     return plant.products().stream()
         .filter(product -> product.name().equals(row.what()))
-        .flatMap(product -> plant.packaging(product).stream())
+        .flatMap(product -> plant.packagings(product).stream())
         .mapToDouble(packaging -> packaging.massKg() * row.count())
         .findFirst()
         .orElse(0);

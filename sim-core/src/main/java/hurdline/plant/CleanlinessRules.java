@@ -1,5 +1,7 @@
 package hurdline.plant;
 
+import java.util.function.Predicate;
+
 /** Prices by what is left in each package: there must be packages, and something to be left. */
 final class CleanlinessRules {
   private CleanlinessRules() {}
@@ -25,7 +27,7 @@ final class CleanlinessRules {
           "a price below 0 is none that cleanliness could raise",
           "no \"cleanliness\" for what costs money to be rid of");
     }
-    if (product.packaging().isEmpty()) {
+    if (product.packaging().isEmpty() && Packed.of(plant).stream().noneMatch(of(product))) {
       found.add(
           path,
           "each package is paid by what is in it, and the product has no package",
@@ -33,5 +35,10 @@ final class CleanlinessRules {
       return;
     }
     PileRules.refuse(plant, product, path, found);
+  }
+
+  /** A step that names a package for the product. */
+  private static Predicate<Packed> of(Product product) {
+    return one -> one.product().equals(product.name()) && one.packaging().isPresent();
   }
 }

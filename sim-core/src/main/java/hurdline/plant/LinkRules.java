@@ -136,17 +136,18 @@ final class LinkRules {
             names.products.keySet(),
             "no product",
             "a product, or \"from\" and the name of a mill");
-        packed(path + ".packs", packs.product());
+        packed(path + ".packs", packs);
       }
     }
 
-    private void packed(String path, String product) {
+    private void packed(String path, Step.PacksProduct packs) {
+      String product = packs.product();
       Product known = names.products.get(product);
-      if (known != null && known.packaging().isEmpty()) {
+      if (known != null && known.packaging().isEmpty() && packs.packaging().isEmpty()) {
         found.add(
             path,
             "the product \"" + product + "\" has no package to fill",
-            "a \"package\" in products." + product + ", or \"to: " + product + "\" here");
+            "a \"package\" here or in products." + product + ", or \"to: " + product + "\" here");
       }
     }
 

@@ -21,8 +21,7 @@ final class MillRules {
         names.mill(step.machine()).ifPresent(mill -> mill(line, step, mill, names, found));
         step.packs()
             .filter(Step.PacksFromMill.class::isInstance)
-            .ifPresent(
-                packs -> filler(line, step, ((Step.PacksFromMill) packs).mill(), names, found));
+            .ifPresent(packs -> filler(line, step, (Step.PacksFromMill) packs, names, found));
       }
     }
   }
@@ -112,7 +111,9 @@ final class MillRules {
     }
   }
 
-  private static void filler(Line line, Step step, String name, Names names, Problems found) {
+  private static void filler(
+      Line line, Step step, Step.PacksFromMill packs, Names names, Problems found) {
+    String name = packs.mill();
     String path = Names.path(line, step) + ".packs";
     List<String> mills =
         names.machines.values().stream()
@@ -136,11 +137,12 @@ final class MillRules {
           "a mill of this line, or the name of a product");
       return;
     }
-    made(line, mill.get(), names, found);
+    made(line, mill.get(), packs.packaging().isPresent(), names, found);
   }
 
-  /** Each screen that may be in must make a product that has a package. */
-  private static void made(Line line, Step mill, Names names, Problems found) {
+  /** Each screen that may be in must make a product that has a package, if the filler has none. */
+  private static void made(
+      Line line, Step mill, boolean fillerHasOne, Names names, Problems found) {
     String path = Names.path(line, mill) + ".makes";
     for (String screen : used(mill, names)) {
       String product = mill.makes().get(screen);
@@ -149,12 +151,13 @@ final class MillRules {
             path,
             "the screen \"" + screen + "\" makes no product for the filler behind it",
             "a product, such as \"" + screen + ": " + screen + "_hurd\"");
-      } else if (names.products.containsKey(product)
+      } else if (!fillerHasOne
+          && names.products.containsKey(product)
           && names.products.get(product).packaging().isEmpty()) {
         found.add(
             path + "." + screen,
             "the product \"" + product + "\" has no package for the filler to fill",
-            "a \"package\" in products." + product);
+            "a \"package\" in products." + product + " or in the filler's step");
       }
     }
   }

@@ -2,6 +2,7 @@ package hurdline.plant;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One plant as its file describes it, in SI units, before anything is compiled.
@@ -55,11 +56,44 @@ public record Plant(
     titles = List.copyOf(titles);
   }
 
-  /** What the product is packed into; empty where it leaves loose. */
+  /** What the product is packed into where no step says another; empty where it leaves loose. */
   public Optional<Packaging> packaging(Product product) {
-    return product
-        .packaging()
-        .flatMap(name -> packages.stream().filter(each -> each.name().equals(name)).findFirst());
+    return product.packaging().flatMap(this::packagingOf);
+  }
+
+  /** What a machine that packs the product fills with it. */
+  public Optional<Packaging> packaging(String machine, Product product) {
+    return Packed.of(this).stream()
+        .filter(one -> one.step().machine().equals(machine) && one.product().equals(product.name()))
+        .findFirst()
+        .map(Packed::packaging)
+        .orElse(product.packaging())
+        .flatMap(this::packagingOf);
+  }
+
+  /** All that the product is packed into, at whatever machine; its own first. */
+  public List<Packaging> packagings(Product product) {
+    List<Packed> here =
+        Packed.of(this).stream().filter(one -> one.product().equals(product.name())).toList();
+    boolean own = here.isEmpty() || isPiled(product);
+    return Stream.concat(
+            own ? product.packaging().stream() : Stream.empty(),
+            here.stream().flatMap(one -> one.packaging().stream()))
+        .distinct()
+        .flatMap(name -> packagingOf(name).stream())
+        .toList();
+  }
+
+  /** Whether an outlet leads to the product, past any filler. */
+  public boolean isPiled(Product product) {
+    return lines.stream()
+        .flatMap(line -> line.steps().stream())
+        .flatMap(step -> step.outlets().stream())
+        .anyMatch(outlet -> outlet.to().equals(product.name()));
+  }
+
+  private Optional<Packaging> packagingOf(String name) {
+    return packages.stream().filter(each -> each.name().equals(name)).findFirst();
   }
 
   /** The same plant but for these. */

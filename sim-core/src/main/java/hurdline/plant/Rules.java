@@ -60,6 +60,7 @@ public final class Rules {
               Plant::products,
               Plant::lines,
               Plant::crops),
+          group(PackageRules::check, Plant::lines, Plant::packages, Plant::products),
           group(CleanlinessRules::check, Plant::products, Plant::components, Plant::lines),
           group((plant, names, found) -> MarketRules.check(plant, found), Plant::products),
           group((plant, names, found) -> FreightRules.check(plant, found), Plant::products),

@@ -53,7 +53,10 @@ public final class SellingBasis {
 
   private static boolean leadsTo(Step step, String product) {
     return step.outlets().stream().anyMatch(outlet -> outlet.to().equals(product))
-        || step.packs().filter(new Step.PacksProduct(product)::equals).isPresent()
+        || step.packs()
+            .filter(
+                packs -> packs instanceof Step.PacksProduct one && one.product().equals(product))
+            .isPresent()
         || step.makes().containsValue(product);
   }
 }

@@ -88,12 +88,15 @@ public record Step(
   }
 
   /** What a filler or press fills. */
-  public sealed interface Packs {}
+  public sealed interface Packs {
+    /** The package that is filled here; the product's where absent. */
+    Optional<String> packaging();
+  }
 
-  public record PacksProduct(String product) implements Packs {}
+  public record PacksProduct(String product, Optional<String> packaging) implements Packs {}
 
   /** The product of the screen that is in that mill. */
-  public record PacksFromMill(String mill) implements Packs {}
+  public record PacksFromMill(String mill, Optional<String> packaging) implements Packs {}
 
   /** Hours of a bin's draw; what is left empty is the line's. */
   public record OwnHours(List<String> shifts, Optional<LocalDate> from, Optional<LocalDate> to) {

@@ -18,7 +18,9 @@ public final class UnusedNames {
       case "resources" -> !ResourceRules.needs(plant).containsValue(steps[1]);
       case "packages" ->
           plant.products().stream()
-              .noneMatch(p -> p.packaging().filter(steps[1]::equals).isPresent());
+                  .noneMatch(p -> p.packaging().filter(steps[1]::equals).isPresent())
+              && Packed.of(plant).stream()
+                  .noneMatch(one -> one.packaging().filter(steps[1]::equals).isPresent());
       case "stores" ->
           plant.products().stream()
               .noneMatch(p -> p.storage().filter(s -> s.store().equals(steps[1])).isPresent());

@@ -1,6 +1,7 @@
 package hurdline.records;
 
 import hurdline.plant.Crop;
+import hurdline.plant.Packaging;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
 import hurdline.records.DateReader.Moment;
@@ -28,6 +29,7 @@ final class MadeReader {
   private final List<String> crops;
   private final List<String> products;
   private final Map<String, Double> packageKg = new HashMap<>();
+  private final Set<String> several = new HashSet<>(); // packed in several ways
   private final DateReader dates;
   private final NumberReader counts;
   private final NumberReader masses;
@@ -42,7 +44,12 @@ final class MadeReader {
     crops = plant.crops().stream().map(Crop::name).toList();
     products = plant.products().stream().map(Product::name).toList();
     for (Product product : plant.products()) {
-      plant.packaging(product).ifPresent(each -> packageKg.put(product.name(), each.massKg()));
+      List<Packaging> kinds = plant.packagings(product);
+      if (kinds.size() == 1) {
+        packageKg.put(product.name(), kinds.get(0).massKg());
+      } else if (kinds.size() > 1) {
+        several.add(product.name());
+      }
     }
     dates = DateReader.of(table.column("date"), map.words(RecordKind.MADE).dates());
     counts = NumberReader.of(table, "count");
@@ -80,6 +87,10 @@ final class MadeReader {
     if (first != null || Double.isNaN(count) && Double.isNaN(massKg)) {
       row.setAside(
           first != null ? "same date, shift and name as line " + first : "neither count nor mass");
+      return Optional.empty();
+    }
+    if (Double.isNaN(massKg) && several.contains(name.get().name())) {
+      row.setAside("a count of several kinds of packages says no mass; write the mass");
       return Optional.empty();
     }
     double off = massKg / count / packageKg.getOrDefault(name.get().name(), Double.NaN);

@@ -12,6 +12,7 @@ import hurdline.compiled.Roster;
 import hurdline.compiled.YardPlan;
 import hurdline.plant.Plant;
 import hurdline.plant.yaml.PlantFile;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -61,6 +62,16 @@ class ExpectedCapacityTest {
             "jam: {every: {exponential: {mean: %s}}, counted: %s, lasts: {gamma: {mean: 30 min, sd: 20 min}}}"
                 .formatted(every, counted));
     agrees(plant, 4 * upH / (upH + 0.5), 21);
+  }
+
+  /**
+   * Each at its own machine: 625 kg fed take 30 min of flow, two changes of bags and one of a big
+   * bag, 18 min of the hand; by hand in two_packages.md.
+   */
+  @Test
+  void packagesOfOneProductAreChangedEachAtItsMachine() {
+    Plant plant = PlantFile.read(Path.of("../line-configs/exact/two_packages.yaml")).plant();
+    assertThat(expectedTPerH(plant)).isCloseTo(0.625 / 0.8, within(1e-9));
   }
 
   /**

@@ -52,7 +52,7 @@ final class LineBinder {
         machine,
         Quantities.whereGiven(f.at("rate"), Dimension.MASS_RATE, Range.ABOVE_0),
         outlets(f),
-        packs(f.at("packs")),
+        packs(f),
         f.at("breakage").each("component", LineBinder::breaking),
         Quantities.of(f.at("dries"), Dimension.SHARE, Range.SHARE, 0),
         ownHours(f.at("own_hours")),
@@ -134,13 +134,17 @@ final class LineBinder {
         Curves.onShares(f.at("by")));
   }
 
-  private static Optional<Packs> packs(NodeReader at) {
-    return Words.optionalName(at, "a product, or \"from\" and a mill")
+  private static Optional<Packs> packs(Fields f) {
+    Optional<String> packaging = Words.optionalName(f.at("package"), "a package");
+    if (packaging.isPresent() && !f.has("packs")) {
+      f.at("package").wrong("nothing is packed here", "\"packs\" beside it, or no \"package\"");
+    }
+    return Words.optionalName(f.at("packs"), "a product, or \"from\" and a mill")
         .map(
             word ->
                 word.startsWith(FROM)
-                    ? new Step.PacksFromMill(word.substring(FROM.length()).strip())
-                    : new Step.PacksProduct(word));
+                    ? new Step.PacksFromMill(word.substring(FROM.length()).strip(), packaging)
+                    : new Step.PacksProduct(word, packaging));
   }
 
   private static Break breaking(String component, NodeReader at) {

@@ -30,8 +30,8 @@ final class Fillers {
   final int[] spoutMachine; // [spout]
 
   /**
-   * [product] its package and what that holds, infinite without one; who changes it, and in which
-   * turn.
+   * [machine * products + product] the package that it fills and what that holds, infinite without
+   * one; who changes it, and in which turn.
    */
   final Packaging[] packaging;
 
@@ -69,11 +69,13 @@ final class Fillers {
         spoutMachine[at++] = m;
       }
     }
-    packageKg = new double[products];
-    packaging = new Packaging[products];
-    resource = new int[products];
-    rank = new int[products];
-    packages(present);
+    packageKg = new double[layout.machines * products];
+    packaging = new Packaging[layout.machines * products];
+    resource = new int[layout.machines * products];
+    rank = new int[layout.machines * products];
+    for (int m : packers) {
+      packages(present, m);
+    }
     head = new int[layout.machines][];
     sink = new int[layout.machines][];
     made = new int[layout.machines][];
@@ -86,14 +88,14 @@ final class Fillers {
     }
   }
 
-  private void packages(ReplicationState present) {
+  private void packages(ReplicationState present, int m) {
     for (Product product : layout.plant.products()) {
-      int p = layout.naming.products.index(product.name());
-      packaging[p] = layout.plant.packaging(product).orElse(null);
-      packageKg[p] = packaging[p] == null ? Double.POSITIVE_INFINITY : packaging[p].massKg();
-      if (packaging[p] != null) {
-        resource[p] = present.resource(packaging[p].needs());
-        rank[p] = present.rank(resource[p], "package_change");
+      int at = m * products + layout.naming.products.index(product.name());
+      packaging[at] = layout.plant.packaging(layout.machine[m].name(), product).orElse(null);
+      packageKg[at] = packaging[at] == null ? Double.POSITIVE_INFINITY : packaging[at].massKg();
+      if (packaging[at] != null) {
+        resource[at] = present.resource(packaging[at].needs());
+        rank[at] = present.rank(resource[at], "package_change");
       }
     }
   }
@@ -132,8 +134,9 @@ final class Fillers {
 
   private void hours(ReplicationState present, int m) {
     for (int p : made[m]) {
-      if (packaging[p] != null) {
-        present.resources.hoursOf(resource[p], present.gates.machine(m));
+      int at = m * products + p;
+      if (packaging[at] != null) {
+        present.resources.hoursOf(resource[at], present.gates.machine(m));
       }
     }
   }
@@ -147,17 +150,18 @@ final class Fillers {
       return Double.NaN;
     }
     int p = made[m][0];
+    int at = m * products + p;
     boolean easy =
-        packaging[p] != null
+        packaging[at] != null
             && layout.selling.grading(p) == null
             && !layout.stores.has(p)
-            && resource[p] == present.resources.endless()
-            && packaging[p].changeS() instanceof Constant;
+            && resource[at] == present.resources.endless()
+            && packaging[at].changeS() instanceof Constant;
     if (!easy) {
       return Double.NaN;
     }
-    double lastsS = Math.max(0, packaging[p].changeS().mean());
-    return lastsS * (1 + 1e-9) * mostKgPerS(m) <= packageKg[p] ? lastsS : Double.NaN;
+    double lastsS = Math.max(0, packaging[at].changeS().mean());
+    return lastsS * (1 + 1e-9) * mostKgPerS(m) <= packageKg[at] ? lastsS : Double.NaN;
   }
 
   /** No more than this ever goes into a machine; infinite where nothing limits it. */

@@ -4,6 +4,7 @@ import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Stretch;
 import hurdline.event.FutureEvents;
 import hurdline.measure.EventKind;
+import hurdline.plant.Packaging;
 import hurdline.random.Draws;
 import hurdline.random.RandomStream;
 import java.util.Arrays;
@@ -53,8 +54,9 @@ public final class Filling {
   private final double[] carriedS; // by machine
   private final boolean[] easy; // by machine
   private final double[] lastFullS; // by easy machine
-  private final int[] paid; // [line * products + product] packages
+  private final int[] paid; // [line * kinds + kind] packages
 
+  private final PackageKinds kinds;
   private final PackageContents contents;
 
   /** What packages of products that are paid by what is in them are worth. */
@@ -92,7 +94,8 @@ public final class Filling {
     inflowKgPerS = new double[layout.machines * products];
     filledKg = new double[layout.machines * products];
     full = new int[layout.machines * products];
-    paid = new int[layout.lines * products];
+    kinds = new PackageKinds(fillers, products);
+    paid = new int[layout.lines * kinds.count()];
     cost = new double[layout.lines];
     flows = new boolean[layout.machines];
     carriedS = new double[layout.machines];
@@ -120,8 +123,11 @@ public final class Filling {
       easy[m] = fillers.easyChangeS[m] >= 0 && present.trace == null && !present.plain;
       RandomStream stream = present.stream(layout.machine[m].name() + ".change");
       for (int p = 0; p < products; p++) {
-        change[m * products + p] =
-            fillers.packaging[p] == null ? null : new Draws(fillers.packaging[p].changeS(), stream);
+        int at = m * products + p;
+        change[at] =
+            fillers.packaging[at] == null
+                ? null
+                : new Draws(fillers.packaging[at].changeS(), stream);
       }
     }
   }
@@ -178,8 +184,8 @@ public final class Filling {
     double first = Double.POSITIVE_INFINITY;
     for (int p : made[m]) {
       int at = m * products + p;
-      if (inflowKgPerS[at] > 0 && packageKg[p] < Double.POSITIVE_INFINITY && !easy[m]) {
-        first = Math.min(first, reachedS(m, at, (full[at] + 1) * packageKg[p]));
+      if (inflowKgPerS[at] > 0 && packageKg[at] < Double.POSITIVE_INFINITY && !easy[m]) {
+        first = Math.min(first, reachedS(m, at, (full[at] + 1) * packageKg[at]));
       }
     }
     return first;
@@ -194,8 +200,8 @@ public final class Filling {
   public void full(int m) {
     for (int p : made[m]) {
       int at = m * products + p;
-      if (inflowKgPerS[at] > 0 && packageKg[p] < Double.POSITIVE_INFINITY) {
-        double left = (full[at] + 1) * packageKg[p] - filledKg(m, at);
+      if (inflowKgPerS[at] > 0 && packageKg[at] < Double.POSITIVE_INFINITY) {
+        double left = (full[at] + 1) * packageKg[at] - filledKg(m, at);
         if (left <= inflowKgPerS[at] * FutureEvents.instantS() * 1.5) {
           count(m, p);
           packageDone(m, p);
@@ -213,7 +219,7 @@ public final class Filling {
       one.empty();
     }
     full[m * products + product]++;
-    paid[present.counters.line[m] * products + product]++;
+    paid[present.counters.line[m] * kinds.count() + kinds.of(m * products + product)]++;
   }
 
   /** Counts what an easy filler has filled since rates or lines last changed. */
@@ -222,11 +228,11 @@ public final class Filling {
       int p = made[m][0];
       int at = m * products + p;
       double there = filledKg(m, at) + inflowKgPerS[at] * FutureEvents.instantS();
-      if (there >= (full[at] + 1) * packageKg[p]) {
-        while (there >= (full[at] + 1) * packageKg[p]) {
+      if (there >= (full[at] + 1) * packageKg[at]) {
+        while (there >= (full[at] + 1) * packageKg[at]) {
           count(m, p);
         }
-        lastFullS[m] = carriedS[m] + (full[at] * packageKg[p] - filledKg[at]) / inflowKgPerS[at];
+        lastFullS[m] = carriedS[m] + (full[at] * packageKg[at] - filledKg[at]) / inflowKgPerS[at];
       }
     }
   }
@@ -291,13 +297,14 @@ public final class Filling {
 
   private void ask(int m, int product, int spout) {
     phase[spout] = ASKED;
-    int resource = fillers.resource[product];
+    int at = m * products + product;
+    int resource = fillers.resource[at];
     changeResource[spout] = resource;
     changeProduct[spout] = product;
     present.resources.ask(
         resource,
         present.jobs.change + spout,
-        fillers.rank[product],
+        fillers.rank[at],
         (long) m << 32 | spout,
         present.gates.machine(m),
         present.nowS);
@@ -377,6 +384,16 @@ public final class Filling {
     }
   }
 
+  /** Full packages of a product that are of one kind. */
+  public double full(int product, Packaging packaging) {
+    double sum = 0;
+    for (int m : packers) {
+      int at = m * products + product;
+      sum += packaging.equals(fillers.packaging[at]) ? full[at] : 0;
+    }
+    return sum;
+  }
+
   /** Of a product with a store what has not left, at its moisture basis, begun packages too. */
   public double heldKg(int product) {
     double kg = goods.heldKg(product);
@@ -402,9 +419,9 @@ public final class Filling {
     countUp();
     for (int l = 0; l < cost.length; l++) {
       cost[l] = 0;
-      for (int p = 0; p < products; p++) {
-        int packages = paid[l * products + p];
-        cost[l] += packages > 0 ? packages * fillers.packaging[p].cost() : 0;
+      for (int kind = 0; kind < kinds.count(); kind++) {
+        int packages = paid[l * kinds.count() + kind];
+        cost[l] += packages > 0 ? packages * kinds.packaging(kind).cost() : 0;
       }
     }
   }

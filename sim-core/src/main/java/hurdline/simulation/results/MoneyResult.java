@@ -101,6 +101,13 @@ final class MoneyResult {
     return full + packedOffLine(product, p);
   }
 
+  /** Those of one package alone, of a product that is packed in several ways. */
+  double packages(Product product, Packaging packaging) {
+    int p = layout.naming.products.index(product.name());
+    boolean own = product.packaging().filter(packaging.name()::equals).isPresent();
+    return filling.full(p, packaging) + (own ? packedOffLine(product, p) : 0);
+  }
+
   private double packedOffLine(Product product, int p) {
     return layout
         .plant

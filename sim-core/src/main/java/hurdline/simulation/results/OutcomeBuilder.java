@@ -9,6 +9,7 @@ import hurdline.event.QueueStatistics;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
 import hurdline.plant.Machine;
+import hurdline.plant.Packaging;
 import hurdline.plant.Product;
 import hurdline.simulation.activity.Crewing;
 import hurdline.simulation.activity.Feeding;
@@ -216,16 +217,15 @@ public final class OutcomeBuilder {
     }
   }
 
+  /** Nothing is said where packages of several masses are filled, or part of it is left loose. */
   private void packagesPerHour(String line, Product product, double madeKg, double scheduledS) {
-    layout
-        .plant
-        .packaging(product)
-        .ifPresent(
-            packaging -> {
-              double packages = madeKg / packaging.massKg();
-              double perHour = scheduledS > 0 ? packages / (scheduledS / HOUR_S) : Double.NaN;
-              tally.put(Measure.LINE_PACKAGES_PER_HOUR, perHour, line, product.name());
-            });
+    List<Packaging> kinds = layout.plant.packagings(product);
+    boolean loose = product.packaging().isEmpty() && layout.plant.isPiled(product);
+    if (kinds.size() == 1 && !loose) {
+      double packages = madeKg / kinds.get(0).massKg();
+      double perHour = scheduledS > 0 ? packages / (scheduledS / HOUR_S) : Double.NaN;
+      tally.put(Measure.LINE_PACKAGES_PER_HOUR, perHour, line, product.name());
+    }
   }
 
   private boolean canHold(int line, int cause) {
@@ -286,6 +286,20 @@ public final class OutcomeBuilder {
     }
   }
 
+  /** Where a product is packed in several ways, how many of each. */
+  private void packages(Product product) {
+    List<Packaging> kinds = layout.plant.packagings(product);
+    if (kinds.size() > 1) {
+      for (Packaging kind : kinds) {
+        tally.put(
+            Measure.PRODUCT_PACKAGES_OF,
+            money.packages(product, kind),
+            product.name(),
+            kind.name());
+      }
+    }
+  }
+
   private void products() {
     for (Product product : layout.plant.products()) {
       int p = layout.naming.products.index(product.name());
@@ -295,6 +309,7 @@ public final class OutcomeBuilder {
         tally.put(Measure.PRODUCT_TOO_WET, material.tooWetAsIsKg[p] / TONNE_KG, product.name());
       }
       tally.put(Measure.PRODUCT_PACKAGES, money.packages(product), product.name());
+      packages(product);
       if (layout.plant.money().isPresent()) {
         tally.put(Measure.PRODUCT_REVENUE, money.revenue(product), product.name());
         money.putStockWorth(tally, product);

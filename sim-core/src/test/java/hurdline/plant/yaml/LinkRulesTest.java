@@ -111,10 +111,10 @@ class LinkRulesTest {
 
   @Test
   void whatIsPackedHasAPackage() {
-    Edited.with("packs: fiber", "packs: dust")
+    Edited.with("packs: fiber, package: bale", "packs: dust")
         .saysOnly(
             "lines.stalk_line.steps.press.packs: the product \"dust\" has no package to fill;"
-                + " expected a \"package\" in products.dust, or \"to: dust\" here");
+                + " expected a \"package\" here or in products.dust, or \"to: dust\" here");
   }
 
   @Test
@@ -196,7 +196,8 @@ class LinkRulesTest {
     Edited.with("makes: {coarse: coarse, fine: fine}", "makes: {coarse: coarse, fine: dust}")
         .saysOnly(
             "lines.stalk_line.steps.mill.makes.fine: the product \"dust\" has no package for the"
-                + " filler to fill; expected a \"package\" in products.dust");
+                + " filler to fill; expected a \"package\" in products.dust or in the filler's"
+                + " step");
     Edited.with(
             "makes: {coarse: coarse, fine: fine}", "makes: {coarse: coarse, fine: fine, fin: fine}")
         .saysOnly(

@@ -38,6 +38,7 @@ final class PlantFiles {
           "misspelt",
           "moisture",
           "orders",
+          "packages",
           "purchase",
           "round",
           "season",

@@ -142,6 +142,15 @@ class SchemaTest {
                   Map.entry(67, "compares with the store"),
                   Map.entry(74, "compares with a package"))),
           Map.entry(
+              "packages",
+              Map.of(
+                  27, "what steps pack is said elsewhere",
+                  34, "what steps pack is said elsewhere",
+                  53, "names a package",
+                  61, "goes by the packs beside it",
+                  62, "compares with another line",
+                  68, "the package is said elsewhere")),
+          Map.entry(
               "purchase",
               Map.ofEntries(
                   Map.entry(40, "the scale is said elsewhere"),

@@ -170,8 +170,10 @@ class ValuesTest {
                 Optional.of(LocalDate.of(2027, 2, 1)),
                 Optional.of(LocalDate.of(2027, 3, 31))));
     assertThat(step(0, "surge_bin").precedence()).isEqualTo(2);
-    assertThat(step(0, "press").packs()).contains(new Step.PacksProduct("fiber"));
-    assertThat(step(0, "bagger").packs()).contains(new Step.PacksFromMill("mill"));
+    assertThat(step(0, "press").packs())
+        .contains(new Step.PacksProduct("fiber", Optional.of("bale")));
+    assertThat(step(0, "bagger").packs())
+        .contains(new Step.PacksFromMill("mill", Optional.empty()));
     assertThat(step(0, "mill").mix())
         .isEqualTo(
             new Step.Shares(
