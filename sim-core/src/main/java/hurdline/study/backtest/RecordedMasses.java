@@ -16,9 +16,11 @@ public final class RecordedMasses {
         .products()
         .forEach(
             product ->
-                plant
-                    .packaging(product)
-                    .ifPresent(of -> packageKg.put(product.name(), of.massKg())));
+                packageKg.put(
+                    product.name(),
+                    plant.packagings(product).size() == 1
+                        ? plant.packagings(product).get(0).massKg()
+                        : Double.NaN));
   }
 
   /** NaN where neither a mass nor a count with a known mass was written down. */
