@@ -1,6 +1,7 @@
 package hurdline.command;
 
 import hurdline.answer.ChooseTerms;
+import hurdline.service.FittedFigures;
 import hurdline.study.choose.ChooseAsk;
 import hurdline.study.replicate.IndifferenceZone;
 import hurdline.study.replicate.Precision;
@@ -8,6 +9,7 @@ import hurdline.study.replicate.RunSettings;
 import hurdline.unit.Dimension;
 import hurdline.unit.Quantity;
 import hurdline.unit.QuantityException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,8 +24,8 @@ final class ChooseFlags {
       paramLabel = "MEASURE:BAND",
       required = true,
       description =
-          "The measure of which the greatest mean is the best, and the gap to it that is small enough, such as"
-              + " money.margin:'5000 USD'.")
+          "The measure of which the greatest mean is the best, and the gap to it that is small"
+              + " enough, such as money.margin:'5000 USD'.")
   private String best;
 
   @CommandLine.Option(
@@ -35,8 +37,9 @@ final class ChooseFlags {
       names = "--choice",
       paramLabel = "KEY=A|B|C",
       description =
-          "One more choice: a key with its values, such as 'machines.mill.power=25 hp|45 hp'; or the name of a choice of the file with"
-              + " those of its values that are left. May be given several times.")
+          "One more choice: a key with its values, such as 'machines.mill.power=25 hp|45 hp'; or"
+              + " the name of a choice of the file with those of its values that are left. May be"
+              + " given several times.")
   private List<String> choices = new ArrayList<>();
 
   @CommandLine.Option(
@@ -44,15 +47,16 @@ final class ChooseFlags {
       paramLabel = "AMOUNT",
       split = ",",
       description =
-          "Also the best of the plans that cost no more than this, such as 0,60000,140000. All statements hold together.")
+          "Also the best of the plans that cost no more than this, such as 0,60000,140000. All"
+              + " statements hold together.")
   private List<String> budgets = new ArrayList<>();
 
   @CommandLine.Option(
       names = "--at-least",
       paramLabel = "MEASURE:VALUE[:SHARE]",
       description =
-          "Leaves out plans of which a measure is below this in more than the rest of the years, such as"
-              + " mass.stalk.fed:'2000 ton':90%%. Default: in no year.")
+          "Leaves out plans of which a measure is below this in more than the rest of the years,"
+              + " such as mass.stalk.fed:'2000 ton':90%%. Default: in no year.")
   private List<String> atLeast = new ArrayList<>();
 
   @CommandLine.Option(
@@ -64,14 +68,16 @@ final class ChooseFlags {
   @CommandLine.Option(
       names = "--each-gap",
       description =
-          "Sets the plans left, at most 50, all against all in the end, so that each has a gap of its own.")
+          "Sets the plans left, at most 50, all against all in the end, so that each has a gap of"
+              + " its own.")
   private boolean eachGap;
 
   @CommandLine.Option(
       names = "--years",
       paramLabel = "N",
       description =
-          "Begins no round that would take more simulated years than this, of all plans together. Default: no limit.")
+          "Begins no round that would take more simulated years than this, of all plans together."
+              + " Default: no limit.")
   private Long years;
 
   @CommandLine.Option(
@@ -99,15 +105,25 @@ final class ChooseFlags {
       names = "--threads",
       paramLabel = "T",
       description =
-          "How many blocks of years run at once; the answer does not depend on it. Default: all cores.")
+          "How many blocks of years run at once; the answer does not depend on it. Default: all"
+              + " cores.")
   private Integer threads;
+
+  @CommandLine.Option(
+      names = "--draws",
+      paramLabel = "FILE",
+      description =
+          "Joint draws of inputs, such as draws.csv of hurdline fit with --patch fitted.yaml: each"
+              + " simulated year takes a row of its own, the same for all plans, so that few rows"
+              + " allow few rounds.")
+  private Path draws;
 
   @CommandLine.Option(
       names = "--on",
       paramLabel = "WHERE",
       description =
-          "Simulates on Apache Spark: local for this machine, spark://HOST:PORT for a cluster; the answer does not depend on it. Default:"
-              + " on threads, without Spark.")
+          "Simulates on Apache Spark: local for this machine, spark://HOST:PORT for a cluster; the"
+              + " answer does not depend on it. Default: on threads, without Spark.")
   private String on;
 
   ChooseAsk ask() {
@@ -116,7 +132,8 @@ final class ChooseFlags {
       throw new CallException(
           "--best \""
               + best
-              + "\" has a share for its band; expected an amount, settled before anything is known");
+              + "\" has a share for its band; expected an amount, settled before anything is"
+              + " known");
     }
     if (budgets.size() > MOST_BUDGETS) {
       throw new CallException(
@@ -153,7 +170,12 @@ final class ChooseFlags {
   RunSettings effort() {
     EffortFlags.atLeast("--replications", replications, 2);
     return new RunSettings(
-        replications, Optional.empty(), seed, EffortFlags.threads(threads), Optional.empty());
+        replications,
+        Optional.empty(),
+        seed,
+        EffortFlags.threads(threads),
+        Optional.empty(),
+        Optional.ofNullable(draws).map(FittedFigures::draws));
   }
 
   /** Seconds after which it ends; infinite without a limit. */

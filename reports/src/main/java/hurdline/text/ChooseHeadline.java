@@ -32,7 +32,12 @@ public final class ChooseHeadline {
     List<String> sentences = new ArrayList<>();
     sentences.add(named());
     sentences.add(certain());
-    sentences.add("How right the file's figures are is not in this number.");
+    sentences.add(
+        answer.inputs().isEmpty()
+            ? "How right the file's figures are is not in this number."
+            : "Each year took a fresh draw of the inputs by "
+                + answer.inputs()
+                + ", so this is on average over chance and over what is not known of them.");
     sentences.add(ended());
     return sentences;
   }

@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param chosen plans in the last years: those that are named, those left, and those one value away
  * @param effects of each other value of each choice on the plan that is named
  * @param years simulated in all
+ * @param inputs where each year's draws of inputs come from; empty where inputs are as the file has
+ *     them
  */
 public record ChooseAnswer(
     Header header,
@@ -27,6 +29,7 @@ public record ChooseAnswer(
     List<ChosenRow> chosen,
     List<ChoiceEffect> effects,
     long years,
+    String inputs,
     List<Fact> assumptions,
     List<Fact> cautions,
     List<LocatedProblem> warnings)
@@ -38,6 +41,7 @@ public record ChooseAnswer(
     frontier = List.copyOf(frontier);
     chosen = List.copyOf(chosen);
     effects = List.copyOf(effects);
+    inputs = inputs == null ? "" : inputs; // a record of before has none
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     warnings = List.copyOf(warnings);

@@ -23,17 +23,26 @@ public final class StudyInputs {
    * @param plant of which the file may say how well its values are known
    */
   public StudyInputs(Plant plant, RunSettings effort) {
+    this(plant, effort, ROWS);
+  }
+
+  /**
+   * @param rows of doubts
+   */
+  public StudyInputs(Plant plant, RunSettings effort, int rows) {
     this.effort = effort;
     Optional<InputDraws> doubts =
-        plant.doubts().isEmpty() ? Optional.empty() : Optional.of(drawn(plant.doubts(), effort));
+        plant.doubts().isEmpty()
+            ? Optional.empty()
+            : Optional.of(drawn(plant.doubts(), effort, rows));
     draws = effort.draws().map(given -> doubts.map(given::and).orElse(given)).or(() -> doubts);
   }
 
   /** A factor for each, whatever the others are. */
-  private static InputDraws drawn(List<Doubt> doubts, RunSettings effort) {
+  private static InputDraws drawn(List<Doubt> doubts, RunSettings effort, int count) {
     RandomStreams streams = new RandomStreams(effort.seed());
     List<List<String>> rows =
-        java.util.stream.IntStream.rangeClosed(1, ROWS)
+        java.util.stream.IntStream.rangeClosed(1, count)
             .mapToObj(
                 row ->
                     doubts.stream()

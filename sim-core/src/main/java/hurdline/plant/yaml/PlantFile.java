@@ -122,7 +122,7 @@ public final class PlantFile {
       PatchCheck.all(binding.misspellings().corrected(tree), rains, before, findings);
     }
     Choices choices = ChoiceBinder.choices(tree, plant, binding);
-    if (findings.isEmpty()) {
+    if (findings.problemsOf(name).stream().allMatch(of -> of.path().startsWith("doubt."))) {
       DoubtBinder.refuseAstray(plant, tree, findings);
     }
     List<LocatedProblem> problems = new ArrayList<>(findings.problemsOf(name));

@@ -7,6 +7,7 @@ import hurdline.plant.Change;
 import hurdline.plant.Choice;
 import hurdline.plant.Choices;
 import hurdline.plant.Expected;
+import hurdline.plant.InputDraws;
 import hurdline.plant.Nearest;
 import hurdline.plant.ProblemsException;
 import hurdline.problem.LocatedProblem;
@@ -47,6 +48,7 @@ public final class Choose {
   private final Choices choices;
   private final RunSettings effort;
   private final PlanSpace space;
+  private final ChooseInputs inputs;
   private final ScreeningYears years;
   private final CompiledPlant base;
   private final ChooseTerms terms;
@@ -73,10 +75,16 @@ public final class Choose {
     space = new PlanSpace(choices);
     base = CompiledPlant.of(source.variants().with(chosen.asArray()));
     new AimCurrency(source, chosen).check(ask.best());
-    years =
+    ScreeningYears usual =
         ask.bounds().isEmpty()
             ? ScreeningYears.usual()
             : ScreeningYears.usual().choosing(CHOOSING_WITH_BOUNDS);
+    inputs = new ChooseInputs(base.plant(), effort, ask.eachGap(), usual);
+    years =
+        inputs
+            .years()
+            .orElseThrow(() -> source.refusal(inputs.tooFew(), inputs.fewest() + " rows or more"));
+    inputs.check(source, chosen);
     choices.all().forEach(choice -> wrong.addAll(ofNoPlant(choice)));
     terms = terms(wrong);
     if (space.first().isEmpty()) {
@@ -246,6 +254,10 @@ public final class Choose {
     lines.add("changes: " + chosen.option() + " " + String.join("; ", chosen.sets()));
     lines.add("seed: " + effort.seed());
     lines.add("last years: " + effort.replications());
+    inputs
+        .draws()
+        .ifPresent(
+            of -> lines.add("draws: " + of.said() + " " + of.keys() + " " + of.rows().hashCode()));
     lines.add("best: " + ask.best().said() + (ask.worth() ? " worth" : ""));
     lines.add("each gap: " + ask.eachGap());
     lines.add("budgets: " + ask.budgets());
@@ -274,7 +286,8 @@ public final class Choose {
   public PlanRecipe recipe() {
     List<String> measures = new ArrayList<>(List.of(terms.measure()));
     terms.bounds().forEach(bound -> measures.add(bound.measure()));
-    return new PlanRecipe(effort.seed(), chosen.changes(), ask.narrowed(), measures);
+    return new PlanRecipe(
+        effort.seed(), chosen.changes(), ask.narrowed(), measures, inputs.draws());
   }
 
   /**
@@ -291,12 +304,13 @@ public final class Choose {
     runner.cluster().ifPresent(progress::ready);
     ChooseCosts costs = new ChooseCosts(space, base.plant(), ask.worth());
     ChooseRounds rounds =
-        new ChooseRounds(ask, terms, space, costs, years, effort.replications(), runner);
+        new ChooseRounds(
+            ask, terms, space, costs, years, inputs.lastYears(effort.replications()), runner);
     return rounds
         .simulate(candidates(), store, progress, stop, timeUp)
         .map(
             found ->
                 new ChooseAnswers(source, chosen, effort, base, terms, space, costs, found)
-                    .answer());
+                    .answer(inputs.draws().map(InputDraws::said).orElse("")));
   }
 }

@@ -64,7 +64,10 @@ final class ChooseAnswers {
         new HashSet<>(found.looks() == null ? found.budgets().get(0).left() : found.looks().left());
   }
 
-  ChooseAnswer answer() {
+  /**
+   * @param inputs where draws of inputs come from; empty where there are none
+   */
+  ChooseAnswer answer(String inputs) {
     PlantOutline outlines = new PlantOutline(base);
     List<ChoiceRound> rounds =
         found.budgets().stream().flatMap(budget -> budget.rounds().stream()).toList();
@@ -79,6 +82,7 @@ final class ChooseAnswers {
         found.shown().stream().map(this::shown).toList(),
         effects(),
         found.simulated(),
+        inputs,
         facts(),
         new SafetyFacts(base.plant()).facts(),
         source.warnings());

@@ -31,7 +31,7 @@ final class ChooseRounds {
   private final PlanSpace space;
   private final ChooseCosts costs;
   private final ScreeningYears schedule;
-  private final int last;
+  private final ReplicationRange last;
   private final BlockRunner runner;
   private final Map<Integer, String> outOfBounds = new TreeMap<>();
   private PlanYears years;
@@ -39,7 +39,7 @@ final class ChooseRounds {
   private PairwiseLooks looks;
 
   /**
-   * @param last how many years show the plans in the end
+   * @param last years that show the plans in the end, behind all others
    */
   ChooseRounds(
       ChooseAsk ask,
@@ -47,7 +47,7 @@ final class ChooseRounds {
       PlanSpace space,
       ChooseCosts costs,
       ScreeningYears schedule,
-      int last,
+      ReplicationRange last,
       BlockRunner runner) {
     this.ask = ask;
     this.terms = terms;
@@ -130,12 +130,10 @@ final class ChooseRounds {
     }
     int named = looks == null ? budgets.get(0).known().get().leader() : looks.best();
     List<Integer> shown = shown(named, budgets);
-    int from = 1 + schedule.before(schedule.rounds().size()) + lookYears();
-    fresh = new PlanYears(runner, store, year, space.count(), measures, from);
-    expected[0] = done[0] + shown.size() * last;
+    fresh = new PlanYears(runner, store, year, space.count(), measures, last.from());
+    expected[0] = done[0] + shown.size() * last.count();
     int number = 1 + schedule.rounds().size() + PairwiseLooks.usualLooks().size();
-    ReplicationRange range = new ReplicationRange(from, from + last);
-    if (!fresh.simulate(number, shown, range, true, stop)) {
+    if (!fresh.simulate(number, shown, last, true, stop)) {
       return Optional.empty();
     }
     return Optional.of(
@@ -152,11 +150,6 @@ final class ChooseRounds {
 
   private boolean isTooMany(long more) {
     return ask.mostYears() > 0 && years.simulated() + more > ask.mostYears();
-  }
-
-  private static int lookYears() {
-    List<Integer> looks = PairwiseLooks.usualLooks();
-    return looks.get(looks.size() - 1);
   }
 
   private ChooseProgress.Stage stage(int round, int left, double gap) {

@@ -6,6 +6,7 @@ import hurdline.answer.SimulatedBlock;
 import hurdline.answer.SimulatedBlock.Series;
 import hurdline.plant.Change;
 import hurdline.plant.Choices;
+import hurdline.plant.InputDraws;
 import hurdline.plant.ProblemsException;
 import hurdline.problem.LocatedProblem;
 import hurdline.random.RandomStreams;
@@ -15,6 +16,7 @@ import hurdline.simulation.results.Outcome;
 import hurdline.study.AnswerRows;
 import hurdline.study.PlantOrigin;
 import hurdline.study.PlantOutline;
+import hurdline.study.replicate.DrawnPlants;
 import hurdline.study.replicate.ReplicationRange;
 import hurdline.study.replicate.ReplicationResults;
 import java.util.ArrayList;
@@ -33,6 +35,7 @@ public final class PlanSimulator {
   private final PlanSpace space;
   private final List<String> measures;
   private final long seed;
+  private final Optional<InputDraws> draws;
 
   /**
    * @param base any plant of the source compiled, of which plans take over what they do not change
@@ -44,6 +47,7 @@ public final class PlanSimulator {
     this.space = space;
     measures = recipe.measures();
     seed = recipe.seed();
+    draws = recipe.draws();
   }
 
   /**
@@ -95,12 +99,17 @@ public final class PlanSimulator {
 
   private Optional<SimulatedBlock.Plan> plan(
       int plan, PlanBlock block, RandomStreams streams, Runnable year, BooleanSupplier stop) {
-    CompiledPlant compiled;
     try {
-      compiled = compiled(plan);
-    } catch (ProblemsException wrong) {
+      return years(plan, block, streams, year, stop);
+    } catch (ProblemsException wrong) { // of the plan, or of one with inputs as they are drawn
       return Optional.of(problem(plan, told(wrong)));
     }
+  }
+
+  private Optional<SimulatedBlock.Plan> years(
+      int plan, PlanBlock block, RandomStreams streams, Runnable year, BooleanSupplier stop) {
+    CompiledPlant compiled = compiled(plan);
+    Optional<DrawnPlants> drawn = drawn(plan);
     ReplicationRange years = block.years();
     double[][] values = new double[measures.size()][years.count()];
     ReplicationResults all = new ReplicationResults();
@@ -110,7 +119,9 @@ public final class PlanSimulator {
       if (stop.getAsBoolean()) {
         return Optional.empty();
       }
-      Outcome outcome = replication.run(streams, r, null);
+      int row = r;
+      Replication own = drawn.map(of -> of.plant(row).replication()).orElse(replication);
+      Outcome outcome = own.run(streams, r, null);
       if (columns == null) {
         Optional<String> missing = missing(outcome);
         if (missing.isPresent()) {
@@ -148,9 +159,17 @@ public final class PlanSimulator {
    * @throws ProblemsException if no plant comes of the plan
    */
   CompiledPlant compiled(int plan) {
-    Change[] changes =
-        Stream.concat(before.stream(), space.changes(plan).stream()).toArray(Change[]::new);
-    return base.changedTo(source.variants().with(changes));
+    return base.changedTo(source.variants().with(changes(plan).toArray(Change[]::new)));
+  }
+
+  private List<Change> changes(int plan) {
+    return Stream.concat(before.stream(), space.changes(plan).stream()).toList();
+  }
+
+  /** The plan's plants year by year, where inputs are drawn. */
+  private Optional<DrawnPlants> drawn(int plan) {
+    List<Change> single = before.stream().filter(Change.Value.class::isInstance).toList();
+    return draws.map(of -> new DrawnPlants(source.variants(), single, changes(plan), of));
   }
 
   private Optional<String> missing(Outcome outcome) {

@@ -31,6 +31,7 @@ final class PlantFiles {
           "cleanliness",
           "cash",
           "choices",
+          "doubt",
           "flow",
           "freight",
           "links",

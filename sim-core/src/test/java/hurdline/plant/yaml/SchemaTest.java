@@ -193,6 +193,14 @@ class SchemaTest {
                   48, "a share of something else might be above the whole",
                   49, "compares two shares")),
           Map.entry(
+              "doubt",
+              Map.of(
+                  123, "a share of something else might be 0",
+                  124, "compares with the paths of the file",
+                  126, "compares with the other doubts",
+                  127, "compares with what the file says there",
+                  129, "a share of something else might be above the whole")),
+          Map.entry(
               "titles",
               Map.of(
                   8, "compares with the names of the other shifts",
