@@ -63,7 +63,7 @@ final class DaySection {
    */
   private List<Day.Bar> stops() {
     return day.bars().stream()
-        .filter(bar -> bar.state() == State.DOWN)
+        .filter(bar -> !bar.stop().isEmpty())
         .sorted((one, other) -> Double.compare(one.fromH(), other.fromH()))
         .limit(STOPS_SHOWN)
         .toList();

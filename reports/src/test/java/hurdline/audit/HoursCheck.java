@@ -52,7 +52,13 @@ final class HoursCheck implements Check {
         all += hours.applyAsDouble(state);
       }
       ledger.near(STATES, where + machine, horizonH, all);
-      stops(samples, replication, where, machine, hours.applyAsDouble(State.DOWN), ledger);
+      stops(
+          samples,
+          replication,
+          where,
+          machine,
+          hours.applyAsDouble(State.DOWN) + hours.applyAsDouble(State.PLANNED),
+          ledger);
       double running = hours.applyAsDouble(State.SLOWED) + hours.applyAsDouble(State.FULL_RATE);
       if (samples.names(Measure.MACHINE_SCREEN_HOURS).contains(machine)) {
         ledger.near(

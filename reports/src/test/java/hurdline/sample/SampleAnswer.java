@@ -200,7 +200,7 @@ public final class SampleAnswer {
         new BottleneckRow("base", "only", "feeder", 44, 1, Double.NaN, Double.NaN, "");
     MachineTime time =
         new MachineTime(
-            "feeder", "bale-feeder", List.of(0.0, 0.0, 124.0, 0.0, 0.0, 0.0, 0.0, 0.0, 44.0));
+            "feeder", "bale-feeder", List.of(0.0, 0.0, 124.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 44.0));
     return Draft.of(RunAnswer.class)
         .with(RunAnswer::header, header)
         .with(RunAnswer::outline, outline)
@@ -449,7 +449,7 @@ public final class SampleAnswer {
     for (int at = 0; at < all.size(); at++) {
       double used = at < STALK_MACHINES.size() ? 2048 : 1242;
       double[] part = {
-        0, 0, 0, 0.05 + 0.01 * (at % 4), at == 7 ? 0.05 : 0.02, 0.13, 0.04 * (at % 3), 0, 0
+        0, 0, 0, 0, 0.05 + 0.01 * (at % 4), at == 7 ? 0.05 : 0.02, 0.13, 0.04 * (at % 3), 0, 0
       };
       double full = at == 7 ? 0.57 : 0.1 + 0.05 * (at % 5);
       part[State.FULL_RATE.ordinal()] = full;

@@ -11,6 +11,7 @@ public enum State {
   UNUSED("unused", "no campaign uses it"),
   CHANGEOVER("changeover", "the building is being changed over to another crop"),
   UNCREWED("uncrewed", "off shift or in a rest"),
+  PLANNED("planned", "in a stop planned by date, or waiting for what it needs"),
   DOWN("down", "in one of its stops: under repair, being cleaned, or waiting for either"),
   CHANGING("changing", "waits for a package change or a screen change"),
   STARVED("starved", "ready, but nothing comes"),

@@ -111,6 +111,7 @@ class MeasureTest {
             "unused",
             "changeover",
             "uncrewed",
+            "planned",
             "down",
             "changing",
             "starved",

@@ -37,7 +37,7 @@ public final class CapacityPlant {
     packaging = packaging(layout);
     StopHours hours = new StopHours(this);
     for (int k = 0; k < layout.stops.count(); k++) {
-      stops.add(StopLoad.of(layout.stops.stop(k), hours.of(k)));
+      stops.add(StopLoad.of(layout.stops.stop(k), hours.of(k), layout.stops.plannedS(k)));
     }
   }
 

@@ -1,6 +1,7 @@
 package hurdline.capacity;
 
 import hurdline.compiled.TimeWindows;
+import hurdline.plant.Stop;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -46,6 +47,19 @@ final class RepairHours {
   /** Of the horizon, what a stop counts by the calendar. */
   double countedS() {
     return counted.lengthS();
+  }
+
+  /** Share of the crewed time that a stop takes which begins at given instants, 0 to 1. */
+  double plannedShare(Stop stop, double[] plannedS) {
+    double lastsS = stop.lastsS().mean();
+    double lostS = 0;
+    for (double fromS : plannedS) {
+      lostS +=
+          stop.repairAnyTime()
+              ? hours.lengthS(fromS, fromS + lastsS)
+              : Math.min(lastsS, hours.lengthS() - hours.lengthBeforeS(fromS));
+    }
+    return crewedS() > 0 ? Math.min(1, lostS / crewedS()) : 0;
   }
 
   /** Crewed time that a repair by the clock takes away, begun in hours. */

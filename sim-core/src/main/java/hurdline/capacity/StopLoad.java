@@ -11,6 +11,7 @@ import hurdline.plant.Stop;
  *   <li>operation-dependent, counted on {@code running} hours or {@code worked} mass: L/E for each
  *       second that the machine runs or kilogram that it takes in, so that alone it is available
  *       E/(E + L) of its hours, E in time at its rate;
+ *   <li>planned by date: what of the machine's hours its dates take;
  *   <li>time-dependent, counted on {@code crewed} or {@code calendar} hours: L/(E + L) of the
  *       hours, whether it runs or not. By the calendar, with repairs in hours only, the cycle is E
  *       and the clock time D of a repair, and L/(E + D) is per hour of the calendar.
@@ -32,8 +33,12 @@ record StopLoad(Stop stop, double ofHours, double perRunningS, double sPerKg) {
 
   /**
    * @param hours of a stop and of the repairs that it needs
+   * @param plannedS when a planned stop begins, null for another
    */
-  static StopLoad of(Stop stop, RepairHours hours) {
+  static StopLoad of(Stop stop, RepairHours hours, double[] plannedS) {
+    if (plannedS != null) {
+      return new StopLoad(stop, hours.plannedShare(stop, plannedS), 0, 0);
+    }
     double every = Means.of(stop.every());
     double lastsS = Means.of(stop.lastsS());
     return switch (stop.counted()) {

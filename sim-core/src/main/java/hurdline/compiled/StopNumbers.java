@@ -17,6 +17,7 @@ public final class StopNumbers {
   private final List<Integer> machines = new ArrayList<>();
   private final int[][] of;
   private final List<boolean[]> lines = new ArrayList<>();
+  private final List<double[]> planned = new ArrayList<>();
 
   StopNumbers(Plant plant, Indexes naming, Machine[] machine) {
     of = new int[machine.length][];
@@ -29,6 +30,7 @@ public final class StopNumbers {
         stops.add(own.get(i));
         machines.add(m);
         lines.add(lines(own.get(i), plant, naming));
+        planned.add(PlannedStops.beginS(own.get(i), plant.calendar()));
       }
     }
   }
@@ -45,6 +47,14 @@ public final class StopNumbers {
   /** [line] whether a stop belongs to it; read only. */
   public boolean[] lines(int stop) {
     return lines.get(stop);
+  }
+
+  /**
+   * When a planned stop begins, in order; the first may lie before the first day, where what is
+   * left of it reaches into it. Null where it comes due on a count; read only.
+   */
+  public double[] plannedS(int stop) {
+    return planned.get(stop);
   }
 
   public int count() {

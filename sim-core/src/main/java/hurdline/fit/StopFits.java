@@ -70,7 +70,8 @@ final class StopFits {
   private Optional<StopFit> fit(
       Machine machine, String name, Optional<Stop> known, List<StopRecord> rows) {
     boolean isJob = machine instanceof Machine.HammerMill && name.equals("screen_change");
-    if (isJob || rows.isEmpty()) {
+    boolean isPlanned = known.flatMap(Stop::planned).isPresent();
+    if (isJob || isPlanned || rows.isEmpty()) {
       return Optional.empty();
     }
     List<String> warnings = new ArrayList<>();

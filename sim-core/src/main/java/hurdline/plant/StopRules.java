@@ -1,5 +1,7 @@
 package hurdline.plant;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -7,10 +9,15 @@ import java.util.stream.Stream;
 
 /** Lines and crops to which a stop belongs. */
 final class StopRules {
+  private static final double DAY_S = 86_400;
+
   private StopRules() {}
 
   static void check(Machine machine, String path, Plant plant, Names names, Problems found) {
     for (Stop stop : machine.common().stops()) {
+      stop.planned()
+          .ifPresent(
+              dates -> apart(stop, dates, path + ".stops." + stop.name() + ".on", plant, found));
       Set<String> seen = new HashSet<>();
       for (int i = 0; i < stop.count().onlyFor().size(); i++) {
         String name = stop.count().onlyFor().get(i);
@@ -20,6 +27,25 @@ final class StopRules {
         } else {
           belongs(machine, name, at, plant, names, found);
         }
+      }
+    }
+  }
+
+  /** One by the clock must be over when the next begins. */
+  private static void apart(Stop stop, Stop.Dates dates, String at, Plant plant, Problems found) {
+    if (!stop.repairAnyTime()) {
+      return;
+    }
+    LocalDate from = plant.calendar().from().minusYears(1);
+    List<LocalDate> all = dates.between(from, plant.calendar().to().plusYears(1));
+    for (int i = 1; i < all.size(); i++) {
+      double apartS = DAY_S * ChronoUnit.DAYS.between(all.get(i - 1), all.get(i));
+      if (apartS < stop.lastsS().mean()) {
+        found.add(
+            at,
+            "the stop of " + all.get(i - 1) + " is not over when that of " + all.get(i) + " begins",
+            "dates further apart, or one longer stop");
+        return;
       }
     }
   }

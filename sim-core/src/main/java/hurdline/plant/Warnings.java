@@ -30,6 +30,7 @@ public final class Warnings {
     plant.lines().forEach(cautions::unreachable);
     new MillCautions(plant, cautions.found).look();
     plant.resources().forEach(cautions::nobody);
+    plant.machines().forEach(cautions::planned);
     cautions.idle();
     cautions.lostDays();
     new TaskCautions(plant, cautions.names, cautions.found).look();
@@ -124,6 +125,23 @@ public final class Warnings {
           "no \"" + line.crop() + "\" lies on hand and none is delivered",
           "the line will have nothing to work");
     }
+  }
+
+  private void planned(Machine machine) {
+    for (Stop stop : machine.common().stops()) {
+      if (stop.planned().isPresent() && !fallsInto(stop, stop.planned().get())) {
+        found.add(
+            "machines." + machine.name() + ".stops." + stop.name() + ".on",
+            "none of its dates lies in the calendar",
+            "it will never stop; for a stop of every year write \"repeats: yearly\"");
+      }
+    }
+  }
+
+  private boolean fallsInto(Stop stop, Stop.Dates dates) {
+    long days = stop.repairAnyTime() ? (long) Math.ceil(stop.lastsS().mean() / 86_400) : 0;
+    Calendar calendar = plant.calendar();
+    return !dates.between(calendar.from().minusDays(days), calendar.to()).isEmpty();
   }
 
   private void nobody(Resource resource) {

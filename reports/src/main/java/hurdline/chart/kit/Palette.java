@@ -52,6 +52,7 @@ public final class Palette {
       case STARVED -> new Hatch(YELLOW, INK, Hatch.Kind.FALLING);
       case CHANGING -> new Hatch(PURPLE, INK, Hatch.Kind.DOTTED);
       case DOWN -> INK;
+      case PLANNED -> new Hatch(Color.LIGHT_GRAY, INK, Hatch.Kind.CROSSED);
       case UNCREWED -> Color.LIGHT_GRAY;
       case CHANGEOVER -> new Hatch(Color.WHITE, INK, Hatch.Kind.LEVEL);
       case UNUSED -> Color.WHITE;

@@ -185,7 +185,7 @@ final class DayChart {
   private String alternative() {
     List<String> parts = new ArrayList<>();
     for (String machine : machines()) {
-      double down = day.hours(machine, State.DOWN);
+      double down = day.hours(machine, State.DOWN) + day.hours(machine, State.PLANNED);
       if (down > 0) {
         parts.add(
             wording.titles().machine(machine)

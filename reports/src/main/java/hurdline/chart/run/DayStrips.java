@@ -193,7 +193,7 @@ final class DayStrips {
       boolean goesOn =
           last != null
               && (last.state() == bar.state() && last.stop().equals(bar.stop())
-                  || x(bar.toH()) - x(bar.fromH()) < 0.4 && bar.state() != State.DOWN);
+                  || x(bar.toH()) - x(bar.fromH()) < 0.4 && bar.stop().isEmpty());
       if (goesOn) {
         all.set(
             all.size() - 1,

@@ -24,7 +24,13 @@ import org.jfree.data.category.DefaultCategoryDataset;
 final class MachineTimeChart {
   private static final List<State> STACKED =
       List.of(
-          State.FULL_RATE, State.SLOWED, State.BLOCKED, State.STARVED, State.CHANGING, State.DOWN);
+          State.FULL_RATE,
+          State.SLOWED,
+          State.BLOCKED,
+          State.STARVED,
+          State.CHANGING,
+          State.DOWN,
+          State.PLANNED);
 
   private final RunAnswer answer;
   private final Wording wording;

@@ -22,7 +22,7 @@ import org.jfree.data.category.DefaultCategoryDataset;
 final class MachineCropChart {
   private static final List<State> AT_WORK = List.of(State.SLOWED, State.FULL_RATE);
   private static final List<State> STANDING = List.of(State.STARVED, State.BLOCKED);
-  private static final List<State> STOPPED = List.of(State.DOWN, State.CHANGING);
+  private static final List<State> STOPPED = List.of(State.PLANNED, State.DOWN, State.CHANGING);
 
   private final SeasonAnswer answer;
   private final SeasonAnswer.Plan plan;
@@ -78,7 +78,7 @@ final class MachineCropChart {
         m ->
             data.addValue(
                 ofAll(m, STOPPED),
-                "down, or in a package or screen change",
+                "in a stop, or in a package or screen change",
                 wording.titles().machine(m)));
     paints.add(Palette.state(State.DOWN));
     StackedBarRenderer bars = ChartStyle.flat(new StackedBarRenderer());
@@ -116,6 +116,7 @@ final class MachineCropChart {
     List<State> states =
         List.of(
             State.UNCREWED,
+            State.PLANNED,
             State.DOWN,
             State.CHANGING,
             State.STARVED,

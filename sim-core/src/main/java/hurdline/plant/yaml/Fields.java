@@ -115,12 +115,15 @@ final class Fields {
   }
 
   private void requireAll() {
-    for (String key : shape.required()) {
-      if (!at(key).isGiven()) {
-        whole = false;
-        if (!slips.contains(key)) {
-          missing(key);
-        }
+    shape.required().forEach(this::require);
+  }
+
+  /** Says that a key is missing, unless a slip in it has been told. */
+  void require(String key) {
+    if (!at(key).isGiven()) {
+      whole = false;
+      if (!slips.contains(key)) {
+        missing(key);
       }
     }
   }

@@ -4,18 +4,23 @@ import hurdline.plant.Job;
 import hurdline.plant.Stop;
 import hurdline.plant.Stop.Counted;
 import hurdline.plant.yaml.tree.Tree;
+import hurdline.random.Constant;
 import hurdline.random.Distribution;
 import hurdline.unit.Dimension;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Reads a machine's stops, and jobs. */
 final class StopBinder {
   private static final Map<String, Counted> COUNTS = counts();
   private static final Map<String, Boolean> REPAIRS = Map.of("in-hours", false, "any-time", true);
+  private static final Map<String, Boolean> REPEATS = Map.of("once", false, "yearly", true);
 
   private StopBinder() {}
 
@@ -29,6 +34,19 @@ final class StopBinder {
 
   static Stop stop(String name, NodeReader at) {
     Fields f = at.fields(MapKeys.STOP);
+    return f.has("on") ? planned(name, f) : counted(name, f, at);
+  }
+
+  private static Stop counted(String name, Fields f, NodeReader at) {
+    if (at.isMap()) {
+      f.require("every");
+      f.require("counted");
+    }
+    for (String key : List.of("at", "repeats")) {
+      if (f.has(key)) {
+        f.at(key).wrong("it has no date to go with", "\"on\" with the dates of a planned stop");
+      }
+    }
     int before = at.binding().findings().count();
     Counted counted = Words.choice(f.at("counted"), COUNTS, null);
     Dimension due = due(f, counted);
@@ -51,6 +69,47 @@ final class StopBinder {
         Words.choice(f.at("repair"), REPAIRS, false),
         Words.optionalName(f.at("needs"), "a resource"),
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0));
+  }
+
+  /** A stop by date, which neither counts nor varies. */
+  private static Stop planned(String name, Fields f) {
+    for (String key : List.of("every", "counted", "for", "initial_age")) {
+      if (f.has(key)) {
+        f.at(key).wrong("a planned stop goes by its dates alone", "\"on\" or what it counts");
+      }
+    }
+    OptionalDouble lastsS = Quantities.optional(f.at("lasts"), Dimension.TIME, Range.ABOVE_0);
+    Stop.Dates dates =
+        new Stop.Dates(
+            dates(f.at("on")),
+            Words.choice(f.at("repeats"), REPEATS, false),
+            Dates.clock(f.at("at")).orElse(0));
+    return new Stop(
+        name,
+        new Constant(0),
+        new Stop.Count(Counted.CALENDAR, List.of(), Optional.of(dates)),
+        new Constant(lastsS.orElse(1)),
+        0,
+        Words.choice(f.at("repair"), REPAIRS, true),
+        Words.optionalName(f.at("needs"), "a resource"),
+        Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0));
+  }
+
+  private static List<LocalDate> dates(NodeReader at) {
+    List<LocalDate> dates = new ArrayList<>();
+    List<NodeReader> items = at.items("dates");
+    if (items.isEmpty() && at.tree().filter(Tree.Items.class::isInstance).isPresent()) {
+      at.wrong("the list has no date, so it would never stop", "dates such as 2027-06-07");
+    }
+    for (NodeReader item : items) {
+      Optional<LocalDate> date = Dates.date(item);
+      if (date.filter(dates::contains).isPresent()) {
+        item.wrong(item.shown() + " stands here twice", "each date once");
+      } else {
+        date.ifPresent(dates::add);
+      }
+    }
+    return dates;
   }
 
   /** Lines and crops to which a stop belongs; none where it belongs to all. */

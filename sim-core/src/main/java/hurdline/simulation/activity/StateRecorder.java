@@ -130,7 +130,7 @@ public final class StateRecorder {
       return State.UNCREWED;
     }
     if (standing.isDown(m)) {
-      return State.DOWN;
+      return standing.isPlanned[m] ? State.PLANNED : State.DOWN;
     }
     if (standing.isChanging(m)) {
       return standing.isWithoutRoom(m) ? State.BLOCKED : State.CHANGING;

@@ -15,11 +15,15 @@ public final class StopReasons {
   final int[] change;
   final int[] noOrder;
 
+  /** [machine] whether the stop that it is in was planned. */
+  final boolean[] isPlanned;
+
   public StopReasons(CompiledLines layout, ReplicationState present) {
     this.present = present;
     stop = new int[layout.machines];
     change = new int[layout.machines];
     noOrder = new int[layout.machines];
+    isPlanned = new boolean[layout.machines];
   }
 
   public void reset() {

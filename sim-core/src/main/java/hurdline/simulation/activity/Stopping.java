@@ -48,6 +48,8 @@ public final class Stopping {
   private final StopNumbers stops;
   private final LineCounters ofLines;
   private final int[] payer; // by stop, the line that brought it about
+  private final double[][] plannedS; // by stop, null where it comes due on a count
+  private final int[] ahead; // by planned stop, its next date
 
   /** [stop] how often it began, and how long its repairs went forward or waited in their hours. */
   public final int[] count;
@@ -70,6 +72,8 @@ public final class Stopping {
     stops = layout.stops;
     ofLines = new LineCounters(present);
     payer = new int[n];
+    plannedS = new double[n][];
+    ahead = new int[n];
     cause = layout.causes.stop;
     for (int k = 0; k < n; k++) {
       machine[k] = stops.machine(k);
@@ -78,6 +82,7 @@ public final class Stopping {
           stop[k].counted() == Stop.Counted.MASS || stop[k].counted() == Stop.Counted.RUNNING;
       resource[k] = present.resource(stop[k].needs());
       rank[k] = present.rank(resource[k], name(k));
+      plannedS[k] = stops.plannedS(k);
       present.resources.hoursOf(resource[k], gate(k));
     }
     every = new Draws[n];
@@ -109,11 +114,13 @@ public final class Stopping {
     Arrays.fill(hoursS, 0);
     Arrays.fill(cost, 0);
     Arrays.fill(goesOn, false);
+    Arrays.fill(ahead, 0);
     ofLines.reset();
     for (int k = 0; k < machine.length; k++) {
       every[k] = present.draws(stop[k].every(), name(k) + ".every");
       lasts[k] = present.draws(stop[k].lastsS(), name(k) + ".lasts");
-      target[k] = first(every[k], stop[k].already());
+      target[k] =
+          plannedS[k] == null ? first(every[k], stop[k].already()) : nextPlannedS(k);
     }
   }
 
@@ -149,7 +156,17 @@ public final class Stopping {
     ofLines.linesChanged(holders);
   }
 
+  /** The next date of a planned stop; no earlier than the first day. */
+  private double nextPlannedS(int k) {
+    return ahead[k] < plannedS[k].length
+        ? Math.max(0, plannedS[k][ahead[k]])
+        : Double.POSITIVE_INFINITY;
+  }
+
   private double dueS(int k) {
+    if (plannedS[k] != null) {
+      return Math.max(present.nowS, target[k]);
+    }
     double left = target[k] - total(k);
     double pace = ofLines.counts(k) ? ofLines.pace(k) : pace(k);
     if (!(left > 0) && (pace > 0 || !ofLines.counts(k))) {
@@ -197,10 +214,15 @@ public final class Stopping {
     int m = machine[k];
     current[m] = k;
     phase[k] = Phase.WAITING;
-    count[k]++;
-    cost[payer[k] < 0 ? present.counters.line[m] : payer[k]] += stop[k].cost();
+    double beganS = plannedS[k] == null ? 0 : Math.min(0, plannedS[k][ahead[k]]);
+    if (!(beganS < 0)) { // else it began before the first day
+
+      count[k]++;
+      cost[payer[k] < 0 ? present.counters.line[m] : payer[k]] += stop[k].cost();
+    }
     present.note(name(k), EventKind.STOPS, Double.NaN);
-    leftS[k] = lasts[k].next();
+    leftS[k] = lasts[k].next() + beganS;
+    standing.isPlanned[m] = plannedS[k] != null;
     boolean needsOne = resource[k] != present.resources.endless();
     standing.stop(m, needsOne ? present.layout.causes.resource[resource[k]] : cause[k]);
     present.resources.ask(
@@ -256,9 +278,7 @@ public final class Stopping {
     present.note(name(k), EventKind.IS_UP_AGAIN, Double.NaN);
     phase[k] = Phase.COUNTING;
     present.touched.add(m);
-    // what flow counts on stood still from the instant it was due, so the old target is the exact
-    // base
-    target[k] = (byFlow[k] ? target[k] : total(k)) + every[k].next();
+    target[k] = nextTarget(k);
     current[m] = -1;
     int next = nextBehind(m);
     if (next >= 0) {
@@ -267,6 +287,16 @@ public final class Stopping {
       standing.stop(m, -1);
     }
     present.flowsChanged = true;
+  }
+
+  private double nextTarget(int k) {
+    if (plannedS[k] != null) {
+      ahead[k]++;
+      return nextPlannedS(k);
+    }
+    // what flow counts on stood still from the instant it was due, so the old target is the exact
+    // base
+    return (byFlow[k] ? target[k] : total(k)) + every[k].next();
   }
 
   private int nextBehind(int m) {

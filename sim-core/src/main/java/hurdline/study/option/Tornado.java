@@ -8,6 +8,7 @@ import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.plant.ProblemsException;
 import hurdline.plant.Product;
+import hurdline.plant.Stop;
 import hurdline.plant.Storage;
 import hurdline.plant.Tariff;
 import hurdline.statistics.PairedDifference;
@@ -110,8 +111,12 @@ public final class Tornado {
     plant.deliveries().stream()
         .filter(delivery -> !delivery.fields().isEmpty())
         .forEach(delivery -> keys.add("deliveries." + delivery.crop() + ".fields.*.yield"));
-    if (plant.machines().stream().anyMatch(machine -> !machine.common().stops().isEmpty())) {
+    List<Stop> stops =
+        plant.machines().stream().flatMap(of -> of.common().stops().stream()).toList();
+    if (stops.stream().anyMatch(stop -> stop.planned().isEmpty())) {
       keys.add("machines.*.stops.*.every");
+    }
+    if (!stops.isEmpty()) {
       keys.add("machines.*.stops.*.lasts");
     }
     return keys.stream().map(key -> InputRange.around(key, USUAL)).toList();

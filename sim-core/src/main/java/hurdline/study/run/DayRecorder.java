@@ -135,7 +135,7 @@ final class DayRecorder {
       gate[c].is(hour, waiting[c]);
     }
     for (int m = 0; m < state.length; m++) {
-      String stop = now[m] == State.DOWN.ordinal() ? stopsOf(m) : "";
+      String stop = isStopped(now[m]) ? stopsOf(m) : "";
       if (now[m] != state[m] || !stop.equals(stopThen[m])) {
         endBar(m, hour);
         state[m] = now[m];
@@ -143,6 +143,10 @@ final class DayRecorder {
         sinceH[m] = hour;
       }
     }
+  }
+
+  private static boolean isStopped(int state) {
+    return state == State.DOWN.ordinal() || state == State.PLANNED.ordinal();
   }
 
   private void endBar(int m, double hour) {

@@ -37,6 +37,13 @@ final class KeySchema {
           // ways.
           Map.entry(MapKeys.BIN_STEP, required("to")),
           Map.entry(MapKeys.CHOICE, oneOf("key", "keys", "plan", "option")),
+          Map.entry(
+              MapKeys.STOP,
+              ordered(
+                  "oneOf",
+                  List.of(
+                      without(required("every", "counted"), "at", "repeats"),
+                      without(required("on"), "every", "counted", "for", "initial_age")))),
           Map.entry(MapKeys.CLEANLINESS, oneOf("line", "steps")),
           Map.entry(MapKeys.ADVANCE, oneOf("per_area", "per_mass")),
           Map.entry(MapKeys.GRADE, oneOf("line", "steps")),
@@ -259,8 +266,12 @@ final class KeySchema {
     return ordered("required", List.of(keys));
   }
 
-  private static Map<String, Object> without(Map<String, Object> schema, String key) {
-    schema.put("not", required(key));
+  private static Map<String, Object> without(Map<String, Object> schema, String... keys) {
+    schema.put(
+        "not",
+        keys.length == 1
+            ? required(keys)
+            : ordered("anyOf", Stream.of(keys).map(KeySchema::required).toList()));
     return schema;
   }
 

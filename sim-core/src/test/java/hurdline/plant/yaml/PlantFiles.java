@@ -40,6 +40,7 @@ final class PlantFiles {
           "moisture",
           "orders",
           "packages",
+          "planned",
           "purchase",
           "round",
           "season",

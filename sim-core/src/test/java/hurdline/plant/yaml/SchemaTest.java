@@ -177,6 +177,15 @@ class SchemaTest {
                   32, "compares the dates of two campaigns",
                   35, "the shifts of the days before it are said elsewhere")),
           Map.entry(
+              "planned",
+              Map.of(
+                  23,
+                  "may vary elsewhere",
+                  24,
+                  "may be 0 with `every`",
+                  28,
+                  "compares two dates with a time")),
+          Map.entry(
               "stops",
               Map.of(
                   20, "names a line or a crop",
