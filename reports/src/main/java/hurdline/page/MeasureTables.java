@@ -74,6 +74,9 @@ final class MeasureTables {
       columns.add(new Column("beyond its market " + ton, Measure.PRODUCT_BEYOND_MARKET));
     }
     columns.add(new Column("packages", Measure.PRODUCT_PACKAGES));
+    if (has(Measure.PRODUCT_PURGE_PACKAGES)) {
+      columns.add(new Column("of them purge", Measure.PRODUCT_PURGE_PACKAGES));
+    }
     columns.add(new Column("revenue " + answer.header().currency(), Measure.PRODUCT_REVENUE));
     return grid("product", columns.toArray(Column[]::new));
   }

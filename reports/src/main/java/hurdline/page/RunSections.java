@@ -16,6 +16,7 @@ import hurdline.text.MainTable;
 import hurdline.text.MarketWords;
 import hurdline.text.OrderWords;
 import hurdline.text.PurchaseWords;
+import hurdline.text.PurgeWords;
 import hurdline.text.RepeatCall;
 import hurdline.text.RunHeadline;
 import hurdline.text.RunTable;
@@ -227,6 +228,9 @@ final class RunSections {
     html.figures(money);
     html.table("products", tables.products());
     new MarketWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> html.paragraph(sentence + "."));
+    new PurgeWords(answer.summary(), wording)
         .sentences()
         .forEach(sentence -> html.paragraph(sentence + "."));
     if (tables.hasCleanliness()) {

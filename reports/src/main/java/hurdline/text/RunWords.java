@@ -60,6 +60,9 @@ public final class RunWords {
     new PurchaseWords(answer.summary(), wording)
         .sentences()
         .forEach(sentence -> lines.add("purchases   " + sentence + "."));
+    new PurgeWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> lines.add("purge       " + sentence + "."));
     DrawnCropWords.of(answer, wording)
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));

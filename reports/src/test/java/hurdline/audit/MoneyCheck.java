@@ -134,7 +134,10 @@ final class MoneyCheck implements Check {
               Basis.ofProduct(plant, product),
               mass,
               samples.at(replication, Measure.PRODUCT_MASS.dryOf(product)));
-      double sold = at(Measure.PRODUCT_SOLD, product);
+      double purge = purge(product);
+      double factor = plant.amount(path + ".purge.factor");
+      fit -= purge;
+      double sold = at(Measure.PRODUCT_SOLD, product) - (factor > 0 ? purge : 0);
       if (plant.has(path + ".store")) {
         stock(product, fit - sold);
         ledger.between(REVENUE, where + product + " sold", 0, sold, fit * (1 + 1e-9));
@@ -158,11 +161,37 @@ final class MoneyCheck implements Check {
             takesAll
                 ? sold * price * priceFactor(product)
                 : fit * price * priceFactor(product) - at(Measure.PRODUCT_MARKET_COST, product),
-            at(Measure.PRODUCT_REVENUE, product));
+            at(Measure.PRODUCT_REVENUE, product) - purge * price * factor);
       }
       if (!takesAll && plant.list(path + ".orders").isEmpty()) {
         market(product, path + ".market", fit);
       }
+    }
+
+    /**
+     * First packages after changeovers, at the product's moisture; a changeover has so many at
+     * most, and a begun one.
+     */
+    private double purge(String product) {
+      String path = "products." + product;
+      if (!plant.has(path + ".purge")) {
+        return 0;
+      }
+      double purge = at(Measure.PRODUCT_PURGE, product);
+      double packages = at(Measure.PRODUCT_PURGE_PACKAGES, product);
+      long changeovers =
+          plant.list("season").stream().filter(entry -> entry.has("changeover")).count();
+      double most = changeovers * plant.amount(path + ".purge.packages");
+      ledger.between(REVENUE, where + product + " purge packages", 0, packages, most);
+      ledger.between(
+          REVENUE, where + product + " purge", 0, purge, at(Measure.PRODUCT_MASS, product));
+      double price = plant.amount(path + ".price");
+      near(
+          REVENUE,
+          product + " purge cost",
+          purge * price * (1 - plant.amount(path + ".purge.factor")),
+          at(Measure.PRODUCT_PURGE_COST, product));
+      return purge;
     }
 
     /**

@@ -191,7 +191,11 @@ final class RunPageCheck implements Check {
     if (!page.answer().samples(option).names(Measure.PRODUCT_BEYOND_MARKET).isEmpty()) {
       measures.add(Measure.PRODUCT_BEYOND_MARKET);
     }
-    measures.addAll(List.of(Measure.PRODUCT_PACKAGES, Measure.PRODUCT_REVENUE));
+    measures.add(Measure.PRODUCT_PACKAGES);
+    if (!page.answer().samples(option).names(Measure.PRODUCT_PURGE_PACKAGES).isEmpty()) {
+      measures.add(Measure.PRODUCT_PURGE_PACKAGES);
+    }
+    measures.add(Measure.PRODUCT_REVENUE);
     named(page, option, PageNames.PRODUCTS, "products", measures.toArray(Measure[]::new));
   }
 

@@ -189,6 +189,9 @@ public enum Measure {
           + " all."),
   PRODUCT_MARKET_COST(
       "product.<product>.market_cost", MONEY, "What it would earn more at its price for all."),
+  PRODUCT_PURGE_PACKAGES("product.<product>.purge_packages", COUNT, "Full purge packages."),
+  PRODUCT_PURGE("product.<product>.purge", TONNE, "Purge packages, at its moisture basis."),
+  PRODUCT_PURGE_COST("product.<product>.purge_cost", MONEY, "What they would earn more."),
   PRODUCT_LATE_DAYS(
       "product.<product>.late_days", DAY, "Days that its orders were late, in total."),
   PRODUCT_ORDER_MET(

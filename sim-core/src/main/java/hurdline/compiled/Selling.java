@@ -15,15 +15,18 @@ public final class Selling {
       atMost; // [product] water over mass; infinite where all moistures sell alike
 
   private final Grading[] grading; // [product] null where all packages are paid alike
+  private final boolean[] purged; // [product] whether first packages after a changeover bring less
 
   Selling(Plant plant, Indexes naming) {
     SellingBasis found = new SellingBasis(plant);
     basis = new Basis[naming.products.count()];
     atMost = new double[naming.products.count()];
     grading = new Grading[naming.products.count()];
+    purged = new boolean[naming.products.count()];
     for (Product product : plant.products()) {
       int p = naming.products.index(product.name());
       basis[p] = found.of(product);
+      purged[p] = product.purge().isPresent();
       atMost[p] = product.moisture().atMost().orElse(Double.POSITIVE_INFINITY);
       grading[p] =
           product
@@ -36,6 +39,11 @@ public final class Selling {
   /** By what is in a package a product's price changes; null where all are paid alike. */
   public Grading grading(int product) {
     return grading[product];
+  }
+
+  /** Whether what is in each package counts: for its price, or since it may be purge. */
+  public boolean isByPackage(int product) {
+    return grading[product] != null || purged[product];
   }
 
   /** Mass at the product's moisture basis. */

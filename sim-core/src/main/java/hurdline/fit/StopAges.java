@@ -51,6 +51,9 @@ public final class StopAges {
   }
 
   private Optional<Double> age(String machine, Stop stop, LocalDate first, double atS) {
+    if (stop.planned().isPresent()) {
+      return Optional.empty();
+    }
     String key = machine + "." + stop.name();
     Set<String> only = stop.lines(plant.lines());
     double beganS = log.clock().epochS(first.atStartOfDay());

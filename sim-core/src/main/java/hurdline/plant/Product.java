@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param cleanliness what each package's price goes by; absent where all are paid alike
  * @param market absent where all that is made finds a buyer at the price
  * @param storage absent where it is sold as it is made
+ * @param purge absent where the first packages after a changeover are like any other
  */
 public record Product(
     String name,
@@ -27,7 +28,8 @@ public record Product(
     Optional<Freight> freight,
     Optional<Cleanliness> cleanliness,
     Optional<Market> market,
-    Optional<Storage> storage) {
+    Optional<Storage> storage,
+    Optional<Purge> purge) {
   public Product {
     orders = List.copyOf(orders);
     Check.finite("pricePerKg", pricePerKg);
@@ -45,7 +47,8 @@ public record Product(
         freight.map(Freight::withoutPrice),
         cleanliness,
         market,
-        storage.map(Storage::withoutPrices));
+        storage.map(Storage::withoutPrices),
+        purge);
   }
 
   /** The same product with other orders. */
@@ -60,7 +63,8 @@ public record Product(
         freight,
         cleanliness,
         market,
-        storage);
+        storage,
+        purge);
   }
 
   /** Its orders in the order in which they are met. */

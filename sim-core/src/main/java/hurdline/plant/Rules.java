@@ -25,7 +25,12 @@ public final class Rules {
           group((plant, names, found) -> CalendarRules.check(plant, found), Plant::calendar),
           group(CropRules::check, Plant::crops, Plant::deliveries, Plant::components),
           group(
-              MachineRules::check, Plant::machines, Plant::components, Plant::lines, Plant::crops),
+              MachineRules::check,
+              Plant::machines,
+              Plant::components,
+              Plant::lines,
+              Plant::crops,
+              Plant::calendar),
           group(
               LinkRules::check,
               Plant::lines,
@@ -63,6 +68,10 @@ public final class Rules {
           group(PackageRules::check, Plant::lines, Plant::packages, Plant::products),
           group(CleanlinessRules::check, Plant::products, Plant::components, Plant::lines),
           group((plant, names, found) -> MarketRules.check(plant, found), Plant::products),
+          group(
+              (plant, names, found) -> PurgeRules.check(plant, found),
+              Plant::products,
+              Plant::lines),
           group((plant, names, found) -> FreightRules.check(plant, found), Plant::products),
           group(PurchaseRules::check, Plant::money, Plant::crops, Plant::deliveries),
           group(StoreRules::check, Plant::products, Plant::packages, Plant::stores, Plant::lines));

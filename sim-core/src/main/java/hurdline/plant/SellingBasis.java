@@ -47,7 +47,7 @@ public final class SellingBasis {
     return plant.money().map(money -> money.paidAt().get(crop)).filter(Basis.At.class::isInstance);
   }
 
-  private static boolean makes(Line line, String product) {
+  static boolean makes(Line line, String product) {
     return line.steps().stream().anyMatch(step -> leadsTo(step, product));
   }
 

@@ -40,6 +40,7 @@ public final class Warnings {
         .map(Campaign.class::cast)
         .forEach(cautions::crew);
     plant.products().forEach(cautions::orders);
+    plant.products().forEach(cautions::purge);
     new PriceCautions(plant, cautions.found).look();
     plant.deliveries().forEach(cautions::room);
     plant.money().ifPresent(cautions::worth);
@@ -142,6 +143,15 @@ public final class Warnings {
     long days = stop.repairAnyTime() ? (long) Math.ceil(stop.lastsS().mean() / 86_400) : 0;
     Calendar calendar = plant.calendar();
     return !dates.between(calendar.from().minusDays(days), calendar.to()).isEmpty();
+  }
+
+  private void purge(Product product) {
+    if (product.purge().isPresent() && !PurgeRules.isEverPurged(product, plant)) {
+      found.add(
+          "products." + product.name() + ".purge",
+          "no changeover comes before a campaign that makes it",
+          "no package will ever count as purge");
+    }
   }
 
   private void nobody(Resource resource) {

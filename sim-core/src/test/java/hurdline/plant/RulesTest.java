@@ -95,6 +95,7 @@ class RulesTest {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
+                    Optional.empty(),
                     Optional.empty())),
             List.of(),
             List.of(),

@@ -34,6 +34,7 @@ enum MapKeys {
   FREIGHT,
   CLEANLINESS,
   MARKET,
+  PURGE,
   ORDER,
   PICK_UPS,
   STORE,

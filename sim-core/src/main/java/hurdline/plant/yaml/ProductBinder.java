@@ -8,6 +8,7 @@ import hurdline.plant.Packaging;
 import hurdline.plant.Product;
 import hurdline.plant.Product.Moisture;
 import hurdline.plant.Product.Order;
+import hurdline.plant.Purge;
 import hurdline.plant.Storage;
 import hurdline.plant.Store;
 import hurdline.unit.Dimension;
@@ -40,7 +41,8 @@ final class ProductBinder {
         freight(f.at("freight")),
         cleanliness(f.at("cleanliness")),
         market(f.at("market")),
-        storage(f));
+        storage(f),
+        purge(f.at("purge")));
   }
 
   private static Optional<Freight> freight(NodeReader at) {
@@ -115,6 +117,17 @@ final class ProductBinder {
     return Optional.of(
         new Market(
             Words.choice(f.at("per"), PERIODS, Market.Per.MONTH), Curves.onMarket(f.at("beyond"))));
+  }
+
+  private static Optional<Purge> purge(NodeReader at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(MapKeys.PURGE);
+    return Optional.of(
+        new Purge(
+            Numbers.whole(f.at("packages"), 1, 1),
+            Quantities.of(f.at("factor"), Dimension.SHARE, Range.SHARE, 0)));
   }
 
   private static Moisture moisture(NodeReader at) {

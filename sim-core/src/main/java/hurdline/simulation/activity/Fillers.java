@@ -153,7 +153,7 @@ final class Fillers {
     int at = m * products + p;
     boolean easy =
         packaging[at] != null
-            && layout.selling.grading(p) == null
+            && !layout.selling.isByPackage(p)
             && !layout.stores.has(p)
             && resource[at] == present.resources.endless()
             && packaging[at].changeS() instanceof Constant;

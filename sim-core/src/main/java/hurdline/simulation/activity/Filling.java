@@ -62,6 +62,9 @@ public final class Filling {
   /** What packages of products that are paid by what is in them are worth. */
   public final PackageGrades grades;
 
+  /** First packages after a changeover. */
+  public final PurgePackages purge;
+
   /** Full packages in their stores. */
   public final FinishedGoods goods;
 
@@ -77,7 +80,8 @@ public final class Filling {
     layout = present.layout;
     fillers = new Fillers(present);
     contents = new PackageContents(present, fillers);
-    grades = new PackageGrades(present, fillers, contents);
+    purge = new PurgePackages(present, fillers, contents);
+    grades = new PackageGrades(present, fillers, contents, purge);
     goods = new FinishedGoods(present, this, fillers.spoutMachine.length);
     products = layout.naming.products.count();
     packers = fillers.packers;
@@ -106,6 +110,7 @@ public final class Filling {
   public void reset() {
     Arrays.fill(phase, READY);
     contents.reset();
+    purge.reset();
     grades.reset();
     goods.reset();
     Arrays.fill(filledKg, 0);
@@ -203,23 +208,27 @@ public final class Filling {
       if (inflowKgPerS[at] > 0 && packageKg[at] < Double.POSITIVE_INFINITY) {
         double left = (full[at] + 1) * packageKg[at] - filledKg(m, at);
         if (left <= inflowKgPerS[at] * FutureEvents.instantS() * 1.5) {
-          count(m, p);
-          packageDone(m, p);
+          packageDone(m, p, count(m, p));
         }
       }
     }
     present.pending.set(present.slots.full[m], fullS(m));
   }
 
-  private void count(int m, int product) {
+  /** Whether the package is purge. */
+  private boolean count(int m, int product) {
     BegunPackage one = contents.now(m, product);
-    if (one != null) {
+    boolean isPurge = one != null && purge.takes(product, one);
+    if (one != null && !isPurge) {
       grades.full(product, one);
       goods.full(product, one);
+    }
+    if (one != null) {
       one.empty();
     }
     full[m * products + product]++;
     paid[present.counters.line[m] * kinds.count() + kinds.of(m * products + product)]++;
+    return isPurge;
   }
 
   /** Counts what an easy filler has filled since rates or lines last changed. */
@@ -266,10 +275,10 @@ public final class Filling {
     }
   }
 
-  private void packageDone(int m, int product) {
+  private void packageDone(int m, int product, boolean isPurge) {
     present.note(layout.machine[m].name(), EventKind.PACKAGE_FULL, full[m * products + product]);
     int spout = filling[m];
-    boolean isIn = goods.takesIn(product);
+    boolean isIn = isPurge || goods.takesIn(product);
     if (spout >= 0 && isIn) {
       ask(m, product, spout);
       nextSpout(m);

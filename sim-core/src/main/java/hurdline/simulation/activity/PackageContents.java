@@ -29,7 +29,7 @@ final class PackageContents {
     isFollowed = new boolean[layout.machines];
     for (int m : fillers.packers) {
       for (int p : fillers.made[m]) {
-        if (layout.selling.grading(p) != null || layout.stores.has(p)) {
+        if (layout.selling.isByPackage(p) || layout.stores.has(p)) {
           isFollowed[m] = true;
           open[m * products + p] = new BegunPackage(layout.lines);
         }

@@ -24,12 +24,15 @@ public final class PackageGrades {
   private final Product[] product; // null where its packages are paid alike
   private final List<List<Product.Order>> orders = new ArrayList<>(); // [product] by due date
   private final PackageContents contents;
+  private final PurgePackages purge;
   private final GradedSales[] sold; // [product]
   private final GradedSales[] soldNow; // the same with what begun packages hold
 
-  PackageGrades(ReplicationState present, Fillers fillers, PackageContents contents) {
+  PackageGrades(
+      ReplicationState present, Fillers fillers, PackageContents contents, PurgePackages purge) {
     this.fillers = fillers;
     this.contents = contents;
+    this.purge = purge;
     layout = present.layout;
     int products = layout.naming.products.count();
     product = new Product[products];
@@ -98,6 +101,9 @@ public final class PackageGrades {
   }
 
   private void addBegun(int p, GradedSales to) {
+    if (purge.goesOn(p)) {
+      return;
+    }
     for (int m : fillers.packers) {
       BegunPackage one = contents.now(m, p);
       if (one != null) {

@@ -46,6 +46,7 @@ public final class Rostering {
   private final double[] endedS; // by campaign, +inf while it has not ended
   private final double[] releasedS; // when an ended campaign gives up its machines
   private final boolean[] begun;
+  private final boolean[] followsChangeover; // [campaign]
   private final int[] current; // [line] campaign that has its machines
   private final TimeWindows[] receiving; // [crop]
   private final CrewSendHome standingDown;
@@ -103,6 +104,10 @@ public final class Rostering {
     endedS = new double[campaigns];
     releasedS = new double[campaigns];
     begun = new boolean[campaigns];
+    followsChangeover = new boolean[campaigns];
+    roster
+        .changeovers()
+        .forEach(changeover -> changeover.after().ifPresent(c -> followsChangeover[c] = true));
     leftOver = new int[campaigns];
     current = new int[layout.lines];
     used = new boolean[layout.machines];
@@ -210,6 +215,9 @@ public final class Rostering {
     cropDone[l] = false;
     setRunsEmpty(l, false);
     feeding.lineTakesOver(l);
+    if (followsChangeover[c]) {
+      filling.purge.begins(l);
+    }
     present.note(campaign[c].line(), EventKind.CAMPAIGN_BEGINS, campaign[c].ordinal());
   }
 

@@ -47,7 +47,7 @@ final class Balance {
     for (int p = 0; p < layout.naming.products.count(); p++) {
       if (layout.stores.has(p)) {
         double madeKg = material.fitKg(p) + material.tooWetKg(p);
-        double there = sold.fitKg(p) + sold.tooWetKg(p) + filling.heldKg(p);
+        double there = sold.fitKg(p) + sold.tooWetKg(p) + sold.purgeKg(p) + filling.heldKg(p);
         if (!(Math.abs(madeKg - there) <= ROUNDING * Math.max(1, madeKg))) {
           throw new BalanceException(
               "the balance of %s is broken in replication %d: %s kg were made, %s kg left or are there"

@@ -57,15 +57,17 @@ final class FreightCost {
 
   /**
    * Of what is fit to sell the share that found a buyer, at its mean moisture, and what is too wet
-   * if it is sold at all.
+   * if it is sold at all; buyers fetch purge packages.
    */
   private double soldAsIsKg(Product product) {
     int p = layout.naming.products.index(product.name());
     double tooWetAsIsKg = material.tooWetAsIsKg[p];
     double fitAsIsKg = material.productKg(p) - tooWetAsIsKg;
     double fitKg = material.fitKg(p);
-    double taken = orders.soldKg(product, fitKg, 0);
-    double wetAsIsKg = orders.soldKg(product, fitKg, 1) > taken ? tooWetAsIsKg : 0;
+    double taken = orders.soldKg(product, sold.fitKg(p), 0);
+    double tooWetKg = material.tooWetKg(p);
+    double hauled = tooWetKg > 0 ? sold.tooWetKg(p) / tooWetKg : 1;
+    double wetAsIsKg = orders.soldKg(product, sold.fitKg(p), 1) > taken ? tooWetAsIsKg * hauled : 0;
     double soldKg = taken - markets.unsoldKg(p);
     return (fitKg > 0 ? fitAsIsKg * Math.min(1, soldKg / fitKg) : 0) + wetAsIsKg;
   }

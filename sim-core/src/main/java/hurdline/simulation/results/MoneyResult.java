@@ -35,6 +35,7 @@ final class MoneyResult {
   private final ElectricityBill bill;
   private final MarketSales markets;
   private final FreightCost freight;
+  private final PurgeSales purge;
   private final SoldMass sold;
   private final ProductStock productStock;
   private final CashView cash;
@@ -79,9 +80,10 @@ final class MoneyResult {
     revenue = new double[layout.lines];
     packages = new double[layout.lines];
     late = new double[layout.lines];
-    sold = new SoldMass(layout, material, filling.goods);
+    sold = new SoldMass(layout, material, filling);
     productStock = new ProductStock(layout, orders, material, filling.goods, sold);
     markets = new MarketSales(present, sold, filling.grades);
+    purge = new PurgeSales(layout, filling.purge);
     freight = new FreightCost(layout, orders, material, markets, sold);
     cash = new CashView(layout.plant, present.roster.years());
     freights = new double[layout.lines];
@@ -185,7 +187,14 @@ final class MoneyResult {
   /** Of what was made, at its moisture basis, that which found a buyer. */
   double soldKg(Product product) {
     int p = layout.naming.products.index(product.name());
-    return orders.soldKg(product, sold.fitKg(p), sold.tooWetKg(p)) - markets.unsoldKg(p);
+    return orders.soldKg(product, sold.fitKg(p), sold.tooWetKg(p))
+        - markets.unsoldKg(p)
+        + purge.soldKg(product);
+  }
+
+  /** What first packages after changeovers bring. */
+  PurgeSales purge() {
+    return purge;
   }
 
   /** What markets do not take at the price. */
@@ -220,7 +229,7 @@ final class MoneyResult {
   double revenue(Product product) {
     int p = layout.naming.products.index(product.name());
     double earned = filling.grades.has(p) ? filling.grades.revenue(p) : atOnePrice(product);
-    return earned - markets.cost(p);
+    return earned - markets.cost(p) + purge.revenue(product);
   }
 
   /** What a product would earn if all its packages were paid alike. */
@@ -320,6 +329,7 @@ final class MoneyResult {
       share(earned, sold.fitOfLines(p), products, p);
       share(Orders.docked(product, sold.tooWetKg(p)), sold.tooWetOfLines(p), products, p);
     }
+    share(purge.revenue(product), purge.kgOfLines(product), 1, 0);
     productStock.share(p, productStock.worth(product, revenue(product)), unsold);
     double made = material.productKg(p);
     double charged = orders.lateCost(p, present.nowS);

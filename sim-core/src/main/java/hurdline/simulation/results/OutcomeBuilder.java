@@ -316,6 +316,7 @@ public final class OutcomeBuilder {
       }
       grades(product, p);
       money.markets().put(tally, product);
+      money.purge().put(tally, product);
       if (!product.orders().isEmpty()) {
         tally.put(Measure.PRODUCT_LATE_DAYS, orders.lateDays(p, present.nowS), product.name());
         eachOrder(product.name(), p);

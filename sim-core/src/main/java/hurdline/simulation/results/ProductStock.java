@@ -52,15 +52,15 @@ final class ProductStock {
     int p = layout.naming.products.index(product.name());
     OptionalDouble perKg = product.storage().get().worthPerKg();
     if (perKg.isPresent()) {
-      double tooWetKg = material.tooWetKg(p) - sold.tooWetKg(p);
+      double tooWetKg = sold.madeTooWetKg(p) - sold.tooWetKg(p);
       return perKg.getAsDouble()
-          * (material.fitKg(p) - sold.fitKg(p) + tooWetKg * (1 - product.moisture().dock()));
+          * (sold.madeFitKg(p) - sold.fitKg(p) + tooWetKg * (1 - product.moisture().dock()));
     }
     double ofAll =
         product.cleanliness().isPresent()
             ? goods.gradedRevenueOfAll(p)
-            : orders.revenue(product, material.fitKg(p))
-                + Orders.docked(product, material.tooWetKg(p));
+            : orders.revenue(product, sold.madeFitKg(p))
+                + Orders.docked(product, sold.madeTooWetKg(p));
     return ofAll - earned;
   }
 
@@ -77,7 +77,7 @@ final class ProductStock {
 
   private double stockKg(int line, int p) {
     int at = line * products + p;
-    double kg = material.fitKg[at] + material.tooWetKg[at];
+    double kg = sold.madeFitOfLines(p)[at] + sold.madeTooWetOfLines(p)[at];
     return Math.max(0, kg - sold.fitOfLines(p)[at] - sold.tooWetOfLines(p)[at]);
   }
 
@@ -88,7 +88,7 @@ final class ProductStock {
         int p = layout.naming.products.index(product.name());
         double leftKg = sold.leftAsIsKg(p);
         tally.put(Measure.PRODUCT_LEFT, leftKg / TONNE_KG, product.name());
-        double stockKg = Math.max(0, material.productKg(p) - leftKg);
+        double stockKg = Math.max(0, material.productKg(p) - leftKg - sold.purgeAsIsKg(p));
         tally.put(Measure.PRODUCT_STOCK, stockKg / TONNE_KG, product.name());
         sold.trucks(product)
             .ifPresent(many -> tally.put(Measure.PRODUCT_PICK_UPS, many, product.name()));

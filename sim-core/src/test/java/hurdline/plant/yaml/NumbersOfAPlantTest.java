@@ -60,6 +60,7 @@ class NumbersOfAPlantTest {
           "Screen.fines",
           "Moisture.atMost",
           "Moisture.dock",
+          "Purge.factor",
           "Step.dries",
           "Outlet.takes",
           "Ratchet.share",

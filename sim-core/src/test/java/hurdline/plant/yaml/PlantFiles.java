@@ -42,6 +42,7 @@ final class PlantFiles {
           "packages",
           "planned",
           "purchase",
+          "purge",
           "round",
           "season",
           "stops",

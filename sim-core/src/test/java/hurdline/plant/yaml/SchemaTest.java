@@ -165,6 +165,14 @@ class SchemaTest {
                   Map.entry(64, "goes by the crop's deliveries"),
                   Map.entry(65, "a price might be below 0"))),
           Map.entry(
+              "purge",
+              Map.of(
+                  27, "a share of something else might be above the whole",
+                  34, "the package stands beside it",
+                  38, "what is piled is said elsewhere",
+                  43, "orders stand beside it",
+                  47, "a price might be below 0")),
+          Map.entry(
               "round",
               Map.of(
                   14, "which measures go together is said by several keys",
