@@ -210,12 +210,20 @@ public final class Warnings {
           "deliveries." + delivery.crop(),
           "one load is "
               + load
-              + " bales and all places for \""
+              + " "
+              + counted(delivery.crop())
+              + " and all places for \""
               + delivery.crop()
               + "\" hold "
               + room,
           "such a load never finds room");
     }
+  }
+
+  private String counted(String crop) {
+    return plant.crops().stream().anyMatch(c -> c.name().equals(crop) && c.modules())
+        ? "modules"
+        : "bales";
   }
 
   private void idle() {

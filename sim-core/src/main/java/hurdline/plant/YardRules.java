@@ -33,7 +33,7 @@ final class YardRules {
     if (yard.pick() instanceof Yard.ByPlace pick) {
       picks(pick.places(), names, found);
     }
-    fits(yard, crops, found);
+    fits(yard, plant.crops(), crops, found);
     plant.deliveries().forEach(delivery -> delivery(delivery, crops, found));
   }
 
@@ -86,7 +86,7 @@ final class YardRules {
     }
   }
 
-  private static void fits(Yard yard, Set<String> crops, Problems found) {
+  private static void fits(Yard yard, List<Crop> all, Set<String> crops, Problems found) {
     if (yard.places().stream().anyMatch(place -> !crops.containsAll(place.crops()))) {
       return; // what a place is for is not known
     }
@@ -94,16 +94,19 @@ final class YardRules {
         .forEach(
             (crop, left) -> {
               int bales = yard.onHand().get(crop);
+              boolean modules = all.stream().anyMatch(c -> c.name().equals(crop) && c.modules());
+              String counted = modules ? " modules" : " bales";
               if (left > 0 && crops.contains(crop)) {
                 found.add(
                     "yard.on_hand." + crop,
                     bales
-                        + " bales on hand are "
+                        + counted
+                        + " on hand are "
                         + left
                         + " more than the places for \""
                         + crop
                         + "\" hold",
-                    "at most " + (bales - left) + " bales, or larger places");
+                    "at most " + (bales - left) + counted + ", or larger places");
               }
             });
   }
