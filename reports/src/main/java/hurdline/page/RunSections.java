@@ -21,6 +21,7 @@ import hurdline.text.RepeatCall;
 import hurdline.text.RunHeadline;
 import hurdline.text.RunTable;
 import hurdline.text.Wording;
+import hurdline.text.YardMoistureWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -199,6 +200,9 @@ final class RunSections {
 
   private void writeYard(Html html, List<Chart> yard) {
     html.figures(yard);
+    new YardMoistureWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> html.paragraph(sentence + "."));
     if (tables.hasTrucks()) {
       html.table("trucks", tables.trucks());
     }

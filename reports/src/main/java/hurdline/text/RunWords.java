@@ -63,6 +63,9 @@ public final class RunWords {
     new PurgeWords(answer.summary(), wording)
         .sentences()
         .forEach(sentence -> lines.add("purge       " + sentence + "."));
+    new YardMoistureWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> lines.add("moisture    " + sentence + "."));
     DrawnCropWords.of(answer, wording)
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));

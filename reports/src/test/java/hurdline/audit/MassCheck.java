@@ -65,6 +65,8 @@ final class MassCheck implements Check {
           }) {
         out += samples.at(replication, dry ? measure.dryOf(crop) : measure.of(crop));
       }
+      boolean dries = samples.names(Measure.MASS_DRIED_IN_YARD).contains(crop);
+      out += !dry && dries ? samples.at(replication, Measure.MASS_DRIED_IN_YARD, crop) : 0;
       double in = 0;
       for (Measure measure :
           new Measure[] {Measure.MASS_ON_HAND_AT_START, Measure.MASS_WEIGHED_IN}) {

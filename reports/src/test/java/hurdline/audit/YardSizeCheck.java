@@ -334,7 +334,11 @@ final class YardSizeCheck implements Check {
       if (samples.names(Measure.MASS_PRICE_FACTOR).contains(crop)) {
         price *= samples.at(0, Measure.MASS_PRICE_FACTOR, crop);
       }
-      ledger.near(LOADS, "money", samples.at(0, Measure.MONEY_LINE_CROP_COST, line), paidT * price);
+      double paid = samples.at(0, Measure.MONEY_LINE_CROP_COST, line);
+      if (samples.names(Measure.MONEY_CROP_AREA).contains(crop)) {
+        paid -= samples.at(0, Measure.MONEY_CROP_AREA, crop);
+      }
+      ledger.near(LOADS, "money", paid, paidT * price);
     }
   }
 }

@@ -125,6 +125,7 @@ public final class SampleFacts {
   public static List<Fact> cautions() {
     return List.of(
         new SafetyFact.WetBales(List.of("stalk", "bottom_land")),
+        new SafetyFact.DampPlaces(List.of("open")),
         new SafetyFact.ShortStops(List.of("mill.choke"), 600),
         new SafetyFact.LockedOutWork(
             List.of(new SafetyFact.StopsOf("mill", List.of("choke", "hammers")))),

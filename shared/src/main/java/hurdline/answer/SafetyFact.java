@@ -18,6 +18,13 @@ public sealed interface SafetyFact extends Fact {
     }
   }
 
+  /** Places of the yard in which dry bales may come to be damp. */
+  record DampPlaces(List<String> places) implements SafetyFact {
+    public DampPlaces {
+      places = List.copyOf(places);
+    }
+  }
+
   /**
    * Stops that are planned to be over sooner than locking out takes.
    *

@@ -71,6 +71,7 @@ public enum Measure {
       "yard.place.<place>.moisture.mean",
       SHARE,
       "Water over mass of all that was set on the table from this place."),
+  YARD_PLACE_DAMP("yard.place.<place>.damp", SHARE, "Damp ones of bales set on the table."),
   YARD_PLACE_LOST("yard.place.<place>.lost", TONNE, "Mass that wasted away in this place."),
   MASS_DRAWN(
       "mass.<crop>.drawn",
@@ -101,6 +102,8 @@ public enum Measure {
           + " the feeder on the last day."),
   /** Water only, so it has no dry twin. */
   MASS_DRIED("mass.<crop>.dried", TONNE, "Water that the line's driers sent to the air."),
+  /** Water only, too; below 0 where bales took up more. */
+  MASS_DRIED_IN_YARD("mass.<crop>.dried_in_yard", TONNE, "Water that went to the air in the yard."),
   LINE_HOURS_SCHEDULED(
       "line.<line>.hours.scheduled", HOUR, "Its shifts less their rests, in its campaigns."),
   LINE_HOURS_LIMITED_BY(

@@ -45,6 +45,7 @@ public final class IntakeBooks {
   private final int[] balesOnHand;
   private final int[] turnedAway;
   private final int[] balesRejected;
+  private final double[] driedInYardKg;
   private final boolean[] isOpen; // by field
   private final int[] heldAtField;
   private final int[] heldAtFieldPeak;
@@ -75,6 +76,7 @@ public final class IntakeBooks {
     trips = new TripBooks(crops, plan.days());
     room = new RoomBooks(crops);
     places = new PlaceBooks(plan.places());
+    driedInYardKg = new double[crops];
     drawnKg = new double[crops];
     balesWeighedIn = new int[crops];
     balesOnHand = new int[crops];
@@ -97,6 +99,7 @@ public final class IntakeBooks {
     room.reset();
     loads.reset();
     places.reset();
+    Arrays.fill(driedInYardKg, 0);
     Arrays.fill(drawnKg, 0);
     Arrays.fill(balesWeighedIn, 0);
     Arrays.fill(balesOnHand, 0);
@@ -139,6 +142,15 @@ public final class IntakeBooks {
 
   public void rejected(int crop, int bales) {
     balesRejected[crop] += bales;
+  }
+
+  /** Water that a bale has lost to the air in the yard; below 0 where it has taken up more. */
+  public void driedInYard(int crop, double kg) {
+    driedInYardKg[crop] += kg;
+  }
+
+  public double driedInYardKg(int crop) {
+    return driedInYardKg[crop];
   }
 
   /** Whether more bales of a field are still to come. */

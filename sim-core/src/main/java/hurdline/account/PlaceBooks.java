@@ -8,6 +8,7 @@ import java.util.Arrays;
  */
 public final class PlaceBooks {
   private final int[] lifted;
+  private final int[] damp;
   private final double[] ageS;
   private final double[] liftedKg;
   private final double[] liftedWaterKg;
@@ -16,6 +17,7 @@ public final class PlaceBooks {
 
   PlaceBooks(int places) {
     lifted = new int[places];
+    damp = new int[places];
     ageS = new double[places];
     liftedKg = new double[places];
     liftedWaterKg = new double[places];
@@ -25,6 +27,7 @@ public final class PlaceBooks {
 
   void reset() {
     Arrays.fill(lifted, 0);
+    Arrays.fill(damp, 0);
     Arrays.fill(ageS, 0);
     Arrays.fill(liftedKg, 0);
     Arrays.fill(liftedWaterKg, 0);
@@ -33,8 +36,9 @@ public final class PlaceBooks {
   }
 
   /** A bale leaves the place for the table. */
-  public void lifted(int place, double baleAgeS, double massKg, double moisture) {
+  public void lifted(int place, double baleAgeS, double massKg, double moisture, boolean isDamp) {
     lifted[place]++;
+    damp[place] += isDamp ? 1 : 0;
     ageS[place] += baleAgeS;
     liftedKg[place] += massKg;
     liftedWaterKg[place] += massKg * moisture;
@@ -53,6 +57,11 @@ public final class PlaceBooks {
   /** Water over mass of all that was set on the table; NaN if nothing was. */
   public double moisture(int place) {
     return liftedKg[place] > 0 ? liftedWaterKg[place] / liftedKg[place] : Double.NaN;
+  }
+
+  /** Share of damp ones among those set on the table; NaN if none was. */
+  public double damp(int place) {
+    return lifted[place] > 0 ? (double) damp[place] / lifted[place] : Double.NaN;
   }
 
   public double lostKg(int place) {

@@ -1,5 +1,6 @@
 package hurdline.compiled;
 
+import hurdline.plant.Crop;
 import hurdline.plant.CropTerms;
 import hurdline.plant.Delivery;
 import hurdline.plant.Grade;
@@ -8,6 +9,8 @@ import hurdline.plant.Plant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** By what loads of a crop are paid and rejected as they are weighed in; crops by number. */
@@ -99,6 +102,17 @@ public final class PurchaseTerms {
       }
     }
     return perKg;
+  }
+
+  /** Crops of which water is paid like all else; none where no moisture changes in the yard. */
+  static Set<String> paidAsWeighed(Plant plant) {
+    if (plant.yard().places().stream().noneMatch(place -> place.climate().isPresent())) {
+      return Set.of();
+    }
+    return plant.crops().stream()
+        .map(Crop::name)
+        .filter(crop -> plant.money().map(money -> money.paidKg(crop, 2, 1) == 2).orElse(false))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** Whether the area of a crop's fields is paid for. */

@@ -10,6 +10,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -34,6 +36,7 @@ public final class YardPlan {
   private final double[] lossPerS;
   private final int[] onHand;
   private final double[] onHandAreaM2PerKg;
+  private final boolean[] paidAsWeighed; // by crop
   private final double fieldLossPerS;
   private final boolean turnAway;
   private final PickRule pickRule;
@@ -48,6 +51,7 @@ public final class YardPlan {
       List<Component> components,
       List<LotAttribute> attributes,
       Map<String, Double> areaM2PerKg,
+      Set<String> paidAsWeighed,
       int days) {
     static Basis of(Plant plant) {
       return new Basis(
@@ -56,6 +60,7 @@ public final class YardPlan {
           plant.components(),
           LotAttribute.of(plant),
           PurchaseTerms.meanAreaM2PerKg(plant),
+          PurchaseTerms.paidAsWeighed(plant),
           plant.calendar().days());
     }
   }
@@ -82,6 +87,10 @@ public final class YardPlan {
         crops.stream()
             .mapToDouble(crop -> basis.areaM2PerKg().getOrDefault(crop.name(), 0.0))
             .toArray();
+    paidAsWeighed = new boolean[crops.size()];
+    for (int crop = 0; crop < crops.size(); crop++) {
+      paidAsWeighed[crop] = basis.paidAsWeighed().contains(crops.get(crop).name());
+    }
     fieldLossPerS = yard.fieldLossPerS();
     turnAway = yard.turnAway();
     pickRule = pickRule(yard.pick());
@@ -174,6 +183,26 @@ public final class YardPlan {
   /** Area that stock on hand stands for where area is paid for, 0 where it is not. */
   public double onHandAreaM2PerKg(int crop) {
     return onHandAreaM2PerKg[crop];
+  }
+
+  /** What bales in a place become, where their moisture changes. */
+  public Optional<Yard.Climate> climate(int place) {
+    return places.get(place).climate();
+  }
+
+  /** Whether the moisture of bales changes in any place. */
+  public boolean changesMoisture() {
+    return places.stream().anyMatch(place -> place.climate().isPresent());
+  }
+
+  /** Whether water counts in what a bale was paid; asked where moisture changes alone. */
+  public boolean isPaidAsWeighed(int crop) {
+    return paidAsWeighed[crop];
+  }
+
+  /** Whether a bale of the crop with this moisture counts as damp. */
+  public boolean isDamp(int crop, double moisture) {
+    return moisture >= crops.get(crop).dampFrom();
   }
 
   public double fieldLossPerS() {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * How a crop comes in: from fields by truck, as a stream of loads, or both.
@@ -40,6 +41,14 @@ public record Delivery(
     Job unload,
     int hands,
     double waitingPerS) {
+  /** Whether some day may be wet. */
+  public boolean mayRain() {
+    return weather instanceof PastYears
+        || weather instanceof WetChain chain
+            && Stream.concat(Stream.of(chain.usual()), chain.byMonth().values().stream())
+                .anyMatch(wetness -> wetness.wetDay() > 0);
+  }
+
   public Delivery {
     fields = List.copyOf(fields);
     rejects = List.copyOf(rejects);

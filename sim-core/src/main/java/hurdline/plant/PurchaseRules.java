@@ -40,10 +40,7 @@ final class PurchaseRules {
     String path = "money.crop_terms." + crop;
     found.known(path, crop, names.crops.keySet(), "no crop", "a crop");
     boolean loads =
-        plant.deliveries().stream()
-                .anyMatch(
-                    d -> d.crop().equals(crop) && (d.loads().isPresent() || d.fields().isEmpty()))
-            || plant.deliveries().stream().noneMatch(d -> d.crop().equals(crop));
+        plant.deliveries().stream().anyMatch(d -> d.crop().equals(crop) && d.loads().isPresent());
     if (names.crops.containsKey(crop) && loads) {
       found.add(
           path,

@@ -29,6 +29,8 @@ public final class Warnings {
     plant.crops().forEach(cautions::moisture);
     plant.lines().forEach(cautions::unreachable);
     new MillCautions(plant, cautions.found).look();
+    plant.yard().places().forEach(cautions::dampPlace);
+    plant.deliveries().forEach(cautions::idleWeather);
     plant.resources().forEach(cautions::nobody);
     plant.machines().forEach(cautions::planned);
     cautions.idle();
@@ -60,6 +62,44 @@ public final class Warnings {
                         field.bale().moisture(),
                         crop));
       }
+    }
+  }
+
+  private void dampPlace(Yard.Place place) {
+    place
+        .climate()
+        .ifPresent(
+            climate ->
+                plant.crops().stream()
+                    .filter(crop -> place.takes(crop.name()) && climate.most() >= crop.dampFrom())
+                    .forEach(crop -> dampPlace(place, climate, crop)));
+  }
+
+  private void dampPlace(Yard.Place place, Yard.Climate climate, Crop crop) {
+    found.add(
+        "yard.places." + place.name() + ".moisture",
+        "\""
+            + crop.name()
+            + "\" may come to have "
+            + Problems.percent(climate.most())
+            + " moisture here, and counts as damp from "
+            + Problems.percent(crop.dampFrom())
+            + " (damp_from)",
+        "damp ones heat, rot and can set themselves on fire; measure what lies there and keep to"
+            + " local fire codes");
+  }
+
+  private void idleWeather(Delivery delivery) {
+    boolean isWetted =
+        plant.yard().places().stream()
+            .filter(place -> place.takes(delivery.crop()))
+            .flatMap(place -> place.climate().stream())
+            .anyMatch(climate -> climate.wet().isPresent());
+    if (delivery.fields().isEmpty() && delivery.mayRain() && !isWetted) {
+      found.add(
+          "deliveries." + delivery.crop() + ".weather",
+          "\"weather\" goes with fields, or places that rain reaches, of which there are none",
+          "it is not used");
     }
   }
 
@@ -300,18 +340,20 @@ public final class Warnings {
           "calendar",
           "the calendar of "
               + plant.calendar().days()
-              + " days is shorter than a year and does not say how it repeats over the life of an option",
-          "write \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\"; without it no net present"
-              + " value is given");
+              + " days is shorter than a year and does not say how it repeats over the life of an"
+              + " option",
+          "write \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\";"
+              + " without it no net present value is given");
     }
     if (money.cash().isGiven()
         && money.cash().assets().isPresent()
         && plant.calendar().taxYears().isEmpty()) {
       found.add(
           "money.assets",
-          "the calendar is neither of whole years nor a season that repeats yearly, so no year's loan and tax can be set"
-              + " against its margin",
-          "a calendar of whole years, or \"repeats: yearly\"; without it there is no cash view in run");
+          "the calendar is neither of whole years nor a season that repeats yearly, so no year's"
+              + " loan and tax can be set against its margin",
+          "a calendar of whole years, or \"repeats: yearly\"; without it there is no cash view in"
+              + " run");
     }
     boolean bought =
         plant.options().stream().anyMatch(option -> option.cost() > 0)
@@ -320,8 +362,8 @@ public final class Warnings {
       found.add(
           "money",
           "no discount rate is given, so money of later years counts in full",
-          "write the rate at which you borrow or could invest, such as \"discount_rate: 9 %/yr\", or \"discount_rate: 0 %/yr\" if that is"
-              + " meant");
+          "write the rate at which you borrow or could invest, such as \"discount_rate: 9 %/yr\","
+              + " or \"discount_rate: 0 %/yr\" if that is meant");
     }
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Where bales lie between arrival and the feed table.
@@ -65,6 +66,7 @@ public record Yard(
    * @param stack how bales are stacked there, where the file says so
    * @param costPerM2 of making its ground ready, once
    * @param lifeYr how long that lasts
+   * @param climate what bales there become, where their moisture changes
    */
   public record Place(
       String name,
@@ -73,7 +75,8 @@ public record Yard(
       List<String> crops,
       Optional<Stack> stack,
       double costPerM2,
-      double lifeYr) {
+      double lifeYr,
+      Optional<Climate> climate) {
     public Place {
       Check.count(0, "holds", holds);
       Check.notBelow0("lossPerS", lossPerS);
@@ -87,7 +90,28 @@ public record Yard(
     }
 
     private Place holding(int bales) {
-      return new Place(name, bales, lossPerS, crops, stack, costPerM2, lifeYr);
+      return new Place(name, bales, lossPerS, crops, stack, costPerM2, lifeYr, climate);
+    }
+  }
+
+  /**
+   * To which moisture bales tend on dry days and on wet ones, and how quickly; water over mass.
+   *
+   * @param drySlowS time constant on dry days: after it 1/e of the way is left
+   * @param wet absent where rain does not reach them
+   * @param wetSlowS time constant on wet days
+   */
+  public record Climate(double dry, double drySlowS, OptionalDouble wet, double wetSlowS) {
+    public Climate {
+      Check.part("dry", dry);
+      Check.above0("drySlowS", drySlowS);
+      wet.ifPresent(share -> Check.part("wet", share));
+      Check.above0("wetSlowS", wetSlowS);
+    }
+
+    /** The highest moisture to which bales tend. */
+    public double most() {
+      return Math.max(dry, wet.orElse(0));
     }
   }
 

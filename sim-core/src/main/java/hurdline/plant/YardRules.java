@@ -30,6 +30,7 @@ final class YardRules {
       }
     }
     yard.places().forEach(place -> ground(place, plant, found));
+    yard.places().forEach(place -> rain(place, plant, found));
     if (yard.pick() instanceof Yard.ByPlace pick) {
       picks(pick.places(), names, found);
     }
@@ -71,6 +72,19 @@ final class YardRules {
                           + crop.name()
                           + "\" in more layers than the lowest is bales across",
                       "at most " + place.stack().get().wideBales() + " layers, each one narrower"));
+    }
+  }
+
+  /** Rain is drawn with what brings a crop. */
+  private static void rain(Yard.Place place, Plant plant, Problems found) {
+    boolean isWetted = place.climate().map(climate -> climate.wet().isPresent()).orElse(false);
+    if (isWetted
+        && plant.deliveries().stream()
+            .noneMatch(delivery -> place.takes(delivery.crop()) && delivery.mayRain())) {
+      found.add(
+          "yard.places." + place.name() + ".moisture.wet",
+          "rain would wet bales there, and no crop that lies there has wet days",
+          "\"weather\" of such a crop under \"deliveries\", or neither \"wet\" nor \"wet_within\"");
     }
   }
 

@@ -8,6 +8,7 @@ import hurdline.plant.Delivery;
 import hurdline.plant.Machine;
 import hurdline.plant.Plant;
 import hurdline.plant.Stop;
+import hurdline.plant.Yard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -29,6 +30,7 @@ public final class SafetyFacts {
   public List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
     add(facts, plant.crops().stream().flatMap(this::wet), SafetyFact.WetBales::new);
+    add(facts, dampPlaces(), SafetyFact.DampPlaces::new);
     add(facts, shortStops(), stops -> new SafetyFact.ShortStops(stops, SHORT_STOP_S));
     add(facts, stops(), SafetyFact.LockedOutWork::new);
     add(facts, dusty(), SafetyFact.SparksAndDust::new);
@@ -58,6 +60,22 @@ public final class SafetyFacts {
     Stream<String> ofCrop =
         crop.isDamp(crop.bale().moisture()) ? Stream.of(crop.name()) : Stream.of();
     return Stream.concat(ofCrop, ofFields);
+  }
+
+  /** Places in which bales of some crop that may lie there come to be damp. */
+  private Stream<String> dampPlaces() {
+    return plant.yard().places().stream()
+        .filter(
+            place ->
+                plant.crops().stream()
+                    .filter(crop -> place.takes(crop.name()))
+                    .anyMatch(
+                        crop ->
+                            place
+                                .climate()
+                                .map(climate -> climate.most() >= crop.dampFrom())
+                                .orElse(false)))
+        .map(Yard.Place::name);
   }
 
   private Stream<String> shortStops() {

@@ -67,7 +67,9 @@ class RulesTest {
     Yard yard =
         new Yard(
             Map.of(),
-            List.of(new Yard.Place("shed", 10, 0, List.of(), Optional.empty(), 0, 10)),
+            List.of(
+                new Yard.Place(
+                    "shed", 10, 0, List.of(), Optional.empty(), 0, 10, Optional.empty())),
             new Yard.OldestFirst(),
             false,
             0,

@@ -20,6 +20,7 @@ final class SafetyNotes {
   void addTo(Sentences sentences) {
     sentences
         .tell(SafetyFact.WetBales.class, "Wet bales", this::wetBales)
+        .tell(SafetyFact.DampPlaces.class, "Damp places", this::dampPlaces)
         .tell(SafetyFact.ShortStops.class, "Short stops", this::shortStops)
         .tell(SafetyFact.LockedOutWork.class, "Locked-out work", this::lockedOut)
         .tell(SafetyFact.SparksAndDust.class, "Sparks and dust", this::dust)
@@ -41,6 +42,14 @@ final class SafetyNotes {
         + ". Damp ones heat, rot and can set themselves on fire days or weeks later: measure before"
         + " stacking, keep them apart, watch their temperature. The local fire code and the insurer"
         + " decide.";
+  }
+
+  private String dampPlaces(SafetyFact.DampPlaces fact) {
+    return "Bales that came dry may come to be damp here by the limit that the warning names: "
+        + names(fact.places(), wording.titles()::place)
+        + ". The moisture in the answer is the mean of a bale; its wettest part is wetter. Measure"
+        + " before bales are moved under a roof or fed, and watch the temperature of stacks. The"
+        + " local fire code and the insurer decide.";
   }
 
   private String shortStops(SafetyFact.ShortStops fact) {
@@ -102,9 +111,9 @@ final class SafetyNotes {
                 + wording.rough(fact.laneM(), "m")
                 + ", as the file says. Is a stack of that size allowed, is the lane wide enough,"
                 + " and how far must stacks be from buildings, roads, lines and the property line?"
-            : "The file does not say how they are parted. May so much lie in one block or under one roof,"
-                + " and if not, how large may a block be, how wide the lanes, and what fire walls,"
-                + " sprinklers and water does it take?");
+            : "The file does not say how they are parted. May so much lie in one block or under one"
+                  + " roof, and if not, how large may a block be, how wide the lanes, and what fire"
+                  + " walls, sprinklers and water does it take?");
   }
 
   private String bin(SafetyFact.StoredInBin fact) {

@@ -102,7 +102,7 @@ final class DeliveryBinder {
                 "the " + key + " that bring the bales of the fields in");
       }
     }
-    for (String key : List.of("hours", "trucks", "weather", "yield_factor", "balers")) {
+    for (String key : List.of("hours", "trucks", "yield_factor", "balers")) {
       if (!f.has("fields") && f.has("loads") && f.has(key)) {
         f.at(key)
             .idle(

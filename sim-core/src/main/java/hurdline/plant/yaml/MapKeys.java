@@ -55,6 +55,7 @@ enum MapKeys {
   RESOURCE,
   YARD,
   YARD_PLACE,
+  PLACE_MOISTURE,
   STACK,
   PICK,
   LIFT,

@@ -3,6 +3,7 @@ package hurdline.plant.yaml;
 import hurdline.plant.Crop;
 import hurdline.plant.Job;
 import hurdline.plant.Yard;
+import hurdline.plant.Yard.Climate;
 import hurdline.plant.Yard.Lift;
 import hurdline.plant.Yard.Pick;
 import hurdline.plant.Yard.Place;
@@ -70,7 +71,26 @@ final class YardBinder {
         Quantities.of(f.at("cost"), Dimension.AREA_PRICE, Range.NOT_BELOW_0, 0),
         Quantities.of(
                 f.at("life"), Dimension.TIME, Range.ABOVE_0, USUAL_LIFE_YR * FileUnit.YEAR.inSi())
-            / FileUnit.YEAR.inSi());
+            / FileUnit.YEAR.inSi(),
+        climate(f.at("moisture")));
+  }
+
+  private static Optional<Climate> climate(NodeReader at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(MapKeys.PLACE_MOISTURE);
+    if (at.isMap() && f.has("wet") != f.has("wet_within")) {
+      at.wrong(
+          "\"wet\" and \"wet_within\" do not stand together",
+          "both, such as \"wet: 40 %, wet_within: 12 d\", or neither under a roof");
+    }
+    return Optional.of(
+        new Climate(
+            Quantities.of(f.at("dry"), Dimension.SHARE, Range.PART, 0),
+            Quantities.of(f.at("dry_within"), Dimension.TIME, Range.ABOVE_0, 1),
+            Quantities.optional(f.at("wet"), Dimension.SHARE, Range.PART),
+            Quantities.of(f.at("wet_within"), Dimension.TIME, Range.ABOVE_0, 1)));
   }
 
   private static Optional<Stack> stack(NodeReader at) {

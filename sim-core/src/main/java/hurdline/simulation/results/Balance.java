@@ -10,7 +10,8 @@ import java.util.Arrays;
 
 /**
  * Holds what came in against where it is now, by component and for water: on hand + weighed in =
- * left the line + lost in the yard + still in places, trucks, tables, feeders and bins.
+ * left the line + lost in the yard or dried there + still in places, trucks, tables, feeders and
+ * bins.
  */
 final class Balance {
   private static final double ROUNDING = 1e-9;
@@ -125,6 +126,7 @@ final class Balance {
           intake.onHand.waterKg(crop)
               + intake.weighedIn.waterKg(crop)
               - intake.lostInYard.waterKg(crop)
+              - intake.driedInYardKg(crop)
               - intake.inPlacesAtEnd.waterKg(crop)
               - intake.inTrucksAtEnd.waterKg(crop);
     }

@@ -23,6 +23,7 @@ final class IntakeResults {
   private final MaterialBooks material;
   private final IntakeBooks intake;
   private final CropPurchases purchases;
+  private final boolean changesMoisture;
   private final double[] componentKg;
   private OutcomeWriter tally;
 
@@ -39,6 +40,8 @@ final class IntakeResults {
     this.material = material;
     this.intake = intake;
     this.purchases = purchases;
+    changesMoisture =
+        layout.plant.yard().places().stream().anyMatch(place -> place.climate().isPresent());
     componentKg = new double[layout.components];
   }
 
@@ -124,6 +127,9 @@ final class IntakeResults {
     mass(Measure.MASS_LOST_IN_YARD, intake.lostInYard.kg(c), intake.lostInYard.dryKg(c), name);
     mass(Measure.MASS_LOST_AT_FIELD, intake.lostAtField.kg(c), intake.lostAtField.dryKg(c), name);
     mass(Measure.MASS_ON_HAND_AT_END, hereKg, hereDryKg, name);
+    if (changesMoisture) {
+      tally.put(Measure.MASS_DRIED_IN_YARD, intake.driedInYardKg(c) / TONNE_KG, name);
+    }
     tally.put(Measure.MASS_DRIED, driedKg / TONNE_KG, name);
   }
 
@@ -134,6 +140,9 @@ final class IntakeResults {
     tally.putCrop(Measure.YARD_PLACE_PEAK, crop, intake.levels.placePeak(p), place.name());
     tally.put(Measure.YARD_PLACE_AGE_MEAN, intake.places.meanAgeS(p) / DAY_S, place.name());
     tally.put(Measure.YARD_PLACE_MOISTURE_MEAN, intake.places.moisture(p), place.name());
+    if (place.climate().isPresent()) {
+      tally.put(Measure.YARD_PLACE_DAMP, intake.places.damp(p), place.name());
+    }
     mass(
         Measure.YARD_PLACE_LOST, intake.places.lostKg(p), intake.places.lostDryKg(p), place.name());
   }

@@ -77,19 +77,20 @@ public final class Baling {
     for (int crop = 0; crop < yard.crops(); crop++) {
       unfinished[crop] = 0;
       if (haulage.firstField(crop) < haulage.endField(crop)) {
+        drawWeather(crop, haulage.delivery(crop).orElseThrow(), streams, replication);
         resetCrop(crop, haulage.delivery(crop).orElseThrow(), streams, replication);
+      } else if (yard.changesMoisture() && haulage.delivery(crop).isPresent()) {
+        drawWeather(crop, haulage.delivery(crop).orElseThrow(), streams, replication);
       }
     }
   }
 
   private void resetCrop(int crop, Delivery delivery, RandomStreams streams, int replication) {
-    String name = yard.crop(crop);
-    // past years are drawn once for all crops, which lie under one sky
-    String source =
-        delivery.weather() instanceof Delivery.PastYears ? "weather" : "weather." + name;
-    weather[crop].draw(delivery.weather(), streams.of(replication, source));
     double season =
-        new Draws(delivery.seasonFactor(), streams.of(replication, "season_factor." + name)).next();
+        new Draws(
+                delivery.seasonFactor(),
+                streams.of(replication, "season_factor." + yard.crop(crop)))
+            .next();
     for (int field = haulage.firstField(crop); field < haulage.endField(crop); field++) {
       resetField(field, season, streams, replication);
     }
@@ -107,6 +108,18 @@ public final class Baling {
     while (working[crop] < balers[crop] && toNextField(crop, -1) >= 0) {
       working[crop]++;
     }
+  }
+
+  private void drawWeather(int crop, Delivery delivery, RandomStreams streams, int replication) {
+    // past years are drawn once for all crops, which lie under one sky
+    String source =
+        delivery.weather() instanceof Delivery.PastYears ? "weather" : "weather." + yard.crop(crop);
+    weather[crop].draw(delivery.weather(), streams.of(replication, source));
+  }
+
+  /** Which days are wet for each crop; one that nothing brings has dry ones alone. */
+  DryDays[] weather() {
+    return weather;
   }
 
   /**

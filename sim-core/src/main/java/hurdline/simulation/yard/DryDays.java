@@ -21,11 +21,13 @@ final class DryDays {
   private final MonthDay[] dates;
   private final boolean[] newYear;
   private final boolean[] baling;
+  private final boolean[] wet;
 
   DryDays(LocalDate first, int days) {
     dates = new MonthDay[days];
     newYear = new boolean[days];
     baling = new boolean[days];
+    wet = new boolean[days];
     for (int day = 0; day < days; day++) {
       dates[day] = MonthDay.from(first.plusDays(day));
       newYear[day] = day == 0 || first.plusDays(day).getDayOfYear() == 1;
@@ -65,8 +67,13 @@ final class DryDays {
 
   /** The dry days up to and with this one. */
   private int lay(int day, boolean isWet, int dryBefore, int dryDays) {
+    wet[day] = isWet;
     baling[day] = !isWet && dryBefore >= dryDays;
     return isWet ? 0 : dryBefore + 1;
+  }
+
+  boolean wet(int day) {
+    return wet[day];
   }
 
   boolean baling(int day) {

@@ -118,6 +118,7 @@ public final class Hauling {
     Arrays.fill(onTheWay, 0);
     Arrays.fill(heldTrucks, 0);
     baling.reset(streams, replication);
+    stacking.weather(baling.weather());
     fields.reset();
     streamsOfLoads.reset(streams, replication);
     times.reset(streams, replication);

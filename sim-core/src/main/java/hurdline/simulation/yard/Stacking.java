@@ -29,6 +29,7 @@ public final class Stacking {
   private final Bales bales;
   private final IntakeBooks books;
   private final Room room;
+  private final YardMoisture moistures; // null where none changes
   private final BaleHeap[] heaps; // [place * crops + crop]
   private final int[] pickOrder;
   private final int[][] inFront; // [crop], a stack
@@ -43,6 +44,7 @@ public final class Stacking {
     this.bales = bales;
     this.books = books;
     room = new Room(plan);
+    moistures = plan.changesMoisture() ? new YardMoisture(plan) : null;
     heaps = new BaleHeap[plan.places() * plan.crops()];
     Arrays.setAll(heaps, at -> new BaleHeap(bales));
     pickOrder = plan.pickOrder();
@@ -59,6 +61,13 @@ public final class Stacking {
   public void reset(RandomStreams streams, int replication) {
     clear();
     stock(crop -> true, streams, replication);
+  }
+
+  /** The weather of a replication, by crop. */
+  void weather(DryDays[] ofCrops) {
+    if (moistures != null) {
+      moistures.reset(ofCrops);
+    }
   }
 
   private void stock(IntPredicate crops, RandomStreams streams, int replication) {
@@ -316,7 +325,11 @@ public final class Stacking {
         crop, bales.massKg[bale], bales.moisture[bale], bales.dryShare, bale * bales.components);
     books.lifted(crop, nowS - bales.weighedInS[bale]);
     books.places.lifted(
-        place, nowS - bales.weighedInS[bale], bales.massKg[bale], bales.moisture[bale]);
+        place,
+        nowS - bales.weighedInS[bale],
+        bales.massKg[bale],
+        bales.moisture[bale],
+        plan.isDamp(crop, bales.moisture[bale]));
     books.levels.leaves(crop, place, nowS);
     room.giveBack(place);
     bales.place[bale] = Bales.none();
@@ -363,8 +376,9 @@ public final class Stacking {
     return room.takePromised(crop);
   }
 
-  /** Books the loss of a bale that lies in this place, or will. */
+  /** Books the loss of a bale that lies in this place, or will, and the water that came or went. */
   void shrink(int bale, int place, double nowS) {
+    double sinceS = bales.knownAtS[bale];
     double before = bales.massKg[bale];
     double lost = bales.shrink(bale, plan.lossPerS(place), nowS);
     if (lost > 0) {
@@ -372,6 +386,22 @@ public final class Stacking {
       books.lostInYard.add(
           bales.crop[bale], lost, bales.moisture[bale], bales.dryShare, bale * bales.components);
       books.places.lost(place, lost, bales.moisture[bale]);
+    }
+    if (moistures != null && moistures.changesIn(place) && nowS > sinceS) {
+      changeMoisture(bale, place, sinceS, nowS);
+    }
+  }
+
+  /** A bale is worth what was paid for it, also where its water was paid for. */
+  private void changeMoisture(int bale, int place, double fromS, double nowS) {
+    int crop = bales.crop[bale];
+    double beforeKg = bales.massKg[bale];
+    double dryKg = beforeKg * (1 - bales.moisture[bale]);
+    bales.moisture[bale] = moistures.after(place, crop, bales.moisture[bale], fromS, nowS);
+    bales.massKg[bale] = dryKg / (1 - bales.moisture[bale]);
+    books.driedInYard(crop, beforeKg - bales.massKg[bale]);
+    if (plan.isPaidAsWeighed(crop)) {
+      bales.unpaid[bale] = 1 - (1 - bales.unpaid[bale]) * beforeKg / bales.massKg[bale];
     }
   }
 

@@ -200,6 +200,15 @@ class CautionsTest {
   }
 
   @Test
+  void aPlaceInWhichBalesComeToBeDampIsTold() {
+    cautions(
+        Edited.with("wet: 13 %, wet_within: 20 d", "wet: 14.5 %, wet_within: 20 d"),
+        "p.yaml yard.places.row.moisture: \"seed_cotton\" may come to have 14.5 % moisture here,"
+            + " and counts as damp from 14.2 % (damp_from); damp ones heat, rot and can set"
+            + " themselves on fire; measure what lies there and keep to local fire codes");
+  }
+
+  @Test
   void keysThatGoWithFieldsAreIdleWithoutThem() {
     cautions(
         Edited.with(

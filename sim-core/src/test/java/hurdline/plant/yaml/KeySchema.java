@@ -45,6 +45,11 @@ final class KeySchema {
                       without(required("every", "counted"), "at", "repeats"),
                       without(required("on"), "every", "counted", "for", "initial_age")))),
           Map.entry(MapKeys.CLEANLINESS, oneOf("line", "steps")),
+          Map.entry(
+              MapKeys.PLACE_MOISTURE,
+              ordered(
+                  "dependentRequired",
+                  ordered("wet", List.of("wet_within"), "wet_within", List.of("wet")))),
           Map.entry(MapKeys.ADVANCE, oneOf("per_area", "per_mass")),
           Map.entry(MapKeys.GRADE, oneOf("line", "steps")),
           Map.entry(

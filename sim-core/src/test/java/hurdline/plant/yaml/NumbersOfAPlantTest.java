@@ -51,6 +51,8 @@ class NumbersOfAPlantTest {
           "At.moisture",
           "Wetness.wetDay",
           "Wetness.wetAfterWet",
+          "Climate.dry",
+          "Climate.wet",
           "Crop.dampFrom",
           "Cyclone.collects",
           "Grinding.motorLoad",
