@@ -10,6 +10,7 @@ import hurdline.measure.State;
 import hurdline.problem.LocatedProblem;
 import hurdline.text.CapacityWords;
 import hurdline.text.CleanlinessWords;
+import hurdline.text.CoverWords;
 import hurdline.text.DrawnCropWords;
 import hurdline.text.InputWords;
 import hurdline.text.MainTable;
@@ -200,6 +201,9 @@ final class RunSections {
 
   private void writeYard(Html html, List<Chart> yard) {
     html.figures(yard);
+    new CoverWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> html.paragraph(sentence + "."));
     new YardMoistureWords(answer.summary(), wording)
         .sentences()
         .forEach(sentence -> html.paragraph(sentence + "."));

@@ -66,6 +66,9 @@ public final class RunWords {
     new YardMoistureWords(answer.summary(), wording)
         .sentences()
         .forEach(sentence -> lines.add("moisture    " + sentence + "."));
+    new CoverWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> lines.add("covers      " + sentence + "."));
     DrawnCropWords.of(answer, wording)
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));

@@ -84,6 +84,7 @@ final class MoneyCheck implements Check {
       cash();
       freight();
       fuel();
+      covers();
       lines();
       rent();
     }
@@ -406,6 +407,7 @@ final class MoneyCheck implements Check {
                 - at(Measure.MONEY_LINE_STOPS, line)
                 - at(Measure.MONEY_LINE_LATE_PENALTIES, line)
                 - drierFuel(line)
+                - covers(line)
                 - freight(line);
         near(MARGIN, line, own, at(Measure.MONEY_LINE_MARGIN, line));
         lines += own;
@@ -474,6 +476,32 @@ final class MoneyCheck implements Check {
         double lines = samples.sum(replication, Measure.MONEY_LINE_DRIER_FUEL, false);
         near(LINES, "drier fuel", lines, at(Measure.MONEY_DRIER_FUEL));
       }
+    }
+
+    /** Each covered stack costs the same, its hands too. */
+    private void covers() {
+      if (!samples.has(Measure.MONEY_COVERS.of())) {
+        return;
+      }
+      double all = 0;
+      double hands = 0;
+      for (String place : samples.names(Measure.YARD_PLACE_COVERED)) {
+        String path = "yard.places." + place + ".cover";
+        double stacks = at(Measure.YARD_PLACE_COVERED, place);
+        double each = plant.text(path + ".hands").map(Double::parseDouble).orElse(0.0);
+        double hours = stacks * each * plant.amount(path + ".lasts");
+        near(WAGES, place + " cover hours", hours, at(Measure.YARD_PLACE_COVER_HOURS, place));
+        hands += hours * plant.amount("money.wage");
+        all += stacks * plant.amount(path + ".cost");
+      }
+      near(WAGES, "cover hands", hands, at(Measure.MONEY_COVER_HANDS));
+      near(STOCK, "covers", all + hands, at(Measure.MONEY_COVERS));
+      double lines = samples.sum(replication, Measure.MONEY_LINE_COVERS, false);
+      ledger.between(LINES, where + "covers", 0, lines, at(Measure.MONEY_COVERS));
+    }
+
+    private double covers(String line) {
+      return samples.has(Measure.MONEY_COVERS.of()) ? at(Measure.MONEY_LINE_COVERS, line) : 0;
     }
 
     private double drierFuel(String line) {

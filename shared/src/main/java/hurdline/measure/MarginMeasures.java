@@ -22,6 +22,7 @@ public final class MarginMeasures {
         Measure.MONEY_LATE_PENALTIES,
         Measure.MONEY_DRIER_FUEL,
         Measure.MONEY_FREIGHT,
+        Measure.MONEY_COVERS,
         Measure.MONEY_OVERHEAD);
   }
 }

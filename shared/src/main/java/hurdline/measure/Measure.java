@@ -72,6 +72,8 @@ public enum Measure {
       SHARE,
       "Water over mass of all that was set on the table from this place."),
   YARD_PLACE_DAMP("yard.place.<place>.damp", SHARE, "Damp ones of bales set on the table."),
+  YARD_PLACE_COVERED("yard.place.<place>.covered", COUNT, "Stacks that were covered there."),
+  YARD_PLACE_COVER_HOURS("yard.place.<place>.cover_hours", HOUR, "Hand hours of covering them."),
   YARD_PLACE_LOST("yard.place.<place>.lost", TONNE, "Mass that wasted away in this place."),
   MASS_DRAWN(
       "mass.<crop>.drawn",
@@ -282,6 +284,9 @@ public enum Measure {
   MONEY_STOPS("money.stops", MONEY, "Paid for stops: parts and services."),
   MONEY_LATE_PENALTIES("money.late_penalties", MONEY, "Charged for orders met late."),
   MONEY_DRIER_FUEL("money.drier_fuel", MONEY, "Paid for the heat of driers."),
+  MONEY_COVERS("money.covers", MONEY, "Paid for covers of stacks and for covering them."),
+  MONEY_COVER_HANDS("money.cover_hands", MONEY, "Of that, for the hands that cover them."),
+  MONEY_LINE_COVERS("money.<line>.covers", MONEY, "Paid for covers of this line's crop."),
   MONEY_FREIGHT("money.freight", MONEY, "Paid to bring products to their buyers."),
   MONEY_OVERHEAD("money.overhead", MONEY, "Insurance, upkeep, office and rent."),
   MONEY_STOCK_CHANGE(

@@ -75,7 +75,7 @@ public final class IntakeBooks {
     levels = new YardLevels(plan);
     trips = new TripBooks(crops, plan.days());
     room = new RoomBooks(crops);
-    places = new PlaceBooks(plan.places());
+    places = new PlaceBooks(plan.places(), crops);
     driedInYardKg = new double[crops];
     drawnKg = new double[crops];
     balesWeighedIn = new int[crops];

@@ -8,6 +8,8 @@ import java.util.Arrays;
  */
 public final class PlaceBooks {
   private final int[] lifted;
+  private final int crops;
+  private final int[] came; // [place * crops + crop]
   private final int[] damp;
   private final double[] ageS;
   private final double[] liftedKg;
@@ -15,7 +17,9 @@ public final class PlaceBooks {
   private final double[] lostKg;
   private final double[] lostDryKg;
 
-  PlaceBooks(int places) {
+  PlaceBooks(int places, int crops) {
+    this.crops = crops;
+    came = new int[places * crops];
     lifted = new int[places];
     damp = new int[places];
     ageS = new double[places];
@@ -26,6 +30,7 @@ public final class PlaceBooks {
   }
 
   void reset() {
+    Arrays.fill(came, 0);
     Arrays.fill(lifted, 0);
     Arrays.fill(damp, 0);
     Arrays.fill(ageS, 0);
@@ -33,6 +38,18 @@ public final class PlaceBooks {
     Arrays.fill(liftedWaterKg, 0);
     Arrays.fill(lostKg, 0);
     Arrays.fill(lostDryKg, 0);
+  }
+
+  /** A bale that was weighed in comes to lie in the place. */
+  public void came(int place, int crop) {
+    came[place * crops + crop]++;
+  }
+
+  /**
+   * Bales of the crop that came; what lay there at time zero and what was put back is not in it.
+   */
+  public int cameTo(int place, int crop) {
+    return came[place * crops + crop];
   }
 
   /** A bale leaves the place for the table. */

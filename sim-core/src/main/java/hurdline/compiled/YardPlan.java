@@ -81,7 +81,7 @@ public final class YardPlan {
       }
     }
     holds = places.stream().mapToInt(Yard.Place::holds).toArray();
-    lossPerS = places.stream().mapToDouble(Yard.Place::lossPerS).toArray();
+    lossPerS = places.stream().mapToDouble(Yard.Place::decayPerS).toArray();
     onHand = crops.stream().mapToInt(crop -> yard.onHand().getOrDefault(crop.name(), 0)).toArray();
     onHandAreaM2PerKg =
         crops.stream()
@@ -187,7 +187,7 @@ public final class YardPlan {
 
   /** What bales in a place become, where their moisture changes. */
   public Optional<Yard.Climate> climate(int place) {
-    return places.get(place).climate();
+    return places.get(place).climateAsCovered();
   }
 
   /** Whether the moisture of bales changes in any place. */

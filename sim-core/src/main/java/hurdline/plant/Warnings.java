@@ -29,8 +29,7 @@ public final class Warnings {
     plant.crops().forEach(cautions::moisture);
     plant.lines().forEach(cautions::unreachable);
     new MillCautions(plant, cautions.found).look();
-    plant.yard().places().forEach(cautions::dampPlace);
-    plant.deliveries().forEach(cautions::idleWeather);
+    new YardCautions(plant, cautions.found).look();
     plant.resources().forEach(cautions::nobody);
     plant.machines().forEach(cautions::planned);
     cautions.idle();
@@ -62,44 +61,6 @@ public final class Warnings {
                         field.bale().moisture(),
                         crop));
       }
-    }
-  }
-
-  private void dampPlace(Yard.Place place) {
-    place
-        .climate()
-        .ifPresent(
-            climate ->
-                plant.crops().stream()
-                    .filter(crop -> place.takes(crop.name()) && climate.most() >= crop.dampFrom())
-                    .forEach(crop -> dampPlace(place, climate, crop)));
-  }
-
-  private void dampPlace(Yard.Place place, Yard.Climate climate, Crop crop) {
-    found.add(
-        "yard.places." + place.name() + ".moisture",
-        "\""
-            + crop.name()
-            + "\" may come to have "
-            + Problems.percent(climate.most())
-            + " moisture here, and counts as damp from "
-            + Problems.percent(crop.dampFrom())
-            + " (damp_from)",
-        "damp ones heat, rot and can set themselves on fire; measure what lies there and keep to"
-            + " local fire codes");
-  }
-
-  private void idleWeather(Delivery delivery) {
-    boolean isWetted =
-        plant.yard().places().stream()
-            .filter(place -> place.takes(delivery.crop()))
-            .flatMap(place -> place.climate().stream())
-            .anyMatch(climate -> climate.wet().isPresent());
-    if (delivery.fields().isEmpty() && delivery.mayRain() && !isWetted) {
-      found.add(
-          "deliveries." + delivery.crop() + ".weather",
-          "\"weather\" goes with fields, or places that rain reaches, of which there are none",
-          "it is not used");
     }
   }
 

@@ -67,6 +67,7 @@ public record Yard(
    * @param costPerM2 of making its ground ready, once
    * @param lifeYr how long that lasts
    * @param climate what bales there become, where their moisture changes
+   * @param cover over each stack; its loss holds in place of the place's, and rain comes no further
    */
   public record Place(
       String name,
@@ -76,7 +77,8 @@ public record Yard(
       Optional<Stack> stack,
       double costPerM2,
       double lifeYr,
-      Optional<Climate> climate) {
+      Optional<Climate> climate,
+      Optional<Cover> cover) {
     public Place {
       Check.count(0, "holds", holds);
       Check.notBelow0("lossPerS", lossPerS);
@@ -85,12 +87,22 @@ public record Yard(
       crops = List.copyOf(crops);
     }
 
+    /** Decay rate of what lies there, 1/s. */
+    public double decayPerS() {
+      return cover.map(over -> over.lossPerS().orElse(lossPerS)).orElse(lossPerS);
+    }
+
+    /** What bales become there, as they lie. */
+    public Optional<Climate> climateAsCovered() {
+      return cover.isPresent() ? climate.map(Climate::dryOnly) : climate;
+    }
+
     public boolean takes(String crop) {
       return crops.isEmpty() || crops.contains(crop);
     }
 
     private Place holding(int bales) {
-      return new Place(name, bales, lossPerS, crops, stack, costPerM2, lifeYr, climate);
+      return new Place(name, bales, lossPerS, crops, stack, costPerM2, lifeYr, climate, cover);
     }
   }
 
@@ -109,6 +121,10 @@ public record Yard(
       Check.above0("wetSlowS", wetSlowS);
     }
 
+    private Climate dryOnly() {
+      return new Climate(dry, drySlowS, OptionalDouble.empty(), wetSlowS);
+    }
+
     /** The highest moisture to which bales tend. */
     public double most() {
       return Math.max(dry, wet.orElse(0));
@@ -122,6 +138,29 @@ public record Yard(
       Check.count(1, "wideBales", wideBales);
       Check.count(1, "highBales", highBales);
       Check.notBelow0("laneM", laneM);
+    }
+
+    /** Bales of a full one: round ones lie in the hollows of the layer below, one fewer across. */
+    public int bales(boolean round) {
+      int across = wideBales * highBales - (round ? highBales * (highBales - 1) / 2 : 0);
+      return longBales * across;
+    }
+  }
+
+  /**
+   * Tarps over each stack, once for each that is built.
+   *
+   * @param cost of a stack
+   * @param hands that cover and uncover it
+   * @param lastsS of both together
+   * @param lossPerS decay rate below it; as the place's where absent
+   */
+  public record Cover(double cost, int hands, double lastsS, OptionalDouble lossPerS) {
+    public Cover {
+      Check.notBelow0("cost", cost);
+      Check.count(0, "hands", hands);
+      Check.notBelow0("lastsS", lastsS);
+      lossPerS.ifPresent(loss -> Check.notBelow0("lossPerS", loss));
     }
   }
 

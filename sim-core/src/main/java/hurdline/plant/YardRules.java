@@ -30,6 +30,7 @@ final class YardRules {
       }
     }
     yard.places().forEach(place -> ground(place, plant, found));
+    yard.places().forEach(place -> cover(place, found));
     yard.places().forEach(place -> rain(place, plant, found));
     if (yard.pick() instanceof Yard.ByPlace pick) {
       picks(pick.places(), names, found);
@@ -75,9 +76,19 @@ final class YardRules {
     }
   }
 
+  private static void cover(Yard.Place place, Problems found) {
+    if (place.cover().isPresent() && place.stack().isEmpty()) {
+      found.add(
+          "yard.places." + place.name() + ".cover",
+          "a cover for stacks of a place of which it is not said how bales are stacked",
+          "\"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
+    }
+  }
+
   /** Rain is drawn with what brings a crop. */
   private static void rain(Yard.Place place, Plant plant, Problems found) {
-    boolean isWetted = place.climate().map(climate -> climate.wet().isPresent()).orElse(false);
+    boolean isWetted =
+        place.climateAsCovered().map(climate -> climate.wet().isPresent()).orElse(false);
     if (isWetted
         && plant.deliveries().stream()
             .noneMatch(delivery -> place.takes(delivery.crop()) && delivery.mayRain())) {

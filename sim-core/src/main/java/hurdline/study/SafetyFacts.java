@@ -72,7 +72,7 @@ public final class SafetyFacts {
                     .anyMatch(
                         crop ->
                             place
-                                .climate()
+                                .climateAsCovered()
                                 .map(climate -> climate.most() >= crop.dampFrom())
                                 .orElse(false)))
         .map(Yard.Place::name);

@@ -69,7 +69,15 @@ class RulesTest {
             Map.of(),
             List.of(
                 new Yard.Place(
-                    "shed", 10, 0, List.of(), Optional.empty(), 0, 10, Optional.empty())),
+                    "shed",
+                    10,
+                    0,
+                    List.of(),
+                    Optional.empty(),
+                    0,
+                    10,
+                    Optional.empty(),
+                    Optional.empty())),
             new Yard.OldestFirst(),
             false,
             0,

@@ -56,6 +56,7 @@ enum MapKeys {
   YARD,
   YARD_PLACE,
   PLACE_MOISTURE,
+  COVER,
   STACK,
   PICK,
   LIFT,

@@ -4,6 +4,7 @@ import hurdline.plant.Crop;
 import hurdline.plant.Job;
 import hurdline.plant.Yard;
 import hurdline.plant.Yard.Climate;
+import hurdline.plant.Yard.Cover;
 import hurdline.plant.Yard.Lift;
 import hurdline.plant.Yard.Pick;
 import hurdline.plant.Yard.Place;
@@ -72,7 +73,21 @@ final class YardBinder {
         Quantities.of(
                 f.at("life"), Dimension.TIME, Range.ABOVE_0, USUAL_LIFE_YR * FileUnit.YEAR.inSi())
             / FileUnit.YEAR.inSi(),
-        climate(f.at("moisture")));
+        climate(f.at("moisture")),
+        cover(f.at("cover")));
+  }
+
+  private static Optional<Cover> cover(NodeReader at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(MapKeys.COVER);
+    return Optional.of(
+        new Cover(
+            Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0),
+            Numbers.whole(f.at("hands"), 0, 0),
+            Quantities.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+            f.has("loss") ? OptionalDouble.of(decay(f.at("loss"))) : OptionalDouble.empty()));
   }
 
   private static Optional<Climate> climate(NodeReader at) {

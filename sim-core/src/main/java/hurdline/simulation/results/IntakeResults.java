@@ -23,6 +23,7 @@ final class IntakeResults {
   private final MaterialBooks material;
   private final IntakeBooks intake;
   private final CropPurchases purchases;
+  private final CoverCost covers;
   private final boolean changesMoisture;
   private final double[] componentKg;
   private OutcomeWriter tally;
@@ -33,13 +34,15 @@ final class IntakeResults {
       Feeding feeding,
       MaterialBooks material,
       IntakeBooks intake,
-      CropPurchases purchases) {
+      CropPurchases purchases,
+      CoverCost covers) {
     this.layout = layout;
     this.haulage = haulage;
     this.feeding = feeding;
     this.material = material;
     this.intake = intake;
     this.purchases = purchases;
+    this.covers = covers;
     changesMoisture =
         layout.plant.yard().places().stream().anyMatch(place -> place.climate().isPresent());
     componentKg = new double[layout.components];
@@ -140,6 +143,7 @@ final class IntakeResults {
     tally.putCrop(Measure.YARD_PLACE_PEAK, crop, intake.levels.placePeak(p), place.name());
     tally.put(Measure.YARD_PLACE_AGE_MEAN, intake.places.meanAgeS(p) / DAY_S, place.name());
     tally.put(Measure.YARD_PLACE_MOISTURE_MEAN, intake.places.moisture(p), place.name());
+    covers.putPlace(tally, p);
     if (place.climate().isPresent()) {
       tally.put(Measure.YARD_PLACE_DAMP, intake.places.damp(p), place.name());
     }

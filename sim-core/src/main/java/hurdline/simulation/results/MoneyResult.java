@@ -47,6 +47,7 @@ final class MoneyResult {
   private final double[] unsold; // worth of products that have not left
   private final double[] margin;
   private final CropPurchases purchases;
+  private final CoverCost covers;
   private final WageBill pay;
   private double marginOfAll;
 
@@ -59,7 +60,8 @@ final class MoneyResult {
       Orders orders,
       StateRecorder watching,
       MaterialBooks material,
-      CropPurchases purchases) {
+      CropPurchases purchases,
+      CoverCost covers) {
     this.present = present;
     this.makers = makers;
     this.stopping = stopping;
@@ -68,6 +70,7 @@ final class MoneyResult {
     this.watching = watching;
     this.material = material;
     this.purchases = purchases;
+    this.covers = covers;
     layout = present.layout;
     products = layout.naming.products.count();
     money = layout.plant.money().orElse(null);
@@ -142,7 +145,14 @@ final class MoneyResult {
     double cropSum = sum(purchases.crops) + purchases.cropsOfNoLine;
     double stockSum = sum(purchases.stock) + purchases.stockOfNoLine;
     double costs =
-        cropSum + wageSum + sum(packages) + sum(stops) + sum(late) + sum(freights) + sum(drierFuel);
+        cropSum
+            + wageSum
+            + sum(packages)
+            + sum(stops)
+            + sum(late)
+            + sum(freights)
+            + sum(drierFuel)
+            + covers.total();
     tally.put(Measure.MONEY_REVENUE, sum(revenue));
     tally.put(Measure.MONEY_CROP_COST, cropSum);
     tally.put(Measure.MONEY_WAGES, wageSum);
@@ -163,6 +173,7 @@ final class MoneyResult {
     }
     marginOfAll = sum(revenue) + sum(unsold) + stockSum - costs - electricity - overhead;
     tally.put(Measure.MONEY_MARGIN, marginOfAll);
+    covers.put(tally);
     purchases.put(tally);
     cash.put(tally, marginOfAll, endS);
     for (int l = 0; l < layout.lines; l++) {
@@ -258,7 +269,8 @@ final class MoneyResult {
             - stops
             - late[l]
             - freights[l]
-            - drierFuel[l];
+            - drierFuel[l]
+            - covers.byLine[l];
     double fed = material.fedKg[l] / TONNE_KG;
     tally.put(Measure.MONEY_LINE_REVENUE, revenue[l], line);
     tally.put(Measure.MONEY_LINE_CROP_COST, purchases.crops[l], line);
@@ -271,6 +283,9 @@ final class MoneyResult {
     }
     if (money.drierFuelPerKg() > 0) {
       tally.put(Measure.MONEY_LINE_DRIER_FUEL, drierFuel[l], line);
+    }
+    if (covers.any()) {
+      tally.put(Measure.MONEY_LINE_COVERS, covers.byLine[l], line);
     }
     tally.put(Measure.MONEY_LINE_STOCK_CHANGE, purchases.stock[l], line);
     if (productStock.any()) {
@@ -309,6 +324,7 @@ final class MoneyResult {
       ofProduct(product);
     }
     purchases.workOut();
+    covers.workOut();
     for (int l = 0; l < layout.lines; l++) {
       drierFuel[l] = material.driedKg[l] * money.drierFuelPerKg();
     }

@@ -88,14 +88,16 @@ public final class OutcomeBuilder {
     makers = new Makers(layout, layout.makes);
     crewing = new Crewing(present, haulage, rostering, intake);
     CropPurchases purchases = new CropPurchases(layout, haulage, feeding, material, intake);
+    CoverCost covers = new CoverCost(layout, purchases, intake);
     money =
         new MoneyResult(
-            present, makers, crewing, stopping, filling, orders, watching, material, purchases);
+            present, makers, crewing, stopping, filling, orders, watching, material, purchases,
+            covers);
     left = new CropLeft(layout, rostering, feeding, intake, money);
     sharing = new CropShares(present, watching, material, left);
     season = new SeasonEndResults(layout, rostering);
     periods = new PeriodTotals(present, watching, material, money);
-    intakes = new IntakeResults(layout, haulage, feeding, material, intake, purchases);
+    intakes = new IntakeResults(layout, haulage, feeding, material, intake, purchases, covers);
     years = new YearTotals(present, watching, stacking, hauling, intake, money);
     balance = new Balance(present, component, feeding, material, intake);
   }

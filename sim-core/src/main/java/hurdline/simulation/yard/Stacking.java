@@ -158,7 +158,7 @@ public final class Stacking {
       int bale = draws.make(bales, 0);
       bales.areaM2[bale] = bales.massKg[bale] * plan.onHandAreaM2PerKg(crop);
       layOnHand(bale);
-      enter(bale, 0);
+      lay(bale, 0);
     }
   }
 
@@ -226,6 +226,11 @@ public final class Stacking {
    * A bale weighed in, to which room was promised, comes to lie in the first place that has room.
    */
   void enter(int bale, double nowS) {
+    lay(bale, nowS);
+    books.places.came(bales.place[bale], bales.crop[bale]);
+  }
+
+  private void lay(int bale, double nowS) {
     put(bale, room.takePromised(bales.crop[bale]), nowS);
     setPickKeys(bale);
     heaps[bales.place[bale] * plan.crops() + bales.crop[bale]].add(bale);

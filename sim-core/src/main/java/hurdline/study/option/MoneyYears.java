@@ -35,7 +35,8 @@ public final class MoneyYears {
                 Measure.MONEY_PRODUCT_STOCK),
             part(byYear, Money.Growth::crops, 1, Measure.MONEY_STOCK_CHANGE),
             part(byYear, Money.Growth::crops, -1, Measure.MONEY_CROP_COST),
-            part(byYear, Money.Growth::wages, -1, Measure.MONEY_WAGES),
+            part(byYear, Money.Growth::wages, -1, Measure.MONEY_WAGES, Measure.MONEY_COVER_HANDS),
+            part(byYear, growth -> 0, 1, Measure.MONEY_COVER_HANDS),
             part(
                 byYear,
                 Money.Growth::electricity,
@@ -50,6 +51,7 @@ public final class MoneyYears {
                 Measure.MONEY_STOPS,
                 Measure.MONEY_LATE_PENALTIES,
                 Measure.MONEY_FREIGHT,
+                Measure.MONEY_COVERS,
                 Measure.MONEY_OVERHEAD));
   }
 

@@ -172,7 +172,9 @@ final class Repricing {
         Measure.MONEY_DRIER_FUEL,
         Measure.MONEY_DRIER_FUEL.of(),
         more(was.drierFuelPerKg(), is.drierFuelPerKg()));
-    add(Measure.MONEY_WAGES, Measure.MONEY_WAGES.of(), more(was.wagePerS(), is.wagePerS()));
+    double moreWage = more(was.wagePerS(), is.wagePerS());
+    add(Measure.MONEY_WAGES, Measure.MONEY_WAGES.of(), moreWage);
+    add(Measure.MONEY_COVERS, Measure.MONEY_COVER_HANDS.of(), moreWage);
     add(
         Measure.MONEY_OVERHEAD,
         Measure.MONEY_OVERHEAD.of(),

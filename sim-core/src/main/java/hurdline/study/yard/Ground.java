@@ -34,7 +34,7 @@ record Ground(Yard.Place place, Yard.Stack stack, Bale.Size bale) {
   }
 
   private int balesOfStack() {
-    return stack.longBales() * Layers.bales(stack.wideBales(), stack.highBales(), bale.round());
+    return stack.bales(bale.round());
   }
 
   int stacks(int bales) {
