@@ -14,7 +14,6 @@ import hurdline.plant.Product;
 import hurdline.plant.Resource;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What the capacities of all lines of a plant have in common. */
@@ -78,16 +77,12 @@ public final class CapacityPlant {
     return new LineCapacity(this, line, new ScreenChoices(this, line).choices());
   }
 
-  /** How many of a resource there are; infinite where nothing is needed. */
-  double count(Optional<String> resource) {
-    return resource
-        .map(
-            name ->
-                layout.plant.resources().stream()
-                    .filter(one -> one.name().equals(name))
-                    .mapToDouble(Resource::count)
-                    .sum())
-        .orElse(Double.POSITIVE_INFINITY);
+  /** How many of a resource there are. */
+  double count(String resource) {
+    return layout.plant.resources().stream()
+        .filter(one -> one.name().equals(resource))
+        .mapToDouble(Resource::count)
+        .sum();
   }
 
   /** Hours of a head: its own, else those of its line. */

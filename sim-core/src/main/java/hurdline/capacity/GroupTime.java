@@ -135,10 +135,13 @@ final class GroupTime {
     return sum;
   }
 
-  private double hands(Optional<String> needs, Freed freed) {
-    return needs.filter(freed.resources()::contains).isPresent()
-        ? Double.POSITIVE_INFINITY
-        : plant.count(needs);
+  /** Of several resources that are needed together, those of which there are fewest. */
+  private double hands(List<String> needs, Freed freed) {
+    return needs.stream()
+        .filter(name -> !freed.resources().contains(name))
+        .mapToDouble(plant::count)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   private static boolean has(Group.Member member, int head) {

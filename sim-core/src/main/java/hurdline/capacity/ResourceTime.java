@@ -6,7 +6,6 @@ import hurdline.plant.Machine;
 import hurdline.plant.Packaging;
 import hurdline.plant.Yard;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Time that the machines of a line take of a resource for each kilogram fed: package and screen
@@ -54,7 +53,7 @@ final class ResourceTime {
         ofHours += ofHours(member, resource);
       }
     }
-    double left = plant.count(Optional.of(resource)) - ofHours;
+    double left = plant.count(resource) - ofHours;
     if (!(workS > 0)) {
       return 0;
     }
@@ -107,7 +106,7 @@ final class ResourceTime {
         : 0;
   }
 
-  private static boolean needs(Optional<String> needs, String resource) {
-    return needs.filter(resource::equals).isPresent();
+  private static boolean needs(List<String> needs, String resource) {
+    return needs.contains(resource);
   }
 }

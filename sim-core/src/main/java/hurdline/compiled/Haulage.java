@@ -22,10 +22,12 @@ import java.util.stream.IntStream;
  */
 public final class Haulage {
   /**
-   * What a job holds while it lasts: the resource's number (the number of resources for none) and
-   * its rank there.
+   * What a job holds while it lasts.
+   *
+   * @param resources numbers of what it takes together; none where it needs nothing
+   * @param ranks its rank in the queue of each
    */
-  public record Needs(int resource, int rank) {}
+  public record Needs(int[] resources, int[] ranks) {}
 
   /**
    * A field, its crop's number and the day of the horizon on which it should be ready; below 0
@@ -145,14 +147,16 @@ public final class Haulage {
   private Needs needs(String kind, Optional<Job> job) {
     List<Resource> byName =
         basis.resources().stream().sorted(Comparator.comparing(Resource::name)).toList();
-    String needed = job.flatMap(Job::needs).orElse("");
-    for (int resource = 0; resource < byName.size(); resource++) {
-      if (byName.get(resource).name().equals(needed)) {
-        List<String> first = byName.get(resource).first();
-        return new Needs(resource, first.contains(kind) ? first.indexOf(kind) : first.size());
-      }
-    }
-    return new Needs(byName.size(), 0);
+    List<String> names = byName.stream().map(Resource::name).toList();
+    int[] resources =
+        job.map(Job::needs).orElse(List.of()).stream().mapToInt(names::indexOf).toArray();
+    return new Needs(
+        resources,
+        IntStream.of(resources).map(one -> rank(byName.get(one).first(), kind)).toArray());
+  }
+
+  private static int rank(List<String> first, String kind) {
+    return first.contains(kind) ? first.indexOf(kind) : first.size();
   }
 
   /** The date of day 0 of the horizon. */

@@ -11,28 +11,36 @@ import java.util.Arrays;
  * passed over. Gate 0 is always open. The resource number {@code count.length} stands for "needs
  * none": servers without end, behind gates all the same.
  *
+ * <p>A job may need several resources ({@link #together}): it stands in the queue of each by its
+ * rank there, holds none while it waits, and begins when all have a free server. Whoever is behind
+ * it and needs less is served meanwhile. Plants without such jobs pass it all by.
+ *
  * <p>A resource's hours are those in which a gate of {@link #hoursOf} is open; busy time and waits
  * count in these only. The number waiting is remembered for the peak when the clock moves on, not
  * when it changes: who is served in the instant of asking never waited.
  *
  * <p>Hot path: linked lists in arrays by job number, which grow to the highest job ever asked for
  * and are then kept. {@code ResourcesTest} compares it with a plain list.
+ *
+ * <p>One file because queues, servers and who begins next are one state.
  */
 public final class Resources {
   private static final int NONE = -1;
 
-  private final int[] count; // [resource], the last one endless
+  private int[] count; // [resource], behind them the endless one and joint needs
+  private final int endless;
+  private final JointNeeds joints;
   private final int gates;
-  private final boolean[] opensResource; // [resource * gates + gate]
+  private boolean[] opensResource; // [resource * gates + gate]
   private final boolean[] gateOpen;
-  private final int[] free;
-  private final int[] waitingAt; // [resource * gates + gate]
-  private final int[] waitingOpen; // [resource], behind open gates
-  private final boolean[]
+  private int[] free;
+  private int[] waitingAt; // [resource * gates + gate]
+  private int[] waitingOpen; // [resource], behind open gates
+  private boolean[]
       serves; // [resource], whether a job may begin: looked at after every event, so kept ready
   private int serving; // how many of these
-  private final int[] first;
-  private final int[] last;
+  private int[] first;
+  private int[] last;
   private final QueueStatistics books;
 
   private int[] after; // [job]
@@ -53,6 +61,8 @@ public final class Resources {
     int resources = count.length + 1;
     this.count = Arrays.copyOf(count, resources);
     this.count[count.length] = Integer.MAX_VALUE;
+    endless = count.length;
+    joints = new JointNeeds(resources);
     this.gates = gates;
     opensResource = new boolean[resources * gates];
     gateOpen = new boolean[gates];
@@ -83,18 +93,62 @@ public final class Resources {
     Arrays.fill(last, NONE);
     Arrays.fill(resourceOf, NONE);
     books.reset();
-    for (int resource = 0; resource < count.length; resource++) {
+    for (int resource = 0; resource <= endless; resource++) {
       books.hours(resource, inHours(resource), 0);
     }
   }
 
   /** The number that stands for "no resource needed". */
   public int endless() {
-    return count.length - 1;
+    return endless;
+  }
+
+  /**
+   * At set-up: the number that stands for several resources, taken together or not at all.
+   *
+   * @param ranks rank in the queue of each
+   */
+  public int together(int[] resources, int[] ranks) {
+    if (resources.length < 2) {
+      return resources.length == 0 ? endless : resources[0];
+    }
+    int number = joints.number(resources, ranks);
+    if (number == count.length) {
+      count = Arrays.copyOf(count, number + 1);
+      free = Arrays.copyOf(free, number + 1);
+      opensResource = Arrays.copyOf(opensResource, (number + 1) * gates);
+      waitingAt = Arrays.copyOf(waitingAt, (number + 1) * gates);
+      waitingOpen = Arrays.copyOf(waitingOpen, number + 1);
+      serves = Arrays.copyOf(serves, number + 1);
+      first = Arrays.copyOf(first, number + 1);
+      last = Arrays.copyOf(last, number + 1);
+      first[number] = NONE;
+      last[number] = NONE;
+    }
+    return number;
+  }
+
+  /** Of several resources the first that has no free server, else the first. */
+  public int lacking(int resource) {
+    if (resource <= endless) {
+      return resource;
+    }
+    for (int part : joints.parts(resource)) {
+      if (free[part] == 0) {
+        return part;
+      }
+    }
+    return joints.parts(resource)[0];
   }
 
   /** At set-up: jobs behind this gate may need this resource. */
   public void hoursOf(int resource, int gate) {
+    if (resource > endless) {
+      for (int part : joints.parts(resource)) {
+        hoursOf(part, gate);
+      }
+      return;
+    }
     opensResource[resource * gates + gate] = true;
     books.hours(resource, inHours(resource), 0);
   }
@@ -129,7 +183,7 @@ public final class Resources {
     if (resourceOf[job] != NONE) {
       throw new IllegalStateException("job " + job + " waits already");
     }
-    books.asked(resource, nowS);
+    asked(resource, nowS);
     resourceOf[job] = resource;
     gateOf[job] = gate;
     rankOf[job] = rank;
@@ -146,8 +200,28 @@ public final class Resources {
   /** No longer wanted; what it waited so far counts. Nothing happens if it does not wait. */
   public void withdraw(int job, double nowS) {
     if (waits(job)) {
-      books.left(resourceOf[job], nowS);
+      left(resourceOf[job], nowS);
       unlink(job);
+    }
+  }
+
+  private void asked(int resource, double nowS) {
+    if (resource <= endless) {
+      books.asked(resource, nowS);
+    } else {
+      for (int part : joints.parts(resource)) {
+        books.asked(part, nowS);
+      }
+    }
+  }
+
+  private void left(int resource, double nowS) {
+    if (resource <= endless) {
+      books.left(resource, nowS);
+    } else {
+      for (int part : joints.parts(resource)) {
+        books.left(part, nowS);
+      }
     }
   }
 
@@ -157,10 +231,30 @@ public final class Resources {
   }
 
   private void judge(int resource) {
-    boolean now = free[resource] > 0 && waitingOpen[resource] > 0;
+    boolean now = waitingOpen[resource] > 0 && isFree(resource);
     if (serves[resource] != now) {
       serves[resource] = now;
       serving += now ? 1 : -1;
+    }
+  }
+
+  private boolean isFree(int resource) {
+    if (resource <= endless) {
+      return free[resource] > 0;
+    }
+    for (int part : joints.parts(resource)) {
+      if (free[part] == 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** A resource has another number of free servers. */
+  private void judgeAll(int resource) {
+    judge(resource);
+    for (int joint : joints.of(resource)) {
+      judge(joint);
     }
   }
 
@@ -172,33 +266,82 @@ public final class Resources {
     if (serving == 0) {
       return NONE;
     }
+    int job = joints.isEmpty() ? firstOpen(firstServing()) : firstOfAll();
+    int resource = resourceOf[job];
+    unlink(job);
+    if (resource <= endless) {
+      take(resource, nowS);
+    } else {
+      for (int part : joints.parts(resource)) {
+        take(part, nowS);
+      }
+    }
+    return job;
+  }
+
+  private void take(int resource, double nowS) {
+    books.began(resource, nowS);
+    free[resource]--;
+    judgeAll(resource);
+  }
+
+  private int firstServing() {
     int resource = 0;
     while (!serves[resource]) {
       resource++;
     }
+    return resource;
+  }
+
+  private int firstOpen(int resource) {
     int job = first[resource];
     while (!gateOpen[gateOf[job]]) {
       job = after[job];
     }
-    books.began(resource, nowS);
-    free[resource]--;
-    unlink(job);
     return job;
   }
 
-  /** Gives a server back. */
+  /** Of the first resource that serves somebody, alone or together with others, the first job. */
+  private int firstOfAll() {
+    for (int resource = 0; resource <= endless; resource++) {
+      int job = serves[resource] ? firstOpen(resource) : NONE;
+      int rank = job == NONE ? 0 : rankOf[job];
+      for (int joint : joints.of(resource)) {
+        if (serves[joint]) {
+          int other = firstOpen(joint);
+          int rankThere = joints.rank(joint, resource);
+          if (job == NONE || goesBefore(other, rankThere, job, rank)) {
+            job = other;
+            rank = rankThere;
+          }
+        }
+      }
+      if (job != NONE) {
+        return job;
+      }
+    }
+    return NONE;
+  }
+
+  /** Gives a server back, or those that were taken together. */
   public void release(int resource, double nowS) {
+    if (resource > endless) {
+      for (int part : joints.parts(resource)) {
+        release(part, nowS);
+      }
+      return;
+    }
     if (free[resource] >= count[resource]) {
       throw new IllegalStateException("resource " + resource + " has no server out");
     }
     books.released(resource, nowS);
     free[resource]++;
-    judge(resource);
+    judgeAll(resource);
   }
 
   /** Books everything up to the end of the horizon, what still waits included. */
   public void finish(double endS) {
-    for (int resource = 0; resource < count.length; resource++) {
+    for (int resource = 0; resource <= endless; resource++) {
       books.finish(resource, endS);
     }
   }
@@ -239,8 +382,12 @@ public final class Resources {
   }
 
   private boolean goesBefore(int job, int other) {
-    if (rankOf[job] != rankOf[other]) {
-      return rankOf[job] < rankOf[other];
+    return goesBefore(job, rankOf[job], other, rankOf[other]);
+  }
+
+  private boolean goesBefore(int job, int rank, int other, int rankOfOther) {
+    if (rank != rankOfOther) {
+      return rank < rankOfOther;
     }
     if (askedAtS[job] != askedAtS[other]) {
       return askedAtS[job] < askedAtS[other];

@@ -59,7 +59,7 @@ final class RepairFits {
     if (read.inSteps()) {
       notes.add("fitted as rounded to the clock's step");
     }
-    if (known.flatMap(Stop::needs).isPresent()) {
+    if (known.filter(stop -> !stop.needs().isEmpty()).isPresent()) {
       notes.add(
           "the file's \"needs\" waits besides: as logged, the wait is in it already unless the log has \"work began\"");
     }

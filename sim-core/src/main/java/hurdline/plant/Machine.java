@@ -2,7 +2,6 @@ package hurdline.plant;
 
 import hurdline.random.Distribution;
 import java.util.List;
-import java.util.Optional;
 
 /** A machine or a bin: all that a step's {@code to} may lead to besides products and waste. */
 public sealed interface Machine {
@@ -103,7 +102,7 @@ public sealed interface Machine {
       Grinding grinding,
       List<Screen> screens,
       Distribution swapS,
-      Optional<String> swapNeeds)
+      List<String> swapNeeds)
       implements Machine {
     public HammerMill {
       screens = List.copyOf(screens);

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** Resources: who needs them, and in which order they serve. */
@@ -100,7 +99,9 @@ final class ResourceRules {
     delivery.trucks().ifPresent(trucks -> put(needs, path + ".trucks.load", trucks.load().needs()));
   }
 
-  private static void put(Map<String, String> needs, String path, Optional<String> need) {
-    need.ifPresent(name -> needs.put(path + ".needs", name));
+  private static void put(Map<String, String> needs, String path, List<String> need) {
+    for (int k = 0; k < need.size(); k++) {
+      needs.put(path + ".needs" + (need.size() > 1 ? "." + k : ""), need.get(k));
+    }
   }
 }

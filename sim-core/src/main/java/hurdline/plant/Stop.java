@@ -4,7 +4,6 @@ import hurdline.random.Distribution;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -19,7 +18,7 @@ import java.util.stream.Stream;
  * @param lastsS how long the repair takes
  * @param already what was counted before the first day, in the unit of {@code every}
  * @param repairAnyTime whether the repair goes forward outside crewed hours
- * @param needs the resource that the repair holds
+ * @param needs resources that the repair holds, taken together
  * @param cost money for each stop
  */
 public record Stop(
@@ -29,9 +28,10 @@ public record Stop(
     Distribution lastsS,
     double already,
     boolean repairAnyTime,
-    Optional<String> needs,
+    List<String> needs,
     double cost) {
   public Stop {
+    needs = List.copyOf(needs);
     Check.notBelow0("already", already);
     Check.notBelow0("cost", cost);
   }

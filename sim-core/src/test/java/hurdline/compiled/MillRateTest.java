@@ -8,7 +8,6 @@ import hurdline.plant.Curve;
 import hurdline.plant.Machine;
 import hurdline.random.Constant;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,6 +69,6 @@ class MillRateTest {
         law,
         List.of(new Machine.Screen("wide", 0.006, 0), new Machine.Screen("narrow", 0.0015, 0)),
         new Constant(0),
-        Optional.empty());
+        List.of());
   }
 }

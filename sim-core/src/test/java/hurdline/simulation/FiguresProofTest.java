@@ -350,7 +350,7 @@ class FiguresProofTest {
         law,
         List.of(new Machine.Screen("s", 0.0015, 0)),
         new hurdline.random.Constant(0),
-        java.util.Optional.empty());
+        java.util.List.of());
   }
 
   @Test

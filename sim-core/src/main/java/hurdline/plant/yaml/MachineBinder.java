@@ -155,7 +155,7 @@ final class MachineBinder {
         grinding(f.at("grinding")),
         screens,
         RandomQuantityReader.of(f.at("screen_change"), Dimension.TIME, Range.NOT_BELOW_0, 0),
-        Words.optionalName(f.at("needs"), "a resource"));
+        Words.needs(f.at("needs")));
   }
 
   private static Screen screen(String name, NodeReader at) {

@@ -179,6 +179,6 @@ final class ProductBinder {
         Quantities.of(f.at("mass"), Dimension.MASS, Range.ABOVE_0, 1),
         RandomQuantityReader.of(f.at("change"), Dimension.TIME, Range.NOT_BELOW_0, 0),
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0),
-        Words.optionalName(f.at("needs"), "a resource"));
+        Words.needs(f.at("needs")));
   }
 }

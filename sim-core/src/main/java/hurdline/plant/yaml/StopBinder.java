@@ -67,7 +67,7 @@ final class StopBinder {
         lasts,
         already,
         Words.choice(f.at("repair"), REPAIRS, false),
-        Words.optionalName(f.at("needs"), "a resource"),
+        Words.needs(f.at("needs")),
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0));
   }
 
@@ -152,6 +152,6 @@ final class StopBinder {
   static Job job(Fields f) {
     return new Job(
         RandomQuantityReader.of(f.at("lasts"), Dimension.TIME, Range.NOT_BELOW_0, 0),
-        Words.optionalName(f.at("needs"), "a resource"));
+        Words.needs(f.at("needs")));
   }
 }

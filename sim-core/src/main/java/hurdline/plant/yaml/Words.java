@@ -31,6 +31,22 @@ final class Words {
     return Optional.of(name(at, kind)).filter(name -> !name.isEmpty());
   }
 
+  /** One resource, or a list of several that are needed together; none where nothing is said. */
+  static List<String> needs(NodeReader at) {
+    if (at.scalar().isPresent() || !at.isGiven() || at.isMap()) {
+      return optionalName(at, "a resource").stream().toList();
+    }
+    List<String> names = names(at, "a resource");
+    List<String> once = names.stream().distinct().toList();
+    if (names.isEmpty()) {
+      at.wrong("it names no resource", "a resource, or no \"needs\"");
+    }
+    if (once.size() < names.size()) {
+      at.wrong("a resource stands here twice", "each resource once");
+    }
+    return once;
+  }
+
   static List<String> names(NodeReader at, String kind) {
     return at.list("names", item -> name(item, kind));
   }

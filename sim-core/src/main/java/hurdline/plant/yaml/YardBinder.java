@@ -185,6 +185,6 @@ final class YardBinder {
   }
 
   static Job atOnce() {
-    return new Job(new Constant(0), java.util.Optional.empty());
+    return new Job(new Constant(0), List.of());
   }
 }

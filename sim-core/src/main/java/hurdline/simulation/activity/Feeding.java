@@ -95,7 +95,7 @@ public final class Feeding {
     lift[l] = layout.plant.yard().lifts().get(line.crop());
     if (lift[l] != null) {
       liftBales[l] = Math.min(lift[l].bales(), tables.places(l));
-      resource[l] = present.resource(lift[l].job().needs());
+      resource[l] = present.resource(lift[l].job().needs(), "lift");
       rank[l] = present.rank(resource[l], "lift");
       present.resources.hoursOf(resource[l], present.gates.line(l));
     }
@@ -304,7 +304,7 @@ public final class Feeding {
     if (liftsWaiting[l] > 0) {
       return resource[l] == present.resources.endless()
           ? layout.causes.setOnTable
-          : layout.causes.resource[resource[l]];
+          : present.waitingCause(resource[l]);
     }
     return layout.causes.noBales;
   }

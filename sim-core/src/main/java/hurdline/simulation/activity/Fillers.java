@@ -94,7 +94,7 @@ final class Fillers {
       packaging[at] = layout.plant.packaging(layout.machine[m].name(), product).orElse(null);
       packageKg[at] = packaging[at] == null ? Double.POSITIVE_INFINITY : packaging[at].massKg();
       if (packaging[at] != null) {
-        resource[at] = present.resource(packaging[at].needs());
+        resource[at] = present.resource(packaging[at].needs(), "package_change");
         rank[at] = present.rank(resource[at], "package_change");
       }
     }

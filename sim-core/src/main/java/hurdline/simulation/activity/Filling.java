@@ -341,7 +341,7 @@ public final class Filling {
       int asked = first(m, ASKED);
       if (first(m, UNDER_WAY) == NOBODY && asked != NOBODY) {
         int resource = changeResource[asked];
-        cause = resource == present.resources.endless() ? cause : layout.causes.resource[resource];
+        cause = resource == present.resources.endless() ? cause : present.waitingCause(resource);
       } else if (first(m, UNDER_WAY) == NOBODY) {
         cause = layout.causes.store[layout.stores.storeOf[changeProduct[fillers.firstSpout[m]]]];
       }

@@ -67,7 +67,7 @@ public final class Milling {
     swaps = new int[n];
     for (int m : mills) {
       Machine.HammerMill mill = (Machine.HammerMill) layout.machine[m];
-      resource[m] = present.resource(mill.swapNeeds());
+      resource[m] = present.resource(mill.swapNeeds(), "screen_change");
       present.resources.hoursOf(resource[m], present.gates.machine(m));
       spareKg[m] = new double[mill.screens().size()];
       milledKg[m] = new double[mill.screens().size()];
@@ -232,7 +232,7 @@ public final class Milling {
     int cause = -1;
     if (underWay[m] || wanted[m] != NO_SCREEN) {
       boolean waits = !underWay[m] && resource[m] != present.resources.endless();
-      cause = waits ? layout.causes.resource[resource[m]] : layout.causes.change[m];
+      cause = waits ? present.waitingCause(resource[m]) : layout.causes.change[m];
     }
     standing.change(m, cause);
     present.flowsChanged = true;

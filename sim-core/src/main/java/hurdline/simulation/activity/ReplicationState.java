@@ -16,7 +16,6 @@ import hurdline.random.RandomStream;
 import hurdline.random.RandomStreams;
 import hurdline.simulation.yard.StartHours;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -122,17 +121,26 @@ public final class ReplicationState {
     return replication;
   }
 
-  /** Number of a job's resource; the endless one where it needs none. */
-  int resource(Optional<String> needs) {
-    return needs.map(layout.naming.resources::index).orElse(resources.endless());
+  /**
+   * Number of what a job of a kind needs: its resource, several of them together, or the endless
+   * one where it needs none.
+   */
+  int resource(List<String> needs, String kind) {
+    int[] parts = needs.stream().mapToInt(layout.naming.resources::index).toArray();
+    return resources.together(parts, IntStream.of(parts).map(part -> rank(part, kind)).toArray());
+  }
+
+  /** What is waited for: of several resources the first that is busy. */
+  int waitingCause(int resource) {
+    return layout.causes.resource[resources.lacking(resource)];
   }
 
   /**
    * Place of a kind of job in its resource's order of serving; those not named come last, together.
    */
   int rank(int resource, String kind) {
-    if (resource == resources.endless()) {
-      return 0;
+    if (resource >= resources.endless()) {
+      return 0; // several resources have a rank in the queue of each
     }
     String name = layout.naming.resources.name(resource);
     List<String> first =

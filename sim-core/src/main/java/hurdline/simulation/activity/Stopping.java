@@ -80,7 +80,7 @@ public final class Stopping {
       stop[k] = stops.stop(k);
       byFlow[k] =
           stop[k].counted() == Stop.Counted.MASS || stop[k].counted() == Stop.Counted.RUNNING;
-      resource[k] = present.resource(stop[k].needs());
+      resource[k] = present.resource(stop[k].needs(), name(k));
       rank[k] = present.rank(resource[k], name(k));
       plannedS[k] = stops.plannedS(k);
       present.resources.hoursOf(resource[k], gate(k));
@@ -224,7 +224,7 @@ public final class Stopping {
     leftS[k] = lasts[k].next() + beganS;
     standing.isPlanned[m] = plannedS[k] != null;
     boolean needsOne = resource[k] != present.resources.endless();
-    standing.stop(m, needsOne ? present.layout.causes.resource[resource[k]] : cause[k]);
+    standing.stop(m, needsOne ? present.waitingCause(resource[k]) : cause[k]);
     present.resources.ask(
         resource[k], present.jobs.repair + k, rank[k], (long) m << 32 | k, gate(k), present.nowS);
     resume(k);

@@ -15,6 +15,9 @@ final class HaulJobs {
   private final HaulTimes times;
   private final int jobBase;
   private final long orderBase;
+  private final int[] load; // [crop] what loading needs
+  private final int[] weigh;
+  private final int[] unload;
 
   HaulJobs(
       YardPlan yard,
@@ -30,13 +33,22 @@ final class HaulJobs {
     this.times = times;
     this.jobBase = jobBase;
     this.orderBase = orderBase;
+    load = new int[yard.crops()];
+    weigh = new int[yard.crops()];
+    unload = new int[yard.crops()];
     for (int crop = 0; crop < yard.crops(); crop++) {
       if (haulage.delivery(crop).isPresent()) {
-        resources.hoursOf(haulage.load(crop).resource(), gate(crop));
-        resources.hoursOf(haulage.weigh(crop).resource(), gate(crop));
-        resources.hoursOf(haulage.unload(crop).resource(), gate(crop));
+        load[crop] = number(haulage.load(crop), crop);
+        weigh[crop] = number(haulage.weigh(crop), crop);
+        unload[crop] = number(haulage.unload(crop), crop);
       }
     }
+  }
+
+  private int number(Haulage.Needs needs, int crop) {
+    int number = resources.together(needs.resources(), needs.ranks());
+    resources.hoursOf(number, gate(crop));
+    return number;
   }
 
   private static int gate(int crop) {
@@ -58,7 +70,8 @@ final class HaulJobs {
     carriers.askedS[carrier] = nowS;
     Haulage.Needs needs = needs(carrier);
     long order = orderBase + ((long) crop << 40) + carriers.turn[carrier];
-    resources.ask(needs.resource(), jobBase + carrier, needs.rank(), order, gate(crop), nowS);
+    int rank = needs.ranks().length == 1 ? needs.ranks()[0] : 0;
+    resources.ask(number(carrier), jobBase + carrier, rank, order, gate(crop), nowS);
   }
 
   /** The carrier's job begins; how long it will last. */
@@ -74,7 +87,16 @@ final class HaulJobs {
 
   /** The carrier's job has ended. */
   void end(int carrier, double nowS) {
-    resources.release(needs(carrier).resource(), nowS);
+    resources.release(number(carrier), nowS);
+  }
+
+  private int number(int carrier) {
+    int crop = carriers.crop[carrier];
+    return switch (carriers.doing[carrier]) {
+      case Arrivals.LOAD -> load[crop];
+      case Arrivals.UNLOAD -> unload[crop];
+      default -> weigh[crop];
+    };
   }
 
   private Haulage.Needs needs(int carrier) {

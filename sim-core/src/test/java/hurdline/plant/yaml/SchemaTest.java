@@ -198,7 +198,8 @@ class SchemaTest {
               Map.of(
                   20, "names a line or a crop",
                   23, "the lines of a crop are said elsewhere",
-                  28, "the machines of a line are said elsewhere")),
+                  28, "the machines of a line are said elsewhere",
+                  30, "names a resource")),
           Map.entry(
               "tariff",
               Map.of(

@@ -99,7 +99,7 @@ class ValuesTest {
                 new Lognormal(1080, 600, 480, 4 * 3600),
                 7200,
                 true,
-                Optional.of("mechanic"),
+                List.of("mechanic"),
                 20));
     assertThat(stops.get(1))
         .isEqualTo(
@@ -110,7 +110,7 @@ class ValuesTest {
                 Empirical.of(7200, 10_800, 18_000),
                 0,
                 false,
-                Optional.empty(),
+                List.of(),
                 0));
   }
 
@@ -148,8 +148,7 @@ class ValuesTest {
     assertThat(fine.moisture()).isEqualTo(Product.Moisture.notSaid());
     assertThat(PLANT.products().get(3).moisture().basis()).contains(new Basis.AsIs());
     assertThat(PLANT.packages().get(1))
-        .isEqualTo(
-            new hurdline.plant.Packaging("bale", 500 * LB, new Constant(0), 0, Optional.empty()));
+        .isEqualTo(new hurdline.plant.Packaging("bale", 500 * LB, new Constant(0), 0, List.of()));
   }
 
   @Test
@@ -194,7 +193,7 @@ class ValuesTest {
     assertThat(yard.turnAway()).isTrue();
     assertThat(Math.exp(-yard.fieldLossPerS() * 30.4375 * 86_400)).isCloseTo(0.97, within(1e-15));
     assertThat(yard.lifts().get("seed_cotton"))
-        .isEqualTo(new Yard.Lift(new hurdline.plant.Job(new Constant(360), Optional.empty()), 1));
+        .isEqualTo(new Yard.Lift(new hurdline.plant.Job(new Constant(360), List.of()), 1));
   }
 
   @Test
