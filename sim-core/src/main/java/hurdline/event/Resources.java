@@ -130,9 +130,6 @@ public final class Resources {
 
   /** Of several resources the first that has no free server, else the first. */
   public int lacking(int resource) {
-    if (resource <= endless) {
-      return resource;
-    }
     for (int part : joints.parts(resource)) {
       if (free[part] == 0) {
         return part;
@@ -143,14 +140,10 @@ public final class Resources {
 
   /** At set-up: jobs behind this gate may need this resource. */
   public void hoursOf(int resource, int gate) {
-    if (resource > endless) {
-      for (int part : joints.parts(resource)) {
-        hoursOf(part, gate);
-      }
-      return;
+    for (int part : joints.parts(resource)) {
+      opensResource[part * gates + gate] = true;
+      books.hours(part, inHours(part), 0);
     }
-    opensResource[resource * gates + gate] = true;
-    books.hours(resource, inHours(resource), 0);
   }
 
   public void open(int gate, boolean isOpen, double nowS) {
@@ -183,7 +176,9 @@ public final class Resources {
     if (resourceOf[job] != NONE) {
       throw new IllegalStateException("job " + job + " waits already");
     }
-    asked(resource, nowS);
+    for (int part : joints.parts(resource)) {
+      books.asked(part, nowS);
+    }
     resourceOf[job] = resource;
     gateOf[job] = gate;
     rankOf[job] = rank;
@@ -200,28 +195,10 @@ public final class Resources {
   /** No longer wanted; what it waited so far counts. Nothing happens if it does not wait. */
   public void withdraw(int job, double nowS) {
     if (waits(job)) {
-      left(resourceOf[job], nowS);
-      unlink(job);
-    }
-  }
-
-  private void asked(int resource, double nowS) {
-    if (resource <= endless) {
-      books.asked(resource, nowS);
-    } else {
-      for (int part : joints.parts(resource)) {
-        books.asked(part, nowS);
-      }
-    }
-  }
-
-  private void left(int resource, double nowS) {
-    if (resource <= endless) {
-      books.left(resource, nowS);
-    } else {
-      for (int part : joints.parts(resource)) {
+      for (int part : joints.parts(resourceOf[job])) {
         books.left(part, nowS);
       }
+      unlink(job);
     }
   }
 
@@ -239,9 +216,6 @@ public final class Resources {
   }
 
   private boolean isFree(int resource) {
-    if (resource <= endless) {
-      return free[resource] > 0;
-    }
     for (int part : joints.parts(resource)) {
       if (free[part] == 0) {
         return false;
@@ -266,31 +240,15 @@ public final class Resources {
     if (serving == 0) {
       return NONE;
     }
-    int job = joints.isEmpty() ? firstOpen(firstServing()) : firstOfAll();
+    int job = firstOfAll();
     int resource = resourceOf[job];
     unlink(job);
-    if (resource <= endless) {
-      take(resource, nowS);
-    } else {
-      for (int part : joints.parts(resource)) {
-        take(part, nowS);
-      }
+    for (int part : joints.parts(resource)) {
+      books.began(part, nowS);
+      free[part]--;
+      judgeAll(part);
     }
     return job;
-  }
-
-  private void take(int resource, double nowS) {
-    books.began(resource, nowS);
-    free[resource]--;
-    judgeAll(resource);
-  }
-
-  private int firstServing() {
-    int resource = 0;
-    while (!serves[resource]) {
-      resource++;
-    }
-    return resource;
   }
 
   private int firstOpen(int resource) {
@@ -325,18 +283,14 @@ public final class Resources {
 
   /** Gives a server back, or those that were taken together. */
   public void release(int resource, double nowS) {
-    if (resource > endless) {
-      for (int part : joints.parts(resource)) {
-        release(part, nowS);
+    for (int part : joints.parts(resource)) {
+      if (free[part] >= count[part]) {
+        throw new IllegalStateException("resource " + part + " has no server out");
       }
-      return;
+      books.released(part, nowS);
+      free[part]++;
+      judgeAll(part);
     }
-    if (free[resource] >= count[resource]) {
-      throw new IllegalStateException("resource " + resource + " has no server out");
-    }
-    books.released(resource, nowS);
-    free[resource]++;
-    judgeAll(resource);
   }
 
   /** Books everything up to the end of the horizon, what still waits included. */

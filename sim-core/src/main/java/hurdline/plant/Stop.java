@@ -4,6 +4,7 @@ import hurdline.random.Distribution;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;

@@ -91,7 +91,7 @@ final class StopBinder {
         new Constant(lastsS.orElse(1)),
         0,
         Words.choice(f.at("repair"), REPAIRS, true),
-        Words.optionalName(f.at("needs"), "a resource"),
+        Words.needs(f.at("needs")),
         Quantities.of(f.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0));
   }
 
