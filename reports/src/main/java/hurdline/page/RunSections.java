@@ -12,6 +12,7 @@ import hurdline.text.CapacityWords;
 import hurdline.text.CleanlinessWords;
 import hurdline.text.CoverWords;
 import hurdline.text.DrawnCropWords;
+import hurdline.text.HandsWords;
 import hurdline.text.InputWords;
 import hurdline.text.MainTable;
 import hurdline.text.MarketWords;
@@ -239,6 +240,9 @@ final class RunSections {
         .sentences()
         .forEach(sentence -> html.paragraph(sentence + "."));
     new PurgeWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> html.paragraph(sentence + "."));
+    new HandsWords(answer.summary(), wording)
         .sentences()
         .forEach(sentence -> html.paragraph(sentence + "."));
     if (tables.hasCleanliness()) {

@@ -69,6 +69,9 @@ public final class RunWords {
     new CoverWords(answer.summary(), wording)
         .sentences()
         .forEach(sentence -> lines.add("covers      " + sentence + "."));
+    new HandsWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> lines.add("hands       " + sentence + "."));
     DrawnCropWords.of(answer, wording)
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));

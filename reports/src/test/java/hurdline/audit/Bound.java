@@ -46,6 +46,8 @@ final class Bound {
           Measure.CREW_LABOR_HOURS,
           Measure.CREW_OVERTIME,
           Measure.CREW_SENT_HOME,
+          Measure.CREW_ABSENT,
+          Measure.CREW_SHORT,
           Measure.CREW_CHANGEOVER,
           Measure.CREW_RECEIVING);
 

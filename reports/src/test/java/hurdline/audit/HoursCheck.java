@@ -163,7 +163,8 @@ final class HoursCheck implements Check {
       ledger.near(CAUSES, where + line, scheduled, caused);
       double sentHome = samples.at(replication, Measure.CREW_SENT_HOME, line);
       double hands = samples.at(replication, Measure.CREW_LABOR_HOURS, line) + sentHome;
-      if (sentHome == 0 && neverRanOut(samples, replication, line)) {
+      boolean allCame = !samples.has(Measure.CREW_SHORT.of(line));
+      if (sentHome == 0 && allCame && neverRanOut(samples, replication, line)) {
         ledger.near(CALENDAR, where + line, calendar.scheduledH(line), scheduled);
         ledger.near(CALENDAR, where + line + " hands", calendar.handH(line), hands);
       } else {

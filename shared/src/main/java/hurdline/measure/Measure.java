@@ -246,6 +246,8 @@ public enum Measure {
       "crew.<line>.sent_home",
       HOUR,
       "Hand hours of shifts that were not worked nor paid because the yard was empty."),
+  CREW_ABSENT("crew.<line>.absent", HOUR, "Hand hours missing in shifts that were worked."),
+  CREW_SHORT("crew.<line>.short", HOUR, "Hours of shifts not run since too few came."),
   CREW_CHANGEOVER(
       "crew.<line>.changeover", HOUR, "Hand hours of the changeovers that follow this line."),
   CREW_RECEIVING(

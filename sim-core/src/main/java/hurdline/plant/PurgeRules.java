@@ -41,8 +41,20 @@ final class PurgeRules {
     PileRules.refuse(plant, product, path, found);
   }
 
+  /** Products with a purge that no changeover brings about. */
+  static void caution(Plant plant, Problems found) {
+    for (Product product : plant.products()) {
+      if (product.purge().isPresent() && !isEverPurged(product, plant)) {
+        found.add(
+            "products." + product.name() + ".purge",
+            "no changeover comes before a campaign that makes it",
+            "no package will ever count as purge");
+      }
+    }
+  }
+
   /** Whether a changeover comes before a campaign of a line that makes a product. */
-  static boolean isEverPurged(Product product, Plant plant) {
+  private static boolean isEverPurged(Product product, Plant plant) {
     List<SeasonEntry> season = plant.season();
     boolean changed = false;
     for (SeasonEntry entry : season) {

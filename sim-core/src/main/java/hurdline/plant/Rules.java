@@ -49,6 +49,7 @@ public final class Rules {
           group(
               FlowRules::check, Plant::lines, Plant::machines, Plant::products, Plant::components),
           group(SeasonRules::check, Plant::season, Plant::crews, Plant::calendar, Plant::lines),
+          group(HandsRules::check, Plant::hands, Plant::crews, Plant::lines, Plant::calendar),
           group(
               ResourceRules::check,
               Plant::resources,

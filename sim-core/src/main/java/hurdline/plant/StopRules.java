@@ -31,6 +31,23 @@ final class StopRules {
     }
   }
 
+  /** Planned stops of which no date falls into the calendar. */
+  static void caution(Machine machine, Plant plant, Problems found) {
+    for (Stop stop : machine.common().stops()) {
+      if (stop.planned().isPresent() && !fallsInto(stop, stop.planned().get(), plant.calendar())) {
+        found.add(
+            "machines." + machine.name() + ".stops." + stop.name() + ".on",
+            "none of its dates lies in the calendar",
+            "it will never stop; for a stop of every year write \"repeats: yearly\"");
+      }
+    }
+  }
+
+  private static boolean fallsInto(Stop stop, Stop.Dates dates, Calendar calendar) {
+    long days = stop.repairAnyTime() ? (long) Math.ceil(stop.lastsS().mean() / DAY_S) : 0;
+    return !dates.between(calendar.from().minusDays(days), calendar.to()).isEmpty();
+  }
+
   /** One by the clock must be over when the next begins. */
   private static void apart(Stop stop, Stop.Dates dates, String at, Plant plant, Problems found) {
     if (!stop.repairAnyTime()) {

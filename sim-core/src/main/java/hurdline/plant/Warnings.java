@@ -12,7 +12,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** What may well be meant but is worth a look before anybody plans with it. */
+/**
+ * What may well be meant but is worth a look before anybody plans with it.
+ *
+ * <p>One file because it is the one list of cautions, told in one order.
+ */
 public final class Warnings {
   private final Plant plant;
   private final Names names;
@@ -31,7 +35,7 @@ public final class Warnings {
     new MillCautions(plant, cautions.found).look();
     new YardCautions(plant, cautions.found).look();
     plant.resources().forEach(cautions::nobody);
-    plant.machines().forEach(cautions::planned);
+    plant.machines().forEach(machine -> StopRules.caution(machine, plant, cautions.found));
     cautions.idle();
     cautions.lostDays();
     new TaskCautions(plant, cautions.names, cautions.found).look();
@@ -41,7 +45,7 @@ public final class Warnings {
         .map(Campaign.class::cast)
         .forEach(cautions::crew);
     plant.products().forEach(cautions::orders);
-    plant.products().forEach(cautions::purge);
+    PurgeRules.caution(plant, cautions.found);
     new PriceCautions(plant, cautions.found).look();
     plant.deliveries().forEach(cautions::room);
     plant.money().ifPresent(cautions::worth);
@@ -126,32 +130,6 @@ public final class Warnings {
           "lines." + line.name() + ".crop",
           "no \"" + line.crop() + "\" lies on hand and none is delivered",
           "the line will have nothing to work");
-    }
-  }
-
-  private void planned(Machine machine) {
-    for (Stop stop : machine.common().stops()) {
-      if (stop.planned().isPresent() && !fallsInto(stop, stop.planned().get())) {
-        found.add(
-            "machines." + machine.name() + ".stops." + stop.name() + ".on",
-            "none of its dates lies in the calendar",
-            "it will never stop; for a stop of every year write \"repeats: yearly\"");
-      }
-    }
-  }
-
-  private boolean fallsInto(Stop stop, Stop.Dates dates) {
-    long days = stop.repairAnyTime() ? (long) Math.ceil(stop.lastsS().mean() / 86_400) : 0;
-    Calendar calendar = plant.calendar();
-    return !dates.between(calendar.from().minusDays(days), calendar.to()).isEmpty();
-  }
-
-  private void purge(Product product) {
-    if (product.purge().isPresent() && !PurgeRules.isEverPurged(product, plant)) {
-      found.add(
-          "products." + product.name() + ".purge",
-          "no changeover comes before a campaign that makes it",
-          "no package will ever count as purge");
     }
   }
 

@@ -110,6 +110,8 @@ final class MeasureBounds {
           CREW_LABOR_HOURS,
           CREW_OVERTIME,
           CREW_SENT_HOME,
+          CREW_ABSENT,
+          CREW_SHORT,
           CREW_CHANGEOVER,
           CREW_RECEIVING ->
           Double.POSITIVE_INFINITY;

@@ -153,6 +153,7 @@ final class Sketch {
             lines,
             season,
             List.of(),
+            hurdline.plant.Hands.allCome(),
             List.of(),
             yard,
             deliveries,

@@ -112,6 +112,7 @@ class RulesTest {
             List.of(new Line("line", "stalk", "feeder", List.of(), List.of(steps))),
             List.of(new SeasonEntry.Campaign("line", MONDAY, MONDAY, List.of("day"))),
             List.of(),
+            Hands.allCome(),
             List.of(),
             yard,
             List.of(),

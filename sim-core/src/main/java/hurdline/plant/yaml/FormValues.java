@@ -32,6 +32,7 @@ public final class FormValues {
     GROUPS.put("calendar", "Calendar and shifts");
     GROUPS.put("season", "Season");
     GROUPS.put("crews", "Crews");
+    GROUPS.put("hands", "Crews");
     GROUPS.put("resources", "Crews");
     GROUPS.put("products", "Products and packages");
     GROUPS.put("packages", "Products and packages");

@@ -45,6 +45,7 @@ final class PlantBinder {
         ofLines.each(f.at("lines"), "line", Plant::lines, lines::line),
         before.section(f.at("season"), Plant::season, SeasonBinder::season),
         before.section(f.at("crews"), Plant::crews, SeasonBinder::crews),
+        before.section(f.at("hands"), Plant::hands, HandsBinder::hands),
         before.each(f.at("resources"), "resource", Plant::resources, SeasonBinder::resource),
         ofYard.section(f.at("yard"), Plant::yard, yard::yard),
         ofDeliveries.each(f.at("deliveries"), "crop", Plant::deliveries, deliveries::delivery),

@@ -22,6 +22,7 @@ final class CrewSendHome {
   private final boolean[][] sentHome; // [campaign][shift]
   private final int[] started; // [campaign] shifts that have started
   private final boolean[] away; // [campaign]
+  final CrewAttendance attendance;
 
   CrewSendHome(
       ReplicationState present,
@@ -45,23 +46,30 @@ final class CrewSendHome {
     }
     started = new int[campaign.length];
     away = new boolean[campaign.length];
+    attendance = new CrewAttendance(present, campaign);
   }
 
   void reset() {
     Arrays.fill(started, 0);
     Arrays.fill(away, false);
+    attendance.reset();
     for (boolean[] shifts : sentHome) {
       Arrays.fill(shifts, false);
     }
   }
 
-  /** Some shift may start now. */
-  void look() {
+  /**
+   * Some shift may start now.
+   *
+   * @param endedS [campaign] when each has ended
+   */
+  void look(double[] endedS) {
     for (int c = 0; c < campaign.length; c++) {
       while (rule[c] != null && started[c] < sentHome[c].length && shift(c).fromS() <= now()) {
         sentHome[c][started[c]++] = decide(c);
       }
     }
+    attendance.look((c, k) -> !sentHome[c][k] && campaign[c].shifts().get(k).fromS() < endedS[c]);
   }
 
   private PaidShift shift(int c) {
@@ -89,7 +97,8 @@ final class CrewSendHome {
   /** Whether the shift that has started last, and is not over, is not worked. */
   boolean isAway(int c) {
     int last = started[c] - 1;
-    return last >= 0 && sentHome[c][last] && present.nowS < campaign[c].shifts().get(last).toS();
+    return attendance.isShort(c)
+        || last >= 0 && sentHome[c][last] && present.nowS < campaign[c].shifts().get(last).toS();
   }
 
   boolean isSentHome(int c, int shift) {

@@ -147,9 +147,39 @@ public final class Crewing {
         taken[one.number()] = true;
         double lengthS = one.lengthS();
         double overS = beyondLimitS(one, lengthS);
-        paid.hands(one.line(), one.hands() * lengthS, one.hands() * overS, one.shift().fromS());
+        int hands = there(one);
+        paid.hands(one.line(), hands * lengthS, hands * overS, one.shift().fromS());
       }
     }
+  }
+
+  /** Hands that came to a shift. */
+  private int there(Hired one) {
+    return one.campaign() == OWN_HOURS
+        ? one.hands()
+        : rostering.attendance().there(one.campaign(), one.place(), one.hands());
+  }
+
+  /** Hand-seconds of those who did not come to shifts of a line that were worked. */
+  public double absentS(int line) {
+    double sum = 0;
+    for (Hired one : reasons) {
+      sum += one.line() == line && isWorked(one) ? (one.hands() - there(one)) * one.lengthS() : 0;
+    }
+    return sum;
+  }
+
+  /** Seconds of shifts in which a line was not run since too few came. */
+  public double shortS(int line) {
+    double sum = 0;
+    for (Hired one : reasons) {
+      boolean isShort =
+          one.line() == line
+              && one.campaign() != OWN_HOURS
+              && rostering.attendance().isShort(one.campaign(), one.place());
+      sum += isShort ? one.lengthS() : 0;
+    }
+    return sum;
   }
 
   private boolean isWorked(Hired one) {

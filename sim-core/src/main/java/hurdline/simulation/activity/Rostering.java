@@ -187,7 +187,7 @@ public final class Rostering {
         }
       }
     }
-    standingDown.look();
+    standingDown.look(endedS);
     for (int l = 0; l < layout.lines; l++) {
       int c = current[l];
       boolean open =
@@ -431,7 +431,14 @@ public final class Rostering {
    * Whether a shift began before its campaign ended, so that its crew is paid for the whole of it.
    */
   boolean isWorked(int c, int shift) {
-    return campaign[c].shifts().get(shift).fromS() < endedS[c] && !isSentHome(c, shift);
+    return campaign[c].shifts().get(shift).fromS() < endedS[c]
+        && !isSentHome(c, shift)
+        && !standingDown.attendance.isShort(c, shift);
+  }
+
+  /** Who came to the shifts of campaigns. */
+  CrewAttendance attendance() {
+    return standingDown.attendance;
   }
 
   /** Whether a shift of a campaign was not worked because the yard was empty. */

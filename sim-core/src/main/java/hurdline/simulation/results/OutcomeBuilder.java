@@ -155,7 +155,7 @@ public final class OutcomeBuilder {
     tally.put(Measure.ENERGY_TOTAL, watching.power.totalJ() / KWH_J);
     tally.put(Measure.ENERGY_PEAK, periods.peakW() / 1000);
     money.bill().putEnergy(tally);
-    crews();
+    new CrewResults(present, crewing).put(tally);
     money.put(tally);
     season.put(tally);
     if (layout.plant.money().isPresent()) {
@@ -389,35 +389,6 @@ public final class OutcomeBuilder {
           trips > 0 ? intake.trips.turnaroundS(c) / trips / 60 : Double.NaN,
           delivery.crop());
       tally.put(Measure.TRUCKS_WAITED_FOR_ROOM, intake.room.waitS(c) / DAY_S, delivery.crop());
-    }
-  }
-
-  private void crews() {
-    double[] shiftS = new double[layout.lines];
-    double[] overS = new double[layout.lines];
-    double[] changeoverS = new double[layout.lines];
-    crewing.shifts(
-        (line, handS, overtimeS, fromS) -> {
-          shiftS[line] += handS;
-          overS[line] += overtimeS;
-        });
-    crewing.changeovers((line, handS, overtimeS, fromS) -> changeoverS[line] += handS);
-    for (int l = 0; l < layout.lines; l++) {
-      String line = layout.naming.lines.name(l);
-      for (int month = 0; month < present.roster.months().count(); month++) {
-        overS[l] += crewing.afterShiftS(l, month);
-      }
-      tally.put(Measure.CREW_LABOR_HOURS, shiftS[l] / HOUR_S, line);
-      tally.put(Measure.CREW_OVERTIME, overS[l] / HOUR_S, line);
-      tally.put(Measure.CREW_SENT_HOME, crewing.sentHomeS(l) / HOUR_S, line);
-      tally.put(Measure.CREW_CHANGEOVER, changeoverS[l] / HOUR_S, line);
-    }
-    for (int c = 0; c < layout.naming.crops.count(); c++) {
-      double receivingS = 0;
-      for (int day = 0; day < present.roster.days(); day++) {
-        receivingS += crewing.receivingS(c, day);
-      }
-      tally.put(Measure.CREW_RECEIVING, receivingS / HOUR_S, layout.naming.crops.name(c));
     }
   }
 

@@ -4,6 +4,7 @@ import hurdline.plant.Calendar;
 import hurdline.plant.Crew;
 import hurdline.plant.Crop;
 import hurdline.plant.Delivery;
+import hurdline.plant.Hands;
 import hurdline.plant.Plant;
 import hurdline.plant.SeasonEntry;
 import hurdline.plant.Yard;
@@ -120,6 +121,7 @@ public final class PastSeason {
         plant.lines(),
         season,
         crews,
+        Hands.allCome(),
         plant.resources(),
         yard(plant),
         plant.crops().stream().flatMap(crop -> delivery(plant, crop).stream()).toList(),

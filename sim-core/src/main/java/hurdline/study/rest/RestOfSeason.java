@@ -66,6 +66,7 @@ final class RestOfSeason {
         plant.lines(),
         season(plant),
         plant.crews(),
+        plant.hands(),
         plant.resources(),
         YardCounts.holding(onHand, plant.yard()),
         plant.deliveries().stream().flatMap(of -> delivery(plant, of).stream()).toList(),

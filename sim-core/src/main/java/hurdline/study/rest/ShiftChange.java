@@ -94,6 +94,7 @@ record ShiftChange(String line, Hours hours, String shift) {
         rest.lines(),
         season,
         crews(rest),
+        rest.hands(),
         rest.resources(),
         rest.yard(),
         rest.deliveries(),

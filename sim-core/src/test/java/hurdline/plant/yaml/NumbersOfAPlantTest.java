@@ -63,6 +63,8 @@ class NumbersOfAPlantTest {
           "Moisture.atMost",
           "Moisture.dock",
           "Purge.factor",
+          "Attendance.absence",
+          "Shared.absence",
           "Step.dries",
           "Outlet.takes",
           "Ratchet.share",

@@ -34,6 +34,7 @@ final class PlantFiles {
           "doubt",
           "flow",
           "freight",
+          "hands",
           "links",
           "market",
           "misspelt",

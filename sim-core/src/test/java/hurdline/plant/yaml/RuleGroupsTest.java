@@ -3,6 +3,7 @@ package hurdline.plant.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.plant.Calendar;
+import hurdline.plant.Hands;
 import hurdline.plant.Plant;
 import hurdline.plant.Problem;
 import hurdline.plant.Rules;
@@ -91,6 +92,9 @@ class RuleGroupsTest {
     }
     if (value instanceof Yard) {
       return NO_YARD;
+    }
+    if (value instanceof Hands) {
+      return Hands.allCome();
     }
     if (value instanceof Optional) {
       return Optional.empty();

@@ -100,6 +100,16 @@ class SchemaTest {
                   26, "compares with the file's currency",
                   28, "the package stands beside it")),
           Map.entry(
+              "hands",
+              Map.of(
+                  36, "names a line",
+                  39, "names a shift",
+                  40, "the crew is said elsewhere",
+                  42, "compares with the crew",
+                  43, "compares with the crew",
+                  44, "a share of something else might be above the whole",
+                  45, "names shared hands")),
+          Map.entry(
               "links",
               Map.of(
                   46, "names a package",
