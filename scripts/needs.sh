@@ -168,10 +168,10 @@ has_browser() {
 # Runs the tests, then adds up what they reported. Fails if a test failed, the build did, or nothing ran.
 run_tests() {
   cd "$root" || exit 1
-  rm -rf ./*/target/surefire-reports ./*/target/classes ./*/target/test-classes # nothing left over may count
+  rm -rf ./*/target/{surefire-reports,classes,test-classes} ./*/*/target/{surefire-reports,classes,test-classes} # nothing left over may count
   mvn -B -ntp -Dstyle.color=never --fail-at-end "$@" test </dev/null
   local built=$? counts
-  counts=$(sed -n '/<testsuite /,/>/p' ./*/target/surefire-reports/TEST-*.xml 2>/dev/null | tr '\n' ' ' | awk '
+  counts=$(sed -n '/<testsuite /,/>/p' ./*/target/surefire-reports/TEST-*.xml ./*/*/target/surefire-reports/TEST-*.xml 2>/dev/null | tr '\n' ' ' | awk '
     function of(name) { return match($0, " " name "=\"[0-9]+\"") ? substr($0, RSTART + length(name) + 3, RLENGTH - length(name) - 4) : 0 }
     BEGIN { RS = "<testsuite " } NR > 1 { sub(/>.*/, ""); $0 = " " $0
       all += of("tests"); bad += of("failures") + of("errors"); skipped += of("skipped") }

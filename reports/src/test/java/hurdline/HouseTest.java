@@ -109,9 +109,55 @@ class HouseTest {
   @Test
   void noPomNamesAServerToFetchFrom() {
     var poms = matching(file -> file.endsWith("pom.xml"));
-    assertThat(poms).hasSize(5);
+    assertThat(poms).hasSize(6);
     assertThat(having(poms, "<(repositor|pluginRepositor|mirror|distributionManagement)"))
         .isEmpty();
+  }
+
+  /** Its module is built in its own profile, so no class path of these tests holds it. */
+  @Test
+  void sparkIsKnownInItsOwnModuleAlone() {
+    String spark = "org\\.apache\\.spark|\\bimport scala\\.";
+    assertThat(having(javaOf(""), spark))
+        .hasSizeGreaterThan(2)
+        .allMatch(found -> found.startsWith("sim-core/on-spark/"));
+    assertThat(having(matching(file -> file.endsWith("pom.xml")), "org\\.apache\\.spark"))
+        .singleElement()
+        .asString()
+        .startsWith("sim-core/on-spark/pom.xml");
+    assertThat(text("pom.xml").replaceAll("(?s)<profile>.*?</profile>", ""))
+        .contains("<module>sim-core</module>")
+        .doesNotContain("on-spark");
+  }
+
+  /** As the table of walls says it for the rooms that are always built. */
+  @Test
+  void theRoomThatKnowsSparkUsesWhatItNeeds() {
+    var used = new TreeSet<String>();
+    matching(file -> file.startsWith("sim-core/on-spark/src/main/java/"))
+        .forEach(
+            file ->
+                text(file)
+                    .lines()
+                    .filter(line -> line.startsWith("import "))
+                    .map(line -> line.replaceAll("import (static )?|\\.[A-Z].*", ""))
+                    .forEach(used::add));
+    assertThat(used)
+        .filteredOn(room -> room.startsWith("hurdline"))
+        .containsExactly(
+            "hurdline.answer",
+            "hurdline.plant",
+            "hurdline.plant.yaml",
+            "hurdline.problem",
+            "hurdline.study",
+            "hurdline.study.choose",
+            "hurdline.study.replicate");
+    assertThat(used)
+        .filteredOn(room -> !room.startsWith("hurdline"))
+        .allMatch(
+            room ->
+                room.matches(
+                    "(java\\.(io|net|nio\\.charset|security|util)|org\\.apache\\.spark|scala).*"));
   }
 
   @Test

@@ -30,7 +30,7 @@ class TestsInTheGuideTest {
 
   private static Map<String, String> tests() throws IOException {
     Map<String, String> tests = new TreeMap<>();
-    for (String module : List.of("sim-core", "reports")) {
+    for (String module : List.of("sim-core", "sim-core/on-spark", "reports")) {
       try (Stream<Path> files = Files.walk(ROOT.resolve(module + "/src/test/java"))) {
         for (Path file : files.filter(path -> path.toString().endsWith("Test.java")).toList()) {
           tests.put(file.getFileName().toString().replace(".java", ""), Files.readString(file));
