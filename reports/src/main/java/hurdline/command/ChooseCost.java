@@ -37,7 +37,7 @@ final class ChooseCost {
       err.println(
           kept + " blocks of years are finished in " + folder + " and are not simulated again.");
     }
-    double eachS = SimulationTime.secondsEach(choose::trial);
+    double eachS = SimulationTime.secondsEach(choose::trial, years() / (double) choose.threads());
     err.println(
         about(eachS, choose.threads())
             + " on "
@@ -58,7 +58,11 @@ final class ChooseCost {
 
   private String about(double eachS, int atOnce) {
     return "About "
-        + SimulationTime.inWords((choose.fewestYears() + choose.lastYears()) * eachS / atOnce)
+        + SimulationTime.inWords(years() * eachS / atOnce)
         + " for the first round and the end";
+  }
+
+  private long years() {
+    return choose.fewestYears() + choose.lastYears();
   }
 }

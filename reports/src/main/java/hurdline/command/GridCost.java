@@ -55,7 +55,8 @@ final class GridCost {
     if (left > 0) {
       err.println(
           "About "
-              + SimulationTime.inWords(left * SimulationTime.secondsEach(grid::trial) / threads)
+              + SimulationTime.inWords(
+                  left / threads * SimulationTime.secondsEach(grid::trial, left / threads))
               + " on "
               + (threads == 1 ? "1 thread" : threads + " threads")
               + ", by the first runs.");

@@ -17,7 +17,9 @@ final class LivesCost {
 
   /** Takes a second or two to find out. */
   static List<String> lines(ServiceLivesWork work) {
-    double secondsEach = SimulationTime.secondsEach(work.trial()) / work.threads();
+    double secondsEach =
+        SimulationTime.secondsEach(work.trial(), work.calendars() / (double) work.threads())
+            / work.threads();
     List<String> lines = new ArrayList<>();
     lines.add(lives(work, secondsEach));
     if (work.breakEven().searches() > 0) {
