@@ -239,6 +239,20 @@ class LeaderScreeningTest {
     assertThat(alike.runReusing(300, 12).isWithin(0.05)).isFalse();
   }
 
+  /**
+   * A control that must fail: 200 rows of draws taken again and again are no new years, since the
+   * leader was chosen by the same rows that judge it.
+   */
+  @Test
+  void withRowsOfDrawsThatComeAgainTheStatementFailsFarMoreOften() {
+    ScreeningTrials alike =
+        ScreeningTrials.slippage(10, 1e-6, 0, ScreeningYears.usual()).endingAt(0.01);
+    int years = alike.terms().before(alike.terms().rounds().size());
+    assertThat(alike.runOnRows(years, 300, 13).isWithin(0.05)).isTrue();
+    ScreeningTrials.Found again = alike.runOnRows(200, 300, 13);
+    assertThat(again.isWithin(0.05)).as("%s", again).isFalse();
+  }
+
   @Test
   void termsThatCannotBeAreRefused() {
     assertThatThrownBy(() -> new LeaderScreening(List.of(), 0.05, SHORT))

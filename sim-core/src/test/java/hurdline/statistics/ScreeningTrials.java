@@ -26,6 +26,9 @@ record ScreeningTrials(
     DoubleUnaryOperator shape,
     ScreeningYears terms,
     double zone) {
+  /** Of a year's own part, where the rest is its row's. */
+  private static final double OF_CHANCE = 0.3;
+
   /** What came of the trials. */
   record Found(int falseStatements, int trials, double yearsEach) {
     /**
@@ -61,21 +64,33 @@ record ScreeningTrials(
     return this;
   }
 
+  ScreeningTrials endingAt(double other) {
+    return new ScreeningTrials(means, spreads, common, shape, terms, other);
+  }
+
   ScreeningTrials shaped(DoubleUnaryOperator other) {
     return new ScreeningTrials(means, spreads, common, other, terms, zone);
   }
 
   /** Runs them on years each of which is new. */
   Found run(int trials, long seed) {
-    return run(trials, seed, false);
+    return run(trials, seed, false, 0);
+  }
+
+  /**
+   * Runs them on years that take the rows of a table of draws in turn, so that each plan's own part
+   * is its row's but for three tenths of chance: a fault as soon as a row comes again.
+   */
+  Found runOnRows(int rows, int trials, long seed) {
+    return run(trials, seed, false, rows);
   }
 
   /** Runs them with the first round's years being those that chose the leader: a fault. */
   Found runReusing(int trials, long seed) {
-    return run(trials, seed, true);
+    return run(trials, seed, true, 0);
   }
 
-  private Found run(int trials, long seed, boolean reuse) {
+  private Found run(int trials, long seed, boolean reuse, int rows) {
     UniformRandomProvider generator = RandomSource.XO_SHI_RO_256_PP.create(seed);
     ZigguratSampler normal = ZigguratSampler.NormalizedGaussian.of(generator);
     int wrong = 0;
@@ -83,7 +98,11 @@ record ScreeningTrials(
     for (int trial = 0; trial < trials; trial++) {
       LeaderScreening screening = new LeaderScreening(candidates(), 0.05, terms);
       double[][] years = new double[means.length][terms.before(terms.rounds().size())];
-      draw(years, screening.left(), 0, terms.choosing(), normal);
+      double[][] table = new double[means.length][rows];
+      for (double[] of : table) {
+        Arrays.setAll(of, row -> normal.sample());
+      }
+      draw(years, table, screening.left(), 0, terms.choosing(), normal);
       boolean isFalse = false;
       while (!screening.isOver() && screening.known().map(k -> k.gap() > zone).orElse(true)) {
         int round = screening.rounds().size();
@@ -94,7 +113,7 @@ record ScreeningTrials(
             System.arraycopy(of, 0, of, from, to - from);
           }
         } else {
-          draw(years, screening.left(), from, to, normal);
+          draw(years, table, screening.left(), from, to, normal);
         }
         taken += (long) screening.left().size() * (to - from);
         isFalse |= isFalse(screening.judge(years), screening);
@@ -121,11 +140,19 @@ record ScreeningTrials(
   }
 
   private void draw(
-      double[][] years, List<Integer> left, int from, int to, ZigguratSampler normal) {
+      double[][] years,
+      double[][] table,
+      List<Integer> left,
+      int from,
+      int to,
+      ZigguratSampler normal) {
     for (int year = from; year < to; year++) {
       double shared = common * normal.sample();
       for (int i : left) {
-        years[i][year] = means[i] + shared + spreads[i] * shape.applyAsDouble(normal.sample());
+        double own = shape.applyAsDouble(normal.sample());
+        double drawn =
+            table[i].length == 0 ? own : table[i][year % table[i].length] + OF_CHANCE * own;
+        years[i][year] = means[i] + shared + spreads[i] * drawn;
       }
     }
   }
