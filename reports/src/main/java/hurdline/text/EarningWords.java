@@ -38,13 +38,24 @@ final class EarningWords {
         + spoken.giveOrTake(Math.abs(mean), low, high, row.unit());
   }
 
-  /** {@code 40,000 USD, give or take 6,000}, whichever its sign. */
-  String size(SummaryRow row) {
-    boolean below = row.mean() < 0;
-    return spoken.estimate(
-        Math.abs(row.mean()),
-        below ? -row.high95() : row.low95(),
-        below ? -row.low95() : row.high95(),
-        row.unit());
+  /**
+   * {@code the year leaves 40,000 USD, give or take 6,000}, or takes them; where the interval holds
+   * zero, that it is not decided.
+   */
+  String leaves(String period, SummaryRow row) {
+    if (row.low95() < 0 && row.high95() > 0) {
+      return "it is not decided whether "
+          + period
+          + " leaves or takes money: "
+          + spoken.estimate(row.mean(), row.low95(), row.high95(), row.unit());
+    }
+    boolean takes = row.mean() < 0;
+    return period
+        + (takes ? " takes " : " leaves ")
+        + spoken.estimate(
+            Math.abs(row.mean()),
+            takes ? -row.high95() : row.low95(),
+            takes ? -row.low95() : row.high95(),
+            row.unit());
   }
 }

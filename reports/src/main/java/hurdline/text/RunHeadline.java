@@ -126,9 +126,7 @@ public final class RunHeadline {
         .map(
             row ->
                 "After loan and tax, before your accountant, "
-                    + period()
-                    + (row.mean() < 0 ? " takes " : " leaves ")
-                    + new EarningWords(spoken).size(row));
+                    + new EarningWords(spoken).leaves(period(), row));
   }
 
   private Optional<String> fed(Outline.Line line) {

@@ -144,6 +144,10 @@ class RunHeadlineTest {
     assertThat(left(-43_210, 1_900))
         .isEqualTo(
             "After loan and tax, before your accountant, the year takes 43,200 USD, give or take 1,900.");
+    assertThat(left(1_000, 2_000))
+        .isEqualTo(
+            "After loan and tax, before your accountant, it is not decided whether the year leaves or takes money: 1,000 USD,"
+                + " give or take 2,000.");
   }
 
   private static String left(double mean, double half) {
