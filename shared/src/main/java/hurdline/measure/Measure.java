@@ -17,7 +17,6 @@ import static hurdline.measure.Unit.TONNE_PER_HOUR;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * Everything that one replication is measured by. This is the only place that spells a measure's
@@ -373,13 +372,13 @@ public enum Measure {
   private final String pattern;
   private final Unit unit;
   private final String sentence;
-  private final Pattern matcher;
+  private final NamePattern names;
 
   Measure(String pattern, Unit unit, String sentence) {
     this.pattern = pattern;
     this.unit = unit;
     this.sentence = sentence;
-    this.matcher = Names.matcherOf(pattern);
+    this.names = new NamePattern(pattern);
   }
 
   /** The measure that a full name belongs to. */
@@ -388,7 +387,7 @@ public enum Measure {
   }
 
   Optional<List<String>> takeApart(String name) {
-    return Names.takeApart(matcher, name);
+    return names.takeApart(name);
   }
 
   /** The pattern, {@code machine.<machine>.mass_in}. */

@@ -1,17 +1,14 @@
 package hurdline.measure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Fills the placeholders of a name pattern, and takes a filled name apart again. */
+/** Fills the placeholders of a name pattern, and finds what a filled name measures. */
 final class Names {
-  private static final Pattern PLACEHOLDER = Pattern.compile("<[a-z]+>");
-  private static final String PLAIN_NAME = "([A-Za-z0-9_-]+)";
+  static final Pattern PLACEHOLDER = Pattern.compile("<[a-z]+>");
   private static final String DRY = "_dry";
-  private static final String CAUSE = "([A-Za-z0-9_-]+(?:\\.[A-Za-z0-9_-]+)?)";
 
   private Names() {}
 
@@ -30,19 +27,6 @@ final class Names {
           pattern + " takes " + used + " names, not " + List.of(names));
     }
     return places.appendTail(out).toString();
-  }
-
-  /** A pattern that matches every filled name; only a cause may hold a dot. */
-  static Pattern matcherOf(String pattern) {
-    StringBuilder regex = new StringBuilder();
-    Matcher places = PLACEHOLDER.matcher(pattern);
-    int from = 0;
-    while (places.find()) {
-      regex.append(Pattern.quote(pattern.substring(from, places.start())));
-      regex.append(places.group().equals("<cause>") ? CAUSE : PLAIN_NAME);
-      from = places.end();
-    }
-    return Pattern.compile(regex.append(Pattern.quote(pattern.substring(from))).toString());
   }
 
   /** What follows the name of a measure in that of its dry twin. */
@@ -66,17 +50,5 @@ final class Names {
       }
     }
     return Optional.empty();
-  }
-
-  static Optional<List<String>> takeApart(Pattern matcher, String name) {
-    Matcher found = matcher.matcher(name);
-    if (!found.matches()) {
-      return Optional.empty();
-    }
-    List<String> names = new ArrayList<>();
-    for (int group = 1; group <= found.groupCount(); group++) {
-      names.add(found.group(group));
-    }
-    return Optional.of(List.copyOf(names));
   }
 }

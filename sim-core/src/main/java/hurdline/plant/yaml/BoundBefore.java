@@ -72,7 +72,8 @@ final class BoundBefore {
 
   /** Whether something of the plant was the same before. */
   <T> boolean isOf(Function<Plant, T> before, T now) {
-    return plant != null && before.apply(plant).equals(now);
+    T was = plant == null ? null : before.apply(plant);
+    return was == now || now.equals(was);
   }
 
   /** The currency that all its prices are in. */
