@@ -17,6 +17,7 @@ import hurdline.text.InputWords;
 import hurdline.text.MainTable;
 import hurdline.text.MarketWords;
 import hurdline.text.OrderWords;
+import hurdline.text.PlaceLimitWords;
 import hurdline.text.PurchaseWords;
 import hurdline.text.PurgeWords;
 import hurdline.text.RepeatCall;
@@ -202,6 +203,9 @@ final class RunSections {
 
   private void writeYard(Html html, List<Chart> yard) {
     html.figures(yard);
+    new PlaceLimitWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> html.paragraph(sentence + "."));
     new CoverWords(answer.summary(), wording)
         .sentences()
         .forEach(sentence -> html.paragraph(sentence + "."));

@@ -72,6 +72,9 @@ public final class RunWords {
     new HandsWords(answer.summary(), wording)
         .sentences()
         .forEach(sentence -> lines.add("hands       " + sentence + "."));
+    new PlaceLimitWords(answer.summary(), wording)
+        .sentences()
+        .forEach(sentence -> lines.add("limits      " + sentence + "."));
     DrawnCropWords.of(answer, wording)
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));

@@ -16,6 +16,7 @@ final class Bound {
           Measure.MONEY_COVERS,
           Measure.MONEY_COVER_HANDS,
           Measure.MONEY_LINE_COVERS,
+          Measure.YARD_PLACE_VALUE_PEAK,
           Measure.MONEY_WAGES,
           Measure.MONEY_ELECTRICITY,
           Measure.MONEY_DEMAND,

@@ -30,6 +30,7 @@ final class MassCheck implements Check {
                   yard(samples, replication, where + (dry ? "dry " : ""), dry, ledger);
                 }
                 bales(samples, replication, where, ledger);
+                limits(samples, plant, replication, where, ledger);
                 drawn(samples, replication, where, plant, ledger);
                 screens(samples, replication, where, ledger);
                 ratios(samples, replication, where, plant, ledger);
@@ -98,6 +99,21 @@ final class MassCheck implements Check {
           samples.at(0, Measure.MASS_DRAWN, crop)
               / samples.at(0, Measure.MASS_DRAWN_OVER_MEAN, crop);
       ledger.near(DRAWN, where + crop, first, written);
+    }
+  }
+
+  /** What was above its limit was so for some time, and what never was has its peak below. */
+  private static void limits(
+      Samples samples, PlantFacts plant, int replication, String where, Ledger ledger) {
+    for (String place : samples.names(Measure.YARD_PLACE_MASS_PEAK)) {
+      double limit = plant.amount("yard.places." + place + ".limits.mass");
+      double peak = samples.at(replication, Measure.YARD_PLACE_MASS_PEAK, place);
+      double hours = samples.at(replication, Measure.YARD_PLACE_OVER_MASS, place);
+      double times = samples.at(replication, Measure.YARD_PLACE_TIMES_OVER_MASS, place);
+      boolean isOver = peak > limit * (1 + 1e-9);
+      ledger.between(LOSSES, where + place + " hours over", 0, hours, isOver ? 1e6 : 0);
+      ledger.between(
+          LOSSES, where + place + " times over", isOver ? 1 : 0, times, isOver ? 1e6 : 0);
     }
   }
 

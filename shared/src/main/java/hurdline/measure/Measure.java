@@ -71,6 +71,12 @@ public enum Measure {
       SHARE,
       "Water over mass of all that was set on the table from this place."),
   YARD_PLACE_DAMP("yard.place.<place>.damp", SHARE, "Damp ones of bales set on the table."),
+  YARD_PLACE_MASS_PEAK("yard.place.<place>.mass.peak", TONNE, "The most mass that lay there."),
+  YARD_PLACE_OVER_MASS("yard.place.<place>.mass.hours_over", HOUR, "Hours above its limit."),
+  YARD_PLACE_TIMES_OVER_MASS("yard.place.<place>.mass.times_over", COUNT, "How often above it."),
+  YARD_PLACE_VALUE_PEAK("yard.place.<place>.value.peak", MONEY, "The most it was worth."),
+  YARD_PLACE_OVER_VALUE("yard.place.<place>.value.hours_over", HOUR, "Hours above its limit."),
+  YARD_PLACE_TIMES_OVER_VALUE("yard.place.<place>.value.times_over", COUNT, "How often above."),
   YARD_PLACE_COVERED("yard.place.<place>.covered", COUNT, "Stacks that were covered there."),
   YARD_PLACE_COVER_HOURS("yard.place.<place>.cover_hours", HOUR, "Hand hours of covering them."),
   YARD_PLACE_LOST("yard.place.<place>.lost", TONNE, "Mass that wasted away in this place."),
@@ -119,9 +125,7 @@ public enum Measure {
   LINE_THROUGHPUT("line.<line>.throughput", TONNE_PER_HOUR, "Mass fed per scheduled hour."),
   LINE_TURNOUT("line.<line>.turnout.<product>", SHARE, "Mass of this product over mass fed."),
   LINE_PACKAGES_PER_HOUR(
-      "line.<line>.packages_per_hour.<product>",
-      PER_HOUR,
-      "Packages that the line's mass of this product fills, per scheduled hour."),
+      "line.<line>.packages_per_hour.<product>", PER_HOUR, "Packages filled per scheduled hour."),
   MACHINE_HOURS("machine.<machine>.hours.<state>", HOUR, "Hours of the horizon in this state."),
   MACHINE_MASS_IN("machine.<machine>.mass_in", TONNE, "Mass that the machine took in."),
   MACHINE_ENERGY("machine.<machine>.energy", KILOWATT_HOUR, "Electricity that the machine drew."),
@@ -138,8 +142,7 @@ public enum Measure {
       "machine.<machine>.stop.<stop>.hours",
       HOUR,
       "Time in which the repair went forward or waited for its resource."),
-  MACHINE_SCREEN_HOURS(
-      "machine.<machine>.screen.<screen>.hours", HOUR, "Hours that the mill ran on this screen."),
+  MACHINE_SCREEN_HOURS("machine.<machine>.screen.<screen>.hours", HOUR, "Hours on this screen."),
   MACHINE_SCREEN_MASS_IN(
       "machine.<machine>.screen.<screen>.mass_in", TONNE, "Mass taken in on this screen."),
   MACHINE_SCREEN_ENERGY(
@@ -352,9 +355,7 @@ public enum Measure {
       "Is 1 where nothing is left of any crop when the last campaign of its lines ends, and of one"
           + " without campaigns at the end; else 0."),
   SEASON_LINE_FINISHED(
-      "season.<line>.finished",
-      SHARE,
-      "Is 1 where the line's last campaign left nothing over, else 0."),
+      "season.<line>.finished", SHARE, "Is 1 where its last campaign left nothing, else 0."),
   SEASON_MARGIN_FORGONE(
       "season.<line>.margin_forgone",
       MONEY,

@@ -24,6 +24,9 @@ public final class IntakeBooks {
   public final MassLedger putBack;
   public final MassLedger inPlacesAtEnd;
 
+  /** Null where no place has a limit. */
+  public final PlaceLimits limits;
+
   /** Weighed in, by field in place of crop, where something was paid on contract. */
   public final MassLedger ofFields;
 
@@ -72,6 +75,7 @@ public final class IntakeBooks {
     inPlacesAtEnd = ledgers[6];
     inTrucksAtEnd = ledgers[7];
     rejected = ledgers[8];
+    limits = plan.hasLimits() ? new PlaceLimits(plan) : null;
     levels = new YardLevels(plan);
     trips = new TripBooks(crops, plan.days());
     room = new RoomBooks(crops);
@@ -95,6 +99,9 @@ public final class IntakeBooks {
     ofFields.reset();
     Arrays.fill(isOpen, false);
     levels.reset();
+    if (limits != null) {
+      limits.reset();
+    }
     trips.reset();
     room.reset();
     loads.reset();
@@ -120,6 +127,9 @@ public final class IntakeBooks {
   /** Books times up to the end of the horizon. */
   public void finish(double endS) {
     levels.finish(endS);
+    if (limits != null) {
+      limits.finish(endS);
+    }
     room.finish(endS);
   }
 

@@ -5,6 +5,7 @@ import hurdline.plant.CropTerms;
 import hurdline.plant.Delivery;
 import hurdline.plant.Grade;
 import hurdline.plant.LotAttribute;
+import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -113,6 +114,15 @@ public final class PurchaseTerms {
         .map(Crop::name)
         .filter(crop -> plant.money().map(money -> money.paidKg(crop, 2, 1) == 2).orElse(false))
         .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** Prices at which places with a limit of value look at crops; none where none has one. */
+  static Map<String, Double> limitPrices(Plant plant) {
+    boolean any =
+        plant.yard().places().stream()
+            .flatMap(place -> place.limits().stream())
+            .anyMatch(limits -> limits.value().isPresent());
+    return any ? plant.money().map(Money::cropsPerKg).orElse(Map.of()) : Map.of();
   }
 
   /** Whether the area of a crop's fields is paid for. */

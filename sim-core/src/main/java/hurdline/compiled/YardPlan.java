@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -26,6 +27,9 @@ public final class YardPlan {
     DRIEST_FIRST,
     BY_PLACE
   }
+
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+  private static final double INFINITE = Double.POSITIVE_INFINITY;
 
   private final List<Crop> crops;
   private final List<String> components;
@@ -52,6 +56,7 @@ public final class YardPlan {
       List<LotAttribute> attributes,
       Map<String, Double> areaM2PerKg,
       Set<String> paidAsWeighed,
+      Map<String, Double> limitPrices,
       int days) {
     static Basis of(Plant plant) {
       return new Basis(
@@ -61,6 +66,7 @@ public final class YardPlan {
           LotAttribute.of(plant),
           PurchaseTerms.meanAreaM2PerKg(plant),
           PurchaseTerms.paidAsWeighed(plant),
+          PurchaseTerms.limitPrices(plant),
           plant.calendar().days());
     }
   }
@@ -203,6 +209,26 @@ public final class YardPlan {
   /** Whether a bale of the crop with this moisture counts as damp. */
   public boolean isDamp(int crop, double moisture) {
     return moisture >= crops.get(crop).dampFrom();
+  }
+
+  /** Whether what lies in some place is held against a limit. */
+  public boolean hasLimits() {
+    return places.stream().anyMatch(place -> place.limits().isPresent());
+  }
+
+  /** +∞ without a limit. */
+  public double limitKg(int place) {
+    return places.get(place).limits().map(Yard.Limits::kg).orElse(NONE).orElse(INFINITE);
+  }
+
+  /** +∞ without a limit. */
+  public double limitValue(int place) {
+    return places.get(place).limits().map(Yard.Limits::value).orElse(NONE).orElse(INFINITE);
+  }
+
+  /** At which a limit of value looks at a crop. */
+  public double limitPricePerKg(int crop) {
+    return basis.limitPrices().getOrDefault(crops.get(crop).name(), 0.0);
   }
 
   public double fieldLossPerS() {

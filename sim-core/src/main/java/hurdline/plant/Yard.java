@@ -67,6 +67,7 @@ public record Yard(
    * @param costPerM2 of making its ground ready, once
    * @param lifeYr how long that lasts
    * @param climate what bales there become, where their moisture changes
+   * @param limits that its stacks and all of it are held against
    * @param cover over each stack; its loss holds in place of the place's, and rain comes no further
    */
   public record Place(
@@ -78,7 +79,8 @@ public record Yard(
       double costPerM2,
       double lifeYr,
       Optional<Climate> climate,
-      Optional<Cover> cover) {
+      Optional<Cover> cover,
+      Optional<Limits> limits) {
     public Place {
       Check.count(0, "holds", holds);
       Check.notBelow0("lossPerS", lossPerS);
@@ -102,7 +104,8 @@ public record Yard(
     }
 
     private Place holding(int bales) {
-      return new Place(name, bales, lossPerS, crops, stack, costPerM2, lifeYr, climate, cover);
+      return new Place(
+          name, bales, lossPerS, crops, stack, costPerM2, lifeYr, climate, cover, limits);
     }
   }
 
@@ -144,6 +147,22 @@ public record Yard(
     public int bales(boolean round) {
       int across = wideBales * highBales - (round ? highBales * (highBales - 1) / 2 : 0);
       return longBales * across;
+    }
+  }
+
+  /**
+   * What a stack and a place may hold by the insurer or the fire code; absent where the file does
+   * not say.
+   *
+   * @param value at the crop's price
+   */
+  public record Limits(
+      OptionalDouble stackKg, OptionalDouble stackValue, OptionalDouble kg, OptionalDouble value) {
+    public Limits {
+      stackKg.ifPresent(limit -> Check.above0("stackKg", limit));
+      stackValue.ifPresent(limit -> Check.above0("stackValue", limit));
+      kg.ifPresent(limit -> Check.above0("kg", limit));
+      value.ifPresent(limit -> Check.above0("value", limit));
     }
   }
 

@@ -30,6 +30,7 @@ final class YardRules {
       }
     }
     yard.places().forEach(place -> ground(place, plant, found));
+    yard.places().forEach(place -> limits(place, found));
     yard.places().forEach(place -> cover(place, found));
     yard.places().forEach(place -> rain(place, plant, found));
     if (yard.pick() instanceof Yard.ByPlace pick) {
@@ -81,6 +82,20 @@ final class YardRules {
       found.add(
           "yard.places." + place.name() + ".cover",
           "a cover for stacks of a place of which it is not said how bales are stacked",
+          "\"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
+    }
+  }
+
+  private static void limits(Yard.Place place, Problems found) {
+    boolean ofStacks =
+        place
+            .limits()
+            .map(limits -> limits.stackKg().isPresent() || limits.stackValue().isPresent())
+            .orElse(false);
+    if (ofStacks && place.stack().isEmpty()) {
+      found.add(
+          "yard.places." + place.name() + ".limits",
+          "a limit of stacks in a place of which it is not said how bales are stacked",
           "\"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
     }
   }

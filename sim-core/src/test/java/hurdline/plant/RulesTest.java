@@ -77,6 +77,7 @@ class RulesTest {
                     0,
                     10,
                     Optional.empty(),
+                    Optional.empty(),
                     Optional.empty())),
             new Yard.OldestFirst(),
             false,

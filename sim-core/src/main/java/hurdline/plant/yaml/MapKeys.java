@@ -60,6 +60,7 @@ enum MapKeys {
   YARD_PLACE,
   PLACE_MOISTURE,
   COVER,
+  PLACE_LIMITS,
   STACK,
   PICK,
   LIFT,

@@ -6,6 +6,7 @@ import hurdline.plant.Yard;
 import hurdline.plant.Yard.Climate;
 import hurdline.plant.Yard.Cover;
 import hurdline.plant.Yard.Lift;
+import hurdline.plant.Yard.Limits;
 import hurdline.plant.Yard.Pick;
 import hurdline.plant.Yard.Place;
 import hurdline.plant.Yard.Stack;
@@ -74,7 +75,21 @@ final class YardBinder {
                 f.at("life"), Dimension.TIME, Range.ABOVE_0, USUAL_LIFE_YR * FileUnit.YEAR.inSi())
             / FileUnit.YEAR.inSi(),
         climate(f.at("moisture")),
-        cover(f.at("cover")));
+        cover(f.at("cover")),
+        limits(f.at("limits")));
+  }
+
+  private static Optional<Limits> limits(NodeReader at) {
+    if (!at.isGiven()) {
+      return Optional.empty();
+    }
+    Fields f = at.fields(MapKeys.PLACE_LIMITS);
+    return Optional.of(
+        new Limits(
+            Quantities.optional(f.at("stack_mass"), Dimension.MASS, Range.ABOVE_0),
+            Quantities.optional(f.at("stack_value"), Dimension.MONEY, Range.ABOVE_0),
+            Quantities.optional(f.at("mass"), Dimension.MASS, Range.ABOVE_0),
+            Quantities.optional(f.at("value"), Dimension.MONEY, Range.ABOVE_0)));
   }
 
   private static Optional<Cover> cover(NodeReader at) {

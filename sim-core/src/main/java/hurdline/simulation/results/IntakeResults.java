@@ -143,12 +143,26 @@ final class IntakeResults {
     tally.putCrop(Measure.YARD_PLACE_PEAK, crop, intake.levels.placePeak(p), place.name());
     tally.put(Measure.YARD_PLACE_AGE_MEAN, intake.places.meanAgeS(p) / DAY_S, place.name());
     tally.put(Measure.YARD_PLACE_MOISTURE_MEAN, intake.places.moisture(p), place.name());
+    place.limits().ifPresent(limits -> limits(p, place.name(), limits));
     covers.putPlace(tally, p);
     if (place.climate().isPresent()) {
       tally.put(Measure.YARD_PLACE_DAMP, intake.places.damp(p), place.name());
     }
     mass(
         Measure.YARD_PLACE_LOST, intake.places.lostKg(p), intake.places.lostDryKg(p), place.name());
+  }
+
+  private void limits(int p, String name, Yard.Limits limits) {
+    if (limits.kg().isPresent()) {
+      tally.put(Measure.YARD_PLACE_MASS_PEAK, intake.limits.peakKg(p) / TONNE_KG, name);
+      tally.put(Measure.YARD_PLACE_OVER_MASS, intake.limits.overMassS(p) / HOUR_S, name);
+      tally.put(Measure.YARD_PLACE_TIMES_OVER_MASS, intake.limits.timesOverMass(p), name);
+    }
+    if (limits.value().isPresent()) {
+      tally.put(Measure.YARD_PLACE_VALUE_PEAK, intake.limits.peakValue(p), name);
+      tally.put(Measure.YARD_PLACE_OVER_VALUE, intake.limits.overValueS(p) / HOUR_S, name);
+      tally.put(Measure.YARD_PLACE_TIMES_OVER_VALUE, intake.limits.timesOverValue(p), name);
+    }
   }
 
   private void mass(Measure measure, double kg, double dryKg, String... names) {

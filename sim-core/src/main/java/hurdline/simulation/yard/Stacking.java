@@ -241,6 +241,7 @@ public final class Stacking {
     bales.turn[bale] = turns++;
     pickable[bales.crop[bale]]++;
     books.levels.enters(bales.crop[bale], place, nowS);
+    weighs(place, bale, bales.massKg[bale], nowS);
   }
 
   private void setPickKeys(int bale) {
@@ -336,6 +337,7 @@ public final class Stacking {
         bales.moisture[bale],
         plan.isDamp(crop, bales.moisture[bale]));
     books.levels.leaves(crop, place, nowS);
+    weighs(place, bale, -bales.massKg[bale], nowS);
     room.giveBack(place);
     bales.place[bale] = Bales.none();
     if (trace != null) {
@@ -383,6 +385,21 @@ public final class Stacking {
 
   /** Books the loss of a bale that lies in this place, or will, and the water that came or went. */
   void shrink(int bale, int place, double nowS) {
+    double knownKg = bales.massKg[bale];
+    waste(bale, place, nowS);
+    if (bales.place[bale] == place) {
+      weighs(place, bale, bales.massKg[bale] - knownKg, nowS);
+    }
+  }
+
+  /** Books a mass that came to a place or left it where places have limits. */
+  private void weighs(int place, int bale, double kg, double nowS) {
+    if (books.limits != null) {
+      books.limits.changes(place, bales.crop[bale], kg, nowS);
+    }
+  }
+
+  private void waste(int bale, int place, double nowS) {
     double sinceS = bales.knownAtS[bale];
     double before = bales.massKg[bale];
     double lost = bales.shrink(bale, plan.lossPerS(place), nowS);

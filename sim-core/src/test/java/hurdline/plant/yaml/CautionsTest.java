@@ -35,8 +35,11 @@ class CautionsTest {
   void aMixThatFollowsOrdersNeedsAStayToo() {
     assertThat(
             Edited.with(
-                    "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]\n        min_run: 16 h",
-                    "mix: orders\n        then: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]")
+                    "mix: [{screen: coarse, share: 60 %}, {screen: fine, share: 40 %}]\n"
+                        + "        min_run: 16 h",
+                    "mix: orders\n"
+                        + "        then: [{screen: coarse, share: 60 %}, {screen: fine, share: 40"
+                        + " %}]")
                 .and("sells: orders, orders", "orders")
                 .read()
                 .warnings())
@@ -67,9 +70,10 @@ class CautionsTest {
             + " fire; check the moisture before stacking and keep to local fire codes");
     cautions(
         Edited.with("moisture: 9 %", "moisture: 14.5 %"),
-        "p.yaml crops.seed_cotton.moisture: one module in ten or more has 14.2 % moisture or"
-            + " more, from where it counts as damp (damp_from); damp ones heat, rot and can set"
-            + " themselves on fire; check the moisture before stacking and keep to local fire codes");
+        "p.yaml crops.seed_cotton.moisture: one module in ten or more has 14.2 % moisture or more,"
+            + " from where it counts as damp (damp_from); damp ones heat, rot and can set"
+            + " themselves on fire; check the moisture before stacking and keep to local fire"
+            + " codes");
   }
 
   @Test
@@ -114,10 +118,12 @@ class CautionsTest {
     cautions(
         Edited.with(
             "{changeover: 5 d, hands: 6}\n  - {line: cotton_line, from: 2027-10-04",
-            "{changeover: 1 d, hands: 6, tasks: {clear: {title: Clear the floor, lasts: 9 h}, trial: {lasts: 8 h, after: [clear]}}}\n"
+            "{changeover: 1 d, hands: 6, tasks: {clear: {title: Clear the floor, lasts: 9 h},"
+                + " trial: {lasts: 8 h, after: [clear]}}}\n"
                 + "  - {line: cotton_line, from: 2027-10-04"),
         "p.yaml season.1.changeover: its tasks take 17.0 h with its hands, 3 days of shift \"day\""
-            + " with 8.0 h each, and only 1 is given; more days or hands, or tasks that may go on side by side");
+            + " with 8.0 h each, and only 1 is given; more days or hands, or tasks that may go on"
+            + " side by side");
   }
 
   @Test
@@ -148,14 +154,15 @@ class CautionsTest {
   void aPriceWithoutAMoistureBasisIsTold() {
     cautions(
         Edited.with("  moisture_basis: {stalk: 12 %}\n", ""),
-        "p.yaml products.coarse.price: a price without a moisture basis; it is taken at 12 %; say at which"
-            + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
-            + " money.moisture_basis of its crop",
-        "p.yaml products.fine.price: a price without a moisture basis; it is taken at 12 %; say at which"
-            + " moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what is sold as it is weighed, or"
-            + " money.moisture_basis of its crop",
-        "p.yaml money.crop_prices.stalk: a price without a moisture basis; it is paid as weighed, water too; say at"
-            + " which moisture it is paid, such as \"moisture_basis: {stalk: 12 %}\", or \"as is\" if it is paid as weighed");
+        "p.yaml products.coarse.price: a price without a moisture basis; it is taken at 12 %; say"
+            + " at which moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for"
+            + " what is sold as it is weighed, or money.moisture_basis of its crop",
+        "p.yaml products.fine.price: a price without a moisture basis; it is taken at 12 %; say at"
+            + " which moisture it is sold, such as \"moisture: 12 %\", \"moisture: as is\" for what"
+            + " is sold as it is weighed, or money.moisture_basis of its crop",
+        "p.yaml money.crop_prices.stalk: a price without a moisture basis; it is paid as weighed,"
+            + " water too; say at which moisture it is paid, such as \"moisture_basis: {stalk: 12"
+            + " %}\", or \"as is\" if it is paid as weighed");
     assertThat(
             Edited.with("moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: as is}")
                 .read()
@@ -172,8 +179,9 @@ class CautionsTest {
                 "moisture_basis: {stalk: 12 %}", "moisture_basis: {stalk: 12 %, seed_cotton: 8 %}")
             .and("  dust:   {price: -3 USD/ton, moisture: as is}", "  dust:   {price: -3 USD/ton}")
             .and("{to: waste, takes: {fines: 100 %}}", "{to: dust, takes: {fines: 100 %}}"),
-        "p.yaml products.dust.price: it is made from crops that are paid at different moistures (12 %, 8 %); it is"
-            + " taken as sold at the first; say its own, such as \"moisture: 12 %\"");
+        "p.yaml products.dust.price: it is made from crops that are paid at different moistures (12"
+            + " %, 8 %); it is taken as sold at the first; say its own, such as \"moisture: 12"
+            + " %\"");
   }
 
   @Test
@@ -209,6 +217,14 @@ class CautionsTest {
   }
 
   @Test
+  void aStackOfMoreThanTheFileAllowsIsTold() {
+    cautions(
+        Edited.with("stack_mass: 100 ton", "stack_mass: 60 ton"),
+        "p.yaml yard.places.shed.limits.stack_mass: a full stack of \"stalk\" comes to 140 % of it;"
+            + " smaller stacks, as the local fire code and the insurer have them");
+  }
+
+  @Test
   void keysThatGoWithFieldsAreIdleWithoutThem() {
     cautions(
         Edited.with(
@@ -222,12 +238,12 @@ class CautionsTest {
   void whatALifeWouldRestOnIsAskedFor() {
     cautions(
         Edited.with("  repeats: yearly\n", ""),
-        "p.yaml calendar: the calendar of 362 days is shorter than a year and does not say how it repeats over the life of an"
-            + " option; write \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\"; without it no net"
-            + " present value is given",
-        "p.yaml money.assets: the calendar is neither of whole years nor a season that repeats yearly, so no year's loan and"
-            + " tax can be set against its margin; a calendar of whole years, or \"repeats: yearly\"; without it there is no cash"
-            + " view in run");
+        "p.yaml calendar: the calendar of 362 days is shorter than a year and does not say how it"
+            + " repeats over the life of an option; write \"repeats: yearly\" (every year at the"
+            + " same season) or \"repeats: end-to-end\"; without it no net present value is given",
+        "p.yaml money.assets: the calendar is neither of whole years nor a season that repeats"
+            + " yearly, so no year's loan and tax can be set against its margin; a calendar of"
+            + " whole years, or \"repeats: yearly\"; without it there is no cash view in run");
     assertThat(Edited.with("  discount_rate: 9 %/yr\n", "").read().warnings())
         .singleElement()
         .extracting(LocatedProblem::text, STRING)

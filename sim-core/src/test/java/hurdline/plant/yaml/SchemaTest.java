@@ -220,7 +220,6 @@ class SchemaTest {
               Map.of(
                   48, "a share of something else might be above the whole",
                   49, "compares two shares")),
-          Map.entry("yard", Map.of(109, "goes by the weather of a crop")),
           Map.entry(
               "doubt",
               Map.of(
