@@ -164,7 +164,7 @@ public final class ReportPage {
     if (answer instanceof YardAnswer yard) {
       return wording.titles().option(answer.header().option())
           + ", yard of "
-          + wording.titles().crop(yard.asked().crop());
+          + wording.titles().cropInText(yard.asked().crop());
     }
     return answer instanceof CompareAnswer compare
         ? compare.options().isEmpty()
@@ -206,7 +206,7 @@ public final class ReportPage {
                 ? ": the best of " + wording.count(choose.plans().size()) + " plans"
                 : "")
             + (answer instanceof YardAnswer yard
-                ? ": the yard of " + Titles.inText(wording.titles().crop(yard.asked().crop()))
+                ? ": the yard of " + wording.titles().cropInText(yard.asked().crop())
                 : "");
     String changes =
         header.changes().isEmpty() ? "" : ", changed: " + ChangeWords.of(header.changes(), ", ");

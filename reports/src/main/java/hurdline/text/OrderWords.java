@@ -2,6 +2,7 @@ package hurdline.text;
 
 import hurdline.answer.Capacity;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** Orders against what the crop and the hours can make. */
 public final class OrderWords {
@@ -15,20 +16,22 @@ public final class OrderWords {
 
   /** One sentence for each set of orders. */
   public List<String> all() {
-    return capacity.orders().stream().map(this::told).toList();
+    return capacity.orders().stream()
+        .map(orders -> told(orders, wording.titles()::product))
+        .toList();
   }
 
   /** Those that cannot be met, or not in time. */
   public List<String> warnings() {
     return capacity.orders().stream()
         .filter(orders -> !(orders.share() <= 1) || !orders.firstLate().isEmpty())
-        .map(orders -> "orders for " + told(orders))
+        .map(orders -> "orders for " + told(orders, wording.titles()::productInText))
         .toList();
   }
 
-  private String told(Capacity.Orders orders) {
+  private String told(Capacity.Orders orders, UnaryOperator<String> named) {
     String of =
-        CapacityWords.and(orders.products().stream().map(wording.titles()::product).toList())
+        CapacityWords.and(orders.products().stream().map(named).toList())
             + ", "
             + wording.amount(orders.orderedT(), "t");
     if (Double.isInfinite(orders.share())) {

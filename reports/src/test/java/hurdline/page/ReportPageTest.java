@@ -2,6 +2,10 @@ package hurdline.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.sample.Draft;
+import hurdline.answer.Titles;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.Outline;
 import hurdline.answer.Answer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.LifeTerms;
@@ -18,6 +22,7 @@ import hurdline.text.Wording;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.util.Map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -78,6 +83,25 @@ class ReportPageTest {
     String metric =
         ReportPage.html(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.ROOT));
     assertThat(metric).contains("per tonne fed USD/t<").doesNotContain("/ton");
+  }
+
+  /** A title is small within a sentence, whoever tells it. */
+  @Test
+  void titlesOfCropsAreSmallWithinASentence() {
+    Titles titles =
+        new Titles(
+            Map.of(
+                Titles.key("crop", "stalk"), "Stalk",
+                Titles.key("crop", "seed_cotton"), "Seed cotton"));
+    RunAnswer years = SampleAnswer.richYears();
+    Outline plain = years.outline();
+    Outline titled =
+        new Outline(plain.crops(), plain.lines(), plain.places(), plain.stores(), titles);
+    String page =
+        ReportPage.html(Draft.from(years).with(RunAnswer::outline, titled).made(), US);
+    assertThat(page)
+        .contains("For seed cotton no mean is known exactly", "more stalk than the file's mean year")
+        .doesNotContain("For Seed cotton", "more Stalk than");
   }
 
   @Test

@@ -32,6 +32,30 @@ class OrderWordsTest {
   }
 
   @Test
+  void aTitleIsSmallWithinAWarning() {
+    Wording titled =
+        new Wording(UnitSystem.METRIC, Locale.ROOT)
+            .reading(
+                hurdline.sample.Draft.from(hurdline.sample.SampleAnswer.year())
+                    .with(
+                        hurdline.answer.RunAnswer::outline,
+                        new hurdline.answer.Outline(
+                            List.of(),
+                            List.of(),
+                            List.of(),
+                            List.of(),
+                            new hurdline.answer.Titles(
+                                java.util.Map.of(
+                                    hurdline.answer.Titles.key("product", "fine"), "Fine hurd"))))
+                    .made());
+    Capacity.Orders orders = new Capacity.Orders(List.of("fine"), 100, 1.25, 0.1, "");
+    assertThat(new OrderWords(new Capacity(List.of(), List.of(orders)), titled).warnings())
+        .singleElement()
+        .asString()
+        .startsWith("orders for fine hurd, ");
+  }
+
+  @Test
   void ordersThatAreDueTooEarlyAreWarnedOf() {
     assertThat(words(0.2, 0.1, "2027-05-01").warnings())
         .singleElement()

@@ -83,6 +83,11 @@ public record Titles(Map<String, String> given) {
     return of("crop", name);
   }
 
+  /** A crop's title within a sentence. */
+  public String cropInText(String name) {
+    return inText(crop(name));
+  }
+
   public String machine(String name) {
     return of("machine", name);
   }
@@ -94,6 +99,11 @@ public record Titles(Map<String, String> given) {
 
   public String product(String name) {
     return of("product", name);
+  }
+
+  /** A product's title within a sentence. */
+  public String productInText(String name) {
+    return inText(product(name));
   }
 
   public String line(String name) {

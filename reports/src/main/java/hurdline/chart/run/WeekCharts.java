@@ -110,7 +110,7 @@ final class WeekCharts {
         "Stacked bars of mean "
             + wording.unit("t")
             + " made in each week: "
-            + made.stream().map(wording.titles()::product).collect(Collectors.joining(", "))
+            + made.stream().map(wording.titles()::productInText).collect(Collectors.joining(", "))
             + ".";
     String svg =
         ChartStyle.svg(

@@ -38,7 +38,7 @@ final class SafetyNotes {
   /** Without the limit, which the file's warning gives beside it. */
   private String wetBales(SafetyFact.WetBales fact) {
     return "One bale or module in ten or more is damp by the limit that the warning names: "
-        + names(fact.crops(), wording.titles()::crop)
+        + names(fact.crops(), wording.titles()::cropInText)
         + ". Damp ones heat, rot and can set themselves on fire days or weeks later: measure before"
         + " stacking, keep them apart, watch their temperature. The local fire code and the insurer"
         + " decide.";
@@ -80,7 +80,7 @@ final class SafetyNotes {
 
   private String dust(SafetyFact.SparksAndDust fact) {
     return "Milling makes sparks where a stone or a bolt comes through, and fine dust gathers: "
-        + names(fact.machines(), wording.titles()::machine)
+        + names(fact.machines(), of -> Titles.inText(wording.titles().machine(of)))
         + ". Magnets, spark detection, explosion relief and housekeeping follow the local fire"
         + " code, the insurer and a licensed engineer's design; this plan sizes none of them.";
   }
