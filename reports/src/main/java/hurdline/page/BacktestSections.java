@@ -45,10 +45,12 @@ final class BacktestSections {
     List<List<String>> shown = rows.stream().map(row -> row.subList(0, row.size() - 1)).toList();
     html.table("the answer", new Chart.Grid(shown.get(0), shown.subList(1, shown.size())));
     html.paragraph(
-        "The season was simulated with its shifts as they were worked, the stock that was first counted and the loads as they came,"
-            + " chance for all else. A difference is significant by the chance of a total as far off, each replication taking"
-            + " the season's place in turn (beyond them all, Student's t), raised so that all figures hold together (Holm). It matters beyond 3 % of tonnes and"
-            + " electricity and 10 % of stops and of bales in the yard (common practice, no source).");
+        "The season was simulated with its shifts as they were worked, the stock that was first"
+            + " counted and the loads as they came, chance for all else. A difference is"
+            + " significant by the chance of a total as far off, each replication taking the"
+            + " season's place in turn (beyond them all, Student's t), raised so that all figures"
+            + " hold together (Holm). It matters beyond 3 % of bales fed, tonnes and electricity"
+            + " and 10 % of stops and of bales in the yard (common practice, no source).");
     words.notes().forEach(html::paragraph);
   }
 
@@ -63,7 +65,8 @@ final class BacktestSections {
             .text("told of it", move -> wording.fixed(move.told(), 0, "share") + " %")
             .of(answer.moves()));
     html.paragraph(
-        "By a linear update of each input by all totals together. Told is the share of an input's variance that this season takes"
-            + " away; of one that it tells less than 10 %, it says nothing.");
+        "By a linear update of each input by all totals together. Told is the share of an input's"
+            + " variance that this season takes away; of one that it tells less than 10 %, it says"
+            + " nothing.");
   }
 }

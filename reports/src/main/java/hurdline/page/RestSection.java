@@ -73,12 +73,17 @@ final class RestSection {
   private Chart.Grid quantities() {
     return new GridColumns<Quantity>(wording)
         .text("", words::label)
-        .number("until then", 1, "t", Quantity::soFar)
-        .number("the rest, mean", 1, "t", Quantity::rest)
-        .number("whole season, mean", 1, "t", Quantity::whole)
-        .number("5th percentile", 1, "t", Quantity::p05)
-        .number("95th percentile", 1, "t", Quantity::p95)
+        .text("unit", of -> wording.unit(of.unit()))
+        .text("until then", of -> amount(of, of.soFar()))
+        .text("the rest, mean", of -> amount(of, of.rest()))
+        .text("whole season, mean", of -> amount(of, of.whole()))
+        .text("5th percentile", of -> amount(of, of.p05()))
+        .text("95th percentile", of -> amount(of, of.p95()))
         .of(rest.quantities());
+  }
+
+  private String amount(Quantity of, double value) {
+    return wording.fixed(value, of.unit().equals("t") ? 1 : 0, of.unit());
   }
 
   private Chart.Grid stock() {

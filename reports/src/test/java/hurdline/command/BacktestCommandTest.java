@@ -78,7 +78,7 @@ class BacktestCommandTest {
   void pageTablesAndRecordAreWrittenAndThePageIsMadeAgain() throws IOException {
     assertThat(Files.readString(out.resolve("series.csv")))
         .startsWith("kind,of,unit,seen,mean,sd,off,low_95,high_95,tolerance,chance,")
-        .contains("fed,stalk,t,")
+        .contains("fed,stalk,bales,")
         .contains(",misses");
     assertThat(Files.readAllLines(out.resolve("periods.csv"))).hasSize(3);
     String page = Files.readString(out.resolve("report.html"));

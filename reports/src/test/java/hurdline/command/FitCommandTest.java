@@ -87,15 +87,15 @@ class FitCommandTest {
             .mapToDouble(value -> hurdline.unit.AmountsInText.numbers(value)[0])
             .average()
             .orElseThrow();
-    assertThat(mean).isBetween(17.0, 20.5); // fitted 18.3 h with an error of 13 %: 3 errors of 200
+    assertThat(mean).isBetween(9.75, 10.21); // fitted 9.98 h with an error of 8 %: 4 errors of 200
   }
 
   @Test
   void theTerminalSaysWhatWasFoundAndFromWhat() {
     assertThat(told)
-        .contains("12,310 rows were read, 45 of them set aside, and ")
+        .contains("13,259 rows were read, 44 of them set aside, and ")
         .contains("Separating saw, choke every")
-        .contains("18.3 h")
+        .contains("9.98 h")
         .contains("a plan");
   }
 
@@ -158,8 +158,6 @@ class FitCommandTest {
             "saw_change",
             "stops",
             "hammers_turned",
-            "stalk_fans",
-            "gin_stands",
             "weather",
             "loads");
   }
@@ -170,13 +168,13 @@ class FitCommandTest {
 
   @Test
   void everyRowHasALineInTheAccount() throws IOException {
-    assertThat(Files.readAllLines(out.resolve("account.csv"))).hasSize(1 + 12_310);
+    assertThat(Files.readAllLines(out.resolve("account.csv"))).hasSize(1 + 13_259);
     assertThat(Files.readString(out.resolve("report.html")))
         .contains("Before and after")
         .contains("What became of the rows")
         .contains("<svg");
     try (var charts = Files.list(out.resolve("charts"))) {
-      assertThat(charts.count()).isGreaterThan(10);
+      assertThat(charts.count()).isGreaterThanOrEqualTo(8);
     }
   }
 

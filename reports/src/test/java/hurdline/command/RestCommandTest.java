@@ -91,13 +91,13 @@ class RestCommandTest {
             out.toString());
   }
 
-  /** 25 days of 14 bales of 1,000 lb are 175 tons; 1,050 bales are left of 1,400. */
+  /** 25 days of 14 bales are 350; 1,050 are left of 1,400. */
   @Test
   void theTerminalSaysWhatHasBeenAndWhetherAShiftIsNeeded() {
     assertThat(said.code()).as(said.err()).isZero();
     assertThat(said.told())
         .contains(
-            "Before 2027-04-05 175 ton of stalk were fed by the records; all else here is of the"
+            "Before 2027-04-05 350 bales of stalk were fed by the records; all else here is of the"
                 + " rest of the season.")
         .containsPattern(
             "The stalk line is not done by 2027-05-28 in any of 6 replications: [0-9]{3} bales of"
@@ -117,7 +117,7 @@ class RestCommandTest {
     assertThat(Files.readString(out.resolve("open_orders.csv")))
         .contains("hurd,2027-04-30,60,50,10");
     assertThat(Files.readString(out.resolve("stop_ages.csv"))).contains("saw,choke,running,");
-    assertThat(Files.readString(out.resolve("whole_season.csv"))).contains("fed,stalk,t,158.7");
+    assertThat(Files.readString(out.resolve("whole_season.csv"))).contains("fed,stalk,bales,350,");
     String page = Files.readString(out.resolve("report.html"));
     assertThat(page)
         .contains("The rest of the season")

@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** A folder of records that a test writes, or the shipped one. */
+/** A folder of records that a test writes, or one that is kept. */
 public final class Folder {
   private static final Path SHIPPED = Path.of(System.getProperty("hurdline.root"), "line-configs");
 
@@ -54,7 +54,23 @@ public final class Folder {
     }
   }
 
+  /**
+   * A season of which every figure's truth is known, with dirt in it; its plant is {@link #plant}.
+   */
   public static Records season() {
-    return RecordsFolder.read(SHIPPED.resolve("records"), plant());
+    return RecordsFolder.read(
+        Path.of(System.getProperty("hurdline.root"))
+            .resolve("sim-core/src/test/resources/hurdline/records/season"),
+        plant());
+  }
+
+  /** The example as it is today. */
+  public static Plant example() {
+    return PlantFile.read(SHIPPED.resolve("sweetgum-bend.yaml")).plant();
+  }
+
+  /** Its records: a simulated year of it as its people would have written it down, and dirt. */
+  public static Records shipped() {
+    return RecordsFolder.read(SHIPPED.resolve("records"), example());
   }
 }

@@ -179,7 +179,8 @@ class RecordsFolderTest {
     folder.with("records.yaml", "records: 1\nlogged_from: {stalk_saw.chok: 5 min}\n");
     assertThat(problems())
         .isEqualTo(
-            "records.yaml: \"stalk_saw.chok\" under logged_from is no stop of the plant file or the log; expected machine.stop, perhaps \"stalk_saw.choke\"");
+            "records.yaml: \"stalk_saw.chok\" under logged_from is no stop of the plant file or the"
+                + " log; expected machine.stop, perhaps \"stalk_saw.choke\"");
     folder.with("records.yaml", "records: 1\ncalled: {machines: {saw: stalk_sav}}\n");
     assertThat(folder.read().cautions())
         .anyMatch(
@@ -210,7 +211,11 @@ class RecordsFolderTest {
   void aWeightInTheOtherUnitIsSetAside() {
     folder.with(
         "tickets.csv",
-        "ticket,crop,net,unit,bales\n1,stalk,35580,lb,34\n2,stalk,35660,lb,34\n3,stalk,16180,lb,34\n4,stalk,35400,lb,34\n");
+        "ticket,crop,net,unit,bales\n"
+            + "1,stalk,35580,lb,34\n"
+            + "2,stalk,35660,lb,34\n"
+            + "3,stalk,16180,lb,34\n"
+            + "4,stalk,35400,lb,34\n");
     Records records = folder.read();
     assertThat(records.tickets()).hasSize(3);
     assertThat(records.account().entries().get(2).why()).contains("2.2 times off");
@@ -221,7 +226,8 @@ class RecordsFolderTest {
     folder.with("stops.csv", "machine,began,ended,grund\nstalk_saw,2026-03-02 08:00,,choke\n");
     assertThat(problems())
         .isEqualTo(
-            "stops.csv:1: no column is \"reason\"; expected a head \"reason\" (or cause, code, fault), or \"columns: {reason: ITS HEAD}\" in records.yaml");
+            "stops.csv:1: no column is \"reason\"; expected a head \"reason\" (or cause, code,"
+                + " fault), or \"columns: {reason: ITS HEAD}\" in records.yaml");
   }
 
   @Test
@@ -229,14 +235,19 @@ class RecordsFolderTest {
     folder.with("shifts.csv", SHIFTS);
     folder.with(
         "records.yaml",
-        "records: 1\nzone: Mars/Olympus\ncaled: {}\nlogged_from: {stalk_saw.choke: 5 kg}\nfiles: {stop: {file: x.csv}}\n");
+        "records: 1\n"
+            + "zone: Mars/Olympus\n"
+            + "caled: {}\n"
+            + "logged_from: {stalk_saw.choke: 5 kg}\n"
+            + "files: {stop: {file: x.csv}}\n");
     assertThat(problems())
         .contains("records.yaml:2:7 zone: there is no such time zone")
         .contains(
             "records.yaml:3:1 caled: \"caled\" is no key here; expected a key, perhaps \"called\"")
         .contains("records.yaml:4:32 logged_from.stalk_saw.choke: \"5 kg\" has the wrong unit")
         .contains(
-            "files.stop: \"stop\" is no kind of record; expected a kind of record, perhaps \"stops\"");
+            "files.stop: \"stop\" is no kind of record; expected a kind of record, perhaps"
+                + " \"stops\"");
   }
 
   @ParameterizedTest

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -25,6 +26,7 @@ import java.util.stream.IntStream;
  * on the days of a count, energy by month.
  */
 final class SeenSeason {
+  private static final String TONNE = "t";
   private static final double TONNE_KG = 1000;
   private static final double HOUR_S = 3600;
   private static final double DAY_S = 86_400;
@@ -70,36 +72,45 @@ final class SeenSeason {
     return records.map().loggedFromS().getOrDefault(stop, 0.0);
   }
 
+  /** In bales where bales were counted, since they waste away in the yard and still are bales. */
   private void fed(Crop crop) {
+    List<MadeRecord> rows =
+        records.made().stream()
+            .filter(row -> row.isFed() && row.what().equals(crop.name()))
+            .toList();
+    boolean isCounted = rows.stream().noneMatch(row -> Double.isNaN(row.count()));
     weekly(
         Kind.FED,
         crop.name(),
-        records.made().stream()
-            .filter(row -> row.isFed() && row.what().equals(crop.name()))
-            .toList());
+        isCounted ? (crop.modules() ? "modules" : "bales") : TONNE,
+        rows,
+        row -> isCounted ? row.count() : masses.kg(row) / TONNE_KG);
   }
 
   private void made(Product product) {
     weekly(
         Kind.MADE,
         product.name(),
+        TONNE,
         records.made().stream()
             .filter(row -> !row.isFed() && row.what().equals(product.name()))
-            .toList());
+            .toList(),
+        row -> masses.kg(row) / TONNE_KG);
   }
 
-  private void weekly(Kind kind, String of, List<MadeRecord> rows) {
+  private void weekly(
+      Kind kind, String of, String unit, List<MadeRecord> rows, ToDoubleFunction<MadeRecord> told) {
     double[] seen = new double[weeks.count()];
     boolean any = false;
     for (MadeRecord row : rows) {
-      double kg = masses.kg(row);
-      if (!Double.isNaN(kg) && isWithin(row.date())) {
-        seen[weeks.at(dayS(row.date()))] += kg / TONNE_KG;
+      double amount = told.applyAsDouble(row);
+      if (!Double.isNaN(amount) && isWithin(row.date())) {
+        seen[weeks.at(dayS(row.date()))] += amount;
         any = true;
       }
     }
     if (any) {
-      all.add(new SeasonSeries(kind, of, "t", firsts(weeks), seen));
+      all.add(new SeasonSeries(kind, of, unit, firsts(weeks), seen));
     }
   }
 

@@ -12,6 +12,7 @@ import hurdline.simulation.results.Outcome;
 import hurdline.study.backtest.SeasonSeries.Kind;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,7 +73,12 @@ final class SimulatedSeason implements Trace {
     for (int at = 0; at < values.length; at++) {
       SeasonSeries of = series.get(at);
       switch (of.kind()) {
-        case FED -> take(at, Measure.MASS_FED.of(of.of()), outcome.weekColumns(), outcome.weeks());
+        case FED -> {
+          take(at, Measure.MASS_FED.of(of.of()), outcome.weekColumns(), outcome.weeks());
+          if (!of.unit().equals("t")) {
+            inBales(at, outcome.value(Measure.INTAKE_FED.of(of.of())));
+          }
+        }
         case MADE ->
             take(at, Measure.PRODUCT_MASS.of(of.of()), outcome.weekColumns(), outcome.weeks());
         case ENERGY ->
@@ -82,6 +88,14 @@ final class SimulatedSeason implements Trace {
       }
     }
     return values;
+  }
+
+  /** The season's bales, over the weeks as their mass is. */
+  private void inBales(int at, double bales) {
+    double all = Arrays.stream(values[at]).sum();
+    for (int week = 0; week < values[at].length && all > 0; week++) {
+      values[at][week] *= bales / all;
+    }
   }
 
   private void take(int at, String measure, List<Outcome.Column> columns, double[][] periods) {

@@ -49,22 +49,32 @@ final class RestRows {
   List<Quantity> quantities(SeasonSoFar soFar) {
     List<Quantity> rows = new ArrayList<>();
     for (Crop crop : plant.crops()) {
-      double soFarT = soFar.fedKg(crop.name()) / TONNE_KG;
-      rows.add(row(Kind.FED, crop.name(), soFarT, Measure.MASS_FED.of(crop.name())));
+      rows.add(
+          row(
+              Kind.FED,
+              crop.name(),
+              unit(crop),
+              soFar.fedBales(crop.name()),
+              Measure.INTAKE_FED.of(crop.name())));
     }
     for (Product product : plant.products()) {
       double soFarT = soFar.madeKg(product.name()) / TONNE_KG;
-      rows.add(row(Kind.MADE, product.name(), soFarT, Measure.PRODUCT_MASS.of(product.name())));
+      rows.add(
+          row(Kind.MADE, product.name(), "t", soFarT, Measure.PRODUCT_MASS.of(product.name())));
     }
     return rows;
   }
 
-  private Quantity row(Kind kind, String of, double soFarT, String measure) {
+  private static String unit(Crop crop) {
+    return crop.modules() ? "modules" : "bales";
+  }
+
+  private Quantity row(Kind kind, String of, String unit, double soFar, String measure) {
     double[] rest = series(measure);
-    double[] whole = Arrays.stream(rest).map(t -> soFarT + t).toArray();
+    double[] whole = Arrays.stream(rest).map(more -> soFar + more).toArray();
     double[] band = Quantiles.of(whole, 0.05, 0.5, 0.95);
     double mean = Arrays.stream(rest).average().orElse(0);
-    return new Quantity(kind, of, "t", soFarT, mean, soFarT + mean, band[0], band[1], band[2]);
+    return new Quantity(kind, of, unit, soFar, mean, soFar + mean, band[0], band[1], band[2]);
   }
 
   /** Nothing of a measure that the rest does not have. */
@@ -114,7 +124,7 @@ final class RestRows {
             chance.high(),
             done.p50(),
             done.p95(),
-            crop.modules() ? "modules" : "bales",
+            unit(crop),
             left.mean(),
             left.p05(),
             left.p95(),

@@ -39,13 +39,9 @@ final class SeasonSoFar {
     clock = new WallClock(before.map().zone());
   }
 
-  double fedKg(String crop) {
-    return before.made().stream()
-        .filter(row -> row.isFed() && row.what().equals(crop))
-        .filter(row -> !row.date().isBefore(plant.calendar().from()))
-        .mapToDouble(masses::kg)
-        .filter(kg -> !Double.isNaN(kg))
-        .sum();
+  /** Bales of a crop that were fed, as counted, else by mass. */
+  double fedBales(String crop) {
+    return fed(crop, plant.calendar().from());
   }
 
   double madeKg(String product) {
@@ -82,7 +78,7 @@ final class SeasonSoFar {
         Optional.ofNullable(YardCounts.of(before, plant, crop, LocalDate.MIN, asOf).lastEntry());
     boolean isFirstDay = asOf.equals(plant.calendar().from());
     int onHand = plant.yard().onHand().getOrDefault(crop, 0);
-    boolean isUntouched = onHand == 0 && !hasCome(crop) && !(fedKg(crop) > 0);
+    boolean isUntouched = onHand == 0 && !hasCome(crop) && !(fedBales(crop) > 0);
     return counted.isEmpty() && (isFirstDay || isUntouched)
         ? Optional.of(Map.entry(plant.calendar().from(), (double) onHand))
         : counted;

@@ -103,6 +103,30 @@ class BacktestTest {
     assertThat(answer.header().from()).isEqualTo(FIRST);
   }
 
+  /** Bales lose a tenth of their mass a month in the yard; counted, they are as many as ever. */
+  @Test
+  void balesThatWasteAwayAreComparedByTheirNumber() throws IOException {
+    TestPlant wasting = plant("2 t/h", "9 h").with("yard.places.barn.loss", "10 %/month");
+    record(wasting);
+    RunAnswer year =
+        new Run(source(wasting), changes(wasting), effort(1, 777))
+            .simulate((done, of) -> {}, () -> false)
+            .orElseThrow();
+    double bales = year.mean(Measure.INTAKE_FED.of("stalk"));
+    double tonnes = year.mean(Measure.MASS_FED.of("stalk"));
+    assertThat(tonnes / bales).isLessThan(0.48); // of bales of half a tonne
+    StringBuilder made = new StringBuilder("date,shift,what,count\n");
+    year.weeks().stream()
+        .filter(row -> row.measure().equals(Measure.MASS_FED.of("stalk")))
+        .forEach(
+            row ->
+                made.append(row.from() + ",day,stalk fed," + row.mean() * bales / tonnes + "\n"));
+    Files.writeString(folder.resolve("made.csv"), made);
+    BacktestAnswer.Series fed = fed(backtest(wasting, effort(99, 1)));
+    assertThat(fed.unit()).isEqualTo("bales");
+    assertThat(Math.abs(fed.off())).isLessThan(0.02);
+  }
+
   @Test
   void aSeasonOfAFasterPlantIsFoundAndByHowMuch() throws IOException {
     record(plant("2.3 t/h", "9 h"));
@@ -174,7 +198,7 @@ class BacktestTest {
             e ->
                 assertThat(((ProblemsException) e).lines())
                     .containsExactly(
-                        "test.yaml: records holds no shift, so the season's hours are not known; expected a"
-                            + " shifts.csv"));
+                        "test.yaml: records holds no shift, so the season's hours are not known;"
+                            + " expected a shifts.csv"));
   }
 }
