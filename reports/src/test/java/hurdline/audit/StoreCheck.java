@@ -26,7 +26,7 @@ final class StoreCheck implements Check {
       double made = samples.at(at, Measure.PRODUCT_MASS, product);
       double left = samples.at(at, Measure.PRODUCT_LEFT, product);
       double stock = samples.at(at, Measure.PRODUCT_STOCK, product);
-      ledger.near(STORES, where + product, made, left + stock);
+      ledger.near(STORES, where + product, made, left + stock + purge(samples, at, plant, product));
       String path = "products." + product + ".pick_ups";
       if (plant.has(path)) {
         double most =
@@ -50,6 +50,16 @@ final class StoreCheck implements Check {
       }
       ledger.between(STORES, where + store + " there", 0, end, there * (1 + 1e-9));
     }
+  }
+
+  /** Purge packages, which no store takes in. */
+  private static double purge(Samples samples, int at, PlantFacts plant, String product) {
+    if (!samples.has(Measure.PRODUCT_PURGE_PACKAGES.of(product))) {
+      return 0;
+    }
+    String packaging = plant.text("products." + product + ".package").orElseThrow();
+    return samples.at(at, Measure.PRODUCT_PURGE_PACKAGES, product)
+        * plant.amount("packages." + packaging + ".mass");
   }
 
   /** By replication no day is above the highest of its year, so neither are means and quantiles. */

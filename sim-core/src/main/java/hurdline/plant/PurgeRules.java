@@ -66,8 +66,8 @@ final class PurgeRules {
           return true;
         }
         changed = false;
-      } else {
-        changed = true;
+      } else if (entry instanceof SeasonEntry.Changeover changeover) {
+        changed |= changeover.days() > 0;
       }
     }
     return false;

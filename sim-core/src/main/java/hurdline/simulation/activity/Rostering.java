@@ -105,8 +105,8 @@ public final class Rostering {
     releasedS = new double[campaigns];
     begun = new boolean[campaigns];
     followsChangeover = new boolean[campaigns];
-    roster
-        .changeovers()
+    roster.changeovers().stream()
+        .filter(changeover -> changeover.fromS() < changeover.toS())
         .forEach(changeover -> changeover.after().ifPresent(c -> followsChangeover[c] = true));
     leftOver = new int[campaigns];
     current = new int[layout.lines];

@@ -37,12 +37,16 @@ class PurgePricingTest {
     assertThat(Math.abs(priced - before.mean(Measure.MONEY_REVENUE.of()))).isGreaterThan(1);
   }
 
-  /** Another factor or count is no other price; four bales of 250 kg at 1000 USD/t. */
+  /**
+   * Another factor or count is no other price; four bales of 250 kg at 1000 USD/t. Without days a
+   * changeover is none, and cotton has one shift more.
+   */
   @ParameterizedTest
   @CsvSource({
     "products.lint.purge.factor, 0 %, 31000",
     "products.lint.purge.factor, 100 %, 32000",
-    "products.lint.purge.packages, 8, 30800"
+    "products.lint.purge.packages, 8, 30800",
+    "season.1.changeover, 0 d, 48000"
   })
   void otherPurgesAreSimulated(String key, String value, double due) {
     Plant other = with(key, value);
