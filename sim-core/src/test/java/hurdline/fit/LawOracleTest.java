@@ -84,7 +84,7 @@ class LawOracleTest {
     assertThat(fit.logLikelihood()).isNotCloseTo(-113.691959 * 1.001, within(1e-6));
   }
 
-  private static LawFit fit(String set, String law) {
+  static LawFit fit(String set, String law) {
     return MaximumLikelihood.fit(Law.valueOf(law.toUpperCase(Locale.ROOT)), CASES.get(set), 0)
         .orElseThrow();
   }

@@ -21,16 +21,16 @@ import java.util.regex.Pattern;
  * line-configs/PROOF.md} and, for the report, the same as {@code line-configs/proof.csv}. The tests
  * that take part fill one table; the last writes it.
  */
-final class ProofTable {
-  static final ProofTable PAGE = new ProofTable();
+public final class ProofTable {
+  public static final ProofTable PAGE = new ProofTable();
 
-  private static final int SECTIONS = 19;
+  private static final int SECTIONS = 20;
   private static final String SIMULATED = "standard errors";
   private static final String WORKED_OUT = "last digits";
   private static final String MEASURED = "percent";
 
   /** One line of a section's table. */
-  sealed interface Line {
+  public sealed interface Line {
     String claim();
 
     String unit();
@@ -66,7 +66,7 @@ final class ProofTable {
   }
 
   /** A figure that is worked out, without chance, beside the one that is printed. */
-  record Figure(String claim, String unit, String said, double got) implements Line {
+  public record Figure(String claim, String unit, String said, double got) implements Line {
     @Override
     public double off() {
       BigDecimal printed = new BigDecimal(said);
@@ -109,13 +109,13 @@ final class ProofTable {
   private final Map<Integer, List<Line>> sections = new TreeMap<>();
 
   /** Tests come in any order: sections are put in order by number. */
-  void section(int number, String title, String source) {
+  public void section(int number, String title, String source) {
     titles.put(number, title);
     sources.put(number, source);
     sections.put(number, new ArrayList<>());
   }
 
-  <L extends Line> L add(int section, L line) {
+  public <L extends Line> L add(int section, L line) {
     sections.get(section).add(line);
     return line;
   }
@@ -125,7 +125,7 @@ final class ProofTable {
   }
 
   /** A run of some of the tests only leaves the page as it is. */
-  void writeIfWhole() {
+  public void writeIfWhole() {
     if (sections.size() == SECTIONS) {
       Path root = Path.of(System.getProperty("hurdline.root"));
       write(root.resolve("line-configs/PROOF.md"), page(root));
@@ -169,9 +169,12 @@ final class ProofTable {
   private void table(StringBuilder page, int number, Class<?> kind) {
     page.append(
         kind == Row.class
-            ? "| case | unit | reference | simulated | standard error | deviation |\n|---|---|---:|---:|---:|---:|\n"
+            ? "| case | unit | reference | simulated | standard error | deviation |\n"
+                  + "|---|---|---:|---:|---:|---:|\n"
             : kind == Published.class
-                ? "| figure | unit | published | example | standard error | source, and why outside | deviation |\n|---|---|---:|---:|---:|---|---:|\n"
+                ? "| figure | unit | published | example | standard error | source, and why outside"
+                      + " | deviation |\n"
+                      + "|---|---|---:|---:|---:|---|---:|\n"
                 : "| case | unit | reference | computed | deviation |\n|---|---|---:|---:|---:|\n");
     sections.get(number).stream()
         .filter(kind::isInstance)
