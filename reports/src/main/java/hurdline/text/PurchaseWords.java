@@ -33,6 +33,7 @@ public final class PurchaseWords {
               return switch (match.measure()) {
                 case MASS_PRICE_FACTOR -> factor(row, title(crop));
                 case INTAKE_REJECTED -> Optional.of(rejected(row, crop));
+                case YARD_KEPT_APART -> Optional.of(kept(row, title(crop)));
                 case MONEY_CROP_AREA -> Optional.of(area(row, title(crop)));
                 case MONEY_ADVANCE -> Optional.of(advance(row, crop));
                 default -> Optional.empty();
@@ -53,6 +54,10 @@ public final class PurchaseWords {
                 + " was paid "
                 + wording.amount(row)
                 + " of what its price alone would come to");
+  }
+
+  private String kept(SummaryRow row, String crop) {
+    return "Up to " + wording.amount(row) + " of " + crop + " were kept apart until their release";
   }
 
   private String rejected(SummaryRow row, String crop) {

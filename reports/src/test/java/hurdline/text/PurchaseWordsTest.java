@@ -45,6 +45,8 @@ class PurchaseWordsTest {
     assertThat(sentences(row(Measure.INTAKE_REJECTED, "bales", 0)))
         .containsExactly("No load of stalk was rejected at weigh-in");
     assertThat(sentences(row(Measure.MASS_PRICE_FACTOR, "share", Double.NaN))).isEmpty();
+    assertThat(sentences(row(Measure.YARD_KEPT_APART, "bales", 96)))
+        .containsExactly("Up to 96 bales of stalk were kept apart until their release");
     assertThat(sentences()).isEmpty();
   }
 

@@ -63,6 +63,7 @@ public enum Measure {
       COUNT,
       "Trucks and loads that had to wait because the yard had no room for them, or were turned"
           + " away."),
+  YARD_KEPT_APART("yard.<crop>.kept_apart", BALES, "The most that waited for their release."),
   YARD_PLACE_PEAK("yard.place.<place>.peak", BALES, "The most that lay in this place at once."),
   YARD_PLACE_AGE_MEAN(
       "yard.place.<place>.age.mean", DAY, "The mean age when set on the table from this place."),

@@ -48,6 +48,8 @@ public final class IntakeBooks {
   private final int[] balesOnHand;
   private final int[] turnedAway;
   private final int[] balesRejected;
+  private final int[] keptApart;
+  private final int[] keptApartPeak;
   private final double[] driedInYardKg;
   private final boolean[] isOpen; // by field
   private final int[] heldAtField;
@@ -80,6 +82,8 @@ public final class IntakeBooks {
     trips = new TripBooks(crops, plan.days());
     room = new RoomBooks(crops);
     places = new PlaceBooks(plan.places(), crops);
+    keptApart = new int[crops];
+    keptApartPeak = new int[crops];
     driedInYardKg = new double[crops];
     drawnKg = new double[crops];
     balesWeighedIn = new int[crops];
@@ -106,6 +110,8 @@ public final class IntakeBooks {
     room.reset();
     loads.reset();
     places.reset();
+    Arrays.fill(keptApart, 0);
+    Arrays.fill(keptApartPeak, 0);
     Arrays.fill(driedInYardKg, 0);
     Arrays.fill(drawnKg, 0);
     Arrays.fill(balesWeighedIn, 0);
@@ -152,6 +158,23 @@ public final class IntakeBooks {
 
   public void rejected(int crop, int bales) {
     balesRejected[crop] += bales;
+  }
+
+  /**
+   * @param more bales that may not be fed yet; below 0 when they are released
+   */
+  public void keptApart(int crop, int more) {
+    keptApart[crop] += more;
+    keptApartPeak[crop] = Math.max(keptApartPeak[crop], keptApart[crop]);
+  }
+
+  /** Bales in the yard that may not be fed yet. */
+  public int keptApart(int crop) {
+    return keptApart[crop];
+  }
+
+  public int keptApartPeak(int crop) {
+    return keptApartPeak[crop];
   }
 
   /** Water that a bale has lost to the air in the yard; below 0 where it has taken up more. */

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
  * @param weather always dry where the file names none
  * @param weigh absent where nothing is weighed
  * @param rejects by what loads are rejected as they are weighed in
+ * @param releaseS for how long a load is kept apart once it is unloaded; absent where it is not
  * @param unload a job of no time where the file names none
  * @param waitingPerS money for each truck or load that waits for room in the yard
  * @param hands paid in the receiving hours of days with an arrival
@@ -38,6 +39,7 @@ public record Delivery(
     Optional<Loads> loads,
     Optional<Job> weigh,
     List<Limit> rejects,
+    Optional<Distribution> releaseS,
     Job unload,
     int hands,
     double waitingPerS) {

@@ -130,6 +130,7 @@ final class Sketch {
             Optional.of(new Delivery.Loads(new Constant(H), 5, march(from), march(to), stream)),
             Optional.empty(),
             List.of(),
+            Optional.empty(),
             new Job(new Constant(0), List.of()),
             0,
             0));

@@ -64,6 +64,11 @@ final class DeliveryBinder {
         loads,
         StopBinder.job(f.at("weigh")),
         f.at("reject").list("limits", DeliveryBinder::limit),
+        f.has("release_after")
+            ? Optional.of(
+                RandomQuantityReader.of(
+                    f.at("release_after"), Dimension.TIME, Range.NOT_BELOW_0, 0))
+            : Optional.empty(),
         StopBinder.job(f.at("unload")).orElseGet(YardBinder::atOnce),
         Numbers.whole(f.at("hands"), 0, 0),
         Quantities.of(f.at("waiting_cost"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0));

@@ -83,7 +83,7 @@ final class CrewSendHome {
   private boolean decide(int c) {
     int l = line[c];
     int crop = present.layout.crop[l];
-    int here = stacking.inYard(crop) + feeding.onTableAndFeeder(l);
+    int here = stacking.mayBeFed(crop) + feeding.onTableAndFeeder(l);
     boolean was = away[c];
     away[c] =
         here < (was ? rule[c].backAt() : rule[c].below()) && hauling.moreToCome(crop, present.nowS);

@@ -6,6 +6,7 @@ import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Haulage;
 import hurdline.measure.Measure;
 import hurdline.plant.Crop;
+import hurdline.plant.Delivery;
 import hurdline.plant.Yard;
 import hurdline.simulation.activity.Feeding;
 import java.util.Arrays;
@@ -94,6 +95,9 @@ final class IntakeResults {
         Measure.YARD_AGE_MEAN, lifted > 0 ? intake.ageS(c) / lifted / DAY_S : Double.NaN, name);
     tally.put(Measure.YARD_HOURS_FULL, intake.levels.fullS(c) / HOUR_S, name);
     tally.putCrop(Measure.YARD_ROOM_NEEDED, name, intake.room.wanted(c), name);
+    if (haulage.delivery(c).flatMap(Delivery::releaseS).isPresent()) {
+      tally.putCrop(Measure.YARD_KEPT_APART, name, intake.keptApartPeak(c), name);
+    }
     tally.put(Measure.YARD_WITHOUT_ROOM, intake.room.refused(c), name);
   }
 

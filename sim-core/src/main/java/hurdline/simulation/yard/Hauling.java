@@ -26,12 +26,13 @@ import java.util.List;
  * <p>One file because loads, trucks and the gate share one queue in the order of arrival.
  */
 public final class Hauling {
-  private static final int KINDS = 5;
+  private static final int KINDS = 6;
   private static final int BALE = 0;
   private static final int TRUCK_AT_GATE = 1;
   private static final int LOAD_AT_GATE = 2;
   private static final int TRUCK_BACK = 3;
   private static final int STREAM_ENDS = 4;
+  private static final int RELEASE = 5;
 
   private final YardPlan yard;
   private final Haulage haulage;
@@ -48,6 +49,7 @@ public final class Hauling {
   public final Arrivals carriers;
   private final HaulJobs jobs;
   private final GateQueue gate;
+  private final KeptApart kept;
   public final Weighing weighing;
   private final EventHeap ends = new EventHeap(16);
   private final EventHeap arrivals = new EventHeap(32);
@@ -89,6 +91,7 @@ public final class Hauling {
     carriers = new Arrivals(bales, haulage.trucks());
     jobs = new HaulJobs(yard, haulage, carriers, resources, times, jobBase, orderBase);
     gate = new GateQueue(yard.crops());
+    kept = new KeptApart(yard, haulage, bales, stacking);
     weighing = new Weighing(yard, haulage, bales, carriers, fields, stacking, books);
     onTheWay = new int[yard.crops()];
     truckBales = new int[yard.crops()];
@@ -122,6 +125,7 @@ public final class Hauling {
     fields.reset();
     streamsOfLoads.reset(streams, replication);
     times.reset(streams, replication);
+    kept.reset(streams, replication);
     for (int crop = 0; crop < yard.crops(); crop++) {
       for (int field = haulage.firstField(crop); field < haulage.endField(crop); field++) {
         arrive(BALE, field, baling.nextS(field));
@@ -166,6 +170,7 @@ public final class Hauling {
         case TRUCK_AT_GATE -> atGate(index, nowS);
         case LOAD_AT_GATE -> loadComes(index, nowS);
         case TRUCK_BACK -> back(index, nowS);
+        case RELEASE -> kept.release(index);
         default -> {} // the caller asks anew whether more is to come
       }
     }
@@ -360,9 +365,8 @@ public final class Hauling {
     int crop = carriers.crop[carrier];
     note(nowS, crop, EventKind.UNLOADED, carriers.cargo.count(carrier));
     onTheWay[crop] -= carriers.cargo.count(carrier);
-    while (carriers.cargo.count(carrier) > 0) {
-      stacking.enter(carriers.cargo.takeFirst(carrier), nowS);
-    }
+    int load = kept.unload(crop, carriers.cargo, carrier, nowS);
+    arrive(RELEASE, load, kept.releasedAtS(load));
     if (weighs[crop]) {
       jobs.ask(carrier, Arrivals.WEIGH_OUT, nowS);
     } else {
@@ -422,6 +426,7 @@ public final class Hauling {
     return onTheWay[crop] > 0
         || books.heldAtField(crop) > 0
         || baling.moreToCome(crop)
+        || books.keptApart(crop) > 0
         || nowS < haulage.loadsEndS(crop) - FutureEvents.instantS();
   }
 

@@ -44,7 +44,7 @@ public final class Stacking {
     this.bales = bales;
     this.books = books;
     room = new Room(plan);
-    moistures = plan.changesMoisture() ? new YardMoisture(plan) : null;
+    moistures = plan.changesMoisture() ? new YardMoisture(plan, bales, books) : null;
     heaps = new BaleHeap[plan.places() * plan.crops()];
     Arrays.setAll(heaps, at -> new BaleHeap(bales));
     pickOrder = plan.pickOrder();
@@ -230,6 +230,21 @@ public final class Stacking {
     books.places.came(bales.place[bale], bales.crop[bale]);
   }
 
+  /** The same for a bale that may not be fed until it is {@link #release}d. */
+  void enterApart(int bale, double nowS) {
+    put(bale, room.takePromised(bales.crop[bale]), nowS);
+    pickable[bales.crop[bale]]--;
+    books.places.came(bales.place[bale], bales.crop[bale]);
+    books.keptApart(bales.crop[bale], 1);
+  }
+
+  void release(int bale) {
+    pickable[bales.crop[bale]]++;
+    books.keptApart(bales.crop[bale], -1);
+    setPickKeys(bale);
+    heaps[bales.place[bale] * plan.crops() + bales.crop[bale]].add(bale);
+  }
+
   private void lay(int bale, double nowS) {
     put(bale, room.takePromised(bales.crop[bale]), nowS);
     setPickKeys(bale);
@@ -261,6 +276,11 @@ public final class Stacking {
   /** Bales of the crop in the places, those being lifted included. */
   public int inYard(int crop) {
     return books.levels.inYard(crop);
+  }
+
+  /** Bales of the crop in the places but for those that are kept apart. */
+  public int mayBeFed(int crop) {
+    return inYard(crop) - books.keptApart(crop);
   }
 
   /** Bales of the crop in the places that are neither being lifted nor promised to a lift. */
@@ -410,20 +430,7 @@ public final class Stacking {
       books.places.lost(place, lost, bales.moisture[bale]);
     }
     if (moistures != null && moistures.changesIn(place) && nowS > sinceS) {
-      changeMoisture(bale, place, sinceS, nowS);
-    }
-  }
-
-  /** A bale is worth what was paid for it, also where its water was paid for. */
-  private void changeMoisture(int bale, int place, double fromS, double nowS) {
-    int crop = bales.crop[bale];
-    double beforeKg = bales.massKg[bale];
-    double dryKg = beforeKg * (1 - bales.moisture[bale]);
-    bales.moisture[bale] = moistures.after(place, crop, bales.moisture[bale], fromS, nowS);
-    bales.massKg[bale] = dryKg / (1 - bales.moisture[bale]);
-    books.driedInYard(crop, beforeKg - bales.massKg[bale]);
-    if (plan.isPaidAsWeighed(crop)) {
-      bales.unpaid[bale] = 1 - (1 - bales.unpaid[bale]) * beforeKg / bales.massKg[bale];
+      moistures.change(bale, place, sinceS, nowS);
     }
   }
 

@@ -1,5 +1,6 @@
 package hurdline.simulation.yard;
 
+import hurdline.account.IntakeBooks;
 import hurdline.compiled.YardPlan;
 import hurdline.plant.Yard;
 import java.util.Arrays;
@@ -18,14 +19,18 @@ final class YardMoisture {
   private static final double DAY_S = 86_400;
 
   private final YardPlan plan;
+  private final Bales bales;
+  private final IntakeBooks books;
   private final Yard.Climate[] climate; // by place; null where nothing changes
   private final DryDays[] sky; // by crop; null where it never rains
   private final double[][] passed; // [place * crops + crop][day], s and b above
   private final double[][] fromNothing;
   private final boolean[] isKnown;
 
-  YardMoisture(YardPlan plan) {
+  YardMoisture(YardPlan plan, Bales bales, IntakeBooks books) {
     this.plan = plan;
+    this.bales = bales;
+    this.books = books;
     climate = new Yard.Climate[plan.places()];
     Arrays.setAll(climate, place -> plan.climate(place).orElse(null));
     sky = new DryDays[plan.crops()];
@@ -44,8 +49,24 @@ final class YardMoisture {
     return climate[place] != null;
   }
 
+  /**
+   * A bale has lain in a place and is worth what was paid for it, also where its water was paid
+   * for.
+   */
+  void change(int bale, int place, double fromS, double nowS) {
+    int crop = bales.crop[bale];
+    double beforeKg = bales.massKg[bale];
+    double dryKg = beforeKg * (1 - bales.moisture[bale]);
+    bales.moisture[bale] = after(place, crop, bales.moisture[bale], fromS, nowS);
+    bales.massKg[bale] = dryKg / (1 - bales.moisture[bale]);
+    books.driedInYard(crop, beforeKg - bales.massKg[bale]);
+    if (plan.isPaidAsWeighed(crop)) {
+      bales.unpaid[bale] = 1 - (1 - bales.unpaid[bale]) * beforeKg / bales.massKg[bale];
+    }
+  }
+
   /** Moisture after lying in a place, water over mass. */
-  double after(int place, int crop, double moisture, double fromS, double toS) {
+  private double after(int place, int crop, double moisture, double fromS, double toS) {
     int at = place * plan.crops() + crop;
     learn(at, place, crop);
     double x = toDryBasis(moisture);

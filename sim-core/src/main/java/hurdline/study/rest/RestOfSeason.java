@@ -177,6 +177,7 @@ final class RestOfSeason {
             loads,
             of.weigh(),
             of.rejects(),
+            of.releaseS(),
             of.unload(),
             of.hands(),
             of.waitingPerS()));
