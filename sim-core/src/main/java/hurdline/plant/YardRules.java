@@ -81,7 +81,7 @@ final class YardRules {
     if (place.cover().isPresent() && place.stack().isEmpty()) {
       found.add(
           "yard.places." + place.name() + ".cover",
-          "a cover for stacks of a place of which it is not said how bales are stacked",
+          "a cover for stacks of a place that names no stack",
           "\"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
     }
   }
@@ -95,7 +95,7 @@ final class YardRules {
     if (ofStacks && place.stack().isEmpty()) {
       found.add(
           "yard.places." + place.name() + ".limits",
-          "a limit of stacks in a place of which it is not said how bales are stacked",
+          "a limit of stacks in a place that names no stack",
           "\"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
     }
   }
