@@ -21,6 +21,9 @@ import java.util.Map;
 final class SeasonChecks {
   private static final int FEWEST = 5;
 
+  /** Of a kilogram a second. */
+  private static final double T_PER_H = 3.6;
+
   /** Of a kilogram a square metre. */
   private static final double T_PER_HA = 10;
 
@@ -52,8 +55,35 @@ final class SeasonChecks {
             .forEach(step -> checks.add(check(line, step, fed)));
       }
     }
+    StopClocks clocks = new StopClocks(plant, records, loads);
+    plant.lines().forEach(line -> checks.add(feedRate(line, clocks.fedByRunning(line))));
     plant.deliveries().forEach(delivery -> checks.addAll(seasons(delivery)));
     return checks.stream().filter(check -> check.rows() > 0).toList();
+  }
+
+  /**
+   * What the feeder took in the hours in which no logged stop held it, error by shifts. Waits that
+   * no log has, and a machine behind it that is slower, are in it: its rate is that or more.
+   */
+  private FitCheckRow feedRate(Line line, List<double[]> shifts) {
+    double said =
+        line.steps().stream()
+            .filter(step -> step.machine().equals(line.feed()))
+            .flatMapToDouble(step -> step.rateKgPerS().stream())
+            .findFirst()
+            .orElse(Double.NaN);
+    Ratio rate =
+        shifts.size() < FEWEST
+            ? new Ratio(Double.NaN, Double.NaN)
+            : Ratio.of(shifts.toArray(double[][]::new));
+    return new FitCheckRow(
+        "rate of " + line.feed() + " in " + line.name() + ", at least",
+        "t/h",
+        T_PER_H * said,
+        T_PER_H * rate.value(),
+        T_PER_H * rate.error(),
+        shifts.size() < FEWEST ? 0 : shifts.size(),
+        "not identified: waits that no log has, and slower machines behind it, are in it");
   }
 
   /** What one season came to: a draw of the file's distributions and no estimate of them. */

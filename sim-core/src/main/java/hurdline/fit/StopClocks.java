@@ -152,6 +152,18 @@ final class StopClocks {
     return fed;
   }
 
+  /**
+   * What each shift of a line fed over the hours in which its feeder was crewed and no logged stop
+   * held it, in kg and seconds.
+   */
+  List<double[]> fedByRunning(Line line) {
+    Spans running = running(line.feed(), Set.of(line.name()));
+    return fedKg(line).entrySet().stream()
+        .map(entry -> new double[] {entry.getValue(), within(running, entry.getKey()).totalS()})
+        .filter(pair -> pair[0] > 0 && pair[1] > 0)
+        .toList();
+  }
+
   double fedKg() {
     return plant.lines().stream()
         .flatMap(line -> fedKg(line).values().stream())
