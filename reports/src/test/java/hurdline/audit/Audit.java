@@ -2,6 +2,7 @@ package hurdline.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +15,10 @@ final class Audit {
   private final List<Check> checks;
   private final Map<String, Check> owners =
       new HashMap<>(); // which check makes each kind of comparison
+
+  private Audit(List<Check> checks) {
+    this.checks = checks;
+  }
 
   private Audit(Check... more) {
     checks =
@@ -66,6 +71,22 @@ final class Audit {
    */
   static Audit ofYard(Map<Integer, WrittenAnswer> ownRuns) {
     return new Audit(new YardSizeCheck(ownRuns), new YardPageCheck());
+  }
+
+  /** Of plans by their margin, without bounds and draws; such an answer has no measures.csv. */
+  static Audit ofChoice(Path plant) {
+    return new Audit(List.of(new ChoiceCheck(plant), new ChoicePageCheck(), new TerminalCheck()));
+  }
+
+  /** The kinds of comparison of a choice. */
+  static Set<String> kindsOfChoice() {
+    return Set.of(
+        ChoiceCheck.CHOSEN,
+        ChoiceCheck.EFFECTS,
+        ChoiceCheck.ROUNDS,
+        ChoiceCheck.FRONTIER,
+        PageBook.PAGE,
+        TerminalCheck.TERMINAL);
   }
 
   Ledger of(WrittenAnswer answer) {

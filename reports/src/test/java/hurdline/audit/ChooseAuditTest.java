@@ -22,7 +22,7 @@ class ChooseAuditTest {
 
       choices:
         mill: {key: machines.mill.power, values: [15 hp, 25 hp, 40 hp]}
-        loader: {key: resources.loader.count, values: [1, 2]}
+        loader: {key: resources.loader.count, values: [1, 2], cost: [0 USD, 9000 USD]}
       """;
   private static final int CHOOSING = 10;
   private static final int ROUND = 10;
@@ -68,11 +68,48 @@ class ChooseAuditTest {
     return mean + Math.max(q * s, hall);
   }
 
+  private Path twoDays() throws IOException {
+    Path plant = dir.resolve("small.yaml");
+    String small = Files.readString(Plants.shipped("small.yaml"));
+    return Files.writeString(plant, small.replace("2027-05-28", "2027-03-02") + OPEN);
+  }
+
+  @Test
+  void everyTableIsThatOfTheLastYearsAndOfTheOthers() throws IOException {
+    Path plant = twoDays();
+    WrittenAnswer answer =
+        WrittenAnswer.of(
+            "choose",
+            plant,
+            dir.resolve("all"),
+            "--best",
+            "money.margin:300 USD",
+            "--worth",
+            "--budget",
+            "0",
+            "--replications",
+            "6");
+    Audit audit = Audit.ofChoice(plant);
+    audit.closes(answer, Audit.kindsOfChoice(), 50);
+    audit.notices(ChoiceCheck.CHOSEN, answer, of -> changed(of, Tables.CHOICE, Columns.P05));
+    audit.notices(ChoiceCheck.EFFECTS, answer, of -> changed(of, Tables.EFFECTS, "low_95"));
+    audit.notices(ChoiceCheck.ROUNDS, answer, of -> changed(of, Tables.ROUNDS, "left"));
+    audit.notices(ChoiceCheck.FRONTIER, answer, of -> changed(of, Tables.FRONTIER, "mean"));
+    audit.notices(TerminalCheck.TERMINAL, answer, of -> changed(of, Tables.CHOICE, "high_95"));
+    audit.notices(PageBook.PAGE, answer, of -> changed(of, Tables.ROUNDS, "years"));
+  }
+
+  private static WrittenAnswer changed(WrittenAnswer of, String table, String column) {
+    Table.Row first = of.table(table).rows().findFirst().orElseThrow();
+    for (Table.Row row : of.table(table).rows().toList()) {
+      first = row.has(Columns.STATUS) && row.is(Columns.STATUS, "named") ? row : first;
+    }
+    return of.with(of.table(table).with(first, column, "" + (3 + 2 * first.number(column))));
+  }
+
   @Test
   void aPlanThatWentOutIsBelowTheLeaderByItsOwnYears() throws IOException {
-    Path plant = dir.resolve("small.yaml");
-    Path small = Path.of(System.getProperty("hurdline.root"), "line-configs/small.yaml");
-    Files.writeString(plant, Files.readString(small).replace("2027-05-28", "2027-03-02") + OPEN);
+    Path plant = twoDays();
     Path out = dir.resolve("chosen");
     CommandCall call =
         CommandCall.of(

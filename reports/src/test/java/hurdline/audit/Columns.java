@@ -84,5 +84,9 @@ final class Columns {
   static final String WHAT = "what";
   static final String EFFECT = "gain";
 
+  static final String CHOSEN_PLAN = "plan";
+  static final String STATUS = "status";
+  static final String COST = "cost";
+
   private Columns() {}
 }

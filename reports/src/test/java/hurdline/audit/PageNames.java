@@ -58,6 +58,8 @@ final class PageNames {
   static final String OWNER = "owner and tenant";
   static final String CREWS = "hand hours";
   static final String PLAN_AGAINST_PLAN = "plan against plan";
+  static final String PLANS_LEFT = "plans that may be the best";
+  static final String ROUNDS = "rounds";
   static final String ABOVE = "above ";
   static final String LESS = " less ";
 

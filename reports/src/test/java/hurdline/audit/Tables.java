@@ -29,5 +29,11 @@ public final class Tables {
   static final String MACHINE_WEEKS = "machine_weeks.csv";
   static final String CHANGEOVERS = "changeovers.csv";
 
+  static final String CHOICE = "choice.csv";
+  static final String SCREENED = "screened_out.csv";
+  static final String FRONTIER = "frontier.csv";
+  static final String EFFECTS = "effects.csv";
+  static final String ROUNDS = "rounds.csv";
+
   private Tables() {}
 }

@@ -131,9 +131,11 @@ final class TerminalCheck implements Check {
                 of.get("unit").getAsString()));
       }
     }
-    answer
-        .options()
-        .forEach(option -> known.addAll(BottleneckCheck.shares(answer.samples(option))));
+    if (answer.has(Tables.MEASURES)) {
+      answer
+          .options()
+          .forEach(option -> known.addAll(BottleneckCheck.shares(answer.samples(option))));
+    }
     return known;
   }
 
@@ -159,7 +161,7 @@ final class TerminalCheck implements Check {
 
   private static List<String[]> intervals(Table table) {
     return switch (table.file()) {
-      case Tables.SUMMARY, Tables.PAYBACK ->
+      case Tables.SUMMARY, Tables.PAYBACK, Tables.CHOICE ->
           List.<String[]>of(new String[] {Columns.MEAN, Columns.LOW_95, Columns.HIGH_95});
       case Tables.ADJUSTED ->
           List.<String[]>of(new String[] {Columns.ADJUSTED_MEAN, Columns.LOW_95, Columns.HIGH_95});
@@ -167,6 +169,8 @@ final class TerminalCheck implements Check {
           List.of(
               new String[] {Columns.DIFFERENCE, Columns.LOW_95, Columns.HIGH_95},
               new String[] {Columns.DIFFERENCE, Columns.LOW_JOINT, Columns.HIGH_JOINT});
+      case Tables.EFFECTS ->
+          List.<String[]>of(new String[] {Columns.DIFFERENCE, Columns.LOW_95, Columns.HIGH_95});
       case Tables.BOTTLENECKS ->
           List.<String[]>of(new String[] {Columns.SHARE, Columns.SHARE_LOW, Columns.SHARE_HIGH});
       case Tables.YARD_SIZES ->
