@@ -76,7 +76,7 @@ class WallsTest {
                 + " statistics unit");
     room("study.run")
         .uses(
-            "account answer compiled measure plant simulation simulation.results statistics study"
+            "account answer compiled measure plant simulation simulation.results study"
                 + " study.replicate");
     room("study.option")
         .uses(

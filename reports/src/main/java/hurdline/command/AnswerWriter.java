@@ -72,7 +72,7 @@ final class AnswerWriter {
   /** The same of several plant files; the answer lies beside the first by default. */
   <A extends Answer> int simulate(
       List<Path> files, Path out, PreparedStudy<A> study, Shape<A> shape) throws IOException {
-    AskedPlants asked = AskedPlants.of(files);
+    AskedPlants asked = AskedPlants.of(setting.call(), files);
     AnswerFolder folder = folder(files.get(0), out);
     try (ChartThread drawing = ChartThread.begin()) {
       if (!shown.quiet()) {

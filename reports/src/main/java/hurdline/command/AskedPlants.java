@@ -12,17 +12,27 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The plant files as they were when they were asked about, so that an answer can be read beside its
- * plant after the file has gone on.
+ * The plant files as they were when they were asked about, and the call, so that an answer can be
+ * read with its plant after the file has gone on, and be asked for again.
  */
 final class AskedPlants {
+  private final List<String> call;
   private final List<String> texts;
 
-  private AskedPlants(List<String> texts) {
+  private AskedPlants(List<String> call, List<String> texts) {
+    this.call = call;
     this.texts = texts;
   }
 
-  static AskedPlants of(List<Path> files) throws IOException {
+  /** Of an answer to which no plant belongs. */
+  static AskedPlants none() {
+    return new AskedPlants(List.of(), List.of());
+  }
+
+  /**
+   * @param call the words of the call, the verb first
+   */
+  static AskedPlants of(List<String> call, List<Path> files) throws IOException {
     List<String> texts = new ArrayList<>();
     for (Path file : files) {
       try {
@@ -32,14 +42,31 @@ final class AskedPlants {
         texts.add(""); // such a file has been refused by the reader
       }
     }
-    return new AskedPlants(texts);
+    return new AskedPlants(call, texts);
   }
 
-  /** By name: {@code plant.yaml}, and {@code plant-2.yaml} and so on where there are several. */
+  /**
+   * By name: {@code plant.yaml}, and {@code plant-2.yaml} and so on where there are several; {@code
+   * call.txt} with a word on each line.
+   */
   Map<String, String> texts() {
     Map<String, String> named = new LinkedHashMap<>();
     texts.forEach(text -> named.put(name(named.size()), text));
+    if (!call.isEmpty()) {
+      named.put("call.txt", String.join("\n", asked()) + "\n");
+    }
     return named;
+  }
+
+  /** Where the answer went and who followed it is no part of the question. */
+  private List<String> asked() {
+    List<String> words = new ArrayList<>(call);
+    words.removeIf(word -> word.equals("--steered") || word.startsWith("--out="));
+    int out = words.indexOf("--out");
+    if (out >= 0) {
+      words.subList(out, Math.min(words.size(), out + 2)).clear();
+    }
+    return words;
   }
 
   private static String name(int place) {

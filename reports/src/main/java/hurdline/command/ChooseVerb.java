@@ -10,6 +10,7 @@ import hurdline.study.choose.BlockStore;
 import hurdline.study.choose.Choose;
 import hurdline.study.choose.ChooseProgress;
 import hurdline.study.choose.ClusterSize;
+import hurdline.study.replicate.HeadlineSoFar;
 import hurdline.study.replicate.ProgressListener;
 import hurdline.table.AnswerFolder;
 import hurdline.table.BlockFolder;
@@ -29,15 +30,17 @@ import picocli.CommandLine;
     name = "choose",
     customSynopsis = "hurdline choose FILE --best MEASURE:BAND [FLAG]...",
     description =
-        "Simulates very many plans, all combinations of what stands under choices in the file, on the same random draws, names the best of"
-            + " them and says how far above it the best may be.",
+        "Simulates very many plans, all combinations of what stands under choices in the file, on"
+            + " the same random draws, names the best of them and says how far above it the best"
+            + " may be.",
     sortOptions = false,
     optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",
     footer = {
       "",
-      "Plans that are clearly below go out round by round, so most of the years go to those that are close. Ctrl-C keeps finished blocks of"
-          + " years; the same call with --out DIR goes on from there.",
+      "Plans that are clearly below go out round by round, so most of the years go to those that"
+          + " are close. Ctrl-C keeps finished blocks of years; the same call with --out DIR goes"
+          + " on from there.",
       "",
       "Examples:",
       "  hurdline choose my-plant.yaml --best money.margin:'5000 USD' --worth",
@@ -60,7 +63,8 @@ final class ChooseVerb implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       description =
-          "Folder for the answer; new, empty, or begun by the same call. Default: a dated one beside FILE.")
+          "Folder for the answer; new, empty, or begun by the same call. Default: a dated one"
+              + " beside FILE.")
   private Path out;
 
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
@@ -73,7 +77,7 @@ final class ChooseVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     double mostS = flags.mostS();
-    AskedPlants asked = AskedPlants.of(List.of(choice.file()));
+    AskedPlants asked = AskedPlants.of(setting.call(), List.of(choice.file()));
     PreparedChoice prepared =
         setting
             .studies()
@@ -151,6 +155,7 @@ final class ChooseVerb implements Callable<Integer> {
   private final class Told implements ChooseProgress {
     private final ProgressListener years;
     private final ChooseCost cost;
+    private HeadlineSoFar gap = HeadlineSoFar.unknown();
 
     private Told(ProgressListener years, ChooseCost cost) {
       this.years = years;
@@ -159,6 +164,7 @@ final class ChooseVerb implements Callable<Integer> {
 
     @Override
     public void done(int done, int of) {
+      years.headline(() -> gap);
       years.done(done, of);
     }
 
@@ -176,6 +182,9 @@ final class ChooseVerb implements Callable<Integer> {
 
     @Override
     public void stage(Stage said) {
+      gap =
+          new HeadlineSoFar(
+              "the best is above the leader by at most", said.unit(), said.gap(), 0, said.gap());
       if (!shown.quiet()) {
         setting
             .err()

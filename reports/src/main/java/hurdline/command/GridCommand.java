@@ -47,7 +47,7 @@ final class GridCommand {
   /** The same of several plant files; the answer lies beside the first by default. */
   int simulate(List<Path> files, Path out, PreparedGrid prepared) throws IOException {
     Path file = files.get(0);
-    AskedPlants asked = AskedPlants.of(files);
+    AskedPlants asked = AskedPlants.of(setting.call(), files);
     Grid grid = prepared.grid();
     AnswerWriter reporting = new AnswerWriter(setting, shown);
     BegunAnswer begun = new BegunAnswer("a grid", CellFolder.name());

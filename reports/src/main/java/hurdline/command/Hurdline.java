@@ -115,7 +115,8 @@ public final class Hurdline implements Callable<Integer> {
   }
 
   /** One call with its arguments; the exit code. */
-  static int call(CommandContext setting, String... args) {
+  static int call(CommandContext terminal, String... args) {
+    CommandContext setting = terminal.of(args);
     if (args.length == 0) {
       dressed(setting, ofAllVerbs(setting)).usage(setting.err());
       return ExitCode.WRONG_CALL.number();

@@ -29,7 +29,8 @@ import picocli.CommandLine;
     name = "page",
     customSynopsis = "hurdline page RECORD [FLAG]...",
     description =
-        "Makes the page and the charts of an answer again, in other units or with other marks, without simulating anything.",
+        "Makes the page and the charts of an answer again, in other units or with other marks,"
+            + " without simulating anything.",
     sortOptions = false,
     optionListHeading = "%nFlags:%n",
     parameterListHeading = "%n",
@@ -55,7 +56,8 @@ final class PageVerb implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       description =
-          "Folder for page and charts; it must be new or empty. Default: a dated one beside RECORD.")
+          "Folder for page and charts; it must be new or empty. Default: a dated one beside"
+              + " RECORD.")
   private Path out;
 
   @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
@@ -74,7 +76,7 @@ final class PageVerb implements Callable<Integer> {
             ? AnswerFolder.beside(record, "page", LocalDateTime.now())
             : AnswerFolder.named(out);
     try (ChartThread drawing = ChartThread.begin()) {
-      new AnswerFiles(folder, drawing, AskedPlants.of(List.of()))
+      new AnswerFiles(folder, drawing, AskedPlants.none())
           .writePage(parts(answer, wording.reading(answer)));
     } finally {
       folder.giveBack();

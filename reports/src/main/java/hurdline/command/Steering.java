@@ -58,15 +58,20 @@ final class Steering implements ProgressListener, AutoCloseable {
     }
     headline =
         ",\"figure\":\""
-            + now.label()
+            + inQuotes(now.label())
             + "\",\"text\":\""
-            + wording.withInterval(now.mean(), now.low95(), now.high95(), now.unit())
+            + inQuotes(wording.withInterval(now.mean(), now.low95(), now.high95(), now.unit()))
             + "\",\"mean\":"
             + now.mean()
             + ",\"low\":"
             + now.low95()
             + ",\"high\":"
             + now.high95();
+  }
+
+  /** Names are the plant file's; what would end a text of JSON is told as what looks like it. */
+  private static String inQuotes(String text) {
+    return text.replace('"', '\'').replace('\\', '/').replaceAll("\\p{Cntrl}", " ");
   }
 
   @Override

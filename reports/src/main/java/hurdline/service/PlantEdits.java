@@ -3,6 +3,7 @@ package hurdline.service;
 import hurdline.plant.yaml.FormValues;
 import hurdline.plant.yaml.PlantEdit;
 import java.util.List;
+import java.util.Map;
 
 /** Single values put into the text of a plant, comments and layout kept. */
 public final class PlantEdits {
@@ -54,8 +55,8 @@ public final class PlantEdits {
     return FormValues.count(text);
   }
 
-  /** The names in a section of a text, such as its options; none where it has none. */
-  public static List<String> names(String text, String section) {
-    return FormValues.names(text, section);
+  /** The titles in a section of a text by name, such as of its options; none where it has none. */
+  public static Map<String, String> titles(String text, String section) {
+    return FormValues.titles(text, section);
   }
 }

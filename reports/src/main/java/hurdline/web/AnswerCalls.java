@@ -58,6 +58,8 @@ final class AnswerCalls {
   /**
    * An answer in the list.
    *
+   * @param call what was filled in, so that it can be asked again
+   * @param asOnDisk whether the plant's file still says what was asked about
    * @param asked what it rests on: plant, options, replications, seed
    */
   private record Row(
@@ -65,7 +67,8 @@ final class AnswerCalls {
       String when,
       String plant,
       String question,
-      List<String> options,
+      AskedCall call,
+      boolean asOnDisk,
       String asked,
       int replications,
       long seed,
@@ -88,6 +91,7 @@ final class AnswerCalls {
         "POST answers", this::list,
         "POST report", this::report,
         "POST side", this::side,
+        "POST folder", this::folder,
         "PUT note", this::note,
         "DELETE answers", this::delete);
   }
@@ -111,7 +115,7 @@ final class AnswerCalls {
             .format(Instant.ofEpochMilli(answers.changedMs(path)).atZone(ZoneId.systemDefault()));
     if (answer.isEmpty()) {
       List<String> other = List.of("Written by another version of hurdline.");
-      return new Row(name, when, "", "", List.of(), "", 0, 0, other, star, words);
+      return new Row(name, when, "", "", AskedCall.unknown(), false, "", 0, 0, other, star, words);
     }
     Header header = answer.get().header();
     Optional<Question> question = Question.of(answer.get());
@@ -120,7 +124,10 @@ final class AnswerCalls {
         when,
         header.file(),
         question.map(Question::name).orElse(""),
-        header.option().equals("base") ? List.of() : List.of(header.option().split("\\+")),
+        question.isEmpty()
+            ? AskedCall.unknown()
+            : AskedCall.of(path, header.file(), question.get()),
+        answers.isPlantOf(path, header.file()),
         asked(header),
         header.replications(),
         header.seed(),
@@ -219,6 +226,20 @@ final class AnswerCalls {
     Path part = Files.createTempFile(note.getParent(), ".note-", ".part");
     Files.writeString(part, text + "\n");
     Files.move(part, note, StandardCopyOption.ATOMIC_MOVE);
+    return Reply.json(Map.of());
+  }
+
+  /** Opens an answer's folder, on this machine, where alone the page can be. */
+  private Reply folder(Ask ask) throws IOException {
+    Path answer = answers.path(ask.text("name"));
+    if (!BrowserStart.isPossible(System.getenv())) {
+      throw new Refusal(409, "No desktop is here that could show it; the folder is " + answer);
+    }
+    try {
+      BrowserStart.show(answer);
+    } catch (IOException none) {
+      throw new Refusal(409, "Nothing here shows folders; the folder is " + answer);
+    }
     return Reply.json(Map.of());
   }
 

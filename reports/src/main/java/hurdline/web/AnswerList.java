@@ -21,12 +21,14 @@ import java.util.stream.Stream;
 final class AnswerList {
   private static final String RECORD = "record.json";
 
+  private final PlantFolder folders;
   private final Path folder;
   private final Map<String, Read> read = new HashMap<>();
 
   private record Read(long changedMs, Answer answer) {}
 
   AnswerList(PlantFolder folder) {
+    this.folders = folder;
     this.folder = folder.path();
   }
 
@@ -82,6 +84,14 @@ final class AnswerList {
       read.put(name, known);
     }
     return Optional.of(known.answer());
+  }
+
+  /** Whether the folder has a plant file of that name with the text that an answer keeps. */
+  boolean isPlantOf(Path answer, String file) throws IOException {
+    Path kept = answer.resolve("plant.yaml");
+    return folders.plants().contains(file)
+        && isFile(kept)
+        && Files.mismatch(kept, folder.resolve(file)) < 0;
   }
 
   /** Takes an answer away with all that is in its folder; links are not followed. */

@@ -66,6 +66,14 @@ public final class BrowserStart implements AutoCloseable {
     }
   }
 
+  /** Shows a folder as the machine shows folders. */
+  static void show(Path folder) throws IOException {
+    new ProcessBuilder(command(folder.toAbsolutePath().toString()))
+        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+        .redirectError(ProcessBuilder.Redirect.DISCARD)
+        .start();
+  }
+
   private static List<String> command(String address) {
     String system = System.getProperty("os.name").toLowerCase(Locale.ROOT);
     List<String> words = new ArrayList<>();

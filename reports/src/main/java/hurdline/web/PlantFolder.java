@@ -54,6 +54,18 @@ final class PlantFolder {
    */
   record Version(String text, String version, String layout) {}
 
+  /**
+   * Refuses what is no folder below this one, links followed.
+   *
+   * @throws Refusal if it is none
+   */
+  void refuseOutside(String name) throws IOException {
+    Path inner = folder.resolve(name);
+    if (!Files.isDirectory(inner) || !inner.toRealPath().startsWith(folder.toRealPath())) {
+      throw new Refusal(400, "There is no folder \"" + name + "\" below that of the plants.");
+    }
+  }
+
   Path path() {
     return folder;
   }

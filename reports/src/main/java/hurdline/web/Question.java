@@ -1,12 +1,14 @@
 package hurdline.web;
 
 import hurdline.answer.Answer;
+import hurdline.answer.BacktestAnswer;
 import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
+import hurdline.text.BacktestWords;
 import hurdline.text.ChooseHeadline;
 import hurdline.text.ChooseTable;
 import hurdline.text.CompareHeadline;
@@ -26,7 +28,6 @@ import hurdline.web.http.Refusal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
@@ -41,11 +42,7 @@ enum Question {
       "run",
       "What will the plant do?",
       "Simulates its calendar: what comes out, what limits each line, what it earns.",
-      List.of(Field.options("option", "With these options"), Field.until()),
-      (ask, words) -> {
-        joined(ask, "option", "+", words);
-        flag(ask, "until", words);
-      }),
+      List.of(QuestionField.options("option", "With these options", "+"), QuestionField.until())),
   COMPARE(
       new Found<>(
           CompareAnswer.class, (a, w) -> new CompareHeadline(a, w).sentences(), CompareTable::of),
@@ -53,43 +50,33 @@ enum Question {
       "Do its options pay?",
       "Sets options against the plant as it stands, on the same random draws.",
       List.of(
-          Field.options("among", "Options; none for all"),
-          Field.text("lives", "Simulated service lives", "", "30 if left empty; from 2 on"),
-          Field.tick("gain", "Effect of 10 % more of each machine, bin, resource and shift"),
-          Field.tick("tornado", "What the net present value is sensitive to (tornado)"),
-          Field.text(
-              "break_even", "Break-even of", "", "such as money.wage or products.hurd.price"),
-          Field.until()),
-      (ask, words) -> {
-        joined(ask, "among", ",", words);
-        named(ask, "lives", "service-lives", words);
-        ticked(ask, "gain", words);
-        ticked(ask, "tornado", words);
-        named(ask, "break_even", "break-even", words);
-        flag(ask, "until", words);
-      }),
+          QuestionField.options("among", "Options; none for all", ","),
+          QuestionField.text("lives", "Simulated service lives", "", "30 if left empty; from 2 on")
+              .of("service-lives"),
+          QuestionField.tick(
+              "gain", "Effect of 10 % more of each machine, bin, resource and shift"),
+          QuestionField.tick("tornado", "What the net present value is sensitive to (tornado)"),
+          QuestionField.text(
+                  "break_even", "Break-even of", "", "such as money.wage or products.hurd.price")
+              .of("break-even"),
+          QuestionField.until())),
   YARD(
       new Found<>(YardAnswer.class, (a, w) -> new YardHeadline(a, w).sentences(), YardTable::of),
       "yard",
       "How large must the yard be?",
       "How many bales and how much ground, and how often each size overflows.",
       List.of(
-          Field.text("overflow", "It may overflow in", "5%", "of seasons"),
-          Field.text("acres", "Acres: share of seasons that must be met", "", "such as 90%"),
-          Field.options("option", "With these options")),
-      (ask, words) -> {
-        flag(ask, "overflow", words);
-        flag(ask, "acres", words);
-        joined(ask, "option", "+", words);
-      }),
+          QuestionField.text("overflow", "It may overflow in", "5%", "of seasons"),
+          QuestionField.text(
+              "acres", "Acres: share of seasons that must be met", "", "such as 90%"),
+          QuestionField.options("option", "With these options", "+"))),
   SEASON(
       new Found<>(
           SeasonAnswer.class, (a, w) -> new SeasonHeadline(a, w).sentences(), SeasonTable::of),
       "season",
       "Which season plan is best?",
       "Simulates the plans of a shared building on the same random draws.",
-      List.of(Field.plans("plans", "Plans; none for all")),
-      (ask, words) -> joined(ask, "plans", ",", words)),
+      List.of(QuestionField.plans("plans", "Plans; none for all"))),
   CHOOSE(
       new Found<>(
           ChooseAnswer.class, (a, w) -> new ChooseHeadline(a, w).sentences(), ChooseTable::of),
@@ -97,64 +84,38 @@ enum Question {
       "Which of many plans is the best?",
       "Simulates all combinations of what stands under choices in the file, round by round.",
       List.of(
-          Field.text("best", "Best by, and a difference that matters", "money.margin:5000", ""),
-          Field.text("budget", "Budgets, if any", "", "such as 0,60000,140000"),
-          Field.tick("worth", "After the yearly cost of what each plan buys")),
-      (ask, words) -> {
-        flag(ask, "best", words);
-        flag(ask, "budget", words);
-        ticked(ask, "worth", words);
-      }),
+          QuestionField.text(
+              "best", "Best by, and a difference that matters", "money.margin:5000", ""),
+          QuestionField.text("budget", "Budgets, if any", "", "such as 0,60000,140000"),
+          QuestionField.tick("worth", "After the yearly cost of what each plan buys"))),
   GRID(
       new Found<>(GridAnswer.class, (a, w) -> new GridHeadline(a, w).sentences(), GridTable::of),
       "run",
       "What if one or two figures are others?",
       "Simulates the plant over a grid of one or two keys.",
       List.of(
-          Field.text("vary", "Key and values", "", "such as machines.mill.power=x0.5..x2..x0.5"),
-          Field.text("vary2", "A second key, if wanted", "", "such as money.wage=x0.8,x1,x1.2")),
-      (ask, words) -> {
-        if (ask.text("vary").isBlank()) {
-          throw new Refusal(400, "Say which key is varied, and over which values.");
-        }
-        named(ask, "vary", "vary", words);
-        named(ask, "vary2", "vary", words);
-      });
-
-  private static final int MOST_WORDS = 1000;
-
-  /**
-   * Something to fill in.
-   *
-   * @param kind {@code text}, {@code tick}, {@code options} or {@code plans} of the plant
-   * @param value that it has at first
-   * @param hint beside it
-   */
-  record Field(String name, String label, String kind, String value, String hint) {
-    static Field text(String name, String label, String value, String hint) {
-      return new Field(name, label, "text", value, hint);
-    }
-
-    static Field until() {
-      return text(
-          "until", "Go on until known to", "", "such as money.margin:2%; at least 40 replications");
-    }
-
-    static Field tick(String name, String label) {
-      return new Field(name, label, "tick", "", "");
-    }
-
-    static Field options(String name, String label) {
-      return new Field(name, label, "options", "", "");
-    }
-
-    static Field plans(String name, String label) {
-      return new Field(name, label, "plans", "", "");
-    }
-  }
+          QuestionField.text(
+              "vary", "Key and values", "", "such as machines.mill.power=x0.5..x2..x0.5"),
+          QuestionField.text(
+                  "vary2", "A second key, if wanted", "", "such as money.wage=x0.8..x1.2..x0.2")
+              .of("vary"))),
+  BACKTEST(
+      new Found<>(
+          BacktestAnswer.class,
+          (a, w) -> new BacktestWords(a, w).headline(),
+          (a, w) -> new MainTable(List.of(), w)),
+      "backtest",
+      "Does the model agree with a season that has been?",
+      "Simulates the season of the plant's own records and says what differs by more than chance.",
+      List.of(
+          QuestionField.folder(
+              "records",
+              "Folder of records",
+              "records",
+              "in this folder; at least 99 replications")));
 
   /** As the page draws it. */
-  record Shown(String id, String label, String description, List<Field> fields) {}
+  record Shown(String id, String label, String description, List<QuestionField> fields) {}
 
   /**
    * How an answer of one kind is told in the list of answers.
@@ -183,22 +144,15 @@ enum Question {
   private final String verb;
   private final String label;
   private final String description;
-  private final List<Field> fields;
-  private final BiConsumer<Ask, List<String>> flags;
+  private final List<QuestionField> fields;
 
   Question(
-      Found<?> found,
-      String verb,
-      String label,
-      String description,
-      List<Field> fields,
-      BiConsumer<Ask, List<String>> flags) {
+      Found<?> found, String verb, String label, String description, List<QuestionField> fields) {
     this.found = found;
     this.verb = verb;
     this.label = label;
     this.description = description;
     this.fields = fields;
-    this.flags = flags;
   }
 
   static List<Shown> all() {
@@ -233,42 +187,23 @@ enum Question {
     return label;
   }
 
-  /**
-   * The words of the call, the plant file and where the answer goes left out. Each value stands
-   * behind the equals sign of its flag, so that none can become a flag.
-   */
+  String verb() {
+    return verb;
+  }
+
+  List<QuestionField> fields() {
+    return fields;
+  }
+
+  /** The words of the call, the plant file and where the answer goes left out. */
   List<String> call(Ask ask) {
+    if (this == GRID && ask.text("vary").isBlank()) {
+      throw new Refusal(400, "Say which key is varied, and over which values.");
+    }
     List<String> words = new ArrayList<>(List.of(verb));
     words.add("--replications=" + ask.whole("replications", 1, 1_000_000));
     words.add("--seed=" + ask.whole("seed", 0, Integer.MAX_VALUE));
-    flags.accept(ask, words);
+    fields.forEach(field -> field.addTo(words, ask));
     return words;
-  }
-
-  private static void flag(Ask ask, String name, List<String> words) {
-    named(ask, name, name, words);
-  }
-
-  private static void named(Ask ask, String name, String flag, List<String> words) {
-    String value = ask.text(name).strip();
-    if (value.length() > MOST_WORDS) {
-      throw new Refusal(400, "\"" + name + "\" is too long.");
-    }
-    if (!value.isEmpty()) {
-      words.add("--" + flag + "=" + value);
-    }
-  }
-
-  private static void ticked(Ask ask, String name, List<String> words) {
-    if (ask.text(name).equals("true")) {
-      words.add("--" + name);
-    }
-  }
-
-  private static void joined(Ask ask, String name, String between, List<String> words) {
-    List<String> names = ask.texts(name);
-    if (!names.isEmpty()) {
-      words.add("--" + name + "=" + String.join(between, names));
-    }
   }
 }

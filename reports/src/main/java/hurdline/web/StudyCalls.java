@@ -35,8 +35,8 @@ final class StudyCalls {
 
   private record Asking(
       List<Question.Shown> questions,
-      List<String> options,
-      List<String> plans,
+      Map<String, String> options,
+      Map<String, String> plans,
       double secondsPerReplication) {}
 
   Map<String, Call> all() {
@@ -53,8 +53,8 @@ final class StudyCalls {
     return Reply.json(
         new Asking(
             Question.all(),
-            PlantEdits.names(text, "options"),
-            PlantEdits.names(text, "plans"),
+            PlantEdits.titles(text, "options"),
+            PlantEdits.titles(text, "plans"),
             secondsPerReplication.getAsDouble()));
   }
 
@@ -62,6 +62,11 @@ final class StudyCalls {
     Path plant = folder.plant(ask.text("name"));
     Question question = Question.of(ask.text("question"));
     List<String> call = question.call(ask);
+    for (QuestionField field : question.fields()) {
+      if (field.kind().equals("folder")) {
+        folder.refuseOutside(ask.text(field.name()).strip());
+      }
+    }
     call.add("--units=" + (ask.text("units").equals("metric") ? "metric" : "us"));
     if (TextCalls.isKnown(ask.text("locale"))) {
       call.add("--locale=" + ask.text("locale"));

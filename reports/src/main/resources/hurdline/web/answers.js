@@ -13,12 +13,20 @@ const row = one => {
   return make("li.answer", make("h3", `${one.star ? "\u2605 " : ""}${one.plant || one.name}, ${one.when}`),
     make("p.note", one.asked), one.sentences.slice(0, 3).map(said => make("p", said)),
     make("p", make("label", {htmlFor: box.id}, "Note"), " ", box),
+    one.call.other ? make("p.note", `It was asked with ${one.call.other}, for which this page has no field: ask it again in a terminal.`) : null,
     make("p.row",
       button("Report", trying(() => report(one.name)), {"aria-label": "Report of " + one.name}),
       button(one.star ? "Take the star away" : "Star", note(one, () => ({star: String(!one.star)}))),
-      one.question ? button("Ask again", () => document.dispatchEvent(new CustomEvent("again", {detail: one}))) : null,
+      one.question && !one.call.other ? button("Ask again", () => again(one), {"aria-label": "Ask again, as in " + one.name}) : null,
+      button("Open the folder", trying(async () => { await call("POST", "folder", {name: one.name}); say(`The folder ${one.name} is opened.`); }), {"aria-label": "Open the folder " + one.name}),
       button("Delete", trying(() => remove(one))),
       make("label.tick", make("input", {type: "checkbox", name: "side", value: one.name, onchange: sides}), " side by side")));
+};
+
+// The question with what was filled in, for another seed or more replications; of the plant's file as it is now.
+const again = one => {
+  if (!one.asOnDisk && !confirm(`${one.plant} has been changed since, or is not in this folder: the question would be asked of what is there now. Go on?`)) return;
+  document.dispatchEvent(new CustomEvent("again", {detail: one}));
 };
 
 const remove = async one => {

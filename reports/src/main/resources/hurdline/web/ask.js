@@ -4,13 +4,13 @@ import {$, button, make, reader, say, trying} from "./shown.js";
 import * as plant from "./plant.js";
 
 const POLL_MS = 500;
-let asking = {questions: [], options: [], plans: []}, widest = new Map(), told = new Set(), timer = 0;
+let asking = {questions: [], options: {}, plans: {}}, widest = new Map(), told = new Set(), timer = 0;
 
 const ticks = (field, names) => make("fieldset", make("legend", field.label),
-  names.length ? names.map(one => make("label.tick", make("input", {type: "checkbox", name: field.name, value: one}), " ", one)) : make("span.note", "This plant has none."));
+  names.length ? names.map(([one, title]) => make("label.tick", make("input", {type: "checkbox", name: field.name, value: one}), " ", title)) : make("span.note", "This plant has none."));
 
 const entry = field => {
-  if (field.kind === "options" || field.kind === "plans") return ticks(field, asking[field.kind]);
+  if (field.kind === "options" || field.kind === "plans") return ticks(field, Object.entries(asking[field.kind]));
   if (field.kind === "tick") return make("p", make("label.tick", make("input", {type: "checkbox", name: field.name, id: "ask-" + field.name}), " ", field.label));
   return make("p", make("label", {htmlFor: "ask-" + field.name}, field.label), " ", make("input", {id: "ask-" + field.name, name: field.name, value: field.value, autocomplete: "off"}), " ", make("span.note", field.hint));
 };
@@ -26,7 +26,7 @@ const fields = () => {
 // About how long, by the last quick answer on this machine.
 const estimate = () => {
   const years = +$("replications").value, marked = $("fields").querySelectorAll("fieldset input:checked").length;
-  const many = question()?.id === "RUN" || question()?.id === "GRID" ? 1 : 1 + (marked || Math.max(asking.options.length, asking.plans.length, 1));
+  const many = question()?.id === "RUN" || question()?.id === "GRID" ? 1 : 1 + (marked || Math.max(Object.keys(asking.options).length, Object.keys(asking.plans).length, 1));
   const seconds = years * many * asking.secondsPerReplication;
   $("estimate").textContent = years > 0 ? `About ${seconds < 90 ? Math.ceil(seconds) + " s" : Math.ceil(seconds / 60) + " min"} to simulate; service lives, grids and drawings come on top.` : "";
 };
@@ -52,7 +52,11 @@ export const show = async (given = {}) => {
   fields();
   if (given.replications) $("replications").value = given.replications;
   if (given.seed !== undefined) $("seed").value = given.seed;
-  $("fields").querySelectorAll("fieldset input").forEach(one => { one.checked = (given.options ?? []).includes(one.value); });
+  for (const [name, value] of Object.entries(given.call?.fields ?? {}))
+    for (const box of $("fields").querySelectorAll(`[name="${name}"]`)) {
+      if (box.type === "checkbox") box.checked = Array.isArray(value) ? value.includes(box.value) : value === "true";
+      else box.value = value;
+    }
   estimate();
   follow();
 };

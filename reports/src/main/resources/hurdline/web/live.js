@@ -24,8 +24,11 @@ const bar = machine => {
   return make("span.bar" + (machine.limits ? ".limits" : ""), {"aria-hidden": "true"}, fill);
 };
 
+// Of a drawing that is wider than its place the middle is seen first.
+const centered = event => { const box = event.target.parentElement; box.scrollLeft = (box.scrollWidth - box.clientWidth) / 2; };
+
 const drawings = flows => flows.map(one => make("figure", make("figcaption", one.title),
-  make("div.drawing", {tabIndex: 0, role: "region", "aria-label": one.title}, make("img", {src: one.source, alt: one.alternative}))));
+  make("div.drawing", {tabIndex: 0, role: "region", "aria-label": one.title}, make("img", {src: one.source, alt: one.alternative, onload: centered}))));
 
 const rated = (sentences, lines, flows) => $("rated").replaceChildren(
   ...sentences.map(one => make("p", one)),

@@ -67,6 +67,8 @@ public final class Browser implements AutoCloseable {
         "--disable-renderer-backgrounding",
         "--disable-backgrounding-occluded-windows",
         "--disable-background-timer-throttling",
+        // A name of the network's that somebody has bound to this machine.
+        "--host-resolver-rules=MAP *.example 127.0.0.1",
         "--user-data-dir=" + profile);
     LoggingPreferences told = new LoggingPreferences();
     told.enable(LogType.BROWSER, Level.ALL);
@@ -199,6 +201,18 @@ public final class Browser implements AutoCloseable {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", px, "height", 800, "deviceScaleFactor", 1, "mobile", px < 500));
+  }
+
+  /** A window as wide as {@code px} and shown at 200 %: half as many CSS pixels, each twice. */
+  public void zoomed(int px) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", px / 2, "height", 400, "deviceScaleFactor", 2, "mobile", false));
+  }
+
+  /** Whether scripts of this tab are held to the policy of its page. */
+  public void heldToPolicy(boolean held) {
+    driver.executeCdpCommand("Page.setBypassCSP", Map.of("enabled", !held));
   }
 
   /**

@@ -106,6 +106,7 @@ class ChooseCommandTest {
     Map<String, String> files = filesIn(dir.resolve("a"));
     assertThat(files.keySet())
         .containsExactly(
+            "call.txt",
             "charts/effects.svg",
             "charts/frontier.svg",
             "choice.csv",
@@ -118,15 +119,19 @@ class ChooseCommandTest {
             "screened_out.csv");
     assertThat(said())
         .contains(
-            "Of 8 plans this one is named: mill motor 40 hp, rest 30 min, rate 2.2 t/h, which costs 45,000 USD. It earns ")
+            "Of 8 plans this one is named: mill motor 40 hp, rest 30 min, rate 2.2 t/h, which costs"
+                + " 45,000 USD. It earns ")
         .contains(
-            "If the plant and the years are as the file says: among these 3 plans none earns on average over many years more than ")
+            "If the plant and the years are as the file says: among these 3 plans none earns on"
+                + " average over many years more than ")
         .contains(
-            "; that is 95 % sure, for all budgets together, the 5 % being the luck of the simulated years.")
+            "; that is 95 % sure, for all budgets together, the 5 % being the luck of the simulated"
+                + " years.")
         .contains("With at most 0 USD: mill motor 15 hp, rest 30 min, rate 2.2 t/h, the only plan");
     assertThat(err.toString())
         .contains(
-            "8 plans, 2 of them left out by the file: 120 simulated years until the first round is judged")
+            "8 plans, 2 of them left out by the file: 120 simulated years until the first round is"
+                + " judged")
         .contains("Choosing years: 3 plans left, 30 years simulated.")
         .containsPattern("Round 1 of 6: \\d plans? left, 60 years simulated");
     assertThat(files.get("screened_out.csv").lines())
@@ -183,15 +188,19 @@ class ChooseCommandTest {
       delimiter = '|',
       value = {
         "--best money.margin:2% | has a share for its band; expected an amount",
-        "--best money.margin:100 --choice mill | --choice \"mill\" is no choice; expected KEY=A|B|C",
-        "--best money.margin:100 --choice mill=45hp | --choice \"45hp\" is no value of choice \"mill\"",
+        "--best money.margin:100 --choice mill | --choice \"mill\" is no choice; expected"
+            + " KEY=A|B|C",
+        "--best money.margin:100 --choice mill=45hp | --choice \"45hp\" is no value of choice"
+            + " \"mill\"",
         "--best money.margin:100 --budget 5t | --budget \"5t\" is no amount of money",
         "--best money.margin:100 --at-most yard.stalk.peak:400bales:900% | has no share of years",
-        "--best money.margin:100 --each-gap --budget 0 | --each-gap and --budget do not go together",
+        "--best money.margin:100 --each-gap --budget 0 | --each-gap and --budget do not go"
+            + " together",
         "--best money.margin:100 --years 5 | --years 5 ends before the first round is judged",
         "--best money.margin:100 --most soon | --most:",
         "--best mass.stalk.fed:1t --worth | which is no money",
-        "--best mass.stalks.fed:1t | the plant has no measure \"mass.stalks.fed\"; expected a measure, perhaps",
+        "--best mass.stalks.fed:1t | the plant has no measure \"mass.stalks.fed\"; expected a"
+            + " measure, perhaps",
         "--worth | --best",
       })
   void aWrongCallIsToldInOneLine(String flags, String said) {

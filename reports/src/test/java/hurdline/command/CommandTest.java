@@ -44,6 +44,7 @@ class CommandTest extends Calls {
     assertThat(call("run", plant.toString(), "--out", answer.toString())).isZero();
     assertThat(namesIn(answer))
         .containsExactly(
+            "call.txt",
             "charts",
             "measures.csv",
             "months.csv",
@@ -279,11 +280,14 @@ class CommandTest extends Calls {
         "--option a++b | --option \"a++b\" has an empty name; expected names of options such as"
             + " bigger_mill or bigger_mill+second_bag_hand",
         "--locale ? | --locale \"?\" is no language tag; expected one such as en-US, de or fr-CA",
-        "--locale xx | --locale \"xx\" is no language that is known here; expected one such as en-US, de or fr-CA",
-        "--locale en-XX | --locale \"en-XX\" names no country that is known here; expected one such as en-US, de or"
-            + " fr-CA",
-        "--locale de_DE.UTF-8 | --locale \"de_DE.UTF-8\" is no language tag; expected perhaps \"de-DE\"",
-        "--locale german | --locale \"german\" is no language that is known here; expected perhaps \"de\"",
+        "--locale xx | --locale \"xx\" is no language that is known here; expected one such as"
+            + " en-US, de or fr-CA",
+        "--locale en-XX | --locale \"en-XX\" names no country that is known here; expected one such"
+            + " as en-US, de or fr-CA",
+        "--locale de_DE.UTF-8 | --locale \"de_DE.UTF-8\" is no language tag; expected perhaps"
+            + " \"de-DE\"",
+        "--locale german | --locale \"german\" is no language that is known here; expected perhaps"
+            + " \"de\"",
         "--until fed:2% | --until \"fed:2%\" names no measure;" + " expected a measure, one of",
         "--until mass.stalk.fed:3kWh | --until"
             + " \"mass.stalk.fed:3kWh\" has another unit than its measure; expected % or t. See",
@@ -315,8 +319,8 @@ class CommandTest extends Calls {
     assertThat(call("new", dir.resolve("mine").toString(), "--template", "large")).isEqualTo(2);
     assertThat(err.toString())
         .isEqualTo(
-            "hurdline: --template \"large\" is no template; expected small, shared or stalk. See hurdline new"
-                + " --help\n");
+            "hurdline: --template \"large\" is no template; expected small, shared or stalk. See"
+                + " hurdline new --help\n");
   }
 
   @ParameterizedTest
@@ -342,9 +346,9 @@ class CommandTest extends Calls {
         .isEqualTo(
             "warning: sweetgum-bend.yaml:12:3 resources.loader.count: is 0 and never serves;"
                 + " expected at least 1\n"
-                + "warning: orders for coarse hurd and fine hurd, 454.7 ton: take 140 % of what the mean"
-                + " crop can make and 70.0 % of what the scheduled hours can; they cannot all be met,"
-                + " some 130 ton will be missing\n");
+                + "warning: orders for coarse hurd and fine hurd, 454.7 ton: take 140 % of what the"
+                + " mean crop can make and 70.0 % of what the scheduled hours can; they cannot all"
+                + " be met, some 130 ton will be missing\n");
     assertThat(namesIn(dir)).containsExactly("plant.yaml");
     assertThat(call("check", plant.toString(), "--out", dir.resolve("paper").toString())).isZero();
     assertThat(namesIn(dir.resolve("paper"))).containsExactly("record.json", "report.html");

@@ -30,6 +30,7 @@ class CompareCommandTest extends Calls {
         .containsExactly(
             "bottlenecks.csv",
             "break_even.csv",
+            "call.txt",
             "cash.csv",
             "charts",
             "differences.csv",
@@ -117,31 +118,35 @@ class CompareCommandTest extends Calls {
   @CsvSource(
       delimiter = '|',
       value = {
-        "--among a,,b | hurdline: --among \"a,,b\" has an empty name; expected names of options such as"
-            + " bigger_mill,second_bag_hand or bigger_mill+second_bag_hand",
-        "--replications 0 | hurdline: --replications 0 is too few; expected a whole number from 1 on",
+        "--among a,,b | hurdline: --among \"a,,b\" has an empty name; expected names of options"
+            + " such as bigger_mill,second_bag_hand or bigger_mill+second_bag_hand",
+        "--replications 0 | hurdline: --replications 0 is too few; expected a whole number from 1"
+            + " on",
         "--threads 0 | hurdline: --threads 0 is too few; expected a whole number from 1 on",
         "--within 5 | hurdline: --within \"5\" has no unit; expected a time such as"
             + " 5yr. See hurdline compare --help",
         "--within 0yr | hurdline: --within \"0yr\" is no time to pay back in;"
             + " expected a time above 0 such as 5yr. See hurdline compare --help",
-        "--tornado a | hurdline: --tornado \"a\" is no input; expected KEY=20% or KEY=LOW..HIGH, such as"
-            + " products.fiber.price=20% or money.wage=20USD/h..30USD/h",
-        "--tornado a=1..2USD | hurdline: --tornado \"a=1..2USD\" has no two ends in one unit; expected KEY=20%"
-            + " or KEY=LOW..HIGH, such as products.fiber.price=20% or money.wage=20USD/h..30USD/h",
-        "--tornado a=1,000USD..2,000USD | hurdline: --tornado \"a=1,000USD..2,000USD\" has a comma that no further"
-            + " KEY= follows, and numbers have none; expected KEY=20% or KEY=LOW..HIGH, such as"
-            + " products.fiber.price=20% or money.wage=20USD/h..30USD/h",
-        "--tornado a=0x10hp..30hp | hurdline: --tornado \"a=0x10hp..30hp\": \"0x10hp\" does not begin with a plain"
-            + " number; expected KEY=20% or KEY=LOW..HIGH, such as products.fiber.price=20% or"
+        "--tornado a | hurdline: --tornado \"a\" is no input; expected KEY=20% or KEY=LOW..HIGH,"
+            + " such as products.fiber.price=20% or money.wage=20USD/h..30USD/h",
+        "--tornado a=1..2USD | hurdline: --tornado \"a=1..2USD\" has no two ends in one unit;"
+            + " expected KEY=20% or KEY=LOW..HIGH, such as products.fiber.price=20% or"
             + " money.wage=20USD/h..30USD/h",
-        "--tornado a=120% | hurdline: --tornado \"a=120%\" has no share between 0 and 100 %; expected KEY=20%"
-            + " or KEY=LOW..HIGH, such as products.fiber.price=20% or money.wage=20USD/h..30USD/h",
-        "--best money.margin:2% | hurdline: --best \"money.margin:2%\" has a share for its band; expected an amount,"
-            + " settled before anything is known",
-        "--best money.mragin:2 | hurdline: --best \"money.mragin:2\" names no measure; expected a measure, perhaps"
-            + " \"money.margin\"",
-        "--amomg=a | hurdline: Unknown option: '--amomg=a'. Perhaps --among? See hurdline compare --help",
+        "--tornado a=1,000USD..2,000USD | hurdline: --tornado \"a=1,000USD..2,000USD\" has a comma"
+            + " that no further KEY= follows, and numbers have none; expected KEY=20% or"
+            + " KEY=LOW..HIGH, such as products.fiber.price=20% or money.wage=20USD/h..30USD/h",
+        "--tornado a=0x10hp..30hp | hurdline: --tornado \"a=0x10hp..30hp\": \"0x10hp\" does not"
+            + " begin with a plain number; expected KEY=20% or KEY=LOW..HIGH, such as"
+            + " products.fiber.price=20% or money.wage=20USD/h..30USD/h",
+        "--tornado a=120% | hurdline: --tornado \"a=120%\" has no share between 0 and 100 %;"
+            + " expected KEY=20% or KEY=LOW..HIGH, such as products.fiber.price=20% or"
+            + " money.wage=20USD/h..30USD/h",
+        "--best money.margin:2% | hurdline: --best \"money.margin:2%\" has a share for its band;"
+            + " expected an amount, settled before anything is known",
+        "--best money.mragin:2 | hurdline: --best \"money.mragin:2\" names no measure; expected a"
+            + " measure, perhaps \"money.margin\"",
+        "--amomg=a | hurdline: Unknown option: '--amomg=a'. Perhaps --among? See hurdline compare"
+            + " --help",
       })
   void aWrongComparisonIsOneLine(String args, String message) throws IOException {
     List<String> all = new ArrayList<>(List.of("compare", plant.toString()));

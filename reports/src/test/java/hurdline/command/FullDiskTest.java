@@ -52,8 +52,8 @@ class FullDiskTest extends Calls {
         .isEqualTo(
             "hurdline: writing failed (No space left on device): "
                 + answer
-                + " holds measures.csv, summary.csv, but not weeks.csv and what follows it; make room and ask again, or name"
-                + " another folder with --out\n");
+                + " holds measures.csv, summary.csv, but not weeks.csv and what follows it; make"
+                + " room and ask again, or name another folder with --out\n");
     assertThat(namesIn(answer)).containsExactly("measures.csv", "summary.csv");
   }
 
@@ -71,7 +71,9 @@ class FullDiskTest extends Calls {
         .isEqualTo(2);
     assertThat(out.toString()).startsWith("{");
     assertThat(err.toString())
-        .contains("report.html, plant.yaml, 14 charts, but not record.json and what follows it");
+        .contains(
+            "report.html, plant.yaml, call.txt, 14 charts, but not record.json and what follows"
+                + " it");
     assertThat(namesIn(answer))
         .contains("report.html")
         .doesNotContain("record.json", "record.json.part");
@@ -108,7 +110,8 @@ class FullDiskTest extends Calls {
     assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
     assertThat(told)
         .contains(
-            "hurdline: printing failed: No space left on device; print to a terminal or a file with room");
+            "hurdline: printing failed: No space left on device; print to a terminal or a file with"
+                + " room");
     assertThat(process.exitValue()).isEqualTo(2);
   }
 }

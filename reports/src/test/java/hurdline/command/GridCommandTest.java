@@ -102,6 +102,7 @@ class GridCommandTest {
         .isZero();
     assertThat(filesIn(answer).keySet())
         .containsExactly(
+            "call.txt",
             "charts/tiles-mass.stalk.fed.svg",
             "charts/tiles-money.margin.svg",
             "charts/tiles-season.stalk_line.left_over.svg",
@@ -224,11 +225,11 @@ class GridCommandTest {
         .isZero();
     assertThat(err.toString())
         .startsWith(
-            "left out: cut_night.yaml lines.stalk_line.steps.feeder.rate: \"0 t/h\" is 0, which cannot"
-                + " be; expected a rate such as \"3.6 t/h\", above 0 (with"
+            "left out: cut_night.yaml lines.stalk_line.steps.feeder.rate: \"0 t/h\" is 0, which"
+                + " cannot be; expected a rate such as \"3.6 t/h\", above 0 (with"
                 + " lines.stalk_line.steps.feeder.rate=0 t/h)\n"
-                + "Grid of 3 cells x 1 plant x 1 replication, less 1 left out: 2 simulation runs of the"
-                + " calendar.\n");
+                + "Grid of 3 cells x 1 plant x 1 replication, less 1 left out: 2 simulation runs of"
+                + " the calendar.\n");
     assertThat(said())
         .contains("Left out, since the plant has problems there: 0 t/h\n")
         .contains("one replication says nothing about the spread");
@@ -264,8 +265,9 @@ class GridCommandTest {
             "x2,base,money.wages,USD,300,300,300,2,student");
     assertThat(said())
         .contains(
-            "Best by margin: the season as it stands at x0.5 and x1, more at x1.5 and x2; it changes from the season as it stands to"
-                + " more near x1.11, significantly between x1 and x1.5\n");
+            "Best by margin: the season as it stands at x0.5 and x1, more at x1.5 and x2; it"
+                + " changes from the season as it stands to more near x1.11, significantly between"
+                + " x1 and x1.5\n");
     assertThat(Files.readString(answer.resolve("report.html")))
         .contains("Where the best plan changes");
   }
@@ -304,9 +306,9 @@ class GridCommandTest {
         .isEqualTo(2);
     assertThat(err.toString())
         .isEqualTo(
-            "small.yaml: \"base\" and \"bigger_mill\" are the same plant at every value, for the varied"
-                + " values take the place of what makes them different; expected another key, factors such"
-                + " as x0.8, or only one of the two\n");
+            "small.yaml: \"base\" and \"bigger_mill\" are the same plant at every value, for the"
+                + " varied values take the place of what makes them different; expected another"
+                + " key, factors such as x0.8, or only one of the two\n");
     assertThat(dir.resolve("answer")).doesNotExist();
   }
 
@@ -314,21 +316,21 @@ class GridCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "--vary a=1..2..1 --vary a=1..3..1 | hurdline: --vary names \"a\" twice; expected two different"
-            + " keys",
-        "--vary a=1..2..1 --vary b=1..2..1 --vary c=1..2..1 | hurdline: --vary is given 3 times; expected"
-            + " once or twice",
-        "--vary a=1..30..1 --vary b=1..30..1 | hurdline: --vary makes a grid of 900 cells; expected at"
-            + " most 400, so take longer steps",
-        "--vary a=1..2..1 --until money.margin:2% | hurdline: --until and --vary do not go together;"
-            + " expected one of them at a time",
+        "--vary a=1..2..1 --vary a=1..3..1 | hurdline: --vary names \"a\" twice; expected two"
+            + " different keys",
+        "--vary a=1..2..1 --vary b=1..2..1 --vary c=1..2..1 | hurdline: --vary is given 3 times;"
+            + " expected once or twice",
+        "--vary a=1..30..1 --vary b=1..30..1 | hurdline: --vary makes a grid of 900 cells; expected"
+            + " at most 400, so take longer steps",
+        "--vary a=1..2..1 --until money.margin:2% | hurdline: --until and --vary do not go"
+            + " together; expected one of them at a time",
         "--vary a=1..2..1 --trace 2027-03-01..2027-03-02 | hurdline: --trace and --vary do not go"
             + " together; expected one of them at a time",
-        "--vary crews.stalk_lin.night=1..2..1 | NIGHTS crews.stalk_lin.night: there is no \"stalk_lin\""
-            + " in crews; expected a name or key, perhaps \"stalk_line\"",
-        "--vary machines.feeder.pwer=x1..x2..x1 | NIGHTS machines.feeder.pwer: the file does not say"
-            + " \"machines.feeder.pwer\", so there is nothing to scale; expected a name or key, perhaps"
-            + " \"power\"",
+        "--vary crews.stalk_lin.night=1..2..1 | NIGHTS crews.stalk_lin.night: there is no"
+            + " \"stalk_lin\" in crews; expected a name or key, perhaps \"stalk_line\"",
+        "--vary machines.feeder.pwer=x1..x2..x1 | NIGHTS machines.feeder.pwer: the file does not"
+            + " say \"machines.feeder.pwer\", so there is nothing to scale; expected a name or key,"
+            + " perhaps \"power\"",
       })
   void aWrongGridIsOneLineAndLeavesNothing(String args, String message) throws IOException {
     List<String> all =

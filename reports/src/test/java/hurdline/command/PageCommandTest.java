@@ -114,7 +114,7 @@ class PageCommandTest {
     Map<String, String> wanted = files(metric);
     wanted
         .keySet()
-        .removeIf(name -> name.endsWith(".csv") || name.matches("record.json|plant.yaml"));
+        .removeIf(name -> name.endsWith(".csv") || name.matches("record.json|plant.yaml|call.txt"));
     assertThat(files(again)).isEqualTo(wanted);
     assertThat(metric.resolve("record.json")).hasSameTextualContentAs(us.resolve("record.json"));
   }
@@ -169,8 +169,8 @@ class PageCommandTest {
     assertThat(told(record, out))
         .isEqualTo(
             record
-                + ": record is of format 1; expected 3. Ask the plant file again, or use the version of hurdline that wrote"
-                + " it\n");
+                + ": record is of format 1; expected 3. Ask the plant file again, or use the"
+                + " version of hurdline that wrote it\n");
     Files.write(record, new byte[] {(byte) 0xff, (byte) 0xfe, 0x10});
     assertThat(told(record, out)).startsWith(record + ": it is no JSON");
     assertThat(told(dir.resolve("none.json"), out))

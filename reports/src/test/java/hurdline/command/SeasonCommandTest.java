@@ -43,7 +43,10 @@ class SeasonCommandTest {
 
   private Path withPlans() throws IOException {
     String plans =
-        "\nplans:\n  dear_wage: {description: as if a hand cost more, with: {money: {wage: 99 USD/h}}}\n";
+        "\n"
+            + "plans:\n"
+            + "  dear_wage: {description: as if a hand cost more, with: {money: {wage: 99"
+            + " USD/h}}}\n";
     return plant("plant.yaml", "plant:", "plant:", plans);
   }
 
@@ -67,6 +70,7 @@ class SeasonCommandTest {
         .isZero();
     assertThat(namesIn(answer))
         .containsExactly(
+            "call.txt",
             "changeovers.csv",
             "charts",
             "differences.csv",
@@ -117,15 +121,16 @@ class SeasonCommandTest {
       value = {
         "--plans late | plant.yaml: \"late\" is no plan of this file; expected a plan, one of base,"
             + " dear_wage",
-        "--plans dear_wag | plant.yaml: \"dear_wag\" is no plan of this file; expected a plan, perhaps"
-            + " \"dear_wage\"",
+        "--plans dear_wag | plant.yaml: \"dear_wag\" is no plan of this file; expected a plan,"
+            + " perhaps \"dear_wage\"",
         "--plans base,base | two plans are named \"base\"; expected each plan once, and files whose"
             + " names differ without their folder and ending",
-        "--plans base, | hurdline: --plans \"base,\" has an empty name; expected names of plans such as"
-            + " base,late_cotton",
-        "--option small+ | hurdline: --option \"small+\" has an empty name; expected names of options"
-            + " such as bigger_mill or bigger_mill+second_bag_hand",
-        "--plan base | hurdline: Unknown option: '--plan'. Perhaps --plans? See hurdline season --help"
+        "--plans base, | hurdline: --plans \"base,\" has an empty name; expected names of plans"
+            + " such as base,late_cotton",
+        "--option small+ | hurdline: --option \"small+\" has an empty name; expected names of"
+            + " options such as bigger_mill or bigger_mill+second_bag_hand",
+        "--plan base | hurdline: Unknown option: '--plan'. Perhaps --plans? See hurdline season"
+            + " --help"
       })
   void aWrongCallIsOneLine(String args, String message) throws IOException {
     List<String> all =
@@ -160,8 +165,8 @@ class SeasonCommandTest {
     assertThat(call("season", usd.toString(), euro.toString())).isEqualTo(2);
     assertThat(err.toString())
         .isEqualTo(
-            "plan \"euro\" has money in EUR and plan \"usd\" has money in USD; expected one currency"
-                + " for all plans\n");
+            "plan \"euro\" has money in EUR and plan \"usd\" has money in USD; expected one"
+                + " currency for all plans\n");
   }
 
   @Test
@@ -187,8 +192,8 @@ class SeasonCommandTest {
     assertThat(call("season", one.toString(), same.toString(), "--plans", "a")).isEqualTo(2);
     assertThat(err.toString())
         .endsWith(
-            "hurdline: --plans picks plans of one file and 2 were given; expected one FILE, or --plans"
-                + " left out\n");
+            "hurdline: --plans picks plans of one file and 2 were given; expected one FILE, or"
+                + " --plans left out\n");
   }
 
   @Test

@@ -21,6 +21,7 @@ class YardCommandTest extends Calls {
     assertThat(namesIn(answer))
         .containsExactly(
             "acres.csv",
+            "call.txt",
             "charts",
             "cheapest.csv",
             "gain.csv",
@@ -69,15 +70,23 @@ class YardCommandTest extends Calls {
   @CsvSource(
       delimiter = '|',
       value = {
-        "--overflow 5 | hurdline: --overflow \"5\" has no unit; expected a share above 0 % and below 100 %, such as 5%",
-        "--overflow 0% | hurdline: --overflow \"0%\" is no such share; expected a share above 0 % and below 100 %, such as 5%",
-        "--overflow NaN% | hurdline: --overflow \"NaN%\" is not a number and a unit; expected a share above 0 % and below 100 %, such as 5%",
-        "--overflow x% | hurdline: --overflow \"x%\" is not a number and a unit; expected a share above 0 % and below 100 %, such as 5%",
-        "--acres 100% | hurdline: --acres \"100%\" is no such share; expected a share above 0 % and below 100 %, such as 5%",
-        "--carry-over 5 | hurdline: --carry-over belongs to --acres; expected both, such as --acres 90%",
+        "--overflow 5 | hurdline: --overflow \"5\" has no unit; expected a share above 0 % and"
+            + " below 100 %, such as 5%",
+        "--overflow 0% | hurdline: --overflow \"0%\" is no such share; expected a share above 0 %"
+            + " and below 100 %, such as 5%",
+        "--overflow NaN% | hurdline: --overflow \"NaN%\" is not a number and a unit; expected a"
+            + " share above 0 % and below 100 %, such as 5%",
+        "--overflow x% | hurdline: --overflow \"x%\" is not a number and a unit; expected a share"
+            + " above 0 % and below 100 %, such as 5%",
+        "--acres 100% | hurdline: --acres \"100%\" is no such share; expected a share above 0 % and"
+            + " below 100 %, such as 5%",
+        "--carry-over 5 | hurdline: --carry-over belongs to --acres; expected both, such as --acres"
+            + " 90%",
         "--acres 90% --carry-over -5 | hurdline: --carry-over is -5; expected 0 or more bales",
-        "--until yard.stalk.peak:0% | hurdline: --until \"yard.stalk.peak:0%\" can never be reached; expected a half-width above 0. See hurdline yard --help",
-        "--until yard.stalk.peak:2% --vary calendar.to=2027-06-01..2027-06-29..7d | hurdline: --until and --vary do not go together; expected one of them at a time",
+        "--until yard.stalk.peak:0% | hurdline: --until \"yard.stalk.peak:0%\" can never be"
+            + " reached; expected a half-width above 0. See hurdline yard --help",
+        "--until yard.stalk.peak:2% --vary calendar.to=2027-06-01..2027-06-29..7d | hurdline:"
+            + " --until and --vary do not go together; expected one of them at a time",
       })
   void aWrongYardIsOneLine(String args, String message) throws IOException {
     List<String> all = new ArrayList<>(List.of("yard", plant.toString()));

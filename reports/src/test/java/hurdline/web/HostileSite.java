@@ -42,7 +42,8 @@ final class HostileSite implements AutoCloseable {
 
   List<String> origins() {
     int port = server.getAddress().getPort();
-    return List.of("http://127.0.0.1:" + port, "http://localhost:" + port);
+    return List.of(
+        "http://127.0.0.1:" + port, "http://localhost:" + port, "http://rebound.example:" + port);
   }
 
   List<String> heard() {
@@ -62,7 +63,8 @@ final class HostileSite implements AutoCloseable {
         "a post with a header",
         fetched(
                 "'" + target + "/api/studies'",
-                ", {method: 'POST', body: '{}', headers: {'Content-Type': 'application/json', 'X-Hurdline-Key': 'x'}}")
+                ", {method: 'POST', body: '{}', headers: {'Content-Type': 'application/json',"
+                    + " 'X-Hurdline-Key': 'x'}}")
             .replace("STATUS", "'READ ' + r.status"));
     all.put("a script", loaded("script", target + "/page.js"));
     all.put("an image", loaded("img", target + "/api/files"));
@@ -70,9 +72,9 @@ final class HostileSite implements AutoCloseable {
         "a frame",
         "const f = document.createElement('iframe'); f.src = '"
             + target
-            + "/'; f.onload = () => { try { done(f.contentDocument && f.contentDocument.getElementById('editor') ?"
-            + " 'REACHED' : 'refused: not reached'); } catch (e) { done('refused: ' + e.name); } };"
-            + " document.body.append(f);");
+            + "/'; f.onload = () => { try { done(f.contentDocument &&"
+            + " f.contentDocument.getElementById('editor') ? 'REACHED' : 'refused: not reached'); }"
+            + " catch (e) { done('refused: ' + e.name); } }; document.body.append(f);");
     all.put(
         "a socket",
         "const s = new WebSocket('"

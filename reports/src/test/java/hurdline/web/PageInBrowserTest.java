@@ -248,21 +248,80 @@ class PageInBrowserTest {
   @Test
   void thePageServesThoseWhoCannotSeeOrPointAndFitsAnyWidth() throws IOException {
     openSmall();
-    browser.until("document.querySelectorAll('#flows img').length > 0");
+    browser.until("document.querySelectorAll('#quick-flows img').length > 0");
     browser.click("#new");
+    openAll();
+    fitsAnyWidth("plant");
+    isClear("plant");
+  }
+
+  @Test
+  void questionsAndAnswersDoSoToo() throws IOException {
+    openSmall();
+    browser.click("#to-ask");
+    browser.until("document.getElementById('question').options.length > 3");
+    browser.ask("document.getElementById('replications').value = 2");
+    browser.click("#begin");
+    browser.until("document.body.dataset.studies === 'done'", 90);
+    for (Object question :
+        (List<?>)
+            browser.ask(
+                "return [...document.getElementById('question').options].map(o => o.value)")) {
+      browser.ask(
+          "const q = document.getElementById('question'); q.value = arguments[0];"
+              + " q.dispatchEvent(new Event('change'));",
+          question);
+      fitsAnyWidth("ask " + question);
+    }
+    isClear("ask");
+    twice();
+    browser.click("#to-answers");
+    browser.until("document.querySelectorAll('input[name=side]').length === 2");
+    browser.ask("document.querySelectorAll('input[name=side]').forEach(one => one.click())");
+    browser.click("#side-by-side");
+    browser.until("!document.getElementById('both').hidden");
+    browser.click("#answer-list button");
+    browser.until("!document.getElementById('report').hidden");
+    fitsAnyWidth("answers");
+    isClear("answers");
+  }
+
+  /** One answer more, of another name. */
+  private void twice() throws IOException {
+    Path first;
+    try (var all = Files.list(folder)) {
+      first = all.filter(Files::isDirectory).findFirst().orElseThrow();
+    }
+    Path second = Files.createDirectory(folder.resolve("again"));
+    for (String name : List.of("record.json", "report.html", "plant.yaml")) {
+      Files.copy(first.resolve(name), second.resolve(name));
+    }
+  }
+
+  private static void openAll() {
     browser.ask("document.querySelectorAll('details').forEach(one => { one.open = true; })");
+  }
+
+  /** A phone, a tablet, a window at 100 and at 200 %. */
+  private static void fitsAnyWidth(String what) {
     for (int width : new int[] {360, 768, 1280}) {
       browser.width(width);
-      assertThat(
-              ((Number) browser.ask("return document.documentElement.scrollWidth - innerWidth"))
-                  .intValue())
-          .as("sideways at " + width)
-          .isLessThanOrEqualTo(0);
+      assertThat(sideways()).as(what + ", sideways at " + width).isLessThanOrEqualTo(0);
     }
+    browser.zoomed(1280);
+    assertThat(sideways()).as(what + ", sideways at 200 %").isLessThanOrEqualTo(0);
+  }
+
+  private static int sideways() {
+    return ((Number) browser.ask("return document.documentElement.scrollWidth - innerWidth"))
+        .intValue();
+  }
+
+  private static void isClear(String what) {
     for (boolean dark : new boolean[] {false, true}) {
       browser.look("screen", dark);
       browser.width(dark ? 360 : 1280);
-      assertThat(browser.barriers()).as(dark ? "dark" : "light").isEmpty();
+      assertThat(browser.barriers()).as(what + (dark ? ", dark" : ", light")).isEmpty();
     }
   }
 }

@@ -15,12 +15,29 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Studies that the page asks for, in processes of their own, and their answers. */
 @Timeout(value = 3, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class StudiesTest {
   private static final String RUN =
-      "{\"name\": \"small.yaml\", \"question\": \"RUN\", \"replications\": \"%d\", \"seed\": \"1\"}";
+      "{\"name\": \"small.yaml\", \"question\": \"RUN\", \"replications\": \"%d\", \"seed\":"
+          + " \"1\"}";
+
+  private static final String PLANS =
+      """
+      plans:
+        shorter:
+          description: two weeks less
+          with: {season: [{line: stalk_line, from: 2027-03-01, to: 2027-05-14, shifts: [day]}]}
+      """;
+
+  private static final String CHOICES =
+      """
+      choices:
+        motor: {key: machines.mill.power, values: [15 hp, 30 hp, 45 hp], cost: [0 USD, 60000 USD, 90000 USD], life: 12 yr}
+      """;
 
   @TempDir Path folder;
   private PageServer server;
@@ -41,10 +58,11 @@ class StudiesTest {
   }
 
   private void until(String said) throws IOException {
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(40);
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(100);
     String studies = raw.get("/api/studies").body();
     while (!studies.contains(said)) {
       assertThat(System.nanoTime()).as(studies).isLessThan(end);
+      assertThat(studies).doesNotContain("\"failed\"");
       LockSupport.parkNanos(100_000_000L);
       studies = raw.get("/api/studies").body();
     }
@@ -102,6 +120,39 @@ class StudiesTest {
     assertThat(answers).contains("stopped early", "2 replications, seed 1");
   }
 
+  /** Whatever is asked, one figure is told with its interval while it runs. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "COMPARE | 100000 | | \"figure\":\"margin, ",
+        "YARD | 100000 | | \"figure\":\"mean room needed\"",
+        "SEASON | 100000 | | \"figure\":\"margin, ",
+        "GRID | 40 | machines.mill.power=x0.5..x2..x0.5 | \"figure\":\"highest margin of ",
+        "CHOOSE | 10 | | \"figure\":\"the best is above the leader by at most\"",
+      })
+  void aFigureIsToldWhileItRuns(String question, int replications, String vary, String said)
+      throws IOException {
+    Files.writeString(folder.resolve("small.yaml"), Template.SMALL.text() + PLANS + CHOICES);
+    raw.post(
+        "studies",
+        RUN.formatted(replications)
+            .replace("RUN", question)
+            .replace(
+                "}",
+                ", \"best\": \"money.margin:5000\", \"vary\": \""
+                    + (vary == null ? "" : vary)
+                    + "\"}"));
+    until(said);
+    String id = raw.get("/api/studies").body().replaceAll(".*?\"id\":\"([^\"]*)\".*", "$1");
+    raw.body("DELETE", "studies", "application/json", "{\"id\": \"" + id + "\"}");
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+    while (raw.get("/api/studies").body().contains("\"running\"")) {
+      assertThat(System.nanoTime()).isLessThan(end);
+      LockSupport.parkNanos(100_000_000L);
+    }
+  }
+
   @Test
   void eightStudiesMayWaitAndOneThatWaitsEndsAtOnce() throws IOException {
     int refused = 0;
@@ -129,8 +180,8 @@ class StudiesTest {
   void aStudyThatCannotBeSaysWhyAndTakesNothingAlong() throws IOException {
     raw.post(
         "studies",
-        "{\"name\": \"small.yaml\", \"question\": \"RUN\", \"replications\": \"2\", \"seed\": \"1\","
-            + " \"option\": [\"nothing\"]}");
+        "{\"name\": \"small.yaml\", \"question\": \"RUN\", \"replications\": \"2\", \"seed\":"
+            + " \"1\", \"option\": [\"nothing\"]}");
     until("\"state\":\"failed\"");
     assertThat(raw.get("/api/studies").body()).contains("nothing");
     assertThat(raw.get("/api/files").status()).isEqualTo(200);
@@ -141,8 +192,8 @@ class StudiesTest {
   void noValueOfAQuestionBecomesAFlag() throws IOException {
     raw.post(
         "studies",
-        "{\"name\": \"small.yaml\", \"question\": \"RUN\", \"replications\": \"2\", \"seed\": \"1\","
-            + " \"until\": \"--out="
+        "{\"name\": \"small.yaml\", \"question\": \"RUN\", \"replications\": \"2\", \"seed\":"
+            + " \"1\", \"until\": \"--out="
             + folder.resolve("elsewhere")
             + "\"}");
     until("\"state\":\"failed\"");
@@ -168,6 +219,47 @@ class StudiesTest {
         .contains("default-src 'none'")
         .doesNotContain("script", "allow-same-origin");
     assertThat(raw.get("/report/" + name).status()).isEqualTo(404);
+  }
+
+  /**
+   * What was filled in comes back, also from a call that a terminal made; seed and number go on.
+   */
+  @Test
+  void anAnswerCanBeAskedForAgain() throws IOException {
+    raw.post(
+        "studies",
+        RUN.formatted(3)
+            .replace("RUN", "GRID")
+            .replace("}", ", \"vary\": \"machines.mill.power=x1..x2..x1\", \"vary2\": \"\"}"));
+    until("\"state\":\"done\"");
+    assertThat(Files.readString(answer().resolve("call.txt")))
+        .contains("--vary=machines.mill.power=x1..x2..x1\n")
+        .doesNotContain("steered");
+    String list = raw.post("answers", "{}").body();
+    assertThat(list)
+        .contains(
+            "\"question\":\"GRID\"",
+            "\"fields\":{\"vary\":\"machines.mill.power=x1..x2..x1\"},\"other\":\"\"",
+            "\"asOnDisk\":true");
+    Files.writeString(folder.resolve("small.yaml"), Template.SMALL.text() + "# more\n");
+    assertThat(raw.post("answers", "{}").body()).contains("\"asOnDisk\":false");
+    assertThat(raw.post("folder", "{\"name\": \"..\"}").status()).isEqualTo(404);
+  }
+
+  /** Records are read from below the folder of the plants and from nowhere else. */
+  @Test
+  void recordsLieBelowTheFolder() throws IOException {
+    Path elsewhere = Files.createTempDirectory("elsewhere");
+    Files.createSymbolicLink(folder.resolve("link"), elsewhere);
+    for (String records :
+        new String[] {"link", "..", "../" + elsewhere.getFileName(), "/tmp", "-x", "none", ""}) {
+      String asked =
+          RUN.formatted(99)
+              .replace("RUN", "BACKTEST")
+              .replace("}", ", \"records\": \"" + records + "\"}");
+      assertThat(raw.post("studies", asked).status()).as(records).isEqualTo(400);
+    }
+    Files.delete(elsewhere);
   }
 
   @Test

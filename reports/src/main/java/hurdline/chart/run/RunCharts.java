@@ -128,7 +128,7 @@ public final class RunCharts {
   private List<Chart> drawYard() {
     return answer.outline().crops().stream()
         .filter(this::hasLevels)
-        .map(crop -> YardLevelChart.of(answer, crop, wording).figure())
+        .map(crop -> LevelChart.yard(answer, crop, wording).figure())
         .toList();
   }
 
@@ -144,7 +144,7 @@ public final class RunCharts {
 
   private List<Chart> drawStores() {
     return answer.outline().stores().stream()
-        .map(store -> new StoreLevelChart(answer, store, wording).figure())
+        .map(store -> LevelChart.store(answer, store, wording).figure())
         .toList();
   }
 

@@ -4,7 +4,7 @@ import hurdline.answer.YardAnswer;
 import hurdline.answer.YardLevelRow;
 import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.Memoized;
-import hurdline.chart.run.YardLevelChart;
+import hurdline.chart.run.LevelChart;
 import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -114,7 +114,7 @@ public final class YardCharts {
                 + wording.titles().placeInText(place)
                 + (place.equals(answer.asked().place()) ? " without limit" : "");
     String name = all ? "yard-" + crop : "yard-" + crop + "-" + place;
-    return new YardLevelChart(answer.header(), name, title, levels, holds, wording).figure();
+    return LevelChart.yard(answer.header(), name, title, levels, holds, wording).figure();
   }
 
   /** How surely seasons finish with more or fewer acres. */

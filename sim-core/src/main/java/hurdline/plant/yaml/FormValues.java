@@ -20,7 +20,8 @@ import java.util.regex.Pattern;
 public final class FormValues {
   private static final Pattern FIGURE =
       Pattern.compile(
-          "[-+]?[0-9][0-9.,]*( ?[A-Za-z%][A-Za-z0-9%/]*)?|[0-9]{4}-[0-9]{2}-[0-9]{2}|[0-9]{2}:[0-9]{2}");
+          "[-+]?[0-9][0-9.,]*("
+              + " ?[A-Za-z%][A-Za-z0-9%/]*)?|[0-9]{4}-[0-9]{2}-[0-9]{2}|[0-9]{2}:[0-9]{2}");
 
   /** Sections in the order in which the form has them, each with the group it goes to. */
   private static final Map<String, String> GROUPS = new LinkedHashMap<>();
@@ -71,16 +72,19 @@ public final class FormValues {
     }
   }
 
-  /** The names in a section of the plant, such as its options; none where it has none. */
-  public static List<String> names(String text, String section) {
+  /** The titles in a section of the plant by name, such as of its options; none without it. */
+  public static Map<String, String> titles(String text, String section) {
+    Map<String, String> titles = new LinkedHashMap<>();
     try {
-      Tree tree = TreeReader.read(text, new Findings());
-      return tree instanceof Entries plant
-          ? List.copyOf(new FormValues(plant).entries(section).keySet())
-          : List.of();
+      if (TreeReader.read(text, new Findings()) instanceof Entries plant) {
+        new FormValues(plant)
+            .entries(section)
+            .forEach((name, entry) -> titles.put(name, titled(name, entry)));
+      }
     } catch (UnreadableException half) {
-      return List.of();
+      titles.clear();
     }
+    return titles;
   }
 
   /** How many single values a text holds, whether the form shows them or not. */

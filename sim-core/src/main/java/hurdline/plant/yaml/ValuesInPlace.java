@@ -39,7 +39,7 @@ public final class ValuesInPlace {
       for (Map.Entry<String, String> value : values.entrySet()) {
         due = ValueChange.apply(due, new Change.Value(value.getKey(), value.getValue()));
       }
-      String changed = TextPatch.with(text, tree, values);
+      String changed = TextPatch.with(text, values);
       if (!Tree.same(due, TreeReader.read(changed, new Findings()))) {
         throw new ProblemsException(
             List.of(

@@ -13,6 +13,7 @@ import hurdline.simulation.CompiledPlant;
 import hurdline.simulation.results.Outcome;
 import hurdline.study.AimCurrency;
 import hurdline.study.DrawnResults;
+import hurdline.study.FigureSoFar;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Scenario;
@@ -214,6 +215,10 @@ public final class Compare {
     ReplicationBudget simulations = new ReplicationBudget(effort, progress, stop);
     List<ReplicationResults> figures =
         stages.stream().map(stage -> new ReplicationResults()).toList();
+    List<String> names = new ArrayList<>(List.of(PlantChanges.baseName()));
+    options.forEach(option -> names.add(option.name()));
+    FigureSoFar soFar = new FigureSoFar(stages.get(0).plant());
+    simulations.headline(() -> soFar.lead(names, figures));
     List<PeriodResults> months = stages.stream().map(stage -> new PeriodResults()).toList();
     List<Consumer<Outcome>> takers = new ArrayList<>();
     for (int at = 0; at < stages.size(); at++) {

@@ -5,6 +5,7 @@ import hurdline.answer.GridKey;
 import hurdline.answer.SimulatedCell;
 import hurdline.random.RandomStreams;
 import hurdline.simulation.CompiledPlant;
+import hurdline.study.FigureSoFar;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.PlantOutline;
@@ -154,6 +155,7 @@ public final class Grid {
     }
     int before = simulations() - due.size() * effort.replications();
     AtomicInteger done = new AtomicInteger(before);
+    FigureSoFar soFar = new FigureSoFar(first.plant());
     CellMaker maker = new CellMaker(alternatives, measures);
     GridKeeper keeper =
         new GridKeeper(
@@ -163,7 +165,10 @@ public final class Grid {
               store.keep(whole);
               finished.put(whole.cell(), whole);
             },
-            () -> progress.done(done.incrementAndGet(), simulations()));
+            () -> {
+              progress.headline(() -> soFar.highest(finished.values()));
+              progress.done(done.incrementAndGet(), simulations());
+            });
     new GridPool(due, effort, keeper, stop).simulate();
     return finished.size() < simulated()
         ? Optional.empty()

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 
 /**
@@ -18,6 +19,7 @@ public final class ReplicationBudget {
   private final ProgressListener progress;
   private final BooleanSupplier stop;
   private final AtomicInteger done = new AtomicInteger();
+  private Supplier<HeadlineSoFar> headline = HeadlineSoFar::unknown;
   private int expected;
   private boolean cut;
 
@@ -32,8 +34,14 @@ public final class ReplicationBudget {
     expected += simulations;
   }
 
+  /** What those who watch are told from now on; worked out at times only. */
+  public void headline(Supplier<HeadlineSoFar> known) {
+    headline = known;
+  }
+
   /** One is done. */
   void done() {
+    progress.headline(headline);
     progress.done(done.incrementAndGet(), expected);
   }
 

@@ -1,20 +1,16 @@
 package hurdline.study.run;
 
 import hurdline.answer.RunAnswer;
-import hurdline.measure.Measure;
-import hurdline.measure.Unit;
 import hurdline.plant.Calendar;
 import hurdline.plant.Plant;
 import hurdline.simulation.CompiledPlant;
-import hurdline.statistics.Interval;
-import hurdline.statistics.Intervals;
 import hurdline.study.AimCurrency;
 import hurdline.study.DrawnResults;
+import hurdline.study.FigureSoFar;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.StudyInputs;
 import hurdline.study.replicate.DrawnPlants;
-import hurdline.study.replicate.HeadlineSoFar;
 import hurdline.study.replicate.ProgressListener;
 import hurdline.study.replicate.ReplicationBudget;
 import hurdline.study.replicate.ReplicationRange;
@@ -131,24 +127,9 @@ public final class Run {
   private void tell(
       ProgressListener progress, ReplicationResults figures, AtomicInteger done, int of) {
     if (figures.count() > 1) { // a later replication may end before the first, whose figures wait
-      progress.headline(() -> headline(figures));
+      progress.headline(() -> new FigureSoFar(stage.plant()).of(figures));
     }
     progress.done(done.incrementAndGet(), of);
-  }
-
-  /** The margin where the plant has money, else what its first line is fed. */
-  private HeadlineSoFar headline(ReplicationResults figures) {
-    String margin = Measure.MONEY_MARGIN.of();
-    boolean money = figures.has(margin);
-    String line = stage.plant().lines().get(0).name();
-    String name = money ? margin : Measure.LINE_THROUGHPUT.of(line);
-    Interval mean = Intervals.mean95(figures.series(name));
-    return new HeadlineSoFar(
-        money ? "margin" : "throughput",
-        money ? stage.plant().money().orElseThrow().currency() : Unit.TONNE_PER_HOUR.word(),
-        figures.mean(name),
-        mean.low(),
-        mean.high());
   }
 
   /**

@@ -13,6 +13,7 @@ import hurdline.simulation.CompiledPlant;
 import hurdline.simulation.results.Outcome;
 import hurdline.study.AimCurrency;
 import hurdline.study.DrawnResults;
+import hurdline.study.FigureSoFar;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.Scenario;
@@ -205,6 +206,12 @@ public final class Season {
     List<Consumer<Outcome>> takers =
         figures.stream().<Consumer<Outcome>>map(plan -> plan::add).toList();
     ReplicationBudget simulations = new ReplicationBudget(effort, progress, stop);
+    FigureSoFar soFar = new FigureSoFar(plans.get(0).stage().plant());
+    simulations.headline(
+        () ->
+            soFar.lead(
+                plans.stream().map(Planned::name).toList(),
+                figures.stream().map(SeasonResults::figures).toList()));
     InterleavedRuns.Simulated simulated =
         new InterleavedRuns(plans.stream().map(Planned::stage).toList(), effort)
             .simulate(simulations, figures.stream().map(SeasonResults::figures).toList(), takers);

@@ -8,6 +8,7 @@ import hurdline.simulation.CompiledPlant;
 import hurdline.study.AimCurrency;
 import hurdline.study.AnswerRows;
 import hurdline.study.DrawnResults;
+import hurdline.study.FigureSoFar;
 import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.PlantOutline;
@@ -16,6 +17,7 @@ import hurdline.study.StudyInputs;
 import hurdline.study.gain.CapacityGains;
 import hurdline.study.gain.CapacityIncrease;
 import hurdline.study.replicate.DrawnPlants;
+import hurdline.study.replicate.HeadlineSoFar;
 import hurdline.study.replicate.InterleavedRuns;
 import hurdline.study.replicate.ProgressListener;
 import hurdline.study.replicate.ReplicationBudget;
@@ -110,6 +112,7 @@ public final class YardSizing {
     simulations.expect(first * others());
     CompiledPlant free = changed(yard.withoutLimit());
     RunAccumulator unlimited = new RunAccumulator();
+    simulations.headline(() -> roomNeeded(unlimited.figures()));
     InterleavedRuns.Simulated simulated =
         new InterleavedRuns(List.of(free), effort)
             .simulate(simulations, List.of(unlimited.figures()), List.of(unlimited::add));
@@ -163,6 +166,13 @@ public final class YardSizing {
         yard.least(),
         least.of(unlimited.series(wanted())),
         bales -> curve.at(bales).map(figures -> curve.refused(figures) <= allowed));
+  }
+
+  private HeadlineSoFar roomNeeded(ReplicationResults unlimited) {
+    return unlimited.has(wanted())
+        ? FigureSoFar.of(
+            "mean room needed", PlantOutline.unit(yard.crop()), unlimited.series(wanted()))
+        : HeadlineSoFar.unknown();
   }
 
   private String wanted() {

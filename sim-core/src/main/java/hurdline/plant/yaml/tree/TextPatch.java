@@ -1,69 +1,59 @@
 package hurdline.plant.yaml.tree;
 
-import hurdline.plant.yaml.tree.Tree.Entries;
-import hurdline.plant.yaml.tree.Tree.Entry;
-import hurdline.plant.yaml.tree.Tree.Items;
-import hurdline.plant.yaml.tree.Tree.Scalar;
+import hurdline.plant.yaml.tree.TextNode.ListNode;
+import hurdline.plant.yaml.tree.TextNode.MapNode;
+import hurdline.plant.yaml.tree.TextNode.Pair;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
- * Puts values into a YAML text where they stand, all else left to the letter: comments, spaces,
- * order, line ends.
+ * Puts many values into a YAML text where they stand, all else left to the letter: comments,
+ * spaces, order, line ends. Unlike {@link ValueEdit}, which one person watches, it writes values as
+ * they are given, keeps several new keys of a map together, and replaces a block with what comments
+ * stand in it.
  */
 public final class TextPatch {
   private final String text;
-  private final FileLines lines;
-  private final List<Splice> splices = new ArrayList<>();
-
-  private record Splice(int from, int to, String text) {}
+  private final List<TextEdit> edits = new ArrayList<>();
 
   private TextPatch(String text) {
     this.text = text;
-    this.lines = new FileLines(text);
   }
 
   /**
    * The text with these values, each in one line, by path; what a path does not lead to yet is
    * added behind the last of its map.
-   *
-   * @param tree what the text says
    */
-  public static String with(String text, Tree tree, Map<String, String> values) {
+  public static String with(String text, Map<String, String> values) {
     TextPatch patch = new TextPatch(text);
-    Map<String, Map<String, Object>> added = new LinkedHashMap<>();
-    values.forEach((path, value) -> patch.put(tree, path, value, added));
-    added.forEach(
-        (path, more) ->
-            patch.add(path.isEmpty() ? Optional.of(tree) : Locator.value(tree, path), more));
-    return patch.spliced();
+    TextNode top = TextNodeReader.read(text);
+    Map<TextNode, Map<String, Object>> added = new LinkedHashMap<>();
+    values.forEach((path, value) -> patch.put(top, path, value, added));
+    added.forEach(patch::add);
+    return patch.edited();
   }
 
-  private void put(Tree tree, String path, String value, Map<String, Map<String, Object>> added) {
+  private void put(
+      TextNode top, String path, String value, Map<TextNode, Map<String, Object>> added) {
     List<String> steps = List.of(path.split("\\."));
-    Tree at = tree;
+    TextNode at = top;
     int depth = 0;
-    boolean inFlow = false;
-    Entry entry = null;
+    Pair pair = null;
     while (depth < steps.size()
-        && at instanceof Entries map
-        && map.map().containsKey(steps.get(depth))) {
-      inFlow |= isFlow(at);
-      entry = map.map().get(steps.get(depth));
-      at = entry.value();
+        && at instanceof MapNode map
+        && map.at(steps.get(depth)).isPresent()) {
+      pair = map.at(steps.get(depth)).get();
+      at = pair.value();
       depth++;
     }
     if (depth == steps.size()) {
-      splices.add(replacement(entry, inFlow, value));
+      edits.add(replacement(pair, value));
       return;
     }
-    Map<String, Object> under =
-        added.computeIfAbsent(
-            String.join(".", steps.subList(0, depth)), p -> new LinkedHashMap<>());
+    Map<String, Object> under = added.computeIfAbsent(at, node -> new LinkedHashMap<>());
     for (String step : steps.subList(depth, steps.size() - 1)) {
       under = inner(under, step);
     }
@@ -75,41 +65,39 @@ public final class TextPatch {
     return (Map<String, Object>) map.computeIfAbsent(key, k -> new LinkedHashMap<String, Object>());
   }
 
-  private Splice replacement(Entry entry, boolean inFlow, String value) {
-    int end = end(entry.value(), inFlow);
-    if (!isFlow(entry.value()) && !(entry.value() instanceof Scalar)) {
+  private TextEdit replacement(Pair pair, String value) {
+    TextNode old = pair.value();
+    boolean block = old instanceof MapNode map && !map.flow();
+    if (block || old instanceof ListNode list && !list.flow()) {
       // A block begins on lines below its key; the value goes behind the key's colon.
-      int colon = text.indexOf(':', lines.offset(entry.keyPlace())) + 1;
-      return new Splice(colon, end, " " + value);
+      int colon = text.indexOf(':', pair.key().to()) + 1;
+      return new TextEdit(colon, old.to(), " " + value);
     }
-    return new Splice(lines.offset(entry.value().place()), end, value);
+    return new TextEdit(old.from(), old.to(), value);
   }
 
-  private void add(Optional<Tree> to, Map<String, Object> more) {
-    if (!(to.orElse(null) instanceof Entries map) || map.map().isEmpty()) {
+  private void add(TextNode to, Map<String, Object> more) {
+    if (!(to instanceof MapNode map) || map.pairs().isEmpty()) {
       throw new UnreadableException(
           SourcePosition.NOWHERE,
           "there is no map to add " + more.keySet() + " to",
           "a map with something in it");
     }
-    Entry last =
-        map.map().values().stream()
-            .max(Comparator.comparingInt(entry -> lines.offset(entry.keyPlace())))
-            .orElseThrow();
-    boolean inFlow = isFlow(map);
-    int end = end(last.value(), inFlow);
-    if (inFlow) {
+    Pair last = map.pairs().get(map.pairs().size() - 1);
+    int end = last.value().to();
+    if (map.flow()) {
       more.forEach(
-          (key, value) -> splices.add(new Splice(end, end, ", " + key + ": " + flow(value))));
+          (key, value) -> edits.add(new TextEdit(end, end, ", " + key + ": " + flow(value))));
       return;
     }
     int line = text.indexOf('\n', end) < 0 ? text.length() : text.indexOf('\n', end);
     int at = line > 0 && text.charAt(line - 1) == '\r' ? line - 1 : line;
-    String indent = " ".repeat(last.keyPlace().column() - 1);
+    int from = last.key().from();
+    String indent = " ".repeat(from - (text.lastIndexOf('\n', from - 1) + 1));
     String lineEnd = text.contains("\r\n") ? "\r\n" : "\n";
     more.forEach(
         (key, value) ->
-            splices.add(new Splice(at, at, lineEnd + indent + key + ": " + flow(value))));
+            edits.add(new TextEdit(at, at, lineEnd + indent + key + ": " + flow(value))));
   }
 
   private static String flow(Object value) {
@@ -121,97 +109,14 @@ public final class TextPatch {
     return "{" + String.join(", ", entries) + "}";
   }
 
-  private boolean isFlow(Tree tree) {
-    int at = lines.offset(tree.place());
-    boolean isMap = tree instanceof Entries && at < text.length() && text.charAt(at) == '{';
-    return isMap || tree instanceof Items && at < text.length() && text.charAt(at) == '[';
-  }
-
-  /** The offset behind the last letter of a value. */
-  private int end(Tree value, boolean inFlow) {
-    int at = lines.offset(value.place());
-    if (isFlow(value)) {
-      return closing(at);
-    }
-    if (value instanceof Scalar) {
-      return scalarEnd(at, inFlow);
-    }
-    Tree last =
-        value instanceof Entries map
-            ? map.map().values().stream()
-                .map(Entry::value)
-                .max(Comparator.comparingInt(v -> lines.offset(v.place())))
-                .orElse(value)
-            : ((Items) value)
-                .list().stream()
-                    .max(Comparator.comparingInt(v -> lines.offset(v.place())))
-                    .orElse(value);
-    return last == value ? at : end(last, false);
-  }
-
-  private int scalarEnd(int at, boolean inFlow) {
-    char first = at < text.length() ? text.charAt(at) : '\n';
-    if (first == '"' || first == '\'') {
-      return quoteEnd(at);
-    }
-    int to = at;
-    while (to < text.length() && text.charAt(to) != '\n' && text.charAt(to) != '\r') {
-      char c = text.charAt(to);
-      boolean ends =
-          inFlow && (c == ',' || c == '}' || c == ']')
-              || c == '#' && to > 0 && Character.isWhitespace(text.charAt(to - 1));
-      if (ends) {
-        break;
-      }
-      to++;
-    }
-    while (to > at && Character.isWhitespace(text.charAt(to - 1))) {
-      to--;
-    }
-    return to;
-  }
-
-  private int quoteEnd(int at) {
-    char quote = text.charAt(at);
-    int to = at + 1;
-    while (to < text.length() && text.charAt(to) != quote) {
-      to += quote == '"' && text.charAt(to) == '\\' ? 2 : 1;
-    }
-    return Math.min(to + 1, text.length());
-  }
-
-  /** Behind the bracket that closes the one here; quoted texts and comments do not count. */
-  private int closing(int from) {
-    int open = 0;
-    int at = from;
-    while (at < text.length()) {
-      char c = text.charAt(at);
-      boolean isComment = c == '#' && Character.isWhitespace(text.charAt(at - 1));
-      if (isComment) {
-        at = text.indexOf('\n', at) < 0 ? text.length() : text.indexOf('\n', at);
-        continue;
-      }
-      if ((c == '"' || c == '\'') && !Character.isLetterOrDigit(text.charAt(at - 1))) {
-        at = quoteEnd(at);
-        continue;
-      }
-      open += c == '{' || c == '[' ? 1 : c == '}' || c == ']' ? -1 : 0;
-      at++;
-      if (open == 0) {
-        return at;
-      }
-    }
-    return at;
-  }
-
-  private String spliced() {
-    List<Splice> order = new ArrayList<>(splices);
-    order.sort(Comparator.comparingInt(Splice::from));
+  private String edited() {
+    List<TextEdit> order = new ArrayList<>(edits);
+    order.sort(Comparator.comparingInt(TextEdit::from));
     StringBuilder out = new StringBuilder();
     int at = 0;
-    for (Splice splice : order) {
-      out.append(text, at, splice.from()).append(splice.text());
-      at = splice.to();
+    for (TextEdit edit : order) {
+      out.append(text, at, edit.from()).append(edit.with());
+      at = edit.to();
     }
     return out.append(text.substring(at)).toString();
   }

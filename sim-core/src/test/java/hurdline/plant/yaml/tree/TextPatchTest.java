@@ -34,17 +34,25 @@ class TextPatchTest {
   @Test
   void severalValuesLeaveAllElseToTheLetter() {
     String text =
-        "# head\nm:\n  saw: {every: 9 h, lasts: {normal: {mean: 1 min}}}   # saw\n\n  mill: {power: 5 kW}\n# tail\n";
+        "# head\n"
+            + "m:\n"
+            + "  saw: {every: 9 h, lasts: {normal: {mean: 1 min}}}   # saw\n\n"
+            + "  mill: {power: 5 kW}\n"
+            + "# tail\n";
     Map<String, String> values = new LinkedHashMap<>();
     values.put("m.saw.every", "8 h");
     values.put("m.saw.lasts", "2 min");
     values.put("m.mill.stops.jam", "{every: 1 h}");
     assertThat(with(text, values))
         .isEqualTo(
-            "# head\nm:\n  saw: {every: 8 h, lasts: 2 min}   # saw\n\n  mill: {power: 5 kW, stops: {jam: {every: 1 h}}}\n# tail\n");
+            "# head\n"
+                + "m:\n"
+                + "  saw: {every: 8 h, lasts: 2 min}   # saw\n\n"
+                + "  mill: {power: 5 kW, stops: {jam: {every: 1 h}}}\n"
+                + "# tail\n");
   }
 
   private static String with(String text, Map<String, String> values) {
-    return TextPatch.with(text, TreeReader.read(text, new Findings()), values);
+    return TextPatch.with(text, values);
   }
 }
