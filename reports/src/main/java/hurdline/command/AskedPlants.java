@@ -58,13 +58,16 @@ final class AskedPlants {
     return named;
   }
 
-  /** Where the answer went and who followed it is no part of the question. */
+  /** Where the answer went, who followed it and on how many threads is no part of the question. */
   private List<String> asked() {
-    List<String> words = new ArrayList<>(call);
-    words.removeIf(word -> word.equals("--steered") || word.startsWith("--out="));
-    int out = words.indexOf("--out");
-    if (out >= 0) {
-      words.subList(out, Math.min(words.size(), out + 2)).clear();
+    List<String> words = new ArrayList<>();
+    for (int at = 0; at < call.size(); at++) {
+      String word = call.get(at);
+      if (word.equals("--out") || word.equals("--threads")) {
+        at++; // and its value
+      } else if (!word.matches("--(out=.*|threads=.*|steered|quiet|json)")) {
+        words.add(word);
+      }
     }
     return words;
   }

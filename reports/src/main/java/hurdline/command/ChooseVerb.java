@@ -184,7 +184,7 @@ final class ChooseVerb implements Callable<Integer> {
     public void stage(Stage said) {
       gap =
           new HeadlineSoFar(
-              "the best is above the leader by at most", said.unit(), said.gap(), 0, said.gap());
+              HeadlineSoFar.Kind.GAP, "", List.of(), said.unit(), said.gap(), 0, said.gap());
       if (!shown.quiet()) {
         setting
             .err()

@@ -58,7 +58,7 @@ final class Steering implements ProgressListener, AutoCloseable {
     }
     headline =
         ",\"figure\":\""
-            + inQuotes(now.label())
+            + inQuotes(figure(now))
             + "\",\"text\":\""
             + inQuotes(wording.withInterval(now.mean(), now.low95(), now.high95(), now.unit()))
             + "\",\"mean\":"
@@ -67,6 +67,16 @@ final class Steering implements ProgressListener, AutoCloseable {
             + now.low95()
             + ",\"high\":"
             + now.high95();
+  }
+
+  private static String figure(HeadlineSoFar now) {
+    return switch (now.kind()) {
+      case MEAN -> now.label();
+      case LEAD -> now.label() + ", " + now.names().get(0) + " less " + now.names().get(1);
+      case ROOM -> "mean room needed";
+      case HIGHEST -> "highest " + now.label() + " of " + now.names().get(0) + " cells";
+      case GAP -> "the best is above the leader by at most";
+    };
   }
 
   /** Names are the plant file's; what would end a text of JSON is told as what looks like it. */

@@ -34,18 +34,30 @@ public final class FigureSoFar {
   /** Of one plant. */
   public HeadlineSoFar of(ReplicationResults figures) {
     return figures.has(measure)
-        ? of(label, unit, figures.series(measure))
+        ? of(HeadlineSoFar.Kind.MEAN, label, List.of(), unit, figures.series(measure))
         : HeadlineSoFar.unknown();
   }
 
   /** Any values, one of each replication. */
-  public static HeadlineSoFar of(String label, String unit, double[] values) {
+  private static HeadlineSoFar of(
+      HeadlineSoFar.Kind kind, String label, List<String> names, String unit, double[] values) {
     if (values.length < 2) {
       return HeadlineSoFar.unknown();
     }
     var mean = Intervals.mean95(values);
     return new HeadlineSoFar(
-        label, unit, Arrays.stream(values).average().orElseThrow(), mean.low(), mean.high());
+        kind,
+        label,
+        names,
+        unit,
+        Arrays.stream(values).average().orElseThrow(),
+        mean.low(),
+        mean.high());
+  }
+
+  /** The room that a yard without limit needs, one value of each replication. */
+  public static HeadlineSoFar room(String unit, double[] values) {
+    return of(HeadlineSoFar.Kind.ROOM, "", List.of(), unit, values);
   }
 
   /**
@@ -73,7 +85,9 @@ public final class FigureSoFar {
     double[] left = figures.get(best).series(measure);
     double[] right = figures.get(other).series(measure);
     return of(
-        label + ", " + names.get(best) + " less " + names.get(other),
+        HeadlineSoFar.Kind.LEAD,
+        label,
+        List.of(names.get(best), names.get(other)),
         unit,
         IntStream.range(0, known).mapToDouble(r -> left[r] - right[r]).toArray());
   }
@@ -88,7 +102,9 @@ public final class FigureSoFar {
         .map(
             row ->
                 new HeadlineSoFar(
-                    "highest " + label + " of " + cells.size() + " cells",
+                    HeadlineSoFar.Kind.HIGHEST,
+                    label,
+                    List.of(Integer.toString(cells.size())),
                     unit,
                     row.mean(),
                     row.low95(),

@@ -170,8 +170,7 @@ public final class YardSizing {
 
   private HeadlineSoFar roomNeeded(ReplicationResults unlimited) {
     return unlimited.has(wanted())
-        ? FigureSoFar.of(
-            "mean room needed", PlantOutline.unit(yard.crop()), unlimited.series(wanted()))
+        ? FigureSoFar.room(PlantOutline.unit(yard.crop()), unlimited.series(wanted()))
         : HeadlineSoFar.unknown();
   }
 
