@@ -314,12 +314,12 @@ public final class Rostering {
   }
 
   private boolean changesOver(int m, double now) {
-    for (ChangeoverHours c : roster.changeovers()) {
-      if (now >= c.fromS() && now < c.toS()) {
-        if (uses[campaignLine[c.before()]][m]
-            || c.after().isPresent() && uses[campaignLine[c.after().getAsInt()]][m]) {
-          return true;
-        }
+    for (int k = 0; k < roster.changeovers().size(); k++) { // an iterator would be allocated
+      ChangeoverHours c = roster.changeovers().get(k);
+      boolean on = now >= c.fromS() && now < c.toS();
+      if (on && uses[campaignLine[c.before()]][m]
+          || on && c.after().isPresent() && uses[campaignLine[c.after().getAsInt()]][m]) {
+        return true;
       }
     }
     return false;
