@@ -80,10 +80,7 @@ public final class Choose {
             ? ScreeningYears.usual()
             : ScreeningYears.usual().choosing(CHOOSING_WITH_BOUNDS);
     inputs = new ChooseInputs(base.plant(), effort, ask.eachGap(), usual);
-    years =
-        inputs
-            .years()
-            .orElseThrow(() -> source.refusal(inputs.tooFew(), inputs.fewest() + " rows or more"));
+    years = inputs.years().orElseThrow(() -> inputs.tooFew(source));
     inputs.check(source, chosen);
     choices.all().forEach(choice -> wrong.addAll(ofNoPlant(choice)));
     terms = terms(wrong);

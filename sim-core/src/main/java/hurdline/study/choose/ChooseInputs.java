@@ -2,6 +2,7 @@ package hurdline.study.choose;
 
 import hurdline.plant.InputDraws;
 import hurdline.plant.Plant;
+import hurdline.plant.ProblemsException;
 import hurdline.statistics.PairwiseLooks;
 import hurdline.statistics.ScreeningYears;
 import hurdline.study.PlantChanges;
@@ -67,15 +68,17 @@ final class ChooseInputs {
     return Optional.empty();
   }
 
-  int fewest() {
+  private int fewest() {
     return needed(new ScreeningYears(usual.choosing(), usual.rounds().subList(0, 1)), looks);
   }
 
-  String tooFew() {
-    return draws.map(InputDraws::said).orElse("")
-        + " has "
-        + draws.map(of -> of.rows().size()).orElse(0)
-        + " rows, and each simulated year takes one of its own";
+  ProblemsException tooFew(PlantOrigin source) {
+    return source.refusal(
+        draws.map(InputDraws::said).orElse("")
+            + " has "
+            + draws.map(of -> of.rows().size()).orElse(0)
+            + " rows, and each simulated year takes one of its own",
+        fewest() + " rows or more");
   }
 
   /**

@@ -146,7 +146,7 @@ class CautionsTest {
   void aLoadThatNeverFindsRoomIsTold() {
     cautions(
         Edited.with("modules: 4, from", "modules: 900, from"),
-        "p.yaml deliveries.seed_cotton: one load is 900 bales and all places for"
+        "p.yaml deliveries.seed_cotton: one load is 900 modules and all places for"
             + " \"seed_cotton\" hold 500; such a load never finds room");
   }
 

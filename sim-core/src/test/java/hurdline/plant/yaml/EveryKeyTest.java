@@ -24,6 +24,9 @@ class EveryKeyTest {
     collect(TreeReader.read(PlantFiles.text("exact/past_rain.yaml"), new Findings()), words);
     // A mill has shares or works to orders.
     collect(TreeReader.read(PlantFiles.text("exact/then_mix.yaml"), new Findings()), words);
+    // An advance goes by area or by mass, and a purge needs a changeover before what is made.
+    collect(TreeReader.read(PlantFiles.text("exact/advance_terms.yaml"), new Findings()), words);
+    collect(TreeReader.read(PlantFiles.text("exact/purge.yaml"), new Findings()), words);
     List<String> missing = new ArrayList<>();
     for (MapKeys shape : MapKeys.values()) {
       shape.keys().stream()

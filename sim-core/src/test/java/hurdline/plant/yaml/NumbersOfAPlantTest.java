@@ -29,7 +29,8 @@ import org.junit.jupiter.api.Test;
  * may be infinite.
  */
 class NumbersOfAPlantTest {
-  private static final List<String> FILES = List.of("exact/then_mix.yaml", PlantFiles.EXAMPLE);
+  private static final List<String> FILES =
+      List.of("exact/then_mix.yaml", "exact/purge.yaml", PlantFiles.EXAMPLE);
 
   /** Prices and what is left of something bought may cost money; later years may earn less. */
   private static final Set<String> MAY_BE_BELOW_0 =

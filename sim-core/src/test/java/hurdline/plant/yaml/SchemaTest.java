@@ -173,8 +173,8 @@ class SchemaTest {
                   Map.entry(61, "a price might be below 0"),
                   Map.entry(63, "names a crop"),
                   Map.entry(64, "goes by the crop's deliveries"),
-                  Map.entry(65, "goes by the crop's deliveries"),
                   Map.entry(66, "a price might be below 0"))),
+          Map.entry("yard", Map.of(110, "goes by the stack beside it and the crops' weather")),
           Map.entry(
               "purge",
               Map.of(
