@@ -55,7 +55,9 @@ final class DrawnCropPart {
         others.isEmpty()
             ? ""
             : " For "
-                + others.stream().map(wording.titles()::cropInText).collect(Collectors.joining(", "))
+                + others.stream()
+                    .map(wording.titles()::cropInText)
+                    .collect(Collectors.joining(", "))
                 + " no mean is known exactly, so nothing is adjusted.";
     return "An adjusted figure is the mean corrected for how far the drawn crop lies off its own mean, which follows exactly from the"
         + " season factor, yields and areas of the file (one control variate; standard error HC3). It does not replace the mean, which"

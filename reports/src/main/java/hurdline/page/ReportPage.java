@@ -10,7 +10,6 @@ import hurdline.answer.GridAnswer;
 import hurdline.answer.Header;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
-import hurdline.answer.Titles;
 import hurdline.answer.YardAnswer;
 import hurdline.chart.choose.ChooseCharts;
 import hurdline.chart.compare.CompareCharts;

@@ -135,7 +135,7 @@ public final class SeasonRestWords {
     return rest.overInputs()
         ? "Chances of being done cover chance and the drawn inputs."
         : "Chances of being done, and percentiles, cover chance only: how well inputs are known is"
-              + " not in them.";
+            + " not in them.";
   }
 
   /** A row's label. */

@@ -2,13 +2,13 @@ package hurdline.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hurdline.sample.Draft;
-import hurdline.answer.Titles;
-import hurdline.answer.RunAnswer;
-import hurdline.answer.Outline;
 import hurdline.answer.Answer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.LifeTerms;
+import hurdline.answer.Outline;
+import hurdline.answer.RunAnswer;
+import hurdline.answer.Titles;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
 import hurdline.sample.SampleChoose;
 import hurdline.sample.SampleCompare;
@@ -22,10 +22,10 @@ import hurdline.text.Wording;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
-import java.util.Map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -97,10 +97,10 @@ class ReportPageTest {
     Outline plain = years.outline();
     Outline titled =
         new Outline(plain.crops(), plain.lines(), plain.places(), plain.stores(), titles);
-    String page =
-        ReportPage.html(Draft.from(years).with(RunAnswer::outline, titled).made(), US);
+    String page = ReportPage.html(Draft.from(years).with(RunAnswer::outline, titled).made(), US);
     assertThat(page)
-        .contains("For seed cotton no mean is known exactly", "more stalk than the file's mean year")
+        .contains(
+            "For seed cotton no mean is known exactly", "more stalk than the file's mean year")
         .doesNotContain("For Seed cotton", "more Stalk than");
   }
 

@@ -170,11 +170,11 @@ public final class ProofTable {
     page.append(
         kind == Row.class
             ? "| case | unit | reference | simulated | standard error | deviation |\n"
-                  + "|---|---|---:|---:|---:|---:|\n"
+                + "|---|---|---:|---:|---:|---:|\n"
             : kind == Published.class
                 ? "| figure | unit | published | example | standard error | source, and why outside"
-                      + " | deviation |\n"
-                      + "|---|---|---:|---:|---:|---|---:|\n"
+                    + " | deviation |\n"
+                    + "|---|---|---:|---:|---:|---|---:|\n"
                 : "| case | unit | reference | computed | deviation |\n|---|---|---:|---:|---:|\n");
     sections.get(number).stream()
         .filter(kind::isInstance)

@@ -112,8 +112,8 @@ final class SafetyNotes {
                 + ", as the file says. Is a stack of that size allowed, is the lane wide enough,"
                 + " and how far must stacks be from buildings, roads, lines and the property line?"
             : "The file does not say how they are parted. May so much lie in one block or under one"
-                  + " roof, and if not, how large may a block be, how wide the lanes, and what fire"
-                  + " walls, sprinklers and water does it take?");
+                + " roof, and if not, how large may a block be, how wide the lanes, and what fire"
+                + " walls, sprinklers and water does it take?");
   }
 
   private String bin(SafetyFact.StoredInBin fact) {

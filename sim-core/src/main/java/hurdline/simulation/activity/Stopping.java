@@ -119,8 +119,7 @@ public final class Stopping {
     for (int k = 0; k < machine.length; k++) {
       every[k] = present.draws(stop[k].every(), name(k) + ".every");
       lasts[k] = present.draws(stop[k].lastsS(), name(k) + ".lasts");
-      target[k] =
-          plannedS[k] == null ? first(every[k], stop[k].already()) : nextPlannedS(k);
+      target[k] = plannedS[k] == null ? first(every[k], stop[k].already()) : nextPlannedS(k);
     }
   }
 
