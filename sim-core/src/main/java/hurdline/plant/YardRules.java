@@ -46,7 +46,7 @@ final class YardRules {
     if (place.costPerM2() > 0 && place.stack().isEmpty()) {
       found.add(
           path + ".cost",
-          "a price of ground for a place of which it is not available how much ground it takes",
+          "a price of ground for a place that names no stack, from which its ground follows",
           "\"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\" beside it");
     }
     if (place.stack().isPresent()) {

@@ -35,6 +35,7 @@ final class NameMaps {
           "money.electricity.periods",
           "money.crop_prices",
           "money.crop_grades",
+          "money.crop_terms",
           "money.moisture_basis");
 
   private NameMaps() {}

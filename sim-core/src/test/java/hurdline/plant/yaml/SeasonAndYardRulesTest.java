@@ -20,6 +20,7 @@ class SeasonAndYardRulesTest {
   void aBaleHasAllThreeMeasuresOrNone() {
     Edited.with(", long: 8 ft, wide: 4 ft, high: 3 ft}", ", long: 8 ft}")
         .and("stack: {long: 10, wide: 4, high: 4, lane: 20 ft}, cost: 14 USD/m2, ", "")
+        .and(OF_STACKS, "}")
         .saysOnly(
             "crops.stalk.bale: a part of its measures is missing: wide, high; expected all three or"
                 + " none, such as \"long: 8 ft, wide: 4 ft, high: 3 ft\"");
@@ -28,12 +29,21 @@ class SeasonAndYardRulesTest {
   @Test
   void thePriceOfGroundNeedsAStack() {
     Edited.with("stack: {long: 10, wide: 4, high: 4, lane: 20 ft}, ", "")
+        .and(OF_STACKS, "}")
         .saysOnlyAt(
             "cost: 14 USD/m2",
-            "yard.places.shed.cost: a price of ground for a place of which it is not available how"
-                + " much ground it takes; expected \"stack: {long: 10, wide: 4, high: 4, lane: 20"
-                + " ft}\" beside it");
+            "yard.places.shed.cost: a price of ground for a place that names no stack, from which its"
+                + " ground follows; expected \"stack: {long: 10, wide: 4, high: 4, lane: 20 ft}\""
+                + " beside it");
   }
+
+  private static final String OF_STACKS =
+      ", limits: {stack_mass: 100 ton, stack_value: 20000 USD, mass: 700 ton, value: 90000 USD},"
+          + " cover: {cost: 60 USD, hands: 2, lasts: 30 min, loss: 0.3 %/month}}";
+
+  private static final String ATTENDANCE =
+      "hands: {attendance: {stalk_line: {day: {least: 4, own: 5, absence: 5 %, shares: helpers}}},"
+          + " shared: {helpers: {hands: 2, absence: 4 %}}}\n";
 
   private static final String HANDS =
       "  hands: {keys: [crews.stalk_line.day, crews.cotton_line.day], values: [x1, x2]}\n";
@@ -157,10 +167,12 @@ class SeasonAndYardRulesTest {
   void crewsAreOfLinesAndShifts() {
     Edited.with("stalk_line:  {day: 6}", "stalk_lin:  {day: 6}")
         .and(HANDS, "")
+        .and(ATTENDANCE, "")
         .saysOnly(
             "crews.stalk_lin: \"stalk_lin\" is no line; expected a line, perhaps \"stalk_line\"");
     Edited.with("stalk_line:  {day: 6}", "stalk_line:  {dya: 6}")
         .and(HANDS, "")
+        .and(ATTENDANCE, "")
         .saysOnly(
             "crews.stalk_line.dya: \"dya\" is no shift; expected a shift of the calendar, perhaps"
                 + " \"day\"");

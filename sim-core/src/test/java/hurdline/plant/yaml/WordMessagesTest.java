@@ -66,8 +66,8 @@ class WordMessagesTest {
     Edited.with("rate: 2 t/h, packs: fiber", "rate: 2 t/h, packs: fiber, min_run: 3 h")
         .saysOnly(
             "lines.stalk_line.steps.press.min_run: unknown key \"min_run\": a hammer-mill stays on"
-                + " a screen, a step does not; expected one of rate, to, outlets, packs, breakage,"
-                + " dries, priority, rate_by_moisture, rate_by_diameter, rate_by");
+                + " a screen, a step does not; expected one of rate, to, outlets, packs, package,"
+                + " breakage, dries, priority, rate_by_moisture, rate_by_diameter, rate_by");
     Edited.with("surge_bin: {to: mill,", "surge_bin: {rate: 2 t/h, to: mill,")
         .saysOnly(
             "lines.stalk_line.steps.surge_bin.rate: unknown key \"rate\": a bin only hands on; put"
@@ -103,10 +103,11 @@ class WordMessagesTest {
           case "draws" -> "draws: with-flow";
           case "pick" -> "pick: {places: [row, shed]}";
           case "when_full" -> "when_full: turn-away";
-          case "repeats" -> "repeats: yearly";
+          case "repeats" -> "  repeats: yearly";
           default -> "sells: orders";
         };
-    assertThat(Edited.with(right, wrong).problems())
+    String indent = right.substring(0, right.indexOf(key));
+    assertThat(Edited.with(right, indent + wrong).problems())
         .singleElement()
         .asString()
         .contains(
