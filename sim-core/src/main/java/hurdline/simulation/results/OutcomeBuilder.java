@@ -48,6 +48,7 @@ public final class OutcomeBuilder {
   private final BinBooks binBooks;
   private final IntakeBooks intake;
   private final Makers makers;
+  private final PackageKinds kinds;
   private final MoneyResult money;
   private final PeriodTotals periods;
   private final YearTotals years;
@@ -86,6 +87,7 @@ public final class OutcomeBuilder {
     this.intake = intake;
     layout = present.layout;
     makers = new Makers(layout, layout.makes);
+    kinds = new PackageKinds(layout.plant);
     crewing = new Crewing(present, haulage, rostering, intake);
     CropPurchases purchases = new CropPurchases(layout, haulage, feeding, material, intake);
     CoverCost covers = new CoverCost(layout, purchases, intake);
@@ -221,10 +223,9 @@ public final class OutcomeBuilder {
 
   /** Nothing is said where packages of several masses are filled, or part of it is left loose. */
   private void packagesPerHour(String line, Product product, double madeKg, double scheduledS) {
-    List<Packaging> kinds = layout.plant.packagings(product);
-    boolean loose = product.packaging().isEmpty() && layout.plant.isPiled(product);
-    if (kinds.size() == 1 && !loose) {
-      double packages = madeKg / kinds.get(0).massKg();
+    int p = layout.naming.products.index(product.name());
+    if (kinds.isOneKind(p)) {
+      double packages = madeKg / kinds.of(p).get(0).massKg();
       double perHour = scheduledS > 0 ? packages / (scheduledS / HOUR_S) : Double.NaN;
       tally.put(Measure.LINE_PACKAGES_PER_HOUR, perHour, line, product.name());
     }
@@ -289,10 +290,9 @@ public final class OutcomeBuilder {
   }
 
   /** Where a product is packed in several ways, how many of each. */
-  private void packages(Product product) {
-    List<Packaging> kinds = layout.plant.packagings(product);
-    if (kinds.size() > 1) {
-      for (Packaging kind : kinds) {
+  private void packages(Product product, int p) {
+    if (kinds.of(p).size() > 1) {
+      for (Packaging kind : kinds.of(p)) {
         tally.put(
             Measure.PRODUCT_PACKAGES_OF,
             money.packages(product, kind),
@@ -311,7 +311,7 @@ public final class OutcomeBuilder {
         tally.put(Measure.PRODUCT_TOO_WET, material.tooWetAsIsKg[p] / TONNE_KG, product.name());
       }
       tally.put(Measure.PRODUCT_PACKAGES, money.packages(product), product.name());
-      packages(product);
+      packages(product, p);
       if (layout.plant.money().isPresent()) {
         tally.put(Measure.PRODUCT_REVENUE, money.revenue(product), product.name());
         money.putStockWorth(tally, product);
