@@ -87,7 +87,7 @@ public final class OutcomeBuilder {
     this.intake = intake;
     layout = present.layout;
     makers = new Makers(layout, layout.makes);
-    kinds = new PackageKinds(layout.plant);
+    kinds = new PackageKinds(layout);
     crewing = new Crewing(present, haulage, rostering, intake);
     CropPurchases purchases = new CropPurchases(layout, haulage, feeding, material, intake);
     CoverCost covers = new CoverCost(layout, purchases, intake);

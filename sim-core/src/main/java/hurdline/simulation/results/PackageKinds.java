@@ -1,8 +1,10 @@
 package hurdline.simulation.results;
 
+import hurdline.compiled.CompiledLines;
 import hurdline.plant.Packaging;
-import hurdline.plant.Plant;
 import hurdline.plant.Product;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** The packages that each product is sold in, found once, for every year asks for them. */
@@ -10,16 +12,18 @@ final class PackageKinds {
   private final List<List<Packaging>> kinds;
   private final boolean[] loose;
 
-  PackageKinds(Plant plant) {
-    List<Product> products = plant.products();
-    kinds = products.stream().map(plant::packagings).toList();
-    loose = new boolean[products.size()];
-    for (int p = 0; p < loose.length; p++) {
-      loose[p] = products.get(p).packaging().isEmpty() && plant.isPiled(products.get(p));
+  PackageKinds(CompiledLines layout) {
+    int products = layout.naming.products.count();
+    kinds = new ArrayList<>(Collections.nCopies(products, List.of()));
+    loose = new boolean[products];
+    for (Product product : layout.plant.products()) {
+      int p = layout.naming.products.index(product.name());
+      kinds.set(p, layout.plant.packagings(product));
+      loose[p] = product.packaging().isEmpty() && layout.plant.isPiled(product);
     }
   }
 
-  /** All packages of a product, by its place among the plant's. */
+  /** All packages of a product, by its number. */
   List<Packaging> of(int product) {
     return kinds.get(product);
   }
