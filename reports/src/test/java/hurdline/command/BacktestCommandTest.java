@@ -69,7 +69,7 @@ class BacktestCommandTest {
     String told = said.out().replaceAll("\\s+", " ");
     assertThat(told)
         .containsPattern(
-            "Stalk fed: [45][0-9] % less than simulated, and chance explains [0-9.]+ % at most")
+            "Stalk fed: [56][0-9] % less than simulated, and chance explains [0-9.]+ % at most")
         .contains("With --draws the answer says which input would have to move")
         .contains("that it agrees is no test: fit on one season and test on another.");
   }

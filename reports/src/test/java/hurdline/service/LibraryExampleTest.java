@@ -25,7 +25,7 @@ class LibraryExampleTest {
         .matches(
             "  line 20, column 5, key crops\\.stalk\\.moistrue: unknown key \"moistrue\"; nearest word moisture");
     assertThat(lines.get(2)).isEqualTo("problems or warnings: 0");
-    assertThat(lines.get(3)).matches("stalk_line: rated 1\\.20\\d t/h, expected 0\\.7\\d+ t/h");
+    assertThat(lines.get(3)).matches("stalk_line: rated 1\\.21\\d t/h, expected 0\\.8\\d+ t/h");
     assertThat(lines.get(4))
         .as("the feeder limits it with twice the motor")
         .matches("stalk_line: rated 2\\.\\d+ t/h, expected .*");

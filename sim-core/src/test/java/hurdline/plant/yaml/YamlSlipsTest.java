@@ -77,7 +77,7 @@ class YamlSlipsTest {
       ignoreLeadingAndTrailingWhitespace = false,
       quoteCharacter = '`',
       value = {
-        "{stalk: 1400 bales}¦{stalk: 1,400 bales}¦75:20 yard.on~hand.stalk: \"1,400 bales\" has a comma in its number; write the digits together, with a point for decimals; expected a number of bales such as \"6 bales\", 0 or more",
+        "{stalk: 1600 bales}¦{stalk: 1,600 bales}¦75:20 yard.on~hand.stalk: \"1,600 bales\" has a comma in its number; write the digits together, with a point for decimals; expected a number of bales such as \"6 bales\", 0 or more",
         "cost: 7 USD}¦cost: 1, 007 USD}¦46:45 packages.bale.cost: \"1,007 USD\" has a comma in its number; write the digits together, with a point for decimals; expected an amount of money such as \"1400 USD\", 0 or more",
         "cost: 7 USD}¦cost: 1,007,000 USD}¦46:45 packages.bale.cost: \"1,007,000 USD\" has a comma in its number; write the digits together, with a point for decimals; expected an amount of money such as \"1400 USD\", 0 or more",
         "holds: 6 t}¦holds: 6,5 t}¦33:32 machines.hurd~bin.holds: \"6,5 t\" has a comma in its number; write the digits together, with a point for decimals; expected a mass such as \"1050 lb\" or \"9 t\", above 0",

@@ -9,17 +9,25 @@ import hurdline.answer.Selection;
 import hurdline.study.PlantChanges;
 import hurdline.study.Studied;
 import hurdline.study.replicate.IndifferenceZone;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class BestSelectionTest {
   private static final Path SMALL = Path.of("../line-configs/small.yaml");
 
   private static CompareAnswer asked(IndifferenceZone zone, int replications, int threads) {
+    return asked(SMALL, zone, replications, threads);
+  }
+
+  private static CompareAnswer asked(
+      Path plant, IndifferenceZone zone, int replications, int threads) {
     CompareAsk ask =
         new CompareAsk(
             List.of(),
@@ -30,7 +38,7 @@ class BestSelectionTest {
             List.of(),
             Optional.of(zone));
     return new Compare(
-            Studied.source(SMALL), PlantChanges.base(), ask, Studied.effort(replications, threads))
+            Studied.source(plant), PlantChanges.base(), ask, Studied.effort(replications, threads))
         .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
@@ -57,20 +65,26 @@ class BestSelectionTest {
   }
 
   /**
-   * A zone so narrow that those left must be simulated on; whatever the threads, it is the same.
+   * Overhead brings the second spout near the bigger mill, and the zone is so narrow that both must
+   * be simulated on; whatever the threads, it is the same.
    */
   @Test
-  void thoseThatAreLeftArePlayedOn() {
+  void thoseThatAreLeftAreSimulatedOn(@TempDir Path dir) throws IOException {
+    String spout = "with: {machines: {bagger: {spouts: 2}}";
+    String text = Files.readString(SMALL);
+    assertThat(text).contains(spout);
+    Path near = dir.resolve("near.yaml");
+    Files.writeString(near, text.replace(spout, spout + ", money: {overhead: 98700 USD/yr}"));
     IndifferenceZone narrow = new IndifferenceZone("money.margin", 60, false, "");
-    CompareAnswer answer = asked(narrow, 4, 2);
+    CompareAnswer answer = asked(near, narrow, 4, 2);
     Selection best = answer.further().best();
     assertThat(best.decided()).isTrue();
     assertThat(best.rows()).extracting(Selection.Row::replications).anyMatch(count -> count > 4);
     assertThat(answer.header().replications()).isEqualTo(4);
-    assertThat(asked(narrow, 4, 3).further()).isEqualTo(answer.further());
+    assertThat(asked(near, narrow, 4, 3).further()).isEqualTo(answer.further());
     int count = row(best, best.option()).replications();
     double mean =
-        Studied.run(SMALL, Studied.option(best.option()), Studied.effort(count, 2))
+        Studied.run(near, Studied.option(best.option()), Studied.effort(count, 2))
             .mean("money.margin");
     assertThat(row(best, best.option()).mean())
         .as("the very next replications")
