@@ -21,6 +21,7 @@ import hurdline.text.PlaceLimitWords;
 import hurdline.text.PurchaseWords;
 import hurdline.text.PurgeWords;
 import hurdline.text.RepeatCall;
+import hurdline.text.RowSentences;
 import hurdline.text.RunHeadline;
 import hurdline.text.RunTable;
 import hurdline.text.Wording;
@@ -203,18 +204,16 @@ final class RunSections {
 
   private void writeYard(Html html, List<Chart> yard) {
     html.figures(yard);
-    new PlaceLimitWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> html.paragraph(sentence + "."));
-    new CoverWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> html.paragraph(sentence + "."));
-    new YardMoistureWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> html.paragraph(sentence + "."));
+    say(html, new PlaceLimitWords(answer.summary(), wording));
+    say(html, new CoverWords(answer.summary(), wording));
+    say(html, new YardMoistureWords(answer.summary(), wording));
     if (tables.hasTrucks()) {
       html.table("trucks", tables.trucks());
     }
+  }
+
+  private static void say(Html html, RowSentences words) {
+    words.sentences().forEach(sentence -> html.paragraph(sentence + "."));
   }
 
   private void writeStores(Html html, List<Chart> stores) {
@@ -240,24 +239,14 @@ final class RunSections {
   private void writeMoney(Html html, List<Chart> money) {
     html.figures(money);
     html.table("products", tables.products());
-    new MarketWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> html.paragraph(sentence + "."));
-    new PurgeWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> html.paragraph(sentence + "."));
-    new HandsWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> html.paragraph(sentence + "."));
+    say(html, new MarketWords(answer.summary(), wording));
+    say(html, new PurgeWords(answer.summary(), wording));
+    say(html, new HandsWords(answer.summary(), wording));
     if (tables.hasCleanliness()) {
       html.table("cleanliness", tables.cleanliness());
-      new CleanlinessWords(answer.summary(), wording.titles(), wording)
-          .sentences()
-          .forEach(sentence -> html.paragraph(sentence + "."));
+      say(html, new CleanlinessWords(answer.summary(), wording.titles(), wording));
     }
-    new PurchaseWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> html.paragraph(sentence + "."));
+    say(html, new PurchaseWords(answer.summary(), wording));
     if (tables.hasLineMoney()) {
       html.table("margin by line", tables.lineMoney());
       html.paragraph("A line's margin is before electricity and overhead, which serve all lines.");

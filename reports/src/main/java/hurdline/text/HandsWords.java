@@ -3,39 +3,30 @@ package hurdline.text;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import java.util.List;
 import java.util.Optional;
 
 /** For how long each line was not run since too few came. */
-public final class HandsWords {
-  private final List<SummaryRow> summary;
-  private final Wording wording;
-
+public final class HandsWords extends RowSentences {
   /**
    * @param summary of one plant
    */
   public HandsWords(List<SummaryRow> summary, Wording wording) {
-    this.summary = summary;
-    this.wording = wording;
+    super(summary, wording);
   }
 
-  /** One sentence for each line. */
-  public List<String> sentences() {
-    return summary.stream().flatMap(row -> sentence(row).stream()).toList();
-  }
-
-  private Optional<String> sentence(SummaryRow row) {
-    return Measure.find(row.measure())
-        .filter(match -> match.measure() == Measure.CREW_SHORT)
-        .map(match -> sentence(row, match.names().get(0)));
+  @Override
+  Optional<String> sentence(SummaryRow row, MeasureName measure) {
+    return measure.measure() == Measure.CREW_SHORT
+        ? Optional.of(sentence(row, measure.names().get(0)))
+        : Optional.empty();
   }
 
   private String sentence(SummaryRow missed, String line) {
     String title = Titles.inText(wording.titles().line(line));
     String missing =
-        summary.stream()
-            .filter(row -> row.measure().equals(Measure.CREW_ABSENT.of(line)))
-            .findFirst()
+        find(Measure.CREW_ABSENT.of(line))
             .map(row -> "; hands missing in its other shifts come to " + wording.amount(row))
             .orElse("");
     String said =

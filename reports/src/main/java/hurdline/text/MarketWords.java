@@ -3,31 +3,24 @@ package hurdline.text;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import java.util.List;
 import java.util.Optional;
 
 /** What of each product lay beyond what its market takes at the price, and what that cost. */
-public final class MarketWords {
-  private final List<SummaryRow> summary;
-  private final Wording wording;
-
+public final class MarketWords extends RowSentences {
   /**
    * @param summary of one plant
    */
   public MarketWords(List<SummaryRow> summary, Wording wording) {
-    this.summary = summary;
-    this.wording = wording;
+    super(summary, wording);
   }
 
-  /** One sentence for each product with such a market. */
-  public List<String> sentences() {
-    return summary.stream().flatMap(row -> sentence(row).stream()).toList();
-  }
-
-  private Optional<String> sentence(SummaryRow row) {
-    return Measure.find(row.measure())
-        .filter(match -> match.measure() == Measure.PRODUCT_BEYOND_MARKET)
-        .map(match -> sentence(row, match.names().get(0)));
+  @Override
+  Optional<String> sentence(SummaryRow row, MeasureName measure) {
+    return measure.measure() == Measure.PRODUCT_BEYOND_MARKET
+        ? Optional.of(sentence(row, measure.names().get(0)))
+        : Optional.empty();
   }
 
   private String sentence(SummaryRow beyond, String product) {
@@ -36,9 +29,7 @@ public final class MarketWords {
       return "The market took all " + title + " at the price";
     }
     String cost =
-        summary.stream()
-            .filter(row -> row.measure().equals(Measure.PRODUCT_MARKET_COST.of(product)))
-            .findFirst()
+        find(Measure.PRODUCT_MARKET_COST.of(product))
             .map(row -> ", which cost " + wording.amount(row) + " against one price for all")
             .orElse("");
     return wording.amount(beyond)

@@ -3,42 +3,31 @@ package hurdline.text;
 import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** What loads of each crop were paid over its price, which were rejected, and what terms cost. */
-public final class PurchaseWords {
-  private final List<SummaryRow> summary;
-  private final Wording wording;
-
+public final class PurchaseWords extends RowSentences {
   /**
    * @param summary of one plant
    */
   public PurchaseWords(List<SummaryRow> summary, Wording wording) {
-    this.summary = summary;
-    this.wording = wording;
+    super(summary, wording);
   }
 
-  /** Sentences of a crop stand in the order of its measures. */
-  public List<String> sentences() {
-    return summary.stream().flatMap(row -> sentence(row).stream()).toList();
-  }
-
-  private Optional<String> sentence(SummaryRow row) {
-    return Measure.find(row.measure())
-        .flatMap(
-            match -> {
-              String crop = match.names().isEmpty() ? "" : match.names().get(0);
-              return switch (match.measure()) {
-                case MASS_PRICE_FACTOR -> factor(row, title(crop));
-                case INTAKE_REJECTED -> Optional.of(rejected(row, crop));
-                case YARD_KEPT_APART -> Optional.of(kept(row, title(crop)));
-                case MONEY_CROP_AREA -> Optional.of(area(row, title(crop)));
-                case MONEY_ADVANCE -> Optional.of(advance(row, crop));
-                default -> Optional.empty();
-              };
-            });
+  @Override
+  Optional<String> sentence(SummaryRow row, MeasureName measure) {
+    String crop = measure.names().isEmpty() ? "" : measure.names().get(0);
+    return switch (measure.measure()) {
+      case MASS_PRICE_FACTOR -> factor(row, title(crop));
+      case INTAKE_REJECTED -> Optional.of(rejected(row, crop));
+      case YARD_KEPT_APART -> Optional.of(kept(row, title(crop)));
+      case MONEY_CROP_AREA -> Optional.of(area(row, title(crop)));
+      case MONEY_ADVANCE -> Optional.of(advance(row, crop));
+      default -> Optional.empty();
+    };
   }
 
   private String title(String crop) {
@@ -94,9 +83,5 @@ public final class PurchaseWords {
         + (rest.isEmpty()
             ? ", and their bales came to as much"
             : ", " + String.join(" and ", rest));
-  }
-
-  private Optional<SummaryRow> find(String measure) {
-    return summary.stream().filter(row -> row.measure().equals(measure)).findFirst();
   }
 }

@@ -6,6 +6,7 @@ import hurdline.answer.RunAnswer;
 import hurdline.answer.Titles;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -51,30 +52,14 @@ public final class RunWords {
     new OrderRecord(answer, wording)
         .sentences()
         .forEach(sentence -> lines.add("order       " + sentence));
-    new CleanlinessWords(answer.summary(), wording.titles(), wording)
-        .sentences()
-        .forEach(sentence -> lines.add("cleanliness " + sentence + "."));
-    new MarketWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> lines.add("market      " + sentence + "."));
-    new PurchaseWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> lines.add("purchases   " + sentence + "."));
-    new PurgeWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> lines.add("purge       " + sentence + "."));
-    new YardMoistureWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> lines.add("moisture    " + sentence + "."));
-    new CoverWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> lines.add("covers      " + sentence + "."));
-    new HandsWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> lines.add("hands       " + sentence + "."));
-    new PlaceLimitWords(answer.summary(), wording)
-        .sentences()
-        .forEach(sentence -> lines.add("limits      " + sentence + "."));
+    tell(lines, "cleanliness", new CleanlinessWords(answer.summary(), wording.titles(), wording));
+    tell(lines, "market", new MarketWords(answer.summary(), wording));
+    tell(lines, "purchases", new PurchaseWords(answer.summary(), wording));
+    tell(lines, "purge", new PurgeWords(answer.summary(), wording));
+    tell(lines, "moisture", new YardMoistureWords(answer.summary(), wording));
+    tell(lines, "covers", new CoverWords(answer.summary(), wording));
+    tell(lines, "hands", new HandsWords(answer.summary(), wording));
+    tell(lines, "limits", new PlaceLimitWords(answer.summary(), wording));
     DrawnCropWords.of(answer, wording)
         .clauses()
         .forEach(clause -> lines.add("drawn crop  " + clause));
@@ -83,6 +68,12 @@ public final class RunWords {
       new InputWords(answer.inputs(), answer.outline(), wording).sentences().forEach(lines::add);
     }
     return lines;
+  }
+
+  private static void tell(List<String> lines, String about, RowSentences words) {
+    words
+        .sentences()
+        .forEach(sentence -> lines.add(String.format(Locale.ROOT, "%-12s%s.", about, sentence)));
   }
 
   String title() {

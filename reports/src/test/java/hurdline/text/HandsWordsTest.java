@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.SummaryRow;
 import hurdline.measure.Measure;
+import hurdline.sample.SampleRow;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class HandsWordsTest {
   private static SummaryRow row(String measure, double mean) {
-    return new SummaryRow(
-        "base", measure, "h", mean, mean, mean, 0, mean, mean, mean, mean, mean, 40, "student");
+    return SampleRow.of(measure, "h", mean);
   }
 
   private static List<String> sentences(double missedH, double absentH) {

@@ -4,27 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.answer.SummaryRow;
 import hurdline.measure.Measure;
+import hurdline.sample.SampleRow;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class PlaceLimitWordsTest {
   private static SummaryRow row(Measure measure, String unit, double mean) {
-    return new SummaryRow(
-        "base",
-        measure.of("open"),
-        unit,
-        mean,
-        mean,
-        mean,
-        0,
-        mean,
-        mean,
-        mean,
-        mean,
-        mean,
-        40,
-        "student");
+    return SampleRow.of(measure.of("open"), unit, mean);
   }
 
   private static List<String> sentences(SummaryRow... rows) {

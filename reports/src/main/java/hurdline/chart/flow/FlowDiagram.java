@@ -234,27 +234,27 @@ public final class FlowDiagram {
 
   private void drawNode(Graphics2D g, FlowLayout.Spot spot) {
     LineFlow.Node node = nodes.get(spot.name);
-    boolean holder = limits(node);
+    boolean isLimit = limits(node);
     double round = isJoint(node) ? BOX : node.kind() == LineFlow.Kind.MACHINE ? 10 : 0;
     RoundRectangle2D box =
         new RoundRectangle2D.Double(
             spot.x - spot.width / 2, FlowPipes.top(spot), spot.width, BOX, round, round);
     g.setPaint(
-        holder
+        isLimit
             ? new Color(0xffe2a8)
             : node.kind() == LineFlow.Kind.MACHINE || isJoint(node)
                 ? Color.WHITE
                 : new Color(0xf1f1f1));
     g.fill(box);
-    g.setPaint(holder ? Palette.VERMILLION : Palette.INK);
+    g.setPaint(isLimit ? Palette.VERMILLION : Palette.INK);
     float[] dashes = node.kind() == LineFlow.Kind.BIN ? new float[] {5, 3} : null;
     g.setStroke(
         new BasicStroke(
-            holder ? 3.5f : 1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
+            isLimit ? 3.5f : 1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
     g.draw(box);
     g.setPaint(Palette.INK);
     BoxTitle title = new BoxTitle(title(node));
-    title.draw(g, holder || isJoint(node), spot.x, FlowPipes.top(spot));
+    title.draw(g, isLimit || isJoint(node), spot.x, FlowPipes.top(spot));
     centred(g, Fonts.of(LETTERS), below(node), spot.x, FlowPipes.top(spot) + title.below());
   }
 
