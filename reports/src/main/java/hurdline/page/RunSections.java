@@ -171,6 +171,7 @@ final class RunSections {
       case STORE -> "a full store";
       case LIFT -> "lift to the table";
       case NO_BALES -> "no bales";
+      case KEPT_APART -> "kept apart";
       case CROP_DONE -> "crop done";
       case NO_ORDER -> "no order";
       case NO_CREW -> "no crew";

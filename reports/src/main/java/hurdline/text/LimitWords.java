@@ -166,6 +166,13 @@ final class LimitWords {
               + ": it has none to feed "
               + in
               + second();
+      case KEPT_APART ->
+          SpokenNames.upper(of.what())
+              + ", not a machine, limits "
+              + line
+              + ": nothing may be fed "
+              + in
+              + second();
       case NO_ORDER ->
           "A lack of orders, not a machine, limits " + line + ": no order is open " + in + second();
       case NO_CREW -> "A lack of crew, not a machine, limits " + line + " " + in + second();
@@ -238,6 +245,7 @@ final class LimitWords {
       case STORE -> "a lack of room for products";
       case LIFT -> "the lift to the feed table";
       case NO_BALES, CROP_DONE -> "a lack of " + crop;
+      case KEPT_APART -> crop + " kept apart until released";
       case NO_ORDER -> "a lack of orders";
       case NO_CREW -> "a lack of crew";
       default -> names.machines(Cause.machinesOf(cause));
@@ -261,6 +269,7 @@ final class LimitWords {
       case STORE -> "lack of room in " + titles.storeInText(tail);
       case LIFT -> "lift to the table";
       case NO_BALES -> "lack of crop";
+      case KEPT_APART -> "crop kept apart";
       case CROP_DONE -> "end of the crop";
       case NO_ORDER -> "lack of orders";
       case NO_CREW -> "lack of crew";

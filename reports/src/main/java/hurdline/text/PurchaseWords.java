@@ -24,6 +24,7 @@ public final class PurchaseWords extends RowSentences {
       case MASS_PRICE_FACTOR -> factor(row, title(crop));
       case INTAKE_REJECTED -> Optional.of(rejected(row, crop));
       case YARD_KEPT_APART -> Optional.of(kept(row, title(crop)));
+      case INTAKE_FAILED -> Optional.of(failed(row, crop));
       case MONEY_CROP_AREA -> Optional.of(area(row, title(crop)));
       case MONEY_ADVANCE -> Optional.of(advance(row, crop));
       default -> Optional.empty();
@@ -47,6 +48,23 @@ public final class PurchaseWords extends RowSentences {
 
   private String kept(SummaryRow row, String crop) {
     return "Up to " + wording.amount(row) + " of " + crop + " were kept apart until their release";
+  }
+
+  private String failed(SummaryRow row, String crop) {
+    if (!(row.mean() > 0)) {
+      return "No load of " + title(crop) + " failed its test";
+    }
+    return wording.amount(row)
+        + " of "
+        + title(crop)
+        + find(Measure.MASS_FAILED.of(crop))
+            .map(mass -> ", " + wording.amount(mass) + ",")
+            .orElse("")
+        + " failed their test and were not paid for"
+        + find(Measure.MONEY_CROP_FAILED.of(crop))
+            .filter(cost -> cost.mean() > 0)
+            .map(cost -> "; to be rid of them cost " + wording.amount(cost))
+            .orElse("");
   }
 
   private String rejected(SummaryRow row, String crop) {

@@ -40,6 +40,7 @@ final class Audit {
         new AdjustedCheck(),
         new OrderCheck(),
         new StoreCheck(),
+        new SentenceCheck(),
         new RunPageCheck());
   }
 

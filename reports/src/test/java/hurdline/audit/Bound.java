@@ -10,6 +10,7 @@ final class Bound {
   private static final Set<Measure> PAYMENTS =
       Set.of(
           Measure.MONEY_CROP_AREA,
+          Measure.MONEY_CROP_FAILED,
           Measure.MONEY_ADVANCE,
           Measure.MONEY_ADVANCE_OPEN,
           Measure.MONEY_ADVANCE_SHORT,

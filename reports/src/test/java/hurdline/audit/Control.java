@@ -88,6 +88,11 @@ final class Control {
     };
   }
 
+  /** Another text in a sentence of the page in place of the first that matches. */
+  static UnaryOperator<WrittenAnswer> inProse(String pattern, String text) {
+    return answer -> answer.withProse(answer.prose().replaceFirst(pattern, text));
+  }
+
   /** Another text on the terminal in place of the first that matches. */
   static UnaryOperator<WrittenAnswer> onTerminal(String pattern, String text) {
     return answer -> answer.withTerminal(answer.terminal().replaceFirst(pattern, text));

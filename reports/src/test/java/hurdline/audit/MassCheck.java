@@ -30,6 +30,7 @@ final class MassCheck implements Check {
                   yard(samples, replication, where + (dry ? "dry " : ""), dry, ledger);
                 }
                 bales(samples, replication, where, ledger);
+                apart(samples, replication, where, ledger);
                 limits(samples, plant, replication, where, ledger);
                 drawn(samples, replication, where, plant, ledger);
                 screens(samples, replication, where, ledger);
@@ -111,9 +112,52 @@ final class MassCheck implements Check {
       double hours = samples.at(replication, Measure.YARD_PLACE_OVER_MASS, place);
       double times = samples.at(replication, Measure.YARD_PLACE_TIMES_OVER_MASS, place);
       boolean isOver = peak > limit * (1 + 1e-9);
+      worth(samples, plant, replication, where, place, ledger);
       ledger.between(LOSSES, where + place + " hours over", 0, hours, isOver ? 1e6 : 0);
       ledger.between(
           LOSSES, where + place + " times over", isOver ? 1 : 0, times, isOver ? 1e6 : 0);
+    }
+  }
+
+  /** In a place of one crop value is mass times its price, and so are the limits. */
+  private static void worth(
+      Samples samples,
+      PlantFacts plant,
+      int replication,
+      String where,
+      String place,
+      Ledger ledger) {
+    List<String> crops = plant.texts("yard.places." + place + ".crops");
+    if (crops.size() != 1 || !samples.has(Measure.YARD_PLACE_VALUE_PEAK.of(place))) {
+      return;
+    }
+    double price = plant.amount("money.crop_prices." + crops.get(0));
+    double peak = samples.at(replication, Measure.YARD_PLACE_MASS_PEAK, place);
+    double value = samples.at(replication, Measure.YARD_PLACE_VALUE_PEAK, place);
+    ledger.near(LOSSES, where + place + " value", peak * price, value);
+    String limits = "yard.places." + place + ".limits.";
+    boolean valueFirst = plant.amount(limits + "value") <= plant.amount(limits + "mass") * price;
+    double ofMass = samples.at(replication, Measure.YARD_PLACE_OVER_MASS, place);
+    double ofValue = samples.at(replication, Measure.YARD_PLACE_OVER_VALUE, place);
+    ledger.between(
+        LOSSES,
+        where + place + " hours over in value",
+        valueFirst ? ofMass : 0,
+        ofValue,
+        valueFirst ? 1e6 : ofMass);
+  }
+
+  /** No more were kept apart at once than came, and than lay in the yard; what failed is some. */
+  private static void apart(Samples samples, int replication, String where, Ledger ledger) {
+    for (String crop : samples.names(Measure.YARD_KEPT_APART)) {
+      double failed = samples.at(replication, Measure.INTAKE_FAILED, crop);
+      double came = samples.at(replication, Measure.INTAKE_WEIGHED_IN, crop) + failed;
+      double peak = samples.at(replication, Measure.YARD_PEAK, crop);
+      double kept = samples.at(replication, Measure.YARD_KEPT_APART, crop);
+      ledger.between(BALES, where + crop + " kept apart", 0, kept, Math.min(came, peak));
+      ledger.between(BALES, where + crop + " failed", 0, failed, came);
+      double mass = samples.at(replication, Measure.MASS_FAILED, crop);
+      ledger.between(BALES, where + crop + " failed mass", 0, mass, failed > 0 ? 1e6 : 0);
     }
   }
 

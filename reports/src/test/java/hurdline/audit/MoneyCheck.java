@@ -186,6 +186,11 @@ final class MoneyCheck implements Check {
       ledger.between(REVENUE, where + product + " purge packages", 0, packages, most);
       ledger.between(
           REVENUE, where + product + " purge", 0, purge, at(Measure.PRODUCT_MASS, product));
+      if (hasOneCampaign(product)) {
+        double made = at(Measure.PRODUCT_PACKAGES, product);
+        double count = plant.text(path + ".purge.packages").map(Double::parseDouble).orElse(0.0);
+        near(REVENUE, product + " purge packages", Math.min(made, count), packages);
+      }
       double price = plant.amount(path + ".price");
       near(
           REVENUE,
@@ -193,6 +198,27 @@ final class MoneyCheck implements Check {
           purge * price * (1 - plant.amount(path + ".purge.factor")),
           at(Measure.PRODUCT_PURGE_COST, product));
       return purge;
+    }
+
+    /** Whether its one maker works one campaign, right after the only changeover that counts. */
+    private boolean hasOneCampaign(String product) {
+      List<PlantFacts> season = plant.list("season");
+      List<Integer> makes = new ArrayList<>();
+      for (int at = 0; at < season.size(); at++) {
+        String line = season.get(at).text("line").orElse("");
+        if (plant.names("lines." + line + ".steps").stream()
+            .anyMatch(step -> packs(line, step, product))) {
+          makes.add(at);
+        }
+      }
+      return makes.size() == 1
+          && makes.get(0) > 0
+          && season.get(makes.get(0) - 1).has("changeover");
+    }
+
+    private boolean packs(String line, String step, String product) {
+      String packs = "lines." + line + ".steps." + step + ".packs";
+      return plant.text(packs).filter(product::equals).isPresent();
     }
 
     /**
@@ -310,7 +336,8 @@ final class MoneyCheck implements Check {
           boolean byArea = samples.names(Measure.MONEY_CROP_AREA).contains(crop);
           double area = byArea ? at(Measure.MONEY_CROP_AREA, crop) : 0;
           double areaStock = byArea ? at(Measure.MONEY_CROP_AREA_STOCK, crop) : 0;
-          double bought = at(Measure.MONEY_LINE_CROP_COST, line) - area;
+          double failed = failed(crop);
+          double bought = at(Measure.MONEY_LINE_CROP_COST, line) - area - failed;
           double gained = at(Measure.MONEY_LINE_STOCK_CHANGE, line) - areaStock;
           if (byArea) {
             area(crop, area, areaStock);
@@ -329,6 +356,21 @@ final class MoneyCheck implements Check {
           }
         }
       }
+    }
+
+    /** What loads that failed cost; each has a truck's bales at most. */
+    private double failed(String crop) {
+      if (!samples.names(Measure.MONEY_CROP_FAILED).contains(crop)) {
+        return 0;
+      }
+      String path = "deliveries." + crop;
+      double cost = at(Measure.MONEY_CROP_FAILED, crop);
+      double each = plant.amount(path + ".fails.cost");
+      double bales = at(Measure.INTAKE_FAILED, crop);
+      double load = Double.parseDouble(plant.text(path + ".trucks.bales").orElse("1"));
+      ledger.between(
+          STOCK, where + crop + " failed", Math.ceil(bales / load) * each, cost, bales * each);
+      return cost;
     }
 
     /**

@@ -39,7 +39,7 @@ record PageTable(String label, List<String> head, List<List<String>> rows) {
   }
 
   /** Without markup. */
-  private static String text(String html) {
+  static String text(String html) {
     return html.replaceAll("<[^>]*>", "")
         .replace("&lt;", "<")
         .replace("&gt;", ">")

@@ -39,7 +39,8 @@ class RunAuditTest extends AnswerAuditTest {
             AdjustedCheck.ADJUSTED, 20,
             OrderCheck.ORDERS, 12,
             StoreCheck.STORES, 300,
-            StoreCheck.LEVELS, 1_000));
+            StoreCheck.LEVELS, 1_000,
+            SentenceCheck.SENTENCES, 60));
   }
 
   @Override
@@ -92,6 +93,19 @@ class RunAuditTest extends AnswerAuditTest {
         arguments(MoneyCheck.MARGIN, Control.ofMeasure(Measure.MONEY_MARGIN.of(), 1e-4)),
         arguments(MoneyCheck.RENT, Control.ofMeasure(Measure.MONEY_RENT.of())),
         arguments(RecordCheck.RECORD, Control.inTable(Tables.YARD_LEVELS, Columns.P50)),
+        arguments(SentenceCheck.SENTENCES, Control.onTerminal("(?<=Up to )\\d+(?= bales)", "7777")),
+        arguments(SentenceCheck.SENTENCES, Control.onTerminal("\\d+(?=(\\.\\d+)? stacks)", "7777")),
+        arguments(
+            SentenceCheck.SENTENCES, Control.inProse("(?<= had )\\d+(?=\\S* % moisture)", "77")),
+        arguments(
+            SentenceCheck.SENTENCES, Control.inProse("\\S+(?= USD was paid for fields)", "7")),
+        arguments(
+            MassCheck.LOSSES, Control.ofMeasure(Measure.YARD_PLACE_VALUE_PEAK.of("open"), 1e-6)),
+        arguments(MassCheck.BALES, Control.ofMeasure(Measure.YARD_KEPT_APART.of("stalk"), 1e3)),
+        arguments(
+            MoneyCheck.REVENUE, Control.ofMeasure(Measure.PRODUCT_PURGE_PACKAGES.of("lint"), 0.2)),
+        arguments(MoneyCheck.STOCK, Control.ofMeasure(Measure.MONEY_ADVANCE.of("stalk"), 1e-4)),
+        arguments(MoneyCheck.STOCK, Control.ofMeasure(Measure.MONEY_COVERS.of(), 1e-4)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.ANSWER, 1)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.ENERGY_BY_MONTH, 1)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.STORES, 2)),

@@ -23,6 +23,7 @@ final class WrittenAnswer {
   private final Map<String, Table> tables;
   private final JsonObject record;
   private final List<PageTable> page;
+  private final String prose;
   private final String terminal;
   private final Map<String, Samples> samples; // of measures.csv, by option
 
@@ -31,12 +32,14 @@ final class WrittenAnswer {
       Map<String, Table> tables,
       JsonObject record,
       List<PageTable> page,
+      String prose,
       String terminal,
       Map<String, Samples> samples) {
     this.plant = plant;
     this.tables = tables;
     this.record = record;
     this.page = page;
+    this.prose = prose;
     this.terminal = terminal;
     this.samples = samples;
   }
@@ -57,11 +60,13 @@ final class WrittenAnswer {
         tables.put(file.getFileName().toString(), Table.read(file));
       }
     }
+    String page = Files.readString(out.resolve("report.html"));
     return new WrittenAnswer(
         PlantFacts.read(plant),
         tables,
         JsonParser.parseString(Files.readString(out.resolve("record.json"))).getAsJsonObject(),
-        PageTable.all(Files.readString(out.resolve("report.html"))),
+        PageTable.all(page),
+        PageTable.text(page),
         call.out(),
         new LinkedHashMap<>());
   }
@@ -115,6 +120,11 @@ final class WrittenAnswer {
     return page;
   }
 
+  /** All that the page says, without markup. */
+  String prose() {
+    return prose;
+  }
+
   String terminal() {
     return terminal;
   }
@@ -125,16 +135,21 @@ final class WrittenAnswer {
     others.put(changed.file(), changed);
     boolean same = !changed.file().equals(Tables.MEASURES);
     return new WrittenAnswer(
-        plant, others, record, page, terminal, same ? samples : new LinkedHashMap<>());
+        plant, others, record, page, prose, terminal, same ? samples : new LinkedHashMap<>());
   }
 
   /** The same with another page, for controls. */
   WrittenAnswer withPage(List<PageTable> changed) {
-    return new WrittenAnswer(plant, tables, record, changed, terminal, samples);
+    return new WrittenAnswer(plant, tables, record, changed, prose, terminal, samples);
+  }
+
+  /** The same with other sentences on the page, for controls. */
+  WrittenAnswer withProse(String changed) {
+    return new WrittenAnswer(plant, tables, record, page, changed, terminal, samples);
   }
 
   /** The same with other words on the terminal, for controls. */
   WrittenAnswer withTerminal(String changed) {
-    return new WrittenAnswer(plant, tables, record, page, changed, samples);
+    return new WrittenAnswer(plant, tables, record, page, prose, changed, samples);
   }
 }

@@ -324,7 +324,12 @@ final class YardSizeCheck implements Check {
         bales += row.number(Columns.BALES);
       }
       Samples samples = answer.samples(file);
-      ledger.near(LOADS, "bales", samples.at(0, Measure.INTAKE_WEIGHED_IN, crop), bales);
+      double failed = samples.at(0, Measure.INTAKE_FAILED, crop);
+      double bought = samples.at(0, Measure.INTAKE_WEIGHED_IN, crop);
+      ledger.near(LOADS, "bales", bought + failed, bales);
+      double failedT = samples.at(0, Measure.MASS_FAILED, crop);
+      double failedDryT = samples.at(0, Measure.MASS_FAILED.dryOf(crop));
+      paidT -= Basis.of(Basis.ofCrop(plant, crop), failedT, failedDryT);
       String line =
           plant.names("lines").stream()
               .filter(name -> MassCheck.crop(plant, name).equals(crop))
@@ -338,6 +343,7 @@ final class YardSizeCheck implements Check {
       if (samples.names(Measure.MONEY_CROP_AREA).contains(crop)) {
         paid -= samples.at(0, Measure.MONEY_CROP_AREA, crop);
       }
+      paid -= samples.at(0, Measure.MONEY_CROP_FAILED, crop);
       ledger.near(LOADS, "money", paid, paidT * price);
     }
   }

@@ -34,6 +34,20 @@ class PurchaseWordsTest {
     assertThat(sentences(row(Measure.MASS_PRICE_FACTOR, "share", Double.NaN))).isEmpty();
     assertThat(sentences(row(Measure.YARD_KEPT_APART, "bales", 96)))
         .containsExactly("Up to 96 bales of stalk were kept apart until their release");
+    assertThat(
+            sentences(
+                row(Measure.INTAKE_FAILED, "bales", 64),
+                row(Measure.MASS_FAILED, "t", 26.1),
+                row(Measure.MONEY_CROP_FAILED, "USD", 480)))
+        .containsExactly(
+            "64 bales of stalk, 26.10 t, failed their test and were not paid for; to be rid of them"
+                + " cost 480.0 USD");
+    assertThat(
+            sentences(
+                row(Measure.INTAKE_FAILED, "bales", 64), row(Measure.MONEY_CROP_FAILED, "USD", 0)))
+        .containsExactly("64 bales of stalk failed their test and were not paid for");
+    assertThat(sentences(row(Measure.INTAKE_FAILED, "bales", 0)))
+        .containsExactly("No load of stalk failed its test");
     assertThat(sentences()).isEmpty();
   }
 

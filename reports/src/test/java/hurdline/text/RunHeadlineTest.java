@@ -55,8 +55,8 @@ class RunHeadlineTest {
                 limit("feeder", 0.29, 0.02),
                 limit("no_bales", 0.2, 0.01)))
         .isEqualTo(
-            "The mill and the feeder limit the stalk line about equally, in 31 and 29 of 100 scheduled hours; about 160"
-                + " replications would show which limits it longer.");
+            "The mill and the feeder limit the stalk line about equally, in 31 and 29 of 100"
+                + " scheduled hours; about 160 replications would show which limits it longer.");
     assertThat(first(limit("mill", 0.31, 0.005), limit("feeder", 0.29, 0.005)))
         .startsWith("The mill is the bottleneck");
     assertThat(first(limit("mill", 0.3, 0.02), limit("feeder", 0.3, 0.02)))
@@ -71,17 +71,23 @@ class RunHeadlineTest {
                 limit("mill", 0.3, 0.01),
                 limit("crop_done", 0.15, 0.01)))
         .isEqualTo(
-            "A lack of stalk, not a machine, limits the stalk line: it has none to feed in 40 of 100 scheduled hours. After that"
-                + " comes the mill, in 30 of 100 scheduled hours.");
+            "A lack of stalk, not a machine, limits the stalk line: it has none to feed in 40 of"
+                + " 100 scheduled hours. After that comes the mill, in 30 of 100 scheduled hours.");
     assertThat(first(limit("no_order", 0.6, 0.01)))
         .isEqualTo(
-            "A lack of orders, not a machine, limits the stalk line: no order is open in 60 of 100 scheduled hours.");
+            "A lack of orders, not a machine, limits the stalk line: no order is open in 60 of 100"
+                + " scheduled hours.");
+    assertThat(first(limit("kept_apart", 0.6, 0.01)))
+        .isEqualTo(
+            "Stalk kept apart until released, not a machine, limits the stalk line: nothing may be"
+                + " fed in 60 of 100 scheduled hours.");
     assertThat(first(limit("no_crew", 0.6, 0.01)))
         .isEqualTo(
             "A lack of crew, not a machine, limits the stalk line in 60 of 100 scheduled hours.");
     assertThat(first(limit("resource.bag_hand", 0.6, 0.01)))
         .isEqualTo(
-            "The wait for the bag hand is the bottleneck: it limits the stalk line in 60 of 100 scheduled hours.");
+            "The wait for the bag hand is the bottleneck: it limits the stalk line in 60 of 100"
+                + " scheduled hours.");
   }
 
   @Test
@@ -92,10 +98,12 @@ class RunHeadlineTest {
                 limit("mill.hammers", 0.24, 0.01),
                 limit("feeder", 0.28, 0.01)))
         .isEqualTo(
-            "The mill is the bottleneck: it limits the stalk line in 44 of 100 scheduled hours, stops and changes included.");
+            "The mill is the bottleneck: it limits the stalk line in 44 of 100 scheduled hours,"
+                + " stops and changes included.");
     assertThat(first(limit("mill_a+mill_b", 0.8, 0.01)))
         .isEqualTo(
-            "The mill a and the mill b are the bottleneck: they limit the stalk line in 80 of 100 scheduled hours.");
+            "The mill a and the mill b are the bottleneck: they limit the stalk line in 80 of 100"
+                + " scheduled hours.");
   }
 
   private static String earned(double mean, double half) {
@@ -132,22 +140,24 @@ class RunHeadlineTest {
         .isEqualTo("The year loses 12,300 USD before interest and tax, give or take 1,200.");
     assertThat(earned(1_000, 2_000))
         .isEqualTo(
-            "Whether the year earns or loses money is not decided: the margin is 1,000 USD, give or take 2,000; about 160"
-                + " replications would show which.");
+            "Whether the year earns or loses money is not decided: the margin is 1,000 USD, give or"
+                + " take 2,000; about 160 replications would show which.");
   }
 
   @Test
   void whatIsLeftAfterLoanAndTaxIsSaidWithItsSign() {
     assertThat(left(43_210, 1_900))
         .isEqualTo(
-            "After loan and tax, before your accountant, the year leaves 43,200 USD, give or take 1,900.");
+            "After loan and tax, before your accountant, the year leaves 43,200 USD, give or take"
+                + " 1,900.");
     assertThat(left(-43_210, 1_900))
         .isEqualTo(
-            "After loan and tax, before your accountant, the year takes 43,200 USD, give or take 1,900.");
+            "After loan and tax, before your accountant, the year takes 43,200 USD, give or take"
+                + " 1,900.");
     assertThat(left(1_000, 2_000))
         .isEqualTo(
-            "After loan and tax, before your accountant, it is not decided whether the year leaves or takes money: 1,000 USD,"
-                + " give or take 2,000.");
+            "After loan and tax, before your accountant, it is not decided whether the year leaves"
+                + " or takes money: 1,000 USD, give or take 2,000.");
   }
 
   private static String left(double mean, double half) {

@@ -26,6 +26,8 @@ public enum Cause {
   LIFT("lift"),
   /** No bale of the crop in the yard. */
   NO_BALES("no_bales"),
+  /** Bales of the crop lie in the yard and may not be fed yet. */
+  KEPT_APART("kept_apart"),
   /** The crop has run out; bins run empty. */
   CROP_DONE("crop_done"),
   /** No unmet order asks for a product. */
@@ -129,6 +131,7 @@ public enum Cause {
       case STORE -> "want of room in " + reader.store(tail);
       case LIFT -> "the lift that sets bales on the table";
       case NO_BALES -> "want of bales";
+      case KEPT_APART -> "bales kept apart until released";
       case CROP_DONE -> "the end of the crop";
       case NO_ORDER -> "want of orders";
       case NO_CREW -> "a machine outside its hours";
@@ -148,6 +151,7 @@ public enum Cause {
       case STORE -> reader.store(tail) + ": full";
       case LIFT -> "lift to the table";
       case NO_BALES -> "no bales";
+      case KEPT_APART -> "kept apart until released";
       case CROP_DONE -> "crop done";
       case NO_ORDER -> "no order";
       case NO_CREW -> "no crew";
@@ -167,6 +171,8 @@ public enum Cause {
       case STORE -> "A full package stood on its spout or in its box, for the store had no room.";
       case LIFT -> "The table was empty while bales were on their way to it.";
       case NO_BALES -> "The yard had no bale of this crop.";
+      case KEPT_APART ->
+          "All bales of this crop in the yard were in loads kept apart until they are released.";
       case CROP_DONE -> "The crop had run out; the crew saw the bins run empty.";
       case NO_ORDER -> "No unmet order asked for a product.";
       case NO_CREW ->

@@ -14,6 +14,7 @@ final class DryTwins {
           Measure.MASS_LOST_IN_YARD,
           Measure.MASS_LOST_AT_FIELD,
           Measure.MASS_REJECTED,
+          Measure.MASS_FAILED,
           Measure.MASS_ON_HAND_AT_END,
           Measure.MACHINE_MASS_IN,
           Measure.MACHINE_SCREEN_MASS_IN,

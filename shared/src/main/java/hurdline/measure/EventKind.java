@@ -15,6 +15,10 @@ public enum EventKind {
   WEIGHED_IN("weighed in"),
   UNLOADED("unloaded"),
 
+  /** A load that was kept apart may be fed from now on, or has failed its test; its bales. */
+  RELEASED("released"),
+  FAILED("failed its test"),
+
   /** A truck or load is gone; 1. */
   TRIP_ENDS("trip ends"),
 

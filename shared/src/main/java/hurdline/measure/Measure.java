@@ -45,6 +45,7 @@ public enum Measure {
   INTAKE_TURNED_AWAY(
       "intake.<crop>.turned_away", BALES, "Turned away at the gate because the yard was full."),
   INTAKE_REJECTED("intake.<crop>.rejected", BALES, "Weighed and sent away."),
+  INTAKE_FAILED("intake.<crop>.failed", BALES, "Failed their test and were sent away."),
   INTAKE_HELD_AT_FIELD_PEAK(
       "intake.<crop>.held_at_field.peak", BALES, "The most that lay baled at its fields."),
   YARD_PEAK("yard.<crop>.peak", BALES, "The most that lay in the yard's places at once."),
@@ -100,6 +101,7 @@ public enum Measure {
   MASS_FED("mass.<crop>.fed", TONNE, "Mass that the feeder has drawn, part bales included."),
   MASS_LOST_IN_YARD("mass.<crop>.lost_in_yard", TONNE, "Mass that wasted away in the yard."),
   MASS_REJECTED("mass.<crop>.rejected", TONNE, "Mass weighed and sent away."),
+  MASS_FAILED("mass.<crop>.failed", TONNE, "Mass that failed its test and was sent away."),
   MASS_PRICE_FACTOR("mass.<crop>.price_factor", SHARE, "Paid over what one price would come to."),
   MASS_LOST_AT_FIELD(
       "mass.<crop>.lost_at_field", TONNE, "Mass that wasted away between baling and the scale."),
@@ -267,6 +269,7 @@ public enum Measure {
       "Paid for crops weighed in; stock on hand at the start is not in it."),
   MONEY_CROP_AREA("money.crop.<crop>.area", MONEY, "Paid for its area, in its cost."),
   MONEY_CROP_AREA_STOCK("money.crop.<crop>.area_stock", MONEY, "That part of its stock change."),
+  MONEY_CROP_FAILED("money.crop.<crop>.failed", MONEY, "Costs of failed loads, in its cost."),
   MONEY_ADVANCE("money.crop.<crop>.advance", MONEY, "Paid for its fields on contract."),
   MONEY_ADVANCE_OPEN("money.crop.<crop>.advance_open", MONEY, "Of it, on bales still to come."),
   MONEY_ADVANCE_SHORT("money.crop.<crop>.advance_short", MONEY, "Of it, more than bales earned."),

@@ -86,9 +86,11 @@ class MeasureTest {
     "stalk_saw, RATE, stalk_saw, the rate of the stalk saw",
     "mill.hammers, STOP, mill, the stop hammers of the mill",
     "mill.screen_change, SCREEN_CHANGE, mill, the screen change of the mill",
-    "hurd_bagger.package_change, PACKAGE_CHANGE, hurd_bagger, the package change at the hurd bagger",
+    "hurd_bagger.package_change, PACKAGE_CHANGE, hurd_bagger, the package change at the hurd"
+        + " bagger",
     "resource.loader, RESOURCE, '', the wait for the loader",
     "no_bales, NO_BALES, '', want of bales",
+    "kept_apart, KEPT_APART, '', bales kept apart until released",
     "lift, LIFT, '', the lift that sets bales on the table"
   })
   void aCauseWordIsTakenApart(String cause, Cause kind, String machine, String words) {

@@ -9,7 +9,7 @@ import java.util.Arrays;
  *
  * <p>The yard's side of the balance, for each crop and component: {@code onHand + weighedIn +
  * putBack = lostInYard + setOnTable + inPlacesAtEnd + inTrucksAtEnd}. What was bought is what was
- * weighed in.
+ * weighed in and did not fail its test.
  */
 public final class IntakeBooks {
   /** Came over the scale. */
@@ -33,6 +33,9 @@ public final class IntakeBooks {
   /** Came over the scale and was sent away. */
   public final MassLedger rejected;
 
+  /** Was kept apart, failed its test and was sent away; taken back from what was weighed in. */
+  public final MassLedger failed;
+
   /** Weighed in, not yet unloaded. */
   public final MassLedger inTrucksAtEnd;
 
@@ -48,6 +51,8 @@ public final class IntakeBooks {
   private final int[] balesOnHand;
   private final int[] turnedAway;
   private final int[] balesRejected;
+  private final int[] loadsFailed;
+  private final int[] balesFailed;
   private final int[] keptApart;
   private final int[] keptApartPeak;
   private final double[] driedInYardKg;
@@ -64,7 +69,7 @@ public final class IntakeBooks {
     int crops = plan.crops();
     ofFields = new MassLedger(fields, 0);
     isOpen = new boolean[fields];
-    ledgers = new MassLedger[9];
+    ledgers = new MassLedger[10];
     for (int ledger = 0; ledger < ledgers.length; ledger++) {
       ledgers[ledger] = new MassLedger(crops, plan.components());
     }
@@ -77,11 +82,14 @@ public final class IntakeBooks {
     inPlacesAtEnd = ledgers[6];
     inTrucksAtEnd = ledgers[7];
     rejected = ledgers[8];
+    failed = ledgers[9];
     limits = plan.hasLimits() ? new PlaceLimits(plan) : null;
     levels = new YardLevels(plan);
     trips = new TripBooks(crops, plan.days());
     room = new RoomBooks(crops);
     places = new PlaceBooks(plan.places(), crops);
+    loadsFailed = new int[crops];
+    balesFailed = new int[crops];
     keptApart = new int[crops];
     keptApartPeak = new int[crops];
     driedInYardKg = new double[crops];
@@ -110,6 +118,8 @@ public final class IntakeBooks {
     room.reset();
     loads.reset();
     places.reset();
+    Arrays.fill(loadsFailed, 0);
+    Arrays.fill(balesFailed, 0);
     Arrays.fill(keptApart, 0);
     Arrays.fill(keptApartPeak, 0);
     Arrays.fill(driedInYardKg, 0);
@@ -166,6 +176,21 @@ public final class IntakeBooks {
   public void keptApart(int crop, int more) {
     keptApart[crop] += more;
     keptApartPeak[crop] = Math.max(keptApartPeak[crop], keptApart[crop]);
+  }
+
+  /** A load that was weighed in is sent away and was not bought. */
+  public void failed(int crop, int bales) {
+    loadsFailed[crop]++;
+    balesFailed[crop] += bales;
+    balesWeighedIn[crop] -= bales;
+  }
+
+  public int loadsFailed(int crop) {
+    return loadsFailed[crop];
+  }
+
+  public int balesFailed(int crop) {
+    return balesFailed[crop];
   }
 
   /** Bales in the yard that may not be fed yet. */

@@ -46,6 +46,11 @@ public final class MassLedger {
     }
   }
 
+  /** A mass that was added is taken out again. */
+  public void takeBack(int crop, double massKg, double moisture, double[] dryShares, int at) {
+    add(crop, -massKg, moisture, dryShares, at);
+  }
+
   /**
    * Of a mass that was added, the share that its price was lowered by; below 0 where it was raised.
    */

@@ -13,6 +13,7 @@ import java.util.List;
  */
 public final class Causes {
   public final int noBales;
+  public final int keptApart;
   public final int cropDone;
   public final int noOrder;
   public final int noCrew;
@@ -37,6 +38,7 @@ public final class Causes {
       add(Cause.RATE.of(layout.machine[m].name()));
     }
     noBales = add(Cause.NO_BALES.of());
+    keptApart = add(Cause.KEPT_APART.of());
     cropDone = add(Cause.CROP_DONE.of());
     noOrder = add(Cause.NO_ORDER.of());
     noCrew = add(Cause.NO_CREW.of());

@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  * @param weather always dry where the file names none
  * @param weigh absent where nothing is weighed
  * @param rejects by what loads are rejected as they are weighed in
- * @param releaseS for how long a load is kept apart once it is unloaded; absent where it is not
+ * @param release how loads are kept apart once they are unloaded; absent where they are not
  * @param unload a job of no time where the file names none
  * @param waitingPerS money for each truck or load that waits for room in the yard
  * @param hands paid in the receiving hours of days with an arrival
@@ -39,7 +39,7 @@ public record Delivery(
     Optional<Loads> loads,
     Optional<Job> weigh,
     List<Limit> rejects,
-    Optional<Distribution> releaseS,
+    Optional<Release> release,
     Job unload,
     int hands,
     double waitingPerS) {
@@ -67,6 +67,24 @@ public record Delivery(
     public Limit {
       above.ifPresent(share -> Check.share("above", share));
       below.ifPresent(share -> Check.share("below", share));
+    }
+  }
+
+  /**
+   * How loads are kept apart until they are tested.
+   *
+   * @param afterS for how long, drawn for each load
+   * @param failShare chance that a load fails; it is not paid then and leaves the yard
+   * @param costPerFailed what each load that fails costs
+   */
+  public record Release(Distribution afterS, double failShare, double costPerFailed) {
+    public Release {
+      Check.share("failShare", failShare);
+      Check.notBelow0("costPerFailed", costPerFailed);
+    }
+
+    public boolean mayFail() {
+      return failShare > 0;
     }
   }
 

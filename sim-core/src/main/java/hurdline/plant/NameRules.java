@@ -8,7 +8,15 @@ import java.util.Set;
 /** Names that are taken, and spaces of names that kinds of things share. */
 final class NameRules {
   private static final Set<String> CAUSES =
-      Set.of("no_crew", "no_bales", "no_order", "crop_done", "lift", "resource", "no_room");
+      Set.of(
+          "no_crew",
+          "no_bales",
+          "kept_apart",
+          "no_order",
+          "crop_done",
+          "lift",
+          "resource",
+          "no_room");
   private static final Set<String> CHANGES = Set.of("screen_change", "package_change");
   private static final String BASE = "base";
 

@@ -27,6 +27,7 @@ final class MeasureBounds {
   private static final Set<Measure> PAYMENTS =
       EnumSet.of(
           Measure.MONEY_CROP_AREA,
+          Measure.MONEY_CROP_FAILED,
           Measure.MONEY_ADVANCE,
           Measure.MONEY_ADVANCE_OPEN,
           Measure.MONEY_ADVANCE_SHORT,

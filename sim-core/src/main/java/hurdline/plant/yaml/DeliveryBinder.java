@@ -8,6 +8,7 @@ import hurdline.plant.Delivery.DayHours;
 import hurdline.plant.Delivery.Field;
 import hurdline.plant.Delivery.Limit;
 import hurdline.plant.Delivery.Loads;
+import hurdline.plant.Delivery.Release;
 import hurdline.plant.Delivery.Trucks;
 import hurdline.random.Constant;
 import hurdline.unit.Dimension;
@@ -64,14 +65,34 @@ final class DeliveryBinder {
         loads,
         StopBinder.job(f.at("weigh")),
         f.at("reject").list("limits", DeliveryBinder::limit),
-        f.has("release_after")
-            ? Optional.of(
-                RandomQuantityReader.of(
-                    f.at("release_after"), Dimension.TIME, Range.NOT_BELOW_0, 0))
-            : Optional.empty(),
+        release(f),
         StopBinder.job(f.at("unload")).orElseGet(YardBinder::atOnce),
         Numbers.whole(f.at("hands"), 0, 0),
         Quantities.of(f.at("waiting_cost"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0));
+  }
+
+  private static Optional<Release> release(Fields f) {
+    double share = 0;
+    double cost = 0;
+    if (f.has("fails")) {
+      Fields fails = f.at("fails").fields(MapKeys.FAILS);
+      share = Quantities.of(fails.at("share"), Dimension.SHARE, Range.SHARE, 0);
+      cost = Quantities.of(fails.at("cost"), Dimension.MONEY, Range.NOT_BELOW_0, 0);
+      if (!f.has("release_after")) {
+        f.at("fails")
+            .wrong(
+                "loads fail when they would be released, and none is kept apart",
+                "a \"release_after\" beside it, such as \"release_after: 10 d\"");
+      }
+    }
+    return f.has("release_after")
+        ? Optional.of(
+            new Release(
+                RandomQuantityReader.of(
+                    f.at("release_after"), Dimension.TIME, Range.NOT_BELOW_0, 0),
+                share,
+                cost))
+        : Optional.empty();
   }
 
   private static Limit limit(NodeReader at) {

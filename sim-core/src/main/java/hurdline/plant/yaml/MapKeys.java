@@ -72,6 +72,7 @@ enum MapKeys {
   WEATHER,
   MONTH_WEATHER,
   REJECT,
+  FAILS,
   JOB,
   BASE_LOAD,
   MONEY,

@@ -306,7 +306,9 @@ public final class Feeding {
           ? layout.causes.setOnTable
           : present.waitingCause(resource[l]);
     }
-    return layout.causes.noBales;
+    return stacking.inYard(crop[l]) > stacking.mayBeFed(crop[l])
+        ? layout.causes.keptApart
+        : layout.causes.noBales;
   }
 
   /** A line begins to use a feeder: bales of other lines on it go back to the yard, in front. */

@@ -7,9 +7,11 @@ import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Haulage;
 import hurdline.measure.Measure;
 import hurdline.plant.CropTerms;
+import hurdline.plant.Delivery;
 import hurdline.plant.Money;
 import hurdline.simulation.activity.Feeding;
 import java.util.Arrays;
+import java.util.Optional;
 
 /** What crops were bought for, and what of them is left is worth more than at the start. */
 final class CropPurchases {
@@ -74,7 +76,7 @@ final class CropPurchases {
     double gainedKg = stillKg(crop, name) - paidKg(name, intake.onHand, crop);
     CropTerms terms = money.terms().get(name);
     double kept = terms != null && terms.hasFloor() ? missing[crop] : 0;
-    double bought = boughtKg * price + area[crop] + kept;
+    double bought = boughtKg * price + area[crop] + kept + failed(crop);
     double gained = gainedKg * price + areaStock[crop];
     boolean taken = false;
     for (int l = 0; l < layout.lines; l++) {
@@ -87,6 +89,16 @@ final class CropPurchases {
       cropsOfNoLine += bought;
       stockOfNoLine += gained;
     }
+  }
+
+  /** What it cost to be rid of loads that failed their test. */
+  private double failed(int crop) {
+    return intake.loadsFailed(crop)
+        * release(crop).map(Delivery.Release::costPerFailed).orElse(0.0);
+  }
+
+  private Optional<Delivery.Release> release(int crop) {
+    return haulage.delivery(crop).flatMap(Delivery::release).filter(Delivery.Release::mayFail);
   }
 
   private double stillKg(int crop, String name) {
@@ -144,6 +156,9 @@ final class CropPurchases {
       if (haulage.terms().isByArea(crop)) {
         tally.put(Measure.MONEY_CROP_AREA, area[crop], name);
         tally.put(Measure.MONEY_CROP_AREA_STOCK, areaStock[crop], name);
+      }
+      if (release(crop).isPresent()) {
+        tally.put(Measure.MONEY_CROP_FAILED, failed(crop), name);
       }
       if (haulage.terms().hasAdvance(crop)) {
         tally.put(Measure.MONEY_ADVANCE, advance[crop], name);

@@ -95,10 +95,16 @@ final class IntakeResults {
         Measure.YARD_AGE_MEAN, lifted > 0 ? intake.ageS(c) / lifted / DAY_S : Double.NaN, name);
     tally.put(Measure.YARD_HOURS_FULL, intake.levels.fullS(c) / HOUR_S, name);
     tally.putCrop(Measure.YARD_ROOM_NEEDED, name, intake.room.wanted(c), name);
-    if (haulage.delivery(c).flatMap(Delivery::releaseS).isPresent()) {
-      tally.putCrop(Measure.YARD_KEPT_APART, name, intake.keptApartPeak(c), name);
-    }
+    haulage.delivery(c).flatMap(Delivery::release).ifPresent(release -> apart(c, name, release));
     tally.put(Measure.YARD_WITHOUT_ROOM, intake.room.refused(c), name);
+  }
+
+  private void apart(int c, String name, Delivery.Release release) {
+    tally.putCrop(Measure.YARD_KEPT_APART, name, intake.keptApartPeak(c), name);
+    if (release.mayFail()) {
+      tally.putCrop(Measure.INTAKE_FAILED, name, intake.balesFailed(c), name);
+      mass(Measure.MASS_FAILED, intake.failed.kg(c), intake.failed.dryKg(c), name);
+    }
   }
 
   /** A crop that no field bears has no drawn crop. */

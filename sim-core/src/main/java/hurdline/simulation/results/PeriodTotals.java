@@ -81,9 +81,17 @@ final class PeriodTotals {
         }) {
       held[cause] = true;
     }
+    held[causes.keptApart] = isKeptApart(l);
     for (int cause : causes.resource) {
       held[cause] = true;
     }
+  }
+
+  /** Whether loads of a line's crop are kept apart at all. */
+  private boolean isKeptApart(int l) {
+    String crop = layout.naming.crops.name(layout.crop[l]);
+    return layout.plant.deliveries().stream()
+        .anyMatch(of -> of.crop().equals(crop) && of.release().isPresent());
   }
 
   /** Trails run through bins, so lines that share one can be held by each other's machines. */

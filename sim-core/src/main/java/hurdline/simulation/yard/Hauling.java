@@ -91,7 +91,7 @@ public final class Hauling {
     carriers = new Arrivals(bales, haulage.trucks());
     jobs = new HaulJobs(yard, haulage, carriers, resources, times, jobBase, orderBase);
     gate = new GateQueue(yard.crops());
-    kept = new KeptApart(yard, haulage, bales, stacking);
+    kept = new KeptApart(yard, haulage, bales, stacking, books);
     weighing = new Weighing(yard, haulage, bales, carriers, fields, stacking, books);
     onTheWay = new int[yard.crops()];
     truckBales = new int[yard.crops()];
@@ -154,6 +154,7 @@ public final class Hauling {
 
   public void trace(Trace wanted) {
     trace = wanted;
+    kept.trace(wanted);
   }
 
   /** Everything of its own that arrives at this instant. */
@@ -170,7 +171,7 @@ public final class Hauling {
         case TRUCK_AT_GATE -> atGate(index, nowS);
         case LOAD_AT_GATE -> loadComes(index, nowS);
         case TRUCK_BACK -> back(index, nowS);
-        case RELEASE -> kept.release(index);
+        case RELEASE -> kept.end(index, nowS);
         default -> {} // the caller asks anew whether more is to come
       }
     }
@@ -365,7 +366,7 @@ public final class Hauling {
     int crop = carriers.crop[carrier];
     note(nowS, crop, EventKind.UNLOADED, carriers.cargo.count(carrier));
     onTheWay[crop] -= carriers.cargo.count(carrier);
-    int load = kept.unload(crop, carriers.cargo, carrier, nowS);
+    int load = kept.unload(carriers, carrier, nowS);
     arrive(RELEASE, load, kept.releasedAtS(load));
     if (weighs[crop]) {
       jobs.ask(carrier, Arrivals.WEIGH_OUT, nowS);

@@ -245,6 +245,14 @@ public final class Stacking {
     heaps[bales.place[bale] * plan.crops() + bales.crop[bale]].add(bale);
   }
 
+  /** A bale leaves its place at its mass as it is known. */
+  void takeOut(int bale, double nowS) {
+    books.levels.leaves(bales.crop[bale], bales.place[bale], nowS);
+    weighs(bales.place[bale], bale, -bales.massKg[bale], nowS);
+    room.giveBack(bales.place[bale]);
+    bales.place[bale] = Bales.none();
+  }
+
   private void lay(int bale, double nowS) {
     put(bale, room.takePromised(bales.crop[bale]), nowS);
     setPickKeys(bale);
@@ -356,10 +364,7 @@ public final class Stacking {
         bales.massKg[bale],
         bales.moisture[bale],
         plan.isDamp(crop, bales.moisture[bale]));
-    books.levels.leaves(crop, place, nowS);
-    weighs(place, bale, -bales.massKg[bale], nowS);
-    room.giveBack(place);
-    bales.place[bale] = Bales.none();
+    takeOut(bale, nowS);
     if (trace != null) {
       trace.note(nowS, plan.place(place), EventKind.LEAVES_FOR_TABLE, 1);
     }

@@ -240,7 +240,7 @@ public final class PastSeason {
                         new Delivery.Loads(new Constant(DAY_S), 1, from, to, always, loads)),
                     of.weigh(),
                     List.of(), // what is in the records was taken
-                    of.releaseS(),
+                    of.release(),
                     of.unload(),
                     of.hands(),
                     of.waitingPerS()));

@@ -4,6 +4,7 @@ import hurdline.measure.MarginMeasures;
 import hurdline.measure.Measure;
 import hurdline.plant.CashTerms;
 import hurdline.plant.CropTerms;
+import hurdline.plant.Delivery;
 import hurdline.plant.Freight;
 import hurdline.plant.Line;
 import hurdline.plant.Money;
@@ -30,7 +31,12 @@ import java.util.stream.Stream;
  */
 final class Repricing {
   private static final List<Measure> OF_MARGIN =
-      Stream.of(MarginMeasures.in(), MarginMeasures.out()).flatMap(List::stream).toList();
+      Stream.of(
+              MarginMeasures.in(),
+              MarginMeasures.out(),
+              List.of(Measure.MONEY_COVER_HANDS)) // grow as wages do in later years
+          .flatMap(List::stream)
+          .toList();
 
   private final Plant before;
   private final Plant after;
@@ -43,7 +49,7 @@ final class Repricing {
   }
 
   /**
-   * What the margin is made of, of each replication.
+   * What the margin is made of, of each replication, and what of it grows otherwise in later years.
    *
    * @param simulated figures of a plant
    * @param before that plant
@@ -167,6 +173,7 @@ final class Repricing {
                         was.cropsPerKg().getOrDefault(crop, 0.0),
                         is.cropsPerKg().getOrDefault(crop, 0.0))));
     was.terms().keySet().forEach(crop -> area(crop, was, is));
+    before.deliveries().forEach(delivery -> failed(delivery, was, is));
     electricity(was.tariff(), is.tariff());
     add(
         Measure.MONEY_DRIER_FUEL,
@@ -175,6 +182,7 @@ final class Repricing {
     double moreWage = more(was.wagePerS(), is.wagePerS());
     add(Measure.MONEY_WAGES, Measure.MONEY_WAGES.of(), moreWage);
     add(Measure.MONEY_COVERS, Measure.MONEY_COVER_HANDS.of(), moreWage);
+    add(Measure.MONEY_COVER_HANDS, Measure.MONEY_COVER_HANDS.of(), moreWage);
     add(
         Measure.MONEY_OVERHEAD,
         Measure.MONEY_OVERHEAD.of(),
@@ -225,6 +233,16 @@ final class Repricing {
     if (was.perM2(crop) > 0) {
       add(Measure.MONEY_CROP_COST, Measure.MONEY_CROP_AREA.of(crop), more);
       add(Measure.MONEY_STOCK_CHANGE, Measure.MONEY_CROP_AREA_STOCK.of(crop), more);
+    }
+  }
+
+  /** What failed loads cost is in the crop's cost too, and moves with no price. */
+  private void failed(Delivery delivery, Money was, Money is) {
+    String crop = delivery.crop();
+    if (delivery.release().filter(Delivery.Release::mayFail).isPresent()) {
+      double more =
+          more(was.cropsPerKg().getOrDefault(crop, 0.0), is.cropsPerKg().getOrDefault(crop, 0.0));
+      add(Measure.MONEY_CROP_COST, Measure.MONEY_CROP_FAILED.of(crop), -more);
     }
   }
 

@@ -177,7 +177,7 @@ final class RestOfSeason {
             loads,
             of.weigh(),
             of.rejects(),
-            of.releaseS(),
+            of.release(),
             of.unload(),
             of.hands(),
             of.waitingPerS()));

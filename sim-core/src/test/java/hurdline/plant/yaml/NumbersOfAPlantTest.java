@@ -64,6 +64,7 @@ class NumbersOfAPlantTest {
           "Moisture.atMost",
           "Moisture.dock",
           "Purge.factor",
+          "Release.failShare",
           "Attendance.absence",
           "Shared.absence",
           "Step.dries",

@@ -26,4 +26,16 @@ class CoverPricingTest {
     assertThat(priced).isCloseTo(330, within(1e-9));
     assertThat(simulated(dearer).mean(Measure.MONEY_COVERS.of())).isCloseTo(330, within(1e-9));
   }
+
+  /** Hands grow as wages do, so lives need them priced too; before the change it was 60. */
+  @Test
+  void theHandsAloneArePricedForLaterYears() {
+    Plant base = SOURCE.variants().with();
+    Plant dearer = SOURCE.variants().with(new Change.Value("money.wage", "50 USD/h"));
+    assertThat(
+            Repricing.of(simulated(base), base, dearer)
+                .orElseThrow()
+                .mean(Measure.MONEY_COVER_HANDS.of()))
+        .isCloseTo(150, within(1e-9));
+  }
 }

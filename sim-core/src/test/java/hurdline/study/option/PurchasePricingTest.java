@@ -11,6 +11,7 @@ import hurdline.study.PlantOrigin;
 import hurdline.study.Studied;
 import hurdline.study.replicate.ReplicationResults;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -25,6 +26,12 @@ class PurchasePricingTest {
 
   private static Plant with(String key, String value) {
     return SOURCE.variants().with(new Change.Value(key, value));
+  }
+
+  private static Plant with(PlantOrigin of, List<Change> changes, Change further) {
+    List<Change> all = new ArrayList<>(changes);
+    all.add(further);
+    return of.variants().with(all.toArray(Change[]::new));
   }
 
   @Test
@@ -70,6 +77,30 @@ class PurchasePricingTest {
     assertThat(
             Repricing.of(simulated(back), back, dearerBack).orElseThrow().mean(PARTS.get(0).of()))
         .isCloseTo(simulated(dearerBack).mean(PARTS.get(0).of()), within(1e-9));
+  }
+
+  /** What loads that fail cost is in the crop's cost and moves with no price. */
+  @Test
+  void failedLoadsArePricedApartFromMass() {
+    PlantOrigin lots = Studied.source(Path.of("../line-configs/exact/failed_lots.yaml"));
+    List<Change> some =
+        List.of(
+            new Change.Value("deliveries.stalk.fails.share", "50 %"),
+            new Change.Value("deliveries.stalk.loads.every", "30 min"),
+            new Change.Value("deliveries.stalk.loads.bales", "1"));
+    Plant base = lots.variants().with(some.toArray(Change[]::new));
+    ReplicationResults before = simulated(base);
+    assertThat(before.mean(Measure.MONEY_CROP_FAILED.of("stalk"))).isPositive();
+    assertThat(before.mean(Measure.INTAKE_WEIGHED_IN.of("stalk"))).isGreaterThan(2);
+    Plant dearer = with(lots, some, new Change.Value("money.crop_prices.stalk", "150 USD/t"));
+    ReplicationResults priced = Repricing.of(before, base, dearer).orElseThrow();
+    ReplicationResults due = simulated(dearer);
+    for (Measure part : PARTS) {
+      assertThat(priced.mean(part.of())).isCloseTo(due.mean(part.of()), within(1e-9));
+      assertThat(Math.abs(priced.mean(part.of()) - before.mean(part.of()))).isGreaterThan(50);
+    }
+    Plant costlier = with(lots, some, new Change.Value("deliveries.stalk.fails.cost", "80 USD"));
+    assertThat(Repricing.of(before, base, costlier)).isEmpty();
   }
 
   /** Other grades and limits are no other price; at 15.9 % the wet loads are sent away. */
