@@ -67,6 +67,22 @@ public record Product(
         purge);
   }
 
+  /** The same product with so many purge packages of a campaign under way still to come. */
+  public Product withPurgeUnderWay(int packages) {
+    return new Product(
+        name,
+        pricePerKg,
+        packaging,
+        orders,
+        sellsOrdersOnly,
+        moisture,
+        freight,
+        cleanliness,
+        market,
+        storage,
+        purge.map(of -> new Purge(of.packages(), of.factor(), packages)));
+  }
+
   /** Its orders in the order in which they are met. */
   public List<Order> ordersByDue() {
     return orders.stream().sorted(Comparator.comparing(Order::due)).toList();

@@ -47,7 +47,8 @@ public final class SellingBasis {
     return plant.money().map(money -> money.paidAt().get(crop)).filter(Basis.At.class::isInstance);
   }
 
-  static boolean makes(Line line, String product) {
+  /** Whether a line makes a product. */
+  public static boolean makes(Line line, String product) {
     return line.steps().stream().anyMatch(step -> leadsTo(step, product));
   }
 

@@ -45,7 +45,9 @@ public final class PurgePackages {
   }
 
   void reset() {
-    Arrays.fill(toCome, 0);
+    for (int p = 0; p < products; p++) {
+      toCome[p] = has(p) ? purge[p].underWay() : 0;
+    }
     Arrays.fill(packages, 0);
     Arrays.fill(fitKg, 0);
     Arrays.fill(tooWetKg, 0);

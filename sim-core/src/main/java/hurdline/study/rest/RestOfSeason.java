@@ -36,6 +36,7 @@ final class RestOfSeason {
   private final SeasonSoFar soFar;
   private final Map<String, Integer> onHand;
   private final Map<String, Double> ages;
+  private final PurgeUnderWay purge;
 
   /**
    * @param onHand bales of each crop on the morning of the day
@@ -47,6 +48,7 @@ final class RestOfSeason {
     this.soFar = soFar;
     this.onHand = onHand;
     this.ages = ages;
+    purge = new PurgeUnderWay(asOf, soFar);
   }
 
   /** The rest of this plant's season. */
@@ -60,7 +62,7 @@ final class RestOfSeason {
         plant.components(),
         plant.crops(),
         plant.machines().stream().map(this::aged).toList(),
-        plant.products().stream().map(this::open).toList(),
+        plant.products().stream().map(of -> purge.of(plant, open(of))).toList(),
         plant.packages(),
         plant.stores(),
         plant.lines(),
@@ -140,7 +142,8 @@ final class RestOfSeason {
     return left;
   }
 
-  private static LocalDate begins(Roster roster, int entry, SeasonEntry.Campaign campaign) {
+  /** When a campaign of the season begins that a changeover may hold up. */
+  static LocalDate begins(Roster roster, int entry, SeasonEntry.Campaign campaign) {
     return roster.campaigns().stream()
         .filter(of -> of.entry() == entry && of.beginS() > of.plannedS())
         .mapToDouble(CampaignHours::beginS)

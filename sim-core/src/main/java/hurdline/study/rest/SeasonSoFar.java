@@ -45,9 +45,14 @@ final class SeasonSoFar {
   }
 
   double madeKg(String product) {
+    return madeKg(product, plant.calendar().from());
+  }
+
+  /** From the morning of a date on. */
+  double madeKg(String product, LocalDate since) {
     return before.made().stream()
         .filter(row -> !row.isFed() && row.what().equals(product))
-        .filter(row -> !row.date().isBefore(plant.calendar().from()))
+        .filter(row -> !row.date().isBefore(since))
         .mapToDouble(masses::kg)
         .filter(kg -> !Double.isNaN(kg))
         .sum();

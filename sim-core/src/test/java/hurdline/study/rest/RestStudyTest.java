@@ -290,6 +290,43 @@ class RestStudyTest {
         .containsExactly(LocalDate.of(2027, 3, 6)); // the 4th and 5th are the changeover's
   }
 
+  /**
+   * The changeover before the campaign of the 4th calls for 200 purge packages of 0.5 t; 124 have
+   * been made, so the rest has 76, and none where 100 were to come. Of its 226 packages 76 bring
+   * half of 100 USD/t: 11,300 − 1,900.
+   */
+  @Test
+  void aPurgeThatIsUnderWayGoesOn() throws IOException {
+    record(4, 32, 32, 28, 32);
+    assertThat(purged(200).mean(Measure.PRODUCT_PURGE_PACKAGES.of("tow"))).isEqualTo(76);
+    assertThat(purged(200).mean(Measure.PRODUCT_REVENUE.of("tow"))).isCloseTo(9_400, within(1e-6));
+    assertThat(purged(100).mean(Measure.PRODUCT_PURGE_PACKAGES.of("tow"))).isZero();
+  }
+
+  private RunAnswer purged(int packages) {
+    TestPlant plant =
+        plant()
+            .says(
+                "season",
+                "[{line: stalk_line, from: 2027-01-01, to: 2027-01-01, shifts: [day]}, {changeover:"
+                    + " 2 d, hands: 1}, {line: stalk_line, from: 2027-01-04, to: 2027-01-15,"
+                    + " shifts: [day]}]")
+            .says(
+                "calendar",
+                "{from: 2027-01-01, to: 2027-01-15, shifts: {day: {from: \"06:00\", to:"
+                    + " \"14:00\"}}}")
+            .says("machines", "{feeder: {kind: bale-feeder}, press: {kind: press, boxes: 2}}")
+            .says("packages", "{bale: {mass: 500 kg}}")
+            .says("money", "{currency: USD}")
+            .says(
+                "products",
+                "{tow: {package: bale, price: 100 USD/t, moisture: as is, purge: {packages: "
+                    + packages
+                    + ", factor: 50 %}}}")
+            .steps("feeder: {rate: 2 t/h, to: press}, press: {rate: 5 t/h, packs: tow}");
+    return rest(plant, AS_OF, 1);
+  }
+
   @Test
   void chancesCoverDrawnInputsWhereThereAreSome() throws IOException {
     record(4, 32, 32, 28, 32);
