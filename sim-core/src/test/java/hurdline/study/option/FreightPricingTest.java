@@ -11,6 +11,7 @@ import hurdline.study.PlantOrigin;
 import hurdline.study.Studied;
 import hurdline.study.replicate.ReplicationResults;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,6 +48,31 @@ class FreightPricingTest {
         .extracting(InputRange::key)
         .contains(
             "products.tow.freight.cost", "products.hurds.freight", "products.trash.freight.cost");
+  }
+
+  /** Loads that are full by their packages move with the price alone, and so with more of them. */
+  @Test
+  void loadsThatAreFullByRoomArePricedAlike() {
+    PlantOrigin room = Studied.source(Path.of("../line-configs/exact/freight_room.yaml"));
+    Plant base = room.variants().with();
+    ReplicationResults before = simulated(base);
+    List<String> hauled =
+        base.products().stream()
+            .filter(product -> product.freight().isPresent())
+            .map(hurdline.plant.Product::name)
+            .toList();
+    assertThat(hauled).isNotEmpty();
+    for (String product : hauled) {
+      String key = "products." + product + ".freight.";
+      Plant dearer = room.variants().with(new Change.Value(key + "cost", "x1.5"));
+      double priced =
+          Repricing.of(before, base, dearer).orElseThrow().mean(Measure.MONEY_FREIGHT.of());
+      assertThat(priced)
+          .isCloseTo(simulated(dearer).mean(Measure.MONEY_FREIGHT.of()), within(1e-9 * priced))
+          .isGreaterThan(before.mean(Measure.MONEY_FREIGHT.of()));
+      Plant fewer = room.variants().with(new Change.Value(key + "load", "x0.5"));
+      assertThat(Repricing.of(before, base, fewer)).as("another load is no price").isEmpty();
+    }
   }
 
   /** 6.75 t are one load of 8 t, or no load that is known by its mass. */
