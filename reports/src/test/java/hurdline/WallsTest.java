@@ -41,7 +41,7 @@ class WallsTest {
     room("statistics").knows("org.apache.commons.statistics");
     room("economics").knows("org.apache.commons.math3");
     room("event");
-    room("plant").uses("problem random");
+    room("plant").uses("problem random unit");
     room("plant.yaml").uses("plant plant.yaml.tree problem random unit").knows("java.nio.file");
     room("plant.yaml.tree").uses("plant problem unit").knows("org.yaml.snakeyaml java.nio.file");
     room("records")
@@ -87,7 +87,7 @@ class WallsTest {
     room("study.compare")
         .uses(
             "answer economics measure plant problem random simulation simulation.results statistics"
-                + " study study.gain study.option study.replicate study.run");
+                + " study study.gain study.option study.replicate study.run unit");
     room("study.season")
         .uses(
             "answer compiled measure plant problem simulation simulation.results statistics study "
@@ -111,7 +111,7 @@ class WallsTest {
     room("study.choose")
         .uses(
             "answer economics measure plant problem random simulation simulation.results statistics"
-                + " study study.replicate study.run");
+                + " study study.replicate study.run unit");
 
     // reports
     room("service")
@@ -121,7 +121,7 @@ class WallsTest {
                 + " study.season study.yard")
         .knows("java.nio.file");
     room("text").uses("answer measure unit");
-    room("text.notes").uses("answer text");
+    room("text.notes").uses("answer text unit");
     room("table")
         .uses("answer measure problem")
         .knows("org.apache.commons.csv com.google.gson java.nio.file");
@@ -132,7 +132,7 @@ class WallsTest {
                 + " java.io.File");
     room("chart.flow").uses("answer chart.kit measure text").knows("java.awt");
     room("chart.run").uses("answer chart.flow chart.kit measure text").knows("org.jfree java.awt");
-    room("chart.compare").uses("answer chart.kit measure text").knows("org.jfree java.awt");
+    room("chart.compare").uses("answer chart.kit measure text unit").knows("org.jfree java.awt");
     room("chart.season").uses("answer chart.kit measure text").knows("org.jfree java.awt");
     room("chart.yard")
         .uses("answer chart.kit chart.run text")

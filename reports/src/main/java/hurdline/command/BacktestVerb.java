@@ -4,7 +4,6 @@ import hurdline.answer.BacktestAnswer;
 import hurdline.chart.fit.SeasonCharts;
 import hurdline.chart.kit.Chart;
 import hurdline.page.ReportPage;
-import hurdline.service.FittedFigures;
 import hurdline.study.backtest.Backtest;
 import hurdline.study.replicate.RunSettings;
 import hurdline.table.BacktestTables;
@@ -13,7 +12,6 @@ import hurdline.text.Wording;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -54,38 +52,12 @@ final class BacktestVerb implements Callable<Integer> {
       description = "How many times the season is simulated, 99 or more. Default: 199.")
   private int replications;
 
-  @CommandLine.Option(
-      names = "--seed",
-      paramLabel = "S",
-      defaultValue = "1",
-      description = "Seed of all random draws; the same seed gives the same answer. Default: 1.")
-  private long seed;
-
-  @CommandLine.Option(
-      names = "--threads",
-      paramLabel = "T",
-      description =
-          "How many replications run at once; the answer does not depend on it. Default: all cores.")
-  private Integer threads;
-
-  @CommandLine.Option(
-      names = "--draws",
-      paramLabel = "FILE",
-      description =
-          "Joint draws of inputs, such as draws.csv of hurdline fit: replication k takes row k.")
-  private Path draws;
-
+  @CommandLine.Mixin private DrawFlags draws;
   @CommandLine.Mixin private OutputFlags shown;
 
-  @CommandLine.Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description =
-          "Folder for the answer; it must be new or empty. Default: a dated one beside FILE.")
-  private Path out;
+  @CommandLine.Mixin private FolderFlag folder;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   BacktestVerb(CommandContext setting) {
     this.setting = setting;
@@ -93,12 +65,12 @@ final class BacktestVerb implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Path folder = records == null ? plant.file().resolveSibling("records") : records;
+    Path season = records == null ? plant.file().resolveSibling("records") : records;
     return new AnswerWriter(setting, shown)
         .simulate(
             plant.file(),
-            out,
-            setting.studies().backtest(plant.plant(), plant.chosen(), folder, effort()),
+            folder.out(),
+            setting.studies().backtest(plant.plant(), plant.chosen(), season, effort()),
             BacktestVerb::parts);
   }
 
@@ -111,13 +83,7 @@ final class BacktestVerb implements Callable<Integer> {
               + Backtest.fewest()
               + " on, for fewer cannot show a chance of 5 %");
     }
-    return new RunSettings(
-        replications,
-        Optional.empty(),
-        seed,
-        EffortFlags.threads(threads),
-        Optional.empty(),
-        Optional.ofNullable(draws).map(FittedFigures::draws));
+    return draws.effort(replications);
   }
 
   static AnswerWriter.Parts parts(BacktestAnswer answer, Wording wording) {

@@ -46,8 +46,7 @@ final class CheckVerb implements Callable<Integer> {
       description = "Writes the page and the record into this folder too; it must be new or empty.")
   private Path out;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   CheckVerb(CommandContext setting) {
     this.setting = setting;

@@ -2,6 +2,7 @@ package hurdline.command;
 
 import hurdline.study.choose.Choose;
 import hurdline.study.choose.ClusterSize;
+import hurdline.unit.Counted;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -35,7 +36,14 @@ final class ChooseCost {
                 choose.lastYears()));
     if (kept > 0) {
       err.println(
-          kept + " blocks of years are finished in " + folder + " and are not simulated again.");
+          Counted.of(kept, "block")
+              + " of years "
+              + Counted.are(kept)
+              + " finished in "
+              + folder
+              + " and "
+              + Counted.are(kept)
+              + " not simulated again.");
     }
     double eachS = SimulationTime.secondsEach(choose::trial, years() / (double) choose.threads());
     err.println(

@@ -1,7 +1,6 @@
 package hurdline.command;
 
 import hurdline.answer.ChooseTerms;
-import hurdline.service.FittedFigures;
 import hurdline.study.choose.ChooseAsk;
 import hurdline.study.replicate.IndifferenceZone;
 import hurdline.study.replicate.Precision;
@@ -9,7 +8,6 @@ import hurdline.study.replicate.RunSettings;
 import hurdline.unit.Dimension;
 import hurdline.unit.Quantity;
 import hurdline.unit.QuantityException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -94,29 +92,7 @@ final class ChooseFlags {
           "Years in which the named plan and those near it are shown in the end. Default: 40.")
   private int replications;
 
-  @CommandLine.Option(
-      names = "--seed",
-      paramLabel = "S",
-      defaultValue = "1",
-      description = "Seed of all random draws; the same seed gives the same answer. Default: 1.")
-  private long seed;
-
-  @CommandLine.Option(
-      names = "--threads",
-      paramLabel = "T",
-      description =
-          "How many blocks of years run at once; the answer does not depend on it. Default: all"
-              + " cores.")
-  private Integer threads;
-
-  @CommandLine.Option(
-      names = "--draws",
-      paramLabel = "FILE",
-      description =
-          "Joint draws of inputs, such as draws.csv of hurdline fit with --patch fitted.yaml: each"
-              + " simulated year takes a row of its own, the same for all plans, so that few rows"
-              + " allow few rounds.")
-  private Path draws;
+  @CommandLine.Mixin private DrawFlags draws;
 
   @CommandLine.Option(
       names = "--on",
@@ -160,7 +136,7 @@ final class ChooseFlags {
   }
 
   Optional<String> on() {
-    if (threads != null && on != null && !on.startsWith("local")) {
+    if (draws.nameThreads() && on != null && !on.startsWith("local")) {
       throw new CallException(
           "--threads is of this machine and --on " + on + " of others; expected one of them");
     }
@@ -168,14 +144,8 @@ final class ChooseFlags {
   }
 
   RunSettings effort() {
-    EffortFlags.atLeast("--replications", replications, 2);
-    return new RunSettings(
-        replications,
-        Optional.empty(),
-        seed,
-        EffortFlags.threads(threads),
-        Optional.empty(),
-        Optional.ofNullable(draws).map(FittedFigures::draws));
+    DrawFlags.atLeast("--replications", replications, 2);
+    return draws.effort(replications);
   }
 
   /** Seconds after which it ends; infinite without a limit. */

@@ -17,6 +17,7 @@ import hurdline.table.BlockFolder;
 import hurdline.table.ChooseTables;
 import hurdline.text.ChooseWords;
 import hurdline.text.Wording;
+import hurdline.unit.Counted;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -41,6 +42,9 @@ import picocli.CommandLine;
       "Plans that are clearly below go out round by round, so most of the years go to those that"
           + " are close. Ctrl-C keeps finished blocks of years; the same call with --out DIR goes"
           + " on from there.",
+      "",
+      "With --draws each simulated year takes a row of its own, the same for all plans, so that few"
+          + " rows allow few rounds.",
       "",
       "Examples:",
       "  hurdline choose my-plant.yaml --best money.margin:'5000 USD' --worth",
@@ -67,8 +71,7 @@ final class ChooseVerb implements Callable<Integer> {
               + " beside FILE.")
   private Path out;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   ChooseVerb(CommandContext setting) {
     this.setting = setting;
@@ -77,11 +80,11 @@ final class ChooseVerb implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     double mostS = flags.mostS();
-    AskedPlants asked = AskedPlants.of(setting.call(), List.of(choice.file()));
     PreparedChoice prepared =
         setting
             .studies()
             .choose(choice.plant(), choice.chosen(), flags.ask(), flags.effort(), flags.on());
+    AskedPlants asked = AskedPlants.of(setting.call(), List.of(choice.file()));
     Choose choose = prepared.choose();
     AnswerWriter reporting = new AnswerWriter(setting, shown);
     BegunAnswer begun = new BegunAnswer("a choice", BlockFolder.name());
@@ -120,8 +123,10 @@ final class ChooseVerb implements Callable<Integer> {
           "writing failed ("
               + full.getCause().getMessage()
               + "): "
-              + blocks.count()
-              + " blocks of years are kept; make room, and the same call with --out "
+              + Counted.of(blocks.count(), "block")
+              + " of years "
+              + Counted.are(blocks.count())
+              + " kept; make room, and the same call with --out "
               + folder.path()
               + " goes on from there");
     } finally {
@@ -137,7 +142,11 @@ final class ChooseVerb implements Callable<Integer> {
           .err()
           .println("Stopped before the first block of years was done; nothing is written.");
     } else {
-      setting.err().println(GridCommand.kept(done + " blocks of years", folder));
+      setting
+          .err()
+          .println(
+              GridCommand.kept(
+                  Counted.of(done, "block") + " of years " + Counted.are(done), folder));
     }
     return ExitCode.STOPPED.number();
   }
@@ -194,8 +203,9 @@ final class ChooseVerb implements Callable<Integer> {
                         : "Round " + said.round() + " of " + said.of())
                     + String.format(
                         Locale.ROOT,
-                        ": %,d plans left, %,d years simulated",
+                        ": %,d %s left, %,d years simulated",
                         said.left(),
+                        Counted.noun(said.left(), "plan"),
                         said.years())
                     + (said.round() == 0
                         ? "."

@@ -30,16 +30,7 @@ final class CompareChoice {
               + " semicolons between them are made at once. May be given several times, each one more alternative.")
   private List<String> whatIfs = new ArrayList<>();
 
-  @CommandLine.Option(
-      names = "--set",
-      paramLabel = "KEY=VALUE",
-      description =
-          "One key changed in base and options alike, such as --set machines.mill.power=\"50 hp\","
-              + " x1.2 to scale what the file says, or +30d to move its date."
-              + " May be given several times.")
-  private List<String> sets = new ArrayList<>();
-
-  @CommandLine.Mixin private PatchFlags patches;
+  @CommandLine.Mixin private ChangeFlags changes;
 
   Path file() {
     return file;
@@ -51,7 +42,7 @@ final class CompareChoice {
 
   /** What is changed in base and options alike. */
   PlantChanges base() {
-    List<String> all = patches.before(sets);
+    List<String> all = changes.all();
     return new PlantChanges(
         PlantChanges.base().option(), all, all.stream().map(PlantChoice::value).toList());
   }

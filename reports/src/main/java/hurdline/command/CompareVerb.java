@@ -9,7 +9,6 @@ import hurdline.table.CompareTables;
 import hurdline.text.CompareWords;
 import hurdline.text.Wording;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -45,15 +44,9 @@ final class CompareVerb implements Callable<Integer> {
   @CommandLine.Mixin private VaryFlags vary;
   @CommandLine.Mixin private OutputFlags shown;
 
-  @CommandLine.Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description =
-          "Folder for the answer; it must be new or empty. Default: a dated one beside FILE.")
-  private Path out;
+  @CommandLine.Mixin private FolderFlag folder;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   CompareVerb(CommandContext setting) {
     this.setting = setting;
@@ -68,7 +61,7 @@ final class CompareVerb implements Callable<Integer> {
     AnswerWriter reporting = new AnswerWriter(setting, shown);
     return reporting.simulate(
         choice.file(),
-        out,
+        folder.out(),
         setting
             .studies()
             .compare(
@@ -88,7 +81,7 @@ final class CompareVerb implements Callable<Integer> {
     return new GridCommand(setting, shown, effort)
         .simulate(
             choice.file(),
-            out,
+            folder.out(),
             setting.studies().grid(choice.plant(), choice.base(), ask, vary.keys(), effort));
   }
 

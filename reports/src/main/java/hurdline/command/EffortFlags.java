@@ -1,10 +1,8 @@
 package hurdline.command;
 
-import hurdline.service.FittedFigures;
 import hurdline.study.replicate.Precision;
 import hurdline.study.replicate.RunSettings;
 import hurdline.study.replicate.TraceWindow;
-import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine;
 
@@ -28,28 +26,7 @@ final class EffortFlags {
               + " replications, at most 10,000.")
   private Precision until;
 
-  @CommandLine.Option(
-      names = "--seed",
-      paramLabel = "S",
-      defaultValue = "1",
-      description = "Seed of all random draws; the same seed gives the same answer. Default: 1.")
-  private long seed;
-
-  @CommandLine.Option(
-      names = "--threads",
-      paramLabel = "T",
-      description =
-          "How many replications run at once; the answer does not depend on it. Default: all"
-              + " cores.")
-  private Integer threads;
-
-  @CommandLine.Option(
-      names = "--draws",
-      paramLabel = "FILE",
-      description =
-          "Joint draws of inputs, such as draws.csv of hurdline fit with --patch fitted.yaml: replication k is"
-              + " simulated with row k too, and intervals then cover the inputs as well.")
-  private Path draws;
+  @CommandLine.Mixin private DrawFlags draws;
 
   /**
    * The effort that the flags ask for.
@@ -57,14 +34,8 @@ final class EffortFlags {
    * @throws CallException for a number that is too small
    */
   RunSettings effort(Optional<TraceWindow> trace) {
-    atLeast("--replications", replications, 1);
-    return new RunSettings(
-        replications,
-        Optional.ofNullable(until),
-        seed,
-        threads(threads),
-        trace,
-        Optional.ofNullable(draws).map(FittedFigures::draws));
+    DrawFlags.atLeast("--replications", replications, 1);
+    return draws.effort(replications, Optional.ofNullable(until), trace);
   }
 
   /** The effort where nothing is shown event by event. */
@@ -74,25 +45,5 @@ final class EffortFlags {
 
   int replications() {
     return replications;
-  }
-
-  /**
-   * As many as the flag says, else one for each core.
-   *
-   * @throws CallException for a number that is too small
-   */
-  static int threads(Integer given) {
-    if (given == null) {
-      return Runtime.getRuntime().availableProcessors();
-    }
-    atLeast("--threads", given, 1);
-    return given;
-  }
-
-  static void atLeast(String name, int value, int fewest) {
-    if (!(value >= fewest)) {
-      throw new CallException(
-          name + " " + value + " is too few; expected a whole number from " + fewest + " on");
-    }
   }
 }

@@ -81,8 +81,7 @@ final class FitVerb implements Callable<Integer> {
 
   @CommandLine.Mixin private OutputFlags shown;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   FitVerb(CommandContext setting) {
     this.setting = setting;

@@ -94,16 +94,16 @@ final class GridCommand {
       cells.clear();
       setting.err().println("Stopped before the first cell was done; nothing is written.");
     } else {
-      setting.err().println(kept(done + " of " + grid.cells() + " cells", folder));
+      setting.err().println(kept(done + " of " + grid.cells() + " cells are", folder));
     }
     return ExitCode.STOPPED.number();
   }
 
-  /** What a call that was stopped has kept, {@code 3 of 9 cells}, and how it goes on. */
+  /** What a call that was stopped has kept, {@code 3 of 9 cells are}, and how it goes on. */
   static String kept(String done, AnswerFolder folder) {
     return "Stopped: "
         + done
-        + " are done and kept; the same call with --out "
+        + " done and kept; the same call with --out "
         + folder.path()
         + " goes on from there.";
   }

@@ -2,6 +2,7 @@ package hurdline.command;
 
 import hurdline.study.grid.Grid;
 import hurdline.study.replicate.RunSettings;
+import hurdline.unit.Counted;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -31,8 +32,8 @@ final class GridCost {
     int threads = effort.threads();
     err.println(
         "Grid of "
-            + grid.cells()
-            + " cells x "
+            + Counted.of(grid.cells(), "cell")
+            + " x "
             + (grid.plants() == 1 ? "1 plant" : grid.plants() + " plants")
             + " x "
             + (effort.replications() == 1

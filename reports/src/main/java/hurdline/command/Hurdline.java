@@ -52,8 +52,7 @@ import picocli.CommandLine.Command;
 public final class Hurdline implements Callable<Integer> {
   private static final String CHECK = "check";
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   @CommandLine.Option(
       names = "--version",

@@ -55,8 +55,7 @@ final class NewVerb implements Callable<Integer> {
           "Writes no plant file but empty files of records with their heads into DIR/records.")
   private boolean records;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   NewVerb(CommandContext setting) {
     this.setting = setting;

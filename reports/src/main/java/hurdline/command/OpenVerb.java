@@ -6,6 +6,7 @@ import hurdline.web.PageServer;
 import java.io.IOException;
 import java.net.BindException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -58,8 +59,7 @@ final class OpenVerb implements Callable<Integer> {
       description = "Prints the page's address and starts no browser.")
   private boolean noBrowser;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   OpenVerb(CommandContext setting) {
     this.setting = setting;
@@ -84,6 +84,12 @@ final class OpenVerb implements Callable<Integer> {
     } catch (AccessDeniedException closed) {
       throw new CallException(
           closed.getFile() + " may not be written; open a folder that is yours");
+    } catch (FileSystemException fault) {
+      throw new CallException(
+          place
+              + " cannot be opened ("
+              + fault.getMessage()
+              + "); open a folder that can be written and has room");
     }
   }
 

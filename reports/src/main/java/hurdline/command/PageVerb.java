@@ -60,8 +60,7 @@ final class PageVerb implements Callable<Integer> {
               + " RECORD.")
   private Path out;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   PageVerb(CommandContext setting) {
     this.setting = setting;

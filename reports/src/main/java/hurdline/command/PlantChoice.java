@@ -20,15 +20,7 @@ final class PlantChoice {
       description = "The plant with these of its options, applied in turn.")
   private String option;
 
-  @CommandLine.Option(
-      names = "--set",
-      paramLabel = "KEY=VALUE",
-      description =
-          "One key changed for this call, such as --set machines.mill.power=\"50 hp\", x1.2 to scale"
-              + " what the file says, or +30d to move its date. May be given several times.")
-  private List<String> sets = new ArrayList<>();
-
-  @CommandLine.Mixin private PatchFlags patches;
+  @CommandLine.Mixin private ChangeFlags changes;
 
   Path file() {
     return file;
@@ -40,7 +32,7 @@ final class PlantChoice {
 
   /** What is changed in the plant. */
   PlantChanges chosen() {
-    return chosen(option, patches.before(sets));
+    return chosen(option, changes.all());
   }
 
   /** Options first, then single changes. */

@@ -8,7 +8,6 @@ import hurdline.table.RunTables;
 import hurdline.text.RunWords;
 import hurdline.text.Wording;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -52,15 +51,9 @@ final class RunVerb implements Callable<Integer> {
   @CommandLine.Mixin private AsOfFlags season;
   @CommandLine.Mixin private OutputFlags shown;
 
-  @CommandLine.Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description =
-          "Folder for the answer; it must be new or empty. Default: a dated one beside FILE.")
-  private Path out;
+  @CommandLine.Mixin private FolderFlag folder;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   RunVerb(CommandContext setting) {
     this.setting = setting;
@@ -77,13 +70,13 @@ final class RunVerb implements Callable<Integer> {
       return new GridCommand(setting, shown, effort)
           .simulate(
               plant.file(),
-              out,
+              folder.out(),
               setting.studies().grid(plant.plant(), plant.chosen(), vary.keys(), effort));
     }
     AnswerWriter reporting = new AnswerWriter(setting, shown);
     return reporting.simulate(
         plant.file(),
-        out,
+        folder.out(),
         asOf.map(
                 day ->
                     setting

@@ -32,15 +32,7 @@ final class SeasonChoice {
       description = "Every plan with these of the file's options, applied in turn.")
   private String option;
 
-  @CommandLine.Option(
-      names = "--set",
-      paramLabel = "KEY=VALUE",
-      description =
-          "One key changed under every plan, such as --set machines.mill.power=\"50 hp\". May be"
-              + " given several times.")
-  private List<String> sets = new ArrayList<>();
-
-  @CommandLine.Mixin private PatchFlags patches;
+  @CommandLine.Mixin private ChangeFlags changes;
 
   @CommandLine.Option(
       names = "--changeovers",
@@ -59,7 +51,7 @@ final class SeasonChoice {
 
   /** What is changed under every plan alike. */
   PlantChanges chosen() {
-    return PlantChoice.chosen(option, patches.before(sets));
+    return PlantChoice.chosen(option, changes.all());
   }
 
   SeasonAsk ask() {

@@ -50,8 +50,7 @@ final class SeasonVerb implements Callable<Integer> {
           "Folder for the answer; it must be new or empty. Default: a dated one beside the first FILE.")
   private Path out;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   SeasonVerb(CommandContext setting) {
     this.setting = setting;

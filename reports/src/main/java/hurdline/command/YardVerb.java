@@ -8,7 +8,6 @@ import hurdline.table.YardTables;
 import hurdline.text.Wording;
 import hurdline.text.YardWords;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -42,15 +41,9 @@ final class YardVerb implements Callable<Integer> {
   @CommandLine.Mixin private VaryFlags vary;
   @CommandLine.Mixin private OutputFlags shown;
 
-  @CommandLine.Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description =
-          "Folder for the answer; it must be new or empty. Default: a dated one beside FILE.")
-  private Path out;
+  @CommandLine.Mixin private FolderFlag folder;
 
-  @CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this page.")
-  private boolean help;
+  @CommandLine.Mixin private HelpFlag help;
 
   YardVerb(CommandContext setting) {
     this.setting = setting;
@@ -65,7 +58,7 @@ final class YardVerb implements Callable<Integer> {
     AnswerWriter reporting = new AnswerWriter(setting, shown);
     return reporting.simulate(
         choice.file(),
-        out,
+        folder.out(),
         setting.studies().yard(choice.plant(), choice.chosen(), effort, yard.ask()),
         YardVerb::parts);
   }
@@ -78,7 +71,7 @@ final class YardVerb implements Callable<Integer> {
     return new GridCommand(setting, shown, effort)
         .simulate(
             choice.file(),
-            out,
+            folder.out(),
             setting
                 .studies()
                 .grid(choice.plant(), choice.chosen(), yard.ask(), vary.keys(), effort));

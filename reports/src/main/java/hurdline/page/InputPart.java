@@ -40,9 +40,7 @@ final class InputPart {
                     of.row().mean(), of.row().low95(), of.row().high95(), of.row().unit()))
         .text("unit", of -> wording.unit(of.row().unit()))
         .text("give or take by chance", of -> words.half(of.row().chance(), of.row()))
-        .text(
-            "by the inputs",
-            of -> (of.row().bound() ? "at most " : "") + words.half(of.row().inputs(), of.row()))
+        .text("by the inputs", of -> words.byInputs(of.row()))
         .text("most by", of -> words.largest(of.row()).orElse(""))
         .of(words.told());
   }

@@ -7,6 +7,7 @@ import hurdline.answer.BacktestAnswer.Series;
 import hurdline.answer.BacktestAnswer.Verdict;
 import hurdline.answer.KeyNames;
 import hurdline.answer.Titles;
+import hurdline.unit.Counted;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -67,8 +68,8 @@ public final class BacktestWords {
           "Of "
               + wording.count(open.size())
               + " of "
-              + wording.count(answer.series().size())
-              + " figures the season cannot tell: chance alone moves them by more than what matters.");
+              + Counted.of(answer.series().size(), wording.count(answer.series().size()), "figure")
+              + " the season cannot tell: chance alone moves them by more than what matters.");
     }
     next().ifPresent(said::add);
     return said;

@@ -6,6 +6,7 @@ import hurdline.answer.ChosenRow;
 import hurdline.answer.FrontierRow;
 import hurdline.answer.Header;
 import hurdline.measure.Measure;
+import hurdline.unit.Counted;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,8 +65,8 @@ public final class ChooseHeadline {
     String amount = spoken.estimate(row.mean(), row.low95(), row.high95(), terms.unit());
     double cost = answer.plans().get(plan).cost();
     return "Of "
-        + wording.count(answer.plans().size())
-        + " plans this one is named: "
+        + Counted.of(answer.plans().size(), wording.count(answer.plans().size()), "plan")
+        + " this one is named: "
         + words.plan(plan)
         + (cost > 0 ? ", which costs " + words.cost(plan) : "")
         + ". It "
@@ -89,8 +90,10 @@ public final class ChooseHeadline {
     FrontierRow best = answer.best();
     long judged = best.of();
     if (Double.isNaN(best.gap())) {
-      return wording.count(best.left())
-          + " plans are left; how far they lie apart cannot be stated after so few years.";
+      return Counted.of(best.left(), wording.count(best.left()), "plan")
+          + " "
+          + Counted.are(best.left())
+          + " left; how far they lie apart cannot be stated after so few years.";
     }
     return "If the plant and the years are as the file says: among these "
         + wording.count(judged)

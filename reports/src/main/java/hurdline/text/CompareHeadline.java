@@ -7,6 +7,7 @@ import hurdline.answer.Outline;
 import hurdline.answer.PaybackRow.Quantity;
 import hurdline.answer.WhatIf;
 import hurdline.measure.Measure;
+import hurdline.unit.Counted;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -206,8 +207,7 @@ public final class CompareHeadline {
         + (isPlural(option) ? " change the " : " changes the ")
         + of
         + " is not decided at "
-        + row.replications()
-        + " replications"
+        + Counted.of(row.replications(), "replication")
         + (row.replicationsNeeded() > 0
             ? "; "
                 + spoken.about(row.replicationsNeeded())

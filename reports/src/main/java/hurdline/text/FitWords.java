@@ -6,6 +6,7 @@ import hurdline.answer.FitRow;
 import hurdline.answer.RecordFileRow;
 import hurdline.answer.RecordReasonRow;
 import hurdline.answer.Titles;
+import hurdline.unit.Counted;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -40,12 +41,13 @@ public final class FitWords {
             .toList();
     List<String> said = new ArrayList<>();
     said.add(
-        wording.count(rows)
-            + " rows were read, "
+        Counted.of(rows, wording.count(rows), "row")
+            + (rows == 1 ? " was read, " : " were read, ")
             + wording.count(aside)
             + " of them set aside, and "
-            + fitted.size()
-            + " figures come out of them.");
+            + Counted.of(fitted.size(), "figure")
+            + (fitted.size() == 1 ? " comes" : " come")
+            + " out of them.");
     if (fitted.isEmpty()) {
       said.add("The notes and account.csv say why.");
       return said;

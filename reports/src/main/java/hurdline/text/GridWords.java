@@ -5,6 +5,7 @@ import hurdline.answer.GridBest;
 import hurdline.answer.GridCell;
 import hurdline.answer.GridRow;
 import hurdline.answer.Header;
+import hurdline.unit.Counted;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
@@ -195,8 +196,8 @@ public final class GridWords {
     return "no significant difference from it: "
         + best.alike().size()
         + " of the other "
-        + (cells - 1)
-        + " cells, "
+        + Counted.of(cells - 1, "cell")
+        + ", "
         + beside
         + " of its "
         + all

@@ -111,14 +111,18 @@ public final class InputWords {
         + ": give or take "
         + half(row.chance(), row)
         + " by chance and "
-        + (row.bound() ? "at most " : "")
-        + half(row.inputs(), row)
+        + (row.inputs() > 0 ? byInputs(row) : "nothing that shows")
         + " by the inputs"
         + largest(row).map(largest -> ", most by " + largest).orElse("")
         + (row.bends()
             ? ". The answer bends within what is open of the inputs: the interval leans"
             : "")
         + ".";
+  }
+
+  /** Half the width that the inputs make, as a bound where it is no more than that. */
+  public String byInputs(InputUncertainty.Row row) {
+    return (row.bound() && row.inputs() > 0 ? "at most " : "") + half(row.inputs(), row);
   }
 
   /** Half a width. */

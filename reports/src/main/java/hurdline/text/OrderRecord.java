@@ -2,6 +2,7 @@ package hurdline.text;
 
 import hurdline.answer.OrderRow;
 import hurdline.answer.RunAnswer;
+import hurdline.unit.Counted;
 import java.util.List;
 
 /** What became of each order: in how many years it was met, when, and what it cost to be late. */
@@ -45,7 +46,7 @@ public final class OrderRecord {
   }
 
   private String years(int count) {
-    return wording.count(count) + (count == 1 ? " year" : " years");
+    return Counted.of(count, wording.count(count), "year");
   }
 
   private String days(double days) {

@@ -5,6 +5,7 @@ import hurdline.answer.Outline;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.measure.Measure;
+import hurdline.unit.Counted;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -144,6 +145,6 @@ public final class RunHeadline {
     long days = ChronoUnit.DAYS.between(answer.header().from(), answer.header().to()) + 1;
     return days >= SHORTEST_YEAR_D && days <= LONGEST_YEAR_D
         ? "the year"
-        : "the calendar of " + spoken.about(days).replace("about ", "") + " days";
+        : "the calendar of " + Counted.of(days, spoken.about(days).replace("about ", ""), "day");
   }
 }

@@ -89,7 +89,7 @@ public final class YardHeadline {
                 + " or more";
     return Optional.of(
         spoken.amount(seasons, Double.NaN, Double.NaN, "count")
-            + " simulated seasons give "
+            + (seasons == 1 ? " simulated season gives " : " simulated seasons give ")
             + least
             + "; "
             + wording.count((long) needed)

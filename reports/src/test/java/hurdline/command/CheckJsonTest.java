@@ -147,4 +147,18 @@ class CheckJsonTest {
     assertThat(json(call).get("verb").getAsString()).isEqualTo(verb);
     assertThat(json(call).getAsJsonArray("problems")).hasSize(1);
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"fit", "backtest", "choose"})
+  void verbsThatReadMoreThanAPlantDoSoToo(String verb) {
+    List<String> args =
+        new ArrayList<>(List.of(verb, dir.resolve("nothing.yaml").toString(), "--json"));
+    if (verb.equals("choose")) {
+      args.addAll(List.of("--best", "money.margin:5000"));
+    }
+    CommandCall call = CommandCall.of(args.toArray(String[]::new));
+    assertThat(call.code()).isEqualTo(2);
+    assertThat(json(call).get("verb").getAsString()).isEqualTo(verb);
+    assertThat(json(call).getAsJsonArray("problems")).hasSize(1);
+  }
 }

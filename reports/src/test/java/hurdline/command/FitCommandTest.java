@@ -258,7 +258,7 @@ class FitCommandTest {
     Said fit =
         call("fit", plant.toString(), records.toString(), "--out", own.resolve("out").toString());
     assertThat(fit.out())
-        .contains("1 rows were read, 1 of them set aside")
+        .contains("1 row was read, 1 of them set aside")
         .contains("line 3: \"#2 saw\" is no machine");
   }
 

@@ -93,7 +93,7 @@ class WhatIfCommandTest {
     assertThat(german.resolve("report.html"))
         .content()
         .contains("Wage x1,2")
-        .contains("season 0 to -4w")
+        .contains("last day of season entry 0 -4w")
         .doesNotContain("age x1.2");
   }
 

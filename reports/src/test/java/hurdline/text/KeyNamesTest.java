@@ -39,8 +39,12 @@ class KeyNamesTest {
         "deliveries.stalk.trucks.count,trucks count of stalk",
         "deliveries.stalk.fields.*.area,area of all fields of stalk",
         "deliveries.stalk.fields.north_bench.area,area of field north bench of stalk",
-        "calendar.shifts.day.to,to of shift day",
-        "season.2.changeover,season 2 changeover",
+        "calendar.shifts.day.to,end of shift day",
+        "calendar.shifts.day.from,start of shift day",
+        "calendar.to,last day of the calendar",
+        "season.2.changeover,changeover of season entry 2",
+        "season.0.to,last day of season entry 0",
+        "season.*.from,first day of all season entries",
         "lines.stalk_line.steps.mill.rate,rate of the hammer mill of the stalk line",
         "crops.stalk.composition.hurd,share of hurd of stalk"
       })

@@ -59,6 +59,13 @@ public final class KeyNames {
     for (int at = 0; at < path.length; at++) {
       if (SECTIONS.contains(path[at]) && at + 1 < path.length) {
         at += named(path[at], path[at + 1]);
+      } else if (at == 1 && path.length == 2 && path[0].equals("calendar")) {
+        things.add("the calendar");
+        words.add(ofSeason(path[1]));
+      } else if (at == 0 && path.length > 2 && path[0].equals("season")) {
+        things.add(path[1].equals(ALL) ? "all season entries" : "season entry " + path[1]);
+        words.add(ofSeason(path[2]));
+        at = 2;
       } else if (at > 0 || !SILENT.contains(path[at])) {
         words.add(word(path[at]));
       }
@@ -72,6 +79,18 @@ public final class KeyNames {
     return String.join(" of ", parts);
   }
 
+  /**
+   * A key of the calendar or of an entry of the season, of which {@code from} and {@code to} say
+   * little alone.
+   */
+  private static String ofSeason(String name) {
+    return switch (name) {
+      case "from" -> "first day";
+      case "to" -> "last day";
+      default -> word(name);
+    };
+  }
+
   /** A key's last words where the name alone does not say what it is. */
   private static String word(String name) {
     return switch (name) {
@@ -79,6 +98,8 @@ public final class KeyNames {
       case "holds" -> "room";
       case "lasts" -> "duration";
       case "every" -> "interval";
+      case "from" -> "start";
+      case "to" -> "end";
       default -> Titles.ofName(name);
     };
   }

@@ -15,14 +15,14 @@ public enum Dimension {
   BALES("a number of bales such as \"6 bales\"", Base.BALES),
   MONEY("an amount of money such as \"1400 USD\"", Base.MONEY),
   MASS_RATE("a rate such as \"3.6 t/h\"", Base.MASS, Base.TIME),
-  BALE_RATE("bales a time such as \"380 bales/d\"", Base.BALES, Base.TIME),
+  BALE_RATE("bales per time such as \"380 bales/d\"", Base.BALES, Base.TIME),
   DENSITY("a bulk density such as \"110 kg/m3\"", Base.MASS, Base.VOLUME),
   YIELD("a yield such as \"3.3 ton/acre\"", Base.MASS, Base.AREA),
   ENERGY_PER_MASS("an energy per mass such as \"12 kWh/t\"", Base.ENERGY, Base.MASS),
-  SHARE_RATE("a share a time such as \"3 %/month\"", Base.SHARE, Base.TIME),
+  SHARE_RATE("a share per time such as \"3 %/month\"", Base.SHARE, Base.TIME),
   AREA_PRICE("a price of ground such as \"14 USD/m2\"", Base.MONEY, Base.AREA),
   PRICE("a price such as \"260 USD/ton\"", Base.MONEY, Base.MASS),
-  MONEY_RATE("money a time such as \"26 USD/h\"", Base.MONEY, Base.TIME),
+  MONEY_RATE("money per time such as \"26 USD/h\"", Base.MONEY, Base.TIME),
   ENERGY_PRICE("a price of energy such as \"0.11 USD/kWh\"", Base.MONEY, Base.ENERGY),
   DEMAND_PRICE("a demand charge such as \"17 USD/kW/month\"", Base.MONEY, Base.POWER, Base.TIME);
 

@@ -1,5 +1,6 @@
 package hurdline.plant;
 
+import hurdline.unit.Counted;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -39,7 +40,7 @@ final class HandsRules {
     if (one.least() > hands) {
       found.add(
           path + ".least",
-          "the line asks for " + one.least() + " hands and its crew has " + hands,
+          "the line asks for " + Counted.of(one.least(), "hand") + " and its crew has " + hands,
           "at most " + hands + ", or a larger crew");
     }
     if (one.own().orElse(0) > hands) {

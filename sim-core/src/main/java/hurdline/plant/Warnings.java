@@ -3,6 +3,7 @@ package hurdline.plant;
 import hurdline.plant.SeasonEntry.Campaign;
 import hurdline.plant.SeasonEntry.Changeover;
 import hurdline.random.Distribution;
+import hurdline.unit.Counted;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -257,9 +258,7 @@ public final class Warnings {
           "the changeover before it lasts to the end of "
               + busyTo
               + " and costs it "
-              + days
-              + " working day"
-              + (days == 1 ? "" : "s"),
+              + Counted.of(days, "working day"),
           "begin it later, or the changeover sooner, if that is not meant");
     }
   }
@@ -278,8 +277,8 @@ public final class Warnings {
       found.add(
           "calendar",
           "the calendar of "
-              + plant.calendar().days()
-              + " days is shorter than a year and does not say how it repeats over the life of an"
+              + Counted.of(plant.calendar().days(), "day")
+              + " is shorter than a year and does not say how it repeats over the life of an"
               + " option",
           "write \"repeats: yearly\" (every year at the same season) or \"repeats: end-to-end\";"
               + " without it no net present value is given");

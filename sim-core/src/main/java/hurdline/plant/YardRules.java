@@ -1,5 +1,6 @@
 package hurdline.plant;
 
+import hurdline.unit.Counted;
 import java.time.Month;
 import java.util.HashSet;
 import java.util.List;
@@ -73,7 +74,9 @@ final class YardRules {
                       "round bales of \""
                           + crop.name()
                           + "\" in more layers than the lowest is bales across",
-                      "at most " + place.stack().get().wideBales() + " layers, each one narrower"));
+                      "at most "
+                          + Counted.of(place.stack().get().wideBales(), "layer")
+                          + ", each one narrower"));
     }
   }
 

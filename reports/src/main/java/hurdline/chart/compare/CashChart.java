@@ -6,6 +6,7 @@ import hurdline.chart.kit.Chart;
 import hurdline.chart.kit.ChartStyle;
 import hurdline.chart.kit.GridColumns;
 import hurdline.text.Wording;
+import hurdline.unit.Counted;
 import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
@@ -52,8 +53,7 @@ final class CashChart {
         + " begins at "
         + wording.amount(rows.get(0).mean(), currency)
         + " and ends after "
-        + years(last)
-        + " years"
+        + Counted.of(last.year(), years(last), "year")
         + " at "
         + wording.amount(last.mean(), currency)
         + ", 5th to 95th percentile "

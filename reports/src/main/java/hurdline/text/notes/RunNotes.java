@@ -4,6 +4,7 @@ import hurdline.answer.Header;
 import hurdline.answer.RunFact;
 import hurdline.text.ChangeWords;
 import hurdline.text.Wording;
+import hurdline.unit.Counted;
 import java.util.stream.Collectors;
 
 /** What the figures of every study take for granted, in whole sentences. */
@@ -58,8 +59,8 @@ final class RunNotes {
                 + " of what is bought is borrowed at "
                 + share(fact.loanRate())
                 + " a year and paid back over "
-                + fact.loanYears()
-                + " years in even payments at their ends.";
+                + Counted.of(fact.loanYears(), "year")
+                + " in even payments at their ends.";
     String tax =
         fact.taxRate() == 0
             ? " No tax is looked at."
@@ -81,8 +82,7 @@ final class RunNotes {
     return " and depreciation ("
         + (fact.factor() > 0 ? "declining balance" : "straight line")
         + " over "
-        + fact.writeOffYears()
-        + " years"
+        + Counted.of(fact.writeOffYears(), "year")
         + (fact.halfFirst() ? ", the first counting half" : "")
         + ")";
   }

@@ -12,6 +12,7 @@ import hurdline.plant.yaml.tree.Tree;
 import hurdline.plant.yaml.tree.Tree.Items;
 import hurdline.plant.yaml.tree.Tree.Scalar;
 import hurdline.plant.yaml.tree.UnreadableException;
+import hurdline.unit.Counted;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.util.ArrayList;
@@ -238,13 +239,21 @@ final class ChoiceBinder {
     if (f.has("cost") && !texts.isEmpty() && costs.size() != texts.size()) {
       f.at("cost")
           .wrong(
-              "it has " + costs.size() + " costs and " + texts.size() + " values", "one for each");
+              "it has "
+                  + Counted.of(costs.size(), "cost")
+                  + " and "
+                  + Counted.of(texts.size(), "value"),
+              "one for each");
       return List.of();
     }
     if (manyLives && lives.size() != texts.size()) {
       f.at("life")
           .wrong(
-              "it has " + lives.size() + " lives and " + texts.size() + " values", "one for each");
+              "it has "
+                  + Counted.of(lives.size(), "life")
+                  + " and "
+                  + Counted.of(texts.size(), "value"),
+              "one for each");
       return List.of();
     }
     List<Choice.Value> values = new ArrayList<>();

@@ -3,6 +3,7 @@ package hurdline.plant.yaml;
 import hurdline.plant.Curve;
 import hurdline.plant.Curve.Point;
 import hurdline.plant.yaml.tree.Tree;
+import hurdline.unit.Counted;
 import hurdline.unit.Dimension;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -91,7 +92,8 @@ final class Curves {
     if (two.size() != 2) {
       if (pair.tree().filter(Tree.Items.class::isInstance).isPresent()) {
         pair.wrong(
-            "the list has " + two.size() + " places", "a value and a factor, such as " + sample());
+            "the list has " + Counted.of(two.size(), "place"),
+            "a value and a factor, such as " + sample());
       }
       return;
     }

@@ -20,8 +20,11 @@ import java.util.regex.Pattern;
 public final class FormValues {
   private static final Pattern FIGURE =
       Pattern.compile(
-          "[-+]?[0-9][0-9.,]*("
-              + " ?[A-Za-z%][A-Za-z0-9%/]*)?|[0-9]{4}-[0-9]{2}-[0-9]{2}|[0-9]{2}:[0-9]{2}");
+          "[-+]?\\.?[0-9][0-9.,]*("
+              + " *[A-Za-z%][A-Za-z0-9%/]*)?|[0-9]{4}-[0-9]{2}-[0-9]{2}|[0-9]{2}:[0-9]{2}");
+
+  /** What changes a figure by a factor, or takes its place as a law or a list. */
+  private static final Pattern CHANGE = Pattern.compile("(?s)x *[0-9.]+|\\{.*\\}|\\[.*\\]");
 
   /** Sections in the order in which the form has them, each with the group it goes to. */
   private static final Map<String, String> GROUPS = new LinkedHashMap<>();
@@ -70,6 +73,11 @@ public final class FormValues {
     } catch (UnreadableException half) {
       return List.of();
     }
+  }
+
+  /** Whether a person who types this in place of a figure leaves a figure there. */
+  public static boolean isFigure(String typed) {
+    return FIGURE.matcher(typed).matches() || CHANGE.matcher(typed).matches();
   }
 
   /** The titles in a section of the plant by name, such as of its options; none without it. */

@@ -3,6 +3,7 @@ package hurdline.plant.yaml;
 import hurdline.plant.yaml.tree.MessageText;
 import hurdline.problem.LocatedProblem;
 import hurdline.unit.Amount;
+import hurdline.unit.Counted;
 import java.time.LocalDate;
 import java.time.Year;
 import java.time.format.DateTimeParseException;
@@ -115,7 +116,8 @@ final class RainLines {
       return;
     }
     unmeasured.forEach(
-        (year, days) -> leaveOut(year, "has " + days + " days without a measurement"));
+        (year, days) ->
+            leaveOut(year, "has " + Counted.of(days, "day") + " without a measurement"));
   }
 
   private Set<Integer> years() {

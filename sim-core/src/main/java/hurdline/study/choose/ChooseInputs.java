@@ -11,6 +11,7 @@ import hurdline.study.StudyInputs;
 import hurdline.study.replicate.DrawnPlants;
 import hurdline.study.replicate.ReplicationRange;
 import hurdline.study.replicate.RunSettings;
+import hurdline.unit.Counted;
 import java.util.List;
 import java.util.Optional;
 
@@ -76,8 +77,8 @@ final class ChooseInputs {
     return source.refusal(
         draws.map(InputDraws::said).orElse("")
             + " has "
-            + draws.map(of -> of.rows().size()).orElse(0)
-            + " rows, and each simulated year takes one of its own",
+            + Counted.of(draws.map(of -> of.rows().size()).orElse(0), "row")
+            + ", and each simulated year takes one of its own",
         fewest() + " rows or more");
   }
 

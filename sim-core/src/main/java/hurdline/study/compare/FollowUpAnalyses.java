@@ -30,6 +30,7 @@ import hurdline.study.replicate.ReplicationBudget;
 import hurdline.study.replicate.ReplicationResults;
 import hurdline.study.replicate.RunSettings;
 import hurdline.study.replicate.StoppingRule;
+import hurdline.unit.Counted;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -100,8 +101,8 @@ final class FollowUpAnalyses {
       if (asked && LifeCalendar.of(calendar).isEmpty()) {
         throw source.refusal(
             "the calendar of "
-                + calendar.days()
-                + " days is shorter than a year and does not say how it repeats over an option's life, so no option is worth"
+                + Counted.of(calendar.days(), "day")
+                + " is shorter than a year and does not say how it repeats over an option's life, so no option is worth"
                 + " anything",
             "\"repeats: yearly\" or \"repeats: end-to-end\" under calendar");
       }

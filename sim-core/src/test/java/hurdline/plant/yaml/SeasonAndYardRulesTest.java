@@ -267,7 +267,7 @@ class SeasonAndYardRulesTest {
     Edited.with("baling: 380 bales/d", "baling: 50.5 bales/d")
         .saysOnly(
             "deliveries.stalk.fields.bench.baling: \"50.5 bales/d\" is not a whole number; expected"
-                + " bales a time such as \"380 bales/d\"");
+                + " bales per time such as \"380 bales/d\"");
   }
 
   @Test

@@ -114,7 +114,7 @@ class YamlSlipsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "wage: 24 USD/h|wage: 9e99 USD/h|money.wage: \"9e99 USD/h\" is more than any plant has; expected money a time such as \"26 USD/h\", 0 or more",
+        "wage: 24 USD/h|wage: 9e99 USD/h|money.wage: \"9e99 USD/h\" is more than any plant has; expected money per time such as \"26 USD/h\", 0 or more",
         "cost: 60000 USD|cost: 9e99 USD|options.bigger_mill.cost: \"9e99 USD\" is more than any plant has; expected an amount of money such as \"1400 USD\", 0 or more",
         "price: 280 USD/ton|price: 2e15 USD/ton|products.hurd.price: \"2e15 USD/ton\" is more than any plant has; expected a price such as \"260 USD/ton\"",
         "holds: 6 t}|holds: 9e99 t}|machines.hurd_bin.holds: \"9e99 t\" is more than any plant has; expected a mass such as \"1050 lb\" or \"9 t\", above 0",
