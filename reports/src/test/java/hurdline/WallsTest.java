@@ -147,8 +147,8 @@ class WallsTest {
     room("web.http").uses("study.replicate").knows("com.google.gson com.sun.net.httpserver");
     room("web")
         .uses(
-            "answer chart.kit chart.run plant problem service study study.replicate table text"
-                + " web.http")
+            "answer chart.kit chart.run plant problem service study study.backtest study.replicate"
+                + " table text unit web.http")
         .knows("java.nio.file java.nio.channels");
     room("command")
         .uses(

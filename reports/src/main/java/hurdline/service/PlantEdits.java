@@ -50,6 +50,11 @@ public final class PlantEdits {
         .toList();
   }
 
+  /** Whether a person who types this in place of a figure leaves a figure there. */
+  public static boolean isFigure(String typed) {
+    return FormValues.isFigure(typed);
+  }
+
   /** How many single values a text holds in all. */
   public static int values(String text) {
     return FormValues.count(text);

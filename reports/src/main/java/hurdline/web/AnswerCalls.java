@@ -2,17 +2,19 @@ package hurdline.web;
 
 import hurdline.answer.Answer;
 import hurdline.answer.Header;
-import hurdline.text.MainTable;
 import hurdline.text.Wording;
+import hurdline.unit.Counted;
 import hurdline.web.http.Ask;
 import hurdline.web.http.Call;
 import hurdline.web.http.Refusal;
 import hurdline.web.http.Reply;
 import hurdline.web.http.Secret;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Instant;
@@ -28,6 +30,7 @@ import java.util.Optional;
 final class AnswerCalls {
   private static final int MOST_TICKETS = 200;
   private static final int LONGEST_NOTE = 2000;
+  private static final int LARGEST_PLANT = 4 << 20;
   private static final String NOTE = "note.txt";
   private static final String STAR = "* ";
 
@@ -74,7 +77,28 @@ final class AnswerCalls {
       long seed,
       List<String> sentences,
       boolean star,
-      String note) {}
+      String note) {
+    static Row unreadable(String name, String when, String why) {
+      AskedCall call = AskedCall.unknown();
+      return new Row(name, when, "", "", call, false, "", 0, 0, List.of(why), false, "");
+    }
+
+    Row noted(boolean marked, String words) {
+      return new Row(
+          name,
+          when,
+          plant,
+          question,
+          call,
+          asOnDisk,
+          asked,
+          replications,
+          seed,
+          sentences,
+          marked,
+          words);
+    }
+  }
 
   private record Side(String a, String b, String label) {}
 
@@ -82,9 +106,9 @@ final class AnswerCalls {
    * Two answers.
    *
    * @param rows figures of both; empty where one lacks it
-   * @param paired whether both rest on the same random draws
+   * @param said what is to be known of their differences
    */
-  private record Both(List<Side> rows, boolean paired, String plantA, String plantB) {}
+  private record Both(List<Side> rows, String said, String plantA, String plantB) {}
 
   Map<String, Call> all() {
     return Map.of(
@@ -99,7 +123,13 @@ final class AnswerCalls {
   private Reply list(Ask ask) throws IOException {
     List<Row> rows = new ArrayList<>();
     for (String name : answers.names()) {
-      rows.add(row(name, TextCalls.wording(ask)));
+      try {
+        rows.add(row(name, TextCalls.wording(ask)));
+      } catch (Refusal | NoSuchFileException gone) {
+        continue; // deleted by another program while the list is made
+      } catch (IOException | RuntimeException fault) {
+        rows.add(Row.unreadable(name, "", "It cannot be read: " + fault.getMessage()));
+      }
     }
     return Reply.json(Map.of("answers", rows));
   }
@@ -107,15 +137,15 @@ final class AnswerCalls {
   private Row row(String name, Wording wording) throws IOException {
     Path path = answers.path(name);
     Optional<Answer> answer = answers.answer(name);
-    String note = said(path.resolve(NOTE), LONGEST_NOTE);
+    String note = said(path.resolve(NOTE), 4 * LONGEST_NOTE);
     boolean star = note.startsWith(STAR.strip());
     String words = star ? note.substring(1).strip() : note;
     String when =
         DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm")
             .format(Instant.ofEpochMilli(answers.changedMs(path)).atZone(ZoneId.systemDefault()));
     if (answer.isEmpty()) {
-      List<String> other = List.of("Written by another version of hurdline.");
-      return new Row(name, when, "", "", AskedCall.unknown(), false, "", 0, 0, other, star, words);
+      return Row.unreadable(name, when, "Written by another version of hurdline, or damaged since.")
+          .noted(star, words);
     }
     Header header = answer.get().header();
     Optional<Question> question = Question.of(answer.get());
@@ -131,7 +161,9 @@ final class AnswerCalls {
         asked(header),
         header.replications(),
         header.seed(),
-        question.map(q -> q.sentences(answer.get(), wording)).orElse(List.of()),
+        Found.of(answer.get())
+            .map(found -> found.sentencesOf(answer.get(), wording))
+            .orElse(List.of()),
         star,
         words);
   }
@@ -139,7 +171,14 @@ final class AnswerCalls {
   private static String asked(Header header) {
     String option = header.option().equals("base") ? "" : ", option " + header.option();
     String stopped = header.stopped() ? ", stopped early" : "";
-    return header.replications() + " replications, seed " + header.seed() + option + stopped;
+    if (header.replications() == 0) {
+      return "nothing simulated" + option;
+    }
+    return Counted.of(header.replications(), "replication")
+        + ", seed "
+        + header.seed()
+        + option
+        + stopped;
   }
 
   private Reply report(Ask ask) throws IOException {
@@ -177,43 +216,51 @@ final class AnswerCalls {
             rows.add(new Side("", said, label));
           }
         });
-    boolean paired =
-        a.header().seed() == b.header().seed()
-            && a.header().replications() == b.header().replications();
-    return Reply.json(new Both(rows, paired, plant(ask.text("a")), plant(ask.text("b"))));
+    String said =
+        rows.isEmpty()
+            ? "Neither has a figure that could stand beside one of the other."
+            : ofDifferences(a, b);
+    return Reply.json(new Both(rows, said, plant(ask.text("a")), plant(ask.text("b"))));
+  }
+
+  private static String ofDifferences(Answer a, Answer b) {
+    if (a.getClass() != b.getClass()) {
+      return "They answer different questions: only figures of one name stand in one row.";
+    }
+    if (a.header().replications() + b.header().replications() == 0) {
+      return "Nothing is simulated in either, so no difference is random.";
+    }
+    return a.header().seed() == b.header().seed()
+            && a.header().replications() == b.header().replications()
+        ? "Both have the same seed and as many replications, so the same random draws."
+        : "Seed or replications differ, so part of the difference is random; a comparison of"
+            + " options says what is statistically significant.";
   }
 
   private Answer answer(String name) throws IOException {
     return answers
         .answer(name)
-        .orElseThrow(() -> new Refusal(409, "It was written by another version of hurdline."));
+        .orElseThrow(
+            () ->
+                new Refusal(409, "It was written by another version of hurdline, or is damaged."));
   }
 
   /** By label, each with its unit and interval. */
   private static Map<String, String> figures(Answer answer, Wording wording) {
-    Map<String, String> figures = new LinkedHashMap<>();
-    Optional<MainTable> table = Question.of(answer).map(q -> q.table(answer, wording));
-    if (table.isPresent()) {
-      int interval = table.get().head().indexOf("95 % interval");
-      for (List<String> row : table.get().grid()) {
-        String range =
-            interval < 0 || row.get(interval).isBlank() ? "" : " (" + row.get(interval) + ")";
-        figures.putIfAbsent(row.get(0), (row.get(1) + " " + row.get(2)).strip() + range);
-      }
-    }
-    return figures;
+    return Found.of(answer).map(found -> found.figuresOf(answer, wording)).orElse(Map.of());
   }
 
   private String plant(String name) throws IOException {
-    return said(answers.path(name).resolve("plant.yaml"), 1 << 20);
+    return said(answers.path(name).resolve("plant.yaml"), LARGEST_PLANT);
   }
 
   private static String said(Path file, int most) throws IOException {
     if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
       return "";
     }
-    String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
-    return text.substring(0, Math.min(most, text.length())).strip();
+    try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+      return new String(in.readNBytes(most), StandardCharsets.UTF_8).strip();
+    }
   }
 
   /** A note is a text file in the answer's folder; a star is its first letter. */
@@ -223,9 +270,14 @@ final class AnswerCalls {
     if (text.length() > LONGEST_NOTE) {
       throw new Refusal(413, "A note has at most 2,000 letters.");
     }
+    byte[] bytes = PlantFolder.encoded(text + "\n");
     Path part = Files.createTempFile(note.getParent(), ".note-", ".part");
-    Files.writeString(part, text + "\n");
-    Files.move(part, note, StandardCopyOption.ATOMIC_MOVE);
+    try {
+      Files.write(part, bytes);
+      Files.move(part, note, StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      Files.deleteIfExists(part);
+    }
     return Reply.json(Map.of());
   }
 

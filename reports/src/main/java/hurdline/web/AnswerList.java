@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -41,9 +42,13 @@ final class AnswerList {
               .toList();
       Map<Path, Long> when = new HashMap<>();
       for (Path one : whole) {
-        when.put(one, changedMs(one));
+        try {
+          when.put(one, changedMs(one));
+        } catch (NoSuchFileException gone) {
+          continue; // deleted by another program meanwhile
+        }
       }
-      return whole.stream()
+      return when.keySet().stream()
           .sorted((a, b) -> Long.compare(when.get(b), when.get(a)))
           .map(one -> one.getFileName().toString())
           .toList();

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Opens the user's browser at an address that others must not learn.
@@ -21,6 +22,7 @@ import java.util.Map;
  */
 public final class BrowserStart implements AutoCloseable {
   private static final String NAME = "open-hurdline.html";
+  private static final long FAILS_WITHIN_MS = 1500;
 
   private final Path file;
 
@@ -66,12 +68,27 @@ public final class BrowserStart implements AutoCloseable {
     }
   }
 
-  /** Shows a folder as the machine shows folders. */
+  /**
+   * Shows a folder as the machine shows folders.
+   *
+   * @throws IOException if nothing can be started that does, or what was started says so at once
+   */
   static void show(Path folder) throws IOException {
-    new ProcessBuilder(command(folder.toAbsolutePath().toString()))
-        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-        .redirectError(ProcessBuilder.Redirect.DISCARD)
-        .start();
+    List<String> words = command(folder.toAbsolutePath().toString());
+    Process showing =
+        new ProcessBuilder(words)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    try {
+      boolean over = showing.waitFor(FAILS_WITHIN_MS, TimeUnit.MILLISECONDS);
+      // The number with which Windows ends such a call means nothing.
+      if (over && showing.exitValue() != 0 && words.size() == 2) {
+        throw new IOException(words.get(0) + " ended with " + showing.exitValue());
+      }
+    } catch (InterruptedException ended) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   private static List<String> command(String address) {

@@ -47,6 +47,7 @@ public final class PageServer implements AutoCloseable {
       calls.putAll(new StudyCalls(folder, queue, quick::secondsPerReplication).all());
       calls.putAll(answers.all());
       calls.put("GET here", ask -> Reply.json(Map.of()));
+      calls.replaceAll((name, call) -> FileFault.told(call));
       Site site = Site.of("/hurdline/web", PAGE_FILES, EditorModules.byName());
       LocalServer server = LocalServer.start(port, site, calls, answers::at);
       lock.write(server.port(), server.doorWord());

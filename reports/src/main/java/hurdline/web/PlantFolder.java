@@ -1,9 +1,11 @@
 package hurdline.web;
 
+import hurdline.service.PlantText;
 import hurdline.web.http.Refusal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -14,6 +16,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -29,10 +32,12 @@ final class PlantFolder {
   private static final int LARGEST = 4 << 20;
   private static final int CONFLICT = 409;
   private static final String MARK = "\uFEFF";
+  private static final String TYPED = "plant.yaml";
   private static final String WINDOWS = "windows";
   private static final String WITH_MARK = " mark";
   private static final Pattern PLANT = Pattern.compile("[^.~].*\\.ya?ml");
-  private static final Pattern NEW_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,59}");
+  private static final Pattern NEW_NAME =
+      Pattern.compile("[\\p{L}\\p{N}]([\\p{L}\\p{M}\\p{N} _-]{0,58}[\\p{L}\\p{M}\\p{N}_-])?");
 
   /** Names that some systems keep for devices, in any folder. */
   private static final Pattern DEVICE =
@@ -92,12 +97,18 @@ final class PlantFolder {
     return folder.resolve(name);
   }
 
+  /** A text as it stands in an editor, whose rain files lie in the folder whatever its own name. */
+  PlantText typed(String text) {
+    return PlantText.edited(folder.resolve(TYPED), text);
+  }
+
   Version read(String name) throws IOException {
     byte[] bytes = bytes(plant(name));
     String text = text(bytes);
     boolean windows = text.contains("\r\n") && !text.replace("\r\n", "").contains("\n");
     String layout = (windows ? WINDOWS : "plain") + (text.startsWith(MARK) ? WITH_MARK : "");
-    return new Version(text.replace(MARK, "").replace("\r\n", "\n"), hash(bytes), layout);
+    String lines = text.replace(MARK, "").replace("\r\n", "\n").replace('\r', '\n');
+    return new Version(lines, hash(bytes), layout);
   }
 
   private static byte[] bytes(Path plant) throws IOException {
@@ -123,7 +134,7 @@ final class PlantFolder {
    * is whole at any moment.
    *
    * @param was the version that was read
-   * @throws Refusal if the file has changed meanwhile
+   * @throws Refusal if the file has changed meanwhile, may not be written, or finds no room
    */
   synchronized Version save(String name, String text, String was, String layout)
       throws IOException {
@@ -133,10 +144,19 @@ final class PlantFolder {
     }
     String lines = layout.startsWith(WINDOWS) ? text.replace("\n", "\r\n") : text;
     String whole = (layout.endsWith(WITH_MARK) ? MARK : "") + lines;
-    byte[] bytes = whole.getBytes(StandardCharsets.UTF_8);
-    if (bytes.length > LARGEST) {
-      throw new Refusal(413, "The text is larger than 4 MB.");
+    byte[] bytes = encoded(whole);
+    if (!Files.isWritable(plant)) {
+      throw new Refusal(403, name + " is not saved: it is marked as one that may only be read.");
     }
+    try {
+      replace(plant, bytes);
+    } catch (IOException fault) {
+      throw FileFault.refusal(name + " is not saved", fault);
+    }
+    return new Version(text, hash(bytes), layout);
+  }
+
+  private void replace(Path plant, byte[] bytes) throws IOException {
     Path part = Files.createTempFile(folder, ".saving-", ".part");
     try {
       Files.write(part, bytes, StandardOpenOption.SYNC, StandardOpenOption.WRITE);
@@ -145,7 +165,25 @@ final class PlantFolder {
     } finally {
       Files.deleteIfExists(part);
     }
-    return new Version(text, hash(bytes), layout);
+  }
+
+  /**
+   * The bytes of a text.
+   *
+   * @throws Refusal if no file can hold it
+   */
+  static byte[] encoded(String text) {
+    ByteBuffer bytes;
+    try {
+      bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
+    } catch (CharacterCodingException half) {
+      throw new Refusal(
+          400, "The text holds half of a sign, which no file can hold; type that place again.");
+    }
+    if (bytes.remaining() > LARGEST) {
+      throw new Refusal(413, "The text is larger than 4 MB.");
+    }
+    return Arrays.copyOf(bytes.array(), bytes.remaining());
   }
 
   private static void keepPermissions(Path from, Path to) throws IOException {
@@ -157,20 +195,37 @@ final class PlantFolder {
   /**
    * Writes a new file, never over another; its name.
    *
-   * @param wanted without its ending
+   * @param wanted with or without its ending
    */
   String create(String wanted, String text) throws IOException {
-    if (!NEW_NAME.matcher(wanted).matches() || DEVICE.matcher(wanted).matches()) {
+    String plain = wanted.replaceFirst("(?i)\\.ya?ml$", "");
+    if (!NEW_NAME.matcher(plain).matches() || DEVICE.matcher(plain).matches()) {
       throw new Refusal(
-          400, "A name has letters, digits, - and _ and begins with a letter or digit.");
+          400,
+          "A name has at most 60 letters, digits, spaces, - and _ and begins with a letter or"
+              + " digit.");
     }
-    String name = wanted + ".yaml";
+    String name = plain + ".yaml";
+    byte[] bytes = encoded(text);
     try {
-      Files.writeString(folder.resolve(name), text, StandardOpenOption.CREATE_NEW);
+      Path file = Files.createFile(folder.resolve(name));
+      fill(file, bytes);
     } catch (FileAlreadyExistsException taken) {
       throw new Refusal(CONFLICT, "There is a file " + name + " already; choose another name.");
+    } catch (IOException fault) {
+      throw FileFault.refusal(name + " is not made", fault);
     }
     return name;
+  }
+
+  /** A file that cannot be filled is taken away again, so that its name stays free. */
+  private static void fill(Path file, byte[] bytes) throws IOException {
+    try {
+      Files.write(file, bytes, StandardOpenOption.SYNC, StandardOpenOption.WRITE);
+    } catch (IOException full) {
+      Files.deleteIfExists(file);
+      throw full;
+    }
   }
 
   private static String hash(byte[] bytes) {

@@ -1,26 +1,23 @@
 package hurdline.web;
 
 import hurdline.answer.Answer;
-import hurdline.answer.BacktestAnswer;
 import hurdline.answer.ChooseAnswer;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.GridAnswer;
 import hurdline.answer.RunAnswer;
 import hurdline.answer.SeasonAnswer;
 import hurdline.answer.YardAnswer;
-import hurdline.text.BacktestWords;
+import hurdline.study.backtest.Backtest;
 import hurdline.text.ChooseHeadline;
 import hurdline.text.ChooseTable;
 import hurdline.text.CompareHeadline;
 import hurdline.text.CompareTable;
 import hurdline.text.GridHeadline;
 import hurdline.text.GridTable;
-import hurdline.text.MainTable;
 import hurdline.text.RunHeadline;
 import hurdline.text.RunTable;
 import hurdline.text.SeasonHeadline;
 import hurdline.text.SeasonTable;
-import hurdline.text.Wording;
 import hurdline.text.YardHeadline;
 import hurdline.text.YardTable;
 import hurdline.web.http.Ask;
@@ -28,7 +25,6 @@ import hurdline.web.http.Refusal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
 /**
@@ -38,13 +34,13 @@ import java.util.stream.Stream;
  */
 enum Question {
   RUN(
-      new Found<>(RunAnswer.class, (a, w) -> new RunHeadline(a, w).sentences(), RunTable::of),
+      Found.of(RunAnswer.class, (a, w) -> new RunHeadline(a, w).sentences(), RunTable::of),
       "run",
       "What will the plant do?",
       "Simulates its calendar: what comes out, what limits each line, what it earns.",
       List.of(QuestionField.options("option", "With these options", "+"), QuestionField.until())),
   COMPARE(
-      new Found<>(
+      Found.of(
           CompareAnswer.class, (a, w) -> new CompareHeadline(a, w).sentences(), CompareTable::of),
       "compare",
       "Do its options pay?",
@@ -61,7 +57,7 @@ enum Question {
               .of("break-even"),
           QuestionField.until())),
   YARD(
-      new Found<>(YardAnswer.class, (a, w) -> new YardHeadline(a, w).sentences(), YardTable::of),
+      Found.of(YardAnswer.class, (a, w) -> new YardHeadline(a, w).sentences(), YardTable::of),
       "yard",
       "How large must the yard be?",
       "How many bales and how much ground, and how often each size overflows.",
@@ -71,15 +67,13 @@ enum Question {
               "acres", "Acres: share of seasons that must be met", "", "such as 90%"),
           QuestionField.options("option", "With these options", "+"))),
   SEASON(
-      new Found<>(
-          SeasonAnswer.class, (a, w) -> new SeasonHeadline(a, w).sentences(), SeasonTable::of),
+      Found.of(SeasonAnswer.class, (a, w) -> new SeasonHeadline(a, w).sentences(), SeasonTable::of),
       "season",
       "Which season plan is best?",
       "Simulates the plans of a shared building on the same random draws.",
       List.of(QuestionField.plans("plans", "Plans; none for all"))),
   CHOOSE(
-      new Found<>(
-          ChooseAnswer.class, (a, w) -> new ChooseHeadline(a, w).sentences(), ChooseTable::of),
+      Found.of(ChooseAnswer.class, (a, w) -> new ChooseHeadline(a, w).sentences(), ChooseTable::of),
       "choose",
       "Which of many plans is the best?",
       "Simulates all combinations of what stands under choices in the file, round by round.",
@@ -89,7 +83,7 @@ enum Question {
           QuestionField.text("budget", "Budgets, if any", "", "such as 0,60000,140000"),
           QuestionField.tick("worth", "After the yearly cost of what each plan buys"))),
   GRID(
-      new Found<>(GridAnswer.class, (a, w) -> new GridHeadline(a, w).sentences(), GridTable::of),
+      Found.of(GridAnswer.class, (a, w) -> new GridHeadline(a, w).sentences(), GridTable::of),
       "run",
       "What if one or two figures are others?",
       "Simulates the plant over a grid of one or two keys.",
@@ -100,45 +94,15 @@ enum Question {
                   "vary2", "A second key, if wanted", "", "such as money.wage=x0.8..x1.2..x0.2")
               .of("vary"))),
   BACKTEST(
-      new Found<>(
-          BacktestAnswer.class,
-          (a, w) -> new BacktestWords(a, w).headline(),
-          (a, w) -> new MainTable(List.of(), w)),
+      Found.ofASeason(),
       "backtest",
       "Does the model agree with a season that has been?",
       "Simulates the season of the plant's own records and says what differs by more than chance.",
-      List.of(
-          QuestionField.folder(
-              "records",
-              "Folder of records",
-              "records",
-              "in this folder; at least 99 replications")));
+      List.of(QuestionField.folder("records", "Folder of records", "records", "in this folder")));
 
   /** As the page draws it. */
-  record Shown(String id, String label, String description, List<QuestionField> fields) {}
-
-  /**
-   * How an answer of one kind is told in the list of answers.
-   *
-   * @param sentences its headline
-   * @param table its main figures
-   */
-  private record Found<A extends Answer>(
-      Class<A> type,
-      BiFunction<A, Wording, List<String>> sentences,
-      BiFunction<A, Wording, MainTable> table) {
-    boolean is(Answer answer) {
-      return type.isInstance(answer);
-    }
-
-    List<String> sentencesOf(Answer answer, Wording wording) {
-      return sentences.apply(type.cast(answer), wording);
-    }
-
-    MainTable tableOf(Answer answer, Wording wording) {
-      return table.apply(type.cast(answer), wording);
-    }
-  }
+  record Shown(
+      String id, String label, String description, int fewest, List<QuestionField> fields) {}
 
   private final Found<?> found;
   private final String verb;
@@ -157,7 +121,7 @@ enum Question {
 
   static List<Shown> all() {
     return Stream.of(values())
-        .map(q -> new Shown(q.name(), q.label, q.description, q.fields))
+        .map(q -> new Shown(q.name(), q.label, q.description, q.fewest(), q.fields))
         .toList();
   }
 
@@ -173,14 +137,8 @@ enum Question {
     return Stream.of(values()).filter(question -> question.found.is(answer)).findFirst();
   }
 
-  /** The headline of an answer of this kind. */
-  List<String> sentences(Answer answer, Wording plain) {
-    return found.sentencesOf(answer, plain.reading(answer));
-  }
-
-  /** The main figures of an answer of this kind. */
-  MainTable table(Answer answer, Wording plain) {
-    return found.tableOf(answer, plain.reading(answer));
+  Found<?> found() {
+    return found;
   }
 
   String label() {
@@ -189,6 +147,27 @@ enum Question {
 
   String verb() {
     return verb;
+  }
+
+  /** Fewer replications answer nothing. */
+  private int fewest() {
+    return switch (this) {
+      case BACKTEST -> Backtest.fewest();
+      case CHOOSE -> 2;
+      default -> 1;
+    };
+  }
+
+  /** A line that the terminal's call says, in the words of the page that asked. */
+  String told(String line) {
+    String told =
+        line.replaceFirst("^hurdline: ", "").replaceFirst(" See hurdline \\w+ --help$", "");
+    for (QuestionField field : fields) {
+      if (!field.flag().isEmpty()) {
+        told = told.replaceAll(field.flag() + "(?![a-z-])", "\"" + field.label() + "\"");
+      }
+    }
+    return told;
   }
 
   List<QuestionField> fields() {
@@ -201,7 +180,7 @@ enum Question {
       throw new Refusal(400, "Say which key is varied, and over which values.");
     }
     List<String> words = new ArrayList<>(List.of(verb));
-    words.add("--replications=" + ask.whole("replications", 1, 1_000_000));
+    words.add("--replications=" + ask.whole("replications", fewest(), 1_000_000));
     words.add("--seed=" + ask.whole("seed", 0, Integer.MAX_VALUE));
     fields.forEach(field -> field.addTo(words, ask));
     return words;

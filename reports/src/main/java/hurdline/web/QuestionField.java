@@ -5,6 +5,7 @@ import hurdline.web.http.Refusal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Something to fill in, and the words of a call that it becomes.
@@ -25,6 +26,10 @@ record QuestionField(
     String flag,
     String between) {
   private static final int MOST_LETTERS = 1000;
+
+  /** Names that begin with a letter or digit of any script, one below the other. */
+  private static final Pattern FOLDER =
+      Pattern.compile("WORD(/WORD)*".replace("WORD", "[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N} ._-]*"));
 
   static QuestionField text(String name, String label, String value, String hint) {
     return new QuestionField(name, label, "text", value, hint, "--" + name, "");
@@ -77,7 +82,7 @@ record QuestionField(
         }
       }
       case "folder" -> {
-        if (!given.matches("[A-Za-z0-9][A-Za-z0-9 ._-]*(/[A-Za-z0-9][A-Za-z0-9 ._-]*)*")) {
+        if (!FOLDER.matcher(given).matches()) {
           throw new Refusal(400, "\"" + label + "\" is a folder below that of the plants.");
         }
         words.add(given);

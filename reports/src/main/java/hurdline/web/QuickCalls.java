@@ -20,7 +20,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 
 /**
  * A quick answer while a text is typed: as many replications, 4 to 10, as the last one's time lets
@@ -35,8 +35,7 @@ final class QuickCalls {
 
   private final Studies studies;
   private final PlantFolder folder;
-  private final AtomicLong newest = new AtomicLong();
-  private final Object simulating = new Object();
+  private final NewestAsk newest = new NewestAsk();
   private volatile long lastNsPerReplication = WANTED_NS / FEWEST;
 
   QuickCalls(Studies studies, PlantFolder folder) {
@@ -68,30 +67,29 @@ final class QuickCalls {
 
   /** The text has changed: what is simulated for an older one ends with its replication. */
   private Reply drop(Ask ask) {
-    newest.incrementAndGet();
+    newest.next(ask.text("page"));
     return Reply.json(Map.of());
   }
 
   private Reply quick(Ask ask) throws IOException {
-    PlantText plant = PlantText.edited(folder.plant(ask.text("name")), ask.text("text"));
-    long mine = newest.incrementAndGet();
-    synchronized (simulating) {
-      if (mine != newest.get()) {
-        return Reply.json(older());
-      }
-      try {
-        return Reply.json(simulated(plant, mine, TextCalls.wording(ask)));
-      } catch (ProblemsException wrong) {
-        throw new Refusal(CONFLICT, "The plant has problems.");
-      }
-    }
+    PlantText plant = folder.typed(ask.text("text"));
+    return newest.answer(
+        ask.text("page"),
+        isOlder -> {
+          try {
+            return Reply.json(simulated(plant, isOlder, TextCalls.wording(ask)));
+          } catch (ProblemsException wrong) {
+            throw new Refusal(CONFLICT, "The plant has problems.");
+          }
+        },
+        Reply.json(older()));
   }
 
   private static Quick older() {
     return new Quick(true, 0, List.of(), List.of(), List.of(), List.of());
   }
 
-  private Quick simulated(PlantText plant, long mine, Wording plain) {
+  private Quick simulated(PlantText plant, BooleanSupplier isOlder, Wording plain) {
     long fit = WANTED_NS / Math.max(1, lastNsPerReplication);
     int replications = (int) Math.min(MOST, Math.max(FEWEST, fit));
     int threads = Runtime.getRuntime().availableProcessors();
@@ -99,9 +97,7 @@ final class QuickCalls {
         new RunSettings(replications, Optional.empty(), 1, threads, Optional.empty());
     long begun = System.nanoTime();
     Optional<RunAnswer> found =
-        studies
-            .run(plant, PlantChanges.base(), effort)
-            .simulate(NOBODY, () -> mine != newest.get());
+        studies.run(plant, PlantChanges.base(), effort).simulate(NOBODY, isOlder);
     if (found.isEmpty() || found.get().header().stopped()) {
       return older();
     }

@@ -72,7 +72,7 @@ final class StudyCalls {
       call.add("--locale=" + ask.text("locale"));
     }
     Path answer = free(plant);
-    StudyProcess study = new StudyProcess(question.label(), plant, answer, call);
+    StudyProcess study = new StudyProcess(question, plant, answer, call);
     queue.add(study);
     return Reply.json(study.shown());
   }

@@ -47,7 +47,7 @@ final class StudyProcess {
       List<String> said) {}
 
   private final String id = Secret.fresh();
-  private final String question;
+  private final Question question;
   private final Path plant;
   private final Path answer;
   private final List<String> call;
@@ -59,7 +59,7 @@ final class StudyProcess {
   /**
    * @param call words of the call, without the plant file and the answer's folder
    */
-  StudyProcess(String question, Path plant, Path answer, List<String> call) {
+  StudyProcess(Question question, Path plant, Path answer, List<String> call) {
     this.question = question;
     this.plant = plant;
     this.answer = answer;
@@ -85,7 +85,7 @@ final class StudyProcess {
   synchronized Shown shown() {
     return new Shown(
         id,
-        question,
+        question.label(),
         plant.getFileName().toString(),
         answer.getFileName().toString(),
         state.name().toLowerCase(java.util.Locale.ROOT),
@@ -161,7 +161,7 @@ final class StudyProcess {
     if (line.startsWith("{\"done\":")) {
       progress = ProgressLine.values(line);
     } else if (said.size() < KEPT_LINES) {
-      said.add(line);
+      said.add(question.told(line));
     }
   }
 

@@ -19,15 +19,13 @@ import java.text.NumberFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 
 /** What the page asks about a text while it is typed. */
 final class TextCalls {
   private final Studies studies;
   private final PlantFolder folder;
-  private final AtomicLong newest = new AtomicLong();
-  private final Object checking = new Object();
+  private final NewestAsk newest = new NewestAsk();
 
   TextCalls(Studies studies, PlantFolder folder) {
     this.studies = studies;
@@ -62,14 +60,11 @@ final class TextCalls {
   }
 
   private Reply check(Ask ask) throws IOException {
-    PlantText plant = PlantText.edited(folder.plant(ask.text("name")), ask.text("text"));
-    long mine = newest.incrementAndGet();
-    synchronized (checking) {
-      if (mine != newest.get()) {
-        return Reply.json(Checked.wrong(true, List.of()));
-      }
-      return Reply.json(checked(plant, ask));
-    }
+    PlantText plant = folder.typed(ask.text("text"));
+    return newest.answer(
+        ask.text("page"),
+        isOlder -> Reply.json(checked(plant, ask)),
+        Reply.json(Checked.wrong(true, List.of())));
   }
 
   private Checked checked(PlantText plant, Ask ask) {
@@ -102,9 +97,20 @@ final class TextCalls {
         && !said.getLanguage().isEmpty();
   }
 
+  /** A word in a figure's place would take the figure, and so its box, out of the form. */
   private static Reply set(Ask ask) {
+    String value = ask.text("value");
+    if (!PlantEdits.isFigure(value)) {
+      for (PlantEdits.Figure now : PlantEdits.figures(ask.text("text"))) {
+        if (now.path().equals(ask.text("path"))) {
+          String said = value.isEmpty() ? "Nothing" : "\"" + value + "\"";
+          return Reply.json(
+              Map.of("refused", said + " is no figure; expected one such as " + now.text() + "."));
+        }
+      }
+    }
     try {
-      return Reply.json(PlantEdits.setting(ask.text("text"), ask.text("path"), ask.text("value")));
+      return Reply.json(PlantEdits.setting(ask.text("text"), ask.text("path"), value));
     } catch (ProblemsException wrong) {
       return Reply.json(Map.of("refused", String.join(" ", wrong.lines())));
     }

@@ -14,10 +14,13 @@ import java.util.List;
  */
 record TextProblem(
     boolean warning, int line, int from, int to, String path, String text, String fix) {
+  /** Where lines end in YAML; an editor shows the last three within one line. */
+  private static final String LINE_END = "[\n\u0085\u2028\u2029]";
+
   private static final String ENDS_A_VALUE = ",}]#\"'";
 
   static List<TextProblem> of(List<LocatedProblem> problems, String text) {
-    String[] lines = text.split("\n", -1);
+    String[] lines = text.split(LINE_END, -1);
     int[] begins = new int[lines.length];
     for (int i = 1; i < lines.length; i++) {
       begins[i] = begins[i - 1] + lines[i - 1].length() + 1;

@@ -5,7 +5,12 @@ import {different} from "./plant.js";
 
 let shown = [];
 
-const note = (one, more) => trying(async () => { await call("PUT", "note", {name: one.name, star: String(one.star), note: one.note, ...more()}); await list(); });
+// An answer that another program has taken away leaves the list.
+const doing = work => trying(async () => {
+  try { await work(); } catch (fault) { if (fault.status === 404) await list(); throw fault; }
+});
+
+const note = (one, more) => doing(async () => { await call("PUT", "note", {name: one.name, star: String(one.star), note: one.note, ...more()}); await list(); });
 
 const row = one => {
   const box = make("input", {id: "note-" + one.name, value: one.note, maxLength: 1900, autocomplete: "off"});
@@ -15,11 +20,11 @@ const row = one => {
     make("p", make("label", {htmlFor: box.id}, "Note"), " ", box),
     one.call.other ? make("p.note", `It was asked with ${one.call.other}, for which this page has no field: ask it again in a terminal.`) : null,
     make("p.row",
-      button("Report", trying(() => report(one.name)), {"aria-label": "Report of " + one.name}),
+      button("Report", doing(() => report(one.name)), {"aria-label": "Report of " + one.name}),
       button(one.star ? "Take the star away" : "Star", note(one, () => ({star: String(!one.star)}))),
       one.question && !one.call.other ? button("Ask again", () => again(one), {"aria-label": "Ask again, as in " + one.name}) : null,
-      button("Open the folder", trying(async () => { await call("POST", "folder", {name: one.name}); say(`The folder ${one.name} is opened.`); }), {"aria-label": "Open the folder " + one.name}),
-      button("Delete", trying(() => remove(one))),
+      button("Open the folder", doing(async () => { await call("POST", "folder", {name: one.name}); say(`The folder ${one.name} is opened.`); }), {"aria-label": "Open the folder " + one.name}),
+      button("Delete", doing(() => remove(one))),
       make("label.tick", make("input", {type: "checkbox", name: "side", value: one.name, onchange: sides}), " side by side")));
 };
 
@@ -61,12 +66,12 @@ const sideBySide = async () => {
     make("pre", {tabIndex: 0, role: "region", "aria-label": "Only in " + a}, different(both.plantA, both.plantB)),
     make("pre", {tabIndex: 0, role: "region", "aria-label": "Only in " + b}, different(both.plantB, both.plantA)))] : make("p.note", "One of them has no text of its plant.");
   $("both").replaceChildren(make("h2", {tabIndex: -1}, "Side by side"),
-    make("p.note", both.paired ? "Both have the same seed and as many replications, so the same random draws." : "Seed or replications differ, so part of the difference is random; a comparison of options says what is statistically significant."),
-    table("Figures of both answers", ["figure", a, b], both.rows.map(one => [one.label, one.a, one.b])), ...[texts].flat());
+    make("p.note", both.said),
+    ...both.rows.length ? [table("Figures of both answers", ["figure", a, b], both.rows.map(one => [one.label, one.a, one.b]))] : [], ...[texts].flat());
   $("both").hidden = false;
   $("both").querySelector("h2").focus();
 };
 
-$("side-by-side").onclick = trying(sideBySide);
+$("side-by-side").onclick = doing(sideBySide);
 $("report-close").onclick = () => { $("report").hidden = true; $("report-frame").src = "about:blank"; };
 document.addEventListener("answers", () => list().catch(() => {}));

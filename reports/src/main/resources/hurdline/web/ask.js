@@ -2,8 +2,9 @@
 import {call} from "./call.js";
 import {$, button, make, reader, say, trying} from "./shown.js";
 import * as plant from "./plant.js";
+import {settled} from "./form.js";
 
-const POLL_MS = 500;
+const POLL_MS = 500, USUAL = 40;
 let asking = {questions: [], options: {}, plans: {}}, widest = new Map(), told = new Set(), timer = 0;
 
 const ticks = (field, names) => make("fieldset", make("legend", field.label),
@@ -20,6 +21,8 @@ const question = () => asking.questions.find(one => one.id === $("question").val
 const fields = () => {
   $("says").textContent = question().description;
   $("fields").replaceChildren(...question().fields.map(entry));
+  $("replications").min = question().fewest;
+  if (+$("replications").value < question().fewest) $("replications").value = question().fewest < USUAL ? USUAL : 199;
   estimate();
 };
 
@@ -28,11 +31,11 @@ const estimate = () => {
   const years = +$("replications").value, marked = $("fields").querySelectorAll("fieldset input:checked").length;
   const many = question()?.id === "RUN" || question()?.id === "GRID" ? 1 : 1 + (marked || Math.max(Object.keys(asking.options).length, Object.keys(asking.plans).length, 1));
   const seconds = years * many * asking.secondsPerReplication;
-  $("estimate").textContent = years > 0 ? `About ${seconds < 90 ? Math.ceil(seconds) + " s" : Math.ceil(seconds / 60) + " min"} to simulate; service lives, grids and drawings come on top.` : "";
+  $("estimate").textContent = years > 0 ? `About ${seconds < 90 ? Math.ceil(seconds) + " s" : seconds < 5400 ? Math.ceil(seconds / 60) + " min" : Math.ceil(seconds / 3600) + " h"} to simulate; service lives, grids and drawings come on top.` : "";
 };
 
 const values = () => {
-  const all = {name: plant.name(), question: $("question").value, replications: $("replications").value, seed: $("seed").value, ...reader()};
+  const all = {name: plant.name(), question: $("question").value, replications: String(+$("replications").value), seed: String(+$("seed").value), ...reader()};
   for (const field of question().fields) {
     const boxes = [...$("fields").querySelectorAll(`[name="${field.name}"]`)];
     if (field.kind === "options" || field.kind === "plans") all[field.name] = boxes.filter(one => one.checked).map(one => one.value);
@@ -62,6 +65,7 @@ export const show = async (given = {}) => {
 };
 
 const begin = async () => {
+  await settled();
   if (!plant.isSaved()) {
     if (!confirm("Questions are asked of the file on the disk, and your changes are not saved. Save them and ask?")) return;
     await plant.save();

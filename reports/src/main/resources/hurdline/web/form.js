@@ -1,16 +1,19 @@
 // The plant's figures as a form. Each change is one edit of the text, so that comments, layout and undo are the text's own.
 import {call} from "./call.js";
 import {$, make, say, trying} from "./shown.js";
-import {page} from "./plant.js";
+import {isSaved, page} from "./plant.js";
 
-let shown = "";
+const MOST = 1000;
+let shown = "", pending = Promise.resolve("");
 
 const field = one => {
   const box = make("input", {id: "f-" + one.path, value: one.text, autocomplete: "off", spellcheck: false});
   const wrong = make("p.wrong", {id: "w-" + one.path, hidden: true});
   box.setAttribute("aria-describedby", wrong.id);
   box.dataset.was = one.text;
-  box.onchange = trying(() => set(one.path, box, wrong));
+  box.onchange = () => { pending = trying(() => set(one.path, box, wrong))(); };
+  // What stands in a box is saved with the text, though nobody has left the box yet.
+  box.oninput = () => { $("save").disabled = false; };
   // Ctrl-Z undoes what is typed here; once that is in the text, it undoes the text's last change.
   box.onkeydown = event => {
     if ((event.ctrlKey || event.metaKey) && event.key === "z" && box.value === box.dataset.was) { event.preventDefault(); page.undo(); }
@@ -23,12 +26,23 @@ const field = one => {
 const set = async (path, box, wrong) => {
   const text = page.text(), value = box.value.trim();
   wrong.hidden = true;
-  if (value === box.dataset.was) return;
+  if (value === box.dataset.was) return "";
   const edit = await call("POST", "set", {text, path, value});
-  if (edit.refused) { wrong.textContent = edit.refused; wrong.hidden = false; say("Not changed: " + edit.refused); return; }
-  if (text !== page.text()) { say("The text has changed meanwhile; set it once more."); return; }
+  if (edit.refused) { wrong.textContent = edit.refused; wrong.hidden = false; say("Not changed: " + edit.refused); return edit.refused; }
+  if (text !== page.text()) { say("The text has changed meanwhile; set it once more."); return ""; }
   page.edit(edit);
   box.dataset.was = value;
+  return "";
+};
+
+// Waits until what was typed into a box is in the text; a box whose value cannot be is told once.
+export const settled = async () => {
+  const box = document.activeElement;
+  if (box?.closest("#form")) { box.blur(); box.focus(); }
+  const refused = await pending;
+  pending = Promise.resolve("");
+  $("save").disabled = isSaved();
+  if (refused) throw Object.assign(new Error("A figure cannot be set, so nothing is saved: " + refused), {status: 400});
 };
 
 const groups = figures => {
@@ -48,7 +62,8 @@ const fill = async text => {
   if (text !== page.text()) return;
   $("form").inert = found.figures.length === 0;
   if ($("form").inert) return;
-  $("others").textContent = `${found.others} more values, names and words among them, are in the text alone.`;
+  const beyond = found.figures.splice(MOST).length;
+  $("others").textContent = `${found.others + beyond} more values, names and words among them, are in the text alone.`;
   const paths = found.figures.map(one => one.path).join();
   if (paths !== shown) {
     shown = paths;

@@ -2,7 +2,7 @@
 import {call} from "./call.js";
 import {$, button, later, make, reader, table} from "./shown.js";
 
-const CHECK_AFTER_MS = 100, QUICK_AFTER_MS = 400, SHOWN = 30;
+const CHECK_AFTER_MS = 100, QUICK_AFTER_MS = 400, SHOWN = 30, MARKED = 200;
 let plant = {name: "", text: () => "", page: null, values: () => {}};
 
 // plant: the name of the file, how to get at its text and its editor, and who wants its values.
@@ -52,10 +52,15 @@ const quick = later(QUICK_AFTER_MS, async text => {
   document.body.dataset.quick = (+document.body.dataset.quick || 0) + 1;
 });
 
+const unchecked = fault => {
+  $("state").textContent = "Not checked: " + (fault.status ? fault.message : "hurdline does not answer.");
+  $("state").className = "wrong";
+};
+
 const check = later(CHECK_AFTER_MS, async text => {
-  const found = await call("POST", "check", {name: plant.name, text, ...reader()}).catch(fault => { $("state").textContent = fault.message; return {older: true}; });
+  const found = await call("POST", "check", {name: plant.name, text, ...reader()}).catch(fault => { unchecked(fault); return {older: true}; });
   if (found.older || text !== plant.text()) return;
-  plant.page.mark(found.problems);
+  plant.page.mark(found.problems.slice(0, MARKED));
   problems(found.problems);
   if (found.lines.length) { rated(found.sentences, found.lines, found.flows); $("rated-part").classList.remove("old"); quick(text); }
   plant.values(text);
@@ -67,6 +72,6 @@ export const changed = text => {
   $("rated-part").classList.add("old");
   $("quick-part").classList.add("old");
   if (!plant.name) return;
-  call("POST", "drop", {}).catch(() => {});
+  call("POST", "drop", reader()).catch(() => {});
   check(text);
 };

@@ -1,9 +1,10 @@
 // One plant of the folder: opened, edited, saved; never over what another program has written meanwhile.
 import {call} from "./call.js";
-import {$, button, make, say, trying} from "./shown.js";
+import {$, button, keep, kept, later, make, say, trying} from "./shown.js";
 import {editor} from "./editor.js";
 import {changed, follow} from "./live.js";
 
+const DRAFT_AFTER_MS = 300;
 let open = {name: "", text: "", version: "", layout: "plain"};
 
 export const page = editor($("editor"), {
@@ -18,11 +19,28 @@ export const isSaved = () => !open.name || page.text() === open.text;
 const unsaved = () => {
   $("save").disabled = isSaved();
   document.title = (isSaved() ? "" : "* ") + (open.name ? open.name + " - " : "") + "hurdline";
+  draft();
+};
+
+// Unsaved text outlives a reload of this window, and Back and Forward.
+const keepDraft = () => keep("draft", isSaved() ? null : {...open, text: page.text()});
+const draft = later(DRAFT_AFTER_MS, keepDraft);
+addEventListener("pagehide", keepDraft);
+
+// What was unsaved before the window was loaded anew comes back; Undo leads to the file's own text.
+export const restore = () => {
+  const before = kept("draft");
+  if (before?.name !== open.name || before.text === open.text) return;
+  const theirs = open.text;
+  page.edit({from: 0, to: theirs.length, with: before.text});
+  open = {...open, version: before.version, layout: before.layout};
+  say(`${open.name} is open with what was not saved.`);
 };
 
 export const show = async wanted => {
   const got = await call("POST", "read", {name: wanted});
   open = {name: wanted, ...got};
+  keep("plant", wanted);
   $("changed").hidden = true;
   follow({name: wanted, text: page.text, page, values: text => document.dispatchEvent(new CustomEvent("values", {detail: text}))});
   page.open(got.text);
@@ -37,8 +55,9 @@ export const save = async () => {
     open = {name: open.name, ...await call("PUT", "plant", {name: open.name, text, version: open.version, layout: open.layout})};
     say(`${open.name} is saved.`);
   } catch (fault) {
-    if (fault.status !== 409) throw fault;
-    await bothVersions(text);
+    if (fault.status === 404) vanished();
+    else if (fault.status === 409) await bothVersions(text);
+    else throw fault;
   }
   unsaved();
 };
@@ -61,6 +80,17 @@ const bothVersions = async mine => {
   say("The file was changed by another program; nothing is saved.");
 };
 
+// The file was taken away or renamed by another program: the text is here alone now.
+const vanished = () => {
+  $("changed").replaceChildren(
+    make("h2", `${open.name} is no longer in this folder`),
+    make("p", "It was deleted, moved or renamed by another program. Your text is here; nothing of it is lost."),
+    make("p.row", button("Save mine as a new file", trying(() => saveAs(open.name.replace(/\.ya?ml$/, ""))))));
+  $("changed").hidden = false;
+  $("changed").querySelector("button").focus();
+  say(`${open.name} is no longer in this folder; nothing is saved.`);
+};
+
 // Lines of one text that the other does not have, with their numbers.
 export const different = (one, other) => {
   const left = new Map();
@@ -72,10 +102,8 @@ export const different = (one, other) => {
   }).filter(line => line !== null).join("\n") || "(nothing that the other lacks)";
 };
 
-const newName = question => (prompt(question, open.name.replace(/\.ya?ml$/, "") + "-2") ?? "").trim();
-
-export const saveAs = async () => {
-  const wanted = newName("Name of the new file, without .yaml");
+export const saveAs = async (offered = open.name.replace(/\.ya?ml$/, "") + "-2") => {
+  const wanted = (prompt("Name of the new file, without .yaml", offered) ?? "").trim();
   if (!wanted) return;
   const made = await call("POST", "create", {name: wanted, text: page.text()});
   document.dispatchEvent(new CustomEvent("files", {detail: made.name}));

@@ -32,10 +32,19 @@ export const later = (ms, work) => {
 
 export const say = text => { $("status").textContent = text; };
 
+// Tells this page from another of the same folder, a duplicate of its tab too.
+const page = String(Math.random());
+
 // Who reads: units are kept for this window, the order of dates and marks of numbers are the browser's.
-export const reader = () => ({units: sessionStorage.getItem("units") ?? "us", locale: navigator.language});
+export const reader = () => ({page, units: sessionStorage.getItem("units") ?? "us", locale: navigator.language});
+
+// What a reload of this window finds again; a browser that keeps nothing, or not so much, does without.
+export const keep = (name, value) => {
+  try { if (value === null) sessionStorage.removeItem(name); else sessionStorage.setItem(name, JSON.stringify(value)); } catch { sessionStorage.removeItem(name); }
+};
+export const kept = name => { try { return JSON.parse(sessionStorage.getItem(name)); } catch { return null; } };
 
 // Runs what a person has asked for; a refusal is said where all is said.
 export const trying = work => async (...values) => {
-  try { await work(...values); } catch (fault) { say(fault.status ? fault.message : "hurdline does not answer. Is it still open in its terminal?"); }
+  try { return await work(...values); } catch (fault) { say(fault.status ? fault.message : "hurdline does not answer. Is it still open in its terminal?"); }
 };

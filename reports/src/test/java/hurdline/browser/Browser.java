@@ -144,6 +144,23 @@ public final class Browser implements AutoCloseable {
     alert.accept();
   }
 
+  /** Says no to the question that the browser asks in a window of its own. */
+  public void refuse() {
+    waitFor("a question of the browser", (int) PATIENCE.toSeconds(), this::isAsking);
+    driver.switchTo().alert().dismiss();
+  }
+
+  /** Loads the page anew, as the browser's own button does; what it would ask is answered yes. */
+  public void reload() {
+    driver.navigate().refresh();
+  }
+
+  /** Back to the page before, and to this one again. */
+  public void backAndForward() {
+    driver.navigate().back();
+    driver.navigate().forward();
+  }
+
   /** Waits until an expression of the page is true; half a minute at most. */
   public void until(String expression) {
     until(expression, (int) PATIENCE.toSeconds());

@@ -193,8 +193,25 @@ class AttackTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "..", "../x", "/x", "a/b", "a\\\\b", "CON", "nul", "com1", ".hidden", "-x", "x y",
-        "a.b", "é"
+        "",
+        "..",
+        "../x",
+        "/x",
+        "a/b",
+        "a\\\\b",
+        "CON",
+        "nul",
+        "com1.yaml",
+        ".hidden",
+        "-x",
+        "x ",
+        " x",
+        "a.b",
+        "x\\u202ey",
+        "x\\u0000y",
+        "x\\ny",
+        ".yaml",
+        "\\ud83c\\udf3e"
       })
   void aNewFileGetsAPlainName(String name) throws IOException {
     enter();
@@ -227,7 +244,7 @@ class AttackTest {
   @Test
   void whatIsTooLargeOrNoJsonIsRefused() throws IOException {
     enter();
-    String large = "{\"text\": \"" + "x".repeat(5_000_000) + "\"}";
+    String large = "{\"text\": \"" + "x".repeat(9_000_000) + "\"}";
     assertThat(raw.post("check", large).status()).isEqualTo(413);
     for (String body :
         List.of(
@@ -285,7 +302,10 @@ class AttackTest {
         "plant|*x",
         "plant|!!java.net.URL [x]",
         "plant|x\\ny: 2",
-        "plant|{a: {a: {a: {a:"
+        "plant|{a: {a: {a: {a:",
+        "machines.mill.power|",
+        "machines.mill.power|twenty hp",
+        "machines.mill.power|<img src=x>"
       })
   void hostileEditsAreRefusedOrSetAsText(String edit) throws IOException {
     enter();

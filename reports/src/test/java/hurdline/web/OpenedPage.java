@@ -54,6 +54,11 @@ final class OpenedPage implements AutoCloseable {
     browser.visit(address);
   }
 
+  /** Opens the page in a further tab, in which the test goes on. */
+  void visitInNewTab() {
+    browser.visitInNewTab(URI.create(server.newAddress()));
+  }
+
   String origin() {
     return "http://127.0.0.1:" + address.getPort();
   }

@@ -12,6 +12,8 @@ import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PageServerTest {
   private static final Path ROOT = Path.of(System.getProperty("hurdline.root"));
@@ -77,6 +79,21 @@ class PageServerTest {
       int from = wrong.indexOf("plnt");
       assertThat(body)
           .contains("\"line\":3,\"from\":" + from + ",\"to\":" + (from + 4), "\"fix\":\"plant\"");
+    }
+  }
+
+  /** A word processor's line end ends a line of YAML too, though no editor shows that. */
+  @ParameterizedTest
+  @ValueSource(strings = {"\\u2028", "\\u2029", "\\u0085"})
+  void aPlaceIsRightBehindEveryEndOfALine(String end) throws IOException {
+    try (PageServer server = PageServer.start(folder, 0, new EngineStudies())) {
+      String wrong = "hurdline: 1\n# one" + end + "\nplnt: x\n";
+      String body =
+          entered(server)
+              .post("check", "{\"text\": \"" + wrong.replace("\n", "\\n") + "\"}")
+              .body();
+      int from = "hurdline: 1\n# one.\n".length();
+      assertThat(body).contains("\"from\":" + from + ",\"to\":" + (from + 4));
     }
   }
 

@@ -74,6 +74,42 @@ class PlantFolderTest {
     assertThat(Files.readString(folder.resolve("mine.yaml"))).isEqualTo("a: 1\n");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"Gr\u00f6\u00dfe", "two words", "\u05de\u05e4\u05e2\u05dc", "a.yaml", "A.YML"})
+  void aNameMayBeOfAnyScript(String wanted) throws IOException {
+    PlantFolder plants = new PlantFolder(folder);
+    String name = plants.create(wanted, "a: 1\n");
+    assertThat(name).matches("[^.]+\\.yaml");
+    assertThat(plants.read(name).text()).isEqualTo("a: 1\n");
+    assertThat(plants.plants()).containsExactly(name);
+  }
+
+  /**
+   * An editor shows a lone carriage return as a line's end; what is shown must be what was read.
+   */
+  @Test
+  void linesThatEndAsOnOldMachinesAreLines() throws IOException {
+    Files.writeString(folder.resolve("p.yaml"), "a: 1\rb: 2\r");
+    assertThat(new PlantFolder(folder).read("p.yaml").text()).isEqualTo("a: 1\nb: 2\n");
+  }
+
+  @Test
+  void halfASignIsNeverSavedAsSomethingElse() throws IOException {
+    Path file = folder.resolve("p.yaml");
+    Files.writeString(file, "a: 1\n");
+    PlantFolder plants = new PlantFolder(folder);
+    var read = plants.read("p.yaml");
+    for (String text : new String[] {"# \ud83c\n", "# \udf3e", "\udf3e\ud83c"}) {
+      assertThatThrownBy(() -> plants.save("p.yaml", text, read.version(), read.layout()))
+          .hasMessageContaining("half of a sign");
+      assertThatThrownBy(() -> plants.create("new", text)).hasMessageContaining("half of a sign");
+    }
+    plants.save("p.yaml", "# \ud83c\udf3e\n", read.version(), read.layout());
+    assertThat(file).hasContent("# \ud83c\udf3e");
+    assertThat(plants.plants()).containsExactly("p.yaml");
+  }
+
   @Test
   void whatIsNoTextIsSaidAndNotShown() throws IOException {
     Files.write(folder.resolve("p.yaml"), "a: \u00e9".getBytes(StandardCharsets.ISO_8859_1));

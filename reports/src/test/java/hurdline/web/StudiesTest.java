@@ -188,6 +188,40 @@ class StudiesTest {
     assertThat(raw.post("answers", "{}").body()).contains("\"answers\":[]");
   }
 
+  /** A field has a name on the page, and the terminal's flag stands nowhere on it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "RUN | until | abc | Go on until known to",
+        "COMPARE | lives | -1 | Simulated service lives",
+        "COMPARE | break_even | no such key | no such key",
+        "YARD | overflow | often | It may overflow in",
+      })
+  void whatCannotBeIsToldInTheWordsOfThePage(
+      String question, String field, String typed, String said) throws IOException {
+    raw.post(
+        "studies",
+        RUN.formatted(2)
+            .replace("RUN", question)
+            .replace("}", ", \"" + field + "\": \"" + typed + "\"}"));
+    until("\"state\":\"failed\"");
+    assertThat(raw.get("/api/studies").body())
+        .contains(said, "expected")
+        .doesNotContain("--", "See hurdline", "hurdline: ");
+  }
+
+  @Test
+  void fewerReplicationsThanAnswerAnythingAreRefused() throws IOException {
+    Files.createDirectory(folder.resolve("\u00dcbersicht 26"));
+    String asked =
+        RUN.replace("RUN", "BACKTEST").replace("}", ", \"records\": \"\u00dcbersicht 26\"}");
+    assertThat(raw.post("studies", asked.formatted(98)).body()).contains("from 99 to");
+    assertThat(raw.post("studies", asked.formatted(99)).status()).isEqualTo(200);
+    assertThat(raw.post("questions", "{\"name\": \"small.yaml\"}").body())
+        .contains("\"fewest\":99", "\"fewest\":1,");
+  }
+
   @Test
   void noValueOfAQuestionBecomesAFlag() throws IOException {
     raw.post(
@@ -278,7 +312,7 @@ class StudiesTest {
     String second = answer().getFileName().toString();
     assertThat(second).isNotEqualTo(first);
     String both = raw.post("side", "{\"a\": \"" + first + "\", \"b\": \"" + second + "\"}").body();
-    assertThat(both).contains("\"paired\":true", "power: 15 hp", "power: 20 hp", "margin");
+    assertThat(both).contains("so the same random draws", "power: 15 hp", "power: 20 hp", "margin");
     raw.body(
         "PUT",
         "note",

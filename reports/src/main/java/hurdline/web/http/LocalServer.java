@@ -19,8 +19,11 @@ import java.util.concurrent.atomic.AtomicLong;
  * need the page's key, and reports under addresses that cannot be guessed.
  */
 public final class LocalServer {
-  /** A text of 4 MB and what JSON makes of it. */
-  private static final int LARGEST_BODY = (4 << 20) + (1 << 16);
+  /** A text of 4 MB and what JSON makes of it: two letters of a line's end. */
+  private static final int LARGEST_BODY = (8 << 20) + (1 << 16);
+
+  /** What is taken in of a larger body, so that the browser hears why it is refused. */
+  private static final long MOST_TAKEN_IN = 64 << 20;
 
   private static final int MOST_AT_ONCE = 200;
   private static final int WAITING = 16;
@@ -178,6 +181,7 @@ public final class LocalServer {
     }
     byte[] bytes = exchange.getRequestBody().readNBytes(LARGEST_BODY + 1);
     if (bytes.length > LARGEST_BODY) {
+      exchange.getRequestBody().skip(MOST_TAKEN_IN);
       throw new Refusal(413, "That is more than 4 MB.");
     }
     return Ask.of(bytes);
