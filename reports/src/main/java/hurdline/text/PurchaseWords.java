@@ -27,6 +27,13 @@ public final class PurchaseWords extends RowSentences {
       case INTAKE_FAILED -> Optional.of(failed(row, crop));
       case MONEY_CROP_AREA -> Optional.of(area(row, title(crop)));
       case MONEY_ADVANCE -> Optional.of(advance(row, crop));
+      case MONEY_ADVANCE_INTEREST ->
+          Optional.of(
+              "Until they were earned, advances on "
+                  + title(crop)
+                  + " cost "
+                  + wording.amount(row)
+                  + " interest, which is not in the margin");
       default -> Optional.empty();
     };
   }

@@ -3,6 +3,7 @@ package hurdline.audit;
 import hurdline.measure.MarginMeasures;
 import hurdline.measure.Measure;
 import hurdline.measure.MeasureName;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -398,7 +399,25 @@ final class MoneyCheck implements Check {
         double notEarned =
             at(Measure.MONEY_ADVANCE_OPEN, crop) + at(Measure.MONEY_ADVANCE_SHORT, crop);
         ledger.between(STOCK, where + crop + " not earned", 0, notEarned, advance);
+        interest(crop, terms + ".advance", advance, notEarned);
       }
+    }
+
+    /** What is never earned is out from its day to the end, and nothing is out for longer. */
+    private void interest(String crop, String path, double advance, double notEarned) {
+      if (plant.has(path + ".interest")) {
+        double daysBefore =
+            plant.has(path + ".paid")
+                ? ChronoUnit.DAYS.between(plant.firstDay(), plant.date(path + ".paid"))
+                : 0;
+        double all = (plant.horizonH() - 24 * daysBefore) * plant.amount(path + ".interest");
+        double cost = at(Measure.MONEY_ADVANCE_INTEREST, crop);
+        ledger.between(STOCK, where + crop + " interest", notEarned * all, cost, advance * all);
+      }
+    }
+
+    private double interest() {
+      return samples.sum(replication, Measure.MONEY_ADVANCE_INTEREST, false);
     }
 
     /** Each bale is worth what was paid for it, between the least and the greatest factor. */
@@ -479,14 +498,15 @@ final class MoneyCheck implements Check {
       for (int year = 0; year < age; year++) {
         owed -= payment - owed * rate;
       }
-      double interest = owed * rate;
+      double ofLoan = owed * rate;
+      double interest = ofLoan + interest();
       double writtenOff = cost / (plant.amount("money.tax.depreciation.over") / yr);
       double tax =
           plant.amount("money.tax.rate") * (at(Measure.MONEY_MARGIN) - interest - writtenOff);
       near(MARGIN, "interest", interest, at(Measure.CASH_INTEREST));
       near(MARGIN, "depreciation", writtenOff, at(Measure.CASH_DEPRECIATION));
       near(MARGIN, "tax", tax, at(Measure.CASH_TAX));
-      double left = at(Measure.MONEY_MARGIN) - payment - tax;
+      double left = at(Measure.MONEY_MARGIN) - payment - interest() - tax;
       near(MARGIN, "left", left, at(Measure.CASH_LEFT));
     }
 

@@ -105,6 +105,8 @@ class RunAuditTest extends AnswerAuditTest {
         arguments(
             MoneyCheck.REVENUE, Control.ofMeasure(Measure.PRODUCT_PURGE_PACKAGES.of("lint"), 0.2)),
         arguments(MoneyCheck.STOCK, Control.ofMeasure(Measure.MONEY_ADVANCE.of("stalk"), 1e-4)),
+        arguments(
+            MoneyCheck.MARGIN, Control.ofMeasure(Measure.MONEY_ADVANCE_INTEREST.of("stalk"), 1e-2)),
         arguments(MoneyCheck.STOCK, Control.ofMeasure(Measure.MONEY_COVERS.of(), 1e-4)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.ANSWER, 1)),
         arguments(PageBook.PAGE, Control.onPage(PageNames.ENERGY_BY_MONTH, 1)),

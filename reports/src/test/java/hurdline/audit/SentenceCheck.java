@@ -71,6 +71,10 @@ final class SentenceCheck implements Check {
               "fields of @ on contract,.* # USD for bales that had not come by the end",
               Measure.MONEY_ADVANCE_OPEN),
           Sentence.of(
+              "crops",
+              "Until they were earned, advances on @ cost # USD interest",
+              Measure.MONEY_ADVANCE_INTEREST),
+          Sentence.of(
               "yard.places",
               "# stacks were covered in @, by hands for # h",
               Measure.YARD_PLACE_COVERED,

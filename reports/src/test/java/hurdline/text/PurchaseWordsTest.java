@@ -55,6 +55,10 @@ class PurchaseWordsTest {
   void whatTermsCostIsSaid() {
     assertThat(sentences(row(Measure.MONEY_CROP_AREA, "USD", 12_400)))
         .containsExactly("12,400 USD of what stalk cost was paid for the area of its fields");
+    assertThat(sentences(row(Measure.MONEY_ADVANCE_INTEREST, "USD", 1_250)))
+        .containsExactly(
+            "Until they were earned, advances on stalk cost 1,250 USD interest, which is not in the"
+                + " margin");
     assertThat(
             sentences(
                 row(Measure.MONEY_ADVANCE, "USD", 40_000),

@@ -42,15 +42,12 @@ public enum Measure {
       "intake.<crop>.on_hand_at_end",
       BALES,
       "In places, on the table and in the feeder on the last day; a begun one counts as one."),
-  INTAKE_TURNED_AWAY(
-      "intake.<crop>.turned_away", BALES, "Turned away at the gate because the yard was full."),
+  INTAKE_TURNED_AWAY("intake.<crop>.turned_away", BALES, "Turned away for want of room."),
   INTAKE_REJECTED("intake.<crop>.rejected", BALES, "Weighed and sent away."),
   INTAKE_FAILED("intake.<crop>.failed", BALES, "Failed their test and were sent away."),
-  INTAKE_HELD_AT_FIELD_PEAK(
-      "intake.<crop>.held_at_field.peak", BALES, "The most that lay baled at its fields."),
+  INTAKE_HELD_AT_FIELD_PEAK("intake.<crop>.held_at_field.peak", BALES, "The most at its fields."),
   YARD_PEAK("yard.<crop>.peak", BALES, "The most that lay in the yard's places at once."),
-  YARD_MEAN(
-      "yard.<crop>.mean", BALES, "The mean that lay in the yard's places, over the whole horizon."),
+  YARD_MEAN("yard.<crop>.mean", BALES, "The mean in its places, over the whole horizon."),
   YARD_AGE_MEAN("yard.<crop>.age.mean", DAY, "The mean age when set on the table."),
   YARD_HOURS_FULL(
       "yard.<crop>.hours.full", HOUR, "Hours in which no place that takes the crop had room."),
@@ -271,6 +268,7 @@ public enum Measure {
   MONEY_CROP_AREA_STOCK("money.crop.<crop>.area_stock", MONEY, "That part of its stock change."),
   MONEY_CROP_FAILED("money.crop.<crop>.failed", MONEY, "Costs of failed loads, in its cost."),
   MONEY_ADVANCE("money.crop.<crop>.advance", MONEY, "Paid for its fields on contract."),
+  MONEY_ADVANCE_INTEREST("money.crop.<crop>.advance_interest", MONEY, "Its cost until earned."),
   MONEY_ADVANCE_OPEN("money.crop.<crop>.advance_open", MONEY, "Of it, on bales still to come."),
   MONEY_ADVANCE_SHORT("money.crop.<crop>.advance_short", MONEY, "Of it, more than bales earned."),
   MONEY_WAGES(

@@ -1,5 +1,6 @@
 package hurdline.plant;
 
+import java.time.LocalDate;
 import java.util.Optional;
 
 /**
@@ -19,11 +20,15 @@ public record CropTerms(double perM2, Optional<Advance> advance) {
    * @param perM2 for its area
    * @param perKg for its mean yield
    * @param kept whether the grower keeps what the bales do not come to
+   * @param paid on the morning of which day; the calendar's first where absent
+   * @param interestPerS what a sum costs while it is paid and not earned, a share of it in a second
    */
-  public record Advance(double perM2, double perKg, boolean kept) {
+  public record Advance(
+      double perM2, double perKg, boolean kept, Optional<LocalDate> paid, double interestPerS) {
     public Advance {
       Check.notBelow0("perM2", perM2);
       Check.notBelow0("perKg", perKg);
+      Check.notBelow0("interestPerS", interestPerS);
     }
 
     /** What is paid for a field. */

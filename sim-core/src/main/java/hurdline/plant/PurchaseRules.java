@@ -39,6 +39,17 @@ final class PurchaseRules {
       String crop, CropTerms terms, Plant plant, Names names, Problems found) {
     String path = "money.crop_terms." + crop;
     found.known(path, crop, names.crops.keySet(), "no crop", "a crop");
+    Calendar calendar = plant.calendar();
+    terms
+        .advance()
+        .flatMap(CropTerms.Advance::paid)
+        .filter(paid -> paid.isBefore(calendar.from()) || paid.isAfter(calendar.to()))
+        .ifPresent(
+            paid ->
+                found.add(
+                    path + ".advance.paid",
+                    "an advance outside the calendar: " + paid,
+                    "a date from " + calendar.from() + " to " + calendar.to()));
     boolean loads =
         plant.deliveries().stream().anyMatch(d -> d.crop().equals(crop) && d.loads().isPresent());
     if (names.crops.containsKey(crop) && loads) {

@@ -29,6 +29,7 @@ final class MeasureBounds {
           Measure.MONEY_CROP_AREA,
           Measure.MONEY_CROP_FAILED,
           Measure.MONEY_ADVANCE,
+          Measure.MONEY_ADVANCE_INTEREST,
           Measure.MONEY_ADVANCE_OPEN,
           Measure.MONEY_ADVANCE_SHORT,
           Measure.MONEY_COVERS,

@@ -122,7 +122,9 @@ final class MoneyBinder {
         new CropTerms.Advance(
             Quantities.of(f.at("per_area"), Dimension.AREA_PRICE, Range.NOT_BELOW_0, 0),
             Quantities.of(f.at("per_mass"), Dimension.PRICE, Range.NOT_BELOW_0, 0),
-            Words.choice(f.at("if_short"), Map.of("owed", false, "kept", true), false)));
+            Words.choice(f.at("if_short"), Map.of("owed", false, "kept", true), false),
+            Dates.date(f.at("paid")),
+            Quantities.of(f.at("interest"), Dimension.SHARE_RATE, Range.NOT_BELOW_0, 0)));
   }
 
   private static Map<String, List<Grade>> grades(NodeReader at) {

@@ -13,8 +13,8 @@ import java.util.Optional;
  * accountant has not looked at it.
  *
  * <p>In year k since the plant was bought the tax is t·(margin − Iₖ − Dₖ), with the loan's interest
- * I and the depreciation D; below 0 it lowers the tax on other income. What is left is the margin
- * less interest, repayment and tax.
+ * I, with that on advances to growers, and the depreciation D; below 0 it lowers the tax on other
+ * income. What is left is the margin less interest, repayment and tax.
  */
 final class CashView {
   private final Periods years;
@@ -33,12 +33,13 @@ final class CashView {
    * The years of the horizon that have ended, summed up; nothing where the file does not ask.
    *
    * @param margin up to now
+   * @param onAdvances interest on what growers were paid and have not earned, beside the loan's
    */
-  void put(OutcomeWriter tally, double margin, double nowS) {
+  void put(OutcomeWriter tally, double margin, double onAdvances, double nowS) {
     if (assets.isEmpty()) {
       return;
     }
-    double interest = 0;
+    double interest = onAdvances;
     double repayment = 0;
     double writtenOff = 0;
     for (int year = 0; year < years.count() && years.toS(year) <= nowS; year++) {

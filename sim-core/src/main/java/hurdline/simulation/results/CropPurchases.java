@@ -26,6 +26,8 @@ final class CropPurchases {
   private final double[] advance;
   private final double[] open; // of the advance
   private final double[] missing;
+  private final double[] interest; // on advances, not in any cost
+  private final AdvanceInterest advances;
   final double[] crops; // by line
   final double[] stock;
 
@@ -52,19 +54,27 @@ final class CropPurchases {
     advance = new double[count];
     open = new double[count];
     missing = new double[count];
+    interest = new double[count];
+    advances = new AdvanceInterest(layout, haulage, intake.loads);
     crops = new double[layout.lines];
     stock = new double[layout.lines];
   }
 
   /** All that was bought up to now. */
-  void workOut() {
+  void workOut(double nowS) {
     Arrays.fill(crops, 0);
     Arrays.fill(stock, 0);
     cropsOfNoLine = 0;
     stockOfNoLine = 0;
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
       ofCrop(crop);
+      interest[crop] = advances.of(crop, nowS);
     }
+  }
+
+  /** What it costs to have advances out, beside the margin; to be asked after {@link #workOut}. */
+  double interest() {
+    return Arrays.stream(interest).sum();
   }
 
   private void ofCrop(int crop) {
@@ -164,6 +174,9 @@ final class CropPurchases {
         tally.put(Measure.MONEY_ADVANCE, advance[crop], name);
         tally.put(Measure.MONEY_ADVANCE_OPEN, open[crop], name);
         tally.put(Measure.MONEY_ADVANCE_SHORT, missing[crop], name);
+      }
+      if (advances.isAsked(crop)) {
+        tally.put(Measure.MONEY_ADVANCE_INTEREST, interest[crop], name);
       }
     }
   }

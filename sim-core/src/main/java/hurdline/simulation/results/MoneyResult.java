@@ -175,7 +175,7 @@ final class MoneyResult {
     tally.put(Measure.MONEY_MARGIN, marginOfAll);
     covers.put(tally);
     purchases.put(tally);
-    cash.put(tally, marginOfAll, endS);
+    cash.put(tally, marginOfAll, purchases.interest(), endS);
     for (int l = 0; l < layout.lines; l++) {
       putLine(tally, l, stops[l]);
     }
@@ -323,7 +323,7 @@ final class MoneyResult {
     for (Product product : layout.plant.products()) {
       ofProduct(product);
     }
-    purchases.workOut();
+    purchases.workOut(present.nowS);
     covers.workOut();
     for (int l = 0; l < layout.lines; l++) {
       drierFuel[l] = material.driedKg[l] * money.drierFuelPerKg();

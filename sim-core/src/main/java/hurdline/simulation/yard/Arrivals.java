@@ -29,6 +29,7 @@ public final class Arrivals {
   double[] startedS;
   double[] askedS;
   double[] waitedS;
+  int[] ticket; // of the load that it brought last, by its number in the books
   long[] turn; // in which it set out or came
   private int[] nextFree;
   private int free;
@@ -47,6 +48,7 @@ public final class Arrivals {
     startedS = new double[room];
     askedS = new double[room];
     waitedS = new double[room];
+    ticket = new int[room];
     turn = new long[room];
     nextFree = new int[room];
     reset();
@@ -111,6 +113,7 @@ public final class Arrivals {
     startedS = Arrays.copyOf(startedS, room);
     askedS = Arrays.copyOf(askedS, room);
     waitedS = Arrays.copyOf(waitedS, room);
+    ticket = Arrays.copyOf(ticket, room);
     turn = Arrays.copyOf(turn, room);
     nextFree = Arrays.copyOf(nextFree, room);
   }

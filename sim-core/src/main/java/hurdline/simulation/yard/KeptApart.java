@@ -33,6 +33,7 @@ final class KeptApart {
   private final List<Integer> free = new ArrayList<>(); // numbers of loads that are released
   private double[] untilS;
   private int[] crop;
+  private int[] ticket;
   private int[] field; // none for a load that came by itself
   private boolean[] fails;
   private int rows;
@@ -49,6 +50,7 @@ final class KeptApart {
     loads = new BaleList(bales, 0);
     untilS = new double[16];
     crop = new int[16];
+    ticket = new int[16];
     field = new int[16];
     fails = new boolean[16];
   }
@@ -95,6 +97,7 @@ final class KeptApart {
     }
     int c = carriers.crop[carrier];
     crop[load] = c;
+    ticket[load] = carriers.ticket[carrier];
     field[load] = carriers.isTruck(carrier) ? carriers.field[carrier] : NONE;
     untilS[load] = nowS + lastsS[c].next();
     fails[load] = test[c] != null && test[c].next() < release(c).failShare();
@@ -110,6 +113,7 @@ final class KeptApart {
   private void grow(int room) {
     untilS = Arrays.copyOf(untilS, room);
     crop = Arrays.copyOf(crop, room);
+    ticket = Arrays.copyOf(ticket, room);
     field = Arrays.copyOf(field, room);
     fails = Arrays.copyOf(fails, room);
   }
@@ -127,6 +131,7 @@ final class KeptApart {
     }
     if (fails[load]) {
       books.failed(crop[load], loads.count(load));
+      books.loads.failed(ticket[load], nowS);
     }
     while (loads.count(load) > 0) {
       int bale = loads.takeFirst(load);

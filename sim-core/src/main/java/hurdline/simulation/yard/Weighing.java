@@ -50,13 +50,14 @@ public final class Weighing {
     } else {
       books.loads.begin(carriers.crop[carrier], nowS);
     }
+    carriers.ticket[carrier] = books.loads.last();
     double unpaid = 1 - factor(carrier, nowS);
     for (int bale = carriers.cargo.first(carrier); bale != Bales.none(); bale = bales.next[bale]) {
       shrinkOutside(carrier, bale, nowS);
       bales.unpaid[bale] = unpaid;
       stacking.weighIn(bale, nowS);
       settle(carrier, bale);
-      books.loads.add(bales.massKg[bale], bales.moisture[bale]);
+      books.loads.add(bales.massKg[bale], bales.moisture[bale], unpaid, bales.areaM2[bale]);
     }
   }
 
