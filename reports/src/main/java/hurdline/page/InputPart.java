@@ -20,6 +20,7 @@ final class InputPart {
       words.sentences().forEach(html::paragraph);
       return;
     }
+    words.plants().forEach(html::paragraph);
     words.next().ifPresent(html::paragraph);
     html.table("chance and inputs", table());
     html.paragraph(words.explanation());

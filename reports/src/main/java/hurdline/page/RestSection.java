@@ -35,7 +35,7 @@ final class RestSection {
             + " is taken from the records in "
             + rest.records()
             + " as it was. From then on the season is simulated, from the stock, the ages of stops"
-            + " and the open orders of that day. Bins and stores of finished goods begin empty.");
+            + " and the open orders of that day.");
     words.sentences().forEach(html::paragraph);
     html.table("when each line is done", finishes());
     html.paragraph(

@@ -60,6 +60,7 @@ final class CsvNames implements FieldNamingStrategy {
     called(Selection.Row.class, "option", "alternative");
     called(InputUncertainty.Row.class, "option", "alternative");
     called(InputUncertainty.Share.class, "option", "alternative");
+    called(InputUncertainty.Plants.class, "option", "alternative");
     called(SummaryRow.class, "least", "min");
     called(SummaryRow.class, "most", "max");
     called(MachineWeekRow.class, "workedT", "mass_in_t");

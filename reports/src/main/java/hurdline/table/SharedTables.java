@@ -130,7 +130,12 @@ final class SharedTables {
                 "input_shares.csv",
                 InputUncertainty.Share.class,
                 "alternative,against,measure,input,share,significant",
-                of.shares()))
+                of.shares()),
+            table(
+                "input_plants.csv",
+                InputUncertainty.Plants.class,
+                "holds,alternative,against,line,cost_per_yr,unit,plants,in,years,years_given,done_given",
+                of.plants()))
         : List.of();
   }
 

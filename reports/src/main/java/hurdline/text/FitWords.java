@@ -244,6 +244,12 @@ public final class FitWords {
           + " "
           + steps[4];
     }
+    if (steps[0].equals("machines") && steps.length > 2) {
+      return Titles.inText(titles.machine(steps[1]))
+          + ", "
+          + Titles.ofName(steps[2])
+          + (steps.length == 4 ? " " + steps[3] : "");
+    }
     if (steps[0].equals("crops")) {
       return Titles.inText(titles.crop(steps[1]))
           + ", "
@@ -251,6 +257,12 @@ public final class FitWords {
     }
     if (steps[0].equals("deliveries") && steps[2].equals("loads")) {
       return Titles.inText(titles.crop(steps[1])) + ", load every";
+    }
+    if (steps[0].equals("deliveries") && !steps[2].equals("weather")) {
+      String last = steps[steps.length - 1];
+      return Titles.inText(titles.crop(steps[1]))
+          + ", "
+          + (last.equals("lasts") ? steps[steps.length - 2] + " lasts" : Titles.ofName(last));
     }
     if (steps[0].equals("deliveries")) {
       return Titles.inText(titles.crop(steps[1])) + ", " + Titles.ofName(steps[3]);

@@ -44,7 +44,15 @@ public final class InputWords {
     if (sentences.isEmpty()) {
       sentences.add("Drawn inputs were not simulated often enough to say what they make.");
     }
+    sentences.addAll(plants());
+    sentences.add(
+        "Intervals of weeks, months, service lives and sizes of a yard cover chance only.");
     return sentences;
+  }
+
+  /** In how many of the plants that the draws allow something holds; whole sentences. */
+  public List<String> plants() {
+    return new PlantCountWords(inputs, wording).sentences();
   }
 
   /** That nothing is said of how well inputs are known. */
@@ -172,7 +180,7 @@ public final class InputWords {
         + ", "
         + wording.count(inputs.draws())
         + " rows). Means are those with the inputs as given; 95 % intervals and percentiles cover chance and inputs together,"
-        + " those by week and by month, of service lives and of figures adjusted for the drawn crop chance alone."
+        + " those by week and by month, of service lives, of sizes of a yard and of figures adjusted for the drawn crop chance alone."
         + " More replications narrow the part by chance, better known inputs the other. A share is what one input alone"
         + " explains of the variance that inputs make; it is named where that is more than chance.";
   }

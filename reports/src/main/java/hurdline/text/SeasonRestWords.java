@@ -36,6 +36,7 @@ public final class SeasonRestWords {
       said.add(finish.hours() == Hours.AS_PLANNED ? planned(finish) : changed(finish));
     }
     said.add(covers());
+    said.add("Bins and stores of finished goods begin empty: no record says what was in them.");
     return said;
   }
 

@@ -93,7 +93,7 @@ class FitCommandTest {
   @Test
   void theTerminalSaysWhatWasFoundAndFromWhat() {
     assertThat(told)
-        .contains("13,259 rows were read, 44 of them set aside, and ")
+        .contains("13,595 rows were read, 46 of them set aside, and ")
         .contains("Separating saw, choke every")
         .contains("9.98 h")
         .contains("a plan");
@@ -157,7 +157,10 @@ class FitCommandTest {
             "choke",
             "saw_change",
             "stops",
+            "grinding",
             "hammers_turned",
+            "bulk_bag",
+            "fine_bag",
             "weather",
             "loads");
   }
@@ -168,7 +171,7 @@ class FitCommandTest {
 
   @Test
   void everyRowHasALineInTheAccount() throws IOException {
-    assertThat(Files.readAllLines(out.resolve("account.csv"))).hasSize(1 + 13_259);
+    assertThat(Files.readAllLines(out.resolve("account.csv"))).hasSize(1 + 13_595);
     assertThat(Files.readString(out.resolve("report.html")))
         .contains("Before and after")
         .contains("What became of the rows")
@@ -225,7 +228,7 @@ class FitCommandTest {
     Said made = call("new", own.toString(), "--records");
     assertThat(made.code()).isZero();
     assertThat(made.out())
-        .startsWith("Wrote 9 files into ")
+        .startsWith("Wrote 10 files into ")
         .contains("then: hurdline fit PLANT.yaml ");
     Path stops = own.resolve("records/stops.csv");
     assertThat(Files.readAllLines(stops))

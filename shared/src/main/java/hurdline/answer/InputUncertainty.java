@@ -12,16 +12,23 @@ import java.util.Optional;
  * @param inputs keys that are drawn
  * @param rows a row for each measure, and for each difference that is compared
  * @param shares which input makes headline figures vary
+ * @param plants in how many of the plants that the draws allow something holds
  */
 public record InputUncertainty(
-    String source, int draws, List<String> inputs, List<Row> rows, List<Share> shares) {
+    String source,
+    int draws,
+    List<String> inputs,
+    List<Row> rows,
+    List<Share> shares,
+    List<Plants> plants) {
   private static final InputUncertainty NONE =
-      new InputUncertainty("", 0, List.of(), List.of(), List.of());
+      new InputUncertainty("", 0, List.of(), List.of(), List.of(), List.of());
 
   public InputUncertainty {
     inputs = List.copyOf(inputs);
     rows = List.copyOf(rows);
     shares = List.copyOf(shares);
+    plants = plants == null ? List.of() : List.copyOf(plants);
   }
 
   /** Intervals cover the simulation alone. */
@@ -80,6 +87,39 @@ public record InputUncertainty(
       String input,
       double share,
       boolean significant) {}
+
+  /** What is asked of each plant that the draws allow. */
+  public enum Holds {
+    /** An alternative adds more to the margin than its yearly cost. */
+    PAYS,
+    /** A line is done by the end of its last campaign in at least half of its years. */
+    DONE
+  }
+
+  /**
+   * In how many of the plants that the draws allow something holds; each is a row of the draws.
+   *
+   * @param against the alternative beside which it pays; empty for a line that is done
+   * @param line that is done; empty for an alternative that pays
+   * @param costPerYr what the margin must rise by, 0 for what costs nothing
+   * @param unit of that
+   * @param plants that were simulated
+   * @param years in which each was simulated at least; with one, chance is in the count
+   * @param yearsGiven all years with the inputs as given
+   * @param doneGiven those of them in which the line was done
+   */
+  public record Plants(
+      Holds holds,
+      String option,
+      String against,
+      String line,
+      double costPerYr,
+      String unit,
+      int plants,
+      int in,
+      int years,
+      int yearsGiven,
+      int doneGiven) {}
 
   public Optional<Row> find(String option, String against, String measure) {
     return rows.stream()

@@ -73,7 +73,12 @@ public final class FitAnswers {
                         ShownUnit.ofRepair(one.meanInUnit()),
                         answers.stream(one.key()),
                         false)));
-    List<FitCheckRow> checks = new SeasonChecks(plant, records, loads).all();
+    StopClocks clocks = new StopClocks(plant, records, loads);
+    answers.addJobs(rows, clocks, new RandomStreams(header.seed()));
+    EnergyFits energy = new EnergyFits(plant, records, clocks, answers.draws);
+    rows.addAll(energy.rows());
+    List<FitCheckRow> checks = new ArrayList<>(new SeasonChecks(plant, records, loads).all());
+    checks.addAll(energy.checks());
     return new FitAnswer(
         header,
         outline,
@@ -85,6 +90,20 @@ public final class FitAnswers {
         account.reasons(),
         account.rows(),
         answers.warnings(fit));
+  }
+
+  private void addJobs(List<FitRow> rows, StopClocks clocks, RandomStreams streams) {
+    RepairFits lengths = new RepairFits(records, clocks, streams, Double.POSITIVE_INFINITY);
+    for (JobFits.JobFit job : new JobFits(plant, records, lengths).all()) {
+      RecordKind kind =
+          job.fit().key().startsWith("deliveries.") ? RecordKind.TICKETS : RecordKind.CHANGES;
+      boolean isDoubtful = records.account().setAside(file(kind)) > HALF;
+      double meanS = job.fit().meanInUnit();
+      ShownUnit unit =
+          ShownUnit.ofRepair(
+              Double.isNaN(meanS) ? job.said().map(Distribution::mean).orElse(0.0) : meanS);
+      rows.add(row(job.fit(), unit, job.said(), isDoubtful));
+    }
   }
 
   private List<FitRow> rows(StopFit stop) {

@@ -54,6 +54,26 @@ final class FittedDraws {
         unit);
   }
 
+  /**
+   * Joint draws of a mill's energy and exponent; those of the exponent only where it was fitted.
+   */
+  List<List<String>> pairs(String key, PowerOfOpening law, ShownUnit unit) {
+    List<String> energy = new ArrayList<>();
+    List<String> exponent = new ArrayList<>();
+    double[][] c = law.covariance();
+    double first = Math.sqrt(c[0][0]);
+    double slope = first > 0 ? c[0][1] / first : 0;
+    double rest = Math.sqrt(Math.max(0, c[1][1] - slope * slope));
+    for (int row = 1; row <= ROWS; row++) {
+      RandomStream stream = streams.of(row, key + " draws");
+      double z = stream.nextNormal();
+      double n = law.exponent() + slope * z + rest * stream.nextNormal();
+      energy.add(unit.text(Math.exp(law.lnEnergy() + first * z) * unit.inSi()));
+      exponent.add(LawText.digits(Math.max(0, n))); // the format has no exponent below 0
+    }
+    return law.hasExponent() ? List.of(energy, exponent) : List.of(energy, List.of());
+  }
+
   private List<String> rows(String key, Function<RandomStream, Distribution> draw, ShownUnit unit) {
     List<String> rows = new ArrayList<>();
     for (int row = 1; row <= ROWS; row++) {

@@ -3,8 +3,10 @@ package hurdline.fit;
 import hurdline.answer.FitAnswer;
 import hurdline.answer.FitRow;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * {@code fitted.yaml}: the fitted figures as a patch on the plant file (RFC 7396), each with a
@@ -32,40 +34,53 @@ public final class FittedPatch {
         .append(" of all files. A season that was fitted is no test of the model.\n");
     out.append(
         "# Errors are standard errors of the mean. Figures that the records cannot tell are left out.\n");
-    List<String> open = new ArrayList<>();
-    for (FitRow row : answer.figures()) {
-      if (row.isFitted()) {
-        add(out, open, row);
-      }
-    }
+    Branch top = new Branch(new LinkedHashMap<>(), null);
+    answer.figures().stream().filter(FitRow::isFitted).forEach(row -> top.put(row, 0));
+    top.write(out, 0);
     return out.toString();
   }
 
-  private static void add(StringBuilder out, List<String> open, FitRow row) {
-    List<String> steps = List.of(row.key().split("\\."));
-    int same = 0;
-    while (same < Math.min(open.size(), steps.size() - 1)
-        && open.get(same).equals(steps.get(same))) {
-      same++;
+  /**
+   * A key of the patch: with others below it, in the order in which they were first named, or with
+   * the value of a figure.
+   */
+  private record Branch(Map<String, Branch> below, FitRow row) {
+    private void put(FitRow figure, int depth) {
+      List<String> steps = List.of(figure.key().split("\\."));
+      boolean isLast = depth == steps.size() - 1;
+      Branch next =
+          below.computeIfAbsent(
+              steps.get(depth), step -> new Branch(new LinkedHashMap<>(), isLast ? figure : null));
+      if (!isLast) {
+        next.put(figure, depth + 1);
+      }
     }
-    open.subList(same, open.size()).clear();
-    for (int depth = same; depth < steps.size() - 1; depth++) {
-      out.append("  ".repeat(depth)).append(steps.get(depth)).append(":\n");
-      open.add(steps.get(depth));
+
+    private void write(StringBuilder out, int depth) {
+      below.forEach(
+          (step, branch) -> {
+            String line = "  ".repeat(depth) + step + ":";
+            if (branch.row == null) {
+              out.append(line).append('\n');
+              branch.write(out, depth + 1);
+            } else {
+              line += " " + branch.row.patch();
+              out.append(line)
+                  .append(" ".repeat(Math.max(2, COMMENT_AT - line.length())))
+                  .append("# ")
+                  .append(comment(branch.row))
+                  .append('\n');
+            }
+          });
     }
-    String line = "  ".repeat(steps.size() - 1) + steps.get(steps.size() - 1) + ": " + row.patch();
-    out.append(line)
-        .append(" ".repeat(Math.max(2, COMMENT_AT - line.length())))
-        .append("# ")
-        .append(comment(row))
-        .append('\n');
   }
 
   static String comment(FitRow row) {
+    boolean ofStop = row.key().contains(".stops.");
     String kind =
-        row.key().endsWith(".every")
+        ofStop && row.key().endsWith(".every")
             ? " stops"
-            : row.key().endsWith(".lasts") ? " repairs" : " rows";
+            : ofStop && row.key().endsWith(".lasts") ? " repairs" : " rows";
     List<String> said = new ArrayList<>(List.of(row.ended() + kind));
     if (row.rows() > row.ended()) {
       said.add(row.rows() - row.ended() + " cut short");

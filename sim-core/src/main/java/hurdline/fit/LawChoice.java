@@ -87,11 +87,10 @@ final class LawChoice {
       return planned.get();
     }
     if (seen.ended() < 2) {
-      return new Chosen(
-          new Taken.Left("fewer than 2 repairs whose length is known"), List.of(), List.of());
+      return new Chosen(new Taken.Left("fewer than 2 whose length is known"), List.of(), List.of());
     }
     if (seen.ended() < THIN) {
-      notes.add("thin: fewer than " + THIN + " repairs, taken as they were seen");
+      notes.add("thin: fewer than " + THIN + ", taken as they were seen");
       return new Chosen(asSeen(), List.of(), notes);
     }
     List<LawFit> fits = ordered(fits(ORDER_LASTS));

@@ -6,6 +6,7 @@ import hurdline.fit.Observations.Seen;
 import hurdline.plant.Stop;
 import hurdline.random.RandomStreams;
 import hurdline.records.Records;
+import hurdline.records.Spans;
 import hurdline.records.StopRecord;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,6 +90,27 @@ final class RepairFits {
         new StopAmounts(rows, List.of(), List.of(), endS)
             .lasts(clocks.crewed(machine), anyTime, hiddenS);
     return lasts(key, above.seen(), hiddenS, notes);
+  }
+
+  /** How long a job took whose rows are told as those of stops, whoever was there. */
+  AmountFit ofJob(String key, List<StopRecord> rows, List<String> told) {
+    StopAmounts.Lasts read =
+        new StopAmounts(rows, List.of(), List.of(), endS).lasts(Spans.of(List.of()), true, 0);
+    List<String> notes = new ArrayList<>(told);
+    if (read.seen().isEmpty()) {
+      return new AmountFit(
+          key,
+          AmountUnit.SECONDS,
+          new Taken.Left("no row whose length is known"),
+          null,
+          List.of(),
+          Double.NaN,
+          notes);
+    }
+    if (read.inSteps()) {
+      notes.add("fitted as rounded to the clock's step");
+    }
+    return lasts(key, read.seen(), 0, notes);
   }
 
   private static double endS(Seen one) {

@@ -43,11 +43,12 @@ final class SeasonChecks {
    */
   List<FitCheckRow> all() {
     List<FitCheckRow> checks = new ArrayList<>();
+    StopClocks clocks = new StopClocks(plant, records, loads);
     for (Line line : plant.lines()) {
       Map<String, Double> fed = new LinkedHashMap<>();
       records.made().stream()
           .filter(row -> row.isFed() && row.what().equals(line.crop()))
-          .forEach(row -> fed.merge(week(row.date()), fedKg(row, line), Double::sum));
+          .forEach(row -> fed.merge(week(row.date()), clocks.fedKg(row), Double::sum));
       double total = fed.values().stream().mapToDouble(Double::doubleValue).sum();
       if (total > 0 && fed.size() >= FEWEST) {
         line.steps().stream()
@@ -55,7 +56,6 @@ final class SeasonChecks {
             .forEach(step -> checks.add(check(line, step, fed)));
       }
     }
-    StopClocks clocks = new StopClocks(plant, records, loads);
     plant.lines().forEach(line -> checks.add(feedRate(line, clocks.fedByRunning(line))));
     plant.deliveries().forEach(delivery -> checks.addAll(seasons(delivery)));
     return checks.stream().filter(check -> check.rows() > 0).toList();
@@ -107,25 +107,36 @@ final class SeasonChecks {
               own.size(),
               note));
     }
-    double[] minutes =
+    double[] seconds =
         all.stream()
-            .mapToDouble(ticket -> (ticket.outS() - ticket.inS()) / 60)
-            .filter(m -> !Double.isNaN(m))
+            .mapToDouble(ticket -> ticket.outS() - ticket.inS())
+            .filter(s -> !Double.isNaN(s))
             .toArray();
-    double mean = java.util.Arrays.stream(minutes).average().orElse(Double.NaN);
-    double squares = java.util.Arrays.stream(minutes).map(m -> (m - mean) * (m - mean)).sum();
-    double error =
-        Math.sqrt(squares / Math.max(1, minutes.length - 1) / Math.max(1, minutes.length));
     checks.add(
-        new FitCheckRow(
+        time(
             "time at the gate of " + delivery.crop() + " loads",
-            "min",
             Double.NaN,
-            mean,
-            error,
-            minutes.length,
+            seconds,
             "weighing, waiting, unloading and weighing together"));
+    delivery
+        .trucks()
+        .ifPresent(
+            trucks ->
+                checks.add(
+                    time(
+                        "time from the gate back to it of each truck of " + delivery.crop(),
+                        2 * trucks.driveS().mean() + trucks.load().lastsS().mean(),
+                        JobFits.away(all),
+                        "driving, waiting and loading together")));
     return checks;
+  }
+
+  private static FitCheckRow time(String what, double saidS, double[] seconds, String note) {
+    int n = seconds.length;
+    double mean = java.util.Arrays.stream(seconds).average().orElse(Double.NaN);
+    double squares = java.util.Arrays.stream(seconds).map(s -> (s - mean) * (s - mean)).sum();
+    double error = Math.sqrt(squares / Math.max(1, n - 1) / Math.max(1, n));
+    return new FitCheckRow(what, "min", saidS / 60, mean / 60, error / 60, n, note);
   }
 
   private FitCheckRow check(Line line, hurdline.plant.Step step, Map<String, Double> fed) {
@@ -151,24 +162,6 @@ final class SeasonChecks {
         100 * share.error(),
         used,
         "no single key: composition, takes and breakage make it together");
-  }
-
-  private double fedKg(MadeRecord row, Line line) {
-    double baleKg =
-        records.tickets().stream()
-                .filter(t -> t.crop().equals(line.crop()) && t.bales() > 0)
-                .mapToDouble(TicketRecord::netKg)
-                .sum()
-            / records.tickets().stream()
-                .filter(t -> t.crop().equals(line.crop()) && t.bales() > 0)
-                .mapToDouble(TicketRecord::bales)
-                .sum();
-    double byFile =
-        plant.crops().stream()
-            .filter(crop -> crop.name().equals(line.crop()))
-            .mapToDouble(crop -> crop.bale().massKg().mean())
-            .sum();
-    return Double.isNaN(row.massKg()) ? row.count() * (baleKg > 0 ? baleKg : byFile) : row.massKg();
   }
 
   private static String week(LocalDate date) {

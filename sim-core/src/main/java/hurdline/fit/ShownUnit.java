@@ -36,6 +36,6 @@ record ShownUnit(String word, double inSi) {
   }
 
   String text(double si) {
-    return LawText.digits(of(si)) + " " + word;
+    return (LawText.digits(of(si)) + " " + word).strip();
   }
 }

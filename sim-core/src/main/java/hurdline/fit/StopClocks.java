@@ -2,6 +2,7 @@ package hurdline.fit;
 
 import hurdline.plant.Crop;
 import hurdline.plant.Line;
+import hurdline.plant.Machine;
 import hurdline.plant.Plant;
 import hurdline.plant.Stop.Counted;
 import hurdline.records.MadeRecord;
@@ -23,7 +24,8 @@ import java.util.Set;
 /**
  * The engine's four counts as the records have them. Running hours are crewed hours less the logged
  * stops of all machines that stand together and shifts in which nothing was fed; mass is what was
- * fed, times the share that reaches the machine, spread over its running hours of each shift.
+ * fed, as it was when it was fed, times the share that reaches the machine, spread over its running
+ * hours of each shift.
  */
 final class StopClocks {
   private final Plant plant;
@@ -31,6 +33,7 @@ final class StopClocks {
   private final LineLoads loads;
   private final Stretches stretches;
   private final Map<String, Double> baleKg = new HashMap<>();
+  private final YardLedger yard;
   private final Map<String, Spans> running = new HashMap<>();
 
   StopClocks(Plant plant, Records records, LineLoads loads) {
@@ -39,6 +42,7 @@ final class StopClocks {
     this.loads = loads;
     stretches = new Stretches(plant);
     plant.crops().forEach(crop -> baleKg.put(crop.name(), baleKg(crop)));
+    yard = new YardLedger(plant, records, baleKg);
   }
 
   /** Mean mass of a bale by the tickets, else by the plant file. */
@@ -114,11 +118,31 @@ final class StopClocks {
     return records.shifts().stream().filter(shift -> shift.lines().contains(line.name())).toList();
   }
 
-  private List<Span> stops(Set<String> machines) {
+  /** A machine that fills several packages at once goes on while one is changed. */
+  private boolean goesOn(StopRecord stop) {
+    return stop.isPackageChange()
+        && plant.machines().stream()
+            .anyMatch(
+                machine ->
+                    machine.name().equals(stop.machine())
+                        && machine instanceof Machine.Packer packer
+                        && packer.spouts() > 1);
+  }
+
+  /** All machines of a line that stand with one. */
+  Set<String> together(Line line, String machine) {
+    return stretches.of(line.name(), machine);
+  }
+
+  /** When logged stops held one of these machines. */
+  List<Span> stops(Set<String> machines) {
     List<Span> spans = new ArrayList<>();
     for (StopRecord stop : records.stops()) {
       boolean isKnown = stop.repair() == Repair.WHOLE || stop.repair() == Repair.NOT_KNOWN;
-      if (isKnown && machines.contains(stop.machine()) && stop.endedS() > stop.beganS()) {
+      if (isKnown
+          && !goesOn(stop)
+          && machines.contains(stop.machine())
+          && stop.endedS() > stop.beganS()) {
         spans.add(new Span(stop.beganS(), stop.endedS()));
       }
     }
@@ -140,9 +164,7 @@ final class StopClocks {
     Map<String, Double> byShift = new HashMap<>();
     for (MadeRecord row : records.made()) {
       if (row.isFed() && row.what().equals(line.crop())) {
-        double kg =
-            Double.isNaN(row.massKg()) ? row.count() * baleKg.get(line.crop()) : row.massKg();
-        byShift.merge(row.date() + "|" + row.shift(), kg, Double::sum);
+        byShift.merge(row.date() + "|" + row.shift(), fedKg(row), Double::sum);
       }
     }
     Map<ShiftRecord, Double> fed = new LinkedHashMap<>();
@@ -150,6 +172,13 @@ final class StopClocks {
       fed.put(shift, byShift.getOrDefault(shift.date() + "|" + shift.shift(), 0.0));
     }
     return fed;
+  }
+
+  /** As weighed at the table, else by count: a bale as it was weighed in, less the yard's loss. */
+  double fedKg(MadeRecord row) {
+    return Double.isNaN(row.massKg())
+        ? row.count() * baleKg.get(row.what()) * yard.kept(row.what(), row.date(), row.shift())
+        : row.massKg();
   }
 
   /**
@@ -236,7 +265,7 @@ final class StopClocks {
   }
 
   /** As weighed, else by count and the package's mass. */
-  private double massKg(MadeRecord row) {
+  double massKg(MadeRecord row) {
     if (!Double.isNaN(row.massKg())) {
       return row.massKg();
     }

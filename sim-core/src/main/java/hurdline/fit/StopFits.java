@@ -69,7 +69,7 @@ final class StopFits {
 
   private Optional<StopFit> fit(
       Machine machine, String name, Optional<Stop> known, List<StopRecord> rows) {
-    boolean isJob = machine instanceof Machine.HammerMill && name.equals("screen_change");
+    boolean isJob = !rows.isEmpty() && rows.get(0).isJob();
     boolean isPlanned = known.flatMap(Stop::planned).isPresent();
     if (isJob || isPlanned || rows.isEmpty()) {
       return Optional.empty();

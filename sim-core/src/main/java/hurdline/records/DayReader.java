@@ -133,8 +133,9 @@ final class DayReader {
   /**
    * @param motorsKW what all machines of the plant draw together; 0 where the plant file does not
    *     say
+   * @param meters of single machines
    */
-  List<PowerRecord> power(WallClock clock, double motorsKW) {
+  List<PowerRecord> power(WallClock clock, double motorsKW, List<MeterColumn> meters) {
     NumberReader numbers = NumberReader.of(table, "kWh");
     List<PowerRecord> read = new ArrayList<>();
     List<Row> rows = new ArrayList<>();
@@ -147,11 +148,34 @@ final class DayReader {
       } else if (isGiven(row, kWh, numbers, "kWh")) {
         double fromS = instant(clock, at.get(), beforeS);
         beforeS = fromS;
-        read.add(new PowerRecord(row.line(), fromS, HOUR_S, kWh.getAsDouble()));
+        read.add(
+            new PowerRecord(row.line(), fromS, HOUR_S, kWh.getAsDouble(), single(row, meters)));
         rows.add(row);
       }
     }
     return withoutSpikes(read, rows, motorsKW);
+  }
+
+  /** What single machines' meters read; without those that cannot be. */
+  private static Map<String, Double> single(Row row, List<MeterColumn> meters) {
+    Map<String, Double> read = new HashMap<>();
+    for (MeterColumn meter : meters) {
+      OptionalDouble kWh = meter.numbers().read(row.cell(meter.at()));
+      row.note(meter.numbers().found());
+      boolean isHigh = meter.highestKWh() > 0 && kWh.orElse(0) > SPIKE * meter.highestKWh();
+      if (kWh.isPresent() && (isHigh || kWh.getAsDouble() < 0)) {
+        row.note(
+            String.format(
+                Locale.ROOT,
+                "%.1f kWh of %s %s: not used",
+                kWh.getAsDouble(),
+                meter.machine(),
+                isHigh ? "is more than its motor draws" : "is below 0"));
+      } else if (kWh.isPresent()) {
+        read.put(meter.machine(), kWh.getAsDouble());
+      }
+    }
+    return read;
   }
 
   private static double instant(WallClock clock, Moment at, double beforeS) {

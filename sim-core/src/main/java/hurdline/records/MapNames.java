@@ -52,7 +52,7 @@ final class MapNames {
   /** Names under {@code called} that the plant file does not have. */
   static List<LocatedProblem> cautions(RecordsMap map, Plant plant) {
     Set<String> machines = new TreeSet<>();
-    Set<String> stops = new TreeSet<>(Set.of(StopNames.SCREEN_CHANGE));
+    Set<String> stops = new TreeSet<>(Set.of(StopRecord.SCREEN_CHANGE, StopRecord.PACKAGE_CHANGE));
     for (Machine machine : plant.machines()) {
       machines.add(machine.name());
       machine.common().stops().forEach(stop -> stops.add(stop.name()));

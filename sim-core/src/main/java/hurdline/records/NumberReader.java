@@ -116,6 +116,12 @@ final class NumberReader {
     return unit;
   }
 
+  /** Seconds in a unit of time as people write it; minutes where it is none. */
+  static double secondsIn(String unit) {
+    String plain = unit.toLowerCase(java.util.Locale.ROOT);
+    return plain.startsWith("h") ? 3600 : plain.startsWith("s") ? 1 : 60;
+  }
+
   static String shortened(String text) {
     String line = text.replaceAll("\\s+", " ");
     return line.length() > 40 ? line.substring(0, 37) + "..." : line;

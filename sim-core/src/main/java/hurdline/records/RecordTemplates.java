@@ -41,11 +41,14 @@ public final class RecordTemplates {
       case SHIFTS ->
           "One row a shift as it was worked: date, name, times (06:00), one rest, how many hands and the hours paid.";
       case TICKETS ->
-          "One row a load over the scale: gross, tare or net in unit (kg, lb, t, ton), bales, moisture in percent.";
+          "One row a load over the scale: gross, tare or net in unit (kg, lb, t, ton), bales, moisture in percent; times at the field, the gate and the yard as far as they are noted.";
       case MADE ->
           "One row a shift and product with packages and mass; and one a shift for what was fed, such as: stalk fed, with its bales.";
+      case CHANGES ->
+          "One row a change of a full bag or bale: which package of the plant file, from when to when (2026-01-05 13:14:20) or how long it lasted; some days a year are enough.";
       case YARD -> "One row a count of the yard.";
-      case POWER -> "One row an hour: when it began and the kWh of the main meter.";
+      case POWER ->
+          "One row an hour: when it began and the kWh of the main meter; behind them a column for each machine with a meter of its own, such as: mill kWh.";
       case BILLS -> "One row a month, such as 2026-01, from the power bills.";
       case RAIN -> "One row a day, days without rain too; T is a trace.";
     };

@@ -1,5 +1,6 @@
 package hurdline.records;
 
+import hurdline.plant.Plant;
 import hurdline.problem.LocatedProblem;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -20,6 +21,7 @@ public record Records(
     List<StopRecord> stops,
     List<TicketRecord> tickets,
     List<MadeRecord> made,
+    List<ChangeRecord> changes,
     List<DayRecord> yard,
     List<PowerRecord> power,
     List<DayRecord> bills,
@@ -41,6 +43,7 @@ public record Records(
         stops.stream().filter(row -> row.beganS() < atS).toList(),
         tickets.stream().filter(row -> row.inS() < atS).toList(),
         made.stream().filter(row -> row.date().isBefore(date)).toList(),
+        changes.stream().filter(row -> row.beganS() < atS).toList(),
         yard.stream().filter(row -> !row.date().isAfter(date)).toList(), // counted in the morning
         power.stream().filter(row -> row.fromS() < atS).toList(),
         bills.stream().filter(row -> row.date().isBefore(date)).toList(),
@@ -49,6 +52,11 @@ public record Records(
         account,
         cautions,
         hash);
+  }
+
+  /** The package of each machine that fills one kind alone, by the machine. */
+  public Map<String, String> packageOf(Plant plant) {
+    return PackageNames.filled(plant);
   }
 
   /** The days that are covered: as records.yaml says, else from the first shift to the last. */

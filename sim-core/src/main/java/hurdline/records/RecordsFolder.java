@@ -34,6 +34,7 @@ public final class RecordsFolder {
   private final List<LocatedProblem> cautions = new ArrayList<>();
   private final ByteArrayOutputStream all = new ByteArrayOutputStream();
   private RecordsMap map = RecordsMap.none();
+  private List<MeterColumn> meters = List.of();
 
   private RecordsFolder(Path folder, Plant plant) {
     this.folder = folder;
@@ -182,15 +183,20 @@ public final class RecordsFolder {
         of(RecordKind.MADE)
             .map(t -> new MadeReader(t, map, plant, shifts).read())
             .orElse(List.of());
+    List<ChangeRecord> changes =
+        of(RecordKind.CHANGES)
+            .map(t -> new ChangeReader(t, map, plant, clock).read())
+            .orElse(List.of());
     List<DayRecord> yard =
         days(RecordKind.YARD, "date")
             .map(reader -> reader.counts("count", "place", "crop"))
             .orElse(List.of());
     List<DayRecord> bills = days(RecordKind.BILLS, "month").map(DayReader::bills).orElse(List.of());
     List<DayRecord> rain = days(RecordKind.RAIN, "date").map(DayReader::rain).orElse(List.of());
+    of(RecordKind.POWER).ifPresent(this::readMeters);
     List<PowerRecord> power =
         days(RecordKind.POWER, "from")
-            .map(reader -> reader.power(clock, motorsKW()))
+            .map(reader -> reader.power(clock, motorsKW(), meters))
             .orElse(List.of());
     List<LocatedProblem> wrong = MapNames.problems(map, plant, stops);
     if (!wrong.isEmpty()) {
@@ -205,6 +211,7 @@ public final class RecordsFolder {
         stops,
         tickets,
         made,
+        changes,
         yard,
         power,
         bills,
@@ -213,6 +220,23 @@ public final class RecordsFolder {
         account,
         List.copyOf(cautions),
         FileText.hash(all.toByteArray()));
+  }
+
+  private void readMeters(RecordTable table) {
+    meters = MeterColumn.of(table, map, plant);
+    meters.stream()
+        .filter(meter -> !meter.how().isEmpty())
+        .forEach(meter -> caution(table, "column " + meter.how(), "the name of a machine"));
+  }
+
+  private List<String> unused(RecordTable table) {
+    return table.others().entrySet().stream()
+        .filter(
+            other ->
+                table.kind() != RecordKind.POWER
+                    || meters.stream().noneMatch(meter -> meter.at() == other.getValue()))
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private Optional<RecordTable> of(RecordKind kind) {
@@ -272,16 +296,12 @@ public final class RecordsFolder {
             Math.round(100 * aside) + " % of its rows are set aside",
             "the reasons in account.csv, and what records.yaml can say about them");
       }
-      if (!table.others().isEmpty()) {
+      List<String> unused = unused(table);
+      if (!unused.isEmpty()) {
         caution(
             table,
             "columns not used: "
-                + String.join(
-                    ", ",
-                    table.others().keySet().stream()
-                        .limit(8)
-                        .map(NumberReader::shortened)
-                        .toList()),
+                + String.join(", ", unused.stream().limit(8).map(NumberReader::shortened).toList()),
             "\"columns\" in records.yaml, if one of them has a figure");
       }
     }

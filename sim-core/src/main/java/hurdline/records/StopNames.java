@@ -20,8 +20,12 @@ final class StopNames {
   private static final int OFTEN = 3;
   private static final double ALIKE = 0.8;
 
-  /** A change of screens is a mill's own job in the plant file, and so no stop. */
-  static final String SCREEN_CHANGE = "screen_change";
+  /** How people call a job that the plant file has as such. */
+  private static final Map<String, String> JOBS =
+      Map.of(
+          "bag change", StopRecord.PACKAGE_CHANGE,
+          "bale change", StopRecord.PACKAGE_CHANGE,
+          "change of bag", StopRecord.PACKAGE_CHANGE);
 
   record Found(String machine, String stop) {}
 
@@ -31,13 +35,19 @@ final class StopNames {
 
   StopNames(RecordTable table, RecordsMap map, Plant plant) {
     machineNames = new NameReader(map.machines());
-    reasonNames = new NameReader(map.reasons());
+    Map<String, String> reasons = new LinkedHashMap<>(map.reasons());
+    JOBS.forEach(reasons::putIfAbsent);
+    reasonNames = new NameReader(reasons);
+    Set<String> packers = PackageNames.filled(plant).keySet();
     for (Machine machine : plant.machines()) {
       List<String> known =
           new ArrayList<>(
               machine.common().stops().stream().map(hurdline.plant.Stop::name).toList());
       if (machine instanceof Machine.HammerMill) {
-        known.add(SCREEN_CHANGE);
+        known.add(StopRecord.SCREEN_CHANGE);
+      }
+      if (packers.contains(machine.name())) {
+        known.add(StopRecord.PACKAGE_CHANGE);
       }
       stops.put(machine.name(), known);
     }

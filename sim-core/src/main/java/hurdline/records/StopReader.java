@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -203,8 +202,7 @@ final class StopReader {
       return Double.NaN;
     }
     String unit = lasted.unit().isEmpty() ? table.unit("lasted", "min") : lasted.unit();
-    boolean inHours = unit.toLowerCase(Locale.ROOT).startsWith("h");
-    return beganS + length.getAsDouble() * (inHours ? HOUR_S : MINUTE_S);
+    return beganS + length.getAsDouble() * NumberReader.secondsIn(unit);
   }
 
   private static Optional<LocalDateTime> swapped(LocalDateTime wall, boolean swap) {

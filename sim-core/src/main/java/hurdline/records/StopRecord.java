@@ -25,6 +25,11 @@ public record StopRecord(
     boolean onShift,
     double stepS) {
 
+  /** Jobs that are no stops of the plant file: a screen of a mill, a full package. */
+  static final String SCREEN_CHANGE = "screen_change";
+
+  static final String PACKAGE_CHANGE = "package_change";
+
   /** What is known of a repair's length. */
   public enum Repair {
     WHOLE,
@@ -34,6 +39,19 @@ public record StopRecord(
     NO_END,
     /** Nothing: within another's, or the times cannot be. */
     NOT_KNOWN
+  }
+
+  /** Whether it is a job that the plant file has as such, and no stop. */
+  public boolean isJob() {
+    return isScreenChange() || isPackageChange();
+  }
+
+  public boolean isScreenChange() {
+    return stop.equals(SCREEN_CHANGE);
+  }
+
+  public boolean isPackageChange() {
+    return stop.equals(PACKAGE_CHANGE);
   }
 
   /** As records and figures call it. */

@@ -26,6 +26,10 @@ final class TicketReader {
   private static final double ABOUT = 0.08;
   private static final double ROUNDING = 0.01;
 
+  /** In the order in which they follow each other. */
+  private static final List<String> TIMES =
+      List.of("load began", "load ended", "gate in", "unload began", "unload ended", "gate out");
+
   private final RecordTable table;
   private final FileWords words;
   private final List<String> crops;
@@ -51,7 +55,7 @@ final class TicketReader {
     for (String column : List.of("gross", "tare", "net", "bales", "moisture")) {
       numbers.put(column, NumberReader.of(table, column));
     }
-    for (String column : List.of("gate in", "gate out")) {
+    for (String column : TIMES) {
       dates.put(column, DateReader.of(table.column(column), words.dates()));
     }
   }
@@ -123,7 +127,29 @@ final class TicketReader {
             backward ? Double.NaN : outS,
             netKg,
             number(row, "bales"),
-            moisture(row)));
+            moisture(row),
+            times(row)));
+  }
+
+  /** Of times that do not follow each other all are left out. */
+  private TruckTimes times(Row row) {
+    double[] atS = TIMES.stream().mapToDouble(column -> instant(row, column)).toArray();
+    double beforeS = Double.NEGATIVE_INFINITY;
+    boolean isRising = true;
+    for (double at : atS) {
+      if (!Double.isNaN(at)) {
+        isRising &= at >= beforeS;
+        beforeS = at;
+      }
+    }
+    if (!isRising && table.has("unload began") | table.has("load ended")) {
+      row.note("times do not follow each other: those of loading and unloading not used");
+    }
+    double none = Double.NaN;
+    String truck = HeadReader.plain(table.text(row, "truck"));
+    return isRising
+        ? new TruckTimes(truck, atS[0], atS[1], atS[3], atS[4])
+        : new TruckTimes(truck, none, none, none, none);
   }
 
   private Optional<NameReader.Read> crop(Row row) {

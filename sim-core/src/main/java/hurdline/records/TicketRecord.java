@@ -14,4 +14,5 @@ public record TicketRecord(
     double outS,
     double netKg,
     double bales,
-    double moisture) {}
+    double moisture,
+    TruckTimes times) {}

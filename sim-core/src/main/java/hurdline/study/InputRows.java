@@ -4,10 +4,12 @@ import hurdline.answer.DifferenceRow;
 import hurdline.answer.InputUncertainty;
 import hurdline.answer.Samples;
 import hurdline.measure.Measure;
+import hurdline.measure.MeasureName;
 import hurdline.plant.InputDraws;
 import hurdline.statistics.Intervals;
 import hurdline.statistics.MeanOverInputs;
 import hurdline.statistics.PairedDifference;
+import hurdline.statistics.RowsAbove;
 import hurdline.statistics.VarianceShares;
 import hurdline.study.replicate.ReplicationResults;
 import hurdline.unit.AmountsInText;
@@ -38,6 +40,7 @@ public final class InputRows {
   private final Optional<InputDraws> draws;
   private final List<InputUncertainty.Row> rows = new ArrayList<>();
   private final List<InputUncertainty.Share> shares = new ArrayList<>();
+  private final List<InputUncertainty.Plants> plants = new ArrayList<>();
 
   public InputRows(Optional<InputDraws> draws) {
     this.draws = draws;
@@ -60,6 +63,72 @@ public final class InputRows {
                                 measure,
                                 of.given(measure),
                                 drawn.figures().series(measure))));
+  }
+
+  /** In how many plants of the draws each line is done by the end of its last campaign. */
+  public void addDone(AnswerRows of) {
+    if (of.drawn().isEmpty()) {
+      return;
+    }
+    ReplicationResults drawn = of.drawn().get().figures();
+    for (Samples.Measured measured : of.samples().measures()) {
+      Optional<MeasureName> name =
+          Measure.find(measured.measure())
+              .filter(match -> match.measure() == Measure.SEASON_LEFT_OVER && !match.dry());
+      if (name.isPresent() && drawn.has(measured.measure())) {
+        double[] given = done(of.given(measured.measure()));
+        RowsAbove found =
+            RowsAbove.half(
+                done(drawn.series(measured.measure())), draws.orElseThrow().rows().size());
+        plants.add(
+            new InputUncertainty.Plants(
+                InputUncertainty.Holds.DONE,
+                of.option(),
+                "",
+                name.get().names().get(0),
+                0,
+                "",
+                found.rows(),
+                found.above(),
+                found.times(),
+                given.length,
+                (int) Arrays.stream(given).sum()));
+      }
+    }
+  }
+
+  private static double[] done(double[] leftOver) {
+    return Arrays.stream(leftOver)
+        .filter(left -> !Double.isNaN(left))
+        .map(left -> left == 0 ? 1 : 0)
+        .toArray();
+  }
+
+  /**
+   * In how many plants of the draws an alternative adds more to the margin than it costs a year.
+   *
+   * @param costPerYr its purchase as an even payment
+   */
+  public void addPays(
+      Pair of, Optional<DrawnResults> base, Optional<DrawnResults> other, double costPerYr) {
+    Optional<double[]> drawn = drawn(base, other, of.measured().measure());
+    if (drawn.isPresent()) {
+      int count = draws.orElseThrow().rows().size();
+      RowsAbove found = RowsAbove.of(differences(of), drawn.get(), count, costPerYr);
+      plants.add(
+          new InputUncertainty.Plants(
+              InputUncertainty.Holds.PAYS,
+              of.option(),
+              of.against(),
+              "",
+              costPerYr,
+              of.measured().unit(),
+              found.rows(),
+              found.above(),
+              found.times(),
+              0,
+              0));
+    }
   }
 
   /**
@@ -221,7 +290,9 @@ public final class InputRows {
 
   public InputUncertainty answer() {
     return draws
-        .map(of -> new InputUncertainty(of.said(), of.rows().size(), of.keys(), rows, shares))
+        .map(
+            of ->
+                new InputUncertainty(of.said(), of.rows().size(), of.keys(), rows, shares, plants))
         .orElse(InputUncertainty.none());
   }
 }

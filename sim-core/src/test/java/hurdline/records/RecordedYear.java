@@ -11,6 +11,7 @@ import hurdline.plant.Crew;
 import hurdline.plant.Crop;
 import hurdline.plant.Delivery;
 import hurdline.plant.Machine;
+import hurdline.plant.Packaging;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
 import hurdline.plant.yaml.PlantFile;
@@ -43,12 +44,14 @@ import java.util.TreeMap;
  * the plant file, whatever it says today.
  *
  * <p>One file because all of it is one event's way into a sheet: what a replication tells, and the
- * eight files that are made of it.
+ * nine files that are made of it.
  */
 public final class RecordedYear implements Trace {
   private static final double LB_KG = 0.45359237;
   private static final double HOUR_S = 3600;
   private static final double DAY_S = 86_400;
+  private static final DateTimeFormatter SECOND =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss");
   private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
 
   private final Plant plant;
@@ -62,8 +65,10 @@ public final class RecordedYear implements Trace {
   private final List<Load> loads = new ArrayList<>();
   private final Map<String, Map<String, Integer>> packages = new TreeMap<>(); // shift, product
   private final Map<String, Integer> fed = new TreeMap<>(); // by shift
+  private final List<String> changes = new ArrayList<>();
   private final Map<String, Integer> filled = new HashMap<>(); // by machine and product
   private final List<String> counts = new ArrayList<>();
+  private final Map<String, Draws> watch = new HashMap<>(); // by package
   private final double[] millKWh;
   private final double[] weight; // of an hour's energy
   private int[] state;
@@ -97,6 +102,8 @@ public final class RecordedYear implements Trace {
     year.made(folder, outcome);
     year.power(folder, outcome);
     year.rain(folder);
+    Collections.sort(year.changes);
+    lines(folder.resolve("changes.csv"), "what,began,ended", year.changes);
     Collections.sort(year.counts);
     lines(folder.resolve("yard.csv"), "date,crop,count", year.counts);
   }
@@ -157,9 +164,38 @@ public final class RecordedYear implements Trace {
     String product =
         next.stream().filter(of -> of.equals(ofScreen())).findFirst().orElse(next.get(0));
     filled.put(machine + product, count);
+    timed(product, clockS);
     packages
         .computeIfAbsent(shift(clockS, lineOf(machine, clockS)), key -> new LinkedHashMap<>())
         .merge(product, 1, Integer::sum);
+  }
+
+  /**
+   * On one Wednesday a month somebody times the changes from eight to ten; how long they take is as
+   * the file says.
+   */
+  private void timed(String product, double clockS) {
+    LocalDate date = stage.roster().date((int) (clockS / DAY_S));
+    int hour = (int) (clockS % DAY_S / HOUR_S);
+    if (date.getDayOfWeek().getValue() != 3 || date.getDayOfMonth() > 7 || hour / 2 != 4) {
+      return;
+    }
+    Packaging packaging =
+        plant.products().stream()
+            .filter(of -> of.name().equals(product))
+            .flatMap(of -> plant.packagings(of).stream())
+            .findFirst()
+            .orElseThrow();
+    double lastsS =
+        watch
+            .computeIfAbsent(
+                packaging.name(), name -> new Draws(packaging.changeS(), chance("change " + name)))
+            .next();
+    changes.add(packaging.name() + "," + second(clockS) + "," + second(clockS + lastsS));
+  }
+
+  private String second(double clockS) {
+    return SECOND.format(start.plusSeconds(Math.round(clockS)));
   }
 
   private List<String> products(String machine) {

@@ -28,7 +28,7 @@ class SeasonDirtTest {
   /** A season with the key to its dirt. */
   private enum Season {
     OF_ANOTHER_PLANT(Folder.season(), "season-key.csv", 212),
-    SHIPPED(Folder.shipped(), "shipped-key.csv", 192);
+    SHIPPED(Folder.shipped(), "shipped-key.csv", 195);
 
     private final Records records;
     private final String key;
@@ -76,6 +76,9 @@ class SeasonDirtTest {
     rule("shifts.csv ten times", Verdict.USED, "(510|480) paid hours");
     rule("made.csv count ten times", Verdict.USED, "count not used");
     rule("made.csv kg day", Verdict.USED, "");
+    rule("changes.csv twin", Verdict.SET_ASIDE, "same as line 7");
+    rule("changes.csv name", Verdict.USED, "read as fiber_bale");
+    rule("changes.csv no end", Verdict.SET_ASIDE, "neither an end nor a length");
     rule("power.csv spike", Verdict.SET_ASIDE, "more than all motors draw");
     rule("power.csv gap", Verdict.USED, "without readings before it");
     rule("rain.csv missing mark", Verdict.SET_ASIDE, "below 0");

@@ -24,7 +24,7 @@ import java.util.regex.Pattern;
 public final class ProofTable {
   public static final ProofTable PAGE = new ProofTable();
 
-  private static final int SECTIONS = 20;
+  private static final int SECTIONS = 21;
   private static final String SIMULATED = "standard errors";
   private static final String WORKED_OUT = "last digits";
   private static final String MEASURED = "percent";
@@ -75,7 +75,7 @@ public final class ProofTable {
   }
 
   /** A figure of the law that the program uses beside a measured one; off in percent. */
-  record Measured(String claim, String unit, String said, double got) implements Line {
+  public record Measured(String claim, String unit, String said, double got) implements Line {
     @Override
     public double off() {
       return 100 * (got / Double.parseDouble(said) - 1);

@@ -15,7 +15,11 @@ import hurdline.answer.Replayed;
 import hurdline.answer.Samples;
 import hurdline.answer.ServiceLifeRow;
 import hurdline.answer.SummaryRow;
+import hurdline.economics.CapitalRecovery;
+import hurdline.measure.Measure;
+import hurdline.plant.Calendar;
 import hurdline.plant.Money;
+import hurdline.plant.Plant;
 import hurdline.simulation.CompiledPlant;
 import hurdline.study.AnswerRows;
 import hurdline.study.CashFacts;
@@ -116,6 +120,9 @@ public final class CompareAnswers {
     List<AfterTaxRow> afterTax = new ArrayList<>();
     money(payback, cash, life, afterTax);
     List<DifferenceRow> differences = differences(samples.get(0));
+    samples.get(0).measures().stream()
+        .filter(measured -> measured.measure().equals(Measure.MONEY_MARGIN.of()))
+        .forEach(this::pays);
     return new CompareAnswer(
         outlines.header(source, base, effort, count, stopped || cut),
         outlines.outline(stages),
@@ -161,6 +168,33 @@ public final class CompareAnswers {
       }
     }
     return rows;
+  }
+
+  /** Of a calendar that is no year, a purchase's yearly cost says nothing. */
+  private void pays(Samples.Measured margin) {
+    Plant plant = stages.get(0).plant();
+    double interest = plant.money().map(Money::discountPerYr).orElse(0.0);
+    boolean isYear = plant.calendar().repeats().equals(Optional.of(Calendar.Repeats.YEARLY));
+    for (int at = 0; at < options.size(); at++) {
+      CompareAnswer.Option option = options.get(at);
+      ReplicationResults other = figures.get(at + 1);
+      if (other.has(margin.measure()) && (isYear || !option.isPurchase())) {
+        inputs.addPays(
+            new InputRows.Pair(
+                option.name(), PlantChanges.baseName(), margin, figures.get(0), other),
+            drawn.get(0),
+            drawn.get(at + 1),
+            costPerYr(option, interest));
+      }
+    }
+  }
+
+  private static double costPerYr(CompareAnswer.Option option, double interest) {
+    if (!option.isPurchase()) {
+      return 0;
+    }
+    double recovery = CapitalRecovery.factor(interest, option.lifeYr());
+    return option.cost() * recovery - option.salvage() * (recovery - interest);
   }
 
   private List<AdjustedRow> adjusted(PlantOutline outlines) {

@@ -63,6 +63,7 @@ final class RunAnswers {
     AnswerRows rows = new AnswerRows(chosen.option(), stage, figures, outlines, drawn);
     InputRows inputs = new InputRows(drawn.map(DrawnResults::draws));
     inputs.add(rows);
+    inputs.addDone(rows);
     YearRows year = new YearRows(chosen.option(), stage, gathered, rows);
     Capacities capacities = new Capacities(stage, outlines);
     List<BottleneckRow> holders = rows.holders(capacities::twins);
