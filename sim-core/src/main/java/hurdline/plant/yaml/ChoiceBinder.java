@@ -3,7 +3,6 @@ package hurdline.plant.yaml;
 import hurdline.plant.Change;
 import hurdline.plant.Choice;
 import hurdline.plant.Choices;
-import hurdline.plant.Choices.Combination;
 import hurdline.plant.Nearest;
 import hurdline.plant.Option;
 import hurdline.plant.Plan;
@@ -17,9 +16,7 @@ import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -62,8 +59,8 @@ final class ChoiceBinder {
     if (!at.isMap()) {
       return Choices.none();
     }
-    return new Choices(
-        all, combinations(at.child("never"), all), combinations(at.child("keep"), all));
+    CombinationBinder of = new CombinationBinder(all);
+    return new Choices(all, of.combinations(at.child("never")), of.combinations(at.child("keep")));
   }
 
   private Choice choice(String name, NodeReader at) {
@@ -233,18 +230,11 @@ final class ChoiceBinder {
 
   private static List<Choice.Value> valued(
       Fields f, List<String> texts, List<List<Change>> changes, List<List<Choice.Purchase>> own) {
-    List<NodeReader> costs = f.at("cost").items("costs, one for each value");
+    List<Double> costs = f.has("cost") ? ChoicePrice.costs(f.at("cost"), texts) : List.of();
     boolean manyLives = f.at("life").tree().filter(Items.class::isInstance).isPresent();
     List<NodeReader> lives = manyLives ? f.at("life").items("lives") : List.of(f.at("life"));
-    if (f.has("cost") && !texts.isEmpty() && costs.size() != texts.size()) {
-      f.at("cost")
-          .wrong(
-              "it has "
-                  + Counted.of(costs.size(), "cost")
-                  + " and "
-                  + Counted.of(texts.size(), "value"),
-              "one for each");
-      return List.of();
+    if (f.has("cost") && costs.size() != texts.size()) {
+      return List.of(); // which is said
     }
     if (manyLives && lives.size() != texts.size()) {
       f.at("life")
@@ -261,7 +251,7 @@ final class ChoiceBinder {
       double lifeYr = lifeYr(lives.get(manyLives ? at : 0));
       List<Choice.Purchase> purchases = own.get(at);
       if (f.has("cost")) {
-        double cost = Quantities.of(costs.get(at), Dimension.MONEY, Range.NOT_BELOW_0, 0);
+        double cost = costs.get(at);
         purchases = cost == 0 ? List.of() : List.of(new Choice.Purchase(cost, lifeYr, 0));
       }
       values.add(new Choice.Value(texts.get(at), changes.get(at), purchases));
@@ -272,51 +262,5 @@ final class ChoiceBinder {
   private static double lifeYr(NodeReader at) {
     OptionalDouble lifeS = Quantities.optional(at, Dimension.TIME, Range.ABOVE_0);
     return lifeS.isPresent() ? lifeS.getAsDouble() / FileUnit.YEAR.inSi() : USUAL_LIFE_YR;
-  }
-
-  private static List<Combination> combinations(NodeReader at, List<Choice> all) {
-    return at.list(
-        "maps from the name of a choice to a value, or to a list of values",
-        item -> combination(item, all));
-  }
-
-  private static Combination combination(NodeReader at, List<Choice> all) {
-    Map<String, List<String>> values = new LinkedHashMap<>();
-    at.named("choice")
-        .forEach(
-            (name, node) -> {
-              Optional<Choice> choice =
-                  all.stream().filter(of -> of.name().equals(name)).findFirst();
-              if (choice.isEmpty()) {
-                at.key(name)
-                    .wrong(
-                        "there is no choice \"" + name + "\"",
-                        Nearest.expected(
-                            "a choice", name, all.stream().map(Choice::name).toList()));
-                return;
-              }
-              values.put(name, values(node, choice.get()));
-            });
-    if (at.isMap() && values.isEmpty() && at.entries().orElseThrow().isEmpty()) {
-      at.wrong("the combination is empty", "a map from the name of a choice to a value");
-    }
-    return new Combination(values);
-  }
-
-  private static List<String> values(NodeReader at, Choice choice) {
-    List<String> known = choice.values().stream().map(Choice.Value::text).toList();
-    List<NodeReader> each =
-        at.tree().filter(Items.class::isInstance).isPresent() ? at.items("values") : List.of(at);
-    List<String> texts = new ArrayList<>();
-    for (NodeReader item : each) {
-      String text = item.scalar().map(Scalar::text).orElse("");
-      if (!known.contains(text) && !known.isEmpty()) {
-        item.wrong(
-            item.shown() + " is no value of \"" + choice.name() + "\"",
-            Nearest.expected("a value", text, known));
-      }
-      texts.add(text);
-    }
-    return texts;
   }
 }

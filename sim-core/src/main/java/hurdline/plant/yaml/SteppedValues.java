@@ -58,7 +58,8 @@ final class SteppedValues {
     return values;
   }
 
-  private static Optional<Level> level(NodeReader at) {
+  /** An amount or a factor; empty where none is given or it is wrong, which is then said. */
+  static Optional<Level> level(NodeReader at) {
     if (!at.isGiven()) {
       return Optional.empty();
     }

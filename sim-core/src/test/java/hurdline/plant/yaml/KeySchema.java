@@ -38,6 +38,8 @@ final class KeySchema {
           Map.entry(MapKeys.BIN_STEP, required("to")),
           Map.entry(MapKeys.CHOICE, oneOf("key", "keys", "plan", "option")),
           Map.entry(
+              MapKeys.CHOICE_RANGE, ordered("anyOf", List.of(required("from"), required("to")))),
+          Map.entry(
               MapKeys.STOP,
               ordered(
                   "oneOf",

@@ -66,7 +66,7 @@ final class KeyType {
             "propertyNames",
             ref("name"),
             "additionalProperties",
-            ordered("anyOf", List.of(VALUE, list(VALUE, true, true))));
+            ordered("anyOf", List.of(VALUE, list(VALUE, true, true), ref("choice_range"))));
     return ordered(
         "never", list(combination, false, false), "keep", list(combination, false, false));
   }
