@@ -31,7 +31,9 @@ final class ChooseCost {
                     Locale.ROOT, ", %,d of them left out by the file", choose.leftOut()))
             + String.format(
                 Locale.ROOT,
-                ": %,d simulated years until the first round is judged, then those of the plans that are left, and about %,d to show them.",
+                choose.isIndependent()
+                    ? ": %,d simulated years in the first stage, then as many of each plan as its spread asks for, and about %,d to show them."
+                    : ": %,d simulated years until the first round is judged, then those of the plans that are left, and about %,d to show them.",
                 choose.fewestYears(),
                 choose.lastYears()));
     if (kept > 0) {
@@ -50,7 +52,10 @@ final class ChooseCost {
         about(eachS, choose.threads())
             + " on "
             + (choose.threads() == 1 ? "1 thread" : choose.threads() + " threads")
-            + " of this machine, by the first runs; how long the rounds between take depends on how close the plans are.");
+            + " of this machine, by the first runs; how long "
+            + (choose.isIndependent()
+                ? "the second stage takes is known after the first."
+                : "the rounds between take depends on how close the plans are."));
   }
 
   /** The same on a cluster that is ready. */
@@ -67,7 +72,8 @@ final class ChooseCost {
   private String about(double eachS, int atOnce) {
     return "About "
         + SimulationTime.inWords(years() * eachS / atOnce)
-        + " for the first round and the end";
+        + (choose.isIndependent() ? " for the first stage" : " for the first round")
+        + " and the end";
   }
 
   private long years() {

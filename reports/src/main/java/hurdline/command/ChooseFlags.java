@@ -64,6 +64,17 @@ final class ChooseFlags {
   private List<String> atMost = new ArrayList<>();
 
   @CommandLine.Option(
+      names = "--procedure",
+      paramLabel = "WORD",
+      defaultValue = "rounds",
+      description =
+          "How plans are judged: rounds, all left against one leader on the same draws; or"
+              + " independent, each plan in two stages on draws of its own (Rinott's procedure),"
+              + " which takes far more years and goes without --budget, --each-gap, --at-least,"
+              + " --at-most, --draws and doubt. Default: rounds.")
+  private String procedure;
+
+  @CommandLine.Option(
       names = "--each-gap",
       description =
           "Sets the plans left, at most 50, all against all in the end, so that each has a gap of"
@@ -119,6 +130,7 @@ final class ChooseFlags {
       throw new CallException(
           "--each-gap and --budget do not go together; expected one of them at a time");
     }
+    boolean independent = isIndependent();
     if (years != null && !(years >= 1)) {
       throw new CallException("--years is " + years + "; expected a whole number from 1 on");
     }
@@ -132,7 +144,33 @@ final class ChooseFlags {
         bounds,
         ChoiceReader.budgets(budgets),
         eachGap,
-        years == null ? 0 : years);
+        years == null ? 0 : years,
+        independent);
+  }
+
+  private boolean isIndependent() {
+    if (procedure.equals("rounds")) {
+      return false;
+    }
+    if (!procedure.equals("independent")) {
+      throw new CallException(
+          "--procedure \"" + procedure + "\" is no procedure; expected rounds or independent");
+    }
+    String other =
+        !budgets.isEmpty()
+            ? "--budget"
+            : eachGap
+                ? "--each-gap"
+                : !atLeast.isEmpty()
+                    ? "--at-least"
+                    : !atMost.isEmpty() ? "--at-most" : draws != null ? "--draws" : "";
+    if (!other.isEmpty()) {
+      throw new CallException(
+          "--procedure independent and "
+              + other
+              + " do not go together; expected one of them at a time");
+    }
+    return true;
   }
 
   Optional<String> on() {

@@ -99,7 +99,24 @@ final class ChooseSections {
         + wording.asGiven(bound.value(), bound.unit());
   }
 
+  private void writeStages(Html html) {
+    html.paragraph(
+        wording.count(answer.terms().choosing())
+            + " years of every plan, each on draws of its own, gave its spread, and the spread how many years it needs in all. Years of the"
+            + " plans that are shown:");
+    html.table(
+        "years of two stages",
+        new GridColumns<ChosenRow>(wording)
+            .text("plan", row -> words.plan(row.plan()))
+            .text("years", row -> wording.count(answer.plans().get(row.plan()).years()))
+            .of(ChooseTable.left(answer)));
+  }
+
   private void writeRounds(Html html) {
+    if (answer.terms().independent()) {
+      writeStages(html);
+      return;
+    }
     String unit = answer.terms().unit();
     html.paragraph(
         wording.count(answer.terms().choosing())

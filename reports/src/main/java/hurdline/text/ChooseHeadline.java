@@ -116,6 +116,23 @@ public final class ChooseHeadline {
   }
 
   private String ended() {
+    return terms.independent() ? stages() : rounds();
+  }
+
+  /** Of two stages: the second needs a number of years that is known after the first. */
+  private String stages() {
+    String band = wording.asGiven(terms.band(), terms.unit());
+    return Double.isNaN(answer.best().gap())
+        ? "The second stage, without which the band of "
+            + band
+            + " cannot be stated, was not simulated to its end: the years or the time that were given"
+            + " had run out."
+        : "That is the band that was asked for, after two stages and "
+            + wording.count(answer.years())
+            + " simulated years.";
+  }
+
+  private String rounds() {
     String rounds =
         wording.count(answer.best().rounds())
             + (answer.best().rounds() == 1 ? " round" : " rounds")

@@ -176,6 +176,23 @@ class ChooseCommandTest {
   }
 
   @Test
+  void inTwoStagesTheBandIsStatedAndTheFolderGoesOnToo() throws IOException {
+    String[] stages = {"--best", "money.margin:400 USD", "--procedure", "independent"};
+    assertThat(choose(stoppingAfter(50), "stages", with(stages, "--threads", "2"))).isEqualTo(130);
+    assertThat(choose(new EngineStudies(), "stages", stages)).as(err.toString()).isZero();
+    assertThat(choose(new EngineStudies(), "again", stages)).isZero();
+    assertThat(filesIn(dir.resolve("stages"))).isEqualTo(filesIn(dir.resolve("again")));
+    assertThat(err.toString())
+        .contains("simulated years in the first stage, then as many of each plan");
+    assertThat(said())
+        .contains("among these 3 plans none earns on average over many years more than 400 USD")
+        .contains("That is the band that was asked for, after two stages and ");
+    assertThat(filesIn(dir.resolve("again")).get("report.html"))
+        .contains("Each plan was simulated on draws of its own, 20 years first");
+    assertThat(Files.readString(dir.resolve("again/rounds.csv")).lines()).hasSize(1);
+  }
+
+  @Test
   void whenTheTimeIsUpBeforeARoundNothingIsStated() throws IOException {
     assertThat(
             choose(new EngineStudies(), "late", "--best", "money.margin:100", "--most", "1e-6 s"))
@@ -197,6 +214,10 @@ class ChooseCommandTest {
         "--best money.margin:100 --at-most yard.stalk.peak:400bales:900% | has no share of years",
         "--best money.margin:100 --each-gap --budget 0 | --each-gap and --budget do not go"
             + " together",
+        "--best money.margin:100 --procedure all | --procedure \"all\" is no procedure; expected"
+            + " rounds or independent",
+        "--best money.margin:100 --procedure independent --budget 0 | --procedure independent and"
+            + " --budget do not go together",
         "--best money.margin:100 --years 5 | --years 5 ends before the first round is judged",
         "--best money.margin:100 --most soon | --most:",
         "--best mass.stalk.fed:1t --worth | which is no money",

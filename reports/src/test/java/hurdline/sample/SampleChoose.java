@@ -33,7 +33,8 @@ public final class SampleChoose {
             List.of(10, 20, 40),
             false,
             List.of(new ChooseTerms.Bound("yard.stalk.peak", "bales", false, 4_000, 0.9)),
-            0),
+            0,
+            false),
         List.of(
             new FrontierRow(NONE, 5, 4_210, 2, 5, 2),
             new FrontierRow(60_000, 1, NONE, 2, 2, 2),
@@ -45,7 +46,17 @@ public final class SampleChoose {
   public static ChooseAnswer ended() {
     return of(
         new ChooseTerms(
-            "mass.stalk.fed", "t", 5, false, 0.05, 10, List.of(10, 20), true, List.of(), 400),
+            "mass.stalk.fed",
+            "t",
+            5,
+            false,
+            0.05,
+            10,
+            List.of(10, 20),
+            true,
+            List.of(),
+            400,
+            false),
         List.of(new FrontierRow(NONE, 5, 72.4, 3, 6, 1)),
         List.of());
   }

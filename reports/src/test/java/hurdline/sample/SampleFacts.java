@@ -38,6 +38,7 @@ public final class SampleFacts {
   public static List<Fact> ofChoices() {
     return List.of(
         new ChooseFact.OneLeader(0.05, 6, 3),
+        new ChooseFact.TwoStages(0.05, 1_240, 20, 6.1034, 48_120, 310),
         new ChooseFact.RareYears(),
         new ChooseFact.LongTails(3),
         new ChooseFact.NewYears(40),

@@ -6,6 +6,7 @@ import hurdline.answer.ChoiceEffect;
 import hurdline.answer.ChoiceRange;
 import hurdline.answer.ChoiceRow;
 import hurdline.answer.ChooseAnswer;
+import hurdline.answer.ChooseTerms;
 import hurdline.answer.FrontierRow;
 import hurdline.sample.Draft;
 import hurdline.sample.SampleChoose;
@@ -47,6 +48,26 @@ class ChooseWordsTest {
     assertThat(new ChooseHeadline(ended, US).sentences().get(3))
         .contains(
             "after 1 round and 12,345 simulated years the years or the time that were given had run out");
+  }
+
+  @Test
+  void twoStagesStateTheBandThatWasAskedForOrNothing() {
+    ChooseAnswer ended = SampleChoose.ended();
+    ChooseTerms terms =
+        Draft.from(ended.terms())
+            .with(ChooseTerms::rounds, List.of())
+            .with(ChooseTerms::independent, true)
+            .made();
+    ChooseAnswer stages = Draft.from(ended).with(ChooseAnswer::terms, terms).made();
+    assertThat(new ChooseHeadline(stages, US).sentences().get(3))
+        .isEqualTo(
+            "That is the band that was asked for, after two stages and 12,345 simulated years.");
+    FrontierRow unknown = Draft.from(ended.best()).with(FrontierRow::gap, Double.NaN).made();
+    ChooseAnswer cut = Draft.from(stages).with(ChooseAnswer::frontier, List.of(unknown)).made();
+    assertThat(new ChooseHeadline(cut, US).sentences().get(3))
+        .startsWith("The second stage, without which the band of ")
+        .endsWith(
+            " was not simulated to its end: the years or the time that were given had run out.");
   }
 
   private static String certain(ChooseAnswer of, double gap) {

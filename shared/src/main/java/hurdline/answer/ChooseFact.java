@@ -9,6 +9,18 @@ public sealed interface ChooseFact extends Fact {
    */
   record OneLeader(double alpha, int rounds, int budgets) implements ChooseFact {}
 
+  /**
+   * What is said with which confidence, where each plan has draws of its own.
+   *
+   * @param plans that were judged
+   * @param first years of each plan in the first stage
+   * @param constant Rinott's h
+   * @param more years that the second stage asks for, of all plans together
+   * @param most years that a plan needs in all
+   */
+  record TwoStages(double alpha, int plans, int first, double constant, long more, long most)
+      implements ChooseFact {}
+
   /** Differences are near normal; a gain in rare years is not weighed. */
   record RareYears() implements ChooseFact {}
 

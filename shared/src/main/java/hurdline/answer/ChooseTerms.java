@@ -10,11 +10,12 @@ import java.util.List;
  * @param band gap at which no more rounds were due
  * @param worth whether the yearly cost of capital was taken off
  * @param alpha chance with which what is said of all budgets together may be wrong
- * @param choosing years that chose the first leader
- * @param rounds new years of each round, as said beforehand
+ * @param choosing years that chose the first leader, or of the first stage
+ * @param rounds new years of each round, as said beforehand; none of two stages
  * @param eachGap whether plans left were set all against all in the end
  * @param bounds what was asked of a share of the years
  * @param mostYears years after which no round was begun; 0 for no such limit
+ * @param independent whether each plan had draws of its own and was judged in two stages
  */
 public record ChooseTerms(
     String measure,
@@ -26,7 +27,8 @@ public record ChooseTerms(
     List<Integer> rounds,
     boolean eachGap,
     List<Bound> bounds,
-    long mostYears) {
+    long mostYears,
+    boolean independent) {
   public ChooseTerms {
     rounds = List.copyOf(rounds);
     bounds = List.copyOf(bounds);

@@ -32,12 +32,25 @@ public final class RandomStreams {
       throw new IllegalArgumentException(
           "source is empty; expected the name of a source of chance");
     }
-    byte[] name = source.getBytes(StandardCharsets.UTF_8);
-    ByteBuffer key = ByteBuffer.allocate(Long.BYTES + Integer.BYTES + name.length);
-    key.putLong(seed).putInt(replication).put(name);
-    ByteBuffer digest = ByteBuffer.wrap(sha256().digest(key.array()));
+    ByteBuffer digest = digest(replication, source);
     long[] state = {digest.getLong(), digest.getLong(), digest.getLong(), digest.getLong()};
     return new RandomStream(RandomSource.XO_SHI_RO_256_PP.create(state));
+  }
+
+  /**
+   * Streams that have nothing in common with these, nor with those of another number.
+   *
+   * @param number of what is simulated on draws of its own
+   */
+  public RandomStreams apart(int number) {
+    return new RandomStreams(digest(number, "apart").getLong());
+  }
+
+  private ByteBuffer digest(int number, String name) {
+    byte[] text = name.getBytes(StandardCharsets.UTF_8);
+    ByteBuffer key = ByteBuffer.allocate(Long.BYTES + Integer.BYTES + text.length);
+    key.putLong(seed).putInt(number).put(text);
+    return ByteBuffer.wrap(sha256().digest(key.array()));
   }
 
   private static MessageDigest sha256() {

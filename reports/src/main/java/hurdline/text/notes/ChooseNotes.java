@@ -16,6 +16,7 @@ final class ChooseNotes {
   void addTo(Sentences sentences) {
     sentences
         .tell(ChooseFact.OneLeader.class, "How it is judged", this::leader)
+        .tell(ChooseFact.TwoStages.class, "How it is judged", this::stages)
         .tell(
             ChooseFact.RareYears.class,
             "Rare years",
@@ -58,6 +59,24 @@ final class ChooseNotes {
         + ", so that all statements together hold with "
         + wording.fixed(1 - fact.alpha(), 0, "share")
         + " %, however many plans there are.";
+  }
+
+  private String stages(ChooseFact.TwoStages fact) {
+    return "Each plan was simulated on draws of its own, "
+        + wording.count(fact.first())
+        + " years first; with their standard deviation s it needs (h·s/band)² years in all, where h is "
+        + wording.fixed(fact.constant(), 3, "")
+        + " for "
+        + wording.count(fact.plans())
+        + " plans and "
+        + wording.fixed(1 - fact.alpha(), 0, "share")
+        + " % (Rinott's procedure): at most "
+        + wording.count(fact.most())
+        + " a plan, "
+        + wording.count(fact.more())
+        + " more of all. The plan of the greatest mean is named. The statement holds for years that are near normal and do not"
+        + " depend on each other. Years of a kind that comes less often than one in ten may be missing among the first, and no plan"
+        + " goes out: the others may be as good.";
   }
 
   private String last(ChooseFact.NewYears fact) {

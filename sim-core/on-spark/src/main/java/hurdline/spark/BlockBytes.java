@@ -35,6 +35,7 @@ final class BlockBytes {
           out.writeInt(block.number());
           out.writeInt(block.years().from());
           out.writeInt(block.years().to());
+          out.writeBoolean(block.own());
           out.writeBoolean(block.limits());
           out.writeInt(block.plans().size());
           for (int plan : block.plans()) {
@@ -50,8 +51,10 @@ final class BlockBytes {
           int stage = in.readInt();
           int number = in.readInt();
           ReplicationRange years = new ReplicationRange(in.readInt(), in.readInt());
+          boolean own = in.readBoolean();
           boolean limits = in.readBoolean();
-          return new PlanBlock(stage, number, list(in, DataInputStream::readInt), years, limits);
+          return new PlanBlock(
+              stage, number, list(in, DataInputStream::readInt), years, own, limits);
         });
   }
 

@@ -207,7 +207,8 @@ final class SparkBlocks implements BlockRunner {
               if (made != null) {
                 made.before(task.partitionId(), task.attemptNumber());
               }
-              return TaskMachine.of(told.value()).result(mine.next(), task::isInterrupted);
+              return TaskMachine.of(told.value())
+                  .result(mine.next(), task.attemptNumber(), task::isInterrupted);
             };
     Function2<Object, TaskResult, BoxedUnit> done =
         (task, result) -> {

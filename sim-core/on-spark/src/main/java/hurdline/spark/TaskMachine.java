@@ -3,6 +3,7 @@ package hurdline.spark;
 import hurdline.answer.SimulatedBlock;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.study.PlantOrigin;
+import hurdline.study.choose.BlockWatch;
 import hurdline.study.choose.PlanBlock;
 import hurdline.study.choose.PlanSimulator;
 import java.net.InetAddress;
@@ -30,13 +31,14 @@ final class TaskMachine {
   private static TaskMachine last; // one choosing at a time
 
   private final String id;
-  private final PlanSimulator simulator;
+  private final BlockWatch watch;
   private final String digest;
   private final double secondsAYear;
 
   private TaskMachine(WorkText work) {
     id = work.id();
-    simulator = simulator(work);
+    PlanSimulator simulator = simulator(work);
+    watch = new BlockWatch(simulator);
     double fastest = Double.POSITIVE_INFINITY;
     String year = "";
     double all = 0;
@@ -84,9 +86,11 @@ final class TaskMachine {
    * Does a task.
    *
    * @param due blocks of {@link BlockBytes}; none to be checked alone
+   * @param attempt from 0; at the first a year that hangs fails the task, so that Spark tries it
+   *     elsewhere, later it is told as the plan's problem
    * @param stop asked before each year
    */
-  TaskResult result(List<byte[]> due, BooleanSupplier stop) {
+  TaskResult result(List<byte[]> due, int attempt, BooleanSupplier stop) {
     if (due.isEmpty()) {
       return new TaskResult(machine(), digest, 1, secondsAYear, new ArrayList<>());
     }
@@ -95,7 +99,10 @@ final class TaskMachine {
     long before = System.nanoTime();
     for (byte[] bytes : due) {
       PlanBlock block = BlockBytes.due(bytes);
-      Optional<SimulatedBlock> simulated = simulator.block(block, () -> years[0]++, stop);
+      Optional<SimulatedBlock> simulated =
+          attempt == 0
+              ? watch.once(block, () -> years[0]++, stop)
+              : watch.block(block, () -> years[0]++, stop);
       simulated.ifPresent(whole -> done.add(BlockBytes.of(whole)));
     }
     double seconds = (System.nanoTime() - before) * NANO;

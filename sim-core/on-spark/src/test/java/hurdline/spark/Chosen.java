@@ -64,7 +64,8 @@ final class Chosen {
             List.of(),
             List.of(20000.0),
             false,
-            0);
+            0,
+            false);
     PlantChanges changed =
         new PlantChanges(
             "bigger_mill",
@@ -88,7 +89,8 @@ final class Chosen {
             List.of(),
             List.of(),
             false,
-            0);
+            0,
+            false);
     return new Chosen(PlantFile.of("station.yaml", text, rain), PlantChanges.base(), ask);
   }
 

@@ -60,7 +60,7 @@ class WorkTextTest {
   @Test
   void blocksDoToTheBit() {
     PlanBlock due =
-        new PlanBlock(3, 12, List.of(5, 900_000, 7), new ReplicationRange(11, 51), true);
+        new PlanBlock(3, 12, List.of(5, 900_000, 7), new ReplicationRange(11, 51), true, false);
     assertThat(BlockBytes.due(BlockBytes.of(due))).isEqualTo(due);
     double[] odd = {
       -0.0, Double.longBitsToDouble(0x7ff8_0000_0000_0123L), Double.MIN_VALUE, 1.0 / 3
@@ -92,7 +92,8 @@ class WorkTextTest {
     List<PlanBlock> blocks =
         Collections.nCopies(
             10_000,
-            new PlanBlock(0, 0, Collections.nCopies(16, 1), ReplicationRange.first(10), false));
+            new PlanBlock(
+                0, 0, Collections.nCopies(16, 1), ReplicationRange.first(10), false, false));
     assertThat(new TaskPace(4, 0.030).wave(blocks, 0))
         .hasSize(160)
         .first()
@@ -109,7 +110,8 @@ class WorkTextTest {
     List<PlanBlock> large =
         Collections.nCopies(
             500_000,
-            new PlanBlock(0, 0, Collections.nCopies(16, 1), ReplicationRange.first(10), false));
+            new PlanBlock(
+                0, 0, Collections.nCopies(16, 1), ReplicationRange.first(10), false, false));
     assertThat(
             new TaskPace(4, 1e-9)
                 .wave(large, 0).stream()

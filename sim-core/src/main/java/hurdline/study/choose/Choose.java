@@ -21,6 +21,7 @@ import hurdline.study.PlantChanges;
 import hurdline.study.PlantOrigin;
 import hurdline.study.PlantOutline;
 import hurdline.study.replicate.LifeCalendar;
+import hurdline.study.replicate.ReplicationRange;
 import hurdline.study.replicate.ReplicationResults;
 import hurdline.study.replicate.RunSettings;
 import java.util.ArrayList;
@@ -82,6 +83,7 @@ public final class Choose {
     inputs = new ChooseInputs(base.plant(), effort, ask.eachGap(), usual);
     years = inputs.years().orElseThrow(() -> inputs.tooFew(source));
     inputs.check(source, chosen);
+    refuseSharedDraws(wrong);
     choices.all().forEach(choice -> wrong.addAll(ofNoPlant(choice)));
     terms = terms(wrong);
     if (space.first().isEmpty()) {
@@ -90,12 +92,29 @@ public final class Choose {
     if (ask.mostYears() > 0 && ask.mostYears() < fewestYears()) {
       wrong.add(
           problem(
-              "--years " + ask.mostYears() + " ends before the first round is judged",
+              "--years "
+                  + ask.mostYears()
+                  + (ask.independent()
+                      ? " ends within the first stage"
+                      : " ends before the first round is judged"),
               "at least " + fewestYears() + " for " + candidates().size() + " plans",
               ""));
     }
     if (!wrong.isEmpty()) {
       throw new ProblemsException(wrong);
+    }
+  }
+
+  /** A row of draws is the same for all plans, which would then not be independent. */
+  private void refuseSharedDraws(List<LocatedProblem> wrong) {
+    if (ask.independent() && inputs.draws().isPresent()) {
+      wrong.add(
+          problem(
+              "--procedure independent needs draws that plans do not share, and those of inputs ("
+                  + inputs.draws().get().said()
+                  + ") are shared",
+              "a plant without doubt and a call without --draws, or --procedure rounds",
+              ""));
     }
   }
 
@@ -162,11 +181,12 @@ public final class Choose {
         ask.best().width(),
         ask.worth(),
         ALPHA,
-        years.choosing(),
-        years.rounds(),
+        ask.independent() ? TwoStages.FIRST_YEARS : years.choosing(),
+        ask.independent() ? List.of() : years.rounds(),
         ask.eachGap(),
         bounds,
-        ask.mostYears());
+        ask.mostYears(),
+        ask.independent());
   }
 
   private String unit(
@@ -223,9 +243,15 @@ public final class Choose {
     return space.count() - candidates().size();
   }
 
-  /** Years until the first round is judged: more are due for the plans that are left then. */
+  /** Whether each plan has draws of its own and is judged in two stages. */
+  public boolean isIndependent() {
+    return ask.independent();
+  }
+
+  /** Years until the first round is judged, or of the first stage: more are due after them. */
   public long fewestYears() {
-    return (long) candidates().size() * years.before(1);
+    return (long) candidates().size()
+        * (ask.independent() ? TwoStages.FIRST_YEARS : years.before(1));
   }
 
   /** Years that show the plans in the end, about. */
@@ -256,6 +282,7 @@ public final class Choose {
         .ifPresent(
             of -> lines.add("draws: " + of.said() + " " + of.keys() + " " + of.rows().hashCode()));
     lines.add("best: " + ask.best().said() + (ask.worth() ? " worth" : ""));
+    lines.add("procedure: " + (ask.independent() ? "independent" : "rounds"));
     lines.add("each gap: " + ask.eachGap());
     lines.add("budgets: " + ask.budgets());
     ask.bounds().forEach(bound -> lines.add("bound: " + bound));
@@ -300,14 +327,16 @@ public final class Choose {
       BooleanSupplier timeUp) {
     runner.cluster().ifPresent(progress::ready);
     ChooseCosts costs = new ChooseCosts(space, base.plant(), ask.worth());
-    ChooseRounds rounds =
-        new ChooseRounds(
-            ask, terms, space, costs, years, inputs.lastYears(effort.replications()), runner);
-    return rounds
-        .simulate(candidates(), store, progress, stop, timeUp)
-        .map(
-            found ->
-                new ChooseAnswers(source, chosen, effort, base, terms, space, costs, found)
-                    .answer(inputs.draws().map(InputDraws::said).orElse("")));
+    ReplicationRange last = inputs.lastYears(effort.replications());
+    Optional<Found> found =
+        ask.independent()
+            ? new TwoStages(terms, space, costs, last, runner)
+                .simulate(candidates(), store, progress, stop, timeUp)
+            : new ChooseRounds(ask, terms, space, costs, years, last, runner)
+                .simulate(candidates(), store, progress, stop, timeUp);
+    return found.map(
+        of ->
+            new ChooseAnswers(source, chosen, effort, base, terms, space, costs, of)
+                .answer(inputs.draws().map(InputDraws::said).orElse("")));
   }
 }

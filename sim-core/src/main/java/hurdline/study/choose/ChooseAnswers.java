@@ -1,14 +1,12 @@
 package hurdline.study.choose;
 
 import hurdline.answer.ChoiceEffect;
-import hurdline.answer.ChoiceRound;
 import hurdline.answer.ChoiceRow;
 import hurdline.answer.ChooseAnswer;
 import hurdline.answer.ChooseFact;
 import hurdline.answer.ChooseTerms;
 import hurdline.answer.ChosenRow;
 import hurdline.answer.Fact;
-import hurdline.answer.FrontierRow;
 import hurdline.simulation.CompiledPlant;
 import hurdline.statistics.LeaderScreening;
 import hurdline.statistics.PairedDifference;
@@ -38,7 +36,8 @@ final class ChooseAnswers {
   private final ChooseTerms terms;
   private final PlanSpace space;
   private final ChooseCosts costs;
-  private final ChooseRounds.Found found;
+  private final Found found;
+  private final Verdict verdict;
   private final Map<Integer, LeaderScreening.Exit> exits = new HashMap<>();
   private final Set<Integer> left;
 
@@ -50,7 +49,7 @@ final class ChooseAnswers {
       ChooseTerms terms,
       PlanSpace space,
       ChooseCosts costs,
-      ChooseRounds.Found found) {
+      Found found) {
     this.source = source;
     this.chosen = chosen;
     this.effort = effort;
@@ -59,9 +58,9 @@ final class ChooseAnswers {
     this.space = space;
     this.costs = costs;
     this.found = found;
-    found.budgets().get(0).exits().forEach(exit -> exits.put(exit.plan(), exit));
-    left =
-        new HashSet<>(found.looks() == null ? found.budgets().get(0).left() : found.looks().left());
+    verdict = found.verdict();
+    verdict.exits().forEach(exit -> exits.put(exit.plan(), exit));
+    left = new HashSet<>(verdict.left());
   }
 
   /**
@@ -69,16 +68,14 @@ final class ChooseAnswers {
    */
   ChooseAnswer answer(String inputs) {
     PlantOutline outlines = new PlantOutline(base);
-    List<ChoiceRound> rounds =
-        found.budgets().stream().flatMap(budget -> budget.rounds().stream()).toList();
     return new ChooseAnswer(
         outlines.header(source, chosen, effort, effort.replications(), false),
         outlines.outlineWithChoices(),
         terms,
         space.ranges(),
         IntStream.range(0, space.count()).mapToObj(this::plan).toList(),
-        rounds,
-        frontier(),
+        verdict.rounds(),
+        verdict.frontier(),
         found.shown().stream().map(this::shown).toList(),
         effects(),
         found.simulated(),
@@ -108,7 +105,7 @@ final class ChooseAnswers {
   }
 
   private ChoiceRow.Status status(int plan, LeaderScreening.Exit exit) {
-    if (plan == found.named()) {
+    if (plan == verdict.named()) {
       return ChoiceRow.Status.NAMED;
     }
     if (space.isNever(plan)) {
@@ -130,24 +127,6 @@ final class ChooseAnswers {
     return found.years().problems().getOrDefault(plan, found.outOfBounds().getOrDefault(plan, ""));
   }
 
-  private List<FrontierRow> frontier() {
-    List<FrontierRow> rows =
-        new ArrayList<>(found.budgets().stream().map(BudgetScreening::row).toList());
-    if (found.looks() != null) {
-      FrontierRow best = rows.get(0);
-      rows.set(
-          0,
-          new FrontierRow(
-              best.budget(),
-              found.named(),
-              found.looks().gap(found.named()),
-              left.size(),
-              best.of(),
-              best.rounds()));
-    }
-    return rows;
-  }
-
   private ChosenRow shown(int plan) {
     double[] years = costs.net(plan, found.fresh().of(0, plan));
     Summary summary = Summary.of(years);
@@ -157,7 +136,7 @@ final class ChooseAnswers {
     }
     return new ChosenRow(
         plan,
-        gap(plan),
+        verdict.gaps().getOrDefault(plan, Double.NaN),
         summary.mean(),
         summary.low95(),
         summary.high95(),
@@ -168,21 +147,13 @@ final class ChooseAnswers {
         found.fresh().limits(plan));
   }
 
-  /** Of one leader only its own is known; all against all, that of each plan left. */
-  private double gap(int plan) {
-    if (found.looks() != null) {
-      return left.contains(plan) ? found.looks().gap(plan) : Double.NaN;
-    }
-    return plan == found.named() ? frontier().get(0).gap() : Double.NaN;
-  }
-
   private List<ChoiceEffect> effects() {
     List<ChoiceEffect> effects = new ArrayList<>();
-    double[] named = costs.net(found.named(), found.fresh().of(0, found.named()));
+    double[] named = costs.net(verdict.named(), found.fresh().of(0, verdict.named()));
     for (int choice = 0; choice < space.all().size(); choice++) {
       for (int value = 0; value < space.all().get(choice).values().size(); value++) {
-        int plan = space.with(found.named(), choice, value);
-        if (plan != found.named() && found.shown().contains(plan)) {
+        int plan = space.with(verdict.named(), choice, value);
+        if (plan != verdict.named() && found.shown().contains(plan)) {
           double[] years = costs.net(plan, found.fresh().of(0, plan));
           PairedDifference of = PairedDifference.of(named, years, 1);
           effects.add(
@@ -193,7 +164,7 @@ final class ChooseAnswers {
                   of.difference(),
                   of.at95().low(),
                   of.at95().high(),
-                  costs.cost(plan) - costs.cost(found.named())));
+                  costs.cost(plan) - costs.cost(verdict.named())));
         }
       }
     }
@@ -202,10 +173,8 @@ final class ChooseAnswers {
 
   private List<Fact> facts() {
     Stream<Fact> own =
-        Stream.of(
-            new ChooseFact.OneLeader(terms.alpha(), terms.rounds().size(), found.budgets().size()),
-            new ChooseFact.RareYears(),
-            new ChooseFact.NewYears(effort.replications()));
+        Stream.concat(
+            verdict.how().stream(), Stream.of(new ChooseFact.NewYears(effort.replications())));
     List<Fact> facts = new ArrayList<>(RunFacts.around(own));
     if (base.plant().money().isPresent()) {
       facts.add(
@@ -216,9 +185,8 @@ final class ChooseAnswers {
     if (!terms.bounds().isEmpty()) {
       facts.add(new ChooseFact.Bounds(terms.choosing()));
     }
-    int unsure = found.budgets().get(0).unsure();
-    if (unsure > 0) {
-      facts.add(new ChooseFact.LongTails(unsure));
+    if (verdict.unsure() > 0) {
+      facts.add(new ChooseFact.LongTails(verdict.unsure()));
     }
     facts.add(new ChooseFact.OnlyThesePlans());
     return facts;

@@ -14,6 +14,8 @@ import java.util.List;
  * @param budgets most that a plan may cost, each for itself; none of them twice
  * @param eachGap whether plans left are set all against all in the end
  * @param mostYears years after which no round is begun; 0 for no such limit
+ * @param independent whether each plan has draws of its own and is judged in two stages, not in
+ *     rounds against one leader
  */
 public record ChooseAsk(
     List<ChoiceChange> narrowed,
@@ -22,7 +24,8 @@ public record ChooseAsk(
     List<ChooseTerms.Bound> bounds,
     List<Double> budgets,
     boolean eachGap,
-    long mostYears) {
+    long mostYears,
+    boolean independent) {
   public ChooseAsk {
     narrowed = List.copyOf(narrowed);
     bounds = List.copyOf(bounds);

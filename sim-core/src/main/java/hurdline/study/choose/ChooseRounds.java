@@ -1,6 +1,8 @@
 package hurdline.study.choose;
 
+import hurdline.answer.ChooseFact;
 import hurdline.answer.ChooseTerms;
+import hurdline.answer.FrontierRow;
 import hurdline.plant.ProblemsException;
 import hurdline.problem.LocatedProblem;
 import hurdline.statistics.LeaderScreening;
@@ -10,7 +12,6 @@ import hurdline.statistics.ScreeningYears;
 import hurdline.study.replicate.ReplicationRange;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,9 +24,6 @@ import java.util.function.BooleanSupplier;
  * years, in which nothing is judged any more.
  */
 final class ChooseRounds {
-  /** So many of the plans left are shown in the last years. */
-  private static final int MOST_SHOWN = 20;
-
   private final ChooseAsk ask;
   private final ChooseTerms terms;
   private final PlanSpace space;
@@ -58,24 +56,6 @@ final class ChooseRounds {
     this.runner = runner;
   }
 
-  /**
-   * What came of it.
-   *
-   * @param named number of the plan that is named
-   * @param years that chose and judged
-   * @param fresh the last years
-   * @param looks null where there were none
-   */
-  record Found(
-      List<BudgetScreening> budgets,
-      int named,
-      PlanYears years,
-      PlanYears fresh,
-      PairwiseLooks looks,
-      Map<Integer, String> outOfBounds,
-      List<Integer> shown,
-      long simulated) {}
-
   /** Empty if it was stopped, or time was up before the first round was judged. */
   Optional<Found> simulate(
       List<Integer> plans,
@@ -89,7 +69,8 @@ final class ChooseRounds {
     BooleanSupplier ending = () -> stop.getAsBoolean() || timeUp.getAsBoolean();
     int measures = 1 + terms.bounds().size();
     years = new PlanYears(runner, store, year, space.count(), measures, 1);
-    if (!years.simulate(0, plans, ReplicationRange.first(schedule.choosing()), false, ending)) {
+    ReplicationRange choosing = ReplicationRange.first(schedule.choosing());
+    if (!years.simulate(PlanBlock.of(0, plans, choosing, false), ending)) {
       return Optional.empty();
     }
     List<Candidate> candidates = candidates(plans);
@@ -107,7 +88,7 @@ final class ChooseRounds {
       expected[0] = (int) Math.min(Integer.MAX_VALUE, done[0] + more);
       ReplicationRange range =
           new ReplicationRange(1 + schedule.before(round), 1 + schedule.before(round + 1));
-      if (!years.simulate(round + 1, due, range, false, ending)) {
+      if (!years.simulate(PlanBlock.of(round + 1, due, range, false), ending)) {
         if (stop.getAsBoolean()) {
           return Optional.empty();
         }
@@ -128,24 +109,46 @@ final class ChooseRounds {
         return Optional.empty();
       }
     }
-    int named = looks == null ? budgets.get(0).known().get().leader() : looks.best();
-    List<Integer> shown = shown(named, budgets);
+    Verdict verdict = verdict(budgets);
+    List<Integer> shown = shown(verdict);
     fresh = new PlanYears(runner, store, year, space.count(), measures, last.from());
     expected[0] = done[0] + shown.size() * last.count();
     int number = 1 + schedule.rounds().size() + PairwiseLooks.usualLooks().size();
-    if (!fresh.simulate(number, shown, last, true, stop)) {
+    if (!fresh.simulate(PlanBlock.of(number, shown, last, true), stop)) {
       return Optional.empty();
     }
     return Optional.of(
-        new Found(
-            budgets,
-            named,
-            years,
-            fresh,
-            looks,
-            outOfBounds,
-            shown,
-            simulated + fresh.simulated()));
+        new Found(verdict, years, fresh, outOfBounds, shown, simulated + fresh.simulated()));
+  }
+
+  private Verdict verdict(List<BudgetScreening> budgets) {
+    BudgetScreening best = budgets.get(0);
+    List<FrontierRow> frontier =
+        new ArrayList<>(budgets.stream().map(BudgetScreening::row).toList());
+    int named = looks == null ? best.known().get().leader() : looks.best();
+    List<Integer> left = looks == null ? best.left() : looks.left();
+    Map<Integer, Double> gaps = new TreeMap<>();
+    if (looks == null) {
+      gaps.put(named, frontier.get(0).gap());
+    } else {
+      left.forEach(plan -> gaps.put(plan, looks.gap(plan)));
+      FrontierRow row = frontier.get(0);
+      frontier.set(
+          0,
+          new FrontierRow(
+              row.budget(), named, gaps.get(named), left.size(), row.of(), row.rounds()));
+    }
+    return new Verdict(
+        named,
+        left,
+        best.exits(),
+        frontier,
+        budgets.stream().flatMap(budget -> budget.rounds().stream()).toList(),
+        gaps,
+        List.of(
+            new ChooseFact.OneLeader(terms.alpha(), terms.rounds().size(), budgets.size()),
+            new ChooseFact.RareYears()),
+        best.unsure());
   }
 
   private boolean isTooMany(long more) {
@@ -250,7 +253,7 @@ final class ChooseRounds {
       List<Integer> due = begun.left();
       ReplicationRange range = new ReplicationRange(from, base + begun.next());
       if (isTooMany((long) due.size() * range.count())
-          || !own.simulate(number, due, range, false, ending)) {
+          || !own.simulate(PlanBlock.of(number, due, range, false), ending)) {
         break;
       }
       begun.look(net(own, due));
@@ -261,27 +264,13 @@ final class ChooseRounds {
     return own.simulated();
   }
 
-  /**
-   * The named plans, the best of those left, and all that are one value away from the named one.
-   */
-  private List<Integer> shown(int named, List<BudgetScreening> budgets) {
-    TreeSet<Integer> shown = new TreeSet<>();
-    shown.add(named);
-    budgets.forEach(budget -> budget.known().ifPresent(known -> shown.add(known.leader())));
-    List<Integer> left = looks == null ? budgets.get(0).left() : looks.left();
-    left.stream()
-        .sorted(Comparator.comparingDouble(plan -> -mean(plan)))
-        .limit(MOST_SHOWN)
-        .forEach(shown::add);
-    for (int choice = 0; choice < space.all().size(); choice++) {
-      for (int value = 0; value < space.all().get(choice).values().size(); value++) {
-        int neighbor = space.with(named, choice, value);
-        if (!space.isNever(neighbor) && !years.problems().containsKey(neighbor)) {
-          shown.add(neighbor);
-        }
-      }
-    }
-    return List.copyOf(shown);
+  private List<Integer> shown(Verdict verdict) {
+    List<Integer> named = new ArrayList<>(List.of(verdict.named()));
+    verdict.frontier().stream()
+        .map(FrontierRow::plan)
+        .filter(plan -> plan >= 0)
+        .forEach(named::add);
+    return new ShownPlans(space, years.problems().keySet()).of(named, verdict.left(), this::mean);
   }
 
   private double mean(int plan) {

@@ -84,9 +84,10 @@ public final class PlanSimulator {
 
   /** A block, on one thread; empty if stop was asked for before it was whole. */
   public Optional<SimulatedBlock> block(PlanBlock block, Runnable year, BooleanSupplier stop) {
-    RandomStreams streams = new RandomStreams(seed);
+    RandomStreams common = new RandomStreams(seed);
     List<SimulatedBlock.Plan> plans = new ArrayList<>();
     for (int plan : block.plans()) {
+      RandomStreams streams = block.own() ? common.apart(plan) : common;
       Optional<SimulatedBlock.Plan> done = plan(plan, block, streams, year, stop);
       if (done.isEmpty()) {
         return Optional.empty();

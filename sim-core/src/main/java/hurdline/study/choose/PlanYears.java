@@ -2,7 +2,6 @@ package hurdline.study.choose;
 
 import hurdline.answer.ChosenLimit;
 import hurdline.answer.SimulatedBlock;
-import hurdline.study.replicate.ReplicationRange;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 
 /** The years of each plan from one year on, stage by stage, each simulated once and kept. */
 final class PlanYears {
@@ -36,22 +36,27 @@ final class PlanYears {
   }
 
   /**
-   * Simulates a stage; those of its blocks that are kept are taken as they are.
+   * Simulates a stage; those of its blocks that are kept are taken as they are. Of a stage that is
+   * not whole no year is taken.
    *
+   * @param blocks of one stage
    * @return whether it is whole
    */
-  boolean simulate(
-      int stage,
-      List<Integer> plans,
-      ReplicationRange years,
-      boolean withLimits,
-      BooleanSupplier stop) {
+  boolean simulate(List<PlanBlock> blocks, BooleanSupplier stop) {
+    double[][][] before = Stream.of(values).map(double[][]::clone).toArray(double[][][]::new);
+    boolean whole = isWholeAfter(blocks, stop);
+    for (int measure = 0; !whole && measure < values.length; measure++) {
+      values[measure] = before[measure];
+    }
+    return whole;
+  }
+
+  private boolean isWholeAfter(List<PlanBlock> blocks, BooleanSupplier stop) {
     List<PlanBlock> due = new ArrayList<>();
     int[] whole = {0};
-    List<PlanBlock> blocks = PlanBlock.of(stage, plans, years, withLimits);
     for (PlanBlock block : blocks) {
       Optional<SimulatedBlock> kept =
-          store.kept(stage, block.number()).filter(found -> isOf(found, block));
+          store.kept(block.stage(), block.number()).filter(found -> isOf(found, block));
       if (kept.isPresent()) {
         take(kept.get());
         whole[0]++;
@@ -71,7 +76,19 @@ final class PlanYears {
         },
         year,
         stop);
+    blocks.stream().filter(block -> block.stage() > 0).forEach(this::leaveBlank);
     return whole[0] == blocks.size();
+  }
+
+  /** A plan whose problem shows in a later stage has no value there. */
+  private void leaveBlank(PlanBlock block) {
+    double[] blank = new double[block.years().count()];
+    Arrays.fill(blank, Double.NaN);
+    for (int plan : block.plans()) {
+      for (int measure = 0; problems.containsKey(plan) && measure < values.length; measure++) {
+        place(measure, plan, block.years().from() - base, blank);
+      }
+    }
   }
 
   private boolean isOf(SimulatedBlock found, PlanBlock block) {

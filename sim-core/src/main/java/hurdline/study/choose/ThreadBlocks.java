@@ -11,12 +11,12 @@ import java.util.function.Consumer;
 
 /** Simulates blocks on threads of this machine, each block on one. */
 final class ThreadBlocks implements BlockRunner {
-  private final PlanSimulator simulator;
+  private final BlockWatch watch;
   private final long seed;
   private final int threads;
 
   ThreadBlocks(PlanSimulator simulator, long seed, int threads) {
-    this.simulator = simulator;
+    watch = new BlockWatch(simulator);
     this.seed = seed;
     this.threads = threads;
   }
@@ -41,7 +41,7 @@ final class ThreadBlocks implements BlockRunner {
             try {
               int mine;
               while (!ending.getAsBoolean() && (mine = next.getAndIncrement()) < blocks.size()) {
-                Optional<SimulatedBlock> block = simulator.block(blocks.get(mine), counted, ending);
+                Optional<SimulatedBlock> block = watch.block(blocks.get(mine), counted, ending);
                 synchronized (one) {
                   block.ifPresent(done);
                 }

@@ -64,7 +64,7 @@ class ChooseDrawsTest {
         source,
         PlantChanges.base(),
         file.choices(),
-        new ChooseAsk(List.of(), zone, false, List.of(), List.of(), eachGap, 0),
+        new ChooseAsk(List.of(), zone, false, List.of(), List.of(), eachGap, 0, false),
         effort(draws));
   }
 
@@ -73,7 +73,8 @@ class ChooseDrawsTest {
     PlantOrigin source =
         new PlantOrigin(file.variants(), "test.yaml", file.contentHash(), "0", List.of());
     PlanRecipe recipe = choose(plant, Optional.of(draws), false).recipe();
-    PlanBlock block = new PlanBlock(0, 0, List.of(0, 1), new ReplicationRange(from, to), false);
+    PlanBlock block =
+        new PlanBlock(0, 0, List.of(0, 1), new ReplicationRange(from, to), false, false);
     return PlanSimulator.of(source, file.choices(), recipe)
         .block(block, () -> {}, () -> false)
         .orElseThrow();

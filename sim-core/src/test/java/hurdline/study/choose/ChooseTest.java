@@ -62,9 +62,10 @@ class ChooseTest {
       List<Double> budgets,
       boolean eachGap,
       long mostYears,
+      boolean independent,
       ChoiceChange... narrowed) {
     static Asked of(double band) {
-      return new Asked(OPEN, band, false, List.of(), List.of(), false, 0);
+      return new Asked(OPEN, band, false, List.of(), List.of(), false, 0, false);
     }
 
     Choose choose(int threads) {
@@ -81,7 +82,8 @@ class ChooseTest {
           source,
           PlantChanges.base(),
           file.choices(),
-          new ChooseAsk(List.of(narrowed), zone, worth, bounds, budgets, eachGap, mostYears),
+          new ChooseAsk(
+              List.of(narrowed), zone, worth, bounds, budgets, eachGap, mostYears, independent),
           new RunSettings(6, Optional.empty(), 1, threads, Optional.empty()));
     }
 
@@ -104,21 +106,22 @@ class ChooseTest {
     }
   }
 
+  private static final ChooseProgress SILENT =
+      new ChooseProgress() {
+        @Override
+        public void done(int done, int of) {
+          assertThat(done).isBetween(1, of);
+        }
+
+        @Override
+        public void stage(Stage said) {
+          assertThat(said.round()).isBetween(0, said.of());
+        }
+      };
+
   private static Optional<ChooseAnswer> simulate(
       Choose choose, BlockStore store, BooleanSupplier stop) {
-    ChooseProgress silent =
-        new ChooseProgress() {
-          @Override
-          public void done(int done, int of) {
-            assertThat(done).isBetween(1, of);
-          }
-
-          @Override
-          public void stage(Stage said) {
-            assertThat(said.round()).isBetween(0, said.of());
-          }
-        };
-    return choose.simulate(store, silent, stop, () -> false);
+    return choose.simulate(store, SILENT, stop, () -> false);
   }
 
   private static ChoiceRow row(ChooseAnswer answer, String... values) {
@@ -175,7 +178,7 @@ class ChooseTest {
   @Test
   void withWorthTheYearlyCostOfCapitalIsTakenOff() {
     ChooseAnswer plain = Asked.of(500).answer();
-    ChooseAnswer worth = new Asked(OPEN, 500, true, List.of(), List.of(), false, 0).answer();
+    ChooseAnswer worth = new Asked(OPEN, 500, true, List.of(), List.of(), false, 0, false).answer();
     ChoiceRow before = row(plain, "40 hp", "2", "2.2 t/h");
     ChoiceRow after = row(worth, "40 hp", "2", "2.2 t/h");
     double each =
@@ -189,7 +192,7 @@ class ChooseTest {
   @Test
   void everyBudgetHasItsBestAmongThePlansThatCostNoMore() {
     ChooseAnswer answer =
-        new Asked(OPEN, 500, false, List.of(), List.of(0.0, 21_000.0), false, 0).answer();
+        new Asked(OPEN, 500, false, List.of(), List.of(0.0, 21_000.0), false, 0, false).answer();
     assertThat(answer.frontier()).hasSize(3);
     FrontierRow nothing = answer.frontier().get(1);
     assertThat(nothing.of()).isEqualTo(2);
@@ -202,7 +205,8 @@ class ChooseTest {
   @Test
   void aBoundLeavesOutPlansThatDoNotMeetItInEnoughOfTheYearsThatChoose() {
     ChooseTerms.Bound fed = new ChooseTerms.Bound("mass.stalk.fed", "", true, 15.5, 0.9);
-    ChooseAnswer answer = new Asked(OPEN, 500, false, List.of(fed), List.of(), false, 0).answer();
+    ChooseAnswer answer =
+        new Asked(OPEN, 500, false, List.of(fed), List.of(), false, 0, false).answer();
     assertThat(answer.terms().choosing()).isEqualTo(20);
     ChoiceRow slow = row(answer, "25 hp", "1", "0.9 t/h");
     assertThat(slow.status()).isEqualTo(ChoiceRow.Status.BOUND);
@@ -219,7 +223,8 @@ class ChooseTest {
           rest: {key: calendar.shifts.day.rests.0.lasts, values: [30 min, 20 h]}
           mill: {key: machines.mill.power, values: [15 hp, 25 hp]}
         """;
-    ChooseAnswer answer = new Asked(open, 500, false, List.of(), List.of(), false, 0).answer();
+    ChooseAnswer answer =
+        new Asked(open, 500, false, List.of(), List.of(), false, 0, false).answer();
     List<ChoiceRow> broken =
         answer.plans().stream().filter(plan -> answer.value(plan, 0).equals("20 h")).toList();
     assertThat(broken).hasSize(2);
@@ -234,7 +239,8 @@ class ChooseTest {
 
   @Test
   void allAgainstAllGivesEachPlanLeftItsOwnGap() {
-    ChooseAnswer answer = new Asked(OPEN, 100, false, List.of(), List.of(), true, 0).answer();
+    ChooseAnswer answer =
+        new Asked(OPEN, 100, false, List.of(), List.of(), true, 0, false).answer();
     List<ChoiceRow> left =
         answer.plans().stream()
             .filter(
@@ -250,14 +256,58 @@ class ChooseTest {
                     .isGreaterThanOrEqualTo(answer.best().gap()));
   }
 
+  /**
+   * Each plan has draws of its own, so those that are alike have other years; all but the quickest
+   * are far enough below.
+   */
+  @Test
+  void inTwoStagesEachPlanHasDrawsAndYearsOfItsOwn() {
+    Asked asked = new Asked(OPEN, 40, false, List.of(), List.of(), false, 0, true);
+    ChooseAnswer answer = asked.answer();
+    assertThat(answer.best().gap()).isEqualTo(40);
+    assertThat(answer.rounds()).isEmpty();
+    ChoiceRow named = answer.plans().get(answer.best().plan());
+    assertThat(answer.value(named, 2)).isEqualTo("2.2 t/h");
+    ChoiceRow one = row(answer, "40 hp", "1", "2.2 t/h");
+    ChoiceRow alike = row(answer, "40 hp", "2", "2.2 t/h");
+    assertThat(one.mean()).isNotCloseTo(alike.mean(), within(1e-6));
+    assertThat(answer.plans())
+        .filteredOn(plan -> plan.status() != ChoiceRow.Status.NEVER)
+        .allMatch(plan -> plan.years() >= 20 && plan.years() % 10 == 0);
+    assertThat(answer.plans()).extracting(ChoiceRow::years).anyMatch(years -> years > 40);
+    InMemory store = new InMemory();
+    AtomicInteger allowed = new AtomicInteger(250);
+    assertThat(simulate(asked.choose(2), store, () -> allowed.decrementAndGet() < 0)).isEmpty();
+    assertThat(store.kept).isNotEmpty();
+    assertThat(simulate(asked.choose(1), store, () -> false)).contains(answer);
+    ChooseAnswer ended =
+        new Asked(OPEN, 40, false, List.of(), List.of(), false, 210, true).answer();
+    assertThat(ended.best().gap()).isNaN();
+    assertThat(ended.plans()).allMatch(plan -> plan.years() == 20 || plan.years() == 0);
+  }
+
+  /** A round of 80 years comes in two parts of 40, of which one is done when time is up. */
+  @Test
+  void ofARoundThatIsNotWholeNoYearIsTaken() {
+    Asked asked = Asked.of(0.001);
+    InMemory store = new InMemory();
+    ChooseAnswer answer =
+        asked
+            .choose(1)
+            .simulate(store, SILENT, () -> false, () -> store.kept.containsKey("4 0"))
+            .orElseThrow();
+    assertThat(answer.plans()).extracting(ChoiceRow::years).isSubsetOf(0, 20, 80).contains(80);
+  }
+
   /** The years end before the second round, of which nothing may be said. */
   @Test
   void noRoundIsBegunThatTheYearsDoNotReach() {
-    Asked asked = new Asked(OPEN, 0.001, false, List.of(), List.of(), false, 210);
+    Asked asked = new Asked(OPEN, 0.001, false, List.of(), List.of(), false, 210, false);
     ChooseAnswer answer = asked.answer();
     assertThat(answer.rounds()).hasSize(1);
     assertThat(answer.best().rounds()).isEqualTo(1);
-    assertThatThrownBy(() -> new Asked(OPEN, 1, false, List.of(), List.of(), false, 100).choose(1))
+    assertThatThrownBy(
+            () -> new Asked(OPEN, 1, false, List.of(), List.of(), false, 100, false).choose(1))
         .hasMessageContaining(
             "--years 100 ends before the first round is judged; expected at least 200 for 10 plans");
   }
@@ -283,12 +333,13 @@ class ChooseTest {
           rest: {key: calendar.shifts.day.rests.0.lasts, values: [20 h, 21 h]}
           mill: {key: machines.mill.power, values: [0 hp]}
         """;
-    Asked asked = new Asked(open, 1, true, List.of(), List.of(), false, 0);
+    Asked asked = new Asked(open, 1, true, List.of(), List.of(), false, 0, false);
     assertThatThrownBy(() -> asked.choose(1, "mass.stalk.fedd"))
         .hasMessageContaining("20 h")
         .hasMessageContaining("0 hp")
         .hasMessageContaining("the plant has no measure \"mass.stalk.fedd\"");
-    assertThatThrownBy(() -> new Asked("", 1, false, List.of(), List.of(), false, 0).choose(1))
+    assertThatThrownBy(
+            () -> new Asked("", 1, false, List.of(), List.of(), false, 0, false).choose(1))
         .hasMessageContaining("the file has no choices");
   }
 
@@ -303,6 +354,7 @@ class ChooseTest {
             List.of(),
             false,
             0,
+            false,
             new ChoiceChange("mill", List.of("25hp")),
             new ChoiceChange("loader", List.of("1")),
             new ChoiceChange("money.wage", List.of("24 USD/h", "x1.2")));
@@ -316,6 +368,7 @@ class ChooseTest {
             List.of(),
             false,
             0,
+            false,
             new ChoiceChange("mil", List.of("25 hp")),
             new ChoiceChange("mill", List.of("26 hp")),
             new ChoiceChange("machines.mill.power", List.of("26 hp")));
@@ -349,7 +402,7 @@ class ChooseTest {
             source,
             PlantChanges.base(),
             file.choices(),
-            new ChooseAsk(List.of(), zone, false, List.of(), List.of(), false, 0),
+            new ChooseAsk(List.of(), zone, false, List.of(), List.of(), false, 0, false),
             new RunSettings(2, Optional.empty(), 1, 2, Optional.empty()));
     ChooseAnswer answer = simulate(choose, new InMemory(), () -> false).orElseThrow();
     ChosenRow named = answer.chosen(answer.best().plan()).orElseThrow();
