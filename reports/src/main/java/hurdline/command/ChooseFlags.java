@@ -163,7 +163,9 @@ final class ChooseFlags {
                 ? "--each-gap"
                 : !atLeast.isEmpty()
                     ? "--at-least"
-                    : !atMost.isEmpty() ? "--at-most" : draws != null ? "--draws" : "";
+                    : !atMost.isEmpty()
+                        ? "--at-most"
+                        : ""; // draws are refused with the plant's own
     if (!other.isEmpty()) {
       throw new CallException(
           "--procedure independent and "

@@ -37,7 +37,7 @@ final class ChooseSections {
   List<Section> all() {
     return List.of(
         new Section("answer", "The answer", true, this::writeAnswer),
-        new Section("left", "Plans that may be the best", true, this::writeLeft),
+        new Section("left", ChooseTable.heading(answer), true, this::writeLeft),
         Section.of("frontier", "What each budget buys", figures.frontier()),
         Section.of("effects", "What makes the named plan the best", figures.effects()),
         new Section("rounds", "How it was found", true, this::writeRounds),

@@ -20,7 +20,7 @@ public final class ChooseTable {
     for (ChosenRow row : left(answer).stream().limit(MOST_PLANS).toList()) {
       rows.add(
           MainTable.Row.of(
-              "Plans that may be the best",
+              heading(answer),
               words.plan(row.plan()),
               answer.terms().unit(),
               MainTable.Figures.of(row.mean(), row.low95(), row.high95())));
@@ -34,6 +34,13 @@ public final class ChooseTable {
               MainTable.Figures.of(effect.difference(), effect.low95(), effect.high95())));
     }
     return new MainTable(rows, wording);
+  }
+
+  /** In two stages no plan goes out, so those shown are only the next ones. */
+  public static String heading(ChooseAnswer answer) {
+    return answer.terms().independent()
+        ? "The named plan and the next"
+        : "Plans that may be the best";
   }
 
   /** The named plan, then those left by their means in the last years. */

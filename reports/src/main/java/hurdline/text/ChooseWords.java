@@ -89,7 +89,12 @@ public final class ChooseWords {
 
   private String others() {
     List<String> parts = new ArrayList<>();
-    add(parts, answer.best().left() - 1L, "more may be the best");
+    add(
+        parts,
+        answer.best().left() - 1L,
+        answer.terms().independent()
+            ? "were simulated as long as their spread asked for"
+            : "more may be the best");
     add(parts, answer.count(ChoiceRow.Status.OUT), "were judged to be below it");
     add(parts, answer.count(ChoiceRow.Status.NEVER), "are left out by the file");
     add(parts, answer.count(ChoiceRow.Status.BOUND), "do not meet a bound in enough years");

@@ -75,6 +75,31 @@ class ThreePlantsAuditProofTest {
     closes(audit, answer, new YardAuditTest(), 40_000, List.of(MoneyCheck.RENT));
   }
 
+  /** Two mills, two areas and the second hand of the example, at one shed and one swing. */
+  @Test
+  void aChoiceAmongPlansOfTheExample() throws IOException {
+    WrittenAnswer answer =
+        answer(
+            "choose",
+            EXAMPLE,
+            "--best",
+            "money.margin:20000",
+            "--worth",
+            "--budget",
+            "0",
+            "--choice",
+            "shed=1200bales",
+            "--choice",
+            "swing=2027-06-11,2027-06-14",
+            "--choice",
+            "mill=45hp|75hp",
+            "--choice",
+            "acres=x1|x1.2",
+            "--replications",
+            "6");
+    Audit.ofChoice(EXAMPLE).closes(answer, Audit.kindsOfChoice(), 60);
+  }
+
   @Test
   void aRunOfTheStarter() throws IOException {
     WrittenAnswer answer = answer("run", STARTER, "--replications", REPLICATIONS);
