@@ -216,14 +216,18 @@ final class MoneyResult {
   /** What of a product has not left its store is worth. */
   void putStockWorth(OutcomeWriter tally, Product product) {
     if (product.storage().isPresent()) {
-      double worth = productStock.worth(product, revenue(product));
-      tally.put(Measure.PRODUCT_STOCK_WORTH, worth, product.name());
+      tally.put(Measure.PRODUCT_STOCK_WORTH, stockWorth(product), product.name());
     }
   }
 
   /** What of each product has been sold. */
   SoldMass sold() {
     return sold;
+  }
+
+  /** What purge packages brought is no part of what goes through a store. */
+  private double stockWorth(Product product) {
+    return productStock.worth(product, revenue(product) - purge.revenue(product));
   }
 
   /** What of products has not left. */
@@ -346,7 +350,7 @@ final class MoneyResult {
       share(Orders.docked(product, sold.tooWetKg(p)), sold.tooWetOfLines(p), products, p);
     }
     share(purge.revenue(product), purge.kgOfLines(product), 1, 0);
-    productStock.share(p, productStock.worth(product, revenue(product)), unsold);
+    productStock.share(p, stockWorth(product), unsold);
     double made = material.productKg(p);
     double charged = orders.lateCost(p, present.nowS);
     double hauled = freight.of(product);

@@ -43,7 +43,7 @@ final class ProductStock {
   }
 
   /**
-   * @param earned what the product has earned up to now
+   * @param earned what of the product has left its store has earned up to now
    */
   double worth(Product product, double earned) {
     if (product.storage().isEmpty()) {
