@@ -46,7 +46,9 @@ public final class PlaceLimitWords extends RowSentences {
   private String above(SummaryRow hours, String times) {
     return "above the limit that the file gives in "
         + wording.amount(hours)
-        + find(times).map(row -> ", " + wording.amount(row) + " times").orElse("")
+        + find(times)
+            .map(row -> ", " + wording.fixed(row.mean(), 1, row.unit()) + " times")
+            .orElse("")
         + "; the local fire code and the insurer decide";
   }
 }

@@ -35,7 +35,7 @@ final class HoursCheck implements Check {
           .forEach(
               replication -> {
                 String where = option + " replication " + (replication + 1) + " ";
-                machines(samples, replication, where, plant.horizonH(), ledger);
+                machines(samples, replication, where, plant, ledger);
                 lines(samples, replication, where, plant, ledger);
                 building(samples, replication, where, plant.horizonH(), ledger);
               });
@@ -43,7 +43,8 @@ final class HoursCheck implements Check {
   }
 
   private static void machines(
-      Samples samples, int replication, String where, double horizonH, Ledger ledger) {
+      Samples samples, int replication, String where, PlantFacts plant, Ledger ledger) {
+    double horizonH = plant.horizonH();
     for (String machine : samples.names(Measure.MACHINE_HOURS)) {
       ToDoubleFunction<State> hours =
           state -> samples.at(replication, Measure.MACHINE_HOURS, machine, state.word());
@@ -58,6 +59,7 @@ final class HoursCheck implements Check {
           where,
           machine,
           hours.applyAsDouble(State.DOWN) + hours.applyAsDouble(State.PLANNED),
+          byClock(samples, replication, machine, plant),
           ledger);
       double running = hours.applyAsDouble(State.SLOWED) + hours.applyAsDouble(State.FULL_RATE);
       if (samples.names(Measure.MACHINE_SCREEN_HOURS).contains(machine)) {
@@ -87,14 +89,36 @@ final class HoursCheck implements Check {
     return sum;
   }
 
+  /** Hours of planned stops that run by the clock, whether anybody works the machine or not. */
+  private static double byClock(
+      Samples samples, int replication, String machine, PlantFacts plant) {
+    double sum = 0;
+    for (String stop : plant.names("machines." + machine + ".stops")) {
+      String path = "machines." + machine + ".stops." + stop;
+      boolean inHours = plant.text(path + ".repair").filter("in-hours"::equals).isPresent();
+      if (plant.has(path + ".on") && !inHours) {
+        sum += samples.at(replication, Measure.MACHINE_STOP_HOURS, machine, stop);
+      }
+    }
+    return sum;
+  }
+
+  /** All of them but for those by the clock, of which some may lie outside of the hours. */
   private static void stops(
-      Samples samples, int replication, String where, String machine, double downH, Ledger ledger) {
+      Samples samples,
+      int replication,
+      String where,
+      String machine,
+      double downH,
+      double byClockH,
+      Ledger ledger) {
     if (samples.names(Measure.MACHINE_STOP_HOURS).contains(machine)) {
-      ledger.near(
-          STOPS,
-          where + machine,
-          downH,
-          ofMachine(samples, replication, Measure.MACHINE_STOP_HOURS, machine));
+      double all = ofMachine(samples, replication, Measure.MACHINE_STOP_HOURS, machine);
+      if (byClockH > 0) {
+        ledger.between(STOPS, where + machine, all - byClockH, downH, all);
+      } else {
+        ledger.near(STOPS, where + machine, downH, all);
+      }
     } else {
       ledger.near(STOPS, where + machine, 0, downH);
     }

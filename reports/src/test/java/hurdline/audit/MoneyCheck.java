@@ -375,25 +375,29 @@ final class MoneyCheck implements Check {
     }
 
     /**
-     * At most all fields are paid for, and no more lies in the yard than was paid for; an advance
-     * is on all fields, and what is open or short is part of it.
+     * At most all fields are paid for, and no more lies in the yard than was paid for, nor less was
+     * used up of a mean year's area for what lay there at the start; an advance is on all fields,
+     * and what is open or short is part of it.
      */
     private void area(String crop, double paid, double stock) {
       double all = 0;
       double advance = 0;
+      double mean = 0;
       String terms = "money.crop_terms." + crop;
       for (String field : plant.names("deliveries." + crop + ".fields")) {
         String path = "deliveries." + crop + ".fields." + field;
         double area = plant.amount(path + ".area");
         all += area * plant.amount(terms + ".per_area");
         double meanYield = plant.mean(path + ".yield");
+        mean += area * meanYield;
         advance +=
             area
                 * (plant.amount(terms + ".advance.per_area")
                     + plant.amount(terms + ".advance.per_mass") * meanYield);
       }
       ledger.between(STOCK, where + crop + " area", 0, paid, all);
-      ledger.between(STOCK, where + crop + " area stock", 0, stock, paid);
+      double onHand = at(Measure.MASS_ON_HAND_AT_START, crop) * all / mean;
+      ledger.between(STOCK, where + crop + " area stock", -1.01 * onHand, stock, paid);
       if (plant.has(terms + ".advance")) {
         near(STOCK, crop + " advance", advance, at(Measure.MONEY_ADVANCE, crop));
         double notEarned =

@@ -1,6 +1,7 @@
 package hurdline.audit;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -10,15 +11,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The answers about three shipped plants, recomputed from their replications: the example, the
- * starter plant, and a shared building let to a tenant. Each command has the kinds of comparison of
- * its short form, but for what a plant does not have.
+ * The answers about four shipped plants, recomputed from their replications: the example, the
+ * starter plant, a shared building let to a tenant, and a small gin on all terms of growers and
+ * buyers (a run alone). Each command has the kinds of comparison of its short form, but for what a
+ * plant does not have.
  */
 @Tag("proof")
 class ThreePlantsAuditProofTest {
   private static final Path EXAMPLE = Plants.shipped("sweetgum-bend.yaml");
   private static final Path STARTER = Plants.shipped("small.yaml");
   private static final Path SHARED = Plants.shipped("seasons/rented.yaml");
+  private static final Path TERMS = Plants.shipped("quail-run.yaml");
   private static final String REPLICATIONS = "12";
 
   @TempDir Path dir;
@@ -109,6 +112,25 @@ class ThreePlantsAuditProofTest {
         new RunAuditTest(),
         13_000,
         List.of(MoneyCheck.RENT, MassCheck.DRAWN, AdjustedCheck.ADJUSTED, OrderCheck.ORDERS));
+  }
+
+  @Test
+  void aRunOfTheGinOnTerms() throws IOException {
+    String text = Files.readString(TERMS).replaceFirst("(?s)\\ndoubt:.*?(?=\\noptions:)", "");
+    Path file = Files.writeString(dir.resolve("terms.yaml"), text); // intervals of chance alone
+    WrittenAnswer answer = answer("run", file, "--replications", REPLICATIONS);
+    closes(
+        Audit.ofRun(),
+        answer,
+        new RunAuditTest(),
+        70_000,
+        List.of(
+            MoneyCheck.RENT,
+            OrderCheck.ORDERS,
+            AdjustedCheck.ADJUSTED,
+            HoursCheck.SCREENS,
+            MassCheck.SCREENS,
+            EnergyCheck.MILLS));
   }
 
   @Test

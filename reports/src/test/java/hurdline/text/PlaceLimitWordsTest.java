@@ -27,7 +27,7 @@ class PlaceLimitWordsTest {
                 row(Measure.YARD_PLACE_OVER_MASS, "h", 312),
                 row(Measure.YARD_PLACE_TIMES_OVER_MASS, "count", 3)))
         .containsExactly(
-            "Up to 640.0 t lay in the open, above the limit that the file gives in 312.0 h, 3"
+            "Up to 640.0 t lay in the open, above the limit that the file gives in 312.0 h, 3.0"
                 + " times; the local fire code and the insurer decide");
     assertThat(
             sentences(
@@ -35,6 +35,15 @@ class PlaceLimitWordsTest {
                 row(Measure.YARD_PLACE_OVER_VALUE, "h", 0)))
         .containsExactly(
             "Up to 64,000 USD lay in the open, never above the limit that the file gives");
+    assertThat(
+            sentences(
+                row(Measure.YARD_PLACE_MASS_PEAK, "t", 640),
+                row(Measure.YARD_PLACE_OVER_MASS, "h", 31),
+                row(Measure.YARD_PLACE_TIMES_OVER_MASS, "count", 0.4)))
+        .as("in some years alone")
+        .singleElement()
+        .asString()
+        .contains("in 31.00 h, 0.4 times");
     assertThat(sentences()).isEmpty();
   }
 }

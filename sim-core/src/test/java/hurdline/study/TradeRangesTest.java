@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hurdline.plant.Bale;
 import hurdline.plant.Basis;
+import hurdline.plant.Change;
 import hurdline.plant.Crop;
 import hurdline.plant.Delivery;
 import hurdline.plant.Line;
@@ -12,6 +13,7 @@ import hurdline.plant.Machine.PlainKind;
 import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.plant.Step;
+import hurdline.plant.Variants;
 import hurdline.plant.yaml.PlantFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -29,9 +31,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every shipped plant against the ranges of the trade in {@code line-configs/README.md}, which has
- * the source of each. What lies outside must stand there with its reason, and what stands there
- * must lie outside.
+ * Every shipped plant, with its options and plans, against the ranges of the trade in {@code
+ * line-configs/README.md}, which has the source of each. What lies outside must stand there with
+ * its reason, and what stands there must lie outside.
  *
  * <p>One file because a row of the page and what it is held against are read together.
  */
@@ -265,10 +267,10 @@ class TradeRangesTest {
     Map<String, Integer> counts = new LinkedHashMap<>();
     for (Path file : files()) {
       String name = FOLDER.relativize(file).toString();
-      Plant plant = PlantFile.read(file).plant();
+      List<Plant> plants = plants(file);
       ASKED.forEach(
           (figure, of) -> {
-            List<Double> values = of.apply(plant).toList();
+            List<Double> values = plants.stream().flatMap(of).toList();
             counts.merge(figure, values.size(), Integer::sum);
             Range range = ranges.get(figure);
             if (values.stream().anyMatch(value -> !isIn(value, range))) {
@@ -280,11 +282,21 @@ class TradeRangesTest {
     assertThat(counts)
         .as("figures of each row")
         .allSatisfy((figure, n) -> assertThat(n).isPositive());
-    assertThat(counts.values().stream().mapToInt(Integer::intValue).sum()).isGreaterThan(250);
+    assertThat(counts.values().stream().mapToInt(Integer::intValue).sum()).isGreaterThan(900);
   }
 
   private static boolean isIn(double value, Range range) {
     return value >= range.low() * (1 - 1e-6) && value <= range.high() * (1 + 1e-6);
+  }
+
+  /** The plant as it stands, with each of its options and under each of its plans. */
+  private static List<Plant> plants(Path file) {
+    Variants variants = PlantFile.read(file).variants();
+    Plant base = variants.with();
+    List<Plant> all = new ArrayList<>(List.of(base));
+    base.options().forEach(of -> all.add(variants.with(new Change.Named(of.name()))));
+    base.plans().forEach(of -> all.add(variants.with(new Change.Named(of.name()))));
+    return all;
   }
 
   private static List<Path> files() throws IOException {
