@@ -2,6 +2,7 @@ package hurdline.plant.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.measure.Cause;
 import org.junit.jupiter.api.Test;
 
 /** Rules on names that lead somewhere and on what may lead where. */
@@ -171,7 +172,7 @@ class LinkRulesTest {
                 + " above 0");
     Edited.with("[[8 %, 0.9], [20 %, 1.3]]", "[[8 %]]")
         .saysOnly(
-            "machines.mill.grinding.by_moisture.0: the list has 1 places; expected a value and a"
+            "machines.mill.grinding.by_moisture.0: the list has 1 place; expected a value and a"
                 + " factor, such as [12 %, 1.0]");
   }
 
@@ -283,12 +284,27 @@ class LinkRulesTest {
 
   @Test
   void namesThatAreTakenAreRefused() {
-    Edited.with(
-            "  fans:     {kind: fan, power: 60 kW}",
-            "  no_crew:     {kind: fan}\n  fans:     {kind: fan, power: 60 kW}")
-        .saysOnly(
-            "machines.no_crew: \"no_crew\" is the name of a cause that limits a line; expected"
-                + " another name for the machine");
+    for (Cause cause : Cause.values()) {
+      String[] names =
+          switch (cause) {
+            case STOP -> new String[] {"a", "b"};
+            case RATE, PACKAGE_CHANGE, SCREEN_CHANGE, RESOURCE, STORE -> new String[] {"a"};
+            default -> new String[0];
+          };
+      String word = cause.of(names).replaceAll("\\..*", "");
+      if (!word.equals("a")) { // not a machine's own
+        Edited.with(
+                "  fans:     {kind: fan, power: 60 kW}",
+                "  " + word + ":     {kind: fan}\n  fans:     {kind: fan, power: 60 kW}")
+            .saysOnly(
+                "machines."
+                    + word
+                    + ": \""
+                    + word
+                    + "\" is the name of a cause that limits a line; expected another name for the"
+                    + " machine");
+      }
+    }
     Edited.with("hammers: {every", "screen_change: {every")
         .saysOnly(
             "machines.mill.stops.screen_change: \"screen_change\" is a kind of job of its own; expected another name"
