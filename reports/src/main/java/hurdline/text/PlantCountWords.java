@@ -3,6 +3,7 @@ package hurdline.text;
 import hurdline.answer.InputUncertainty;
 import hurdline.answer.InputUncertainty.Holds;
 import hurdline.answer.InputUncertainty.Plants;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -26,13 +27,19 @@ final class PlantCountWords {
     names = new SpokenNames(wording.titles());
   }
 
-  /** Whole sentences; a line that is done in all plants, or in none, is not told. */
+  /**
+   * Whole sentences, the last of them on chance; a line that is done in all plants, or in none, is
+   * not told.
+   */
   List<String> sentences() {
-    return inputs.plants().stream()
-        .filter(of -> of.plants() >= FEWEST)
-        .filter(of -> of.holds() == Holds.PAYS || of.in() > 0 && of.in() < of.plants())
-        .map(this::sentence)
-        .toList();
+    List<Plants> counted =
+        inputs.plants().stream()
+            .filter(of -> of.plants() >= FEWEST)
+            .filter(of -> of.holds() == Holds.PAYS || of.in() > 0 && of.in() < of.plants())
+            .toList();
+    List<String> sentences = new ArrayList<>(counted.stream().map(this::sentence).toList());
+    counted.stream().map(this::chance).distinct().forEach(sentences::add);
+    return sentences;
   }
 
   private String sentence(Plants of) {
@@ -42,8 +49,6 @@ final class PlantCountWords {
         + allowedBy()
         + ", "
         + (of.holds() == Holds.PAYS ? pays(of) : done(of))
-        + "; "
-        + chance(of)
         + ".";
   }
 
@@ -51,7 +56,10 @@ final class PlantCountWords {
     boolean isMany = of.plants() >= HUNDRED;
     int all = isMany ? HUNDRED : of.plants();
     int in = isMany ? (int) Math.round(100.0 * of.in() / of.plants()) : of.in();
-    return (in == 0 && of.in() == 0 ? "none" : wording.count(in)) + " of " + wording.count(all);
+    if (of.in() == of.plants()) {
+      return "all " + wording.count(all);
+    }
+    return (of.in() == 0 ? "none" : wording.count(in)) + " of " + wording.count(all);
   }
 
   /** What a file of draws has is what records leave open; a doubt is in the plant file. */
@@ -70,7 +78,7 @@ final class PlantCountWords {
         names.option(of.option())
             + (CompareHeadline.isPlural(of.option()) ? " add" : " adds")
             + (of.costPerYr() == 0
-                ? " to the yearly margin"
+                ? " to the margin"
                 : " more to the yearly margin than "
                     + wording.rough(of.costPerYr(), of.unit())
                     + ", the purchase as an even yearly payment");
@@ -92,11 +100,12 @@ final class PlantCountWords {
   private String chance(Plants of) {
     if (of.years() > 1) {
       return of.holds() == Holds.PAYS
-          ? "the chance of single years is taken out of this count"
-          : "each plant was simulated in " + wording.count(of.years()) + " years";
+          ? "The chance of single years is taken out of that count."
+          : "Each of these plants was simulated in " + wording.count(of.years()) + " years.";
     }
-    return "each plant was simulated in one year, so the chance of that year is in this count; "
+    return "Each of these plants was simulated in one year, so the chance of that year is in the"
+        + " count; "
         + wording.count(2 * inputs.draws())
-        + " replications tell the two apart";
+        + " replications tell the two apart.";
   }
 }

@@ -25,18 +25,33 @@ class PlantCountWordsTest {
     return new Plants(Holds.DONE, "base", "", "stalk_line", 0, "", plants, in, years, 40, 33);
   }
 
+  private static final String ONE_YEAR =
+      "Each of these plants was simulated in one year, so the chance of that year is in the count;"
+          + " 400 replications tell the two apart.";
+
   @Test
   void whatPaysIsToldOfAHundredAndChanceApart() {
     assertThat(said("draws.csv", pays(17_432, 200, 167, 2)))
         .containsExactly(
             "In 84 of 100 plants that your records allow, the bigger mill adds more to the yearly"
-                + " margin than 17,400 USD, the purchase as an even yearly payment; the chance of"
-                + " single years is taken out of this count.");
+                + " margin than 17,400 USD, the purchase as an even yearly payment.",
+            "The chance of single years is taken out of that count.");
     assertThat(said("draws.csv", pays(0, 40, 31, 1)))
         .containsExactly(
-            "In 31 of 40 plants that your records allow, the bigger mill adds to the yearly margin;"
-                + " each plant was simulated in one year, so the chance of that year is in this"
-                + " count; 400 replications tell the two apart.");
+            "In 31 of 40 plants that your records allow, the bigger mill adds to the margin.",
+            ONE_YEAR);
+  }
+
+  /** Chance is told once, however many are counted. */
+  @Test
+  void allAndNoneAreSaidSo() {
+    assertThat(said("draws.csv and doubt", pays(0, 200, 200, 1), pays(0, 40, 0, 1)))
+        .containsExactly(
+            "In all 100 plants that your records and the file's doubt allow, the bigger mill adds to"
+                + " the margin.",
+            "In none of 40 plants that your records and the file's doubt allow, the bigger mill adds"
+                + " to the margin.",
+            ONE_YEAR);
   }
 
   @Test
@@ -44,10 +59,11 @@ class PlantCountWordsTest {
     assertThat(said("doubt", done(40, 29, 1)))
         .containsExactly(
             "In 29 of 40 plants that the file's doubt allows, the stalk line is done in time (with"
-                + " the inputs as given in 33 of 40 years); each plant was simulated in one year, so"
-                + " the chance of that year is in this count; 400 replications tell the two apart.");
-    assertThat(said("doubt", done(200, 29, 2)).get(0))
-        .contains("is done in time in at least half of its years");
+                + " the inputs as given in 33 of 40 years).",
+            ONE_YEAR);
+    assertThat(said("doubt", done(200, 29, 2)))
+        .contains("Each of these plants was simulated in 2 years.")
+        .anyMatch(one -> one.contains("is done in time in at least half of its years"));
   }
 
   @Test

@@ -167,5 +167,28 @@ class YardLedgerTest {
     StopFit stop = fit.stops().get(0);
     assertThat(written.stops).hasSizeGreaterThan(30);
     assertThat(stop.every().meanInUnit() / 60_000).isCloseTo(1, within(0.005));
+    assertThat(age(plant)).isCloseTo(2_000 * runningH(written.stops), within(500.0));
+  }
+
+  private static final LocalDate AS_OF = LocalDate.of(2027, 3, 20);
+
+  /** The age on that morning, as --as-of has it. */
+  private double age(Plant plant) {
+    Records before = RecordsFolder.read(folder, plant).before(AS_OF);
+    LineLoads loads = new LineLoads(Map.of("stalk_line", Map.of("feeder", 1.0)));
+    return new StopAges(plant, before, loads).on(FIRST, AS_OF).get("feeder.chain");
+  }
+
+  /** Hours of its shifts from the end of the last stop to that morning; it runs at 2 t/h. */
+  private static double runningH(List<String> stops) {
+    DateTimeFormatter minute = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
+    LocalDateTime last =
+        stops.stream()
+            .map(row -> LocalDateTime.parse(row.split(",")[2], minute))
+            .filter(end -> end.isBefore(AS_OF.atStartOfDay()))
+            .max(LocalDateTime::compareTo)
+            .orElseThrow();
+    double hours = 22 - last.getHour() - last.getMinute() / 60.0;
+    return hours + 16 * (java.time.temporal.ChronoUnit.DAYS.between(last.toLocalDate(), AS_OF) - 1);
   }
 }
