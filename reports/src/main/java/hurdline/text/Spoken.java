@@ -138,7 +138,7 @@ final class Spoken {
         switch (unit) {
           case "t" -> wording.units().ton() + (one ? "" : "s");
           case "t/h" -> wording.units().ton() + (one ? "" : "s") + " an hour";
-          case "bales", "modules" -> one ? unit.substring(0, unit.length() - 1) : unit;
+          case "bales", "modules", "pieces" -> one ? unit.substring(0, unit.length() - 1) : unit;
           case "yr" -> one ? "year" : "years";
           case "d" -> one ? "day" : "days";
           case "h" -> one ? "hour" : "hours";
@@ -169,6 +169,7 @@ final class Spoken {
     boolean whole =
         unit.equals("bales")
             || unit.equals("modules")
+            || unit.equals("pieces")
             || unit.equals("count")
             || Math.abs(shown) >= WHOLE_FROM;
     return whole ? Math.max(0, last) : last;

@@ -220,7 +220,11 @@ public final class Wording {
 
   private int lastPlace(double value, double low, double high, String unit) {
     int last = Digits.lastPlace(shown(value, unit), shown(low, unit), shown(high, unit));
-    boolean counted = unit.equals("bales") || unit.equals("modules") || unit.equals("count");
+    boolean counted =
+        unit.equals("bales")
+            || unit.equals("modules")
+            || unit.equals("pieces")
+            || unit.equals("count");
     return counted ? Math.max(0, last) : last;
   }
 

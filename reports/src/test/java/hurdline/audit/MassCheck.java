@@ -26,7 +26,7 @@ final class MassCheck implements Check {
               replication -> {
                 String where = option + " replication " + (replication + 1) + " ";
                 for (boolean dry : new boolean[] {false, true}) {
-                  balance(samples, replication, where + (dry ? "dry " : ""), dry, ledger);
+                  balance(samples, plant, replication, where + (dry ? "dry " : ""), dry, ledger);
                   yard(samples, replication, where + (dry ? "dry " : ""), dry, ledger);
                 }
                 bales(samples, replication, where, ledger);
@@ -42,8 +42,13 @@ final class MassCheck implements Check {
   }
 
   private static void balance(
-      Samples samples, int replication, String where, boolean dry, Ledger ledger) {
-    double fed = samples.sum(replication, Measure.MASS_FED, dry);
+      Samples samples,
+      PlantFacts plant,
+      int replication,
+      String where,
+      boolean dry,
+      Ledger ledger) {
+    double fed = ofCrops(samples, plant, replication, Measure.MASS_FED, dry);
     double out =
         samples.sum(replication, Measure.PRODUCT_MASS, dry)
             + samples.sum(replication, Measure.WASTE_MASS, dry)
@@ -53,8 +58,19 @@ final class MassCheck implements Check {
     ledger.near(BALANCE, where + "air", samples.sum(replication, Measure.AIR_DUST, dry), cyclones);
     double bins = samples.sum(replication, Measure.BIN_LEVEL_END, dry);
     ledger.near(BALANCE, where, fed, out + bins);
-    double lost = samples.sum(replication, Measure.MASS_LOST_IN_YARD, dry);
+    double lost = ofCrops(samples, plant, replication, Measure.MASS_LOST_IN_YARD, dry);
     ledger.near(LOSSES, where, lost, samples.sum(replication, Measure.YARD_PLACE_LOST, dry));
+  }
+
+  /** Over crops, each with all its forms; the measures of a form are in its crop's. */
+  private static double ofCrops(
+      Samples samples, PlantFacts plant, int replication, Measure measure, boolean dry) {
+    double sum = 0;
+    for (String crop : samples.names(measure)) {
+      boolean isForm = plant.has("crops." + crop + ".form_of");
+      sum += isForm ? 0 : samples.at(replication, dry ? measure.dryOf(crop) : measure.of(crop));
+    }
+    return sum;
   }
 
   private static void yard(

@@ -2,6 +2,7 @@ package hurdline.capacity;
 
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.ScreenPlan;
+import hurdline.plant.Crop;
 import hurdline.plant.Line;
 import hurdline.plant.Machine;
 import hurdline.plant.Packaging;
@@ -186,11 +187,17 @@ final class GroupTime {
   }
 
   private double liftsS(Group group, Freed freed) {
-    Yard.Lift lift = layout.plant.yard().lifts().get(line.crop());
+    return layout.plant.forms(line.crop()).stream()
+        .mapToDouble(form -> CropSupply.share(plant, form) * liftsS(form, group, freed))
+        .sum();
+  }
+
+  private double liftsS(Crop form, Group group, Freed freed) {
+    Yard.Lift lift = layout.plant.yard().lifts().get(form.name());
     if (lift == null) {
       return 0;
     }
-    double baleKg = baleKg();
+    double baleKg = Means.of(form.bale().massKg());
     int places = tablePlaces();
     int bales = balesAtOnce(lift);
     double liftS = Means.of(lift.job().lastsS());
@@ -211,15 +218,6 @@ final class GroupTime {
   /** What of a product is fit to fill orders, at its moisture basis, per kg fed. */
   double fitKg(int product) {
     return loads.stream().mapToDouble(choice -> choice.share() * choice.fitKg(product)).sum();
-  }
-
-  /** Mean mass of the crop's bale. */
-  double baleKg() {
-    return layout.plant.crops().stream()
-        .filter(crop -> crop.name().equals(line.crop()))
-        .mapToDouble(crop -> Means.of(crop.bale().massKg()))
-        .findFirst()
-        .orElseThrow();
   }
 
   private int tablePlaces() {

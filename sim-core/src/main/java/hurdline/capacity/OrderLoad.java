@@ -125,7 +125,8 @@ public record OrderLoad(
       double perKgFed = capacity.fitKgPerKgFed(product);
       if (perKgFed > 0) {
         byHoursKg += perKgFed * capacity.expected(Freed.nothing()).kgPerS() * capacity.scheduledS();
-        byCropKg.merge(line.crop(), perKgFed * CropSupply.meanKg(plant, line.crop()), Math::max);
+        byCropKg.merge(
+            line.crop(), perKgFed * CropSupply.meanOfFormsKg(plant, line.crop()), Math::max);
       }
     }
     return new Possible(byHoursKg, byCropKg.values().stream().mapToDouble(kg -> kg).sum());

@@ -1,6 +1,7 @@
 package hurdline.capacity;
 
 import hurdline.compiled.CompiledLines;
+import hurdline.plant.Crop;
 import hurdline.plant.Line;
 import hurdline.plant.Machine;
 import hurdline.plant.Packaging;
@@ -100,9 +101,15 @@ final class ResourceTime {
   }
 
   private double liftsS(String resource) {
-    Yard.Lift lift = layout.plant.yard().lifts().get(line.crop());
+    return layout.plant.forms(line.crop()).stream()
+        .mapToDouble(form -> CropSupply.share(plant, form) * liftsS(form, resource))
+        .sum();
+  }
+
+  private double liftsS(Crop form, String resource) {
+    Yard.Lift lift = layout.plant.yard().lifts().get(form.name());
     return lift != null && needs(lift.job().needs(), resource)
-        ? Means.of(lift.job().lastsS()) / (times.balesAtOnce(lift) * times.baleKg())
+        ? Means.of(lift.job().lastsS()) / (times.balesAtOnce(lift) * Means.of(form.bale().massKg()))
         : 0;
   }
 

@@ -1,12 +1,15 @@
 package hurdline.compiled;
 
 import hurdline.plant.Bale;
+import hurdline.plant.Crop;
 import hurdline.plant.LotAttribute;
 import hurdline.plant.Machine;
 import hurdline.plant.Plant;
 import hurdline.random.Distribution;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The plant compiled: everything numbered by name, ready to be read by all replications at once.
@@ -46,6 +49,12 @@ public final class CompiledLines {
 
   /** [line] crop. */
   public final int[] crop;
+
+  /** [crop] of which it is a form; itself where it is none. */
+  public final int[] baseOf;
+
+  /** [crop] itself and its forms, by name; of a form that one alone. */
+  public final int[][] forms;
 
   /** [head][machine] its node in the head's stretch, −1 if it is not in it. */
   public final int[][] nodeOf;
@@ -147,6 +156,9 @@ public final class CompiledLines {
     feedHead = graph.feedHead;
     alongside = graph.alongside;
     crop = graph.crop;
+    baseOf = bases();
+    forms = new int[baseOf.length][];
+    Arrays.setAll(forms, this::formsOf);
     nodeOf = graph.nodeOf;
     headsOf = graph.headsOf;
     linesAlongside = graph.linesAlongside;
@@ -202,6 +214,25 @@ public final class CompiledLines {
       double mean = attribute.of(bale).map(Distribution::mean).orElse(0.0);
       lot.attribute[a] = Math.min(attribute.most(), Math.max(0, mean));
     }
+  }
+
+  private int[] bases() {
+    int[] bases = new int[naming.crops.count()];
+    for (Crop one : plant.crops()) {
+      bases[naming.crops.index(one.name())] = naming.crops.index(one.base());
+    }
+    return bases;
+  }
+
+  private int[] formsOf(int crop) {
+    return baseOf[crop] == crop
+        ? IntStream.range(0, baseOf.length).filter(form -> baseOf[form] == crop).toArray()
+        : new int[] {crop};
+  }
+
+  /** Whether the line takes a crop: its own, or a form of that. */
+  public boolean takes(int line, int ofCrop) {
+    return crop[line] == baseOf[ofCrop];
   }
 
   private Bale bale(int line) {

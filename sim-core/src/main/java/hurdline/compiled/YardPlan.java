@@ -142,6 +142,11 @@ public final class YardPlan {
     return crops.get(crop).name();
   }
 
+  /** The crop whose weather and season factor it shares: a form has those of its crop. */
+  public String season(int crop) {
+    return crops.get(crop).base();
+  }
+
   /** What a bale of the crop is like where no field says otherwise. */
   public Bale bale(int crop) {
     return crops.get(crop).bale();

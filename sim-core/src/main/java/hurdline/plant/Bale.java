@@ -30,6 +30,16 @@ public record Bale(
     Check.share("spread", spread);
   }
 
+  /** Mean as-is mass; what is drawn below 0 counts as 0. */
+  public double meanMassKg() {
+    return massKg.meanWithin(0, Double.POSITIVE_INFINITY);
+  }
+
+  /** The same of no known measures. */
+  public Bale ofAnySize() {
+    return new Bale(massKg, moisture, diameterM, attributes, composition, spread, Optional.empty());
+  }
+
   /**
    * Outer measures; a stack's length runs along the bale's.
    *

@@ -26,11 +26,9 @@ final class ComponentPresence {
   }
 
   private static void crop(String crop, Plant plant, Set<String> present) {
-    plant.crops().stream()
-        .filter(c -> c.name().equals(crop))
-        .forEach(c -> grown(c.bale(), present));
+    plant.forms(crop).forEach(c -> grown(c.bale(), present));
     plant.deliveries().stream()
-        .filter(delivery -> delivery.crop().equals(crop))
+        .filter(delivery -> plant.baseOf(delivery.crop()).equals(crop))
         .forEach(delivery -> delivery.fields().forEach(field -> grown(field.bale(), present)));
   }
 

@@ -1,14 +1,17 @@
 package hurdline.plant;
 
 import hurdline.random.Distribution;
+import java.util.Optional;
 
 /**
  * A crop, counted in bales or, where {@code modules} is set, in modules.
  *
  * @param dampFrom moisture from which it is risky to store, water over the whole mass; {@code
  *     check} and every report go by it
+ * @param formOf the crop that also comes in this form, with bales of its own; absent for a crop
  */
-public record Crop(String name, boolean modules, Bale bale, double dampFrom) {
+public record Crop(
+    String name, boolean modules, Bale bale, double dampFrom, Optional<String> formOf) {
   private static final double DRIER_SHARE = 0.9;
 
   public Crop {
@@ -25,6 +28,11 @@ public record Crop(String name, boolean modules, Bale bale, double dampFrom) {
    */
   public static double usuallyDampFrom(boolean modules) {
     return modules ? 0.14 : 0.15;
+  }
+
+  /** The crop itself, or the one whose form it is. */
+  public String base() {
+    return formOf.orElse(name);
   }
 
   /** Whether one bale in ten or more of this moisture is damp. */

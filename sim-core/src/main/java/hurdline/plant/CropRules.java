@@ -15,6 +15,7 @@ final class CropRules {
 
   static void check(Plant plant, Names names, Problems found) {
     for (Crop crop : plant.crops()) {
+      crop.formOf().ifPresent(of -> form(crop, of, names, found));
       mass(
           "crops." + crop.name() + (crop.modules() ? ".module" : ".bale") + ".mass",
           crop.bale(),
@@ -39,6 +40,21 @@ final class CropRules {
           composition(path, field.bale().composition(), names, found);
         }
       }
+    }
+  }
+
+  /** A form is of a crop that the file has and that is no form itself. */
+  private static void form(Crop form, String of, Names names, Problems found) {
+    String path = "crops." + form.name() + ".form_of";
+    found.known(path, of, names.crops.keySet(), "no crop", "a crop");
+    Crop base = names.crops.get(of);
+    if (base != null && base.formOf().isPresent()) {
+      found.add(
+          path,
+          of.equals(form.name())
+              ? "\"" + of + "\" names itself"
+              : "\"" + of + "\" is a form of \"" + base.base() + "\" itself",
+          "the crop of which both are forms, with a bale of its own and no \"form_of\"");
     }
   }
 

@@ -21,10 +21,20 @@ final class LinkRules {
     void check() {
       String path = "lines." + line.name();
       found.known(path + ".crop", line.crop(), names.crops.keySet(), "no crop", "a crop");
+      form(path + ".crop", names.crops.get(line.crop()));
       feed(path + ".feed");
       alongside(path + ".auxiliaries");
       for (Step step : line.steps()) {
         step(step);
+      }
+    }
+
+    private void form(String path, Crop crop) {
+      if (crop != null && crop.formOf().isPresent()) {
+        found.add(
+            path,
+            "\"" + crop.name() + "\" is a form of \"" + crop.base() + "\"",
+            "the crop itself, whose line takes all its forms: \"crop: " + crop.base() + "\"");
       }
     }
 

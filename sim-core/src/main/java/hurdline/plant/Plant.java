@@ -57,6 +57,22 @@ public record Plant(
     titles = List.copyOf(titles);
   }
 
+  /** The forms in which a crop comes, itself among them; of a form that one alone. */
+  public List<Crop> forms(String crop) {
+    return crops.stream()
+        .filter(one -> one.name().equals(crop) || one.base().equals(crop))
+        .toList();
+  }
+
+  /** The crop that a form is of; a crop itself, and what is not known, as it stands. */
+  public String baseOf(String crop) {
+    return crops.stream()
+        .filter(one -> one.name().equals(crop))
+        .map(Crop::base)
+        .findFirst()
+        .orElse(crop);
+  }
+
   /** What the product is packed into where no step says another; empty where it leaves loose. */
   public Optional<Packaging> packaging(Product product) {
     return product.packaging().flatMap(this::packagingOf);

@@ -48,7 +48,10 @@ final class PriceCautions {
         .cropsPerKg()
         .forEach(
             (crop, price) -> {
-              if (price != 0 && !money.paidAt().containsKey(crop)) {
+              boolean asItsCrop =
+                  !plant.baseOf(crop).equals(crop)
+                      && price.equals(money.cropsPerKg().get(plant.baseOf(crop)));
+              if (price != 0 && !asItsCrop && !money.paidAt().containsKey(crop)) {
                 found.add(
                     "money.crop_prices." + crop,
                     "a price without a moisture basis; it is paid as weighed, water too",

@@ -14,7 +14,15 @@ final class PurchaseRules {
         .ifPresent(
             money -> {
               money.terms().forEach((crop, terms) -> terms(crop, terms, plant, names, found));
-              money.grades().forEach((crop, grades) -> grades(crop, grades, plant, names, found));
+              money
+                  .grades()
+                  .forEach(
+                      (crop, grades) -> {
+                        String base = plant.baseOf(crop);
+                        if (base.equals(crop) || !grades.equals(money.grades().get(base))) {
+                          grades(crop, grades, plant, names, found);
+                        }
+                      });
             });
     for (Delivery delivery : plant.deliveries()) {
       String path = "deliveries." + delivery.crop() + ".reject";

@@ -88,6 +88,10 @@ final class ResourceRules {
         .forEach(
             (crop, lift) -> {
               boolean all = oneForAll || plant.crops().size() == 1;
+              String base = plant.baseOf(crop);
+              if (!base.equals(crop) && lift == plant.yard().lifts().get(base)) {
+                return; // told with its crop
+              }
               put(needs, "yard.lift" + (all ? "" : "." + crop), lift.job().needs());
             });
   }

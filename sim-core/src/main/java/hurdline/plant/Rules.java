@@ -74,7 +74,12 @@ public final class Rules {
               Plant::products,
               Plant::lines),
           group((plant, names, found) -> FreightRules.check(plant, found), Plant::products),
-          group(PurchaseRules::check, Plant::money, Plant::crops, Plant::deliveries),
+          group(
+              PurchaseRules::check,
+              Plant::money,
+              Plant::crops,
+              Plant::deliveries,
+              Plant::calendar),
           group(StoreRules::check, Plant::products, Plant::packages, Plant::stores, Plant::lines));
 
   private static final List<Group> GROUPS =

@@ -123,9 +123,10 @@ public final class Warnings {
 
   private void supply(Line line) {
     boolean comes =
-        plant.yard().onHand().getOrDefault(line.crop(), 0) > 0
+        plant.forms(line.crop()).stream()
+                .anyMatch(form -> plant.yard().onHand().getOrDefault(form.name(), 0) > 0)
             || plant.deliveries().stream()
-                .anyMatch(delivery -> delivery.crop().equals(line.crop()));
+                .anyMatch(delivery -> plant.baseOf(delivery.crop()).equals(line.crop()));
     if (!comes) {
       found.add(
           "lines." + line.name() + ".crop",

@@ -55,6 +55,12 @@ public final class RecordsFolder {
           Files.exists(folder) ? "it is no folder" : "there is no such folder",
           "a folder with stops.csv, shifts.csv or other records");
     }
+    if (plant.crops().stream().anyMatch(crop -> crop.formOf().isPresent())) {
+      throw refuse(
+          folder.toString(),
+          "the plant has a crop in several forms (\"form_of\"), and records do not tell them apart",
+          "records of a plant whose crops come in one form each");
+    }
     readMap();
     for (RecordKind kind : RecordKind.values()) {
       table(kind).ifPresent(table -> tables.put(kind, table));

@@ -123,7 +123,7 @@ public final class Replication {
             intake);
     int[] component = components(yard);
     feeding = new Feeding(present, stacking, hauling, bales, component);
-    yearEnd = new YearEnd(yard, haulage, bales, stacking, hauling, feeding, layout.crop);
+    yearEnd = new YearEnd(yard, haulage, bales, stacking, hauling, feeding, layout.lines);
     rostering = new Rostering(present, filling, feeding, stacking, stopping, hauling);
     watching = new StateRecorder(present, standing, rostering);
     solving = new Solving(present, watching, filling, milling, orders, stopping);

@@ -27,7 +27,7 @@ final class YearEnd {
   private final Stacking stacking;
   private final Hauling hauling;
   private final Feeding feeding;
-  private final int[] cropOf; // by line
+  private final int lines;
   private final boolean[] isBrought; // by crop
 
   YearEnd(
@@ -37,13 +37,13 @@ final class YearEnd {
       Stacking stacking,
       Hauling hauling,
       Feeding feeding,
-      int[] cropOf) {
+      int lines) {
     this.haulage = haulage;
     this.bales = bales;
     this.stacking = stacking;
     this.hauling = hauling;
     this.feeding = feeding;
-    this.cropOf = cropOf;
+    this.lines = lines;
     isBrought = new boolean[yard.crops()];
     for (int crop = 0; crop < isBrought.length; crop++) {
       isBrought[crop] = haulage.delivery(crop).isPresent();
@@ -57,12 +57,17 @@ final class YearEnd {
   int left() {
     int left = 0;
     for (int crop = 0; crop < isBrought.length; crop++) {
-      left += isBrought[crop] ? hauling.leftOver(crop) : 0;
-    }
-    for (int l = 0; l < cropOf.length; l++) {
-      left += isBrought[cropOf[l]] ? feeding.onTableAndFeeder(l) : 0;
+      left += isBrought[crop] ? hauling.leftOver(crop) + onTables(crop) : 0;
     }
     return left;
+  }
+
+  private int onTables(int crop) {
+    int count = 0;
+    for (int l = 0; l < lines; l++) {
+      count += feeding.stock.onTableAndFeeder(l, crop);
+    }
+    return count;
   }
 
   /**

@@ -24,15 +24,29 @@ import hurdline.study.replicate.ReplicationResults;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /** The rows of an answer's tables that rest on the figures of one plant. */
 public final class AnswerRows {
+  /** What a crop has of all its forms together: bales and modules are pieces there. */
+  private static final Set<Measure> OF_ALL_FORMS =
+      EnumSet.of(
+          Measure.INTAKE_ON_HAND_AT_START,
+          Measure.INTAKE_WEIGHED_IN,
+          Measure.INTAKE_FED,
+          Measure.INTAKE_ON_HAND_AT_END,
+          Measure.INTAKE_TURNED_AWAY,
+          Measure.INTAKE_REJECTED,
+          Measure.SEASON_LEFT_OVER,
+          Measure.SEASON_NTH_LEFT_OVER);
+
   private final String option;
   private final CompiledPlant stage;
   private final ReplicationResults figures;
@@ -64,11 +78,13 @@ public final class AnswerRows {
 
   public String unit(Outcome.Column column) {
     String cropUnit =
-        stage.plant().crops().stream()
-            .filter(crop -> crop.name().equals(column.crop()))
-            .findFirst()
-            .map(PlantOutline::unit)
-            .orElse("bales");
+        OF_ALL_FORMS.contains(column.measure()) && stage.plant().forms(column.crop()).size() > 1
+            ? "pieces"
+            : stage.plant().crops().stream()
+                .filter(crop -> crop.name().equals(column.crop()))
+                .findFirst()
+                .map(PlantOutline::unit)
+                .orElse("bales");
     return column.measure().unit().word(cropUnit, outlines.currency());
   }
 

@@ -88,7 +88,7 @@ class RulesTest {
             "by hand",
             new Calendar(MONDAY, MONDAY.plusDays(6), List.of(day), Set.of(), Optional.empty()),
             List.of(new Component("hurd", OptionalDouble.empty())),
-            List.of(new Crop("stalk", false, bale, 0.15)),
+            List.of(new Crop("stalk", false, bale, 0.15, Optional.empty())),
             List.of(
                 new Machine.BaleFeeder("feeder", Machine.Common.NONE, 2),
                 plain("first"),

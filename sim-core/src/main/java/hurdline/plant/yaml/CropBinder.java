@@ -7,6 +7,7 @@ import hurdline.random.Constant;
 import hurdline.random.Distribution;
 import hurdline.unit.Dimension;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,10 +16,26 @@ import java.util.OptionalDouble;
 
 /** Reads components, crops and what a field says of its bales. */
 final class CropBinder {
+  private static final Bale USUAL_BALE =
+      new Bale(
+          new Constant(1),
+          new Constant(0.12),
+          Optional.empty(),
+          Map.of(),
+          Map.of(),
+          0,
+          Optional.empty());
   private static final List<String> USUAL = List.of("long_fiber", "short_fiber", "hurd", "fines");
-  private static final double USUAL_MOISTURE = 0.12;
 
-  private CropBinder() {}
+  private final NodeReader crops;
+  private final Map<String, Crop> bound = new HashMap<>();
+
+  /**
+   * @param crops the section of all of them, since a form has from its crop what it does not say
+   */
+  CropBinder(NodeReader crops) {
+    this.crops = crops;
+  }
 
   static List<Component> components(NodeReader at) {
     if (!at.isGiven()) {
@@ -53,27 +70,49 @@ final class CropBinder {
     }
   }
 
-  static Crop crop(String name, NodeReader at) {
+  /** Whether some crop is a form of another. */
+  boolean hasForms() {
+    return crops.isMap()
+        && crops.entries().orElseThrow().keySet().stream()
+            .map(crops::child)
+            .anyMatch(crop -> crop.isMap() && crop.child("form_of").isGiven());
+  }
+
+  Crop crop(String name, NodeReader at) {
+    Crop known = bound.get(name);
+    if (known == null) {
+      known = bind(name, at);
+      bound.put(name, known);
+    }
+    return known;
+  }
+
+  private Crop bind(String name, NodeReader at) {
     Fields f = at.fields(MapKeys.CROP);
     if (at.isMap() && !f.has("bale") && !f.has("module")) {
       at.wrong(
           "it has neither \"bale\" nor \"module\"",
           "what a bale is like, such as \"bale: {mass: 1050 lb}\"");
     }
-    Bale usual =
-        new Bale(
-            new Constant(1),
-            new Constant(USUAL_MOISTURE),
-            Optional.empty(),
-            Map.of(),
-            Map.of(),
-            0,
-            Optional.empty());
+    if (at.isMap() && !f.has("form_of")) {
+      f.require("composition");
+    }
     boolean modules = f.has("module");
     double dampFrom =
         Quantities.of(
             f.at("damp_from"), Dimension.SHARE, Range.PART, Crop.usuallyDampFrom(modules));
-    return new Crop(name, modules, bale(f, usual), dampFrom);
+    Optional<String> formOf =
+        f.has("form_of") ? Optional.of(Words.name(f.at("form_of"), "a crop")) : Optional.empty();
+    Bale usual = formOf.flatMap(this::baleOf).orElse(USUAL_BALE);
+    return new Crop(name, modules, bale(f, usual), dampFrom, formOf);
+  }
+
+  /** What the bales of a crop are like, where the file has it and it is no form. */
+  private Optional<Bale> baleOf(String crop) {
+    NodeReader at = crops.child(crop);
+    return at.isMap() && !at.child("form_of").isGiven()
+        ? Optional.of(crop(crop, at).bale().ofAnySize())
+        : Optional.empty();
   }
 
   /** A bale; what the map does not say is as usual. */

@@ -31,6 +31,7 @@ public final class KeyOffers {
   static {
     NAMES.put("crop", List.of("crops"));
     NAMES.put("crops", List.of("crops"));
+    NAMES.put("form_of", List.of("crops"));
     NAMES.put("machine", List.of("machines"));
     NAMES.put("feed", List.of("machines"));
     NAMES.put("auxiliaries", List.of("machines"));

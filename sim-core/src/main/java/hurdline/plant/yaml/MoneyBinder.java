@@ -1,6 +1,7 @@
 package hurdline.plant.yaml;
 
 import hurdline.plant.Basis;
+import hurdline.plant.Crop;
 import hurdline.plant.CropTerms;
 import hurdline.plant.Grade;
 import hurdline.plant.Money;
@@ -30,7 +31,10 @@ final class MoneyBinder {
     }
   }
 
-  static Optional<Money> money(NodeReader at) {
+  /**
+   * @param crops of which a form is paid as its crop where the section does not say otherwise
+   */
+  static Optional<Money> money(NodeReader at, List<Crop> crops) {
     if (!at.isGiven()) {
       return Optional.empty();
     }
@@ -41,16 +45,26 @@ final class MoneyBinder {
             TariffBinder.tariff(f.at("electricity")),
             Quantities.of(f.at("wage"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
             Quantities.of(f.at("drier_fuel"), Dimension.PRICE, Range.NOT_BELOW_0, 0),
-            prices(f.at("crop_prices")),
+            ofForms(prices(f.at("crop_prices")), crops),
             terms(f.at("crop_terms")),
-            grades(f.at("crop_grades")),
-            moistures(f.at("moisture_basis")),
+            ofForms(grades(f.at("crop_grades")), crops),
+            ofForms(moistures(f.at("moisture_basis")), crops),
             Quantities.of(f.at("overhead"), Dimension.MONEY_RATE, Range.NOT_BELOW_0, 0),
             discount(f.at("discount_rate")),
             growth(f.at("escalation")),
             overtime(f.at("overtime")),
             rent(f.at("rent")),
             CashBinder.terms(f)));
+  }
+
+  private static <T> Map<String, T> ofForms(Map<String, T> given, List<Crop> crops) {
+    Map<String, T> all = new LinkedHashMap<>(given);
+    for (Crop crop : crops) {
+      if (given.containsKey(crop.base())) {
+        all.putIfAbsent(crop.name(), given.get(crop.base()));
+      }
+    }
+    return all;
   }
 
   private static Optional<Money.Overtime> overtime(NodeReader at) {

@@ -25,7 +25,9 @@ final class PlantBinder {
     MoneyBinder.keepCurrency(f.at("money"));
     BoundBefore before = binding.before();
     Calendar calendar = before.section(f.at("calendar"), Plant::calendar, CalendarBinder::calendar);
-    List<Crop> crops = before.each(f.at("crops"), "crop", Plant::crops, CropBinder::crop);
+    CropBinder ofCrops = new CropBinder(f.at("crops"));
+    BoundBefore eachCrop = before.where(!ofCrops.hasForms());
+    List<Crop> crops = eachCrop.each(f.at("crops"), "crop", Plant::crops, ofCrops::crop);
     Map<String, MapKeys> shapes = shapes(f.at("machines"));
     LineBinder lines = new LineBinder(shapes);
     BoundBefore ofLines = before.where(shapes.equals(before.shapes()));
@@ -50,7 +52,7 @@ final class PlantBinder {
         ofYard.section(f.at("yard"), Plant::yard, yard::yard),
         ofDeliveries.each(f.at("deliveries"), "crop", Plant::deliveries, deliveries::delivery),
         before.each(f.at("base_loads"), "base load", Plant::baseLoads, TariffBinder::baseLoad),
-        before.section(f.at("money"), Plant::money, MoneyBinder::money),
+        ofYard.section(f.at("money"), Plant::money, m -> MoneyBinder.money(m, crops)),
         before.each(f.at("options"), "option", Plant::options, MoneyBinder::option),
         before.each(f.at("plans"), "plan", Plant::plans, MoneyBinder::plan),
         before.section(f.at("doubt"), Plant::doubts, DoubtBinder::doubts),

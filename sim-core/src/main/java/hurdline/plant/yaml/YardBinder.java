@@ -175,6 +175,11 @@ final class YardBinder {
       return lifts;
     }
     at.named("crop").forEach((crop, entry) -> lifts.put(crop, lift(entry, isModules(crop))));
+    for (Crop crop : crops) {
+      if (lifts.containsKey(crop.base())) {
+        lifts.putIfAbsent(crop.name(), lifts.get(crop.base()));
+      }
+    }
     return lifts;
   }
 

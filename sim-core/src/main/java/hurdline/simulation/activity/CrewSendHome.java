@@ -82,11 +82,14 @@ final class CrewSendHome {
 
   private boolean decide(int c) {
     int l = line[c];
-    int crop = present.layout.crop[l];
-    int here = stacking.mayBeFed(crop) + feeding.onTableAndFeeder(l);
+    int here = feeding.stock.onTableAndFeeder(l);
+    boolean more = false;
+    for (int form : present.layout.forms[present.layout.crop[l]]) {
+      here += stacking.mayBeFed(form);
+      more |= hauling.moreToCome(form, present.nowS);
+    }
     boolean was = away[c];
-    away[c] =
-        here < (was ? rule[c].backAt() : rule[c].below()) && hauling.moreToCome(crop, present.nowS);
+    away[c] = here < (was ? rule[c].backAt() : rule[c].below()) && more;
     if (away[c] != was) {
       present.note(
           campaign[c].line(), away[c] ? EventKind.CREW_SENT_HOME : EventKind.CREW_BACK, here);

@@ -28,12 +28,12 @@ public final class Feeding {
   private final Bales bales;
   private final int lines;
   private final int[] feeder;
-  private final int[] crop;
+  private final int[][] forms; // by line, what it takes: its crop and the forms of that
   private final int[] component; // of the yard's numbering, by ours
-  private final Yard.Lift[] lift; // by line, null where the table is filled at once
-  private final int[] liftBales;
-  private final int[] resource;
-  private final int[] rank;
+  private final Yard.Lift[] lift; // by crop, null where the table is filled at once
+  private final int[][] liftBales; // [line][crop], like what follows
+  private final int[][] resource;
+  private final int[][] rank;
   private final Draws[] lasts; // by crop
   private final Tables tables; // by line
   private final int[] promised; // places
@@ -44,6 +44,7 @@ public final class Feeding {
 
   // a pool of lifts
   private final int[] liftLine;
+  private final int[] liftCrop;
   private final int[] liftPromised; // bales promised in the yard
   private final int[] liftCount; // bales picked
   private final int[][] liftBale;
@@ -51,8 +52,11 @@ public final class Feeding {
   private final double[] beganOpenS;
   private final EventHeap ends = new EventHeap(16);
 
-  /** [line] bales used up. */
-  public final int[] usedUp;
+  /** On tables and in feeders. */
+  public final FeedStock stock;
+
+  /** [line][crop] bales used up, each form of a crop by itself. */
+  public final int[][] usedUp;
 
   public Feeding(
       ReplicationState present, Stacking stacking, Hauling hauling, Bales bales, int[] component) {
@@ -64,24 +68,29 @@ public final class Feeding {
     layout = present.layout;
     lines = layout.lines;
     feeder = new int[lines];
-    crop = layout.crop;
-    lift = new Yard.Lift[lines];
-    liftBales = new int[lines];
-    resource = new int[lines];
-    rank = new int[lines];
-    lasts = new Draws[layout.naming.crops.count()];
+    int crops = layout.naming.crops.count();
+    forms = new int[lines][];
+    Arrays.setAll(forms, l -> layout.forms[layout.crop[l]]);
+    lift = new Yard.Lift[crops];
+    Arrays.setAll(lift, c -> layout.plant.yard().lifts().get(layout.naming.crops.name(c)));
+    liftBales = new int[lines][crops];
+    resource = new int[lines][crops];
+    rank = new int[lines][crops];
+    lasts = new Draws[crops];
     tables = Tables.of(layout);
     promised = new int[lines];
     feeding = new int[lines];
+    stock = new FeedStock(present, bales, tables, feeding, forms, component);
     liftsWaiting = new int[lines];
     liftsUnderWay = new int[lines];
     givenUp = new boolean[lines];
-    usedUp = new int[lines];
+    usedUp = new int[lines][crops];
     for (Line line : layout.plant.lines()) {
       setUp(layout.naming.lines.index(line.name()), line);
     }
     int lifts = Tables.places(layout);
     liftLine = new int[lifts];
+    liftCrop = new int[lifts];
     liftPromised = new int[lifts];
     liftCount = new int[lifts];
     liftBale = new int[lifts][];
@@ -92,12 +101,13 @@ public final class Feeding {
 
   private void setUp(int l, Line line) {
     feeder[l] = layout.naming.machines.index(line.feed());
-    lift[l] = layout.plant.yard().lifts().get(line.crop());
-    if (lift[l] != null) {
-      liftBales[l] = Math.min(lift[l].bales(), tables.places(l));
-      resource[l] = present.resource(lift[l].job().needs(), "lift");
-      rank[l] = present.rank(resource[l], "lift");
-      present.resources.hoursOf(resource[l], present.gates.line(l));
+    for (int c : forms[l]) {
+      liftBales[l][c] = lift[c] == null ? 1 : Math.min(lift[c].bales(), tables.places(l));
+      if (lift[c] != null) {
+        resource[l][c] = present.resource(lift[c].job().needs(), "lift");
+        rank[l][c] = present.rank(resource[l][c], "lift");
+        present.resources.hoursOf(resource[l][c], present.gates.line(l));
+      }
     }
   }
 
@@ -109,13 +119,16 @@ public final class Feeding {
     Arrays.fill(liftsUnderWay, 0);
     Arrays.fill(liftLine, NONE);
     Arrays.fill(givenUp, false);
-    Arrays.fill(usedUp, 0);
+    for (int[] ofLine : usedUp) {
+      Arrays.fill(ofLine, 0);
+    }
     ends.reset();
-    for (int l = 0; l < lines; l++) {
-      if (lift[l] != null) {
-        lasts[crop[l]] =
-            present.draws(
-                lift[l].job().lastsS(), "set_on_table." + layout.naming.crops.name(crop[l]));
+    for (int[] ofLine : forms) {
+      for (int c : ofLine) {
+        if (lift[c] != null) {
+          String name = "set_on_table." + layout.naming.crops.name(c);
+          lasts[c] = present.draws(lift[c].job().lastsS(), name);
+        }
       }
     }
   }
@@ -130,13 +143,7 @@ public final class Feeding {
     boolean freed = false;
     for (int l = 0; l < lines; l++) {
       if (present.lineHours.is(l)) {
-        if (lift[l] == null) {
-          freed |= fillAtOnce(l);
-        } else {
-          while (free(l) >= liftBales[l] && stacking.unpromised(crop[l]) > 0) {
-            ask(l);
-          }
-        }
+        freed |= fillTable(l);
         freed |= takeNext(l);
       }
     }
@@ -147,33 +154,45 @@ public final class Feeding {
     return tables.places(l) - tables.count(l) - promised[l];
   }
 
-  private boolean fillAtOnce(int l) {
+  /** Of several forms the one with the next bale; another does not go first where it lacks room. */
+  private boolean fillTable(int l) {
     boolean filled = false;
-    while (free(l) > 0 && stacking.unpromised(crop[l]) > 0) {
-      stacking.promise(crop[l], 1);
-      int bale = stacking.pick(crop[l]);
-      stacking.leave(bale, present.nowS);
-      tables.setDown(l, bale);
-      filled = true;
+    int form = free(l) > 0 ? stacking.nextForm(forms[l]) : NONE;
+    while (form != NONE && free(l) >= liftBales[l][form]) {
+      if (lift[form] == null) {
+        setDown(l, form);
+        filled = true;
+      } else {
+        ask(l, form);
+      }
+      form = free(l) > 0 ? stacking.nextForm(forms[l]) : NONE;
     }
     return filled;
   }
 
-  private void ask(int l) {
+  private void setDown(int l, int form) {
+    stacking.promise(form, 1);
+    int bale = stacking.pick(form);
+    stacking.leave(bale, present.nowS);
+    tables.setDown(l, bale);
+  }
+
+  private void ask(int l, int form) {
     int one = 0;
     while (liftLine[one] != NONE) {
       one++;
     }
     liftLine[one] = l;
-    liftPromised[one] = Math.min(liftBales[l], stacking.unpromised(crop[l]));
+    liftCrop[one] = form;
+    liftPromised[one] = Math.min(liftBales[l][form], stacking.unpromised(form));
     liftCount[one] = 0;
-    stacking.promise(crop[l], liftPromised[one]);
-    promised[l] += liftBales[l];
+    stacking.promise(form, liftPromised[one]);
+    promised[l] += liftBales[l][form];
     liftsWaiting[l]++;
     present.resources.ask(
-        resource[l],
+        resource[l][form],
         present.jobs.lift + one,
-        rank[l],
+        rank[l][form],
         (long) feeder[l] << 32 | one,
         present.gates.line(l),
         present.nowS);
@@ -182,20 +201,21 @@ public final class Feeding {
   /** A lift begins: its bales are chosen now. */
   public void liftBegins(int one) {
     int l = liftLine[one];
-    int count = Math.min(liftBales[l], liftPromised[one] + stacking.unpromised(crop[l]));
-    stacking.promise(crop[l], count - liftPromised[one]);
+    int form = liftCrop[one];
+    int count = Math.min(liftBales[l][form], liftPromised[one] + stacking.unpromised(form));
+    stacking.promise(form, count - liftPromised[one]);
     if (liftBale[one].length < count) {
       liftBale[one] = new int[count];
     }
     for (int i = 0; i < count; i++) {
-      liftBale[one][i] = stacking.pick(crop[l]);
+      liftBale[one][i] = stacking.pick(form);
     }
     liftCount[one] = count;
     liftsWaiting[l]--;
     liftsUnderWay[l]++;
     beganS[one] = present.nowS;
     beganOpenS[one] = present.lineHours.seconds(l, present.nowS);
-    ends.add(present.nowS + lasts[crop[l]].next(), one, one);
+    ends.add(present.nowS + lasts[form].next(), one, one);
     tellPending();
   }
 
@@ -213,7 +233,7 @@ public final class Feeding {
 
   private void liftEnds(int one) {
     int l = liftLine[one];
-    present.resources.release(resource[l], present.nowS);
+    present.resources.release(resource[l][liftCrop[one]], present.nowS);
     bookAfterShift(one);
     for (int i = 0; i < liftCount[one]; i++) {
       int bale = liftBale[one][i];
@@ -221,7 +241,7 @@ public final class Feeding {
       tables.setDown(l, bale);
     }
     present.note(layout.machine[feeder[l]].name(), EventKind.SET_ON_TABLE, liftCount[one]);
-    promised[l] -= liftBales[l];
+    promised[l] -= liftBales[l][liftCrop[one]];
     liftsUnderWay[l]--;
     liftLine[one] = NONE;
     if (givenUp[l]) {
@@ -262,9 +282,9 @@ public final class Feeding {
     int h = layout.feedHead[l];
     present.network.endLot(h);
     present.network.restKg[h] = 0;
+    usedUp[l][bales.crop(feeding[l])]++;
     stacking.free(feeding[l]);
     feeding[l] = NONE;
-    usedUp[l]++;
     present.network.asked.lacks(h, layout.causes.noBales);
     present.flowsChanged = true;
     present.causesChanged = true;
@@ -277,9 +297,11 @@ public final class Feeding {
 
   /** Whether the crop is through: nothing here, nothing in the yard and nothing to come. */
   boolean isThrough(int l) {
-    return hasNothing(l)
-        && stacking.inYard(crop[l]) == 0
-        && !hauling.moreToCome(crop[l], present.nowS);
+    boolean through = hasNothing(l);
+    for (int form : forms[l]) {
+      through = through && stacking.inYard(form) == 0 && !hauling.moreToCome(form, present.nowS);
+    }
+    return through;
   }
 
   /** Says why an idle feeder has nothing. */
@@ -302,13 +324,34 @@ public final class Feeding {
       return layout.causes.setOnTable;
     }
     if (liftsWaiting[l] > 0) {
-      return resource[l] == present.resources.endless()
-          ? layout.causes.setOnTable
-          : present.waitingCause(resource[l]);
+      return waitingFor(l);
     }
-    return stacking.inYard(crop[l]) > stacking.mayBeFed(crop[l])
-        ? layout.causes.keptApart
-        : layout.causes.noBales;
+    return isKeptApart(l) ? layout.causes.keptApart : layout.causes.noBales;
+  }
+
+  /** Whether some of what lies in the yard for a line may not be fed yet. */
+  private boolean isKeptApart(int l) {
+    boolean apart = false;
+    for (int form : forms[l]) {
+      apart |= stacking.inYard(form) > stacking.mayBeFed(form);
+    }
+    return apart;
+  }
+
+  private int waitingFor(int l) {
+    int needed = resource[l][forms[l].length == 1 ? forms[l][0] : liftCrop[firstWaiting(l)]];
+    return needed == present.resources.endless()
+        ? layout.causes.setOnTable
+        : present.waitingCause(needed);
+  }
+
+  /** Of lifts that wait for a line, the first of the pool. */
+  private int firstWaiting(int l) {
+    int one = 0;
+    while (liftLine[one] != l || liftCount[one] > 0) {
+      one++;
+    }
+    return one;
   }
 
   /** A line begins to use a feeder: bales of other lines on it go back to the yard, in front. */
@@ -328,8 +371,8 @@ public final class Feeding {
     for (int one = 0; one < liftLine.length; one++) {
       if (liftLine[one] == l && present.resources.waits(present.jobs.lift + one)) {
         present.resources.withdraw(present.jobs.lift + one, present.nowS);
-        stacking.promise(crop[l], -liftPromised[one]);
-        promised[l] -= liftBales[l];
+        stacking.promise(liftCrop[one], -liftPromised[one]);
+        promised[l] -= liftBales[l][liftCrop[one]];
         liftsWaiting[l]--;
         liftLine[one] = NONE;
       }
@@ -358,54 +401,6 @@ public final class Feeding {
       present.network.asked.lacks(h, layout.causes.noBales);
       present.flowsChanged = true;
     }
-  }
-
-  /** Bales on the table and in the feeder, a begun one counted as one. */
-  public int onTableAndFeeder(int l) {
-    return tables.count(l) + (feeding[l] == NONE ? 0 : 1);
-  }
-
-  /** Adds up what lies on the table and in the feeder: as-is, dry, and dry by component. */
-  public double stillHereKg(int l, double[] componentKg) {
-    double all = 0;
-    for (int i = 0; i < tables.count(l); i++) {
-      int bale = tables.bale(l, i);
-      all += bales.add(bale, bales.massKg(bale), component, componentKg);
-    }
-    if (feeding[l] != NONE) {
-      all +=
-          bales.add(feeding[l], present.network.restKg[layout.feedHead[l]], component, componentKg);
-    }
-    return all;
-  }
-
-  /** What was taken off the price of the same, in as-is mass and in dry mass. */
-  public void stillUnpaidKg(int l, double[] asIsAndDry) {
-    Arrays.fill(asIsAndDry, 0);
-    for (int i = 0; i < tables.count(l); i++) {
-      int bale = tables.bale(l, i);
-      unpaid(bale, bales.massKg(bale), asIsAndDry);
-    }
-    if (feeding[l] != NONE) {
-      unpaid(feeding[l], present.network.restKg[layout.feedHead[l]], asIsAndDry);
-    }
-  }
-
-  /** The area that was paid for with the same. */
-  public double stillAreaM2(int l) {
-    double m2 = 0;
-    for (int i = 0; i < tables.count(l); i++) {
-      int bale = tables.bale(l, i);
-      m2 += bales.areaM2(bale, bales.massKg(bale));
-    }
-    return feeding[l] == NONE
-        ? m2
-        : m2 + bales.areaM2(feeding[l], present.network.restKg[layout.feedHead[l]]);
-  }
-
-  private void unpaid(int bale, double kg, double[] to) {
-    to[0] += kg * bales.unpaid(bale);
-    to[1] += kg * (1 - bales.moisture(bale)) * bales.unpaid(bale);
   }
 
   public void finish() {

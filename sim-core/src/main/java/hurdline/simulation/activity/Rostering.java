@@ -64,8 +64,8 @@ public final class Rostering {
   /** [line] whether its crop is through and its bins run empty. */
   final boolean[] cropDone;
 
-  /** [campaign] bales left over when it ended. */
-  public final int[] leftOver;
+  /** When each campaign ended. */
+  public final LeftOver leftOver;
 
   public Rostering(
       ReplicationState present,
@@ -108,7 +108,7 @@ public final class Rostering {
     roster.changeovers().stream()
         .filter(changeover -> changeover.fromS() < changeover.toS())
         .forEach(changeover -> changeover.after().ifPresent(c -> followsChangeover[c] = true));
-    leftOver = new int[campaigns];
+    leftOver = new LeftOver(layout, hauling, feeding.stock, campaigns);
     current = new int[layout.lines];
     used = new boolean[layout.machines];
     inChangeover = new boolean[layout.machines];
@@ -144,7 +144,7 @@ public final class Rostering {
     Arrays.fill(endedS, Double.POSITIVE_INFINITY);
     Arrays.fill(releasedS, Double.POSITIVE_INFINITY);
     Arrays.fill(begun, false);
-    Arrays.fill(leftOver, 0);
+    leftOver.reset();
     Arrays.fill(current, NONE);
     Arrays.fill(used, false);
     Arrays.fill(inChangeover, false);
@@ -382,17 +382,12 @@ public final class Rostering {
   private void end(int c, double atS) {
     endedS[c] = atS;
     int l = campaignLine[c];
-    int crop = layout.crop[l];
-    int left = hauling.leftOver(crop);
-    for (int other = 0; other < layout.lines; other++) {
-      left += layout.crop[other] == crop ? feeding.onTableAndFeeder(other) : 0;
-    }
-    leftOver[c] = left;
+    leftOver.count(c, l);
     feeding.withdrawLifts(l);
     // by its date a campaign keeps its machines to its last midnight; by a run-out to the end of
     // the shift
     releasedS[c] = atS >= lastShiftEndS[c] ? campaign[c].untilS() : endOfShift(c, atS);
-    present.note(campaign[c].line(), EventKind.CAMPAIGN_ENDS, left);
+    present.note(campaign[c].line(), EventKind.CAMPAIGN_ENDS, leftOver.all(c));
   }
 
   private double endOfShift(int c, double atS) {

@@ -67,7 +67,7 @@ final class Balance {
     Arrays.fill(stillKg, 0);
     double still = 0;
     for (int l = 0; l < layout.lines; l++) {
-      still += feeding.stillHereKg(l, stillKg);
+      still += feeding.stock.stillHereKg(l, stillKg);
     }
     double worst = 0;
     String where = "";

@@ -91,7 +91,7 @@ final class CropPurchases {
     boolean taken = false;
     for (int l = 0; l < layout.lines; l++) {
       double share = share(l, crop);
-      taken |= layout.crop[l] == crop;
+      taken |= layout.takes(l, crop);
       crops[l] += bought * share;
       stock[l] += gained * share;
     }
@@ -117,11 +117,11 @@ final class CropPurchases {
     double[] componentKg = new double[layout.components];
     double[] unpaidKg = new double[2];
     for (int l = 0; l < layout.lines; l++) {
-      if (layout.crop[l] == crop) {
+      if (layout.takes(l, crop)) {
         Arrays.fill(componentKg, 0);
-        double kg = feeding.stillHereKg(l, componentKg);
+        double kg = feeding.stock.stillHereKg(l, crop, componentKg);
         still += money.paidKg(name, kg, Arrays.stream(componentKg).sum());
-        feeding.stillUnpaidKg(l, unpaidKg);
+        feeding.stock.stillUnpaidKg(l, crop, unpaidKg);
         still -= money.paidKg(name, unpaidKg[0], unpaidKg[1]);
       }
     }
@@ -132,7 +132,7 @@ final class CropPurchases {
     area[crop] = perM2 * intake.weighedIn.areaM2(crop);
     double stillM2 = intake.inPlacesAtEnd.areaM2(crop) + intake.inTrucksAtEnd.areaM2(crop);
     for (int l = 0; l < layout.lines; l++) {
-      stillM2 += layout.crop[l] == crop ? feeding.stillAreaM2(l) : 0;
+      stillM2 += layout.takes(l, crop) ? feeding.stock.stillAreaM2(l, crop) : 0;
     }
     areaStock[crop] = perM2 * (stillM2 - intake.onHand.areaM2(crop));
   }
@@ -194,13 +194,13 @@ final class CropPurchases {
 
   /** A line's share of what its crop costs: by mass fed; evenly while nothing was fed. */
   double share(int line, int crop) {
-    if (layout.crop[line] != crop) {
+    if (!layout.takes(line, crop)) {
       return 0;
     }
     double fed = 0;
     int lines = 0;
     for (int l = 0; l < layout.lines; l++) {
-      if (layout.crop[l] == crop) {
+      if (layout.takes(l, crop)) {
         fed += material.fedKg[l];
         lines++;
       }

@@ -1,6 +1,7 @@
 package hurdline.simulation.results;
 
 import hurdline.account.IntakeBooks;
+import hurdline.account.MassLedger;
 import hurdline.account.MaterialBooks;
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Haulage;
@@ -11,6 +12,8 @@ import hurdline.plant.Yard;
 import hurdline.simulation.activity.Feeding;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 
 /** The measures of what came in, crop by crop and place by place. */
 final class IntakeResults {
@@ -64,27 +67,34 @@ final class IntakeResults {
   }
 
   private void bales(int c, String name) {
-    int used = 0;
-    int here = intake.levels.inYard(c);
-    for (int l = 0; l < layout.lines; l++) {
-      if (layout.crop[l] == c) {
-        used += feeding.usedUp[l];
-        here += feeding.onTableAndFeeder(l);
-      }
-    }
-    tally.putCrop(Measure.INTAKE_ON_HAND_AT_START, name, intake.balesOnHand(c), name);
-    tally.putCrop(Measure.INTAKE_WEIGHED_IN, name, intake.balesWeighedIn(c), name);
-    tally.putCrop(Measure.INTAKE_FED, name, used, name);
-    tally.putCrop(Measure.INTAKE_ON_HAND_AT_END, name, here, name);
-    tally.putCrop(Measure.INTAKE_TURNED_AWAY, name, intake.turnedAway(c), name);
-    if (haulage.terms().isLimited(c)) {
-      tally.putCrop(Measure.INTAKE_REJECTED, name, intake.balesRejected(c), name);
-      mass(Measure.MASS_REJECTED, intake.rejected.kg(c), intake.rejected.dryKg(c), name);
+    tally.putCrop(Measure.INTAKE_ON_HAND_AT_START, name, sum(c, intake::balesOnHand), name);
+    tally.putCrop(Measure.INTAKE_WEIGHED_IN, name, sum(c, intake::balesWeighedIn), name);
+    tally.putCrop(Measure.INTAKE_FED, name, sum(c, this::used), name);
+    tally.putCrop(Measure.INTAKE_ON_HAND_AT_END, name, sum(c, this::here), name);
+    tally.putCrop(Measure.INTAKE_TURNED_AWAY, name, sum(c, intake::turnedAway), name);
+    if (IntStream.of(layout.forms[c]).anyMatch(haulage.terms()::isLimited)) {
+      tally.putCrop(Measure.INTAKE_REJECTED, name, sum(c, intake::balesRejected), name);
+      mass(Measure.MASS_REJECTED, c, intake.rejected, name);
     }
     if (haulage.terms().isGraded(c)) {
       tally.put(Measure.MASS_PRICE_FACTOR, purchases.priceFactor(name, c), name);
     }
     tally.putCrop(Measure.INTAKE_HELD_AT_FIELD_PEAK, name, intake.heldAtFieldPeak(c), name);
+  }
+
+  /** Over a crop and its forms; of a form that one alone. */
+  private int sum(int c, IntUnaryOperator ofForm) {
+    return IntStream.of(layout.forms[c]).map(ofForm).sum();
+  }
+
+  private int used(int form) {
+    return IntStream.range(0, layout.lines).map(l -> feeding.usedUp[l][form]).sum();
+  }
+
+  private int here(int form) {
+    int onTables =
+        IntStream.range(0, layout.lines).map(l -> feeding.stock.onTableAndFeeder(l, form)).sum();
+    return intake.levels.inYard(form) + onTables;
   }
 
   private void yard(int c, String name, double endS) {
@@ -118,32 +128,75 @@ final class IntakeResults {
     }
   }
 
+  /** A crop's are those of all its forms together; what was dried is not known by form. */
   private void masses(int c, String name) {
+    boolean isForm = layout.baseOf[c] != c;
     double fedKg = 0;
     double fedDryKg = 0;
     double driedKg = 0;
-    double hereKg = intake.inPlacesAtEnd.kg(c) + intake.inTrucksAtEnd.kg(c);
-    double hereDryKg = intake.inPlacesAtEnd.dryKg(c) + intake.inTrucksAtEnd.dryKg(c);
+    double hereKg = kg(c, intake.inPlacesAtEnd) + kg(c, intake.inTrucksAtEnd);
+    double hereDryKg = dryKg(c, intake.inPlacesAtEnd) + dryKg(c, intake.inTrucksAtEnd);
+    double onTablesKg = 0;
+    double onTablesDryKg = 0;
     for (int l = 0; l < layout.lines; l++) {
-      if (layout.crop[l] == c) {
+      if (layout.takes(l, c)) {
         fedKg += material.fedKg[l];
         fedDryKg += material.fedDryKg[l];
         driedKg += material.driedKg[l];
         Arrays.fill(componentKg, 0);
-        hereKg += feeding.stillHereKg(l, componentKg);
-        hereDryKg += Arrays.stream(componentKg).sum();
+        double onTableKg =
+            isForm
+                ? feeding.stock.stillHereKg(l, c, componentKg)
+                : feeding.stock.stillHereKg(l, componentKg);
+        hereKg += onTableKg;
+        onTablesKg += onTableKg;
+        double onTableDryKg = Arrays.stream(componentKg).sum();
+        hereDryKg += onTableDryKg;
+        onTablesDryKg += onTableDryKg;
       }
     }
-    mass(Measure.MASS_ON_HAND_AT_START, intake.onHand.kg(c), intake.onHand.dryKg(c), name);
-    mass(Measure.MASS_WEIGHED_IN, intake.weighedIn.kg(c), intake.weighedIn.dryKg(c), name);
+    mass(Measure.MASS_ON_HAND_AT_START, c, intake.onHand, name);
+    mass(Measure.MASS_WEIGHED_IN, c, intake.weighedIn, name);
+    if (isForm) {
+      fedKg = takenKg(intake.setOnTable.kg(c) - intake.putBack.kg(c) - onTablesKg);
+      fedDryKg = takenKg(intake.setOnTable.dryKg(c) - intake.putBack.dryKg(c) - onTablesDryKg);
+    }
     mass(Measure.MASS_FED, fedKg, fedDryKg, name);
-    mass(Measure.MASS_LOST_IN_YARD, intake.lostInYard.kg(c), intake.lostInYard.dryKg(c), name);
-    mass(Measure.MASS_LOST_AT_FIELD, intake.lostAtField.kg(c), intake.lostAtField.dryKg(c), name);
+    mass(Measure.MASS_LOST_IN_YARD, c, intake.lostInYard, name);
+    mass(Measure.MASS_LOST_AT_FIELD, c, intake.lostAtField, name);
     mass(Measure.MASS_ON_HAND_AT_END, hereKg, hereDryKg, name);
     if (changesMoisture) {
-      tally.put(Measure.MASS_DRIED_IN_YARD, intake.driedInYardKg(c) / TONNE_KG, name);
+      double driedInYardKg = IntStream.of(layout.forms[c]).mapToDouble(intake::driedInYardKg).sum();
+      tally.put(Measure.MASS_DRIED_IN_YARD, driedInYardKg / TONNE_KG, name);
     }
-    tally.put(Measure.MASS_DRIED, driedKg / TONNE_KG, name);
+    if (!isForm) {
+      tally.put(Measure.MASS_DRIED, driedKg / TONNE_KG, name);
+    }
+  }
+
+  /** A difference of sums; below 0 it is rounding. */
+  private static double takenKg(double differenceKg) {
+    return Math.max(0, differenceKg);
+  }
+
+  private double kg(int c, MassLedger ledger) {
+    double kg = 0;
+    for (int form : layout.forms[c]) {
+      kg += ledger.kg(form);
+    }
+    return kg;
+  }
+
+  private double dryKg(int c, MassLedger ledger) {
+    double kg = 0;
+    for (int form : layout.forms[c]) {
+      kg += ledger.dryKg(form);
+    }
+    return kg;
+  }
+
+  private void mass(Measure measure, int c, MassLedger ledger, String name) {
+    mass(measure, kg(c, ledger), dryKg(c, ledger), name);
   }
 
   private void place(int p, Yard.Place place) {

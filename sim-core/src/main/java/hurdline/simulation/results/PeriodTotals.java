@@ -91,7 +91,7 @@ final class PeriodTotals {
   private boolean isKeptApart(int l) {
     String crop = layout.naming.crops.name(layout.crop[l]);
     return layout.plant.deliveries().stream()
-        .anyMatch(of -> of.crop().equals(crop) && of.release().isPresent());
+        .anyMatch(of -> layout.plant.baseOf(of.crop()).equals(crop) && of.release().isPresent());
   }
 
   /** Trails run through bins, so lines that share one can be held by each other's machines. */
@@ -163,7 +163,9 @@ final class PeriodTotals {
   private void weekMeasures() {
     for (Crop crop : layout.plant.crops()) {
       int c = layout.naming.crops.index(crop.name());
-      weekMeasures.add(week -> fedKg(c) / TONNE_KG, Measure.MASS_FED, crop.name());
+      if (crop.formOf().isEmpty()) { // with all its forms
+        weekMeasures.add(week -> fedKg(c) / TONNE_KG, Measure.MASS_FED, crop.name());
+      }
     }
     for (Product product : layout.plant.products()) {
       int p = layout.naming.products.index(product.name());

@@ -41,11 +41,11 @@ final class SeasonEndResults {
       int c = ofLine.get(n);
       String ordinal = String.valueOf(n + 1);
       tally.put(Measure.SEASON_NTH_ENDED, rostering.endedDay(c), line, ordinal);
-      tally.putCrop(Measure.SEASON_NTH_LEFT_OVER, crop, rostering.leftOver[c], line, ordinal);
+      tally.putCrop(Measure.SEASON_NTH_LEFT_OVER, crop, rostering.leftOver.all(c), line, ordinal);
     }
     int last = ofLine.get(ofLine.size() - 1);
     tally.put(Measure.SEASON_ENDED, endedDay(ofLine), line);
-    tally.putCrop(Measure.SEASON_LEFT_OVER, crop, rostering.leftOver[last], line);
+    tally.putCrop(Measure.SEASON_LEFT_OVER, crop, rostering.leftOver.all(last), line);
   }
 
   /**

@@ -88,6 +88,11 @@ public final class Bales {
     free = bale;
   }
 
+  /** Of a form its own number; none for a free row. */
+  public int crop(int bale) {
+    return crop[bale];
+  }
+
   /** As of the instant when it was last known. */
   public double massKg(int bale) {
     return massKg[bale];

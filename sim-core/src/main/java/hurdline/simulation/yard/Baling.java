@@ -89,7 +89,7 @@ public final class Baling {
     double season =
         new Draws(
                 delivery.seasonFactor(),
-                streams.of(replication, "season_factor." + yard.crop(crop)))
+                streams.of(replication, "season_factor." + yard.season(crop)))
             .next();
     for (int field = haulage.firstField(crop); field < haulage.endField(crop); field++) {
       resetField(field, season, streams, replication);
@@ -113,7 +113,9 @@ public final class Baling {
   private void drawWeather(int crop, Delivery delivery, RandomStreams streams, int replication) {
     // past years are drawn once for all crops, which lie under one sky
     String source =
-        delivery.weather() instanceof Delivery.PastYears ? "weather" : "weather." + yard.crop(crop);
+        delivery.weather() instanceof Delivery.PastYears
+            ? "weather"
+            : "weather." + yard.season(crop);
     weather[crop].draw(delivery.weather(), streams.of(replication, source));
   }
 

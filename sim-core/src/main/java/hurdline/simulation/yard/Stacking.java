@@ -30,10 +30,7 @@ public final class Stacking {
   private final IntakeBooks books;
   private final Room room;
   private final YardMoisture moistures; // null where none changes
-  private final BaleHeap[] heaps; // [place * crops + crop]
-  private final int[] pickOrder;
-  private final int[][] inFront; // [crop], a stack
-  private final int[] inFrontCount;
+  private final PickOrder order;
   private final int[] pickable; // [crop]
   private final int[] promised; // [crop]
   private int turns;
@@ -45,11 +42,7 @@ public final class Stacking {
     this.books = books;
     room = new Room(plan);
     moistures = plan.changesMoisture() ? new YardMoisture(plan, bales, books) : null;
-    heaps = new BaleHeap[plan.places() * plan.crops()];
-    Arrays.setAll(heaps, at -> new BaleHeap(bales));
-    pickOrder = plan.pickOrder();
-    inFront = new int[plan.crops()][16];
-    inFrontCount = new int[plan.crops()];
+    order = new PickOrder(plan, bales);
     pickable = new int[plan.crops()];
     promised = new int[plan.crops()];
   }
@@ -80,10 +73,7 @@ public final class Stacking {
 
   private void clear() {
     room.reset();
-    for (BaleHeap heap : heaps) {
-      heap.reset();
-    }
-    Arrays.fill(inFrontCount, 0);
+    order.reset();
     Arrays.fill(pickable, 0);
     Arrays.fill(promised, 0);
     turns = 0;
@@ -98,11 +88,9 @@ public final class Stacking {
     clear();
     stock(crop -> !isBrought[crop], streams, replication);
     for (CarriedOverStock.Bale one : left.inPlaces()) {
-      int bale = stock(one);
-      setPickKeys(bale);
-      heaps[bales.place[bale] * plan.crops() + one.crop()].add(bale);
+      order.add(stock(one));
     }
-    left.inFront().forEach(one -> pushInFront(one.crop(), stock(one)));
+    left.inFront().forEach(one -> order.putInFront(stock(one)));
     for (int crop = 0; crop < plan.crops(); crop++) {
       books.room.wanted(crop, room.wanted(crop, 0));
     }
@@ -129,14 +117,8 @@ public final class Stacking {
    */
   public void gather(
       List<CarriedOverStock.Bale> inPlaces, List<CarriedOverStock.Bale> front, double endS) {
-    Set<Integer> taken = new HashSet<>();
-    for (int crop = 0; crop < plan.crops(); crop++) {
-      for (int k = 0; k < inFrontCount[crop]; k++) {
-        int bale = inFront[crop][k];
-        front.add(bales.told(bale, bales.place[bale], endS));
-        taken.add(bale);
-      }
-    }
+    Set<Integer> taken = new HashSet<>(order.inFront());
+    order.inFront().forEach(bale -> front.add(bales.told(bale, bales.place[bale], endS)));
     IntStream.range(0, bales.rows())
         .filter(bale -> bales.crop[bale] != Bales.none() && bales.place[bale] != Bales.none())
         .filter(bale -> !taken.contains(bale))
@@ -241,8 +223,7 @@ public final class Stacking {
   void release(int bale) {
     pickable[bales.crop[bale]]++;
     books.keptApart(bales.crop[bale], -1);
-    setPickKeys(bale);
-    heaps[bales.place[bale] * plan.crops() + bales.crop[bale]].add(bale);
+    order.add(bale);
   }
 
   /** A bale leaves its place at its mass as it is known. */
@@ -255,8 +236,7 @@ public final class Stacking {
 
   private void lay(int bale, double nowS) {
     put(bale, room.takePromised(bales.crop[bale]), nowS);
-    setPickKeys(bale);
-    heaps[bales.place[bale] * plan.crops() + bales.crop[bale]].add(bale);
+    order.add(bale);
   }
 
   private void put(int bale, int place, double nowS) {
@@ -265,20 +245,6 @@ public final class Stacking {
     pickable[bales.crop[bale]]++;
     books.levels.enters(bales.crop[bale], place, nowS);
     weighs(place, bale, bales.massKg[bale], nowS);
-  }
-
-  private void setPickKeys(int bale) {
-    double came = bales.weighedInS[bale];
-    switch (plan.pickRule()) {
-      case OLDEST_FIRST, BY_PLACE -> setPickKeys(bale, came, 0);
-      case NEWEST_FIRST -> setPickKeys(bale, -came, 0);
-      case DRIEST_FIRST -> setPickKeys(bale, bales.moisture[bale], came);
-    }
-  }
-
-  private void setPickKeys(int bale, double key, double tie) {
-    bales.pickKey[bale] = key;
-    bales.pickTie[bale] = tie;
   }
 
   /** Bales of the crop in the places, those being lifted included. */
@@ -311,40 +277,24 @@ public final class Stacking {
     }
     pickable[crop]--;
     promised[crop] = Math.max(0, promised[crop] - 1);
-    if (inFrontCount[crop] > 0) {
-      return inFront[crop][--inFrontCount[crop]];
-    }
-    return (plan.pickRule() == YardPlan.PickRule.BY_PLACE ? firstInOrder(crop) : firstOfAll(crop))
-        .takeTop();
+    return order.take(crop);
   }
 
-  private BaleHeap firstInOrder(int crop) {
-    for (int place : pickOrder) {
-      BaleHeap heap = heaps[place * plan.crops() + crop];
-      if (heap.size() > 0) {
-        return heap;
+  /**
+   * The form of a crop that has the next bale by the pick rule, of those with bales that are not
+   * promised; none where there is none such. What was put back goes first, the last of it before
+   * the others; of equal ones the form named first.
+   *
+   * @param forms in the order of their names
+   */
+  public int nextForm(int[] forms) {
+    int next = Bales.none();
+    for (int form : forms) {
+      if (unpromised(form) > 0 && (next == Bales.none() || order.comesBefore(form, next))) {
+        next = form;
       }
     }
-    throw new IllegalStateException("no place has a bale of " + plan.crop(crop));
-  }
-
-  /** Of equal ones the first place's. */
-  private BaleHeap firstOfAll(int crop) {
-    BaleHeap best = null;
-    for (int at = crop; at < heaps.length; at += plan.crops()) {
-      BaleHeap heap = heaps[at];
-      if (heap.size() > 0 && (best == null || comesFirst(heap.top(), best.top()))) {
-        best = heap;
-      }
-    }
-    return best;
-  }
-
-  private boolean comesFirst(int bale, int other) {
-    if (bales.pickKey[bale] != bales.pickKey[other]) {
-      return bales.pickKey[bale] < bales.pickKey[other];
-    }
-    return bales.pickTie[bale] < bales.pickTie[other];
+    return next;
   }
 
   /**
@@ -382,17 +332,10 @@ public final class Stacking {
     bales.knownAtS[bale] = nowS;
     books.putBack.add(crop, massKg, bales.moisture[bale], bales.dryShare, bale * bales.components);
     put(bale, room.takeAny(crop), nowS);
-    pushInFront(crop, bale);
+    order.putInFront(bale);
     if (trace != null) {
       trace.note(nowS, plan.place(bales.place[bale]), EventKind.PUT_BACK, 1);
     }
-  }
-
-  private void pushInFront(int crop, int bale) {
-    if (inFrontCount[crop] == inFront[crop].length) {
-      inFront[crop] = Arrays.copyOf(inFront[crop], 2 * inFrontCount[crop]);
-    }
-    inFront[crop][inFrontCount[crop]++] = bale;
   }
 
   /** A bale that is used up. */

@@ -30,6 +30,8 @@ import java.util.stream.Stream;
  * <p>{@code RepricingTest} sets this beside simulates.
  */
 final class Repricing {
+  private static final double ROUNDING = 1e-12;
+
   private static final List<Measure> OF_MARGIN =
       Stream.of(
               MarginMeasures.in(),
@@ -165,13 +167,7 @@ final class Repricing {
   private void money(Money was, Money is) {
     Stream.concat(was.cropsPerKg().keySet().stream(), is.cropsPerKg().keySet().stream())
         .distinct()
-        .forEach(
-            crop ->
-                crop(
-                    crop,
-                    more(
-                        was.cropsPerKg().getOrDefault(crop, 0.0),
-                        is.cropsPerKg().getOrDefault(crop, 0.0))));
+        .forEach(crop -> crop(crop, moreOf(crop, was, is), moreOf(before.baseOf(crop), was, is)));
     was.terms().keySet().forEach(crop -> area(crop, was, is));
     before.deliveries().forEach(delivery -> failed(delivery, was, is));
     electricity(was.tariff(), is.tariff());
@@ -214,7 +210,19 @@ final class Repricing {
     add(Measure.MONEY_ELECTRICITY, measure, share);
   }
 
-  private void crop(String crop, double more) {
+  private double moreOf(String crop, Money was, Money is) {
+    return more(was.cropsPerKg().getOrDefault(crop, 0.0), is.cropsPerKg().getOrDefault(crop, 0.0));
+  }
+
+  /**
+   * A line's cost has all forms of its crop in one, so it moves with the crop's price alone, and
+   * only where each form's price moves as that.
+   */
+  private void crop(String crop, double more, double moreOfBase) {
+    known &= more == moreOfBase || Math.abs(more - moreOfBase) <= ROUNDING;
+    if (!before.baseOf(crop).equals(crop)) {
+      return;
+    }
     List<String> lines =
         before.lines().stream().filter(line -> line.crop().equals(crop)).map(Line::name).toList();
     known &= more == 0 || !lines.isEmpty();

@@ -107,7 +107,7 @@ public final class Tornado {
     plant.products().stream()
         .filter(product -> product.storage().flatMap(Storage::pricedWorth).isPresent())
         .forEach(product -> keys.add("products." + product.name() + ".worth"));
-    plant.money().ifPresent(money -> prices(keys, money));
+    plant.money().ifPresent(money -> prices(keys, plant, money));
     plant.deliveries().stream()
         .filter(delivery -> !delivery.fields().isEmpty())
         .forEach(delivery -> keys.add("deliveries." + delivery.crop() + ".fields.*.yield"));
@@ -130,12 +130,14 @@ public final class Tornado {
         .ifPresent(freight -> keys.add(freight instanceof Freight.PerLoad ? key + ".cost" : key));
   }
 
-  private static void prices(List<String> keys, Money money) {
+  private static void prices(List<String> keys, Plant plant, Money money) {
     money
         .cropsPerKg()
         .forEach(
             (crop, price) -> {
-              if (price != 0) {
+              String base = plant.baseOf(crop);
+              boolean asItsCrop = !base.equals(crop) && price.equals(money.cropsPerKg().get(base));
+              if (price != 0 && !asItsCrop) {
                 keys.add("money.crop_prices." + crop);
               }
             });

@@ -69,7 +69,10 @@ final class Acreage {
           "fields under deliveries." + crop);
     }
     List<String> lines =
-        yard.plant().lines().stream().filter(l -> l.crop().equals(crop)).map(Line::name).toList();
+        yard.plant().lines().stream()
+            .filter(l -> l.crop().equals(yard.crop().base()))
+            .map(Line::name)
+            .toList();
     line =
         yard.plant().season().stream()
             .filter(SeasonEntry.Campaign.class::isInstance)

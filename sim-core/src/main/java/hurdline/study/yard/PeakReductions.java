@@ -113,7 +113,7 @@ final class PeakReductions {
 
   private boolean works(String line) {
     return stage.plant().lines().stream()
-        .anyMatch(l -> l.name().equals(line) && l.crop().equals(crop));
+        .anyMatch(l -> l.name().equals(line) && l.crop().equals(stage.plant().baseOf(crop)));
   }
 
   private void option(String name) {

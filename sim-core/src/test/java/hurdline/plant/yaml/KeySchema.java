@@ -27,7 +27,13 @@ final class KeySchema {
   /** What holds over several keys of a map. */
   private static final Map<MapKeys, Map<String, Object>> TOGETHER =
       Map.ofEntries(
-          Map.entry(MapKeys.CROP, oneOf("bale", "module")),
+          Map.entry(
+              MapKeys.CROP,
+              ordered(
+                  "allOf",
+                  List.of(
+                      oneOf("bale", "module"),
+                      ordered("anyOf", List.of(required("composition"), required("form_of")))))),
           Map.entry(MapKeys.TRUCKS, oneOf("bales", "modules")),
           Map.entry(MapKeys.LOADS, oneOf("bales", "modules")),
           Map.entry(MapKeys.STEP, oneOf("to", "outlets", "packs")),

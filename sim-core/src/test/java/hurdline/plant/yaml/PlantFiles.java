@@ -33,6 +33,7 @@ final class PlantFiles {
           "choices",
           "doubt",
           "flow",
+          "forms",
           "freight",
           "hands",
           "links",

@@ -101,6 +101,14 @@ class SchemaTest {
                   70, "whether a bin is drawn from is said by other steps",
                   72, "which outlet is without takes is said by its neighbors")),
           Map.entry(
+              "forms",
+              Map.of(
+                  18, "names a crop",
+                  21, "the crop that is named is said elsewhere",
+                  24, "names the crop itself",
+                  40, "what the crop is a form of is said elsewhere",
+                  58, "what goes together is said by two keys")),
+          Map.entry(
               "freight",
               Map.of(
                   22, "a price might be below 0",
