@@ -98,18 +98,7 @@ final class MoneyCheck implements Check {
         sold(product);
         revenue += at(Measure.PRODUCT_REVENUE, product);
         late += late(product);
-        String packaging =
-            plant
-                .text("products." + product + ".package")
-                .map(name -> "packages." + name)
-                .orElse("");
-        double packages = at(Measure.PRODUCT_PACKAGES, product);
-        double full =
-            plant.has(packaging)
-                ? at(Measure.PRODUCT_MASS, product) / plant.amount(packaging + ".mass")
-                : 0;
-        near(PACKAGES, product, Math.floor(full * (1 + 1e-12)), packages);
-        cost += packages * plant.amount(packaging + ".cost");
+        cost += new PackageCheck(samples, plant, replication, ledger).cost(where, product);
       }
       near(REVENUE, "late", late, at(Measure.MONEY_LATE_PENALTIES));
       near(REVENUE, "all products", revenue, at(Measure.MONEY_REVENUE));
