@@ -94,6 +94,32 @@ class OwnLoanTest {
         .containsExactly("fewer_hands", "dearer");
   }
 
+  /**
+   * The cleaner half on its maker's terms: 40 of interest and 500 of repayment in the first year,
+   * tax on 800 − 333.33 − 40. With the belt interest 90, tax on 1,440 − 666.67 − 90 and so on: what
+   * the two are worth alone.
+   */
+  @Test
+  void twoPurchasesTogetherHaveEachTheirOwnLoan() {
+    CompareAnswer answer =
+        compared(
+            List.of("fewer_hands", "dearer", "fewer_hands+dearer"),
+            "options.dearer.loan",
+            "{share: 50 %, rate: 8 %/yr, term: 1 yr}");
+    double first = 800 - 540 - 0.3 * (800 - 1_000.0 / 3 - 40);
+    double second = 800 - 0.3 * (800 - 2_000.0 / 3);
+    double cleaner = -500 + first / 1.1 + second / 1.21;
+    assertThat(value(answer, "dearer")).isCloseTo(cleaner, within(1e-6));
+    double tax1 = 0.3 * (1_440 - 90 - 2_000.0 / 3);
+    double year1 = 1_440 - 90 - 732.0118326037 - tax1;
+    double interest2 = 0.05 * 767.9881673965;
+    double tax2 = 0.3 * (1_440 + 200 - interest2 - 4_000.0 / 3);
+    double year2 = 1_440 + 200 - interest2 - 767.9881673965 - tax2;
+    assertThat(value(answer, "fewer_hands+dearer"))
+        .isCloseTo(-500 + year1 / 1.1 + year2 / 1.21, within(1e-6))
+        .isCloseTo(FEWER + cleaner, within(1e-6));
+  }
+
   /** Each end is what a comparison of the changed plant gives. */
   @Test
   void tornadoAndBreakEvenGoByTheLoanOfTheOption() {
