@@ -46,7 +46,8 @@ class SeasonAndYardRulesTest {
           + " shared: {helpers: {hands: 2, absence: 4 %}}}\n";
 
   private static final String HANDS =
-      "  hands: {keys: [crews.stalk_line.day, crews.cotton_line.day], values: [x1, x2]}\n";
+      "  hands: {keys: [crews.stalk_line.day, crews.cotton_line.day], values: [x1, x2], cost: {per:"
+          + " 900 USD, fixed: 50 USD, above: x1.5}}\n";
 
   private static final String STALKS =
       "  - {line: stalk_line, from: 2027-01-04, to: 2027-06-11, shifts: [day]}\n"
