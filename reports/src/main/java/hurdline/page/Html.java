@@ -126,11 +126,7 @@ final class Html {
     }
     raw("</tr></thead>\n<tbody>\n");
     for (List<String> row : grid.rows()) {
-      raw(isNumber(row.get(0)) || isDate(row.get(0))
-              ? "<tr><th scope=\"row\" class=\"d\">"
-              : "<tr><th scope=\"row\">")
-          .marked(row.get(0))
-          .raw("</th>");
+      raw("<tr><th scope=\"row\"" + firstKind(row.get(0)) + ">").marked(row.get(0)).raw("</th>");
       for (int column = 1; column < row.size(); column++) {
         raw("<td" + kind(row.get(column), numbers[column]) + ">")
             .marked(row.get(column))
@@ -165,7 +161,8 @@ final class Html {
     if (name.isEmpty()) {
       raw("<td></td>");
     } else {
-      raw("<th scope=\"col\"" + (numbers ? " class=\"n\"" : "") + ">")
+      String kind = (numbers ? "n" : "") + (name.length() > LONG ? " t" : "");
+      raw("<th scope=\"col\"" + (kind.isEmpty() ? "" : " class=\"" + kind.strip() + "\"") + ">")
           .raw(breaking(name))
           .raw("</th>");
     }
@@ -181,6 +178,12 @@ final class Html {
     List<String> cells =
         grid.rows().stream().map(row -> row.get(column)).filter(cell -> !cell.isEmpty()).toList();
     return column > 0 && 2 * cells.stream().filter(Html::isNumber).count() > cells.size();
+  }
+
+  private static String firstKind(String cell) {
+    return isNumber(cell) || isDate(cell)
+        ? " class=\"d\""
+        : cell.length() > LONG ? " class=\"t\"" : "";
   }
 
   private static String kind(String cell, boolean amongNumbers) {

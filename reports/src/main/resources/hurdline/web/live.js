@@ -2,7 +2,7 @@
 import {call} from "./call.js";
 import {$, button, later, make, reader, table} from "./shown.js";
 
-const CHECK_AFTER_MS = 100, QUICK_AFTER_MS = 400, SHOWN = 30, MARKED = 200;
+const CHECK_AFTER_MS = 60, QUICK_AFTER_MS = 400, SHOWN = 30, MARKED = 200;
 let plant = {name: "", text: () => "", page: null, values: () => {}};
 
 // plant: the name of the file, how to get at its text and its editor, and who wants its values.

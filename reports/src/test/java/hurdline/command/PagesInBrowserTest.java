@@ -300,6 +300,7 @@ class PagesInBrowserTest {
   void noChartIsCutWhenAPageIsPrinted(Shown page, Paper paper) throws Exception {
     open(page, WIDE, false);
     long charts = (long) browser.ask(MARK_CHARTS);
+    long tables = (long) browser.ask(MARK_TABLES);
     byte[] pdf = browser.print(paper, dir);
     assertThat(pdf.length).isLessThan(LARGEST_BYTES);
     Sheets sheets = new Sheets(pdf);
@@ -312,6 +313,14 @@ class PagesInBrowserTest {
       assertThat(head).as("sheets with the top of chart %d", chart).hasSize(1);
       assertThat(sheets.with("[end" + chart + "]")).as("its end").isEqualTo(head);
       assertThat(sheets.with("[name" + chart + "]")).as("its title").isEqualTo(head);
+    }
+    for (int table = 0; table < tables; table++) {
+      assertThat(sheets.with("[second" + table + "]"))
+          .as("sheet with the second row of table %d and its head", table)
+          .isEqualTo(sheets.with("[head" + table + "]").subList(0, 1));
+      assertThat(sheets.with("[last" + table + "]"))
+          .as("sheet with its last row and the one before")
+          .isEqualTo(sheets.with("[before" + table + "]"));
     }
   }
 
@@ -328,6 +337,19 @@ class PagesInBrowserTest {
     assertThat(charts).isGreaterThan(5);
     assertThat(sheets.with("[end0]")).isNotEqualTo(sheets.with("[top0]"));
   }
+
+  /**
+   * Writes words into the head and into the second and the last rows of each table that is seen.
+   */
+  private static final String MARK_TABLES =
+      "const tables = [...document.querySelectorAll('.figures table')]"
+          + ".filter(t => t.querySelectorAll('tbody tr').length > 3 && !t.closest('details'));"
+          + "const word = (row, text) => { const s = document.createElement('span');"
+          + " s.textContent = ' ' + text; s.style.fontSize = '2px'; row.cells[0].append(s); };"
+          + "tables.forEach((table, at) => { const rows = [...table.querySelectorAll('tbody tr')];"
+          + " word(table.querySelector('thead tr'), '[head' + at + ']');"
+          + " word(rows[1], '[second' + at + ']'); word(rows.at(-2), '[before' + at + ']');"
+          + " word(rows.at(-1), '[last' + at + ']'); }); return tables.length;";
 
   /** Writes a word at the upper and the lower edge of each drawing and into its title. */
   private static final String MARK_CHARTS =

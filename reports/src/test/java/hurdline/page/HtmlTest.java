@@ -57,6 +57,11 @@ class HtmlTest {
   void aLongTextGetsRoomAndAShortOneNone() {
     assertThat(column("a feeder and a cleaner of its own")).contains("<td class=\"t\">a feeder");
     assertThat(column("base")).contains("<td>base");
+    String long24 = "a row of more than 24 letters";
+    Chart.Grid grid = new Chart.Grid(List.of(long24, "is"), List.of(List.of(long24, "1")));
+    assertThat(new Html().table("t", grid).toString())
+        .contains("<th scope=\"col\" class=\"t\">a row", "<th scope=\"row\" class=\"t\">a row")
+        .contains("<th scope=\"col\" class=\"n\">is");
   }
 
   @Test

@@ -44,4 +44,19 @@ class WorthWordsTest {
     assertThat(words.hangsOn("bigger_mill"))
         .startsWith("yield (360 to 406 USD from 0.8 to 1.2 times), then price");
   }
+
+  /** A price of what the option does not touch moves the last digits of a sum, and no worth. */
+  @Test
+  void whatMovesTheLastDigitsOnlyMovesNothing() {
+    TornadoRow price = row("price", 300, Math.nextUp(300 + 3e-11));
+    assertThat(price.netPresentValueAtHigh()).isGreaterThan(300);
+    assertThat(price.swing()).isZero();
+    assertThat(row("wage", 300, 300.0001).swing()).isGreaterThan(0);
+    assertThat(row("law", 300, NONE).swing()).isNaN();
+    WorthWords words =
+        new WorthWords(
+            SampleCompare.with(List.of(price, row("wage", 320, 280))),
+            new Wording(UnitSystem.METRIC, Locale.ROOT));
+    assertThat(words.hangsOn("bigger_mill")).contains("wage").doesNotContain("price");
+  }
 }

@@ -32,6 +32,8 @@ public record TornadoRow(
     double afterTaxAtLow,
     double afterTaxAtHigh,
     double afterTax) {
+  /** Sums in another order differ by less, as shares of themselves. */
+  private static final double ROUNDING = 1e-10;
 
   /**
    * Swing: how far the worth moves between the ends and what it is as the file says. Where both
@@ -47,6 +49,9 @@ public record TornadoRow(
   }
 
   private static double swing(double unchanged, double low, double high) {
-    return Math.max(unchanged, Math.max(low, high)) - Math.min(unchanged, Math.min(low, high));
+    double most = Math.max(unchanged, Math.max(low, high));
+    double least = Math.min(unchanged, Math.min(low, high));
+    boolean isRounding = most - least <= ROUNDING * Math.max(Math.abs(most), Math.abs(least));
+    return isRounding ? 0 : most - least;
   }
 }
