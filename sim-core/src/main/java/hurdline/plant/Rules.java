@@ -75,11 +75,7 @@ public final class Rules {
               Plant::lines),
           group((plant, names, found) -> FreightRules.check(plant, found), Plant::products),
           group(
-              PurchaseRules::check,
-              Plant::money,
-              Plant::crops,
-              Plant::deliveries,
-              Plant::calendar),
+              PurchaseRules::check, Plant::money, Plant::crops, Plant::deliveries, Plant::calendar),
           group(StoreRules::check, Plant::products, Plant::packages, Plant::stores, Plant::lines));
 
   private static final List<Group> GROUPS =
