@@ -21,7 +21,10 @@ final class CropRules {
           crop.bale(),
           found);
       attributes("crops." + crop.name(), crop.bale(), found);
-      composition("crops." + crop.name() + ".composition", crop.bale().composition(), names, found);
+      if (!crop.bale().composition().isEmpty() || !isFormOfNothing(crop, names)) {
+        composition(
+            "crops." + crop.name() + ".composition", crop.bale().composition(), names, found);
+      }
     }
     for (Delivery delivery : plant.deliveries()) {
       Crop crop = names.crops.get(delivery.crop());
@@ -41,6 +44,11 @@ final class CropRules {
         }
       }
     }
+  }
+
+  /** Such a form has no composition because its crop is the mistake. */
+  private static boolean isFormOfNothing(Crop crop, Names names) {
+    return crop.formOf().map(names.crops::get).orElse(crop).formOf().isPresent();
   }
 
   /** A form is of a crop that the file has and that is no form itself. */
