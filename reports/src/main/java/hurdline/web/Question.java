@@ -161,7 +161,9 @@ enum Question {
   /** A line that the terminal's call says, in the words of the page that asked. */
   String told(String line) {
     String told =
-        line.replaceFirst("^hurdline: ", "").replaceFirst(" See hurdline \\w+ --help$", "");
+        line.replaceFirst("^hurdline: ", "")
+            .replaceFirst(" See hurdline \\w+ --help$", "")
+            .replace(", or name another folder with --out", "");
     for (QuestionField field : fields) {
       if (!field.flag().isEmpty()) {
         told = told.replaceAll(field.flag() + "(?![a-z-])", "\"" + field.label() + "\"");

@@ -48,4 +48,18 @@ class AskedCallTest {
     assertThat(of(Question.GRID, "compare", "small.yaml", "--vary=a=1,2").other())
         .isEqualTo("compare small.yaml --vary=a=1,2");
   }
+
+  @Test
+  void whatTheTerminalSaysIsToldInTheWordsOfThePage() {
+    assertThat(
+            Question.RUN.told(
+                "hurdline: --until \"abc\" names no measure; expected one. See hurdline run --help"))
+        .isEqualTo("\"Go on until known to\" \"abc\" names no measure; expected one.");
+    assertThat(
+            Question.RUN.told(
+                "hurdline: writing failed: a holds nothing; make room and ask again, or name another"
+                    + " folder with --out"))
+        .isEqualTo("writing failed: a holds nothing; make room and ask again");
+    assertThat(Question.GRID.told("--vary-x stays")).isEqualTo("--vary-x stays");
+  }
 }
