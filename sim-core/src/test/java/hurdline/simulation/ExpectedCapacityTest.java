@@ -153,6 +153,32 @@ class ExpectedCapacityTest {
   }
 
   /**
+   * 100 t come in 200 bales that a loader lifts in 6 min each, 100 t in 50 modules of 12 min: 30 h
+   * for 200 t.
+   */
+  @Test
+  void liftsOfSeveralFormsCountByWhatComesInEach() {
+    Plant plant =
+        TestPlant.oneLine()
+            .says(
+                "lines",
+                "{stalk_line: {crop: stalk, feed: feeder, steps: {feeder: {rate: 20 t/h, to: tow}}}}")
+            .says(
+                "crops",
+                "{stalk: {bale: {mass: 500 kg}, composition: {fiber: 100 %}}, modules: {form_of: stalk, module: {mass: 2 t}}}")
+            .says("resources", "{loader: {count: 1}}")
+            .says(
+                "yard",
+                "{on_hand: {stalk: 200 bales, modules: 50 modules}, places: {barn: {holds: 300 bales}}, lift: {stalk: {lasts: 6 min, needs: loader}, modules: {lasts: 12 min, needs: loader}}}")
+            .plant();
+    assertThat(3.6 * capacity(plant).resourceKgPerS("loader")).isCloseTo(200.0 / 30, within(1e-9));
+    double simulated = new Repeats(plant, 1, 1).of("line.stalk_line.throughput")[0];
+    assertThat(simulated)
+        .as("the last bale is fed in 1.5 min more")
+        .isCloseTo(200 / 30.025, within(1e-9));
+  }
+
+  /**
    * Two fillers with two spouts each get half of 4 t/h: 30 min for 1 t. Each change takes the hand
    * 20 min: alone none of them waits, together they ask for 80 min an hour; 1.5 changes, 3 t, in 30
    * min would be all. One hand changes 3 t an hour, and that is what the line is fed.
