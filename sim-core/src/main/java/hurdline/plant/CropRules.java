@@ -21,7 +21,9 @@ final class CropRules {
           crop.bale(),
           found);
       attributes("crops." + crop.name(), crop.bale(), found);
-      if (!crop.bale().composition().isEmpty() || !isFormOfNothing(crop, names)) {
+      Crop base = crop.formOf().map(names.crops::get).orElse(null);
+      boolean asBase = base != null && crop.bale().composition().equals(base.bale().composition());
+      if (!asBase && (!crop.bale().composition().isEmpty() || !isFormOfNothing(crop, names))) {
         composition(
             "crops." + crop.name() + ".composition", crop.bale().composition(), names, found);
       }
