@@ -83,7 +83,7 @@ class DrawsOnEveryVerbTest {
         "choose     | --replications 4 --best money.margin:300 | over what is not known of them",
         "backtest   | --replications 99                       | "
       })
-  void theAnswerCoversTheInputs(String verb, String flags, String said) {
+  void theAnswerCoversTheInputs(String verb, String flags, String said) throws IOException {
     Said answer =
         call(
             java.util.stream.Stream.of(
@@ -101,6 +101,8 @@ class DrawsOnEveryVerbTest {
     assertThat(answer.code()).as(answer.err()).isZero();
     assertThat(answer.out()).contains(said == null ? "" : said);
     assertThat(answer.out()).doesNotContain("Intervals cover the simulation alone");
+    assertThat(Files.readString(dir.resolve("out").resolve("report.html")))
+        .doesNotContain("at the figures of the file");
   }
 
   /** Each verb refuses the same wrong file in the same words, before anything is simulated. */

@@ -45,6 +45,7 @@ public final class SampleFacts {
         new ChooseFact.CostOfCapital(0.09),
         new ChooseFact.CostsNotTakenOff(),
         new ChooseFact.Bounds(20),
+        new ChooseFact.FiguresOfPlans(true),
         new ChooseFact.OnlyThesePlans());
   }
 

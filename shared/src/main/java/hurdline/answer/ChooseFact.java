@@ -44,6 +44,13 @@ public sealed interface ChooseFact extends Fact {
   /** Costs are told and not taken off. */
   record CostsNotTakenOff() implements ChooseFact {}
 
+  /**
+   * At what figures plans are simulated.
+   *
+   * @param drawn whether each year takes its own draw of uncertain inputs
+   */
+  record FiguresOfPlans(boolean drawn) implements ChooseFact {}
+
   /** Only what is in the space can be found. */
   record OnlyThesePlans() implements ChooseFact {}
 

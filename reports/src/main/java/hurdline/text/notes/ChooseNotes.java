@@ -39,9 +39,16 @@ final class ChooseNotes {
             "What a plan costs to buy is shown and not taken off what it earns; with --worth its yearly cost is.")
         .tell(ChooseFact.Bounds.class, "Bounds", this::bounds)
         .tell(
+            ChooseFact.FiguresOfPlans.class,
+            "Inputs",
+            fact ->
+                fact.drawn()
+                    ? "Each year takes a draw of the uncertain inputs, the same for all plans."
+                    : "All plans are simulated at the figures of the file.")
+        .tell(
             ChooseFact.OnlyThesePlans.class,
             "Only these plans",
-            "All plans are simulated at the figures of the file: `doubt` and draws of inputs are not taken in. Nothing is known of values between those of the file and beyond them. A second run with another seed, of which the better"
+            "Nothing is known of values between those of the file and beyond them. A second run with another seed, of which the better"
                 + " answer is taken, is not covered.");
   }
 

@@ -80,7 +80,7 @@ final class ChooseAnswers {
         effects(),
         found.simulated(),
         inputs,
-        facts(),
+        facts(!inputs.isEmpty()),
         new SafetyFacts(base.plant()).facts(),
         source.warnings());
   }
@@ -171,7 +171,7 @@ final class ChooseAnswers {
     return effects;
   }
 
-  private List<Fact> facts() {
+  private List<Fact> facts(boolean drawn) {
     Stream<Fact> own =
         Stream.concat(
             verdict.how().stream(), Stream.of(new ChooseFact.NewYears(effort.replications())));
@@ -188,6 +188,7 @@ final class ChooseAnswers {
     if (verdict.unsure() > 0) {
       facts.add(new ChooseFact.LongTails(verdict.unsure()));
     }
+    facts.add(new ChooseFact.FiguresOfPlans(drawn));
     facts.add(new ChooseFact.OnlyThesePlans());
     return facts;
   }
