@@ -199,8 +199,10 @@ final class ChooseFlags {
         return seconds;
       }
     } catch (QuantityException e) {
-      throw new CallException("--most: " + e.getMessage() + "; expected a time such as 3h");
+      throw new CallException(
+          "--most: " + e.getMessage() + "; expected a time such as 40min or 3h");
     }
-    throw new CallException("--most \"" + most + "\" is no time; expected one above 0 such as 3h");
+    throw new CallException(
+        "--most \"" + most + "\" is no time; expected one above 0 such as 40min or 3h");
   }
 }

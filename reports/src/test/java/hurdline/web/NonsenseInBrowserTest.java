@@ -209,6 +209,7 @@ class NonsenseInBrowserTest {
     assertThat(browser.console()).allMatch(line -> line.contains("413"));
   }
 
+  @Tag("proof")
   @Test
   void numbersThatAreNoneAskNothing() throws IOException {
     openSmall();
@@ -245,6 +246,7 @@ class NonsenseInBrowserTest {
     browser.until("!document.querySelector('#answer-list button')");
   }
 
+  @Tag("proof")
   @Test
   void aSecondPageOfTheSameFileIsCheckedTooAndNotWrittenOver() throws IOException {
     openSmall();

@@ -314,9 +314,9 @@ class CompareTest {
   void withAnAimItGoesOnUntilTheWidestJointIntervalIsSoNarrow() {
     double widest = widestHalf(Forty.ANSWER);
     CompareAnswer answer =
-        simulated(aimed(new Precision(MARGIN, 0.8 * widest, false, "money.margin:x"), 2));
+        simulated(aimed(new Precision(MARGIN, 0.9 * widest, false, "money.margin:x"), 2));
     assertThat(answer.header().stopped()).isFalse();
-    assertThat(widestHalf(answer)).isLessThanOrEqualTo(0.8 * widest);
+    assertThat(widestHalf(answer)).isLessThanOrEqualTo(0.9 * widest);
     assertThat(answer.header().replications()).isGreaterThan(40);
     assertThat(answer.samples().of())
         .allMatch(of -> of.values().length == answer.header().replications());
@@ -325,7 +325,7 @@ class CompareTest {
             fact -> fact instanceof RunFact.Aim aim && aim.outcome() == RunFact.Aim.Outcome.REACHED)
         .contains(new CompareFact.AimOfDifferences("money.margin:x", false));
     CompareAnswer one =
-        simulated(aimed(new Precision(MARGIN, 0.8 * widest, false, "money.margin:x"), 1));
+        simulated(aimed(new Precision(MARGIN, 0.9 * widest, false, "money.margin:x"), 1));
     assertThat(one.differences()).isEqualTo(answer.differences());
   }
 
