@@ -81,8 +81,6 @@ public final class ChooseRates {
     String master = args.length > 4 ? args[4] : "";
     ChooseRates small = new ChooseRates("small.yaml", master);
     ChooseRates example = new ChooseRates("sweetgum-bend.yaml", master);
-    small.measure(rounds, Integer.parseInt(args[1]));
-    example.measure(rounds, Integer.parseInt(args[2]));
     System.out.printf(
         Locale.ROOT,
         "%d threads, %d rounds in turn; medians, least and most%n%n"
@@ -90,7 +88,9 @@ public final class ChooseRates {
             + "|---|---|---:|---:|---:|---:|---:|%n",
         THREADS,
         rounds);
+    small.measure(rounds, Integer.parseInt(args[1]));
     small.tell();
+    example.measure(rounds, Integer.parseInt(args[2]));
     example.tell();
     int many = Integer.parseInt(args[3]);
     double manyS = small.seconds(many);
