@@ -216,10 +216,7 @@ final class AnswerCalls {
             rows.add(new Side("", said, label));
           }
         });
-    String said =
-        rows.isEmpty()
-            ? "Neither has a figure that could stand beside one of the other."
-            : ofDifferences(a, b);
+    String said = rows.isEmpty() ? "The two have no figure in common." : ofDifferences(a, b);
     return Reply.json(new Both(rows, said, plant(ask.text("a")), plant(ask.text("b"))));
   }
 

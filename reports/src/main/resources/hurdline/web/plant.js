@@ -27,7 +27,7 @@ const keepDraft = () => keep("draft", isSaved() ? null : {...open, text: page.te
 const draft = later(DRAFT_AFTER_MS, keepDraft);
 addEventListener("pagehide", keepDraft);
 
-// What was unsaved before the window was loaded anew comes back; Undo leads to the file's own text.
+// What was unsaved before the window was loaded again comes back; Undo leads to the file's own text.
 export const restore = () => {
   const before = kept("draft");
   if (before?.name !== open.name || before.text === open.text) return;

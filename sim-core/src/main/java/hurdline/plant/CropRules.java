@@ -21,9 +21,7 @@ final class CropRules {
           crop.bale(),
           found);
       attributes("crops." + crop.name(), crop.bale(), found);
-      Crop base = crop.formOf().map(names.crops::get).orElse(null);
-      boolean asBase = base != null && crop.bale().composition().equals(base.bale().composition());
-      if (!asBase && (!crop.bale().composition().isEmpty() || !isFormOfNothing(crop, names))) {
+      if (!hasItsCrops(crop, names)) {
         composition(
             "crops." + crop.name() + ".composition", crop.bale().composition(), names, found);
       }
@@ -48,9 +46,16 @@ final class CropRules {
     }
   }
 
-  /** Such a form has no composition because its crop is the mistake. */
-  private static boolean isFormOfNothing(Crop crop, Names names) {
-    return crop.formOf().map(names.crops::get).orElse(crop).formOf().isPresent();
+  /** Whether a form has its crop's composition, or none because that crop is the mistake. */
+  private static boolean hasItsCrops(Crop form, Names names) {
+    if (form.formOf().isEmpty()) {
+      return false;
+    }
+    Crop base = names.crops.get(form.formOf().get());
+    Map<String, Double> shares = form.bale().composition();
+    boolean isOfNoCrop = base == null || base.formOf().isPresent();
+    return isOfNoCrop && shares.isEmpty()
+        || base != null && shares.equals(base.bale().composition());
   }
 
   /** A form is of a crop that the file has and that is no form itself. */

@@ -9,7 +9,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Reads the log of package changes: which package, and how long its change took. */
 final class ChangeReader {
@@ -25,7 +24,7 @@ final class ChangeReader {
   private final DateReader began;
   private final DateReader ended;
   private final DateReader day;
-  private final NumberReader lasted;
+  private final LengthReader lasted;
   private final Map<List<String>, Integer> lines = new HashMap<>();
 
   ChangeReader(RecordTable table, RecordsMap map, Plant plant, WallClock clock) {
@@ -39,7 +38,7 @@ final class ChangeReader {
             table.column("ended"),
             words.dates() == DateReader.Order.UNKNOWN ? began.order() : words.dates());
     day = DateReader.of(table.column("date"), words.dates());
-    lasted = NumberReader.of(table, "lasted");
+    lasted = new LengthReader(table, "lasted");
   }
 
   List<ChangeRecord> read() {
@@ -87,13 +86,7 @@ final class ChangeReader {
       boolean isNext = endedS < beganS && end.get().date().isEmpty();
       return (isNext ? clock.epochS(end.get(), on.plusDays(1)) : endedS) - beganS;
     }
-    OptionalDouble length = lasted.read(table.text(row, "lasted"));
-    row.note(lasted.found());
-    return length.isEmpty() ? Double.NaN : length.getAsDouble() * NumberReader.secondsIn(unit());
-  }
-
-  private String unit() {
-    return lasted.unit().isEmpty() ? table.unit("lasted", "min") : lasted.unit();
+    return lasted.lengthS(row);
   }
 
   /** A second where the row tells seconds, else a minute. */
@@ -101,8 +94,7 @@ final class ChangeReader {
     boolean hasSeconds =
         table.text(row, "began").matches(".*\\d:\\d+:\\d+.*")
             || table.text(row, "ended").isEmpty()
-                && (NumberReader.secondsIn(unit()) == 1
-                    || table.text(row, "lasted").matches(".*\\d[.,]\\d.*"));
+                && (lasted.unitS() == 1 || table.text(row, "lasted").matches(".*\\d[.,]\\d.*"));
     return hasSeconds ? 1 : MINUTE_S;
   }
 }

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -34,7 +33,7 @@ final class StopReader {
   private final DateReader began;
   private final DateReader ended;
   private final DateReader day;
-  private final NumberReader lasted;
+  private final LengthReader lasted;
 
   /** A row whose words are understood. */
   record Told(Row row, LocalDateTime wall, StopRecord stop) {}
@@ -62,7 +61,7 @@ final class StopReader {
             table.column("ended"),
             words.dates() == DateReader.Order.UNKNOWN ? began.order() : words.dates());
     day = DateReader.of(table.column("date"), words.dates());
-    lasted = NumberReader.of(table, "lasted");
+    lasted = new LengthReader(table, "lasted");
   }
 
   List<StopRecord> read() {
@@ -144,7 +143,7 @@ final class StopReader {
   private double ended(Row row, LocalDateTime wall, double beganS, boolean swap) {
     String cell = table.text(row, "ended");
     if (cell.isEmpty()) {
-      return lasted(row, beganS);
+      return beganS + lasted.lengthS(row);
     }
     Optional<Moment> end = ended.read(cell);
     if (end.isEmpty()) {
@@ -193,16 +192,6 @@ final class StopReader {
             + (isLikely ? ": +12 h?" : "")
             + " End not used");
     return Double.NaN;
-  }
-
-  private double lasted(Row row, double beganS) {
-    OptionalDouble length = lasted.read(table.text(row, "lasted"));
-    row.note(lasted.found());
-    if (length.isEmpty()) {
-      return Double.NaN;
-    }
-    String unit = lasted.unit().isEmpty() ? table.unit("lasted", "min") : lasted.unit();
-    return beganS + length.getAsDouble() * NumberReader.secondsIn(unit);
   }
 
   private static Optional<LocalDateTime> swapped(LocalDateTime wall, boolean swap) {

@@ -3,6 +3,7 @@ package hurdline.study.choose;
 import hurdline.plant.Money;
 import hurdline.plant.Plant;
 import hurdline.study.replicate.LifeCalendar;
+import java.util.Arrays;
 
 /** What each plan costs, once and in a calendar. */
 final class ChooseCosts {
@@ -38,6 +39,11 @@ final class ChooseCosts {
   /** Cost of capital in a calendar; NaN where it is not asked. */
   double perCalendar(int plan) {
     return worth ? space.costPerYr(plan, ratePerYr) * calendarYr : Double.NaN;
+  }
+
+  /** Mean of years less what is taken off. */
+  double mean(int plan, double[] years) {
+    return Arrays.stream(net(plan, years)).average().orElse(Double.NaN);
   }
 
   /** Years less what is taken off. */

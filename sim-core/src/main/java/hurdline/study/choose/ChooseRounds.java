@@ -3,8 +3,6 @@ package hurdline.study.choose;
 import hurdline.answer.ChooseFact;
 import hurdline.answer.ChooseTerms;
 import hurdline.answer.FrontierRow;
-import hurdline.plant.ProblemsException;
-import hurdline.problem.LocatedProblem;
 import hurdline.statistics.LeaderScreening;
 import hurdline.statistics.LeaderScreening.Candidate;
 import hurdline.statistics.PairwiseLooks;
@@ -186,13 +184,7 @@ final class ChooseRounds {
     }
     if (candidates.isEmpty()) {
       Map<Integer, String> why = years.problems().isEmpty() ? outOfBounds : years.problems();
-      throw new ProblemsException(
-          List.of(
-              LocatedProblem.of(
-                  "",
-                  "no plan is left to choose from; the first: " + why.values().iterator().next(),
-                  "choices or bounds that leave some",
-                  "")));
+      throw PlanSpace.noneLeft(why.values().iterator().next(), true);
     }
     return candidates;
   }
@@ -274,6 +266,6 @@ final class ChooseRounds {
   }
 
   private double mean(int plan) {
-    return Arrays.stream(costs.net(plan, years.of(0, plan))).average().orElse(Double.NaN);
+    return costs.mean(plan, years.of(0, plan));
   }
 }

@@ -6,6 +6,8 @@ import hurdline.plant.Change;
 import hurdline.plant.Choice;
 import hurdline.plant.Choices;
 import hurdline.plant.Choices.Combination;
+import hurdline.plant.ProblemsException;
+import hurdline.problem.LocatedProblem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,6 +37,22 @@ final class PlanSpace {
     return choices.all().stream()
         .mapToDouble(choice -> choice.values().size())
         .reduce(1, (a, b) -> a * b);
+  }
+
+  /**
+   * What to throw where no plan can be judged.
+   *
+   * @param first why the first of them cannot
+   * @param bounded whether bounds leave plans out too
+   */
+  static ProblemsException noneLeft(String first, boolean bounded) {
+    return new ProblemsException(
+        List.of(
+            LocatedProblem.of(
+                "",
+                "no plan is left to choose from; the first: " + first,
+                bounded ? "choices or bounds that leave some" : "choices that leave some",
+                "")));
   }
 
   int count() {

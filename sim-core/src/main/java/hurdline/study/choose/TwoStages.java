@@ -3,8 +3,6 @@ package hurdline.study.choose;
 import hurdline.answer.ChooseFact;
 import hurdline.answer.ChooseTerms;
 import hurdline.answer.FrontierRow;
-import hurdline.plant.ProblemsException;
-import hurdline.problem.LocatedProblem;
 import hurdline.statistics.LeaderScreening;
 import hurdline.statistics.TwoStageSelection;
 import hurdline.study.replicate.ReplicationRange;
@@ -120,13 +118,7 @@ final class TwoStages {
     if (judged.isEmpty()) {
       String first =
           years.problems().values().stream().findFirst().orElse(terms.measure() + ": no value");
-      throw new ProblemsException(
-          List.of(
-              LocatedProblem.of(
-                  "",
-                  "no plan is left to choose from; the first: " + first,
-                  "choices that leave some",
-                  "")));
+      throw PlanSpace.noneLeft(first, false);
     }
   }
 
@@ -189,6 +181,6 @@ final class TwoStages {
   }
 
   private double mean(int plan) {
-    return Arrays.stream(costs.net(plan, years.of(0, plan))).average().orElse(Double.NaN);
+    return costs.mean(plan, years.of(0, plan));
   }
 }
