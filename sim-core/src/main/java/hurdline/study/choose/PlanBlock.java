@@ -25,7 +25,15 @@ public record PlanBlock(
     boolean own,
     boolean limits) {
   /** Some seconds of the example's: little is lost in a stop, and little is spent on keeping. */
-  private static final int PLAN_YEARS = 160;
+  private static final int MOST_PLAN_YEARS = 160;
+
+  private static final int FEWEST_PLAN_YEARS = 20;
+
+  /**
+   * A stage of few plans is cut into about as many blocks, so that no thread long waits for another
+   * at its end.
+   */
+  private static final int BLOCKS = 16;
 
   private static final int MOST_YEARS = 40;
 
@@ -48,9 +56,10 @@ public record PlanBlock(
       int stage, List<Integer> plans, ReplicationRange years, boolean limits) {
     List<PlanBlock> blocks = new ArrayList<>();
     int most = limits ? years.count() : MOST_YEARS;
+    int planYears = planYearsEach((long) plans.size() * years.count());
     for (int from = years.from(); from < years.to(); from += most) {
       int to = Math.min(years.to(), from + most);
-      int together = Math.max(1, PLAN_YEARS / (to - from));
+      int together = Math.max(1, planYears / (to - from));
       for (int first = 0; first < plans.size(); first += together) {
         List<Integer> some = plans.subList(first, Math.min(plans.size(), first + together));
         blocks.add(
@@ -70,6 +79,9 @@ public record PlanBlock(
   static List<PlanBlock> own(
       int stage, List<Integer> plans, int from, ToIntFunction<Integer> last) {
     List<PlanBlock> blocks = new ArrayList<>();
+    int planYears =
+        planYearsEach(
+            plans.stream().mapToLong(plan -> Math.max(0, last.applyAsInt(plan) - from + 1)).sum());
     List<Integer> due = plans;
     for (int start = from; !due.isEmpty(); start += MOST_YEARS) {
       int first = start;
@@ -79,17 +91,26 @@ public record PlanBlock(
         int end = Math.min(first + MOST_YEARS, last.applyAsInt(plan) + 1);
         together.computeIfAbsent(end, to -> new ArrayList<>()).add(plan);
       }
-      together.forEach((to, some) -> addOwn(blocks, stage, some, new ReplicationRange(first, to)));
+      together.forEach(
+          (to, some) -> addOwn(blocks, stage, some, new ReplicationRange(first, to), planYears));
     }
     return blocks;
   }
 
   private static void addOwn(
-      List<PlanBlock> blocks, int stage, List<Integer> plans, ReplicationRange years) {
-    int together = Math.max(1, PLAN_YEARS / years.count());
+      List<PlanBlock> blocks,
+      int stage,
+      List<Integer> plans,
+      ReplicationRange years,
+      int planYears) {
+    int together = Math.max(1, planYears / years.count());
     for (int first = 0; first < plans.size(); first += together) {
       List<Integer> some = plans.subList(first, Math.min(plans.size(), first + together));
       blocks.add(new PlanBlock(stage, blocks.size(), some, years, true, false));
     }
+  }
+
+  private static int planYearsEach(long ofStage) {
+    return (int) Math.max(FEWEST_PLAN_YEARS, Math.min(MOST_PLAN_YEARS, ofStage / BLOCKS));
   }
 }
